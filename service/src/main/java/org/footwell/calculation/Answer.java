@@ -1,0 +1,17 @@
+package org.footwell.calculation;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.List;
+
+/**
+ * What every calculation answers with.
+ *
+ * @param result the numbers, unrounded
+ * @param findings what a fitter should know, worst first
+ * @param verdict the worst finding
+ * @param safety usual cautions
+ * @param workings every step, when asked for; otherwise null
+ */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record Answer<R>(
+    R result, List<Finding> findings, Verdict verdict, List<String> safety, List<Step> workings) {}

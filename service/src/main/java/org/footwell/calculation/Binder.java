@@ -1,0 +1,178 @@
+package org.footwell.calculation;
+
+import ch.randelshofer.fastdoubleparser.JavaBigDecimalParser;
+import ch.randelshofer.fastdoubleparser.JsonDoubleParser;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/** Makes records of untyped input, collecting what does not fit. */
+final class Binder {
+
+  private static final int LONGEST_NUMBER = 40;
+
+  private final boolean cells;
+  private final Faults faults;
+
+  Binder(boolean cells, Faults faults) {
+    this.cells = cells;
+    this.faults = faults;
+  }
+
+  Object bind(Node node, Object given, String pointer) {
+    if (given == null) {
+      return null;
+    }
+    if (node instanceof Node.Group group) {
+      return group(group, given, pointer);
+    }
+    if (node instanceof Node.Repeated repeated) {
+      return list(repeated, given, pointer);
+    }
+    return scalar((Node.Scalar) node, given, pointer);
+  }
+
+  private Object group(Node.Group group, Object given, String pointer) {
+    if (!(given instanceof Map<?, ?> fields)) {
+      return wrong(group, given, pointer);
+    }
+    for (Object key : fields.keySet()) {
+      if (!group.members().containsKey(key)) {
+        unknown(group, (String) key, pointer);
+      }
+    }
+    List<Object> values = new ArrayList<>(group.members().size());
+    for (Node.Member member : group.members().values()) {
+      String name = member.name();
+      values.add(bind(member.node(), fields.get(name), pointer + "/" + name));
+    }
+    return Node.construct(group, values);
+  }
+
+  private void unknown(Node.Group group, String key, String pointer) {
+    String escaped = key.replace("~", "~0").replace("/", "~1");
+    String shown = escaped.length() <= LONGEST_NUMBER ? escaped : escaped.substring(0, 40) + "…";
+    faults
+        .add(CoreFault.UNKNOWN_FIELD)
+        .at(pointer + "/" + shown)
+        .given(key)
+        .allowed(String.join(", ", group.members().keySet()))
+        .with(
+            "nearest",
+            Names.nearest(key, group.members().keySet())
+                .map(name -> "; did you mean " + name + "?")
+                .orElse(""));
+  }
+
+  private Object list(Node.Repeated repeated, Object given, String pointer) {
+    List<?> entries = cells && given instanceof Map<?, ?> byIndex ? inOrder(byIndex) : null;
+    if (given instanceof List<?> list) {
+      entries = list;
+    }
+    if (entries == null) {
+      return wrong(repeated, given, pointer);
+    }
+    if (entries.size() > repeated.most()) {
+      faults
+          .add(CoreFault.TOO_MANY)
+          .at(pointer)
+          .given(entries.size())
+          .allowed("at most " + repeated.most() + " are allowed");
+      return null;
+    }
+    List<Object> values = new ArrayList<>(entries.size());
+    for (int i = 0; i < entries.size(); i++) {
+      values.add(bind(repeated.element(), entries.get(i), pointer + "/" + i));
+    }
+    return values;
+  }
+
+  /** Entries of a repeated group in a query, indexed from 0 without a gap; otherwise null. */
+  private static List<?> inOrder(Map<?, ?> byIndex) {
+    List<Object> entries = new ArrayList<>(byIndex.size());
+    for (int i = 0; i < byIndex.size(); i++) {
+      Object entry = byIndex.get(Integer.toString(i));
+      if (entry == null) {
+        return null;
+      }
+      entries.add(entry);
+    }
+    return entries;
+  }
+
+  private Object scalar(Node.Scalar scalar, Object given, String pointer) {
+    Object value = convert(scalar.type(), given);
+    return value != null ? value : wrong(scalar, given, pointer);
+  }
+
+  private Object convert(Class<?> type, Object given) {
+    if (type == String.class) {
+      return given instanceof String ? given : null;
+    }
+    if (type.isEnum()) {
+      return given instanceof String name ? constant(type, name) : null;
+    }
+    if (cells) {
+      return given instanceof String text ? ofText(type, text) : null;
+    }
+    if (type == Boolean.class) {
+      return given instanceof Boolean ? given : null;
+    }
+    if (!(given instanceof Number number)) {
+      return null;
+    }
+    if (type == Integer.class) {
+      return number instanceof Integer ? number : null;
+    }
+    return type == BigDecimal.class
+        ? (Object) new BigDecimal(number.toString())
+        : finite(number.doubleValue());
+  }
+
+  private static Object ofText(Class<?> type, String text) {
+    if (type == Boolean.class) {
+      return text.equals("true") ? Boolean.TRUE : text.equals("false") ? Boolean.FALSE : null;
+    }
+    if (text.length() > LONGEST_NUMBER) {
+      return null;
+    }
+    try {
+      if (type == Integer.class) {
+        return Integer.valueOf(text);
+      }
+      return type == BigDecimal.class
+          ? (Object) JavaBigDecimalParser.parseBigDecimal(text)
+          : finite(JsonDoubleParser.parseDouble(text));
+    } catch (NumberFormatException notANumber) {
+      return null;
+    }
+  }
+
+  private static Double finite(double number) {
+    return Double.isFinite(number) ? (Double) number : null;
+  }
+
+  private static Object constant(Class<?> type, String name) {
+    for (Object constant : type.getEnumConstants()) {
+      if (((Enum<?>) constant).name().toLowerCase(Locale.ROOT).equals(name)) {
+        return constant;
+      }
+    }
+    return null;
+  }
+
+  private Object wrong(Node node, Object given, String pointer) {
+    String allowed = node.allowed();
+    if (given instanceof String text && text.matches("-?\\d+,\\d+")) {
+      allowed += " with a decimal point, not a comma";
+    }
+    faults.add(CoreFault.WRONG_TYPE).at(pointer).given(shown(given)).allowed(allowed);
+    return null;
+  }
+
+  private static Object shown(Object given) {
+    return given instanceof Map ? "a group" : given instanceof List ? "a list" : given;
+  }
+}

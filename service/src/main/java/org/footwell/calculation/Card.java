@@ -1,0 +1,107 @@
+package org.footwell.calculation;
+
+import java.util.List;
+
+/**
+ * The declaration of a calculation. Routes, contract, pages, metrics and logs follow from it.
+ *
+ * @param id kebab-case name, the last part of the address
+ * @param title a few words
+ * @param purpose the question it answers, in a sentence or two
+ * @param example a request in JSON that works, shown in the contract and run by the tests
+ * @param sources what the formulas stand on
+ * @param limits where the model stops holding
+ * @param findings codes the answer may carry
+ * @param refusals codes a 422 answer may carry, besides those of the core
+ * @param cautions where the work can hurt someone
+ */
+public record Card<Q extends Record, R extends Record>(
+    String id,
+    Class<Q> request,
+    Class<R> result,
+    String title,
+    String purpose,
+    String example,
+    List<Source> sources,
+    List<String> limits,
+    List<FindingCode> findings,
+    List<FaultCode> refusals,
+    List<Caution> cautions) {
+
+  public static <Q extends Record, R extends Record> Builder<Q, R> of(
+      String id, Class<Q> request, Class<R> result) {
+    return new Builder<>(id, request, result);
+  }
+
+  /** Gathers a card; title, purpose, example, sources and limits must be given. */
+  public static final class Builder<Q extends Record, R extends Record> {
+    private final String id;
+    private final Class<Q> request;
+    private final Class<R> result;
+    private String title;
+    private String purpose;
+    private String example;
+    private List<Source> sources;
+    private List<String> limits;
+    private List<FindingCode> findings = List.of();
+    private List<FaultCode> refusals = List.of();
+    private List<Caution> cautions = List.of();
+
+    private Builder(String id, Class<Q> request, Class<R> result) {
+      this.id = id;
+      this.request = request;
+      this.result = result;
+    }
+
+    public Builder<Q, R> title(String text) {
+      this.title = text;
+      return this;
+    }
+
+    public Builder<Q, R> purpose(String text) {
+      this.purpose = text;
+      return this;
+    }
+
+    public Builder<Q, R> example(String json) {
+      this.example = json;
+      return this;
+    }
+
+    public Builder<Q, R> sources(Source... all) {
+      this.sources = List.of(all);
+      return this;
+    }
+
+    public Builder<Q, R> limits(String... all) {
+      this.limits = List.of(all);
+      return this;
+    }
+
+    public Builder<Q, R> findings(FindingCode... all) {
+      this.findings = List.of(all);
+      return this;
+    }
+
+    public Builder<Q, R> refusals(FaultCode... all) {
+      this.refusals = List.of(all);
+      return this;
+    }
+
+    public Builder<Q, R> cautions(Caution... all) {
+      this.cautions = List.of(all);
+      return this;
+    }
+
+    public Card<Q, R> build() {
+      for (Object must : new Object[] {title, purpose, example, sources, limits}) {
+        if (must == null) {
+          throw new IllegalStateException("card of " + id + " is not complete");
+        }
+      }
+      return new Card<>(
+          id, request, result, title, purpose, example, sources, limits, findings, refusals,
+          cautions);
+    }
+  }
+}

@@ -1,0 +1,17 @@
+package org.footwell.calculation;
+
+import java.util.Locale;
+
+/**
+ * Something with a stable code whose sentence lives in the {@code texts.properties} beside it, so
+ * that it can be translated. Implemented by enums: the code is the constant's name in kebab case.
+ */
+public interface Coded {
+
+  String name();
+
+  /** The stable code a caller may depend on, such as {@code load-below-minimum}. */
+  default String code() {
+    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+  }
+}

@@ -1,0 +1,14 @@
+package org.footwell.calculation;
+
+/** Faults that any request may have, whatever it asks for. */
+public enum CoreFault implements FaultCode {
+  REQUIRED,
+  UNKNOWN_FIELD,
+  WRONG_TYPE,
+  NOT_ALLOWED,
+  TOO_MANY,
+  EXACTLY_ONE_OF,
+  DUPLICATE,
+  DANGLING_REFERENCE,
+  NOT_FINITE
+}

@@ -1,0 +1,74 @@
+package org.footwell.calculation;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** The only caller of {@link Calculation#compute}: validate, compute, refuse nonsense, judge. */
+public final class Engine {
+
+  private final Constraints constraints = new Constraints();
+  private final Map<String, List<String>> safety = new ConcurrentHashMap<>();
+
+  /**
+   * Answers a request.
+   *
+   * @param workings whether every step is wanted
+   * @param within how long the calculation may take
+   * @throws Refused with every fault, if the request cannot be answered
+   * @throws DeadlinePassed if time ran out
+   */
+  public <Q extends Record, R extends Record> Answer<R> answer(
+      Calculation<Q, R> calculation, Q request, boolean workings, Duration within) {
+    Run run = new Run(this, workings, System.nanoTime() + within.toNanos());
+    R result = run(calculation, request, run);
+    List<Finding> findings = worstFirst(run.findings());
+    Verdict verdict = findings.isEmpty() ? Verdict.OK : findings.get(0).level();
+    return new Answer<>(result, findings, verdict, safety(calculation.card()), run.steps());
+  }
+
+  /**
+   * Makes a request of untyped maps, lists, texts, numbers and truth values.
+   *
+   * @param cells whether every value came as text, as in a query or a CSV row
+   * @throws Refused with every fault of form and bounds, if there is any of form
+   */
+  public <Q extends Record> Q bind(Class<Q> type, Object given, boolean cells) {
+    Faults faults = new Faults();
+    Q request = Shape.of(type).bind(given, cells, faults);
+    if (!faults.none()) {
+      if (request != null) {
+        constraints.check(request, faults);
+      }
+      throw new Refused(faults.list());
+    }
+    return request;
+  }
+
+  <Q extends Record, R extends Record> R run(Calculation<Q, R> calculation, Q request, Run run) {
+    constraints.check(request, run.faults());
+    run.requireNoFaults();
+    R result = calculation.compute(request, run);
+    run.requireNoFaults();
+    Shape.of(calculation.card().result()).requireFinite(result, run.faults());
+    run.requireNoFaults();
+    return result;
+  }
+
+  private List<String> safety(Card<?, ?> card) {
+    return safety.computeIfAbsent(
+        card.id(), id -> card.cautions().stream().map(Texts::of).toList());
+  }
+
+  private static List<Finding> worstFirst(List<Finding> findings) {
+    if (findings.size() < 2) {
+      return findings;
+    }
+    List<Finding> sorted = new ArrayList<>(findings);
+    sorted.sort(Comparator.comparing(Finding::level).reversed());
+    return sorted;
+  }
+}

@@ -1,0 +1,4 @@
+package org.footwell.calculation;
+
+/** Why an answer could not be given: readable input that is impossible or incomplete. */
+public interface FaultCode extends Coded {}

@@ -1,0 +1,54 @@
+package org.footwell.calculation;
+
+import java.lang.invoke.MethodHandle;
+import java.util.List;
+import java.util.Map;
+
+/** A part of a record's shape: a single value, a record, or a list. */
+sealed interface Node {
+
+  /** What may stand here, in words that follow "must be". */
+  String allowed();
+
+  /** A number, a text, a truth value or one of a set of names. */
+  record Scalar(Class<?> type, String allowed) implements Node {}
+
+  /** A record, by its components' snake_case names in order of declaration. */
+  record Group(Class<?> type, MethodHandle constructor, Map<String, Member> members)
+      implements Node {
+    @Override
+    public String allowed() {
+      return "a group of fields";
+    }
+  }
+
+  /** A list with its largest size. */
+  record Repeated(Node element, int most, String allowed) implements Node {}
+
+  /** A component of a record. */
+  record Member(
+      String name,
+      Node node,
+      boolean required,
+      Object standard,
+      String description,
+      MethodHandle accessor) {
+
+    Object of(Object group) {
+      try {
+        return accessor.invokeExact(group);
+      } catch (Throwable thrown) {
+        throw new IllegalStateException("accessor of " + name, thrown);
+      }
+    }
+  }
+
+  /** Builds the record from one value per component. */
+  static Object construct(Group group, List<?> values) {
+    try {
+      return group.constructor().invokeWithArguments(values);
+    } catch (Throwable thrown) {
+      throw new IllegalStateException("constructor of " + group.type().getSimpleName(), thrown);
+    }
+  }
+}

@@ -1,0 +1,56 @@
+package org.footwell.calculation;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * Moves JSON Pointers of a nested request to where its numbers stand in the outer one.
+ *
+ * <p>Everything lands below {@code root} unless a nearer prefix says otherwise.
+ */
+public final class Rebase {
+
+  private static final Rebase NOWHERE = new Rebase("");
+
+  private final String root;
+  private final Map<String, String> moved = new LinkedHashMap<>();
+
+  private Rebase(String root) {
+    this.root = root;
+  }
+
+  /** Leaves pointers as they are. */
+  static Rebase nowhere() {
+    return NOWHERE;
+  }
+
+  /** What the nested request is about, as a whole. */
+  public static Rebase to(String root) {
+    return new Rebase(root);
+  }
+
+  /** Sends {@code nested} and all below it to {@code outer}. */
+  public Rebase with(String nested, String outer) {
+    moved.put(nested, outer);
+    return this;
+  }
+
+  String root() {
+    return root;
+  }
+
+  /** The outer pointer for a nested one; the longest known prefix decides. */
+  String pointer(String nested) {
+    for (String prefix = nested; !prefix.isEmpty(); prefix = parent(prefix)) {
+      String outer = moved.get(prefix);
+      if (outer != null) {
+        return outer + nested.substring(prefix.length());
+      }
+    }
+    return this == NOWHERE ? nested : root;
+  }
+
+  private static String parent(String pointer) {
+    return pointer.substring(0, pointer.lastIndexOf('/'));
+  }
+}

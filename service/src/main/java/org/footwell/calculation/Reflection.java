@@ -1,0 +1,147 @@
+package org.footwell.calculation;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Pattern;
+import jakarta.validation.constraints.Size;
+import java.lang.invoke.MethodHandle;
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.MethodType;
+import java.lang.reflect.AnnotatedElement;
+import java.lang.reflect.AnnotatedParameterizedType;
+import java.lang.reflect.AnnotatedType;
+import java.lang.reflect.Constructor;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** Reads the shape of a record from its components and their annotations. */
+final class Reflection {
+
+  private static final MethodHandles.Lookup LOOKUP = MethodHandles.lookup();
+
+  private Reflection() {}
+
+  static Node.Group group(Class<?> type) {
+    try {
+      RecordComponent[] components = type.getRecordComponents();
+      Constructor<?> canonical =
+          type.getDeclaredConstructor(
+              Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new));
+      MethodHandle constructor = LOOKUP.unreflectConstructor(canonical);
+      Object bare = bare(constructor, components);
+      Map<String, Node.Member> members = new LinkedHashMap<>();
+      for (RecordComponent component : components) {
+        Node.Member member = member(component, bare);
+        members.put(member.name(), member);
+      }
+      return new Node.Group(type, constructor, Collections.unmodifiableMap(members));
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException("record " + type + " must be public", e);
+    }
+  }
+
+  /**
+   * The record with nothing given: what its constructor fills in are the stated defaults. Result
+   * records, which hold primitives, have none.
+   */
+  private static Object bare(MethodHandle constructor, RecordComponent[] components) {
+    if (Arrays.stream(components).anyMatch(c -> c.getType().isPrimitive())) {
+      return null;
+    }
+    List<Object> nothing = new ArrayList<>(Collections.nCopies(components.length, null));
+    try {
+      return constructor.invokeWithArguments(nothing);
+    } catch (Throwable thrown) {
+      throw new IllegalStateException("constructors of records must bear nulls", thrown);
+    }
+  }
+
+  private static Node.Member member(RecordComponent component, Object bare)
+      throws IllegalAccessException {
+    MethodHandle accessor =
+        LOOKUP
+            .unreflect(component.getAccessor())
+            .asType(MethodType.methodType(Object.class, Object.class));
+    AnnotatedElement marks = component.getAccessor();
+    Schema schema = marks.getAnnotation(Schema.class);
+    Node.Member undefaulted =
+        new Node.Member(
+            Names.snake(component.getName()),
+            node(component.getGenericType(), component.getAnnotatedType(), marks),
+            marks.isAnnotationPresent(NotNull.class),
+            null,
+            schema == null ? "" : schema.description(),
+            accessor);
+    Object standard = bare == null ? null : undefaulted.of(bare);
+    return new Node.Member(
+        undefaulted.name(),
+        undefaulted.node(),
+        undefaulted.required(),
+        standard,
+        undefaulted.description(),
+        accessor);
+  }
+
+  private static Node node(Type type, AnnotatedType annotated, AnnotatedElement marks) {
+    if (type instanceof ParameterizedType list && list.getRawType() == List.class) {
+      AnnotatedType element =
+          ((AnnotatedParameterizedType) annotated).getAnnotatedActualTypeArguments()[0];
+      Size size = marks.getAnnotation(Size.class);
+      return new Node.Repeated(
+          node(list.getActualTypeArguments()[0], element, element),
+          size == null ? Integer.MAX_VALUE : size.max(),
+          size == null ? "a list" : "a list of " + size.min() + " to " + size.max() + " entries");
+    }
+    Class<?> single = (Class<?>) type;
+    return single.isRecord() ? group(single) : new Node.Scalar(single, allowed(single, marks));
+  }
+
+  private static String allowed(Class<?> type, AnnotatedElement marks) {
+    if (type.isEnum()) {
+      return Arrays.stream(type.getEnumConstants())
+          .map(constant -> ((Enum<?>) constant).name().toLowerCase(Locale.ROOT))
+          .collect(Collectors.joining(", ", "one of ", ""));
+    }
+    if (type == Boolean.class || type == boolean.class) {
+      return "true or false";
+    }
+    if (type == String.class) {
+      Size size = marks.getAnnotation(Size.class);
+      Pattern pattern = marks.getAnnotation(Pattern.class);
+      return "a text"
+          + (size == null ? "" : " of " + size.min() + " to " + size.max() + " characters")
+          + (pattern == null ? "" : " of the form " + pattern.regexp());
+    }
+    boolean whole = type != Double.class && type != double.class && type != BigDecimal.class;
+    return (whole ? "a whole number" : "a number") + range(marks);
+  }
+
+  private static String range(AnnotatedElement marks) {
+    DecimalMin least = marks.getAnnotation(DecimalMin.class);
+    DecimalMax most = marks.getAnnotation(DecimalMax.class);
+    Min min = marks.getAnnotation(Min.class);
+    Max max = marks.getAnnotation(Max.class);
+    String from = least != null ? least.value() : min != null ? Long.toString(min.value()) : null;
+    String to = most != null ? most.value() : max != null ? Long.toString(max.value()) : null;
+    if (from == null || to == null) {
+      return "";
+    }
+    String above =
+        least != null && !least.inclusive() ? " above " + from + " and" : " from " + from;
+    return above + (most != null && !most.inclusive() ? " to below " : " to ") + to;
+  }
+}

@@ -1,0 +1,79 @@
+package org.footwell.calculation;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.UnaryOperator;
+
+/** A finding or a fault in the making: a code, what it is about, and the arguments of its text. */
+public final class Remark {
+
+  private static final int SHOWN = 80;
+
+  private final Coded code;
+  private final UnaryOperator<String> rebase;
+  private final Map<String, Object> arguments = new LinkedHashMap<>();
+  private String pointer = "";
+  private String given;
+  private String allowed;
+  private Double value;
+  private Double limit;
+
+  Remark(Coded code, UnaryOperator<String> rebase) {
+    this.code = code;
+    this.rebase = rebase;
+  }
+
+  /** The field it is about, as a JSON Pointer into the request of this calculation. */
+  public Remark at(String field) {
+    this.pointer = field;
+    return this;
+  }
+
+  /** The value found; {@code {value}} in the text. */
+  public Remark value(double number) {
+    this.value = number;
+    return with("value", number);
+  }
+
+  /** The limit it is held against; {@code {limit}} in the text. */
+  public Remark limit(double number) {
+    this.limit = number;
+    return with("limit", number);
+  }
+
+  /** What was given, unrounded; {@code {given}} in the text. */
+  public Remark given(Object what) {
+    String text = String.valueOf(what);
+    this.given = text.length() <= SHOWN ? text : text.substring(0, SHOWN) + "…";
+    return with("given", given);
+  }
+
+  /** What is allowed; {@code {allowed}} in the text. */
+  public Remark allowed(String what) {
+    this.allowed = what;
+    return with("allowed", what);
+  }
+
+  /** A further argument of the text. */
+  public Remark with(String name, Object argument) {
+    arguments.put(name, argument);
+    return this;
+  }
+
+  Finding finding() {
+    String where = rebase.apply(pointer);
+    FindingCode finding = (FindingCode) code;
+    return new Finding(finding.level(), code.code(), text(where), where, value, limit);
+  }
+
+  Fault fault() {
+    String where = rebase.apply(pointer);
+    return new Fault(where, code.code(), text(where), given, allowed);
+  }
+
+  private String text(String where) {
+    arguments.putIfAbsent(
+        "field", where.isEmpty() ? "the request" : where.substring(1).replace('/', '.'));
+    return Texts.of(code, arguments);
+  }
+}

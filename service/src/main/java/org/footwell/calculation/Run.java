@@ -1,0 +1,170 @@
+package org.footwell.calculation;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * One run of a calculation: notes steps when workings are wanted, collects findings and faults, and
+ * knows the deadline. Confined to one thread.
+ */
+public final class Run {
+
+  private final Engine engine;
+  private final long deadlineNanos;
+  private final Rebase rebase;
+  private final Run outer;
+  private final List<Step> steps;
+  private final List<Remark> findings;
+  private final Faults faults = new Faults(this::outerPointer);
+
+  /** A run of its own. */
+  Run(Engine engine, boolean workings, long deadlineNanos) {
+    this.engine = engine;
+    this.deadlineNanos = deadlineNanos;
+    this.rebase = Rebase.nowhere();
+    this.outer = null;
+    this.steps = workings ? new ArrayList<>() : null;
+    this.findings = new ArrayList<>(2);
+  }
+
+  /** A run within another: shares what it collects, and points into the outer request. */
+  private Run(Run outer, Rebase rebase) {
+    this.engine = outer.engine;
+    this.deadlineNanos = outer.deadlineNanos;
+    this.rebase = rebase;
+    this.outer = outer;
+    this.steps = outer.steps;
+    this.findings = outer.findings;
+  }
+
+  public double apply(Formula.Of1 formula, double a) {
+    double value = formula.at(a);
+    return plain(value) ? value : note(formula.formula(), value, a);
+  }
+
+  public double apply(Formula.Of2 formula, double a, double b) {
+    double value = formula.at(a, b);
+    return plain(value) ? value : note(formula.formula(), value, a, b);
+  }
+
+  public double apply(Formula.Of3 formula, double a, double b, double c) {
+    double value = formula.at(a, b, c);
+    return plain(value) ? value : note(formula.formula(), value, a, b, c);
+  }
+
+  public double apply(Formula.Of4 formula, double a, double b, double c, double d) {
+    double value = formula.at(a, b, c, d);
+    return plain(value) ? value : note(formula.formula(), value, a, b, c, d);
+  }
+
+  /** Whether nothing needs noting: the way almost every step of almost every run goes. */
+  private boolean plain(double value) {
+    return steps == null && Math.abs(value) <= Double.MAX_VALUE;
+  }
+
+  private double note(Formula formula, double value, double... numbers) {
+    Map<String, Double> inputs = new LinkedHashMap<>();
+    for (int i = 0; i < numbers.length; i++) {
+      inputs.put(formula.inputs().get(i), numbers[i]);
+    }
+    if (!Double.isFinite(value)) {
+      refuse(CoreFault.NOT_FINITE)
+          .with("quantity", formula.quantity())
+          .with("how", ": " + formula.text() + " with " + inputs);
+      throw refused();
+    }
+    String subject = outerPointer("");
+    steps.add(
+        new Step(
+            subject.isEmpty() ? null : subject,
+            formula.quantity(),
+            formula.text(),
+            inputs,
+            value,
+            formula.unit(),
+            formula.source().citation()));
+    return value;
+  }
+
+  /** Adds a finding; the remark returned takes what it is about. */
+  public Remark find(FindingCode code) {
+    Remark remark = new Remark(code, this::outerPointer);
+    findings.add(remark);
+    return remark;
+  }
+
+  /** Adds a fault: the request is refused when the calculation ends or gives up. */
+  public Remark refuse(FaultCode code) {
+    return faults.add(code);
+  }
+
+  /** Refuses unless exactly one of the alternatives below {@code pointer} is given. */
+  public void exactlyOneOf(String pointer, Map<String, ?> alternatives) {
+    long given = alternatives.values().stream().filter(Objects::nonNull).count();
+    if (given != 1) {
+      refuse(CoreFault.EXACTLY_ONE_OF)
+          .at(pointer)
+          .given(given == 0 ? "none of them" : "more than one of them")
+          .allowed(String.join(", ", alternatives.keySet()));
+    }
+  }
+
+  /** Stops here if anything was refused so far. */
+  public void requireNoFaults() {
+    if (!faults.none()) {
+      throw refused();
+    }
+  }
+
+  /** The exception that ends a calculation which cannot go on; carries all faults so far. */
+  public Refused refused() {
+    return new Refused(faults.list());
+  }
+
+  /** To be called in every long loop: ends the calculation when its time is up. */
+  public void checkDeadline() {
+    if (System.nanoTime() - deadlineNanos > 0) {
+      throw new DeadlinePassed();
+    }
+  }
+
+  /**
+   * Runs another calculation as part of this one. Its findings and faults point into this request.
+   *
+   * @return its result, or empty if it was refused: its faults are then among those of this run
+   */
+  public <Q extends Record, R extends Record> Optional<R> call(
+      Calculation<Q, R> calculation, Q request, Rebase to) {
+    checkDeadline();
+    try {
+      return Optional.of(engine.run(calculation, request, new Run(this, to)));
+    } catch (Refused refused) {
+      faults.addAll(refused.faults());
+      return Optional.empty();
+    }
+  }
+
+  Faults faults() {
+    return faults;
+  }
+
+  /** The steps noted, or null when no workings were asked for. */
+  List<Step> steps() {
+    return steps;
+  }
+
+  List<Finding> findings() {
+    return findings.isEmpty()
+        ? List.of()
+        : findings.stream().map(Remark::finding).distinct().toList();
+  }
+
+  private String outerPointer(String pointer) {
+    String here = rebase.pointer(pointer);
+    return outer == null ? here : outer.outerPointer(here);
+  }
+}

@@ -1,0 +1,166 @@
+package org.footwell.calculation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The shape of a request or result record, reflected once: its columns with types, bounds and
+ * defaults. Binds untyped input with every fault collected.
+ *
+ * @param <T> the record
+ */
+public final class Shape<T extends Record> {
+
+  private static final ClassValue<Shape<?>> SHAPES =
+      new ClassValue<>() {
+        @Override
+        protected Shape<?> computeValue(Class<?> type) {
+          return new Shape<>(type);
+        }
+      };
+
+  private final Node.Group root;
+  private final List<Column> columns;
+  private final boolean flat;
+
+  private Shape(Class<?> type) {
+    this.root = Reflection.group(type);
+    this.columns = columns(root, "", new ArrayList<>());
+    this.flat = flat(root, false);
+  }
+
+  @SuppressWarnings("unchecked") // one shape per class, made of that very class
+  public static <T extends Record> Shape<T> of(Class<T> type) {
+    return (Shape<T>) SHAPES.get(type);
+  }
+
+  /**
+   * One leaf of the record.
+   *
+   * @param path dotted, {@code *} standing for the index in a repeated group
+   * @param type Java type of the value
+   * @param required whether it must be given
+   * @param standard the value taken when it is not given, or null
+   * @param most largest number of entries when the path has an index, otherwise 1
+   * @param allowed what is allowed, in words
+   * @param description what it means
+   */
+  public record Column(
+      String path,
+      Class<?> type,
+      boolean required,
+      Object standard,
+      int most,
+      String allowed,
+      String description) {}
+
+  /** The leaves in order of declaration. */
+  public List<Column> columns() {
+    return columns;
+  }
+
+  /** Whether every field can be written as one dotted name: no repeated group within another. */
+  public boolean flat() {
+    return flat;
+  }
+
+  /**
+   * Makes the record from untyped maps, lists, texts, numbers and truth values.
+   *
+   * @param given what the caller sent
+   * @param cells whether every value came as text, as in a query or a CSV row
+   * @param faults takes every fault of form; bounds are checked later, by the {@link Engine}
+   * @return the record, with nothing where something was faulty
+   */
+  @SuppressWarnings("unchecked") // the root group constructs T
+  public T bind(Object given, boolean cells, Faults faults) {
+    return (T) new Binder(cells, faults).bind(root, given, "");
+  }
+
+  /** What stands at a JSON Pointer, or empty if the record has no such place. */
+  Optional<Node.Member> member(String pointer) {
+    Node here = root;
+    Node.Member found = null;
+    for (String part : pointer.substring(1).split("/", -1)) {
+      if (here instanceof Node.Repeated repeated) {
+        here = repeated.element();
+        if (found != null) {
+          found = new Node.Member(found.name(), here, true, null, "", found.accessor());
+        }
+        continue;
+      }
+      found = here instanceof Node.Group group ? group.members().get(part) : null;
+      if (found == null) {
+        return Optional.empty();
+      }
+      here = found.node();
+    }
+    return Optional.ofNullable(found);
+  }
+
+  /** Adds a fault for the first number of the record that is not finite. */
+  void requireFinite(Object record, Faults faults) {
+    requireFinite(root, record, faults);
+  }
+
+  private static void requireFinite(Node.Group group, Object record, Faults faults) {
+    for (Node.Member member : group.members().values()) {
+      Object value = member.of(record);
+      if (value instanceof Double number) {
+        if (!Double.isFinite(number)) {
+          faults.add(CoreFault.NOT_FINITE).with("quantity", member.name()).with("how", "");
+        }
+      } else if (value != null && member.node() instanceof Node.Group inner) {
+        requireFinite(inner, value, faults);
+      } else if (value instanceof List<?> list
+          && member.node() instanceof Node.Repeated repeated
+          && repeated.element() instanceof Node.Group inner) {
+        for (Object entry : list) {
+          requireFinite(inner, entry, faults);
+        }
+      }
+    }
+  }
+
+  private static List<Column> columns(Node.Group group, String prefix, List<Column> into) {
+    group.members().values().forEach(member -> columns(member, prefix, 1, into));
+    return into;
+  }
+
+  private static void columns(Node.Member member, String prefix, int most, List<Column> into) {
+    String path = prefix + member.name();
+    Node node = member.node();
+    int entries = most;
+    if (node instanceof Node.Repeated repeated) {
+      path += ".*";
+      node = repeated.element();
+      entries = repeated.most();
+    }
+    if (node instanceof Node.Group inner) {
+      for (Node.Member below : inner.members().values()) {
+        columns(below, path + ".", entries, into);
+      }
+    } else {
+      into.add(
+          new Column(
+              path,
+              ((Node.Scalar) node).type(),
+              member.required(),
+              member.standard(),
+              entries,
+              node.allowed(),
+              member.description()));
+    }
+  }
+
+  private static boolean flat(Node node, boolean repeated) {
+    if (node instanceof Node.Group group) {
+      return group.members().values().stream().allMatch(m -> flat(m.node(), repeated));
+    }
+    if (node instanceof Node.Repeated list) {
+      return list.element() instanceof Node.Scalar || (!repeated && flat(list.element(), true));
+    }
+    return true;
+  }
+}

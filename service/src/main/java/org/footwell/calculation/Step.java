@@ -1,0 +1,21 @@
+package org.footwell.calculation;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import io.swagger.v3.oas.annotations.media.Schema;
+import java.util.Map;
+
+/**
+ * One step of the workings, as it would stand in a hand calculation.
+ *
+ * @param pointer the part of the request the step belongs to, absent for the whole
+ */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record Step(
+    @Schema(description = "Part of the request the step is about; absent for the whole")
+        String pointer,
+    @Schema(description = "What is computed, ending in its unit") String quantity,
+    @Schema(description = "The formula in words and symbols") String formula,
+    @Schema(description = "Numbers put in, by symbol") Map<String, Double> inputs,
+    @Schema(description = "What comes out") double value,
+    @Schema(description = "Unit of the value, empty for a ratio") String unit,
+    @Schema(description = "Where the formula comes from") String source) {}

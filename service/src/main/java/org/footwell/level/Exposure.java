@@ -1,0 +1,26 @@
+package org.footwell.level;
+
+import org.footwell.calculation.Formula;
+import org.footwell.calculation.Source;
+
+/** Noise exposure by the recommendation of NIOSH: 85 dBA for 8 h, 3 dB exchange rate. */
+final class Exposure {
+
+  static final Source NIOSH =
+      Source.of(
+          "NIOSH Publication 98-126, Criteria for a Recommended Standard: Occupational Noise"
+              + " Exposure (1998), section 1.1 and Table 1-1");
+
+  /** Level allowed for eight hours a day, dBA. */
+  static final double EIGHT_HOUR_DBA = 85;
+
+  /** Ceiling that no exposure may pass, dBA. */
+  static final double CEILING_DBA = 140;
+
+  /** Hours a day allowed at a level in dBA, 80 to 140; the table breaks off there. */
+  static final Formula.Of1 ALLOWED_H =
+      Formula.of("exposure_allowed_h", "8/2^((L − 85)/3)", "h", NIOSH)
+          .with("L", level -> 8 / Math.pow(2, (level - EIGHT_HOUR_DBA) / 3));
+
+  private Exposure() {}
+}

@@ -1,0 +1,30 @@
+package org.footwell.physics;
+
+import org.footwell.calculation.Formula;
+import org.footwell.calculation.Source;
+
+/** Dry air at 101.325 kPa. */
+public final class Air {
+
+  /** Celsius zero in kelvin, by definition of the Celsius scale (SI). */
+  public static final double ZERO_CELSIUS_K = 273.15;
+
+  /** Reference temperature of ISO 9613-1, kelvin. */
+  public static final double REFERENCE_K = 293.15;
+
+  /** Speed of sound at the reference temperature, m/s (ISO 9613-1). */
+  public static final double REFERENCE_SPEED_M_PER_S = 343.2;
+
+  public static final Source ISO_9613_1 =
+      Source.of("ISO 9613-1:1993, Attenuation of sound outdoors: speed of sound in dry air");
+
+  /**
+   * Speed of sound in m/s from the temperature in °C, −50 to 100; an ideal gas, so humidity and
+   * frequency are left out (less than 0.5 % in a vehicle).
+   */
+  public static final Formula.Of1 SPEED_OF_SOUND =
+      Formula.of("speed_of_sound_m_per_s", "343.2·√((t + 273.15)/293.15)", "m/s", ISO_9613_1)
+          .with("t", t -> REFERENCE_SPEED_M_PER_S * Math.sqrt((t + ZERO_CELSIUS_K) / REFERENCE_K));
+
+  private Air() {}
+}

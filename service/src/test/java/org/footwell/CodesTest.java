@@ -1,0 +1,62 @@
+package org.footwell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import java.util.List;
+import java.util.Locale;
+import java.util.ResourceBundle;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.footwell.calculation.Coded;
+import org.footwell.calculation.Texts;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** Codes and their sentences belong together, one to one. */
+class CodesTest {
+
+  private static List<Coded> allCodes() {
+    JavaClasses classes =
+        new ClassFileImporter()
+            .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+            .importPackages("org.footwell");
+    return classes.stream()
+        .filter(type -> type.isAssignableTo(Coded.class) && type.isEnum())
+        .map(JavaClass::reflect)
+        .flatMap(type -> Stream.of(type.getEnumConstants()))
+        .map(Coded.class::cast)
+        .toList();
+  }
+
+  @TestFactory
+  Stream<DynamicTest> everyCodeHasItsSentence() {
+    return allCodes().stream()
+        .map(
+            code ->
+                DynamicTest.dynamicTest(
+                    code.code(), () -> assertFalse(Texts.of(code).isBlank(), code::code)));
+  }
+
+  @Test
+  void noSentenceIsWithoutACode() {
+    Set<String> packages =
+        allCodes().stream()
+            .map(code -> ((Enum<?>) code).getDeclaringClass().getPackageName())
+            .collect(Collectors.toSet());
+    Set<String> sentences = new TreeSet<>();
+    for (String home : packages) {
+      sentences.addAll(ResourceBundle.getBundle(home + ".texts", Locale.ROOT).keySet());
+    }
+    assertEquals(
+        allCodes().stream().map(Coded::code).collect(Collectors.toCollection(TreeSet::new)),
+        sentences);
+  }
+}

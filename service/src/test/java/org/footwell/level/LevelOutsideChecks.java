@@ -1,0 +1,69 @@
+package org.footwell.level;
+
+import java.util.List;
+import org.footwell.Answers;
+import org.footwell.parts.Sensitivity;
+import org.footwell.reference.OutsideCheck;
+import org.footwell.reference.OutsideChecks;
+import org.footwell.reference.ReferenceTable.Row;
+
+class LevelOutsideChecks extends OutsideChecks {
+
+  @Override
+  public List<OutsideCheck> checks() {
+    return List.of(
+        OutsideCheck.of("sound-level", "exposure_allowed_h", "niosh-98-126-table-1-1.csv")
+            .printed(LevelOutsideChecks::printedHours)
+            .computed(row -> Exposure.ALLOWED_H.at(row.number("exposure_dba")))
+            .withinRelative(0.03),
+        OutsideCheck.of("sound-level", "a_weighting_db", "iec-61672-1-a-c-weighting.csv")
+            .printed("a_weighting_db")
+            .computed(row -> AWeighting.AT.at(exactMidBand(row.number("frequency_hz"))))
+            .within(0.051),
+        OutsideCheck.of("sound-level", "basis difference, dB", "sensitivity-bases.csv")
+            .printed("difference_db")
+            .computed(row -> basisDifference(row.number("rated_ohm")))
+            .within(0.005));
+  }
+
+  private static double printedHours(Row row) {
+    return row.numberOr("hours", 0)
+        + row.numberOr("minutes", 0) / 60
+        + row.numberOr("seconds", 0) / 3600;
+  }
+
+  /** IEC 61260: the exact base-ten mid-band frequency of a nominal third octave. */
+  private static double exactMidBand(double nominal) {
+    return Math.pow(10, Math.round(10 * Math.log10(nominal)) / 10.0);
+  }
+
+  private static double basisDifference(double ratedOhm) {
+    SoundLevelResult result =
+        Answers.of(new SoundLevel(), Requests.perWatt(90, ratedOhm, 1)).result();
+    return result.twoPointEightThreeVoltLevelDbSpl() - result.oneWattLevelDbSpl();
+  }
+
+  /** Shorthand for requests with little in them. */
+  static final class Requests {
+    static SoundLevelRequest perWatt(double sensitivity, double ratedOhm, double power) {
+      return new SoundLevelRequest(
+          new Sensitivity(sensitivity, Sensitivity.Basis.ONE_WATT),
+          ratedOhm,
+          power,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null,
+          null);
+    }
+
+    private Requests() {}
+  }
+}
