@@ -73,7 +73,7 @@ public final class Remark {
 
   private String text(String where) {
     arguments.putIfAbsent(
-        "field", where.isEmpty() ? "the request" : where.substring(1).replace('/', '.'));
+        "field", where.isEmpty() ? "The request" : where.substring(1).replace('/', '.'));
     return Texts.of(code, arguments);
   }
 }

@@ -50,7 +50,7 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
       Formula.of("driver_count_db", "10·lg(N)", "dB", SUPERPOSITION).with("N", Decibels::ofPower);
   private static final Formula.Of1 DISTANCE =
       Formula.of("distance_db", "−20·lg(r/1 m)", "dB", INVERSE_SQUARE)
-          .with("r", r -> -Decibels.ofAmplitude(r));
+          .with("r", r -> Decibels.ofAmplitude(1 / r));
   private static final Formula.Of2 CORNER =
       Formula.of("pressure_corner_hz", "c/(2·L)", "Hz", Source.of("Half-wave resonance of a tube"))
           .with("c", "L", (c, l) -> c / (2 * l));
