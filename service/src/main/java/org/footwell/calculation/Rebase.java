@@ -10,13 +10,15 @@ import java.util.Map;
  */
 public final class Rebase {
 
-  private static final Rebase NOWHERE = new Rebase("");
+  private static final Rebase NOWHERE = new Rebase("", null);
 
   private final String root;
+  private final String subject;
   private final Map<String, String> moved = new LinkedHashMap<>();
 
-  private Rebase(String root) {
+  private Rebase(String root, String subject) {
     this.root = root;
+    this.subject = subject;
   }
 
   /** Leaves pointers as they are. */
@@ -24,9 +26,14 @@ public final class Rebase {
     return NOWHERE;
   }
 
-  /** What the nested request is about, as a whole. */
-  public static Rebase to(String root) {
-    return new Rebase(root);
+  /**
+   * What the nested request is about, as a whole.
+   *
+   * @param root where everything lands that has no place of its own
+   * @param subject what a person calls it, such as the name of a channel
+   */
+  public static Rebase to(String root, String subject) {
+    return new Rebase(root, subject);
   }
 
   /** Sends {@code nested} and all below it to {@code outer}. */
@@ -37,6 +44,10 @@ public final class Rebase {
 
   String root() {
     return root;
+  }
+
+  String subject() {
+    return subject;
   }
 
   /** The outer pointer for a nested one; the longest known prefix decides. */

@@ -11,6 +11,7 @@ public final class Remark {
 
   private final Coded code;
   private final UnaryOperator<String> rebase;
+  private final String subject;
   private final Map<String, Object> arguments = new LinkedHashMap<>();
   private String pointer = "";
   private String given;
@@ -18,9 +19,10 @@ public final class Remark {
   private Double value;
   private Double limit;
 
-  Remark(Coded code, UnaryOperator<String> rebase) {
+  Remark(Coded code, UnaryOperator<String> rebase, String subject) {
     this.code = code;
     this.rebase = rebase;
+    this.subject = subject;
   }
 
   /** The field it is about, as a JSON Pointer into the request of this calculation. */
@@ -63,7 +65,7 @@ public final class Remark {
   Finding finding() {
     String where = rebase.apply(pointer);
     FindingCode finding = (FindingCode) code;
-    return new Finding(finding.level(), code.code(), text(where), where, value, limit);
+    return new Finding(finding.level(), code.code(), text(where), subject, where, value, limit);
   }
 
   Fault fault() {

@@ -92,7 +92,7 @@ public final class Run {
 
   /** Adds a finding; the remark returned takes what it is about. */
   public Remark find(FindingCode code) {
-    Remark remark = new Remark(code, this::outerPointer);
+    Remark remark = new Remark(code, this::outerPointer, subject());
     findings.add(remark);
     return remark;
   }
@@ -161,6 +161,14 @@ public final class Run {
     return findings.isEmpty()
         ? List.of()
         : findings.stream().map(Remark::finding).distinct().toList();
+  }
+
+  /** What the innermost named part of the plan is called, or null. */
+  private String subject() {
+    if (rebase.subject() != null || outer == null) {
+      return rebase.subject();
+    }
+    return outer.subject();
   }
 
   private String outerPointer(String pointer) {
