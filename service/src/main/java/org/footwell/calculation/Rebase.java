@@ -1,7 +1,10 @@
 package org.footwell.calculation;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Moves JSON Pointers of a nested request to where its numbers stand in the outer one.
@@ -15,6 +18,7 @@ public final class Rebase {
   private final String root;
   private final String subject;
   private final Map<String, String> moved = new LinkedHashMap<>();
+  private final Set<FindingCode> left = new HashSet<>();
 
   private Rebase(String root, String subject) {
     this.root = root;
@@ -36,10 +40,20 @@ public final class Rebase {
     return new Rebase(root, subject);
   }
 
+  /** Leaves out findings that the outer calculation judges on the whole. */
+  public Rebase without(FindingCode... judgedOnTheWhole) {
+    left.addAll(List.of(judgedOnTheWhole));
+    return this;
+  }
+
   /** Sends {@code nested} and all below it to {@code outer}. */
   public Rebase with(String nested, String outer) {
     moved.put(nested, outer);
     return this;
+  }
+
+  boolean leaves(FindingCode code) {
+    return left.contains(code);
   }
 
   String root() {

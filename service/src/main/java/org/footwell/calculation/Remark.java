@@ -62,10 +62,22 @@ public final class Remark {
     return this;
   }
 
+  Verdict level() {
+    return ((FindingCode) code).level();
+  }
+
+  /** Whether it, or the nested calculation it comes from, is about this part of the request. */
+  boolean isAbout(String part) {
+    return within(part, rebase.apply(pointer)) || within(part, rebase.apply(""));
+  }
+
+  private static boolean within(String part, String where) {
+    return where.equals(part) || where.startsWith(part + "/");
+  }
+
   Finding finding() {
     String where = rebase.apply(pointer);
-    FindingCode finding = (FindingCode) code;
-    return new Finding(finding.level(), code.code(), text(where), subject, where, value, limit);
+    return new Finding(level(), code.code(), text(where), subject, where, value, limit);
   }
 
   Fault fault() {

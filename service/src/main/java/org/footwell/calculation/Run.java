@@ -93,7 +93,9 @@ public final class Run {
   /** Adds a finding; the remark returned takes what it is about. */
   public Remark find(FindingCode code) {
     Remark remark = new Remark(code, this::outerPointer, subject());
-    findings.add(remark);
+    if (!rebase.leaves(code)) {
+      findings.add(remark);
+    }
     return remark;
   }
 
@@ -146,6 +148,14 @@ public final class Run {
       faults.addAll(refused.faults());
       return Optional.empty();
     }
+  }
+
+  /** The worst finding so far on one part of this request, nested calculations included. */
+  public Verdict verdictOn(String pointer) {
+    return findings.stream()
+        .filter(remark -> remark.isAbout(pointer))
+        .map(Remark::level)
+        .reduce(Verdict.OK, Verdict::orWorse);
   }
 
   Faults faults() {
