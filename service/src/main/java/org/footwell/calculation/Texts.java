@@ -42,7 +42,7 @@ public final class Texts {
   /** Four significant digits, never an exponent, a point for the decimals; null stays null. */
   public static String forPeople(Object argument) {
     if (argument instanceof Double d && Double.isFinite(d)) {
-      BigDecimal rounded = new BigDecimal(d, FOR_PEOPLE).stripTrailingZeros();
+      BigDecimal rounded = BigDecimal.valueOf(d).round(FOR_PEOPLE).stripTrailingZeros();
       return (rounded.signum() == 0 ? BigDecimal.ZERO : rounded).toPlainString();
     }
     return argument == null ? null : argument.toString();
