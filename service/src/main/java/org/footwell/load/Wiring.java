@@ -107,7 +107,7 @@ final class Wiring {
         .with(
             "nearest",
             Names.nearest(token.text(), listed.keySet())
-                .map(name -> "; did you mean " + name + "?")
-                .orElse("."));
+                .map(name -> " Did you mean " + name + "?")
+                .orElse(""));
   }
 }

@@ -181,7 +181,7 @@ class WiringLoadRefusalsTest {
     assertEquals("unknown-coil", near.code());
     assertEquals("one of sub_a, sub_b", near.allowed());
     assertEquals(
-        "sub_bb at character 7 of the network is not the name of any of the coils; did you mean"
+        "sub_bb at character 7 of the network is not the name of any of the coils. Did you mean"
             + " sub_b?",
         near.detail());
     assertEquals(
