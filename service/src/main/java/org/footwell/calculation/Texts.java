@@ -24,8 +24,11 @@ public final class Texts {
     if (arguments.isEmpty()) {
       return template;
     }
-    return new StringSubstitutor(name -> forPeople(arguments.get(name)), "{", "}", '\\')
-        .replace(template);
+    StringSubstitutor substitutor =
+        new StringSubstitutor(name -> forPeople(arguments.get(name)), "{", "}", '\\');
+    // An argument may be the caller's own words: braces in it are only braces.
+    substitutor.setDisableSubstitutionInValues(true);
+    return substitutor.replace(template);
   }
 
   /** The sentence of a code before its arguments are filled in. */

@@ -141,6 +141,12 @@ public class ShapeTest {
   }
 
   @Test
+  void bracesInTheCallersWordsAreOnlyBraces() {
+    Fault fault = faults(Map.of("{field}", true), false).get(0);
+    assertEquals("{field} is not a known field.", fault.detail());
+  }
+
+  @Test
   void indexesOfARepeatedGroupLeaveNoGap() {
     assertEquals(
         List.of("/coils"),
