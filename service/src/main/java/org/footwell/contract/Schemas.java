@@ -1,7 +1,6 @@
 package org.footwell.contract;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.PropertyNamingStrategies;
 import io.swagger.v3.core.converter.AnnotatedType;
 import io.swagger.v3.core.converter.ModelConverters;
 import io.swagger.v3.core.jackson.ModelResolver;
@@ -20,6 +19,7 @@ import java.util.Map;
 import java.util.Set;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Shape;
+import org.footwell.web.Json;
 
 /** Schemas of records: swagger-core reads them, and what it overlooks is put right here. */
 final class Schemas {
@@ -36,7 +36,7 @@ final class Schemas {
     this.components = components;
     ObjectMapper mapper =
         v31 ? ObjectMapperFactory.createJson31() : ObjectMapperFactory.createJson();
-    mapper.setPropertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE);
+    mapper.setPropertyNamingStrategy(Json.NAMING);
     converters = new ModelConverters(v31);
     converters.addConverter(new ModelResolver(mapper, new NestedNames()).openapi31(v31));
   }
