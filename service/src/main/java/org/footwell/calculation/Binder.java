@@ -62,7 +62,7 @@ final class Binder {
         .with(
             "nearest",
             Names.nearest(key, group.members().keySet())
-                .map(name -> "; did you mean " + name + "?")
+                .map(name -> " Did you mean " + name + "?")
                 .orElse(""));
   }
 
@@ -172,7 +172,10 @@ final class Binder {
     return null;
   }
 
-  private static Object shown(Object given) {
+  private Object shown(Object given) {
+    if (given instanceof String text) {
+      return cells ? text : '"' + text + '"';
+    }
     return given instanceof Map ? "a group" : given instanceof List ? "a list" : given;
   }
 }

@@ -24,7 +24,7 @@ public final class Faults {
 
   /** Adds a fault; the remark returned takes what it is about. */
   public Remark add(FaultCode code) {
-    Remark remark = new Remark(code, rebase);
+    Remark remark = new Remark(code, rebase, null);
     if (faults.size() < MOST) {
       faults.add(remark::fault);
     }

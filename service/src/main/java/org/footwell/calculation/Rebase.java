@@ -1,7 +1,10 @@
 package org.footwell.calculation;
 
+import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /**
  * Moves JSON Pointers of a nested request to where its numbers stand in the outer one.
@@ -10,13 +13,16 @@ import java.util.Map;
  */
 public final class Rebase {
 
-  private static final Rebase NOWHERE = new Rebase("");
+  private static final Rebase NOWHERE = new Rebase("", null);
 
   private final String root;
+  private final String subject;
   private final Map<String, String> moved = new LinkedHashMap<>();
+  private final Set<FindingCode> left = new HashSet<>();
 
-  private Rebase(String root) {
+  private Rebase(String root, String subject) {
     this.root = root;
+    this.subject = subject;
   }
 
   /** Leaves pointers as they are. */
@@ -24,9 +30,20 @@ public final class Rebase {
     return NOWHERE;
   }
 
-  /** What the nested request is about, as a whole. */
-  public static Rebase to(String root) {
-    return new Rebase(root);
+  /**
+   * What the nested request is about, as a whole.
+   *
+   * @param root where everything lands that has no place of its own
+   * @param subject what a person calls it, such as the name of a channel
+   */
+  public static Rebase to(String root, String subject) {
+    return new Rebase(root, subject);
+  }
+
+  /** Leaves out findings that the outer calculation judges on the whole. */
+  public Rebase without(FindingCode... judgedOnTheWhole) {
+    left.addAll(List.of(judgedOnTheWhole));
+    return this;
   }
 
   /** Sends {@code nested} and all below it to {@code outer}. */
@@ -35,8 +52,16 @@ public final class Rebase {
     return this;
   }
 
+  boolean leaves(FindingCode code) {
+    return left.contains(code);
+  }
+
   String root() {
     return root;
+  }
+
+  String subject() {
+    return subject;
   }
 
   /** The outer pointer for a nested one; the longest known prefix decides. */

@@ -11,6 +11,7 @@ public final class Remark {
 
   private final Coded code;
   private final UnaryOperator<String> rebase;
+  private final String subject;
   private final Map<String, Object> arguments = new LinkedHashMap<>();
   private String pointer = "";
   private String given;
@@ -18,9 +19,10 @@ public final class Remark {
   private Double value;
   private Double limit;
 
-  Remark(Coded code, UnaryOperator<String> rebase) {
+  Remark(Coded code, UnaryOperator<String> rebase, String subject) {
     this.code = code;
     this.rebase = rebase;
+    this.subject = subject;
   }
 
   /** The field it is about, as a JSON Pointer into the request of this calculation. */
@@ -60,10 +62,22 @@ public final class Remark {
     return this;
   }
 
+  Verdict level() {
+    return ((FindingCode) code).level();
+  }
+
+  /** Whether it, or the nested calculation it comes from, is about this part of the request. */
+  boolean isAbout(String part) {
+    return within(part, rebase.apply(pointer)) || within(part, rebase.apply(""));
+  }
+
+  private static boolean within(String part, String where) {
+    return where.equals(part) || where.startsWith(part + "/");
+  }
+
   Finding finding() {
     String where = rebase.apply(pointer);
-    FindingCode finding = (FindingCode) code;
-    return new Finding(finding.level(), code.code(), text(where), where, value, limit);
+    return new Finding(level(), code.code(), text(where), subject, where, value, limit);
   }
 
   Fault fault() {
@@ -73,7 +87,7 @@ public final class Remark {
 
   private String text(String where) {
     arguments.putIfAbsent(
-        "field", where.isEmpty() ? "the request" : where.substring(1).replace('/', '.'));
+        "field", where.isEmpty() ? "The request" : where.substring(1).replace('/', '.'));
     return Texts.of(code, arguments);
   }
 }

@@ -92,8 +92,10 @@ public final class Run {
 
   /** Adds a finding; the remark returned takes what it is about. */
   public Remark find(FindingCode code) {
-    Remark remark = new Remark(code, this::outerPointer);
-    findings.add(remark);
+    Remark remark = new Remark(code, this::outerPointer, subject());
+    if (!rebase.leaves(code)) {
+      findings.add(remark);
+    }
     return remark;
   }
 
@@ -148,6 +150,14 @@ public final class Run {
     }
   }
 
+  /** The worst finding so far on one part of this request, nested calculations included. */
+  public Verdict verdictOn(String pointer) {
+    return findings.stream()
+        .filter(remark -> remark.isAbout(pointer))
+        .map(Remark::level)
+        .reduce(Verdict.OK, Verdict::orWorse);
+  }
+
   Faults faults() {
     return faults;
   }
@@ -161,6 +171,14 @@ public final class Run {
     return findings.isEmpty()
         ? List.of()
         : findings.stream().map(Remark::finding).distinct().toList();
+  }
+
+  /** What the innermost named part of the plan is called, or null. */
+  private String subject() {
+    if (rebase.subject() != null || outer == null) {
+      return rebase.subject();
+    }
+    return outer.subject();
   }
 
   private String outerPointer(String pointer) {

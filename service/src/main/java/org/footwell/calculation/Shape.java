@@ -78,6 +78,11 @@ public final class Shape<T extends Record> {
     return (T) new Binder(cells, faults).bind(root, given, "");
   }
 
+  /** Whether the record can have a value at this dotted path, an index standing for any. */
+  public boolean has(String path) {
+    return member("/" + path.replace('.', '/')).isPresent();
+  }
+
   /** What stands at a JSON Pointer, or empty if the record has no such place. */
   Optional<Node.Member> member(String pointer) {
     Node here = root;

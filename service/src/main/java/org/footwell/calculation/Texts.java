@@ -24,8 +24,11 @@ public final class Texts {
     if (arguments.isEmpty()) {
       return template;
     }
-    return new StringSubstitutor(name -> forPeople(arguments.get(name)), "{", "}", '\\')
-        .replace(template);
+    StringSubstitutor substitutor =
+        new StringSubstitutor(name -> forPeople(arguments.get(name)), "{", "}", '\\');
+    // An argument may be the caller's own words: braces in it are only braces.
+    substitutor.setDisableSubstitutionInValues(true);
+    return substitutor.replace(template);
   }
 
   /** The sentence of a code before its arguments are filled in. */
@@ -42,7 +45,7 @@ public final class Texts {
   /** Four significant digits, never an exponent, a point for the decimals; null stays null. */
   public static String forPeople(Object argument) {
     if (argument instanceof Double d && Double.isFinite(d)) {
-      BigDecimal rounded = new BigDecimal(d, FOR_PEOPLE).stripTrailingZeros();
+      BigDecimal rounded = BigDecimal.valueOf(d).round(FOR_PEOPLE).stripTrailingZeros();
       return (rounded.signum() == 0 ? BigDecimal.ZERO : rounded).toPlainString();
     }
     return argument == null ? null : argument.toString();

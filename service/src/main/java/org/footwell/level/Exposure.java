@@ -1,10 +1,11 @@
 package org.footwell.level;
 
 import org.footwell.calculation.Formula;
+import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 
 /** Noise exposure by the recommendation of NIOSH: 85 dBA for 8 h, 3 dB exchange rate. */
-final class Exposure {
+public final class Exposure {
 
   static final Source NIOSH =
       Source.of(
@@ -23,4 +24,26 @@ final class Exposure {
           .with("L", level -> 8 / Math.pow(2, (level - EIGHT_HOUR_DBA) / 3));
 
   private Exposure() {}
+
+  /**
+   * Judges a level for hearing.
+   *
+   * @param levelDba A-weighted level, dBA, or null when it is not known
+   * @param level unweighted level, dB SPL: only tells whether it is worth asking for the other
+   * @return hours a day allowed, or null when there is no A-weighted level
+   */
+  public static Double judge(Double levelDba, double level, Run run) {
+    if (levelDba == null) {
+      if (level > EIGHT_HOUR_DBA) {
+        run.find(LevelFinding.EXPOSURE_UNKNOWN);
+      }
+      return null;
+    }
+    if (levelDba >= CEILING_DBA) {
+      run.find(LevelFinding.EXPOSURE_CEILING).value(levelDba).limit(CEILING_DBA);
+    } else if (levelDba > EIGHT_HOUR_DBA) {
+      run.find(LevelFinding.EXPOSURE_LIMITED).value(levelDba).limit(EIGHT_HOUR_DBA);
+    }
+    return run.apply(ALLOWED_H, levelDba);
+  }
 }

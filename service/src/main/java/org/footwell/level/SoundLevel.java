@@ -4,9 +4,6 @@ import static org.footwell.calculation.Source.DEFINITION;
 import static org.footwell.level.LevelFinding.BELOW_ROAD_NOISE;
 import static org.footwell.level.LevelFinding.CABIN_MODEL;
 import static org.footwell.level.LevelFinding.COMPRESSION_MODEL_LIMIT;
-import static org.footwell.level.LevelFinding.EXPOSURE_CEILING;
-import static org.footwell.level.LevelFinding.EXPOSURE_LIMITED;
-import static org.footwell.level.LevelFinding.EXPOSURE_UNKNOWN;
 import static org.footwell.level.LevelFinding.ROAD_NOISE_NOT_COMPARABLE;
 import static org.footwell.level.LevelFinding.SENSITIVITY_BASIS;
 import static org.footwell.level.LevelFinding.TARGET_OUT_OF_REACH;
@@ -50,7 +47,7 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
       Formula.of("driver_count_db", "10·lg(N)", "dB", SUPERPOSITION).with("N", Decibels::ofPower);
   private static final Formula.Of1 DISTANCE =
       Formula.of("distance_db", "−20·lg(r/1 m)", "dB", INVERSE_SQUARE)
-          .with("r", r -> -Decibels.ofAmplitude(r));
+          .with("r", r -> Decibels.ofAmplitude(1 / r));
   private static final Formula.Of2 CORNER =
       Formula.of("pressure_corner_hz", "c/(2·L)", "Hz", Source.of("Half-wave resonance of a tube"))
           .with("c", "L", (c, l) -> c / (2 * l));
@@ -159,7 +156,7 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
         needed,
         levelDba,
         overRoadNoise(q, levelDba, run),
-        exposure(levelDba, level, run));
+        Exposure.judge(levelDba, level, run));
   }
 
   private static void refuseUndecided(SoundLevelRequest q, Run run) {
@@ -248,20 +245,5 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
       run.find(BELOW_ROAD_NOISE).at("/road_noise_dba").value(-over).limit(0);
     }
     return over;
-  }
-
-  private static Double exposure(Double levelDba, double level, Run run) {
-    if (levelDba == null) {
-      if (level > Exposure.EIGHT_HOUR_DBA) {
-        run.find(EXPOSURE_UNKNOWN);
-      }
-      return null;
-    }
-    if (levelDba >= Exposure.CEILING_DBA) {
-      run.find(EXPOSURE_CEILING).value(levelDba).limit(Exposure.CEILING_DBA);
-    } else if (levelDba > Exposure.EIGHT_HOUR_DBA) {
-      run.find(EXPOSURE_LIMITED).value(levelDba).limit(Exposure.EIGHT_HOUR_DBA);
-    }
-    return run.apply(Exposure.ALLOWED_H, levelDba);
   }
 }

@@ -12,7 +12,10 @@ class LevelOutsideChecks extends OutsideChecks {
   @Override
   public List<OutsideCheck> checks() {
     return List.of(
+        // Above 121 dBA the table's whole seconds are too coarse for a ratio; 99 dBA is printed
+        // 18:59 where the formula of the same document gives 18:54.
         OutsideCheck.of("sound-level", "exposure_allowed_h", "niosh-98-126-table-1-1.csv")
+            .rows(row -> row.number("exposure_dba") <= 121)
             .printed(LevelOutsideChecks::printedHours)
             .computed(row -> Exposure.ALLOWED_H.at(row.number("exposure_dba")))
             .withinRelative(0.03),

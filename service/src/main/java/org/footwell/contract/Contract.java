@@ -1,0 +1,128 @@
+package org.footwell.contract;
+
+import io.swagger.v3.oas.models.Components;
+import io.swagger.v3.oas.models.OpenAPI;
+import io.swagger.v3.oas.models.Operation;
+import io.swagger.v3.oas.models.PathItem;
+import io.swagger.v3.oas.models.Paths;
+import io.swagger.v3.oas.models.SpecVersion;
+import io.swagger.v3.oas.models.info.Info;
+import io.swagger.v3.oas.models.info.License;
+import io.swagger.v3.oas.models.media.Content;
+import io.swagger.v3.oas.models.media.MediaType;
+import io.swagger.v3.oas.models.media.Schema;
+import io.swagger.v3.oas.models.responses.ApiResponse;
+import io.swagger.v3.oas.models.responses.ApiResponses;
+import io.swagger.v3.oas.models.servers.Server;
+import io.swagger.v3.oas.models.tags.Tag;
+import java.util.ArrayList;
+import java.util.List;
+import org.footwell.calculation.Calculation;
+import org.footwell.calculation.Card;
+import org.footwell.calculation.Fault;
+import org.footwell.calculation.Finding;
+import org.footwell.calculation.Step;
+import org.footwell.web.Problem;
+
+/** The OpenAPI document, derived from the list of calculations. */
+final class Contract {
+
+  private final List<Calculation<?, ?>> calculations;
+  private final String version;
+  private final boolean v31;
+  private final Components components = new Components();
+  private final Schemas schemas;
+
+  Contract(List<Calculation<?, ?>> calculations, String version, boolean v31) {
+    this.calculations = calculations;
+    this.version = version;
+    this.v31 = v31;
+    this.schemas = new Schemas(components, v31);
+  }
+
+  OpenAPI build() {
+    for (Class<?> shared : List.of(Finding.class, Step.class, Fault.class, Problem.class)) {
+      schemas.of(shared, false);
+    }
+    OpenAPI api =
+        new OpenAPI(v31 ? SpecVersion.V31 : SpecVersion.V30)
+            .openapi(v31 ? "3.1.0" : "3.0.3")
+            .info(info())
+            .servers(List.of(new Server().url("/").description("This service")))
+            .tags(tags())
+            .components(components)
+            .paths(new Paths());
+    Operations operations = new Operations(schemas);
+    for (Calculation<?, ?> calculation : calculations) {
+      Card<?, ?> card = calculation.card();
+      operations.add(api.getPaths(), components, card);
+    }
+    plainPages(api.getPaths());
+    return api;
+  }
+
+  private Info info() {
+    return new Info()
+        .title("Footwell")
+        .version(version)
+        .license(
+            new License()
+                .name("Apache-2.0")
+                .identifier(v31 ? "Apache-2.0" : null)
+                .url(v31 ? null : "https://www.apache.org/licenses/LICENSE-2.0"))
+        .description(
+            """
+            Calculations for people who upgrade the sound system of a vehicle. Stateless: nothing \
+            is stored, and the same request gives the same answer on the same version.
+
+            Names end in their unit; ratios carry none. Numbers are unrounded. Every answer in \
+            JSON is an envelope of `result`, `findings`, `verdict`, `safety` and, with \
+            `workings=true`, every step with its formula and source. Where a request is flat, GET \
+            takes it as a query with dotted names and an index from 0 for repeated groups.
+
+            Limits: a body or a row of a batch holds at most 1 MiB, JSON nests at most 50 deep, a \
+            query has at most 1,000 parameters, an answer lists at most 100 faults.""");
+  }
+
+  private List<Tag> tags() {
+    List<Tag> tags = new ArrayList<>();
+    for (Calculation<?, ?> calculation : calculations) {
+      Card<?, ?> card = calculation.card();
+      tags.add(new Tag().name(card.id()).description(card.title()));
+    }
+    tags.add(new Tag().name("operation").description("For whoever runs the service"));
+    return tags;
+  }
+
+  private void plainPages(Paths paths) {
+    page(paths, "/health/live", "live", "Whether the process runs", "application/json");
+    page(paths, "/health/ready", "ready", "Whether requests are taken", "application/json");
+    page(paths, "/metrics", "metrics", "Figures for Prometheus", "text/plain");
+  }
+
+  private void page(Paths paths, String path, String id, String summary, String type) {
+    Schema<?> schema = schemas.plain(type.equals("text/plain") ? "string" : "object");
+    if (type.equals("application/json")) {
+      schema.addProperty("status", schemas.oneOf(List.of("up", "stopping")));
+      schema.setRequired(List.of("status"));
+    }
+    Content content = new Content().addMediaType(type, new MediaType().schema(schema));
+    ApiResponses responses =
+        new ApiResponses()
+            .addApiResponse("200", new ApiResponse().description(summary).content(content))
+            .addApiResponse("405", Operations.problem(schemas, "Only GET, HEAD and OPTIONS"));
+    if (id.equals("ready")) {
+      responses.addApiResponse("503", new ApiResponse().description("Stopping").content(content));
+    }
+    paths.addPathItem(
+        path,
+        new PathItem()
+            .get(
+                new Operation()
+                    .operationId(id)
+                    .summary(summary)
+                    .description(summary + ".")
+                    .addTagsItem("operation")
+                    .responses(responses)));
+  }
+}

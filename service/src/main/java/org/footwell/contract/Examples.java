@@ -1,0 +1,98 @@
+package org.footwell.contract;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.Duration;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.footwell.Calculations;
+import org.footwell.calculation.Calculation;
+import org.footwell.calculation.Card;
+import org.footwell.calculation.Engine;
+import org.footwell.web.Json;
+
+/** Worked examples: the requests of the cards, and what the engine answers to them. */
+final class Examples {
+
+  /** What each status means, in the contract. */
+  static final Map<Integer, String> PROBLEMS = new LinkedHashMap<>();
+
+  static {
+    PROBLEMS.put(400, "The body or address is not well formed");
+    PROBLEMS.put(404, "No such calculation");
+    PROBLEMS.put(405, "The method is not allowed here");
+    PROBLEMS.put(406, "None of the formats asked for can be given");
+    PROBLEMS.put(413, "The body is larger than 1 MiB");
+    PROBLEMS.put(415, "The content type is not read here");
+    PROBLEMS.put(422, "Readable but impossible, with every fault");
+    PROBLEMS.put(500, "The service failed");
+    PROBLEMS.put(503, "The calculation ran past its deadline, or the service is stopping");
+  }
+
+  private final Engine engine = new Engine();
+
+  JsonNode question(Card<?, ?> card) {
+    try {
+      return Json.MAPPER.readTree(card.example());
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException("example of " + card.id(), e);
+    }
+  }
+
+  JsonNode answer(Card<?, ?> card) {
+    return Calculations.ALL.stream()
+        .filter(calculation -> calculation.card().id().equals(card.id()))
+        .map(this::answer)
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private <Q extends Record, R extends Record> JsonNode answer(Calculation<Q, R> calculation) {
+    Card<Q, R> card = calculation.card();
+    try {
+      Q request = Json.MAPPER.readValue(card.example(), card.request());
+      return Json.MAPPER.valueToTree(
+          engine.answer(calculation, request, false, Duration.ofSeconds(30)));
+    } catch (IOException e) {
+      throw new UncheckedIOException("example of " + card.id(), e);
+    }
+  }
+
+  /** The leaves of a request by their dotted names. */
+  static Map<String, String> cells(JsonNode question) {
+    Map<String, String> cells = new LinkedHashMap<>();
+    collect("", question, cells);
+    return cells;
+  }
+
+  private static void collect(String path, JsonNode node, Map<String, String> into) {
+    if (node.isObject()) {
+      node.properties()
+          .forEach(
+              entry ->
+                  collect(
+                      path.isEmpty() ? entry.getKey() : path + "." + entry.getKey(),
+                      entry.getValue(),
+                      into));
+    } else if (node.isArray()) {
+      for (int i = 0; i < node.size(); i++) {
+        collect(path + "." + i, node.get(i), into);
+      }
+    } else {
+      into.put(path, node.asText());
+    }
+  }
+
+  /** One value of a request by its dotted name. */
+  JsonNode value(JsonNode question, String name) {
+    return question.at("/" + name.replace('.', '/'));
+  }
+
+  /** The request as a CSV header and row. */
+  static String csv(JsonNode question) {
+    Map<String, String> cells = cells(question);
+    return String.join(",", cells.keySet()) + "\n" + String.join(",", cells.values()) + "\n";
+  }
+}

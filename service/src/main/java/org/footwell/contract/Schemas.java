@@ -1,0 +1,165 @@
+package org.footwell.contract;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import io.swagger.v3.core.converter.AnnotatedType;
+import io.swagger.v3.core.converter.ModelConverters;
+import io.swagger.v3.core.jackson.ModelResolver;
+import io.swagger.v3.core.jackson.TypeNameResolver;
+import io.swagger.v3.core.util.ObjectMapperFactory;
+import io.swagger.v3.oas.models.Components;
+import io.swagger.v3.oas.models.SpecVersion;
+import io.swagger.v3.oas.models.media.Schema;
+import jakarta.validation.constraints.NotNull;
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import org.footwell.calculation.Names;
+import org.footwell.calculation.Shape;
+import org.footwell.web.Json;
+
+/** Schemas of records: swagger-core reads them, and what it overlooks is put right here. */
+final class Schemas {
+
+  private static final String REFERENCE = "#/components/schemas/";
+
+  private final boolean v31;
+  private final ModelConverters converters;
+  private final Map<String, Class<?>> records = new HashMap<>();
+  private final Components components;
+
+  Schemas(Components components, boolean v31) {
+    this.v31 = v31;
+    this.components = components;
+    ObjectMapper mapper =
+        v31 ? ObjectMapperFactory.createJson31() : ObjectMapperFactory.createJson();
+    mapper.setPropertyNamingStrategy(Json.NAMING);
+    converters = new ModelConverters(v31);
+    converters.addConverter(new ModelResolver(mapper, new NestedNames()).openapi31(v31));
+  }
+
+  /** Records within a record carry its name, since others may have one of the same name. */
+  private final class NestedNames extends TypeNameResolver {
+    @Override
+    protected String nameForClass(Class<?> type, Set<Options> options) {
+      String name =
+          type.getEnclosingClass() == null
+              ? type.getSimpleName()
+              : nameForClass(type.getEnclosingClass(), options) + type.getSimpleName();
+      records.put(name, type);
+      return name;
+    }
+  }
+
+  /** Adds the schema of a record and all below it; returns a reference to it. */
+  Schema<?> of(Class<?> type, boolean request) {
+    Map<String, Schema<?>> resolved = new HashMap<>();
+    converters
+        .readAll(new AnnotatedType(type))
+        .forEach((name, schema) -> resolved.put(name, (Schema<?>) schema));
+    resolved.forEach(
+        (name, schema) -> {
+          Class<?> record = records.get(name);
+          if (record != null && record.isRecord()) {
+            complete(schema, record, request);
+            components.addSchemas(name, schema);
+          }
+        });
+    return reference(new NestedNames().nameForClass(type, Set.of()));
+  }
+
+  private void complete(Schema<?> schema, Class<?> record, boolean request) {
+    List<String> required = new ArrayList<>();
+    for (RecordComponent component : record.getRecordComponents()) {
+      describeReference(schema, component);
+      if (component.getType().isPrimitive()
+          || component.getAccessor().isAnnotationPresent(NotNull.class)) {
+        required.add(Names.snake(component.getName()));
+      }
+    }
+    schema.setRequired(required.isEmpty() ? null : required);
+    if (request) {
+      schema.setAdditionalProperties(false);
+      defaults(schema, record.asSubclass(Record.class));
+    }
+  }
+
+  /** Version 3.0 drops a description beside a reference; within allOf it survives. */
+  private void describeReference(Schema<?> schema, RecordComponent component) {
+    String name = Names.snake(component.getName());
+    Schema<?> property = schema.getProperties().get(name);
+    if (!v31 && property.get$ref() != null) {
+      Schema<?> described = new Schema<>(SpecVersion.V30);
+      described.setAllOf(List.of(property));
+      described.setDescription(
+          component
+              .getAccessor()
+              .getAnnotation(io.swagger.v3.oas.annotations.media.Schema.class)
+              .description());
+      schema.addProperty(name, described);
+    }
+  }
+
+  private static void defaults(Schema<?> schema, Class<? extends Record> record) {
+    for (Shape.Column column : Shape.of(record).columns()) {
+      Schema<?> property = schema.getProperties().get(column.path());
+      if (property != null && column.standard() != null) {
+        property.setDefault(value(column.standard()));
+      }
+    }
+  }
+
+  /** A default as it stands in JSON. */
+  static Object value(Object standard) {
+    return standard instanceof Enum<?> constant
+        ? constant.name().toLowerCase(Locale.ROOT)
+        : standard;
+  }
+
+  /** The schema of a leaf by its dotted path below a record. */
+  Schema<?> leaf(Class<?> record, String path) {
+    Schema<?> here = reference(new NestedNames().nameForClass(record, Set.of()));
+    for (String part : path.split("\\.", -1)) {
+      if (here.getAllOf() != null) {
+        here = here.getAllOf().get(0);
+      }
+      if (here.get$ref() != null) {
+        here = components.getSchemas().get(here.get$ref().substring(REFERENCE.length()));
+      }
+      here = part.equals("*") ? here.getItems() : here.getProperties().get(part);
+    }
+    return here;
+  }
+
+  Schema<?> reference(String name) {
+    return new Schema<>(v31 ? SpecVersion.V31 : SpecVersion.V30).$ref(REFERENCE + name);
+  }
+
+  /** A schema of a plain type. */
+  Schema<?> plain(String type) {
+    Schema<?> schema = new Schema<>(v31 ? SpecVersion.V31 : SpecVersion.V30);
+    schema.setType(type);
+    schema.setTypes(Set.of(type));
+    return schema;
+  }
+
+  Schema<?> list(Schema<?> items) {
+    Schema<?> schema = plain("array");
+    schema.setItems(items);
+    return schema;
+  }
+
+  Schema<?> oneOf(List<String> names) {
+    Schema<Object> schema = cast(plain("string"));
+    schema.setEnum(List.copyOf(names));
+    return schema;
+  }
+
+  @SuppressWarnings("unchecked") // an enumeration of texts
+  private static Schema<Object> cast(Schema<?> schema) {
+    return (Schema<Object>) schema;
+  }
+}

@@ -1,0 +1,32 @@
+package org.footwell.contract;
+
+import io.swagger.v3.core.util.Json;
+import io.swagger.v3.core.util.Json31;
+import io.swagger.v3.core.util.Yaml;
+import io.swagger.v3.core.util.Yaml31;
+import io.swagger.v3.oas.models.OpenAPI;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.footwell.Calculations;
+import org.footwell.Version;
+
+/** Writes the contract in both forms, as JSON and YAML, into the folder given. */
+public final class WriteContract {
+
+  private WriteContract() {}
+
+  public static void main(String[] arguments) throws IOException {
+    Path folder = Files.createDirectories(Path.of(arguments[0]));
+    OpenAPI plain = new Contract(Calculations.ALL, Version.NUMBER, false).build();
+    write(folder, "openapi-3.0.json", Json.pretty().writeValueAsString(plain));
+    write(folder, "openapi-3.0.yaml", Yaml.pretty().writeValueAsString(plain));
+    OpenAPI newer = new Contract(Calculations.ALL, Version.NUMBER, true).build();
+    write(folder, "openapi-3.1.json", Json31.pretty().writeValueAsString(newer));
+    write(folder, "openapi-3.1.yaml", Yaml31.pretty().writeValueAsString(newer));
+  }
+
+  private static void write(Path folder, String name, String text) throws IOException {
+    Files.writeString(folder.resolve(name), text.endsWith("\n") ? text : text + "\n");
+  }
+}

@@ -1,0 +1,115 @@
+package org.footwell.web;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.Locale;
+import java.util.zip.CRC32C;
+import org.footwell.calculation.Answer;
+
+/** {@code /v1/{calculation}}: read, compute, render. */
+final class CalculationHandler {
+
+  private final Endpoints endpoints;
+  private final int bodyBytes;
+  private final String version;
+
+  CalculationHandler(Endpoints endpoints, int bodyBytes, String version) {
+    this.endpoints = endpoints;
+    this.bodyBytes = bodyBytes;
+    this.version = version;
+  }
+
+  /** Methods the address of this request takes. */
+  List<String> allowed(Context ctx) {
+    return endpoints.of(ctx).request().flat()
+        ? List.of("GET", "HEAD", "POST", "OPTIONS")
+        : List.of("POST", "OPTIONS");
+  }
+
+  void post(Context ctx) {
+    post(ctx, endpoints.of(ctx));
+  }
+
+  private <R extends Record> void post(Context ctx, Endpoint<?, R> endpoint) {
+    Query query = Query.of(ctx.queryString());
+    query.requireNoFields();
+    Format format = format(ctx, query);
+    byte[] body = Exchange.jsonBody(ctx, bodyBytes);
+    Answer<R> answer = endpoint.answer(body, query.workings());
+    byte[] bytes = render(endpoint, answer, query, format);
+    ctx.res().setHeader("Footwell-Verdict", verdict(answer));
+    Exchange.write(ctx, 200, format.contentType(), bytes);
+  }
+
+  void get(Context ctx) {
+    get(ctx, endpoints.of(ctx));
+  }
+
+  private <R extends Record> void get(Context ctx, Endpoint<?, R> endpoint) {
+    if (!endpoint.request().flat()) {
+      throw ProblemException.wrongMethod(ctx.method().name(), String.join(", ", allowed(ctx)));
+    }
+    Query query = Query.of(ctx.queryString());
+    Format format = format(ctx, query);
+    Answer<R> answer = endpoint.answerCells(query.tree(), query.workings());
+    byte[] bytes = render(endpoint, answer, query, format);
+    String tag = entityTag(bytes);
+    ctx.res().setHeader("Cache-Control", "public, max-age=3600");
+    ctx.res().setHeader("ETag", tag);
+    ctx.res().setHeader("Footwell-Verdict", verdict(answer));
+    if (query.option("format") == null) {
+      ctx.res().addHeader("Vary", "Accept");
+    }
+    if (matches(ctx.header("If-None-Match"), tag)) {
+      ctx.res().setStatus(304);
+    } else {
+      Exchange.write(ctx, 200, format.contentType(), bytes);
+    }
+  }
+
+  /** A single value is text unless something else is asked for, a whole answer JSON. */
+  private static Format format(Context ctx, Query query) {
+    Format standard = query.option("field") == null ? Format.JSON : Format.TEXT;
+    return Format.wanted(query.option("format"), ctx.header("Accept"), standard);
+  }
+
+  private static <R extends Record> byte[] render(
+      Endpoint<?, R> endpoint, Answer<R> answer, Query query, Format format) {
+    String field = query.option("field");
+    if (field == null) {
+      return Rendering.render(endpoint, answer, format);
+    }
+    JsonNode value = Rendering.pick(endpoint.result(), Rendering.tree(answer), field);
+    return format == Format.JSON ? Json.bytes(value) : Rendering.utf8(Rendering.cell(value));
+  }
+
+  private static String verdict(Answer<?> answer) {
+    return answer.verdict().name().toLowerCase(Locale.ROOT);
+  }
+
+  private String entityTag(byte[] bytes) {
+    CRC32C checksum = new CRC32C();
+    checksum.update(bytes);
+    return "\""
+        + version
+        + "-"
+        + Integer.toHexString(bytes.length)
+        + "-"
+        + Long.toHexString(checksum.getValue())
+        + "\"";
+  }
+
+  private static boolean matches(String ifNoneMatch, String tag) {
+    if (ifNoneMatch == null) {
+      return false;
+    }
+    for (String candidate : ifNoneMatch.split(",", -1)) {
+      String known = candidate.strip();
+      if (known.equals("*") || known.equals(tag) || known.equals("W/" + tag)) {
+        return true;
+      }
+    }
+    return false;
+  }
+}

@@ -1,0 +1,70 @@
+package org.footwell.web;
+
+import io.javalin.http.Context;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Locale;
+
+/** Reading bodies within their limit and writing answers straight, with their length. */
+final class Exchange {
+
+  private Exchange() {}
+
+  /**
+   * Reads a body that must be JSON.
+   *
+   * @throws ProblemException if it is of another type or larger than {@code most} bytes
+   */
+  static byte[] jsonBody(Context ctx, int most) {
+    HttpServletRequest request = ctx.req();
+    String type = mediaType(request.getContentType());
+    if (!type.equals("application/json")) {
+      throw ProblemException.of(
+          ProblemType.WRONG_CONTENT_TYPE,
+          "Send JSON with the header Content-Type: application/json"
+              + (type.isEmpty() ? "." : ", not " + type + "."));
+    }
+    if (request.getContentLengthLong() > most) {
+      throw tooLarge(most);
+    }
+    try (InputStream in = request.getInputStream()) {
+      byte[] body = in.readNBytes(most + 1);
+      if (body.length > most) {
+        throw tooLarge(most);
+      }
+      return body;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static ProblemException tooLarge(int most) {
+    return ProblemException.of(
+        ProblemType.TOO_LARGE, "The body is larger than " + most + " bytes.");
+  }
+
+  /** The media type of a Content-Type header without parameters, in lower case. */
+  static String mediaType(String contentType) {
+    if (contentType == null) {
+      return "";
+    }
+    int semicolon = contentType.indexOf(';');
+    String type = semicolon < 0 ? contentType : contentType.substring(0, semicolon);
+    return type.strip().toLowerCase(Locale.ROOT);
+  }
+
+  static void write(Context ctx, int status, String contentType, byte[] body) {
+    HttpServletResponse response = ctx.res();
+    response.setStatus(status);
+    response.setContentType(contentType);
+    response.setContentLength(body.length);
+    try {
+      response.getOutputStream().write(body);
+    } catch (IOException callerIsGone) {
+      throw new UncheckedIOException(callerIsGone);
+    }
+  }
+}

@@ -1,0 +1,52 @@
+package org.footwell.web;
+
+import java.util.List;
+import org.footwell.calculation.Fault;
+
+/** Ends the handling of a request with a problem answer. */
+final class ProblemException extends RuntimeException {
+
+  private static final long serialVersionUID = 1L;
+
+  private final ProblemType type;
+  private final transient List<Fault> errors;
+  private final String allow;
+
+  private ProblemException(ProblemType type, String detail, List<Fault> errors, String allow) {
+    super(detail, null, false, false);
+    this.type = type;
+    this.errors = errors;
+    this.allow = allow;
+  }
+
+  static ProblemException of(ProblemType type, String detail) {
+    return new ProblemException(type, detail, null, null);
+  }
+
+  static ProblemException invalid(List<Fault> errors) {
+    return new ProblemException(ProblemType.INVALID, invalidDetail(errors), errors, null);
+  }
+
+  static ProblemException wrongMethod(String method, String allow) {
+    return new ProblemException(
+        ProblemType.WRONG_METHOD, method + " is not allowed here; use " + allow + ".", null, allow);
+  }
+
+  static String invalidDetail(List<Fault> errors) {
+    return errors.size() == 1
+        ? errors.get(0).detail()
+        : errors.size() + " faults; the first: " + errors.get(0).detail();
+  }
+
+  ProblemType type() {
+    return type;
+  }
+
+  List<Fault> errors() {
+    return errors;
+  }
+
+  String allow() {
+    return allow;
+  }
+}

@@ -1,0 +1,80 @@
+package org.footwell.web;
+
+import io.javalin.http.Context;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.footwell.calculation.DeadlinePassed;
+import org.footwell.calculation.Fault;
+import org.footwell.calculation.Refused;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** The one place where whatever went wrong becomes a problem answer. */
+final class Problems {
+
+  static final String CONTENT_TYPE = "application/problem+json";
+
+  private static final Logger LOG = LoggerFactory.getLogger(Problems.class);
+  private static final Pattern TRACEPARENT =
+      Pattern.compile("[0-9a-f]{2}-([0-9a-f]{32})-[0-9a-f]{16}-[0-9a-f]{2}");
+
+  private Problems() {}
+
+  /** The problem behind a failure; what is not a known kind is logged and told neutrally. */
+  static Problem of(Throwable failure, String traceId) {
+    if (failure instanceof Refused refused) {
+      List<Fault> faults = refused.faults();
+      return Problem.of(
+          ProblemType.INVALID, ProblemException.invalidDetail(faults), faults, traceId);
+    }
+    if (failure instanceof ProblemException problem) {
+      return Problem.of(problem.type(), problem.getMessage(), problem.errors(), traceId);
+    }
+    if (failure instanceof DeadlinePassed) {
+      return Problem.of(
+          ProblemType.TOO_SLOW, "The calculation ran past its deadline.", null, traceId);
+    }
+    LOG.error("request failed, trace {}", traceId, failure);
+    return Problem.of(ProblemType.INTERNAL, "The service failed on this request.", null, traceId);
+  }
+
+  static void answer(Context ctx, Throwable failure) {
+    if (ctx.res().isCommitted()) {
+      // Part of the answer is out already: only breaking off tells the caller.
+      LOG.warn("answer broken off: {}", failure.toString());
+      throw new AnswerBrokenOff(failure);
+    }
+    Problem problem = of(failure, traceId(ctx));
+    if (failure instanceof ProblemException exception && exception.allow() != null) {
+      ctx.res().setHeader("Allow", exception.allow());
+    }
+    if (failure instanceof DeadlinePassed) {
+      ctx.res().setHeader("Retry-After", "1");
+    }
+    ctx.res().setHeader("Cache-Control", "no-store");
+    if (Query.asksForTextErrors(ctx.queryString())) {
+      Exchange.write(ctx, 200, Format.TEXT.contentType(), Rendering.utf8(problem.sentence()));
+    } else {
+      Exchange.write(ctx, problem.status(), CONTENT_TYPE, Json.bytes(problem));
+    }
+  }
+
+  /** Makes the server close the connection in the middle of an answer. */
+  private static final class AnswerBrokenOff extends RuntimeException {
+    private static final long serialVersionUID = 1L;
+
+    AnswerBrokenOff(Throwable cause) {
+      super(cause);
+    }
+  }
+
+  private static String traceId(Context ctx) {
+    String traceparent = ctx.header("traceparent");
+    if (traceparent == null) {
+      return null;
+    }
+    Matcher matcher = TRACEPARENT.matcher(traceparent);
+    return matcher.matches() ? matcher.group(1) : null;
+  }
+}

@@ -1,0 +1,164 @@
+package org.footwell.web;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.MissingNode;
+import com.fasterxml.jackson.dataformat.xml.XmlMapper;
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
+import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import org.footwell.calculation.Answer;
+import org.footwell.calculation.CoreFault;
+import org.footwell.calculation.Faults;
+import org.footwell.calculation.Names;
+import org.footwell.calculation.Shape;
+
+/** Answers in other forms than JSON: a single value, text, CSV, XML. Nothing is computed here. */
+final class Rendering {
+
+  private Rendering() {}
+
+  static <R extends Record> byte[] render(
+      Endpoint<?, R> endpoint, Answer<R> answer, Format format) {
+    return switch (format) {
+      case JSON -> endpoint.json(answer);
+      case TEXT -> utf8(TextPage.of(tree(answer)));
+      case CSV -> utf8(csv(tree(answer)));
+      case XML -> xml(tree(answer));
+    };
+  }
+
+  static JsonNode tree(Answer<?> answer) {
+    return Json.MAPPER.valueToTree(answer);
+  }
+
+  /**
+   * One part of an answer by its dotted path, which starts in the result, or with findings,
+   * verdict, safety or workings. A list crossed without an index gives all its entries; a part that
+   * this answer leaves out is empty.
+   */
+  static JsonNode pick(Shape<?> result, JsonNode answer, String field) {
+    String[] path = field.split("\\.", -1);
+    JsonNode here = answer.get("result").has(path[0]) ? answer.get("result") : answer;
+    for (int i = 0; i < path.length; i++) {
+      JsonNode next = step(here, path[i]);
+      if (next == null && result.has(field)) {
+        return MissingNode.getInstance();
+      }
+      if (next == null) {
+        throw unknown(here, field, path[i]);
+      }
+      here = next;
+    }
+    return here;
+  }
+
+  private static JsonNode step(JsonNode here, String name) {
+    if (!here.isArray()) {
+      return here.get(name);
+    }
+    if (name.matches("\\d{1,6}")) {
+      return here.get(Integer.parseInt(name));
+    }
+    ArrayNode all = Json.MAPPER.createArrayNode();
+    for (JsonNode entry : here) {
+      if (entry.has(name)) {
+        all.add(entry.get(name));
+      }
+    }
+    return here.isEmpty() || !all.isEmpty() ? all : null;
+  }
+
+  private static ProblemException unknown(JsonNode here, String field, String name) {
+    List<String> known = new ArrayList<>();
+    here.fieldNames().forEachRemaining(known::add);
+    if (here.has("result")) {
+      here.get("result").fieldNames().forEachRemaining(known::add);
+      known.remove("result");
+    }
+    Faults faults = new Faults();
+    faults
+        .add(CoreFault.UNKNOWN_FIELD)
+        .at("/field")
+        .with("field", field)
+        .given(field)
+        .allowed(here.isArray() ? "an index below " + here.size() : String.join(", ", known))
+        .with(
+            "nearest",
+            Names.nearest(name, known).map(near -> " Did you mean " + near + "?").orElse(""));
+    return ProblemException.invalid(faults.list());
+  }
+
+  /** A value as a cell shows it: no quotes, no line end, entries of a list in one line. */
+  static String cell(JsonNode value) {
+    if (value.isArray()) {
+      List<String> entries = new ArrayList<>();
+      value.forEach(entry -> entries.add(cell(entry)));
+      return String.join("; ", entries);
+    }
+    return value.isContainerNode() ? value.toString() : value.asText();
+  }
+
+  /** A header and a row: result columns, then the verdict and the codes of the findings. */
+  private static String csv(JsonNode answer) {
+    List<String> names = new ArrayList<>();
+    List<String> cells = new ArrayList<>();
+    flatten("", answer.get("result"), names, cells);
+    names.add("verdict");
+    cells.add(answer.get("verdict").asText());
+    names.add("findings");
+    List<String> codes = new ArrayList<>();
+    answer.get("findings").forEach(finding -> codes.add(finding.get("code").asText()));
+    cells.add(String.join(" ", codes));
+    StringWriter out = new StringWriter();
+    try (CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).build(out)) {
+      csv.writeRecord(names).writeRecord(cells);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return out.toString();
+  }
+
+  private static void flatten(String path, JsonNode node, List<String> names, List<String> cells) {
+    if (node.isObject()) {
+      node.properties()
+          .forEach(
+              entry ->
+                  flatten(
+                      path.isEmpty() ? entry.getKey() : path + "." + entry.getKey(),
+                      entry.getValue(),
+                      names,
+                      cells));
+    } else if (node.isArray()) {
+      for (int i = 0; i < node.size(); i++) {
+        flatten(path + "." + i, node.get(i), names, cells);
+      }
+    } else {
+      names.add(path);
+      cells.add(node.asText());
+    }
+  }
+
+  /** Made when first asked for: XML takes long to load and few callers want it. */
+  private static final class Xml {
+    private static final XmlMapper MAPPER = new XmlMapper();
+  }
+
+  private static byte[] xml(JsonNode answer) {
+    try {
+      return Xml.MAPPER.writer().withRootName("answer").writeValueAsBytes(answer);
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  static byte[] utf8(String text) {
+    return text.getBytes(StandardCharsets.UTF_8);
+  }
+}

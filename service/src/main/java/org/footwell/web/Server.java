@@ -1,0 +1,172 @@
+package org.footwell.web;
+
+import io.javalin.Javalin;
+import io.javalin.compression.CompressionStrategy;
+import io.javalin.config.JavalinConfig;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import io.javalin.http.Handler;
+import io.javalin.http.HandlerType;
+import io.javalin.http.HttpResponseException;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.footwell.calculation.Calculation;
+import org.footwell.calculation.Engine;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** The HTTP server with all its routes. */
+public final class Server implements AutoCloseable {
+
+  private static final Logger LOG = LoggerFactory.getLogger(Server.class);
+
+  /** Enough for a usual answer; the framework's own default costs a large buffer per answer. */
+  private static final int RESPONSE_BUFFER = 2048;
+
+  private static final List<HandlerType> METHODS =
+      List.of(
+          HandlerType.GET,
+          HandlerType.HEAD,
+          HandlerType.POST,
+          HandlerType.PUT,
+          HandlerType.PATCH,
+          HandlerType.DELETE,
+          HandlerType.TRACE);
+
+  private final Endpoints endpoints;
+  private final CalculationHandler calculation;
+  private final BatchHandler batch;
+  private final Metrics metrics = new Metrics();
+  private final Pages pages;
+  private final Cors cors;
+  private final Javalin app;
+  private volatile boolean ready;
+
+  public Server(List<Calculation<?, ?>> calculations, Settings settings, String version) {
+    endpoints = new Endpoints(calculations, new Engine(), settings.deadline());
+    calculation = new CalculationHandler(endpoints, settings.bodyBytes(), version);
+    batch = new BatchHandler(endpoints, settings.bodyBytes());
+    pages = new Pages(version);
+    cors = new Cors(settings.origins());
+    app = Javalin.create(config -> configure(config, settings));
+  }
+
+  public Server start() {
+    app.start();
+    ready = true;
+    LOG.info("listening on port {}", port());
+    return this;
+  }
+
+  public int port() {
+    return app.port();
+  }
+
+  /** Says not ready first, then finishes what is under way. */
+  @Override
+  public void close() {
+    ready = false;
+    app.stop();
+  }
+
+  private void configure(JavalinConfig config, Settings settings) {
+    config.startup.showJavalinBanner = false;
+    config.startup.showOldJavalinVersionWarning = false;
+    config.startup.startupWatcherEnabled = false;
+    config.http.responseBufferSize = RESPONSE_BUFFER;
+    config.http.compressionStrategy = CompressionStrategy.NONE;
+    config.http.generateEtags = false;
+    config.jetty.host = settings.host();
+    config.jetty.port = settings.port();
+    config.jetty.modifyServer(
+        server -> {
+          server.setErrorHandler(new BareErrors());
+          server.setStopTimeout(5_000);
+        });
+    config.router.ignoreTrailingSlashes = false;
+    config.router.javaLangErrorHandler(
+        (response, error) -> {
+          LOG.error("request failed", error);
+          response.setStatus(ProblemType.INTERNAL.status());
+        });
+    routes(config.routes);
+    config.routes.exception(HttpResponseException.class, (e, ctx) -> notFound(ctx));
+    config.routes.exception(Exception.class, (e, ctx) -> Problems.answer(ctx, e));
+  }
+
+  private void routes(RoutesConfig routes) {
+    routes.before(cors::apply);
+    route(
+        routes,
+        "/v1/{calculation}",
+        calculation::allowed,
+        Map.of(
+            HandlerType.GET, metrics.timed("get", endpoints, calculation::get),
+            HandlerType.POST, metrics.timed("post", endpoints, calculation::post)));
+    route(
+        routes,
+        "/v1/{calculation}/batch",
+        batch::allowed,
+        Map.of(HandlerType.POST, metrics.timed("batch", endpoints, batch::post)));
+    page(routes, "/health/live", ctx -> health(ctx, true));
+    page(routes, "/health/ready", ctx -> health(ctx, ready));
+    page(routes, "/metrics", metrics::scrape);
+    page(routes, "/problems/{type}", pages::problem);
+    page(routes, "/openapi.json", ctx -> pages.serve(ctx, "/contract/openapi-3.1.json"));
+    page(routes, "/openapi.yaml", ctx -> pages.serve(ctx, "/contract/openapi-3.1.yaml"));
+    page(routes, "/openapi-3.0.json", ctx -> pages.serve(ctx, "/contract/openapi-3.0.json"));
+    page(routes, "/openapi-3.0.yaml", ctx -> pages.serve(ctx, "/contract/openapi-3.0.yaml"));
+    page(routes, "/", ctx -> pages.serve(ctx, "/reference/index.html"));
+    for (String file :
+        List.of("reference.js", "swagger-ui.css", "swagger-ui-bundle.js", "favicon.svg")) {
+      page(routes, "/reference/" + file, ctx -> pages.serve(ctx, "/reference/" + file));
+    }
+  }
+
+  private static void health(Context ctx, boolean good) {
+    Exchange.write(
+        ctx,
+        good ? 200 : ProblemType.TOO_SLOW.status(),
+        "application/json",
+        Rendering.utf8(good ? "{\"status\":\"up\"}" : "{\"status\":\"stopping\"}"));
+  }
+
+  private static void page(RoutesConfig routes, String path, Handler handler) {
+    route(routes, path, ctx -> List.of("GET", "HEAD", "OPTIONS"), Map.of(HandlerType.GET, handler));
+  }
+
+  /** Every method at a path: HEAD as GET, OPTIONS and 405 with Allow. */
+  private static void route(
+      RoutesConfig routes,
+      String path,
+      Function<Context, List<String>> allowed,
+      Map<HandlerType, Handler> handlers) {
+    for (HandlerType method : METHODS) {
+      Handler handler = handlers.get(method.equals(HandlerType.HEAD) ? HandlerType.GET : method);
+      routes.addHttpHandler(
+          method,
+          path,
+          handler != null
+              ? handler
+              : ctx -> {
+                throw ProblemException.wrongMethod(
+                    ctx.method().name(), String.join(", ", allowed.apply(ctx)));
+              });
+    }
+    routes.addHttpHandler(
+        HandlerType.OPTIONS,
+        path,
+        ctx -> {
+          ctx.res().setHeader("Allow", String.join(", ", allowed.apply(ctx)));
+          ctx.res().setStatus(204);
+        });
+  }
+
+  private static void notFound(Context ctx) {
+    Problems.answer(
+        ctx,
+        ProblemException.of(
+            ProblemType.NOT_FOUND, "There is nothing at this address; see /openapi.json."));
+  }
+}

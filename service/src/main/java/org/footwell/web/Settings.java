@@ -1,0 +1,49 @@
+package org.footwell.web;
+
+import java.time.Duration;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What an operator may set, by environment variables.
+ *
+ * @param host address to listen on; {@code FOOTWELL_HOST}, 127.0.0.1
+ * @param port port to listen on, 0 for any free one; {@code FOOTWELL_PORT}, 8080
+ * @param deadline time a calculation may take; {@code FOOTWELL_DEADLINE_MS}, 10000
+ * @param bodyBytes largest request body, or row of a batch; {@code FOOTWELL_BODY_BYTES}, 1 MiB
+ * @param origins origins that browsers may call from; {@code FOOTWELL_CORS_ORIGINS}, comma
+ *     separated, {@code *} for any
+ */
+public record Settings(
+    String host, int port, Duration deadline, int bodyBytes, List<String> origins) {
+
+  public static Settings from(Map<String, String> environment) {
+    return new Settings(
+        environment.getOrDefault("FOOTWELL_HOST", "127.0.0.1"),
+        number(environment, "FOOTWELL_PORT", 8080, 0, 65_535),
+        Duration.ofMillis(number(environment, "FOOTWELL_DEADLINE_MS", 10_000, 1, 600_000)),
+        number(environment, "FOOTWELL_BODY_BYTES", 1 << 20, 1_000, 1 << 28),
+        Arrays.stream(environment.getOrDefault("FOOTWELL_CORS_ORIGINS", "*").split(",", -1))
+            .map(String::strip)
+            .toList());
+  }
+
+  private static int number(
+      Map<String, String> environment, String name, int standard, int least, int most) {
+    String text = environment.get(name);
+    if (text == null) {
+      return standard;
+    }
+    try {
+      int value = Integer.parseInt(text);
+      if (value >= least && value <= most) {
+        return value;
+      }
+    } catch (NumberFormatException notANumber) {
+      // told below, together with the range
+    }
+    throw new IllegalArgumentException(
+        name + " must be a whole number from " + least + " to " + most + ", not " + text);
+  }
+}

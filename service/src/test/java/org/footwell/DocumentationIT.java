@@ -1,0 +1,101 @@
+package org.footwell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/**
+ * Runs the documentation: every {@code sh} block that a {@code text} block follows is run against
+ * the built jar, and must print exactly that text.
+ */
+class DocumentationIT {
+
+  private static final Pattern EXAMPLE =
+      Pattern.compile(
+          "```sh\\n(?<command>[^`]*)```\\n+```text\\n(?<output>.*?)```", Pattern.DOTALL);
+  private static final String START =
+      "mvn -q -pl service package -DskipTests && java -jar service/target/footwell.jar";
+  private static final String TEST = ".ci/setup && mvn verify -P everything";
+
+  private static RunningJar service;
+
+  @BeforeAll
+  static void start() throws IOException, InterruptedException {
+    service = new RunningJar();
+  }
+
+  @AfterAll
+  static void stop() {
+    service.close();
+  }
+
+  @Test
+  void theReadmeNamesTheTwoCommandsThatWork() throws IOException {
+    String readme = read(Path.of("README.md"));
+    assertTrue(readme.contains("```sh\n" + START + "\n```"), "the command this test starts");
+    assertTrue(readme.contains("```sh\n" + TEST + "\n```"), "the command .ci/run runs");
+    assertTrue(read(Path.of(".ci/run")).contains(TEST));
+  }
+
+  @TestFactory
+  Stream<DynamicTest> everyExamplePrintsWhatTheDocumentationShows() throws IOException {
+    List<DynamicTest> tests = new ArrayList<>();
+    for (Path page : pages()) {
+      Matcher example = EXAMPLE.matcher(read(page));
+      while (example.find()) {
+        String command = example.group("command");
+        String output = example.group("output");
+        tests.add(
+            dynamicTest(
+                page + ": " + command.lines().findFirst().orElse(""),
+                () -> assertEquals(output, run(command))));
+      }
+    }
+    assertFalse(tests.isEmpty());
+    return tests.stream();
+  }
+
+  private static List<Path> pages() throws IOException {
+    try (Stream<Path> docs = Files.walk(Committed.PROJECT.resolve("docs"))) {
+      return Stream.concat(
+              Stream.of(Path.of("README.md"), Path.of("DEVELOPERS.md")),
+              docs.filter(file -> file.toString().endsWith(".md"))
+                  .map(Committed.PROJECT::relativize)
+                  .sorted())
+          .toList();
+    }
+  }
+
+  private static String read(Path page) throws IOException {
+    return Files.readString(Committed.PROJECT.resolve(page));
+  }
+
+  private static String run(String command) throws IOException, InterruptedException {
+    String here = command.replace("localhost:8080", "localhost:" + service.port());
+    Process process =
+        new ProcessBuilder("bash", "-euo", "pipefail", "-c", here)
+            .directory(Committed.PROJECT.toFile())
+            .redirectErrorStream(true)
+            .start();
+    String output = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertTrue(process.waitFor(60, TimeUnit.SECONDS));
+    return output.isEmpty() || output.endsWith("\n") ? output : output + "\n";
+  }
+}

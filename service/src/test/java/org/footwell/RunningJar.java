@@ -1,0 +1,71 @@
+package org.footwell;
+
+import java.io.IOException;
+import java.net.ServerSocket;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+
+/** The built jar, running on a free port as the README starts it. */
+public final class RunningJar implements AutoCloseable {
+
+  private static final int READY_WITHIN_S = 30;
+
+  private final Process process;
+  private final int port;
+
+  public RunningJar() throws IOException, InterruptedException {
+    try (ServerSocket socket = new ServerSocket(0)) {
+      port = socket.getLocalPort();
+    }
+    Path java = Path.of(System.getProperty("java.home"), "bin", "java");
+    ProcessBuilder builder =
+        new ProcessBuilder(
+            List.of(java.toString(), "-Xmx128m", "-jar", "service/target/footwell.jar"));
+    builder.directory(Committed.PROJECT.toFile());
+    builder.environment().put("FOOTWELL_PORT", Integer.toString(port));
+    process =
+        builder.redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+    awaitReady();
+  }
+
+  public int port() {
+    return port;
+  }
+
+  private void awaitReady() throws InterruptedException {
+    HttpClient client = HttpClient.newHttpClient();
+    HttpRequest ready =
+        HttpRequest.newBuilder(URI.create("http://localhost:" + port + "/health/ready")).build();
+    long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(READY_WITHIN_S);
+    while (System.nanoTime() < end && process.isAlive()) {
+      try {
+        if (client.send(ready, HttpResponse.BodyHandlers.ofString()).statusCode() == 200) {
+          return;
+        }
+      } catch (IOException notYet) {
+        // not listening so far
+      }
+      Thread.sleep(50);
+    }
+    close();
+    throw new IllegalStateException("the jar was not ready within " + READY_WITHIN_S + " s");
+  }
+
+  @Override
+  public void close() {
+    process.destroy();
+    try {
+      if (!process.waitFor(10, TimeUnit.SECONDS)) {
+        process.destroyForcibly();
+      }
+    } catch (InterruptedException interrupted) {
+      process.destroyForcibly();
+      Thread.currentThread().interrupt();
+    }
+  }
+}

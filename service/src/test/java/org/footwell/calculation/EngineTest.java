@@ -1,0 +1,199 @@
+package org.footwell.calculation;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.NotNull;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.BiFunction;
+import org.junit.jupiter.api.Test;
+
+public class EngineTest {
+
+  private static final Formula.Of2 QUOTIENT =
+      Formula.of("quotient_ohm", "a/b", "ohm", Source.DEFINITION).with("a", "b", (a, b) -> a / b);
+
+  @Valid
+  public record Numbers(@NotNull Double a, @NotNull Double b) {}
+
+  public record Quotient(double quotientOhm) {}
+
+  private enum Remarks implements FindingCode {
+    REQUIRED(Verdict.NOTE),
+    DUPLICATE(Verdict.STOP),
+    TOO_MANY(Verdict.WARNING);
+
+    private final Verdict level;
+
+    Remarks(Verdict level) {
+      this.level = level;
+    }
+
+    @Override
+    public Verdict level() {
+      return level;
+    }
+  }
+
+  /** A calculation made of a lambda. */
+  private static Calculation<Numbers, Quotient> calculation(
+      BiFunction<Numbers, Run, Quotient> compute) {
+    Card<Numbers, Quotient> card =
+        Card.of("quotient", Numbers.class, Quotient.class)
+            .title("Quotient")
+            .purpose("Divides.")
+            .example("{}")
+            .sources()
+            .limits()
+            .build();
+    return new Calculation<>() {
+      @Override
+      public Card<Numbers, Quotient> card() {
+        return card;
+      }
+
+      @Override
+      public Quotient compute(Numbers request, Run run) {
+        return compute.apply(request, run);
+      }
+    };
+  }
+
+  private static final Calculation<Numbers, Quotient> DIVIDE =
+      calculation((q, run) -> new Quotient(run.apply(QUOTIENT, q.a(), q.b())));
+
+  private static Answer<Quotient> answer(
+      Calculation<Numbers, Quotient> calculation, Numbers numbers, boolean workings) {
+    return new Engine().answer(calculation, numbers, workings, Duration.ofSeconds(10));
+  }
+
+  @Test
+  void workingsAreThereOnlyWhenAskedFor() {
+    assertNull(answer(DIVIDE, new Numbers(6.0, 3.0), false).workings());
+    Answer<Quotient> shown = answer(DIVIDE, new Numbers(6.0, 3.0), true);
+    assertEquals(
+        List.of(
+            new Step(
+                null,
+                "quotient_ohm",
+                "a/b",
+                Map.of("a", 6.0, "b", 3.0),
+                2.0,
+                "ohm",
+                Source.DEFINITION.citation())),
+        shown.workings());
+  }
+
+  @Test
+  void aStepThatIsNotFiniteIsRefusedByName() {
+    Refused refused =
+        assertThrows(Refused.class, () -> answer(DIVIDE, new Numbers(6.0, 0.0), false));
+    assertEquals("not-finite", refused.faults().get(0).code());
+    assertEquals(
+        "The numbers given lead to no finite quotient_ohm: a/b with {a=6.0, b=0.0}.",
+        refused.faults().get(0).detail());
+  }
+
+  @Test
+  void aResultThatIsNotFiniteNeverGetsOut() {
+    Calculation<Numbers, Quotient> careless = calculation((q, run) -> new Quotient(q.a() / q.b()));
+    Refused refused =
+        assertThrows(Refused.class, () -> answer(careless, new Numbers(0.0, 0.0), false));
+    assertEquals("not-finite", refused.faults().get(0).code());
+  }
+
+  @Test
+  void theVerdictIsTheWorstFindingAndFindingsComeWorstFirst() {
+    Calculation<Numbers, Quotient> remarking =
+        calculation(
+            (q, run) -> {
+              run.find(Remarks.REQUIRED).at("/a");
+              run.find(Remarks.DUPLICATE).at("/b").value(1).limit(2);
+              run.find(Remarks.TOO_MANY);
+              run.find(Remarks.REQUIRED).at("/a");
+              return new Quotient(1);
+            });
+    Answer<Quotient> answer = answer(remarking, new Numbers(1.0, 1.0), false);
+    assertEquals(Verdict.STOP, answer.verdict());
+    assertEquals(
+        List.of(Verdict.STOP, Verdict.WARNING, Verdict.NOTE),
+        answer.findings().stream().map(Finding::level).toList());
+  }
+
+  @Test
+  void aNestedCalculationPointsIntoTheOuterRequest() {
+    Calculation<Numbers, Quotient> inner =
+        calculation(
+            (q, run) -> {
+              run.find(Remarks.TOO_MANY).at("/a");
+              run.find(Remarks.TOO_MANY).at("/b/deep");
+              run.refuse(CoreFault.DUPLICATE).at("/b").given("x");
+              return new Quotient(run.apply(QUOTIENT, q.a(), q.b()));
+            });
+    Calculation<Numbers, Quotient> outer =
+        calculation(
+            (q, run) -> {
+              Rebase there = Rebase.to("/channels/3", "left").with("/b", "/amplifiers/0/b");
+              assertTrue(run.call(inner, q, there).isEmpty());
+              assertTrue(run.call(inner, q, Rebase.to("/channels/4", "right")).isEmpty());
+              return new Quotient(1);
+            });
+    Refused refused =
+        assertThrows(Refused.class, () -> answer(outer, new Numbers(1.0, 1.0), false));
+    assertEquals(
+        List.of("/amplifiers/0/b", "/channels/4"),
+        refused.faults().stream().map(Fault::pointer).toList());
+  }
+
+  @Test
+  void findingsOfANestedCalculationNameTheirPart() {
+    Calculation<Numbers, Quotient> inner =
+        calculation(
+            (q, run) -> {
+              run.find(Remarks.TOO_MANY).at("/b/deep");
+              return new Quotient(1);
+            });
+    Calculation<Numbers, Quotient> outer =
+        calculation(
+            (q, run) ->
+                run.call(inner, q, Rebase.to("/channels/3", "left").with("/b", "/amp"))
+                    .orElseThrow());
+    Finding finding = answer(outer, new Numbers(1.0, 1.0), false).findings().get(0);
+    assertEquals("left", finding.subject());
+    assertEquals("/amp/deep", finding.pointer());
+  }
+
+  @Test
+  void aCalculationPastItsDeadlineIsEnded() {
+    Calculation<Numbers, Quotient> slow =
+        calculation(
+            (q, run) -> {
+              for (int i = 0; i < 1_000_000; i++) {
+                run.checkDeadline();
+              }
+              return new Quotient(1);
+            });
+    assertThrows(
+        DeadlinePassed.class,
+        () -> new Engine().answer(slow, new Numbers(1.0, 1.0), false, Duration.ZERO));
+  }
+
+  @Test
+  void exactlyOneOfSeveralAlternativesMustBeGiven() {
+    Calculation<Numbers, Quotient> choosing =
+        calculation(
+            (q, run) -> {
+              run.exactlyOneOf("", new TreeMap<>(Map.of("a", 1, "b", 2)));
+              return new Quotient(1);
+            });
+    Refused refused =
+        assertThrows(Refused.class, () -> answer(choosing, new Numbers(1.0, 1.0), false));
+    assertEquals("Give exactly one of a, b.", refused.faults().get(0).detail());
+  }
+}

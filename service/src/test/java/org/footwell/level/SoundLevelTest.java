@@ -1,0 +1,208 @@
+package org.footwell.level;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.footwell.Answers;
+import org.footwell.calculation.Answer;
+import org.footwell.calculation.Fault;
+import org.footwell.level.SoundLevelRequest.Addition;
+import org.footwell.level.SoundLevelRequest.Band;
+import org.footwell.level.SoundLevelRequest.Cabin;
+import org.footwell.level.SoundLevelRequest.Compression;
+import org.footwell.level.SoundLevelRequest.Drive;
+import org.footwell.parts.Sensitivity;
+import org.footwell.parts.Sensitivity.Basis;
+import org.junit.jupiter.api.Test;
+
+class SoundLevelTest {
+
+  private static final SoundLevel CALCULATION = new SoundLevel();
+
+  /** A request in the making; starts as 90 dB per watt, 8 ohm, 1 W at 1 m. */
+  static final class Draft {
+    Sensitivity sensitivity = new Sensitivity(90.0, Basis.ONE_WATT);
+    double ratedOhm = 8;
+    Double powerW = 1.0;
+    Double voltageV;
+    Double distanceM;
+    Integer driverCount;
+    Drive drive;
+    Addition addition;
+    Cabin cabin;
+    Compression compression;
+    Double crestFactorDb;
+    Double targetLevelDbSpl;
+    Double roadNoiseDba;
+    List<Band> spectrum;
+    Double aWeightingDb;
+
+    SoundLevelRequest request() {
+      return new SoundLevelRequest(
+          sensitivity,
+          ratedOhm,
+          powerW,
+          voltageV,
+          distanceM,
+          driverCount,
+          drive,
+          addition,
+          cabin,
+          compression,
+          crestFactorDb,
+          targetLevelDbSpl,
+          roadNoiseDba,
+          spectrum,
+          aWeightingDb);
+    }
+
+    Answer<SoundLevelResult> answer() {
+      return Answers.of(CALCULATION, request());
+    }
+  }
+
+  @Test
+  void theHandExampleOfTheMethodPage() {
+    Draft draft = new Draft();
+    draft.sensitivity = new Sensitivity(90.0, Basis.TWO_POINT_EIGHT_THREE_VOLT);
+    draft.ratedOhm = 4;
+    draft.powerW = 50.0;
+    draft.distanceM = 1.2;
+    draft.driverCount = 2;
+    draft.drive = Drive.EACH;
+    draft.addition = Addition.INCOHERENT;
+    draft.crestFactorDb = 12.0;
+    draft.aWeightingDb = -4.0;
+    SoundLevelResult result = draft.answer().result();
+    assertEquals(86.985, result.oneWattLevelDbSpl(), 5e-4);
+    assertEquals(105.40, result.levelDbSpl(), 5e-3);
+    assertEquals(117.40, result.peakLevelDbSpl(), 5e-3);
+    assertEquals(101.40, result.levelDba(), 5e-3);
+    assertEquals(0.181, result.exposureAllowedH(), 5e-4);
+  }
+
+  @Test
+  void oneWattAtOneMetreIsTheSensitivity() {
+    SoundLevelResult result = new Draft().answer().result();
+    assertEquals(90, result.levelDbSpl(), 1e-12);
+    assertEquals(93.0103, result.peakLevelDbSpl(), 1e-4);
+  }
+
+  @Test
+  void voltageGivesThePowerIntoTheRatedImpedance() {
+    Draft draft = new Draft();
+    draft.powerW = null;
+    draft.voltageV = 20.0;
+    draft.ratedOhm = 4;
+    assertEquals(100, draft.answer().result().driverPowerW(), 1e-12);
+  }
+
+  @Test
+  void fourDriversInPhaseEachDrivenGainTwelveDbAndSixWhenTheyShare() {
+    Draft draft = new Draft();
+    draft.driverCount = 4;
+    draft.addition = Addition.COHERENT;
+    draft.drive = Drive.EACH;
+    assertEquals(102.041, draft.answer().result().levelDbSpl(), 1e-3);
+    draft.drive = Drive.SHARED;
+    assertEquals(96.021, draft.answer().result().levelDbSpl(), 1e-3);
+    draft.addition = Addition.INCOHERENT;
+    assertEquals(90, draft.answer().result().levelDbSpl(), 1e-9);
+  }
+
+  @Test
+  void inACabinDistanceCountsOnlyWithinTheCriticalDistance() {
+    Draft draft = new Draft();
+    draft.distanceM = 2.0;
+    draft.cabin = new Cabin(3.0, 0.5, null, null);
+    Answer<SoundLevelResult> answer = draft.answer();
+    assertEquals(6.0206, answer.result().distanceDb(), 1e-4);
+    assertNull(answer.result().cabinGainDb());
+    assertTrue(Answers.codes(answer).contains("cabin-model"));
+  }
+
+  @Test
+  void anOctaveBelowTheCornerTheCabinGainsTwelveDbUnlessCapped() {
+    Draft draft = new Draft();
+    draft.cabin = new Cabin(3.0, null, 343.2 / 6 / 2, 30.0);
+    assertEquals(12.041, draft.answer().result().cabinGainDb(), 1e-3);
+    draft.cabin = new Cabin(3.0, null, 343.2 / 6 / 2, 9.0);
+    assertEquals(9, draft.answer().result().cabinGainDb(), 1e-12);
+    draft.cabin = new Cabin(3.0, null, 200.0, 9.0);
+    assertEquals(0, draft.answer().result().cabinGainDb(), 1e-12);
+  }
+
+  @Test
+  void compressionIsAsStatedAtItsPowerAndTheNeededPowerMakesUpForIt() {
+    Draft draft = new Draft();
+    draft.powerW = 100.0;
+    draft.compression = new Compression(3.0, 100.0);
+    SoundLevelResult result = draft.answer().result();
+    assertEquals(3, result.compressionDb(), 1e-9);
+    assertEquals(107, result.levelDbSpl(), 1e-9);
+    draft.targetLevelDbSpl = 107.0;
+    assertEquals(100, draft.answer().result().powerNeededW(), 1e-6);
+  }
+
+  @Test
+  void aTargetBeyondWhatCompressionAllowsIsOutOfReach() {
+    Draft draft = new Draft();
+    draft.compression = new Compression(6.0, 100.0);
+    draft.targetLevelDbSpl = 130.0;
+    Answer<SoundLevelResult> answer = draft.answer();
+    assertNull(answer.result().powerNeededW());
+    assertEquals("target-out-of-reach", answer.findings().get(0).code());
+  }
+
+  @Test
+  void pastItsLimitTheCompressionModelSaysSo() {
+    Draft draft = new Draft();
+    draft.powerW = 500.0;
+    draft.compression = new Compression(6.0, 100.0);
+    assertTrue(Answers.codes(draft.answer()).contains("compression-model-limit"));
+  }
+
+  @Test
+  void aSpectrumOfOneBandAtOneKilohertzIsNotWeighted() {
+    Draft draft = new Draft();
+    draft.spectrum = List.of(new Band(1000.0, 70.0));
+    draft.roadNoiseDba = 95.0;
+    Answer<SoundLevelResult> answer = draft.answer();
+    assertEquals(90, answer.result().levelDba(), 1e-9);
+    assertEquals(-5, answer.result().overRoadNoiseDb(), 1e-9);
+    assertTrue(Answers.codes(answer).contains("below-road-noise"));
+  }
+
+  @Test
+  void unweightedLevelsAreNeitherComparedWithRoadNoiseNorJudgedForHearing() {
+    Draft draft = new Draft();
+    draft.roadNoiseDba = 70.0;
+    Answer<SoundLevelResult> answer = draft.answer();
+    assertNull(answer.result().overRoadNoiseDb());
+    assertNull(answer.result().exposureAllowedH());
+    assertEquals(List.of("road-noise-not-comparable", "exposure-unknown"), Answers.codes(answer));
+  }
+
+  @Test
+  void atOneHundredAndFortyDbaNothingIsAllowed() {
+    Draft draft = new Draft();
+    draft.powerW = 1e5 / 5;
+    draft.sensitivity = new Sensitivity(110.0, Basis.ONE_WATT);
+    draft.aWeightingDb = 0.0;
+    assertEquals("exposure-ceiling", draft.answer().findings().get(0).code());
+  }
+
+  @Test
+  void everythingUndecidedIsRefusedAtOnce() {
+    Draft draft = new Draft();
+    draft.voltageV = 2.0;
+    draft.driverCount = 2;
+    draft.spectrum = List.of(new Band(1000.0, 70.0));
+    draft.aWeightingDb = 0.0;
+    assertEquals(
+        List.of("", "/drive", "/addition", "/a_weighting_db"),
+        Answers.faults(CALCULATION, draft.request()).stream().map(Fault::pointer).toList());
+  }
+}

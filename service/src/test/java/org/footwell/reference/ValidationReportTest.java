@@ -1,0 +1,150 @@
+package org.footwell.reference;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaModifier;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import java.io.IOException;
+import java.lang.reflect.Constructor;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.footwell.Calculations;
+import org.footwell.Committed;
+import org.footwell.calculation.Card;
+import org.junit.jupiter.api.Test;
+
+/** docs/validation.md: every calculation with its outside checks and the largest deviation. */
+class ValidationReportTest {
+
+  /** A composition, checked through the calculations it is made of. */
+  private static final Set<String> COMPOSED = Set.of("plan-review");
+
+  private static List<OutsideCheck> allChecks() {
+    return new ClassFileImporter()
+        .importPackages("org.footwell").stream()
+            .filter(type -> type.isAssignableTo(OutsideChecks.class))
+            .filter(type -> !type.getModifiers().contains(JavaModifier.ABSTRACT))
+            .map(ValidationReportTest::make)
+            .flatMap(checks -> checks.checks().stream())
+            .sorted(
+                Comparator.comparing(OutsideCheck::calculation)
+                    .thenComparing(OutsideCheck::quantity)
+                    .thenComparing(OutsideCheck::table))
+            .toList();
+  }
+
+  private static OutsideChecks make(JavaClass type) {
+    try {
+      Constructor<?> constructor = type.reflect().getDeclaredConstructor();
+      constructor.setAccessible(true);
+      return (OutsideChecks) constructor.newInstance();
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  @Test
+  void theReportIsUpToDate() throws IOException {
+    Committed.assertUpToDate("docs/validation.md", report(allChecks()));
+  }
+
+  @Test
+  void everyCalculationIsHeldAgainstSomethingOutside() {
+    Set<String> checked =
+        allChecks().stream().map(OutsideCheck::calculation).collect(Collectors.toSet());
+    List<String> unchecked =
+        Calculations.ALL.stream()
+            .map(calculation -> calculation.card().id())
+            .filter(id -> !checked.contains(id) && !COMPOSED.contains(id))
+            .toList();
+    assertEquals(List.of(), unchecked);
+  }
+
+  @Test
+  void everyTableStatesItsOriginAndIsUsed() throws IOException {
+    Set<String> used = allChecks().stream().map(OutsideCheck::table).collect(Collectors.toSet());
+    try (Stream<Path> files = Files.list(Path.of("src/test/resources/reference"))) {
+      for (Path file : files.toList()) {
+        String name = file.getFileName().toString();
+        assertFalse(ReferenceTable.load(name).rows().isEmpty());
+        assertEquals(true, used.contains(name), name + " is used by no check");
+      }
+    }
+  }
+
+  @Test
+  void everyCalculationHasItsMethodPage() {
+    List<String> missing =
+        Calculations.ALL.stream()
+            .map(calculation -> calculation.card().id())
+            .filter(id -> !Files.exists(Committed.PROJECT.resolve("docs/method/" + id + ".md")))
+            .toList();
+    assertEquals(List.of(), missing);
+  }
+
+  private static String report(List<OutsideCheck> checks) {
+    StringBuilder out = new StringBuilder();
+    out.append(
+        """
+        # Outside checks
+
+        Every calculation is held against something outside the project. Written by the build from
+        the checks in the tests; the tables lie in `service/src/test/resources/reference/` with
+        their origin. "Allowed" comes from the last printed digit of the source.
+
+        | calculation | quantity | rows | largest deviation | allowed | against |
+        |---|---|---|---|---|---|
+        """);
+    for (OutsideCheck check : checks) {
+      ReferenceTable table = ReferenceTable.load(check.table());
+      List<Double> deviations =
+          table.rows().stream().filter(check.rows()).map(check::deviation).toList();
+      double largest = deviations.stream().mapToDouble(d -> d).max().orElseThrow();
+      out.append(
+          String.format(
+              Locale.ROOT,
+              "| %s | %s | %d | %s | %s | [%s](#%s) |%n",
+              check.calculation(),
+              check.quantity(),
+              deviations.size(),
+              amount(largest, check.relative()),
+              amount(check.tolerance(), check.relative()),
+              table.origin().get("source"),
+              table.name().replace(".", "").replace("_", "-")));
+    }
+    out.append("\nplan-review composes the others and is checked through them.\n\n## Tables\n");
+    for (String name :
+        checks.stream().map(OutsideCheck::table).collect(Collectors.toCollection(TreeSet::new))) {
+      ReferenceTable table = ReferenceTable.load(name);
+      out.append("\n### ").append(name).append("\n\n");
+      table
+          .origin()
+          .forEach(
+              (key, value) -> out.append("- ").append(key).append(": ").append(value).append('\n'));
+    }
+    out.append("\n## Sources the formulas stand on\n");
+    Calculations.ALL.forEach(
+        calculation -> {
+          Card<?, ?> card = calculation.card();
+          out.append("\n**").append(card.id()).append("**\n\n");
+          card.sources().forEach(source -> out.append("- ").append(source.citation()).append('\n'));
+        });
+    return out.toString();
+  }
+
+  /** Two digits are enough, and do not change with the processor's last bit. */
+  private static String amount(double number, boolean relative) {
+    double shown = relative ? number * 100 : number;
+    String text = shown == 0 || shown < 1e-9 ? "0" : String.format(Locale.ROOT, "%.2g", shown);
+    return text + (relative ? " %" : "");
+  }
+}
