@@ -1,7 +1,6 @@
 package org.footwell.alignment;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 
@@ -12,10 +11,7 @@ public record SeatDelaysResult(
     @Schema(description = "One entry per seat, in the order given") List<Seat> seats,
     @Schema(description = "One entry per crossover and seat, in the order given")
         List<Crossover> crossovers,
-    // Named outright: Jackson's snake case would run "m" and "per" together.
-    @JsonProperty("speed_of_sound_m_per_s")
-        @Schema(description = "Speed of sound at the temperature given, m/s")
-        double speedOfSoundMPerS,
+    @Schema(description = "Speed of sound at the temperature given, m/s") double speedOfSoundMPerS,
     @Schema(description = "Largest arrival spread left at any seat, ms") double spreadMs,
     @Schema(description = "The same with these settings at -20 °C, ms") double coldSpreadMs,
     @Schema(description = "The same with these settings at 60 °C, ms") double hotSpreadMs,
