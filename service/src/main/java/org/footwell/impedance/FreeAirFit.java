@@ -12,7 +12,9 @@ import static org.footwell.impedance.ImpedanceFinding.COIL_EXPONENT_ASSUMED;
 import static org.footwell.impedance.ImpedanceFinding.COIL_NOT_IN_TABLE;
 import static org.footwell.impedance.ImpedanceFinding.SECOND_PEAK;
 
+import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.footwell.calculation.Run;
 
@@ -25,8 +27,8 @@ final class FreeAirFit {
   /** From here on it shows how the inductance grows. */
   private static final double EXPONENT_SHOWS = 1.5;
 
-  /** Where the search for the exponent starts. */
-  private static final double USUAL_EXPONENT = 0.7;
+  /** Where the searches for the exponent start. */
+  private static final double[] EXPONENTS = {0.5, 0.7, 0.9};
 
   private FreeAirFit() {}
 
@@ -42,19 +44,33 @@ final class FreeAirFit {
     } else if (q.lossyInductance() && !exponent) {
       run.find(COIL_EXPONENT_ASSUMED).at("/readings").value(readings.lastHz());
     }
-    double[] start = start(readings, peak, q.reOhm(), coil, exponent);
-    Optional<DriverFit> fit =
-        DriverFit.of(readings, start, free(q.reOhm() == null, coil, exponent), run);
-    if (exponent && fit.filter(found -> found.value(EXPONENT) < 1).isEmpty()) {
-      // No coil is better than an ideal one: noise asked for more.
-      start[EXPONENT] = 1;
-      fit = DriverFit.of(readings, start, free(q.reOhm() == null, coil, false), run);
+    boolean re = q.reOhm() == null;
+    Optional<DriverFit> fit = Optional.empty();
+    if (exponent) {
+      fit = best(readings, peak, q.reOhm(), free(re, true, true), run);
+    }
+    if (fit.isEmpty()) {
+      // No coil is better than an ideal one: where noise asked for more, this is it.
+      double[] start = start(readings, peak, q.reOhm(), coil, 1);
+      fit = DriverFit.of(readings, start, free(re, coil, false), run);
     }
     return fit.orElseThrow(
         () -> {
           run.refuse(FIT_FAILED).at("/readings").given("the search came to no end");
           return run.refused();
         });
+  }
+
+  /** The best fit of a lossy coil, from several starts: one alone may end in a wrong valley. */
+  private static Optional<DriverFit> best(
+      Readings readings, int peak, Double re, int[] free, Run run) {
+    return DoubleStream.of(EXPONENTS)
+        .mapToObj(
+            exponent ->
+                DriverFit.of(readings, start(readings, peak, re, true, exponent), free, run))
+        .flatMap(Optional::stream)
+        .filter(fit -> fit.value(EXPONENT) > 0 && fit.value(EXPONENT) < 1)
+        .min(Comparator.comparingDouble(DriverFit::squares));
   }
 
   private static int[] free(boolean re, boolean coil, boolean exponent) {
@@ -64,18 +80,21 @@ final class FreeAirFit {
 
   /** What the eye would read off the curve. */
   private static double[] start(
-      Readings readings, int peak, Double given, boolean coil, boolean exponent) {
+      Readings readings, int peak, Double given, boolean coil, double exponent) {
     double[] start = new double[DriverFit.COUNT];
     start[RE] = given == null ? 0.97 * readings.lowest() : given;
     start[FS] = readings.frequencyHz(peak);
     double height = Math.max(1.05, readings.modulus(peak) / start[RE]);
-    double width = readings.width(peak, start[RE] * Math.sqrt(height));
-    start[QMS] = start[FS] * Math.sqrt(height) / width;
+    // Halfway down, on logarithmic axes, to the higher of both sides: the curve crosses that twice.
+    double rise = readings.modulus(peak) / readings.higherSide(peak);
+    double width = readings.width(peak, readings.modulus(peak) / Math.sqrt(rise));
+    start[QMS] = start[FS] * Math.sqrt(rise) / width;
     start[QES] = start[QMS] / (height - 1);
-    start[EXPONENT] = exponent ? USUAL_EXPONENT : 1;
+    start[EXPONENT] = exponent;
     if (coil) {
       double last = readings.lastModulus();
-      double reactance = Math.sqrt(Math.max(last * last - start[RE] * start[RE], 0.01 * last));
+      double reactance =
+          Math.sqrt(Math.max(last * last - start[RE] * start[RE], 0.01 * last * last));
       double at = reactance * Math.pow(LE_AT_HZ / readings.lastHz(), start[EXPONENT]);
       start[LE] = at / (2 * Math.PI * LE_AT_HZ);
     }
