@@ -24,8 +24,13 @@ final class FreeAirFit {
   /** A table shows the inductance when its end is this much above its valley. */
   private static final double COIL_SHOWS = 1.05;
 
-  /** From here on it shows how the inductance grows. */
-  private static final double EXPONENT_SHOWS = 1.5;
+  /** A table shows how the inductance grows when the exponent is known to this, either way. */
+  private static final double EXPONENT_SHOWS = 0.2;
+
+  private static final double IDEAL = 1;
+
+  /** What most voice coils are near; common practice. */
+  private static final double USUAL_EXPONENT = 0.7;
 
   /** Where the searches for the exponent start. */
   private static final double[] EXPONENTS = {0.5, 0.7, 0.9};
@@ -36,24 +41,13 @@ final class FreeAirFit {
     Readings readings = new Readings(q.readings());
     int peak = readings.resonance("/readings", run);
     readings.secondPeak(peak).ifPresent(hz -> run.find(SECOND_PEAK).at("/readings").value(hz));
-    double rise = readings.lastModulus() / readings.lowestAbove(peak);
-    boolean coil = rise > COIL_SHOWS;
-    boolean exponent = coil && q.lossyInductance() && rise > EXPONENT_SHOWS;
+    boolean coil = readings.lastModulus() / readings.lowestAbove(peak) > COIL_SHOWS;
     if (!coil) {
       run.find(COIL_NOT_IN_TABLE).at("/readings").value(readings.lastHz());
-    } else if (q.lossyInductance() && !exponent) {
-      run.find(COIL_EXPONENT_ASSUMED).at("/readings").value(readings.lastHz());
     }
-    boolean re = q.reOhm() == null;
-    Optional<DriverFit> fit = Optional.empty();
-    if (exponent) {
-      fit = best(readings, peak, q.reOhm(), free(re, true, true), run);
-    }
-    if (fit.isEmpty()) {
-      // No coil is better than an ideal one: where noise asked for more, this is it.
-      double[] start = start(readings, peak, q.reOhm(), coil, 1);
-      fit = DriverFit.of(readings, start, free(re, coil, false), run);
-    }
+    Search search = new Search(readings, peak, q.reOhm(), coil, run);
+    Optional<DriverFit> fit =
+        coil && q.lossyInductance() ? lossy(search) : search.withExponent(IDEAL);
     return fit.orElseThrow(
         () -> {
           run.refuse(FIT_FAILED).at("/readings").given("the search came to no end");
@@ -61,43 +55,65 @@ final class FreeAirFit {
         });
   }
 
-  /** The best fit of a lossy coil, from several starts: one alone may end in a wrong valley. */
-  private static Optional<DriverFit> best(
-      Readings readings, int peak, Double re, int[] free, Run run) {
-    return DoubleStream.of(EXPONENTS)
-        .mapToObj(
-            exponent ->
-                DriverFit.of(readings, start(readings, peak, re, true, exponent), free, run))
-        .flatMap(Optional::stream)
-        .filter(fit -> fit.value(EXPONENT) > 0 && fit.value(EXPONENT) < 1)
-        .min(Comparator.comparingDouble(DriverFit::squares));
-  }
-
-  private static int[] free(boolean re, boolean coil, boolean exponent) {
-    boolean[] sought = {re, coil, exponent, true, true, true};
-    return IntStream.range(0, sought.length).filter(i -> sought[i]).toArray();
-  }
-
-  /** What the eye would read off the curve. */
-  private static double[] start(
-      Readings readings, int peak, Double given, boolean coil, double exponent) {
-    double[] start = new double[DriverFit.COUNT];
-    start[RE] = given == null ? 0.97 * readings.lowest() : given;
-    start[FS] = readings.frequencyHz(peak);
-    double height = Math.max(1.05, readings.modulus(peak) / start[RE]);
-    // Halfway down, on logarithmic axes, to the higher of both sides: the curve crosses that twice.
-    double rise = readings.modulus(peak) / readings.higherSide(peak);
-    double width = readings.width(peak, readings.modulus(peak) / Math.sqrt(rise));
-    start[QMS] = start[FS] * Math.sqrt(rise) / width;
-    start[QES] = start[QMS] / (height - 1);
-    start[EXPONENT] = exponent;
-    if (coil) {
-      double last = readings.lastModulus();
-      double reactance =
-          Math.sqrt(Math.max(last * last - start[RE] * start[RE], 0.01 * last * last));
-      double at = reactance * Math.pow(LE_AT_HZ / readings.lastHz(), start[EXPONENT]);
-      start[LE] = at / (2 * Math.PI * LE_AT_HZ);
+  private static Optional<DriverFit> lossy(Search search) {
+    Optional<DriverFit> fit = search.forExponent();
+    if (fit.filter(FreeAirFit::showsExponent).isPresent()) {
+      // No coil is better than an ideal one: where noise asks for more, it is that.
+      return fit.get().value(EXPONENT) < IDEAL ? fit : search.withExponent(IDEAL);
     }
-    return start;
+    search
+        .run()
+        .find(COIL_EXPONENT_ASSUMED)
+        .at("/readings")
+        .value(search.readings().lastHz())
+        .limit(USUAL_EXPONENT);
+    return search.withExponent(USUAL_EXPONENT);
+  }
+
+  private static boolean showsExponent(DriverFit fit) {
+    return fit.confidence(EXPONENT) * fit.value(EXPONENT) < EXPONENT_SHOWS;
+  }
+
+  /** Fits to one table, with the exponent of the coil sought or fixed. */
+  private record Search(Readings readings, int peak, Double re, boolean coil, Run run) {
+
+    Optional<DriverFit> withExponent(double exponent) {
+      return DriverFit.of(readings, start(exponent), free(false), run);
+    }
+
+    /** The best of several starts: one alone may end in a wrong valley. */
+    Optional<DriverFit> forExponent() {
+      return DoubleStream.of(EXPONENTS)
+          .mapToObj(exponent -> DriverFit.of(readings, start(exponent), free(true), run))
+          .flatMap(Optional::stream)
+          .filter(fit -> fit.value(EXPONENT) > 0)
+          .min(Comparator.comparingDouble(DriverFit::squares));
+    }
+
+    private int[] free(boolean exponent) {
+      boolean[] sought = {re == null, coil, exponent, true, true, true};
+      return IntStream.range(0, sought.length).filter(i -> sought[i]).toArray();
+    }
+
+    /** What the eye would read off the curve. */
+    private double[] start(double exponent) {
+      double[] start = new double[DriverFit.COUNT];
+      start[RE] = re == null ? 0.97 * readings.lowest() : re;
+      start[FS] = readings.frequencyHz(peak);
+      // Halfway down, on logarithmic axes, to the higher of both sides: crossed twice for sure.
+      double rise = readings.modulus(peak) / readings.higherSide(peak);
+      double width = readings.width(peak, readings.modulus(peak) / Math.sqrt(rise));
+      start[QMS] = start[FS] * Math.sqrt(rise) / width;
+      start[QES] = start[QMS] / (Math.max(1.05, readings.modulus(peak) / start[RE]) - 1);
+      start[EXPONENT] = exponent;
+      if (coil) {
+        double last = readings.lastModulus();
+        double reactance =
+            Math.sqrt(Math.max(last * last - start[RE] * start[RE], 0.01 * last * last));
+        double at = reactance * Math.pow(LE_AT_HZ / readings.lastHz(), exponent);
+        start[LE] = at / (2 * Math.PI * LE_AT_HZ);
+      }
+      return start;
+    }
   }
 }

@@ -153,14 +153,24 @@ class ImpedanceFitTest {
   }
 
   @Test
-  void aTableThatEndsWhereTheCoilBeginsTakesItAsIdeal() {
-    ImpedanceDriver ideal = new ImpedanceDriver(3.4, 0.5, null, null, 38.0, 7.0, 0.55, null);
+  void aTableThatHardlyShowsTheCoilTakesTheUsualExponent() {
+    ImpedanceDriver driver = new ImpedanceDriver(3.4, 0.5, 0.7, null, 38.0, 7.0, 0.55, null);
     Answer<ImpedanceFitResult> answer =
-        Answers.of(CALCULATION, free(table(ideal, null, 10, 900, false), null));
-    assertEquals(List.of("coil-exponent-assumed"), Answers.codes(answer));
-    assertEquals(0.5, answer.result().leMh(), 1e-4);
-    assertEquals(1, answer.result().leExponent());
+        Answers.of(CALCULATION, free(noisy(table(driver, null, 10, 150, false), 0.05), null));
+    assertTrue(Answers.codes(answer).contains("coil-exponent-assumed"));
+    assertEquals(0.7, answer.result().leExponent());
     assertNull(answer.result().leExponentConfidencePercent());
+    assertEquals(38, answer.result().fsHz(), 0.6);
+  }
+
+  @Test
+  void whoeverWantsAnIdealCoilGetsOne() {
+    ImpedanceFitRequest request =
+        new ImpedanceFitRequest(
+            table(WOOFER, null, 10, 20000, false), null, false, null, null, null);
+    Answer<ImpedanceFitResult> answer = Answers.of(CALCULATION, request);
+    assertEquals(1, answer.result().leExponent());
+    assertTrue(Answers.codes(answer).contains("fit-poor"));
   }
 
   @Test
