@@ -14,6 +14,7 @@ import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.impedance.PassiveFilterResult.Part;
 import org.footwell.impedance.PassiveFilterResult.Purpose;
+import org.footwell.parts.Filter;
 import org.footwell.physics.Decibels;
 
 /** The parts a passive filter is made of, as calculated and as they can be bought. */
@@ -63,11 +64,11 @@ final class FilterParts {
     FilterParts parts = new FilterParts(q.series());
     if (q.highPass() != null) {
       LadderSynthesis.highPass(q.highPass(), q.loadOhm()).forEach(e -> parts.add(HIGH_PASS, e));
-      note(q.highPass().frequencyHz(), LadderSynthesis.prototype(q.highPass())[0], q, true, run);
+      explain(q.highPass(), LadderSynthesis.HIGH_PASS_UF, LadderSynthesis.HIGH_PASS_MH, q, run);
     }
     if (q.lowPass() != null) {
       LadderSynthesis.lowPass(q.lowPass(), q.loadOhm()).forEach(e -> parts.add(LOW_PASS, e));
-      note(q.lowPass().frequencyHz(), LadderSynthesis.prototype(q.lowPass())[0], q, false, run);
+      explain(q.lowPass(), LadderSynthesis.LOW_PASS_MH, LadderSynthesis.LOW_PASS_UF, q, run);
     }
     if (q.padDb() != null) {
       double inTheWay = run.apply(PAD_SERIES, q.loadOhm(), q.padDb());
@@ -81,10 +82,13 @@ final class FilterParts {
     return parts;
   }
 
-  /** The first part of a side, as a step. */
-  private static void note(double f, double g, PassiveFilterRequest q, boolean highPass, Run run) {
-    run.apply(
-        highPass ? LadderSynthesis.HIGH_PASS_UF : LadderSynthesis.LOW_PASS_MH, g, q.loadOhm(), f);
+  /** Every part of a side as a step: in the way and across by turns. */
+  private static void explain(
+      Filter filter, Formula.Of3 inTheWay, Formula.Of3 across, PassiveFilterRequest q, Run run) {
+    double[] g = LadderSynthesis.prototype(filter);
+    for (int i = 0; i < g.length; i++) {
+      run.apply(i % 2 == 0 ? inTheWay : across, g[i], q.loadOhm(), filter.frequencyHz());
+    }
   }
 
   /** The compensation is exact where it matters most: at the low-pass, else where le is stated. */

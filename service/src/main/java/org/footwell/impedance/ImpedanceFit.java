@@ -50,16 +50,22 @@ public final class ImpedanceFit implements Calculation<ImpedanceFitRequest, Impe
           .example(
               """
               {"readings": [
-                {"frequency_hz": 10, "modulus_ohm": 3.548}, {"frequency_hz": 20, "modulus_ohm": 4.428},
-                {"frequency_hz": 28, "modulus_ohm": 7.493}, {"frequency_hz": 33, "modulus_ohm": 14.44},
-                {"frequency_hz": 36, "modulus_ohm": 30.24}, {"frequency_hz": 38, "modulus_ohm": 46.73},
-                {"frequency_hz": 40, "modulus_ohm": 31.66}, {"frequency_hz": 44, "modulus_ohm": 15.41},
-                {"frequency_hz": 52, "modulus_ohm": 7.894}, {"frequency_hz": 70, "modulus_ohm": 4.731},
-                {"frequency_hz": 100, "modulus_ohm": 3.858}, {"frequency_hz": 200, "modulus_ohm": 3.65},
-                {"frequency_hz": 500, "modulus_ohm": 4.49}, {"frequency_hz": 1000, "modulus_ohm": 6.25},
-                {"frequency_hz": 3000, "modulus_ohm": 12.75},
-                {"frequency_hz": 10000, "modulus_ohm": 31.5}],
-               "sd_cm2": 330}
+                {"frequency_hz": 10, "modulus_ohm": 4.161}, {"frequency_hz": 20, "modulus_ohm": 6.427},
+                {"frequency_hz": 28, "modulus_ohm": 11.68}, {"frequency_hz": 33, "modulus_ohm": 22.01},
+                {"frequency_hz": 36, "modulus_ohm": 37.99}, {"frequency_hz": 38, "modulus_ohm": 47.07},
+                {"frequency_hz": 40, "modulus_ohm": 37.88}, {"frequency_hz": 44, "modulus_ohm": 20.17},
+                {"frequency_hz": 52, "modulus_ohm": 10.20}, {"frequency_hz": 70, "modulus_ohm": 5.730},
+                {"frequency_hz": 100, "modulus_ohm": 4.511}, {"frequency_hz": 200, "modulus_ohm": 4.838},
+                {"frequency_hz": 500, "modulus_ohm": 7.118}, {"frequency_hz": 1000, "modulus_ohm": 10.29},
+                {"frequency_hz": 3000, "modulus_ohm": 19.97},
+                {"frequency_hz": 10000, "modulus_ohm": 44.04}],
+               "sd_cm2": 330,
+               "added_mass": {"mass_g": 20, "readings": [
+                {"frequency_hz": 15, "modulus_ohm": 5.152}, {"frequency_hz": 25, "modulus_ohm": 11.19},
+                {"frequency_hz": 30, "modulus_ohm": 26.09}, {"frequency_hz": 32, "modulus_ohm": 42.10},
+                {"frequency_hz": 33, "modulus_ohm": 47.03}, {"frequency_hz": 34, "modulus_ohm": 42.49},
+                {"frequency_hz": 37, "modulus_ohm": 22.26}, {"frequency_hz": 45, "modulus_ohm": 9.187},
+                {"frequency_hz": 60, "modulus_ohm": 5.374}, {"frequency_hz": 100, "modulus_ohm": 4.286}]}}
               """)
           .sources(
               ThieleSmall.SMALL_DRIVER,

@@ -8,6 +8,7 @@ import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
+import org.footwell.calculation.Step;
 import org.footwell.impedance.LadderElement.Place;
 import org.footwell.impedance.PassiveFilterResult.Corner;
 import org.footwell.impedance.PassiveFilterResult.Part;
@@ -201,6 +202,23 @@ class PassiveFilterTest {
     for (int i = 0; i < filter.points().size(); i++) {
       assertEquals(filter.points().get(i).driverDb(), network.points().get(i).levelDb(), 1e-12);
     }
+  }
+
+  @Test
+  void everyPartIsAStepOfTheWorkings() {
+    Draft draft = new Draft();
+    draft.highPass = filter(Kind.BUTTERWORTH, 3, 1000);
+    draft.padDb = 6.0;
+    Answer<PassiveFilterResult> answer = Answers.withWorkings(CALCULATION, draft.request());
+    assertEquals(
+        answer.result().parts().stream().map(PassiveFilterTest::value).toList(),
+        answer.workings().stream().map(Step::value).toList());
+  }
+
+  private static Double value(Part part) {
+    return part.capacitanceUf() != null
+        ? part.capacitanceUf()
+        : part.inductanceMh() != null ? part.inductanceMh() : part.resistanceOhm();
   }
 
   @Test
