@@ -152,7 +152,15 @@ class BadAddressTest {
 
   @Test
   void tooManyParametersAreUnreadable() {
-    assertEquals("More than 1000 parameters.", Refusal.of(get("a=1&".repeat(1_001)), 400).detail());
+    String answer =
+        RawConnection.answer(
+            "GET "
+                + PATH
+                + "?"
+                + "a=1&".repeat(1_001)
+                + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n");
+    assertEquals(
+        "More than 1000 parameters.", Refusal.of(RawConnection.body(answer), 400).detail());
   }
 
   @ParameterizedTest
