@@ -34,7 +34,7 @@ public final class RailMatch implements Calculation<RailMatchRequest, RailMatchR
   private static final double[] SUPPLIES_V = {11.0, 11.5, 12.0, 12.6, 13.2, 13.8, 14.4};
 
   /** No 12 V vehicle goes higher; amplifiers stated above it are for 24 V. */
-  private static final double HIGHEST_12_V_SYSTEM = 18;
+  static final double HIGHEST_12_V_SYSTEM = 18;
 
   /** An amplifier from half to twice the continuous power suits a driver: common practice. */
   private static final double HEADROOM_EITHER_WAY_DB = 3;

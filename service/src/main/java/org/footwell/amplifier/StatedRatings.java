@@ -95,7 +95,8 @@ record StatedRatings(Ratings ratings, boolean bridged, RatedAmplifier amplifier,
       fit.explain(run);
       run.apply(RatingsFit.LOADED, fit.openCircuitV(), fit.modelLoad(loadOhm), fit.sagOhm());
     }
-    remark();
+    remarkReading();
+    remarkCharacter();
     remarkOutside(loadOhm, atLoad);
   }
 
@@ -133,8 +134,15 @@ record StatedRatings(Ratings ratings, boolean bridged, RatedAmplifier amplifier,
     }
   }
 
-  /** Says what the ratings look like and how they had to be read. */
-  void remark() {
+  /** Notes how the source was found, where it is worth naming. */
+  void explainSource() {
+    if (hasSource()) {
+      fit().explain(run);
+    }
+  }
+
+  /** Says how the ratings had to be read. */
+  void remarkReading() {
     Basis basis = ratings.basis();
     if (basis != Basis.CLEAN) {
       run.find(AmplifierFinding.BASIS_NOT_CLEAN).at(at + "/basis").value(basis.timesClean());
@@ -142,6 +150,10 @@ record StatedRatings(Ratings ratings, boolean bridged, RatedAmplifier amplifier,
     if (ratings.bridged() && !bridged) {
       run.find(AmplifierFinding.BRIDGED_RATINGS_HALVED).at(at + "/bridged");
     }
+  }
+
+  /** Says what the ratings look like. */
+  void remarkCharacter() {
     switch (fit().character()) {
       case ORDINARY -> {}
       case REGULATED -> run.find(AmplifierFinding.RATINGS_REGULATED).at(at + "/points");
