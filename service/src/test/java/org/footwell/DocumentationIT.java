@@ -28,7 +28,8 @@ import org.junit.jupiter.api.TestFactory;
 class DocumentationIT {
 
   private static final Pattern EXAMPLE =
-      Pattern.compile("```sh\\n(?<command>[^`]*)```\\n+```text\\n(?<output>.*?)```", Pattern.DOTALL);
+      Pattern.compile(
+          "```sh\\n(?<command>[^`]*)```\\n+```text\\n(?<output>.*?)```", Pattern.DOTALL);
   private static final String START =
       "mvn -q -pl service package -DskipTests && java -jar service/target/footwell.jar";
   private static final String TEST = ".ci/setup && mvn verify";
@@ -93,8 +94,7 @@ class DocumentationIT {
             .directory(Committed.PROJECT.toFile())
             .redirectErrorStream(true)
             .start();
-    String output =
-        new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    String output = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
     assertTrue(process.waitFor(60, TimeUnit.SECONDS));
     return output.isEmpty() || output.endsWith("\n") ? output : output + "\n";
   }

@@ -28,7 +28,8 @@ public final class RunningJar implements AutoCloseable {
             List.of(java.toString(), "-Xmx128m", "-jar", "service/target/footwell.jar"));
     builder.directory(Committed.PROJECT.toFile());
     builder.environment().put("FOOTWELL_PORT", Integer.toString(port));
-    process = builder.redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+    process =
+        builder.redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
     awaitReady();
   }
 
