@@ -32,7 +32,7 @@ class DocumentationIT {
           "```sh\\n(?<command>[^`]*)```\\n+```text\\n(?<output>.*?)```", Pattern.DOTALL);
   private static final String START =
       "mvn -q -pl service package -DskipTests && java -jar service/target/footwell.jar";
-  private static final String TEST = ".ci/setup && mvn verify";
+  private static final String TEST = ".ci/setup && mvn verify -P everything";
 
   private static RunningJar service;
 
@@ -42,7 +42,7 @@ class DocumentationIT {
   }
 
   @AfterAll
-  static void stop() throws InterruptedException {
+  static void stop() {
     service.close();
   }
 

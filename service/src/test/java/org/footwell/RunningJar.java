@@ -57,10 +57,15 @@ public final class RunningJar implements AutoCloseable {
   }
 
   @Override
-  public void close() throws InterruptedException {
+  public void close() {
     process.destroy();
-    if (!process.waitFor(10, TimeUnit.SECONDS)) {
+    try {
+      if (!process.waitFor(10, TimeUnit.SECONDS)) {
+        process.destroyForcibly();
+      }
+    } catch (InterruptedException interrupted) {
       process.destroyForcibly();
+      Thread.currentThread().interrupt();
     }
   }
 }

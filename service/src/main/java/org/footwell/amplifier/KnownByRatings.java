@@ -6,10 +6,14 @@ import org.footwell.amplifier.Ratings.Basis;
 import org.footwell.amplifier.Ratings.Point;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Texts;
+import org.footwell.physics.Decibels;
 import org.footwell.physics.Electricity;
 
 /** What the published ratings of an amplifier say about it. */
 final class KnownByRatings {
+
+  /** Bounds closer than this are given, but not worth a word; common practice, no source. */
+  private static final double WORTH_A_WORD_DB = 0.2;
 
   private static final String POINTS = "/ratings/points";
 
@@ -120,7 +124,8 @@ final class KnownByRatings {
       case POWER_LIMITED -> run.find(AmplifierFinding.RATINGS_POWER_LIMITED).at(POINTS);
       case INCONSISTENT -> inconsistent(fit, run);
     }
-    if (amplifier.outside(q.loadOhm())) {
+    if (amplifier.outside(q.loadOhm())
+        && Decibels.ofPower(delivery.highW() / delivery.lowW()) > WORTH_A_WORD_DB) {
       boolean below = q.loadOhm() < fit.lowest().loadOhm();
       run.find(AmplifierFinding.OUTSIDE_RATED_LOADS)
           .at("/load_ohm")

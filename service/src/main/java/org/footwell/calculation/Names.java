@@ -3,7 +3,7 @@ package org.footwell.calculation;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.Optional;
-import org.apache.commons.text.similarity.LevenshteinDistance;
+import org.apache.commons.text.similarity.DamerauLevenshteinDistance;
 
 /** How Java names become the names a caller meets. */
 public final class Names {
@@ -28,7 +28,7 @@ public final class Names {
 
   /** The known name that is most like a misspelt one, if any is near. */
   public static Optional<String> nearest(String wrong, Collection<String> known) {
-    LevenshteinDistance distance = new LevenshteinDistance(NEAR);
+    DamerauLevenshteinDistance distance = new DamerauLevenshteinDistance(NEAR);
     String start = wrong.length() <= 60 ? wrong : wrong.substring(0, 60);
     record Near(String name, int far) {}
     return known.stream()

@@ -2,6 +2,7 @@ package org.footwell.calculation;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.constraints.NotNull;
 import java.util.Map;
 
 /**
@@ -13,9 +14,9 @@ import java.util.Map;
 public record Step(
     @Schema(description = "Part of the request the step is about; absent for the whole")
         String pointer,
-    @Schema(description = "What is computed, ending in its unit") String quantity,
-    @Schema(description = "The formula in words and symbols") String formula,
-    @Schema(description = "Numbers put in, by symbol") Map<String, Double> inputs,
+    @Schema(description = "What is computed, ending in its unit") @NotNull String quantity,
+    @Schema(description = "The formula in words and symbols") @NotNull String formula,
+    @Schema(description = "Numbers put in, by symbol") @NotNull Map<String, Double> inputs,
     @Schema(description = "What comes out") double value,
-    @Schema(description = "Unit of the value, empty for a ratio") String unit,
-    @Schema(description = "Where the formula comes from") String source) {}
+    @Schema(description = "Unit of the value, empty for a ratio") @NotNull String unit,
+    @Schema(description = "Where the formula comes from") @NotNull String source) {}

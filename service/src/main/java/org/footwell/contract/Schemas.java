@@ -1,7 +1,6 @@
 package org.footwell.contract;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.PropertyNamingStrategies;
 import io.swagger.v3.core.converter.AnnotatedType;
 import io.swagger.v3.core.converter.ModelConverters;
 import io.swagger.v3.core.jackson.ModelResolver;
@@ -15,10 +14,12 @@ import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Shape;
+import org.footwell.web.Json;
 
 /** Schemas of records: swagger-core reads them, and what it overlooks is put right here. */
 final class Schemas {
@@ -35,7 +36,7 @@ final class Schemas {
     this.components = components;
     ObjectMapper mapper =
         v31 ? ObjectMapperFactory.createJson31() : ObjectMapperFactory.createJson();
-    mapper.setPropertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE);
+    mapper.setPropertyNamingStrategy(Json.NAMING);
     converters = new ModelConverters(v31);
     converters.addConverter(new ModelResolver(mapper, new NestedNames()).openapi31(v31));
   }
@@ -70,9 +71,10 @@ final class Schemas {
     return reference(new NestedNames().nameForClass(type, Set.of()));
   }
 
-  private static void complete(Schema<?> schema, Class<?> record, boolean request) {
+  private void complete(Schema<?> schema, Class<?> record, boolean request) {
     List<String> required = new ArrayList<>();
     for (RecordComponent component : record.getRecordComponents()) {
+      describeReference(schema, component);
       if (component.getType().isPrimitive()
           || component.getAccessor().isAnnotationPresent(NotNull.class)) {
         required.add(Names.snake(component.getName()));
@@ -82,6 +84,22 @@ final class Schemas {
     if (request) {
       schema.setAdditionalProperties(false);
       defaults(schema, record.asSubclass(Record.class));
+    }
+  }
+
+  /** Version 3.0 drops a description beside a reference; within allOf it survives. */
+  private void describeReference(Schema<?> schema, RecordComponent component) {
+    String name = Names.snake(component.getName());
+    Schema<?> property = schema.getProperties().get(name);
+    if (!v31 && property.get$ref() != null) {
+      Schema<?> described = new Schema<>(SpecVersion.V30);
+      described.setAllOf(List.of(property));
+      described.setDescription(
+          component
+              .getAccessor()
+              .getAnnotation(io.swagger.v3.oas.annotations.media.Schema.class)
+              .description());
+      schema.addProperty(name, described);
     }
   }
 
@@ -97,7 +115,7 @@ final class Schemas {
   /** A default as it stands in JSON. */
   static Object value(Object standard) {
     return standard instanceof Enum<?> constant
-        ? constant.name().toLowerCase(java.util.Locale.ROOT)
+        ? constant.name().toLowerCase(Locale.ROOT)
         : standard;
   }
 
@@ -105,6 +123,9 @@ final class Schemas {
   Schema<?> leaf(Class<?> record, String path) {
     Schema<?> here = reference(new NestedNames().nameForClass(record, Set.of()));
     for (String part : path.split("\\.", -1)) {
+      if (here.getAllOf() != null) {
+        here = here.getAllOf().get(0);
+      }
       if (here.get$ref() != null) {
         here = components.getSchemas().get(here.get$ref().substring(REFERENCE.length()));
       }

@@ -70,6 +70,8 @@ final class CsvBatch<R extends Record> implements AutoCloseable {
         CsvReader.builder()
             .fieldSeparator(separator)
             .skipEmptyLines(true)
+            .allowMissingFields(true)
+            .allowExtraFields(true)
             .detectBomHeader(true)
             .ofCsvRecord(in, StandardCharsets.UTF_8)
             .iterator(),

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.core.JsonParseException;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.io.JsonEOFException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import java.io.IOException;
@@ -19,7 +20,11 @@ import org.footwell.calculation.Shape;
 /** A calculation with everything prepared that a request to it needs. */
 final class Endpoint<Q extends Record, R extends Record> {
 
-  private static final ObjectReader UNTYPED = Json.MAPPER.readerFor(Object.class);
+  private static final ObjectReader UNTYPED =
+      Json.MAPPER
+          .readerFor(Object.class)
+          // Money stays exact on this way too.
+          .with(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
 
   private final Calculation<Q, R> calculation;
   private final Engine engine;

@@ -10,13 +10,27 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies;
+import com.fasterxml.jackson.databind.PropertyNamingStrategy;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import org.footwell.calculation.Names;
 
 /** How JSON is read and written: strictly, and with one mapper for all. */
 public final class Json {
 
   /** Deepest nesting that is read. */
   public static final int DEEPEST = 50;
+
+  /** Java names become JSON names by the one rule of the house. */
+  public static final PropertyNamingStrategy NAMING = new SnakeCase();
+
+  private static final class SnakeCase extends PropertyNamingStrategies.NamingBase {
+    private static final long serialVersionUID = 1L;
+
+    @Override
+    public String translate(String camel) {
+      return Names.snake(camel);
+    }
+  }
 
   private static final int LONGEST_TEXT = 100_000;
 
@@ -34,7 +48,7 @@ public final class Json {
                   .configure(
                       StreamWriteFeature.USE_FAST_DOUBLE_WRITER, Runtime.version().feature() < 19)
                   .build())
-          .propertyNamingStrategy(PropertyNamingStrategies.SNAKE_CASE)
+          .propertyNamingStrategy(NAMING)
           .defaultPropertyInclusion(
               JsonInclude.Value.construct(
                   JsonInclude.Include.NON_NULL, JsonInclude.Include.NON_NULL))

@@ -3,7 +3,9 @@ package org.footwell.web;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectReader;
 import java.io.BufferedInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -12,6 +14,10 @@ import java.util.Optional;
 
 /** Batches in JSON: one request a line, or one array of them. */
 final class JsonBatch {
+
+  /** Reads one entry of many: what follows it in the stream is not its business. */
+  private static final ObjectReader ENTRY =
+      Json.MAPPER.reader().without(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
 
   private JsonBatch() {}
 
@@ -50,7 +56,7 @@ final class JsonBatch {
         throw ProblemException.of(ProblemType.UNREADABLE, "The body must be a JSON array.");
       }
       while (parser.nextToken() != JsonToken.END_ARRAY) {
-        JsonNode tree = parser.readValueAsTree();
+        JsonNode tree = ENTRY.readTree(parser);
         entry++;
         if (entry > 1) {
           out.write(',');

@@ -2,6 +2,7 @@ package org.footwell.web;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.constraints.NotNull;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.footwell.calculation.Fault;
@@ -9,10 +10,10 @@ import org.footwell.calculation.Fault;
 /** A problem answer by RFC 9457, with every fault of the request. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record Problem(
-    @Schema(description = "Reference to the kind of problem") String type,
-    @Schema(description = "The kind of problem in words") String title,
+    @Schema(description = "Reference to the kind of problem") @NotNull String type,
+    @Schema(description = "The kind of problem in words") @NotNull String title,
     @Schema(description = "HTTP status") int status,
-    @Schema(description = "What happened this time") String detail,
+    @Schema(description = "What happened this time") @NotNull String detail,
     @Schema(description = "Every fault found, at most 100") List<Fault> errors,
     @Schema(description = "Trace id, when the caller sent a traceparent") String traceId,
     @Schema(description = "In a batch, the line or entry it is about, from 1") Long line) {

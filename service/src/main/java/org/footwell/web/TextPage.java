@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Set;
 import org.footwell.calculation.Texts;
 
-/** An answer as plain text for people: verdict and findings first, then figures and tables. */
+/** An answer as plain text for people: verdict, figures and tables, then what explains them. */
 final class TextPage {
 
   private static final int WRAP = 88;
@@ -19,8 +19,8 @@ final class TextPage {
   static String of(JsonNode answer) {
     TextPage page = new TextPage();
     page.line("verdict: " + answer.get("verdict").asText());
-    page.findings(answer.get("findings"));
     page.figures("", answer.get("result"));
+    page.findings(answer.get("findings"));
     if (answer.has("workings")) {
       page.workings(answer.get("workings"));
     }
@@ -29,8 +29,13 @@ final class TextPage {
   }
 
   private void findings(JsonNode findings) {
+    if (!findings.isEmpty()) {
+      line("");
+      line("findings");
+    }
     for (JsonNode finding : findings) {
-      wrapped("  " + finding.get("level").asText() + ": ", finding.get("text").asText());
+      String subject = finding.has("subject") ? finding.get("subject").asText() + ": " : "";
+      wrapped("  " + finding.get("level").asText() + ": ", subject + finding.get("text").asText());
     }
   }
 
@@ -136,9 +141,7 @@ final class TextPage {
   }
 
   private static String people(JsonNode value) {
-    return value.isFloatingPointNumber()
-        ? Texts.forPeople(value.doubleValue())
-        : Rendering.cell(value);
+    return value.isDouble() ? Texts.forPeople(value.doubleValue()) : Rendering.cell(value);
   }
 
   private void wrapped(String start, String text) {

@@ -1,0 +1,2 @@
+/** The contract as callers meet it: what it promised, and the page that shows it. */
+package org.footwell.openapi;

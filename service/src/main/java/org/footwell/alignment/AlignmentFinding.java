@@ -1,0 +1,33 @@
+package org.footwell.alignment;
+
+import static org.footwell.calculation.Verdict.NOTE;
+import static org.footwell.calculation.Verdict.STOP;
+import static org.footwell.calculation.Verdict.WARNING;
+
+import org.footwell.calculation.FindingCode;
+import org.footwell.calculation.Verdict;
+
+/** What there is to say about an alignment. */
+public enum AlignmentFinding implements FindingCode {
+  DELAY_EXCEEDS_MAXIMUM(STOP),
+  ABSOLUTE_SETTING_EXCEEDS_MAXIMUM(WARNING),
+  FILTER_DELAY_UNKNOWN(WARNING),
+  FILTER_DELAYS_DISAGREE(WARNING),
+  CROSSOVER_OUT_OF_PHASE(WARNING),
+  POLARITY_WOULD_MEND(NOTE),
+  CROSSOVER_NOT_STATED(NOTE),
+  SEATS_DISAGREE(NOTE),
+  TEMPERATURE_DRIFT(NOTE),
+  TRIM_DISTANCE_LAW(NOTE);
+
+  private final Verdict level;
+
+  AlignmentFinding(Verdict level) {
+    this.level = level;
+  }
+
+  @Override
+  public Verdict level() {
+    return level;
+  }
+}

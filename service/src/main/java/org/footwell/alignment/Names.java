@@ -1,0 +1,36 @@
+package org.footwell.alignment;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Channels and seats by their names. */
+final class Names {
+
+  private final Map<String, Integer> channels = new HashMap<>();
+  private final Map<String, Integer> seats = new HashMap<>();
+
+  Names(SeatDelaysRequest q) {
+    for (SeatDelaysRequest.Channel channel : q.channels()) {
+      channels.putIfAbsent(channel.name(), channels.size());
+    }
+    for (SeatDelaysRequest.Seat seat : q.seats()) {
+      seats.putIfAbsent(seat.name(), seats.size());
+    }
+  }
+
+  /** Place of a channel in the list, or null if there is none of that name. */
+  Integer channel(String name) {
+    return channels.get(name);
+  }
+
+  /** Place of a seat in the list, or null if there is none of that name. */
+  Integer seat(String name) {
+    return seats.get(name);
+  }
+
+  /** A list that may be absent. */
+  static <T> List<T> orNone(List<T> list) {
+    return list == null ? List.of() : list;
+  }
+}

@@ -1,0 +1,26 @@
+package org.footwell.parts;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.NotNull;
+
+/** A point in vehicle axes as ISO 8855 names them; the origin is up to the caller. */
+@Valid
+public record Position(
+    @Schema(description = "Forward, m; behind the origin is negative")
+        @NotNull
+        @DecimalMin("-20")
+        @DecimalMax("20")
+        Double xM,
+    @Schema(description = "To the left as the driver sees it, m; right of the origin is negative")
+        @NotNull
+        @DecimalMin("-20")
+        @DecimalMax("20")
+        Double yM,
+    @Schema(description = "Up, m; below the origin is negative")
+        @NotNull
+        @DecimalMin("-20")
+        @DecimalMax("20")
+        Double zM) {}

@@ -1,0 +1,70 @@
+package org.footwell.plan;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.stream.Stream;
+import org.footwell.alignment.SeatDelays;
+import org.footwell.amplifier.RailMatch;
+import org.footwell.calculation.Calculation;
+import org.footwell.calculation.Card;
+import org.footwell.calculation.FaultCode;
+import org.footwell.calculation.FindingCode;
+import org.footwell.calculation.Source;
+import org.footwell.level.SoundLevel;
+import org.footwell.load.WiringLoad;
+import org.footwell.parts.Safety;
+
+/** The declaration of plan-review: its own words, and what the calculations it composes say. */
+final class PlanCard {
+
+  private static final List<Calculation<?, ?>> COMPOSED =
+      List.of(new WiringLoad(), new RailMatch(), new SoundLevel(), new SeatDelays());
+
+  static final Card<VehiclePlan, PlanReviewResult> CARD =
+      Card.of("plan-review", VehiclePlan.class, PlanReviewResult.class)
+          .title("Review of a whole vehicle plan")
+          .purpose(
+              "One document describes the vehicle, its seats, parts, amplifiers and channels; every"
+                  + " channel is run through wiring-load, rail-match, sound-level and seat-delays."
+                  + " One line per channel, the system as a whole, and one verdict with the"
+                  + " findings that explain it, worst first.")
+          .example(example())
+          .sources(
+              Stream.concat(
+                      COMPOSED.stream().flatMap(c -> c.card().sources().stream()),
+                      Stream.of(Source.COMMON_PRACTICE))
+                  .distinct()
+                  .toArray(Source[]::new))
+          .limits(
+              "A channel plays from the middle of its drivers.",
+              "Levels are at the clip point of each amplifier, without displacement limits; channels"
+                  + " add as powers.",
+              "Each band of a passive crossover is judged as if it got the whole signal.",
+              "The limits of the composed calculations hold here too.")
+          .findings(
+              Stream.concat(
+                      Stream.of(PlanFinding.values()),
+                      COMPOSED.stream().flatMap(c -> c.card().findings().stream()))
+                  .toArray(FindingCode[]::new))
+          .refusals(
+              Stream.concat(
+                      Stream.of(PlanFault.values()),
+                      COMPOSED.stream().flatMap(c -> c.card().refusals().stream()))
+                  .toArray(FaultCode[]::new))
+          .cautions(Safety.values())
+          .build();
+
+  private PlanCard() {}
+
+  /** The demo plan of the documentation, which the build puts beside the classes. */
+  private static String example() {
+    try (InputStream in = PlanCard.class.getResourceAsStream("/examples/camper-van.json")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,10 @@
+package org.footwell.plan;
+
+import org.footwell.calculation.FaultCode;
+
+/** Why a plan cannot be reviewed. */
+public enum PlanFault implements FaultCode {
+  OUTPUT_USED_TWICE,
+  DRIVER_USED_TWICE,
+  BRIDGE_OF_ONE
+}

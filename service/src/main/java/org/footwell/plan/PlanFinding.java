@@ -1,0 +1,30 @@
+package org.footwell.plan;
+
+import static org.footwell.calculation.Verdict.NOTE;
+import static org.footwell.calculation.Verdict.WARNING;
+
+import org.footwell.calculation.FindingCode;
+import org.footwell.calculation.Verdict;
+
+/** What there is to say about a plan as a whole. */
+public enum PlanFinding implements FindingCode {
+  DRIVER_NOT_CONNECTED(WARNING),
+  PART_NOT_USED(NOTE),
+  DRIVERS_APART(NOTE),
+  BANDS_UNEVEN(WARNING),
+  ROLE_UNEVEN(WARNING),
+  LEVEL_NOT_KNOWN(NOTE),
+  HEADROOM_NOT_KNOWN(NOTE),
+  HEAVIER(NOTE);
+
+  private final Verdict level;
+
+  PlanFinding(Verdict level) {
+    this.level = level;
+  }
+
+  @Override
+  public Verdict level() {
+    return level;
+  }
+}

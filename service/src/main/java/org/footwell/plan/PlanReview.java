@@ -1,0 +1,167 @@
+package org.footwell.plan;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.footwell.alignment.SeatDelays;
+import org.footwell.alignment.SeatDelaysRequest;
+import org.footwell.alignment.SeatDelaysResult;
+import org.footwell.calculation.Calculation;
+import org.footwell.calculation.Card;
+import org.footwell.calculation.Rebase;
+import org.footwell.calculation.Run;
+import org.footwell.level.Exposure;
+import org.footwell.parts.Position;
+import org.footwell.plan.PlanReviewResult.ChannelLine;
+import org.footwell.plan.PlanReviewResult.SeatLine;
+
+/** The whole vehicle plan, every channel run through the calculations, with one verdict. */
+public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResult> {
+
+  private static final SeatDelays SEAT_DELAYS = new SeatDelays();
+
+  /** Drivers of one channel further apart than this cannot share a delay; common practice, m. */
+  private static final double APART_M = 1;
+
+  @Override
+  public Card<VehiclePlan, PlanReviewResult> card() {
+    return PlanCard.CARD;
+  }
+
+  @Override
+  public PlanReviewResult compute(VehiclePlan plan, Run run) {
+    Resolved resolved = new Resolved(plan, run);
+    List<Optional<ChannelReview.Powered>> powered =
+        IntStream.range(0, plan.channels().size())
+            .mapToObj(i -> new ChannelReview(plan, resolved, run, i).powered())
+            .toList();
+    Optional<SeatDelaysResult> delays =
+        run.call(SEAT_DELAYS, delays(plan, resolved, run), places());
+    run.requireNoFaults();
+    remarkUnused(plan, resolved, run);
+
+    SeatDelaysRequest.Seat main =
+        plan.seats().stream()
+            .max(Comparator.comparing(SeatDelaysRequest.Seat::weight))
+            .orElseThrow();
+    ChannelLevel level = new ChannelLevel(plan, resolved, run, Positions.head(main));
+    List<Double> levels =
+        IntStream.range(0, plan.channels().size())
+            .mapToObj(i -> level.of(i, powered.get(i).orElseThrow().driverPowerW()))
+            .toList();
+    run.requireNoFaults();
+    List<ChannelLine> lines = new ArrayList<>();
+    for (int i = 0; i < plan.channels().size(); i++) {
+      lines.add(
+          line(plan, i, powered.get(i).orElseThrow(), levels.get(i), delays.orElseThrow(), run));
+    }
+    return system(plan, resolved, main, lines, delays.orElseThrow(), run);
+  }
+
+  private static ChannelLine line(
+      VehiclePlan plan,
+      int index,
+      ChannelReview.Powered powered,
+      Double level,
+      SeatDelaysResult delays,
+      Run run) {
+    VehiclePlan.Channel channel = plan.channels().get(index);
+    return new ChannelLine(
+        channel.id(),
+        channel.role(),
+        powered.load().loadOhm(),
+        powered.power().cleanPowerW(),
+        powered.power().headroomDb(),
+        powered.power().limiterRmsV(),
+        powered.power().limiterPeakV(),
+        level,
+        delays.channels().get(index).delayMs(),
+        delays.channels().get(index).trimDb(),
+        run.verdictOn("/channels/" + index));
+  }
+
+  private static PlanReviewResult system(
+      VehiclePlan plan,
+      Resolved resolved,
+      SeatDelaysRequest.Seat main,
+      List<ChannelLine> lines,
+      SeatDelaysResult delays,
+      Run run) {
+    Totals totals = new Totals(plan, resolved, run);
+    Double level = Totals.together(lines);
+    Double levelDba = totals.weighted(level);
+    return new PlanReviewResult(
+        main.name(),
+        lines,
+        totals.balance(lines),
+        delays.seats().stream().map(s -> new SeatLine(s.name(), s.spreadMs())).toList(),
+        level,
+        levelDba,
+        totals.overRoadNoise(levelDba),
+        level == null ? null : Exposure.judge(levelDba, level, run),
+        totals.massChange(),
+        totals.price());
+  }
+
+  private static SeatDelaysRequest delays(VehiclePlan plan, Resolved resolved, Run run) {
+    List<SeatDelaysRequest.Channel> channels = new ArrayList<>();
+    for (int i = 0; i < plan.channels().size(); i++) {
+      VehiclePlan.Channel channel = plan.channels().get(i);
+      Collection<Position> places =
+          resolved.driversOf(i).stream().map(d -> plan.drivers().get(d).position()).toList();
+      double apart = Positions.extent(places);
+      if (apart > APART_M) {
+        run.find(PlanFinding.DRIVERS_APART).at("/channels/" + i + "/network").value(apart);
+      }
+      channels.add(
+          new SeatDelaysRequest.Channel(
+              channel.id(),
+              Positions.middle(places),
+              channel.chainDelayMs(),
+              channel.highPass(),
+              channel.lowPass(),
+              channel.fullRange(),
+              channel.polarity()));
+    }
+    return new SeatDelaysRequest(
+        channels,
+        plan.seats(),
+        null,
+        plan.crossovers().isEmpty() ? null : plan.crossovers(),
+        plan.processor(),
+        plan.vehicle().temperatureC());
+  }
+
+  /** The request of seat-delays is built like the plan, so most places are where they were. */
+  private static Rebase places() {
+    return Rebase.to("", null)
+        .with("/channels", "/channels")
+        .with("/seats", "/seats")
+        .with("/crossovers", "/crossovers")
+        .with("/processor", "/processor")
+        .with("/temperature_c", "/vehicle/temperature_c");
+  }
+
+  private static void remarkUnused(VehiclePlan plan, Resolved resolved, Run run) {
+    for (int d = 0; d < plan.drivers().size(); d++) {
+      int driver = d;
+      if (IntStream.range(0, plan.channels().size())
+          .noneMatch(c -> resolved.driversOf(c).contains(driver))) {
+        run.find(PlanFinding.DRIVER_NOT_CONNECTED)
+            .at("/drivers/" + d)
+            .with("name", plan.drivers().get(d).id());
+      }
+    }
+    for (int p = 0; p < plan.newParts().size(); p++) {
+      int part = p;
+      if (IntStream.range(0, plan.drivers().size()).noneMatch(d -> resolved.partOf(d) == part)) {
+        run.find(PlanFinding.PART_NOT_USED)
+            .at("/new_parts/" + p)
+            .with("name", plan.newParts().get(p).id());
+      }
+    }
+  }
+}

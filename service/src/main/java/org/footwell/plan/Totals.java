@@ -1,0 +1,135 @@
+package org.footwell.plan;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.footwell.calculation.Run;
+import org.footwell.level.LevelFinding;
+import org.footwell.physics.Decibels;
+import org.footwell.plan.PlanReviewResult.ChannelLine;
+import org.footwell.plan.PlanReviewResult.RoleLine;
+import org.footwell.plan.VehiclePlan.Role;
+
+/** The plan as a whole: balance, mass and price. */
+final class Totals {
+
+  /** Channels of one role should not be further apart, dB; common practice, no source. */
+  private static final double ROLE_APART_DB = 3;
+
+  /** From here on added mass is worth a word, g; common practice, no source. */
+  private static final double HEAVIER_G = 10_000;
+
+  private final VehiclePlan plan;
+  private final Resolved resolved;
+  private final Run run;
+
+  Totals(VehiclePlan plan, Resolved resolved, Run run) {
+    this.plan = plan;
+    this.resolved = resolved;
+    this.run = run;
+  }
+
+  List<RoleLine> balance(List<ChannelLine> channels) {
+    Map<Role, List<Double>> levels = new EnumMap<>(Role.class);
+    for (ChannelLine line : channels) {
+      if (line.levelDbSpl() != null) {
+        levels.computeIfAbsent(line.role(), role -> new ArrayList<>()).add(line.levelDbSpl());
+      }
+    }
+    List<RoleLine> lines = new ArrayList<>();
+    levels.forEach(
+        (role, all) -> {
+          double spread =
+              all.stream().mapToDouble(d -> d).max().orElseThrow()
+                  - all.stream().mapToDouble(d -> d).min().orElseThrow();
+          if (spread > ROLE_APART_DB) {
+            run.find(PlanFinding.ROLE_UNEVEN)
+                .at("/channels")
+                .value(spread)
+                .limit(ROLE_APART_DB)
+                .with("name", role.name().toLowerCase(Locale.ROOT));
+          }
+          lines.add(new RoleLine(role, powerSum(all), spread));
+        });
+    return lines;
+  }
+
+  /** Level of all channels together, dB SPL, or null when one of them is not known. */
+  static Double together(List<ChannelLine> channels) {
+    if (channels.stream().anyMatch(line -> line.levelDbSpl() == null)) {
+      return null;
+    }
+    return powerSum(channels.stream().map(ChannelLine::levelDbSpl).toList());
+  }
+
+  private static double powerSum(List<Double> levels) {
+    return Decibels.ofPower(levels.stream().mapToDouble(Decibels::toPower).sum());
+  }
+
+  /** A level A-weighted as the programme says, dBA, or null when it does not say. */
+  Double weighted(Double level) {
+    VehiclePlan.Programme programme = plan.programme();
+    return level == null || programme == null || programme.aWeightingDb() == null
+        ? null
+        : Double.valueOf(level + programme.aWeightingDb());
+  }
+
+  /** An A-weighted level over the road noise, dB, or null when one of the two is not known. */
+  Double overRoadNoise(Double levelDba) {
+    Double noise = plan.vehicle().roadNoiseDba();
+    if (levelDba == null || noise == null) {
+      return null;
+    }
+    if (levelDba < noise) {
+      run.find(LevelFinding.BELOW_ROAD_NOISE)
+          .at("/vehicle/road_noise_dba")
+          .value(noise - levelDba)
+          .limit(0);
+    }
+    return levelDba - noise;
+  }
+
+  /** What comes in less what goes out, g; null when a mass is not known. */
+  Double massChange() {
+    List<Double> in =
+        Stream.concat(
+                drivers().map(d -> resolved.part(d).massG()),
+                plan.amplifiers().stream().map(VehiclePlan.Amplifier::massG))
+            .collect(Collectors.toList());
+    List<Double> out =
+        drivers()
+            .map(resolved::replaced)
+            .filter(Objects::nonNull)
+            .map(VehiclePlan.Part::massG)
+            .collect(Collectors.toList());
+    if (Stream.concat(in.stream(), out.stream()).anyMatch(Objects::isNull)) {
+      return null;
+    }
+    double change = in.stream().mapToDouble(d -> d).sum() - out.stream().mapToDouble(d -> d).sum();
+    if (change > HEAVIER_G) {
+      run.find(PlanFinding.HEAVIER).at("/new_parts").value(change / 1000);
+    }
+    return change;
+  }
+
+  /** Price of all that is new, exact; null when one has none. */
+  BigDecimal price() {
+    List<BigDecimal> prices =
+        Stream.concat(
+                drivers().map(d -> resolved.part(d).price()),
+                plan.amplifiers().stream().map(VehiclePlan.Amplifier::price))
+            .collect(Collectors.toList());
+    return prices.contains(null) ? null : prices.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  private Stream<Integer> drivers() {
+    return IntStream.range(0, plan.drivers().size()).boxed();
+  }
+}

@@ -1,0 +1,223 @@
+package org.footwell.web;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.TextNode;
+import java.io.IOException;
+import java.net.URI;
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+
+/**
+ * Holds one exchange against the contract. A request that was answered must have been one the
+ * contract allows, and the answer one that it promises; whatever is refused must be refused as a
+ * declared problem.
+ */
+final class ContractCheck {
+
+  private static final ObjectMapper MAPPER = new ObjectMapper();
+  private static final String JSON = "application/json";
+
+  /** Pages for people and the contract itself, which the contract does not describe. */
+  private static final String OUTSIDE = "/|/openapi.*|/reference/.*|/problems/.*";
+
+  private final ContractDocument contract;
+
+  ContractCheck(ContractDocument contract) {
+    this.contract = contract;
+  }
+
+  /** A request as it was sent. */
+  record Asked(String method, URI uri, String mediaType, String body) {
+
+    /** Names and values of the query, decoded. */
+    List<String[]> query() {
+      List<String[]> pairs = new ArrayList<>();
+      if (uri.getRawQuery() != null) {
+        for (String pair : uri.getRawQuery().split("&", -1)) {
+          String[] sides = pair.split("=", 2);
+          pairs.add(new String[] {decoded(sides[0]), sides.length < 2 ? "" : decoded(sides[1])});
+        }
+      }
+      return pairs;
+    }
+
+    private static String decoded(String text) {
+      return URLDecoder.decode(text, StandardCharsets.UTF_8);
+    }
+
+    boolean has(String name) {
+      return query().stream().anyMatch(pair -> pair[0].equals(name));
+    }
+
+    boolean batch() {
+      return uri.getPath().endsWith("/batch");
+    }
+  }
+
+  /** An answer as it came. */
+  record Told(int status, String mediaType, Function<String, String> header, String body) {}
+
+  List<String> faults(Asked asked, Told told) {
+    List<String> faults = new ArrayList<>();
+    JsonNode path = contract.path(asked.uri().getPath());
+    String method = asked.method().equals("HEAD") ? "GET" : asked.method();
+    JsonNode operation = path.path(method.toLowerCase(Locale.ROOT));
+    if (asked.has("errors") && "no-store".equals(told.header().apply("Cache-Control"))) {
+      textError(told, faults);
+    } else if (told.status() >= 400) {
+      problem(asked, operation, told, faults);
+    } else if (asked.method().equals("OPTIONS")) {
+      if (told.status() != 204 || told.header().apply("Allow") == null) {
+        faults.add("OPTIONS must be answered with 204 and Allow");
+      }
+    } else if (operation.isMissingNode()) {
+      if (!asked.uri().getPath().matches(OUTSIDE)) {
+        faults.add("answered, but no operation of the contract");
+      }
+    } else {
+      request(asked, operation, faults);
+      answer(asked, operation, told, faults);
+    }
+    return faults;
+  }
+
+  private static void textError(Told told, List<String> faults) {
+    if (told.status() != 200 || !told.mediaType().equals("text/plain")) {
+      faults.add("a problem as text must be 200 and text/plain");
+    }
+  }
+
+  private void problem(Asked asked, JsonNode operation, Told told, List<String> faults) {
+    if (!operation.isMissingNode() && !operation.at("/responses/" + told.status()).isObject()) {
+      faults.add("status " + told.status() + " is not declared");
+    }
+    if (!told.mediaType().equals("application/problem+json")) {
+      faults.add("a problem came as " + told.mediaType());
+    } else if (!asked.method().equals("HEAD")) {
+      JsonNode problem = parsed(told.body(), "the problem", faults);
+      faults.addAll(contract.faults(contract.reference("Problem"), problem));
+      for (String must : List.of("type", "title", "detail")) {
+        if (problem.path(must).asText().isBlank()) {
+          faults.add("the problem has no " + must);
+        }
+      }
+      if (problem.path("status").asInt() != told.status()) {
+        faults.add("the problem states " + problem.path("status") + ", not " + told.status());
+      }
+    }
+  }
+
+  private void request(Asked asked, JsonNode operation, List<String> faults) {
+    for (String[] pair : asked.query()) {
+      JsonNode declared = parameter(operation, pair[0]);
+      if (declared.isMissingNode()) {
+        faults.add("query parameter " + pair[0] + " is not declared");
+      } else {
+        faults.addAll(contract.faults(declared.get("schema"), typed(declared, pair[1])));
+      }
+    }
+    for (JsonNode parameter : operation.path("parameters")) {
+      String name = parameter.path("name").asText();
+      if (parameter.path("required").asBoolean() && !asked.has(name)) {
+        faults.add("required query parameter " + name + " is missing, yet it was answered");
+      }
+    }
+    if (operation.has("requestBody")) {
+      JsonNode content = operation.at("/requestBody/content").path(asked.mediaType());
+      if (content.isMissingNode()) {
+        faults.add("content type " + asked.mediaType() + " is not declared for the request");
+      } else if (asked.mediaType().equals(JSON) && !asked.batch()) {
+        JsonNode body = parsed(asked.body(), "the request", faults);
+        faults.addAll(contract.faults(content.get("schema"), body));
+      }
+    }
+  }
+
+  /** The declared parameter of a name; further entries of a repeated group are as its first. */
+  private static JsonNode parameter(JsonNode operation, String name) {
+    String first = name;
+    for (JsonNode parameter : operation.path("parameters")) {
+      if (parameter.path("name").asText().equals("further_entries")) {
+        first = name.replaceAll("\\.\\d+(?=\\.|$)", ".0");
+      }
+    }
+    for (JsonNode parameter : operation.path("parameters")) {
+      if (parameter.path("name").asText().equals(first)) {
+        return parameter;
+      }
+    }
+    return operation.path("no such parameter");
+  }
+
+  private JsonNode typed(JsonNode parameter, String value) {
+    String type = contract.resolved(parameter.get("schema")).path("type").asText();
+    try {
+      return type.equals("string") ? TextNode.valueOf(value) : MAPPER.readTree(value);
+    } catch (IOException notOfTheType) {
+      return TextNode.valueOf(value);
+    }
+  }
+
+  private void answer(Asked asked, JsonNode operation, Told told, List<String> faults) {
+    JsonNode declared = operation.at("/responses/" + told.status());
+    if (declared.isMissingNode()) {
+      faults.add("status " + told.status() + " is not declared");
+      return;
+    }
+    declared
+        .path("headers")
+        .fieldNames()
+        .forEachRemaining(
+            name -> {
+              if (told.header().apply(name) == null) {
+                faults.add("header " + name + " is declared but missing");
+              }
+            });
+    if (!declared.has("content") || asked.method().equals("HEAD")) {
+      if (!told.body().isEmpty()) {
+        faults.add("a body where none is declared");
+      }
+      return;
+    }
+    JsonNode content = declared.path("content").path(told.mediaType());
+    if (content.isMissingNode()) {
+      faults.add("content type " + told.mediaType() + " is not declared for the answer");
+    } else if (asked.batch()) {
+      rows(asked, told, faults);
+    } else if (told.mediaType().equals(JSON) && !asked.has("field")) {
+      JsonNode body = parsed(told.body(), "the answer", faults);
+      faults.addAll(contract.faults(content.get("schema"), body));
+    }
+  }
+
+  /** Every row of a batch in JSON is an answer of the calculation or a problem. */
+  private void rows(Asked asked, Told told, List<String> faults) {
+    String calculation = asked.uri().getPath().replaceFirst("/batch$", "");
+    JsonNode answer =
+        contract.path(calculation).at("/post/responses/200/content/application~1json/schema");
+    List<JsonNode> rows = new ArrayList<>();
+    if (told.mediaType().equals(JSON)) {
+      parsed(told.body(), "the answer", faults).forEach(rows::add);
+    } else if (told.mediaType().equals("application/x-ndjson")) {
+      told.body().lines().forEach(line -> rows.add(parsed(line, "a line", faults)));
+    }
+    for (JsonNode row : rows) {
+      boolean problem = row.has("status");
+      faults.addAll(contract.faults(problem ? contract.reference("Problem") : answer, row));
+    }
+  }
+
+  private static JsonNode parsed(String json, String what, List<String> faults) {
+    try {
+      return MAPPER.readTree(json);
+    } catch (IOException malformed) {
+      faults.add(what + " is not well-formed JSON");
+      return MAPPER.nullNode();
+    }
+  }
+}

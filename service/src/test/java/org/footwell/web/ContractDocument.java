@@ -1,0 +1,93 @@
+package org.footwell.web;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.networknt.schema.Error;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.dialect.OpenApi30;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** The contract in its 3.0 form, with its schemas ready to validate. */
+final class ContractDocument {
+
+  private static final ObjectMapper MAPPER = new ObjectMapper();
+  private static final SchemaRegistry REGISTRY =
+      SchemaRegistry.withDialect(OpenApi30.getInstance());
+
+  private final JsonNode root;
+
+  /** The same, where an object may hold nothing but what is declared. */
+  private final JsonNode closed;
+
+  private final Map<String, Schema> schemas = new ConcurrentHashMap<>();
+
+  ContractDocument(JsonNode root) {
+    this.root = root;
+    this.closed = root.deepCopy();
+    close(closed);
+  }
+
+  /** The contract as the build wrote it. */
+  static ContractDocument built() {
+    try (InputStream in =
+        ContractDocument.class.getResourceAsStream("/contract/openapi-3.0.json")) {
+      return new ContractDocument(MAPPER.readTree(in));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static void close(JsonNode node) {
+    if (node instanceof ObjectNode object
+        && object.path("properties").isObject()
+        && !object.has("additionalProperties")) {
+      object.put("additionalProperties", false);
+    }
+    node.forEach(ContractDocument::close);
+  }
+
+  JsonNode root() {
+    return root;
+  }
+
+  /** The operations of a path by method, or a missing node. */
+  JsonNode path(String path) {
+    return root.path("paths").path(path);
+  }
+
+  /** What a value has against a schema of this document; nothing when it fits. */
+  List<String> faults(JsonNode schema, JsonNode value) {
+    Schema ready = schemas.computeIfAbsent(schema.toString(), text -> prepare(schema));
+    return ready.validate(value).stream().map(ContractDocument::sentence).toList();
+  }
+
+  private static String sentence(Error error) {
+    return error.getInstanceLocation() + ": " + error.getMessage();
+  }
+
+  private Schema prepare(JsonNode schema) {
+    ObjectNode standalone = MAPPER.createObjectNode();
+    JsonNode copy = schema.deepCopy();
+    close(copy);
+    standalone.putArray("allOf").add(copy);
+    standalone.set("components", closed.path("components"));
+    return REGISTRY.getSchema(standalone);
+  }
+
+  /** A schema that only names another. */
+  JsonNode reference(String name) {
+    return MAPPER.createObjectNode().put("$ref", "#/components/schemas/" + name);
+  }
+
+  /** Follows a reference, if the schema is one. */
+  JsonNode resolved(JsonNode schema) {
+    return schema.has("$ref") ? root.at(schema.get("$ref").asText().substring(1)) : schema;
+  }
+}

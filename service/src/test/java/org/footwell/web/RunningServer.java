@@ -1,0 +1,71 @@
+package org.footwell.web;
+
+import static io.restassured.config.EncoderConfig.encoderConfig;
+
+import io.restassured.RestAssured;
+import io.restassured.config.RestAssuredConfig;
+import io.restassured.http.ContentType;
+import io.restassured.specification.RequestSpecification;
+import java.util.List;
+import java.util.Map;
+import org.footwell.Calculations;
+import org.footwell.Version;
+import org.junit.jupiter.api.extension.BeforeAllCallback;
+import org.junit.jupiter.api.extension.ExtensionContext;
+
+/** The real service on a free port, started once and shared by all tests of a run. */
+public final class RunningServer implements BeforeAllCallback {
+
+  private static final ContractFilter CONTRACT = new ContractFilter(ContractDocument.built());
+
+  private static final RestAssuredConfig CONFIG =
+      RestAssuredConfig.config()
+          .encoderConfig(
+              encoderConfig()
+                  .appendDefaultContentCharsetToContentTypeIfUndefined(false)
+                  .encodeContentTypeAs("application/x-ndjson", ContentType.TEXT)
+                  .encodeContentTypeAs("text/csv", ContentType.TEXT));
+
+  private static volatile int port;
+
+  @Override
+  public void beforeAll(ExtensionContext context) {
+    context
+        .getRoot()
+        .getStore(ExtensionContext.Namespace.GLOBAL)
+        .getOrComputeIfAbsent(RunningServer.class, key -> start(), Server.class);
+  }
+
+  private static Server start() {
+    Server server = start(Map.of());
+    port = server.port();
+    return server;
+  }
+
+  /** One more server with settings of its own, for the caller to close. */
+  static Server start(Map<String, String> environment) {
+    Settings given = Settings.from(environment);
+    Settings onAnyPort =
+        new Settings(
+            "127.0.0.1", 0, given.deadline(), given.bodyBytes(), List.copyOf(given.origins()));
+    return new Server(Calculations.ALL, onAnyPort, Version.NUMBER).start();
+  }
+
+  static int port() {
+    return port;
+  }
+
+  /** A request whose address is sent as it is written, and whose exchange must fit the contract. */
+  static RequestSpecification given() {
+    return given(port);
+  }
+
+  static RequestSpecification given(int port) {
+    return RestAssured.given()
+        .config(CONFIG)
+        .baseUri("http://127.0.0.1")
+        .port(port)
+        .urlEncodingEnabled(false)
+        .filter(CONTRACT);
+  }
+}
