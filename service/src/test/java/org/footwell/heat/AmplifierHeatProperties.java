@@ -7,6 +7,7 @@ import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.Scale;
 import org.footwell.heat.AmplifierHeatRequest.Channel;
 import org.footwell.heat.AmplifierHeatRequest.ClassD;
 import org.footwell.heat.AmplifierHeatRequest.Topology;
@@ -30,8 +31,8 @@ class AmplifierHeatProperties {
       @ForAll @DoubleRange(min = 0, max = 4.9) double drop,
       @ForAll @DoubleRange(min = 0.5, max = 16) double load,
       @ForAll @DoubleRange(min = -90, max = 90) double phase,
-      @ForAll @DoubleRange(min = 0.0001, max = 5) double quiescent,
-      @ForAll @DoubleRange(min = 0.001, max = 1) double swing) {
+      @ForAll @Scale(4) @DoubleRange(min = 0.0001, max = 5) double quiescent,
+      @ForAll @Scale(3) @DoubleRange(min = 0.001, max = 1) double swing) {
     ChannelHeat b = channel(swing, Requests.classB(rail, drop, load, phase));
     assertTrue(b.sine().heatW() <= b.worstHeatW() * (1 + 1e-12), b::toString);
     ChannelHeat ab = channel(swing, Requests.classAb(rail, drop, load, phase, quiescent));
@@ -85,7 +86,7 @@ class AmplifierHeatProperties {
       @ForAll @DoubleRange(min = 5, max = 60) double rail,
       @ForAll @DoubleRange(min = 2, max = 16) double load,
       @ForAll @DoubleRange(min = -90, max = 90) double phase,
-      @ForAll @DoubleRange(min = 0.0001, max = 1) double quiescent,
+      @ForAll @Scale(4) @DoubleRange(min = 0.0001, max = 1) double quiescent,
       @ForAll @DoubleRange(min = 0, max = 5) double idleLoss,
       @ForAll @DoubleRange(min = 0, max = 0.3) double onOhm) {
     AmplifierHeatResult result =

@@ -27,8 +27,9 @@ class HeatOutsideChecks extends OutsideChecks {
         OutsideCheck.of(ID, "efficiency, class B", BOOK)
             .printed("efficiency_ratio")
             .computed(row -> book(row).sine().outputPowerW() / book(row).sine().railPowerW())
-            .within(0.00000051),
-        // The table's largest heat is in its row at 2/pi; every row must find the same.
+            // The swing of the row at 2/pi is itself rounded in the last digit.
+            .within(0.00000091),
+        // The table's largest heat is in its row at 2/pi.
         OutsideCheck.of(ID, "worst_heat_w, class B", BOOK)
             .printed(row -> 11.39863)
             .computed(row -> book(row).worstHeatW())

@@ -1,15 +1,11 @@
 package org.footwell.heat;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.footwell.reference.CircuitScript.assertWithin;
 
-import de.siegmar.fastcsv.reader.CsvReader;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Collectors;
-import org.footwell.heat.AmplifierHeatResult.ChannelHeat;
-import org.footwell.reference.ReferenceTable;
+import org.footwell.heat.AmplifierHeatResult.Draw;
+import org.footwell.reference.CircuitScript;
 import org.footwell.reference.ReferenceTable.Row;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;
@@ -19,47 +15,27 @@ import org.junit.jupiter.api.Test;
 @Tag("workbench")
 class PushPullCircuitIT {
 
-  private static final Path SCRIPT =
-      Path.of("src/test/resources/reference/ngspice/run-push-pull.sh");
+  private static final double RATIO = 0.001;
 
   private static List<Row> simulated;
 
   @BeforeAll
   static void simulate() throws IOException, InterruptedException {
-    Process process =
-        new ProcessBuilder("bash", SCRIPT.toString())
-            .redirectError(ProcessBuilder.Redirect.INHERIT)
-            .start();
-    String output = new String(process.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
-    assertEquals(0, process.waitFor(), "is ngspice installed?");
-    String table =
-        output.lines().filter(line -> !line.startsWith("#")).collect(Collectors.joining("\n"));
-    simulated = CsvReader.builder().ofNamedCsvRecord(table).stream().map(Row::new).toList();
+    simulated = CircuitScript.rows("run-push-pull.sh");
   }
 
   @Test
   void currentAndHeatAreThoseOfTheCircuit() {
     for (Row row : simulated) {
-      ChannelHeat ours = HeatOutsideChecks.circuit(row);
-      within(0.001, row.number("rail_current_a"), ours.sine().railCurrentA(), row);
-      within(0.001, row.number("output_w"), ours.sine().outputPowerW(), row);
-      within(0.001, row.number("heat_w"), ours.sine().heatW(), row);
+      Draw ours = HeatOutsideChecks.circuit(row).sine();
+      assertWithin(RATIO, row, "rail_current_a", ours.railCurrentA());
+      assertWithin(RATIO, row, "output_w", ours.outputPowerW());
+      assertWithin(RATIO, row, "heat_w", ours.heatW());
     }
   }
 
   @Test
   void theCommittedTableIsWhatTheSimulatorSays() {
-    List<Row> committed = ReferenceTable.load("push-pull-ngspice.csv").rows();
-    assertEquals(committed.size(), simulated.size());
-    for (int i = 0; i < committed.size(); i++) {
-      for (String column : simulated.get(i).cells().getHeader()) {
-        double now = simulated.get(i).number(column);
-        within(0.001, now, committed.get(i).number(column), committed.get(i));
-      }
-    }
-  }
-
-  private static void within(double ratio, double expected, double actual, Row row) {
-    assertEquals(expected, actual, ratio * Math.abs(expected), row::toString);
+    CircuitScript.assertCommitted("push-pull-ngspice.csv", simulated, RATIO);
   }
 }
