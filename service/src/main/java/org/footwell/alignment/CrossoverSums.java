@@ -59,14 +59,14 @@ final class CrossoverSums {
 
   List<SeatDelaysResult.Crossover> all() {
     List<SeatDelaysResult.Crossover> sums = new ArrayList<>();
-    Names names = new Names(q);
-    List<Crossover> crossovers = Names.orNone(q.crossovers());
+    Roster roster = new Roster(q);
+    List<Crossover> crossovers = Roster.orNone(q.crossovers());
     for (int i = 0; i < crossovers.size(); i++) {
       Crossover crossover = crossovers.get(i);
       double[] errors =
           errors(
-              names.channel(crossover.lower()),
-              names.channel(crossover.upper()),
+              roster.channel(crossover.lower()),
+              roster.channel(crossover.upper()),
               crossover.frequencyHz());
       List<SeatDelaysResult.Crossover> here = new ArrayList<>();
       for (int seat = 0; seat < q.seats().size(); seat++) {

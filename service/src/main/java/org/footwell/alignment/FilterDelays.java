@@ -34,13 +34,13 @@ final class FilterDelays {
           .with("φ", "f", (phase, f) -> 1000 * phase / (360 * f));
 
   private final SeatDelaysRequest q;
-  private final Names names;
+  private final Roster roster;
   private final Run run;
   private final double[] ms;
 
   private FilterDelays(SeatDelaysRequest q, Run run) {
     this.q = q;
-    this.names = new Names(q);
+    this.roster = new Roster(q);
     this.run = run;
     this.ms = new double[q.channels().size()];
   }
@@ -48,7 +48,7 @@ final class FilterDelays {
   /** Filter delay of every channel, ms, with what there is to say about them. */
   static double[] of(SeatDelaysRequest q, Run run) {
     FilterDelays delays = new FilterDelays(q, run);
-    for (int channel : highestFirst(q, delays.names)) {
+    for (int channel : highestFirst(q, delays.roster)) {
       List<Crossover> above = delays.above(channel);
       delays.ms[channel] =
           above.isEmpty() ? delays.ownLowPass(channel) : delays.through(channel, above);
@@ -63,7 +63,7 @@ final class FilterDelays {
    * Channels in an order in which each follows all it crosses over up to. Those that play below
    * themselves, in a circle of crossovers, are missing.
    */
-  static List<Integer> highestFirst(SeatDelaysRequest q, Names names) {
+  static List<Integer> highestFirst(SeatDelaysRequest q, Roster roster) {
     List<Integer> order = new ArrayList<>();
     int before = -1;
     while (order.size() > before) {
@@ -71,9 +71,9 @@ final class FilterDelays {
       for (int i = 0; i < q.channels().size(); i++) {
         String name = q.channels().get(i).name();
         boolean allAbovePlaced =
-            Names.orNone(q.crossovers()).stream()
+            Roster.orNone(q.crossovers()).stream()
                 .filter(crossover -> crossover.lower().equals(name))
-                .allMatch(crossover -> order.contains(names.channel(crossover.upper())));
+                .allMatch(crossover -> order.contains(roster.channel(crossover.upper())));
         if (allAbovePlaced && !order.contains(i)) {
           order.add(i);
         }
@@ -89,7 +89,7 @@ final class FilterDelays {
 
   private List<Crossover> above(int channel) {
     String name = q.channels().get(channel).name();
-    return Names.orNone(q.crossovers()).stream()
+    return Roster.orNone(q.crossovers()).stream()
         .filter(crossover -> crossover.lower().equals(name))
         .toList();
   }
@@ -103,7 +103,7 @@ final class FilterDelays {
     DoubleSummaryStatistics wanted = new DoubleSummaryStatistics();
     double highest = 0;
     for (Crossover crossover : above) {
-      int upper = names.channel(crossover.upper());
+      int upper = roster.channel(crossover.upper());
       double frequency = crossover.frequencyHz();
       highest = Math.max(highest, frequency);
       wanted.accept(

@@ -42,15 +42,17 @@ final class Layout {
   /** Of a request whose positions or distances are complete. */
   static Layout of(SeatDelaysRequest q, Run run) {
     Layout layout =
-        Names.orNone(q.distances()).isEmpty() ? ofPositions(q, run) : ofDistances(q, new Names(q));
+        Roster.orNone(q.distances()).isEmpty()
+            ? ofPositions(q, run)
+            : ofDistances(q, new Roster(q));
     run.requireNoFaults();
     return layout;
   }
 
-  private static Layout ofDistances(SeatDelaysRequest q, Names names) {
+  private static Layout ofDistances(SeatDelaysRequest q, Roster roster) {
     double[][] distances = new double[q.channels().size()][q.seats().size()];
     for (Distance tape : q.distances()) {
-      distances[names.channel(tape.channel())][names.seat(tape.seat())] = tape.distanceM();
+      distances[roster.channel(tape.channel())][roster.seat(tape.seat())] = tape.distanceM();
     }
     return new Layout(
         distances,

@@ -21,6 +21,7 @@ import org.footwell.alignment.SeatDelaysRequest.Channel;
 import org.footwell.alignment.SeatDelaysRequest.Crossover;
 import org.footwell.alignment.SeatDelaysRequest.Distance;
 import org.footwell.alignment.SeatDelaysRequest.Seat;
+import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Position;
@@ -30,12 +31,12 @@ final class RequestCheck {
 
   private final SeatDelaysRequest q;
   private final Run run;
-  private final Names names;
+  private final Roster roster;
 
   private RequestCheck(SeatDelaysRequest q, Run run) {
     this.q = q;
     this.run = run;
-    this.names = new Names(q);
+    this.roster = new Roster(q);
   }
 
   /** Ends the run if anything is amiss. */
@@ -44,7 +45,7 @@ final class RequestCheck {
     check.unique("/channels/", q.channels().stream().map(Channel::name).toList());
     check.unique("/seats/", q.seats().stream().map(Seat::name).toList());
     check.channels();
-    if (Names.orNone(q.distances()).isEmpty()) {
+    if (Roster.orNone(q.distances()).isEmpty()) {
       check.positionsEverywhere();
     } else {
       check.distancesEverywhere();
@@ -139,8 +140,8 @@ final class RequestCheck {
     for (int i = 0; i < q.distances().size(); i++) {
       Distance distance = q.distances().get(i);
       String at = "/distances/" + i;
-      known(names.channel(distance.channel()), distance.channel(), at + "/channel", "channels");
-      known(names.seat(distance.seat()), distance.seat(), at + "/seat", "seats");
+      channel(distance.channel(), at + "/channel");
+      known(distance.seat(), roster.seatNames(), at + "/seat", "seats");
       if (!measured.add(pair(distance.channel(), distance.seat()))) {
         run.refuse(DUPLICATE).at(at).given(pair(distance.channel(), distance.seat()));
       }
@@ -160,10 +161,22 @@ final class RequestCheck {
     }
   }
 
-  private void known(Integer index, String name, String at, String list) {
-    if (index == null) {
-      run.refuse(DANGLING_REFERENCE).at(at).given(name).allowed(list);
+  private boolean channel(String name, String at) {
+    return known(name, roster.channelNames(), at, "channels");
+  }
+
+  private boolean known(String name, Set<String> names, String at, String list) {
+    if (names.contains(name)) {
+      return true;
     }
+    run.refuse(DANGLING_REFERENCE)
+        .at(at)
+        .given(name)
+        .allowed(list)
+        .with(
+            "nearest",
+            Names.nearest(name, names).map(near -> " Did you mean " + near + "?").orElse(""));
+    return false;
   }
 
   private static String pair(String from, String to) {
@@ -171,17 +184,14 @@ final class RequestCheck {
   }
 
   private void crossovers() {
-    List<Crossover> crossovers = Names.orNone(q.crossovers());
+    List<Crossover> crossovers = Roster.orNone(q.crossovers());
     boolean sound = true;
     Set<String> seen = new HashSet<>();
     for (int i = 0; i < crossovers.size(); i++) {
       Crossover crossover = crossovers.get(i);
       String at = "/crossovers/" + i;
-      Integer lower = names.channel(crossover.lower());
-      Integer upper = names.channel(crossover.upper());
-      known(lower, crossover.lower(), at + "/lower", "channels");
-      known(upper, crossover.upper(), at + "/upper", "channels");
-      sound &= lower != null && upper != null;
+      sound &= channel(crossover.lower(), at + "/lower");
+      sound &= channel(crossover.upper(), at + "/upper");
       if (crossover.lower().equals(crossover.upper())) {
         run.refuse(CROSSOVER_WITH_ITSELF).at(at).given(crossover.lower());
         sound = false;
@@ -191,9 +201,9 @@ final class RequestCheck {
       }
     }
     if (sound) {
-      List<Integer> order = FilterDelays.highestFirst(q, names);
+      List<Integer> order = FilterDelays.highestFirst(q, roster);
       for (int i = 0; i < crossovers.size(); i++) {
-        if (!order.contains(names.channel(crossovers.get(i).lower()))) {
+        if (!order.contains(roster.channel(crossovers.get(i).lower()))) {
           run.refuse(CROSSOVER_CIRCLE).at("/crossovers/" + i).given(crossovers.get(i).lower());
         }
       }

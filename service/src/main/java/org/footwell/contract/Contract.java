@@ -7,7 +7,6 @@ import io.swagger.v3.oas.models.PathItem;
 import io.swagger.v3.oas.models.Paths;
 import io.swagger.v3.oas.models.SpecVersion;
 import io.swagger.v3.oas.models.info.Info;
-import io.swagger.v3.oas.models.info.License;
 import io.swagger.v3.oas.models.media.Content;
 import io.swagger.v3.oas.models.media.MediaType;
 import io.swagger.v3.oas.models.media.Schema;
@@ -17,6 +16,7 @@ import io.swagger.v3.oas.models.servers.Server;
 import io.swagger.v3.oas.models.tags.Tag;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Fault;
@@ -51,6 +51,7 @@ final class Contract {
             .servers(List.of(new Server().url("/").description("This service")))
             .tags(tags())
             .components(components)
+            .security(List.of())
             .paths(new Paths());
     Operations operations = new Operations(schemas);
     for (Calculation<?, ?> calculation : calculations) {
@@ -65,11 +66,6 @@ final class Contract {
     return new Info()
         .title("Footwell")
         .version(version)
-        .license(
-            new License()
-                .name("Apache-2.0")
-                .identifier(v31 ? "Apache-2.0" : null)
-                .url(v31 ? null : "https://www.apache.org/licenses/LICENSE-2.0"))
         .description(
             """
             Calculations for people who upgrade the sound system of a vehicle. Stateless: nothing \
@@ -95,24 +91,36 @@ final class Contract {
   }
 
   private void plainPages(Paths paths) {
-    page(paths, "/health/live", "live", "Whether the process runs", "application/json");
-    page(paths, "/health/ready", "ready", "Whether requests are taken", "application/json");
-    page(paths, "/metrics", "metrics", "Figures for Prometheus", "text/plain");
+    page(paths, "/health/live", "live", "Whether the process runs", health());
+    page(paths, "/health/ready", "ready", "Whether requests are taken", health());
+    MediaType figures =
+        new MediaType()
+            .schema(schemas.plain("string"))
+            .example("# TYPE footwell_calculation_seconds summary\n");
+    page(
+        paths,
+        "/metrics",
+        "metrics",
+        "Figures for Prometheus",
+        new Content().addMediaType("text/plain", figures));
   }
 
-  private void page(Paths paths, String path, String id, String summary, String type) {
-    Schema<?> schema = schemas.plain(type.equals("text/plain") ? "string" : "object");
-    if (type.equals("application/json")) {
-      schema.addProperty("status", schemas.oneOf(List.of("up", "stopping")));
-      schema.setRequired(List.of("status"));
-    }
-    Content content = new Content().addMediaType(type, new MediaType().schema(schema));
+  private Content health() {
+    Schema<?> schema = schemas.plain("object");
+    schema.addProperty("status", schemas.oneOf(List.of("up")).description("Always up"));
+    schema.setRequired(List.of("status"));
+    return new Content()
+        .addMediaType(
+            "application/json", new MediaType().schema(schema).example(Map.of("status", "up")));
+  }
+
+  private void page(Paths paths, String path, String id, String summary, Content content) {
     ApiResponses responses =
         new ApiResponses()
             .addApiResponse("200", new ApiResponse().description(summary).content(content))
             .addApiResponse("405", Operations.problem(schemas, "Only GET, HEAD and OPTIONS"));
     if (id.equals("ready")) {
-      responses.addApiResponse("503", new ApiResponse().description("Stopping").content(content));
+      responses.addApiResponse("503", Operations.problem(schemas, "Starting or stopping"));
     }
     paths.addPathItem(
         path,

@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Locale;
-import java.util.zip.CRC32C;
 import org.footwell.calculation.Answer;
 
 /** {@code /v1/{calculation}}: read, compute, render. */
@@ -54,14 +53,14 @@ final class CalculationHandler {
     Format format = format(ctx, query);
     Answer<R> answer = endpoint.answerCells(query.tree(), query.workings());
     byte[] bytes = render(endpoint, answer, query, format);
-    String tag = entityTag(bytes);
+    String tag = EntityTag.of(version, bytes);
     ctx.res().setHeader("Cache-Control", "public, max-age=3600");
     ctx.res().setHeader("ETag", tag);
     ctx.res().setHeader("Footwell-Verdict", verdict(answer));
     if (query.option("format") == null) {
       ctx.res().addHeader("Vary", "Accept");
     }
-    if (matches(ctx.header("If-None-Match"), tag)) {
+    if (EntityTag.matches(ctx.header("If-None-Match"), tag)) {
       ctx.res().setStatus(304);
     } else {
       Exchange.write(ctx, 200, format.contentType(), bytes);
@@ -86,30 +85,5 @@ final class CalculationHandler {
 
   private static String verdict(Answer<?> answer) {
     return answer.verdict().name().toLowerCase(Locale.ROOT);
-  }
-
-  private String entityTag(byte[] bytes) {
-    CRC32C checksum = new CRC32C();
-    checksum.update(bytes);
-    return "\""
-        + version
-        + "-"
-        + Integer.toHexString(bytes.length)
-        + "-"
-        + Long.toHexString(checksum.getValue())
-        + "\"";
-  }
-
-  private static boolean matches(String ifNoneMatch, String tag) {
-    if (ifNoneMatch == null) {
-      return false;
-    }
-    for (String candidate : ifNoneMatch.split(",", -1)) {
-      String known = candidate.strip();
-      if (known.equals("*") || known.equals(tag) || known.equals("W/" + tag)) {
-        return true;
-      }
-    }
-    return false;
   }
 }

@@ -29,10 +29,10 @@ final class Pages {
   /** Serves a file of the jar. */
   void serve(Context ctx, String resource) {
     byte[] bytes = loaded.computeIfAbsent(resource, Pages::load);
-    String tag = "\"" + version + "-" + Integer.toHexString(bytes.length) + "\"";
+    String tag = EntityTag.of(version, bytes);
     ctx.res().setHeader("ETag", tag);
     ctx.res().setHeader("Cache-Control", "public, max-age=300");
-    if (tag.equals(ctx.header("If-None-Match"))) {
+    if (EntityTag.matches(ctx.header("If-None-Match"), tag)) {
       ctx.res().setStatus(304);
       return;
     }

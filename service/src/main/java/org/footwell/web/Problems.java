@@ -1,6 +1,7 @@
 package org.footwell.web;
 
 import io.javalin.http.Context;
+import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -40,6 +41,11 @@ final class Problems {
   }
 
   static void answer(Context ctx, Throwable failure) {
+    if (failure instanceof UncheckedIOException) {
+      // Nobody is left to read an answer.
+      LOG.info("the caller went away: {}", failure.getMessage());
+      throw new AnswerBrokenOff(failure);
+    }
     if (ctx.res().isCommitted()) {
       // Part of the answer is out already: only breaking off tells the caller.
       LOG.warn("answer broken off: {}", failure.toString());

@@ -109,8 +109,8 @@ public final class Server implements AutoCloseable {
         "/v1/{calculation}/batch",
         batch::allowed,
         Map.of(HandlerType.POST, metrics.timed("batch", endpoints, batch::post)));
-    page(routes, "/health/live", ctx -> health(ctx, true));
-    page(routes, "/health/ready", ctx -> health(ctx, ready));
+    page(routes, "/health/live", Server::up);
+    page(routes, "/health/ready", this::ready);
     page(routes, "/metrics", metrics::scrape);
     page(routes, "/problems/{type}", pages::problem);
     page(routes, "/openapi.json", ctx -> pages.serve(ctx, "/contract/openapi-3.1.json"));
@@ -124,12 +124,15 @@ public final class Server implements AutoCloseable {
     }
   }
 
-  private static void health(Context ctx, boolean good) {
-    Exchange.write(
-        ctx,
-        good ? 200 : ProblemType.TOO_SLOW.status(),
-        "application/json",
-        Rendering.utf8(good ? "{\"status\":\"up\"}" : "{\"status\":\"stopping\"}"));
+  private void ready(Context ctx) {
+    if (!ready) {
+      throw ProblemException.of(ProblemType.STOPPING, "Not ready: starting or stopping.");
+    }
+    up(ctx);
+  }
+
+  private static void up(Context ctx) {
+    Exchange.write(ctx, 200, Format.JSON.contentType(), Rendering.utf8("{\"status\":\"up\"}"));
   }
 
   private static void page(RoutesConfig routes, String path, Handler handler) {

@@ -20,6 +20,7 @@ import org.footwell.alignment.SeatDelaysRequest.Processor;
 import org.footwell.alignment.SeatDelaysRequest.Seat;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Engine;
+import org.footwell.calculation.Fault;
 import org.footwell.calculation.Finding;
 import org.footwell.calculation.Verdict;
 import org.footwell.parts.Filter;
@@ -298,6 +299,9 @@ class SeatDelaysTest {
             "crossover-with-itself at /crossovers/0",
             "dangling-reference at /crossovers/1/lower"),
         setup.faults());
+    for (Fault fault : Answers.faults(Setup.CALCULATION, setup.request())) {
+      assertFalse(fault.detail().contains("{"), fault::detail);
+    }
   }
 
   @Test

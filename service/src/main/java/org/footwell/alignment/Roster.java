@@ -1,16 +1,17 @@
 package org.footwell.alignment;
 
-import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 
 /** Channels and seats by their names. */
-final class Names {
+final class Roster {
 
-  private final Map<String, Integer> channels = new HashMap<>();
-  private final Map<String, Integer> seats = new HashMap<>();
+  private final Map<String, Integer> channels = new LinkedHashMap<>();
+  private final Map<String, Integer> seats = new LinkedHashMap<>();
 
-  Names(SeatDelaysRequest q) {
+  Roster(SeatDelaysRequest q) {
     for (SeatDelaysRequest.Channel channel : q.channels()) {
       channels.putIfAbsent(channel.name(), channels.size());
     }
@@ -27,6 +28,14 @@ final class Names {
   /** Place of a seat in the list, or null if there is none of that name. */
   Integer seat(String name) {
     return seats.get(name);
+  }
+
+  Set<String> channelNames() {
+    return channels.keySet();
+  }
+
+  Set<String> seatNames() {
+    return seats.keySet();
   }
 
   /** A list that may be absent. */

@@ -1,0 +1,117 @@
+#!/bin/bash
+# Tries nginx.conf with the real nginx and two copies of the built jar, all on this machine.
+# Ends by itself within two minutes, and stops whatever it started.
+set -euo pipefail
+cd "$(dirname "$0")/.."
+[ "${BOUNDED:-}" ] || BOUNDED=yes exec timeout 120 docker/test.sh
+jar=${FOOTWELL_JAR:-service/target/footwell.jar}
+work=$(mktemp -d)
+pids=()
+
+finish() {
+  status=$?
+  trap - EXIT
+  [ $status = 0 ] || tail -n 20 "$work"/*.log >&2
+  kill "${pids[@]}" 2>/dev/null || true
+  wait 2>/dev/null || true
+  rm -rf "$work"
+  exit $status
+}
+trap finish EXIT
+
+fail() { echo "FAILED: $*" >&2; exit 1; }
+ok() { echo "ok: $*"; }
+get() { curl --no-progress-meter --max-time 10 "$@"; }
+free_port() {
+  local port
+  for port in $(shuf -i 20000-29999 -n 50); do
+    (exec 3<>"/dev/tcp/127.0.0.1/$port") 2>/dev/null || { echo "$port"; return; }
+  done
+}
+await() {
+  for _ in {1..150}; do
+    if get --fail --output /dev/null "$1" 2>/dev/null; then return; fi
+    sleep 0.2
+  done
+  fail "$1 does not answer"
+}
+
+[ -f "$jar" ] || fail "$jar is not built"
+
+# Two copies, then nginx with their addresses in place of those in compose.yaml.
+for copy in 1 2; do
+  port[copy]=$(free_port)
+  FOOTWELL_HOST=127.0.0.1 FOOTWELL_PORT=${port[copy]} \
+    java -XX:+UseSerialGC -Xmx128m -jar "$jar" >"$work/copy-$copy.log" 2>&1 &
+  pids+=($!)
+  service[copy]=$!
+  await "http://127.0.0.1:${port[copy]}/health/ready"
+done
+port[0]=$(free_port)
+sed -e "s/footwell-1:8080/127.0.0.1:${port[1]}/" -e "s/footwell-2:8080/127.0.0.1:${port[2]}/" \
+  -e "s/listen 8080/listen 127.0.0.1:${port[0]}/" docker/nginx.conf >"$work/nginx.conf"
+chmod 755 "$work"
+nginx -p "$work" -c "$work/nginx.conf" -g "daemon off; pid $work/nginx.pid;" >"$work/access.log" 2>"$work/nginx.log" &
+pids+=($!)
+base=http://127.0.0.1:${port[0]}
+await "$base/health/ready"
+ok "ready through the balancer"
+
+question='{"sensitivity":{"level_db_spl":90,"basis":"one_watt"},"rated_ohm":4,"power_w":50}'
+post() { get -H 'Content-Type: application/json' -d "$question" "$base/v1/sound-level" "$@"; }
+
+post | grep -q '"verdict"' || fail "no verdict"
+ok "a calculation answers"
+
+for _ in {1..10}; do post -o /dev/null; done
+for copy in 1 2; do grep -q "127.0.0.1:${port[copy]}" "$work/access.log" || fail "copy $copy was not asked"; done
+ok "both copies are asked"
+
+trace=0af7651916cd43dd8448eb211c80319c
+get -H "traceparent: 00-$trace-b7ad6b7169203331-01" -H 'X-Request-Id: order-17' "$base/v1/nothing" | grep -q "$trace" ||
+  fail "traceparent was lost"
+sleep 0.2
+grep -q 'order-17$' "$work/access.log" || fail "X-Request-Id was lost"
+ok "trace and request ids pass"
+
+# The second row of a batch is sent only when the answer to the first has come.
+exec 4<>"/dev/tcp/127.0.0.1/${port[0]}"
+send_row() { printf '%x\r\n%s\n\r\n' $((${#question} + 1)) "$question" >&4; }
+await_row() {
+  local line
+  while IFS= read -r -t 5 line <&4; do [[ $line != *'"verdict"'* ]] || return 0; done
+  fail "a batch is held back"
+}
+printf '%s\r\n' 'POST /v1/sound-level/batch HTTP/1.1' 'Host: footwell' 'Connection: close' \
+  'Content-Type: application/x-ndjson' 'Transfer-Encoding: chunked' '' >&4
+send_row
+await_row
+send_row
+await_row
+printf '0\r\n\r\n' >&4
+cat <&4 >"$work/rest"
+exec 4>&-
+ok "a batch flows row by row"
+
+for _ in {1..30000}; do echo "$question"; done >"$work/large"
+size=$(stat -c %s "$work/large")
+rows=$(get --max-time 60 -T "$work/large" -X POST -H 'Content-Type: application/x-ndjson' "$base/v1/sound-level/batch" | wc -l)
+[ "$rows" = 30000 ] || fail "$rows answers to 30000 rows"
+ok "a batch of $size bytes passes"
+
+answer=$(get -T "$work/large" -X POST -H 'Content-Type: application/json' -w '%{http_code} %{content_type}' -o /dev/null "$base/v1/sound-level")
+[ "$answer" = '413 application/problem+json' ] || fail "too large gave $answer"
+ok "a body that is too large is a problem"
+
+kill "${service[1]}"
+wait "${service[1]}" || true
+for _ in {1..20}; do
+  [ "$(post -o /dev/null -w '%{http_code}')" = 200 ] || fail "an answer was lost with the copy"
+done
+ok "one copy stopped, every answer still comes"
+
+kill "${service[2]}"
+wait "${service[2]}" || true
+answer=$(post -o /dev/null -w '%{http_code} %{content_type} %header{retry-after}')
+[ "$answer" = '503 application/problem+json 5' ] || fail "no copies gave $answer"
+ok "both stopped, the caller is told to come back"
