@@ -15,6 +15,9 @@ public final class Air {
   /** Speed of sound at the reference temperature, m/s (ISO 9613-1). */
   public static final double REFERENCE_SPEED_M_PER_S = 343.2;
 
+  /** Density at the reference temperature, kg/m³: 101325 Pa/(287.05 J/(kg·K)·293.15 K). */
+  public static final double REFERENCE_DENSITY_KG_PER_M3 = 1.2041;
+
   public static final Source ISO_9613_1 =
       Source.of("ISO 9613-1:1993, Attenuation of sound outdoors: speed of sound in dry air");
 

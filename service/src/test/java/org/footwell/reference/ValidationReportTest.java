@@ -73,7 +73,7 @@ class ValidationReportTest {
   void everyTableStatesItsOriginAndIsUsed() throws IOException {
     Set<String> used = allChecks().stream().map(OutsideCheck::table).collect(Collectors.toSet());
     try (Stream<Path> files = Files.list(Path.of("src/test/resources/reference"))) {
-      for (Path file : files.toList()) {
+      for (Path file : files.filter(Files::isRegularFile).toList()) {
         String name = file.getFileName().toString();
         assertFalse(ReferenceTable.load(name).rows().isEmpty());
         assertEquals(true, used.contains(name), name + " is used by no check");

@@ -57,9 +57,9 @@ class QueryTest {
 
   @Test
   void optionsAreNoFields() {
-    Query query = Query.of("format=xml&field=a.b&errors=text&workings=true&x=1");
+    Query query = Query.of("format=text&field=a.b&errors=text&workings=true&x=1");
     assertEquals(Map.of("x", "1"), query.tree());
-    assertEquals("xml", query.option("format"));
+    assertEquals("text", query.option("format"));
     assertEquals("a.b", query.option("field"));
     assertTrue(query.workings());
     assertFalse(Query.of("workings=false").workings());
@@ -69,7 +69,7 @@ class QueryTest {
   @Test
   void everyFaultOfTheOptionsIsTold() {
     assertEquals(
-        List.of("/x", "/workings", "/format"),
+        List.of("/x", "/format", "/workings"),
         faults(() -> Query.of("x=1&x=2&workings=1&format=pdf")));
   }
 
@@ -86,14 +86,19 @@ class QueryTest {
   }
 
   @Test
-  void aParameterOfOneOperationIsTakenOnce() {
-    Query query = Query.of("separator=semicolon");
-    assertEquals("semicolon", query.take("separator", List.of("comma", "semicolon")));
+  void aBatchHasOptionsOfItsOwn() {
+    Query query = Query.ofBatch("separator=semicolon");
+    assertEquals("semicolon", query.option("separator"));
     query.requireNoFields();
-    assertNull(Query.of("").take("separator", List.of("comma")));
-    assertEquals(
-        List.of("/separator"),
-        faults(() -> Query.of("separator=tab").take("separator", List.of("comma"))));
+    assertEquals(List.of("/separator"), faults(() -> Query.ofBatch("separator=tab")));
+    assertEquals(List.of("/format"), faults(() -> Query.ofBatch("format=csv").requireNoFields()));
+  }
+
+  @Test
+  void aSingleValueIsTextOnly() {
+    assertEquals(List.of("/format"), faults(() -> Query.of("field=a&format=json")));
+    assertEquals("text", Query.of("field=a&format=text").option("format"));
+    assertEquals(List.of("/field"), faults(() -> Query.of("field=")));
   }
 
   @Test

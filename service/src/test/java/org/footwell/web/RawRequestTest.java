@@ -10,7 +10,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.Disabled;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -155,7 +154,6 @@ class RawRequestTest {
   }
 
   @Test
-  @Disabled("the body states 400 or 500 where the status line says otherwise")
   void theProblemStatesTheStatusOfTheStatusLine() {
     String large = "X-Long: " + "x".repeat(20_000) + "\r\n";
     problem(RawConnection.answer("GET / HTTP/1.1\r\nHost: localhost\r\n" + large + "\r\n"), 431);
@@ -164,7 +162,6 @@ class RawRequestTest {
   }
 
   @Test
-  @Disabled("a body that breaks off is answered with 500 and logged as an error of the service")
   void aBodyThatBreaksOffIsUnreadable() throws IOException {
     String post = "POST " + PATH + " HTTP/1.1\r\nHost: localhost\r\n" + JSON;
     try (RawConnection connection = new RawConnection()) {
@@ -176,7 +173,6 @@ class RawRequestTest {
   }
 
   @Test
-  @Disabled("a method the service does not know is answered with 404")
   void anUnknownMethodIsToldWithThoseAllowed() {
     String answer = RawConnection.answer("BREW " + PATH + REST);
     problem(answer, 405);

@@ -9,7 +9,6 @@ import static org.footwell.web.SoundLevelCalls.with;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
-import org.junit.jupiter.api.Disabled;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -61,7 +60,6 @@ class StreamingTest {
   }
 
   @Test
-  @Disabled("rows in CSV are held back until eight kilobytes of them are there")
   void eachRowInCsvIsAnsweredBeforeTheNextIsSent() throws IOException {
     try (RawConnection connection = open("text/csv")) {
       connection.sendChunk(HEADER + "\n" + ROW + "\n");

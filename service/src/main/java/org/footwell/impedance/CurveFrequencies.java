@@ -1,0 +1,106 @@
+package org.footwell.impedance;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.footwell.calculation.Run;
+import org.footwell.calculation.Source;
+
+/** The frequencies a curve is wanted at, and the range its extremes are looked for in. */
+@Valid
+public record CurveFrequencies(
+    @Schema(
+            description =
+                "Spacing of the points within the range; of no effect when list_hz is given")
+        Spacing spacing,
+    @Schema(
+            description =
+                "Start of the range, Hz: extremes are looked for in it and, unless listed, points"
+                    + " lie in it. For a rated impedance it is the rated frequency range")
+        @DecimalMin("1")
+        @DecimalMax("100000")
+        Double fromHz,
+    @Schema(description = "End of the range, Hz") @DecimalMin("1") @DecimalMax("100000")
+        Double toHz,
+    @Schema(description = "The points instead, Hz, rising; they may lie outside the range")
+        @Size(min = 1, max = 2000)
+        List<@NotNull @DecimalMin("1") @DecimalMax("100000") Double> listHz) {
+
+  static final Source IEC_61260_1 =
+      Source.of(
+          "IEC 61260-1:2014, Octave-band and fractional-octave-band filters: exact mid-band"
+              + " frequencies, base ten; nominal ones in ISO 266:1997");
+
+  /** Octave ratio of the base-ten system. */
+  private static final double G = Math.pow(10, 0.3);
+
+  private static final double REFERENCE_HZ = 1000;
+
+  public CurveFrequencies {
+    spacing = spacing == null ? Spacing.TWELFTH_OCTAVE : spacing;
+    fromHz = fromHz == null ? Double.valueOf(20) : fromHz;
+    toHz = toHz == null ? Double.valueOf(20000) : toHz;
+  }
+
+  /** Exact mid-band frequencies of IEC 61260, base ten. */
+  public enum Spacing {
+    /** Three in an octave: 1000 Hz is one of them. */
+    @JsonProperty("third_octave")
+    THIRD_OCTAVE(3),
+    /** Twelve in an octave: 1000 Hz is the edge between two of them. */
+    @JsonProperty("twelfth_octave")
+    TWELFTH_OCTAVE(12);
+
+    private final int perOctave;
+
+    Spacing(int perOctave) {
+      this.perOctave = perOctave;
+    }
+
+    /** The x-th mid-band frequency, Hz: G^(x/b) for odd b, G^((2x + 1)/(2b)) for even b. */
+    double midBandHz(int x) {
+      double octaves =
+          perOctave % 2 == 1 ? (double) x / perOctave : (2 * x + 1) / (2.0 * perOctave);
+      return REFERENCE_HZ * Math.pow(G, octaves);
+    }
+  }
+
+  /** The default range and spacing. */
+  static CurveFrequencies standard() {
+    return new CurveFrequencies(null, null, null, null);
+  }
+
+  /** The points in Hz, or none if something was refused. */
+  double[] points(String pointer, Run run) {
+    if (fromHz >= toHz) {
+      run.refuse(ImpedanceFault.RANGE_REVERSED)
+          .at(pointer + "/to_hz")
+          .given(toHz)
+          .allowed("more than " + fromHz);
+      return new double[0];
+    }
+    if (listHz != null) {
+      Rising.require(pointer + "/list_hz", "", listHz, run);
+      return listHz.stream().mapToDouble(Double::doubleValue).toArray();
+    }
+    // The range bounds of 1 Hz to 100 kHz lie within ten octaves below and seven above 1 kHz.
+    double[] inRange =
+        IntStream.rangeClosed(-10 * spacing.perOctave, 7 * spacing.perOctave)
+            .mapToDouble(spacing::midBandHz)
+            .filter(f -> f >= fromHz && f <= toHz)
+            .toArray();
+    if (inRange.length == 0) {
+      run.refuse(ImpedanceFault.RANGE_WITHOUT_POINTS)
+          .at(pointer)
+          .given(fromHz + " to " + toHz + " Hz")
+          .allowed("a wider range, or list_hz");
+    }
+    return inRange;
+  }
+}

@@ -1,0 +1,124 @@
+package org.footwell.impedance;
+
+import static org.footwell.impedance.PassiveFilterResult.Purpose.HIGH_PASS;
+import static org.footwell.impedance.PassiveFilterResult.Purpose.LOW_PASS;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import org.footwell.calculation.Run;
+import org.footwell.impedance.Extremes.Place;
+import org.footwell.impedance.PassiveFilterResult.Corner;
+import org.footwell.impedance.PassiveFilterResult.Point;
+import org.footwell.impedance.PassiveFilterResult.Purpose;
+import org.footwell.parts.Filter;
+import org.footwell.physics.AnalogFilter;
+
+/** What a filter is meant to do and does: ideal, into the resistor, rounded, with the driver. */
+final class FilterCurves {
+
+  /** Deviations count where the ideal filter is not further below its pass band, dB. */
+  private static final double COUNTS_ABOVE_DB = -20;
+
+  private final Filter highPass;
+  private final Filter lowPass;
+  private final AnalogFilter idealHigh;
+  private final AnalogFilter idealLow;
+  private final double padDb;
+  private final Ladder exact;
+  private final Ladder rounded;
+  private final Ladder real;
+
+  FilterCurves(PassiveFilterRequest q, FilterParts parts) {
+    highPass = q.highPass();
+    lowPass = q.lowPass();
+    idealHigh = highPass == null ? null : highPass.highPass();
+    idealLow = lowPass == null ? null : lowPass.lowPass();
+    padDb = q.padDb() == null ? 0 : q.padDb();
+    Phasor ohm = new Phasor(q.loadOhm(), 0);
+    exact = new Ladder(parts.calculatedForResistor(), f -> ohm);
+    rounded = new Ladder(parts.preferredForResistor(), f -> ohm);
+    real =
+        q.driver() == null
+            ? null
+            : new Ladder(parts.preferred(), new DriverImpedance(q.driver(), q.box()));
+  }
+
+  /** What the amplifier sees in the end. */
+  Impedance input() {
+    return (real == null ? rounded : real).input();
+  }
+
+  double targetDb(double f) {
+    return idealDb(f) - padDb;
+  }
+
+  private double idealDb(double f) {
+    return (idealHigh == null ? 0 : idealHigh.magnitudeDb(f))
+        + (idealLow == null ? 0 : idealLow.magnitudeDb(f));
+  }
+
+  /** Where the calculated values into the resistor are farthest from the target; signed, dB. */
+  Place exactOffTarget(CurveFrequencies range, Run run) {
+    return farthest(f -> exact.levelDb(f) - targetDb(f), range, run);
+  }
+
+  /** Where rounding changes the level most; signed, dB. */
+  Place rounding(CurveFrequencies range, Run run) {
+    return farthest(f -> rounded.levelDb(f) - exact.levelDb(f), range, run);
+  }
+
+  /** Where the real driver is farthest from the target; null without a driver. */
+  Place driverOffTarget(CurveFrequencies range, Run run) {
+    return real == null ? null : farthest(f -> real.levelDb(f) - targetDb(f), range, run);
+  }
+
+  private Place farthest(DoubleUnaryOperator differenceDb, CurveFrequencies range, Run run) {
+    run.checkDeadline();
+    Place farthest = new Place(range.fromHz(), 0);
+    for (double f : Extremes.grid(range.fromHz(), range.toHz())) {
+      double difference = idealDb(f) < COUNTS_ABOVE_DB ? 0 : differenceDb.applyAsDouble(f);
+      if (Math.abs(difference) > Math.abs(farthest.value())) {
+        farthest = new Place(f, difference);
+      }
+    }
+    return farthest;
+  }
+
+  List<Corner> corners() {
+    List<Corner> corners = new ArrayList<>();
+    if (highPass != null) {
+      corners.add(corner(HIGH_PASS, highPass.frequencyHz()));
+    }
+    if (lowPass != null) {
+      corners.add(corner(LOW_PASS, lowPass.frequencyHz()));
+    }
+    return corners;
+  }
+
+  private Corner corner(Purpose side, double f) {
+    return new Corner(side, f, targetDb(f), exact.levelDb(f), rounded.levelDb(f), driverDb(f));
+  }
+
+  private Double driverDb(double f) {
+    return real == null ? null : (Double) real.levelDb(f);
+  }
+
+  List<Point> points(double[] frequencies) {
+    Impedance input = input();
+    List<Point> points = new ArrayList<>(frequencies.length);
+    for (double f : frequencies) {
+      Phasor z = input.at(f);
+      points.add(
+          new Point(
+              f,
+              targetDb(f),
+              exact.levelDb(f),
+              rounded.levelDb(f),
+              driverDb(f),
+              z.modulus(),
+              z.phaseDeg()));
+    }
+    return points;
+  }
+}

@@ -1,0 +1,33 @@
+package org.footwell.impedance;
+
+import static org.footwell.calculation.Verdict.NOTE;
+import static org.footwell.calculation.Verdict.STOP;
+import static org.footwell.calculation.Verdict.WARNING;
+
+import org.footwell.calculation.FindingCode;
+import org.footwell.calculation.Verdict;
+
+/** What there is to say about a passive network. */
+public enum NetworkFinding implements FindingCode {
+  NETWORK_LOAD_TOO_LOW(STOP),
+  NETWORK_LOAD_BELOW_RATED(NOTE),
+  COIL_ACROSS_AMPLIFIER(STOP),
+  CAPACITOR_ACROSS_AMPLIFIER(WARNING),
+  LEVEL_HUMP(WARNING),
+  INVERT_ONE_WAY(NOTE),
+  BAND_SIDES_INTERACT(WARNING),
+  DRIVER_SHIFTS_RESPONSE(WARNING),
+  ROUNDING_SHIFTS_RESPONSE(NOTE),
+  LOAD_UNLIKE_DRIVER(NOTE);
+
+  private final Verdict level;
+
+  NetworkFinding(Verdict level) {
+    this.level = level;
+  }
+
+  @Override
+  public Verdict level() {
+    return level;
+  }
+}
