@@ -75,11 +75,23 @@ final class BudgetRules {
   private static void cranking(SupplyBudgetRequest q, SupplyState state, Run run) {
     Double minimum = q.system().minimumV();
     Double voltage = state.averageAmplifierV();
-    if (voltage == null || (minimum != null && voltage < minimum)) {
+    if (voltage == null) {
       run.find(CRANKING_DROPOUT)
           .at("/cranking_v")
-          .value(voltage == null ? q.crankingV() : voltage)
-          .limit(minimum == null ? q.crankingV() : minimum);
+          .value(q.crankingV())
+          .with("amplifier", "cannot draw its power");
+    } else if (minimum != null && voltage < minimum) {
+      run.find(CRANKING_DROPOUT)
+          .at("/cranking_v")
+          .value(q.crankingV())
+          .limit(minimum)
+          .with(
+              "amplifier",
+              "sees "
+                  + Texts.forPeople(voltage)
+                  + " V where it needs "
+                  + Texts.forPeople(minimum)
+                  + " V");
     }
   }
 

@@ -46,7 +46,7 @@ record Feed(double openV, double sourceOhm, double cableOhm) {
 
   /** Current in A for a constant power, or null when it cannot be brought through. */
   Double constantPower(double watts, Run run) {
-    if (openV <= 0 || watts > ConstantPower.LARGEST.at(openV, ohm())) {
+    if (openV <= 0 || Double.isNaN(ConstantPower.CURRENT.at(watts, openV, ohm()))) {
       return null;
     }
     return run.apply(ConstantPower.CURRENT, watts, openV, ohm());

@@ -54,7 +54,8 @@ public final class SupplyBudget implements Calculation<SupplyBudgetRequest, Supp
               "Average draw is taken as constant power; an unregulated amplifier at its peaks as a"
                   + " resistance, a regulated one as constant power.",
               "The alternator holds its voltage up to its output and then gives that output; the"
-                  + " battery does the rest at its resting voltage less its internal resistance.",
+                  + " battery does the rest at its resting voltage less its internal resistance."
+                  + " Just charged, it holds more for a while.",
               "Peaks are those of a drum beat, a few tenths of a second: not of one half-wave and"
                   + " not with a large capacitor added.",
               "Capacity is that of a new battery at 20 to 27 °C; age and cold take a third or more."

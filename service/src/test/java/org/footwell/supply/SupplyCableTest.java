@@ -219,9 +219,10 @@ class SupplyCableTest {
     assertEquals(13.3, bass.startV(), 1e-12);
     assertEquals(325, bass.metric().currentA() * bass.metric().endV(), 1e-9);
     SizedBranch front = result.branches().get(0);
-    // Outside the engine space: 2.5 mm² carries 35 A and takes a 25 A fuse; 1.5 mm² carries 25 A.
+    // 1.5 mm² would carry 25 A and its fuse, but drop 20 A · 0.0149 ohm = 0.297 V.
+    assertEquals(2.5, front.metric().areaMm2());
+    assertEquals(LimitedBy.DROP, front.metric().limitedBy());
     assertEquals(25, front.metric().fuseA());
-    assertEquals(1.5, result.branches().get(0).metric().areaMm2(), 1.0);
     assertTrue(Answers.codes(draft.answer()).contains("branch-fuse-place"));
   }
 
