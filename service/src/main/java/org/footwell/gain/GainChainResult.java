@@ -13,7 +13,7 @@ public record GainChainResult(
                     + " tone, V; terminals as asked for")
         double targetV,
     @Schema(description = "Whether target_v is for open or loaded terminals")
-        GainChainRequest.Terminals terminals,
+        GainChainRequest.Terminals targetTerminals,
     @Schema(description = "The target with terminals open, V RMS") double targetOpenV,
     @Schema(description = "The target with the load connected, V RMS") double targetLoadedV,
     @Schema(description = "Power the test tone puts into the load, W; absent when open")
