@@ -125,6 +125,15 @@ final class DriverFit {
     return residuals[row];
   }
 
+  /** The sum of their squares, which the search made small. */
+  double squares() {
+    double sum = 0;
+    for (double residual : residuals) {
+      sum += residual * residual;
+    }
+    return sum;
+  }
+
   int residualCount() {
     return residuals.length;
   }

@@ -5,7 +5,6 @@ import static org.footwell.impedance.PassiveFilterResult.Purpose.LOW_PASS;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.DoubleUnaryOperator;
 import org.footwell.calculation.Run;
 import org.footwell.impedance.Extremes.Place;
 import org.footwell.impedance.PassiveFilterResult.Corner;
@@ -58,31 +57,37 @@ final class FilterCurves {
         + (idealLow == null ? 0 : idealLow.magnitudeDb(f));
   }
 
-  /** Where the calculated values into the resistor are farthest from the target; signed, dB. */
-  Place exactOffTarget(CurveFrequencies range, Run run) {
-    return farthest(f -> exact.levelDb(f) - targetDb(f), range, run);
-  }
+  /**
+   * Where levels are farthest from what they should be, signed, dB.
+   *
+   * @param exact of the calculated values into the resistor, from the target
+   * @param rounding of the preferred values into the resistor, from the calculated ones
+   * @param driver of the preferred values with the real driver, from the target; null without one
+   */
+  record Deviations(Place exact, Place rounding, Place driver) {}
 
-  /** Where rounding changes the level most; signed, dB. */
-  Place rounding(CurveFrequencies range, Run run) {
-    return farthest(f -> rounded.levelDb(f) - exact.levelDb(f), range, run);
-  }
-
-  /** Where the real driver is farthest from the target; null without a driver. */
-  Place driverOffTarget(CurveFrequencies range, Run run) {
-    return real == null ? null : farthest(f -> real.levelDb(f) - targetDb(f), range, run);
-  }
-
-  private Place farthest(DoubleUnaryOperator differenceDb, CurveFrequencies range, Run run) {
+  /** The largest deviations where the ideal filter is not far below its pass band. */
+  Deviations deviations(CurveFrequencies range, Run run) {
     run.checkDeadline();
-    Place farthest = new Place(range.fromHz(), 0);
+    Place none = new Place(range.fromHz(), 0);
+    Deviations found = new Deviations(none, none, real == null ? null : none);
     for (double f : Extremes.grid(range.fromHz(), range.toHz())) {
-      double difference = idealDb(f) < COUNTS_ABOVE_DB ? 0 : differenceDb.applyAsDouble(f);
-      if (Math.abs(difference) > Math.abs(farthest.value())) {
-        farthest = new Place(f, difference);
+      double ideal = idealDb(f);
+      if (ideal >= COUNTS_ABOVE_DB) {
+        double target = ideal - padDb;
+        double exactDb = exact.levelDb(f);
+        found =
+            new Deviations(
+                farther(found.exact(), f, exactDb - target),
+                farther(found.rounding(), f, rounded.levelDb(f) - exactDb),
+                real == null ? null : farther(found.driver(), f, real.levelDb(f) - target));
       }
     }
-    return farthest;
+    return found;
+  }
+
+  private static Place farther(Place known, double f, double difference) {
+    return Math.abs(difference) > Math.abs(known.value()) ? new Place(f, difference) : known;
   }
 
   List<Corner> corners() {

@@ -12,7 +12,9 @@ import static org.footwell.impedance.ImpedanceFinding.COIL_EXPONENT_ASSUMED;
 import static org.footwell.impedance.ImpedanceFinding.COIL_NOT_IN_TABLE;
 import static org.footwell.impedance.ImpedanceFinding.SECOND_PEAK;
 
+import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.footwell.calculation.Run;
 
@@ -22,11 +24,16 @@ final class FreeAirFit {
   /** A table shows the inductance when its end is this much above its valley. */
   private static final double COIL_SHOWS = 1.05;
 
-  /** From here on it shows how the inductance grows. */
-  private static final double EXPONENT_SHOWS = 1.5;
+  /** A table shows how the inductance grows when the exponent is known to this, either way. */
+  private static final double EXPONENT_SHOWS = 0.2;
 
-  /** Where the search for the exponent starts. */
+  private static final double IDEAL = 1;
+
+  /** What most voice coils are near; common practice. */
   private static final double USUAL_EXPONENT = 0.7;
+
+  /** Where the searches for the exponent start. */
+  private static final double[] EXPONENTS = {0.5, 0.7, 0.9};
 
   private FreeAirFit() {}
 
@@ -34,22 +41,13 @@ final class FreeAirFit {
     Readings readings = new Readings(q.readings());
     int peak = readings.resonance("/readings", run);
     readings.secondPeak(peak).ifPresent(hz -> run.find(SECOND_PEAK).at("/readings").value(hz));
-    double rise = readings.lastModulus() / readings.lowestAbove(peak);
-    boolean coil = rise > COIL_SHOWS;
-    boolean exponent = coil && q.lossyInductance() && rise > EXPONENT_SHOWS;
+    boolean coil = readings.lastModulus() / readings.lowestAbove(peak) > COIL_SHOWS;
     if (!coil) {
       run.find(COIL_NOT_IN_TABLE).at("/readings").value(readings.lastHz());
-    } else if (q.lossyInductance() && !exponent) {
-      run.find(COIL_EXPONENT_ASSUMED).at("/readings").value(readings.lastHz());
     }
-    double[] start = start(readings, peak, q.reOhm(), coil, exponent);
+    Search search = new Search(readings, peak, q.reOhm(), coil, run);
     Optional<DriverFit> fit =
-        DriverFit.of(readings, start, free(q.reOhm() == null, coil, exponent), run);
-    if (exponent && fit.filter(found -> found.value(EXPONENT) < 1).isEmpty()) {
-      // No coil is better than an ideal one: noise asked for more.
-      start[EXPONENT] = 1;
-      fit = DriverFit.of(readings, start, free(q.reOhm() == null, coil, false), run);
-    }
+        coil && q.lossyInductance() ? lossy(search) : search.withExponent(IDEAL);
     return fit.orElseThrow(
         () -> {
           run.refuse(FIT_FAILED).at("/readings").given("the search came to no end");
@@ -57,28 +55,65 @@ final class FreeAirFit {
         });
   }
 
-  private static int[] free(boolean re, boolean coil, boolean exponent) {
-    boolean[] sought = {re, coil, exponent, true, true, true};
-    return IntStream.range(0, sought.length).filter(i -> sought[i]).toArray();
+  private static Optional<DriverFit> lossy(Search search) {
+    Optional<DriverFit> fit = search.forExponent();
+    if (fit.filter(FreeAirFit::showsExponent).isPresent()) {
+      // No coil is better than an ideal one: where noise asks for more, it is that.
+      return fit.get().value(EXPONENT) < IDEAL ? fit : search.withExponent(IDEAL);
+    }
+    search
+        .run()
+        .find(COIL_EXPONENT_ASSUMED)
+        .at("/readings")
+        .value(search.readings().lastHz())
+        .limit(USUAL_EXPONENT);
+    return search.withExponent(USUAL_EXPONENT);
   }
 
-  /** What the eye would read off the curve. */
-  private static double[] start(
-      Readings readings, int peak, Double given, boolean coil, boolean exponent) {
-    double[] start = new double[DriverFit.COUNT];
-    start[RE] = given == null ? 0.97 * readings.lowest() : given;
-    start[FS] = readings.frequencyHz(peak);
-    double height = Math.max(1.05, readings.modulus(peak) / start[RE]);
-    double width = readings.width(peak, start[RE] * Math.sqrt(height));
-    start[QMS] = start[FS] * Math.sqrt(height) / width;
-    start[QES] = start[QMS] / (height - 1);
-    start[EXPONENT] = exponent ? USUAL_EXPONENT : 1;
-    if (coil) {
-      double last = readings.lastModulus();
-      double reactance = Math.sqrt(Math.max(last * last - start[RE] * start[RE], 0.01 * last));
-      double at = reactance * Math.pow(LE_AT_HZ / readings.lastHz(), start[EXPONENT]);
-      start[LE] = at / (2 * Math.PI * LE_AT_HZ);
+  private static boolean showsExponent(DriverFit fit) {
+    return fit.confidence(EXPONENT) * fit.value(EXPONENT) < EXPONENT_SHOWS;
+  }
+
+  /** Fits to one table, with the exponent of the coil sought or fixed. */
+  private record Search(Readings readings, int peak, Double re, boolean coil, Run run) {
+
+    Optional<DriverFit> withExponent(double exponent) {
+      return DriverFit.of(readings, start(exponent), free(false), run);
     }
-    return start;
+
+    /** The best of several starts: one alone may end in a wrong valley. */
+    Optional<DriverFit> forExponent() {
+      return DoubleStream.of(EXPONENTS)
+          .mapToObj(exponent -> DriverFit.of(readings, start(exponent), free(true), run))
+          .flatMap(Optional::stream)
+          .filter(fit -> fit.value(EXPONENT) > 0)
+          .min(Comparator.comparingDouble(DriverFit::squares));
+    }
+
+    private int[] free(boolean exponent) {
+      boolean[] sought = {re == null, coil, exponent, true, true, true};
+      return IntStream.range(0, sought.length).filter(i -> sought[i]).toArray();
+    }
+
+    /** What the eye would read off the curve. */
+    private double[] start(double exponent) {
+      double[] start = new double[DriverFit.COUNT];
+      start[RE] = re == null ? 0.97 * readings.lowest() : re;
+      start[FS] = readings.frequencyHz(peak);
+      // Halfway down, on logarithmic axes, to the higher of both sides: crossed twice for sure.
+      double rise = readings.modulus(peak) / readings.higherSide(peak);
+      double width = readings.width(peak, readings.modulus(peak) / Math.sqrt(rise));
+      start[QMS] = start[FS] * Math.sqrt(rise) / width;
+      start[QES] = start[QMS] / (Math.max(1.05, readings.modulus(peak) / start[RE]) - 1);
+      start[EXPONENT] = exponent;
+      if (coil) {
+        double last = readings.lastModulus();
+        double reactance =
+            Math.sqrt(Math.max(last * last - start[RE] * start[RE], 0.01 * last * last));
+        double at = reactance * Math.pow(LE_AT_HZ / readings.lastHz(), exponent);
+        start[LE] = at / (2 * Math.PI * LE_AT_HZ);
+      }
+      return start;
+    }
   }
 }

@@ -21,6 +21,7 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.impedance.Extremes.Place;
+import org.footwell.impedance.FilterCurves.Deviations;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Filter.Kind;
 import org.footwell.parts.Safety;
@@ -107,9 +108,10 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
 
     FilterParts parts = FilterParts.of(q, run);
     FilterCurves curves = new FilterCurves(q, parts);
-    Place rounding = curves.rounding(q.frequencies(), run);
-    Place driver = curves.driverOffTarget(q.frequencies(), run);
-    remark(q, curves, rounding, driver, run);
+    Deviations deviations = curves.deviations(q.frequencies(), run);
+    remark(q, deviations, run);
+    Place rounding = deviations.rounding();
+    Place driver = deviations.driver();
     Place lowest = Extremes.ofModulus(curves.input(), q.frequencies(), run).lowest();
     return new PassiveFilterResult(
         parts.list(),
@@ -159,19 +161,19 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
     }
   }
 
-  private static void remark(
-      PassiveFilterRequest q, FilterCurves curves, Place rounding, Place driver, Run run) {
+  private static void remark(PassiveFilterRequest q, Deviations deviations, Run run) {
+    Place off = deviations.exact();
+    Place rounding = deviations.rounding();
+    Place driver = deviations.driver();
     invert(q.highPass(), "/high_pass", run);
     invert(q.lowPass(), "/low_pass", run);
-    if (q.highPass() != null && q.lowPass() != null) {
-      Place off = curves.exactOffTarget(q.frequencies(), run);
-      if (Math.abs(off.value()) > INTERACTION_DB) {
-        run.find(BAND_SIDES_INTERACT)
-            .at("/high_pass")
-            .value(off.value())
-            .limit(INTERACTION_DB)
-            .with("frequency", off.frequencyHz());
-      }
+    boolean bandPass = q.highPass() != null && q.lowPass() != null;
+    if (bandPass && Math.abs(off.value()) > INTERACTION_DB) {
+      run.find(BAND_SIDES_INTERACT)
+          .at("/high_pass")
+          .value(off.value())
+          .limit(INTERACTION_DB)
+          .with("frequency", off.frequencyHz());
     }
     if (Math.abs(rounding.value()) > ROUNDING_DB) {
       run.find(ROUNDING_SHIFTS_RESPONSE)

@@ -76,13 +76,18 @@ final class Readings {
     int best = -1;
     double most = PEAK;
     for (int i = 1; i < moduli.length - 1; i++) {
-      double rise = moduli[i] / Math.max(side(i, -1), side(i, 1));
+      double rise = moduli[i] / higherSide(i);
       if (i != except && rise > most) {
         most = rise;
         best = i;
       }
     }
     return best < 0 ? Optional.empty() : Optional.of(best);
+  }
+
+  /** Of the lowest moduli on both sides of a peak the higher one. */
+  double higherSide(int peak) {
+    return Math.max(side(peak, -1), side(peak, 1));
   }
 
   /** The lowest modulus on one side before a higher one is met. */

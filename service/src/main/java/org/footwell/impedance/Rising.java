@@ -19,12 +19,11 @@ final class Rising {
     for (int i = 1; i < frequencies.size(); i++) {
       double before = frequencies.get(i - 1);
       double here = frequencies.get(i);
-      String at = list + "/" + i + field;
       if (here == before) {
-        run.refuse(CoreFault.DUPLICATE).at(at).given(here + " Hz");
+        run.refuse(CoreFault.DUPLICATE).at(list + "/" + i + field).given(here + " Hz");
       } else if (here < before) {
         run.refuse(ImpedanceFault.FREQUENCIES_UNSORTED)
-            .at(at)
+            .at(list + "/" + i + field)
             .given(here)
             .allowed("more than " + before);
       }
