@@ -2,18 +2,40 @@ package org.footwell;
 
 import java.util.List;
 import org.footwell.alignment.SeatDelays;
+import org.footwell.amplifier.AmplifierRatings;
 import org.footwell.amplifier.RailMatch;
 import org.footwell.calculation.Calculation;
+import org.footwell.gain.GainChain;
+import org.footwell.heat.AmplifierHeat;
+import org.footwell.impedance.ImpedanceCurve;
+import org.footwell.impedance.ImpedanceFit;
+import org.footwell.impedance.PassiveFilter;
+import org.footwell.impedance.PassiveNetwork;
 import org.footwell.level.SoundLevel;
 import org.footwell.load.WiringLoad;
 import org.footwell.plan.PlanReview;
+import org.footwell.supply.SupplyBudget;
+import org.footwell.supply.SupplyCable;
 
 /** Every calculation of the service, one line each. */
 public final class Calculations {
 
   public static final List<Calculation<?, ?>> ALL =
       List.of(
-          new WiringLoad(), new RailMatch(), new SoundLevel(), new SeatDelays(), new PlanReview());
+          new WiringLoad(),
+          new RailMatch(),
+          new SoundLevel(),
+          new SeatDelays(),
+          new PlanReview(),
+          new AmplifierRatings(),
+          new AmplifierHeat(),
+          new GainChain(),
+          new ImpedanceCurve(),
+          new ImpedanceFit(),
+          new PassiveNetwork(),
+          new PassiveFilter(),
+          new SupplyCable(),
+          new SupplyBudget());
 
   private Calculations() {}
 }

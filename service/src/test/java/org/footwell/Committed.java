@@ -13,7 +13,11 @@ import java.nio.file.Path;
 public final class Committed {
 
   /** The folder of the whole project, seen from the module that the tests run in. */
-  public static final Path PROJECT = Path.of("..").toAbsolutePath().normalize();
+  public static final Path PROJECT = project(Path.of("").toAbsolutePath());
+
+  private static Path project(Path from) {
+    return Files.exists(from.resolve("DEVELOPERS.md")) ? from : project(from.getParent());
+  }
 
   private Committed() {}
 

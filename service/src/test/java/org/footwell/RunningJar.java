@@ -37,6 +37,10 @@ public final class RunningJar implements AutoCloseable {
     return port;
   }
 
+  public URI address() {
+    return URI.create("http://localhost:" + port);
+  }
+
   private void awaitReady() throws InterruptedException {
     HttpClient client = HttpClient.newHttpClient();
     HttpRequest ready =

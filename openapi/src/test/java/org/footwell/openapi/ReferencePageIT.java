@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import org.footwell.RunningJar;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -20,17 +21,16 @@ import org.junit.jupiter.api.Test;
 /** The reference page in a real browser: it works, and it needs nothing from elsewhere. */
 class ReferencePageIT {
 
-  private static final Path JAR = Path.of("..", "service", "target", "footwell.jar");
   private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
   private static final Path SCREENSHOT = Path.of("target", "reference-page.png");
 
-  private static RunningService service;
+  private static RunningJar service;
   private static Playwright playwright;
   private static Browser browser;
 
   @BeforeAll
   static void start() throws Exception {
-    service = RunningService.start(JAR);
+    service = new RunningJar();
     playwright = Playwright.create();
     // No sandbox, since builds often run as root; the rest keeps the browser from calling home.
     List<String> flags =

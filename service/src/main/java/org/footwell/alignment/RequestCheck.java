@@ -173,9 +173,7 @@ final class RequestCheck {
         .at(at)
         .given(name)
         .allowed(list)
-        .with(
-            "nearest",
-            Names.nearest(name, names).map(near -> " Did you mean " + near + "?").orElse(""));
+        .with("nearest", Names.didYouMean(name, names));
     return false;
   }
 

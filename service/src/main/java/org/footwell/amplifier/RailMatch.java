@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.stream.DoubleStream;
 import org.footwell.amplifier.Amplifier.Delivery;
 import org.footwell.amplifier.RailMatchResult.AtSupply;
-import org.footwell.amplifier.RailMatchResult.LimitedBy;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
@@ -35,7 +34,7 @@ public final class RailMatch implements Calculation<RailMatchRequest, RailMatchR
   private static final double[] SUPPLIES_V = {11.0, 11.5, 12.0, 12.6, 13.2, 13.8, 14.4};
 
   /** No 12 V vehicle goes higher; amplifiers stated above it are for 24 V. */
-  private static final double HIGHEST_12_V_SYSTEM = 18;
+  static final double HIGHEST_12_V_SYSTEM = 18;
 
   /** An amplifier from half to twice the continuous power suits a driver: common practice. */
   private static final double HEADROOM_EITHER_WAY_DB = 3;
@@ -88,7 +87,7 @@ public final class RailMatch implements Calculation<RailMatchRequest, RailMatchR
     ways.put("ratings", q.ratings());
     run.exactlyOneOf("", ways);
     run.requireNoFaults();
-    Known known = q.rails() != null ? KnownByRails.of(q, run) : KnownByRatings.of(q, run);
+    Known known = Known.of(q, run);
 
     Delivery delivery = known.delivery();
     double voltage = run.apply(Electricity.VOLTAGE, delivery.powerW(), q.loadOhm());
@@ -122,18 +121,6 @@ public final class RailMatch implements Calculation<RailMatchRequest, RailMatchR
         peak,
         atSupplies(known, q));
   }
-
-  /** The amplifier, however described, with what follows from the description alone. */
-  record Known(
-      Amplifier amplifier,
-      double supplyV,
-      Delivery delivery,
-      LimitedBy limitedBy,
-      Double openCircuitV,
-      Double sagOhm,
-      RatingsFit.Look character,
-      Double residualRmsDb,
-      Double residualLargestDb) {}
 
   /** Too weak by the power to count on; destructive by the largest it may have at any supply. */
   private static void judge(

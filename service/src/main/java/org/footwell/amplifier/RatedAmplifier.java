@@ -149,18 +149,11 @@ public record RatedAmplifier(
   /** The rated load next below or above, with the mean of its powers. */
   private Point neighbour(double loadOhm, boolean below) {
     List<Point> beyond =
-        fit.points().stream()
+        fit.distinct().stream()
             .filter(
                 p ->
                     below ? p.loadOhm() <= loadOhm * SAME_LOAD : p.loadOhm() * SAME_LOAD >= loadOhm)
             .toList();
-    double at = beyond.get(below ? beyond.size() - 1 : 0).loadOhm();
-    double power =
-        beyond.stream()
-            .filter(p -> p.loadOhm() == at)
-            .mapToDouble(Point::powerW)
-            .average()
-            .orElseThrow();
-    return new Point(at, power);
+    return beyond.get(below ? beyond.size() - 1 : 0);
   }
 }

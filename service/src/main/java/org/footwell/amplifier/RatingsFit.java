@@ -5,6 +5,8 @@ import static org.footwell.calculation.Source.DEFINITION;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.Comparator;
 import java.util.List;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
@@ -43,6 +45,16 @@ public final class RatingsFit {
   private static final Formula.Of2 SAG =
       Formula.of("sag_ohm", "b/a", "ohm", DEFINITION).with("b", "a", (b, a) -> b / a);
 
+  /** How many times the power grows per halving of the load, from R1 to R2 below it. */
+  static final Formula.Of4 PER_HALVING =
+      Formula.of("power_ratio_per_halving", "(P2/P1)^(lg 2/lg(R1/R2))", "", DEFINITION)
+          .with(
+              "P1",
+              "P2",
+              "R1",
+              "R2",
+              (p1, p2, r1, r2) -> Math.pow(p2 / p1, Math.log(2) / Math.log(r1 / r2)));
+
   // Limits of the characters: common practice, no source.
   private static final double REGULATED_SAG = 0.01;
   private static final double GROSSLY_NEGATIVE_SAG = -0.10;
@@ -54,8 +66,8 @@ public final class RatingsFit {
   /** Loads must spread at least this much for sag to follow from them. */
   private static final double SMALLEST_SPREAD = 1.1;
 
-  /** Power growing by less than a tenth as the load halves: log2 of 1.1. */
-  private static final double POWER_LIMITED_GROWTH = Math.log(1.1) / Math.log(2);
+  /** Power growing less per halving of the load is limited by something else than sag. */
+  private static final double POWER_LIMITED_GROWTH = 1.1;
 
   private static final double ROUNDING = 1e-9;
 
@@ -148,8 +160,7 @@ public final class RatingsFit {
     if (!hasSource() || least.currentA() < next.currentA() * (1 - ROUNDING)) {
       return Look.INCONSISTENT;
     }
-    double growth =
-        Math.log(least.powerW() / next.powerW()) / Math.log(next.loadOhm() / least.loadOhm());
+    double growth = PER_HALVING.at(next.powerW(), least.powerW(), next.loadOhm(), least.loadOhm());
     if (growth < POWER_LIMITED_GROWTH) {
       return Look.POWER_LIMITED;
     }
@@ -162,6 +173,18 @@ public final class RatingsFit {
   /** By rising load. */
   public List<Point> points() {
     return points;
+  }
+
+  /** By rising load, each load once with the mean of its powers. */
+  List<Point> distinct() {
+    return points.stream()
+        .collect(
+            Collectors.groupingBy(
+                Point::loadOhm, TreeMap::new, Collectors.averagingDouble(Point::powerW)))
+        .entrySet()
+        .stream()
+        .map(entry -> new Point(entry.getKey(), entry.getValue()))
+        .toList();
   }
 
   public Point lowest() {
@@ -227,8 +250,9 @@ public final class RatingsFit {
     return points.stream().mapToDouble(p -> Math.abs(residualDb(p))).max().orElse(0);
   }
 
-  private double residualDb(Point point) {
-    return -Decibels.ofAmplitude(point.voltageV() * (intercept + slope / point.loadOhm()));
+  /** How far the voltage of a rating is above the line, dB; meaningless without a source. */
+  double residualDb(Point point) {
+    return Decibels.ofAmplitude(point.voltageV() * (intercept + slope / point.loadOhm()));
   }
 
   /** Notes how the source was found. */

@@ -59,11 +59,7 @@ final class Binder {
         .at(pointer + "/" + shown)
         .given(key)
         .allowed(String.join(", ", group.members().keySet()))
-        .with(
-            "nearest",
-            Names.nearest(key, group.members().keySet())
-                .map(name -> " Did you mean " + name + "?")
-                .orElse(""));
+        .with("nearest", Names.didYouMean(key, group.members().keySet()));
   }
 
   private Object list(Node.Repeated repeated, Object given, String pointer) {
@@ -124,11 +120,19 @@ final class Binder {
       return null;
     }
     if (type == Integer.class) {
-      return number instanceof Integer ? number : null;
+      return whole(number);
     }
     return type == BigDecimal.class
         ? (Object) new BigDecimal(number.toString())
         : finite(number.doubleValue());
+  }
+
+  /** Some programs write whole numbers as 2.0. */
+  private static Integer whole(Number number) {
+    double value = number.doubleValue();
+    return value == Math.rint(value) && Math.abs(value) <= Integer.MAX_VALUE
+        ? (Integer) (int) value
+        : null;
   }
 
   private static Object ofText(Class<?> type, String text) {

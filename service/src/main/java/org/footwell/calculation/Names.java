@@ -26,6 +26,11 @@ public final class Names {
     return out.toString();
   }
 
+  /** A sentence with the known name that is most like a misspelt one, or nothing. */
+  public static String didYouMean(String wrong, Collection<String> known) {
+    return nearest(wrong, known).map(near -> " Did you mean " + near + "?").orElse("");
+  }
+
   /** The known name that is most like a misspelt one, if any is near. */
   public static Optional<String> nearest(String wrong, Collection<String> known) {
     DamerauLevenshteinDistance distance = new DamerauLevenshteinDistance(NEAR);

@@ -7,7 +7,6 @@ import io.swagger.v3.oas.models.PathItem;
 import io.swagger.v3.oas.models.Paths;
 import io.swagger.v3.oas.models.SpecVersion;
 import io.swagger.v3.oas.models.info.Info;
-import io.swagger.v3.oas.models.info.License;
 import io.swagger.v3.oas.models.media.Content;
 import io.swagger.v3.oas.models.media.MediaType;
 import io.swagger.v3.oas.models.media.Schema;
@@ -67,11 +66,6 @@ final class Contract {
     return new Info()
         .title("Footwell")
         .version(version)
-        .license(
-            new License()
-                .name("Apache-2.0")
-                .identifier(v31 ? "Apache-2.0" : null)
-                .url(v31 ? null : "https://www.apache.org/licenses/LICENSE-2.0"))
         .description(
             """
             Calculations for people who upgrade the sound system of a vehicle. Stateless: nothing \

@@ -13,6 +13,7 @@ import jakarta.validation.constraints.NotNull;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -30,6 +31,9 @@ final class Schemas {
   private final ModelConverters converters;
   private final Map<String, Class<?>> records = new HashMap<>();
   private final Components components;
+
+  /** What is part of a request stays as strict, though a result may hold it too. */
+  private final Set<String> ofRequests = new HashSet<>();
 
   Schemas(Components components, boolean v31) {
     this.v31 = v31;
@@ -63,9 +67,12 @@ final class Schemas {
     resolved.forEach(
         (name, schema) -> {
           Class<?> record = records.get(name);
-          if (record != null && record.isRecord()) {
+          if (record != null && record.isRecord() && !ofRequests.contains(name)) {
             complete(schema, record, request);
             components.addSchemas(name, schema);
+          }
+          if (request) {
+            ofRequests.add(name);
           }
         });
     return reference(new NestedNames().nameForClass(type, Set.of()));

@@ -26,34 +26,62 @@ final class AmplifierLimit {
 
   private AmplifierLimit() {}
 
-  static void check(Amplifier amplifier, double loadOhm, double lowestModulusOhm, Run run) {
-    if (!amplifier.bridged()) {
-      if (amplifier.minimumOhm() != null) {
-        hold(loadOhm, lowestModulusOhm, amplifier.minimumOhm(), "/amplifier/minimum_ohm", run);
-      }
-      return;
-    }
-    Double ofHalves =
-        amplifier.minimumOhm() == null ? null : run.apply(OF_HALVES, amplifier.minimumOhm());
-    Double bridged = amplifier.minimumBridgedOhm();
-    if (bridged != null) {
-      if (ofHalves != null && bridged < ofHalves) {
-        run.find(BRIDGED_MINIMUM_DOUBTFUL)
-            .at("/amplifier/minimum_bridged_ohm")
-            .value(bridged)
-            .limit(ofHalves);
-      }
-      hold(loadOhm, lowestModulusOhm, bridged, "/amplifier/minimum_bridged_ohm", run);
-    } else if (ofHalves != null) {
-      hold(loadOhm, lowestModulusOhm, ofHalves, "/amplifier/minimum_ohm", run);
+  /**
+   * The smallest rated load allowed as connected.
+   *
+   * @param at JSON Pointer to the figure it comes from
+   */
+  record Smallest(double ohm, String at) {
+    boolean isAbove(double loadOhm) {
+      return loadOhm < ohm * (1 - ROUNDING);
     }
   }
 
-  private static void hold(double load, double modulus, double minimum, String at, Run run) {
-    if (load < minimum * (1 - ROUNDING)) {
-      run.find(LOAD_BELOW_MINIMUM).at(at).value(load).limit(minimum);
-    } else if (modulus < minimum * (1 - ROUNDING)) {
-      run.find(LOWEST_MODULUS).at(at).value(modulus).limit(load).with("minimum", minimum);
+  /**
+   * The smallest load by what is known of it, or null when that is nothing; warns when the figures
+   * disagree.
+   *
+   * @param minimumOhm of one channel not bridged, or null
+   * @param minimumBridgedOhm of the bridge, or null
+   * @param at JSON Pointer to where both stand
+   */
+  static Smallest smallest(
+      Double minimumOhm, boolean bridged, Double minimumBridgedOhm, String at, Run run) {
+    if (!bridged) {
+      return minimumOhm == null ? null : new Smallest(minimumOhm, at + "/minimum_ohm");
+    }
+    Double ofHalves = minimumOhm == null ? null : run.apply(OF_HALVES, minimumOhm);
+    if (minimumBridgedOhm == null) {
+      return ofHalves == null ? null : new Smallest(ofHalves, at + "/minimum_ohm");
+    }
+    if (ofHalves != null && minimumBridgedOhm < ofHalves) {
+      run.find(BRIDGED_MINIMUM_DOUBTFUL)
+          .at(at + "/minimum_bridged_ohm")
+          .value(minimumBridgedOhm)
+          .limit(ofHalves);
+    }
+    return new Smallest(minimumBridgedOhm, at + "/minimum_bridged_ohm");
+  }
+
+  static void check(Amplifier amplifier, double loadOhm, double lowestModulusOhm, Run run) {
+    Smallest smallest =
+        smallest(
+            amplifier.minimumOhm(),
+            amplifier.bridged(),
+            amplifier.minimumBridgedOhm(),
+            "/amplifier",
+            run);
+    if (smallest == null) {
+      return;
+    }
+    if (smallest.isAbove(loadOhm)) {
+      run.find(LOAD_BELOW_MINIMUM).at(smallest.at()).value(loadOhm).limit(smallest.ohm());
+    } else if (smallest.isAbove(lowestModulusOhm)) {
+      run.find(LOWEST_MODULUS)
+          .at(smallest.at())
+          .value(lowestModulusOhm)
+          .limit(loadOhm)
+          .with("minimum", smallest.ohm());
     }
   }
 }

@@ -104,10 +104,6 @@ final class Wiring {
                 ? "an impedance in ohm, or a name listed in coils"
                 : "one of " + String.join(", ", listed.keySet()))
         .with("character", token.character())
-        .with(
-            "nearest",
-            Names.nearest(token.text(), listed.keySet())
-                .map(name -> " Did you mean " + name + "?")
-                .orElse(""));
+        .with("nearest", Names.didYouMean(token.text(), listed.keySet()));
   }
 }

@@ -5,7 +5,6 @@ import static org.footwell.load.LoadFinding.CURRENT_TO_EXPECT;
 import static org.footwell.load.LoadFinding.UNEVEN_SHARING;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.footwell.calculation.Calculation;
@@ -30,9 +29,6 @@ public final class WiringLoad implements Calculation<WiringLoadRequest, WiringLo
       Source.of(
           "IEC 60268-5:2003, Sound system equipment, Part 5: Loudspeakers: rated impedance; the"
               + " modulus is nowhere in the rated range below 80 % of it");
-
-  /** Shares are even when they differ by less than anyone could wire or measure. */
-  private static final double EVEN = 1e-6;
 
   private static final Formula.Of1 LOWEST_MODULUS_OHM =
       Formula.of("lowest_modulus_ohm", "0.8·R", "ohm", IEC_60268_5).with("R", r -> 0.8 * r);
@@ -155,12 +151,12 @@ public final class WiringLoad implements Calculation<WiringLoadRequest, WiringLo
 
   /** Whether all take the same power; warns if not. */
   private static boolean even(List<Share> shares, Run run) {
-    Comparator<Share> byPower = Comparator.comparingDouble(Share::power);
-    Share most = shares.stream().max(byPower).orElseThrow();
-    Share least = shares.stream().min(byPower).orElseThrow();
-    if (most.power() <= least.power() * (1 + EVEN)) {
+    Evenness evenness = Evenness.of(shares);
+    if (evenness.even()) {
       return true;
     }
+    Share most = evenness.most();
+    Share least = evenness.least();
     run.find(UNEVEN_SHARING)
         .at(Wiring.NETWORK)
         .value(100 * most.power())

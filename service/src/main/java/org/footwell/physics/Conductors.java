@@ -1,6 +1,7 @@
 package org.footwell.physics;
 
 import java.util.Arrays;
+import java.util.stream.DoubleStream;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Source;
 
@@ -48,6 +49,11 @@ public final class Conductors {
           .with("l", "r", "t", (l, r, t) -> l * r / 1000 * (1 + PER_KELVIN * (t - 20)));
 
   private Conductors() {}
+
+  /** The sizes of class 5 in mm², thinnest first. */
+  public static DoubleStream sizesMm2() {
+    return DoubleStream.of(AREA_MM2);
+  }
 
   /** Whether a cross-section in mm² is one of the sizes of class 5, 0.5 to 240 mm². */
   public static boolean isStandard(double areaMm2) {

@@ -13,22 +13,36 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.FaultCode;
 import org.footwell.calculation.FindingCode;
 import org.footwell.calculation.Source;
+import org.footwell.gain.GainChain;
+import org.footwell.heat.AmplifierHeat;
+import org.footwell.impedance.ImpedanceCurve;
 import org.footwell.level.SoundLevel;
 import org.footwell.load.WiringLoad;
 import org.footwell.parts.Safety;
+import org.footwell.supply.SupplyCable;
 
 /** The declaration of plan-review: its own words, and what the calculations it composes say. */
 final class PlanCard {
 
   private static final List<Calculation<?, ?>> COMPOSED =
-      List.of(new WiringLoad(), new RailMatch(), new SoundLevel(), new SeatDelays());
+      List.of(
+          new WiringLoad(),
+          new RailMatch(),
+          new SoundLevel(),
+          new SeatDelays(),
+          new ImpedanceCurve(),
+          new AmplifierHeat(),
+          new SupplyCable(),
+          new GainChain());
 
   static final Card<VehiclePlan, PlanReviewResult> CARD =
       Card.of("plan-review", VehiclePlan.class, PlanReviewResult.class)
           .title("Review of a whole vehicle plan")
           .purpose(
               "One document describes the vehicle, its seats, parts, amplifiers and channels; every"
-                  + " channel is run through wiring-load, rail-match, sound-level and seat-delays."
+                  + " channel is run through wiring-load, rail-match, sound-level and seat-delays; where"
+                  + " the plan says enough, also through impedance-curve and gain-chain, and every"
+                  + " amplifier through amplifier-heat and supply-cable."
                   + " One line per channel, the system as a whole, and one verdict with the"
                   + " findings that explain it, worst first.")
           .example(example())

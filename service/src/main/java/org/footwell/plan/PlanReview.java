@@ -15,6 +15,7 @@ import org.footwell.calculation.Rebase;
 import org.footwell.calculation.Run;
 import org.footwell.level.Exposure;
 import org.footwell.parts.Position;
+import org.footwell.plan.PlanReviewResult.AmplifierLine;
 import org.footwell.plan.PlanReviewResult.ChannelLine;
 import org.footwell.plan.PlanReviewResult.SeatLine;
 
@@ -53,19 +54,40 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
             .mapToObj(i -> level.of(i, powered.get(i).orElseThrow().driverPowerW()))
             .toList();
     run.requireNoFaults();
-    List<ChannelLine> lines = new ArrayList<>();
-    for (int i = 0; i < plan.channels().size(); i++) {
-      lines.add(
-          line(plan, i, powered.get(i).orElseThrow(), levels.get(i), delays.orElseThrow(), run));
+    List<ChannelReview.Powered> channels = powered.stream().map(Optional::orElseThrow).toList();
+    LowestLoad lowest = new LowestLoad(plan, resolved, run);
+    List<Double> lowestOhm = new ArrayList<>();
+    List<Double> gainTargetV = new ArrayList<>();
+    for (int i = 0; i < channels.size(); i++) {
+      lowestOhm.add(lowest.of(i, channels.get(i).load()));
+      gainTargetV.add(new GainReview(plan, resolved, run).targetV(i, channels.get(i)));
     }
-    return system(plan, resolved, main, lines, delays.orElseThrow(), run);
+    List<AmplifierLine> amplifiers =
+        new AmplifierReview(plan, resolved, run, channels, lowestOhm).lines();
+    run.requireNoFaults();
+
+    List<ChannelLine> lines = new ArrayList<>();
+    for (int i = 0; i < channels.size(); i++) {
+      lines.add(
+          line(
+              plan,
+              i,
+              channels.get(i),
+              new Figures(levels.get(i), lowestOhm.get(i), gainTargetV.get(i)),
+              delays.orElseThrow(),
+              run));
+    }
+    return system(plan, resolved, main, lines, amplifiers, delays.orElseThrow(), run);
   }
+
+  /** Figures of a channel that may not be known. */
+  private record Figures(Double levelDbSpl, Double lowestOhm, Double gainTargetV) {}
 
   private static ChannelLine line(
       VehiclePlan plan,
       int index,
       ChannelReview.Powered powered,
-      Double level,
+      Figures figures,
       SeatDelaysResult delays,
       Run run) {
     VehiclePlan.Channel channel = plan.channels().get(index);
@@ -73,11 +95,13 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
         channel.id(),
         channel.role(),
         powered.load().loadOhm(),
+        figures.lowestOhm(),
         powered.power().cleanPowerW(),
         powered.power().headroomDb(),
         powered.power().limiterRmsV(),
         powered.power().limiterPeakV(),
-        level,
+        figures.levelDbSpl(),
+        figures.gainTargetV(),
         delays.channels().get(index).delayMs(),
         delays.channels().get(index).trimDb(),
         run.verdictOn("/channels/" + index));
@@ -88,6 +112,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
       Resolved resolved,
       SeatDelaysRequest.Seat main,
       List<ChannelLine> lines,
+      List<AmplifierLine> amplifiers,
       SeatDelaysResult delays,
       Run run) {
     Totals totals = new Totals(plan, resolved, run);
@@ -97,6 +122,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
         main.name(),
         lines,
         totals.balance(lines),
+        amplifiers.isEmpty() ? null : amplifiers,
         delays.seats().stream().map(s -> new SeatLine(s.name(), s.spreadMs())).toList(),
         level,
         levelDba,

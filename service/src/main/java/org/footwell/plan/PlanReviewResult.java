@@ -13,6 +13,8 @@ public record PlanReviewResult(
     @Schema(description = "One line per channel") List<ChannelLine> channels,
     @Schema(description = "Level of each group of channels, and how even it is")
         List<RoleLine> balance,
+    @Schema(description = "One line per amplifier whose draw and feed are given")
+        List<AmplifierLine> amplifiers,
     @Schema(description = "Arrival spread left at each seat") List<SeatLine> seats,
     @Schema(
             description =
@@ -37,6 +39,8 @@ public record PlanReviewResult(
       @Schema(description = "Id of the channel") String id,
       @Schema(description = "Where it plays") VehiclePlan.Role role,
       @Schema(description = "Rated load, ohm") double loadOhm,
+      @Schema(description = "Lowest modulus over frequency, ohm; where the drivers' data is there")
+          Double lowestOhm,
       @Schema(description = "Clean sine power into the load, W") double cleanPowerW,
       @Schema(description = "Clean power over the drivers' continuous power, dB") Double headroomDb,
       @Schema(description = "Limiter for the drivers: RMS voltage, V") Double limiterRmsV,
@@ -46,6 +50,10 @@ public record PlanReviewResult(
                   "Largest clean level of the programme at the main seat, dB SPL; absent without"
                       + " sensitivities")
           Double levelDbSpl,
+      @Schema(
+              description =
+                  "RMS voltage to set with the test tone, V; where signal and sensitivity are given")
+          Double gainTargetV,
       @Schema(description = "Delay to add, ms") double delayMs,
       @Schema(description = "Trim for the distance, dB") double trimDb,
       @Schema(description = "The worst finding about this channel") Verdict verdict) {}
@@ -56,6 +64,19 @@ public record PlanReviewResult(
       @Schema(description = "Where the channels play") VehiclePlan.Role role,
       @Schema(description = "Level of the group, as a sum of powers, dB SPL") double levelDbSpl,
       @Schema(description = "Loudest less quietest channel of the group, dB") double spreadDb) {}
+
+  /** One amplifier. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record AmplifierLine(
+      @Schema(description = "Id of the amplifier") String id,
+      @Schema(description = "Current from the battery with music at a third of full power, A")
+          double currentA,
+      @Schema(description = "Heat of the whole amplifier with that music, W") double heatW,
+      @Schema(description = "Heat in all output stages at the sine that heats most, W")
+          double worstStageHeatW,
+      @Schema(description = "Supply cable, mm²; absent when none does") Double cableMm2,
+      @Schema(description = "Drop over the whole loop, V") Double dropV,
+      @Schema(description = "Main fuse, A; absent when none fits") Double fuseA) {}
 
   /** One seat. */
   public record SeatLine(

@@ -138,11 +138,7 @@ final class Resolved {
         run.refuse(CoreFault.DANGLING_REFERENCE)
             .at(pointer)
             .given(given)
-            .with(
-                "nearest",
-                Names.nearest(given, known.keySet())
-                    .map(near -> " Did you mean " + near + "?")
-                    .orElse(""));
+            .with("nearest", Names.didYouMean(given, known.keySet()));
     remark.allowed(among);
   }
 

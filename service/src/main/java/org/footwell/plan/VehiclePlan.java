@@ -15,6 +15,8 @@ import java.util.List;
 import org.footwell.alignment.SeatDelaysRequest;
 import org.footwell.amplifier.Rails;
 import org.footwell.amplifier.Ratings;
+import org.footwell.gain.Stage;
+import org.footwell.impedance.ImpedanceDriver;
 import org.footwell.load.WiringLoadRequest;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Position;
@@ -49,6 +51,8 @@ public record VehiclePlan(
         List<SeatDelaysRequest.@NotNull @Valid Crossover> crossovers,
     @Schema(description = "The processor that delays the channels") @Valid
         SeatDelaysRequest.Processor processor,
+    @Schema(description = "What feeds the amplifiers, for the gain targets") @Valid
+        Wiring.Signal signal,
     @Schema(description = "What is played; without it a sine") @Valid Programme programme) {
 
   /** Ids are a letter, then letters, digits, _ and -. */
@@ -97,6 +101,12 @@ public record VehiclePlan(
           @DecimalMin("0.1")
           @DecimalMax("600")
           Double reOhm,
+      @Schema(
+              description =
+                  "What decides the impedance of one voice coil over frequency; with it the lowest"
+                      + " load of a channel is given")
+          @Valid
+          ImpedanceDriver impedance,
       @Schema(description = "Sensitivity, all voice coils driven") @Valid Sensitivity sensitivity,
       @Schema(
               description =
@@ -151,6 +161,11 @@ public record VehiclePlan(
       @Schema(description = "What it is called") @Size(min = 1, max = 80) String name,
       @Schema(description = "Whether its rails are regulated against the supply")
           Boolean supplyRegulated,
+      @Schema(description = "How it turns supply into output; with feed, for current and heat")
+          @Valid
+          Wiring.Draw draw,
+      @Schema(description = "Its supply cable; with draw, for cable and fuse") @Valid
+          Wiring.Feed feed,
       @Schema(description = "Its outputs") @NotNull @Size(min = 1, max = 16) @Valid
           List<@NotNull @Valid Output> outputs,
       @Schema(description = "Mass, g") @DecimalMin("1") @DecimalMax("100000") Double massG,
@@ -180,7 +195,13 @@ public record VehiclePlan(
           @DecimalMax("200")
           Double minimumBridgedOhm,
       @Schema(description = "Output impedance, ohm") @DecimalMin("0") @DecimalMax("10")
-          Double outputOhm) {}
+          Double outputOhm,
+      @Schema(
+              description =
+                  "Range of its gain control, by the input that gives its largest clean output;"
+                      + " with signal, for the gain target")
+          @Valid
+          Stage.Sensitivity sensitivity) {}
 
   /** Where in the sound stage a channel plays. */
   public enum Role {

@@ -2,6 +2,7 @@ package org.footwell.web;
 
 import java.nio.charset.StandardCharsets;
 import org.eclipse.jetty.http.HttpHeader;
+import org.eclipse.jetty.http.HttpStatus;
 import org.eclipse.jetty.io.Content;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
@@ -14,16 +15,21 @@ final class BareErrors extends ErrorHandler {
   @Override
   public boolean handle(Request request, Response response, Callback callback) {
     int status = response.getStatus();
-    ProblemType type =
-        status >= 500
-            ? ProblemType.INTERNAL
-            : status == 413 ? ProblemType.TOO_LARGE : ProblemType.UNREADABLE;
-    String detail =
-        "The address or a header is not well formed. In a query write + as %2B and | as %7C.";
-    Problem problem = Problem.of(type, type.status() < 500 ? detail : type.title(), null, null);
+    Problem problem = Problem.unreadable(status, detail(status));
     response.getHeaders().put(HttpHeader.CONTENT_TYPE, Problems.CONTENT_TYPE);
+    response.getHeaders().put(HttpHeader.CACHE_CONTROL, "no-store");
     byte[] bytes = Json.bytes(problem);
     Content.Sink.write(response, true, new String(bytes, StandardCharsets.UTF_8), callback);
     return true;
+  }
+
+  private static String detail(int status) {
+    return switch (status) {
+      case HttpStatus.URI_TOO_LONG_414 -> "The address is too long; send the request by POST.";
+      case HttpStatus.REQUEST_HEADER_FIELDS_TOO_LARGE_431 -> "The headers are too large.";
+      case HttpStatus.BAD_REQUEST_400 ->
+          "The address or a header is not well formed. In a query write + as %2B and | as %7C.";
+      default -> "The request cannot be served: " + HttpStatus.getMessage(status) + ".";
+    };
   }
 }

@@ -30,20 +30,22 @@ final class BatchHandler {
 
   void post(Context ctx) {
     Endpoint<?, ?> endpoint = endpoints.of(ctx);
-    Query query = Query.of(ctx.queryString());
-    String separator = query.take("separator", List.of("comma", "semicolon"));
+    Query query = Query.ofBatch(ctx.queryString());
     query.requireNoFields();
+    String separator = query.option("separator");
     String type = Exchange.mediaType(ctx.req().getContentType());
     try {
       switch (type) {
         case CSV -> csv(ctx, endpoint, "semicolon".equals(separator) ? ';' : ',');
         case NDJSON -> {
           start(ctx, NDJSON);
-          JsonBatch.lines(endpoint, ctx.req().getInputStream(), output(ctx), rowBytes);
+          LinesBatch.answer(endpoint, ctx.req().getInputStream(), output(ctx), rowBytes);
         }
         case JSON -> {
-          start(ctx, JSON);
-          JsonBatch.array(endpoint, ctx.req().getInputStream(), output(ctx));
+          try (ArrayBatch array = new ArrayBatch(ctx.req().getInputStream(), rowBytes)) {
+            start(ctx, JSON);
+            array.answer(endpoint, output(ctx));
+          }
         }
         default ->
             throw ProblemException.of(

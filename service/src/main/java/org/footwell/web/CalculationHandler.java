@@ -67,10 +67,11 @@ final class CalculationHandler {
     }
   }
 
-  /** A single value is text unless something else is asked for, a whole answer JSON. */
+  /** A single value is text, a whole answer JSON unless something else is asked for. */
   private static Format format(Context ctx, Query query) {
-    Format standard = query.option("field") == null ? Format.JSON : Format.TEXT;
-    return Format.wanted(query.option("format"), ctx.header("Accept"), standard);
+    return query.option("field") == null
+        ? Format.wanted(query.option("format"), ctx.header("Accept"), Format.JSON)
+        : Format.TEXT;
   }
 
   private static <R extends Record> byte[] render(
@@ -80,7 +81,7 @@ final class CalculationHandler {
       return Rendering.render(endpoint, answer, format);
     }
     JsonNode value = Rendering.pick(endpoint.result(), Rendering.tree(answer), field);
-    return format == Format.JSON ? Json.bytes(value) : Rendering.utf8(Rendering.cell(value));
+    return Rendering.utf8(Rendering.cell(value));
   }
 
   private static String verdict(Answer<?> answer) {

@@ -2,6 +2,7 @@ package org.footwell.web;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import de.siegmar.fastcsv.reader.CloseableIterator;
+import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.writer.CsvWriter;
@@ -94,6 +95,15 @@ final class CsvBatch<R extends Record> implements AutoCloseable {
       misspelt(column, template, known, faults);
       paths.add(null);
     }
+    for (String column : resultColumns()) {
+      if (seen.contains(column)) {
+        faults.add(CoreFault.DUPLICATE).at("/" + column).given(column);
+      }
+    }
+    if (header.size() == 1 && header.get(0).contains(";") && separator == ',') {
+      throw ProblemException.of(
+          ProblemType.UNREADABLE, "The header holds semicolons; add separator=semicolon.");
+    }
     for (Shape.Column column : endpoint.request().columns()) {
       boolean single = !column.path().contains(".");
       if (single && column.required() && !seen.contains(column.path())) {
@@ -103,6 +113,12 @@ final class CsvBatch<R extends Record> implements AutoCloseable {
     if (!faults.none()) {
       throw ProblemException.invalid(faults.list());
     }
+  }
+
+  private List<String> resultColumns() {
+    List<String> names = new ArrayList<>(resultPaths);
+    names.addAll(List.of("verdict", "findings", "error"));
+    return names;
   }
 
   /** A column that is nearly the name of a field is refused: passing it through would hide it. */
@@ -124,28 +140,47 @@ final class CsvBatch<R extends Record> implements AutoCloseable {
     CsvWriter csv =
         CsvWriter.builder().fieldSeparator(separator).lineDelimiter(LineDelimiter.LF).build(writer);
     List<String> names = new ArrayList<>(header);
-    names.addAll(resultPaths);
-    names.addAll(List.of("verdict", "findings", "error"));
+    names.addAll(resultColumns());
     csv.writeRecord(names);
-    while (rows.hasNext()) {
-      CsvRecord row = rows.next();
-      List<String> cells = new ArrayList<>(row.getFields());
-      addAnswer(row, cells);
-      csv.writeRecord(cells);
-      writer.flush();
-      out.rowDone();
+    long nextLine = 2;
+    try {
+      while (rows.hasNext()) {
+        CsvRecord row = rows.next();
+        nextLine = row.getStartingLineNumber() + 1;
+        csv.writeRecord(answered(row));
+        out.rowDone(csv);
+      }
+    } catch (CsvParseException malformed) {
+      csv.writeRecord(brokenOff(nextLine));
     }
     csv.flush();
-    out.flush();
   }
 
-  private void addAnswer(CsvRecord row, List<String> cells) {
-    int start = cells.size();
+  /** The last row of a CSV that cannot be read further: only its error is filled in. */
+  private List<String> brokenOff(long line) {
+    List<String> cells = new ArrayList<>();
+    fillUpToError(cells);
+    cells.add(
+        "line "
+            + line
+            + ": the CSV cannot be read from here on; a cell is too large or goes on"
+            + " after its closing quote.");
+    return cells;
+  }
+
+  private void fillUpToError(List<String> cells) {
+    while (cells.size() < header.size() + resultPaths.size() + 2) {
+      cells.add("");
+    }
+  }
+
+  private List<String> answered(CsvRecord row) {
+    List<String> cells = new ArrayList<>(row.getFields());
     try {
-      if (start != header.size()) {
+      if (cells.size() != header.size()) {
         throw ProblemException.of(
             ProblemType.UNREADABLE,
-            "The row has " + start + " cells, the header " + header.size() + ".");
+            "The row has " + cells.size() + " cells, the header " + header.size() + ".");
       }
       Answer<R> answer = endpoint.answerCells(tree(row), false);
       JsonNode result = Rendering.tree(answer).get("result");
@@ -157,11 +192,10 @@ final class CsvBatch<R extends Record> implements AutoCloseable {
       cells.add(answer.findings().stream().map(Finding::code).collect(Collectors.joining(" ")));
       cells.add("");
     } catch (RuntimeException failure) {
-      while (cells.size() < header.size() + resultPaths.size() + 2) {
-        cells.add("");
-      }
+      fillUpToError(cells);
       cells.add(error(failure, row.getStartingLineNumber()));
     }
+    return cells;
   }
 
   private Map<String, Object> tree(CsvRecord row) {

@@ -111,6 +111,8 @@ final class Endpoint<Q extends Record, R extends Record> {
     String what = "The body is not well-formed JSON";
     if (malformed instanceof StreamConstraintsException) {
       what = "The body has a text, number or nesting beyond the limits of the contract";
+    } else if (malformed.getOriginalMessage().startsWith("Duplicate")) {
+      what = "The body has the same field twice";
     } else if (malformed instanceof JsonEOFException) {
       what = "The body ends in the middle of the JSON";
     } else if (!(malformed instanceof JsonParseException)) {

@@ -1,15 +1,21 @@
 package org.footwell.web;
 
 import io.javalin.http.Context;
+import jakarta.servlet.ServletInputStream;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.time.Duration;
 import java.util.Locale;
 
 /** Reading bodies within their limit and writing answers straight, with their length. */
 final class Exchange {
+
+  private static final Duration LONGEST_LINGER = Duration.ofSeconds(2);
+  private static final int LINGER_ROUNDS = 10;
+  private static final long LINGER_MS = 20;
 
   private Exchange() {}
 
@@ -36,14 +42,40 @@ final class Exchange {
         throw tooLarge(most);
       }
       return body;
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    } catch (IOException brokenOff) {
+      throw ProblemException.of(ProblemType.UNREADABLE, "The body breaks off.");
     }
   }
 
   private static ProblemException tooLarge(int most) {
     return ProblemException.of(
         ProblemType.TOO_LARGE, "The body is larger than " + most + " bytes.");
+  }
+
+  /**
+   * Sends the answer, then goes on reading for a moment: a caller who is cut off while still sending
+   * never sees it.
+   */
+  static void linger(Context ctx) {
+    try {
+      ctx.res().flushBuffer();
+      ServletInputStream in = ctx.req().getInputStream();
+      long end = System.nanoTime() + LONGEST_LINGER.toNanos();
+      int quiet = 0;
+      while (quiet < LINGER_ROUNDS && !in.isFinished() && System.nanoTime() - end < 0) {
+        if (in.available() > 0) {
+          quiet = 0;
+          in.skip(in.available());
+        } else {
+          quiet++;
+          Thread.sleep(LINGER_MS);
+        }
+      }
+    } catch (IOException goneAlready) {
+      return;
+    } catch (InterruptedException stopping) {
+      Thread.currentThread().interrupt();
+    }
   }
 
   /** The media type of a Content-Type header without parameters, in lower case. */

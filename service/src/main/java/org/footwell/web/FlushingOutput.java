@@ -1,6 +1,7 @@
 package org.footwell.web;
 
 import java.io.BufferedOutputStream;
+import java.io.Flushable;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
@@ -20,9 +21,10 @@ final class FlushingOutput extends BufferedOutputStream {
     this.input = input;
   }
 
-  void rowDone() throws IOException {
+  /** Sends what is ready if the caller has nothing more to say for now. */
+  void rowDone(Flushable writer) throws IOException {
     if (input.available() == 0) {
-      flush();
+      writer.flush();
     }
   }
 }

@@ -45,6 +45,7 @@ public final class Json {
                           .maxNumberLength(100)
                           .build())
                   .enable(StreamReadFeature.USE_FAST_DOUBLE_PARSER)
+                  .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
                   // On newer JDKs the plain writer is the faster one.
                   .configure(
                       StreamWriteFeature.USE_FAST_DOUBLE_WRITER, Runtime.version().feature() < 19)

@@ -22,6 +22,12 @@ public record Problem(
     return new Problem(type.uri(), type.title(), type.status(), detail, errors, traceId, null);
   }
 
+  /** A request that could not be read, with the status the server gave it. */
+  static Problem unreadable(int status, String detail) {
+    ProblemType type = ProblemType.UNREADABLE;
+    return new Problem(type.uri(), type.title(), status, detail, null, null, null);
+  }
+
   Problem atLine(long number) {
     return new Problem(type, title, status, detail, errors, traceId, number);
   }

@@ -5,6 +5,8 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
+import org.eclipse.jetty.http.HttpException;
 import org.footwell.calculation.DeadlinePassed;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Refused;
@@ -32,6 +34,9 @@ final class Problems {
     if (failure instanceof ProblemException problem) {
       return Problem.of(problem.type(), problem.getMessage(), problem.errors(), traceId);
     }
+    if (failure instanceof HttpException) {
+      return Problem.of(ProblemType.UNREADABLE, "The body is not well formed.", null, traceId);
+    }
     if (failure instanceof DeadlinePassed) {
       return Problem.of(
           ProblemType.TOO_SLOW, "The calculation ran past its deadline.", null, traceId);
@@ -41,15 +46,11 @@ final class Problems {
   }
 
   static void answer(Context ctx, Throwable failure) {
-    if (failure instanceof UncheckedIOException) {
-      // Nobody is left to read an answer.
-      LOG.info("the caller went away: {}", failure.getMessage());
-      throw new AnswerBrokenOff(failure);
-    }
-    if (ctx.res().isCommitted()) {
-      // Part of the answer is out already: only breaking off tells the caller.
-      LOG.warn("answer broken off: {}", failure.toString());
-      throw new AnswerBrokenOff(failure);
+    if (failure instanceof UncheckedIOException || ctx.res().isCommitted()) {
+      // Part of the answer is out, or nobody is left to read it: only closing tells the caller.
+      LOG.info("answer broken off: {}", failure.toString());
+      closeConnection(ctx);
+      return;
     }
     Problem problem = of(failure, traceId(ctx));
     if (failure instanceof ProblemException exception && exception.allow() != null) {
@@ -64,15 +65,17 @@ final class Problems {
     } else {
       Exchange.write(ctx, problem.status(), CONTENT_TYPE, Json.bytes(problem));
     }
+    if (problem.status() == ProblemType.TOO_LARGE.status()) {
+      Exchange.linger(ctx);
+    }
   }
 
-  /** Makes the server close the connection in the middle of an answer. */
-  private static final class AnswerBrokenOff extends RuntimeException {
-    private static final long serialVersionUID = 1L;
-
-    AnswerBrokenOff(Throwable cause) {
-      super(cause);
-    }
+  private static void closeConnection(Context ctx) {
+    ServletContextRequest.getServletContextRequest(ctx.req())
+        .getConnectionMetaData()
+        .getConnection()
+        .getEndPoint()
+        .close();
   }
 
   private static String traceId(Context ctx) {

@@ -5,7 +5,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Faults;
 import org.footwell.calculation.Names;
@@ -13,19 +12,54 @@ import org.footwell.calculation.Names;
 /** The query of an address, read strictly: no parameter is overlooked and none is guessed. */
 final class Query {
 
-  private static final Set<String> RESERVED = Set.of("format", "field", "errors", "workings");
   private static final int MOST_PARAMETERS = 1_000;
+  private static final List<String> ERRORS = List.of("problem", "text");
 
+  /** Options of a single request with their values; null where any text may stand. */
+  private static final Map<String, List<String>> OF_ONE =
+      options(
+          "errors",
+          ERRORS,
+          "field",
+          null,
+          "format",
+          Format.names(),
+          "workings",
+          List.of("true", "false"));
+
+  private static final Map<String, List<String>> OF_BATCH =
+      options("errors", ERRORS, "separator", List.of("comma", "semicolon"));
+
+  private final Map<String, List<String>> known;
   private final Map<String, String> options = new LinkedHashMap<>();
   private final Map<String, String> fields = new LinkedHashMap<>();
 
-  private Query() {}
+  @SuppressWarnings("unchecked") // pairs of a name and its values
+  private static Map<String, List<String>> options(Object... pairs) {
+    Map<String, List<String>> options = new LinkedHashMap<>();
+    for (int i = 0; i < pairs.length; i += 2) {
+      options.put((String) pairs[i], (List<String>) pairs[i + 1]);
+    }
+    return options;
+  }
 
-  /** Reads a raw query; null is an empty one. */
+  private Query(Map<String, List<String>> known) {
+    this.known = known;
+  }
+
+  /** Reads the raw query of a single request; null is an empty one. */
   static Query of(String raw) {
-    Query query = new Query();
+    return new Query(OF_ONE).read(raw);
+  }
+
+  /** Reads the raw query of a batch; null is an empty one. */
+  static Query ofBatch(String raw) {
+    return new Query(OF_BATCH).read(raw);
+  }
+
+  private Query read(String raw) {
     if (raw == null || raw.isEmpty()) {
-      return query;
+      return this;
     }
     Faults faults = new Faults();
     String[] pairs = raw.split("&", MOST_PARAMETERS + 1);
@@ -35,38 +69,45 @@ final class Query {
     }
     for (String pair : pairs) {
       if (!pair.isEmpty()) {
-        query.add(pair, faults);
+        add(pair, faults);
       }
     }
-    query.checkOptions(faults);
+    checkOptions(faults);
     refuse(faults);
-    return query;
+    return this;
   }
 
   private void add(String pair, Faults faults) {
     int equals = pair.indexOf('=');
     String name = decode(equals < 0 ? pair : pair.substring(0, equals));
     String value = equals < 0 ? "" : decode(pair.substring(equals + 1));
-    Map<String, String> into = RESERVED.contains(name) ? options : fields;
+    Map<String, String> into = known.containsKey(name) ? options : fields;
     if (into.put(name, value) != null) {
       faults.add(CoreFault.DUPLICATE).at("/" + name.replace('.', '/')).given(name);
     }
   }
 
   private void checkOptions(Faults faults) {
-    oneOf("errors", List.of("text", "problem"), faults);
-    oneOf("workings", List.of("true", "false"), faults);
-    oneOf("format", Format.names(), faults);
-  }
-
-  private void oneOf(String name, List<String> allowed, Faults faults) {
-    String given = options.get(name);
-    if (given != null && !allowed.contains(given)) {
+    known.forEach(
+        (name, allowed) -> {
+          String given = options.get(name);
+          boolean blank = given != null && given.isBlank();
+          if (blank || (given != null && allowed != null && !allowed.contains(given))) {
+            faults
+                .add(CoreFault.NOT_ALLOWED)
+                .at("/" + name)
+                .given(given)
+                .allowed(
+                    allowed == null ? "a dotted path" : "one of " + String.join(", ", allowed));
+          }
+        });
+    boolean text = !options.containsKey("format") || "text".equals(options.get("format"));
+    if (options.containsKey("field") && !text) {
       faults
           .add(CoreFault.NOT_ALLOWED)
-          .at("/" + name)
-          .given(given)
-          .allowed("one of " + String.join(", ", allowed));
+          .at("/format")
+          .given(options.get("format"))
+          .allowed("text when a field is asked for");
     }
   }
 
@@ -84,10 +125,8 @@ final class Query {
           .add(CoreFault.UNKNOWN_FIELD)
           .at("/" + name)
           .given(name)
-          .allowed(String.join(", ", RESERVED.stream().sorted().toList()))
-          .with(
-              "nearest",
-              Names.nearest(name, RESERVED).map(near -> " Did you mean " + near + "?").orElse(""));
+          .allowed(String.join(", ", known.keySet()))
+          .with("nearest", Names.didYouMean(name, known.keySet()));
     }
     refuse(faults);
   }
@@ -123,18 +162,7 @@ final class Query {
     return here.putIfAbsent(path[path.length - 1], value) == null;
   }
 
-  /** Takes a parameter of one operation out of the fields; null when it is not given. */
-  String take(String name, List<String> allowed) {
-    String given = fields.remove(name);
-    if (given != null) {
-      options.put(name, given);
-      Faults faults = new Faults();
-      oneOf(name, allowed, faults);
-      refuse(faults);
-    }
-    return given;
-  }
-
+  /** The value of an option, or null. */
   String option(String name) {
     return options.get(name);
   }

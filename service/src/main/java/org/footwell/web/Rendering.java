@@ -16,6 +16,7 @@ import java.util.List;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Faults;
+import org.footwell.calculation.Finding;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Shape;
 
@@ -48,7 +49,7 @@ final class Rendering {
     JsonNode here = answer.get("result").has(path[0]) ? answer.get("result") : answer;
     for (int i = 0; i < path.length; i++) {
       JsonNode next = step(here, path[i]);
-      if (next == null && result.has(field)) {
+      if (next == null && (result.has(field) || isOfFinding(path))) {
         return MissingNode.getInstance();
       }
       if (next == null) {
@@ -57,6 +58,14 @@ final class Rendering {
       here = next;
     }
     return here;
+  }
+
+  /** Whether a path names a part of some finding, which this answer may not have. */
+  private static boolean isOfFinding(String[] path) {
+    return path.length == 3
+        && path[0].equals("findings")
+        && path[1].matches("\\d+")
+        && Shape.of(Finding.class).has(path[2]);
   }
 
   private static JsonNode step(JsonNode here, String name) {
@@ -89,9 +98,7 @@ final class Rendering {
         .with("field", field)
         .given(field)
         .allowed(here.isArray() ? "an index below " + here.size() : String.join(", ", known))
-        .with(
-            "nearest",
-            Names.nearest(name, known).map(near -> " Did you mean " + near + "?").orElse(""));
+        .with("nearest", Names.didYouMean(name, known));
     return ProblemException.invalid(faults.list());
   }
 

@@ -167,6 +167,11 @@ public final class Server implements AutoCloseable {
   }
 
   private static void notFound(Context ctx) {
+    HandlerType method = ctx.method();
+    if (!METHODS.contains(method) && !method.equals(HandlerType.OPTIONS)) {
+      Problems.answer(ctx, ProblemException.wrongMethod(method.name(), "GET, HEAD, POST, OPTIONS"));
+      return;
+    }
     Problems.answer(
         ctx,
         ProblemException.of(

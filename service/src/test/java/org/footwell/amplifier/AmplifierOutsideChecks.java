@@ -9,6 +9,7 @@ import org.footwell.reference.ReferenceTable.Row;
 class AmplifierOutsideChecks extends OutsideChecks {
 
   private static final String TABLE = "two-rating-by-hand.csv";
+  private static final String BOOK = "textbook-internal-resistance.csv";
 
   @Override
   public List<OutsideCheck> checks() {
@@ -24,16 +25,49 @@ class AmplifierOutsideChecks extends OutsideChecks {
         OutsideCheck.of("rail-match", "clean_power_w", TABLE)
             .printed("power_w")
             .computed(row -> answer(row).cleanPowerW())
+            .within(0.000051),
+        OutsideCheck.of("amplifier-ratings", "open_circuit_v", BOOK)
+            .printed("emf_v")
+            .computed(row -> ofBook(row).openCircuitV())
+            .within(0.005),
+        OutsideCheck.of("amplifier-ratings", "sag_ohm", BOOK)
+            .printed("inner_ohm")
+            .computed(row -> ofBook(row).sagOhm())
+            .within(0.0005),
+        OutsideCheck.of("amplifier-ratings", "predicted clean_power_w", TABLE)
+            .printed("power_w")
+            .computed(AmplifierOutsideChecks::predicted)
             .within(0.000051));
   }
 
-  private static RailMatchResult answer(Row row) {
+  private static double predicted(Row row) {
+    AmplifierRatingsRequest request =
+        new AmplifierRatingsRequest(
+            ratings(row), null, null, List.of(row.number("load_ohm")), null);
+    return Answers.of(new AmplifierRatings(), request).result().predictions().get(0).cleanPowerW();
+  }
+
+  private static AmplifierRatingsResult ofBook(Row row) {
     Ratings ratings =
         Requests.ratings(
-            row.number("rating_1_load_ohm"),
-            row.number("rating_1_power_w"),
-            row.number("rating_2_load_ohm"),
-            row.number("rating_2_power_w"));
-    return Answers.of(new RailMatch(), Requests.of(row.number("load_ohm"), ratings)).result();
+            row.number("load_1_ohm"),
+            row.number("power_1_w"),
+            row.number("load_2_ohm"),
+            row.number("power_2_w"));
+    AmplifierRatingsRequest request =
+        new AmplifierRatingsRequest(ratings, null, null, List.of(1.0), null);
+    return Answers.of(new AmplifierRatings(), request).result();
+  }
+
+  private static RailMatchResult answer(Row row) {
+    return Answers.of(new RailMatch(), Requests.of(row.number("load_ohm"), ratings(row))).result();
+  }
+
+  private static Ratings ratings(Row row) {
+    return Requests.ratings(
+        row.number("rating_1_load_ohm"),
+        row.number("rating_1_power_w"),
+        row.number("rating_2_load_ohm"),
+        row.number("rating_2_power_w"));
   }
 }

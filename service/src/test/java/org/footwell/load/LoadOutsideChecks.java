@@ -1,6 +1,8 @@
 package org.footwell.load;
 
+import java.util.Collections;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.fraction.BigFraction;
 import org.footwell.Answers;
 import org.footwell.physics.Conductors;
@@ -10,25 +12,32 @@ import org.footwell.reference.ReferenceTable.Row;
 
 class LoadOutsideChecks extends OutsideChecks {
 
-  private static final int MOST = 7;
+  private static final String NETWORKS = "oeis-series-parallel.csv";
 
   @Override
   public List<OutsideCheck> checks() {
     return List.of(
-        OutsideCheck.of("wiring-load", "networks of n like coils", "oeis-series-parallel.csv")
-            .rows(row -> coils(row) <= MOST)
-            .printed("a000084")
-            .computed(row -> Networks.of(coils(row)).size())
-            .within(0),
-        OutsideCheck.of("wiring-load", "distinct loads, exact", "oeis-series-parallel.csv")
-            .rows(row -> coils(row) <= MOST)
+        OutsideCheck.of("wiring-load", "distinct loads, exact", NETWORKS)
             .printed("a048211")
             .computed(LoadOutsideChecks::distinctExact)
             .within(0),
-        OutsideCheck.of("wiring-load", "distinct load_ohm", "oeis-series-parallel.csv")
-            .rows(row -> coils(row) <= MOST)
+        OutsideCheck.of("wiring-load", "distinct load_ohm", NETWORKS)
             .printed("a048211")
             .computed(LoadOutsideChecks::distinctComputed)
+            .within(0),
+        OutsideCheck.of("wiring-options", "network_count of like coils", NETWORKS)
+            .printed("a000084")
+            .computed(row -> networkCount(Collections.nCopies(coils(row), 4.0)))
+            .within(0),
+        OutsideCheck.of("wiring-options", "network_count of unlike coils", NETWORKS)
+            .rows(row -> coils(row) <= CoilKinds.MOST_UNLIKE)
+            .printed("a006351")
+            .computed(row -> networkCount(unlike(coils(row))))
+            .within(0),
+        OutsideCheck.of("wiring-options", "networks of 7 unlike coils", NETWORKS)
+            .rows(row -> coils(row) == 7)
+            .printed("a006351")
+            .computed(row -> AllNetworks.unlike(coils(row)).size())
             .within(0),
         OutsideCheck.of("wiring-load", "conductor_ohm_per_km", "iec-60228-class-5.csv")
             .printed("resistance_ohm_per_km")
@@ -40,13 +49,21 @@ class LoadOutsideChecks extends OutsideChecks {
     return (int) row.number("n");
   }
 
+  private static List<Double> unlike(int coils) {
+    return IntStream.rangeClosed(1, coils).mapToObj(ohm -> (double) ohm).toList();
+  }
+
+  private static double networkCount(List<Double> ratedOhms) {
+    return Options.answer(Options.of(ratedOhms, 0.1)).result().networkCount();
+  }
+
   private static double distinctExact(Row row) {
-    return Networks.of(coils(row)).stream().map(Networks::exact).distinct().count();
+    return AllNetworks.alike(coils(row)).stream().map(AllNetworks::exact).distinct().count();
   }
 
   /** Loads of the written networks as the service answers them, told apart to nine digits. */
   private static double distinctComputed(Row row) {
-    return Networks.of(coils(row)).stream()
+    return AllNetworks.alike(coils(row)).stream()
         .map(network -> Requests.network(network.text(BigFraction::toString)))
         .map(request -> Answers.of(new WiringLoad(), request).result().loadOhm())
         .map(ohm -> Math.round(ohm * 1e9))

@@ -16,6 +16,10 @@ import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Finding;
 import org.footwell.calculation.Verdict;
+import org.footwell.impedance.ImpedanceCurve;
+import org.footwell.impedance.ImpedanceCurveRequest;
+import org.footwell.impedance.ImpedanceCurveResult;
+import org.footwell.plan.PlanReviewResult.AmplifierLine;
 import org.footwell.plan.PlanReviewResult.ChannelLine;
 import org.footwell.web.Json;
 import org.junit.jupiter.api.Test;
@@ -236,5 +240,57 @@ class PlanReviewTest {
     Answer<PlanReviewResult> answer = Answers.withWorkings(CALCULATION, read(plan()));
     assertTrue(answer.workings().stream().anyMatch(step -> "/channels/5".equals(step.pointer())));
     assertEquals(answer(plan()).result(), answer.result());
+  }
+
+  @Test
+  void theLowestLoadIsThatOfTheDriverDataScaledToTheNetwork() {
+    ImpedanceCurveResult curve =
+        Answers.of(
+                new ImpedanceCurve(),
+                new ImpedanceCurveRequest(
+                    read(plan()).newParts().get(4).impedance(), null, 4.0, null))
+            .result();
+    // Four equal coils in series-parallel are as one coil.
+    assertEquals(curve.lowestModulusOhm(), channel(answer(plan()), "bass").lowestOhm(), 1e-9);
+  }
+
+  @Test
+  void theGainTargetIsTheCleanVoltageLessToneAndOverlap() {
+    // Everything can be set: the amplifier clips 3 dB before full scale, the tone is at -6 dBFS,
+    // so 3 dB below the clean voltage; open, the damping of 0.06 ohm against 4 ohm is missing.
+    ChannelLine bass = channel(answer(plan()), "bass");
+    double clean = bass.limiterPeakV() / Math.sqrt(2);
+    double loaded = clean * Math.pow(10, (3.0 - 6.0) / 20);
+    assertEquals(loaded * (4 + 0.03) / 4, bass.gainTargetV(), 2e-3);
+  }
+
+  @Test
+  void anAmplifierIsFedByACableThatCarriesItsCurrentAndAFuseAboveIt() {
+    for (AmplifierLine line : answer(plan()).result().amplifiers()) {
+      assertTrue(line.fuseA() * 0.8 >= line.currentA(), line::toString);
+      assertTrue(line.dropV() <= 0.5, line::toString);
+    }
+  }
+
+  @Test
+  void aFeedThatIsTooLongForAnySizeStopsThePlan() {
+    ObjectNode plan = plan();
+    at(plan, "/amplifiers/0/feed").put("permitted_drop_v", 0.001);
+    Answer<PlanReviewResult> answer = answer(plan);
+    assertEquals("no-size-fits", answer.findings().get(0).code());
+    assertEquals("main", answer.findings().get(0).subject());
+    assertNull(answer.result().amplifiers().get(0).cableMm2());
+  }
+
+  @Test
+  void withoutDrawFeedSignalAndDriverDataThePlanIsReviewedAllTheSame() {
+    ObjectNode plan = plan();
+    plan.remove("signal");
+    plan.get("amplifiers").forEach(a -> ((ObjectNode) a).remove(List.of("draw", "feed")));
+    plan.get("new_parts").forEach(part -> ((ObjectNode) part).remove("impedance"));
+    Answer<PlanReviewResult> answer = answer(plan);
+    assertNull(answer.result().amplifiers());
+    assertNull(channel(answer, "bass").lowestOhm());
+    assertNull(channel(answer, "bass").gainTargetV());
   }
 }

@@ -118,7 +118,7 @@ class ValidationReportTest {
               deviations.size(),
               amount(largest, check.relative()),
               amount(check.tolerance(), check.relative()),
-              table.origin().get("source"),
+              table.origin().get("source").replace("|", "\\|"),
               table.name().replace(".", "").replace("_", "-")));
     }
     out.append("\nplan-review composes the others and is checked through them.\n\n## Tables\n");

@@ -54,6 +54,10 @@ final class ContractCheck {
       return query().stream().anyMatch(pair -> pair[0].equals(name));
     }
 
+    boolean textErrors() {
+      return query().stream().anyMatch(pair -> pair[0].equals("errors") && pair[1].equals("text"));
+    }
+
     boolean batch() {
       return uri.getPath().endsWith("/batch");
     }
@@ -67,7 +71,7 @@ final class ContractCheck {
     JsonNode path = contract.path(asked.uri().getPath());
     String method = asked.method().equals("HEAD") ? "GET" : asked.method();
     JsonNode operation = path.path(method.toLowerCase(Locale.ROOT));
-    if (asked.has("errors") && "no-store".equals(told.header().apply("Cache-Control"))) {
+    if (asked.textErrors() && "no-store".equals(told.header().apply("Cache-Control"))) {
       textError(told, faults);
     } else if (told.status() >= 400) {
       problem(asked, operation, told, faults);

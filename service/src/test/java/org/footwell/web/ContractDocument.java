@@ -86,8 +86,9 @@ final class ContractDocument {
     return MAPPER.createObjectNode().put("$ref", "#/components/schemas/" + name);
   }
 
-  /** Follows a reference, if the schema is one. */
+  /** Follows a reference, also one that stands in an allOf to have a description beside it. */
   JsonNode resolved(JsonNode schema) {
-    return schema.has("$ref") ? root.at(schema.get("$ref").asText().substring(1)) : schema;
+    JsonNode bare = schema.path("allOf").size() == 1 ? schema.at("/allOf/0") : schema;
+    return bare.has("$ref") ? root.at(bare.get("$ref").asText().substring(1)) : bare;
   }
 }

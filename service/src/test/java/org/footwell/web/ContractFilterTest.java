@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import io.restassured.RestAssured;
 import io.restassured.builder.ResponseBuilder;
 import java.net.URI;
@@ -154,6 +155,13 @@ class ContractFilterTest {
             200,
             "application/json",
             "[" + GOOD_ANSWER.replace("\"verdict\": \"ok\", ", "") + "]"));
+  }
+
+  @Test
+  void aBoundThatIsNotIncludedIsKept() {
+    JsonNode above0 = Example.read("{\"type\":\"number\",\"minimum\":0,\"exclusiveMinimum\":true}");
+    assertEquals(1, CONTRACT.faults(above0, Example.read("0")).size());
+    assertEquals(List.of(), CONTRACT.faults(above0, Example.read("0.1")));
   }
 
   @Test

@@ -147,8 +147,6 @@ class EveryCalculationTest {
     assertEquals("text/plain;charset=utf-8", value.contentType());
     assertEquals(Double.parseDouble(number[1]), Double.parseDouble(value.asString()), number[0]);
     assertTrue(value.asString().matches("-?[0-9.]+(E-?[0-9]+)?"), value::asString);
-    Response json = example.post("?format=json&field=" + number[0]);
-    assertEquals(Double.parseDouble(number[1]), Example.read(json.asString()).doubleValue());
   }
 
   @ParameterizedTest

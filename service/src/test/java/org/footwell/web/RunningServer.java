@@ -6,6 +6,7 @@ import io.restassured.RestAssured;
 import io.restassured.config.RestAssuredConfig;
 import io.restassured.http.ContentType;
 import io.restassured.specification.RequestSpecification;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import org.footwell.Calculations;
@@ -22,6 +23,7 @@ public final class RunningServer implements BeforeAllCallback {
       RestAssuredConfig.config()
           .encoderConfig(
               encoderConfig()
+                  .defaultContentCharset(StandardCharsets.UTF_8)
                   .appendDefaultContentCharsetToContentTypeIfUndefined(false)
                   .encodeContentTypeAs("application/x-ndjson", ContentType.TEXT)
                   .encodeContentTypeAs("text/csv", ContentType.TEXT));

@@ -1,0 +1,111 @@
+package org.footwell.plan;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.footwell.gain.FactoryOutput;
+import org.footwell.gain.GainChainRequest;
+import org.footwell.gain.Stage;
+import org.footwell.heat.AmplifierHeatRequest;
+import org.footwell.supply.SupplyCableRequest;
+
+/** What a plan says about the way to the amplifiers: their supply, and the signal that reaches them. */
+public final class Wiring {
+
+  private Wiring() {}
+
+  /** How an amplifier turns supply into output; with it, its current and heat are reviewed. */
+  @Valid
+  public record Draw(
+      @Schema(description = "How its output stages work") @NotNull
+          AmplifierHeatRequest.OutputClass outputClass,
+      @Schema(
+              description =
+                  "Power given to the rails over power taken from the battery; 1 without a step-up"
+                      + " converter")
+          @NotNull
+          @DecimalMin("0.1")
+          @DecimalMax("1")
+          Double converterEfficiency,
+      @Schema(description = "Current of each half without signal, A; needed for class AB")
+          @DecimalMin("0.0001")
+          @DecimalMax("20")
+          Double quiescentCurrentA,
+      @Schema(description = "Losses of one output; needed for class D") @Valid
+          AmplifierHeatRequest.ClassD classD) {}
+
+  /** The supply cable of an amplifier; with it and {@code draw}, cable and fuse are reviewed. */
+  @Valid
+  public record Feed(
+      @Schema(description = "Voltage at the battery while the amplifier plays, V")
+          @NotNull
+          @DecimalMin("6")
+          @DecimalMax("32")
+          Double supplyV,
+      @Schema(description = "Length from the battery, one way, m")
+          @NotNull
+          @DecimalMin("0.05")
+          @DecimalMax("50")
+          Double oneWayM,
+      @Schema(description = "What brings the current back") @NotNull
+          SupplyCableRequest.ReturnPath returnPath,
+      @Schema(description = "Drop permitted over the whole loop, V")
+          @NotNull
+          @DecimalMin("0")
+          @DecimalMax("60")
+          Double permittedDropV,
+      @Schema(description = "What the conductors are made of") @NotNull
+          SupplyCableRequest.Material material,
+      @Schema(description = "Temperature the insulation bears for long, °C")
+          @NotNull
+          @DecimalMin("60")
+          @DecimalMax("200")
+          Double insulationTemperatureC,
+      @Schema(description = "Whether any part of it lies in an engine space") @NotNull
+          Boolean engineSpace,
+      @Schema(description = "Cross-section to be checked, mm²; without it the smallest is found")
+          @DecimalMin("1.3")
+          @DecimalMax("240")
+          Double areaMm2,
+      @Schema(description = "Distance of the main fuse from the battery, m")
+          @DecimalMin("0")
+          @DecimalMax("20")
+          Double fuseDistanceM) {}
+
+  /**
+   * What feeds the amplifiers; with it, and the sensitivity of an output, its gain target is given.
+   * Exactly one of {@code headUnit} and {@code factoryOutput}.
+   */
+  @Valid
+  public record Signal(
+      @Schema(description = "A source with line outputs. Exactly one of the two sources") @Valid
+          GainChainRequest.HeadUnit headUnit,
+      @Schema(description = "A source with loudspeaker outputs. Exactly one of the two sources")
+          @Valid
+          FactoryOutput factoryOutput,
+      @Schema(description = "Converter and processor between source and amplifiers")
+          @Size(max = 7)
+          @Valid
+          List<@NotNull @Valid Stage> stages,
+      @Schema(description = "How far an amplifier reaches its limit before the source does, dB")
+          @DecimalMin("0")
+          @DecimalMax("20")
+          Double overlapDb,
+      @Schema(description = "Level of the test tone below full scale, dBFS")
+          @NotNull
+          @DecimalMin("-60")
+          @DecimalMax("0")
+          Double testToneDbfs,
+      @Schema(description = "Whether the target is measured open or loaded") @NotNull
+          GainChainRequest.Terminals terminals) {
+
+    public Signal {
+      stages = stages == null ? List.of() : stages;
+      overlapDb = overlapDb == null ? Double.valueOf(0) : overlapDb;
+    }
+  }
+}

@@ -1,0 +1,95 @@
+package org.footwell.supply;
+
+import static org.footwell.supply.CableFinding.BEYOND_AMPACITY_TABLE;
+import static org.footwell.supply.CableFinding.BLADE_BREAKING_CAPACITY;
+import static org.footwell.supply.CableFinding.BRANCH_FUSE_PLACE;
+import static org.footwell.supply.CableFinding.CONDUCTOR_TOO_HOT;
+import static org.footwell.supply.CableFinding.COPPER_CLAD;
+import static org.footwell.supply.CableFinding.EARTH_POINT;
+import static org.footwell.supply.CableFinding.EARTH_RETURN;
+import static org.footwell.supply.CableFinding.FUSE_TOO_FAR;
+import static org.footwell.supply.CableFinding.MAIN_FUSE_PLACE;
+import static org.footwell.supply.CableFinding.RULES_FIRST;
+import static org.footwell.supply.CableFinding.SIZE_NOT_STANDARD;
+
+import org.footwell.calculation.Run;
+import org.footwell.physics.Conductors;
+import org.footwell.supply.SupplyCableRequest.Branch;
+import org.footwell.supply.SupplyCableRequest.Material;
+import org.footwell.supply.SupplyCableRequest.ReturnPath;
+import org.footwell.supply.SupplyCableResult.FuseSeries;
+import org.footwell.supply.SupplyCableResult.SizedCable;
+
+/** The rules of the trade that hold whatever the numbers are, and those about what was given. */
+final class CableRules {
+
+  /** Breaking capacity of blade fuse-links, A (ISO 8820-3, scope). */
+  private static final double BLADE_BREAKS_A = 1000;
+
+  private CableRules() {}
+
+  static void find(SupplyCableRequest q, Sizing.Found found, Run run) {
+    fuses(q, found, run);
+    run.find(q.returnPath() == ReturnPath.BODY ? EARTH_POINT : EARTH_RETURN).at("/return_path");
+    if (q.material() == Material.COPPER_CLAD_ALUMINIUM) {
+      run.find(COPPER_CLAD).at("/material").value(q.conductivity());
+    }
+    if (q.areaMm2() != null) {
+      size(q.areaMm2(), run);
+    }
+    tooHot(q.insulationTemperatureC(), "/insulation_temperature_c", q, run);
+    for (int i = 0; q.branches() != null && i < q.branches().size(); i++) {
+      Branch branch = q.branches().get(i);
+      if (branch.insulationTemperatureC() != null) {
+        tooHot(
+            branch.insulationTemperatureC(),
+            "/branches/" + i + "/insulation_temperature_c",
+            q,
+            run);
+      }
+    }
+    run.find(RULES_FIRST);
+  }
+
+  private static void fuses(SupplyCableRequest q, Sizing.Found found, Run run) {
+    double limit = q.fuseDistanceLimitM();
+    if (q.fuseDistanceM() != null && q.fuseDistanceM() > limit) {
+      run.find(FUSE_TOO_FAR).at("/fuse_distance_m").value(q.fuseDistanceM()).limit(limit);
+    } else {
+      run.find(MAIN_FUSE_PLACE).at("/fuse_distance_limit_m").limit(limit);
+    }
+    if (q.branches() != null) {
+      run.find(BRANCH_FUSE_PLACE).at("/branches").limit(limit);
+    }
+    if (mayBeBlade(found.metric()) || mayBeBlade(found.gauge())) {
+      run.find(BLADE_BREAKING_CAPACITY).limit(BLADE_BREAKS_A);
+    }
+  }
+
+  private static boolean mayBeBlade(SizedCable cable) {
+    return cable != null
+        && cable.fuseSeries() != null
+        && cable.fuseSeries() != FuseSeries.BOLT_DOWN;
+  }
+
+  private static void size(double areaMm2, Run run) {
+    boolean gauge = Gauge.sizes().anyMatch(n -> near(areaMm2, Gauge.areaMm2(n)));
+    if (!Conductors.isStandard(areaMm2) && !gauge) {
+      run.find(SIZE_NOT_STANDARD).at("/area_mm2").value(areaMm2);
+    }
+    if (areaMm2 > Ampacity.LARGEST_MM2) {
+      run.find(BEYOND_AMPACITY_TABLE).at("/area_mm2").value(areaMm2).limit(Ampacity.LARGEST_MM2);
+    }
+  }
+
+  /** People round areas of gauges to two or three digits. */
+  private static boolean near(double a, double b) {
+    return Math.abs(a - b) <= 0.01 * b;
+  }
+
+  private static void tooHot(double insulationC, String at, SupplyCableRequest q, Run run) {
+    if (q.conductorTemperatureC() > insulationC) {
+      run.find(CONDUCTOR_TOO_HOT).at(at).value(q.conductorTemperatureC()).limit(insulationC);
+    }
+  }
+}

@@ -1,0 +1,215 @@
+package org.footwell.web;
+
+import static org.footwell.web.RunningServer.given;
+import static org.footwell.web.SoundLevelCalls.HEADER;
+import static org.footwell.web.SoundLevelCalls.PATH;
+import static org.footwell.web.SoundLevelCalls.ROW;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import io.restassured.response.Response;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.ExtendWith;
+
+/** Batches in CSV. */
+@ExtendWith(RunningServer.class)
+class CsvBatchTest {
+
+  private static Response post(String body) {
+    return given().contentType("text/csv").body(body).post(PATH + "/batch");
+  }
+
+  private static Table table(String body) {
+    Response response = post(body);
+    assertEquals(200, response.statusCode(), response::asString);
+    assertEquals("text/csv;charset=utf-8", response.contentType());
+    assertEquals("no-store", response.header("Cache-Control"));
+    return Table.of(response.asString());
+  }
+
+  @Test
+  void theResultAndWhatThereIsToSayAreAppended() {
+    assertEquals(
+        HEADER
+            + ",level_db_spl,peak_level_db_spl,one_watt_level_db_spl,"
+            + "two_point_eight_three_volt_level_db_spl,driver_power_w,driver_count_db,distance_db,"
+            + "cabin_gain_db,compression_db,power_needed_w,level_dba,over_road_noise_db,"
+            + "exposure_allowed_h,verdict,findings,error\n"
+            + ROW
+            + ",100.0,103.01029995663981,90.0,90.00482884056638,10.0,0.0,0.0,,0.0,,,,,note,"
+            + "exposure-unknown,\n",
+        post(HEADER + "\n" + ROW + "\n").asString());
+  }
+
+  @Test
+  void rowsKeepTheirOrderAndABadOneStopsNothing() {
+    Table table =
+        table(HEADER + "\n90,one_watt,8,1\n90,one_watt,8,ten\n90,one_watt,8,100\n90,loud,800,\n");
+    assertEquals(List.of("90.0", "", "110.0", ""), table.column("level_db_spl"));
+    assertEquals(List.of("note", "", "note", ""), table.column("verdict"));
+    assertEquals(
+        List.of(
+            "",
+            "line 3: power_w must be a number from 0.000001 to 20000.",
+            "",
+            "line 5: sensitivity.basis must be one of one_watt, two_point_eight_three_volt."
+                + " rated_ohm must be a number from 0.5 to 600."),
+        table.column("error"));
+  }
+
+  @Test
+  void anEmptyCellIsAFieldNotGiven() {
+    Table table = table(HEADER + ",distance_m\n" + ROW + ",\n" + ROW + ",10\n");
+    assertEquals(List.of("100.0", "80.0"), table.column("level_db_spl"));
+  }
+
+  @Test
+  void furtherColumnsPassThrough() {
+    Table table = table("car,\"to do\"," + HEADER + "\nred,\"a, \"\"b\"\"\nc\"," + ROW + "\n");
+    assertEquals(List.of("red"), table.column("car"));
+    assertEquals(List.of("a, \"b\"\nc"), table.column("to do"));
+    assertEquals(List.of("100.0"), table.column("level_db_spl"));
+  }
+
+  @Test
+  void lettersOfAnyLanguagePassThrough() {
+    Table table = table("car," + HEADER + "\nGrün 赤 🚗," + ROW + "\n");
+    assertEquals(List.of("Grün 赤 🚗"), table.column("car"));
+  }
+
+  @Test
+  void quotedCellsAreRead() {
+    Table table = table(HEADER + "\n\"90\",\"one_watt\",\"8\",\"10\"\n");
+    assertEquals(List.of("100.0"), table.column("level_db_spl"));
+  }
+
+  @Test
+  void aByteOrderMarkIsPassedOver() {
+    assertEquals(List.of("100.0"), table("\uFEFF" + HEADER + "\n" + ROW).column("level_db_spl"));
+  }
+
+  @Test
+  void lineEndsOfEveryKindAreRead() {
+    for (String end : Set.of("\n", "\r\n", "\r")) {
+      Table table = table(HEADER + end + ROW + end + ROW);
+      assertEquals(List.of("100.0", "100.0"), table.column("level_db_spl"));
+    }
+  }
+
+  @Test
+  void blankLinesAreSkippedButCounted() {
+    Table table = table(HEADER + "\n\n" + ROW + "\n\n\n90,one_watt,8,ten\n");
+    assertEquals(List.of("100.0", ""), table.column("level_db_spl"));
+    assertTrue(table.column("error").get(1).startsWith("line 6: "));
+  }
+
+  @Test
+  void aHeaderAloneIsAnsweredWithAHeader() {
+    assertEquals(List.of(), table(HEADER + "\n").rows());
+  }
+
+  @Test
+  void semicolonsSeparateWhenTheCallerSaysSo() {
+    String body = (HEADER + "\n" + ROW + "\n90,one_watt,8,1,5\n").replace("1,5", "\"1#5\"");
+    Response response =
+        given()
+            .contentType("text/csv")
+            .body(body.replace(',', ';').replace('#', ','))
+            .post(PATH + "/batch?separator=semicolon");
+    Table table = Table.of(response.asString(), ';');
+    assertEquals(List.of("100.0", ""), table.column("level_db_spl"));
+    assertEquals(
+        "line 3: power_w must be a number from 0.000001 to 20000 with a decimal point, not a comma.",
+        table.column("error").get(1));
+  }
+
+  @Test
+  void anotherSeparatorIsRefused() {
+    Response response =
+        given().contentType("text/csv").body("x").post(PATH + "/batch?separator=tab");
+    assertEquals("separator must be one of comma, semicolon.", Refusal.of(response, 422).detail());
+  }
+
+  @Test
+  void everyFaultOfTheHeaderIsToldInOneProblem() {
+    Refusal refusal = Refusal.of(post("ratd_ohm,power_w,power_w,colour\n4,10,10,red\n"), 422);
+    assertEquals(
+        Set.of("/power_w duplicate", "/rated_ohm required", "/ratd_ohm unknown-field"),
+        refusal.faults());
+    assertEquals(
+        "ratd_ohm is not a known field. Did you mean rated_ohm?", refusal.detailAt("/ratd_ohm"));
+  }
+
+  @Test
+  void anEmptyBatchHasNoHeader() {
+    assertEquals("The CSV has no header line.", Refusal.of(post(""), 400).detail());
+  }
+
+  @Test
+  void aRowWithTooFewOrTooManyCellsFailsAlone() {
+    Table table = table(HEADER + "\n90,one_watt\n" + ROW + "\n" + ROW + ",1\n" + ROW + "\n");
+    assertEquals("100.0", table.row(1).get("level_db_spl"));
+    assertEquals("100.0", table.row(3).get("level_db_spl"));
+    assertEquals(
+        List.of(
+            "line 2: The row has 2 cells, the header 4.",
+            "",
+            "line 4: The row has 5 cells, the header 4.",
+            ""),
+        table.column("error"));
+  }
+
+  @Test
+  void repeatedGroupsHaveAColumnForEachEntry() {
+    Table table =
+        table(
+            HEADER
+                + ",spectrum.0.frequency_hz,spectrum.0.level_db,spectrum.1.frequency_hz,"
+                + "spectrum.1.level_db\n"
+                + ROW
+                + ",1000,80,,\n"
+                + ROW
+                + ",,,,\n");
+    assertEquals(100, Double.parseDouble(table.row(0).get("level_dba")), 0.01);
+    assertEquals("", table.row(1).get("level_dba"));
+  }
+
+  @Test
+  void twentyThousandRowsStayInOrder() {
+    StringBuilder body = new StringBuilder("row," + HEADER + "\n");
+    IntStream.range(0, 20_000)
+        .forEach(i -> body.append(i).append(",90,one_watt,8,").append(1 + i % 100).append('\n'));
+    Table table = table(body.toString());
+    assertEquals(
+        IntStream.range(0, 20_000).mapToObj(Integer::toString).toList(), table.column("row"));
+    assertEquals(
+        IntStream.range(0, 20_000).mapToObj(i -> (1.0 + i % 100) + "").toList(),
+        table.column("driver_power_w"));
+    assertEquals(Set.of(""), Set.copyOf(table.column("error")));
+  }
+
+  @Test
+  void aQuoteThatNeverClosesIsToldAtItsLine() {
+    Table table = table(HEADER + "\n" + ROW + "\n\"90,one_watt,8,10\n");
+    assertEquals("100.0", table.row(0).get("level_db_spl"));
+    assertTrue(table.column("error").get(1).startsWith("line 3: "), table::toString);
+  }
+
+  @Test
+  void aCellThatGoesOnAfterItsQuoteIsToldAtItsLine() {
+    Table table = table(HEADER + "\n" + ROW + "\n\"90\"x,one_watt,8,10\n");
+    assertEquals("100.0", table.row(0).get("level_db_spl"));
+    assertTrue(table.column("error").get(1).startsWith("line 3: "), table::toString);
+  }
+
+  @Test
+  void aCellBeyondTheLimitIsToldAtItsLine() {
+    String large = "x".repeat(17 << 20);
+    Table table = table("car," + HEADER + "\nred," + ROW + "\n" + large + "," + ROW + "\n");
+    assertEquals("100.0", table.row(0).get("level_db_spl"));
+    assertTrue(table.column("error").get(1).startsWith("line 3: "), table::toString);
+  }
+}

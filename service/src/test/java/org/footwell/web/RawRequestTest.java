@@ -1,0 +1,181 @@
+package org.footwell.web;
+
+import static java.util.concurrent.TimeUnit.SECONDS;
+import static org.footwell.web.SoundLevelCalls.GOOD;
+import static org.footwell.web.SoundLevelCalls.PATH;
+import static org.footwell.web.SoundLevelCalls.QUERY;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What no well-behaved client sends still gets a problem answer, never a page of the server's. */
+@ExtendWith(RunningServer.class)
+@Timeout(value = 60, unit = SECONDS)
+class RawRequestTest {
+
+  private static final String REST = " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n";
+  private static final String JSON = "Content-Type: application/json\r\n";
+
+  @AfterEach
+  void theServiceStillAnswers() {
+    assertEquals("100.0", SoundLevelCalls.get(QUERY + "&field=level_db_spl").asString());
+  }
+
+  /** The problem in an answer, whose status line and body must agree. */
+  private static Refusal problem(String answer, int status) {
+    assertTrue(answer.startsWith("HTTP/1.1 " + status + " "), answer);
+    assertTrue(answer.contains("\r\nContent-Type: application/problem+json\r\n"), answer);
+    return Refusal.of(RawConnection.body(answer), status);
+  }
+
+  private static Refusal get(String address, int status) {
+    return problem(RawConnection.answer("GET " + address + REST), status);
+  }
+
+  @Test
+  void aBareBarInTheQueryIsReadAsItStands() {
+    assertEquals(
+        "drive must be one of shared, each.",
+        get(PATH + "?" + QUERY + "&drive=a|b", 422).detailAt("/drive"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        PATH + "?drive=a b",
+        "/v1/%zz",
+        "/v1/%",
+        "/v1/%00",
+        "/v1/../../etc",
+        "no-slash",
+        "*",
+        "/v1/%c0%ae"
+      })
+  void anAddressThatIsNotWellFormedIsUnreadable(String address) {
+    assertEquals(
+        "The address or a header is not well formed. In a query write + as %2B and | as %7C.",
+        get(address, 400).detail());
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"%zz", "%", "%4", "a=%zz", "%=1", "drive=%-1"})
+  void aBrokenEscapeInTheQueryIsUnreadable(String query) {
+    assertEquals(
+        "A % in the address must be followed by two hex digits.",
+        get(PATH + "?" + query, 400).detail());
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "GARBAGE\r\n\r\n",
+        "\r\n\r\nGARBAGE\r\n\r\n",
+        "\u0000\u0001\u0002\r\n\r\n",
+        "\u0016\u0003\u0001\u0002\u0000\r\n\r\n",
+        "GET\r\n\r\n",
+        "GET / HTTP/1.1\r\n\r\n",
+        "GET / HTTP/1.1\r\nHost localhost\r\n\r\n",
+        "GET / HTTP/1.1\r\nHost: a\r\nHost: b\r\n\r\n"
+      })
+  void garbageIsUnreadable(String request) {
+    problem(RawConnection.answer(request), 400);
+  }
+
+  @Test
+  void contradictingLengthsAreUnreadable() {
+    String start = "POST " + PATH + " HTTP/1.1\r\nHost: localhost\r\n" + JSON;
+    problem(RawConnection.answer(start + "Content-Length: 2\r\nContent-Length: 3\r\n\r\n{}"), 400);
+    problem(RawConnection.answer(start + "Content-Length: two\r\n\r\n{}"), 400);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"/v1//sound-level", "/v1/sound-level;a=b", "//v1/sound-level"})
+  void anAddressThatIsNearlyRightIsNotFound(String address) {
+    get(address + "?" + QUERY, 404);
+  }
+
+  @Test
+  void aHeaderThatIsTooLargeIsRefused() {
+    String answer =
+        RawConnection.answer(
+            "GET "
+                + PATH
+                + " HTTP/1.1\r\nHost: localhost\r\nX-Long: "
+                + "x".repeat(20_000)
+                + "\r\n\r\n");
+    assertTrue(answer.startsWith("HTTP/1.1 431 "), answer);
+    assertTrue(answer.contains("\r\nContent-Type: application/problem+json\r\n"), answer);
+    Refusal.tellsNothingOfTheInside(RawConnection.body(answer));
+  }
+
+  @Test
+  void anAddressThatIsTooLongIsRefused() {
+    String answer = RawConnection.answer("GET " + PATH + "?a=" + "x".repeat(20_000) + REST);
+    assertTrue(answer.startsWith("HTTP/1.1 414 "), answer);
+    assertTrue(answer.contains("\r\nContent-Type: application/problem+json\r\n"), answer);
+    Refusal.tellsNothingOfTheInside(RawConnection.body(answer));
+  }
+
+  @Test
+  void anUnknownVersionOfTheProtocolIsRefusedWithoutAPage() {
+    String answer = RawConnection.answer("GET / HTTP/9.9\r\nHost: localhost\r\n\r\n");
+    assertTrue(answer.startsWith("HTTP/1.1 505 "), answer);
+    Refusal.tellsNothingOfTheInside(RawConnection.body(answer));
+  }
+
+  @Test
+  void twoRequestsOnOneConnectionGetTwoAnswers() throws IOException {
+    try (RawConnection connection = new RawConnection()) {
+      String first = " HTTP/1.1\r\nHost: localhost\r\n\r\n";
+      connection.send("GET " + PATH + first + "GET " + PATH + "?" + QUERY + REST);
+      String both = connection.readAll();
+      assertTrue(both.startsWith("HTTP/1.1 422 "), both);
+      assertTrue(both.contains("}HTTP/1.1 200 "), both);
+    }
+  }
+
+  @Test
+  void aConnectionLivesOnAfterAProblem() throws IOException {
+    try (RawConnection connection = new RawConnection()) {
+      String post = "POST " + PATH + " HTTP/1.1\r\nHost: localhost\r\n" + JSON;
+      connection.send(post + "Content-Length: 1\r\n\r\n{");
+      assertFalse(connection.readUntil("}").isEmpty());
+      connection.send(post + "Content-Length: " + GOOD.length() + "\r\n\r\n" + GOOD);
+      assertTrue(connection.readUntil("]}").startsWith("HTTP/1.1 200 "));
+    }
+  }
+
+  @Test
+  void theProblemStatesTheStatusOfTheStatusLine() {
+    String large = "X-Long: " + "x".repeat(20_000) + "\r\n";
+    problem(RawConnection.answer("GET / HTTP/1.1\r\nHost: localhost\r\n" + large + "\r\n"), 431);
+    get("/?a=" + "x".repeat(20_000), 414);
+    problem(RawConnection.answer("GET / HTTP/9.9\r\nHost: localhost\r\n\r\n"), 505);
+  }
+
+  @Test
+  void aBodyThatBreaksOffIsUnreadable() throws IOException {
+    String post = "POST " + PATH + " HTTP/1.1\r\nHost: localhost\r\n" + JSON;
+    try (RawConnection connection = new RawConnection()) {
+      connection.send(post + "Content-Length: 50\r\n\r\n{");
+      connection.endSending();
+      problem(connection.readAll(), 400);
+    }
+    problem(RawConnection.answer(post + "Transfer-Encoding: chunked\r\n\r\nzz\r\n{}\r\n"), 400);
+  }
+
+  @Test
+  void anUnknownMethodIsToldWithThoseAllowed() {
+    String answer = RawConnection.answer("BREW " + PATH + REST);
+    problem(answer, 405);
+    assertTrue(answer.contains("\r\nAllow: GET, HEAD, POST, OPTIONS\r\n"), answer);
+  }
+}

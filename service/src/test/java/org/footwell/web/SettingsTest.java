@@ -1,0 +1,60 @@
+package org.footwell.web;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class SettingsTest {
+
+  @Test
+  void withoutAnythingSetTheServiceListensLocallyOn8080() {
+    assertEquals(
+        new Settings("127.0.0.1", 8080, Duration.ofSeconds(10), 1_048_576, List.of("*")),
+        Settings.from(Map.of("PATH", "/bin")));
+  }
+
+  @Test
+  void everySettingIsTakenFromItsVariable() {
+    assertEquals(
+        new Settings(
+            "0.0.0.0",
+            0,
+            Duration.ofMillis(250),
+            2_000,
+            List.of("https://a.example", "https://b.example")),
+        Settings.from(
+            Map.of(
+                "FOOTWELL_HOST", "0.0.0.0",
+                "FOOTWELL_PORT", "0",
+                "FOOTWELL_DEADLINE_MS", "250",
+                "FOOTWELL_BODY_BYTES", "2000",
+                "FOOTWELL_CORS_ORIGINS", "https://a.example , https://b.example")));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "FOOTWELL_PORT, 0, 65535",
+    "FOOTWELL_DEADLINE_MS, 1, 600000",
+    "FOOTWELL_BODY_BYTES, 1000, 268435456"
+  })
+  void aNumberMayBeAtItsBoundsButNotBeyond(String name, int least, int most) {
+    Settings.from(Map.of(name, Integer.toString(least)));
+    Settings.from(Map.of(name, Integer.toString(most)));
+    for (String wrong :
+        List.of(
+            Integer.toString(least - 1), Integer.toString(most + 1), "", "ten", "1.5", " 5000")) {
+      IllegalArgumentException refused =
+          assertThrows(
+              IllegalArgumentException.class, () -> Settings.from(Map.of(name, wrong)), wrong);
+      assertEquals(
+          name + " must be a whole number from " + least + " to " + most + ", not " + wrong,
+          refused.getMessage());
+    }
+  }
+}
