@@ -19,7 +19,7 @@ import org.footwell.reference.ReferenceTable.Row;
 
 class ImpedanceOutsideChecks extends OutsideChecks {
 
-  private static final String CIRCUITS = "ngspice-circuits.csv";
+  private static final String CIRCUITS = "impedance-ngspice.csv";
 
   @Override
   public List<OutsideCheck> checks() {

@@ -21,9 +21,9 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Runs the netlists through ngspice and holds them against the calculations and the table. */
 @Tag("workbench")
-class NgspiceIT {
+class ImpedanceCircuitIT {
 
-  private static final Path NETLISTS = Path.of("src/test/resources/reference/ngspice");
+  private static final Path NETLISTS = Path.of("src/test/resources/reference/ngspice/impedance");
   private static final double RELATIVE = 0.001;
   private static final double DEGREES = 0.06;
   private static final double DECIBELS = 0.009;
@@ -79,7 +79,7 @@ class NgspiceIT {
   }
 
   private static List<ReferenceTable.Row> table(String name) {
-    return ReferenceTable.load("ngspice-circuits.csv").rows().stream()
+    return ReferenceTable.load("impedance-ngspice.csv").rows().stream()
         .filter(row -> row.text("circuit").equals(name))
         .toList();
   }
