@@ -13,6 +13,7 @@ import org.footwell.impedance.PassiveFilter;
 import org.footwell.impedance.PassiveNetwork;
 import org.footwell.level.SoundLevel;
 import org.footwell.load.WiringLoad;
+import org.footwell.load.WiringOptions;
 import org.footwell.plan.PlanReview;
 import org.footwell.supply.SupplyBudget;
 import org.footwell.supply.SupplyCable;
@@ -23,6 +24,7 @@ public final class Calculations {
   public static final List<Calculation<?, ?>> ALL =
       List.of(
           new WiringLoad(),
+          new WiringOptions(),
           new RailMatch(),
           new SoundLevel(),
           new SeatDelays(),

@@ -141,6 +141,9 @@ final class TextPage {
   }
 
   private static String people(JsonNode value) {
+    if (value.isArray() && !isPlainList(value)) {
+      return value.size() + " entries";
+    }
     return value.isDouble() ? Texts.forPeople(value.doubleValue()) : Rendering.cell(value);
   }
 
