@@ -54,6 +54,21 @@ class DocumentationIT {
     assertTrue(read(Path.of(".ci/run")).contains(TEST));
   }
 
+  @Test
+  void everyLinkBetweenPagesLeadsSomewhere() throws IOException {
+    List<String> dead = new ArrayList<>();
+    for (Path page : pages()) {
+      Matcher link = Pattern.compile("\\]\\(([^)#:]+)(#[^)]*)?\\)").matcher(read(page));
+      while (link.find()) {
+        Path target = Committed.PROJECT.resolve(page).resolveSibling(link.group(1));
+        if (!Files.exists(target)) {
+          dead.add(page + " → " + link.group(1));
+        }
+      }
+    }
+    assertEquals(List.of(), dead);
+  }
+
   /** With {@code -Dfootwell.write=true} the pages are rewritten with what the examples print. */
   @TestFactory
   Stream<DynamicTest> everyExamplePrintsWhatTheDocumentationShows()

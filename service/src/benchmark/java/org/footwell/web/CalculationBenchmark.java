@@ -29,7 +29,23 @@ import org.openjdk.jmh.annotations.Warmup;
 @Fork(1)
 public class CalculationBenchmark {
 
-  @Param({"wiring-load", "rail-match", "sound-level", "seat-delays", "plan-review"})
+  @Param({
+    "wiring-load",
+    "wiring-options",
+    "rail-match",
+    "sound-level",
+    "seat-delays",
+    "plan-review",
+    "amplifier-ratings",
+    "amplifier-heat",
+    "gain-chain",
+    "impedance-curve",
+    "impedance-fit",
+    "passive-network",
+    "passive-filter",
+    "supply-cable",
+    "supply-budget"
+  })
   public String id;
 
   private Prepared<?, ?> prepared;

@@ -39,6 +39,10 @@ public final class RailMatch implements Calculation<RailMatchRequest, RailMatchR
   /** An amplifier from half to twice the continuous power suits a driver: common practice. */
   private static final double HEADROOM_EITHER_WAY_DB = 3;
 
+  private static final Formula.Of2 AT_SUPPLY =
+      Formula.of("clean_power_w", "the same source with its supply at U", "W", DEFINITION)
+          .with("P", "U", (power, supply) -> power);
+
   private static final Card<RailMatchRequest, RailMatchResult> CARD =
       Card.of("rail-match", RailMatchRequest.class, RailMatchResult.class)
           .title("Amplifier on a load")
@@ -89,7 +93,7 @@ public final class RailMatch implements Calculation<RailMatchRequest, RailMatchR
     run.requireNoFaults();
     Known known = Known.of(q, run);
 
-    Delivery delivery = known.delivery();
+    Delivery delivery = delivery(known, q, run);
     double voltage = run.apply(Electricity.VOLTAGE, delivery.powerW(), q.loadOhm());
     double peak = run.apply(SINE_PEAK, voltage);
     double peakCurrent = run.apply(Electricity.CURRENT, peak, q.loadOhm());
@@ -100,7 +104,7 @@ public final class RailMatch implements Calculation<RailMatchRequest, RailMatchR
       headroom = run.apply(HEADROOM, delivery.powerW(), q.driver().continuousPowerW());
       limiterRms =
           run.apply(Electricity.VOLTAGE, q.driver().continuousPowerW(), q.driver().ratedOhm());
-      judge(known, q, headroom, limiterRms, run);
+      judge(known, q, delivery, headroom, limiterRms, run);
     }
     return new RailMatchResult(
         delivery.powerW(),
@@ -122,15 +126,30 @@ public final class RailMatch implements Calculation<RailMatchRequest, RailMatchR
         atSupplies(known, q));
   }
 
+  /** What is delivered at the supply asked for, or at the stated one. */
+  private static Delivery delivery(Known known, RailMatchRequest q, Run run) {
+    if (q.supplyV() == null) {
+      return known.delivery();
+    }
+    Delivery delivery = known.amplifier().into(q.loadOhm(), q.supplyV());
+    run.apply(AT_SUPPLY, delivery.powerW(), q.supplyV());
+    return delivery;
+  }
+
   /** Too weak by the power to count on; destructive by the largest it may have at any supply. */
   private static void judge(
-      Known known, RailMatchRequest q, double headroom, double limiterRms, Run run) {
+      Known known,
+      RailMatchRequest q,
+      Delivery delivery,
+      double headroom,
+      double limiterRms,
+      Run run) {
     if (headroom < -HEADROOM_EITHER_WAY_DB) {
       run.find(AmplifierFinding.AMPLIFIER_TOO_WEAK)
           .at("/driver/continuous_power_w")
           .value(headroom)
           .limit(-HEADROOM_EITHER_WAY_DB)
-          .with("power", known.delivery().powerW())
+          .with("power", delivery.powerW())
           .with("continuous", q.driver().continuousPowerW());
     }
     double highestSupply = Math.max(known.supplyV(), supplies(known).max().orElseThrow());

@@ -40,7 +40,14 @@ public record RailMatchRequest(
         @DecimalMax("600")
         Double minimumBridgedOhm,
     @Schema(description = "The driver, or all drivers on this output taken together") @Valid
-        Driver driver) {
+        Driver driver,
+    @Schema(
+            description =
+                "Supply voltage the answer is for, V; the one that rails or ratings are stated at"
+                    + " when not given")
+        @DecimalMin("8")
+        @DecimalMax("32")
+        Double supplyV) {
 
   public RailMatchRequest {
     bridged = bridged == null ? Boolean.FALSE : bridged;

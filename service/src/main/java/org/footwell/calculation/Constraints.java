@@ -3,7 +3,6 @@ package org.footwell.calculation;
 import io.avaje.validation.ConstraintViolation;
 import io.avaje.validation.Validator;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 
 /** Checks a request against the constraints on its record and puts violations into words. */
@@ -21,14 +20,18 @@ final class Constraints {
       return;
     }
     List<String> faulty = faults.list().stream().map(Fault::pointer).toList();
+    Shape<?> shape = Shape.of(request.getClass());
     for (ConstraintViolation violation : violations) {
+      if (faults.full()) {
+        return;
+      }
       String pointer = pointer(violation.path());
       if (faulty.stream().anyMatch(known -> covers(known, pointer))) {
         continue;
       }
-      Object given = valueAt(request, pointer);
+      Object given = shape.valueAt(request, pointer);
       Node.Member member =
-          Shape.of(request.getClass())
+          shape
               .member(pointer)
               .orElseThrow(() -> new IllegalStateException("no such place: " + violation.path()));
       if (given == null) {
@@ -51,18 +54,5 @@ final class Constraints {
   private static String pointer(String path) {
     String slashed = path.replace("]", "").replaceAll("\\.?\\[", "/").replace('.', '/');
     return "/" + Names.snake(slashed);
-  }
-
-  private static Object valueAt(Record request, String pointer) {
-    Object here = request;
-    for (String part : pointer.substring(1).split("/", -1)) {
-      if (here instanceof List<?> list) {
-        here = list.get(Integer.parseInt(part));
-      } else if (here != null) {
-        Map<String, Node.Member> members = Reflection.group(here.getClass()).members();
-        here = members.get(part).of(here);
-      }
-    }
-    return here;
   }
 }

@@ -36,6 +36,11 @@ public final class Faults {
     others.forEach(fault -> faults.add(() -> fault));
   }
 
+  /** Whether no more are listed. */
+  public boolean full() {
+    return faults.size() >= MOST;
+  }
+
   public boolean none() {
     return faults.isEmpty();
   }

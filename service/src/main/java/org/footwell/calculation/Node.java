@@ -32,7 +32,21 @@ sealed interface Node {
       boolean required,
       Object standard,
       String description,
-      MethodHandle accessor) {
+      MethodHandle accessor,
+      MethodHandle numberAccessor) {
+
+    /** Whether it is a plain double, which {@link #number} reads without a box. */
+    boolean isNumber() {
+      return numberAccessor != null;
+    }
+
+    double number(Object group) {
+      try {
+        return (double) numberAccessor.invokeExact(group);
+      } catch (Throwable thrown) {
+        throw new IllegalStateException("accessor of " + name, thrown);
+      }
+    }
 
     Object of(Object group) {
       try {

@@ -72,28 +72,24 @@ final class Reflection {
 
   private static Node.Member member(RecordComponent component, Object bare)
       throws IllegalAccessException {
-    MethodHandle accessor =
-        LOOKUP
-            .unreflect(component.getAccessor())
-            .asType(MethodType.methodType(Object.class, Object.class));
+    MethodHandle accessor = LOOKUP.unreflect(component.getAccessor());
     AnnotatedElement marks = component.getAccessor();
     Schema schema = marks.getAnnotation(Schema.class);
-    Node.Member undefaulted =
-        new Node.Member(
-            Names.snake(component.getName()),
-            node(component.getGenericType(), component.getAnnotatedType(), marks),
-            marks.isAnnotationPresent(NotNull.class),
-            null,
-            schema == null ? "" : schema.description(),
-            accessor);
-    Object standard = bare == null ? null : undefaulted.of(bare);
-    return new Node.Member(
-        undefaulted.name(),
-        undefaulted.node(),
-        undefaulted.required(),
-        standard,
-        undefaulted.description(),
-        accessor);
+    MethodHandle untyped = accessor.asType(MethodType.methodType(Object.class, Object.class));
+    try {
+      return new Node.Member(
+          Names.snake(component.getName()),
+          node(component.getGenericType(), component.getAnnotatedType(), marks),
+          marks.isAnnotationPresent(NotNull.class),
+          bare == null ? null : untyped.invoke(bare),
+          schema == null ? "" : schema.description(),
+          untyped,
+          component.getType() == double.class
+              ? accessor.asType(MethodType.methodType(double.class, Object.class))
+              : null);
+    } catch (Throwable thrown) {
+      throw new IllegalStateException("accessor of " + component, thrown);
+    }
   }
 
   private static Node node(Type type, AnnotatedType annotated, AnnotatedElement marks) {

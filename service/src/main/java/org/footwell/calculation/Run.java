@@ -93,10 +93,15 @@ public final class Run {
   /** Adds a finding; the remark returned takes what it is about. */
   public Remark find(FindingCode code) {
     Remark remark = new Remark(code, this::outerPointer, subject());
-    if (!rebase.leaves(code)) {
+    if (!left(code)) {
       findings.add(remark);
     }
     return remark;
+  }
+
+  /** Whether this run or one around it judges such findings on the whole. */
+  private boolean left(FindingCode code) {
+    return rebase.leaves(code) || (outer != null && outer.left(code));
   }
 
   /** Adds a fault: the request is refused when the calculation ends or gives up. */

@@ -91,7 +91,7 @@ public final class Shape<T extends Record> {
       if (here instanceof Node.Repeated repeated) {
         here = repeated.element();
         if (found != null) {
-          found = new Node.Member(found.name(), here, true, null, "", found.accessor());
+          found = new Node.Member(found.name(), here, true, null, "", found.accessor(), null);
         }
         continue;
       }
@@ -104,6 +104,26 @@ public final class Shape<T extends Record> {
     return Optional.ofNullable(found);
   }
 
+  /** What a record holds at a JSON Pointer of its shape; null where a part on the way is absent. */
+  Object valueAt(Record record, String pointer) {
+    Node node = root;
+    Object here = record;
+    for (String part : pointer.substring(1).split("/", -1)) {
+      if (here == null) {
+        return null;
+      }
+      if (node instanceof Node.Repeated repeated) {
+        node = repeated.element();
+        here = ((List<?>) here).get(Integer.parseInt(part));
+      } else {
+        Node.Member member = ((Node.Group) node).members().get(part);
+        node = member.node();
+        here = member.of(here);
+      }
+    }
+    return here;
+  }
+
   /** Adds a fault for the first number of the record that is not finite. */
   void requireFinite(Object record, Faults faults) {
     requireFinite(root, record, faults);
@@ -111,11 +131,13 @@ public final class Shape<T extends Record> {
 
   private static void requireFinite(Node.Group group, Object record, Faults faults) {
     for (Node.Member member : group.members().values()) {
+      if (member.isNumber()) {
+        requireFinite(member, member.number(record), faults);
+        continue;
+      }
       Object value = member.of(record);
       if (value instanceof Double number) {
-        if (!Double.isFinite(number)) {
-          faults.add(CoreFault.NOT_FINITE).with("quantity", member.name()).with("how", "");
-        }
+        requireFinite(member, number, faults);
       } else if (value != null && member.node() instanceof Node.Group inner) {
         requireFinite(inner, value, faults);
       } else if (value instanceof List<?> list
@@ -125,6 +147,12 @@ public final class Shape<T extends Record> {
           requireFinite(inner, entry, faults);
         }
       }
+    }
+  }
+
+  private static void requireFinite(Node.Member member, double number, Faults faults) {
+    if (!Double.isFinite(number)) {
+      faults.add(CoreFault.NOT_FINITE).with("quantity", member.name()).with("how", "");
     }
   }
 

@@ -51,7 +51,10 @@ final class Operations {
   }
 
   private static String answerName(Card<?, ?> card) {
-    return card.request().getSimpleName().replace("Request", "") + "Answer";
+    return Stream.of(card.id().split("-", -1))
+            .map(part -> Character.toUpperCase(part.charAt(0)) + part.substring(1))
+            .collect(Collectors.joining())
+        + "Answer";
   }
 
   private Schema<?> answer(Card<?, ?> card) {
@@ -157,7 +160,7 @@ final class Operations {
             card.id() + "-batch",
             " Many requests, row by row, in constant memory and in order; a faulty row carries its"
                 + " own problem and never stops the rest. CSV columns are dotted field names,"
-                + " others pass through.")
+                + " others pass through, and empty lines are skipped.")
         .parameters(parameters)
         .requestBody(new RequestBody().required(true).content(body))
         .responses(responses);

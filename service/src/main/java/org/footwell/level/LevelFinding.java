@@ -17,7 +17,8 @@ public enum LevelFinding implements FindingCode {
   ROAD_NOISE_NOT_COMPARABLE(NOTE),
   EXPOSURE_UNKNOWN(NOTE),
   EXPOSURE_LIMITED(WARNING),
-  EXPOSURE_CEILING(STOP);
+  EXPOSURE_CEILING(STOP),
+  PEAK_ABOVE_CEILING(WARNING);
 
   private final Verdict level;
 

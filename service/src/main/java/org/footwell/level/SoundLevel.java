@@ -121,7 +121,12 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
     double oneWatt = perWatt ? stated : stated - difference;
     double atVoltage = perWatt ? stated + difference : stated;
     if (Math.abs(difference) > 0.5) {
-      run.find(SENSITIVITY_BASIS).at("/sensitivity").value(oneWatt).limit(atVoltage);
+      run.find(SENSITIVITY_BASIS)
+          .at("/sensitivity")
+          .value(stated)
+          .with("basis", perWatt ? "per watt" : "at 2.83 V")
+          .with("other", perWatt ? atVoltage : oneWatt)
+          .with("otherBasis", perWatt ? "at 2.83 V" : "per watt");
     }
 
     double sharing = q.drive() == Drive.SHARED ? q.driverCount() : 1;
@@ -156,7 +161,7 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
         needed,
         levelDba,
         overRoadNoise(q, levelDba, run),
-        Exposure.judge(levelDba, level, run));
+        Exposure.judge(levelDba, level, peak, run));
   }
 
   private static void refuseUndecided(SoundLevelRequest q, Run run) {

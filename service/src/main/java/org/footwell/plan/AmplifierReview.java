@@ -67,6 +67,7 @@ final class AmplifierReview {
     VehiclePlan.Amplifier amplifier = plan.amplifiers().get(index);
     return run.call(AMPLIFIER_HEAT, heat(index), heatPlaces(index))
         .map(AmplifierHeatResult::total)
+        .map(total -> remarked(index, total))
         .flatMap(
             total ->
                 run.call(
@@ -74,6 +75,14 @@ final class AmplifierReview {
                         cable(amplifier.feed(), total.musicThird().batteryCurrentA()),
                         cablePlaces(index, amplifier.id()))
                     .map(cable -> line(amplifier, total, cable)));
+  }
+
+  private AmplifierHeatResult.Total remarked(int index, AmplifierHeatResult.Total total) {
+    run.find(PlanFinding.SUPPLY_FOR_MUSIC)
+        .at("/amplifiers/" + index + "/feed")
+        .value(total.musicThird().batteryCurrentA())
+        .limit(total.sine().batteryCurrentA());
+    return total;
   }
 
   private static AmplifierLine line(
@@ -161,7 +170,7 @@ final class AmplifierReview {
         null,
         feed.oneWayM(),
         feed.returnPath(),
-        null,
+        feed.bodyOhm(),
         null,
         feed.permittedDropV(),
         feed.material(),

@@ -99,6 +99,10 @@ final class ChannelReview {
             .with("/amplifier/minimum_ohm", outputAt() + "/minimum_ohm")
             .with("/amplifier/minimum_bridged_ohm", outputAt() + "/minimum_bridged_ohm")
             .with("/amplifier/output_ohm", outputAt() + "/output_ohm");
+    if (resolved.driversOf(index).stream().allMatch(d -> resolved.part(d).impedance() != null)) {
+      // The lowest load is computed, so it need not be guessed.
+      places.without(LoadFinding.LOWEST_MODULUS);
+    }
     // A meter is put to each coil while fitting; the plan asks for the load only.
     places.without(LoadFinding.METER_READING_SPLIT, LoadFinding.METER_READING_UNKNOWN);
     int coil = 0;
@@ -120,7 +124,14 @@ final class ChannelReview {
         plan.amplifiers().get(resolved.amplifierOf(index)).supplyRegulated(),
         null,
         null,
-        bearable == null ? null : new RailMatchRequest.Driver(bearable, load.loadOhm()));
+        bearable == null ? null : new RailMatchRequest.Driver(bearable, load.loadOhm()),
+        supplyV());
+  }
+
+  /** Voltage of the battery while the amplifier plays, where the plan says it. */
+  private Double supplyV() {
+    Wiring.Feed feed = plan.amplifiers().get(resolved.amplifierOf(index)).feed();
+    return feed == null ? null : feed.supplyV();
   }
 
   /** The minimum load is judged by wiring-load, where it is known which coils make the load. */
@@ -130,6 +141,7 @@ final class ChannelReview {
         .with("/rails", outputAt() + "/rails")
         .with("/ratings", outputAt() + "/ratings")
         .with("/bridged", at() + "/outputs")
+        .with("/supply_v", "/amplifiers/" + resolved.amplifierOf(index) + "/feed/supply_v")
         .without(AmplifierFinding.LOAD_BELOW_MINIMUM, AmplifierFinding.LOAD_DIPS_BELOW_MINIMUM);
   }
 

@@ -35,6 +35,13 @@ final class GainReview {
         .orElse(null);
   }
 
+  /** The clean voltage, or less where the drivers bear less for long. */
+  private static double largestV(ChannelReview.Powered powered) {
+    Double limiter = powered.power().limiterRmsV();
+    double clean = powered.power().voltageV();
+    return limiter == null ? clean : Math.min(clean, limiter);
+  }
+
   private GainChainRequest request(
       int channel, ChannelReview.Powered powered, Stage.Sensitivity sensitivity) {
     Wiring.Signal signal = plan.signal();
@@ -43,7 +50,7 @@ final class GainReview {
         new Stage(
             plan.channels().get(channel).id(),
             sensitivity.maxV(),
-            powered.power().voltageV(),
+            largestV(powered),
             null,
             sensitivity,
             null,

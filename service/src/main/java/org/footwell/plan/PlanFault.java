@@ -6,5 +6,6 @@ import org.footwell.calculation.FaultCode;
 public enum PlanFault implements FaultCode {
   OUTPUT_USED_TWICE,
   DRIVER_USED_TWICE,
-  BRIDGE_OF_ONE
+  BRIDGE_OF_ONE,
+  BRIDGE_OF_UNLIKE
 }

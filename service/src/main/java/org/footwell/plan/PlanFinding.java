@@ -15,7 +15,8 @@ public enum PlanFinding implements FindingCode {
   ROLE_UNEVEN(WARNING),
   LEVEL_NOT_KNOWN(NOTE),
   HEADROOM_NOT_KNOWN(NOTE),
-  HEAVIER(NOTE);
+  HEAVIER(NOTE),
+  SUPPLY_FOR_MUSIC(NOTE);
 
   private final Verdict level;
 

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import org.footwell.alignment.AlignmentFinding;
 import org.footwell.alignment.SeatDelays;
 import org.footwell.alignment.SeatDelaysRequest;
 import org.footwell.alignment.SeatDelaysResult;
@@ -40,7 +41,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
             .mapToObj(i -> new ChannelReview(plan, resolved, run, i).powered())
             .toList();
     Optional<SeatDelaysResult> delays =
-        run.call(SEAT_DELAYS, delays(plan, resolved, run), places());
+        run.call(SEAT_DELAYS, delays(plan, resolved, run), places(levelsKnown(plan)));
     run.requireNoFaults();
     remarkUnused(plan, resolved, run);
 
@@ -66,6 +67,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
         new AmplifierReview(plan, resolved, run, channels, lowestOhm).lines();
     run.requireNoFaults();
 
+    List<Double> trims = trims(levels, delays.orElseThrow());
     List<ChannelLine> lines = new ArrayList<>();
     for (int i = 0; i < channels.size(); i++) {
       lines.add(
@@ -73,15 +75,27 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
               plan,
               i,
               channels.get(i),
-              new Figures(levels.get(i), lowestOhm.get(i), gainTargetV.get(i)),
+              new Figures(levels.get(i), trims.get(i), lowestOhm.get(i), gainTargetV.get(i)),
               delays.orElseThrow(),
               run));
     }
     return system(plan, resolved, main, lines, amplifiers, delays.orElseThrow(), run);
   }
 
+  /**
+   * What brings every channel down to the level of the quietest, dB; where a level is not known, the
+   * trims of the distance law.
+   */
+  private static List<Double> trims(List<Double> levels, SeatDelaysResult delays) {
+    if (levels.contains(null)) {
+      return delays.channels().stream().map(SeatDelaysResult.Channel::trimDb).toList();
+    }
+    double quietest = levels.stream().mapToDouble(level -> level).min().orElseThrow();
+    return levels.stream().map(level -> quietest - level).toList();
+  }
+
   /** Figures of a channel that may not be known. */
-  private record Figures(Double levelDbSpl, Double lowestOhm, Double gainTargetV) {}
+  private record Figures(Double levelDbSpl, double trimDb, Double lowestOhm, Double gainTargetV) {}
 
   private static ChannelLine line(
       VehiclePlan plan,
@@ -103,7 +117,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
         figures.levelDbSpl(),
         figures.gainTargetV(),
         delays.channels().get(index).delayMs(),
-        delays.channels().get(index).trimDb(),
+        figures.trimDb(),
         run.verdictOn("/channels/" + index));
   }
 
@@ -127,7 +141,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
         level,
         levelDba,
         totals.overRoadNoise(levelDba),
-        level == null ? null : Exposure.judge(levelDba, level, run),
+        level == null ? null : Exposure.judge(levelDba, level, totals.peak(level), run),
         totals.massChange(),
         totals.price());
   }
@@ -162,13 +176,22 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
   }
 
   /** The request of seat-delays is built like the plan, so most places are where they were. */
-  private static Rebase places() {
-    return Rebase.to("", null)
+  private static Rebase places(boolean levelsKnown) {
+    Rebase places = Rebase.to("", null);
+    if (levelsKnown) {
+      // The plan trims by its levels then.
+      places.without(AlignmentFinding.TRIM_DISTANCE_LAW);
+    }
+    return places
         .with("/channels", "/channels")
         .with("/seats", "/seats")
         .with("/crossovers", "/crossovers")
         .with("/processor", "/processor")
         .with("/temperature_c", "/vehicle/temperature_c");
+  }
+
+  private static boolean levelsKnown(VehiclePlan plan) {
+    return plan.newParts().stream().allMatch(part -> part.sensitivity() != null);
   }
 
   private static void remarkUnused(VehiclePlan plan, Resolved resolved, Run run) {

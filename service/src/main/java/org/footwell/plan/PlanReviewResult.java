@@ -55,7 +55,10 @@ public record PlanReviewResult(
                   "RMS voltage to set with the test tone, V; where signal and sensitivity are given")
           Double gainTargetV,
       @Schema(description = "Delay to add, ms") double delayMs,
-      @Schema(description = "Trim for the distance, dB") double trimDb,
+      @Schema(
+              description =
+                  "Trim that brings the channel to the level of the quietest, dB; by the distance law where a level is not known")
+          double trimDb,
       @Schema(description = "The worst finding about this channel") Verdict verdict) {}
 
   /** One group of channels. */

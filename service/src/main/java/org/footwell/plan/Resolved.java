@@ -10,6 +10,7 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.footwell.alignment.SeatDelaysRequest;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Remark;
@@ -41,10 +42,10 @@ final class Resolved {
     newParts = index("/new_parts", plan.newParts(), VehiclePlan.Part::id);
     drivers = index("/drivers", plan.drivers(), VehiclePlan.Driver::id);
     amplifiers = index("/amplifiers", plan.amplifiers(), VehiclePlan.Amplifier::id);
-    index("/channels", plan.channels(), VehiclePlan.Channel::id);
     checkDrivers();
     checkOutputs();
     checkNetworks();
+    checkCrossovers(index("/channels", plan.channels(), VehiclePlan.Channel::id));
     run.requireNoFaults();
   }
 
@@ -91,6 +92,8 @@ final class Resolved {
           dangling(pointer, output, "outputs of " + channel.amplifier(), outputs);
         } else if (o == 1 && output.equals(channel.outputs().get(0))) {
           run.refuse(PlanFault.BRIDGE_OF_ONE).at(pointer).given(output);
+        } else if (o == 1 && unlike(amplifier, outputs, channel.outputs())) {
+          run.refuse(PlanFault.BRIDGE_OF_UNLIKE).at(pointer).given(output);
         } else if (!used.add(channel.amplifier() + " " + output)) {
           run.refuse(PlanFault.OUTPUT_USED_TWICE)
               .at(pointer)
@@ -98,6 +101,13 @@ final class Resolved {
         }
       }
     }
+  }
+
+  /** Whether two outputs of a bridge differ in anything but their id. */
+  private boolean unlike(int amplifier, Map<String, Integer> byId, List<String> pair) {
+    List<VehiclePlan.Output> outputs = plan.amplifiers().get(amplifier).outputs();
+    Integer first = byId.get(pair.get(0));
+    return first != null && !outputs.get(first).isLike(outputs.get(byId.get(pair.get(1))));
   }
 
   private Map<String, Integer> outputs(int amplifier) {
@@ -109,7 +119,7 @@ final class Resolved {
     return byId;
   }
 
-  /** Which drivers each network names; what is no driver is left for wiring-load to refuse. */
+  /** Which drivers each network names; the form of the network is wiring-load's to judge. */
   private void checkNetworks() {
     Map<Integer, Integer> channelOf = new HashMap<>();
     for (int i = 0; i < plan.channels().size(); i++) {
@@ -130,6 +140,18 @@ final class Resolved {
         }
       }
       driversOfChannel.put(i, named);
+    }
+  }
+
+  private void checkCrossovers(Map<String, Integer> channels) {
+    for (int i = 0; i < plan.crossovers().size(); i++) {
+      SeatDelaysRequest.Crossover crossover = plan.crossovers().get(i);
+      if (!channels.containsKey(crossover.lower())) {
+        dangling("/crossovers/" + i + "/lower", crossover.lower(), "channels", channels);
+      }
+      if (!channels.containsKey(crossover.upper())) {
+        dangling("/crossovers/" + i + "/upper", crossover.upper(), "channels", channels);
+      }
     }
   }
 

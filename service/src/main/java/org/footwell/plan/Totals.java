@@ -81,6 +81,12 @@ final class Totals {
         : Double.valueOf(level + programme.aWeightingDb());
   }
 
+  /** Peak level of the programme, dB SPL. */
+  double peak(double level) {
+    VehiclePlan.Programme programme = plan.programme();
+    return level + (programme == null ? Decibels.SINE_CREST : programme.crestFactorDb());
+  }
+
   /** An A-weighted level over the road noise, dB, or null when one of the two is not known. */
   Double overRoadNoise(Double levelDba) {
     Double noise = plan.vehicle().roadNoiseDba();

@@ -201,7 +201,21 @@ public record VehiclePlan(
                   "Range of its gain control, by the input that gives its largest clean output;"
                       + " with signal, for the gain target")
           @Valid
-          Stage.Sensitivity sensitivity) {}
+          Stage.Sensitivity sensitivity) {
+
+    /** Whether another output is the same in everything but its id. */
+    boolean isLike(Output other) {
+      return equals(
+          new Output(
+              id,
+              other.rails,
+              other.ratings,
+              other.minimumOhm,
+              other.minimumBridgedOhm,
+              other.outputOhm,
+              other.sensitivity));
+    }
+  }
 
   /** Where in the sound stage a channel plays. */
   public enum Role {

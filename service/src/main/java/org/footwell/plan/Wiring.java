@@ -53,6 +53,13 @@ public final class Wiring {
           Double oneWayM,
       @Schema(description = "What brings the current back") @NotNull
           SupplyCableRequest.ReturnPath returnPath,
+      @Schema(
+              description =
+                  "Resistance of the body between the two earth points, ohm, when the body"
+                      + " returns; without it the drop counts the cable alone")
+          @DecimalMin("0")
+          @DecimalMax("1")
+          Double bodyOhm,
       @Schema(description = "Drop permitted over the whole loop, V")
           @NotNull
           @DecimalMin("0")

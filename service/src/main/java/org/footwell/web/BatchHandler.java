@@ -1,7 +1,9 @@
 package org.footwell.web;
 
 import io.javalin.http.Context;
+import java.io.BufferedInputStream;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
 
@@ -39,7 +41,9 @@ final class BatchHandler {
         case CSV -> csv(ctx, endpoint, "semicolon".equals(separator) ? ';' : ',');
         case NDJSON -> {
           start(ctx, NDJSON);
-          LinesBatch.answer(endpoint, ctx.req().getInputStream(), output(ctx), rowBytes);
+          InputStream in = new BufferedInputStream(ctx.req().getInputStream());
+          LinesBatch.answer(
+              endpoint, in, new FlushingOutput(in, ctx.res().getOutputStream()), rowBytes);
         }
         case JSON -> {
           try (ArrayBatch array = new ArrayBatch(ctx.req().getInputStream(), rowBytes)) {

@@ -57,7 +57,7 @@ final class CalculationHandler {
     ctx.res().setHeader("Cache-Control", "public, max-age=3600");
     ctx.res().setHeader("ETag", tag);
     ctx.res().setHeader("Footwell-Verdict", verdict(answer));
-    if (query.option("format") == null) {
+    if (query.option("format") == null && query.option("field") == null) {
       ctx.res().addHeader("Vary", "Accept");
     }
     if (EntityTag.matches(ctx.header("If-None-Match"), tag)) {

@@ -1,6 +1,5 @@
 package org.footwell.web;
 
-import java.io.BufferedInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -11,10 +10,10 @@ final class LinesBatch {
 
   private LinesBatch() {}
 
-  /** Answers each line with a line; empty lines are skipped. */
+  /** Answers each line of a buffered input with a line; empty lines are skipped. */
   static void answer(Endpoint<?, ?> endpoint, InputStream in, FlushingOutput out, int most)
       throws IOException {
-    Lines lines = new Lines(new BufferedInputStream(in), most);
+    Lines lines = new Lines(in, most);
     while (lines.next()) {
       out.write(
           lines.tooLong()

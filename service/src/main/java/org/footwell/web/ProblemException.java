@@ -2,6 +2,7 @@ package org.footwell.web;
 
 import java.util.List;
 import org.footwell.calculation.Fault;
+import org.footwell.calculation.Faults;
 
 /** Ends the handling of a request with a problem answer. */
 final class ProblemException extends RuntimeException {
@@ -33,9 +34,11 @@ final class ProblemException extends RuntimeException {
   }
 
   static String invalidDetail(List<Fault> errors) {
-    return errors.size() == 1
-        ? errors.get(0).detail()
-        : errors.size() + " faults; the first: " + errors.get(0).detail();
+    if (errors.size() == 1) {
+      return errors.get(0).detail();
+    }
+    String count = (errors.size() >= Faults.MOST ? "At least " : "") + errors.size();
+    return count + " faults; the first: " + errors.get(0).detail();
   }
 
   ProblemType type() {

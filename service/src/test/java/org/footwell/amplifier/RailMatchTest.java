@@ -116,7 +116,8 @@ class RailMatchTest {
             null,
             null,
             null,
-            new Driver(1.0, 4.0));
+            new Driver(1.0, 4.0),
+            null);
     AtSupply at11 = Requests.result(request).atSupply().get(0);
     assertEquals(0, at11.cleanPowerW(), 0);
     assertNull(at11.headroomDb());
@@ -126,7 +127,7 @@ class RailMatchTest {
   void regulatedRailsStayWhateverTheSupply() {
     RailMatchRequest request =
         new RailMatchRequest(
-            4.0, Requests.rails(30, 2, null, 0), null, null, true, null, null, null);
+            4.0, Requests.rails(30, 2, null, 0), null, null, true, null, null, null, null);
     Requests.result(request).atSupply().forEach(at -> assertEquals(98, at.cleanPowerW(), 1e-9));
   }
 
@@ -167,9 +168,11 @@ class RailMatchTest {
             null,
             null,
             null,
+            null,
             null);
     assertEquals("exactly-one-of", Requests.onlyFault(both).code());
-    RailMatchRequest neither = new RailMatchRequest(4.0, null, null, null, null, null, null, null);
+    RailMatchRequest neither =
+        new RailMatchRequest(4.0, null, null, null, null, null, null, null, null);
     assertEquals("exactly-one-of", Requests.onlyFault(neither).code());
   }
 
@@ -217,7 +220,7 @@ class RailMatchTest {
   void whatARunningEngineAddsIsCountedAgainstTheDriver() {
     Rails rails = new Rails(20.0, 12.0, null, 0.0, null, null); // 50 W at 12 V, 72 W at 14.4 V
     RailMatchRequest request =
-        new RailMatchRequest(4.0, rails, null, null, null, null, null, new Driver(30.0, 4.0));
+        new RailMatchRequest(4.0, rails, null, null, null, null, null, new Driver(30.0, 4.0), null);
     Answer<RailMatchResult> answer = Requests.answer(request);
     assertEquals(2.2185, answer.result().headroomDb(), 5e-5);
     assertEquals(List.of("amplifier-can-destroy-driver"), Answers.codes(answer));
@@ -234,7 +237,8 @@ class RailMatchTest {
         null,
         minimum,
         minimumBridged,
-        driver);
+        driver,
+        null);
   }
 
   @Test

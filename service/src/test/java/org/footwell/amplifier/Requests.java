@@ -40,7 +40,7 @@ final class Requests {
   }
 
   static RailMatchRequest of(double loadOhm, Ratings ratings, boolean bridged, Driver driver) {
-    return new RailMatchRequest(loadOhm, null, ratings, bridged, null, null, null, driver);
+    return new RailMatchRequest(loadOhm, null, ratings, bridged, null, null, null, driver, null);
   }
 
   static RailMatchRequest of(double loadOhm, Rails rails) {
@@ -48,7 +48,7 @@ final class Requests {
   }
 
   static RailMatchRequest of(double loadOhm, Rails rails, boolean bridged) {
-    return new RailMatchRequest(loadOhm, rails, null, bridged, null, null, null, null);
+    return new RailMatchRequest(loadOhm, rails, null, bridged, null, null, null, null, null);
   }
 
   static Answer<RailMatchResult> answer(RailMatchRequest request) {

@@ -70,9 +70,10 @@ class PlanReviewTest {
   void theBridgedSubwoofersAreFourOhmAndGetThePowerOfTheRails() {
     ChannelLine bass = channel(answer(plan()), "bass");
     assertEquals(4, bass.loadOhm(), 1e-12);
-    // 2·(31 − 2.5) V peak behind 2·0.25 ohm into 4 ohm and 2·1.5 m of 4 mm² (4.95 ohm/km):
+    // 31 V at 14.4 V are 29.708 V at the 13.8 V of the feed; 2·(29.708 − 2.5) V peak behind
+    // 2·0.25 ohm into 4 ohm and 2·1.5 m of 4 mm² (4.95 ohm/km):
     double load = 4 + 2 * 1.5 * 4.95 / 1000;
-    double peak = 57 * load / (load + 0.5);
+    double peak = 2 * (31 * 13.8 / 14.4 - 2.5) * load / (load + 0.5);
     assertEquals(peak * peak / 2 / load, bass.cleanPowerW(), 1e-6);
     assertEquals(peak, bass.limiterPeakV(), 1e-9);
   }
@@ -134,7 +135,8 @@ class PlanReviewTest {
   @Test
   void aLoadBelowTheMinimumStopsThePlanAndPointsToTheOutput() {
     ObjectNode plan = plan();
-    at(plan, "/amplifiers/1/outputs/0").put("minimum_bridged_ohm", 5);
+    plan.at("/amplifiers/1/outputs")
+        .forEach(output -> ((ObjectNode) output).put("minimum_bridged_ohm", 5));
     Answer<PlanReviewResult> answer = answer(plan);
     Finding worst = answer.findings().get(0);
     assertEquals(Verdict.STOP, answer.verdict());
@@ -153,6 +155,7 @@ class PlanReviewTest {
     at(plan, "/channels/2").put("amplifier", "mian");
     ((ArrayNode) plan.at("/channels/3/outputs")).set(0, Json.MAPPER.valueToTree("9"));
     at(plan, "/channels/4").put("network", "rear_right_coaxail");
+    at(plan, "/crossovers/0").put("lower", "boss");
     assertEquals(
         List.of(
             "duplicate /drivers/8/id",
@@ -161,7 +164,8 @@ class PlanReviewTest {
             "dangling-reference /channels/2/amplifier",
             "dangling-reference /channels/3/outputs/0",
             "dangling-reference /channels/4/network",
-            "dangling-reference /channels/5/network"),
+            "dangling-reference /channels/5/network",
+            "dangling-reference /crossovers/0/lower"),
         faults(plan));
   }
 
@@ -184,6 +188,31 @@ class PlanReviewTest {
   }
 
   @Test
+  void theTwoHalvesOfABridgeMustBeAlike() {
+    ObjectNode plan = plan();
+    at(plan, "/amplifiers/1/outputs/1/rails").put("rail_v", 25);
+    assertEquals(List.of("bridge-of-unlike /channels/5/outputs/1"), faults(plan));
+  }
+
+  @Test
+  void theGainTargetNeverPassesWhatTheDriversBear() {
+    ChannelLine centre = channel(answer(plan()), "centre");
+    // 30 W into 4 ohm are 10.95 V; 3 dB overlap and a tone at -6 dBFS leave 3 dB less.
+    double loaded = centre.limiterRmsV() * Math.pow(10, (3.0 - 6.0) / 20);
+    assertEquals(loaded * 4.04 / 4, centre.gainTargetV(), 2e-3);
+    assertTrue(centre.gainTargetV() < centre.limiterRmsV());
+  }
+
+  @Test
+  void trimsBringEveryChannelToTheLevelOfTheQuietest() {
+    List<ChannelLine> lines = answer(plan()).result().channels();
+    double quietest = lines.stream().mapToDouble(ChannelLine::levelDbSpl).min().orElseThrow();
+    for (ChannelLine line : lines) {
+      assertEquals(quietest, line.levelDbSpl() + line.trimDb(), 1e-9);
+    }
+  }
+
+  @Test
   void aBridgeNeedsTwoOutputs() {
     ObjectNode plan = plan();
     ((ArrayNode) plan.at("/channels/5/outputs")).set(1, Json.MAPPER.valueToTree("a"));
@@ -194,14 +223,17 @@ class PlanReviewTest {
   void faultsOfNestedCalculationsPointIntoThePlan() {
     ObjectNode plan = plan();
     at(plan, "/channels/0").put("network", "front_left_woofer || ");
-    at(plan, "/amplifiers/1/outputs/0/rails").put("drop_v", 31);
-    at(plan, "/crossovers/0").put("lower", "boss");
+    plan.at("/amplifiers/1/outputs")
+        .forEach(output -> ((ObjectNode) output.get("rails")).put("drop_v", 31));
+    at(plan, "/channels/3/high_pass").put("order", 3);
     List<String> faults = faults(plan);
     assertTrue(faults.contains("network-syntax /channels/0/network"), faults::toString);
     assertTrue(
         faults.contains("rail-not-above-drop /amplifiers/1/outputs/0/rails/drop_v"),
         faults::toString);
-    assertTrue(faults.stream().anyMatch(f -> f.endsWith("/crossovers/0/lower")), faults::toString);
+    assertTrue(
+        faults.stream().anyMatch(f -> f.startsWith("linkwitz-riley-order /channels/3")),
+        faults::toString);
   }
 
   @Test

@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Collections;
 import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -40,6 +41,15 @@ class BigInputTest {
     Refusal refusal = Refusal.of(post(with("drive", text)), 422);
     assertEquals(Set.of("/drive wrong-type"), refusal.faults());
     assertTrue(refusal.problem().toString().length() < 1_000);
+  }
+
+  @Test
+  void ofVeryManyFaultsAHundredAreToldAndThatThereAreMore() {
+    String band = "{\"frequency_hz\": -1, \"level_db\": 999}";
+    String bands = "[" + String.join(",", Collections.nCopies(64, band)) + "]";
+    Refusal refusal = Refusal.of(post(with("spectrum", bands)), 422);
+    assertEquals(100, refusal.problem().get("errors").size());
+    assertTrue(refusal.detail().startsWith("At least 100 faults; "), refusal.detail());
   }
 
   @Test
