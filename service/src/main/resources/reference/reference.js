@@ -1,7 +1,7 @@
 "use strict";
 // The interactive reference: the contract of this very service, nothing from elsewhere.
 SwaggerUIBundle({
-  url: "/openapi-3.0.json",
+  url: "/openapi.json",
   dom_id: "#reference",
   deepLinking: true,
   docExpansion: "list",

@@ -12,6 +12,7 @@ import java.util.Map;
 final class Binder {
 
   private static final int LONGEST_NUMBER = 40;
+  private static final int LONGEST_SHOWN = 40;
 
   private final boolean cells;
   private final Faults faults;
@@ -53,7 +54,8 @@ final class Binder {
 
   private void unknown(Node.Group group, String key, String pointer) {
     String escaped = key.replace("~", "~0").replace("/", "~1");
-    String shown = escaped.length() <= LONGEST_NUMBER ? escaped : escaped.substring(0, 40) + "…";
+    String shown =
+        escaped.length() <= LONGEST_SHOWN ? escaped : escaped.substring(0, LONGEST_SHOWN) + "…";
     faults
         .add(CoreFault.UNKNOWN_FIELD)
         .at(pointer + "/" + shown)

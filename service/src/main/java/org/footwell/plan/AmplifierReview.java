@@ -118,7 +118,7 @@ final class AmplifierReview {
    * A channel as amplifier-heat sees it. Of an output known by its ratings only the largest swing is
    * known; it is taken for the rail, which tells a little less heat than there is.
    */
-  private AmplifierHeatRequest.Channel channel(Wiring.Draw draw, int index) {
+  private AmplifierHeatRequest.Channel channel(AmplifierSupply.Draw draw, int index) {
     boolean bridged = plan.channels().get(index).bridged();
     Rails rails = resolved.output(index).rails();
     boolean singleSupply = rails != null && rails.kind() == Rails.Kind.SINGLE_SUPPLY_BRIDGE;
@@ -163,7 +163,7 @@ final class AmplifierReview {
     return places;
   }
 
-  private static SupplyCableRequest cable(Wiring.Feed feed, double currentA) {
+  private static SupplyCableRequest cable(AmplifierSupply.Feed feed, double currentA) {
     return new SupplyCableRequest(
         feed.supplyV(),
         currentA,

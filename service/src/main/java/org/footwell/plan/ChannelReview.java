@@ -130,7 +130,7 @@ final class ChannelReview {
 
   /** Voltage of the battery while the amplifier plays, where the plan says it. */
   private Double supplyV() {
-    Wiring.Feed feed = plan.amplifiers().get(resolved.amplifierOf(index)).feed();
+    AmplifierSupply.Feed feed = plan.amplifiers().get(resolved.amplifierOf(index)).feed();
     return feed == null ? null : feed.supplyV();
   }
 

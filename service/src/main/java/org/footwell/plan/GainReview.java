@@ -44,7 +44,7 @@ final class GainReview {
 
   private GainChainRequest request(
       int channel, ChannelReview.Powered powered, Stage.Sensitivity sensitivity) {
-    Wiring.Signal signal = plan.signal();
+    Signal signal = plan.signal();
     List<Stage> stages = new ArrayList<>(signal.stages());
     stages.add(
         new Stage(

@@ -57,11 +57,12 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
     run.requireNoFaults();
     List<ChannelReview.Powered> channels = powered.stream().map(Optional::orElseThrow).toList();
     LowestLoad lowest = new LowestLoad(plan, resolved, run);
+    GainReview gain = new GainReview(plan, resolved, run);
     List<Double> lowestOhm = new ArrayList<>();
     List<Double> gainTargetV = new ArrayList<>();
     for (int i = 0; i < channels.size(); i++) {
       lowestOhm.add(lowest.of(i, channels.get(i).load()));
-      gainTargetV.add(new GainReview(plan, resolved, run).targetV(i, channels.get(i)));
+      gainTargetV.add(gain.targetV(i, channels.get(i)));
     }
     List<AmplifierLine> amplifiers =
         new AmplifierReview(plan, resolved, run, channels, lowestOhm).lines();

@@ -42,10 +42,11 @@ final class Resolved {
     newParts = index("/new_parts", plan.newParts(), VehiclePlan.Part::id);
     drivers = index("/drivers", plan.drivers(), VehiclePlan.Driver::id);
     amplifiers = index("/amplifiers", plan.amplifiers(), VehiclePlan.Amplifier::id);
+    Map<String, Integer> channels = index("/channels", plan.channels(), VehiclePlan.Channel::id);
     checkDrivers();
     checkOutputs();
     checkNetworks();
-    checkCrossovers(index("/channels", plan.channels(), VehiclePlan.Channel::id));
+    checkCrossovers(channels);
     run.requireNoFaults();
   }
 

@@ -51,8 +51,7 @@ public record VehiclePlan(
         List<SeatDelaysRequest.@NotNull @Valid Crossover> crossovers,
     @Schema(description = "The processor that delays the channels") @Valid
         SeatDelaysRequest.Processor processor,
-    @Schema(description = "What feeds the amplifiers, for the gain targets") @Valid
-        Wiring.Signal signal,
+    @Schema(description = "What feeds the amplifiers, for the gain targets") @Valid Signal signal,
     @Schema(description = "What is played; without it a sine") @Valid Programme programme) {
 
   /** Ids are a letter, then letters, digits, _ and -. */
@@ -163,9 +162,9 @@ public record VehiclePlan(
           Boolean supplyRegulated,
       @Schema(description = "How it turns supply into output; with feed, for current and heat")
           @Valid
-          Wiring.Draw draw,
+          AmplifierSupply.Draw draw,
       @Schema(description = "Its supply cable; with draw, for cable and fuse") @Valid
-          Wiring.Feed feed,
+          AmplifierSupply.Feed feed,
       @Schema(description = "Its outputs") @NotNull @Size(min = 1, max = 16) @Valid
           List<@NotNull @Valid Output> outputs,
       @Schema(description = "Mass, g") @DecimalMin("1") @DecimalMax("100000") Double massG,

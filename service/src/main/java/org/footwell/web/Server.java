@@ -113,10 +113,10 @@ public final class Server implements AutoCloseable {
     page(routes, "/health/ready", this::ready);
     page(routes, "/metrics", metrics::scrape);
     page(routes, "/problems/{type}", pages::problem);
-    page(routes, "/openapi.json", ctx -> pages.serve(ctx, "/contract/openapi-3.1.json"));
-    page(routes, "/openapi.yaml", ctx -> pages.serve(ctx, "/contract/openapi-3.1.yaml"));
-    page(routes, "/openapi-3.0.json", ctx -> pages.serve(ctx, "/contract/openapi-3.0.json"));
-    page(routes, "/openapi-3.0.yaml", ctx -> pages.serve(ctx, "/contract/openapi-3.0.yaml"));
+    page(routes, "/openapi.json", ctx -> pages.serve(ctx, "/contract/openapi-3.0.json"));
+    page(routes, "/openapi.yaml", ctx -> pages.serve(ctx, "/contract/openapi-3.0.yaml"));
+    page(routes, "/openapi-3.1.json", ctx -> pages.serve(ctx, "/contract/openapi-3.1.json"));
+    page(routes, "/openapi-3.1.yaml", ctx -> pages.serve(ctx, "/contract/openapi-3.1.yaml"));
     page(routes, "/", ctx -> pages.serve(ctx, "/reference/index.html"));
     for (String file :
         List.of("reference.js", "swagger-ui.css", "swagger-ui-bundle.js", "favicon.svg")) {

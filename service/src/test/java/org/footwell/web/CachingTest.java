@@ -112,7 +112,7 @@ class CachingTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"/openapi.json", "/openapi.yaml", "/openapi-3.0.json", "/"})
+  @ValueSource(strings = {"/openapi.json", "/openapi.yaml", "/openapi-3.1.json", "/"})
   void aFixedPageMayBeKeptAndAskedAgainByItsTag(String page) {
     Response response = given().get(page);
     assertEquals(200, response.statusCode());
@@ -122,5 +122,11 @@ class CachingTest {
     Response again = given().header("If-None-Match", tag).get(page);
     assertEquals(304, again.statusCode());
     assertEquals("", again.asString());
+  }
+
+  @Test
+  void theContractIsServedInItsCommittedFormWithTheNewerBesideIt() {
+    assertEquals("3.0.3", given().get("/openapi.json").path("openapi"));
+    assertEquals("3.1.0", given().get("/openapi-3.1.json").path("openapi"));
   }
 }

@@ -5,18 +5,13 @@ import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
-import jakarta.validation.constraints.Size;
-import java.util.List;
-import org.footwell.gain.FactoryOutput;
-import org.footwell.gain.GainChainRequest;
-import org.footwell.gain.Stage;
 import org.footwell.heat.AmplifierHeatRequest;
 import org.footwell.supply.SupplyCableRequest;
 
-/** What a plan says about the way to the amplifiers: their supply, and the signal that reaches them. */
-public final class Wiring {
+/** How an amplifier is supplied: what it draws, and the cable that feeds it. */
+public final class AmplifierSupply {
 
-  private Wiring() {}
+  private AmplifierSupply() {}
 
   /** How an amplifier turns supply into output; with it, its current and heat are reviewed. */
   @Valid
@@ -82,37 +77,4 @@ public final class Wiring {
           @DecimalMin("0")
           @DecimalMax("20")
           Double fuseDistanceM) {}
-
-  /**
-   * What feeds the amplifiers; with it, and the sensitivity of an output, its gain target is given.
-   * Exactly one of {@code headUnit} and {@code factoryOutput}.
-   */
-  @Valid
-  public record Signal(
-      @Schema(description = "A source with line outputs. Exactly one of the two sources") @Valid
-          GainChainRequest.HeadUnit headUnit,
-      @Schema(description = "A source with loudspeaker outputs. Exactly one of the two sources")
-          @Valid
-          FactoryOutput factoryOutput,
-      @Schema(description = "Converter and processor between source and amplifiers")
-          @Size(max = 7)
-          @Valid
-          List<@NotNull @Valid Stage> stages,
-      @Schema(description = "How far an amplifier reaches its limit before the source does, dB")
-          @DecimalMin("0")
-          @DecimalMax("20")
-          Double overlapDb,
-      @Schema(description = "Level of the test tone below full scale, dBFS")
-          @NotNull
-          @DecimalMin("-60")
-          @DecimalMax("0")
-          Double testToneDbfs,
-      @Schema(description = "Whether the target is measured open or loaded") @NotNull
-          GainChainRequest.Terminals terminals) {
-
-    public Signal {
-      stages = stages == null ? List.of() : stages;
-      overlapDb = overlapDb == null ? Double.valueOf(0) : overlapDb;
-    }
-  }
 }
