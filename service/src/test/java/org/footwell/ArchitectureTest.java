@@ -18,7 +18,7 @@ class ArchitectureTest {
 
   /** One topic of the trade each. */
   private static final String[] TOPICS = {
-    "load", "amplifier", "heat", "gain", "impedance", "supply", "level", "alignment"
+    "load", "amplifier", "heat", "gain", "impedance", "passive", "supply", "level", "alignment"
   };
 
   @ArchTest
@@ -41,7 +41,9 @@ class ArchitectureTest {
           .whereLayer("gain")
           .mayOnlyBeAccessedByLayers("main", "plan")
           .whereLayer("impedance")
-          .mayOnlyBeAccessedByLayers("main", "plan")
+          .mayOnlyBeAccessedByLayers("main", "plan", "passive")
+          .whereLayer("passive")
+          .mayOnlyBeAccessedByLayers("main")
           .whereLayer("supply")
           .mayOnlyBeAccessedByLayers("main", "plan")
           .whereLayer("level")

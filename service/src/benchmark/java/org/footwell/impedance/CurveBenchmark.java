@@ -1,5 +1,15 @@
 package org.footwell.impedance;
 
+import org.footwell.parts.CurveFrequencies;
+
+import org.footwell.passive.Ladder;
+import org.footwell.passive.LadderElement;
+import org.footwell.passive.PassiveFilter;
+import org.footwell.passive.PassiveFilterRequest;
+import org.footwell.passive.PassiveNetwork;
+import org.footwell.passive.PassiveNetworkRequest;
+import org.footwell.physics.Phasor;
+
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -9,7 +19,7 @@ import java.util.stream.IntStream;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Engine;
 import org.footwell.impedance.ImpedanceFitRequest.Reading;
-import org.footwell.impedance.LadderElement.Place;
+import org.footwell.passive.LadderElement.Place;
 import org.footwell.parts.Filter;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;

@@ -13,6 +13,7 @@ import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.util.Pair;
 import org.footwell.calculation.Run;
+import org.footwell.physics.Phasor;
 
 /**
  * Finds a driver's parameters by least squares, after Levenberg and Marquardt.

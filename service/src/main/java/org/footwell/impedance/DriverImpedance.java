@@ -2,6 +2,8 @@ package org.footwell.impedance;
 
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
+import org.footwell.physics.Phasor;
+import org.footwell.physics.ThieleSmall;
 
 /**
  * The impedance of a driver: its resistance, its coil, and its motion as the terminals show it, in
@@ -17,7 +19,7 @@ import org.footwell.calculation.Run;
  * B is the box as the dual of its acoustic circuit: compliance, leak and vent are in parallel there
  * and so in series here.
  */
-final class DriverImpedance implements Impedance {
+public final class DriverImpedance implements Impedance {
 
   /** Real part of the denominator, in the unit of the mechanical losses: they and the leak. */
   private static final Formula.Of4 DAMPING =
@@ -60,7 +62,7 @@ final class DriverImpedance implements Impedance {
    *
    * @param box null in free air; otherwise the driver has a vas
    */
-  DriverImpedance(ImpedanceDriver driver, ImpedanceBox box) {
+  public DriverImpedance(ImpedanceDriver driver, ImpedanceBox box) {
     re = driver.reOhm();
     fs = driver.fsHz();
     qms = driver.qms();
@@ -86,7 +88,7 @@ final class DriverImpedance implements Impedance {
   }
 
   /** The coil alone, without its DC resistance. */
-  Phasor coil(double f) {
+  public Phasor coil(double f) {
     double reactance =
         exponent == 1 ? reactanceAt * f / atHz : reactanceAt * Math.pow(f / atHz, exponent);
     return new Phasor(reactance * lossShare, reactance);

@@ -10,6 +10,7 @@ import org.apache.commons.math3.optim.univariate.SearchInterval;
 import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
 import org.apache.commons.math3.optim.univariate.UnivariatePointValuePair;
 import org.footwell.calculation.Run;
+import org.footwell.parts.CurveFrequencies;
 
 /**
  * Peaks, dips and the two ends of a curve over a range of frequencies.
@@ -23,23 +24,23 @@ import org.footwell.calculation.Run;
  * @param lowest the lowest place of all, ends included
  * @param highest the highest place of all, ends included
  */
-record Extremes(List<Place> peaks, List<Place> dips, Place lowest, Place highest) {
+public record Extremes(List<Place> peaks, List<Place> dips, Place lowest, Place highest) {
 
   private static final int PER_OCTAVE = 48;
 
   /** A frequency in Hz and the curve there. */
-  record Place(double frequencyHz, double value) {
+  public record Place(double frequencyHz, double value) {
     ModulusPoint modulus() {
       return new ModulusPoint(frequencyHz, value);
     }
   }
 
   /** The extremes of a modulus in ohm. */
-  static Extremes ofModulus(Impedance impedance, CurveFrequencies range, Run run) {
+  public static Extremes ofModulus(Impedance impedance, CurveFrequencies range, Run run) {
     return of(f -> impedance.at(f).modulus(), range, run);
   }
 
-  static Extremes of(DoubleUnaryOperator curve, CurveFrequencies range, Run run) {
+  public static Extremes of(DoubleUnaryOperator curve, CurveFrequencies range, Run run) {
     double[] frequencies = grid(range.fromHz(), range.toHz());
     double[] values = new double[frequencies.length];
     for (int i = 0; i < values.length; i++) {
@@ -70,7 +71,7 @@ record Extremes(List<Place> peaks, List<Place> dips, Place lowest, Place highest
   }
 
   /** Both ends exactly, and {@value #PER_OCTAVE} or more to the octave between them. */
-  static double[] grid(double fromHz, double toHz) {
+  public static double[] grid(double fromHz, double toHz) {
     double octaves = Math.log(toHz / fromHz) / Math.log(2);
     int steps = Math.max(8, (int) Math.ceil(octaves * PER_OCTAVE));
     double ratio = Math.pow(toHz / fromHz, 1.0 / steps);

@@ -1,8 +1,10 @@
 package org.footwell.impedance;
 
+import org.footwell.physics.Phasor;
+
 /** An impedance over frequency. */
 @FunctionalInterface
-interface Impedance {
+public interface Impedance {
 
   /** The impedance in ohm at a frequency in Hz, above 0. */
   Phasor at(double frequencyHz);

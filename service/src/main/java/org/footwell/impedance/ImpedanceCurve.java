@@ -1,13 +1,13 @@
 package org.footwell.impedance;
 
-import static org.footwell.impedance.ImpedanceFault.FREQUENCIES_UNSORTED;
-import static org.footwell.impedance.ImpedanceFault.RANGE_REVERSED;
-import static org.footwell.impedance.ImpedanceFault.RANGE_WITHOUT_POINTS;
 import static org.footwell.impedance.ImpedanceFault.VAS_MISSING;
 import static org.footwell.impedance.ImpedanceFinding.COIL_TAKEN_AS_IDEAL;
 import static org.footwell.impedance.ImpedanceFinding.RATED_IMPEDANCE_TOO_HIGH;
 import static org.footwell.impedance.ImpedanceFinding.RESONANCE_OUTSIDE_RANGE;
 import static org.footwell.impedance.ImpedanceFinding.RE_BELOW_RATED_LIMIT;
+import static org.footwell.parts.FrequencyFault.FREQUENCIES_UNSORTED;
+import static org.footwell.parts.FrequencyFault.RANGE_REVERSED;
+import static org.footwell.parts.FrequencyFault.RANGE_WITHOUT_POINTS;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -18,6 +18,9 @@ import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.impedance.Extremes.Place;
 import org.footwell.impedance.ImpedanceCurveResult.Point;
+import org.footwell.parts.CurveFrequencies;
+import org.footwell.physics.Phasor;
+import org.footwell.physics.ThieleSmall;
 
 /** What a driver is to the amplifier over frequency, alone or in a box. */
 public final class ImpedanceCurve
@@ -108,7 +111,7 @@ public final class ImpedanceCurve
   }
 
   /** Refuses a box whose effect cannot be computed. */
-  static void requireVas(ImpedanceDriver driver, ImpedanceBox box, Run run) {
+  public static void requireVas(ImpedanceDriver driver, ImpedanceBox box, Run run) {
     if (driver != null && box != null && driver.vasL() == null) {
       run.refuse(VAS_MISSING).at("/driver/vas_l").allowed("a volume in litre");
     }

@@ -5,6 +5,7 @@ import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
+import org.footwell.parts.CurveFrequencies;
 
 /** A driver, what it is mounted in, and the frequencies of interest. */
 @Valid

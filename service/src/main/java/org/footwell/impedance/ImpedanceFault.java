@@ -4,9 +4,6 @@ import org.footwell.calculation.FaultCode;
 
 /** Why an impedance over frequency cannot be given. */
 public enum ImpedanceFault implements FaultCode {
-  RANGE_REVERSED,
-  RANGE_WITHOUT_POINTS,
-  FREQUENCIES_UNSORTED,
   VAS_MISSING,
   RESONANCE_NOT_FOUND,
   FIT_FAILED,

@@ -8,7 +8,6 @@ import static org.footwell.impedance.DriverFit.QMS;
 import static org.footwell.impedance.DriverFit.RE;
 import static org.footwell.impedance.ImpedanceFault.BOX_WITHOUT_EFFECT;
 import static org.footwell.impedance.ImpedanceFault.FIT_FAILED;
-import static org.footwell.impedance.ImpedanceFault.FREQUENCIES_UNSORTED;
 import static org.footwell.impedance.ImpedanceFault.MASS_WITHOUT_EFFECT;
 import static org.footwell.impedance.ImpedanceFault.RESONANCE_NOT_FOUND;
 import static org.footwell.impedance.ImpedanceFinding.AREA_INCONSISTENT;
@@ -18,11 +17,13 @@ import static org.footwell.impedance.ImpedanceFinding.FIT_POOR;
 import static org.footwell.impedance.ImpedanceFinding.FIT_UNCERTAIN;
 import static org.footwell.impedance.ImpedanceFinding.SECOND_PEAK;
 import static org.footwell.impedance.ImpedanceFinding.SECOND_TABLE_INCONSISTENT;
+import static org.footwell.parts.FrequencyFault.FREQUENCIES_UNSORTED;
 
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.physics.ThieleSmall;
 
 /** A driver's parameters from its measured impedance. */
 public final class ImpedanceFit implements Calculation<ImpedanceFitRequest, ImpedanceFitResult> {

@@ -3,6 +3,7 @@ package org.footwell.impedance;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Source;
 import org.footwell.physics.Air;
+import org.footwell.physics.ThieleSmall;
 
 /** Moving mass, compliance and force factor from what a second table changed. */
 final class MovingMass {

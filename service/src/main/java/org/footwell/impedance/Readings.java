@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.footwell.calculation.Run;
 import org.footwell.impedance.ImpedanceFitRequest.Reading;
+import org.footwell.parts.Rising;
 
 /** A table of readings, and what can be read off it without a model. */
 final class Readings {

@@ -1,6 +1,7 @@
 package org.footwell.impedance;
 
 import org.footwell.calculation.Run;
+import org.footwell.physics.ThieleSmall;
 
 /**
  * Resonance and Q of a driver as it is mounted.

@@ -1,2 +1,2 @@
-/** What a driver and the passive network before it are to the amplifier, over frequency. */
+/** What a driver is to the amplifier, over frequency; and what it is from readings of that. */
 package org.footwell.impedance;

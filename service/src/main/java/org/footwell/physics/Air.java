@@ -29,5 +29,10 @@ public final class Air {
       Formula.of("speed_of_sound_m_per_s", "343.2·√((t + 273.15)/293.15)", "m/s", ISO_9613_1)
           .with("t", t -> REFERENCE_SPEED_M_PER_S * Math.sqrt((t + ZERO_CELSIUS_K) / REFERENCE_K));
 
+  /** Density in kg/m³ from the temperature in °C, −50 to 100: an ideal gas at constant pressure. */
+  public static final Formula.Of1 DENSITY =
+      Formula.of("density_kg_per_m3", "1.2041·293.15/(t + 273.15)", "kg/m³", ISO_9613_1)
+          .with("t", t -> REFERENCE_DENSITY_KG_PER_M3 * REFERENCE_K / (t + ZERO_CELSIUS_K));
+
   private Air() {}
 }

@@ -10,8 +10,11 @@ import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Step;
-import org.footwell.impedance.CurveFrequencies.Spacing;
 import org.footwell.impedance.ImpedanceCurveResult.Point;
+import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.CurveFrequencies.Spacing;
+import org.footwell.passive.Circuits;
+import org.footwell.physics.Phasor;
 import org.junit.jupiter.api.Test;
 
 class ImpedanceCurveTest {

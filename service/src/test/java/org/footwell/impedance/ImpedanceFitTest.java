@@ -14,6 +14,7 @@ import org.footwell.calculation.Fault;
 import org.footwell.impedance.ImpedanceFitRequest.AddedMass;
 import org.footwell.impedance.ImpedanceFitRequest.KnownBox;
 import org.footwell.impedance.ImpedanceFitRequest.Reading;
+import org.footwell.physics.Phasor;
 import org.junit.jupiter.api.Test;
 
 class ImpedanceFitTest {

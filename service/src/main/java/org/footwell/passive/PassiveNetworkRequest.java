@@ -1,4 +1,4 @@
-package org.footwell.impedance;
+package org.footwell.passive;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
@@ -7,6 +7,9 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import org.footwell.impedance.ImpedanceBox;
+import org.footwell.impedance.ImpedanceDriver;
+import org.footwell.parts.CurveFrequencies;
 
 /** A passive network between an amplifier and a driver. */
 @Valid

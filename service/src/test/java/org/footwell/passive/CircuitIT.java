@@ -1,4 +1,4 @@
-package org.footwell.impedance;
+package org.footwell.passive;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -12,7 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
-import org.footwell.impedance.Circuits.Values;
+import org.footwell.passive.Circuits.Values;
 import org.footwell.reference.ReferenceTable;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Tag;
@@ -21,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Runs the netlists through ngspice and holds them against the calculations and the table. */
 @Tag("workbench")
-class ImpedanceCircuitIT {
+class CircuitIT {
 
   private static final Path NETLISTS = Path.of("src/test/resources/reference/ngspice/impedance");
   private static final double RELATIVE = 0.001;

@@ -1,17 +1,22 @@
-package org.footwell.impedance;
+package org.footwell.passive;
 
-import static org.footwell.impedance.PassiveFilterResult.Purpose.HIGH_PASS;
-import static org.footwell.impedance.PassiveFilterResult.Purpose.LOW_PASS;
+import static org.footwell.passive.PassiveFilterResult.Purpose.HIGH_PASS;
+import static org.footwell.passive.PassiveFilterResult.Purpose.LOW_PASS;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.calculation.Run;
+import org.footwell.impedance.DriverImpedance;
+import org.footwell.impedance.Extremes;
 import org.footwell.impedance.Extremes.Place;
-import org.footwell.impedance.PassiveFilterResult.Corner;
-import org.footwell.impedance.PassiveFilterResult.Point;
-import org.footwell.impedance.PassiveFilterResult.Purpose;
+import org.footwell.impedance.Impedance;
+import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Filter;
+import org.footwell.passive.PassiveFilterResult.Corner;
+import org.footwell.passive.PassiveFilterResult.Point;
+import org.footwell.passive.PassiveFilterResult.Purpose;
 import org.footwell.physics.AnalogFilter;
+import org.footwell.physics.Phasor;
 
 /** What a filter is meant to do and does: ideal, into the resistor, rounded, with the driver. */
 final class FilterCurves {

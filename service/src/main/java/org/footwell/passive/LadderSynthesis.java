@@ -1,7 +1,7 @@
-package org.footwell.impedance;
+package org.footwell.passive;
 
-import static org.footwell.impedance.LadderElement.Place.SERIES;
-import static org.footwell.impedance.LadderElement.Place.SHUNT;
+import static org.footwell.passive.LadderElement.Place.SERIES;
+import static org.footwell.passive.LadderElement.Place.SHUNT;
 
 import java.util.ArrayList;
 import java.util.List;

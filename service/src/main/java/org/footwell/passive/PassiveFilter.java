@@ -1,31 +1,35 @@
-package org.footwell.impedance;
+package org.footwell.passive;
 
-import static org.footwell.impedance.ImpedanceFault.FREQUENCIES_UNSORTED;
-import static org.footwell.impedance.ImpedanceFault.RANGE_REVERSED;
-import static org.footwell.impedance.ImpedanceFault.RANGE_WITHOUT_POINTS;
 import static org.footwell.impedance.ImpedanceFault.VAS_MISSING;
-import static org.footwell.impedance.NetworkFault.BAND_REVERSED;
-import static org.footwell.impedance.NetworkFault.DRIVER_MISSING;
-import static org.footwell.impedance.NetworkFault.NOTHING_TO_COMPENSATE;
-import static org.footwell.impedance.NetworkFault.NOTHING_TO_DESIGN;
-import static org.footwell.impedance.NetworkFault.ORDER_NOT_LINKWITZ_RILEY;
-import static org.footwell.impedance.NetworkFault.ORDER_NOT_PASSIVE;
-import static org.footwell.impedance.NetworkFinding.BAND_SIDES_INTERACT;
-import static org.footwell.impedance.NetworkFinding.DRIVER_SHIFTS_RESPONSE;
-import static org.footwell.impedance.NetworkFinding.INVERT_ONE_WAY;
-import static org.footwell.impedance.NetworkFinding.LOAD_UNLIKE_DRIVER;
-import static org.footwell.impedance.NetworkFinding.ROUNDING_SHIFTS_RESPONSE;
+import static org.footwell.parts.FrequencyFault.FREQUENCIES_UNSORTED;
+import static org.footwell.parts.FrequencyFault.RANGE_REVERSED;
+import static org.footwell.parts.FrequencyFault.RANGE_WITHOUT_POINTS;
+import static org.footwell.passive.NetworkFault.BAND_REVERSED;
+import static org.footwell.passive.NetworkFault.DRIVER_MISSING;
+import static org.footwell.passive.NetworkFault.NOTHING_TO_COMPENSATE;
+import static org.footwell.passive.NetworkFault.NOTHING_TO_DESIGN;
+import static org.footwell.passive.NetworkFault.ORDER_NOT_LINKWITZ_RILEY;
+import static org.footwell.passive.NetworkFault.ORDER_NOT_PASSIVE;
+import static org.footwell.passive.NetworkFinding.BAND_SIDES_INTERACT;
+import static org.footwell.passive.NetworkFinding.DRIVER_SHIFTS_RESPONSE;
+import static org.footwell.passive.NetworkFinding.INVERT_ONE_WAY;
+import static org.footwell.passive.NetworkFinding.LOAD_UNLIKE_DRIVER;
+import static org.footwell.passive.NetworkFinding.ROUNDING_SHIFTS_RESPONSE;
 
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.impedance.Extremes;
 import org.footwell.impedance.Extremes.Place;
-import org.footwell.impedance.FilterCurves.Deviations;
+import org.footwell.impedance.ImpedanceCurve;
+import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Filter.Kind;
 import org.footwell.parts.Safety;
+import org.footwell.passive.FilterCurves.Deviations;
 import org.footwell.physics.FilterPrototype;
+import org.footwell.physics.ThieleSmall;
 
 /** Values of a passive filter, and what becomes of them with parts that can be bought. */
 public final class PassiveFilter implements Calculation<PassiveFilterRequest, PassiveFilterResult> {

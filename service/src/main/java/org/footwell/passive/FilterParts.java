@@ -1,21 +1,24 @@
-package org.footwell.impedance;
+package org.footwell.passive;
 
-import static org.footwell.impedance.LadderElement.Place.SERIES;
-import static org.footwell.impedance.LadderElement.Place.SHUNT;
-import static org.footwell.impedance.PassiveFilterResult.Purpose.COMPENSATION;
-import static org.footwell.impedance.PassiveFilterResult.Purpose.HIGH_PASS;
-import static org.footwell.impedance.PassiveFilterResult.Purpose.LOW_PASS;
-import static org.footwell.impedance.PassiveFilterResult.Purpose.PAD;
+import static org.footwell.passive.LadderElement.Place.SERIES;
+import static org.footwell.passive.LadderElement.Place.SHUNT;
+import static org.footwell.passive.PassiveFilterResult.Purpose.COMPENSATION;
+import static org.footwell.passive.PassiveFilterResult.Purpose.HIGH_PASS;
+import static org.footwell.passive.PassiveFilterResult.Purpose.LOW_PASS;
+import static org.footwell.passive.PassiveFilterResult.Purpose.PAD;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.impedance.PassiveFilterResult.Part;
-import org.footwell.impedance.PassiveFilterResult.Purpose;
+import org.footwell.impedance.DriverImpedance;
+import org.footwell.impedance.ImpedanceDriver;
 import org.footwell.parts.Filter;
+import org.footwell.passive.PassiveFilterResult.Part;
+import org.footwell.passive.PassiveFilterResult.Purpose;
 import org.footwell.physics.Decibels;
+import org.footwell.physics.Phasor;
 
 /** The parts a passive filter is made of, as calculated and as they can be bought. */
 final class FilterParts {

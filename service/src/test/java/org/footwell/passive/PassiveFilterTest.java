@@ -1,4 +1,4 @@
-package org.footwell.impedance;
+package org.footwell.passive;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
@@ -9,13 +9,18 @@ import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Step;
-import org.footwell.impedance.LadderElement.Place;
-import org.footwell.impedance.PassiveFilterResult.Corner;
-import org.footwell.impedance.PassiveFilterResult.Part;
-import org.footwell.impedance.PassiveFilterResult.Point;
-import org.footwell.impedance.PassiveFilterResult.Purpose;
+import org.footwell.impedance.DriverImpedance;
+import org.footwell.impedance.ImpedanceBox;
+import org.footwell.impedance.ImpedanceDriver;
+import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Filter.Kind;
+import org.footwell.passive.LadderElement.Place;
+import org.footwell.passive.PassiveFilterResult.Corner;
+import org.footwell.passive.PassiveFilterResult.Part;
+import org.footwell.passive.PassiveFilterResult.Point;
+import org.footwell.passive.PassiveFilterResult.Purpose;
+import org.footwell.physics.Phasor;
 import org.junit.jupiter.api.Test;
 
 class PassiveFilterTest {

@@ -1,4 +1,4 @@
-package org.footwell.impedance;
+package org.footwell.passive;
 
 import static org.footwell.calculation.Verdict.NOTE;
 import static org.footwell.calculation.Verdict.STOP;

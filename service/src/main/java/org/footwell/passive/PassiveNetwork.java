@@ -1,18 +1,18 @@
-package org.footwell.impedance;
+package org.footwell.passive;
 
-import static org.footwell.impedance.ImpedanceFault.FREQUENCIES_UNSORTED;
-import static org.footwell.impedance.ImpedanceFault.RANGE_REVERSED;
-import static org.footwell.impedance.ImpedanceFault.RANGE_WITHOUT_POINTS;
 import static org.footwell.impedance.ImpedanceFault.VAS_MISSING;
-import static org.footwell.impedance.NetworkFault.COIL_RESISTANCE_WITHOUT_COIL;
-import static org.footwell.impedance.NetworkFault.DRIVER_MISSING;
-import static org.footwell.impedance.NetworkFault.ELEMENT_EMPTY;
-import static org.footwell.impedance.NetworkFault.ZERO_RESISTANCE_LOOP;
-import static org.footwell.impedance.NetworkFinding.CAPACITOR_ACROSS_AMPLIFIER;
-import static org.footwell.impedance.NetworkFinding.COIL_ACROSS_AMPLIFIER;
-import static org.footwell.impedance.NetworkFinding.LEVEL_HUMP;
-import static org.footwell.impedance.NetworkFinding.NETWORK_LOAD_BELOW_RATED;
-import static org.footwell.impedance.NetworkFinding.NETWORK_LOAD_TOO_LOW;
+import static org.footwell.parts.FrequencyFault.FREQUENCIES_UNSORTED;
+import static org.footwell.parts.FrequencyFault.RANGE_REVERSED;
+import static org.footwell.parts.FrequencyFault.RANGE_WITHOUT_POINTS;
+import static org.footwell.passive.NetworkFault.COIL_RESISTANCE_WITHOUT_COIL;
+import static org.footwell.passive.NetworkFault.DRIVER_MISSING;
+import static org.footwell.passive.NetworkFault.ELEMENT_EMPTY;
+import static org.footwell.passive.NetworkFault.ZERO_RESISTANCE_LOOP;
+import static org.footwell.passive.NetworkFinding.CAPACITOR_ACROSS_AMPLIFIER;
+import static org.footwell.passive.NetworkFinding.COIL_ACROSS_AMPLIFIER;
+import static org.footwell.passive.NetworkFinding.LEVEL_HUMP;
+import static org.footwell.passive.NetworkFinding.NETWORK_LOAD_BELOW_RATED;
+import static org.footwell.passive.NetworkFinding.NETWORK_LOAD_TOO_LOW;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -23,11 +23,18 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.impedance.DriverImpedance;
+import org.footwell.impedance.Extremes;
 import org.footwell.impedance.Extremes.Place;
-import org.footwell.impedance.Ladder.Response;
-import org.footwell.impedance.PassiveNetworkResult.Point;
+import org.footwell.impedance.Impedance;
+import org.footwell.impedance.ImpedanceCurve;
+import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Safety;
+import org.footwell.passive.Ladder.Response;
+import org.footwell.passive.PassiveNetworkResult.Point;
 import org.footwell.physics.Electricity;
+import org.footwell.physics.Phasor;
+import org.footwell.physics.ThieleSmall;
 
 /** What a ladder of passive parts is to the amplifier, and what reaches the driver. */
 public final class PassiveNetwork

@@ -1,4 +1,4 @@
-package org.footwell.impedance;
+package org.footwell.parts;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
@@ -32,7 +32,7 @@ public record CurveFrequencies(
         @Size(min = 1, max = 2000)
         List<@NotNull @DecimalMin("1") @DecimalMax("100000") Double> listHz) {
 
-  static final Source IEC_61260_1 =
+  public static final Source IEC_61260_1 =
       Source.of(
           "IEC 61260-1:2014, Octave-band and fractional-octave-band filters: exact mid-band"
               + " frequencies, base ten; nominal ones in ISO 266:1997");
@@ -64,7 +64,7 @@ public record CurveFrequencies(
     }
 
     /** The x-th mid-band frequency, Hz: G^(x/b) for odd b, G^((2x + 1)/(2b)) for even b. */
-    double midBandHz(int x) {
+    public double midBandHz(int x) {
       double octaves =
           perOctave % 2 == 1 ? (double) x / perOctave : (2 * x + 1) / (2.0 * perOctave);
       return REFERENCE_HZ * Math.pow(G, octaves);
@@ -72,14 +72,14 @@ public record CurveFrequencies(
   }
 
   /** The default range and spacing. */
-  static CurveFrequencies standard() {
+  public static CurveFrequencies standard() {
     return new CurveFrequencies(null, null, null, null);
   }
 
   /** The points in Hz, or none if something was refused. */
-  double[] points(String pointer, Run run) {
+  public double[] points(String pointer, Run run) {
     if (fromHz >= toHz) {
-      run.refuse(ImpedanceFault.RANGE_REVERSED)
+      run.refuse(FrequencyFault.RANGE_REVERSED)
           .at(pointer + "/to_hz")
           .given(toHz)
           .allowed("more than " + fromHz);
@@ -96,7 +96,7 @@ public record CurveFrequencies(
             .filter(f -> f >= fromHz && f <= toHz)
             .toArray();
     if (inRange.length == 0) {
-      run.refuse(ImpedanceFault.RANGE_WITHOUT_POINTS)
+      run.refuse(FrequencyFault.RANGE_WITHOUT_POINTS)
           .at(pointer)
           .given(fromHz + " to " + toHz + " Hz")
           .allowed("a wider range, or list_hz");

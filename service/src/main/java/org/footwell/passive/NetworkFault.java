@@ -1,4 +1,4 @@
-package org.footwell.impedance;
+package org.footwell.passive;
 
 import org.footwell.calculation.FaultCode;
 

@@ -1,8 +1,10 @@
-package org.footwell.impedance;
+package org.footwell.passive;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.footwell.calculation.Source;
+import org.footwell.impedance.Impedance;
+import org.footwell.physics.Phasor;
 
 /**
  * A ladder of elements between an amplifier without output impedance and a load.

@@ -1,4 +1,4 @@
-package org.footwell.impedance;
+package org.footwell.passive;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;

@@ -1,10 +1,13 @@
-package org.footwell.impedance;
+package org.footwell.passive;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
+import org.footwell.impedance.ImpedanceBox;
+import org.footwell.impedance.ImpedanceDriver;
+import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Filter;
 
 /** What a passive filter is to do, and for which load. */

@@ -1,8 +1,8 @@
-package org.footwell.impedance;
+package org.footwell.passive;
 
-import static org.footwell.impedance.LadderElement.Place.SERIES;
-import static org.footwell.impedance.LadderElement.Place.SHUNT;
-import static org.footwell.impedance.LadderElement.Wiring.IN_PARALLEL;
+import static org.footwell.passive.LadderElement.Place.SERIES;
+import static org.footwell.passive.LadderElement.Place.SHUNT;
+import static org.footwell.passive.LadderElement.Wiring.IN_PARALLEL;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -13,7 +13,10 @@ import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Verdict;
-import org.footwell.impedance.PassiveNetworkResult.Point;
+import org.footwell.impedance.ImpedanceBox;
+import org.footwell.impedance.ImpedanceDriver;
+import org.footwell.parts.CurveFrequencies;
+import org.footwell.passive.PassiveNetworkResult.Point;
 import org.junit.jupiter.api.Test;
 
 class PassiveNetworkTest {

@@ -1,8 +1,8 @@
-package org.footwell.impedance;
+package org.footwell.passive;
 
-import static org.footwell.impedance.NetworkFault.COIL_RESISTANCE_WITHOUT_COIL;
-import static org.footwell.impedance.NetworkFault.ELEMENT_EMPTY;
-import static org.footwell.impedance.NetworkFault.ZERO_RESISTANCE_LOOP;
+import static org.footwell.passive.NetworkFault.COIL_RESISTANCE_WITHOUT_COIL;
+import static org.footwell.passive.NetworkFault.ELEMENT_EMPTY;
+import static org.footwell.passive.NetworkFault.ZERO_RESISTANCE_LOOP;
 
 import java.util.List;
 import org.footwell.calculation.Run;

@@ -1,18 +1,26 @@
-package org.footwell.impedance;
+package org.footwell.passive;
 
-import static org.footwell.impedance.LadderElement.Place.SERIES;
-import static org.footwell.impedance.LadderElement.Place.SHUNT;
-import static org.footwell.impedance.LadderElement.Wiring.IN_PARALLEL;
+import static org.footwell.passive.LadderElement.Place.SERIES;
+import static org.footwell.passive.LadderElement.Place.SHUNT;
+import static org.footwell.passive.LadderElement.Wiring.IN_PARALLEL;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.footwell.Answers;
+import org.footwell.impedance.ImpedanceBox;
+import org.footwell.impedance.ImpedanceCurve;
+import org.footwell.impedance.ImpedanceCurveRequest;
+import org.footwell.impedance.ImpedanceCurveResult;
+import org.footwell.impedance.ImpedanceDriver;
+import org.footwell.parts.CurveFrequencies;
+import org.footwell.reference.OutsideCheck;
 
 /**
  * The circuits of the netlists as requests: the mechanics there are turned into Thiele/Small
  * parameters here by their definitions, and so is what the tables say of the same circuits.
  */
-final class Circuits {
+public final class Circuits {
 
   private static final double RE = 3.4;
   private static final double LE_MH = 1.2;
@@ -26,9 +34,9 @@ final class Circuits {
   private Circuits() {}
 
   /** What a circuit does at one frequency. */
-  record Values(double modulusOhm, double phaseDeg, double levelDb, double levelPhaseDeg) {}
+  public record Values(double modulusOhm, double phaseDeg, double levelDb, double levelPhaseDeg) {}
 
-  static Values at(String circuit, double f) {
+  public static Values at(String circuit, double f) {
     return switch (circuit) {
       case "free-air" -> driver(woofer(0), null, f);
       case "added-mass" -> driver(woofer(0.02), null, f);
@@ -42,12 +50,12 @@ final class Circuits {
     };
   }
 
-  static boolean isNetwork(String circuit) {
+  public static boolean isNetwork(String circuit) {
     return List.of("low-pass-woofer", "trap-vented", "band-pass-resistor").contains(circuit);
   }
 
   /** The woofer with a mass in kg on its cone. */
-  static ImpedanceDriver woofer(double added) {
+  public static ImpedanceDriver woofer(double added) {
     double mass = MMS + added;
     double ws = 1 / Math.sqrt(mass * CMS);
     return new ImpedanceDriver(
@@ -112,7 +120,22 @@ final class Circuits {
     return new Values(point.modulusOhm(), point.phaseDeg(), point.levelDb(), point.levelPhaseDeg());
   }
 
-  static CurveFrequencies only(double... hz) {
+  public static CurveFrequencies only(double... hz) {
     return new CurveFrequencies(null, null, null, Arrays.stream(hz).boxed().toList());
+  }
+
+  /** Checks of modulus and phase against the table of the circuits. */
+  public static List<OutsideCheck> impedance(String calculation, boolean network) {
+    return List.of(
+        check(calculation, "modulus_ohm", network, Values::modulusOhm).withinRelative(1e-5),
+        check(calculation, "phase_deg", network, Values::phaseDeg).within(0.001));
+  }
+
+  static OutsideCheck check(
+      String calculation, String quantity, boolean network, ToDoubleFunction<Values> value) {
+    return OutsideCheck.of(calculation, quantity, "impedance-ngspice.csv")
+        .rows(row -> isNetwork(row.text("circuit")) == network)
+        .printed(quantity)
+        .computed(row -> value.applyAsDouble(at(row.text("circuit"), row.number("frequency_hz"))));
   }
 }

@@ -1,11 +1,11 @@
-package org.footwell.impedance;
+package org.footwell.parts;
 
 import java.util.List;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Run;
 
 /** The rule that frequencies rise from one entry to the next. */
-final class Rising {
+public final class Rising {
 
   private Rising() {}
 
@@ -15,14 +15,14 @@ final class Rising {
    * @param list pointer to the list
    * @param field what follows the index in the pointer, such as {@code /frequency_hz}
    */
-  static void require(String list, String field, List<Double> frequencies, Run run) {
+  public static void require(String list, String field, List<Double> frequencies, Run run) {
     for (int i = 1; i < frequencies.size(); i++) {
       double before = frequencies.get(i - 1);
       double here = frequencies.get(i);
       if (here == before) {
         run.refuse(CoreFault.DUPLICATE).at(list + "/" + i + field).given(here + " Hz");
       } else if (here < before) {
-        run.refuse(ImpedanceFault.FREQUENCIES_UNSORTED)
+        run.refuse(FrequencyFault.FREQUENCIES_UNSORTED)
             .at(list + "/" + i + field)
             .given(here)
             .allowed("more than " + before);

@@ -1,4 +1,4 @@
-package org.footwell.impedance;
+package org.footwell.passive;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
@@ -7,6 +7,7 @@ import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
+import org.footwell.physics.Phasor;
 
 /** One step of a ladder: a capacitor, a coil, a resistor, or several of them together. */
 @Valid
