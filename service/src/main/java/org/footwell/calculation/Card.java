@@ -1,6 +1,8 @@
 package org.footwell.calculation;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /**
  * The declaration of a calculation. Routes, contract, pages, metrics and logs follow from it.
@@ -14,6 +16,7 @@ import java.util.List;
  * @param findings codes the answer may carry
  * @param refusals codes a 422 answer may carry, besides those of the core
  * @param cautions where the work can hurt someone
+ * @param views other forms its result can be had in
  */
 public record Card<Q extends Record, R extends Record>(
     String id,
@@ -26,7 +29,8 @@ public record Card<Q extends Record, R extends Record>(
     List<String> limits,
     List<FindingCode> findings,
     List<FaultCode> refusals,
-    List<Caution> cautions) {
+    List<Caution> cautions,
+    List<View<R>> views) {
 
   public static <Q extends Record, R extends Record> Builder<Q, R> of(
       String id, Class<Q> request, Class<R> result) {
@@ -46,6 +50,7 @@ public record Card<Q extends Record, R extends Record>(
     private List<FindingCode> findings = List.of();
     private List<FaultCode> refusals = List.of();
     private List<Caution> cautions = List.of();
+    private final List<View<R>> views = new ArrayList<>();
 
     private Builder(String id, Class<Q> request, Class<R> result) {
       this.id = id;
@@ -93,6 +98,13 @@ public record Card<Q extends Record, R extends Record>(
       return this;
     }
 
+    /** Adds another form of the result; may be called once for each. */
+    public Builder<Q, R> view(
+        String format, String mediaType, String description, Function<R, byte[]> draw) {
+      views.add(new View<>(format, mediaType, description, draw));
+      return this;
+    }
+
     public Card<Q, R> build() {
       for (Object must : new Object[] {title, purpose, example, sources, limits}) {
         if (must == null) {
@@ -100,8 +112,18 @@ public record Card<Q extends Record, R extends Record>(
         }
       }
       return new Card<>(
-          id, request, result, title, purpose, example, sources, limits, findings, refusals,
-          cautions);
+          id,
+          request,
+          result,
+          title,
+          purpose,
+          example,
+          sources,
+          limits,
+          findings,
+          refusals,
+          cautions,
+          List.copyOf(views));
     }
   }
 }

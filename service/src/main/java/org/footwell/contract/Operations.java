@@ -23,6 +23,7 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.Coded;
 import org.footwell.calculation.Shape;
 import org.footwell.calculation.Source;
+import org.footwell.calculation.View;
 
 /** The operations of each calculation: POST, GET where its request is flat, and batch. */
 final class Operations {
@@ -79,7 +80,7 @@ final class Operations {
     Content body =
         new Content().addMediaType(JSON, new MediaType().schema(request).example(question));
     return operation(card, card.id(), "")
-        .parameters(options())
+        .parameters(options(card))
         .requestBody(new RequestBody().required(true).content(body))
         .responses(responses(card, answer));
   }
@@ -102,7 +103,7 @@ final class Operations {
     if (repeated) {
       parameters.add(more(given));
     }
-    parameters.addAll(options());
+    parameters.addAll(options(card));
     ApiResponses responses = responses(card, answer);
     responses
         .get("200")
@@ -195,12 +196,18 @@ final class Operations {
     return list.isEmpty() ? "" : "\n\n**" + title + "**\n\n" + list;
   }
 
-  private List<Parameter> options() {
+  private List<Parameter> options(Card<?, ?> card) {
+    List<String> formats = new ArrayList<>(List.of("json", "text", "csv", "xml"));
+    StringBuilder meanings = new StringBuilder();
+    for (View<?> view : card.views()) {
+      formats.add(view.format());
+      meanings.append("; ").append(view.format()).append(": ").append(view.description());
+    }
     return List.of(
         parameter(
             "format",
-            schemas.oneOf(List.of("json", "text", "csv", "xml")),
-            "Format of the answer; goes before the Accept header"),
+            schemas.oneOf(formats),
+            "Format of the answer; goes before the Accept header" + meanings),
         parameter(
             "field",
             schemas.plain("string"),
@@ -234,6 +241,10 @@ final class Operations {
             .addMediaType("text/plain", new MediaType().schema(text))
             .addMediaType("text/csv", new MediaType().schema(text))
             .addMediaType("application/xml", new MediaType().schema(text));
+    for (View<?> view : card.views()) {
+      content.addMediaType(
+          view.mediaType(), new MediaType().schema(schemas.plain("string").format("binary")));
+    }
     ApiResponses responses = problems();
     responses.addApiResponse(
         "200",

@@ -31,13 +31,13 @@ final class CalculationHandler {
   }
 
   private <R extends Record> void post(Context ctx, Endpoint<?, R> endpoint) {
-    Query query = Query.of(ctx.queryString());
+    Query query = Query.of(ctx.queryString(), endpoint.options());
     query.requireNoFields();
-    Format format = format(ctx, query);
+    Format format = format(ctx, endpoint, query);
     byte[] body = Exchange.jsonBody(ctx, bodyBytes);
     Answer<R> answer = endpoint.answer(body, query.workings());
     byte[] bytes = render(endpoint, answer, query, format);
-    ctx.res().setHeader("Footwell-Verdict", verdict(answer));
+    describe(ctx, endpoint, answer, format);
     Exchange.write(ctx, 200, format.contentType(), bytes);
   }
 
@@ -49,14 +49,14 @@ final class CalculationHandler {
     if (!endpoint.request().flat()) {
       throw ProblemException.wrongMethod(ctx.method().name(), String.join(", ", allowed(ctx)));
     }
-    Query query = Query.of(ctx.queryString());
-    Format format = format(ctx, query);
+    Query query = Query.of(ctx.queryString(), endpoint.options());
+    Format format = format(ctx, endpoint, query);
     Answer<R> answer = endpoint.answerCells(query.tree(), query.workings());
     byte[] bytes = render(endpoint, answer, query, format);
     String tag = EntityTag.of(version, bytes);
     ctx.res().setHeader("Cache-Control", "public, max-age=3600");
     ctx.res().setHeader("ETag", tag);
-    ctx.res().setHeader("Footwell-Verdict", verdict(answer));
+    describe(ctx, endpoint, answer, format);
     if (query.option("format") == null && query.option("field") == null) {
       ctx.res().addHeader("Vary", "Accept");
     }
@@ -68,9 +68,9 @@ final class CalculationHandler {
   }
 
   /** A single value is text, a whole answer JSON unless something else is asked for. */
-  private static Format format(Context ctx, Query query) {
+  private static Format format(Context ctx, Endpoint<?, ?> endpoint, Query query) {
     return query.option("field") == null
-        ? Format.wanted(query.option("format"), ctx.header("Accept"), Format.JSON)
+        ? endpoint.formats().wanted(query.option("format"), ctx.header("Accept"))
         : Format.TEXT;
   }
 
@@ -84,7 +84,13 @@ final class CalculationHandler {
     return Rendering.utf8(Rendering.cell(value));
   }
 
-  private static String verdict(Answer<?> answer) {
-    return answer.verdict().name().toLowerCase(Locale.ROOT);
+  /** What an answer without an envelope would not tell. */
+  private static <R extends Record> void describe(
+      Context ctx, Endpoint<?, R> endpoint, Answer<R> answer, Format format) {
+    ctx.res().setHeader("Footwell-Verdict", answer.verdict().name().toLowerCase(Locale.ROOT));
+    if (endpoint.formats().view(format) != null) {
+      String file = endpoint.card().id() + "." + format.name();
+      ctx.res().setHeader("Content-Disposition", "inline; filename=\"" + file + "\"");
+    }
   }
 }

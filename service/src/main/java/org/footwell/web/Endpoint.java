@@ -11,6 +11,8 @@ import com.fasterxml.jackson.databind.ObjectWriter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Duration;
+import java.util.List;
+import java.util.Map;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
@@ -31,6 +33,8 @@ final class Endpoint<Q extends Record, R extends Record> {
   private final Duration deadline;
   private final Shape<Q> request;
   private final Shape<R> result;
+  private final Formats<R> formats;
+  private final Map<String, List<String>> options;
   private final ObjectReader reader;
   private final ObjectWriter writer;
 
@@ -41,6 +45,8 @@ final class Endpoint<Q extends Record, R extends Record> {
     this.deadline = deadline;
     this.request = Shape.of(card.request());
     this.result = Shape.of(card.result());
+    this.formats = new Formats<>(card);
+    this.options = Query.optionsWith(formats.names());
     this.reader = Json.MAPPER.readerFor(card.request());
     this.writer =
         Json.MAPPER.writerFor(
@@ -57,6 +63,15 @@ final class Endpoint<Q extends Record, R extends Record> {
 
   Shape<R> result() {
     return result;
+  }
+
+  Formats<R> formats() {
+    return formats;
+  }
+
+  /** Options a query to it may carry, with their values. */
+  Map<String, List<String>> options() {
+    return options;
   }
 
   /**

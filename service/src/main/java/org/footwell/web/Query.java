@@ -2,9 +2,11 @@ package org.footwell.web;
 
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Faults;
 import org.footwell.calculation.Names;
@@ -15,41 +17,41 @@ final class Query {
   private static final int MOST_PARAMETERS = 1_000;
   private static final List<String> ERRORS = List.of("problem", "text");
 
-  /** Options of a single request with their values; null where any text may stand. */
-  private static final Map<String, List<String>> OF_ONE =
-      options(
-          "errors",
-          ERRORS,
-          "field",
-          null,
-          "format",
-          Format.names(),
-          "workings",
-          List.of("true", "false"));
-
   private static final Map<String, List<String>> OF_BATCH =
-      options("errors", ERRORS, "separator", List.of("comma", "semicolon"));
+      sorted(Map.of("errors", ERRORS, "separator", List.of("comma", "semicolon")));
 
+  /** Options with their values; of none where any text may stand. */
   private final Map<String, List<String>> known;
+
   private final Map<String, String> options = new LinkedHashMap<>();
   private final Map<String, String> fields = new LinkedHashMap<>();
-
-  @SuppressWarnings("unchecked") // pairs of a name and its values
-  private static Map<String, List<String>> options(Object... pairs) {
-    Map<String, List<String>> options = new LinkedHashMap<>();
-    for (int i = 0; i < pairs.length; i += 2) {
-      options.put((String) pairs[i], (List<String>) pairs[i + 1]);
-    }
-    return options;
-  }
 
   private Query(Map<String, List<String>> known) {
     this.known = known;
   }
 
+  /** The options of a single request whose answer has these formats. */
+  static Map<String, List<String>> optionsWith(List<String> formats) {
+    return sorted(
+        Map.of(
+            "errors",
+            ERRORS,
+            "field",
+            List.of(),
+            "format",
+            formats,
+            "workings",
+            List.of("true", "false")));
+  }
+
+  /** In an order that is always the same: it shows in sentences. */
+  private static Map<String, List<String>> sorted(Map<String, List<String>> options) {
+    return Collections.unmodifiableMap(new TreeMap<>(options));
+  }
+
   /** Reads the raw query of a single request; null is an empty one. */
-  static Query of(String raw) {
-    return new Query(OF_ONE).read(raw);
+  static Query of(String raw, Map<String, List<String>> options) {
+    return new Query(options).read(raw);
   }
 
   /** Reads the raw query of a batch; null is an empty one. */
@@ -92,13 +94,13 @@ final class Query {
         (name, allowed) -> {
           String given = options.get(name);
           boolean blank = given != null && given.isBlank();
-          if (blank || (given != null && allowed != null && !allowed.contains(given))) {
+          if (blank || (given != null && !allowed.isEmpty() && !allowed.contains(given))) {
             faults
                 .add(CoreFault.NOT_ALLOWED)
                 .at("/" + name)
                 .given(given)
                 .allowed(
-                    allowed == null ? "a dotted path" : "one of " + String.join(", ", allowed));
+                    allowed.isEmpty() ? "a dotted path" : "one of " + String.join(", ", allowed));
           }
         });
     boolean text = !options.containsKey("format") || "text".equals(options.get("format"));

@@ -19,20 +19,28 @@ import org.footwell.calculation.Faults;
 import org.footwell.calculation.Finding;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Shape;
+import org.footwell.calculation.View;
 
 /** Answers in other forms than JSON: a single value, text, CSV, XML. Nothing is computed here. */
 final class Rendering {
 
   private Rendering() {}
 
+  /** An answer in one of the formats of its endpoint. */
   static <R extends Record> byte[] render(
       Endpoint<?, R> endpoint, Answer<R> answer, Format format) {
-    return switch (format) {
-      case JSON -> endpoint.json(answer);
-      case TEXT -> utf8(TextPage.of(tree(answer)));
-      case CSV -> utf8(csv(tree(answer)));
-      case XML -> xml(tree(answer));
-    };
+    View<R> view = endpoint.formats().view(format);
+    if (view != null) {
+      return view.draw().apply(answer.result());
+    }
+    if (format.equals(Format.JSON)) {
+      return endpoint.json(answer);
+    }
+    JsonNode tree = tree(answer);
+    if (format.equals(Format.XML)) {
+      return xml(tree);
+    }
+    return utf8(format.equals(Format.CSV) ? csv(tree) : TextPage.of(tree));
   }
 
   static JsonNode tree(Answer<?> answer) {
