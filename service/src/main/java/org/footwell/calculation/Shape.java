@@ -140,12 +140,18 @@ public final class Shape<T extends Record> {
         requireFinite(member, number, faults);
       } else if (value != null && member.node() instanceof Node.Group inner) {
         requireFinite(inner, value, faults);
-      } else if (value instanceof List<?> list
-          && member.node() instanceof Node.Repeated repeated
-          && repeated.element() instanceof Node.Group inner) {
-        for (Object entry : list) {
-          requireFinite(inner, entry, faults);
-        }
+      } else if (value instanceof List<?> list && member.node() instanceof Node.Repeated repeated) {
+        requireFinite(member, repeated.element(), list, faults);
+      }
+    }
+  }
+
+  private static void requireFinite(Node.Member member, Node element, List<?> list, Faults faults) {
+    for (Object entry : list) {
+      if (element instanceof Node.Group inner) {
+        requireFinite(inner, entry, faults);
+      } else if (entry instanceof Double number) {
+        requireFinite(member, number, faults);
       }
     }
   }
