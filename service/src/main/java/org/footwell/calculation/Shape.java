@@ -3,6 +3,7 @@ package org.footwell.calculation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * The shape of a request or result record, reflected once: its columns with types, bounds and
@@ -76,6 +77,38 @@ public final class Shape<T extends Record> {
   @SuppressWarnings("unchecked") // the root group constructs T
   public T bind(Object given, boolean cells, Faults faults) {
     return (T) new Binder(cells, faults).bind(root, given, "");
+  }
+
+  /**
+   * Prepares to read the record from rows.
+   *
+   * @param paths for each column of the rows the parts of its dotted path, an index from 0 in a
+   *     repeated group, or null where the column is not read
+   */
+  public RowReader<T> rows(List<List<String>> paths) {
+    return new RowReader<>(root, paths);
+  }
+
+  /** Prepares to read single values from records, by dotted paths without an index. */
+  public List<Function<Object, Object>> values(List<String> paths) {
+    return paths.stream().map(this::value).toList();
+  }
+
+  private Function<Object, Object> value(String path) {
+    List<Node.Member> way = new ArrayList<>();
+    Node here = root;
+    for (String name : path.split("\\.", -1)) {
+      Node.Member member = ((Node.Group) here).members().get(name);
+      way.add(member);
+      here = member.node();
+    }
+    return record -> {
+      Object value = record;
+      for (int i = 0; i < way.size() && value != null; i++) {
+        value = way.get(i).of(value);
+      }
+      return value;
+    };
   }
 
   /** Whether the record can have a value at this dotted path, an index standing for any. */
