@@ -5,6 +5,7 @@ import org.footwell.alignment.SeatDelays;
 import org.footwell.amplifier.AmplifierRatings;
 import org.footwell.amplifier.RailMatch;
 import org.footwell.calculation.Calculation;
+import org.footwell.crossover.CrossoverPlan;
 import org.footwell.gain.GainChain;
 import org.footwell.heat.AmplifierHeat;
 import org.footwell.impedance.ImpedanceCurve;
@@ -37,7 +38,8 @@ public final class Calculations {
           new PassiveNetwork(),
           new PassiveFilter(),
           new SupplyCable(),
-          new SupplyBudget());
+          new SupplyBudget(),
+          new CrossoverPlan());
 
   private Calculations() {}
 }

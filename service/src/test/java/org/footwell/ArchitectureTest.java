@@ -4,56 +4,62 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static java.util.Map.entry;
 
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
+import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 
 /** Which room may look into which. Reads like the diagram in DEVELOPERS.md. */
 @AnalyzeClasses(packages = "org.footwell", importOptions = ImportOption.DoNotIncludeTests.class)
 class ArchitectureTest {
 
-  /** One topic of the trade each. */
-  private static final String[] TOPICS = {
-    "load", "amplifier", "heat", "gain", "impedance", "passive", "supply", "level", "alignment"
-  };
+  /** One topic of the trade each; only the plan sees them, and the topics named behind them. */
+  private static final Map<String, List<String>> TOPICS =
+      Map.ofEntries(
+          entry("load", List.of()),
+          entry("amplifier", List.of("load")),
+          entry("heat", List.of()),
+          entry("gain", List.of()),
+          entry("impedance", List.of("passive")),
+          entry("passive", List.of()),
+          entry("supply", List.of()),
+          entry("level", List.of()),
+          entry("crossover", List.of()),
+          entry("alignment", List.of()));
 
-  @ArchTest
-  static final ArchRule arrowsPointOneWay =
-      rooms()
-          .whereLayer("main")
-          .mayOnlyBeAccessedByLayers("contract")
-          .whereLayer("contract")
-          .mayNotBeAccessedByAnyLayer()
-          .whereLayer("web")
-          .mayOnlyBeAccessedByLayers("main", "contract")
-          .whereLayer("plan")
-          .mayOnlyBeAccessedByLayers("main")
-          .whereLayer("load")
-          .mayOnlyBeAccessedByLayers("main", "plan")
-          .whereLayer("amplifier")
-          .mayOnlyBeAccessedByLayers("main", "plan", "load")
-          .whereLayer("heat")
-          .mayOnlyBeAccessedByLayers("main", "plan")
-          .whereLayer("gain")
-          .mayOnlyBeAccessedByLayers("main", "plan")
-          .whereLayer("impedance")
-          .mayOnlyBeAccessedByLayers("main", "plan", "passive")
-          .whereLayer("passive")
-          .mayOnlyBeAccessedByLayers("main")
-          .whereLayer("supply")
-          .mayOnlyBeAccessedByLayers("main", "plan")
-          .whereLayer("level")
-          .mayOnlyBeAccessedByLayers("main", "plan")
-          .whereLayer("alignment")
-          .mayOnlyBeAccessedByLayers("main", "plan")
-          .whereLayer("parts")
-          .mayOnlyBeAccessedByLayers(topicsAnd("plan"))
-          .whereLayer("physics")
-          .mayOnlyBeAccessedByLayers(topicsAnd("plan", "parts"));
+  @ArchTest static final ArchRule arrowsPointOneWay = arrows();
+
+  private static LayeredArchitecture arrows() {
+    LayeredArchitecture arrows =
+        rooms()
+            .whereLayer("main")
+            .mayOnlyBeAccessedByLayers("contract")
+            .whereLayer("contract")
+            .mayNotBeAccessedByAnyLayer()
+            .whereLayer("web")
+            .mayOnlyBeAccessedByLayers("main", "contract")
+            .whereLayer("plan")
+            .mayOnlyBeAccessedByLayers("main")
+            .whereLayer("parts")
+            .mayOnlyBeAccessedByLayers(topicsAnd("plan"))
+            .whereLayer("physics")
+            .mayOnlyBeAccessedByLayers(topicsAnd("plan", "parts"));
+    for (Map.Entry<String, List<String>> topic : TOPICS.entrySet()) {
+      arrows =
+          arrows
+              .whereLayer(topic.getKey())
+              .mayOnlyBeAccessedByLayers(
+                  Stream.concat(Stream.of("main", "plan"), topic.getValue().stream())
+                      .toArray(String[]::new));
+    }
+    return arrows;
+  }
 
   private static LayeredArchitecture rooms() {
     LayeredArchitecture rooms =
@@ -68,7 +74,7 @@ class ArchitectureTest {
   }
 
   private static String[] topicsAnd(String... others) {
-    return Stream.concat(Stream.of(TOPICS), Stream.of(others)).toArray(String[]::new);
+    return Stream.concat(TOPICS.keySet().stream(), Stream.of(others)).toArray(String[]::new);
   }
 
   @ArchTest

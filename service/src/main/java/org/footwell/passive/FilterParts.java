@@ -15,6 +15,7 @@ import org.footwell.calculation.Source;
 import org.footwell.impedance.DriverImpedance;
 import org.footwell.impedance.ImpedanceDriver;
 import org.footwell.parts.Filter;
+import org.footwell.parts.PreferredSeries;
 import org.footwell.passive.PassiveFilterResult.Part;
 import org.footwell.passive.PassiveFilterResult.Purpose;
 import org.footwell.physics.Decibels;

@@ -29,6 +29,7 @@ import org.footwell.impedance.ImpedanceCurve;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Filter.Kind;
+import org.footwell.parts.PreferredSeries;
 import org.footwell.parts.Safety;
 import org.footwell.passive.FilterCurves.Deviations;
 import org.footwell.passive.PassiveFilterResult.Part;

@@ -9,6 +9,7 @@ import org.footwell.impedance.ImpedanceBox;
 import org.footwell.impedance.ImpedanceDriver;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Filter;
+import org.footwell.parts.PreferredSeries;
 
 /** What a passive filter is to do, and for which load. */
 @Valid

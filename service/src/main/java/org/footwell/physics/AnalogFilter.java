@@ -78,6 +78,22 @@ public record AnalogFilter(boolean highPass, double cornerHz, List<Section> sect
     return sum;
   }
 
+  /** Squared magnitude at a frequency in Hz, above 0; 1 in the pass band. */
+  public double squaredMagnitude(double frequencyHz) {
+    double product = 1;
+    double x = frequencyHz / cornerHz;
+    for (Section section : sections) {
+      double rise = x / section.w0();
+      double square = rise * rise;
+      product *= section.power(x);
+      // |HP|² is |LP|² times (ω/ω0)^(2·order).
+      if (highPass) {
+        product *= section.order() == 1 ? square : square * square;
+      }
+    }
+    return product;
+  }
+
   private static double secondOrderDelay(double f0, double q, double f) {
     double difference = f0 * f0 - f * f;
     double damping = f * f0 / q;

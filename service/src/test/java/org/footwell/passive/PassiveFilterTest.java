@@ -15,6 +15,7 @@ import org.footwell.impedance.ImpedanceDriver;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Filter.Kind;
+import org.footwell.parts.PreferredSeries;
 import org.footwell.passive.LadderElement.Place;
 import org.footwell.passive.PassiveFilterResult.Corner;
 import org.footwell.passive.PassiveFilterResult.Part;

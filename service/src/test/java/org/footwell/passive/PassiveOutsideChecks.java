@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import org.apache.commons.math3.complex.Complex;
 import org.footwell.parts.Filter;
+import org.footwell.parts.PreferredSeries;
 import org.footwell.passive.Circuits.Values;
 import org.footwell.physics.Phasor;
 import org.footwell.reference.OutsideCheck;

@@ -1,4 +1,4 @@
-package org.footwell.passive;
+package org.footwell.parts;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import java.math.BigDecimal;
@@ -16,7 +16,7 @@ public enum PreferredSeries {
   @JsonProperty("e24")
   E24(1);
 
-  static final Source IEC_60063 =
+  public static final Source IEC_60063 =
       Source.of(
           "IEC 60063:2015, Preferred number series for resistors and capacitors: E6, E12, E24");
 
@@ -32,7 +32,7 @@ public enum PreferredSeries {
   }
 
   /** The value of the series with the smallest ratio to a value above 0. */
-  double nearest(double value) {
+  public double nearest(double value) {
     int decade = (int) Math.floor(Math.log10(value));
     double best = of(10, decade + 1);
     // From one decade below, in case the logarithm was rounded up.

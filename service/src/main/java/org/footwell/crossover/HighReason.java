@@ -1,0 +1,62 @@
+package org.footwell.crossover;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+
+/** Why a crossover may not be higher. */
+public enum HighReason {
+  /** The lower way's cone gets large against the wavelength. */
+  @JsonProperty("beaming")
+  BEAMING(
+      true,
+      "beaming of the lower driver",
+      "a smaller lower driver, a way between, or more beaming allowed"),
+  /** The centres of both ways get far apart against the wavelength. */
+  @JsonProperty("spacing")
+  SPACING(true, "the spacing of the drivers", "the two drivers closer together"),
+  /** The ear would find the subwoofer's place. */
+  @JsonProperty("localisation")
+  LOCALISATION(
+      true,
+      "the ear, which would find the subwoofer,",
+      "a subwoofer near the front ways, which may play higher"),
+  /** The lower way's heat from its part of the programme. */
+  @JsonProperty("heat")
+  HEAT(
+      false,
+      "the heat in the lower driver",
+      "a lower wanted level, or a lower driver with more sensitivity or power"),
+  /** What the lower way's data sheet recommends. */
+  @JsonProperty("data_sheet")
+  DATA_SHEET(
+      false,
+      "the lower driver's data sheet",
+      "a lower driver that reaches higher, or a way between"),
+  /** What the processor can be set to. */
+  @JsonProperty("processor")
+  PROCESSOR(false, "the processor", "a processor that can be set higher");
+
+  private final boolean costsSoundOnly;
+  private final String words;
+  private final String remedy;
+
+  HighReason(boolean costsSoundOnly, String words, String remedy) {
+    this.costsSoundOnly = costsSoundOnly;
+    this.words = words;
+    this.remedy = remedy;
+  }
+
+  /** Whether going higher costs evenness of sound, and neither a driver nor what is possible. */
+  boolean costsSoundOnly() {
+    return costsSoundOnly;
+  }
+
+  /** What it is, in words. */
+  String inWords() {
+    return words;
+  }
+
+  /** What would move this end, in words. */
+  String remedy() {
+    return remedy;
+  }
+}
