@@ -6,6 +6,7 @@ import org.footwell.amplifier.AmplifierRatings;
 import org.footwell.amplifier.RailMatch;
 import org.footwell.calculation.Calculation;
 import org.footwell.crossover.CrossoverPlan;
+import org.footwell.fit.AdapterRing;
 import org.footwell.gain.GainChain;
 import org.footwell.heat.AmplifierHeat;
 import org.footwell.impedance.ImpedanceCurve;
@@ -39,7 +40,8 @@ public final class Calculations {
           new PassiveFilter(),
           new SupplyCable(),
           new SupplyBudget(),
-          new CrossoverPlan());
+          new CrossoverPlan(),
+          new AdapterRing());
 
   private Calculations() {}
 }

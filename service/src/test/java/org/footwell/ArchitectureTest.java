@@ -31,6 +31,7 @@ class ArchitectureTest {
           entry("supply", List.of()),
           entry("level", List.of()),
           entry("crossover", List.of()),
+          entry("fit", List.of()),
           entry("alignment", List.of()));
 
   @ArchTest static final ArchRule arrowsPointOneWay = arrows();

@@ -45,7 +45,8 @@ public class CalculationBenchmark {
     "passive-filter",
     "supply-cable",
     "supply-budget",
-    "crossover-plan"
+    "crossover-plan",
+    "adapter-ring"
   })
   public String id;
 

@@ -1,0 +1,58 @@
+package org.footwell.fit;
+
+import java.util.Map;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/** Solid and drawings of the rings that other programs have read. */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MILLISECONDS)
+@Warmup(iterations = 3, time = 2)
+@Measurement(iterations = 5, time = 2)
+@Fork(1)
+public class RingBenchmark {
+
+  @Param({"round", "oval-driver", "holes-break-edge", "finest"})
+  public String ring;
+
+  private AdapterRingResult result;
+
+  @Setup
+  public void prepare() {
+    Map<String, AdapterRingResult> all = RingCases.all();
+    if (ring.equals("finest")) {
+      RingDraft draft = new RingDraft();
+      draft.arcToleranceMm = 0.01;
+      draft.factoryHoles = RingDraft.circle(16, 174, 90);
+      draft.driverHoles = RingDraft.circle(16, 156, 90);
+      all.put(ring, draft.result());
+    }
+    result = all.get(ring);
+  }
+
+  @Benchmark
+  public byte[] stl() {
+    return StlFile.of(result);
+  }
+
+  @Benchmark
+  public byte[] svg() {
+    return SvgDrawing.of(result);
+  }
+
+  @Benchmark
+  public byte[] dxf() {
+    return DxfDrawing.of(result);
+  }
+}

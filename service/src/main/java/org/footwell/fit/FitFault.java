@@ -1,0 +1,12 @@
+package org.footwell.fit;
+
+import org.footwell.calculation.FaultCode;
+
+/** Measures that cannot be those of one thing. */
+public enum FitFault implements FaultCode {
+  NOT_INSIDE,
+  HOLE_NOT_BETWEEN,
+  FACTORY_HOLE_IN_CUT_OUT,
+  HOLES_COINCIDE,
+  OUTER_WITHIN_INNER
+}
