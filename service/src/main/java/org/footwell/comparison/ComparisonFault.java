@@ -1,0 +1,9 @@
+package org.footwell.comparison;
+
+import org.footwell.calculation.FaultCode;
+
+/** Why parts cannot be compared. */
+public enum ComparisonFault implements FaultCode {
+  AMPLIFIER_WITHOUT_FACTORY_PART,
+  PRICE_TOO_FINE
+}
