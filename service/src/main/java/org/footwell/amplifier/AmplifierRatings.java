@@ -52,6 +52,7 @@ public final class AmplifierRatings
               "Without regulation, voltages are taken to follow the vehicle supply in proportion;"
                   + " an amplifier may switch off at a supply that is too low or too high.")
           .findings(
+              RatingsFinding.BELOW_LOWEST_RATED,
               RatingsFinding.POWER_DOES_NOT_DOUBLE,
               RatingsFinding.BRIDGED_POWER_HIGHER,
               RatingsFinding.BRIDGED_POWER_LOWER,
@@ -93,7 +94,13 @@ public final class AmplifierRatings
       run.find(AmplifierFinding.BRIDGED_RATINGS_HALVED).at("/ratings/bridged");
     }
     for (int i = 0; i < q.loadsOhm().size(); i++) {
-      stated.remarkOutside(q.loadsOhm().get(i), "/loads_ohm/" + i);
+      double load = q.loadsOhm().get(i);
+      String at = "/loads_ohm/" + i;
+      stated.remarkOutside(load, at);
+      remarkBelow(load, stated.fit().lowest().loadOhm(), "per channel", at, run);
+      if (!ratings.singleSupplyBridge()) {
+        remarkBelow(load, bridge.lowestOhm(), "bridged", at, run);
+      }
     }
     RatingsFit fit = stated.fit();
     List<Growth> growth = growth(fit, run);
@@ -108,6 +115,16 @@ public final class AmplifierRatings
         growth,
         predictions(q, bridge, run),
         q.bridgedRatings() == null ? null : bridge.comparisons());
+  }
+
+  private static void remarkBelow(double load, double lowest, String mode, String at, Run run) {
+    if (RatedAmplifier.below(load, lowest)) {
+      run.find(RatingsFinding.BELOW_LOWEST_RATED)
+          .at(at)
+          .value(load)
+          .limit(lowest)
+          .with("mode", mode);
+    }
   }
 
   private static void refuseBridgedRatings(AmplifierRatingsRequest q, Run run) {

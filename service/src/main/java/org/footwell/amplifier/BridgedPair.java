@@ -87,6 +87,15 @@ record BridgedPair(RatedAmplifier expected, RatedAmplifier published, List<Bridg
     return published == null ? expected : published;
   }
 
+  /** The lowest load anything is published for, two channels in a bridge counted as one, ohm. */
+  double lowestOhm() {
+    double lowest = expected.fit().lowest().loadOhm();
+    for (Bridge bridge : comparisons) {
+      lowest = Math.min(lowest, bridge.loadOhm());
+    }
+    return lowest;
+  }
+
   /**
    * By the bridged ratings where they have a source of their own. A single one sets the level of
    * what the single channels promise; the promise stays within the bounds.

@@ -90,10 +90,14 @@ public record RatedAmplifier(
     return singleSupplyBridge ? delivery.atMost(BRIDGE_LIMIT.at(supplyV, loadOhm)) : delivery;
   }
 
+  /** Whether a load lies below a lowest one by more than rounding. */
+  static boolean below(double loadOhm, double lowestOhm) {
+    return loadOhm * SAME_LOAD < lowestOhm;
+  }
+
   /** Whether a load lies below the lowest or above the highest rated one. */
   boolean outside(double loadOhm) {
-    return loadOhm * SAME_LOAD < fit.lowest().loadOhm()
-        || loadOhm > fit.highest().loadOhm() * SAME_LOAD;
+    return below(loadOhm, fit.lowest().loadOhm()) || loadOhm > fit.highest().loadOhm() * SAME_LOAD;
   }
 
   /** Whether the fitted source, not the ratings next to it, gives the power into this load. */

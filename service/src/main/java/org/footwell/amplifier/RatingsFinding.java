@@ -8,6 +8,7 @@ import org.footwell.calculation.Verdict;
 
 /** What there is to say about whether ratings agree. */
 public enum RatingsFinding implements FindingCode {
+  BELOW_LOWEST_RATED(WARNING),
   POWER_DOES_NOT_DOUBLE(NOTE),
   BRIDGED_POWER_HIGHER(WARNING),
   BRIDGED_POWER_LOWER(NOTE),

@@ -1,17 +1,13 @@
 package org.footwell.calculation;
 
-import ch.randelshofer.fastdoubleparser.JavaBigDecimalParser;
-import ch.randelshofer.fastdoubleparser.JsonDoubleParser;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** Makes records of untyped input, collecting what does not fit. */
 final class Binder {
 
-  private static final int LONGEST_NUMBER = 40;
   private static final int LONGEST_SHOWN = 40;
 
   private final boolean cells;
@@ -44,12 +40,13 @@ final class Binder {
         unknown(group, (String) key, pointer);
       }
     }
-    List<Object> values = new ArrayList<>(group.members().size());
+    Object[] values = new Object[group.members().size()];
+    int i = 0;
     for (Node.Member member : group.members().values()) {
       String name = member.name();
-      values.add(bind(member.node(), fields.get(name), pointer + "/" + name));
+      values[i++] = bind(member.node(), fields.get(name), pointer + "/" + name);
     }
-    return Node.construct(group, values);
+    return group.construct(values);
   }
 
   private void unknown(Node.Group group, String key, String pointer) {
@@ -101,19 +98,14 @@ final class Binder {
   }
 
   private Object scalar(Node.Scalar scalar, Object given, String pointer) {
-    Object value = convert(scalar.type(), given);
+    Object value = convert(scalar, given);
     return value != null ? value : wrong(scalar, given, pointer);
   }
 
-  private Object convert(Class<?> type, Object given) {
-    if (type == String.class) {
-      return given instanceof String ? given : null;
-    }
-    if (type.isEnum()) {
-      return given instanceof String name ? constant(type, name) : null;
-    }
-    if (cells) {
-      return given instanceof String text ? ofText(type, text) : null;
+  private Object convert(Node.Scalar scalar, Object given) {
+    Class<?> type = scalar.type();
+    if (cells || type == String.class || type.isEnum()) {
+      return given instanceof String text ? Cell.value(scalar, text) : null;
     }
     if (type == Boolean.class) {
       return given instanceof Boolean ? given : null;
@@ -137,36 +129,8 @@ final class Binder {
         : null;
   }
 
-  private static Object ofText(Class<?> type, String text) {
-    if (type == Boolean.class) {
-      return text.equals("true") ? Boolean.TRUE : text.equals("false") ? Boolean.FALSE : null;
-    }
-    if (text.length() > LONGEST_NUMBER) {
-      return null;
-    }
-    try {
-      if (type == Integer.class) {
-        return Integer.valueOf(text);
-      }
-      return type == BigDecimal.class
-          ? (Object) JavaBigDecimalParser.parseBigDecimal(text)
-          : finite(JsonDoubleParser.parseDouble(text));
-    } catch (NumberFormatException notANumber) {
-      return null;
-    }
-  }
-
   private static Double finite(double number) {
     return Double.isFinite(number) ? (Double) number : null;
-  }
-
-  private static Object constant(Class<?> type, String name) {
-    for (Object constant : type.getEnumConstants()) {
-      if (((Enum<?>) constant).name().toLowerCase(Locale.ROOT).equals(name)) {
-        return constant;
-      }
-    }
-    return null;
   }
 
   private Object wrong(Node node, Object given, String pointer) {

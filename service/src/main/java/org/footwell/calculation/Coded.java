@@ -1,7 +1,5 @@
 package org.footwell.calculation;
 
-import java.util.Locale;
-
 /**
  * Something with a stable code whose sentence lives in the {@code texts.properties} beside it, so
  * that it can be translated. Implemented by enums: the code is the constant's name in kebab case.
@@ -12,6 +10,6 @@ public interface Coded {
 
   /** The stable code a caller may depend on, such as {@code load-below-minimum}. */
   default String code() {
-    return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    return Codes.of(this);
   }
 }

@@ -8,7 +8,7 @@ import java.util.Set;
 /** Checks a request against the constraints on its record and puts violations into words. */
 final class Constraints {
 
-  private final Validator validator = Validator.builder().build();
+  private final Validator validator = Validator.builder().add(Bound::of).build();
 
   /**
    * Adds a fault for everything about the request that its record does not allow, save where a

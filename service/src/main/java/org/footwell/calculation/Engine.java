@@ -30,6 +30,14 @@ public final class Engine {
     return new Answer<>(result, findings, verdict, safety(calculation.card()), run.steps());
   }
 
+  /** Answers a request like {@link #answer}, without the sentences. */
+  public <Q extends Record, R extends Record> Brief<R> brief(
+      Calculation<Q, R> calculation, Q request, Duration within) {
+    Run run = new Run(this, false, System.nanoTime() + within.toNanos());
+    R result = run(calculation, request, run);
+    return new Brief<>(result, run.codes(), run.verdict());
+  }
+
   /**
    * Makes a request of untyped maps, lists, texts, numbers and truth values.
    *

@@ -1,7 +1,6 @@
 package org.footwell.calculation;
 
 import java.lang.invoke.MethodHandle;
-import java.util.List;
 import java.util.Map;
 
 /** A part of a record's shape: a single value, a record, or a list. */
@@ -10,12 +9,30 @@ sealed interface Node {
   /** What may stand here, in words that follow "must be". */
   String allowed();
 
-  /** A number, a text, a truth value or one of a set of names. */
-  record Scalar(Class<?> type, String allowed) implements Node {}
+  /**
+   * A number, a text, a truth value or one of a set of names.
+   *
+   * @param constants the set by its names; empty for the others
+   */
+  record Scalar(Class<?> type, String allowed, Map<String, Object> constants) implements Node {}
 
-  /** A record, by its components' snake_case names in order of declaration. */
+  /**
+   * A record, by its components' snake_case names in order of declaration.
+   *
+   * @param constructor takes an array of the components
+   */
   record Group(Class<?> type, MethodHandle constructor, Map<String, Member> members)
       implements Node {
+
+    /** Builds the record from one value per component. */
+    Object construct(Object[] values) {
+      try {
+        return constructor.invokeExact(values);
+      } catch (Throwable thrown) {
+        throw new IllegalStateException("constructor of " + type.getSimpleName(), thrown);
+      }
+    }
+
     @Override
     public String allowed() {
       return "a group of fields";
@@ -54,15 +71,6 @@ sealed interface Node {
       } catch (Throwable thrown) {
         throw new IllegalStateException("accessor of " + name, thrown);
       }
-    }
-  }
-
-  /** Builds the record from one value per component. */
-  static Object construct(Group group, List<?> values) {
-    try {
-      return group.constructor().invokeWithArguments(values);
-    } catch (Throwable thrown) {
-      throw new IllegalStateException("constructor of " + group.type().getSimpleName(), thrown);
     }
   }
 }

@@ -19,14 +19,12 @@ import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Collectors;
 
 /** Reads the shape of a record from its components and their annotations. */
 final class Reflection {
@@ -41,7 +39,11 @@ final class Reflection {
       Constructor<?> canonical =
           type.getDeclaredConstructor(
               Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new));
-      MethodHandle constructor = LOOKUP.unreflectConstructor(canonical);
+      MethodHandle constructor =
+          LOOKUP
+              .unreflectConstructor(canonical)
+              .asSpreader(Object[].class, components.length)
+              .asType(MethodType.methodType(Object.class, Object[].class));
       Object bare = bare(constructor, components);
       Map<String, Node.Member> members = new LinkedHashMap<>();
       for (RecordComponent component : components) {
@@ -62,9 +64,8 @@ final class Reflection {
     if (Arrays.stream(components).anyMatch(c -> c.getType().isPrimitive())) {
       return null;
     }
-    List<Object> nothing = new ArrayList<>(Collections.nCopies(components.length, null));
     try {
-      return constructor.invokeWithArguments(nothing);
+      return constructor.invokeExact(new Object[components.length]);
     } catch (Throwable thrown) {
       throw new IllegalStateException("constructors of records must bear nulls", thrown);
     }
@@ -103,14 +104,24 @@ final class Reflection {
           size == null ? "a list" : "a list of " + size.min() + " to " + size.max() + " entries");
     }
     Class<?> single = (Class<?>) type;
-    return single.isRecord() ? group(single) : new Node.Scalar(single, allowed(single, marks));
+    return single.isRecord()
+        ? group(single)
+        : new Node.Scalar(single, allowed(single, marks), constants(single));
+  }
+
+  private static Map<String, Object> constants(Class<?> type) {
+    Map<String, Object> constants = new LinkedHashMap<>();
+    if (type.isEnum()) {
+      for (Object constant : type.getEnumConstants()) {
+        constants.put(((Enum<?>) constant).name().toLowerCase(Locale.ROOT), constant);
+      }
+    }
+    return Collections.unmodifiableMap(constants);
   }
 
   private static String allowed(Class<?> type, AnnotatedElement marks) {
     if (type.isEnum()) {
-      return Arrays.stream(type.getEnumConstants())
-          .map(constant -> ((Enum<?>) constant).name().toLowerCase(Locale.ROOT))
-          .collect(Collectors.joining(", ", "one of ", ""));
+      return "one of " + String.join(", ", constants(type).keySet());
     }
     if (type == Boolean.class || type == boolean.class) {
       return "true or false";

@@ -62,6 +62,10 @@ public final class Remark {
     return this;
   }
 
+  String code() {
+    return code.code();
+  }
+
   Verdict level() {
     return ((FindingCode) code).level();
   }
@@ -77,12 +81,12 @@ public final class Remark {
 
   Finding finding() {
     String where = rebase.apply(pointer);
-    return new Finding(level(), code.code(), text(where), subject, where, value, limit);
+    return new Finding(level(), code(), text(where), subject, where, value, limit);
   }
 
   Fault fault() {
     String where = rebase.apply(pointer);
-    return new Fault(where, code.code(), text(where), given, allowed);
+    return new Fault(where, code(), text(where), given, allowed);
   }
 
   private String text(String where) {

@@ -1,6 +1,7 @@
 package org.footwell.calculation;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -176,6 +177,26 @@ public final class Run {
     return findings.isEmpty()
         ? List.of()
         : findings.stream().map(Remark::finding).distinct().toList();
+  }
+
+  /** Codes of the findings, each once, worst first. */
+  List<String> codes() {
+    return findings.isEmpty()
+        ? List.of()
+        : findings.stream()
+            .sorted(Comparator.comparing(Remark::level).reversed())
+            .map(Remark::code)
+            .distinct()
+            .toList();
+  }
+
+  /** The worst finding. */
+  Verdict verdict() {
+    Verdict worst = Verdict.OK;
+    for (Remark remark : findings) {
+      worst = worst.orWorse(remark.level());
+    }
+    return worst;
   }
 
   /** What the innermost named part of the plan is called, or null. */

@@ -3,6 +3,7 @@ package org.footwell.calculation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * The shape of a request or result record, reflected once: its columns with types, bounds and
@@ -78,6 +79,38 @@ public final class Shape<T extends Record> {
     return (T) new Binder(cells, faults).bind(root, given, "");
   }
 
+  /**
+   * Prepares to read the record from rows.
+   *
+   * @param paths for each column of the rows the parts of its dotted path, an index from 0 in a
+   *     repeated group, or null where the column is not read
+   */
+  public RowReader<T> rows(List<List<String>> paths) {
+    return new RowReader<>(root, paths);
+  }
+
+  /** Prepares to read single values from records, by dotted paths without an index. */
+  public List<Function<Object, Object>> values(List<String> paths) {
+    return paths.stream().map(this::value).toList();
+  }
+
+  private Function<Object, Object> value(String path) {
+    List<Node.Member> way = new ArrayList<>();
+    Node here = root;
+    for (String name : path.split("\\.", -1)) {
+      Node.Member member = ((Node.Group) here).members().get(name);
+      way.add(member);
+      here = member.node();
+    }
+    return record -> {
+      Object value = record;
+      for (int i = 0; i < way.size() && value != null; i++) {
+        value = way.get(i).of(value);
+      }
+      return value;
+    };
+  }
+
   /** Whether the record can have a value at this dotted path, an index standing for any. */
   public boolean has(String path) {
     return member("/" + path.replace('.', '/')).isPresent();
@@ -140,12 +173,18 @@ public final class Shape<T extends Record> {
         requireFinite(member, number, faults);
       } else if (value != null && member.node() instanceof Node.Group inner) {
         requireFinite(inner, value, faults);
-      } else if (value instanceof List<?> list
-          && member.node() instanceof Node.Repeated repeated
-          && repeated.element() instanceof Node.Group inner) {
-        for (Object entry : list) {
-          requireFinite(inner, entry, faults);
-        }
+      } else if (value instanceof List<?> list && member.node() instanceof Node.Repeated repeated) {
+        requireFinite(member, repeated.element(), list, faults);
+      }
+    }
+  }
+
+  private static void requireFinite(Node.Member member, Node element, List<?> list, Faults faults) {
+    for (Object entry : list) {
+      if (element instanceof Node.Group inner) {
+        requireFinite(inner, entry, faults);
+      } else if (entry instanceof Double number) {
+        requireFinite(member, number, faults);
       }
     }
   }

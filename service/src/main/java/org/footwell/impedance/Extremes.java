@@ -1,6 +1,7 @@
 package org.footwell.impedance;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.optim.MaxEval;
@@ -42,10 +43,16 @@ public record Extremes(List<Place> peaks, List<Place> dips, Place lowest, Place 
 
   public static Extremes of(DoubleUnaryOperator curve, CurveFrequencies range, Run run) {
     double[] frequencies = grid(range.fromHz(), range.toHz());
-    double[] values = new double[frequencies.length];
-    for (int i = 0; i < values.length; i++) {
-      values[i] = curve.applyAsDouble(frequencies[i]);
-    }
+    return of(curve, frequencies, Arrays.stream(frequencies).map(curve).toArray(), run);
+  }
+
+  /**
+   * The extremes of a curve that is known on a {@link #grid} already.
+   *
+   * @param values the curve at the frequencies
+   */
+  public static Extremes of(
+      DoubleUnaryOperator curve, double[] frequencies, double[] values, Run run) {
     run.checkDeadline();
     List<Place> peaks = new ArrayList<>();
     List<Place> dips = new ArrayList<>();

@@ -12,6 +12,7 @@ import org.footwell.impedance.Extremes.Place;
 import org.footwell.impedance.Impedance;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Filter;
+import org.footwell.passive.Ladder.Response;
 import org.footwell.passive.PassiveFilterResult.Corner;
 import org.footwell.passive.PassiveFilterResult.Point;
 import org.footwell.passive.PassiveFilterResult.Purpose;
@@ -115,19 +116,19 @@ final class FilterCurves {
   }
 
   List<Point> points(double[] frequencies) {
-    Impedance input = input();
     List<Point> points = new ArrayList<>(frequencies.length);
     for (double f : frequencies) {
-      Phasor z = input.at(f);
+      Response bought = rounded.at(f);
+      Response inUse = real == null ? bought : real.at(f);
       points.add(
           new Point(
               f,
               targetDb(f),
               exact.levelDb(f),
-              rounded.levelDb(f),
-              driverDb(f),
-              z.modulus(),
-              z.phaseDeg()));
+              bought.levelDb(),
+              real == null ? null : (Double) inUse.levelDb(),
+              inUse.input().modulus(),
+              inUse.input().phaseDeg()));
     }
     return points;
   }

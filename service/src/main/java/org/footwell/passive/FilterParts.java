@@ -33,6 +33,16 @@ final class FilterParts {
       Formula.of("pad_shunt_ohm", "R/(10^(A/20) − 1)", "ohm", Ladder.KIRCHHOFF)
           .with("R", "A", (r, a) -> r / (Decibels.toAmplitude(a) - 1));
 
+  /** Part of the power that heats the series resistor of a pad of A dB; a = 10^(−A/20). */
+  static final Formula.Of1 PAD_SERIES_HEAT =
+      Formula.of("pad_series_heat_share", "1 − 10^(−A/20)", "", Ladder.KIRCHHOFF)
+          .with("A", a -> 1 - Decibels.toAmplitude(-a));
+
+  /** Part of the power that heats the shunt resistor; the rest, a², is left for the load. */
+  static final Formula.Of1 PAD_SHUNT_HEAT =
+      Formula.of("pad_shunt_heat_share", "10^(−A/20)·(1 − 10^(−A/20))", "", Ladder.KIRCHHOFF)
+          .with("A", a -> Decibels.toAmplitude(-a) * (1 - Decibels.toAmplitude(-a)));
+
   private static final Source DUAL =
       Source.of("Constant-resistance network: re + re²/Z in parallel with re + Z is re");
 
@@ -56,31 +66,36 @@ final class FilterParts {
 
   private final List<Purpose> purposes = new ArrayList<>();
   private final List<LadderElement> calculated = new ArrayList<>();
+  private final List<Double> heatShares = new ArrayList<>();
   private final PreferredSeries series;
+  private final Double powerW;
 
-  private FilterParts(PreferredSeries series) {
+  private FilterParts(PreferredSeries series, Double powerW) {
     this.series = series;
+    this.powerW = powerW;
   }
 
   /** All parts from the amplifier to the driver. */
   static FilterParts of(PassiveFilterRequest q, Run run) {
-    FilterParts parts = new FilterParts(q.series());
+    FilterParts parts = new FilterParts(q.series(), q.powerW());
     if (q.highPass() != null) {
-      LadderSynthesis.highPass(q.highPass(), q.loadOhm()).forEach(e -> parts.add(HIGH_PASS, e));
+      LadderSynthesis.highPass(q.highPass(), q.loadOhm())
+          .forEach(e -> parts.add(HIGH_PASS, e, null));
       explain(q.highPass(), LadderSynthesis.HIGH_PASS_UF, LadderSynthesis.HIGH_PASS_MH, q, run);
     }
     if (q.lowPass() != null) {
-      LadderSynthesis.lowPass(q.lowPass(), q.loadOhm()).forEach(e -> parts.add(LOW_PASS, e));
+      LadderSynthesis.lowPass(q.lowPass(), q.loadOhm()).forEach(e -> parts.add(LOW_PASS, e, null));
       explain(q.lowPass(), LadderSynthesis.LOW_PASS_MH, LadderSynthesis.LOW_PASS_UF, q, run);
     }
     if (q.padDb() != null) {
       double inTheWay = run.apply(PAD_SERIES, q.loadOhm(), q.padDb());
       double across = run.apply(PAD_SHUNT, q.loadOhm(), q.padDb());
-      parts.add(PAD, LadderElement.resistor(SERIES, inTheWay));
-      parts.add(PAD, LadderElement.resistor(SHUNT, across));
+      parts.add(
+          PAD, LadderElement.resistor(SERIES, inTheWay), run.apply(PAD_SERIES_HEAT, q.padDb()));
+      parts.add(PAD, LadderElement.resistor(SHUNT, across), run.apply(PAD_SHUNT_HEAT, q.padDb()));
     }
     if (q.compensate()) {
-      parts.add(COMPENSATION, compensation(q, run));
+      parts.add(COMPENSATION, compensation(q, run), null);
     }
     return parts;
   }
@@ -105,8 +120,9 @@ final class FilterParts {
     return new LadderElement(SHUNT, uf, null, null, ohm, null);
   }
 
-  private void add(Purpose purpose, LadderElement element) {
+  private void add(Purpose purpose, LadderElement element, Double heatShare) {
     purposes.add(purpose);
+    heatShares.add(heatShare);
     calculated.add(element);
   }
 
@@ -169,6 +185,7 @@ final class FilterParts {
 
   private Part part(int i, Double uf, Double mh, Double ohm) {
     double value = uf != null ? uf : mh != null ? mh : ohm;
+    Double share = heatShares.get(i);
     return new Part(
         purposes.get(i),
         calculated.get(i).place(),
@@ -178,6 +195,8 @@ final class FilterParts {
         nearest(uf),
         nearest(mh),
         nearest(ohm),
-        100 * (series.nearest(value) / value - 1));
+        100 * (series.nearest(value) / value - 1),
+        share,
+        share == null || powerW == null ? null : (Double) (share * powerW));
   }
 }

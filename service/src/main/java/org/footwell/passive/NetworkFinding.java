@@ -18,7 +18,8 @@ public enum NetworkFinding implements FindingCode {
   BAND_SIDES_INTERACT(WARNING),
   DRIVER_SHIFTS_RESPONSE(WARNING),
   ROUNDING_SHIFTS_RESPONSE(NOTE),
-  LOAD_UNLIKE_DRIVER(NOTE);
+  LOAD_UNLIKE_DRIVER(NOTE),
+  PAD_GETS_HOT(WARNING);
 
   private final Verdict level;
 

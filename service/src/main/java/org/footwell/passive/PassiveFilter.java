@@ -14,8 +14,11 @@ import static org.footwell.passive.NetworkFinding.BAND_SIDES_INTERACT;
 import static org.footwell.passive.NetworkFinding.DRIVER_SHIFTS_RESPONSE;
 import static org.footwell.passive.NetworkFinding.INVERT_ONE_WAY;
 import static org.footwell.passive.NetworkFinding.LOAD_UNLIKE_DRIVER;
+import static org.footwell.passive.NetworkFinding.PAD_GETS_HOT;
 import static org.footwell.passive.NetworkFinding.ROUNDING_SHIFTS_RESPONSE;
 
+import java.util.List;
+import java.util.Objects;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Run;
@@ -28,6 +31,7 @@ import org.footwell.parts.Filter;
 import org.footwell.parts.Filter.Kind;
 import org.footwell.parts.Safety;
 import org.footwell.passive.FilterCurves.Deviations;
+import org.footwell.passive.PassiveFilterResult.Part;
 import org.footwell.physics.FilterPrototype;
 import org.footwell.physics.ThieleSmall;
 
@@ -40,6 +44,11 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
   private static final double INTERACTION_DB = 1;
   private static final double DRIVER_DB = 2;
   private static final double ROUNDING_DB = 0.5;
+
+  /** Heat in a resistor that wants care, W, and how much more it is to be rated; common practice. */
+  private static final double HOT_W = 5;
+
+  private static final double RATING_OVER_HEAT = 2;
 
   /** A load this far from the compensated driver is not the one meant; common practice. */
   private static final double UNLIKE = 0.1;
@@ -84,7 +93,8 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
               BAND_SIDES_INTERACT,
               DRIVER_SHIFTS_RESPONSE,
               ROUNDING_SHIFTS_RESPONSE,
-              LOAD_UNLIKE_DRIVER)
+              LOAD_UNLIKE_DRIVER,
+              PAD_GETS_HOT)
           .refusals(
               BAND_REVERSED,
               ORDER_NOT_PASSIVE,
@@ -114,11 +124,13 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
     FilterCurves curves = new FilterCurves(q, parts);
     Deviations deviations = curves.deviations(q.frequencies(), run);
     remark(q, deviations, run);
+    List<Part> list = parts.list();
+    remarkHeat(list, run);
     Place rounding = deviations.rounding();
     Place driver = deviations.driver();
     Place lowest = Extremes.ofModulus(curves.input(), q.frequencies(), run).lowest();
     return new PassiveFilterResult(
-        parts.list(),
+        list,
         parts.preferred(),
         curves.corners(),
         rounding.value(),
@@ -195,6 +207,18 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
     }
     if (q.compensate() && Math.abs(q.driver().reOhm() / q.loadOhm() - 1) > UNLIKE) {
       run.find(LOAD_UNLIKE_DRIVER).at("/load_ohm").value(q.driver().reOhm()).limit(q.loadOhm());
+    }
+  }
+
+  private static void remarkHeat(List<Part> parts, Run run) {
+    double hottest =
+        parts.stream().map(Part::heatW).filter(Objects::nonNull).reduce(0.0, Math::max);
+    if (hottest > HOT_W) {
+      run.find(PAD_GETS_HOT)
+          .at("/pad_db")
+          .value(hottest)
+          .limit(HOT_W)
+          .with("rating", RATING_OVER_HEAT * hottest);
     }
   }
 

@@ -28,6 +28,13 @@ public record PassiveFilterRequest(
         Double padDb,
     @Schema(
             description =
+                "Average power the amplifier puts into load_ohm, W; with it the heat in the"
+                    + " resistors of the pad is given in watt")
+        @DecimalMin("0.001")
+        @DecimalMax("20000")
+        Double powerW,
+    @Schema(
+            description =
                 "Whether a resistor and a capacitor across the driver are to cancel its"
                     + " inductance; needs driver")
         Boolean compensate,

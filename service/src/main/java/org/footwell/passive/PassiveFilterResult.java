@@ -46,7 +46,13 @@ public record PassiveFilterResult(
       @Schema(description = "Nearest preferred capacitance, µF") Double nearestUf,
       @Schema(description = "Nearest preferred inductance, mH") Double nearestMh,
       @Schema(description = "Nearest preferred resistance, ohm") Double nearestOhm,
-      @Schema(description = "How much the preferred value is off, %") double offPercent) {}
+      @Schema(description = "How much the preferred value is off, %") double offPercent,
+      @Schema(
+              description =
+                  "Part of the power into load_ohm that turns to heat in it, in the pass band; of"
+                      + " the resistors of a pad")
+          Double heatShare,
+      @Schema(description = "That heat at power_w, W") Double heatW) {}
 
   /** What a part is there for. */
   public enum Purpose {

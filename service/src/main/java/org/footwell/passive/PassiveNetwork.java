@@ -122,8 +122,16 @@ public final class PassiveNetwork
 
     Impedance load = load(q);
     Ladder ladder = new Ladder(q.elements(), load);
-    Place lowest = Extremes.ofModulus(ladder.input(), q.frequencies(), run).lowest();
-    Place loudest = Extremes.of(ladder::levelDb, q.frequencies(), run).highest();
+    double[] grid = Extremes.grid(q.frequencies().fromHz(), q.frequencies().toHz());
+    double[] modulus = new double[grid.length];
+    double[] level = new double[grid.length];
+    for (int i = 0; i < grid.length; i++) {
+      Response response = ladder.at(grid[i]);
+      modulus[i] = response.input().modulus();
+      level[i] = response.levelDb();
+    }
+    Place lowest = Extremes.of(f -> ladder.at(f).input().modulus(), grid, modulus, run).lowest();
+    Place loudest = Extremes.of(ladder::levelDb, grid, level, run).highest();
     Phasor input = explain(ladder, lowest.frequencyHz(), run);
     double loadDc = q.driver() == null ? q.loadOhm() : q.driver().reOhm();
     double dc = ladder.dcOhm(loadDc);

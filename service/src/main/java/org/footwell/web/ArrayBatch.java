@@ -7,7 +7,6 @@ import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectReader;
 import java.io.IOException;
-import java.io.InputStream;
 
 /** A batch of one JSON array of requests, answered by one array. */
 final class ArrayBatch implements AutoCloseable {
@@ -16,6 +15,8 @@ final class ArrayBatch implements AutoCloseable {
   private static final ObjectReader ENTRY =
       Json.MAPPER.reader().without(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
 
+  private final Endpoint<?, ?> endpoint;
+  private final AnnouncedInput input;
   private final RowLimit limit;
   private final JsonParser parser;
   private long entries;
@@ -26,8 +27,10 @@ final class ArrayBatch implements AutoCloseable {
    * @param most largest entry, bytes
    * @throws ProblemException if the body does not begin with an array
    */
-  ArrayBatch(InputStream in, int most) throws IOException {
-    limit = new RowLimit(in, most);
+  ArrayBatch(Endpoint<?, ?> endpoint, AnnouncedInput input, int most) throws IOException {
+    this.endpoint = endpoint;
+    this.input = input;
+    limit = new RowLimit(input, most);
     parser = Json.MAPPER.createParser(limit);
     if (!begins()) {
       throw ProblemException.of(ProblemType.UNREADABLE, "The body must be a JSON array.");
@@ -46,29 +49,39 @@ final class ArrayBatch implements AutoCloseable {
    * Answers each entry with an entry. Where the array itself breaks, a last problem says so and the
    * answer is closed properly.
    */
-  void answer(Endpoint<?, ?> endpoint, FlushingOutput out) throws IOException {
-    out.write('[');
+  void answer(Pipeline pipeline) throws IOException {
+    input.beforeWaiting(pipeline::flush);
+    pipeline.add(() -> Rendering.utf8("["));
     try {
       while (parser.nextToken() != JsonToken.END_ARRAY) {
-        JsonNode entry = ENTRY.readTree(parser);
-        write(out, BatchRow.answer(endpoint, Json.bytes(entry), entries + 1));
+        byte[] entry = Json.bytes(ENTRY.<JsonNode>readTree(parser));
+        long number = ++entries;
+        pipeline.add(() -> following(number, BatchRow.answer(endpoint, entry, number)));
         limit.rowDone();
-        out.rowDone(out);
       }
     } catch (JsonProcessingException malformed) {
-      write(out, brokenOff(ProblemType.UNREADABLE, "it is not well-formed JSON"));
+      brokenOff(pipeline, ProblemType.UNREADABLE, "it is not well-formed JSON");
     } catch (RowLimit.Passed passed) {
-      write(out, brokenOff(ProblemType.TOO_LARGE, passed.getMessage()));
+      brokenOff(pipeline, ProblemType.TOO_LARGE, passed.getMessage());
     }
-    out.write(']');
-    out.flush();
+    pipeline.add(() -> Rendering.utf8("]"));
+    pipeline.flush();
   }
 
-  private void write(FlushingOutput out, byte[] entry) throws IOException {
-    if (entries++ > 0) {
-      out.write(',');
+  private void brokenOff(Pipeline pipeline, ProblemType type, String why) throws IOException {
+    byte[] problem = brokenOff(type, why);
+    long number = entries + 1;
+    pipeline.add(() -> following(number, problem));
+  }
+
+  private static byte[] following(long number, byte[] entry) {
+    if (number == 1) {
+      return entry;
     }
-    out.write(entry);
+    byte[] withComma = new byte[entry.length + 1];
+    withComma[0] = ',';
+    System.arraycopy(entry, 0, withComma, 1, entry.length);
+    return withComma;
   }
 
   private byte[] brokenOff(ProblemType type, String why) {

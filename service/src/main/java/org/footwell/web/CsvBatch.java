@@ -1,16 +1,16 @@
 package org.footwell.web;
 
-import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.core.io.NumberOutput;
 import de.siegmar.fastcsv.reader.CloseableIterator;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStreamWriter;
-import java.io.Writer;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -19,32 +19,49 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
-import org.footwell.calculation.Answer;
+import java.util.stream.Stream;
+import org.footwell.calculation.Brief;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Faults;
-import org.footwell.calculation.Finding;
 import org.footwell.calculation.Names;
+import org.footwell.calculation.RowReader;
 import org.footwell.calculation.Shape;
 
 /**
  * A batch in CSV. Columns are dotted field names; others pass through. The result's single figures
  * are appended, then verdict, findings and error.
  */
-final class CsvBatch<R extends Record> implements AutoCloseable {
+final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseable {
 
-  private final Endpoint<?, R> endpoint;
+  /** Rows that are answered together, and characters that are enough for that. */
+  private static final int PIECE_ROWS = 128;
+
+  private static final int PIECE_CHARACTERS = 64 * 1024;
+
+  private final Endpoint<Q, R> endpoint;
+  private final AnnouncedInput input;
   private final CloseableIterator<CsvRecord> rows;
   private final char separator;
   private final List<String> header;
 
   /** For each column the path of the field it fills, or null where it passes through. */
-  private final List<String[]> paths = new ArrayList<>();
+  private final List<List<String>> paths = new ArrayList<>();
 
+  private final RowReader<Q> reader;
   private final List<String> resultPaths;
+  private final List<Function<Object, Object>> resultValues;
+  private List<CsvRecord> piece = new ArrayList<>();
+  private int characters;
 
-  private CsvBatch(Endpoint<?, R> endpoint, CloseableIterator<CsvRecord> rows, char separator) {
+  private CsvBatch(
+      Endpoint<Q, R> endpoint,
+      AnnouncedInput input,
+      CloseableIterator<CsvRecord> rows,
+      char separator) {
     this.endpoint = endpoint;
+    this.input = input;
     this.rows = rows;
     this.separator = separator;
     this.resultPaths =
@@ -57,6 +74,8 @@ final class CsvBatch<R extends Record> implements AutoCloseable {
     }
     this.header = rows.next().getFields();
     readHeader();
+    this.reader = endpoint.request().rows(paths);
+    this.resultValues = endpoint.result().values(resultPaths);
   }
 
   /**
@@ -64,10 +83,11 @@ final class CsvBatch<R extends Record> implements AutoCloseable {
    *
    * @throws ProblemException with every fault of the header
    */
-  static <R extends Record> CsvBatch<R> open(
-      Endpoint<?, R> endpoint, InputStream in, char separator) throws IOException {
+  static <Q extends Record, R extends Record> CsvBatch<Q, R> open(
+      Endpoint<Q, R> endpoint, AnnouncedInput in, char separator) throws IOException {
     return new CsvBatch<>(
         endpoint,
+        in,
         CsvReader.builder()
             .fieldSeparator(separator)
             .skipEmptyLines(true)
@@ -89,7 +109,7 @@ final class CsvBatch<R extends Record> implements AutoCloseable {
       if (!seen.add(column)) {
         faults.add(CoreFault.DUPLICATE).at("/" + column).given(column);
       } else if (known.contains(template)) {
-        paths.add(column.split("\\.", -1));
+        paths.add(List.of(column.split("\\.", -1)));
         continue;
       }
       misspelt(column, template, known, faults);
@@ -135,25 +155,60 @@ final class CsvBatch<R extends Record> implements AutoCloseable {
   }
 
   /** Answers every row. */
-  void run(FlushingOutput out) throws IOException {
-    Writer writer = new OutputStreamWriter(out, StandardCharsets.UTF_8);
-    CsvWriter csv =
-        CsvWriter.builder().fieldSeparator(separator).lineDelimiter(LineDelimiter.LF).build(writer);
+  void answer(Pipeline pipeline) throws IOException {
     List<String> names = new ArrayList<>(header);
     names.addAll(resultColumns());
-    csv.writeRecord(names);
+    pipeline.add(() -> written(Stream.of(names)));
+    input.beforeWaiting(
+        () -> {
+          endPiece(pipeline);
+          pipeline.flush();
+        });
     long nextLine = 2;
     try {
       while (rows.hasNext()) {
         CsvRecord row = rows.next();
         nextLine = row.getStartingLineNumber() + 1;
-        csv.writeRecord(answered(row));
-        out.rowDone(csv);
+        add(row, pipeline);
       }
+      endPiece(pipeline);
     } catch (CsvParseException malformed) {
-      csv.writeRecord(brokenOff(nextLine));
+      endPiece(pipeline);
+      List<String> last = brokenOff(nextLine);
+      pipeline.add(() -> written(Stream.of(last)));
     }
-    csv.flush();
+    pipeline.flush();
+  }
+
+  private void add(CsvRecord row, Pipeline pipeline) throws IOException {
+    piece.add(row);
+    for (int i = 0; i < row.getFieldCount(); i++) {
+      characters += row.getField(i).length();
+    }
+    if (piece.size() == PIECE_ROWS || characters >= PIECE_CHARACTERS) {
+      endPiece(pipeline);
+    }
+  }
+
+  private void endPiece(Pipeline pipeline) throws IOException {
+    if (!piece.isEmpty()) {
+      List<CsvRecord> whole = piece;
+      piece = new ArrayList<>(PIECE_ROWS);
+      characters = 0;
+      pipeline.add(() -> written(whole.stream().map(this::answered)));
+    }
+  }
+
+  private byte[] written(Stream<List<String>> all) throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream(PIECE_CHARACTERS);
+    try (CsvWriter csv =
+        CsvWriter.builder()
+            .fieldSeparator(separator)
+            .lineDelimiter(LineDelimiter.LF)
+            .build(new OutputStreamWriter(bytes, StandardCharsets.UTF_8))) {
+      all.forEach(csv::writeRecord);
+    }
+    return bytes.toByteArray();
   }
 
   /** The last row of a CSV that cannot be read further: only its error is filled in. */
@@ -182,20 +237,33 @@ final class CsvBatch<R extends Record> implements AutoCloseable {
             ProblemType.UNREADABLE,
             "The row has " + cells.size() + " cells, the header " + header.size() + ".");
       }
-      Answer<R> answer = endpoint.answerCells(tree(row), false);
-      JsonNode result = Rendering.tree(answer).get("result");
-      for (String path : resultPaths) {
-        JsonNode value = result.at("/" + path.replace('.', '/'));
-        cells.add(Rendering.cell(value));
+      Q request = reader.read(row::getField);
+      Brief<R> answer = endpoint.brief(request == null ? endpoint.bind(tree(row)) : request);
+      for (Function<Object, Object> value : resultValues) {
+        cells.add(cell(value.apply(answer.result())));
       }
       cells.add(answer.verdict().name().toLowerCase(Locale.ROOT));
-      cells.add(answer.findings().stream().map(Finding::code).collect(Collectors.joining(" ")));
+      cells.add(String.join(" ", answer.codes()));
       cells.add("");
     } catch (RuntimeException failure) {
       fillUpToError(cells);
       cells.add(error(failure, row.getStartingLineNumber()));
     }
     return cells;
+  }
+
+  /** A value as it stands in JSON, without quotes. */
+  private static String cell(Object value) {
+    if (value instanceof Double number) {
+      return NumberOutput.toString(number, Json.FAST_DOUBLES);
+    }
+    if (value instanceof BigDecimal money) {
+      return money.toPlainString();
+    }
+    if (value instanceof Enum<?> constant) {
+      return constant.name().toLowerCase(Locale.ROOT);
+    }
+    return value == null ? "" : value.toString();
   }
 
   private Map<String, Object> tree(CsvRecord row) {

@@ -14,6 +14,7 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import org.footwell.calculation.Answer;
+import org.footwell.calculation.Brief;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Engine;
@@ -86,7 +87,17 @@ final class Endpoint<Q extends Record, R extends Record> {
 
   /** Answers a request made of maps, lists and texts, as a query or a CSV row gives it. */
   Answer<R> answerCells(Object cells, boolean workings) {
-    return answer(engine.bind(card().request(), cells, true), workings);
+    return answer(bind(cells), workings);
+  }
+
+  /** Answers a request without the sentences. */
+  Brief<R> brief(Q request) {
+    return engine.brief(calculation, request, deadline);
+  }
+
+  /** The request of cells. */
+  Q bind(Object cells) {
+    return engine.bind(card().request(), cells, true);
   }
 
   private Answer<R> answer(Q request, boolean workings) {

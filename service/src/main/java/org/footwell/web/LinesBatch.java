@@ -3,29 +3,86 @@ package org.footwell.web;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.Optional;
+import java.util.ArrayList;
+import java.util.List;
 
 /** A batch of one JSON request a line, answered line by line. */
 final class LinesBatch {
 
-  private LinesBatch() {}
+  /** Lines that are answered together, and bytes that are enough for that. */
+  private static final int PIECE_LINES = 64;
 
-  /** Answers each line of a buffered input with a line; empty lines are skipped. */
-  static void answer(Endpoint<?, ?> endpoint, InputStream in, FlushingOutput out, int most)
-      throws IOException {
-    Lines lines = new Lines(in, most);
-    while (lines.next()) {
-      out.write(
-          lines.tooLong()
-              ? tooLong(most, lines.number())
-              : BatchRow.answer(endpoint, lines.bytes(), lines.number()));
-      out.write('\n');
-      out.rowDone(out);
-    }
-    out.flush();
+  private static final int PIECE_BYTES = 64 * 1024;
+
+  private final Endpoint<?, ?> endpoint;
+  private final AnnouncedInput input;
+  private final int most;
+  private final List<Line> piece = new ArrayList<>();
+  private int bytes;
+
+  /**
+   * A batch of lines.
+   *
+   * @param most longest line, bytes
+   */
+  LinesBatch(Endpoint<?, ?> endpoint, AnnouncedInput input, int most) {
+    this.endpoint = endpoint;
+    this.input = input;
+    this.most = most;
   }
 
-  private static byte[] tooLong(int most, long number) {
+  /** A line that is not empty; {@code bytes} is null where it is too long. */
+  private static final class Line {
+    private final long number;
+    private final byte[] bytes;
+
+    Line(long number, byte[] bytes) {
+      this.number = number;
+      this.bytes = bytes;
+    }
+  }
+
+  /** Answers each line with a line; empty lines are skipped. */
+  void answer(Pipeline pipeline) throws IOException {
+    input.beforeWaiting(
+        () -> {
+          endPiece(pipeline);
+          pipeline.flush();
+        });
+    Lines lines = new Lines(input, most);
+    for (Line line = lines.next(); line != null; line = lines.next()) {
+      piece.add(line);
+      bytes += line.bytes == null ? 0 : line.bytes.length;
+      if (piece.size() == PIECE_LINES || bytes >= PIECE_BYTES) {
+        endPiece(pipeline);
+      }
+    }
+    endPiece(pipeline);
+    pipeline.flush();
+  }
+
+  private void endPiece(Pipeline pipeline) throws IOException {
+    if (!piece.isEmpty()) {
+      List<Line> whole = List.copyOf(piece);
+      piece.clear();
+      bytes = 0;
+      pipeline.add(() -> answered(whole));
+    }
+  }
+
+  private byte[] answered(List<Line> whole) {
+    ByteArrayOutputStream out = new ByteArrayOutputStream(PIECE_BYTES);
+    for (Line line : whole) {
+      out.writeBytes(
+          line.bytes == null
+              ? tooLong(line.number)
+              : BatchRow.answer(endpoint, line.bytes, line.number));
+      out.write('\n');
+    }
+    return out.toByteArray();
+  }
+
+  private byte[] tooLong(long number) {
     return BatchRow.problem(
         ProblemException.of(ProblemType.TOO_LARGE, "The line is longer than " + most + " bytes."),
         number);
@@ -35,7 +92,10 @@ final class LinesBatch {
   private static final class Lines {
     private final InputStream in;
     private final int most;
+    private final byte[] buffer = new byte[16 * 1024];
     private final ByteArrayOutputStream line = new ByteArrayOutputStream(512);
+    private int at;
+    private int end;
     private long number;
     private boolean tooLong;
 
@@ -44,45 +104,53 @@ final class LinesBatch {
       this.most = most;
     }
 
-    boolean next() throws IOException {
-      Optional<Boolean> found;
-      do {
-        found = readLine();
-      } while (found.isPresent() && !found.get());
-      return found.isPresent();
-    }
-
-    /** Whether the line holds anything, or nothing at the end of the input. */
-    private Optional<Boolean> readLine() throws IOException {
-      line.reset();
-      tooLong = false;
-      boolean blank = true;
-      int b = in.read();
-      if (b < 0) {
-        return Optional.empty();
-      }
-      number++;
-      for (; b >= 0 && b != '\n'; b = in.read()) {
-        blank &= b == ' ' || b == '\r' || b == '\t';
-        if (line.size() < most) {
-          line.write(b);
-        } else {
-          tooLong = true;
+    /** The next line that holds anything, or null at the end of the input. */
+    Line next() throws IOException {
+      while (fill()) {
+        number++;
+        readLine();
+        byte[] bytes = line.toByteArray();
+        if (tooLong || !blank(bytes)) {
+          return new Line(number, tooLong ? null : bytes);
         }
       }
-      return Optional.of(!blank);
+      return null;
     }
 
-    byte[] bytes() {
-      return line.toByteArray();
+    private boolean fill() throws IOException {
+      if (at == end) {
+        at = 0;
+        end = Math.max(0, in.read(buffer, 0, buffer.length));
+      }
+      return end > 0;
     }
 
-    long number() {
-      return number;
+    private void readLine() throws IOException {
+      line.reset();
+      tooLong = false;
+      while (fill()) {
+        int from = at;
+        while (at < end && buffer[at] != '\n') {
+          at++;
+        }
+        tooLong |= line.size() + at - from > most;
+        if (!tooLong) {
+          line.write(buffer, from, at - from);
+        }
+        if (at < end) {
+          at++;
+          return;
+        }
+      }
     }
 
-    boolean tooLong() {
-      return tooLong;
+    private static boolean blank(byte[] bytes) {
+      for (byte b : bytes) {
+        if (b != ' ' && b != '\r' && b != '\t') {
+          return false;
+        }
+      }
+      return true;
     }
   }
 }

@@ -139,7 +139,7 @@ final class Query {
     Faults faults = new Faults();
     fields.forEach(
         (name, value) -> {
-          if (!put(root, name.split("\\.", -1), value)) {
+          if (!put(root, List.of(name.split("\\.", -1)), value)) {
             faults
                 .add(CoreFault.WRONG_TYPE)
                 .at("/" + name.replace('.', '/'))
@@ -152,16 +152,16 @@ final class Query {
   }
 
   @SuppressWarnings("unchecked") // every map in the tree was put there below
-  static boolean put(Map<String, Object> root, String[] path, String value) {
+  static boolean put(Map<String, Object> root, List<String> path, String value) {
     Map<String, Object> here = root;
-    for (int i = 0; i < path.length - 1; i++) {
-      Object next = here.computeIfAbsent(path[i], name -> new LinkedHashMap<String, Object>());
+    for (int i = 0; i < path.size() - 1; i++) {
+      Object next = here.computeIfAbsent(path.get(i), name -> new LinkedHashMap<String, Object>());
       if (!(next instanceof Map)) {
         return false;
       }
       here = (Map<String, Object>) next;
     }
-    return here.putIfAbsent(path[path.length - 1], value) == null;
+    return here.putIfAbsent(path.get(path.size() - 1), value) == null;
   }
 
   /** The value of an option, or null. */

@@ -68,6 +68,7 @@ public final class Server implements AutoCloseable {
   public void close() {
     ready = false;
     app.stop();
+    batch.close();
   }
 
   private void configure(JavalinConfig config, Settings settings) {

@@ -111,8 +111,14 @@ class AmplifierRatingsTest {
     assertPrediction(8, 14.4, true, 200 * level, 200 * level, 200, predictions.get(7));
     assertTrue(predictions.get(6).outsideRatedLoads());
     assertFalse(predictions.get(7).outsideRatedLoads());
-    assertEquals(List.of("outside-rated-loads", "power-does-not-double"), Answers.codes(answer));
-    assertEquals(Verdict.NOTE, answer.verdict());
+    assertEquals(
+        List.of("below-lowest-rated", "outside-rated-loads", "power-does-not-double"),
+        Answers.codes(answer));
+    // 2 ohm per channel is published, 2 ohm across the bridge is not: each half sees 1 ohm.
+    Finding below = answer.findings().get(0);
+    assertEquals("/loads_ohm/0", below.pointer());
+    assertEquals(4.0, below.limit());
+    assertEquals(Verdict.WARNING, answer.verdict());
     assertEquals(
         "From 4 to 2 ohm the power grows 1.6 times per halving of the load, where a supply that"
             + " does not sag gives 2 times: the ratings show 0.5353 ohm of sag.",
@@ -183,7 +189,8 @@ class AmplifierRatingsTest {
     assertEquals(RatingsFit.Look.POWER_LIMITED, answer.result().character());
     assertNull(answer.result().openCircuitV());
     assertNull(answer.result().sagOhm());
-    assertEquals(List.of("ratings-power-limited"), Answers.codes(answer));
+    // 3 ohm bridged is 1.5 ohm on each channel, and 2 ohm is the lowest published.
+    assertEquals(List.of("ratings-power-limited", "below-lowest-rated"), Answers.codes(answer));
   }
 
   @Test

@@ -6,12 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.BiFunction;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 
 public class EngineTest {
@@ -106,6 +109,35 @@ public class EngineTest {
     Refused refused =
         assertThrows(Refused.class, () -> answer(careless, new Numbers(0.0, 0.0), false));
     assertEquals("not-finite", refused.faults().get(0).code());
+  }
+
+  public record Quotients(List<Double> quotientsOhm) {}
+
+  @Test
+  void norDoesOneInAList() {
+    Faults faults = new Faults();
+    Shape.of(Quotients.class).requireFinite(new Quotients(List.of(1.0, Double.NaN)), faults);
+    assertEquals("not-finite", faults.list().get(0).code());
+  }
+
+  @Test
+  void aDoubleIsHeldAgainstItsBoundsAsADouble() {
+    assertEquals(
+        List.of("/list/1", "/list/2", "/single"),
+        new TreeMap<>(faultsOf(new Bounded(0.1, List.of(0.3, 0.1, Double.NaN))))
+            .keySet().stream().toList());
+    assertEquals(Map.of(), faultsOf(new Bounded(0.2, List.of(0.2, 0.7))));
+  }
+
+  @Valid
+  public record Bounded(
+      @DecimalMin("0.2") Double single,
+      List<@NotNull @DecimalMin("0.2") @DecimalMax("0.7") Double> list) {}
+
+  private static Map<String, String> faultsOf(Record request) {
+    Faults faults = new Faults();
+    new Constraints().check(request, faults);
+    return faults.list().stream().collect(Collectors.toMap(Fault::pointer, Fault::code));
   }
 
   @Test

@@ -1,13 +1,7 @@
-package org.footwell.impedance;
+package org.footwell.passive;
 
 import org.footwell.parts.CurveFrequencies;
 
-import org.footwell.passive.Ladder;
-import org.footwell.passive.LadderElement;
-import org.footwell.passive.PassiveFilter;
-import org.footwell.passive.PassiveFilterRequest;
-import org.footwell.passive.PassiveNetwork;
-import org.footwell.passive.PassiveNetworkRequest;
 import org.footwell.physics.Phasor;
 
 import java.time.Duration;
@@ -18,6 +12,14 @@ import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Engine;
+import org.footwell.impedance.DriverImpedance;
+import org.footwell.impedance.Impedance;
+import org.footwell.impedance.ImpedanceBox;
+import org.footwell.impedance.ImpedanceCurve;
+import org.footwell.impedance.ImpedanceCurveRequest;
+import org.footwell.impedance.ImpedanceDriver;
+import org.footwell.impedance.ImpedanceFit;
+import org.footwell.impedance.ImpedanceFitRequest;
 import org.footwell.impedance.ImpedanceFitRequest.Reading;
 import org.footwell.passive.LadderElement.Place;
 import org.footwell.parts.Filter;
@@ -126,7 +128,8 @@ public class CurveBenchmark {
     Filter filter = new Filter(Filter.Kind.LINKWITZ_RILEY, 4, 2000.0, null);
     return whole(
         new PassiveFilter(),
-        new PassiveFilterRequest(3.4, null, filter, null, true, lossy, vented, null, listed));
+        new PassiveFilterRequest(
+            3.4, null, filter, null, null, true, lossy, vented, null, listed));
   }
 
   /** impedance-fit of 500 readings with phases. */

@@ -1,0 +1,137 @@
+package org.footwell.web;
+
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import org.footwell.Calculations;
+import org.footwell.calculation.Calculation;
+import org.footwell.calculation.Engine;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OperationsPerInvocation;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.TearDown;
+import org.openjdk.jmh.annotations.Warmup;
+
+/**
+ * A batch in CSV, in process: the rows of a calculation's example answered on one core and on two,
+ * against a program that only reads and writes the same CSV with the same library on one core.
+ */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+@Warmup(iterations = 4, time = 2)
+@Measurement(iterations = 5, time = 2)
+@Fork(1)
+public class BatchBenchmark {
+
+  private static final int ROWS = 50_000;
+
+  @Param({"sound-level"})
+  public String id;
+
+  private Endpoint<?, ?> endpoint;
+  private byte[] csv;
+  private ExecutorService one;
+  private ExecutorService two;
+
+  @Setup
+  public void prepare() throws IOException {
+    Calculation<?, ?> calculation =
+        Calculations.ALL.stream().filter(c -> c.card().id().equals(id)).findFirst().orElseThrow();
+    endpoint = new Endpoint<>(calculation, new Engine(), Duration.ofSeconds(10));
+    csv = rows(calculation.card().example());
+    one = Executors.newFixedThreadPool(1);
+    two = Executors.newFixedThreadPool(2);
+  }
+
+  @TearDown
+  public void stop() {
+    one.shutdownNow();
+    two.shutdownNow();
+  }
+
+  /** The example as so many rows, its first number a little different in each. */
+  private static byte[] rows(String example) throws IOException {
+    List<String> names = new ArrayList<>();
+    List<String> cells = new ArrayList<>();
+    flatten("", Json.MAPPER.readValue(example, Object.class), names, cells);
+    StringBuilder rows = new StringBuilder("row,").append(String.join(",", names)).append('\n');
+    for (int i = 0; i < ROWS; i++) {
+      rows.append(i).append(',').append(String.join(",", cells)).append('\n');
+    }
+    return rows.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static void flatten(String path, Object node, List<String> names, List<String> cells) {
+    if (node instanceof Map<?, ?> group) {
+      group.forEach(
+          (name, value) -> flatten(path.isEmpty() ? (String) name : path + "." + name, value, names, cells));
+    } else if (node instanceof List<?> list) {
+      for (int i = 0; i < list.size(); i++) {
+        flatten(path + "." + i, list.get(i), names, cells);
+      }
+    } else {
+      names.add(path);
+      cells.add(String.valueOf(node));
+    }
+  }
+
+  @Benchmark
+  @OperationsPerInvocation(ROWS)
+  public void copy() throws IOException {
+    try (CsvReader<CsvRecord> reader =
+            CsvReader.builder().ofCsvRecord(new ByteArrayInputStream(csv), StandardCharsets.UTF_8);
+        CsvWriter writer =
+            CsvWriter.builder()
+                .lineDelimiter(LineDelimiter.LF)
+                .build(
+                    new OutputStreamWriter(
+                        OutputStream.nullOutputStream(), StandardCharsets.UTF_8))) {
+      reader.forEach(row -> writer.writeRecord(row.getFields()));
+    }
+  }
+
+  @Benchmark
+  @OperationsPerInvocation(ROWS)
+  public void answeredOnOneCore() {
+    answered(one);
+  }
+
+  @Benchmark
+  @OperationsPerInvocation(ROWS)
+  public void answeredOnTwoCores() {
+    answered(two);
+  }
+
+  private void answered(ExecutorService workers) {
+    Pipeline pipeline = new Pipeline(workers, 4, OutputStream.nullOutputStream());
+    try (CsvBatch<?, ?> batch =
+        CsvBatch.open(endpoint, new AnnouncedInput(new ByteArrayInputStream(csv)), ',')) {
+      batch.answer(pipeline);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

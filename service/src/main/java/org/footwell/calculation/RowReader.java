@@ -1,0 +1,138 @@
+package org.footwell.calculation;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.function.IntFunction;
+import java.util.stream.Collectors;
+
+/**
+ * Reads requests from rows whose columns are known beforehand, straight into the record. It knows
+ * only good rows: for a faulty one the slower {@link Shape#bind} tells every fault.
+ *
+ * @param <T> the record
+ */
+public final class RowReader<T extends Record> {
+
+  /** What a part of the record is made of. */
+  private interface Slot {
+
+    /** The value, null where no cell of it is filled, or {@link #FAULTY}. */
+    Object read(IntFunction<String> cells);
+  }
+
+  private static final Object FAULTY = new Object();
+  private static final Slot NOTHING = cells -> null;
+
+  private final Slot root;
+
+  /**
+   * Prepares for columns.
+   *
+   * @param paths for each column the parts of its dotted path, or null where it is not read
+   */
+  RowReader(Node.Group group, List<List<String>> paths) {
+    List<Column> columns = new ArrayList<>();
+    for (int i = 0; i < paths.size(); i++) {
+      if (paths.get(i) != null) {
+        columns.add(new Column(i, paths.get(i), 0));
+      }
+    }
+    Slot slot = slot(group, columns);
+    // A row without any cell is a request without any field.
+    root =
+        cells -> {
+          Object read = slot.read(cells);
+          return read == null ? group.construct(new Object[group.members().size()]) : read;
+        };
+  }
+
+  /** A column seen from some depth of its path. */
+  private record Column(int index, List<String> path, int depth) {
+    String name() {
+      return path.get(depth);
+    }
+
+    Column below() {
+      return new Column(index, path, depth + 1);
+    }
+  }
+
+  /** The request of a row, or null if a cell of it is faulty. */
+  @SuppressWarnings("unchecked") // the root group constructs T
+  public T read(IntFunction<String> cells) {
+    Object read = root.read(cells);
+    return read == FAULTY ? null : (T) read;
+  }
+
+  private static Slot slot(Node node, List<Column> columns) {
+    if (columns.isEmpty()) {
+      return NOTHING;
+    }
+    if (node instanceof Node.Scalar scalar) {
+      int index = columns.get(0).index();
+      return cells -> {
+        String text = cells.apply(index);
+        if (text.isEmpty()) {
+          return null;
+        }
+        Object value = Cell.value(scalar, text);
+        return value == null ? FAULTY : value;
+      };
+    }
+    Map<String, List<Column>> byName =
+        columns.stream()
+            .collect(
+                Collectors.groupingBy(
+                    Column::name,
+                    TreeMap::new,
+                    Collectors.mapping(Column::below, Collectors.toList())));
+    return node instanceof Node.Group group
+        ? group(group, byName)
+        : list((Node.Repeated) node, byName);
+  }
+
+  private static Slot group(Node.Group group, Map<String, List<Column>> byName) {
+    Slot[] slots =
+        group.members().values().stream()
+            .map(member -> slot(member.node(), byName.getOrDefault(member.name(), List.of())))
+            .toArray(Slot[]::new);
+    return cells -> {
+      Object[] values = new Object[slots.length];
+      boolean filled = false;
+      for (int i = 0; i < slots.length; i++) {
+        values[i] = slots[i].read(cells);
+        if (values[i] == FAULTY) {
+          return FAULTY;
+        }
+        filled |= values[i] != null;
+      }
+      return filled ? group.construct(values) : null;
+    };
+  }
+
+  /** Entries from 0 without a gap. */
+  private static Slot list(Node.Repeated repeated, Map<String, List<Column>> byName) {
+    Slot[] slots = new Slot[byName.size()];
+    Arrays.setAll(
+        slots, i -> slot(repeated.element(), byName.getOrDefault(Integer.toString(i), List.of())));
+    boolean gap = Arrays.asList(slots).contains(NOTHING) || slots.length > repeated.most();
+    return cells -> {
+      List<Object> entries = new ArrayList<>(slots.length);
+      boolean ended = false;
+      for (Slot slot : slots) {
+        Object entry = slot.read(cells);
+        if (entry == FAULTY || (entry != null && ended)) {
+          return FAULTY;
+        }
+        ended |= entry == null;
+        if (entry != null) {
+          entries.add(entry);
+        }
+      }
+      return gap ? FAULTY : entries.isEmpty() ? null : entries;
+    };
+  }
+}
