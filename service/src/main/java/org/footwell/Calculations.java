@@ -5,6 +5,7 @@ import org.footwell.alignment.SeatDelays;
 import org.footwell.amplifier.AmplifierRatings;
 import org.footwell.amplifier.RailMatch;
 import org.footwell.calculation.Calculation;
+import org.footwell.comparison.DriverComparison;
 import org.footwell.crossover.CrossoverPlan;
 import org.footwell.fit.AdapterRing;
 import org.footwell.gain.GainChain;
@@ -19,6 +20,7 @@ import org.footwell.passive.PassiveNetwork;
 import org.footwell.plan.PlanReview;
 import org.footwell.supply.SupplyBudget;
 import org.footwell.supply.SupplyCable;
+
 
 /** Every calculation of the service, one line each. */
 public final class Calculations {
@@ -41,7 +43,8 @@ public final class Calculations {
           new SupplyCable(),
           new SupplyBudget(),
           new CrossoverPlan(),
-          new AdapterRing());
+          new AdapterRing(),
+          new DriverComparison());
 
   private Calculations() {}
 }

@@ -32,6 +32,7 @@ class ArchitectureTest {
           entry("level", List.of()),
           entry("crossover", List.of()),
           entry("fit", List.of()),
+          entry("comparison", List.of()),
           entry("alignment", List.of()));
 
   @ArchTest static final ArchRule arrowsPointOneWay = arrows();

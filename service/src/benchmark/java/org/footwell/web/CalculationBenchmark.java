@@ -46,7 +46,8 @@ public class CalculationBenchmark {
     "supply-cable",
     "supply-budget",
     "crossover-plan",
-    "adapter-ring"
+    "adapter-ring",
+    "driver-comparison"
   })
   public String id;
 

@@ -100,7 +100,7 @@ public record Card<Q extends Record, R extends Record>(
 
     /** Adds another form of the result; may be called once for each. */
     public Builder<Q, R> view(
-        String format, String mediaType, String description, Function<R, byte[]> draw) {
+        String format, String mediaType, String description, Function<Answer<R>, byte[]> draw) {
       views.add(new View<>(format, mediaType, description, draw));
       return this;
     }

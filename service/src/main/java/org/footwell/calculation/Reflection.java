@@ -3,6 +3,7 @@ package org.footwell.calculation;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Digits;
 import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
@@ -134,7 +135,10 @@ final class Reflection {
           + (pattern == null ? "" : " of the form " + pattern.regexp());
     }
     boolean whole = type != Double.class && type != double.class && type != BigDecimal.class;
-    return (whole ? "a whole number" : "a number") + range(marks);
+    Digits digits = marks.getAnnotation(Digits.class);
+    return (whole ? "a whole number" : "a number")
+        + range(marks)
+        + (digits == null ? "" : " with at most " + digits.fraction() + " decimals");
   }
 
   private static String range(AnnotatedElement marks) {

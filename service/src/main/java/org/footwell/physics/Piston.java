@@ -53,6 +53,20 @@ public final class Piston {
               (f, sd, level, rho) ->
                   REFERENCE_PA * Decibels.toAmplitude(level) / pressure(f, sd, 1, rho));
 
+  /**
+   * Frequency in Hz at which a cone area in cm² with a one-way peak displacement in mm gives a level:
+   * above it less displacement does, below it the level is out of reach.
+   */
+  public static final Formula.Of4 FREQUENCY_OF_DISPLACEMENT =
+      Formula.of("frequency_hz", "√(20 µPa·10^(L/20)·2·π·√2/(ρ·sd·x·10⁻⁷))/(2·π)", "Hz", HALF_SPACE)
+          .with(
+              "sd",
+              "x",
+              "L",
+              "ρ",
+              (sd, x, level, rho) ->
+                  Math.sqrt(REFERENCE_PA * Decibels.toAmplitude(level) / pressure(1, sd, x, rho)));
+
   private Piston() {}
 
   private static double radius(double sdCm2) {

@@ -1,5 +1,7 @@
 package org.footwell.plan;
 
+import jakarta.validation.constraints.Digits;
+import org.footwell.parts.Money;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
@@ -119,11 +121,13 @@ public record VehiclePlan(
           Double continuousPowerW,
       @Schema(description = "Mass, g") @DecimalMin("1") @DecimalMax("100000") Double massG,
       @Schema(description = "Price in the shop's currency") @DecimalMin("0") @DecimalMax("1000000")
+          @Digits(integer = Money.MOST_DIGITS, fraction = Money.FINEST)
           BigDecimal price) {
 
     public Part {
       coilCount = coilCount == null ? Integer.valueOf(1) : coilCount;
       sensitivityOhm = sensitivityOhm == null ? ratedOhm : sensitivityOhm;
+      price = Money.plain(price);
     }
   }
 
@@ -169,10 +173,12 @@ public record VehiclePlan(
           List<@NotNull @Valid Output> outputs,
       @Schema(description = "Mass, g") @DecimalMin("1") @DecimalMax("100000") Double massG,
       @Schema(description = "Price in the shop's currency") @DecimalMin("0") @DecimalMax("1000000")
+          @Digits(integer = Money.MOST_DIGITS, fraction = Money.FINEST)
           BigDecimal price) {
 
     public Amplifier {
       supplyRegulated = supplyRegulated == null ? Boolean.FALSE : supplyRegulated;
+      price = Money.plain(price);
     }
   }
 

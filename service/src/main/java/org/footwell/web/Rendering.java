@@ -31,7 +31,7 @@ final class Rendering {
       Endpoint<?, R> endpoint, Answer<R> answer, Format format) {
     View<R> view = endpoint.formats().view(format);
     if (view != null) {
-      return view.draw().apply(answer.result());
+      return view.draw().apply(answer);
     }
     if (format.equals(Format.JSON)) {
       return endpoint.json(answer);

@@ -24,6 +24,10 @@ class PistonTest {
         Piston.LEVEL_OF_DISPLACEMENT.at(100, 500, 1, Air.REFERENCE_DENSITY_KG_PER_M3);
     assertEquals(12.04, twiceTheFrequency - level, 0.005);
     assertEquals(
+        50,
+        Piston.FREQUENCY_OF_DISPLACEMENT.at(500, 1, level, Air.REFERENCE_DENSITY_KG_PER_M3),
+        1e-9);
+    assertEquals(
         1, Piston.DISPLACEMENT_OF_LEVEL.at(50, 500, level, Air.REFERENCE_DENSITY_KG_PER_M3), 1e-12);
   }
 }

@@ -1,0 +1,123 @@
+package org.footwell.comparison;
+
+import org.footwell.parts.Money;
+import java.util.EnumSet;
+import java.util.Set;
+import java.util.function.Function;
+import org.footwell.calculation.Formula;
+import org.footwell.calculation.Run;
+import org.footwell.comparison.DriverComparisonResult.Change;
+import org.footwell.comparison.DriverComparisonResult.LevelLimit;
+import org.footwell.comparison.DriverComparisonResult.ReachLimit;
+import org.footwell.comparison.DriverComparisonResult.Side;
+
+/** What changes from one part to the other. */
+final class ChangeFigures {
+
+  private final ComparedPosition position;
+  private final Side before;
+  private final Side after;
+  private final Run run;
+
+  ChangeFigures(ComparedPosition position, Side before, Side after, Run run) {
+    this.position = position;
+    this.before = before;
+    this.after = after;
+    this.run = run;
+  }
+
+  Change change() {
+    Double equalPower = change(Side::oneWattLevelDbSpl);
+    Double largest = levelsComparable() ? change(Side::largestLevelDbSpl) : null;
+    Double octaves =
+        reachComparable()
+            ? run.apply(
+                ComparisonFormulas.OCTAVES_DOWN, before.lowestUsefulHz(), after.lowestUsefulHz())
+            : null;
+    return new Change(
+        growth(Side::massG),
+        powerChange(Side::continuousPowerW),
+        powerChange(Side::peakPowerW),
+        change(Side::twoPointEightThreeVoltLevelDbSpl),
+        equalPower,
+        equalPower == null ? null : (Double) run.apply(ComparisonFormulas.POWER_RATIO, equalPower),
+        largest,
+        factoryUnknown(largest, octaves),
+        octaves,
+        growth(Side::coneAreaCm2),
+        growth(Side::displacementCm3),
+        after.price(),
+        Money.perDb(after.price(), largest));
+  }
+
+  private Boolean factoryUnknown(Double largest, Double octaves) {
+    if (largest == null && octaves == null) {
+      return null;
+    }
+    boolean ofLevel = largest != null && levelIsBound();
+    boolean ofReach = octaves != null && reachIsBound();
+    return ofLevel || ofReach;
+  }
+
+  /**
+   * A level held by fewer limits is too high if anything. So a change is worth saying when the
+   * replacement is held by all that hold the factory part, and perhaps more.
+   */
+  private boolean levelsComparable() {
+    return before != null
+        && before.largestLevelDbSpl() != null
+        && known(after).containsAll(known(before));
+  }
+
+  private boolean levelIsBound() {
+    return !known(after).equals(known(before));
+  }
+
+  private boolean reachComparable() {
+    if (before == null) {
+      return false;
+    }
+    ReachLimit basis = SideFigures.reachBasis(position, position.factory());
+    return basis != null
+        && basis == SideFigures.reachBasis(position, position.replacement())
+        && (position.replacement().displacementKnown() || !position.factory().displacementKnown());
+  }
+
+  private boolean reachIsBound() {
+    return position.replacement().displacementKnown() && !position.factory().displacementKnown();
+  }
+
+  static Set<LevelLimit> known(Side side) {
+    Set<LevelLimit> known = EnumSet.noneOf(LevelLimit.class);
+    if (side.thermalLevelDbSpl() != null) {
+      known.add(LevelLimit.THERMAL);
+    }
+    if (side.displacementLevelDbSpl() != null) {
+      known.add(LevelLimit.DISPLACEMENT);
+    }
+    if (side.amplifierLevelDbSpl() != null) {
+      known.add(LevelLimit.AMPLIFIER);
+    }
+    return known;
+  }
+
+  /** What is more than before, where nothing was all of it. */
+  private Double growth(Function<Side, Double> quantity) {
+    return before == null ? quantity.apply(after) : change(quantity);
+  }
+
+  private Double change(Function<Side, Double> quantity) {
+    return ifBoth(ComparisonFormulas.CHANGE, quantity);
+  }
+
+  private Double powerChange(Function<Side, Double> power) {
+    return ifBoth(ComparisonFormulas.POWER_CHANGE, power);
+  }
+
+  /** A formula of after and before, or null when one is not known. */
+  private Double ifBoth(Formula.Of2 formula, Function<Side, Double> quantity) {
+    Double from = before == null ? null : quantity.apply(before);
+    Double to = quantity.apply(after);
+    return from == null || to == null ? null : (Double) run.apply(formula, to, from);
+  }
+}
