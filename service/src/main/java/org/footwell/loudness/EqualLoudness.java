@@ -3,7 +3,7 @@ package org.footwell.loudness;
 import static org.footwell.loudness.LoudnessFinding.CONTOUR_NOT_MEASURED;
 import static org.footwell.loudness.LoudnessFinding.CUT_CAPPED;
 import static org.footwell.loudness.LoudnessFinding.LIFT_CAPPED;
-import static org.footwell.loudness.LoudnessFinding.LIFT_COSTS_POWER;
+import static org.footwell.loudness.LoudnessFinding.LIFT_ONLY_WHEN_QUIET;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -20,7 +20,7 @@ import org.footwell.physics.Decibels;
 /** How much bass a balance needs when it is listened to more quietly than it was tuned. */
 public final class EqualLoudness implements Calculation<EqualLoudnessRequest, EqualLoudnessResult> {
 
-  /** A lift from here on is worth a word about its power, dB; common practice, no source. */
+  /** A lift from here on must not be left in, dB; common practice, no source. */
   private static final double COSTLY_DB = 6;
 
   private static final Formula.Of4 BALANCE =
@@ -127,7 +127,7 @@ public final class EqualLoudness implements Calculation<EqualLoudnessRequest, Eq
           .with("frequency", most.frequencyHz());
     }
     if (most.liftDb() >= COSTLY_DB) {
-      run.find(LIFT_COSTS_POWER)
+      run.find(LIFT_ONLY_WHEN_QUIET)
           .at("/listening_phon")
           .value(most.liftDb())
           .with("frequency", most.frequencyHz())

@@ -10,7 +10,7 @@ import org.footwell.calculation.Verdict;
 public enum LoudnessFinding implements FindingCode {
   LIFT_CAPPED(NOTE),
   CUT_CAPPED(NOTE),
-  LIFT_COSTS_POWER(NOTE),
+  LIFT_ONLY_WHEN_QUIET(NOTE),
   CONTOUR_NOT_MEASURED(WARNING);
 
   private final Verdict level;

@@ -48,6 +48,16 @@ class EqualLoudnessTest {
   }
 
   @Test
+  void atTheThresholdOfOneKilohertzEveryContourIsTheThreshold() {
+    for (int row : Contours.rows(20, 12_500)) {
+      double level =
+          Contours.LEVEL.at(
+              2.4, Contours.exponent(row), Contours.transferDb(row), Contours.thresholdDb(row));
+      assertEquals(Contours.thresholdDb(row), level, 1e-9);
+    }
+  }
+
+  @Test
   void atTheSameLevelNothingIsLifted() {
     Answer<EqualLoudnessResult> answer = Answers.of(CALCULATION, from(70, 70));
     assertEquals(0, answer.result().largestLiftDb());
@@ -61,7 +71,7 @@ class EqualLoudnessTest {
     Band band = at(20, answer.result());
     assertEquals(20.88, band.balanceDb(), 5e-3);
     assertEquals(12, band.liftDb());
-    assertEquals(List.of("lift-capped", "lift-costs-power"), Answers.codes(answer));
+    assertEquals(List.of("lift-capped", "lift-only-when-quiet"), Answers.codes(answer));
     assertEquals(20.88, answer.findings().get(0).value(), 5e-3);
     assertEquals(12, answer.result().largestLiftDb());
     assertEquals(20, answer.result().largestLiftHz());
