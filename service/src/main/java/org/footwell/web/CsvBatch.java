@@ -1,5 +1,6 @@
 package org.footwell.web;
 
+import com.fasterxml.jackson.core.JsonPointer;
 import com.fasterxml.jackson.databind.JsonNode;
 import de.siegmar.fastcsv.reader.CloseableIterator;
 import de.siegmar.fastcsv.reader.CsvParseException;
@@ -43,6 +44,9 @@ final class CsvBatch<R extends Record> implements AutoCloseable {
 
   private final List<String> resultPaths;
 
+  /** Where they stand in a result, made once and not for every row. */
+  private final List<JsonPointer> resultPointers;
+
   private CsvBatch(Endpoint<?, R> endpoint, CloseableIterator<CsvRecord> rows, char separator) {
     this.endpoint = endpoint;
     this.rows = rows;
@@ -51,6 +55,10 @@ final class CsvBatch<R extends Record> implements AutoCloseable {
         endpoint.result().columns().stream()
             .map(Shape.Column::path)
             .filter(path -> !path.contains("*"))
+            .toList();
+    this.resultPointers =
+        resultPaths.stream()
+            .map(path -> JsonPointer.compile("/" + path.replace('.', '/')))
             .toList();
     if (!rows.hasNext()) {
       throw ProblemException.of(ProblemType.UNREADABLE, "The CSV has no header line.");
@@ -184,9 +192,8 @@ final class CsvBatch<R extends Record> implements AutoCloseable {
       }
       Answer<R> answer = endpoint.answerCells(tree(row), false);
       JsonNode result = Rendering.tree(answer).get("result");
-      for (String path : resultPaths) {
-        JsonNode value = result.at("/" + path.replace('.', '/'));
-        cells.add(Rendering.cell(value));
+      for (JsonPointer pointer : resultPointers) {
+        cells.add(Rendering.cell(result.at(pointer)));
       }
       cells.add(answer.verdict().name().toLowerCase(Locale.ROOT));
       cells.add(answer.findings().stream().map(Finding::code).collect(Collectors.joining(" ")));
