@@ -1,28 +1,11 @@
 package org.footwell.level;
 
-import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.Source;
 import org.footwell.calculation.Texts;
+import org.footwell.physics.NoiseDose;
 
 /** Noise exposure by the recommendation of NIOSH: 85 dBA for 8 h, 3 dB exchange rate. */
 public final class Exposure {
-
-  static final Source NIOSH =
-      Source.of(
-          "NIOSH Publication 98-126, Criteria for a Recommended Standard: Occupational Noise"
-              + " Exposure (1998), section 1.1 and Table 1-1");
-
-  /** Level allowed for eight hours a day, dBA. */
-  static final double EIGHT_HOUR_DBA = 85;
-
-  /** Ceiling that no exposure may pass, dBA. */
-  static final double CEILING_DBA = 140;
-
-  /** Hours a day allowed at a level in dBA, 80 to 140; the table breaks off there. */
-  static final Formula.Of1 ALLOWED_H =
-      Formula.of("exposure_allowed_h", "8/2^((L − 85)/3)", "h", NIOSH)
-          .with("L", level -> 8 / Math.pow(2, (level - EIGHT_HOUR_DBA) / 3));
 
   private Exposure() {}
 
@@ -35,22 +18,22 @@ public final class Exposure {
    * @return hours a day allowed, or null when there is no A-weighted level
    */
   public static Double judge(Double levelDba, double level, double peak, Run run) {
-    if (peak > CEILING_DBA) {
-      run.find(LevelFinding.PEAK_ABOVE_CEILING).value(peak).limit(CEILING_DBA);
+    if (peak > NoiseDose.CEILING_DBA) {
+      run.find(LevelFinding.PEAK_ABOVE_CEILING).value(peak).limit(NoiseDose.CEILING_DBA);
     }
     if (levelDba == null) {
-      if (level > EIGHT_HOUR_DBA) {
+      if (level > NoiseDose.NIOSH_EIGHT_HOUR_DBA) {
         run.find(LevelFinding.EXPOSURE_UNKNOWN);
       }
       return null;
     }
-    double hours = run.apply(ALLOWED_H, levelDba);
-    if (levelDba >= CEILING_DBA) {
-      run.find(LevelFinding.EXPOSURE_CEILING).value(levelDba).limit(CEILING_DBA);
-    } else if (levelDba > EIGHT_HOUR_DBA) {
+    double hours = run.apply(NoiseDose.NIOSH_ALLOWED_H, levelDba);
+    if (levelDba >= NoiseDose.CEILING_DBA) {
+      run.find(LevelFinding.EXPOSURE_CEILING).value(levelDba).limit(NoiseDose.CEILING_DBA);
+    } else if (levelDba > NoiseDose.NIOSH_EIGHT_HOUR_DBA) {
       run.find(LevelFinding.EXPOSURE_LIMITED)
           .value(levelDba)
-          .limit(EIGHT_HOUR_DBA)
+          .limit(NoiseDose.NIOSH_EIGHT_HOUR_DBA)
           .with("time", inWords(hours));
     }
     return hours;

@@ -9,6 +9,7 @@ import static org.footwell.level.LevelFinding.SENSITIVITY_BASIS;
 import static org.footwell.level.LevelFinding.TARGET_OUT_OF_REACH;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
@@ -16,6 +17,7 @@ import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.level.SoundLevelRequest.Addition;
+import org.footwell.level.SoundLevelRequest.Band;
 import org.footwell.level.SoundLevelRequest.Cabin;
 import org.footwell.level.SoundLevelRequest.Drive;
 import org.footwell.parts.Safety;
@@ -23,6 +25,9 @@ import org.footwell.parts.Sensitivity.Basis;
 import org.footwell.physics.Air;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.Electricity;
+import org.footwell.physics.FrequencyWeighting;
+import org.footwell.physics.NoiseDose;
+import org.footwell.physics.Piston;
 
 /** How loud it is at the seat, from sensitivity and power. */
 public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLevelResult> {
@@ -62,7 +67,7 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
               "f",
               "cap",
               (fc, f, cap) -> Math.min(cap, Math.max(0, 2 * Decibels.ofAmplitude(fc / f))));
-  private static final Formula.Of4 LEVEL =
+  static final Formula.Of4 LEVEL =
       Formula.of("level_db_spl", "S + 10·lg(P/1 W) + G − C", "dB SPL", DEFINITION)
           .with("S", "P", "G", "C", (s, p, g, c) -> s + Decibels.ofPower(p) + g - c);
   private static final Formula.Of2 SUM =
@@ -91,15 +96,18 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
               IEC_60268_5,
               INVERSE_SQUARE,
               SUPERPOSITION,
-              AWeighting.IEC_61672_1,
-              Exposure.NIOSH,
+              FrequencyWeighting.IEC_61672_1,
+              NoiseDose.NIOSH,
+              Piston.HALF_SPACE,
               Source.COMMON_PRACTICE)
           .limits(
               "Drivers are point sources: closer than about three times their size the level is"
                   + " lower than stated.",
               "The cabin is a model of two rules; a measured transfer table is better.",
-              "Compression is thermal only and proportional to average power; displacement limits"
-                  + " are not in it.",
+              "Compression is thermal only and proportional to average power; what heat and cone"
+                  + " movement allow is known only where their figures are given.",
+              "The limit by cone movement takes the cone as a rigid piston in half space, all peaks"
+                  + " at the one frequency stated.",
               "Exposure is a caution from a rule for work places, not a promise of safety.")
           .findings(LevelFinding.values())
           .refusals(LevelFault.values())
@@ -161,7 +169,9 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
         needed,
         levelDba,
         overRoadNoise(q, levelDba, run),
-        Exposure.judge(levelDba, level, peak, run));
+        Exposure.judge(levelDba, level, peak, run),
+        DriverLimits.of(
+            q, new DriverLimits.Played(oneWatt, driverPower, gain, perWattOfHeat), run));
   }
 
   private static void refuseUndecided(SoundLevelRequest q, Run run) {
@@ -234,7 +244,18 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
     if (q.aWeightingDb() != null) {
       return level + q.aWeightingDb();
     }
-    return q.spectrum() == null ? null : level + AWeighting.difference(q.spectrum());
+    return q.spectrum() == null ? null : level + difference(q.spectrum());
+  }
+
+  /** A-weighted minus unweighted level of a spectrum, dB. */
+  private static double difference(List<Band> spectrum) {
+    double plain = 0;
+    double weighted = 0;
+    for (Band band : spectrum) {
+      plain += Decibels.toPower(band.levelDb());
+      weighted += Decibels.toPower(band.levelDb() + FrequencyWeighting.A.at(band.frequencyHz()));
+    }
+    return Decibels.ofPower(weighted / plain);
   }
 
   private static Double overRoadNoise(SoundLevelRequest q, Double levelDba, Run run) {

@@ -69,7 +69,13 @@ public record SoundLevelRequest(
                     + " of a spectrum")
         @DecimalMin("-80")
         @DecimalMax("5")
-        Double aWeightingDb) {
+        Double aWeightingDb,
+    @Schema(description = "Continuous power one driver bears, W, to hold its average power against")
+        @DecimalMin("0.01")
+        @DecimalMax("20000")
+        Double continuousPowerW,
+    @Schema(description = "Cone of one driver, to hold its movement against its limit") @Valid
+        Cone cone) {
 
   public SoundLevelRequest {
     distanceM = distanceM == null ? Double.valueOf(1) : distanceM;
@@ -142,6 +148,25 @@ public record SoundLevelRequest(
           @DecimalMin("0.01")
           @DecimalMax("20000")
           Double atPowerW) {}
+
+  /** How far the cone can go, and for which frequency that matters. */
+  @Valid
+  public record Cone(
+      @Schema(description = "Effective cone area, cm²")
+          @NotNull
+          @DecimalMin("0.1")
+          @DecimalMax("10000")
+          Double sdCm2,
+      @Schema(description = "Largest one-way peak displacement, mm")
+          @NotNull
+          @DecimalMin("0.01")
+          @DecimalMax("200")
+          Double xmaxMm,
+      @Schema(description = "Lowest frequency to be played at full level, Hz")
+          @NotNull
+          @DecimalMin("5")
+          @DecimalMax("20000")
+          Double frequencyHz) {}
 
   /** One band of a spectrum. */
   @Valid

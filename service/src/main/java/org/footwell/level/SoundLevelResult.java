@@ -1,6 +1,7 @@
 package org.footwell.level;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
 
 /** How loud it is at the seat. */
@@ -21,4 +22,39 @@ public record SoundLevelResult(
     @Schema(description = "A-weighted level at the seat, dBA") Double levelDba,
     @Schema(description = "A-weighted level above the road noise, dB") Double overRoadNoiseDb,
     @Schema(description = "Exposure allowed per day at this level by NIOSH 98-126, h")
-        Double exposureAllowedH) {}
+        Double exposureAllowedH,
+    @Schema(description = "What heat and cone movement allow, where their figures are given")
+        Limits limits) {
+
+  /** Continuous levels of this programme at the seat. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record Limits(
+      @Schema(description = "Largest level that every limit known allows, dB SPL")
+          double largestLevelDbSpl,
+      @Schema(description = "Which limit that is") Holds holds,
+      @Schema(description = "Level at which the drivers take their continuous power, dB SPL")
+          Double thermalLevelDbSpl,
+      @Schema(
+              description =
+                  "Level at which the peaks of the programme, all at the frequency stated, move"
+                      + " the cones to xmax, dB SPL")
+          Double displacementLevelDbSpl,
+      @Schema(
+              description =
+                  "One-way peak displacement at the power given, all peaks at the frequency stated,"
+                      + " mm")
+          Double displacementMm) {}
+
+  /** What stops the level from rising. */
+  public enum Holds {
+    /** The power that was given. */
+    @JsonProperty("power")
+    POWER,
+    /** The continuous power of the drivers. */
+    @JsonProperty("thermal")
+    THERMAL,
+    /** The movement of the cones. */
+    @JsonProperty("displacement")
+    DISPLACEMENT
+  }
+}

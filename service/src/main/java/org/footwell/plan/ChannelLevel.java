@@ -87,6 +87,8 @@ final class ChannelLevel {
             null,
             null,
             null,
+            null,
+            null,
             null);
     String partAt = "/new_parts/" + resolved.partOf(driver);
     Rebase places =

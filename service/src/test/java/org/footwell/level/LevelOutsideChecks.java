@@ -3,6 +3,9 @@ package org.footwell.level;
 import java.util.List;
 import org.footwell.Answers;
 import org.footwell.parts.Sensitivity;
+import org.footwell.physics.FrequencyWeighting;
+import org.footwell.physics.NoiseDose;
+import org.footwell.physics.ThirdOctaves;
 import org.footwell.reference.OutsideCheck;
 import org.footwell.reference.OutsideChecks;
 import org.footwell.reference.ReferenceTable.Row;
@@ -17,11 +20,11 @@ class LevelOutsideChecks extends OutsideChecks {
         OutsideCheck.of("sound-level", "exposure_allowed_h", "niosh-98-126-table-1-1.csv")
             .rows(row -> row.number("exposure_dba") <= 121)
             .printed(LevelOutsideChecks::printedHours)
-            .computed(row -> Exposure.ALLOWED_H.at(row.number("exposure_dba")))
+            .computed(row -> NoiseDose.NIOSH_ALLOWED_H.at(row.number("exposure_dba")))
             .withinRelative(0.03),
         OutsideCheck.of("sound-level", "a_weighting_db", "iec-61672-1-a-c-weighting.csv")
             .printed("a_weighting_db")
-            .computed(row -> AWeighting.AT.at(exactMidBand(row.number("frequency_hz"))))
+            .computed(row -> weighting(row))
             .within(0.051),
         OutsideCheck.of("sound-level", "basis difference, dB", "sensitivity-bases.csv")
             .printed("difference_db")
@@ -35,9 +38,8 @@ class LevelOutsideChecks extends OutsideChecks {
         + row.numberOr("seconds", 0) / 3600;
   }
 
-  /** IEC 61260: the exact base-ten mid-band frequency of a nominal third octave. */
-  private static double exactMidBand(double nominal) {
-    return Math.pow(10, Math.round(10 * Math.log10(nominal)) / 10.0);
+  private static double weighting(Row row) {
+    return FrequencyWeighting.A.at(ThirdOctaves.exactHz(row.number("frequency_hz")));
   }
 
   private static double basisDifference(double ratedOhm) {
@@ -53,6 +55,8 @@ class LevelOutsideChecks extends OutsideChecks {
           new Sensitivity(sensitivity, Sensitivity.Basis.ONE_WATT),
           ratedOhm,
           power,
+          null,
+          null,
           null,
           null,
           null,

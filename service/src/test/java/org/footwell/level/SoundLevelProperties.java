@@ -7,6 +7,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.footwell.level.SoundLevelRequest.Compression;
+import org.footwell.level.SoundLevelRequest.Cone;
 import org.footwell.parts.Sensitivity;
 import org.footwell.parts.Sensitivity.Basis;
 
@@ -44,6 +45,24 @@ class SoundLevelProperties {
         new Sensitivity(
             perWatt.twoPointEightThreeVoltLevelDbSpl(), Basis.TWO_POINT_EIGHT_THREE_VOLT);
     assertEquals(perWatt.levelDbSpl(), draft.answer().result().levelDbSpl(), 1e-9);
+  }
+
+  @Property
+  void theLargestLevelIsAboveNeitherTheLevelNorALimit(
+      @ForAll @DoubleRange(min = 0.01, max = 1000) double power,
+      @ForAll @DoubleRange(min = 10, max = 100) double frequency,
+      @ForAll @DoubleRange(min = 3, max = 20) double crest) {
+    SoundLevelTest.Draft draft = draft(power, 0);
+    draft.crestFactorDb = crest;
+    draft.continuousPowerW = 100.0;
+    draft.cone = new Cone(200.0, 5.0, frequency);
+    SoundLevelResult result = draft.answer().result();
+    double least =
+        Math.min(
+            result.levelDbSpl(),
+            Math.min(
+                result.limits().thermalLevelDbSpl(), result.limits().displacementLevelDbSpl()));
+    assertEquals(least, result.limits().largestLevelDbSpl(), 1e-9);
   }
 
   private static double level(double power, double compression) {

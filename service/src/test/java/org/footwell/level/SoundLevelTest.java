@@ -12,6 +12,7 @@ import org.footwell.level.SoundLevelRequest.Addition;
 import org.footwell.level.SoundLevelRequest.Band;
 import org.footwell.level.SoundLevelRequest.Cabin;
 import org.footwell.level.SoundLevelRequest.Compression;
+import org.footwell.level.SoundLevelRequest.Cone;
 import org.footwell.level.SoundLevelRequest.Drive;
 import org.footwell.parts.Sensitivity;
 import org.footwell.parts.Sensitivity.Basis;
@@ -38,6 +39,8 @@ class SoundLevelTest {
     Double roadNoiseDba;
     List<Band> spectrum;
     Double aWeightingDb;
+    Double continuousPowerW;
+    Cone cone;
 
     SoundLevelRequest request() {
       return new SoundLevelRequest(
@@ -55,7 +58,9 @@ class SoundLevelTest {
           targetLevelDbSpl,
           roadNoiseDba,
           spectrum,
-          aWeightingDb);
+          aWeightingDb,
+          continuousPowerW,
+          cone);
     }
 
     Answer<SoundLevelResult> answer() {
@@ -192,6 +197,84 @@ class SoundLevelTest {
     draft.sensitivity = new Sensitivity(110.0, Basis.ONE_WATT);
     draft.aWeightingDb = 0.0;
     assertEquals("exposure-ceiling", draft.answer().findings().get(0).code());
+  }
+
+  /** 530 cm², 10 mm and 30 Hz: 2.5518 Pa, 102.117 dB at 1 m. */
+  private static Draft withCone() {
+    Draft draft = new Draft();
+    draft.cone = new Cone(530.0, 10.0, 30.0);
+    return draft;
+  }
+
+  @Test
+  void withoutFiguresForThemNoLimitsAreGiven() {
+    assertNull(new Draft().answer().result().limits());
+  }
+
+  @Test
+  void aSineMovesTheConeToItsLimitAtThePistonsLevel() {
+    Draft draft = withCone();
+    SoundLevelResult.Limits limits = draft.answer().result().limits();
+    assertEquals(102.117, limits.displacementLevelDbSpl(), 1e-3);
+    assertEquals(2.4785, limits.displacementMm(), 1e-3);
+    assertEquals(90, limits.largestLevelDbSpl(), 1e-9);
+    assertEquals(SoundLevelResult.Holds.POWER, limits.holds());
+    assertNull(limits.thermalLevelDbSpl());
+  }
+
+  @Test
+  void pastItsLimitTheConeHoldsTheLevel() {
+    Draft draft = withCone();
+    draft.powerW = 100.0;
+    draft.continuousPowerW = 200.0;
+    Answer<SoundLevelResult> answer = draft.answer();
+    assertEquals(102.117, answer.result().limits().largestLevelDbSpl(), 1e-3);
+    assertEquals(SoundLevelResult.Holds.DISPLACEMENT, answer.result().limits().holds());
+    assertEquals(110, answer.result().levelDbSpl(), 1e-9);
+    assertTrue(Answers.codes(answer).contains("displacement-limit-passed"));
+    assertEquals(24.785, answer.findings().get(0).value(), 1e-2);
+  }
+
+  @Test
+  void peaksAboveThoseOfASineLowerTheLevelTheConeAllows() {
+    Draft draft = withCone();
+    draft.crestFactorDb = 12.0;
+    assertEquals(
+        102.117 + 3.0103 - 12, draft.answer().result().limits().displacementLevelDbSpl(), 1e-3);
+  }
+
+  @Test
+  void averagePowerAboveTheContinuousIsTooHot() {
+    Draft draft = new Draft();
+    draft.powerW = 400.0;
+    draft.continuousPowerW = 100.0;
+    Answer<SoundLevelResult> answer = draft.answer();
+    assertEquals(110, answer.result().limits().largestLevelDbSpl(), 1e-9);
+    assertEquals(SoundLevelResult.Holds.THERMAL, answer.result().limits().holds());
+    assertNull(answer.result().limits().displacementLevelDbSpl());
+    assertEquals("thermal-limit-passed", answer.findings().get(0).code());
+    draft.powerW = 100.0;
+    assertEquals(SoundLevelResult.Holds.POWER, draft.answer().result().limits().holds());
+  }
+
+  @Test
+  void severalConesAndTheCabinAddToWhatTheConesAllow() {
+    Draft draft = withCone();
+    draft.driverCount = 2;
+    draft.drive = Drive.EACH;
+    draft.addition = Addition.COHERENT;
+    draft.cabin = new Cabin(3.0, 0.5, 30.0, 6.0);
+    // 6.02 dB for the number, 6.02 for half a metre and 6 for the cabin.
+    assertEquals(102.117 + 18.041, draft.answer().result().limits().displacementLevelDbSpl(), 1e-3);
+    draft.cabin = new Cabin(3.0, 0.5, 40.0, 6.0);
+    assertTrue(Answers.codes(draft.answer()).contains("cabin-at-other-frequency"));
+  }
+
+  @Test
+  void aConeThatBeamsIsNoPiston() {
+    Draft draft = new Draft();
+    draft.cone = new Cone(530.0, 10.0, 500.0);
+    assertTrue(Answers.codes(draft.answer()).contains("cone-not-a-piston"));
   }
 
   @Test

@@ -1,0 +1,68 @@
+package org.footwell.exposure;
+
+import static org.footwell.exposure.ExposureFinding.ACTION_LEVEL_REACHED;
+import static org.footwell.exposure.ExposureFinding.BASS_HEAVY;
+import static org.footwell.exposure.ExposureFinding.DOSE_ABOVE_RECOMMENDATION;
+import static org.footwell.exposure.ExposureFinding.DOSE_ABOVE_RULE;
+import static org.footwell.exposure.ExposureFinding.LEVEL_ABOVE_CEILING;
+import static org.footwell.exposure.ExposureFinding.LEVEL_ABOVE_TABLE;
+import static org.footwell.exposure.ExposureFinding.PEAK_ABOVE_LIMIT;
+import static org.footwell.exposure.ExposureFinding.PERIOD_NOT_COUNTED;
+
+import org.footwell.calculation.Run;
+import org.footwell.exposure.SoundExposureRequest.Period;
+import org.footwell.exposure.SoundExposureResult.Line;
+import org.footwell.physics.NoiseDose;
+
+/** What there is to say about periods and doses. */
+final class ExposureRemarks {
+
+  /** Where the table of permissible levels of 29 CFR 1910.95 ends, dBA. */
+  private static final double TABLE_END_DBA = 115;
+
+  /** Peak of impulsive noise that 29 CFR 1910.95 (b) does not want exceeded, dB. */
+  private static final double PEAK_DB = 140;
+
+  /** C less A from which on bass prevails, dB; common practice, no source. */
+  private static final double BASS_HEAVY_DB = 15;
+
+  /** Dose at which 29 CFR 1910.95 (c) asks for a hearing conservation programme, %. */
+  private static final double ACTION_PERCENT = 50;
+
+  private static final double ALL_PERCENT = 100;
+
+  private ExposureRemarks() {}
+
+  static void onPeriod(int index, Period period, Line line, Run run) {
+    String at = "/periods/" + index;
+    double level = line.levelDba();
+    if (level >= NoiseDose.CEILING_DBA) {
+      run.find(LEVEL_ABOVE_CEILING).at(at).value(level).limit(NoiseDose.CEILING_DBA);
+    } else if (level > TABLE_END_DBA) {
+      run.find(LEVEL_ABOVE_TABLE).at(at).value(level).limit(TABLE_END_DBA);
+    } else if (level < NoiseDose.COUNTED_DBA) {
+      run.find(PERIOD_NOT_COUNTED).at(at).value(level).limit(NoiseDose.COUNTED_DBA);
+    }
+    if (period.peakLevelDbc() != null && period.peakLevelDbc() > PEAK_DB) {
+      run.find(PEAK_ABOVE_LIMIT)
+          .at(at + "/peak_level_dbc")
+          .value(period.peakLevelDbc())
+          .limit(PEAK_DB);
+    }
+    if (line.cMinusADb() != null && line.cMinusADb() > BASS_HEAVY_DB) {
+      run.find(BASS_HEAVY).at(at).value(line.cMinusADb()).limit(BASS_HEAVY_DB);
+    }
+  }
+
+  static void onDay(double nioshPercent, double cfrPercent, double permissiblePercent, Run run) {
+    if (nioshPercent > ALL_PERCENT) {
+      run.find(DOSE_ABOVE_RECOMMENDATION).at("/periods").value(nioshPercent).limit(ALL_PERCENT);
+    }
+    if (permissiblePercent > ALL_PERCENT) {
+      run.find(DOSE_ABOVE_RULE).at("/periods").value(permissiblePercent).limit(ALL_PERCENT);
+    }
+    if (cfrPercent >= ACTION_PERCENT) {
+      run.find(ACTION_LEVEL_REACHED).at("/periods").value(cfrPercent).limit(ACTION_PERCENT);
+    }
+  }
+}
