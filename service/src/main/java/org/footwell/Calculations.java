@@ -7,6 +7,7 @@ import org.footwell.amplifier.RailMatch;
 import org.footwell.calculation.Calculation;
 import org.footwell.comparison.DriverComparison;
 import org.footwell.crossover.CrossoverPlan;
+import org.footwell.exposure.SoundExposure;
 import org.footwell.fit.AdapterRing;
 import org.footwell.gain.GainChain;
 import org.footwell.heat.AmplifierHeat;
@@ -15,12 +16,13 @@ import org.footwell.impedance.ImpedanceFit;
 import org.footwell.level.SoundLevel;
 import org.footwell.load.WiringLoad;
 import org.footwell.load.WiringOptions;
+import org.footwell.loudness.EqualLoudness;
 import org.footwell.passive.PassiveFilter;
 import org.footwell.passive.PassiveNetwork;
 import org.footwell.plan.PlanReview;
+import org.footwell.seatlevel.SeatLevels;
 import org.footwell.supply.SupplyBudget;
 import org.footwell.supply.SupplyCable;
-
 
 /** Every calculation of the service, one line each. */
 public final class Calculations {
@@ -44,7 +46,10 @@ public final class Calculations {
           new SupplyBudget(),
           new CrossoverPlan(),
           new AdapterRing(),
-          new DriverComparison());
+          new DriverComparison(),
+          new SoundExposure(),
+          new EqualLoudness(),
+          new SeatLevels());
 
   private Calculations() {}
 }

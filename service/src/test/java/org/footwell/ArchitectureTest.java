@@ -33,6 +33,9 @@ class ArchitectureTest {
           entry("crossover", List.of()),
           entry("fit", List.of()),
           entry("comparison", List.of()),
+          entry("exposure", List.of()),
+          entry("loudness", List.of()),
+          entry("seatlevel", List.of()),
           entry("alignment", List.of()));
 
   @ArchTest static final ArchRule arrowsPointOneWay = arrows();

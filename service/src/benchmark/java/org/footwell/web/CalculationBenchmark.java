@@ -47,7 +47,10 @@ public class CalculationBenchmark {
     "supply-budget",
     "crossover-plan",
     "adapter-ring",
-    "driver-comparison"
+    "driver-comparison",
+    "sound-exposure",
+    "equal-loudness",
+    "seat-levels"
   })
   public String id;
 

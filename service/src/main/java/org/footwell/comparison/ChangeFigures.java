@@ -1,6 +1,5 @@
 package org.footwell.comparison;
 
-import org.footwell.parts.Money;
 import java.util.EnumSet;
 import java.util.Set;
 import java.util.function.Function;
@@ -10,6 +9,7 @@ import org.footwell.comparison.DriverComparisonResult.Change;
 import org.footwell.comparison.DriverComparisonResult.LevelLimit;
 import org.footwell.comparison.DriverComparisonResult.ReachLimit;
 import org.footwell.comparison.DriverComparisonResult.Side;
+import org.footwell.parts.Money;
 
 /** What changes from one part to the other. */
 final class ChangeFigures {

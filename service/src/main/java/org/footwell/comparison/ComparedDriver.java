@@ -1,14 +1,14 @@
 package org.footwell.comparison;
 
-import jakarta.validation.constraints.Digits;
-import org.footwell.parts.Money;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Digits;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.math.BigDecimal;
+import org.footwell.parts.Money;
 import org.footwell.parts.Sensitivity;
 
 /** One driver by its data sheet or by measurement; what is not known is left out. */
@@ -59,6 +59,10 @@ public record ComparedDriver(
         @DecimalMax("1000000")
         @Digits(integer = Money.MOST_DIGITS, fraction = Money.FINEST)
         BigDecimal price) {
+
+  public ComparedDriver {
+    price = Money.plain(price);
+  }
 
   /** What decides whether displacement can be judged. */
   boolean displacementKnown() {

@@ -12,7 +12,11 @@ import static org.footwell.comparison.PageFigures.words;
 
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
 import java.util.function.Function;
+import org.footwell.calculation.Answer;
+import org.footwell.calculation.Finding;
 import org.footwell.calculation.Texts;
 import org.footwell.comparison.DriverComparisonResult.AdditionLine;
 import org.footwell.comparison.DriverComparisonResult.Change;
@@ -64,7 +68,8 @@ final class ComparisonPage {
     this.result = result;
   }
 
-  static byte[] draw(DriverComparisonResult result) {
+  static byte[] draw(Answer<DriverComparisonResult> answer) {
+    DriverComparisonResult result = answer.result();
     ComparisonPage page = new ComparisonPage(result);
     result.positions().forEach(page::position);
     page.groups();
@@ -72,12 +77,26 @@ final class ComparisonPage {
       page.additions();
     }
     page.totals(result.totals());
+    page.findings(answer.findings());
     page.out
         .append(FOOT)
         .append("<p>")
         .append(escaped(Texts.of(Safety.RESTRAINT)))
         .append("</p>\n</body>\n</html>\n");
     return page.out.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  private void findings(List<Finding> findings) {
+    if (findings.isEmpty()) {
+      return;
+    }
+    out.append("<h2>What to know</h2>\n<ul>\n");
+    for (Finding finding : findings) {
+      String level = finding.level().name().toLowerCase(Locale.ROOT);
+      out.append("<li><strong>").append(level).append(":</strong> ");
+      out.append(escaped(finding.text())).append("</li>\n");
+    }
+    out.append("</ul>\n");
   }
 
   private void position(PositionLine line) {

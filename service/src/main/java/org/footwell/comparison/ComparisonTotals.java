@@ -1,6 +1,5 @@
 package org.footwell.comparison;
 
-import org.footwell.parts.Money;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Collection;
@@ -19,6 +18,7 @@ import org.footwell.comparison.DriverComparisonResult.GroupLine;
 import org.footwell.comparison.DriverComparisonResult.PositionLine;
 import org.footwell.comparison.DriverComparisonResult.Side;
 import org.footwell.comparison.DriverComparisonResult.VehicleTotals;
+import org.footwell.parts.Money;
 
 /** Positions taken together: by group, and for the whole vehicle. */
 final class ComparisonTotals {

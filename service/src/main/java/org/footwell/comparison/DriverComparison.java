@@ -1,6 +1,5 @@
 package org.footwell.comparison;
 
-import org.footwell.parts.Money;
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.calculation.Calculation;

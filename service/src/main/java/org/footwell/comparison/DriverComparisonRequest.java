@@ -1,16 +1,16 @@
 package org.footwell.comparison;
 
-import jakarta.validation.constraints.Digits;
-import org.footwell.parts.Money;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Digits;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Pattern;
 import jakarta.validation.constraints.Size;
 import java.math.BigDecimal;
 import java.util.List;
+import org.footwell.parts.Money;
 
 /** What is compared: position by position, and what comes in besides. */
 @Valid
@@ -65,6 +65,7 @@ public record DriverComparisonRequest(
 
     public AddedItem {
       at = at == null ? ComparedPosition.MountedAt.CABIN : at;
+      price = Money.plain(price);
     }
   }
 }

@@ -1,6 +1,5 @@
 package org.footwell.comparison;
 
-import org.footwell.parts.Money;
 import org.footwell.calculation.Remark;
 import org.footwell.calculation.Run;
 import org.footwell.comparison.DriverComparisonResult.Change;
@@ -8,6 +7,7 @@ import org.footwell.comparison.DriverComparisonResult.LevelLimit;
 import org.footwell.comparison.DriverComparisonResult.PositionLine;
 import org.footwell.comparison.DriverComparisonResult.ReachLimit;
 import org.footwell.comparison.DriverComparisonResult.Side;
+import org.footwell.parts.Money;
 import org.footwell.parts.Sensitivity.Basis;
 import org.footwell.physics.Electricity;
 import org.footwell.physics.Piston;

@@ -1,6 +1,5 @@
 package org.footwell.comparison;
 
-import org.footwell.parts.Money;
 import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.Map;

@@ -90,8 +90,16 @@ public final class AdapterRing implements Calculation<AdapterRingRequest, Adapte
               "model/stl",
               "the ring as a closed solid for 3D printing, binary STL, mm",
               answer -> StlFile.of(answer.result()))
-          .view("svg", "image/svg+xml", "the ring drawn 1:1 for printing", answer -> SvgDrawing.of(answer.result()))
-          .view("dxf", "image/vnd.dxf", "the ring drawn 1:1 in mm for cutting, DXF", answer -> DxfDrawing.of(answer.result()))
+          .view(
+              "svg",
+              "image/svg+xml",
+              "the ring drawn 1:1 for printing",
+              answer -> SvgDrawing.of(answer.result()))
+          .view(
+              "dxf",
+              "image/vnd.dxf",
+              "the ring drawn 1:1 in mm for cutting, DXF",
+              answer -> DxfDrawing.of(answer.result()))
           .build();
 
   @Override

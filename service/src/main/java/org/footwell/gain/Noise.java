@@ -7,6 +7,7 @@ import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.gain.GainChainRequest.Seat;
 import org.footwell.physics.Decibels;
+import org.footwell.physics.SensitivityBases;
 
 /**
  * Noise of the parts at the amplifier's output, microvolt RMS.
@@ -18,8 +19,6 @@ import org.footwell.physics.Decibels;
 record Noise(Double sourceUv, List<Double> stagesUv, Double totalUv) {
 
   static final Source UNCORRELATED = Source.of("Powers of uncorrelated noise add");
-
-  private static final double REFERENCE_V = 2.83;
 
   private static final Formula.Of2 OF_SOURCE =
       Formula.of("source_noise_uv", "N·g", "µV", UNCORRELATED).with("N", "g", (n, g) -> n * g);
@@ -39,7 +38,8 @@ record Noise(Double sourceUv, List<Double> stagesUv, Double totalUv) {
               "L",
               "U",
               "N",
-              (l, u, n) -> l + Decibels.ofAmplitude(u / REFERENCE_V) + Decibels.ofPower(n));
+              (l, u, n) ->
+                  l + Decibels.ofAmplitude(u / SensitivityBases.REFERENCE_V) + Decibels.ofPower(n));
 
   static Noise of(Chain chain, Double sourceNoiseUv, Run run) {
     Double source =

@@ -28,21 +28,15 @@ import org.footwell.physics.Electricity;
 import org.footwell.physics.FrequencyWeighting;
 import org.footwell.physics.NoiseDose;
 import org.footwell.physics.Piston;
+import org.footwell.physics.SensitivityBases;
 
 /** How loud it is at the seat, from sensitivity and power. */
 public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLevelResult> {
 
-  private static final Source IEC_60268_5 =
-      Source.of("IEC 60268-5:2003, Sound system equipment, Part 5: Loudspeakers: sensitivity");
   private static final Source INVERSE_SQUARE =
       Source.of("Inverse-square law of a point source in free field");
   private static final Source SUPERPOSITION = Source.of("Superposition of sound pressures");
 
-  private static final double REFERENCE_V = 2.83;
-
-  private static final Formula.Of1 BASIS_DIFFERENCE =
-      Formula.of("basis_difference_db", "10·lg(2.83²/R)", "dB", IEC_60268_5)
-          .with("R", r -> Decibels.ofPower(REFERENCE_V * REFERENCE_V / r));
   private static final Formula.Of2 SHARE =
       Formula.of("driver_power_w", "P/N", "W", DEFINITION).with("P", "N", (p, n) -> p / n);
   private static final Formula.Of1 COHERENT =
@@ -93,7 +87,7 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
                "road_noise_dba": 68, "a_weighting_db": -4}
               """)
           .sources(
-              IEC_60268_5,
+              SensitivityBases.IEC_60268_5,
               INVERSE_SQUARE,
               SUPERPOSITION,
               FrequencyWeighting.IEC_61672_1,
@@ -123,7 +117,7 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
   public SoundLevelResult compute(SoundLevelRequest q, Run run) {
     refuseUndecided(q, run);
 
-    double difference = run.apply(BASIS_DIFFERENCE, q.ratedOhm());
+    double difference = run.apply(SensitivityBases.BASIS_DIFFERENCE, q.ratedOhm());
     boolean perWatt = q.sensitivity().basis() == Basis.ONE_WATT;
     double stated = q.sensitivity().levelDbSpl();
     double oneWatt = perWatt ? stated : stated - difference;

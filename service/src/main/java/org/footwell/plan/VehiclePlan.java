@@ -1,12 +1,11 @@
 package org.footwell.plan;
 
-import jakarta.validation.constraints.Digits;
-import org.footwell.parts.Money;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Digits;
 import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
@@ -21,6 +20,7 @@ import org.footwell.gain.Stage;
 import org.footwell.impedance.ImpedanceDriver;
 import org.footwell.load.WiringLoadRequest;
 import org.footwell.parts.Filter;
+import org.footwell.parts.Money;
 import org.footwell.parts.Position;
 import org.footwell.parts.Sensitivity;
 
@@ -120,7 +120,9 @@ public record VehiclePlan(
           @DecimalMax("20000")
           Double continuousPowerW,
       @Schema(description = "Mass, g") @DecimalMin("1") @DecimalMax("100000") Double massG,
-      @Schema(description = "Price in the shop's currency") @DecimalMin("0") @DecimalMax("1000000")
+      @Schema(description = "Price in the shop's currency")
+          @DecimalMin("0")
+          @DecimalMax("1000000")
           @Digits(integer = Money.MOST_DIGITS, fraction = Money.FINEST)
           BigDecimal price) {
 
@@ -172,7 +174,9 @@ public record VehiclePlan(
       @Schema(description = "Its outputs") @NotNull @Size(min = 1, max = 16) @Valid
           List<@NotNull @Valid Output> outputs,
       @Schema(description = "Mass, g") @DecimalMin("1") @DecimalMax("100000") Double massG,
-      @Schema(description = "Price in the shop's currency") @DecimalMin("0") @DecimalMax("1000000")
+      @Schema(description = "Price in the shop's currency")
+          @DecimalMin("0")
+          @DecimalMax("1000000")
           @Digits(integer = Money.MOST_DIGITS, fraction = Money.FINEST)
           BigDecimal price) {
 

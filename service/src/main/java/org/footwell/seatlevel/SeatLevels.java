@@ -7,6 +7,7 @@ import org.footwell.calculation.Source;
 import org.footwell.parts.FrequencyFault;
 import org.footwell.parts.Safety;
 import org.footwell.physics.Air;
+import org.footwell.physics.SensitivityBases;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.FilterPrototype;
 import org.footwell.physics.FrequencyWeighting;
@@ -58,7 +59,7 @@ public final class SeatLevels implements Calculation<SeatLevelsRequest, SeatLeve
                           {"frequency_hz": 2000, "level_db_spl": 86}]}
               """)
           .sources(
-              SourceResponse.IEC_60268_5,
+              SensitivityBases.IEC_60268_5,
               Piston.HALF_SPACE,
               ThieleSmall.SMALL_CLOSED,
               FilterPrototype.BUTTERWORTH,

@@ -8,6 +8,7 @@ import org.footwell.calculation.Source;
 import org.footwell.parts.Sensitivity.Basis;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.Decibels;
+import org.footwell.physics.SensitivityBases;
 import org.footwell.physics.Electricity;
 import org.footwell.physics.FilterPrototype.Section;
 import org.footwell.physics.Piston;
@@ -15,14 +16,11 @@ import org.footwell.physics.Piston;
 /** How one source answers to the signal: its channel's filters and its own roll-off. */
 final class SourceResponse {
 
-  static final Source IEC_60268_5 =
-      Source.of("IEC 60268-5:2003, Sound system equipment, Part 5: Loudspeakers: sensitivity");
 
-  private static final double REFERENCE_V = 2.83;
 
   private static final Formula.Of2 PER_WATT =
-      Formula.of("one_watt_level_db_spl", "S − 10·lg(2.83²/R)", "dB SPL", IEC_60268_5)
-          .with("S", "R", (s, r) -> s - Decibels.ofPower(REFERENCE_V * REFERENCE_V / r));
+      Formula.of("one_watt_level_db_spl", "S − 10·lg(2.83²/R)", "dB SPL", SensitivityBases.IEC_60268_5)
+          .with("S", "R", (s, r) -> s - SensitivityBases.BASIS_DIFFERENCE.at(r));
 
   /** Power in W that filters and trim leave. */
   private static final Formula.Of2 POWER =

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 class ComparisonPageTest {
 
   private static String page(ComparisonDraft draft) {
-    return new String(ComparisonPage.draw(draft.result()), StandardCharsets.UTF_8);
+    return new String(ComparisonPage.draw(draft.answer()), StandardCharsets.UTF_8);
   }
 
   private static void assertRow(String page, String heading, String... cells) {
@@ -89,6 +89,19 @@ class ComparisonPageTest {
         .parse(new ByteArrayInputStream(body.getBytes(StandardCharsets.UTF_8)))
         .getElementsByTagName("table")
         .getLength();
+  }
+
+  @Test
+  void whatWasFoundIsSaidInItsSentences() {
+    ComparisonDraft draft = ComparisonDraft.of(new PositionDraft());
+    draft
+        .answer()
+        .findings()
+        .forEach(
+            finding ->
+                assertTrue(
+                    page(draft).contains(PageFigures.escaped(finding.text())), finding.text()));
+    assertFalse(draft.answer().findings().isEmpty());
   }
 
   @Test
