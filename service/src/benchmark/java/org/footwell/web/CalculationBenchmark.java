@@ -44,7 +44,8 @@ public class CalculationBenchmark {
     "passive-network",
     "passive-filter",
     "supply-cable",
-    "supply-budget"
+    "supply-budget",
+    "crossover-filters"
   })
   public String id;
 
