@@ -1,0 +1,11 @@
+package org.footwell.filters;
+
+import org.footwell.calculation.FaultCode;
+
+/** Why filters cannot be made. */
+public enum FiltersFault implements FaultCode {
+  ABOVE_HALF_RATE,
+  NO_SUCH_LINKWITZ_RILEY,
+  SECTION_WITHOUT_SUCH,
+  FRACTION_LONGER_THAN_WORD
+}
