@@ -8,6 +8,7 @@ import org.footwell.calculation.Calculation;
 import org.footwell.comparison.DriverComparison;
 import org.footwell.crossover.CrossoverPlan;
 import org.footwell.exposure.SoundExposure;
+import org.footwell.filters.CrossoverFilters;
 import org.footwell.fit.AdapterRing;
 import org.footwell.gain.GainChain;
 import org.footwell.heat.AmplifierHeat;
@@ -49,7 +50,8 @@ public final class Calculations {
           new DriverComparison(),
           new SoundExposure(),
           new EqualLoudness(),
-          new SeatLevels());
+          new SeatLevels(),
+          new CrossoverFilters());
 
   private Calculations() {}
 }

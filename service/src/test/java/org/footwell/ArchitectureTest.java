@@ -36,6 +36,7 @@ class ArchitectureTest {
           entry("exposure", List.of()),
           entry("loudness", List.of()),
           entry("seatlevel", List.of()),
+          entry("filters", List.of()),
           entry("alignment", List.of()));
 
   @ArchTest static final ArchRule arrowsPointOneWay = arrows();
@@ -53,8 +54,10 @@ class ArchitectureTest {
             .mayOnlyBeAccessedByLayers("main")
             .whereLayer("parts")
             .mayOnlyBeAccessedByLayers(topicsAnd("plan"))
+            .whereLayer("signal")
+            .mayOnlyBeAccessedByLayers(topicsAnd("plan"))
             .whereLayer("physics")
-            .mayOnlyBeAccessedByLayers(topicsAnd("plan", "parts"));
+            .mayOnlyBeAccessedByLayers(topicsAnd("plan", "parts", "signal"));
     for (Map.Entry<String, List<String>> topic : TOPICS.entrySet()) {
       arrows =
           arrows
@@ -72,7 +75,8 @@ class ArchitectureTest {
             .consideringOnlyDependenciesInLayers()
             .layer("main")
             .definedBy("org.footwell");
-    for (String room : topicsAnd("contract", "web", "plan", "parts", "physics", "calculation")) {
+    for (String room :
+        topicsAnd("contract", "web", "plan", "parts", "signal", "physics", "calculation")) {
       rooms = rooms.layer(room).definedBy("org.footwell." + room + "..");
     }
     return rooms;

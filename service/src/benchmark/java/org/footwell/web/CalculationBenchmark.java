@@ -50,7 +50,8 @@ public class CalculationBenchmark {
     "driver-comparison",
     "sound-exposure",
     "equal-loudness",
-    "seat-levels"
+    "seat-levels",
+    "crossover-filters"
   })
   public String id;
 

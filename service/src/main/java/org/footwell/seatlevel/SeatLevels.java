@@ -7,12 +7,12 @@ import org.footwell.calculation.Source;
 import org.footwell.parts.FrequencyFault;
 import org.footwell.parts.Safety;
 import org.footwell.physics.Air;
-import org.footwell.physics.SensitivityBases;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.FilterPrototype;
 import org.footwell.physics.FrequencyWeighting;
 import org.footwell.physics.NoiseDose;
 import org.footwell.physics.Piston;
+import org.footwell.physics.SensitivityBases;
 import org.footwell.physics.ThieleSmall;
 import org.footwell.physics.ThirdOctaves;
 

@@ -8,18 +8,17 @@ import org.footwell.calculation.Source;
 import org.footwell.parts.Sensitivity.Basis;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.Decibels;
-import org.footwell.physics.SensitivityBases;
 import org.footwell.physics.Electricity;
 import org.footwell.physics.FilterPrototype.Section;
 import org.footwell.physics.Piston;
+import org.footwell.physics.SensitivityBases;
 
 /** How one source answers to the signal: its channel's filters and its own roll-off. */
 final class SourceResponse {
 
-
-
   private static final Formula.Of2 PER_WATT =
-      Formula.of("one_watt_level_db_spl", "S − 10·lg(2.83²/R)", "dB SPL", SensitivityBases.IEC_60268_5)
+      Formula.of(
+              "one_watt_level_db_spl", "S − 10·lg(2.83²/R)", "dB SPL", SensitivityBases.IEC_60268_5)
           .with("S", "R", (s, r) -> s - SensitivityBases.BASIS_DIFFERENCE.at(r));
 
   /** Power in W that filters and trim leave. */

@@ -135,10 +135,18 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
     }
   }
 
+  /** Names of the columns that are appended; one that a field of the request has is told apart. */
   private List<String> resultColumns() {
-    List<String> names = new ArrayList<>(resultPaths);
-    names.addAll(List.of("verdict", "findings", "error"));
-    return names;
+    Set<String> fields = new HashSet<>();
+    for (int i = 0; i < paths.size(); i++) {
+      if (paths.get(i) != null) {
+        fields.add(header.get(i));
+      }
+    }
+    return Stream.concat(
+            resultPaths.stream().map(path -> fields.contains(path) ? "result." + path : path),
+            Stream.of("verdict", "findings", "error"))
+        .toList();
   }
 
   /** A column that is nearly the name of a field is refused: passing it through would hide it. */

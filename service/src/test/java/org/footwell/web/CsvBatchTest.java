@@ -63,6 +63,31 @@ class CsvBatchTest {
   }
 
   @Test
+  void aResultNamedLikeAFieldThatIsGivenIsToldApart() {
+    String[] lines =
+        Example.flat()
+            .filter(example -> example.id().equals("supply-cable"))
+            .map(Example::csv)
+            .findFirst()
+            .orElseThrow()
+            .split("\n");
+    Response response =
+        given()
+            .contentType("text/csv")
+            .body(lines[0] + ",fuse_distance_limit_m\n" + lines[1] + ",0.3\n")
+            .post("/v1/supply-cable/batch");
+    Table table = Table.of(response.asString());
+    assertEquals(List.of("0.3"), table.column("fuse_distance_limit_m"), response::asString);
+    assertEquals(List.of("0.3"), table.column("result.fuse_distance_limit_m"));
+  }
+
+  @Test
+  void aPassingColumnNamedLikeAResultIsRefused() {
+    Refusal refusal = Refusal.of(post("verdict," + HEADER + "\nok," + ROW + "\n"), 422);
+    assertEquals(Set.of("/verdict duplicate"), refusal.faults());
+  }
+
+  @Test
   void anEmptyCellIsAFieldNotGiven() {
     Table table = table(HEADER + ",distance_m\n" + ROW + ",\n" + ROW + ",10\n");
     assertEquals(List.of("100.0", "80.0"), table.column("level_db_spl"));

@@ -77,7 +77,8 @@ class EveryBatchTest {
               if (entry.getValue().isNumber()) {
                 assertEquals(
                     entry.getValue().doubleValue(),
-                    Double.parseDouble(row.get(entry.getKey())),
+                    Double.parseDouble(
+                        row.getOrDefault("result." + entry.getKey(), row.get(entry.getKey()))),
                     entry.getKey());
               }
             });
