@@ -4,7 +4,6 @@ import static org.footwell.driver.sheet.Figure.QES;
 import static org.footwell.driver.sheet.Figure.QMS;
 import static org.footwell.driver.sheet.Figure.QTS;
 
-import java.util.Arrays;
 import org.footwell.calculation.Source;
 
 /**
@@ -25,14 +24,10 @@ public final class Reconciliation {
   /** Of a record that nobody wants reconciled. */
   public static final Reconciliation NONE = new Reconciliation(null, DriverTolerance.STANDARD);
 
-  private static final int UNKNOWNS = 6;
   private static final int MOST_ROUNDS = 30;
 
   /** Each round squares the distance left, or nearly so: this leaves less than a billionth. */
   private static final double STILL = 1e-6;
-
-  /** A pivot below this part of its diagonal is nothing but rounding: the unknown is left at 0. */
-  private static final double NO_PIVOT = 1e-9;
 
   /** Share of an observation that others confirm, below which it has no residual to speak of. */
   private static final double UNCONFIRMED = 1e-6;
@@ -62,15 +57,12 @@ public final class Reconciliation {
   private final double levelUncertainty;
   private final double[] observed = new double[Figure.ALL.length];
   private final double[] weights = new double[Figure.ALL.length];
-  private final double[] totalQ = new double[UNKNOWNS];
-  private final double[] normal = new double[UNKNOWNS * UNKNOWNS];
-  private final double[] pivots = new double[UNKNOWNS];
-  private final double[] unknowns = new double[UNKNOWNS];
+  private final double[] totalQ = new double[NormalEquations.UNKNOWNS];
+  private final NormalEquations equations = new NormalEquations();
   private final double[] residuals = new double[Figure.ALL.length];
   private final double[] adjusted = new double[Figure.ALL.length];
   private final double[] standardised = new double[Figure.ALL.length];
   private int observations;
-  private int rank;
   private double lnQes;
   private double lnQms;
 
@@ -131,8 +123,7 @@ public final class Reconciliation {
         linearise();
       }
       accumulate();
-      factorise();
-      substitute();
+      equations.solve();
       again = weights[QTS.index()] != 0 && moved();
     }
   }
@@ -142,7 +133,7 @@ public final class Reconciliation {
     double partOfQes = 1 / (1 + Math.exp(lnQes - lnQms));
     double[] qes = POWERS[QES.index()];
     double[] qms = POWERS[QMS.index()];
-    for (int j = 0; j < UNKNOWNS; j++) {
+    for (int j = 0; j < NormalEquations.UNKNOWNS; j++) {
       totalQ[j] = partOfQes * qes[j] + (1 - partOfQes) * qms[j];
     }
     // ln qts = ln qms − ln(1 + qms/qes), and its linear part is taken away again.
@@ -156,84 +147,29 @@ public final class Reconciliation {
   }
 
   private void accumulate() {
-    Arrays.fill(normal, 0);
-    Arrays.fill(unknowns, 0);
+    equations.clear();
     for (int i = 0; i < weights.length; i++) {
       if (weights[i] != 0) {
-        double[] a = powers(i);
-        for (int j = 0; j < UNKNOWNS; j++) {
-          if (a[j] != 0) {
-            double weighted = weights[i] * a[j];
-            unknowns[j] += weighted * observed[i];
-            for (int k = 0; k <= j; k++) {
-              normal[j * UNKNOWNS + k] += weighted * a[k];
-            }
-          }
-        }
-      }
-    }
-  }
-
-  /** Into L·D·Lᵀ in place, L below the diagonal; an unknown that nothing observes has no pivot. */
-  private void factorise() {
-    rank = 0;
-    for (int j = 0; j < UNKNOWNS; j++) {
-      double diagonal = normal[j * UNKNOWNS + j];
-      double pivot = diagonal;
-      for (int k = 0; k < j; k++) {
-        double l = normal[j * UNKNOWNS + k];
-        pivot -= l * l * pivots[k];
-      }
-      boolean usable = pivot > NO_PIVOT * diagonal;
-      pivots[j] = usable ? pivot : 0;
-      rank += usable ? 1 : 0;
-      for (int i = j + 1; i < UNKNOWNS; i++) {
-        double sum = normal[i * UNKNOWNS + j];
-        for (int k = 0; k < j; k++) {
-          sum -= normal[i * UNKNOWNS + k] * normal[j * UNKNOWNS + k] * pivots[k];
-        }
-        normal[i * UNKNOWNS + j] = usable ? sum / pivot : 0;
-      }
-    }
-  }
-
-  private void substitute() {
-    for (int j = 0; j < UNKNOWNS; j++) {
-      for (int k = 0; k < j; k++) {
-        unknowns[j] -= normal[j * UNKNOWNS + k] * unknowns[k];
-      }
-    }
-    for (int j = UNKNOWNS - 1; j >= 0; j--) {
-      unknowns[j] = pivots[j] == 0 ? 0 : unknowns[j] / pivots[j];
-      for (int k = j + 1; k < UNKNOWNS; k++) {
-        unknowns[j] -= pivots[j] == 0 ? 0 : normal[k * UNKNOWNS + j] * unknowns[k];
+        equations.add(powers(i), weights[i], observed[i]);
       }
     }
   }
 
   private boolean moved() {
-    double newQes = product(POWERS[QES.index()]);
-    double newQms = product(POWERS[QMS.index()]);
+    double newQes = equations.product(POWERS[QES.index()]);
+    double newQms = equations.product(POWERS[QMS.index()]);
     double far = Math.abs(newQes - lnQes) + Math.abs(newQms - lnQms);
     lnQes = newQes;
     lnQms = newQms;
     return far > STILL;
   }
 
-  private double product(double[] powers) {
-    double sum = 0;
-    for (int j = 0; j < UNKNOWNS; j++) {
-      sum += powers[j] * unknowns[j];
-    }
-    return sum;
-  }
-
   private void judge() {
     for (int i = 0; i < weights.length; i++) {
       if (weights[i] != 0) {
-        double confirmed = 1 - weights[i] * variance(powers(i));
+        double confirmed = 1 - weights[i] * equations.variance(powers(i));
         if (confirmed > UNCONFIRMED) {
-          residuals[i] = observed[i] - product(powers(i));
+          residuals[i] = observed[i] - equations.product(powers(i));
           adjusted[i] = sheet.of(Figure.ALL[i]) * Math.exp(-residuals[i]);
           standardised[i] = Math.abs(residuals[i]) * Math.sqrt(weights[i] / confirmed);
         } else {
@@ -243,24 +179,9 @@ public final class Reconciliation {
     }
   }
 
-  /** aᵀ·N⁻¹·a through L and D. */
-  private double variance(double[] a) {
-    double sum = 0;
-    double[] z = new double[UNKNOWNS];
-    for (int j = 0; j < UNKNOWNS; j++) {
-      double value = a[j];
-      for (int k = 0; k < j; k++) {
-        value -= normal[j * UNKNOWNS + k] * z[k];
-      }
-      z[j] = value;
-      sum += pivots[j] == 0 ? 0 : value * value / pivots[j];
-    }
-    return sum;
-  }
-
   /** How many more figures are given than the record needs. */
   public int redundancy() {
-    return observations - rank;
+    return observations - equations.rank();
   }
 
   /** Whether the figure is one of an over-determined group. */
