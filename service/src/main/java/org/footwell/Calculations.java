@@ -7,6 +7,7 @@ import org.footwell.amplifier.RailMatch;
 import org.footwell.calculation.Calculation;
 import org.footwell.comparison.DriverComparison;
 import org.footwell.crossover.CrossoverPlan;
+import org.footwell.driver.DriverCheck;
 import org.footwell.exposure.SoundExposure;
 import org.footwell.filters.CrossoverFilters;
 import org.footwell.fit.AdapterRing;
@@ -24,6 +25,7 @@ import org.footwell.plan.PlanReview;
 import org.footwell.seatlevel.SeatLevels;
 import org.footwell.supply.SupplyBudget;
 import org.footwell.supply.SupplyCable;
+
 
 /** Every calculation of the service, one line each. */
 public final class Calculations {
@@ -51,7 +53,8 @@ public final class Calculations {
           new SoundExposure(),
           new EqualLoudness(),
           new SeatLevels(),
-          new CrossoverFilters());
+          new CrossoverFilters(),
+          new DriverCheck());
 
   private Calculations() {}
 }

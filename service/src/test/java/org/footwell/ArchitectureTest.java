@@ -37,6 +37,7 @@ class ArchitectureTest {
           entry("loudness", List.of()),
           entry("seatlevel", List.of()),
           entry("filters", List.of()),
+          entry("driver", List.of()),
           entry("alignment", List.of()));
 
   @ArchTest static final ArchRule arrowsPointOneWay = arrows();

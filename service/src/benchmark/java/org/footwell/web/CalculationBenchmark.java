@@ -51,7 +51,8 @@ public class CalculationBenchmark {
     "sound-exposure",
     "equal-loudness",
     "seat-levels",
-    "crossover-filters"
+    "crossover-filters",
+    "driver-check"
   })
   public String id;
 

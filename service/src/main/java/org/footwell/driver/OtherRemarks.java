@@ -1,0 +1,160 @@
+package org.footwell.driver;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.footwell.calculation.Formula;
+import org.footwell.calculation.Run;
+import org.footwell.calculation.Source;
+import org.footwell.driver.sheet.DriverTolerance;
+import org.footwell.driver.sheet.Figure;
+import org.footwell.driver.sheet.Sheet;
+import org.footwell.physics.Decibels;
+import org.footwell.physics.Piston;
+
+/** What is said about the figures that no identity ties to the others. */
+final class OtherRemarks {
+
+  private static final Formula.Of2 RE_RATIO =
+      Formula.of("re_ratio", "re/rated", "", Source.DEFINITION)
+          .with("re", "rated", (re, rated) -> re / rated);
+  private static final Formula.Of2 PEAK =
+      Formula.of("peak_over_continuous_db", "10·lg(peak/continuous)", "dB", Source.DEFINITION)
+          .with("peak", "continuous", (peak, mean) -> Decibels.ofPower(peak / mean));
+
+  /** Four times the power is 6.02 dB and is called 6. */
+  private static final double DB_ROUNDING = 0.05;
+
+  /** Beyond the usual ratio of re to rated impedance by this factor, one of them is wrong. */
+  private static final double GROSS_RATIO = 1.5;
+
+  private final DriverCheckRequest q;
+  private final DriverTolerance tolerance;
+  private final boolean small;
+  private final Run run;
+
+  OtherRemarks(DriverCheckRequest q, boolean small, Run run) {
+    this.q = q;
+    this.tolerance = q.tolerance();
+    this.small = small;
+    this.run = run;
+  }
+
+  /** Says so when a figure lies outside of what is usual. */
+  static void outside(String pointer, double value, UsualRange range, boolean small, Run run) {
+    if (!range.holds(value, small)) {
+      run.find(range.isAbsurd(value, small) ? DriverFinding.ABSURD : DriverFinding.IMPLAUSIBLE)
+          .at(pointer)
+          .value(value)
+          .with("low", range.low(small))
+          .with("high", range.high(small));
+    }
+  }
+
+  void ranges() {
+    range("/le_mh", q.leMh(), UsualRange.LE, UnitSlip.INDUCTANCE);
+    range("/xmax_mm", q.xmaxMm(), UsualRange.XMAX, UnitSlip.LENGTH);
+    range("/continuous_w", q.continuousW(), UsualRange.POWER, UnitSlip.POWER);
+    range("/peak_w", q.peakW(), UsualRange.POWER, UnitSlip.POWER);
+    range("/mass_g", q.massG(), UsualRange.DRIVER_MASS, UnitSlip.MASS);
+    range("/nominal_mm", q.nominalMm(), UsualRange.DIAMETER, UnitSlip.LENGTH);
+    range("/outside_mm", q.outsideMm(), UsualRange.DIAMETER, UnitSlip.LENGTH);
+    range("/cutout_mm", q.cutoutMm(), UsualRange.DIAMETER, UnitSlip.LENGTH);
+    range("/depth_mm", q.depthMm(), UsualRange.DEPTH, UnitSlip.LENGTH);
+    if (q.cutoutMm() != null && q.outsideMm() != null && q.cutoutMm() >= q.outsideMm()) {
+      run.find(DriverFinding.CUTOUT_TOO_LARGE)
+          .at("/cutout_mm")
+          .value(q.cutoutMm())
+          .limit(q.outsideMm());
+    }
+  }
+
+  private void range(String pointer, Double value, UsualRange range, List<UnitSlip> slips) {
+    if (value == null || range.holds(value, small)) {
+      return;
+    }
+    List<UnitSlip> fitting =
+        range.isSuspicious(value, small)
+            ? slips.stream().filter(s -> range.holds(value * s.factor(), small)).toList()
+            : List.of();
+    if (fitting.isEmpty()) {
+      outside(pointer, value, range, small, run);
+      return;
+    }
+    run.find(DriverFinding.UNIT_SLIP)
+        .at(pointer)
+        .value(value)
+        .limit(value * fitting.get(0).factor())
+        .with("slip", fitting.stream().map(UnitSlip::words).collect(Collectors.joining(" or ")));
+  }
+
+  /** re over rated impedance; null without re. */
+  Double reRatio(Sheet sheet) {
+    if (!sheet.isKnown(Figure.RE)) {
+      return null;
+    }
+    double re = sheet.of(Figure.RE);
+    double rated = q.ratedOhm();
+    double ratio = run.apply(RE_RATIO, re, rated);
+    double low = tolerance.reRatioLow();
+    double high = tolerance.reRatioHigh();
+    double rounding = 1 + sheet.rounding(Figure.RE);
+    String pointer = sheet.isGiven(Figure.RE) ? Figure.RE.pointer() : "/rated_ohm";
+    if (ratio * GROSS_RATIO < low / rounding || ratio > high * GROSS_RATIO * rounding) {
+      run.find(DriverFinding.RE_CONTRADICTS_RATED)
+          .at(pointer)
+          .value(re)
+          .limit(ratio < low ? low * rated : high * rated)
+          .with("rated", rated)
+          .with("low", low * rated)
+          .with("high", high * rated);
+    } else if (ratio > high * rounding) {
+      run.find(DriverFinding.RE_ABOVE_RATED)
+          .at(pointer)
+          .value(re)
+          .limit(high * rated)
+          .with("low", low * rated);
+    } else if (ratio < low / rounding) {
+      run.find(DriverFinding.RE_LOW_FOR_RATED)
+          .at(pointer)
+          .value(re)
+          .limit(low * rated)
+          .with("high", high * rated);
+    }
+    return ratio;
+  }
+
+  /** Peak over continuous power in dB; null without both. */
+  Double peak() {
+    if (q.peakW() == null || q.continuousW() == null) {
+      return null;
+    }
+    double db = run.apply(PEAK, q.peakW(), q.continuousW());
+    if (db < 0) {
+      run.find(DriverFinding.PEAK_BELOW_CONTINUOUS)
+          .at("/peak_w")
+          .value(q.peakW())
+          .limit(q.continuousW());
+    } else if (db > tolerance.peakDb() + DB_ROUNDING) {
+      run.find(DriverFinding.PEAK_INFLATED).at("/peak_w").value(db).limit(tolerance.peakDb());
+    }
+    return db;
+  }
+
+  /** Effective diameter in mm of a known cone area, held against the nominal size. */
+  double diameter(double area, boolean estimated) {
+    double diameter = run.apply(Piston.EFFECTIVE_DIAMETER, area);
+    if (q.nominalMm() != null && !estimated) {
+      double nominal = q.nominalMm();
+      if (!UsualRange.DIAMETER.isSuspicious(nominal, small)
+          && !UsualRange.fitsNominal(diameter, nominal, small)) {
+        run.find(DriverFinding.SIZE_OFF)
+            .at("/nominal_mm")
+            .value(diameter)
+            .with("nominal", nominal)
+            .with("low", UsualRange.leastDiameter(nominal, small))
+            .with("high", UsualRange.mostDiameter(nominal, small));
+      }
+    }
+    return diameter;
+  }
+}
