@@ -112,6 +112,11 @@ final class Binder {
     if (type.isEnum()) {
       return given instanceof String name ? constant(type, name) : null;
     }
+    if (type == Series.class) {
+      return given instanceof Series
+          ? given
+          : given instanceof List<?> numbers ? Series.ofNumbers(numbers) : null;
+    }
     if (cells) {
       return given instanceof String text ? ofText(type, text) : null;
     }

@@ -112,6 +112,9 @@ final class Reflection {
           .map(constant -> ((Enum<?>) constant).name().toLowerCase(Locale.ROOT))
           .collect(Collectors.joining(", ", "one of ", ""));
     }
+    if (type == Series.class) {
+      return "a list of numbers";
+    }
     if (type == Boolean.class || type == boolean.class) {
       return "true or false";
     }
