@@ -4,6 +4,7 @@ import java.util.List;
 import org.footwell.alignment.SeatDelays;
 import org.footwell.amplifier.AmplifierRatings;
 import org.footwell.amplifier.RailMatch;
+import org.footwell.arrival.ArrivalTimes;
 import org.footwell.calculation.Calculation;
 import org.footwell.comparison.DriverComparison;
 import org.footwell.crossover.CrossoverPlan;
@@ -25,7 +26,6 @@ import org.footwell.plan.PlanReview;
 import org.footwell.seatlevel.SeatLevels;
 import org.footwell.supply.SupplyBudget;
 import org.footwell.supply.SupplyCable;
-
 
 /** Every calculation of the service, one line each. */
 public final class Calculations {
@@ -54,7 +54,8 @@ public final class Calculations {
           new EqualLoudness(),
           new SeatLevels(),
           new CrossoverFilters(),
-          new DriverCheck());
+          new DriverCheck(),
+          new ArrivalTimes());
 
   private Calculations() {}
 }

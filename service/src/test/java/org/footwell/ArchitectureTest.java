@@ -38,6 +38,7 @@ class ArchitectureTest {
           entry("seatlevel", List.of()),
           entry("filters", List.of()),
           entry("driver", List.of()),
+          entry("arrival", List.of()),
           entry("alignment", List.of()));
 
   @ArchTest static final ArchRule arrowsPointOneWay = arrows();
@@ -57,6 +58,8 @@ class ArchitectureTest {
             .mayOnlyBeAccessedByLayers(topicsAnd("plan"))
             .whereLayer("signal")
             .mayOnlyBeAccessedByLayers(topicsAnd("plan"))
+            .whereLayer("recording")
+            .mayOnlyBeAccessedByLayers(topicsAnd("web"))
             .whereLayer("physics")
             .mayOnlyBeAccessedByLayers(topicsAnd("plan", "parts", "signal"));
     for (Map.Entry<String, List<String>> topic : TOPICS.entrySet()) {
@@ -77,7 +80,8 @@ class ArchitectureTest {
             .layer("main")
             .definedBy("org.footwell");
     for (String room :
-        topicsAnd("contract", "web", "plan", "parts", "signal", "physics", "calculation")) {
+        topicsAnd(
+            "contract", "web", "plan", "parts", "signal", "recording", "physics", "calculation")) {
       rooms = rooms.layer(room).definedBy("org.footwell." + room + "..");
     }
     return rooms;

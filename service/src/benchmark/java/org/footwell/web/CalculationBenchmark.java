@@ -52,7 +52,8 @@ public class CalculationBenchmark {
     "equal-loudness",
     "seat-levels",
     "crossover-filters",
-    "driver-check"
+    "driver-check",
+    "arrival-times"
   })
   public String id;
 

@@ -104,6 +104,11 @@ final class Binder {
 
   private Object convert(Node.Scalar scalar, Object given) {
     Class<?> type = scalar.type();
+    if (type == Series.class) {
+      return given instanceof Series
+          ? given
+          : given instanceof List<?> numbers ? Series.ofNumbers(numbers) : null;
+    }
     if (cells || type == String.class || type.isEnum()) {
       return given instanceof String text ? Cell.value(scalar, text) : null;
     }

@@ -124,6 +124,9 @@ final class Reflection {
     if (type.isEnum()) {
       return "one of " + String.join(", ", constants(type).keySet());
     }
+    if (type == Series.class) {
+      return "a list of numbers";
+    }
     if (type == Boolean.class || type == boolean.class) {
       return "true or false";
     }

@@ -61,9 +61,17 @@ public final class Shape<T extends Record> {
     return columns;
   }
 
-  /** Whether every field can be written as one dotted name: no repeated group within another. */
+  /**
+   * Whether every field can be written as one dotted name: no repeated group within another and no
+   * long row of numbers.
+   */
   public boolean flat() {
     return flat;
+  }
+
+  /** Whether it holds long rows of numbers: recordings, which may also come as files. */
+  public boolean holdsSeries() {
+    return columns.stream().anyMatch(column -> column.type() == Series.class);
   }
 
   /**
@@ -233,6 +241,6 @@ public final class Shape<T extends Record> {
     if (node instanceof Node.Repeated list) {
       return list.element() instanceof Node.Scalar || (!repeated && flat(list.element(), true));
     }
-    return true;
+    return ((Node.Scalar) node).type() != Series.class;
   }
 }

@@ -24,7 +24,7 @@ final class Examples {
     PROBLEMS.put(404, "No such calculation");
     PROBLEMS.put(405, "The method is not allowed here");
     PROBLEMS.put(406, "None of the formats asked for can be given");
-    PROBLEMS.put(413, "The body is larger than 1 MiB");
+    PROBLEMS.put(413, "The body is larger than this operation takes");
     PROBLEMS.put(415, "The content type is not read here");
     PROBLEMS.put(422, "Readable but impossible, with every fault");
     PROBLEMS.put(500, "The service failed");

@@ -7,6 +7,7 @@ import io.swagger.v3.oas.models.PathItem;
 import io.swagger.v3.oas.models.Paths;
 import io.swagger.v3.oas.models.headers.Header;
 import io.swagger.v3.oas.models.media.Content;
+import io.swagger.v3.oas.models.media.Encoding;
 import io.swagger.v3.oas.models.media.MediaType;
 import io.swagger.v3.oas.models.media.Schema;
 import io.swagger.v3.oas.models.parameters.Parameter;
@@ -79,10 +80,28 @@ final class Operations {
   private Operation post(Card<?, ?> card, Schema<?> request, JsonNode question, JsonNode answer) {
     Content body =
         new Content().addMediaType(JSON, new MediaType().schema(request).example(question));
+    if (Shape.of(card.request()).holdsSeries()) {
+      body.addMediaType("multipart/form-data", upload(request));
+    }
     return operation(card, card.id(), "")
         .parameters(options(card))
         .requestBody(new RequestBody().required(true).content(body))
         .responses(responses(card, answer));
+  }
+
+  /** The request with its recordings as files beside it. */
+  private MediaType upload(Schema<?> request) {
+    Schema<?> file = schemas.plain("string");
+    file.setFormat("binary");
+    file.setDescription("A WAV file, by the name under which the request knows it as wav");
+    Schema<?> parts = schemas.plain("object");
+    parts.setDescription(
+        "The request in JSON and the WAV files its recordings name: at most 129 parts, 64 MiB and"
+            + " 12,000,000 samples in all, the request itself at most 1 MiB. Nothing is stored.");
+    parts.addProperty("request", request);
+    parts.setRequired(List.of("request"));
+    parts.setAdditionalProperties(file);
+    return new MediaType().schema(parts).addEncoding("request", new Encoding().contentType(JSON));
   }
 
   private Operation get(Card<?, ?> card, JsonNode question, JsonNode answer) {

@@ -1,2 +1,2 @@
-/** Digital signals: sections, their design and response. Shared by topics; no calculation. */
+/** Digital signals: spectra, windows, envelopes, deconvolution, sections. No calculation of its own. */
 package org.footwell.signal;

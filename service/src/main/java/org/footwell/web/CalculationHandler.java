@@ -11,11 +11,13 @@ final class CalculationHandler {
 
   private final Endpoints endpoints;
   private final int bodyBytes;
+  private final Intake intake;
   private final String version;
 
-  CalculationHandler(Endpoints endpoints, int bodyBytes, String version) {
+  CalculationHandler(Endpoints endpoints, Settings settings, String version) {
     this.endpoints = endpoints;
-    this.bodyBytes = bodyBytes;
+    this.bodyBytes = settings.bodyBytes();
+    this.intake = new Intake(settings);
     this.version = version;
   }
 
@@ -34,8 +36,10 @@ final class CalculationHandler {
     Query query = Query.of(ctx.queryString(), endpoint.options());
     query.requireNoFields();
     Format format = format(ctx, endpoint, query);
-    byte[] body = Exchange.jsonBody(ctx, bodyBytes);
-    Answer<R> answer = endpoint.answer(body, query.workings());
+    Answer<R> answer =
+        endpoint.request().holdsSeries()
+            ? intake.answer(ctx, untyped -> endpoint.answerUntyped(untyped, query.workings()))
+            : endpoint.answer(Exchange.jsonBody(ctx, bodyBytes), query.workings());
     byte[] bytes = render(endpoint, answer, query, format);
     describe(ctx, endpoint, answer, format);
     Exchange.write(ctx, 200, format.contentType(), bytes);

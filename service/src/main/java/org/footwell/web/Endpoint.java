@@ -100,6 +100,11 @@ final class Endpoint<Q extends Record, R extends Record> {
     return engine.bind(card().request(), cells, true);
   }
 
+  /** Answers a request made of maps, lists, texts, numbers and series. */
+  Answer<R> answerUntyped(Object untyped, boolean workings) {
+    return answer(engine.bind(card().request(), untyped, false), workings);
+  }
+
   private Answer<R> answer(Q request, boolean workings) {
     return engine.answer(calculation, request, workings, deadline);
   }
@@ -133,7 +138,7 @@ final class Endpoint<Q extends Record, R extends Record> {
     }
   }
 
-  private static String malformedDetail(JsonProcessingException malformed) {
+  static String malformedDetail(JsonProcessingException malformed) {
     String what = "The body is not well-formed JSON";
     if (malformed instanceof StreamConstraintsException) {
       what = "The body has a text, number or nesting beyond the limits of the contract";

@@ -47,7 +47,7 @@ final class Exchange {
     }
   }
 
-  private static ProblemException tooLarge(int most) {
+  static ProblemException tooLarge(int most) {
     return ProblemException.of(
         ProblemType.TOO_LARGE, "The body is larger than " + most + " bytes.");
   }

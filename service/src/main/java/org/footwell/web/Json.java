@@ -69,6 +69,7 @@ public final class Json {
           .disable(DeserializationFeature.ACCEPT_FLOAT_AS_INT)
           .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
           .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
           .enable(DeserializationFeature.FAIL_ON_NUMBERS_FOR_ENUMS)
           // Money keeps its cents and is never written with an exponent.
           .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)

@@ -12,6 +12,7 @@ public enum ProblemType {
   WRONG_CONTENT_TYPE(415, "This content type is not read here", "Name the type of what is sent."),
   INVALID(422, "The request can be read but not answered", "Every fault is in errors."),
   INTERNAL(500, "The service failed", "It was logged; the same request will fail again."),
+  BUSY(503, "The service is busy", "Try again in a moment."),
   STOPPING(503, "The service is stopping", "Another copy will answer; try again."),
   TOO_SLOW(503, "The calculation ran past its deadline", "Ask for less at once.");
 

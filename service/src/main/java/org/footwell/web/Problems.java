@@ -56,7 +56,7 @@ final class Problems {
     if (failure instanceof ProblemException exception && exception.allow() != null) {
       ctx.res().setHeader("Allow", exception.allow());
     }
-    if (failure instanceof DeadlinePassed) {
+    if (failure instanceof DeadlinePassed || problem.type().equals(ProblemType.BUSY.uri())) {
       ctx.res().setHeader("Retry-After", "1");
     }
     ctx.res().setHeader("Cache-Control", "no-store");

@@ -45,7 +45,7 @@ public final class Server implements AutoCloseable {
 
   public Server(List<Calculation<?, ?>> calculations, Settings settings, String version) {
     endpoints = new Endpoints(calculations, new Engine(), settings.deadline());
-    calculation = new CalculationHandler(endpoints, settings.bodyBytes(), version);
+    calculation = new CalculationHandler(endpoints, settings, version);
     batch = new BatchHandler(endpoints, settings.bodyBytes());
     pages = new Pages(version);
     cors = new Cors(settings.origins());

@@ -12,11 +12,19 @@ import java.util.Map;
  * @param port port to listen on, 0 for any free one; {@code FOOTWELL_PORT}, 8080
  * @param deadline time a calculation may take; {@code FOOTWELL_DEADLINE_MS}, 10000
  * @param bodyBytes largest request body, or row of a batch; {@code FOOTWELL_BODY_BYTES}, 1 MiB
+ * @param uploadBytes largest request with recordings; {@code FOOTWELL_UPLOAD_BYTES}, 64 MiB
+ * @param uploads how many of them are held at a time; {@code FOOTWELL_UPLOADS}, 2
  * @param origins origins that browsers may call from; {@code FOOTWELL_CORS_ORIGINS}, comma
  *     separated, {@code *} for any
  */
 public record Settings(
-    String host, int port, Duration deadline, int bodyBytes, List<String> origins) {
+    String host,
+    int port,
+    Duration deadline,
+    int bodyBytes,
+    int uploadBytes,
+    int uploads,
+    List<String> origins) {
 
   public static Settings from(Map<String, String> environment) {
     return new Settings(
@@ -24,6 +32,8 @@ public record Settings(
         number(environment, "FOOTWELL_PORT", 8080, 0, 65_535),
         Duration.ofMillis(number(environment, "FOOTWELL_DEADLINE_MS", 10_000, 1, 600_000)),
         number(environment, "FOOTWELL_BODY_BYTES", 1 << 20, 1_000, 1 << 28),
+        number(environment, "FOOTWELL_UPLOAD_BYTES", 1 << 26, 1_000, 1 << 28),
+        number(environment, "FOOTWELL_UPLOADS", 2, 1, 1_000),
         Arrays.stream(environment.getOrDefault("FOOTWELL_CORS_ORIGINS", "*").split(",", -1))
             .map(String::strip)
             .toList());

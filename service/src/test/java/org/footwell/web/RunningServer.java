@@ -49,7 +49,13 @@ public final class RunningServer implements BeforeAllCallback {
     Settings given = Settings.from(environment);
     Settings onAnyPort =
         new Settings(
-            "127.0.0.1", 0, given.deadline(), given.bodyBytes(), List.copyOf(given.origins()));
+            "127.0.0.1",
+            0,
+            given.deadline(),
+            given.bodyBytes(),
+            given.uploadBytes(),
+            given.uploads(),
+            List.copyOf(given.origins()));
     return new Server(Calculations.ALL, onAnyPort, Version.NUMBER).start();
   }
 

@@ -15,7 +15,8 @@ class SettingsTest {
   @Test
   void withoutAnythingSetTheServiceListensLocallyOn8080() {
     assertEquals(
-        new Settings("127.0.0.1", 8080, Duration.ofSeconds(10), 1_048_576, List.of("*")),
+        new Settings(
+            "127.0.0.1", 8080, Duration.ofSeconds(10), 1_048_576, 67_108_864, 2, List.of("*")),
         Settings.from(Map.of("PATH", "/bin")));
   }
 
@@ -27,6 +28,8 @@ class SettingsTest {
             0,
             Duration.ofMillis(250),
             2_000,
+            3_000,
+            4,
             List.of("https://a.example", "https://b.example")),
         Settings.from(
             Map.of(
@@ -34,6 +37,8 @@ class SettingsTest {
                 "FOOTWELL_PORT", "0",
                 "FOOTWELL_DEADLINE_MS", "250",
                 "FOOTWELL_BODY_BYTES", "2000",
+                "FOOTWELL_UPLOAD_BYTES", "3000",
+                "FOOTWELL_UPLOADS", "4",
                 "FOOTWELL_CORS_ORIGINS", "https://a.example , https://b.example")));
   }
 
@@ -41,7 +46,9 @@ class SettingsTest {
   @CsvSource({
     "FOOTWELL_PORT, 0, 65535",
     "FOOTWELL_DEADLINE_MS, 1, 600000",
-    "FOOTWELL_BODY_BYTES, 1000, 268435456"
+    "FOOTWELL_BODY_BYTES, 1000, 268435456",
+    "FOOTWELL_UPLOAD_BYTES, 1000, 268435456",
+    "FOOTWELL_UPLOADS, 1, 1000"
   })
   void aNumberMayBeAtItsBoundsButNotBeyond(String name, int least, int most) {
     Settings.from(Map.of(name, Integer.toString(least)));

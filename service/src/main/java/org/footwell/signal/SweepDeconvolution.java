@@ -1,0 +1,67 @@
+package org.footwell.signal;
+
+import org.footwell.calculation.Source;
+
+/**
+ * Turns recordings of a known exponential sweep into impulse responses by division of spectra. What
+ * distortion adds lands before the start and is cut off. Outside the sweep's range nothing is known,
+ * so the response is limited to it, with soft edges half an octave wide inside.
+ */
+public final class SweepDeconvolution {
+
+  public static final Source DIVISION =
+      Source.of(
+          "S. Müller and P. Massarani, Transfer-function measurement with sweeps, Journal of the"
+              + " AES 49 (2001): division of spectra");
+
+  /** Keeps bins at the edges of the sweep's range from blowing up noise: −60 dB of the strongest. */
+  private static final double FLOOR = 1e-6;
+
+  /** Half an edge of a pass band in octaves, as a ratio. */
+  private static final double QUARTER_OCTAVE = Math.pow(2, 0.25);
+
+  private final int size;
+  private final int sweepSamples;
+  private final Spectrum sweep;
+  private final double floor;
+  private final PassBand range;
+  private final double[] factors;
+
+  /**
+   * Prepares the division.
+   *
+   * @param most largest number of samples of a recording
+   */
+  public SweepDeconvolution(ExponentialSweep sweep, double rateHz, int most) {
+    this.size = Spectrum.sizeFor(most);
+    double[] signal = sweep.signal(rateHz);
+    this.sweepSamples = signal.length;
+    this.sweep = Spectrum.of(signal, size);
+    double strongest = 0;
+    for (int k = 0; k < this.sweep.bins(); k++) {
+      strongest = Math.max(strongest, this.sweep.power(k));
+    }
+    this.floor = FLOOR * strongest;
+    this.range = new PassBand(sweep.fromHz() * QUARTER_OCTAVE, sweep.toHz() / QUARTER_OCTAVE);
+    this.factors = range.factors(this.sweep.bins(), rateHz);
+  }
+
+  /** The range that responses are limited to, without moving anything in time. */
+  public PassBand range() {
+    return range;
+  }
+
+  /**
+   * The impulse response. Sample 0 is what arrives without delay if the sweep was played from the
+   * recording's first sample on.
+   *
+   * @param recording longer than the sweep
+   * @return as many samples as the recording goes on after the length of the sweep
+   */
+  public double[] response(double[] recording) {
+    double[] whole = Spectrum.of(recording, size).over(sweep, floor).weighted(factors).signal();
+    double[] response = new double[recording.length - sweepSamples];
+    System.arraycopy(whole, 0, response, 0, response.length);
+    return response;
+  }
+}
