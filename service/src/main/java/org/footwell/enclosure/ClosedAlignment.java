@@ -4,6 +4,7 @@ import static org.footwell.enclosure.EnclosureFault.QTC_UNREACHABLE;
 
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.Texts;
 import org.footwell.enclosure.ClosedBoxRequest.ClosedVolume;
 import org.footwell.physics.ThieleSmall;
 import org.footwell.radiator.BoxDriver;
@@ -122,7 +123,7 @@ record ClosedAlignment(
   }
 
   private static String reachable(double qts, double loss) {
-    String above = "above " + qts + ", the driver's own qts";
+    String above = "above " + Texts.forPeople(qts) + ", the driver's own qts";
     return loss == 0 ? above : above + ", and within what the losses of the box allow";
   }
 }

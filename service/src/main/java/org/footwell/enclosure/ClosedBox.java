@@ -53,11 +53,11 @@ public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxR
           .example(
               """
               {"driver": {"re_ohm": 3.4, "rated_ohm": 4, "fs_hz": 30, "qms": 6, "qes": 0.5,
-                 "vas_l": 60, "sd_cm2": 330, "xmax_mm": 9, "le_mh": 1.5, "le_exponent": 0.7,
+                 "vas_l": 60, "sd_cm2": 330, "xmax_mm": 10, "le_mh": 1.5, "le_exponent": 0.7,
                  "continuous_power_w": 300},
                "box": {"qtc": 0.8, "fill_factor": 1.1, "driver_displacement_l": 2.5,
                  "bracing_l": 0.8, "space_l": 45},
-               "power_w": 250,
+               "power_w": 120,
                "cabin": {"length_m": 2.6},
                "frequencies": {"spacing": "third_octave", "from_hz": 15, "to_hz": 120}}
               """)

@@ -9,7 +9,7 @@ import static org.footwell.enclosure.EnclosureFinding.QTS_UNUSUAL_FOR_VENTED;
 import static org.footwell.enclosure.EnclosureFinding.SLOT_END_CORRECTION;
 
 import org.footwell.calculation.Run;
-import org.footwell.enclosure.VentedBoxResult.PortResult;
+import org.footwell.enclosure.VentedBoxResult.Vent;
 import org.footwell.physics.Air;
 
 /** What is said of a port and of a driver in a vented box. All limits: common practice, no source. */
@@ -25,7 +25,13 @@ final class PortRemarks {
   private PortRemarks() {}
 
   static void of(
-      VentedBoxRequest q, PortTuning port, PortResult air, double longestM, double qts, Run run) {
+      VentedBoxRequest q,
+      PortTuning port,
+      Vent air,
+      double longestM,
+      double qts,
+      double highestHz,
+      Run run) {
     if (qts < LOW_QTS || qts > HIGH_QTS) {
       run.find(QTS_UNUSUAL_FOR_VENTED)
           .at("/driver")
@@ -43,11 +49,8 @@ final class PortRemarks {
           .with("at", air.largestVelocityHz())
           .with("area", air.quietAreaCm2());
     }
-    if (air.resonanceHz() < q.frequencies().toHz()) {
-      run.find(PORT_RESONANCE_IN_RANGE)
-          .at("/port")
-          .value(air.resonanceHz())
-          .limit(q.frequencies().toHz());
+    if (air.resonanceHz() < highestHz) {
+      run.find(PORT_RESONANCE_IN_RANGE).at("/port").value(air.resonanceHz()).limit(highestHz);
     }
     size(q, port, longestM, run);
   }

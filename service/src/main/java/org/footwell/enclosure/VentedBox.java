@@ -8,7 +8,7 @@ import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.enclosure.VentedBoxRequest.VentedVolume;
-import org.footwell.enclosure.VentedBoxResult.PortResult;
+import org.footwell.enclosure.VentedBoxResult.Vent;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.FrequencyFault;
 import org.footwell.parts.Safety;
@@ -51,12 +51,12 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
           .example(
               """
               {"driver": {"re_ohm": 3.4, "rated_ohm": 4, "fs_hz": 30, "qms": 6, "qes": 0.42,
-                 "vas_l": 60, "sd_cm2": 330, "xmax_mm": 9, "le_mh": 1.5, "le_exponent": 0.7,
+                 "vas_l": 60, "sd_cm2": 330, "xmax_mm": 12, "le_mh": 1.5, "le_exponent": 0.7,
                  "continuous_power_w": 300},
                "box": {"volume_l": 45, "fb_hz": 33, "driver_displacement_l": 2.5,
                  "bracing_l": 1, "space_l": 60, "longest_inside_mm": 550},
                "port": {"count": 1, "diameter_mm": 100},
-               "power_w": 250,
+               "power_w": 150,
                "cabin": {"length_m": 2.6},
                "frequencies": {"spacing": "third_octave", "from_hz": 15, "to_hz": 120}}
               """)
@@ -120,14 +120,14 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
     double modelLimit = BoxRemarks.modelLimit(q, longest, frequencies, run);
     Survey range = new Survey(circuit, q.frequencies().fromHz(), q.frequencies().toHz());
     BoxLimits limits = new Excursion(q, range, drive, fb).limits(fb, modelLimit, run);
-    PortResult air = portResult(q, port, range, drive, run);
+    Vent vent = vent(q, port, range, drive, run);
 
     double gross =
         box.volumeL() + box.driverDisplacementL() + box.bracingL() + port.displacementL();
     BoxRemarks.power(q, drive.power(), run);
     BoxRemarks.peak(response, run);
     BoxRemarks.space(box.spaceL(), gross, run);
-    PortRemarks.of(q, port, air, longest, qts, run);
+    PortRemarks.of(q, port, vent, longest, qts, frequencies[frequencies.length - 1], run);
     CabinCurve cabin = BoxRemarks.cabin(q, frequencies, run);
     return new VentedBoxResult(
         gross,
@@ -135,7 +135,7 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
         qts,
         fb,
         h,
-        air,
+        vent,
         response,
         limits,
         new BoxCurve(q, circuit, true, drive.voltage(), cabin).points(frequencies, run));
@@ -165,12 +165,12 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
         compliance, 2 * Math.PI * port.fbHz(), box.ql(), box.qa(), box.qp(), port.area());
   }
 
-  private static PortResult portResult(
+  private static Vent vent(
       VentedBoxRequest q, PortTuning port, Survey range, BoxDrive drive, Run run) {
     double c = Air.SPEED_OF_SOUND.at(q.temperatureC());
     Summit fastest = range.highest((f, state) -> state.portVelocity() * drive.voltage());
     double quiet = run.apply(QUIET_SPEED, c);
-    return new PortResult(
+    return new Vent(
         1e4 * port.area(),
         1000 * port.length(),
         1000 * port.effectiveLength(),

@@ -12,14 +12,14 @@ public record VentedBoxResult(
     @Schema(description = "Total Q in free air, the source's resistance in it") double qts,
     @Schema(description = "Tuning of the box: given, or found for the port, Hz") double fbHz,
     @Schema(description = "Tuning ratio: tuning over resonance in free air") double tuningRatio,
-    @Schema(description = "The port or ports") PortResult port,
+    @Schema(description = "The port or ports") Vent vent,
     @Schema(description = "The low end of the response") BoxResponse response,
     @Schema(description = "Displacement and what it allows") BoxLimits limits,
     @Schema(description = "The curve") List<BoxPoint> points) {
 
   /** A port that fits the tuning, and the air in it. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
-  public record PortResult(
+  public record Vent(
       @Schema(description = "Inside area of all ports, cm2") double areaCm2,
       @Schema(description = "Length of each port itself: given, or found for the tuning, mm")
           double lengthMm,

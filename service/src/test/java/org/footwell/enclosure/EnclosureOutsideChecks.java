@@ -83,13 +83,13 @@ class EnclosureOutsideChecks extends OutsideChecks {
     return value.apply(draft.vented(), draft);
   }
 
-  private static VentedBoxResult.PortResult port(Row row) {
+  private static VentedBoxResult.Vent port(Row row) {
     BoxDraft draft = new BoxDraft().tuned(row.number("volume_l"), row.number("fb_hz"));
     draft.diameter = row.number("diameter_mm");
     draft.portCount = (int) row.number("count");
     draft.outerEnd = end(row.number("outer"));
     draft.innerEnd = end(row.number("inner"));
-    return draft.vented().port();
+    return draft.vented().vent();
   }
 
   private static BoxPort.End end(double factor) {

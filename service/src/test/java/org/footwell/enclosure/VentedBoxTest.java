@@ -28,19 +28,19 @@ class VentedBoxTest {
     assertEquals(1, r.alpha(), 1e-12);
     assertEquals(0.9, r.tuningRatio(), 1e-12);
     // 78.5398 cm²·(343.2/(2·π·36))²/30 l = 602.69 mm, less 50 mm·1.46
-    assertEquals(78.5398, r.port().areaCm2(), 1e-4);
-    assertEquals(602.69, r.port().effectiveLengthMm(), 0.01);
-    assertEquals(529.69, r.port().lengthMm(), 0.01);
+    assertEquals(78.5398, r.vent().areaCm2(), 1e-4);
+    assertEquals(602.69, r.vent().effectiveLengthMm(), 0.01);
+    assertEquals(529.69, r.vent().lengthMm(), 0.01);
     // π·53²·529.69 mm³
-    assertEquals(4.6743, r.port().displacementL(), 1e-3);
+    assertEquals(4.6743, r.vent().displacementL(), 1e-3);
     assertEquals(34.6743, r.grossVolumeL(), 1e-3);
-    assertEquals(343.2 / (2 * 0.60269), r.port().resonanceHz(), 0.01);
+    assertEquals(343.2 / (2 * 0.60269), r.vent().resonanceHz(), 0.01);
   }
 
   @Test
   void theTuningOfAPortIsTheInverseOfItsLength() {
     BoxDraft draft = hand();
-    double length = draft.vented().port().lengthMm();
+    double length = draft.vented().vent().lengthMm();
     draft.fb = null;
     draft.portLength = length;
     assertEquals(36, draft.vented().fbHz(), 1e-9);
@@ -52,9 +52,9 @@ class VentedBoxTest {
     draft.diameter = 100 / Math.sqrt(2);
     draft.portCount = 2;
     VentedBoxResult r = draft.vented();
-    assertEquals(78.5398, r.port().areaCm2(), 1e-4);
-    assertEquals(602.69, r.port().effectiveLengthMm(), 0.01);
-    assertEquals(602.69 - 1.46 * 50 / Math.sqrt(2), r.port().lengthMm(), 0.01);
+    assertEquals(78.5398, r.vent().areaCm2(), 1e-4);
+    assertEquals(602.69, r.vent().effectiveLengthMm(), 0.01);
+    assertEquals(602.69 - 1.46 * 50 / Math.sqrt(2), r.vent().lengthMm(), 0.01);
   }
 
   @Test
@@ -62,9 +62,9 @@ class VentedBoxTest {
     BoxDraft draft = hand();
     draft.outerEnd = End.FREE;
     draft.innerEnd = End.FLANGED;
-    assertEquals(529.69, draft.vented().port().lengthMm(), 0.01);
+    assertEquals(529.69, draft.vented().vent().lengthMm(), 0.01);
     draft.outerEnd = End.FLANGED;
-    assertEquals(602.69 - 85, draft.vented().port().lengthMm(), 0.01);
+    assertEquals(602.69 - 85, draft.vented().vent().lengthMm(), 0.01);
   }
 
   @Test
@@ -73,10 +73,10 @@ class VentedBoxTest {
     draft.diameter = null;
     draft.slot = new Slot(200.0, Math.PI * 2500 / 200);
     Answer<VentedBoxResult> answer = draft.ventedAnswer();
-    assertEquals(529.69, answer.result().port().lengthMm(), 0.01);
+    assertEquals(529.69, answer.result().vent().lengthMm(), 0.01);
     assertTrue(Answers.codes(answer).contains("slot-end-correction"));
     // (200 + 6)·(39.27 + 6)·529.69 mm³
-    assertEquals(4.9397, answer.result().port().displacementL(), 1e-3);
+    assertEquals(4.9397, answer.result().vent().displacementL(), 1e-3);
   }
 
   @Test
@@ -151,10 +151,10 @@ class VentedBoxTest {
     draft.voltage = 20.0;
     Answer<VentedBoxResult> answer = draft.ventedAnswer();
     assertTrue(Answers.codes(answer).contains("port-air-too-fast"));
-    VentedBoxResult.PortResult port = answer.result().port();
+    VentedBoxResult.Vent port = answer.result().vent();
     assertTrue(port.largestVelocityMPerS() > 17.16);
     draft.diameter = 20 * Math.sqrt(port.quietAreaCm2() / Math.PI);
-    assertEquals(17.16, draft.vented().port().largestVelocityMPerS(), 1e-6);
+    assertEquals(17.16, draft.vented().vent().largestVelocityMPerS(), 1e-6);
   }
 
   @Test
