@@ -98,6 +98,7 @@ record PortTuning(
           .at("/port")
           .given(displacement)
           .with("length", 1000 * own)
+          .with("room", displacement)
           .allowed("less than " + volume + " litre");
       throw run.refused();
     }

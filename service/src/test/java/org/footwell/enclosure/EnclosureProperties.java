@@ -140,7 +140,8 @@ class EnclosureProperties {
   }
 
   @Property(tries = 50)
-  // The pressure's denominator is Z·(jωC + G) + sd², whose size grows with the leak G while Z resists.
+  // The pressure's denominator is Z·(jωC + G) + sd², whose size grows with the leak G while Z
+  // resists.
   void aLeakierDoorHasLessBassWhenTheLeakIsHeard(
       @ForAll @DoubleRange(min = 0.05, max = 5) double ql) {
     BoxDraft draft = draft(0.6, 60, 12).at(40);
