@@ -51,7 +51,7 @@ public enum HighReason {
   }
 
   /** What it is, in words. */
-  String inWords() {
+  public String inWords() {
     return words;
   }
 

@@ -34,7 +34,7 @@ public enum LowReason {
   }
 
   /** What it is, in words. */
-  String inWords() {
+  public String inWords() {
     return words;
   }
 

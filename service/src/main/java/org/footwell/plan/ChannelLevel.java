@@ -16,6 +16,7 @@ import org.footwell.level.SoundLevelResult;
 import org.footwell.level.SoundLevelResult.Holds;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Position;
+import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.Decibels;
 
 /** How loud one channel gets at the main seat. */
@@ -25,6 +26,11 @@ final class ChannelLevel {
 
   /** Bands of one passive crossover should not be further apart, dB; common practice, no source. */
   private static final double BANDS_APART_DB = 3;
+
+  /** How finely, and how far from its corner, the skirt of a high-pass is looked at. */
+  private static final int STEPS_PER_OCTAVE = 12;
+
+  private static final int SKIRT_STEPS = 2 * STEPS_PER_OCTAVE;
 
   private static final Formula.Of2 AVERAGE_POWER =
       Formula.of("average_power_w", "P·10^((3.01 − crest)/10)", "W", Source.DEFINITION)
@@ -107,7 +113,7 @@ final class ChannelLevel {
             null,
             null,
             null,
-            new SoundLevelRequest.Cabin(plan.vehicle().cabinLengthM(), null, null, null),
+            cabin(plan),
             null,
             crest(),
             null,
@@ -118,36 +124,48 @@ final class ChannelLevel {
             cone(channel, driver));
     String partAt = "/new_parts/" + resolved.partOf(driver);
     Rebase places =
-        Rebase.to("/drivers/" + driver, plan.drivers().get(driver).id())
+        Rebase.to("/channels/" + channel, plan.drivers().get(driver).id())
             .with("/sensitivity", partAt + "/sensitivity")
             .with("/rated_ohm", partAt + "/sensitivity_ohm")
             .with("/continuous_power_w", partAt + "/continuous_power_w")
-            .with("/cone", partAt + "/xmax_mm")
+            .with("/cone", partAt)
+            .with("/cone/frequency_hz", "/channels/" + channel + "/high_pass/frequency_hz")
             .with("/cabin", "/vehicle/cabin_length_m")
             // The plan itself says what each sensitivity is for, and judges exposure on the whole.
             .without(
                 LevelFinding.SENSITIVITY_BASIS,
+                LevelFinding.CABIN_MODEL,
                 LevelFinding.EXPOSURE_UNKNOWN,
                 LevelFinding.CABIN_AT_OTHER_FREQUENCY);
     return run.call(SOUND_LEVEL, request, places);
   }
 
   /**
-   * The cone of a driver at the lowest frequency its channel gives it: that of the high-pass, or else
-   * its own resonance. Null where either is not known, or a passive crossover keeps the bass away.
+   * The cone of a driver at the lowest frequency the high-pass of its channel gives it. Null without
+   * one, where the box decides, and where a passive crossover keeps the bass away.
    */
   private SoundLevelRequest.Cone cone(int channel, int driver) {
     VehiclePlan.Part part = resolved.part(driver);
     Filter highPass = plan.channels().get(channel).highPass();
-    Double lowest =
-        highPass != null
-            ? highPass.frequencyHz()
-            : part.impedance() == null ? null : part.impedance().fsHz();
-    return part.sdCm2() == null || part.xmaxMm() == null || lowest == null
-        ? null
-        : lowestOfItsChannel(channel, part)
-            ? new SoundLevelRequest.Cone(part.sdCm2(), part.xmaxMm(), lowest)
-            : null;
+    boolean known = part.sdCm2() != null && part.xmaxMm() != null && highPass != null;
+    return known && lowestOfItsChannel(channel, part)
+        ? new SoundLevelRequest.Cone(part.sdCm2(), part.xmaxMm(), asIfUnfiltered(highPass))
+        : null;
+  }
+
+  /**
+   * The frequency, Hz, at which a cone without the high-pass moves as far as it does at most with it:
+   * at the same level a cone moves with 1/f², and the filter takes from that below its corner.
+   */
+  private static double asIfUnfiltered(Filter highPass) {
+    AnalogFilter filter = highPass.highPass();
+    double corner = highPass.frequencyHz();
+    double most = 0;
+    for (int step = -SKIRT_STEPS; step <= SKIRT_STEPS; step++) {
+      double x = Math.pow(2, (double) step / STEPS_PER_OCTAVE);
+      most = Math.max(most, Decibels.toAmplitude(filter.magnitudeDb(x * corner)) / (x * x));
+    }
+    return corner / Math.sqrt(most);
   }
 
   private boolean lowestOfItsChannel(int channel, VehiclePlan.Part part) {
@@ -159,6 +177,11 @@ final class ChannelLevel {
                     || (part.impedance() != null
                         && other.impedance() != null
                         && part.impedance().fsHz() <= other.impedance().fsHz()));
+  }
+
+  /** The inside of the vehicle as the level takes it. */
+  static SoundLevelRequest.Cabin cabin(VehiclePlan plan) {
+    return new SoundLevelRequest.Cabin(plan.vehicle().cabinLengthM(), null, null, null);
   }
 
   private double crest() {

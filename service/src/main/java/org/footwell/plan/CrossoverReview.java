@@ -3,7 +3,6 @@ package org.footwell.plan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -101,7 +100,8 @@ final class CrossoverReview {
     return new CrossoverPlanRequest(
         List.of(way(lower, below), way(upper, above)),
         wanted,
-        null,
+        // Beyond it the cabin keeps the level up.
+        ChannelLevel.cabin(plan).criticalDistanceM(),
         null,
         null,
         null,
@@ -150,7 +150,9 @@ final class CrossoverReview {
           .limit(tooLow ? lowest : window.highestHz())
           .with("lower", crossover.lower())
           .with("upper", crossover.upper())
-          .with("reason", words(tooLow ? window.lowestReason() : window.highestReason()));
+          .with(
+              "reason",
+              tooLow ? window.lowestReason().inWords() : window.highestReason().inWords());
     }
     return new CrossoverLine(
         crossover.lower(),
@@ -160,9 +162,5 @@ final class CrossoverReview {
         window.lowestReason(),
         window.highestHz(),
         window.highestReason());
-  }
-
-  private static String words(Enum<?> reason) {
-    return reason.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 }

@@ -44,7 +44,8 @@ final class PlanCard {
               "One document describes the vehicle, its seats, parts, amplifiers and channels; every"
                   + " channel is run through wiring-load, rail-match, sound-level and seat-delays; where"
                   + " the plan says enough, also through impedance-curve and gain-chain, and every"
-                  + " amplifier through amplifier-heat and supply-cable."
+                  + " amplifier through amplifier-heat and supply-cable, and crossovers through"
+                  + " crossover-plan."
                   + " One line per channel, the system as a whole, and one verdict with the"
                   + " findings that explain it, worst first.")
           .example(example())
@@ -56,8 +57,8 @@ final class PlanCard {
                   .toArray(Source[]::new))
           .limits(
               "A channel plays from the middle of its drivers.",
-              "Levels are at the clip point of each amplifier, without displacement limits; channels"
-                  + " add as powers.",
+              "Levels are at the clip point of each amplifier; what heat and movement of the drivers"
+                  + " allow stands beside them. Channels add as powers.",
               "Each band of a passive crossover is judged as if it got the whole signal.",
               "The limits of the composed calculations hold here too.")
           .findings(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.footwell.alignment.AlignmentFinding;
@@ -15,6 +16,7 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.Rebase;
 import org.footwell.calculation.Run;
 import org.footwell.level.Exposure;
+import org.footwell.level.LevelFinding;
 import org.footwell.parts.Position;
 import org.footwell.plan.PlanReviewResult.AmplifierLine;
 import org.footwell.plan.PlanReviewResult.ChannelLine;
@@ -61,6 +63,11 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
         loudness.stream()
             .map(known -> known.map(ChannelLevel.Loudness::levelDbSpl).orElse(null))
             .toList();
+    if (levels.stream().anyMatch(Objects::nonNull)) {
+      run.find(LevelFinding.CABIN_MODEL)
+          .at("/vehicle/cabin_length_m")
+          .value(ChannelLevel.cabin(plan).criticalDistanceM());
+    }
     run.requireNoFaults();
     List<ChannelReview.Powered> channels = powered.stream().map(Optional::orElseThrow).toList();
     LowestLoad lowest = new LowestLoad(plan, resolved, run);

@@ -144,6 +144,11 @@ final class TextPage {
     if (value.isArray() && !isPlainList(value)) {
       return value.size() + " entries";
     }
+    if (value.isObject()) {
+      List<String> parts = new ArrayList<>();
+      value.forEach(part -> parts.add(people(part)));
+      return String.join(", ", parts);
+    }
     return value.isDouble() ? Texts.forPeople(value.doubleValue()) : Rendering.cell(value);
   }
 
