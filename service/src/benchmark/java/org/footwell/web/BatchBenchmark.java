@@ -10,6 +10,8 @@ import java.io.OutputStream;
 import java.io.OutputStreamWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,6 +22,7 @@ import java.util.concurrent.TimeUnit;
 import org.footwell.Calculations;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Engine;
+import org.footwell.driver.CatalogueSample;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -35,20 +38,21 @@ import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * A batch in CSV, in process: the rows of a calculation's example answered on one core and on two,
- * against a program that only reads and writes the same CSV with the same library on one core.
+ * A batch in CSV, in process, answered on one core and on two, against a program that only reads and
+ * writes the same CSV with the same library on one core. sound-level takes the example of its card in
+ * every row, driver-check a catalogue of made-up drivers.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MICROSECONDS)
 @Warmup(iterations = 4, time = 2)
 @Measurement(iterations = 5, time = 2)
-@Fork(1)
+@Fork(value = 1, jvmArgs = "-XX:+UseSerialGC")
 public class BatchBenchmark {
 
-  private static final int ROWS = 50_000;
+  private static final int ROWS = 20_000;
 
-  @Param({"sound-level"})
+  @Param({"sound-level", "driver-check"})
   public String id;
 
   private Endpoint<?, ?> endpoint;
@@ -61,7 +65,7 @@ public class BatchBenchmark {
     Calculation<?, ?> calculation =
         Calculations.ALL.stream().filter(c -> c.card().id().equals(id)).findFirst().orElseThrow();
     endpoint = new Endpoint<>(calculation, new Engine(), Duration.ofSeconds(10));
-    csv = rows(calculation.card().example());
+    csv = id.equals("driver-check") ? catalogue() : rows(calculation.card().example());
     one = Executors.newFixedThreadPool(1);
     two = Executors.newFixedThreadPool(2);
   }
@@ -72,7 +76,15 @@ public class BatchBenchmark {
     two.shutdownNow();
   }
 
-  /** The example as so many rows, its first number a little different in each. */
+  private static byte[] catalogue() throws IOException {
+    Path file = Files.createTempFile("catalogue", ".csv");
+    CatalogueSample.write(CatalogueSample.rows(ROWS, 1), file);
+    byte[] csv = Files.readAllBytes(file);
+    Files.delete(file);
+    return csv;
+  }
+
+  /** The example as so many rows, numbered. */
   private static byte[] rows(String example) throws IOException {
     List<String> names = new ArrayList<>();
     List<String> cells = new ArrayList<>();

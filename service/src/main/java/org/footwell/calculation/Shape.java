@@ -3,7 +3,6 @@ package org.footwell.calculation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 
 /**
  * The shape of a request or result record, reflected once: its columns with types, bounds and
@@ -97,26 +96,9 @@ public final class Shape<T extends Record> {
     return new RowReader<>(root, paths);
   }
 
-  /** Prepares to read single values from records, by dotted paths without an index. */
-  public List<Function<Object, Object>> values(List<String> paths) {
-    return paths.stream().map(this::value).toList();
-  }
-
-  private Function<Object, Object> value(String path) {
-    List<Node.Member> way = new ArrayList<>();
-    Node here = root;
-    for (String name : path.split("\\.", -1)) {
-      Node.Member member = ((Node.Group) here).members().get(name);
-      way.add(member);
-      here = member.node();
-    }
-    return record -> {
-      Object value = record;
-      for (int i = 0; i < way.size() && value != null; i++) {
-        value = way.get(i).of(value);
-      }
-      return value;
-    };
+  /** Prepares to read the single values of records, in the order of their columns. */
+  public RowValues values() {
+    return new RowValues(root);
   }
 
   /** Whether the record can have a value at this dotted path, an index standing for any. */

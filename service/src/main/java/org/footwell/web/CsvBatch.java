@@ -19,7 +19,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.footwell.calculation.Brief;
@@ -27,6 +26,7 @@ import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Faults;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.RowReader;
+import org.footwell.calculation.RowValues;
 import org.footwell.calculation.Shape;
 
 /**
@@ -51,7 +51,7 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
 
   private final RowReader<Q> reader;
   private final List<String> resultPaths;
-  private final List<Function<Object, Object>> resultValues;
+  private final RowValues resultValues;
   private List<CsvRecord> piece = new ArrayList<>();
   private int characters;
 
@@ -75,7 +75,7 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
     this.header = rows.next().getFields();
     readHeader();
     this.reader = endpoint.request().rows(paths);
-    this.resultValues = endpoint.result().values(resultPaths);
+    this.resultValues = endpoint.result().values();
   }
 
   /**
@@ -238,7 +238,8 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
   }
 
   private List<String> answered(CsvRecord row) {
-    List<String> cells = new ArrayList<>(row.getFields());
+    List<String> cells = new ArrayList<>(header.size() + resultPaths.size() + 3);
+    cells.addAll(row.getFields());
     try {
       if (cells.size() != header.size()) {
         throw ProblemException.of(
@@ -247,8 +248,10 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
       }
       Q request = reader.read(row::getField);
       Brief<R> answer = endpoint.brief(request == null ? endpoint.bind(tree(row)) : request);
-      for (Function<Object, Object> value : resultValues) {
-        cells.add(cell(value.apply(answer.result())));
+      Object[] values = new Object[resultPaths.size()];
+      resultValues.read(answer.result(), values, 0);
+      for (Object value : values) {
+        cells.add(cell(value));
       }
       cells.add(answer.verdict().name().toLowerCase(Locale.ROOT));
       cells.add(String.join(" ", answer.codes()));
