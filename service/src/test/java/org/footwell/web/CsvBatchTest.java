@@ -70,7 +70,7 @@ class CsvBatchTest {
             .map(Example::csv)
             .findFirst()
             .orElseThrow()
-            .split("\n");
+            .split("\n", -1);
     Response response =
         given()
             .contentType("text/csv")
