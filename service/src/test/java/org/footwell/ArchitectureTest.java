@@ -60,11 +60,13 @@ class ArchitectureTest {
             .whereLayer("parts")
             .mayOnlyBeAccessedByLayers(topicsAnd("plan"))
             .whereLayer("signal")
-            .mayOnlyBeAccessedByLayers(topicsAnd("plan", "recording"))
+            .mayOnlyBeAccessedByLayers(topicsAnd("plan", "measurement"))
             .whereLayer("recording")
-            .mayOnlyBeAccessedByLayers(topicsAnd("web"))
+            .mayOnlyBeAccessedByLayers(topicsAnd("web", "measurement"))
+            .whereLayer("measurement")
+            .mayOnlyBeAccessedByLayers(topicsAnd())
             .whereLayer("physics")
-            .mayOnlyBeAccessedByLayers(topicsAnd("plan", "parts", "signal"));
+            .mayOnlyBeAccessedByLayers(topicsAnd("plan", "parts", "signal", "measurement"));
     for (Map.Entry<String, List<String>> topic : TOPICS.entrySet()) {
       arrows =
           arrows
@@ -84,7 +86,15 @@ class ArchitectureTest {
             .definedBy("org.footwell");
     for (String room :
         topicsAnd(
-            "contract", "web", "plan", "parts", "signal", "recording", "physics", "calculation")) {
+            "contract",
+            "web",
+            "plan",
+            "parts",
+            "signal",
+            "recording",
+            "measurement",
+            "physics",
+            "calculation")) {
       rooms = rooms.layer(room).definedBy("org.footwell." + room + "..");
     }
     return rooms;

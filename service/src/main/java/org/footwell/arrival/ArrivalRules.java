@@ -13,8 +13,8 @@ import org.footwell.arrival.ArrivalTimesRequest.Channel;
 import org.footwell.arrival.ArrivalTimesRequest.Take;
 import org.footwell.arrival.ArrivalTimesRequest.TimeReference;
 import org.footwell.calculation.Run;
+import org.footwell.measurement.TakeRules;
 import org.footwell.parts.Filter;
-import org.footwell.recording.TakeRules;
 
 /** The rules between the fields of a request; every breach is refused, all at once. */
 final class ArrivalRules {

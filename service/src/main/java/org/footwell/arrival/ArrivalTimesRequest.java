@@ -8,12 +8,12 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import org.footwell.measurement.MicrophonePosition;
+import org.footwell.measurement.PlayedSweep;
+import org.footwell.measurement.RecordedKind;
+import org.footwell.measurement.Taken;
 import org.footwell.parts.Filter;
-import org.footwell.recording.MicrophonePosition;
-import org.footwell.recording.PlayedSweep;
-import org.footwell.recording.RecordedKind;
 import org.footwell.recording.Recording;
-import org.footwell.recording.Taken;
 
 /** Recordings of every channel at every microphone position. */
 @Valid

@@ -6,7 +6,7 @@ import org.footwell.arrival.ArrivalTimesRequest.Channel;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.recording.MicrophonePosition;
+import org.footwell.measurement.MicrophonePosition;
 
 /**
  * One channel at the listening position: what the microphone positions heard, by their weights.

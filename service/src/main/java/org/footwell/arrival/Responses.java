@@ -2,7 +2,7 @@ package org.footwell.arrival;
 
 import org.footwell.arrival.ArrivalTimesRequest.Channel;
 import org.footwell.arrival.ArrivalTimesRequest.Take;
-import org.footwell.recording.ImpulseResponses;
+import org.footwell.measurement.ImpulseResponses;
 import org.footwell.recording.Recording;
 import org.footwell.signal.PassBand;
 

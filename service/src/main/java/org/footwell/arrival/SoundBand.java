@@ -1,6 +1,6 @@
 package org.footwell.arrival;
 
-import org.footwell.recording.TakeRules;
+import org.footwell.measurement.TakeRules;
 import org.footwell.signal.BandPower;
 import org.footwell.signal.PassBand;
 import org.footwell.signal.Spectrum;

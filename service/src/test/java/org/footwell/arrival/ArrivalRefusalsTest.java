@@ -9,10 +9,10 @@ import org.footwell.arrival.ArrivalTimesRequest.Channel;
 import org.footwell.arrival.ArrivalTimesRequest.Processor;
 import org.footwell.arrival.ArrivalTimesRequest.Take;
 import org.footwell.arrival.ArrivalTimesRequest.TimeReference;
+import org.footwell.measurement.MicrophonePosition;
+import org.footwell.measurement.PlayedSweep;
+import org.footwell.measurement.RecordedKind;
 import org.footwell.parts.Filter;
-import org.footwell.recording.MicrophonePosition;
-import org.footwell.recording.PlayedSweep;
-import org.footwell.recording.RecordedKind;
 import org.footwell.recording.Recording;
 import org.junit.jupiter.api.Test;
 

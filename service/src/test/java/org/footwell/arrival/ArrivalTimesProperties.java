@@ -8,7 +8,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.footwell.arrival.MadeUpRoom.Speaker;
-import org.footwell.recording.MicrophonePosition;
+import org.footwell.measurement.MicrophonePosition;
 
 class ArrivalTimesProperties {
 

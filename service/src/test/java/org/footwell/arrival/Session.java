@@ -9,9 +9,9 @@ import org.footwell.arrival.ArrivalTimesRequest.Take;
 import org.footwell.arrival.ArrivalTimesRequest.TimeReference;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
-import org.footwell.recording.MicrophonePosition;
-import org.footwell.recording.PlayedSweep;
-import org.footwell.recording.RecordedKind;
+import org.footwell.measurement.MicrophonePosition;
+import org.footwell.measurement.PlayedSweep;
+import org.footwell.measurement.RecordedKind;
 import org.footwell.recording.Recording;
 
 /** A request in the making. */

@@ -1,4 +1,4 @@
-package org.footwell.recording;
+package org.footwell.measurement;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;

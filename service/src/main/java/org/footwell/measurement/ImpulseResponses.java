@@ -1,6 +1,7 @@
-package org.footwell.recording;
+package org.footwell.measurement;
 
 import java.util.Arrays;
+import org.footwell.recording.Recording;
 import org.footwell.signal.ExponentialSweep;
 import org.footwell.signal.PassBand;
 import org.footwell.signal.SweepDeconvolution;

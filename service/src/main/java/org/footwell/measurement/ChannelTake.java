@@ -1,9 +1,10 @@
-package org.footwell.recording;
+package org.footwell.measurement;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
+import org.footwell.recording.Recording;
 
 /** What one microphone position heard of one channel, without a loopback. */
 @Valid

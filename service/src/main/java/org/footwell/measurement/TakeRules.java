@@ -1,19 +1,21 @@
-package org.footwell.recording;
+package org.footwell.measurement;
 
 import static org.footwell.calculation.CoreFault.DANGLING_REFERENCE;
 import static org.footwell.calculation.CoreFault.DUPLICATE;
 import static org.footwell.calculation.CoreFault.REQUIRED;
-import static org.footwell.recording.RecordingFault.SWEEP_ABOVE_HALF_RATE;
-import static org.footwell.recording.RecordingFault.SWEEP_CUT_OFF;
-import static org.footwell.recording.RecordingFault.SWEEP_NOT_EXPECTED;
-import static org.footwell.recording.RecordingFault.SWEEP_REVERSED;
-import static org.footwell.recording.RecordingFault.TAKE_MISSING;
+import static org.footwell.measurement.MeasurementFault.SWEEP_ABOVE_HALF_RATE;
+import static org.footwell.measurement.MeasurementFault.SWEEP_CUT_OFF;
+import static org.footwell.measurement.MeasurementFault.SWEEP_NOT_EXPECTED;
+import static org.footwell.measurement.MeasurementFault.SWEEP_REVERSED;
+import static org.footwell.measurement.MeasurementFault.TAKE_MISSING;
 
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
+import org.footwell.recording.Recording;
+import org.footwell.recording.RecordingRules;
 
 /**
  * The rules for a set of recordings, one for every channel and microphone position, and for the

@@ -1,4 +1,6 @@
-package org.footwell.recording;
+package org.footwell.measurement;
+
+import org.footwell.recording.Recording;
 
 /** What one microphone position heard of one channel. */
 public interface Taken {

@@ -1,4 +1,4 @@
-package org.footwell.recording;
+package org.footwell.measurement;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 
