@@ -4,6 +4,7 @@ import org.footwell.calculation.Run;
 import org.footwell.physics.Decibels;
 import org.footwell.signal.BandMeans;
 import org.footwell.signal.GatedSpectrum;
+import org.footwell.signal.NoiseFloor;
 import org.footwell.signal.PlayingBand;
 import org.footwell.signal.PositionMean;
 
@@ -13,14 +14,19 @@ public final class PositionPowers {
   /** How far above chance, in standard deviations of a mean of noise, sound must stand. */
   private static final double STANDS_OUT = 6;
 
+  /** Noise is known where so many periods fit into the time it was looked at; below by chance. */
+  private static final double KNOWN_PERIODS = 10;
+
   private final PositionMean mean;
   private final double[] noise;
   private final double lengthS;
+  private final double noiseS;
 
-  PositionPowers(PositionMean mean, double[] noise, double lengthS) {
+  PositionPowers(PositionMean mean, double[] noise, double lengthS, double noiseS) {
     this.mean = mean;
     this.noise = noise;
     this.lengthS = lengthS;
+    this.noiseS = noiseS;
   }
 
   /**
@@ -44,6 +50,7 @@ public final class PositionPowers {
     double[] weights = new double[positions];
     double rate = responses.rateHz();
     double length = Double.POSITIVE_INFINITY;
+    double noiseLength = Double.POSITIVE_INFINITY;
     for (int m = 0; m < positions; m++) {
       run.checkDeadline();
       MicrophonePosition position = q.microphones().get(m);
@@ -56,9 +63,13 @@ public final class PositionPowers {
       noises[m] = means(gated.noise(), rate, frequencies, perOctave, calibrationDb);
       weights[m] = position.weight();
       length = Math.min(length, gated.lengthS());
+      noiseLength = Math.min(noiseLength, NoiseFloor.lengthS(response, rate));
     }
     return new PositionPowers(
-        PositionMean.of(powers, weights), PositionMean.of(noises, weights).powers(), length);
+        PositionMean.of(powers, weights),
+        PositionMean.of(noises, weights).powers(),
+        length,
+        noiseLength);
   }
 
   private static double[] means(
@@ -73,12 +84,17 @@ public final class PositionPowers {
   /** Where the channel plays, of frequencies in equal steps; null if nothing tops the noise. */
   public PlayingBand band(double[] frequencies, int stepsPerOctave) {
     double[] sound = new double[noise.length];
+    int sure = 0;
+    while (sure < frequencies.length - 1 && frequencies[sure] < KNOWN_PERIODS / noiseS) {
+      sure++;
+    }
     for (int i = 0; i < sound.length; i++) {
       // A mean over few independent values strays far by chance.
       double values = Math.max(1, 0.7 * frequencies[i] / stepsPerOctave * lengthS);
       double chance = Math.max(2, 1 + STANDS_OUT / Math.sqrt(values));
       double power = mean.powers()[i];
-      sound[i] = power > chance * noise[i] ? power - noise[i] : 0;
+      double least = Math.max(noise[i], frequencies[i] < frequencies[sure] ? noise[sure] : 0);
+      sound[i] = power > chance * least ? power - noise[i] : 0;
     }
     return PlayingBand.of(sound, stepsPerOctave);
   }

@@ -17,6 +17,11 @@ public final class NoiseFloor {
     this.binHz = binHz;
   }
 
+  /** How long it looks at a response, s. */
+  public static double lengthS(double[] response, double rateHz) {
+    return Math.min(LONGEST_S, response.length / rateHz / PARTS);
+  }
+
   /** Noise of a response in samples at a rate in Hz. */
   public static NoiseFloor of(double[] response, double rateHz) {
     int length = response.length / PARTS;
