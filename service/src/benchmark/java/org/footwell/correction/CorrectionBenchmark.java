@@ -50,15 +50,4 @@ public class CorrectionBenchmark {
   public Object eightChannelsSixPositions() {
     return engine.answer(new ResponseCorrection(), request, false, Duration.ofSeconds(30));
   }
-
-  /** A first call and a later one, without JMH. */
-  public static void main(String[] args) {
-    ResponseCorrectionRequest request = request();
-    Engine engine = new Engine();
-    for (int i = 0; i < 4; i++) {
-      long start = System.nanoTime();
-      engine.answer(new ResponseCorrection(), request, false, Duration.ofSeconds(30));
-      System.out.println((System.nanoTime() - start) / 1_000_000 + " ms");
-    }
-  }
 }

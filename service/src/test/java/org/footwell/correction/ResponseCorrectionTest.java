@@ -54,10 +54,10 @@ class ResponseCorrectionTest {
         only.coefficients());
     ResponseCorrectionResult.Channel channel = answer.result().channels().get(0);
     assertTrue(channel.errorBeforeDb() > 1.5, channel::toString);
-    assertTrue(channel.errorAfterDb() < 0.05, channel::toString);
+    assertTrue(channel.errorAfterDb() < 0.15, channel::toString);
     assertEquals(0, channel.headroomDb(), 0);
     assertNull(channel.headroomHz());
-    assertEquals(-6.02, channel.targetOffsetDb(), 0.1);
+    assertEquals(-6.02, channel.targetOffsetDb(), 0.25);
     assertEquals(List.of("dips-not-tested"), Answers.codes(answer));
   }
 
