@@ -3,6 +3,7 @@ package org.footwell.arrival;
 import org.footwell.arrival.ArrivalTimesResult.Method;
 import org.footwell.arrival.CoarsePeak.Span;
 import org.footwell.physics.Decibels;
+import org.footwell.signal.NoiseFloor;
 import org.footwell.signal.PassBand;
 import org.footwell.signal.Spectrum;
 import org.footwell.signal.Window;

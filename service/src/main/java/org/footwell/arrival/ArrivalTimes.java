@@ -5,20 +5,18 @@ import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.footwell.arrival.ArrivalTimesRequest.Channel;
 import org.footwell.arrival.ArrivalTimesRequest.Take;
 import org.footwell.arrival.ArrivalTimesRequest.TimeReference;
 import org.footwell.arrival.ListeningPosition.Heard;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
-import org.footwell.calculation.FaultCode;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.measurement.MeasurementFault;
 import org.footwell.parts.Safety;
 import org.footwell.physics.Air;
-import org.footwell.recording.RecordingFault;
 import org.footwell.recording.Wav;
 import org.footwell.signal.AnalyticSignal;
 import org.footwell.signal.ExponentialSweep;
@@ -60,10 +58,7 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
                   + " from the direct sound; the method page says where the method fails.",
               "At most 64 recordings of 64 to 2,097,152 samples, 12,000,000 in all.")
           .findings(ArrivalFinding.values())
-          .refusals(
-              Stream.<FaultCode>concat(
-                      Stream.of(ArrivalFault.values()), Stream.of(RecordingFault.values()))
-                  .toArray(FaultCode[]::new))
+          .refusals(MeasurementFault.and(ArrivalFault.values()))
           .cautions(Safety.HEARING)
           .build();
 

@@ -8,14 +8,19 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import org.footwell.measurement.MicrophonePosition;
+import org.footwell.measurement.PlayedSweep;
+import org.footwell.measurement.RecordedKind;
+import org.footwell.measurement.Taken;
 import org.footwell.parts.Filter;
 import org.footwell.recording.Recording;
 
 /** Recordings of every channel at every microphone position. */
 @Valid
 public record ArrivalTimesRequest(
-    @Schema(description = "What the recordings are") @NotNull Kind kind,
-    @Schema(description = "The sweep that was played; with kind sweep only") @Valid Sweep sweep,
+    @Schema(description = "What the recordings are") @NotNull RecordedKind kind,
+    @Schema(description = "The sweep that was played; with kind sweep only") @Valid
+        PlayedSweep sweep,
     @Schema(
             description =
                 "What makes the times of the recordings comparable. Without anything, arrivals and"
@@ -31,7 +36,7 @@ public record ArrivalTimesRequest(
         @NotNull
         @Size(min = 1, max = 32)
         @Valid
-        List<@NotNull @Valid Microphone> microphones,
+        List<@NotNull @Valid MicrophonePosition> microphones,
     @Schema(description = "One entry for every channel and microphone position")
         @NotNull
         @Size(min = 1, max = 64)
@@ -48,16 +53,6 @@ public record ArrivalTimesRequest(
     temperatureC = temperatureC == null ? Double.valueOf(20) : temperatureC;
   }
 
-  /** What was recorded. */
-  public enum Kind {
-    /** Impulse responses, made elsewhere. */
-    @JsonProperty("impulse_response")
-    IMPULSE_RESPONSE,
-    /** Recordings of a known exponential sweep. */
-    @JsonProperty("sweep")
-    SWEEP
-  }
-
   /** What makes times comparable. */
   public enum TimeReference {
     /** All recordings start at the same moment of playback, to the sample. */
@@ -69,34 +64,6 @@ public record ArrivalTimesRequest(
     /** Nothing: playback and recording started as they happened to. */
     @JsonProperty("none")
     NONE
-  }
-
-  /** An exponential sweep. */
-  @Valid
-  public record Sweep(
-      @Schema(description = "Frequency at its start, Hz")
-          @NotNull
-          @DecimalMin("1")
-          @DecimalMax("20000")
-          Double fromHz,
-      @Schema(description = "Frequency at its end, Hz, above from_hz and at most half the rate")
-          @NotNull
-          @DecimalMin("20")
-          @DecimalMax("96000")
-          Double toHz,
-      @Schema(description = "Its length, s") @NotNull @DecimalMin("0.05") @DecimalMax("40")
-          Double durationS,
-      @Schema(
-              description =
-                  "Silence from the start of the recording to the start of the sweep as it was"
-                      + " played, s; of no effect with a loopback")
-          @DecimalMin("0")
-          @DecimalMax("20")
-          Double leadInS) {
-
-    public Sweep {
-      leadInS = leadInS == null ? Double.valueOf(0) : leadInS;
-    }
   }
 
   /** One channel with what is known of it. */
@@ -139,21 +106,6 @@ public record ArrivalTimesRequest(
           @DecimalMax("40000")
           Double highHz) {}
 
-  /** One position of the microphone. */
-  @Valid
-  public record Microphone(
-      @Schema(description = "Name, unlike any other position's") @NotNull @Size(min = 1, max = 60)
-          String id,
-      @Schema(description = "How much it counts for the listening position")
-          @DecimalMin("0.001")
-          @DecimalMax("1000")
-          Double weight) {
-
-    public Microphone {
-      weight = weight == null ? Double.valueOf(1) : weight;
-    }
-  }
-
   /** What one microphone position heard of one channel. */
   @Valid
   public record Take(
@@ -164,7 +116,8 @@ public record ArrivalTimesRequest(
       @Schema(description = "What was recorded") @NotNull @Valid Recording recording,
       @Schema(description = "What was recorded of the loopback; with time_reference loopback only")
           @Valid
-          Recording loopback) {}
+          Recording loopback)
+      implements Taken {}
 
   /** What sets the delays. Exactly one of {@code rate_hz} and {@code step_ms}. */
   @Valid

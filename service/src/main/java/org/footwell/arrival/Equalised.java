@@ -5,6 +5,7 @@ import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.Decibels;
 import org.footwell.signal.BandPower;
 import org.footwell.signal.MinimumPhase;
+import org.footwell.signal.NoiseFloor;
 import org.footwell.signal.PassBand;
 import org.footwell.signal.Spectrum;
 

@@ -3,10 +3,10 @@ package org.footwell.arrival;
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.arrival.ArrivalTimesRequest.Channel;
-import org.footwell.arrival.ArrivalTimesRequest.Microphone;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.measurement.MicrophonePosition;
 
 /**
  * One channel at the listening position: what the microphone positions heard, by their weights.
@@ -38,7 +38,7 @@ record ListeningPosition(
     double earliest = Double.POSITIVE_INFINITY;
     double latest = Double.NEGATIVE_INFINITY;
     List<Integer> polarities = new ArrayList<>();
-    for (Microphone microphone : q.microphones()) {
+    for (MicrophonePosition microphone : q.microphones()) {
       Heard heard = heard(channel, microphone, all);
       Arrival arrival = heard.arrival();
       double weight = microphone.weight();
@@ -59,7 +59,7 @@ record ListeningPosition(
         polarities.stream().distinct().count() == 1);
   }
 
-  private static Heard heard(Channel channel, Microphone microphone, List<Heard> all) {
+  private static Heard heard(Channel channel, MicrophonePosition microphone, List<Heard> all) {
     return all.stream()
         .filter(
             heard ->

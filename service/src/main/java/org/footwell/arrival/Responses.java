@@ -1,44 +1,21 @@
 package org.footwell.arrival;
 
-import java.util.Arrays;
 import org.footwell.arrival.ArrivalTimesRequest.Channel;
-import org.footwell.arrival.ArrivalTimesRequest.Kind;
-import org.footwell.arrival.ArrivalTimesRequest.Sweep;
 import org.footwell.arrival.ArrivalTimesRequest.Take;
+import org.footwell.measurement.ImpulseResponses;
 import org.footwell.recording.Recording;
-import org.footwell.signal.ExponentialSweep;
 import org.footwell.signal.PassBand;
-import org.footwell.signal.SweepDeconvolution;
 
-/** Impulse responses of a request: as given, or made of its sweeps. */
+/** What arrives in the recordings of a request. */
 final class Responses {
 
-  /** No sound takes longer to the listener, chain and reflections included, s. */
-  private static final double LONGEST_S = 2;
-
-  private final double rateHz;
-  private final double leadInS;
-  private final SweepDeconvolution deconvolution;
+  private final ImpulseResponses responses;
   private final ArrivalFinder finder;
-  private final PassBand range;
 
   Responses(ArrivalTimesRequest q) {
-    rateHz = q.recordings().get(0).recording().rateHz();
+    double rateHz = q.recordings().get(0).recording().rateHz();
+    responses = new ImpulseResponses(q.sweep(), rateHz, longest(q));
     finder = new ArrivalFinder(rateHz);
-    if (q.kind() == Kind.SWEEP) {
-      Sweep sweep = q.sweep();
-      leadInS = sweep.leadInS();
-      deconvolution =
-          new SweepDeconvolution(
-              new ExponentialSweep(sweep.fromHz(), sweep.toHz(), sweep.durationS()),
-              rateHz,
-              longest(q));
-      range = deconvolution.range();
-    } else {
-      leadInS = 0;
-      deconvolution = null;
-      range = null;
-    }
   }
 
   private static int longest(ArrivalTimesRequest q) {
@@ -53,7 +30,7 @@ final class Responses {
   }
 
   double rateHz() {
-    return rateHz;
+    return responses.rateHz();
   }
 
   /** What arrives of a channel; null if nothing stands out. */
@@ -62,27 +39,19 @@ final class Responses {
         channel.band() == null
             ? null
             : new PassBand(channel.band().lowHz(), channel.band().highHz());
-    Equalised.Filters filters = new Equalised.Filters(channel.highPass(), channel.lowPass(), range);
-    return finder.find(response(recording), band, filters);
+    Equalised.Filters filters =
+        new Equalised.Filters(channel.highPass(), channel.lowPass(), responses.range());
+    return finder.find(responses.of(recording), band, filters);
   }
 
   /** What arrives of a loopback; null if nothing stands out. */
   Arrival loopback(Recording recording) {
-    return finder.find(response(recording), null, new Equalised.Filters(null, null, range));
+    return finder.find(
+        responses.of(recording), null, new Equalised.Filters(null, null, responses.range()));
   }
 
   /** From the first sample of a response to the start of what was played, s. */
   double startS() {
-    return leadInS;
-  }
-
-  private double[] response(Recording recording) {
-    double[] samples = recording.samples().toDoubles();
-    if (deconvolution == null) {
-      return samples;
-    }
-    double[] response = deconvolution.response(samples);
-    int most = (int) ((leadInS + LONGEST_S) * rateHz);
-    return response.length <= most ? response : Arrays.copyOf(response, most);
+    return responses.startS();
   }
 }

@@ -1,5 +1,6 @@
 package org.footwell.arrival;
 
+import org.footwell.measurement.TakeRules;
 import org.footwell.signal.BandPower;
 import org.footwell.signal.PassBand;
 import org.footwell.signal.Spectrum;
@@ -33,7 +34,7 @@ final class SoundBand {
       Spectrum spectrum, double[] noise, double weight, double lengthS, double rateHz) {
     double[] smoothed = BandPower.smoothed(spectrum.powers(), 1);
     double width = rateHz / spectrum.size();
-    double highest = ArrivalRules.USABLE * rateHz / 2;
+    double highest = TakeRules.USABLE * rateHz / 2;
     double[] perOctave = new double[smoothed.length];
     int strongest = 0;
     for (int k = 1; k < smoothed.length; k++) {

@@ -6,12 +6,12 @@ import java.util.Arrays;
 import java.util.List;
 import org.footwell.arrival.ArrivalTimesRequest.Band;
 import org.footwell.arrival.ArrivalTimesRequest.Channel;
-import org.footwell.arrival.ArrivalTimesRequest.Kind;
-import org.footwell.arrival.ArrivalTimesRequest.Microphone;
 import org.footwell.arrival.ArrivalTimesRequest.Processor;
-import org.footwell.arrival.ArrivalTimesRequest.Sweep;
 import org.footwell.arrival.ArrivalTimesRequest.Take;
 import org.footwell.arrival.ArrivalTimesRequest.TimeReference;
+import org.footwell.measurement.MicrophonePosition;
+import org.footwell.measurement.PlayedSweep;
+import org.footwell.measurement.RecordedKind;
 import org.footwell.parts.Filter;
 import org.footwell.recording.Recording;
 import org.junit.jupiter.api.Test;
@@ -68,7 +68,7 @@ class ArrivalRefusalsTest {
   @Test
   void allRecordingsTogetherMayBeTooLong() {
     Session session = new Session();
-    session.microphones.add(new Microphone("m", null));
+    session.microphones.add(new MicrophonePosition("m", null));
     float[] click = click(1 << 21);
     for (int i = 0; i < 7; i++) {
       session.channel("c" + i).take("c" + i, "m", click);
@@ -115,7 +115,7 @@ class ArrivalRefusalsTest {
   @Test
   void idsMayNotBeUsedTwice() {
     Session session = Session.plain().channel("a").take("a", "m", click(100));
-    session.microphones.add(new Microphone("m", null));
+    session.microphones.add(new MicrophonePosition("m", null));
     assertEquals(
         List.of("/channels/1/id duplicate", "/microphones/1/id duplicate"), session.faults());
   }
@@ -123,13 +123,13 @@ class ArrivalRefusalsTest {
   @Test
   void aSweepMustFitItsKindTheRateAndTheRecording() {
     Session session = Session.plain().take("a", "m", click(4800));
-    session.sweep = new Sweep(20.0, 20_000.0, 1.0, null);
+    session.sweep = new PlayedSweep(20.0, 20_000.0, 1.0, null);
     assertEquals(List.of("/sweep sweep-not-expected"), session.faults());
-    session.kind = Kind.SWEEP;
+    session.kind = RecordedKind.SWEEP;
     assertEquals(List.of(AT + " sweep-cut-off"), session.faults());
-    session.sweep = new Sweep(200.0, 100.0, 0.05, null);
+    session.sweep = new PlayedSweep(200.0, 100.0, 0.05, null);
     assertEquals(List.of("/sweep/to_hz sweep-reversed"), session.faults());
-    session.sweep = new Sweep(200.0, 30_000.0, 0.05, null);
+    session.sweep = new PlayedSweep(200.0, 30_000.0, 0.05, null);
     assertEquals(List.of("/sweep/to_hz sweep-above-half-rate"), session.faults());
     session.sweep = null;
     assertEquals(List.of("/sweep required"), session.faults());

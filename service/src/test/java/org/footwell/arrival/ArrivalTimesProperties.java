@@ -7,8 +7,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
-import org.footwell.arrival.ArrivalTimesRequest.Microphone;
 import org.footwell.arrival.MadeUpRoom.Speaker;
+import org.footwell.measurement.MicrophonePosition;
 
 class ArrivalTimesProperties {
 
@@ -47,7 +47,7 @@ class ArrivalTimesProperties {
       @ForAll @DoubleRange(min = 1, max = 12) double other,
       @ForAll @IntRange(min = 1, max = 9) int weight) {
     Session session = Session.plain().channel("b");
-    session.microphones.add(new Microphone("n", (double) weight));
+    session.microphones.add(new MicrophonePosition("n", (double) weight));
     session.take("a", "m", response(Speaker.FULL_RANGE, one));
     session.take("a", "n", response(Speaker.FULL_RANGE, one + 0.3));
     session.take("b", "m", response(Speaker.FULL_RANGE, other));

@@ -8,16 +8,16 @@ import java.util.List;
 import org.footwell.Answers;
 import org.footwell.arrival.ArrivalTimesRequest.Band;
 import org.footwell.arrival.ArrivalTimesRequest.Channel;
-import org.footwell.arrival.ArrivalTimesRequest.Kind;
-import org.footwell.arrival.ArrivalTimesRequest.Microphone;
 import org.footwell.arrival.ArrivalTimesRequest.Processor;
-import org.footwell.arrival.ArrivalTimesRequest.Sweep;
 import org.footwell.arrival.ArrivalTimesRequest.Take;
 import org.footwell.arrival.ArrivalTimesRequest.TimeReference;
 import org.footwell.arrival.ArrivalTimesResult.Method;
 import org.footwell.arrival.MadeUpRoom.Reflection;
 import org.footwell.arrival.MadeUpRoom.Speaker;
 import org.footwell.calculation.Answer;
+import org.footwell.measurement.MicrophonePosition;
+import org.footwell.measurement.PlayedSweep;
+import org.footwell.measurement.RecordedKind;
 import org.footwell.parts.Filter;
 import org.footwell.recording.Recording;
 import org.footwell.signal.ExponentialSweep;
@@ -34,8 +34,8 @@ class ArrivalTimesTest {
   @Test
   void theHandExampleOfTheMethodPage() {
     Session session = Session.plain().channel("b");
-    session.microphones.set(0, new Microphone("left ear", null));
-    session.microphones.add(new Microphone("right ear", 3.0));
+    session.microphones.set(0, new MicrophonePosition("left ear", null));
+    session.microphones.add(new MicrophonePosition("right ear", 3.0));
     session.take("a", "left ear", room(Speaker.FULL_RANGE, 3).response());
     session.take("a", "right ear", room(Speaker.FULL_RANGE, 3.4).response());
     session.take("b", "left ear", room(Speaker.FULL_RANGE, 6).response());
@@ -136,8 +136,8 @@ class ArrivalTimesTest {
   @Test
   void aSweepGivesTheArrivalOfItsImpulseResponse() {
     Session session = Session.plain();
-    session.kind = Kind.SWEEP;
-    session.sweep = new Sweep(50.0, 20_000.0, 0.5, 0.1);
+    session.kind = RecordedKind.SWEEP;
+    session.sweep = new PlayedSweep(50.0, 20_000.0, 0.5, 0.1);
     ExponentialSweep sweep = new ExponentialSweep(50, 20_000, 0.5);
     // Played 0.1 s after the start; arrives 3.3 ms later, upside down and at half size.
     float[] recorded = new float[48_000];
@@ -201,7 +201,7 @@ class ArrivalTimesTest {
   @Test
   void microphonesFarApartAreTold() {
     Session session = Session.plain();
-    session.microphones.add(new Microphone("far", null));
+    session.microphones.add(new MicrophonePosition("far", null));
     session.take("a", "m", room(Speaker.TWEETER, 3).response());
     session.take("a", "far", room(Speaker.TWEETER, 5).response());
     assertEquals(List.of("microphones-disagree"), Answers.codes(session.answer()));

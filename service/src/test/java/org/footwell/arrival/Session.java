@@ -4,14 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import org.footwell.Answers;
 import org.footwell.arrival.ArrivalTimesRequest.Channel;
-import org.footwell.arrival.ArrivalTimesRequest.Kind;
-import org.footwell.arrival.ArrivalTimesRequest.Microphone;
 import org.footwell.arrival.ArrivalTimesRequest.Processor;
-import org.footwell.arrival.ArrivalTimesRequest.Sweep;
 import org.footwell.arrival.ArrivalTimesRequest.Take;
 import org.footwell.arrival.ArrivalTimesRequest.TimeReference;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
+import org.footwell.measurement.MicrophonePosition;
+import org.footwell.measurement.PlayedSweep;
+import org.footwell.measurement.RecordedKind;
 import org.footwell.recording.Recording;
 
 /** A request in the making. */
@@ -19,11 +19,11 @@ final class Session {
 
   static final ArrivalTimes CALCULATION = new ArrivalTimes();
 
-  Kind kind = Kind.IMPULSE_RESPONSE;
-  Sweep sweep;
+  RecordedKind kind = RecordedKind.IMPULSE_RESPONSE;
+  PlayedSweep sweep;
   TimeReference timeReference = TimeReference.COMMON_START;
   final List<Channel> channels = new ArrayList<>();
-  final List<Microphone> microphones = new ArrayList<>();
+  final List<MicrophonePosition> microphones = new ArrayList<>();
   final List<Take> takes = new ArrayList<>();
   Processor processor;
   Double temperatureC;
@@ -32,7 +32,7 @@ final class Session {
   static Session plain() {
     Session session = new Session();
     session.channel("a");
-    session.microphones.add(new Microphone("m", null));
+    session.microphones.add(new MicrophonePosition("m", null));
     return session;
   }
 

@@ -1,11 +1,7 @@
-package org.footwell.arrival;
-
-import org.footwell.signal.BandPower;
-import org.footwell.signal.Spectrum;
-import org.footwell.signal.Window;
+package org.footwell.signal;
 
 /** The noise of a response by frequency, of its quietest eighth. */
-final class NoiseFloor {
+public final class NoiseFloor {
 
   private static final int PARTS = 8;
   private static final double SMOOTHED_PER_OCTAVE = 1.5;
@@ -21,7 +17,13 @@ final class NoiseFloor {
     this.binHz = binHz;
   }
 
-  static NoiseFloor of(double[] response, double rateHz) {
+  /** How long it looks at a response, s. */
+  public static double lengthS(double[] response, double rateHz) {
+    return Math.min(LONGEST_S, response.length / rateHz / PARTS);
+  }
+
+  /** Noise of a response in samples at a rate in Hz. */
+  public static NoiseFloor of(double[] response, double rateHz) {
     int length = response.length / PARTS;
     int quietest = 0;
     double least = Double.POSITIVE_INFINITY;
@@ -52,7 +54,7 @@ final class NoiseFloor {
   }
 
   /** |X|² of noise for a sum of squared window factors of 1, for every bin of a spectrum. */
-  double[] densities(int bins, double rateHz) {
+  public double[] densities(int bins, double rateHz) {
     double[] at = new double[bins];
     double width = rateHz / (2 * (bins - 1)) / binHz;
     for (int k = 0; k < bins; k++) {
@@ -65,7 +67,7 @@ final class NoiseFloor {
   }
 
   /** RMS of noise after a filter, given by its factors on the bins. */
-  static double rms(double[] densities, double[] factors) {
+  public static double rms(double[] densities, double[] factors) {
     double sum = 0;
     for (int k = 1; k < densities.length - 1; k++) {
       sum += densities[k] * factors[k] * factors[k];

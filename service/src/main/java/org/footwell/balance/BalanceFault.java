@@ -1,0 +1,10 @@
+package org.footwell.balance;
+
+import org.footwell.calculation.FaultCode;
+
+/** Why levels cannot be given. */
+public enum BalanceFault implements FaultCode {
+  PAIR_OF_ONE,
+  CHANNEL_BAND_EMPTY,
+  CHANNEL_NOT_HEARD
+}

@@ -1,0 +1,60 @@
+package org.footwell.measurement;
+
+import java.util.Arrays;
+import org.footwell.recording.Recording;
+import org.footwell.signal.ExponentialSweep;
+import org.footwell.signal.PassBand;
+import org.footwell.signal.SweepDeconvolution;
+
+/** Impulse responses of recordings: as given, or made of sweeps. */
+public final class ImpulseResponses {
+
+  /** No sound takes longer to the listener, chain and reflections included, s. */
+  private static final double LONGEST_S = 2;
+
+  private final double rateHz;
+  private final double leadInS;
+  private final SweepDeconvolution deconvolution;
+
+  /**
+   * Prepares what all recordings of a request share.
+   *
+   * @param sweep what was played, or null for impulse responses
+   * @param longest most samples of a recording
+   */
+  public ImpulseResponses(PlayedSweep sweep, double rateHz, int longest) {
+    this.rateHz = rateHz;
+    leadInS = sweep == null ? 0 : sweep.leadInS();
+    deconvolution = sweep == null ? null : deconvolution(sweep, rateHz, longest);
+  }
+
+  private static SweepDeconvolution deconvolution(PlayedSweep sweep, double rate, int longest) {
+    return new SweepDeconvolution(
+        new ExponentialSweep(sweep.fromHz(), sweep.toHz(), sweep.durationS()), rate, longest);
+  }
+
+  public double rateHz() {
+    return rateHz;
+  }
+
+  /** The range responses are limited to; null without a sweep. */
+  public PassBand range() {
+    return deconvolution == null ? null : deconvolution.range();
+  }
+
+  /** From the first sample of a response to the start of what was played, s. */
+  public double startS() {
+    return leadInS;
+  }
+
+  /** The impulse response of a recording. */
+  public double[] of(Recording recording) {
+    double[] samples = recording.samples().toDoubles();
+    if (deconvolution == null) {
+      return samples;
+    }
+    double[] response = deconvolution.response(samples);
+    int most = (int) ((leadInS + LONGEST_S) * rateHz);
+    return response.length <= most ? response : Arrays.copyOf(response, most);
+  }
+}
