@@ -6,9 +6,12 @@ import org.footwell.amplifier.AmplifierRatings;
 import org.footwell.amplifier.RailMatch;
 import org.footwell.arrival.ArrivalTimes;
 import org.footwell.calculation.Calculation;
+import org.footwell.carpentry.BoxPanels;
 import org.footwell.comparison.DriverComparison;
 import org.footwell.crossover.CrossoverPlan;
 import org.footwell.driver.DriverCheck;
+import org.footwell.enclosure.ClosedBox;
+import org.footwell.enclosure.VentedBox;
 import org.footwell.exposure.SoundExposure;
 import org.footwell.filters.CrossoverFilters;
 import org.footwell.fit.AdapterRing;
@@ -55,7 +58,10 @@ public final class Calculations {
           new SeatLevels(),
           new CrossoverFilters(),
           new DriverCheck(),
-          new ArrivalTimes());
+          new ArrivalTimes(),
+          new ClosedBox(),
+          new VentedBox(),
+          new BoxPanels());
 
   private Calculations() {}
 }

@@ -53,7 +53,10 @@ public class CalculationBenchmark {
     "seat-levels",
     "crossover-filters",
     "driver-check",
-    "arrival-times"
+    "arrival-times",
+    "closed-box",
+    "vented-box",
+    "box-panels"
   })
   public String id;
 

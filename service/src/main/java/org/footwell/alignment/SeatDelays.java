@@ -18,6 +18,7 @@ import org.footwell.calculation.Source;
 import org.footwell.physics.Air;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.FilterPrototype;
+import org.footwell.physics.PointSource;
 
 /** How long each loudspeaker waits so that everything arrives together. */
 public final class SeatDelays implements Calculation<SeatDelaysRequest, SeatDelaysResult> {
@@ -66,7 +67,7 @@ public final class SeatDelays implements Calculation<SeatDelaysRequest, SeatDela
               FilterPrototype.BUTTERWORTH,
               FilterPrototype.LINKWITZ,
               FilterPrototype.THOMSON,
-              Trims.INVERSE_SQUARE,
+              PointSource.INVERSE_SQUARE,
               Source.of(
                   "D. Goldfarb and A. Idnani, A numerically stable dual method for solving strictly"
                       + " convex quadratic programs, Mathematical Programming 27 (1983)"),

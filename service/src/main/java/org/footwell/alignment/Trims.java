@@ -5,20 +5,18 @@ import static org.footwell.alignment.AlignmentFinding.TRIM_DISTANCE_LAW;
 import java.util.Arrays;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.Source;
 import org.footwell.physics.Decibels;
+import org.footwell.physics.PointSource;
 
 /** How far each channel is turned down so that all are as loud as the quietest. */
 final class Trims {
-
-  static final Source INVERSE_SQUARE =
-      Source.of("Inverse-square law of a point source in free field");
 
   /** Beyond this the level hardly falls inside a cabin, m (common practice, no source). */
   private static final double CRITICAL_DISTANCE_M = 0.4;
 
   private static final Formula.Of2 TRIM =
-      Formula.of("trim_db", "10·lg(g_least/g), g the mean of 1/d²", "dB", INVERSE_SQUARE)
+      Formula.of(
+              "trim_db", "10·lg(g_least/g), g the mean of 1/d²", "dB", PointSource.INVERSE_SQUARE)
           .with("g_least", "g", (least, own) -> Decibels.ofPower(least / own));
 
   private Trims() {}

@@ -19,6 +19,7 @@ import org.footwell.physics.Air;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.FilterPrototype;
 import org.footwell.physics.Piston;
+import org.footwell.physics.PointSource;
 import org.footwell.physics.SensitivityBases;
 import org.footwell.physics.ThieleSmall;
 
@@ -61,7 +62,7 @@ public final class CrossoverPlan implements Calculation<CrossoverPlanRequest, Cr
               ProgrammeSpectrum.IEC_60268_1,
               SensitivityBases.IEC_60268_5,
               Air.ISO_9613_1,
-              PlanFrame.INVERSE_SQUARE,
+              PointSource.INVERSE_SQUARE,
               SeriesCapacitor.FIRST_ORDER,
               AnalogFilter.SECTION,
               PreferredSeries.IEC_60063,

@@ -5,10 +5,10 @@ import static org.footwell.calculation.Source.DEFINITION;
 import java.util.List;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.Source;
 import org.footwell.crossover.CrossoverPlanRequest.ProgrammeKind;
 import org.footwell.physics.Air;
 import org.footwell.physics.Decibels;
+import org.footwell.physics.PointSource;
 
 /**
  * What holds for all ways.
@@ -27,11 +27,8 @@ record PlanFrame(
     double programmeLevelDbSpl,
     ProgrammeSpectrum spectrum) {
 
-  static final Source INVERSE_SQUARE =
-      Source.of("Inverse-square law of a point source in free field");
-
   private static final Formula.Of2 AT_ONE_METRE =
-      Formula.of("sine_level_db_spl", "L + 20·lg(r/1 m)", "dB SPL", INVERSE_SQUARE)
+      Formula.of("sine_level_db_spl", "L + 20·lg(r/1 m)", "dB SPL", PointSource.INVERSE_SQUARE)
           .with("L", "r", (level, r) -> level + Decibels.ofAmplitude(r));
 
   /** From a level of a sine to that of a programme with the same peaks, both RMS. */

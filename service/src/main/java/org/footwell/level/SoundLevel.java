@@ -23,18 +23,18 @@ import org.footwell.level.SoundLevelRequest.Drive;
 import org.footwell.parts.Safety;
 import org.footwell.parts.Sensitivity.Basis;
 import org.footwell.physics.Air;
+import org.footwell.physics.CabinGain;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.Electricity;
 import org.footwell.physics.FrequencyWeighting;
 import org.footwell.physics.NoiseDose;
 import org.footwell.physics.Piston;
+import org.footwell.physics.PointSource;
 import org.footwell.physics.SensitivityBases;
 
 /** How loud it is at the seat, from sensitivity and power. */
 public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLevelResult> {
 
-  private static final Source INVERSE_SQUARE =
-      Source.of("Inverse-square law of a point source in free field");
   private static final Source SUPERPOSITION = Source.of("Superposition of sound pressures");
 
   private static final Formula.Of2 SHARE =
@@ -44,23 +44,6 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
           .with("N", Decibels::ofAmplitude);
   private static final Formula.Of1 INCOHERENT =
       Formula.of("driver_count_db", "10·lg(N)", "dB", SUPERPOSITION).with("N", Decibels::ofPower);
-  private static final Formula.Of1 DISTANCE =
-      Formula.of("distance_db", "−20·lg(r/1 m)", "dB", INVERSE_SQUARE)
-          .with("r", r -> Decibels.ofAmplitude(1 / r));
-  private static final Formula.Of2 CORNER =
-      Formula.of("pressure_corner_hz", "c/(2·L)", "Hz", Source.of("Half-wave resonance of a tube"))
-          .with("c", "L", (c, l) -> c / (2 * l));
-  private static final Formula.Of3 CABIN_GAIN =
-      Formula.of(
-              "cabin_gain_db",
-              "min(cap, 40·lg(fc/f)), 0 above fc",
-              "dB",
-              Source.of("12 dB per octave of a sealed, rigid cabin; common practice, no source"))
-          .with(
-              "fc",
-              "f",
-              "cap",
-              (fc, f, cap) -> Math.min(cap, Math.max(0, 2 * Decibels.ofAmplitude(fc / f))));
   static final Formula.Of4 LEVEL =
       Formula.of("level_db_spl", "S + 10·lg(P/1 W) + G − C", "dB SPL", DEFINITION)
           .with("S", "P", "G", "C", (s, p, g, c) -> s + Decibels.ofPower(p) + g - c);
@@ -88,7 +71,7 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
               """)
           .sources(
               SensitivityBases.IEC_60268_5,
-              INVERSE_SQUARE,
+              PointSource.INVERSE_SQUARE,
               SUPERPOSITION,
               FrequencyWeighting.IEC_61672_1,
               NoiseDose.NIOSH,
@@ -189,19 +172,19 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
 
   private static double distance(SoundLevelRequest q, Run run) {
     if (q.cabin() == null) {
-      return run.apply(DISTANCE, q.distanceM());
+      return run.apply(PointSource.DISTANCE, q.distanceM());
     }
     double critical = q.cabin().criticalDistanceM();
     run.find(CABIN_MODEL).at("/cabin").value(critical);
-    return run.apply(DISTANCE, Math.min(q.distanceM(), critical));
+    return run.apply(PointSource.DISTANCE, Math.min(q.distanceM(), critical));
   }
 
   private static Double cabinGain(Cabin cabin, Run run) {
     if (cabin == null || cabin.frequencyHz() == null) {
       return null;
     }
-    double corner = run.apply(CORNER, Air.REFERENCE_SPEED_M_PER_S, cabin.lengthM());
-    return run.apply(CABIN_GAIN, corner, cabin.frequencyHz(), cabin.gainCapDb());
+    double corner = run.apply(CabinGain.CORNER, Air.REFERENCE_SPEED_M_PER_S, cabin.lengthM());
+    return run.apply(CabinGain.RISE, corner, cabin.frequencyHz(), cabin.gainCapDb());
   }
 
   private static double compressionPerWatt(SoundLevelRequest q, double driverPower, Run run) {

@@ -1,5 +1,7 @@
 package org.footwell.plan;
 
+import java.util.Collection;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -10,6 +12,9 @@ import org.footwell.calculation.Source;
 import org.footwell.level.LevelFinding;
 import org.footwell.level.SoundLevel;
 import org.footwell.level.SoundLevelRequest;
+import org.footwell.level.SoundLevelResult;
+import org.footwell.level.SoundLevelResult.Holds;
+import org.footwell.parts.Filter;
 import org.footwell.parts.Position;
 import org.footwell.physics.Decibels;
 
@@ -38,23 +43,44 @@ final class ChannelLevel {
   }
 
   /**
-   * Level of a channel at its clip point, dB SPL: drivers of one band add in phase, of bands the
-   * weakest counts. Null when a driver has no sensitivity.
+   * How loud a channel gets.
+   *
+   * @param levelDbSpl at its clip point
+   * @param largestDbSpl held back by heat and movement as well; null where they are not known
+   * @param heldBy what holds that back
    */
-  Double of(int channel, Map<Integer, Double> driverPowerW) {
+  record Loudness(double levelDbSpl, Double largestDbSpl, Holds heldBy) {}
+
+  /**
+   * Drivers of one band add in phase, of bands the weakest counts; the first driver to reach a limit
+   * holds back the others. Empty when a driver has no sensitivity.
+   */
+  Optional<Loudness> of(int channel, Map<Integer, Double> driverPowerW) {
     Map<String, Double> pressureOfBand = new HashMap<>();
+    double room = Double.POSITIVE_INFINITY;
+    Holds heldBy = null;
     for (Map.Entry<Integer, Double> driver : driverPowerW.entrySet()) {
-      Optional<Double> level = ofDriver(channel, driver.getKey(), driver.getValue());
-      if (level.isEmpty()) {
-        return null;
+      Optional<SoundLevelResult> result = ofDriver(channel, driver.getKey(), driver.getValue());
+      if (result.isEmpty()) {
+        return Optional.empty();
       }
+      double level = result.get().levelDbSpl();
       String band = plan.drivers().get(driver.getKey()).band();
-      pressureOfBand.merge(
-          band == null ? "" : band, Decibels.toAmplitude(level.get()), Double::sum);
+      pressureOfBand.merge(band == null ? "" : band, Decibels.toAmplitude(level), Double::sum);
+      SoundLevelResult.Limits limits = result.get().limits();
+      if (limits != null && limits.largestLevelDbSpl() - level < room) {
+        room = limits.largestLevelDbSpl() - level;
+        heldBy = limits.holds();
+      }
     }
-    double weakest = pressureOfBand.values().stream().mapToDouble(p -> p).min().orElseThrow();
-    double strongest = pressureOfBand.values().stream().mapToDouble(p -> p).max().orElseThrow();
-    double apart = Decibels.ofAmplitude(strongest / weakest);
+    double level = weakest(channel, pressureOfBand.values());
+    return Optional.of(
+        new Loudness(level, heldBy == null ? null : (Double) (level + room), heldBy));
+  }
+
+  private double weakest(int channel, Collection<Double> pressures) {
+    double weakest = Collections.min(pressures);
+    double apart = Decibels.ofAmplitude(Collections.max(pressures) / weakest);
     if (apart > BANDS_APART_DB) {
       run.find(PlanFinding.BANDS_UNEVEN)
           .at("/channels/" + channel + "/network")
@@ -64,7 +90,7 @@ final class ChannelLevel {
     return Decibels.ofAmplitude(weakest);
   }
 
-  private Optional<Double> ofDriver(int channel, int driver, double cleanPowerW) {
+  private Optional<SoundLevelResult> ofDriver(int channel, int driver, double cleanPowerW) {
     VehiclePlan.Part part = resolved.part(driver);
     if (part.sensitivity() == null) {
       run.find(PlanFinding.LEVEL_NOT_KNOWN).at("/channels/" + channel);
@@ -88,17 +114,51 @@ final class ChannelLevel {
             null,
             null,
             null,
-            null,
-            null);
+            part.continuousPowerW(),
+            cone(channel, driver));
     String partAt = "/new_parts/" + resolved.partOf(driver);
     Rebase places =
-        Rebase.to("/drivers/" + driver, null)
+        Rebase.to("/drivers/" + driver, plan.drivers().get(driver).id())
             .with("/sensitivity", partAt + "/sensitivity")
             .with("/rated_ohm", partAt + "/sensitivity_ohm")
+            .with("/continuous_power_w", partAt + "/continuous_power_w")
+            .with("/cone", partAt + "/xmax_mm")
             .with("/cabin", "/vehicle/cabin_length_m")
             // The plan itself says what each sensitivity is for, and judges exposure on the whole.
-            .without(LevelFinding.SENSITIVITY_BASIS, LevelFinding.EXPOSURE_UNKNOWN);
-    return run.call(SOUND_LEVEL, request, places).map(result -> result.levelDbSpl());
+            .without(
+                LevelFinding.SENSITIVITY_BASIS,
+                LevelFinding.EXPOSURE_UNKNOWN,
+                LevelFinding.CABIN_AT_OTHER_FREQUENCY);
+    return run.call(SOUND_LEVEL, request, places);
+  }
+
+  /**
+   * The cone of a driver at the lowest frequency its channel gives it: that of the high-pass, or else
+   * its own resonance. Null where either is not known, or a passive crossover keeps the bass away.
+   */
+  private SoundLevelRequest.Cone cone(int channel, int driver) {
+    VehiclePlan.Part part = resolved.part(driver);
+    Filter highPass = plan.channels().get(channel).highPass();
+    Double lowest =
+        highPass != null
+            ? highPass.frequencyHz()
+            : part.impedance() == null ? null : part.impedance().fsHz();
+    return part.sdCm2() == null || part.xmaxMm() == null || lowest == null
+        ? null
+        : lowestOfItsChannel(channel, part)
+            ? new SoundLevelRequest.Cone(part.sdCm2(), part.xmaxMm(), lowest)
+            : null;
+  }
+
+  private boolean lowestOfItsChannel(int channel, VehiclePlan.Part part) {
+    return resolved.driversOf(channel).stream()
+        .map(resolved::part)
+        .allMatch(
+            other ->
+                other.equals(part)
+                    || (part.impedance() != null
+                        && other.impedance() != null
+                        && part.impedance().fsHz() <= other.impedance().fsHz()));
   }
 
   private double crest() {

@@ -13,6 +13,7 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.FaultCode;
 import org.footwell.calculation.FindingCode;
 import org.footwell.calculation.Source;
+import org.footwell.crossover.CrossoverPlan;
 import org.footwell.gain.GainChain;
 import org.footwell.heat.AmplifierHeat;
 import org.footwell.impedance.ImpedanceCurve;
@@ -33,7 +34,8 @@ final class PlanCard {
           new ImpedanceCurve(),
           new AmplifierHeat(),
           new SupplyCable(),
-          new GainChain());
+          new GainChain(),
+          new CrossoverPlan());
 
   static final Card<VehiclePlan, PlanReviewResult> CARD =
       Card.of("plan-review", VehiclePlan.class, PlanReviewResult.class)
@@ -69,6 +71,16 @@ final class PlanCard {
                       COMPOSED.stream().flatMap(c -> c.card().refusals().stream()))
                   .toArray(FaultCode[]::new))
           .cautions(Safety.values())
+          .view(
+              "setup_csv",
+              "text/csv;charset=utf-8",
+              "the setup sheet, a row a channel",
+              SetupSheet::csv)
+          .view(
+              "setup_text",
+              "text/plain;charset=utf-8",
+              "the setup sheet to print",
+              SetupSheet::text)
           .build();
 
   private PlanCard() {}

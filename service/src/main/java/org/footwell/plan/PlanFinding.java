@@ -1,6 +1,7 @@
 package org.footwell.plan;
 
 import static org.footwell.calculation.Verdict.NOTE;
+import static org.footwell.calculation.Verdict.STOP;
 import static org.footwell.calculation.Verdict.WARNING;
 
 import org.footwell.calculation.FindingCode;
@@ -15,6 +16,12 @@ public enum PlanFinding implements FindingCode {
   ROLE_UNEVEN(WARNING),
   LEVEL_NOT_KNOWN(NOTE),
   HEADROOM_NOT_KNOWN(NOTE),
+  CROSSOVER_TOO_LOW(WARNING),
+  CROSSOVER_TOO_HIGH(WARNING),
+  MEASURED_LEVEL_OFF(WARNING),
+  MEASURED_GAIN_OFF(WARNING),
+  MEASURED_ARRIVAL_OFF(WARNING),
+  MEASURED_POLARITY_WRONG(STOP),
   HEAVIER(NOTE),
   SUPPLY_FOR_MUSIC(NOTE);
 

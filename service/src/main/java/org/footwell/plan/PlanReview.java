@@ -18,7 +18,9 @@ import org.footwell.level.Exposure;
 import org.footwell.parts.Position;
 import org.footwell.plan.PlanReviewResult.AmplifierLine;
 import org.footwell.plan.PlanReviewResult.ChannelLine;
+import org.footwell.plan.PlanReviewResult.CrossoverLine;
 import org.footwell.plan.PlanReviewResult.SeatLine;
+import org.footwell.plan.PlanReviewResult.SetupLine;
 
 /** The whole vehicle plan, every channel run through the calculations, with one verdict. */
 public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResult> {
@@ -36,6 +38,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
   @Override
   public PlanReviewResult compute(VehiclePlan plan, Run run) {
     Resolved resolved = new Resolved(plan, run);
+    Handover handover = new Handover(plan, run);
     List<Optional<ChannelReview.Powered>> powered =
         IntStream.range(0, plan.channels().size())
             .mapToObj(i -> new ChannelReview(plan, resolved, run, i).powered())
@@ -50,9 +53,13 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
             .max(Comparator.comparing(SeatDelaysRequest.Seat::weight))
             .orElseThrow();
     ChannelLevel level = new ChannelLevel(plan, resolved, run, Positions.head(main));
-    List<Double> levels =
+    List<Optional<ChannelLevel.Loudness>> loudness =
         IntStream.range(0, plan.channels().size())
             .mapToObj(i -> level.of(i, powered.get(i).orElseThrow().driverPowerW()))
+            .toList();
+    List<Double> levels =
+        loudness.stream()
+            .map(known -> known.map(ChannelLevel.Loudness::levelDbSpl).orElse(null))
             .toList();
     run.requireNoFaults();
     List<ChannelReview.Powered> channels = powered.stream().map(Optional::orElseThrow).toList();
@@ -66,21 +73,23 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
     }
     List<AmplifierLine> amplifiers =
         new AmplifierReview(plan, resolved, run, channels, lowestOhm).lines();
+    List<CrossoverLine> crossovers = new CrossoverReview(plan, resolved, run, levels).lines();
     run.requireNoFaults();
 
     List<Double> trims = trims(levels, delays.orElseThrow());
+    List<SetupLine> sheet = new ArrayList<>();
     List<ChannelLine> lines = new ArrayList<>();
     for (int i = 0; i < channels.size(); i++) {
-      lines.add(
-          line(
-              plan,
-              i,
-              channels.get(i),
-              new Figures(levels.get(i), trims.get(i), lowestOhm.get(i), gainTargetV.get(i)),
-              delays.orElseThrow(),
-              run));
+      Figures figures =
+          new Figures(
+              loudness.get(i).orElse(null), trims.get(i), lowestOhm.get(i), gainTargetV.get(i));
+      SeatDelaysResult.Channel delay = delays.orElseThrow().channels().get(i);
+      // What was measured is judged here and so counts for the verdict of the line below.
+      sheet.add(setup(plan.channels().get(i), channels.get(i), figures, delay, handover));
+      lines.add(line(plan, i, channels.get(i), figures, delay, run));
     }
-    return system(plan, resolved, main, lines, amplifiers, delays.orElseThrow(), run);
+    return system(
+        plan, resolved, main, lines, amplifiers, crossovers, sheet, delays.orElseThrow(), run);
   }
 
   /**
@@ -96,15 +105,48 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
   }
 
   /** Figures of a channel that may not be known. */
-  private record Figures(Double levelDbSpl, double trimDb, Double lowestOhm, Double gainTargetV) {}
+  private record Figures(
+      ChannelLevel.Loudness loudness, double trimDb, Double lowestOhm, Double gainTargetV) {
+
+    Double levelDbSpl() {
+      return loudness == null ? null : (Double) loudness.levelDbSpl();
+    }
+  }
+
+  private static SetupLine setup(
+      VehiclePlan.Channel channel,
+      ChannelReview.Powered powered,
+      Figures figures,
+      SeatDelaysResult.Channel delay,
+      Handover handover) {
+    return new SetupLine(
+        channel.id(),
+        channel.amplifier(),
+        channel.outputs(),
+        channel.highPass(),
+        channel.lowPass(),
+        figures.gainTargetV(),
+        figures.trimDb(),
+        delay.settingMs() == null ? delay.delayMs() : delay.settingMs(),
+        delay.delaySamples(),
+        delay.pathMm(),
+        channel.polarity(),
+        powered.power().limiterRmsV(),
+        powered.power().limiterPeakV(),
+        channel.filters(),
+        figures.levelDbSpl(),
+        handover.line(
+            channel.id(), figures.levelDbSpl(), figures.gainTargetV(), channel.polarity()));
+  }
 
   private static ChannelLine line(
       VehiclePlan plan,
       int index,
       ChannelReview.Powered powered,
       Figures figures,
-      SeatDelaysResult delays,
+      SeatDelaysResult.Channel delay,
       Run run) {
+    ChannelLevel.Loudness loudness = figures.loudness();
     VehiclePlan.Channel channel = plan.channels().get(index);
     return new ChannelLine(
         channel.id(),
@@ -116,8 +158,10 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
         powered.power().limiterRmsV(),
         powered.power().limiterPeakV(),
         figures.levelDbSpl(),
+        loudness == null ? null : loudness.largestDbSpl(),
+        loudness == null ? null : loudness.heldBy(),
         figures.gainTargetV(),
-        delays.channels().get(index).delayMs(),
+        delay.delayMs(),
         figures.trimDb(),
         run.verdictOn("/channels/" + index));
   }
@@ -128,6 +172,8 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
       SeatDelaysRequest.Seat main,
       List<ChannelLine> lines,
       List<AmplifierLine> amplifiers,
+      List<CrossoverLine> crossovers,
+      List<SetupLine> sheet,
       SeatDelaysResult delays,
       Run run) {
     Totals totals = new Totals(plan, resolved, run);
@@ -138,6 +184,8 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
         lines,
         totals.balance(lines),
         amplifiers.isEmpty() ? null : amplifiers,
+        crossovers.isEmpty() ? null : crossovers,
+        sheet,
         delays.seats().stream().map(s -> new SeatLine(s.name(), s.spreadMs())).toList(),
         level,
         levelDba,

@@ -5,6 +5,10 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import java.math.BigDecimal;
 import java.util.List;
 import org.footwell.calculation.Verdict;
+import org.footwell.crossover.HighReason;
+import org.footwell.crossover.LowReason;
+import org.footwell.level.SoundLevelResult;
+import org.footwell.parts.Filter;
 
 /** The plan, channel by channel, and the system as a whole. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -15,6 +19,13 @@ public record PlanReviewResult(
         List<RoleLine> balance,
     @Schema(description = "One line per amplifier whose draw and feed are given")
         List<AmplifierLine> amplifiers,
+    @Schema(
+            description =
+                "One line per crossover: where both drivers are at ease; left out where area and"
+                    + " resonance of a driver are not given")
+        List<CrossoverLine> crossovers,
+    @Schema(description = "What to set, and what was measured, one line per channel")
+        List<SetupLine> setupSheet,
     @Schema(description = "Arrival spread left at each seat") List<SeatLine> seats,
     @Schema(
             description =
@@ -52,6 +63,12 @@ public record PlanReviewResult(
           Double levelDbSpl,
       @Schema(
               description =
+                  "The same held back by heat and movement of the drivers, dB SPL; where a driver's"
+                      + " continuous power, or area and travel, are given")
+          Double largestLevelDbSpl,
+      @Schema(description = "What holds it") SoundLevelResult.Holds heldBy,
+      @Schema(
+              description =
                   "RMS voltage to set with the test tone, V; where signal and sensitivity are given")
           Double gainTargetV,
       @Schema(description = "Delay to add, ms") double delayMs,
@@ -80,6 +97,52 @@ public record PlanReviewResult(
       @Schema(description = "Supply cable, mm²; absent when none does") Double cableMm2,
       @Schema(description = "Drop over the whole loop, V") Double dropV,
       @Schema(description = "Main fuse, A; absent when none fits") Double fuseA) {}
+
+  /** Where one channel hands over to another. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record CrossoverLine(
+      @Schema(description = "Id of the channel below") String lower,
+      @Schema(description = "Id of the channel above") String upper,
+      @Schema(description = "Crossover frequency of the plan, Hz") double frequencyHz,
+      @Schema(description = "Lowest frequency the upper driver is at ease with, Hz")
+          Double lowestHz,
+      @Schema(description = "What decides it") LowReason lowestReason,
+      @Schema(description = "Highest frequency the lower driver is at ease with, Hz")
+          double highestHz,
+      @Schema(description = "What decides it") HighReason highestReason) {}
+
+  /** What to set on one channel. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record SetupLine(
+      @Schema(description = "Id of the channel") String id,
+      @Schema(description = "Id of the amplifier") String amplifier,
+      @Schema(description = "Its outputs, two when bridged") List<String> outputs,
+      @Schema(description = "High-pass") Filter highPass,
+      @Schema(description = "Low-pass") Filter lowPass,
+      @Schema(description = "RMS voltage to set with the test tone, V") Double gainTargetV,
+      @Schema(description = "Trim, dB") double trimDb,
+      @Schema(description = "Delay, ms: on the steps of the processor where there is one")
+          double delayMs,
+      @Schema(description = "Delay in samples; where there is a processor") Double delaySamples,
+      @Schema(description = "Exact delay as path, mm") double delayMm,
+      @Schema(description = "1 or -1") int polarity,
+      @Schema(description = "Limiter for the drivers: RMS voltage, V") Double limiterRmsV,
+      @Schema(description = "Limiter for the amplifier: peak voltage, V") double limiterPeakV,
+      @Schema(description = "Filters of the equaliser") List<ParametricFilter> filters,
+      @Schema(description = "Level predicted at the main seat, dB SPL") Double levelDbSpl,
+      @Schema(description = "What was measured") MeasuredLine measured) {}
+
+  /** What was measured of one channel. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record MeasuredLine(
+      @Schema(description = "Level, dB SPL") Double levelDbSpl,
+      @Schema(description = "Measured less predicted level, dB") Double levelOffDb,
+      @Schema(description = "RMS voltage with the test tone, V") Double gainV,
+      @Schema(description = "Measured over target voltage, dB") Double gainOffDb,
+      @Schema(description = "How much later than the earliest channel it arrives, ms")
+          Double lateMs,
+      @Schema(description = "Polarity found") Integer polarity,
+      @Schema(description = "Whether it is that of the plan") Boolean polarityRight) {}
 
   /** One seat. */
   public record SeatLine(

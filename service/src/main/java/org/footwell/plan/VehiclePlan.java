@@ -54,7 +54,11 @@ public record VehiclePlan(
     @Schema(description = "The processor that delays the channels") @Valid
         SeatDelaysRequest.Processor processor,
     @Schema(description = "What feeds the amplifiers, for the gain targets") @Valid Signal signal,
-    @Schema(description = "What is played; without it a sine") @Valid Programme programme) {
+    @Schema(description = "What is played; without it a sine") @Valid Programme programme,
+    @Schema(description = "What was measured at handover, one entry per channel")
+        @Size(max = 16)
+        @Valid
+        List<@NotNull @Valid MeasuredChannel> measured) {
 
   /** Ids are a letter, then letters, digits, _ and -. */
   static final String ID = "[A-Za-z][A-Za-z0-9_-]*";
@@ -62,6 +66,7 @@ public record VehiclePlan(
   public VehiclePlan {
     factoryParts = factoryParts == null ? List.of() : factoryParts;
     crossovers = crossovers == null ? List.of() : crossovers;
+    measured = measured == null ? List.of() : measured;
   }
 
   /** The vehicle. */
@@ -108,6 +113,17 @@ public record VehiclePlan(
                       + " load of a channel is given")
           @Valid
           ImpedanceDriver impedance,
+      @Schema(
+              description =
+                  "Effective cone area, cm²; with impedance for crossovers, with xmax_mm for the"
+                      + " largest level")
+          @DecimalMin("0.5")
+          @DecimalMax("5000")
+          Double sdCm2,
+      @Schema(description = "Linear displacement, one-way peak, mm")
+          @DecimalMin("0.01")
+          @DecimalMax("100")
+          Double xmaxMm,
       @Schema(description = "Sensitivity, all voice coils driven") @Valid Sensitivity sensitivity,
       @Schema(
               description =
@@ -265,7 +281,11 @@ public record VehiclePlan(
           @Max(1)
           Integer polarity,
       @Schema(description = "Delay already in the chain, ms") @DecimalMin("0") @DecimalMax("1000")
-          Double chainDelayMs) {
+          Double chainDelayMs,
+      @Schema(description = "Filters of its equaliser, for the setup sheet")
+          @Size(min = 1, max = 32)
+          @Valid
+          List<@NotNull @Valid ParametricFilter> filters) {
 
     public Channel {
       fullRange = fullRange == null ? Boolean.FALSE : fullRange;

@@ -2,38 +2,15 @@ package org.footwell.seatlevel;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.Source;
 import org.footwell.parts.Position;
-import org.footwell.physics.Decibels;
+import org.footwell.physics.CabinGain;
+import org.footwell.physics.PointSource;
 import org.footwell.seatlevel.SeatLevelsRequest.CabinModel;
 import org.footwell.seatlevel.SeatLevelsRequest.SeatDistance;
 
 /** From every source to every seat: distance, what it takes, and what the cabin gives. */
 final class Paths {
-
-  static final Source INVERSE_SQUARE =
-      Source.of("Inverse-square law of a point source in free field");
-  private static final Source HALF_WAVE = Source.of("Half-wave resonance of a tube");
-
-  private static final Formula.Of1 DISTANCE =
-      Formula.of("distance_db", "−20·lg(r/1 m)", "dB", INVERSE_SQUARE)
-          .with("r", r -> Decibels.ofAmplitude(1 / r));
-  private static final Formula.Of2 CORNER =
-      Formula.of("pressure_corner_hz", "c/(2·L)", "Hz", HALF_WAVE)
-          .with("c", "L", (c, l) -> c / (2 * l));
-  private static final Formula.Of3 CABIN_GAIN =
-      Formula.of(
-              "cabin_gain_db",
-              "min(cap, 40·lg(fc/f)), 0 above fc",
-              "dB",
-              Source.of("12 dB per octave of a sealed, rigid cabin; common practice, no source"))
-          .with(
-              "fc",
-              "f",
-              "cap",
-              (fc, f, cap) -> Math.min(cap, Math.max(0, 2 * Decibels.ofAmplitude(fc / f))));
 
   private final double[][] distanceM;
   private final CabinModel cabin;
@@ -74,7 +51,7 @@ final class Paths {
 
   /** What the way takes, dB. */
   double gainDb(int source, int seat) {
-    return DISTANCE.at(counted(source, seat));
+    return PointSource.DISTANCE.at(counted(source, seat));
   }
 
   private double counted(int source, int seat) {
@@ -92,15 +69,19 @@ final class Paths {
     return cabin == null
         ? null
         : Double.valueOf(
-            CABIN_GAIN.at(CORNER.at(speed, cabin.lengthM()), frequency, cabin.gainCapDb()));
+            CabinGain.RISE.at(
+                CabinGain.CORNER.at(speed, cabin.lengthM()), frequency, cabin.gainCapDb()));
   }
 
   /** Notes the way from one source to one seat. */
   void note(int source, int seat, double frequency, Run run) {
-    run.apply(DISTANCE, counted(source, seat));
+    run.apply(PointSource.DISTANCE, counted(source, seat));
     if (cabin != null) {
       run.apply(
-          CABIN_GAIN, run.apply(CORNER, speed, cabin.lengthM()), frequency, cabin.gainCapDb());
+          CabinGain.RISE,
+          run.apply(CabinGain.CORNER, speed, cabin.lengthM()),
+          frequency,
+          cabin.gainCapDb());
     }
   }
 }

@@ -12,6 +12,7 @@ import org.footwell.physics.FilterPrototype;
 import org.footwell.physics.FrequencyWeighting;
 import org.footwell.physics.NoiseDose;
 import org.footwell.physics.Piston;
+import org.footwell.physics.PointSource;
 import org.footwell.physics.SensitivityBases;
 import org.footwell.physics.ThieleSmall;
 import org.footwell.physics.ThirdOctaves;
@@ -66,7 +67,7 @@ public final class SeatLevels implements Calculation<SeatLevelsRequest, SeatLeve
               FilterPrototype.LINKWITZ,
               FilterPrototype.THOMSON,
               AnalogFilter.SECTION,
-              Paths.INVERSE_SQUARE,
+              PointSource.INVERSE_SQUARE,
               SUPERPOSITION,
               ThirdOctaves.IEC_61260_1,
               FrequencyWeighting.IEC_61672_1,

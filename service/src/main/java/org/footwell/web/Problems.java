@@ -65,9 +65,20 @@ final class Problems {
     } else {
       Exchange.write(ctx, problem.status(), CONTENT_TYPE, Json.bytes(problem));
     }
-    if (problem.status() == ProblemType.TOO_LARGE.status()) {
+    if (unread(ctx, problem)) {
       Exchange.linger(ctx);
     }
+  }
+
+  /** Whether the caller may still be sending a body that nobody is going to read. */
+  private static boolean unread(Context ctx, Problem problem) {
+    boolean unwanted =
+        List.of(ProblemType.TOO_LARGE, ProblemType.WRONG_CONTENT_TYPE, ProblemType.BUSY).stream()
+            .anyMatch(type -> type.uri().equals(problem.type()));
+    // Of an upload the rest is left alone once it turns out to be broken.
+    return unwanted
+        || (problem.status() == ProblemType.UNREADABLE.status()
+            && Intake.MULTIPART.equals(Exchange.mediaType(ctx.req().getContentType())));
   }
 
   private static void closeConnection(Context ctx) {

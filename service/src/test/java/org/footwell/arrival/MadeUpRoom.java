@@ -16,8 +16,8 @@ final class MadeUpRoom {
 
   static final double RATE_HZ = 48_000;
 
-  private static final int SIZE = 1 << 16;
-  private static final int LENGTH = 48_000;
+  private static final int SIZE = 1 << 15;
+  private static final int LENGTH = 24_000;
 
   /** Decay of the tail to −60 dB, s. */
   private static final double DECAY_S = 0.08;
@@ -110,7 +110,7 @@ final class MadeUpRoom {
     return this;
   }
 
-  /** One second of the response. */
+  /** Half a second of the response. */
   float[] response() {
     double[] direct = filtered(null);
     if (tailDb != null) {

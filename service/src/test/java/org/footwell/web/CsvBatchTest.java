@@ -70,7 +70,8 @@ class CsvBatchTest {
             .map(Example::csv)
             .findFirst()
             .orElseThrow()
-            .split("\n");
+            .lines()
+            .toArray(String[]::new);
     Response response =
         given()
             .contentType("text/csv")

@@ -208,6 +208,14 @@ class UploadTest {
   }
 
   @Test
+  void anUploadToTheWrongAddressIsAnsweredThoughNobodyReadsIt() {
+    byte[] file = WavBytes.of(Kind.INT16, 48_000, new float[2_000_000]);
+    for (int i = 0; i < 5; i++) {
+      Refusal.of(parts(SoundLevelCalls.GOOD, Map.of("x", file)).post(SoundLevelCalls.PATH), 415);
+    }
+  }
+
+  @Test
   void samplesThatAreNoNumbersAreRefused() {
     String start = samples(pulse(1000));
     for (String strange : new String[] {"null", "\"1\"", "true", "{}", "[1]"}) {

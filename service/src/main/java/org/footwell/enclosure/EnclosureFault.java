@@ -1,0 +1,10 @@
+package org.footwell.enclosure;
+
+import org.footwell.calculation.FaultCode;
+
+/** Why a box cannot be computed. */
+public enum EnclosureFault implements FaultCode {
+  QTC_UNREACHABLE,
+  TUNING_UNREACHABLE,
+  PORT_FILLS_BOX
+}

@@ -1,0 +1,47 @@
+package org.footwell.arrival;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.footwell.arrival.DegradationStudy.Place;
+import org.footwell.arrival.DegradationStudy.Trials;
+import org.footwell.arrival.MadeUpRoom.Reflection;
+import org.footwell.arrival.MadeUpRoom.Speaker;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** What the method page promises, on a few trials each. */
+class DegradationTest {
+
+  private static final DegradationStudy STUDY = new DegradationStudy(8);
+
+  @ParameterizedTest
+  @EnumSource(Speaker.class)
+  void inACabinAtFortyDecibelsEveryArrivalIsFoundWithinItsUncertaintyAndUpright(Speaker speaker) {
+    Trials trials =
+        STUDY.run(
+            speaker,
+            room -> {
+              Place.CABIN.furnish(room);
+              room.peakToNoiseDb = 40;
+            });
+    assertEquals(0, trials.lost(), trials::toString);
+    assertTrue(trials.covered() >= 7 / 8.0, trials::toString);
+    assertEquals(1, trials.rightPolarity(), trials::toString);
+    assertEquals(1, trials.excessPhase(), trials::toString);
+  }
+
+  @ParameterizedTest
+  @EnumSource(
+      value = Speaker.class,
+      names = {"TWEETER", "DOOR", "FULL_RANGE"})
+  void aReflectionSixDecibelsStrongerIsToldApartAndOneOfNineIsNot(Speaker speaker) {
+    assertTrue(Math.abs(reflected(speaker, 6).medianMs()) < 0.15);
+    assertEquals(2, reflected(speaker, 9).medianMs(), 0.15);
+  }
+
+  private static Trials reflected(Speaker speaker, double db) {
+    return STUDY.run(
+        speaker, room -> room.reflections.add(new Reflection(Math.pow(10, db / 20), 0.002)));
+  }
+}

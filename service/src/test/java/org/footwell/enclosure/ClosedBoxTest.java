@@ -1,0 +1,322 @@
+package org.footwell.enclosure;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.footwell.Answers;
+import org.footwell.calculation.Answer;
+import org.footwell.calculation.Fault;
+import org.footwell.calculation.Step;
+import org.footwell.enclosure.BoxPoint.Limit;
+import org.footwell.enclosure.ClosedBoxRequest.LeakyBaffle;
+import org.footwell.radiator.CabinResponse;
+import org.footwell.radiator.CabinResponse.TransferPoint;
+import org.junit.jupiter.api.Test;
+
+class ClosedBoxTest {
+
+  /** Driver of the method page in 10 litre: alpha 3, everything doubles. */
+  private static BoxDraft hand() {
+    return new BoxDraft();
+  }
+
+  @Test
+  void theHandExampleOfTheMethodPage() {
+    ClosedBoxResult r = hand().at(80).closed();
+    assertEquals(3, r.alpha(), 1e-12);
+    assertEquals(0.5, r.qts(), 1e-12);
+    assertEquals(80, r.fcHz(), 1e-9);
+    assertEquals(8, r.qmc(), 1e-12);
+    assertEquals(8.0 / 7, r.qec(), 1e-12);
+    assertEquals(1, r.qtc(), 1e-12);
+    // 80 Hz · √((√5 − 1)/2)
+    assertEquals(62.892, r.response().f3Hz(), 0.001);
+    // k = 9, b = −1: x² = (−1 + √37)/18 = 0.282376
+    assertEquals(42.511, r.response().f10Hz(), 0.001);
+    // 20·lg(1/√0.75) at 80/√0.5
+    assertEquals(1.2494, r.response().peakDb(), 1e-4);
+    assertEquals(113.137, r.response().peakHz(), 0.001);
+    // η = 4·π²/343.2³·40³·0.03/(4/7) = 0.32814 %; √(η·1.2041·343.2/(2·π)) = 0.46457 Pa: 87.320 dB
+    // for 1 W into 3.2 ohm, and 1 V is 10·lg(3.2) = 5.051 dB less.
+    assertEquals(82.269, r.response().referenceLevelDbSpl(), 0.001);
+  }
+
+  @Test
+  void atTheResonanceOfQOneTheLevelIsTheReferenceAndThePhaseNinetyDegrees() {
+    ClosedBoxResult r = hand().at(80).closed();
+    BoxPoint point = r.points().get(0);
+    assertEquals(r.response().referenceLevelDbSpl(), point.levelDbSpl(), 1e-9);
+    assertEquals(90, point.phaseDeg(), 1e-9);
+    // 2·Q/ω0 = 2/(2·π·80) s
+    assertEquals(3.97887, point.groupDelayMs(), 1e-5);
+    assertNull(point.portVelocityMPerS());
+    assertNull(point.maxLevelDbSpl());
+    assertNull(point.cabinGainDb());
+  }
+
+  @Test
+  void theVolumeForAWantedQIsTheOneThatGivesIt() {
+    BoxDraft draft = hand();
+    draft.qtc = 1.0;
+    draft.driverDisplacement = 1.5;
+    draft.bracing = 0.5;
+    ClosedBoxResult r = draft.closed();
+    assertEquals(10, r.volumeL(), 1e-9);
+    assertEquals(12, r.grossVolumeL(), 1e-9);
+    draft.fill = 1.25;
+    assertEquals(8, draft.closed().volumeL(), 1e-9);
+    draft.qa = 5.0;
+    draft.ql = 10.0;
+    ClosedBoxResult lossy = draft.closed();
+    assertEquals(1, lossy.qtc(), 1e-12);
+    assertTrue(lossy.volumeL() < 8);
+  }
+
+  @Test
+  void absorptionCountsByItsShareOfTheStiffness() {
+    BoxDraft draft = hand();
+    draft.qa = 5.0;
+    // 1/(1 + 0.2·0.75)
+    assertEquals(1 / 1.15, draft.closed().qtc(), 1e-12);
+    draft.ql = 7.0;
+    assertEquals(1 / (1 + 0.75 * (0.2 + 7.0 / 50)), draft.closed().qtc(), 1e-12);
+  }
+
+  @Test
+  void aResistanceInTheCableRaisesTheElectricalQAndTakesLevel() {
+    BoxDraft draft = hand().at(80);
+    ClosedBoxResult without = draft.closed();
+    draft.source = 0.8;
+    ClosedBoxResult with = draft.closed();
+    assertEquals(without.qec() * 1.25, with.qec(), 1e-12);
+    assertEquals(
+        20 * Math.log10(1.25),
+        without.response().referenceLevelDbSpl() - with.response().referenceLevelDbSpl(),
+        1e-9);
+    assertTrue(with.qtc() > without.qtc());
+  }
+
+  @Test
+  void powerIsCountedIntoTheRatedImpedance() {
+    BoxDraft draft = hand();
+    draft.voltage = null;
+    draft.power = 100.0;
+    ClosedBoxResult r = draft.closed();
+    assertEquals(20, r.limits().voltageV(), 1e-12);
+    assertEquals(100, r.limits().powerW(), 1e-12);
+  }
+
+  @Test
+  void theLowerOfDisplacementAndHeatIsMarked() {
+    BoxDraft draft = hand().at(20, 200);
+    draft.xmax = 5.0;
+    draft.continuousPower = 100.0;
+    ClosedBoxResult r = draft.closed();
+    BoxPoint low = r.points().get(0);
+    BoxPoint high = r.points().get(1);
+    assertEquals(Limit.DISPLACEMENT, low.limitedBy());
+    assertEquals(low.displacementLimitedDbSpl(), low.maxLevelDbSpl());
+    assertEquals(
+        low.levelDbSpl() + 20 * Math.log10(5 / low.displacementMm()), low.maxLevelDbSpl(), 1e-9);
+    assertEquals(Limit.THERMAL, high.limitedBy());
+    // 100 W into 4 ohm are 20 V, 26.0206 dB over 1 V.
+    assertEquals(high.levelDbSpl() + 26.0206, high.maxLevelDbSpl(), 1e-4);
+  }
+
+  @Test
+  void tooMuchDisplacementIsFoundWithThePowerThatIsLeftAndAFilterThatHelps() {
+    BoxDraft draft = hand().qts(0.35).range(10, 200);
+    draft.volume = 30.0;
+    draft.xmax = 6.0;
+    draft.voltage = 1.3 * 6 / draft.closed().limits().largestDisplacementMm();
+    Answer<ClosedBoxResult> answer = draft.closedAnswer();
+    BoxLimits limits = answer.result().limits();
+    assertFalse(limits.xmaxKept());
+    assertTrue(Answers.codes(answer).contains("displacement-beyond-xmax"));
+    BoxDraft less = hand().qts(0.35).range(10, 200);
+    less.volume = 30.0;
+    less.voltage = null;
+    less.power = limits.displacementPowerW();
+    less.xmax = 6.0;
+    assertEquals(6, less.closed().limits().largestDisplacementMm(), 1e-9);
+    assertNotNull(limits.subsonic());
+    double worst = 0;
+    for (BoxPoint p : draft.closed().points()) {
+      double filtered =
+          p.displacementMm()
+              * Math.pow(10, limits.subsonic().highPass().magnitudeDb(p.frequencyHz()) / 20);
+      worst = Math.max(worst, filtered);
+    }
+    assertTrue(worst <= 6 * (1 + 1e-6), "goes to " + worst);
+    assertTrue(worst > 5.9, "asks for more than is needed: " + worst);
+  }
+
+  @Test
+  void belowTheFrequencyNamedTheConeGoesTooFar() {
+    BoxDraft draft = hand().range(10, 200);
+    draft.voltage = 30.0;
+    draft.xmax = 6.0;
+    double edge = draft.closed().limits().xmaxExceededBelowHz();
+    List<BoxPoint> around = draft.at(edge * 0.99, edge, edge * 1.01).closed().points();
+    assertTrue(around.get(0).displacementMm() > 6);
+    assertEquals(6, around.get(1).displacementMm(), 1e-6);
+    assertTrue(around.get(2).displacementMm() < 6);
+  }
+
+  @Test
+  void whenAFilterWouldCostTheBassThePowerIsSaidInstead() {
+    BoxDraft draft = hand().range(10, 200);
+    draft.voltage = 200.0;
+    draft.xmax = 2.0;
+    Answer<ClosedBoxResult> answer = draft.closedAnswer();
+    assertTrue(Answers.codes(answer).contains("subsonic-filter-not-enough"));
+    assertNull(answer.result().limits().subsonic());
+  }
+
+  @Test
+  void withoutXmaxThereIsNoVerdictOnDisplacement() {
+    Answer<ClosedBoxResult> answer = hand().closedAnswer();
+    assertTrue(Answers.codes(answer).contains("xmax-not-given"));
+    assertNull(answer.result().limits().xmaxKept());
+  }
+
+  @Test
+  void theCabinRisesByTwelveDecibelsPerOctaveUpToItsCap() {
+    BoxDraft draft = hand().at(22, 44, 88);
+    draft.cabin = new CabinResponse(343.2 / 176, 9.0, null);
+    List<BoxPoint> points = draft.closed().points();
+    assertEquals(9, points.get(0).cabinGainDb(), 1e-9);
+    assertEquals(9, points.get(1).cabinGainDb(), 1e-9);
+    assertEquals(0, points.get(2).cabinGainDb(), 1e-9);
+    draft.cabin = new CabinResponse(343.2 / 176, 40.0, null);
+    points = draft.closed().points();
+    assertEquals(12.0412, points.get(1).cabinGainDb(), 1e-4);
+    assertEquals(points.get(1).levelDbSpl() + 12.0412, points.get(1).cabinLevelDbSpl(), 1e-4);
+    assertTrue(Answers.codes(draft.closedAnswer()).contains("cabin-rise-model"));
+  }
+
+  @Test
+  void aMeasuredTableIsStraightBetweenItsPointsAndKeptBeyond() {
+    BoxDraft draft = hand().at(10, 40, 1000);
+    draft.cabin =
+        new CabinResponse(
+            null, null, List.of(new TransferPoint(20.0, 12.0), new TransferPoint(80.0, 2.0)));
+    Answer<ClosedBoxResult> answer = draft.closedAnswer();
+    List<BoxPoint> points = answer.result().points();
+    assertEquals(12, points.get(0).cabinGainDb(), 1e-12);
+    assertEquals(7, points.get(1).cabinGainDb(), 1e-12);
+    assertEquals(2, points.get(2).cabinGainDb(), 1e-12);
+    assertTrue(Answers.codes(answer).contains("cabin-table-short"));
+    assertFalse(Answers.codes(answer).contains("cabin-rise-model"));
+  }
+
+  @Test
+  void aHugeBaffleWhoseLeaksEndOutdoorsLeavesTheDriverAlmostAsInFreeAir() {
+    BoxDraft draft = hand().at(40);
+    draft.baffle = new LeakyBaffle(10000.0, 0.02, false);
+    Answer<ClosedBoxResult> answer = draft.closedAnswer();
+    ClosedBoxResult r = answer.result();
+    // Q 0.5 in free air: −6 dB at resonance, half power at 1.5538 of it.
+    assertEquals(
+        -6.0206, r.points().get(0).levelDbSpl() - r.response().referenceLevelDbSpl(), 0.05);
+    assertEquals(62.15, r.response().f3Hz(), 0.3);
+    assertNull(r.qtc());
+    assertNull(r.grossVolumeL());
+    assertTrue(Answers.codes(answer).contains("leaky-baffle-model"));
+  }
+
+  @Test
+  void aLeakThatIsHeardTakesBass() {
+    BoxDraft draft = hand().at(30);
+    draft.baffle = new LeakyBaffle(60.0, 0.3, true);
+    double heard = draft.closed().points().get(0).levelDbSpl();
+    double f3 = draft.closed().response().f3Hz();
+    draft.baffle = new LeakyBaffle(60.0, 0.3, false);
+    assertTrue(draft.closed().points().get(0).levelDbSpl() > heard + 10);
+    assertTrue(draft.closed().response().f3Hz() < f3);
+  }
+
+  @Test
+  void whatIsUnusualIsSaid() {
+    BoxDraft draft = hand().range(10, 500);
+    draft.voltage = null;
+    draft.power = 200.0;
+    draft.continuousPower = 150.0;
+    draft.volume = 3.0;
+    draft.fill = 1.3;
+    draft.space = 2.5;
+    List<String> codes = Answers.codes(draft.closedAnswer());
+    assertTrue(
+        codes.containsAll(
+            List.of(
+                "power-beyond-rating",
+                "qtc-out-of-common-range",
+                "response-peak-high",
+                "fill-optimistic",
+                "box-larger-than-space",
+                "lumped-model-limit")),
+        codes::toString);
+  }
+
+  @Test
+  void theModelHoldsUpToAnEighthOfAWavelength() {
+    BoxDraft draft = hand();
+    draft.longestInside = 400.0;
+    // 343.2/(8·0.4)
+    assertEquals(107.25, draft.closed().limits().modelLimitHz(), 1e-9);
+    // The cube of 10 litre has sides of 215 mm; the cone has ka 1 at 684 Hz.
+    draft.longestInside = null;
+    assertEquals(343.2 / 8 / Math.cbrt(0.01), draft.closed().limits().modelLimitHz(), 1e-9);
+  }
+
+  @Test
+  void aQBelowThatOfFreeAirIsRefused() {
+    BoxDraft draft = hand();
+    draft.qtc = 0.45;
+    List<Fault> faults = draft.closedFaults();
+    assertEquals(1, faults.size());
+    assertEquals("qtc-unreachable", faults.get(0).code());
+    assertEquals("/box/qtc", faults.get(0).pointer());
+    draft.qtc = 3.0;
+    draft.qa = 2.0;
+    assertEquals("qtc-unreachable", draft.closedFaults().get(0).code());
+  }
+
+  @Test
+  void whatIsUndecidedIsRefusedAllAtOnce() {
+    BoxDraft draft = hand();
+    ClosedBoxRequest both =
+        new ClosedBoxRequest(
+            draft.driver(),
+            new ClosedBoxRequest.ClosedVolume(10.0, 0.7, null, null, null, null, null, null, null),
+            new LeakyBaffle(60.0, 1.0, null),
+            1.0,
+            1.0,
+            null,
+            null,
+            null,
+            new CabinResponse(
+                2.0, null, List.of(new TransferPoint(80.0, 1.0), new TransferPoint(20.0, 2.0))),
+            null);
+    List<String> pointers =
+        Answers.faults(new ClosedBox(), both).stream().map(Fault::pointer).toList();
+    // Box or baffle and the drive stand at the root.
+    assertEquals(List.of("", "/box", "", "/cabin", "/cabin/transfer/1/frequency_hz"), pointers);
+  }
+
+  @Test
+  void aRangeThatRunsBackwardsIsRefused() {
+    assertEquals("/frequencies/to_hz", hand().range(100, 50).closedFaults().get(0).pointer());
+  }
+
+  @Test
+  void theWorkingsTellHowTheQComesAbout() {
+    List<Step> steps = Answers.withWorkings(new ClosedBox(), hand().closedRequest()).workings();
+    assertTrue(steps.stream().anyMatch(s -> s.quantity().equals("qtc") && s.value() == 1));
+    assertTrue(steps.stream().allMatch(s -> !s.source().isBlank()));
+  }
+}
