@@ -39,6 +39,9 @@ public record Harmonics(
   /** Half a main lobe, in bins of an unpadded transform. */
   static final double HALF_LOBE = 4;
 
+  /** Less of all power is no tone: even a square wave has 0.81 of it in its fundamental. */
+  private static final double LEAST_SHARE = 0.25;
+
   /** A quarter weaker than this against another is as good as silent. */
   private static final double LEAST_QUARTER = 1e-6;
 
@@ -47,7 +50,7 @@ public record Harmonics(
    *
    * @param nearHz about where the tone is, within 5 %; null for the strongest line
    * @param edgeHz the highest frequency that counts; never above half the rate less a lobe
-   * @return null if there is no tone of {@link #FEWEST_PERIODS} periods above the noise
+   * @return null if there is no tone of {@link #FEWEST_PERIODS} periods with a quarter of all power
    */
   public static Harmonics of(double[] capture, double rateHz, Double nearHz, double edgeHz) {
     double[] samples = withoutMean(capture);
@@ -61,7 +64,13 @@ public record Harmonics(
     }
     double tone = refined(samples, rateHz, strongest);
     double edge = Math.min(edgeHz, highestHz(samples.length, rateHz));
-    return tone < lowest * (1 - 1e-9) || tone > edge ? null : lines.apart(tone, edge);
+    if (tone < lowest * (1 - 1e-9) || tone > edge) {
+      return null;
+    }
+    Harmonics apart = lines.apart(tone, edge);
+    boolean stands =
+        apart != null && apart.fundamental * apart.fundamental > LEAST_SHARE * lines.total();
+    return stands ? apart : null;
   }
 
   /** The highest frequency whose main lobe lies below half the rate. */

@@ -37,14 +37,21 @@ final class SpectralLines {
     return new SpectralLines(power, width, Harmonics.HALF_LOBE * rateHz / samples.length + width);
   }
 
+  /** Mean square of the whole capture. */
+  double total() {
+    return sum(0, power.length - 1);
+  }
+
   private int bin(double hz) {
     return Math.max(0, Math.min(power.length - 1, (int) Math.round(hz / widthHz)));
   }
 
   double strongestHz(double fromHz, double toHz) {
     int best = -1;
-    for (int k = bin(fromHz); k <= bin(toHz); k++) {
-      best = best < 0 || power[k] > power[best] ? k : best;
+    for (int k = Math.max(1, bin(fromHz)); k <= Math.min(power.length - 2, bin(toHz)); k++) {
+      // The skirt of a line below the range is no line.
+      boolean top = power[k] >= power[k - 1] && power[k] >= power[k + 1];
+      best = top && (best < 0 || power[k] > power[best]) ? k : best;
     }
     return best < 0 || power[best] == 0 ? Double.NaN : best * widthHz;
   }

@@ -211,11 +211,35 @@ class ClipPointTest {
   }
 
   @Test
+  void aToneBuriedInNoiseIsRefused() {
+    ToneBench bench = new ToneBench();
+    bench.noise = 0.2;
+    // Power of the tone over all: 0.01125/0.05125 is below a quarter.
+    bench.step(1, 0.15, 1, 1);
+    assertEquals(List.of("/captures/0/recording tone-not-found"), bench.faults());
+  }
+
+  @Test
+  void aHumBesideTheToneCountsAsNoiseNotAsDistortion() {
+    ToneBench bench = new ToneBench();
+    float[] wave = new float[48_000];
+    for (int n = 0; n < wave.length; n++) {
+      double t = n / ToneBench.RATE_HZ;
+      wave[n] =
+          (float) (0.5 * Math.sin(2 * Math.PI * 97.3 * t) + 0.05 * Math.sin(2 * Math.PI * 150 * t));
+    }
+    StepFigures step = bench.step(1, wave).first();
+    assertEquals(0, step.distortionPercent(), 0.01);
+    // 10 % of the tone; what lies under the lobes is filled up with the mean between them.
+    assertEquals(10, step.noisePercent(), 1);
+  }
+
+  @Test
   void whatIsMissingIsAskedFor() {
     ToneBench bench = new ToneBench().step(1, 0.5, 1, 1);
     bench.differential = null;
     assertEquals(
-        List.of("measuring-unknown", "clipping-not-reached", "voltage-unknown"), bench.codes());
+        List.of("measuring-unknown", "voltage-unknown", "clipping-not-reached"), bench.codes());
     bench.differential = false;
     assertTrue(bench.codes().contains("measured-against-ground"));
     bench.bridged = false;
