@@ -1,7 +1,6 @@
 package org.footwell.factorysignal;
 
 import static org.footwell.calculation.Verdict.NOTE;
-import static org.footwell.calculation.Verdict.STOP;
 import static org.footwell.calculation.Verdict.WARNING;
 
 import org.footwell.calculation.FindingCode;
@@ -9,7 +8,7 @@ import org.footwell.calculation.Verdict;
 
 /** What there is to say about a sum. */
 public enum SumFinding implements FindingCode {
-  VEHICLE_SOUND_CUT_OFF(STOP),
+  VEHICLE_SOUND_NOT_IN_SUM(WARNING),
   VEHICLE_SOUNDS_UNKNOWN(WARNING),
   NOISE_CANCELLING_DISTURBED(WARNING),
   SUM_NOT_FLAT(WARNING),

@@ -101,7 +101,7 @@ final class SumRemarks {
       return;
     }
     if (!advice.connect() && !carries.isEmpty()) {
-      run.find(SumFinding.VEHICLE_SOUND_CUT_OFF).at(at + "/carries").with("name", name);
+      run.find(SumFinding.VEHICLE_SOUND_NOT_IN_SUM).at(at + "/carries").with("name", name);
     }
     if (Set.copyOf(carries).contains(VehicleSound.NOISE_CANCELLING)) {
       run.find(SumFinding.NOISE_CANCELLING_DISTURBED).at(at + "/carries").with("name", name);

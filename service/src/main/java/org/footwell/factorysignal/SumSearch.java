@@ -17,10 +17,14 @@ final class SumSearch {
   /** Sums that are as even as this within the best are as good; common practice, no source. */
   private static final double AS_GOOD_DB = 0.5;
 
-  /** A polarity or the delays are set more easily than a connection is made or given up. */
-  private static final int CONNECTION = 3;
+  /**
+   * What a change counts: a connection is made or given up less easily than the delays or a polarity
+   * are set, and an inverted output is put right before another is inverted too.
+   */
+  private static final int CONNECTION = 6;
 
-  private static final int SETTING = 2;
+  private static final int SETTING = 4;
+  private static final int PUT_RIGHT = 3;
 
   private static final int PER_OCTAVE = 48;
 
@@ -196,10 +200,14 @@ final class SumSearch {
     return best;
   }
 
-  private static int changes(Way way, Way now) {
-    return CONNECTION * Integer.bitCount(way.used() ^ now.used())
-        + SETTING * Integer.bitCount(way.turned())
-        + (way.undone() ? SETTING : 0);
+  private int changes(Way way, Way now) {
+    int sum = CONNECTION * Integer.bitCount(way.used() ^ now.used()) + (way.undone() ? SETTING : 0);
+    for (int o = 0; o < outputs.size(); o++) {
+      if (way.turns(o)) {
+        sum += outputs.get(o).output().polarity() < 0 ? PUT_RIGHT : SETTING;
+      }
+    }
+    return sum;
   }
 
   private boolean delaysDiffer(int used) {
