@@ -5,17 +5,22 @@ import org.footwell.alignment.SeatDelays;
 import org.footwell.amplifier.AmplifierRatings;
 import org.footwell.amplifier.RailMatch;
 import org.footwell.arrival.ArrivalTimes;
+import org.footwell.balance.LevelAndBalance;
 import org.footwell.calculation.Calculation;
 import org.footwell.carpentry.BoxPanels;
+import org.footwell.clipping.ClipPoint;
 import org.footwell.comparison.DriverComparison;
+import org.footwell.correction.ResponseCorrection;
 import org.footwell.crossover.CrossoverPlan;
 import org.footwell.driver.DriverCheck;
 import org.footwell.enclosure.ClosedBox;
 import org.footwell.enclosure.VentedBox;
 import org.footwell.exposure.SoundExposure;
+import org.footwell.factorysignal.SignalSum;
 import org.footwell.filters.CrossoverFilters;
 import org.footwell.fit.AdapterRing;
 import org.footwell.gain.GainChain;
+import org.footwell.handover.LoudspeakerSum;
 import org.footwell.heat.AmplifierHeat;
 import org.footwell.impedance.ImpedanceCurve;
 import org.footwell.impedance.ImpedanceFit;
@@ -26,6 +31,7 @@ import org.footwell.loudness.EqualLoudness;
 import org.footwell.passive.PassiveFilter;
 import org.footwell.passive.PassiveNetwork;
 import org.footwell.plan.PlanReview;
+import org.footwell.rolloff.BassRolloff;
 import org.footwell.seatlevel.SeatLevels;
 import org.footwell.supply.SupplyBudget;
 import org.footwell.supply.SupplyCable;
@@ -61,7 +67,13 @@ public final class Calculations {
           new ArrivalTimes(),
           new ClosedBox(),
           new VentedBox(),
-          new BoxPanels());
+          new BoxPanels(),
+          new LevelAndBalance(),
+          new ResponseCorrection(),
+          new LoudspeakerSum(),
+          new SignalSum(),
+          new BassRolloff(),
+          new ClipPoint());
 
   private Calculations() {}
 }

@@ -45,6 +45,9 @@ class ArchitectureTest {
           entry("balance", List.of()),
           entry("correction", List.of()),
           entry("handover", List.of()),
+          entry("factorysignal", List.of()),
+          entry("rolloff", List.of()),
+          entry("clipping", List.of()),
           entry("alignment", List.of()));
 
   @ArchTest static final ArchRule arrowsPointOneWay = arrows();

@@ -56,7 +56,13 @@ public class CalculationBenchmark {
     "arrival-times",
     "closed-box",
     "vented-box",
-    "box-panels"
+    "box-panels",
+    "level-and-balance",
+    "response-correction",
+    "loudspeaker-sum",
+    "signal-sum",
+    "bass-rolloff",
+    "clip-point"
   })
   public String id;
 

@@ -7,6 +7,7 @@ import static org.footwell.carpentry.CarpentryFault.WEDGE_NOT_A_WEDGE;
 
 import java.util.stream.Stream;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.footwell.calculation.Refused;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Texts;
 import org.footwell.carpentry.BoxPanelsRequest.Measured;
@@ -17,6 +18,9 @@ final class Dimensions {
 
   private static final double LONGEST_MM = 3000;
   private static final int SOLVER_STEPS = 200;
+
+  /** How near the volume found must be to the one asked for. */
+  private static final double SAME_VOLUME = 1e-6;
 
   private final BoxPanelsRequest q;
 
@@ -29,18 +33,17 @@ final class Dimensions {
     refuseUndecided(run);
     double most = highest();
     if (!(tried(most).grossL() >= grossL)) {
-      run.refuse(DIMENSION_OUT_OF_REACH)
-          .at("/" + unknown())
-          .given(grossL)
-          .with("limit", LONGEST_MM)
-          .with("name", unknown())
-          .allowed("larger dimensions, less lean, thinner board or a smaller volume");
-      throw run.refused();
+      throw outOfReach(
+          grossL, "larger dimensions, less lean, thinner board or a smaller volume", run);
     }
     double found =
         new BrentSolver(1e-13, 1e-10)
             .solve(SOLVER_STEPS, mm -> tried(mm).grossL() - grossL, 1e-3, most);
     Carcass carcass = tried(found);
+    if (Math.abs(carcass.grossL() - grossL) > SAME_VOLUME * grossL) {
+      // The back meets the front before the volume is that small.
+      throw outOfReach(grossL, "less lean, smaller dimensions or a larger volume", run);
+    }
     if (isWedge() && carcass.lean() <= 0) {
       run.refuse(WEDGE_NOT_A_WEDGE)
           .at("/top_depth_mm")
@@ -52,6 +55,16 @@ final class Dimensions {
       throw run.refused();
     }
     return carcass;
+  }
+
+  private Refused outOfReach(double grossL, String allowed, Run run) {
+    run.refuse(DIMENSION_OUT_OF_REACH)
+        .at("/" + unknown())
+        .given(grossL)
+        .with("limit", LONGEST_MM)
+        .with("name", unknown())
+        .allowed(allowed);
+    return run.refused();
   }
 
   private void refuseUndecided(Run run) {

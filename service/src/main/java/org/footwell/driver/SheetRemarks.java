@@ -121,6 +121,7 @@ final class SheetRemarks {
       run.find(DriverFinding.SENSITIVITY_FITS_OTHER_BASIS)
           .at("/sensitivity/basis")
           .value(sheet.of(Figure.LEVEL))
+          .limit(sheet.of(Figure.LEVEL) - agreement.otherBasisExcess())
           .with("other", sheet.drive.isPerVolt() ? "for 1 W" : "at 2.83 V");
     }
   }

@@ -6,7 +6,7 @@ import org.footwell.calculation.Source;
 /** Ohm's and Joule's laws for RMS values of sines into a resistance. */
 public final class Electricity {
 
-  private static final Source LAW = Source.of("Ohm's and Joule's laws");
+  public static final Source LAW = Source.of("Ohm's and Joule's laws");
 
   /** Power in W that U volts RMS give into R ohms (above 0). */
   public static final Formula.Of2 POWER =

@@ -79,9 +79,20 @@ final class ChannelLevel {
         heldBy = limits.holds();
       }
     }
+    remarkMovement(channel);
     double level = weakest(channel, pressureOfBand.values());
     return Optional.of(
         new Loudness(level, heldBy == null ? null : (Double) (level + room), heldBy));
+  }
+
+  private void remarkMovement(int channel) {
+    boolean judged =
+        resolved.driversOf(channel).stream().anyMatch(driver -> cone(channel, driver) != null);
+    if (!judged) {
+      run.find(PlanFinding.MOVEMENT_NOT_JUDGED)
+          .at("/channels/" + channel)
+          .with("channel", plan.channels().get(channel).id());
+    }
   }
 
   private double weakest(int channel, Collection<Double> pressures) {

@@ -15,12 +15,16 @@ import org.footwell.crossover.CrossoverPlanRequest;
 import org.footwell.crossover.CrossoverPlanResult;
 import org.footwell.crossover.CrossoverPlanResult.PlannedCrossover;
 import org.footwell.crossover.CrossoverWay;
+import org.footwell.parts.Filter;
 import org.footwell.plan.PlanReviewResult.CrossoverLine;
 
 /** Whether both drivers are at ease where one channel hands over to another. */
 final class CrossoverReview {
 
   private static final CrossoverPlan CROSSOVER_PLAN = new CrossoverPlan();
+
+  /** A corner further than half an octave from its crossover is not for it; common practice. */
+  private static final double APART_RATIO = Math.sqrt(2);
 
   /** Bounds of the level that crossover-plan takes, dB SPL. */
   private static final double LEAST_DB_SPL = 60;
@@ -152,7 +156,8 @@ final class CrossoverReview {
           .with("upper", crossover.upper())
           .with(
               "reason",
-              tooLow ? window.lowestReason().inWords() : window.highestReason().inWords());
+              reason(
+                  tooLow ? window.lowestReason().inWords() : window.highestReason().inWords()));
     }
     return new CrossoverLine(
         crossover.lower(),
@@ -162,5 +167,39 @@ final class CrossoverReview {
         window.lowestReason(),
         window.highestHz(),
         window.highestReason());
+  }
+
+  /** Its words go on with a comma in sentences of crossover-plan. */
+  private static String reason(String words) {
+    return words.endsWith(",") ? words.substring(0, words.length() - 1) : words;
+  }
+
+  /** Holds the filters of both channels against the crossover they are said to make. */
+  void remarkFilters() {
+    for (SeatDelaysRequest.Crossover crossover : plan.crossovers()) {
+      int lower = channel(crossover.lower());
+      int upper = channel(crossover.upper());
+      remarkFilter(
+          plan.channels().get(lower).lowPass(),
+          "/channels/" + lower + "/low_pass",
+          crossover.lower(),
+          crossover.frequencyHz());
+      remarkFilter(
+          plan.channels().get(upper).highPass(),
+          "/channels/" + upper + "/high_pass",
+          crossover.upper(),
+          crossover.frequencyHz());
+    }
+  }
+
+  private void remarkFilter(Filter filter, String at, String channel, double crossoverHz) {
+    if (filter != null
+        && Math.abs(Math.log(filter.frequencyHz() / crossoverHz)) > Math.log(APART_RATIO)) {
+      run.find(PlanFinding.FILTER_OFF_CROSSOVER)
+          .at(at + "/frequency_hz")
+          .value(filter.frequencyHz())
+          .limit(crossoverHz)
+          .with("channel", channel);
+    }
   }
 }

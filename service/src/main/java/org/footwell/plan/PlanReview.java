@@ -80,7 +80,9 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
     }
     List<AmplifierLine> amplifiers =
         new AmplifierReview(plan, resolved, run, channels, lowestOhm).lines();
-    List<CrossoverLine> crossovers = new CrossoverReview(plan, resolved, run, levels).lines();
+    CrossoverReview crossing = new CrossoverReview(plan, resolved, run, levels);
+    crossing.remarkFilters();
+    List<CrossoverLine> crossovers = crossing.lines();
     run.requireNoFaults();
 
     List<Double> trims = trims(levels, delays.orElseThrow());

@@ -26,6 +26,9 @@ final class Totals {
   /** From here on added mass is worth a word, g; common practice, no source. */
   private static final double HEAVIER_G = 10_000;
 
+  /** A part of this mass becomes a projectile in a crash, g; common practice, no source. */
+  private static final double HEAVY_PART_G = 2_000;
+
   private final VehiclePlan plan;
   private final Resolved resolved;
   private final Run run;
@@ -115,7 +118,9 @@ final class Totals {
             .filter(Objects::nonNull)
             .map(VehiclePlan.Part::massG)
             .collect(Collectors.toList());
+    remarkHeavyParts();
     if (Stream.concat(in.stream(), out.stream()).anyMatch(Objects::isNull)) {
+      run.find(PlanFinding.MASS_NOT_KNOWN).at("/new_parts");
       return null;
     }
     double change = in.stream().mapToDouble(d -> d).sum() - out.stream().mapToDouble(d -> d).sum();
@@ -125,6 +130,31 @@ final class Totals {
     return change;
   }
 
+  /** What must not come loose in a crash. */
+  private void remarkHeavyParts() {
+    List<String> heavy =
+        Stream.concat(
+                drivers()
+                    .map(resolved::part)
+                    .distinct()
+                    .filter(part -> isHeavy(part.massG()))
+                    .map(VehiclePlan.Part::id),
+                plan.amplifiers().stream()
+                    .filter(amplifier -> isHeavy(amplifier.massG()))
+                    .map(VehiclePlan.Amplifier::id))
+            .toList();
+    if (!heavy.isEmpty()) {
+      run.find(PlanFinding.HEAVY_PARTS)
+          .at("/new_parts")
+          .limit(HEAVY_PART_G / 1000)
+          .with("names", String.join(", ", heavy));
+    }
+  }
+
+  private static boolean isHeavy(Double massG) {
+    return massG != null && massG >= HEAVY_PART_G;
+  }
+
   /** Price of all that is new, exact; null when one has none. */
   BigDecimal price() {
     List<BigDecimal> prices =
@@ -132,7 +162,11 @@ final class Totals {
                 drivers().map(d -> resolved.part(d).price()),
                 plan.amplifiers().stream().map(VehiclePlan.Amplifier::price))
             .collect(Collectors.toList());
-    return prices.contains(null) ? null : prices.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+    if (prices.contains(null)) {
+      run.find(PlanFinding.PRICE_NOT_KNOWN).at("/new_parts");
+      return null;
+    }
+    return prices.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
   }
 
   private Stream<Integer> drivers() {

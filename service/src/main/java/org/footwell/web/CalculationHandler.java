@@ -93,7 +93,10 @@ final class CalculationHandler {
       Context ctx, Endpoint<?, R> endpoint, Answer<R> answer, Format format) {
     ctx.res().setHeader("Footwell-Verdict", answer.verdict().name().toLowerCase(Locale.ROOT));
     if (endpoint.formats().view(format) != null) {
-      String file = endpoint.card().id() + "." + format.name();
+      // A view such as setup_csv is a file that ends in csv.
+      int ending = format.name().lastIndexOf('_') + 1;
+      String what = ending == 0 ? "" : "-" + format.name().substring(0, ending - 1);
+      String file = endpoint.card().id() + what + "." + format.name().substring(ending);
       ctx.res().setHeader("Content-Disposition", "inline; filename=\"" + file + "\"");
     }
   }

@@ -176,6 +176,19 @@ class BoxPanelsTest {
     assertEquals("wedge-given-twice", draft.fault().code());
   }
 
+  /** A back that leans so far keeps more than the volume asked for in front of it. */
+  @Test
+  void aLeanThatLeavesMoreThanAskedForIsRefused() {
+    PanelsDraft draft = new PanelsDraft();
+    draft.measured = Measured.OUTSIDE;
+    draft.net = 1;
+    draft.width = 600.0;
+    draft.height = 500.0;
+    draft.angle = 60.0;
+    assertEquals("dimension-out-of-reach", draft.fault().code());
+    assertEquals("/depth_mm", draft.fault().pointer());
+  }
+
   @Test
   void aTopAsDeepAsTheBottomIsNoWedge() {
     PanelsDraft draft = new PanelsDraft();

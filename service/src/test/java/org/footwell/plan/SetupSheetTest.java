@@ -163,6 +163,44 @@ class SetupSheetTest {
     assertEquals(peaks - 20 * Math.log10(0.4) + 3.0103 - 12, centre.largestLevelDbSpl(), 0.01);
   }
 
+  @Test
+  void aChannelWhoseConesNothingHoldsIsNotCalledJudged() {
+    assertEquals(List.of("movement-not-judged /channels/5"), about(answer(plan()), "/channels/5"));
+    ObjectNode plan = plan();
+    ((ObjectNode) plan.at("/channels/2")).remove("high_pass");
+    assertTrue(about(answer(plan), "/channels/2").contains("movement-not-judged /channels/2"));
+  }
+
+  @Test
+  void aFilterThatIsNotForItsCrossoverIsFound() {
+    ObjectNode plan = plan();
+    ((ObjectNode) plan.at("/channels/5/low_pass")).put("frequency_hz", 500);
+    assertTrue(
+        about(answer(plan), "/channels/5/low_pass")
+            .contains("filter-off-crossover /channels/5/low_pass/frequency_hz"));
+    ((ObjectNode) plan.at("/channels/5/low_pass")).put("frequency_hz", 100);
+    assertEquals(List.of(), about(answer(plan), "/channels/5/low_pass/frequency_hz"));
+  }
+
+  @Test
+  void whatIsHeavyIsNamedAndATotalThatIsMissingSaysSo() {
+    Answer<PlanReviewResult> answer = answer(plan());
+    assertTrue(about(answer, "/new_parts").contains("heavy-parts /new_parts"));
+    String text =
+        answer.findings().stream()
+            .filter(finding -> finding.code().equals("heavy-parts"))
+            .findFirst()
+            .orElseThrow()
+            .text();
+    assertTrue(text.startsWith("sub_25_dual, main, bass weigh 2 kg or more each"), text);
+    ObjectNode plan = plan();
+    part(plan, "woofer_16").remove("mass_g");
+    part(plan, "woofer_16").remove("price");
+    List<String> about = about(answer(plan), "/new_parts");
+    assertTrue(about.contains("mass-not-known /new_parts"), about::toString);
+    assertTrue(about.contains("price-not-known /new_parts"), about::toString);
+  }
+
   private static ObjectNode measured(String channel, double level, double arrival, int polarity) {
     ObjectNode entry = Json.MAPPER.createObjectNode();
     entry.put("channel", channel).put("level_db_spl", level).put("arrival_ms", arrival);

@@ -1,0 +1,18 @@
+package org.footwell.factorysignal;
+
+import org.footwell.calculation.FaultCode;
+
+/** Why outputs cannot be added up. */
+public enum SumFault implements FaultCode {
+  POLARITY_ZERO,
+  LINKWITZ_RILEY_ODD,
+  SECTION_FIELD_NOT_TAKEN,
+  FREQUENCY_ABOVE_HALF_RATE,
+  RESPONSE_GIVEN_TWICE,
+  TOO_FEW_POINTS,
+  VOLTAGES_INCOMPLETE,
+  NO_OUTPUT_IN_SUM,
+  BAND_OUTSIDE_RESPONSES,
+  FLAT_BAND_REVERSED,
+  SUM_SILENT
+}
