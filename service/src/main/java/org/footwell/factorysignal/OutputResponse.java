@@ -97,7 +97,7 @@ interface OutputResponse {
   record Impulse(List<Double> samples, double rateHz) implements OutputResponse {
 
     /** No electrical response goes on for longer. */
-    static final int MOST_SAMPLES = 1 << 15;
+    static final int MOST_SAMPLES = 1 << 14;
 
     /** Recordings reach so much of their rate with an honest phase. */
     private static final double USABLE = 0.45;

@@ -68,7 +68,7 @@ public final class SignalSum implements Calculation<SignalSumRequest, SignalSumR
                   + " volume need the sum at each step.",
               "Filters are taken as digital sections of the sample rate stated, with the same"
                   + " latency in all outputs unless delays say otherwise.",
-              "Measured responses must share their time and level reference; the first 32,768"
+              "Measured responses must share their time and level reference; the first 16,384"
                   + " samples of an impulse response count.",
               "An all-pass in a measured output is found by its phase beyond the minimum phase of"
                   + " its magnitude, where that turns by more than a right angle.",
