@@ -156,8 +156,7 @@ final class CrossoverReview {
           .with("upper", crossover.upper())
           .with(
               "reason",
-              reason(
-                  tooLow ? window.lowestReason().inWords() : window.highestReason().inWords()));
+              reason(tooLow ? window.lowestReason().inWords() : window.highestReason().inWords()));
     }
     return new CrossoverLine(
         crossover.lower(),
