@@ -110,10 +110,10 @@ final class BalanceRemarks {
     if (Math.abs(pair.differenceDb()) > UNEVEN_DB) {
       run.find(PAIR_UNEVEN)
           .at(at)
-          .value(pair.differenceDb())
+          .value(Math.abs(pair.differenceDb()))
           .limit(UNEVEN_DB)
-          .with("left", pair.left())
-          .with("right", pair.right());
+          .with("louder", pair.differenceDb() > 0 ? pair.left() : pair.right())
+          .with("softer", pair.differenceDb() > 0 ? pair.right() : pair.left());
     }
     if (Math.abs(pair.largestDifferenceDb()) > UNEVEN_BAND_DB) {
       run.find(PAIR_UNEVEN_IN_BANDS)

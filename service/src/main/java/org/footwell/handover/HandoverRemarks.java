@@ -57,11 +57,11 @@ final class HandoverRemarks {
     if (Math.abs(r.levelDifferenceDb()) > APART_DB) {
       run.find(LEVELS_APART)
           .at("/crossover_hz")
-          .value(r.levelDifferenceDb())
+          .value(Math.abs(r.levelDifferenceDb()))
           .limit(APART_DB)
           .with("frequency", q.crossoverHz())
-          .with("lower", lower)
-          .with("upper", upper);
+          .with("louder", r.levelDifferenceDb() > 0 ? upper : lower)
+          .with("softer", r.levelDifferenceDb() > 0 ? lower : upper);
     }
     setting(r);
     positions(r, positions);
@@ -74,8 +74,8 @@ final class HandoverRemarks {
       String delay = Texts.forPeople(Math.abs(r.best().delayMs()));
       run.find(turn ? POLARITY_LOSES : DELAY_LOSES)
           .at("/channels")
-          .value(-r.asSet().lossDb())
-          .limit(-r.best().lossDb())
+          .value(hundredths(-r.asSet().lossDb()))
+          .limit(hundredths(-r.best().lossDb()))
           .with("lower", lower)
           .with("upper", upper)
           .with("name", r.delayed())
@@ -91,8 +91,8 @@ final class HandoverRemarks {
     if (r.otherPolarity().lossDb() > r.best().lossDb() - WORTH_DB) {
       run.find(DELAY_AMBIGUOUS)
           .at("/channels")
-          .value(-r.otherPolarity().lossDb())
-          .limit(-r.best().lossDb())
+          .value(hundredths(-r.otherPolarity().lossDb()))
+          .limit(hundredths(-r.best().lossDb()))
           .with("delay", r.otherPolarity().delayMs());
     }
     if (Math.abs(r.best().delayMs()) > AT_END * q.delayRangeMs()) {
@@ -101,6 +101,11 @@ final class HandoverRemarks {
           .value(r.best().delayMs())
           .limit(q.delayRangeMs());
     }
+  }
+
+  /** Less than a hundredth of a dB is nothing; the result has the digits. */
+  private static double hundredths(double db) {
+    return Math.round(100 * db) / 100.0;
   }
 
   private void positions(LoudspeakerSumResult r, List<PairOfResponses> positions) {
