@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.footwell.balance.LevelAndBalanceRequest.Channel;
 import org.footwell.calculation.Run;
+import org.footwell.measurement.Gate;
 import org.footwell.measurement.ImpulseResponses;
 import org.footwell.measurement.PositionPowers;
 import org.footwell.parts.LevelAt;
@@ -99,7 +100,7 @@ final class BandLevels {
 
   /** Lowest frequency the gates can tell, Hz. */
   double gateLimitHz() {
-    return 1 / heard.lengthS();
+    return Gate.LIMIT.at(heard.lengthS());
   }
 
   /** Mean level in the bands it is judged by, dB. */

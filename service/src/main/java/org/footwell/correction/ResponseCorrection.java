@@ -85,7 +85,7 @@ public final class ResponseCorrection
       PositionPowers heard =
           PositionPowers.of(
               channel.id(), q, responses, points, q.smoothingPerOctave(), calibration, run);
-      limitHz = Math.max(limitHz, 1 / heard.lengthS());
+      limitHz = Math.max(limitHz, run.apply(Gate.LIMIT, heard.lengthS()));
       PlayingBand band = band(channel, points, heard);
       PlayingBand range = band == null ? null : remarks.told(c, points, band, heard, responses);
       if (range == null) {

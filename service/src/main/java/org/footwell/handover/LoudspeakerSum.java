@@ -87,7 +87,9 @@ public final class LoudspeakerSum
       positions.add(PairOfResponses.of(q, position, responses, frequencies, run));
     }
     double limitHz =
-        1 / positions.stream().mapToDouble(PairOfResponses::lengthS).min().orElseThrow();
+        run.apply(
+            Gate.LIMIT,
+            positions.stream().mapToDouble(PairOfResponses::lengthS).min().orElseThrow());
     if (limitHz > frequencies[0]) {
       run.refuse(HandoverFault.CROSSOVER_BELOW_GATE)
           .at("/gate")

@@ -4,6 +4,7 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
+import org.footwell.calculation.Formula;
 import org.footwell.calculation.Source;
 
 /** Which part of an impulse response counts. */
@@ -28,6 +29,10 @@ public record Gate(
   /** Gate time against the lowest frequency. */
   public static final Source RESOLUTION =
       Source.of("Resolution of a Fourier transform: the inverse of the time it looks at");
+
+  /** Lowest frequency, Hz, that a gate of a length in s can tell. */
+  public static final Formula.Of1 LIMIT =
+      Formula.of("gate_limit_hz", "1/T", "Hz", RESOLUTION).with("T", seconds -> 1 / seconds);
 
   public Gate {
     beforeMs = beforeMs == null ? Double.valueOf(20) : beforeMs;
