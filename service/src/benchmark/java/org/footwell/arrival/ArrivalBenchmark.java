@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import org.footwell.arrival.ArrivalTimesRequest.Channel;
-import org.footwell.arrival.ArrivalTimesRequest.Kind;
-import org.footwell.arrival.ArrivalTimesRequest.Microphone;
+import org.footwell.measurement.RecordedKind;
+import org.footwell.measurement.MicrophonePosition;
 import org.footwell.arrival.ArrivalTimesRequest.Take;
 import org.footwell.arrival.ArrivalTimesRequest.TimeReference;
 import org.footwell.calculation.Engine;
@@ -38,20 +38,20 @@ public class ArrivalBenchmark {
 
   private static ArrivalTimesRequest request() {
     List<Channel> channels = new ArrayList<>();
-    List<Microphone> microphones = new ArrayList<>();
+    List<MicrophonePosition> microphones = new ArrayList<>();
     List<Take> takes = new ArrayList<>();
     for (int c = 0; c < 8; c++) {
       channels.add(new Channel("channel " + c, null, null, null, null));
       for (int m = 0; m < 6; m++) {
         if (c == 0) {
-          microphones.add(new Microphone("microphone " + m, null));
+          microphones.add(new MicrophonePosition("microphone " + m, null));
         }
         Recording recording = Recording.of(RATE_HZ, response(c, m));
         takes.add(new Take("channel " + c, "microphone " + m, recording, null));
       }
     }
     return new ArrivalTimesRequest(
-        Kind.IMPULSE_RESPONSE,
+        RecordedKind.IMPULSE_RESPONSE,
         null,
         TimeReference.COMMON_START,
         channels,
