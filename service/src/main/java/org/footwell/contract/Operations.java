@@ -81,7 +81,7 @@ final class Operations {
     Content body =
         new Content().addMediaType(JSON, new MediaType().schema(request).example(question));
     if (Shape.of(card.request()).holdsSeries()) {
-      body.addMediaType("multipart/form-data", upload(request));
+      body.addMediaType("multipart/form-data", upload(request, question));
     }
     return operation(card, card.id(), "")
         .parameters(options(card))
@@ -90,7 +90,7 @@ final class Operations {
   }
 
   /** The request with its recordings as files beside it. */
-  private MediaType upload(Schema<?> request) {
+  private MediaType upload(Schema<?> request, JsonNode question) {
     Schema<?> file = schemas.plain("string");
     file.setFormat("binary");
     file.setDescription("A WAV file, by the name under which the request knows it as wav");
@@ -101,7 +101,10 @@ final class Operations {
     parts.addProperty("request", request);
     parts.setRequired(List.of("request"));
     parts.setAdditionalProperties(file);
-    return new MediaType().schema(parts).addEncoding("request", new Encoding().contentType(JSON));
+    return new MediaType()
+        .schema(parts)
+        .example(Map.of("request", question))
+        .addEncoding("request", new Encoding().contentType(JSON));
   }
 
   private Operation get(Card<?, ?> card, JsonNode question, JsonNode answer) {
