@@ -109,6 +109,29 @@ public record CrossoverPlanRequest(
     temperatureC = temperatureC == null ? Double.valueOf(20) : temperatureC;
   }
 
+  /** Ways at a level wanted at a distance in m, all else as it stands when nothing is said. */
+  public static CrossoverPlanRequest standard(
+      List<CrossoverWay> ways, double wantedLevelDbSpl, double distanceM, double temperatureC) {
+    return new CrossoverPlanRequest(
+        ways,
+        wantedLevelDbSpl,
+        distanceM,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        null,
+        temperatureC,
+        null);
+  }
+
   /** How the power of a programme is spread. */
   public enum ProgrammeKind {
     /** The simulated programme signal: speech and music of several kinds, averaged. */

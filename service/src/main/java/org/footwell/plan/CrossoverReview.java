@@ -101,25 +101,13 @@ final class CrossoverReview {
     // The level is that of the programme; a sine with the same peaks is louder by the difference.
     double crest = plan.programme() == null ? 0 : plan.programme().crestFactorDb() - 3.01;
     double wanted = Math.max(LEAST_DB_SPL, Math.min(MOST_DB_SPL, level + crest));
-    return new CrossoverPlanRequest(
+    // Beyond this distance the cabin keeps the level up.
+    double distance = ChannelLevel.cabin(plan).criticalDistanceM();
+    return CrossoverPlanRequest.standard(
         List.of(way(lower, below), way(upper, above)),
         wanted,
-        // Beyond it the cabin keeps the level up.
-        ChannelLevel.cabin(plan).criticalDistanceM(),
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        plan.vehicle().temperatureC(),
-        null);
+        distance,
+        plan.vehicle().temperatureC());
   }
 
   private CrossoverWay way(int channel, VehiclePlan.Part part) {
