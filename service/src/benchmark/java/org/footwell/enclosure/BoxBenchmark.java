@@ -48,6 +48,8 @@ public class BoxBenchmark {
           null,
           null,
           null,
+          null,
+          null,
           frequencies);
   private final VentedBoxRequest vented =
       new VentedBoxRequest(
@@ -56,6 +58,8 @@ public class BoxBenchmark {
           new BoxPort(null, 100.0, null, null, null, null, null),
           null,
           150.0,
+          null,
+          null,
           null,
           null,
           null,

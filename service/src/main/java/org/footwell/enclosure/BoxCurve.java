@@ -49,7 +49,7 @@ final class BoxCurve {
     double level = s.levelDbSpl() + gain;
     double displacement = s.displacementMm() * voltage;
     Double byDisplacement = xmax == null ? null : level + Decibels.ofAmplitude(xmax / displacement);
-    Double byHeat = thermalGain == null ? null : s.levelDbSpl() + thermalGain;
+    Double byHeat = thermalGain == null ? null : s.levelDbSpl() - s.filterDb() + thermalGain;
     boolean both = byDisplacement != null && byHeat != null;
     boolean heatFirst = both && byHeat < byDisplacement;
     Double cabinGain = cabin == null ? null : cabin.gainDb(f);

@@ -3,6 +3,7 @@ package org.footwell.enclosure;
 import java.util.HashMap;
 import java.util.Map;
 import org.footwell.calculation.Run;
+import org.footwell.parts.Filter;
 import org.footwell.parts.Rising;
 import org.footwell.physics.Air;
 import org.footwell.physics.Electricity;
@@ -27,6 +28,8 @@ record BoxDrive(double voltage, double power, double oneVoltLevel, double refere
     drives.put("power_w", q.powerW());
     drives.put("voltage_v", q.voltageV());
     run.exactlyOneOf("", drives);
+    Filter.require(q.highPass(), "/high_pass", run);
+    Filter.require(q.lowPass(), "/low_pass", run);
     CabinResponse cabin = q.cabin();
     if (cabin != null) {
       Map<String, Object> ways = new HashMap<>();

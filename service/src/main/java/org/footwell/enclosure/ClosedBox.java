@@ -14,6 +14,7 @@ import org.footwell.calculation.Source;
 import org.footwell.enclosure.ClosedBoxRequest.ClosedVolume;
 import org.footwell.enclosure.ClosedBoxRequest.LeakyBaffle;
 import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.FilterFault;
 import org.footwell.parts.FrequencyFault;
 import org.footwell.parts.Safety;
 import org.footwell.physics.Air;
@@ -96,6 +97,7 @@ public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxR
               EnclosureFinding.CABIN_TABLE_SHORT)
           .refusals(
               EnclosureFault.QTC_UNREACHABLE,
+              FilterFault.LINKWITZ_RILEY_ODD,
               FrequencyFault.RANGE_REVERSED,
               FrequencyFault.RANGE_WITHOUT_POINTS,
               FrequencyFault.FREQUENCIES_UNSORTED)
@@ -114,7 +116,8 @@ public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxR
     ClosedAlignment alignment = alignment(q, run);
     AirBehind air = air(q, alignment, run);
     DriverMechanics mechanics = DriverMechanics.of(q.driver(), q.sourceOhm(), q.temperatureC());
-    BoxCircuit circuit = BoxCircuit.of(q.driver(), mechanics, air, q.temperatureC());
+    BoxCircuit circuit =
+        BoxCircuit.of(q.driver(), mechanics, air, q.temperatureC()).behind(q.filters());
 
     BoxResponse response = response(q, alignment, air, circuit, drive, run);
     double modelLimit =
@@ -184,7 +187,7 @@ public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxR
       Run run) {
     return air.leak() == 0
         ? LowEnd.closed(drive.referenceLevel(), alignment.fcHz(), alignment.qtc(), run)
-        : LowEnd.searched(drive, circuit.withoutCoil(), q.driver().fsHz(), alignment.fcHz());
+        : LowEnd.searched(drive, circuit.bare(), q.driver().fsHz(), alignment.fcHz());
   }
 
   private static double longestM(ClosedBoxRequest q, double volumeL, Run run) {

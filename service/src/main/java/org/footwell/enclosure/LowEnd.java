@@ -65,13 +65,12 @@ final class LowEnd {
   /**
    * Any box, between the lowest and the highest of its resonances in Hz and well beyond.
    *
-   * @param withoutCoil the circuit without inductance
+   * @param bare the circuit without inductance and filters
    */
-  static BoxResponse searched(
-      BoxDrive drive, BoxCircuit withoutCoil, double lowestHz, double highestHz) {
+  static BoxResponse searched(BoxDrive drive, BoxCircuit bare, double lowestHz, double highestHz) {
     double from = lowestHz / REACH;
     double to = highestHz * REACH;
-    Survey survey = new Survey(withoutCoil, from, to);
+    Survey survey = new Survey(bare, from, to);
     Quantity drop = (f, s) -> drive.oneVoltLevel() - s.levelDbSpl();
     Summit peak = survey.highest((f, s) -> -drop.of(f, s));
     boolean peaked = peak.value() > LEAST_PEAK_DB && peak.frequencyHz() < to;

@@ -1,6 +1,11 @@
 package org.footwell.enclosure;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
 import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.Filter;
+import org.footwell.physics.AnalogFilter;
 import org.footwell.radiator.BoxDriver;
 import org.footwell.radiator.CabinResponse;
 
@@ -19,9 +24,22 @@ interface PlayedBox {
 
   Integer subsonicOrder();
 
+  Filter highPass();
+
+  Filter lowPass();
+
   CabinResponse cabin();
 
   CurveFrequencies frequencies();
+
+  /** The filters of the channel, none where none is given. */
+  default List<AnalogFilter> filters() {
+    return Stream.of(
+            Optional.ofNullable(highPass()).map(Filter::highPass),
+            Optional.ofNullable(lowPass()).map(Filter::lowPass))
+        .flatMap(Optional::stream)
+        .toList();
+  }
 
   /** The range boxes are made for. */
   static CurveFrequencies bass() {

@@ -10,6 +10,7 @@ import org.footwell.calculation.Source;
 import org.footwell.enclosure.VentedBoxRequest.VentedVolume;
 import org.footwell.enclosure.VentedBoxResult.Vent;
 import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.FilterFault;
 import org.footwell.parts.FrequencyFault;
 import org.footwell.parts.Safety;
 import org.footwell.physics.Air;
@@ -86,6 +87,7 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
           .refusals(
               EnclosureFault.TUNING_UNREACHABLE,
               EnclosureFault.PORT_FILLS_BOX,
+              FilterFault.LINKWITZ_RILEY_ODD,
               FrequencyFault.RANGE_REVERSED,
               FrequencyFault.RANGE_WITHOUT_POINTS,
               FrequencyFault.FREQUENCIES_UNSORTED)
@@ -112,10 +114,12 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
     }
 
     DriverMechanics mechanics = DriverMechanics.of(q.driver(), q.sourceOhm(), q.temperatureC());
-    BoxCircuit circuit = BoxCircuit.of(q.driver(), mechanics, air(q, port, run), q.temperatureC());
+    BoxCircuit circuit =
+        BoxCircuit.of(q.driver(), mechanics, air(q, port, run), q.temperatureC())
+            .behind(q.filters());
     double highest = Math.max(fb, q.driver().fsHz() * Math.sqrt(1 + alpha));
     BoxResponse response =
-        LowEnd.searched(drive, circuit.withoutCoil(), Math.min(fb, q.driver().fsHz()), highest);
+        LowEnd.searched(drive, circuit.bare(), Math.min(fb, q.driver().fsHz()), highest);
     double longest = BoxRemarks.longestM(box.longestInsideMm(), box.volumeL(), run);
     double modelLimit = BoxRemarks.modelLimit(q, longest, frequencies, run);
     Survey range = new Survey(circuit, q.frequencies().fromHz(), q.frequencies().toHz());

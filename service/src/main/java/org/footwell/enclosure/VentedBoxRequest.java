@@ -8,6 +8,7 @@ import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.Filter;
 import org.footwell.radiator.BoxDriver;
 import org.footwell.radiator.CabinResponse;
 
@@ -48,6 +49,13 @@ public record VentedBoxRequest(
         @Min(1)
         @Max(8)
         Integer subsonicOrder,
+    @Schema(
+            description =
+                "High-pass of the channel: drive, displacement and level are behind it, f3, f10 and"
+                    + " peak are not")
+        @Valid
+        Filter highPass,
+    @Schema(description = "Low-pass of the channel, likewise") @Valid Filter lowPass,
     @Schema(description = "The vehicle around it, when the level at the seat is wanted") @Valid
         CabinResponse cabin,
     @Schema(

@@ -1,5 +1,6 @@
 package org.footwell.parts;
 
+import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
@@ -8,11 +9,14 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
+import java.util.Objects;
+import org.footwell.calculation.Run;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.FilterPrototype;
 
 /** One side of a crossover: a high-pass or a low-pass of a known kind. */
 @Valid
+@JsonInclude(JsonInclude.Include.NON_NULL)
 public record Filter(
     @Schema(description = "Kind of filter") @NotNull Kind kind,
     @Schema(description = "Order: 6 dB per octave each; Linkwitz-Riley has even orders only")
@@ -28,12 +32,14 @@ public record Filter(
         @DecimalMin("1")
         @DecimalMax("40000")
         Double frequencyHz,
-    @Schema(description = "What the corner of a Bessel filter means; of no effect on other kinds")
+    @Schema(description = "What the corner of a Bessel filter means; other kinds have none")
         BesselNormalisation besselNormalisation) {
 
   public Filter {
     besselNormalisation =
-        besselNormalisation == null ? BesselNormalisation.MAGNITUDE : besselNormalisation;
+        kind != null && kind != Kind.BESSEL
+            ? null
+            : Objects.requireNonNullElse(besselNormalisation, BesselNormalisation.MAGNITUDE);
   }
 
   /** Kinds of filter. */
@@ -65,6 +71,16 @@ public record Filter(
   /** Whether such a filter exists. */
   public boolean possible() {
     return kind != Kind.LINKWITZ_RILEY || order % 2 == 0;
+  }
+
+  /** Refuses a filter that does not exist; there may be none at all. */
+  public static void require(Filter filter, String pointer, Run run) {
+    if (filter != null && !filter.possible()) {
+      run.refuse(FilterFault.LINKWITZ_RILEY_ODD)
+          .at(pointer + "/order")
+          .given(filter.order())
+          .allowed("2, 4, 6 or 8");
+    }
   }
 
   /** The filter as a low-pass. */

@@ -1,201 +1,156 @@
 package org.footwell.plan;
 
-import java.util.Collection;
-import java.util.Collections;
-import java.util.HashMap;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
-import org.footwell.calculation.Formula;
-import org.footwell.calculation.Rebase;
+import java.util.stream.Collectors;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.Source;
-import org.footwell.level.LevelFinding;
-import org.footwell.level.SoundLevel;
 import org.footwell.level.SoundLevelRequest;
-import org.footwell.level.SoundLevelResult;
 import org.footwell.level.SoundLevelResult.Holds;
-import org.footwell.parts.Filter;
 import org.footwell.parts.Position;
-import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.Decibels;
+import org.footwell.plan.PlanReviewResult.BandLine;
+import org.footwell.plan.PlanReviewResult.BoxLine;
 
-/** How loud one channel gets at the main seat. */
+/** How loud one channel gets at the main seat, band by band. */
 final class ChannelLevel {
-
-  private static final SoundLevel SOUND_LEVEL = new SoundLevel();
 
   /** Bands of one passive crossover should not be further apart, dB; common practice, no source. */
   private static final double BANDS_APART_DB = 3;
 
-  /** How finely, and how far from its corner, the skirt of a high-pass is looked at. */
-  private static final int STEPS_PER_OCTAVE = 12;
-
-  private static final int SKIRT_STEPS = 2 * STEPS_PER_OCTAVE;
-
-  private static final Formula.Of2 AVERAGE_POWER =
-      Formula.of("average_power_w", "P·10^((3.01 − crest)/10)", "W", Source.DEFINITION)
-          .with("P", "crest", (p, crest) -> p * Decibels.toPower(Decibels.SINE_CREST - crest));
-
   private final VehiclePlan plan;
   private final Resolved resolved;
   private final Run run;
+  private final DriverLevel drivers;
+  private final BoxReview boxes;
   private final Position ear;
 
   ChannelLevel(VehiclePlan plan, Resolved resolved, Run run, Position ear) {
     this.plan = plan;
     this.resolved = resolved;
     this.run = run;
+    this.drivers = new DriverLevel(plan, resolved, run);
+    this.boxes = new BoxReview(plan, resolved, run);
     this.ear = ear;
   }
 
   /**
    * How loud a channel gets.
    *
-   * @param levelDbSpl at its clip point
+   * @param levelDbSpl at its clip point, that of its weakest band; null when a driver has no
+   *     sensitivity
    * @param largestDbSpl held back by heat and movement as well; null where they are not known
    * @param heldBy what holds that back
    */
-  record Loudness(double levelDbSpl, Double largestDbSpl, Holds heldBy) {}
+  record Loudness(
+      Double levelDbSpl,
+      Double largestDbSpl,
+      Holds heldBy,
+      List<BandLine> bands,
+      List<BoxLine> boxes) {}
 
-  /**
-   * Drivers of one band add in phase, of bands the weakest counts; the first driver to reach a limit
-   * holds back the others. Empty when a driver has no sensitivity.
-   */
-  Optional<Loudness> of(int channel, Map<Integer, Double> driverPowerW) {
-    Map<String, Double> pressureOfBand = new HashMap<>();
-    double room = Double.POSITIVE_INFINITY;
-    Holds heldBy = null;
-    for (Map.Entry<Integer, Double> driver : driverPowerW.entrySet()) {
-      Optional<SoundLevelResult> result = ofDriver(channel, driver.getKey(), driver.getValue());
-      if (result.isEmpty()) {
-        return Optional.empty();
-      }
-      double level = result.get().levelDbSpl();
-      String band = plan.drivers().get(driver.getKey()).band();
-      pressureOfBand.merge(band == null ? "" : band, Decibels.toAmplitude(level), Double::sum);
-      SoundLevelResult.Limits limits = result.get().limits();
-      if (limits != null && limits.largestLevelDbSpl() - level < room) {
-        room = limits.largestLevelDbSpl() - level;
-        heldBy = limits.holds();
-      }
-    }
-    remarkMovement(channel);
-    double level = weakest(channel, pressureOfBand.values());
-    return Optional.of(
-        new Loudness(level, heldBy == null ? null : (Double) (level + room), heldBy));
-  }
-
-  private void remarkMovement(int channel) {
-    boolean judged =
-        resolved.driversOf(channel).stream().anyMatch(driver -> cone(channel, driver) != null);
-    if (!judged) {
+  /** The first driver to reach a limit holds back all others of the channel. */
+  Loudness of(int channel, Map<Integer, Double> driverPowerW) {
+    List<BandLine> bands = new ArrayList<>();
+    List<BoxLine> boxed = new ArrayList<>();
+    List<String> unjudged = new ArrayList<>();
+    inBands(channel)
+        .forEach(
+            (name, members) -> {
+              BandSum band = new BandSum();
+              members.forEach(
+                  d -> band.add(driver(channel, d, driverPowerW.get(d), boxed, unjudged)));
+              bands.add(
+                  new BandLine(
+                      plan.channels().get(channel).id(),
+                      name.isEmpty() ? null : name,
+                      members.stream().map(d -> plan.drivers().get(d).id()).toList(),
+                      band.powerW(),
+                      band.headroomDb(),
+                      band.levelDbSpl(),
+                      band.largestDbSpl(),
+                      band.heldBy()));
+            });
+    if (!unjudged.isEmpty()) {
       run.find(PlanFinding.MOVEMENT_NOT_JUDGED)
           .at("/channels/" + channel)
-          .with("channel", plan.channels().get(channel).id());
+          .with("names", String.join(", ", unjudged));
     }
+    return together(channel, bands, boxed);
   }
 
-  private double weakest(int channel, Collection<Double> pressures) {
-    double weakest = Collections.min(pressures);
-    double apart = Decibels.ofAmplitude(Collections.max(pressures) / weakest);
+  private BandSum.Member driver(
+      int channel, int driver, double powerW, List<BoxLine> boxed, List<String> unjudged) {
+    Optional<BoxReview.Boxed> box = boxes.of(channel, driver, powerW);
+    box.map(BoxReview.Boxed::line).ifPresent(boxed::add);
+    Double room = box.map(BoxReview.Boxed::roomDb).orElse(null);
+    SoundLevelRequest.Cone cone = box.isPresent() ? null : drivers.cone(channel, driver);
+    if (cone == null && room == null) {
+      unjudged.add(plan.drivers().get(driver).id());
+    }
+    return new BandSum.Member(
+        powerW,
+        resolved.part(driver).continuousPowerW(),
+        drivers.of(channel, driver, powerW, cone, ear).orElse(null),
+        room);
+  }
+
+  private Loudness together(int channel, List<BandLine> bands, List<BoxLine> boxed) {
+    if (bands.stream().anyMatch(band -> band.levelDbSpl() == null)) {
+      run.find(PlanFinding.LEVEL_NOT_KNOWN).at("/channels/" + channel);
+      return new Loudness(null, null, null, bands, boxed);
+    }
+    double weakest = bands.stream().mapToDouble(BandLine::levelDbSpl).min().orElseThrow();
+    double apart = bands.stream().mapToDouble(BandLine::levelDbSpl).max().orElseThrow() - weakest;
     if (apart > BANDS_APART_DB) {
       run.find(PlanFinding.BANDS_UNEVEN)
           .at("/channels/" + channel + "/network")
           .value(apart)
           .limit(BANDS_APART_DB);
     }
-    return Decibels.ofAmplitude(weakest);
+    BandLine tightest =
+        bands.stream()
+            .filter(band -> band.heldBy() != null)
+            .min(Comparator.comparing(band -> band.largestLevelDbSpl() - band.levelDbSpl()))
+            .orElse(null);
+    return tightest == null
+        ? new Loudness(weakest, null, null, bands, boxed)
+        : new Loudness(
+            weakest,
+            weakest + tightest.largestLevelDbSpl() - tightest.levelDbSpl(),
+            tightest.heldBy(),
+            bands,
+            boxed);
   }
 
-  private Optional<SoundLevelResult> ofDriver(int channel, int driver, double cleanPowerW) {
-    VehiclePlan.Part part = resolved.part(driver);
-    if (part.sensitivity() == null) {
-      run.find(PlanFinding.LEVEL_NOT_KNOWN).at("/channels/" + channel);
-      return Optional.empty();
+  /** Level of a channel at another place, dB SPL; null when a driver has no sensitivity. */
+  Double levelAt(int channel, Map<Integer, Double> driverPowerW, Position place) {
+    double weakest = Double.POSITIVE_INFINITY;
+    for (List<Integer> members : inBands(channel).values()) {
+      double pressure = 0;
+      for (int driver : members) {
+        Optional<Double> level = drivers.at(driver, driverPowerW.get(driver), place);
+        if (level.isEmpty()) {
+          return null;
+        }
+        pressure += Decibels.toAmplitude(level.get());
+      }
+      weakest = Math.min(weakest, Decibels.ofAmplitude(pressure));
     }
-    double power = run.apply(AVERAGE_POWER, cleanPowerW, crest());
-    SoundLevelRequest request =
-        new SoundLevelRequest(
-            part.sensitivity(),
-            part.sensitivityOhm(),
-            power,
-            null,
-            Positions.distance(plan.drivers().get(driver).position(), ear),
-            null,
-            null,
-            null,
-            cabin(plan),
-            null,
-            crest(),
-            null,
-            null,
-            null,
-            null,
-            part.continuousPowerW(),
-            cone(channel, driver));
-    String partAt = "/new_parts/" + resolved.partOf(driver);
-    Rebase places =
-        Rebase.to("/channels/" + channel, plan.drivers().get(driver).id())
-            .with("/sensitivity", partAt + "/sensitivity")
-            .with("/rated_ohm", partAt + "/sensitivity_ohm")
-            .with("/continuous_power_w", partAt + "/continuous_power_w")
-            .with("/cone", partAt)
-            .with("/cone/frequency_hz", "/channels/" + channel + "/high_pass/frequency_hz")
-            .with("/cabin", "/vehicle/cabin_length_m")
-            // The plan itself says what each sensitivity is for, and judges exposure on the whole.
-            .without(
-                LevelFinding.SENSITIVITY_BASIS,
-                LevelFinding.CABIN_MODEL,
-                LevelFinding.EXPOSURE_UNKNOWN,
-                LevelFinding.CABIN_AT_OTHER_FREQUENCY);
-    return run.call(SOUND_LEVEL, request, places);
+    return weakest;
   }
 
-  /**
-   * The cone of a driver at the lowest frequency the high-pass of its channel gives it. Null without
-   * one, where the box decides, and where a passive crossover keeps the bass away.
-   */
-  private SoundLevelRequest.Cone cone(int channel, int driver) {
-    VehiclePlan.Part part = resolved.part(driver);
-    Filter highPass = plan.channels().get(channel).highPass();
-    boolean known = part.sdCm2() != null && part.xmaxMm() != null && highPass != null;
-    return known && lowestOfItsChannel(channel, part)
-        ? new SoundLevelRequest.Cone(part.sdCm2(), part.xmaxMm(), asIfUnfiltered(highPass))
-        : null;
-  }
-
-  /**
-   * The frequency, Hz, at which a cone without the high-pass moves as far as it does at most with it:
-   * at the same level a cone moves with 1/f², and the filter takes from that below its corner.
-   */
-  private static double asIfUnfiltered(Filter highPass) {
-    AnalogFilter filter = highPass.highPass();
-    double corner = highPass.frequencyHz();
-    double most = 0;
-    for (int step = -SKIRT_STEPS; step <= SKIRT_STEPS; step++) {
-      double x = Math.pow(2, (double) step / STEPS_PER_OCTAVE);
-      most = Math.max(most, Decibels.toAmplitude(filter.magnitudeDb(x * corner)) / (x * x));
-    }
-    return corner / Math.sqrt(most);
-  }
-
-  private boolean lowestOfItsChannel(int channel, VehiclePlan.Part part) {
+  /** The drivers of a channel by band, in order of the plan; "" stands for no passive crossover. */
+  private Map<String, List<Integer>> inBands(int channel) {
     return resolved.driversOf(channel).stream()
-        .map(resolved::part)
-        .allMatch(
-            other ->
-                other.equals(part)
-                    || (part.impedance() != null
-                        && other.impedance() != null
-                        && part.impedance().fsHz() <= other.impedance().fsHz()));
-  }
-
-  /** The inside of the vehicle as the level takes it. */
-  static SoundLevelRequest.Cabin cabin(VehiclePlan plan) {
-    return new SoundLevelRequest.Cabin(plan.vehicle().cabinLengthM(), null, null, null);
-  }
-
-  private double crest() {
-    return plan.programme() == null ? Decibels.SINE_CREST : plan.programme().crestFactorDb();
+        .collect(
+            Collectors.groupingBy(
+                driver -> Objects.requireNonNullElse(plan.drivers().get(driver).band(), ""),
+                LinkedHashMap::new,
+                Collectors.toList()));
   }
 }

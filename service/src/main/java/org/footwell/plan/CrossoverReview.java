@@ -102,7 +102,7 @@ final class CrossoverReview {
     double crest = plan.programme() == null ? 0 : plan.programme().crestFactorDb() - 3.01;
     double wanted = Math.max(LEAST_DB_SPL, Math.min(MOST_DB_SPL, level + crest));
     // Beyond this distance the cabin keeps the level up.
-    double distance = ChannelLevel.cabin(plan).criticalDistanceM();
+    double distance = DriverLevel.cabin(plan).criticalDistanceM();
     return CrossoverPlanRequest.standard(
         List.of(way(lower, below), way(upper, above)),
         wanted,

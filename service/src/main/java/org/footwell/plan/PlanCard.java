@@ -14,6 +14,9 @@ import org.footwell.calculation.FaultCode;
 import org.footwell.calculation.FindingCode;
 import org.footwell.calculation.Source;
 import org.footwell.crossover.CrossoverPlan;
+import org.footwell.driver.DriverCheck;
+import org.footwell.enclosure.ClosedBox;
+import org.footwell.enclosure.VentedBox;
 import org.footwell.gain.GainChain;
 import org.footwell.heat.AmplifierHeat;
 import org.footwell.impedance.ImpedanceCurve;
@@ -35,7 +38,10 @@ final class PlanCard {
           new AmplifierHeat(),
           new SupplyCable(),
           new GainChain(),
-          new CrossoverPlan());
+          new CrossoverPlan(),
+          new DriverCheck(),
+          new ClosedBox(),
+          new VentedBox());
 
   static final Card<VehiclePlan, PlanReviewResult> CARD =
       Card.of("plan-review", VehiclePlan.class, PlanReviewResult.class)
@@ -45,7 +51,8 @@ final class PlanCard {
                   + " channel is run through wiring-load, rail-match, sound-level and seat-delays; where"
                   + " the plan says enough, also through impedance-curve and gain-chain, and every"
                   + " amplifier through amplifier-heat and supply-cable, and crossovers through"
-                  + " crossover-plan."
+                  + " crossover-plan, parts through driver-check and boxes through closed-box and"
+                  + " vented-box."
                   + " One line per channel, the system as a whole, and one verdict with the"
                   + " findings that explain it, worst first.")
           .example(example())
@@ -57,6 +64,8 @@ final class PlanCard {
                   .toArray(Source[]::new))
           .limits(
               "A channel plays from the middle of its drivers.",
+              "Levels at the seats are sums of powers; how phases and bands add there is for"
+                  + " seat-levels.",
               "Levels are at the clip point of each amplifier; what heat and movement of the drivers"
                   + " allow stands beside them. Channels add as powers.",
               "Each band of a passive crossover is judged as if it got the whole signal.",

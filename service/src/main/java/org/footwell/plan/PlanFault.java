@@ -7,5 +7,6 @@ public enum PlanFault implements FaultCode {
   OUTPUT_USED_TWICE,
   DRIVER_USED_TWICE,
   BRIDGE_OF_ONE,
-  BRIDGE_OF_UNLIKE
+  BRIDGE_OF_UNLIKE,
+  BOXED_PART_INCOMPLETE
 }

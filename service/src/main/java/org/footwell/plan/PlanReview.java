@@ -1,23 +1,19 @@
 package org.footwell.plan;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.footwell.alignment.AlignmentFinding;
-import org.footwell.alignment.SeatDelays;
 import org.footwell.alignment.SeatDelaysRequest;
 import org.footwell.alignment.SeatDelaysResult;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
-import org.footwell.calculation.Rebase;
 import org.footwell.calculation.Run;
 import org.footwell.level.Exposure;
 import org.footwell.level.LevelFinding;
-import org.footwell.parts.Position;
 import org.footwell.plan.PlanReviewResult.AmplifierLine;
 import org.footwell.plan.PlanReviewResult.ChannelLine;
 import org.footwell.plan.PlanReviewResult.CrossoverLine;
@@ -26,11 +22,6 @@ import org.footwell.plan.PlanReviewResult.SetupLine;
 
 /** The whole vehicle plan, every channel run through the calculations, with one verdict. */
 public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResult> {
-
-  private static final SeatDelays SEAT_DELAYS = new SeatDelays();
-
-  /** Drivers of one channel further apart than this cannot share a delay; common practice, m. */
-  private static final double APART_M = 1;
 
   @Override
   public Card<VehiclePlan, PlanReviewResult> card() {
@@ -41,35 +32,35 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
   public PlanReviewResult compute(VehiclePlan plan, Run run) {
     Resolved resolved = new Resolved(plan, run);
     Handover handover = new Handover(plan, run);
+    new BoxReview(plan, resolved, run).check();
     List<Optional<ChannelReview.Powered>> powered =
         IntStream.range(0, plan.channels().size())
             .mapToObj(i -> new ChannelReview(plan, resolved, run, i).powered())
             .toList();
-    Optional<SeatDelaysResult> delays =
-        run.call(SEAT_DELAYS, delays(plan, resolved, run), places(levelsKnown(plan)));
+    Optional<SeatDelaysResult> aligned = new DelayReview(plan, resolved, run).delays();
     run.requireNoFaults();
     remarkUnused(plan, resolved, run);
+    new PartReview(plan, run).remark();
 
     SeatDelaysRequest.Seat main =
         plan.seats().stream()
             .max(Comparator.comparing(SeatDelaysRequest.Seat::weight))
             .orElseThrow();
     ChannelLevel level = new ChannelLevel(plan, resolved, run, Positions.head(main));
-    List<Optional<ChannelLevel.Loudness>> loudness =
-        IntStream.range(0, plan.channels().size())
-            .mapToObj(i -> level.of(i, powered.get(i).orElseThrow().driverPowerW()))
+    List<ChannelReview.Powered> channels = powered.stream().map(Optional::orElseThrow).toList();
+    SeatDelaysResult delays = aligned.orElseThrow();
+    List<ChannelLevel.Loudness> loudness =
+        IntStream.range(0, channels.size())
+            .mapToObj(i -> level.of(i, channels.get(i).driverPowerW()))
             .toList();
     List<Double> levels =
-        loudness.stream()
-            .map(known -> known.map(ChannelLevel.Loudness::levelDbSpl).orElse(null))
-            .toList();
+        loudness.stream().map(ChannelLevel.Loudness::levelDbSpl).collect(Collectors.toList());
     if (levels.stream().anyMatch(Objects::nonNull)) {
       run.find(LevelFinding.CABIN_MODEL)
           .at("/vehicle/cabin_length_m")
-          .value(ChannelLevel.cabin(plan).criticalDistanceM());
+          .value(DriverLevel.cabin(plan).criticalDistanceM());
     }
     run.requireNoFaults();
-    List<ChannelReview.Powered> channels = powered.stream().map(Optional::orElseThrow).toList();
     LowestLoad lowest = new LowestLoad(plan, resolved, run);
     GainReview gain = new GainReview(plan, resolved, run);
     List<Double> lowestOhm = new ArrayList<>();
@@ -85,20 +76,64 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
     List<CrossoverLine> crossovers = crossing.lines();
     run.requireNoFaults();
 
-    List<Double> trims = trims(levels, delays.orElseThrow());
+    List<Double> trims = trims(levels, delays);
     List<SetupLine> sheet = new ArrayList<>();
     List<ChannelLine> lines = new ArrayList<>();
     for (int i = 0; i < channels.size(); i++) {
       Figures figures =
-          new Figures(
-              loudness.get(i).orElse(null), trims.get(i), lowestOhm.get(i), gainTargetV.get(i));
-      SeatDelaysResult.Channel delay = delays.orElseThrow().channels().get(i);
+          new Figures(loudness.get(i), trims.get(i), lowestOhm.get(i), gainTargetV.get(i));
+      SeatDelaysResult.Channel delay = delays.channels().get(i);
       // What was measured is judged here and so counts for the verdict of the line below.
       sheet.add(setup(plan.channels().get(i), channels.get(i), figures, delay, handover));
       lines.add(line(plan, i, channels.get(i), figures, delay, run));
     }
-    return system(
-        plan, resolved, main, lines, amplifiers, crossovers, sheet, delays.orElseThrow(), run);
+    List<SeatLine> seats = seats(plan, level, channels, delays);
+    Totals totals = new Totals(plan, resolved, run);
+    Double together = Totals.together(levels);
+    Double levelDba = totals.weighted(together);
+    return new PlanReviewResult(
+        main.name(),
+        lines,
+        loudness.stream().flatMap(channel -> channel.bands().stream()).toList(),
+        orNone(loudness.stream().flatMap(channel -> channel.boxes().stream()).toList()),
+        totals.balance(lines),
+        orNone(amplifiers),
+        orNone(crossovers),
+        sheet,
+        seats,
+        together,
+        levelDba,
+        totals.overRoadNoise(levelDba),
+        together == null ? null : Exposure.judge(levelDba, together, totals.peak(together), run),
+        totals.massChange(),
+        totals.price());
+  }
+
+  private static <T> List<T> orNone(List<T> lines) {
+    return lines.isEmpty() ? null : lines;
+  }
+
+  /** Each seat: all channels together there, and what is left between their arrivals. */
+  private static List<SeatLine> seats(
+      VehiclePlan plan,
+      ChannelLevel level,
+      List<ChannelReview.Powered> channels,
+      SeatDelaysResult delays) {
+    return IntStream.range(0, plan.seats().size())
+        .mapToObj(
+            s -> {
+              SeatDelaysRequest.Seat seat = plan.seats().get(s);
+              List<Double> levels =
+                  IntStream.range(0, channels.size())
+                      .mapToObj(
+                          c ->
+                              level.levelAt(
+                                  c, channels.get(c).driverPowerW(), Positions.head(seat)))
+                      .collect(Collectors.toList());
+              return new SeatLine(
+                  seat.name(), Totals.together(levels), delays.seats().get(s).spreadMs());
+            })
+        .toList();
   }
 
   /**
@@ -118,7 +153,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
       ChannelLevel.Loudness loudness, double trimDb, Double lowestOhm, Double gainTargetV) {
 
     Double levelDbSpl() {
-      return loudness == null ? null : (Double) loudness.levelDbSpl();
+      return loudness.levelDbSpl();
     }
   }
 
@@ -167,89 +202,12 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
         powered.power().limiterRmsV(),
         powered.power().limiterPeakV(),
         figures.levelDbSpl(),
-        loudness == null ? null : loudness.largestDbSpl(),
-        loudness == null ? null : loudness.heldBy(),
+        loudness.largestDbSpl(),
+        loudness.heldBy(),
         figures.gainTargetV(),
         delay.delayMs(),
         figures.trimDb(),
         run.verdictOn("/channels/" + index));
-  }
-
-  private static PlanReviewResult system(
-      VehiclePlan plan,
-      Resolved resolved,
-      SeatDelaysRequest.Seat main,
-      List<ChannelLine> lines,
-      List<AmplifierLine> amplifiers,
-      List<CrossoverLine> crossovers,
-      List<SetupLine> sheet,
-      SeatDelaysResult delays,
-      Run run) {
-    Totals totals = new Totals(plan, resolved, run);
-    Double level = Totals.together(lines);
-    Double levelDba = totals.weighted(level);
-    return new PlanReviewResult(
-        main.name(),
-        lines,
-        totals.balance(lines),
-        amplifiers.isEmpty() ? null : amplifiers,
-        crossovers.isEmpty() ? null : crossovers,
-        sheet,
-        delays.seats().stream().map(s -> new SeatLine(s.name(), s.spreadMs())).toList(),
-        level,
-        levelDba,
-        totals.overRoadNoise(levelDba),
-        level == null ? null : Exposure.judge(levelDba, level, totals.peak(level), run),
-        totals.massChange(),
-        totals.price());
-  }
-
-  private static SeatDelaysRequest delays(VehiclePlan plan, Resolved resolved, Run run) {
-    List<SeatDelaysRequest.Channel> channels = new ArrayList<>();
-    for (int i = 0; i < plan.channels().size(); i++) {
-      VehiclePlan.Channel channel = plan.channels().get(i);
-      Collection<Position> places =
-          resolved.driversOf(i).stream().map(d -> plan.drivers().get(d).position()).toList();
-      double apart = Positions.extent(places);
-      if (apart > APART_M) {
-        run.find(PlanFinding.DRIVERS_APART).at("/channels/" + i + "/network").value(apart);
-      }
-      channels.add(
-          new SeatDelaysRequest.Channel(
-              channel.id(),
-              Positions.middle(places),
-              channel.chainDelayMs(),
-              channel.highPass(),
-              channel.lowPass(),
-              channel.fullRange(),
-              channel.polarity()));
-    }
-    return new SeatDelaysRequest(
-        channels,
-        plan.seats(),
-        null,
-        plan.crossovers().isEmpty() ? null : plan.crossovers(),
-        plan.processor(),
-        plan.vehicle().temperatureC());
-  }
-
-  /** The request of seat-delays is built like the plan, so most places are where they were. */
-  private static Rebase places(boolean levelsKnown) {
-    Rebase places = Rebase.to("", null);
-    if (levelsKnown) {
-      // The plan trims by its levels then.
-      places.without(AlignmentFinding.TRIM_DISTANCE_LAW);
-    }
-    return places
-        .with("/channels", "/channels")
-        .with("/seats", "/seats")
-        .with("/crossovers", "/crossovers")
-        .with("/processor", "/processor")
-        .with("/temperature_c", "/vehicle/temperature_c");
-  }
-
-  private static boolean levelsKnown(VehiclePlan plan) {
-    return plan.newParts().stream().allMatch(part -> part.sensitivity() != null);
   }
 
   private static void remarkUnused(VehiclePlan plan, Resolved resolved, Run run) {

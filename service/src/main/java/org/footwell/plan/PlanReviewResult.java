@@ -15,6 +15,12 @@ import org.footwell.parts.Filter;
 public record PlanReviewResult(
     @Schema(description = "Seat the levels are for: the one of largest weight") String mainSeat,
     @Schema(description = "One line per channel") List<ChannelLine> channels,
+    @Schema(
+            description =
+                "Each band of each channel by its drivers: a channel without a passive crossover has"
+                    + " one")
+        List<BandLine> bands,
+    @Schema(description = "One line per driver whose enclosure is given") List<BoxLine> boxes,
     @Schema(description = "Level of each group of channels, and how even it is")
         List<RoleLine> balance,
     @Schema(description = "One line per amplifier whose draw and feed are given")
@@ -26,7 +32,7 @@ public record PlanReviewResult(
         List<CrossoverLine> crossovers,
     @Schema(description = "What to set, and what was measured, one line per channel")
         List<SetupLine> setupSheet,
-    @Schema(description = "Arrival spread left at each seat") List<SeatLine> seats,
+    @Schema(description = "Level and arrival spread at each seat") List<SeatLine> seats,
     @Schema(
             description =
                 "Level of all channels together at the main seat, as sums of powers, dB SPL; absent"
@@ -77,6 +83,39 @@ public record PlanReviewResult(
                   "Trim that brings the channel to the level of the quietest, dB; by the distance law where a level is not known")
           double trimDb,
       @Schema(description = "The worst finding about this channel") Verdict verdict) {}
+
+  /** One band of a channel, at the clip point of its amplifier. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record BandLine(
+      @Schema(description = "Id of the channel") String channel,
+      @Schema(description = "Band of its passive crossover; absent without one") String band,
+      @Schema(description = "Ids of the drivers in it") List<String> drivers,
+      @Schema(description = "Clean sine power of the driver that has the least headroom, W")
+          double driverPowerW,
+      @Schema(description = "That power over its continuous power, dB; absent where one has none")
+          Double headroomDb,
+      @Schema(description = "Level of the programme at the main seat, dB SPL") Double levelDbSpl,
+      @Schema(description = "The same held back by heat and movement, dB SPL")
+          Double largestLevelDbSpl,
+      @Schema(description = "What holds it") SoundLevelResult.Holds heldBy) {}
+
+  /** A driver in its box, at the peaks of its clean power, behind the filters of its channel. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record BoxLine(
+      @Schema(description = "Id of the driver") String driver,
+      @Schema(description = "Resonance in a closed box, tuning of a vented one, Hz")
+          double resonanceHz,
+      @Schema(description = "Total Q in a closed box") Double qtc,
+      @Schema(description = "Highest frequency at which the response has fallen by 3 dB, Hz")
+          Double f3Hz,
+      @Schema(description = "Largest displacement, one-way peak, mm") double displacementMm,
+      @Schema(description = "Where it is, Hz") double displacementHz,
+      @Schema(description = "Largest air speed in the port, peak, m/s") Double portVelocityMPerS,
+      @Schema(
+              description =
+                  "High-pass that would keep the cone within its limit; absent when none"
+                      + " is needed, or none can do it")
+          Filter subsonic) {}
 
   /** One group of channels. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -145,7 +184,13 @@ public record PlanReviewResult(
       @Schema(description = "Whether it is that of the plan") Boolean polarityRight) {}
 
   /** One seat. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record SeatLine(
       @Schema(description = "Name of the seat") String name,
+      @Schema(
+              description =
+                  "Level of all channels together there, as sums of powers, dB SPL; absent when a"
+                      + " level is")
+          Double levelDbSpl,
       @Schema(description = "Largest less smallest arrival left, ms") double spreadMs) {}
 }

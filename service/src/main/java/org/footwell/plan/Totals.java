@@ -65,11 +65,8 @@ final class Totals {
   }
 
   /** Level of all channels together, dB SPL, or null when one of them is not known. */
-  static Double together(List<ChannelLine> channels) {
-    if (channels.stream().anyMatch(line -> line.levelDbSpl() == null)) {
-      return null;
-    }
-    return powerSum(channels.stream().map(ChannelLine::levelDbSpl).toList());
+  static Double together(List<Double> levels) {
+    return levels.contains(null) ? null : (Double) powerSum(levels);
   }
 
   private static double powerSum(List<Double> levels) {

@@ -173,7 +173,14 @@ public record VehiclePlan(
                       + " channel have one or none")
           @Size(min = 1, max = 20)
           @Pattern(regexp = "[a-z][a-z0-9_-]*")
-          String band) {}
+          String band,
+      @Schema(
+              description =
+                  "High-pass its passive crossover gives it, to judge how far its cone moves")
+          @Valid
+          Filter highPass,
+      @Schema(description = "What its back works into, to judge bass and movement") @Valid
+          Enclosure enclosure) {}
 
   /** An amplifier. */
   @Valid

@@ -1,6 +1,8 @@
 package org.footwell.radiator;
 
+import java.util.List;
 import org.footwell.physics.Air;
+import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.ThieleSmall;
 
@@ -28,6 +30,7 @@ public final class BoxCircuit {
   private final double atHz;
   private final double exponent;
   private final double lossShare;
+  private final List<AnalogFilter> filters;
 
   private BoxCircuit(
       DriverMechanics m,
@@ -35,13 +38,15 @@ public final class BoxCircuit {
       double rho,
       double reactanceAt,
       double atHz,
-      double exponent) {
+      double exponent,
+      List<AnalogFilter> filters) {
     this.m = m;
     this.air = air;
     this.rho = rho;
     this.reactanceAt = reactanceAt;
     this.atHz = atHz;
     this.exponent = exponent;
+    this.filters = filters;
     lossShare = exponent == 1 ? 0 : 1 / Math.tan(exponent * Math.PI / 2);
   }
 
@@ -55,12 +60,18 @@ public final class BoxCircuit {
         Air.DENSITY.at(temperatureC),
         ThieleSmall.REACTANCE_OHM.at(atHz, driver.leMh()),
         atHz,
-        driver.leExponent());
+        driver.leExponent(),
+        List.of());
   }
 
-  /** The same with a voice coil that has no inductance, as alignments are stated. */
-  public BoxCircuit withoutCoil() {
-    return new BoxCircuit(m, air, rho, 0, atHz, 1);
+  /** The same with filters between the 1 V and the driver. */
+  public BoxCircuit behind(List<AnalogFilter> channelFilters) {
+    return new BoxCircuit(m, air, rho, reactanceAt, atHz, exponent, channelFilters);
+  }
+
+  /** The same without filters and with a voice coil that has no inductance, as alignments are stated. */
+  public BoxCircuit bare() {
+    return new BoxCircuit(m, air, rho, 0, atHz, 1, List.of());
   }
 
   /**
@@ -71,16 +82,39 @@ public final class BoxCircuit {
    * @param groupDelayMs the same as a delay
    * @param displacementMm of the cone, peak
    * @param portVelocity mean over the port's area, peak, m/s; 0 without a port
+   * @param filterDb what the filters leave of the 1 V
    */
   public record State(
       double levelDbSpl,
       double phaseDeg,
       double groupDelayMs,
       double displacementMm,
-      double portVelocity) {}
+      double portVelocity,
+      double filterDb) {
+
+    private State behind(AnalogFilter filter, double f) {
+      double gain = Math.sqrt(filter.squaredMagnitude(f));
+      double gainDb = filter.magnitudeDb(f);
+      return new State(
+          levelDbSpl + gainDb,
+          Math.IEEEremainder(phaseDeg + filter.phaseDeg(f), 360),
+          groupDelayMs + filter.groupDelayMs(f),
+          displacementMm * gain,
+          portVelocity * gain,
+          filterDb + gainDb);
+    }
+  }
 
   /** The state at a frequency in Hz, above 0. */
   public State at(double f) {
+    State state = unfiltered(f);
+    for (AnalogFilter filter : filters) {
+      state = state.behind(filter, f);
+    }
+    return state;
+  }
+
+  private State unfiltered(double f) {
     double w = 2 * Math.PI * f;
     Slope box = compliance(w).inverse();
     Slope port = port(w);
@@ -94,7 +128,8 @@ public final class BoxCircuit {
         sound.phaseDeg(),
         sound.groupDelayMs(),
         1000 * SQRT_2 * velocity.modulus() / w,
-        air.isVented() ? SQRT_2 * pressureInBox.times(port).modulus() / air.portArea() : 0);
+        air.isVented() ? SQRT_2 * pressureInBox.times(port).modulus() / air.portArea() : 0,
+        0);
   }
 
   private Slope velocity(double f, Slope load) {

@@ -9,6 +9,7 @@ import org.footwell.enclosure.ClosedBoxRequest.ClosedVolume;
 import org.footwell.enclosure.ClosedBoxRequest.LeakyBaffle;
 import org.footwell.enclosure.VentedBoxRequest.VentedVolume;
 import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.Filter;
 import org.footwell.radiator.BoxDriver;
 import org.footwell.radiator.CabinResponse;
 
@@ -55,6 +56,8 @@ final class BoxDraft {
   Double source;
   Double temperature;
   Integer order;
+  Filter highPass;
+  Filter lowPass;
   CabinResponse cabin;
   CurveFrequencies frequencies;
 
@@ -101,7 +104,18 @@ final class BoxDraft {
                 space,
                 longestInside);
     return new ClosedBoxRequest(
-        driver(), box, baffle, voltage, power, source, temperature, order, cabin, frequencies);
+        driver(),
+        box,
+        baffle,
+        voltage,
+        power,
+        source,
+        temperature,
+        order,
+        highPass,
+        lowPass,
+        cabin,
+        frequencies);
   }
 
   VentedBoxRequest ventedRequest() {
@@ -114,6 +128,8 @@ final class BoxDraft {
         source,
         temperature,
         order,
+        highPass,
+        lowPass,
         cabin,
         frequencies);
   }

@@ -13,6 +13,7 @@ import org.footwell.calculation.Fault;
 import org.footwell.calculation.Step;
 import org.footwell.enclosure.BoxPoint.Limit;
 import org.footwell.enclosure.ClosedBoxRequest.LeakyBaffle;
+import org.footwell.parts.Filter;
 import org.footwell.radiator.CabinResponse;
 import org.footwell.radiator.CabinResponse.TransferPoint;
 import org.junit.jupiter.api.Test;
@@ -108,6 +109,38 @@ class ClosedBoxTest {
     ClosedBoxResult r = draft.closed();
     assertEquals(20, r.limits().voltageV(), 1e-12);
     assertEquals(100, r.limits().powerW(), 1e-12);
+  }
+
+  @Test
+  void theChannelsFiltersAreInDriveAndDisplacementButNotInTheAlignment() {
+    BoxDraft draft = hand().at(20, 80);
+    draft.xmax = 5.0;
+    draft.continuousPower = 100.0;
+    ClosedBoxResult open = draft.closed();
+    draft.highPass = new Filter(Filter.Kind.LINKWITZ_RILEY, 4, 80.0, null);
+    draft.lowPass = new Filter(Filter.Kind.BUTTERWORTH, 2, 20.0, null);
+    ClosedBoxResult filtered = draft.closed();
+    BoxPoint before = open.points().get(1);
+    BoxPoint after = filtered.points().get(1);
+    // At 80 Hz the high-pass takes half, the low-pass 1/√(1 + 4⁴).
+    double left = 0.5 / Math.sqrt(257);
+    assertEquals(before.displacementMm() * left, after.displacementMm(), 1e-9);
+    assertEquals(20 * Math.log10(left), after.levelDbSpl() - before.levelDbSpl(), 1e-9);
+    assertEquals(before.displacementLimitedDbSpl(), after.displacementLimitedDbSpl(), 1e-9);
+    assertEquals(before.thermallyLimitedDbSpl(), after.thermallyLimitedDbSpl(), 1e-9);
+    assertTrue(after.groupDelayMs() > before.groupDelayMs());
+    assertEquals(open.response(), filtered.response());
+    assertTrue(filtered.limits().displacementPowerW() > open.limits().displacementPowerW());
+  }
+
+  @Test
+  void aFilterThatDoesNotExistIsRefused() {
+    BoxDraft draft = hand();
+    draft.highPass = new Filter(Filter.Kind.LINKWITZ_RILEY, 3, 30.0, null);
+    draft.lowPass = new Filter(Filter.Kind.LINKWITZ_RILEY, 5, 80.0, null);
+    assertEquals(
+        List.of("/high_pass/order", "/low_pass/order"),
+        draft.closedFaults().stream().map(Fault::pointer).toList());
   }
 
   @Test
@@ -296,6 +329,8 @@ class ClosedBoxTest {
             new LeakyBaffle(60.0, 1.0, null),
             1.0,
             1.0,
+            null,
+            null,
             null,
             null,
             null,

@@ -164,14 +164,6 @@ class SetupSheetTest {
   }
 
   @Test
-  void aChannelWhoseConesNothingHoldsIsNotCalledJudged() {
-    assertEquals(List.of("movement-not-judged /channels/5"), about(answer(plan()), "/channels/5"));
-    ObjectNode plan = plan();
-    ((ObjectNode) plan.at("/channels/2")).remove("high_pass");
-    assertTrue(about(answer(plan), "/channels/2").contains("movement-not-judged /channels/2"));
-  }
-
-  @Test
   void aFilterThatIsNotForItsCrossoverIsFound() {
     ObjectNode plan = plan();
     ((ObjectNode) plan.at("/channels/5/low_pass")).put("frequency_hz", 500);
