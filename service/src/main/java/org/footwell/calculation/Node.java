@@ -1,6 +1,7 @@
 package org.footwell.calculation;
 
 import java.lang.invoke.MethodHandle;
+import java.util.List;
 import java.util.Map;
 
 /** A part of a record's shape: a single value, a record, or a list. */
@@ -21,8 +22,13 @@ sealed interface Node {
    *
    * @param constructor takes an array of the components
    */
-  record Group(Class<?> type, MethodHandle constructor, Map<String, Member> members)
+  record Group(
+      Class<?> type, MethodHandle constructor, Map<String, Member> members, List<Member> inOrder)
       implements Node {
+
+    Group(Class<?> type, MethodHandle constructor, Map<String, Member> members) {
+      this(type, constructor, members, List.copyOf(members.values()));
+    }
 
     /** Builds the record from one value per component. */
     Object construct(Object[] values) {

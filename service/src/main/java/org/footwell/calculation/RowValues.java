@@ -10,6 +10,7 @@ public final class RowValues {
   private record Part(Node.Member member, RowValues group) {}
 
   private final List<Part> parts = new ArrayList<>();
+  private final int size;
 
   RowValues(Node.Group group) {
     for (Node.Member member : group.members().values()) {
@@ -19,6 +20,12 @@ public final class RowValues {
         parts.add(new Part(member, null));
       }
     }
+    size = parts.stream().mapToInt(part -> part.group() == null ? 1 : part.group().size()).sum();
+  }
+
+  /** How many values there are. */
+  public int size() {
+    return size;
   }
 
   /**

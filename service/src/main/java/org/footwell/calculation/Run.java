@@ -1,7 +1,6 @@
 package org.footwell.calculation;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -13,6 +12,8 @@ import java.util.Optional;
  * knows the deadline. Confined to one thread.
  */
 public final class Run {
+
+  private static final Verdict[] MILDEST_FIRST = Verdict.values();
 
   private final Engine engine;
   private final long deadlineNanos;
@@ -121,6 +122,17 @@ public final class Run {
     }
   }
 
+  /** The same of two, each after its name. */
+  public void exactlyOneOf(
+      String pointer, String name, Object given, String otherName, Object otherGiven) {
+    if ((given == null) == (otherGiven == null)) {
+      refuse(CoreFault.EXACTLY_ONE_OF)
+          .at(pointer)
+          .given(given == null ? "none of them" : "more than one of them")
+          .allowed(name + ", " + otherName);
+    }
+  }
+
   /** Stops here if anything was refused so far. */
   public void requireNoFaults() {
     if (!faults.none()) {
@@ -181,13 +193,18 @@ public final class Run {
 
   /** Codes of the findings, each once, worst first. */
   List<String> codes() {
-    return findings.isEmpty()
-        ? List.of()
-        : findings.stream()
-            .sorted(Comparator.comparing(Remark::level).reversed())
-            .map(Remark::code)
-            .distinct()
-            .toList();
+    if (findings.isEmpty()) {
+      return List.of();
+    }
+    List<String> codes = new ArrayList<>(findings.size());
+    for (int level = MILDEST_FIRST.length - 1; level >= 0; level--) {
+      for (Remark remark : findings) {
+        if (remark.level() == MILDEST_FIRST[level] && !codes.contains(remark.code())) {
+          codes.add(remark.code());
+        }
+      }
+    }
+    return codes;
   }
 
   /** The worst finding. */

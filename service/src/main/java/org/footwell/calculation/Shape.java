@@ -153,7 +153,9 @@ public final class Shape<T extends Record> {
   }
 
   private static void requireFinite(Node.Group group, Object record, Faults faults) {
-    for (Node.Member member : group.members().values()) {
+    List<Node.Member> members = group.inOrder();
+    for (int i = 0; i < members.size(); i++) {
+      Node.Member member = members.get(i);
       if (member.isNumber()) {
         requireFinite(member, member.number(record), faults);
         continue;

@@ -173,6 +173,13 @@ final class Operations {
       out.addMediaType("text/csv", new MediaType().schema(lines));
       Schema<?> separator = schemas.oneOf(List.of("comma", "semicolon"));
       parameters.add(parameter("separator", separator, "What separates the cells of a CSV row"));
+      parameters.add(
+          parameter(
+              "columns",
+              schemas.plain("string"),
+              "Figures of the result to append to a CSV row, separated by commas, instead of all;"
+                  + " verdict, findings and error are always there, and naming only verdict gives no"
+                  + " figures"));
     }
     parameters.add(errors());
     ApiResponses responses = problems();

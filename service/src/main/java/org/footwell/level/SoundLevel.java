@@ -8,9 +8,7 @@ import static org.footwell.level.LevelFinding.ROAD_NOISE_NOT_COMPARABLE;
 import static org.footwell.level.LevelFinding.SENSITIVITY_BASIS;
 import static org.footwell.level.LevelFinding.TARGET_OUT_OF_REACH;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
@@ -152,10 +150,7 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
   }
 
   private static void refuseUndecided(SoundLevelRequest q, Run run) {
-    Map<String, Double> drives = new HashMap<>();
-    drives.put("power_w", q.powerW());
-    drives.put("voltage_v", q.voltageV());
-    run.exactlyOneOf("", drives);
+    run.exactlyOneOf("", "power_w", q.powerW(), "voltage_v", q.voltageV());
     if (q.driverCount() > 1 && q.powerW() != null && q.drive() == null) {
       run.refuse(LevelFault.SEVERAL_DRIVERS_UNDECIDED).at("/drive").allowed("shared or each");
     }

@@ -60,21 +60,20 @@ final class BatchHandler implements AutoCloseable {
     Endpoint<?, ?> endpoint = endpoints.of(ctx);
     Query query = Query.ofBatch(ctx.queryString());
     query.requireNoFields();
-    char separator = "semicolon".equals(query.option("separator")) ? ';' : ',';
     try {
-      post(ctx, endpoint, separator);
+      post(ctx, endpoint, query);
     } catch (IOException callerIsGone) {
       throw new UncheckedIOException(callerIsGone);
     }
   }
 
-  private void post(Context ctx, Endpoint<?, ?> endpoint, char separator) throws IOException {
+  private void post(Context ctx, Endpoint<?, ?> endpoint, Query query) throws IOException {
     OutputStream out = new BufferedOutputStream(ctx.res().getOutputStream(), OUTPUT_BYTES);
     // As many again as there are cores, so that none waits for the caller.
     Pipeline pipeline = new Pipeline(workers, 2 * cores, out);
     try {
       switch (Exchange.mediaType(ctx.req().getContentType())) {
-        case CSV -> csv(ctx, endpoint, separator, pipeline);
+        case CSV -> csv(ctx, endpoint, query, pipeline);
         case NDJSON -> {
           start(ctx, NDJSON);
           new LinesBatch(endpoint, input(ctx), rowBytes).answer(pipeline);
@@ -95,14 +94,14 @@ final class BatchHandler implements AutoCloseable {
     }
   }
 
-  private static void csv(Context ctx, Endpoint<?, ?> endpoint, char separator, Pipeline pipeline)
+  private static void csv(Context ctx, Endpoint<?, ?> endpoint, Query query, Pipeline pipeline)
       throws IOException {
     if (!endpoint.request().flat()) {
       throw ProblemException.of(
           ProblemType.WRONG_CONTENT_TYPE,
           "Requests of this calculation do not fit a row; send " + NDJSON + " or " + JSON + ".");
     }
-    try (CsvBatch<?, ?> batch = CsvBatch.open(endpoint, input(ctx), separator)) {
+    try (CsvBatch<?, ?> batch = CsvBatch.open(endpoint, input(ctx), CsvForm.of(query))) {
       start(ctx, Format.CSV.contentType());
       batch.answer(pipeline);
     }

@@ -7,9 +7,7 @@ import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.OutputStreamWriter;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -40,18 +38,25 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
 
   private static final int PIECE_CHARACTERS = 64 * 1024;
 
+  /** What is appended to every row whatever figures are wanted. */
+  private static final List<String> SAID_OF_EACH = List.of("verdict", "findings", "error");
+
   private final Endpoint<Q, R> endpoint;
   private final AnnouncedInput input;
   private final CloseableIterator<CsvRecord> rows;
-  private final char separator;
+  private final CsvForm form;
   private final List<String> header;
 
   /** For each column the path of the field it fills, or null where it passes through. */
   private final List<List<String>> paths = new ArrayList<>();
 
   private final RowReader<Q> reader;
-  private final List<String> resultPaths;
   private final RowValues resultValues;
+  private final List<String> resultPaths;
+
+  /** Which of the result's values the columns hold. */
+  private final int[] wanted;
+
   private List<CsvRecord> piece = new ArrayList<>();
   private int characters;
 
@@ -59,16 +64,18 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
       Endpoint<Q, R> endpoint,
       AnnouncedInput input,
       CloseableIterator<CsvRecord> rows,
-      char separator) {
+      CsvForm form) {
     this.endpoint = endpoint;
     this.input = input;
     this.rows = rows;
-    this.separator = separator;
-    this.resultPaths =
+    this.form = form;
+    List<String> all =
         endpoint.result().columns().stream()
             .map(Shape.Column::path)
             .filter(path -> !path.contains("*"))
             .toList();
+    this.resultPaths = chosen(all, form.columns());
+    this.wanted = resultPaths.stream().mapToInt(all::indexOf).toArray();
     if (!rows.hasNext()) {
       throw ProblemException.of(ProblemType.UNREADABLE, "The CSV has no header line.");
     }
@@ -84,19 +91,40 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
    * @throws ProblemException with every fault of the header
    */
   static <Q extends Record, R extends Record> CsvBatch<Q, R> open(
-      Endpoint<Q, R> endpoint, AnnouncedInput in, char separator) throws IOException {
+      Endpoint<Q, R> endpoint, AnnouncedInput in, CsvForm form) throws IOException {
     return new CsvBatch<>(
         endpoint,
         in,
         CsvReader.builder()
-            .fieldSeparator(separator)
+            .fieldSeparator(form.separator())
             .skipEmptyLines(true)
             .allowMissingFields(true)
             .allowExtraFields(true)
             .detectBomHeader(true)
             .ofCsvRecord(in, StandardCharsets.UTF_8)
             .iterator(),
-        separator);
+        form);
+  }
+
+  /** The figures asked for, or all; verdict, findings and error are never left out. */
+  private static List<String> chosen(List<String> all, List<String> asked) {
+    if (asked == null) {
+      return all;
+    }
+    Faults faults = new Faults();
+    for (String name : asked) {
+      if (!all.contains(name) && !SAID_OF_EACH.contains(name)) {
+        faults
+            .add(CoreFault.UNKNOWN_FIELD)
+            .at("/columns/" + name)
+            .given(name)
+            .with("nearest", Names.didYouMean(name, all));
+      }
+    }
+    if (!faults.none()) {
+      throw ProblemException.invalid(faults.list());
+    }
+    return asked.stream().filter(all::contains).distinct().toList();
   }
 
   private void readHeader() {
@@ -120,7 +148,7 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
         faults.add(CoreFault.DUPLICATE).at("/" + column).given(column);
       }
     }
-    if (header.size() == 1 && header.get(0).contains(";") && separator == ',') {
+    if (header.size() == 1 && header.get(0).contains(";") && form.separator() == ',') {
       throw ProblemException.of(
           ProblemType.UNREADABLE, "The header holds semicolons; add separator=semicolon.");
     }
@@ -145,7 +173,7 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
     }
     return Stream.concat(
             resultPaths.stream().map(path -> fields.contains(path) ? "result." + path : path),
-            Stream.of("verdict", "findings", "error"))
+            SAID_OF_EACH.stream())
         .toList();
   }
 
@@ -208,15 +236,16 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
   }
 
   private byte[] written(Stream<List<String>> all) throws IOException {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream(PIECE_CHARACTERS);
+    StringBuilder text = new StringBuilder(PIECE_CHARACTERS);
     try (CsvWriter csv =
         CsvWriter.builder()
-            .fieldSeparator(separator)
+            .fieldSeparator(form.separator())
             .lineDelimiter(LineDelimiter.LF)
-            .build(new OutputStreamWriter(bytes, StandardCharsets.UTF_8))) {
+            .build(new Appender(text))) {
       all.forEach(csv::writeRecord);
     }
-    return bytes.toByteArray();
+    // One conversion of the whole is much faster than one by a stream.
+    return text.toString().getBytes(StandardCharsets.UTF_8);
   }
 
   /** The last row of a CSV that cannot be read further: only its error is filled in. */
@@ -248,10 +277,10 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
       }
       Q request = reader.read(row::getField);
       Brief<R> answer = endpoint.brief(request == null ? endpoint.bind(tree(row)) : request);
-      Object[] values = new Object[resultPaths.size()];
+      Object[] values = new Object[resultValues.size()];
       resultValues.read(answer.result(), values, 0);
-      for (Object value : values) {
-        cells.add(cell(value));
+      for (int value : wanted) {
+        cells.add(cell(values[value]));
       }
       cells.add(answer.verdict().name().toLowerCase(Locale.ROOT));
       cells.add(String.join(" ", answer.codes()));

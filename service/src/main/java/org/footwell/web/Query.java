@@ -18,7 +18,11 @@ final class Query {
   private static final List<String> ERRORS = List.of("problem", "text");
 
   private static final Map<String, List<String>> OF_BATCH =
-      sorted(Map.of("errors", ERRORS, "separator", List.of("comma", "semicolon")));
+      sorted(
+          Map.of(
+              "columns", List.of(),
+              "errors", ERRORS,
+              "separator", List.of("comma", "semicolon")));
 
   /** Options with their values; of none where any text may stand. */
   private final Map<String, List<String>> known;
@@ -100,7 +104,9 @@ final class Query {
                 .at("/" + name)
                 .given(given)
                 .allowed(
-                    allowed.isEmpty() ? "a dotted path" : "one of " + String.join(", ", allowed));
+                    allowed.isEmpty()
+                        ? "a name with dots"
+                        : "one of " + String.join(", ", allowed));
           }
         });
     boolean text = !options.containsKey("format") || "text".equals(options.get("format"));

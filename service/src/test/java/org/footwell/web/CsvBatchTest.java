@@ -155,6 +155,48 @@ class CsvBatchTest {
   }
 
   @Test
+  void onlyTheFiguresAskedForAreAppendedInTheOrderAskedFor() {
+    String csv =
+        "power_w," + "sensitivity.level_db_spl,sensitivity.basis,rated_ohm\n10,90,one_watt,8\n";
+    Response response =
+        given()
+            .contentType("text/csv")
+            .body(csv)
+            .post(PATH + "/batch?columns=peak_level_db_spl,level_db_spl");
+    assertEquals(
+        "power_w,sensitivity.level_db_spl,sensitivity.basis,rated_ohm,"
+            + "peak_level_db_spl,level_db_spl,verdict,findings,error",
+        response.asString().lines().findFirst().orElseThrow());
+    assertEquals(List.of("100.0"), Table.of(response.asString(), ',').column("level_db_spl"));
+    Response judged =
+        given().contentType("text/csv").body(csv).post(PATH + "/batch?columns=verdict");
+    assertTrue(
+        judged
+            .asString()
+            .startsWith(
+                "power_w,sensitivity.level_db_spl,sensitivity.basis,rated_ohm,verdict,findings,error\n"
+                    + "10,90,one_watt,8,note,"),
+        judged.asString());
+  }
+
+  @Test
+  void figuresThatTheResultDoesNotHaveAreRefused() {
+    Refusal refusal =
+        Refusal.of(
+            given()
+                .contentType("text/csv")
+                .body("power_w\n1\n")
+                .post(PATH + "/batch?columns=levl_db_spl,colour"),
+            422);
+    assertEquals(
+        Set.of("/columns/levl_db_spl unknown-field", "/columns/colour unknown-field"),
+        refusal.faults());
+    assertEquals(
+        "columns.levl_db_spl is not a known field. Did you mean level_db_spl?",
+        refusal.detailAt("/columns/levl_db_spl"));
+  }
+
+  @Test
   void anotherSeparatorIsRefused() {
     Response response =
         given().contentType("text/csv").body("x").post(PATH + "/batch?separator=tab");

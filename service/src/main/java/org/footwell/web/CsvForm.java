@@ -1,0 +1,21 @@
+package org.footwell.web;
+
+import java.util.List;
+
+/**
+ * How a caller writes CSV and what it wants to read.
+ *
+ * @param columns the result's figures wanted, in this order; null for all
+ */
+record CsvForm(char separator, List<String> columns) {
+
+  /** Commas, and every figure of the result. */
+  static final CsvForm STANDARD = new CsvForm(',', null);
+
+  static CsvForm of(Query query) {
+    String columns = query.option("columns");
+    return new CsvForm(
+        "semicolon".equals(query.option("separator")) ? ';' : ',',
+        columns == null ? null : List.of(columns.split(",", -1)));
+  }
+}
