@@ -1,6 +1,5 @@
 package org.footwell.enclosure;
 
-import static org.footwell.enclosure.EnclosureFinding.DISPLACEMENT_BEYOND_XMAX;
 import static org.footwell.enclosure.EnclosureFinding.SUBSONIC_FILTER_NOT_ENOUGH;
 import static org.footwell.enclosure.EnclosureFinding.UNLOADED_BELOW_TUNING;
 import static org.footwell.enclosure.EnclosureFinding.XMAX_NOT_GIVEN;
@@ -35,18 +34,21 @@ final class Excursion {
   private final Survey survey;
   private final BoxDrive drive;
   private final Double tuning;
+  private final EnclosureFinding tooFar;
   private final Quantity displacement;
 
   /**
    * Looks at a range.
    *
    * @param tuning of a vented box, Hz, or null
+   * @param tooFar what is found where nothing but the air behind should hold the cone
    */
-  Excursion(PlayedBox q, Survey survey, BoxDrive drive, Double tuning) {
+  Excursion(PlayedBox q, Survey survey, BoxDrive drive, Double tuning, EnclosureFinding tooFar) {
     this.q = q;
     this.survey = survey;
     this.drive = drive;
     this.tuning = tuning;
+    this.tooFar = tooFar;
     displacement = (f, state) -> state.displacementMm() * drive.voltage();
   }
 
@@ -114,7 +116,7 @@ final class Excursion {
     }
     if (unloaded.isEmpty() || last > unloaded.getAsDouble()) {
       Summit here = tuning == null ? largest : survey.highest(displacement, Math.min(tuning, to));
-      run.find(DISPLACEMENT_BEYOND_XMAX)
+      run.find(tooFar)
           .at("/driver/xmax_mm")
           .value(here.value())
           .limit(xmax)

@@ -23,7 +23,7 @@ interface PlayedBox {
 
   CurveFrequencies frequencies();
 
-  /** The range boxes are made for. */
+  /** The range boxes are made for, taken where none is asked for. */
   static CurveFrequencies bass() {
     return new CurveFrequencies(null, 10.0, 200.0, null);
   }

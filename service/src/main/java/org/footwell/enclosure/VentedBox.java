@@ -36,6 +36,15 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
       Formula.of("quiet_velocity_m_per_s", "0.05·c", "m/s", Source.COMMON_PRACTICE)
           .with("c", c -> 0.05 * c);
 
+  /**
+   * Beyond this share of the speed of sound a port is no mass of air any more: textbooks take steady
+   * flow as incompressible up to 0.3 of it, and a flow that turns round and leaves a sharp edge is long
+   * torn off at half of that.
+   */
+  static final Formula.Of1 CHOKED_SPEED =
+      Formula.of("choked_velocity_m_per_s", "0.15·c", "m/s", Source.COMMON_PRACTICE)
+          .with("c", c -> 0.15 * c);
+
   /** Area at which a flow is as fast as wanted: the same tuning moves the same air. */
   static final Formula.Of3 QUIET_AREA =
       Formula.of("quiet_area_cm2", "10⁴·A·v/v_quiet", "cm2", ThieleSmall.SMALL_VENTED)
@@ -86,6 +95,7 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
           .refusals(
               EnclosureFault.TUNING_UNREACHABLE,
               EnclosureFault.PORT_FILLS_BOX,
+              EnclosureFault.LONGEST_TOO_SHORT,
               FrequencyFault.RANGE_REVERSED,
               FrequencyFault.RANGE_WITHOUT_POINTS,
               FrequencyFault.FREQUENCIES_UNSORTED)
@@ -106,6 +116,9 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
     double alpha = run.apply(ThieleSmall.COMPLIANCE_RATIO, q.driver().vasL(), box.volumeL());
     PortTuning port = PortTuning.of(q, run);
     double fb = port.fbHz();
+    double gross =
+        box.volumeL() + box.driverDisplacementL() + box.bracingL() + port.displacementL();
+    BoxRemarks.longest(q, box.longestInsideMm(), gross, run);
     double h = run.apply(TUNING_RATIO, fb, q.driver().fsHz());
     if (box.qa() == null && box.qp() == null) {
       VentedForm.responseDb(h, alpha, h, box.ql(), qts, run);
@@ -119,13 +132,17 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
     double longest = BoxRemarks.longestM(box.longestInsideMm(), box.volumeL(), run);
     double modelLimit = BoxRemarks.modelLimit(q, longest, frequencies, run);
     Survey range = new Survey(circuit, q.frequencies().fromHz(), q.frequencies().toHz());
-    BoxLimits limits = new Excursion(q, range, drive, fb).limits(fb, modelLimit, run);
+    BoxLimits limits =
+        new Excursion(q, range, drive, fb, EnclosureFinding.DISPLACEMENT_BEYOND_XMAX)
+            .limits(fb, modelLimit, run);
     Vent vent = vent(q, port, range, drive, run);
 
-    double gross =
-        box.volumeL() + box.driverDisplacementL() + box.bracingL() + port.displacementL();
     BoxRemarks.power(q, drive.power(), run);
     BoxRemarks.peak(response, run);
+    Map<String, Double> figures = BoxRemarks.figures(response, limits);
+    figures.put("the tuning", fb);
+    figures.put("the fastest air in the port", vent.largestVelocityHz());
+    BoxRemarks.beyondModel(figures, modelLimit, run);
     BoxRemarks.space(box.spaceL(), gross, run);
     PortRemarks.of(q, port, vent, longest, qts, frequencies[frequencies.length - 1], run);
     CabinCurve cabin = BoxRemarks.cabin(q, frequencies, run);

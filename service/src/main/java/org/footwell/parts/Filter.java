@@ -32,8 +32,10 @@ public record Filter(
         BesselNormalisation besselNormalisation) {
 
   public Filter {
+    // A filter of another kind is not answered with what only a Bessel one has.
+    boolean hasOne = kind == null || kind == Kind.BESSEL;
     besselNormalisation =
-        besselNormalisation == null ? BesselNormalisation.MAGNITUDE : besselNormalisation;
+        besselNormalisation == null && hasOne ? BesselNormalisation.MAGNITUDE : besselNormalisation;
   }
 
   /** Kinds of filter. */
