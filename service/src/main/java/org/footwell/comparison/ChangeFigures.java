@@ -47,14 +47,14 @@ final class ChangeFigures {
         growth(Side::coneAreaCm2),
         growth(Side::displacementCm3),
         after.price(),
-        Money.perDb(after.price(), largest));
+        Money.perDb(after.price(), levelIsBound(before, after) ? null : largest));
   }
 
   private Boolean factoryUnknown(Double largest, Double octaves) {
     if (largest == null && octaves == null) {
       return null;
     }
-    boolean ofLevel = largest != null && levelIsBound();
+    boolean ofLevel = largest != null && levelIsBound(before, after);
     boolean ofReach = octaves != null && reachIsBound();
     return ofLevel || ofReach;
   }
@@ -69,8 +69,9 @@ final class ChangeFigures {
         && known(after).containsAll(known(before));
   }
 
-  private boolean levelIsBound() {
-    return !known(after).equals(known(before));
+  /** Whether limits are known of the replacement only, so that the gain is a bound and has no price. */
+  static boolean levelIsBound(Side before, Side after) {
+    return before != null && !known(after).equals(known(before));
   }
 
   private boolean reachComparable() {

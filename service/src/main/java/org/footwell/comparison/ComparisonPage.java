@@ -110,7 +110,7 @@ final class ComparisonPage {
         line,
         "Largest clean level",
         side -> level(side.largestLevelDbSpl()),
-        bound(change, "at least ", signed(change.largestLevelDb(), 1, "dB")));
+        atLeast(change, signed(change.largestLevelDb(), 1, "dB")));
     both(line, "held by", side -> heldBy(side, line.displacementHz()), "");
     both(
         line,
@@ -126,7 +126,7 @@ final class ComparisonPage {
         line,
         "Lowest useful frequency at " + level(line.reachLevelDbSpl()),
         side -> plain(side.lowestUsefulHz(), 0, "Hz"),
-        bound(change, "at least ", octaves(change.lowerReachOctaves())));
+        atLeast(change, octaves(change.lowerReachOctaves())));
     both(
         line,
         "Continuous power",
@@ -149,8 +149,7 @@ final class ComparisonPage {
         signed(change.displacementCm3(), 0, "cm³"));
     both(line, "Mass", side -> kilograms(side.massG()), signedKilograms(change.massG()));
     row("Price", "", money(after.price()), "");
-    String perDb = money(change.pricePerDb());
-    row("Price for each dB of largest clean level", "", bound(change, "at most ", perDb), "");
+    row("Price for each dB of largest clean level", "", money(change.pricePerDb()), "");
     row("Verdict of the check", "", words(line.verdict()), "");
     end();
   }
@@ -169,8 +168,8 @@ final class ComparisonPage {
         : side.limitedBy().inWords();
   }
 
-  private static String bound(Change change, String which, String shown) {
-    return isBound(change) && !shown.equals(DASH) ? which + shown : shown;
+  private static String atLeast(Change change, String shown) {
+    return isBound(change) && !shown.equals(DASH) ? "at least " + shown : shown;
   }
 
   private static boolean isBound(Change change) {

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.footwell.calculation.Run;
 import org.footwell.comparison.ComparedPosition.Band;
 import org.footwell.comparison.ComparedPosition.MountedAt;
@@ -66,7 +67,12 @@ final class ComparisonTotals {
         after,
         change,
         price,
-        Money.perDb(price, change));
+        Money.perDb(price, exact(old) ? change : null));
+  }
+
+  /** Whether no gain of some old positions is only a bound. */
+  private static boolean exact(List<PositionLine> old) {
+    return old.stream().noneMatch(line -> ChangeFigures.levelIsBound(line.before(), line.after()));
   }
 
   /** All drivers of some positions at their largest, dB SPL; null when one is not known. */
@@ -96,7 +102,7 @@ final class ComparisonTotals {
         massChange(place -> place == MountedAt.DOOR),
         price,
         level,
-        Money.perDb(price, level),
+        pricePerDb(price, level),
         powerChange(Side::continuousPowerW),
         powerChange(Side::peakPowerW),
         sum(positions, PositionLine::before, Side::coneAreaCm2),
@@ -105,6 +111,24 @@ final class ComparisonTotals {
         sum(positions, PositionLine::after, Side::displacementCm3),
         lowest(PositionLine::before),
         lowest(PositionLine::after));
+  }
+
+  /** What is new costs, but adds nothing to the gain of what was there: such a price misleads. */
+  private BigDecimal pricePerDb(BigDecimal price, Double level) {
+    List<PositionLine> old = positions.stream().filter(line -> line.before() != null).toList();
+    BigDecimal perDb = Money.perDb(price, exact(old) ? level : null);
+    if (perDb == null || old.size() == positions.size()) {
+      return perDb;
+    }
+    run.find(ComparisonFinding.PRICE_PER_DB_LEFT_OUT)
+        .at("/positions")
+        .with(
+            "what",
+            positions.stream()
+                .filter(line -> line.before() == null)
+                .map(PositionLine::name)
+                .collect(Collectors.joining(", ")));
+    return null;
   }
 
   /** However the groups are balanced, the whole gains no less than the one that gains least. */

@@ -170,8 +170,8 @@ public record DriverComparisonResult(
       @Schema(
               description =
                   "That price for each dB of largest clean level, to the cent, a half rounded up;"
-                      + " only for gains of 0.1 dB or more. At most this where"
-                      + " limits_of_factory_unknown is true")
+                      + " only for gains of 0.1 dB or more, and not where the gain is only known to"
+                      + " be at least something")
           BigDecimal pricePerDb) {}
 
   /** Positions of one zone and band. */
@@ -194,7 +194,10 @@ public record DriverComparisonResult(
                       + " this where limits_of_factory_unknown is true of one")
           Double levelChangeDb,
       @Schema(description = "Price of its replacements") BigDecimal price,
-      @Schema(description = "That price for each dB of change, to the cent")
+      @Schema(
+              description =
+                  "That price for each dB of change, to the cent; not where the gain of a position"
+                      + " is only known to be at least something")
           BigDecimal pricePerDb) {}
 
   /** The whole vehicle. */
@@ -210,7 +213,11 @@ public record DriverComparisonResult(
                   "Largest clean level of the vehicle, dB, changes by at least this: the least"
                       + " change of any group that was there before, whatever their balance")
           Double levelChangeDb,
-      @Schema(description = "Price of all for each dB of that, to the cent") BigDecimal pricePerDb,
+      @Schema(
+              description =
+                  "Price of all for each dB of that, to the cent; not where a position is new, nor"
+                      + " where a gain is only known to be at least something")
+          BigDecimal pricePerDb,
       @Schema(description = "Continuous power of all drivers, after over before, dB")
           Double continuousPowerDb,
       @Schema(description = "Peak power of all drivers, after over before, dB") Double peakPowerDb,

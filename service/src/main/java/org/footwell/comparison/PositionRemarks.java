@@ -19,6 +19,9 @@ final class PositionRemarks {
   /** Bases of a sensitivity that lie closer are not worth a word, dB; common practice. */
   private static final double BASES_ALIKE_DB = 0.5;
 
+  /** So many times its continuous power a part bears of music at most; common practice, no source. */
+  private static final double FAR_ABOVE = 2;
+
   private final ComparedPosition position;
   private final PositionLine line;
   private final String pointer;
@@ -44,6 +47,7 @@ final class PositionRemarks {
       reach();
     }
     load();
+    power(line.after());
     travel(line.after());
     part(position.factory(), line.before(), "factory");
     part(position.replacement(), line.after(), "replacement");
@@ -117,6 +121,20 @@ final class PositionRemarks {
           .value(rated)
           .limit(position.factory().ratedOhm())
           .with("ratio", position.factory().ratedOhm() / rated);
+    }
+  }
+
+  private void power(Side after) {
+    Double bears = position.replacement().continuousPowerW();
+    Double has = after.amplifierPowerW();
+    if (bears != null && has != null && has > FAR_ABOVE * bears) {
+      find(ComparisonFinding.AMPLIFIER_FAR_ABOVE_RATING, "/replacement/continuous_power_w")
+          .value(has)
+          .limit(bears)
+          .with(
+              "amplifier", position.amplifierAfter() == null ? "amplifier that stays" : "amplifier")
+          .with("ratio", has / bears)
+          .with("volt", Electricity.VOLTAGE.at(bears, position.replacement().ratedOhm()));
     }
   }
 

@@ -138,6 +138,24 @@ class DriverComparisonTest {
   }
 
   @Test
+  void anAmplifierFarAboveWhatTheNewPartBearsIsFound() {
+    PositionDraft position = new PositionDraft();
+    position.amplifierBefore = PositionDraft.watts(100, null);
+    position.amplifierAfter = null;
+    position.replacement.continuousPowerW = 49.0;
+    ComparisonDraft draft = ComparisonDraft.of(position);
+    String said = draft.said("amplifier-far-above-rating");
+    assertTrue(said.contains("the amplifier that stays has 100 W"), said);
+    // √(49 W·4 ohm)
+    assertTrue(said.contains("hold the output to 14 V"), said);
+    assertEquals(Verdict.WARNING, draft.line(0).verdict());
+    position.replacement.continuousPowerW = 50.0;
+    assertFalse(draft.codes().contains("amplifier-far-above-rating"));
+    position.amplifierAfter = PositionDraft.watts(400, 4.0);
+    assertTrue(draft.said("amplifier-far-above-rating").contains("the amplifier has 400 W"));
+  }
+
+  @Test
   void aPowerIsForTheLoadItIsStatedFor() {
     PositionDraft position = new PositionDraft();
     position.amplifierAfter = PositionDraft.watts(150, 2.0);
@@ -184,6 +202,12 @@ class DriverComparisonTest {
     assertEquals(0.431, change.largestLevelDb(), 5e-4);
     assertTrue(change.limitsOfFactoryUnknown());
     assertTrue(draft.said("change-at-least").contains("the limit by displacement"));
+    // A price for each dB of a gain that may be much larger would mislead.
+    assertTrue(draft.said("change-at-least").contains("has no price for each dB"));
+    assertNull(change.pricePerDb());
+    assertNull(draft.result().groups().get(0).pricePerDb());
+    assertNull(draft.result().totals().pricePerDb());
+    assertEquals(0.431, draft.result().totals().levelChangeDb(), 5e-4);
     assertTrue(draft.said("data-not-given").contains("factory.xmax_mm"));
   }
 
@@ -305,6 +329,11 @@ class DriverComparisonTest {
     assertNull(result.groups().get(1).levelChangeDb());
     assertEquals(0, result.groups().get(1).coneAreaBeforeCm2(), 1e-12);
     assertEquals(8.282, result.totals().levelChangeDb(), 5e-4);
+    // The doors gain what they did, but the price of the subwoofer is in the total now.
+    assertEquals(new BigDecimal("194.85"), result.totals().price());
+    assertNull(result.totals().pricePerDb());
+    assertTrue(draft.said("price-per-db-left-out").contains("subwoofer is new"));
+    assertEquals(new BigDecimal("15.69"), result.groups().get(0).pricePerDb());
     assertEquals(3050, result.totals().massChangeG(), 1e-9);
     assertEquals(264, result.totals().coneAreaBeforeCm2(), 1e-9);
     assertEquals(411, result.totals().coneAreaAfterCm2(), 1e-9);
