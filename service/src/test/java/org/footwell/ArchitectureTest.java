@@ -32,6 +32,7 @@ class ArchitectureTest {
           entry("level", List.of()),
           entry("crossover", List.of()),
           entry("fit", List.of()),
+          entry("drawing", List.of("fit")),
           entry("comparison", List.of()),
           entry("exposure", List.of()),
           entry("loudness", List.of()),
