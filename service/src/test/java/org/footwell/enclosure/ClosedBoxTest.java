@@ -357,9 +357,10 @@ class ClosedBoxTest {
     draft.frequencies = null;
     draft.longestInside = 800.0;
     assertEquals(
-        "Air in the box and the cone act as one piece up to 53.62 Hz only; above it lie f3 at "
+        "Air in the box and the cone act as one piece up to 53.62 Hz only; what lies above is"
+            + " no more than a guess: f3 at "
             + Texts.forPeople(draft.closed().response().f3Hz())
-            + " Hz. Take these figures as a guess and measure.",
+            + " Hz. Measure it.",
         draft.closedSays("figures-beyond-model"));
   }
 
