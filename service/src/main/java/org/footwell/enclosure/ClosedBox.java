@@ -14,6 +14,15 @@ import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.enclosure.ClosedBoxRequest.ClosedVolume;
 import org.footwell.enclosure.ClosedBoxRequest.LeakyBaffle;
+import org.footwell.lowend.BoxCurve;
+import org.footwell.lowend.BoxDrive;
+import org.footwell.lowend.BoxFault;
+import org.footwell.lowend.BoxFinding;
+import org.footwell.lowend.BoxLimits;
+import org.footwell.lowend.BoxRemarks;
+import org.footwell.lowend.BoxResponse;
+import org.footwell.lowend.Excursion;
+import org.footwell.lowend.LowEnd;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.FrequencyFault;
 import org.footwell.parts.Safety;
@@ -85,28 +94,10 @@ public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxR
               "Panels are rigid. A door's panels and its leaks are not, so a baffle is a rough"
                   + " guess.",
               "The cabin model is a simple one; a measured transfer table is better.")
-          .findings(
-              EnclosureFinding.DISPLACEMENT_BEYOND_XMAX,
-              EnclosureFinding.DISPLACEMENT_IN_BAFFLE,
-              EnclosureFinding.SUBSONIC_FILTER_NOT_ENOUGH,
-              EnclosureFinding.XMAX_NOT_GIVEN,
-              EnclosureFinding.POWER_BEYOND_RATING,
-              EnclosureFinding.CONTINUOUS_POWER_NOT_GIVEN,
-              QTC_LOW,
-              QTC_HIGH,
-              EnclosureFinding.RESPONSE_PEAK_HIGH,
-              EnclosureFinding.PEAK_ABOVE_BASS,
-              FILL_OPTIMISTIC,
-              EnclosureFinding.BOX_LARGER_THAN_SPACE,
-              EnclosureFinding.BOX_LIKE_A_TUBE,
-              LEAKY_BAFFLE_MODEL,
-              EnclosureFinding.LUMPED_MODEL_LIMIT,
-              EnclosureFinding.FIGURES_BEYOND_MODEL,
-              EnclosureFinding.CABIN_RISE_MODEL,
-              EnclosureFinding.CABIN_TABLE_SHORT)
+          .findings(EnclosureFinding.closed())
           .refusals(
               EnclosureFault.QTC_UNREACHABLE,
-              EnclosureFault.LONGEST_TOO_SHORT,
+              BoxFault.LONGEST_TOO_SHORT,
               FrequencyFault.RANGE_REVERSED,
               FrequencyFault.RANGE_WITHOUT_POINTS,
               FrequencyFault.FREQUENCIES_UNSORTED)
@@ -204,10 +195,10 @@ public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxR
   }
 
   /** Where next to nothing holds the cone, a smaller box is no advice. */
-  private static EnclosureFinding tooFar(ClosedBoxRequest q, ClosedAlignment alignment) {
+  private static BoxFinding tooFar(ClosedBoxRequest q, ClosedAlignment alignment) {
     return q.box() == null || alignment.alpha() < HARDLY_HELD
-        ? EnclosureFinding.DISPLACEMENT_IN_BAFFLE
-        : EnclosureFinding.DISPLACEMENT_BEYOND_XMAX;
+        ? BoxFinding.DISPLACEMENT_IN_BAFFLE
+        : BoxFinding.DISPLACEMENT_BEYOND_XMAX;
   }
 
   private static double longestM(ClosedBoxRequest q, double volumeL, Run run) {

@@ -4,7 +4,6 @@ import org.footwell.calculation.FaultCode;
 
 /** Why a box cannot be computed. */
 public enum EnclosureFault implements FaultCode {
-  LONGEST_TOO_SHORT,
   QTC_UNREACHABLE,
   TUNING_UNREACHABLE,
   PORT_FILLS_BOX

@@ -9,6 +9,15 @@ import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.enclosure.VentedBoxRequest.VentedVolume;
 import org.footwell.enclosure.VentedBoxResult.Vent;
+import org.footwell.lowend.BoxCurve;
+import org.footwell.lowend.BoxDrive;
+import org.footwell.lowend.BoxFault;
+import org.footwell.lowend.BoxFinding;
+import org.footwell.lowend.BoxLimits;
+import org.footwell.lowend.BoxRemarks;
+import org.footwell.lowend.BoxResponse;
+import org.footwell.lowend.Excursion;
+import org.footwell.lowend.LowEnd;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.FrequencyFault;
 import org.footwell.parts.Safety;
@@ -95,7 +104,7 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
           .refusals(
               EnclosureFault.TUNING_UNREACHABLE,
               EnclosureFault.PORT_FILLS_BOX,
-              EnclosureFault.LONGEST_TOO_SHORT,
+              BoxFault.LONGEST_TOO_SHORT,
               FrequencyFault.RANGE_REVERSED,
               FrequencyFault.RANGE_WITHOUT_POINTS,
               FrequencyFault.FREQUENCIES_UNSORTED)
@@ -133,7 +142,7 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
     double modelLimit = BoxRemarks.modelLimit(q, longest, frequencies, run);
     Survey range = new Survey(circuit, q.frequencies().fromHz(), q.frequencies().toHz());
     BoxLimits limits =
-        new Excursion(q, range, drive, fb, EnclosureFinding.DISPLACEMENT_BEYOND_XMAX)
+        new Excursion(q, range, drive, fb, BoxFinding.DISPLACEMENT_BEYOND_XMAX)
             .limits(fb, modelLimit, run);
     Vent vent = vent(q, port, range, drive, run);
 

@@ -14,6 +14,8 @@ import org.footwell.calculation.Step;
 import org.footwell.calculation.Verdict;
 import org.footwell.enclosure.BoxPort.End;
 import org.footwell.enclosure.BoxPort.Slot;
+import org.footwell.lowend.BoxLimits;
+import org.footwell.lowend.BoxPoint;
 import org.junit.jupiter.api.Test;
 
 class VentedBoxTest {

@@ -1,15 +1,15 @@
-package org.footwell.enclosure;
+package org.footwell.lowend;
 
-import static org.footwell.enclosure.EnclosureFinding.BOX_LARGER_THAN_SPACE;
-import static org.footwell.enclosure.EnclosureFinding.BOX_LIKE_A_TUBE;
-import static org.footwell.enclosure.EnclosureFinding.CABIN_RISE_MODEL;
-import static org.footwell.enclosure.EnclosureFinding.CABIN_TABLE_SHORT;
-import static org.footwell.enclosure.EnclosureFinding.CONTINUOUS_POWER_NOT_GIVEN;
-import static org.footwell.enclosure.EnclosureFinding.FIGURES_BEYOND_MODEL;
-import static org.footwell.enclosure.EnclosureFinding.LUMPED_MODEL_LIMIT;
-import static org.footwell.enclosure.EnclosureFinding.PEAK_ABOVE_BASS;
-import static org.footwell.enclosure.EnclosureFinding.POWER_BEYOND_RATING;
-import static org.footwell.enclosure.EnclosureFinding.RESPONSE_PEAK_HIGH;
+import static org.footwell.lowend.BoxFinding.BOX_LARGER_THAN_SPACE;
+import static org.footwell.lowend.BoxFinding.BOX_LIKE_A_TUBE;
+import static org.footwell.lowend.BoxFinding.CABIN_RISE_MODEL;
+import static org.footwell.lowend.BoxFinding.CABIN_TABLE_SHORT;
+import static org.footwell.lowend.BoxFinding.CONTINUOUS_POWER_NOT_GIVEN;
+import static org.footwell.lowend.BoxFinding.FIGURES_BEYOND_MODEL;
+import static org.footwell.lowend.BoxFinding.LUMPED_MODEL_LIMIT;
+import static org.footwell.lowend.BoxFinding.PEAK_ABOVE_BASS;
+import static org.footwell.lowend.BoxFinding.POWER_BEYOND_RATING;
+import static org.footwell.lowend.BoxFinding.RESPONSE_PEAK_HIGH;
 
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,7 +25,7 @@ import org.footwell.radiator.CabinCurve;
 import org.footwell.radiator.CabinResponse.TransferPoint;
 
 /** What is said of every box alike. */
-final class BoxRemarks {
+public final class BoxRemarks {
 
   /** A response that rises more than this over the reference booms (common practice, no source). */
   private static final double HIGH_PEAK_DB = 3;
@@ -70,13 +70,13 @@ final class BoxRemarks {
    * @param givenMm as given, or null
    * @param grossL the air and all that is in it
    */
-  static void longest(PlayedBox q, Double givenMm, double grossL, Run run) {
+  public static void longest(PlayedBox q, Double givenMm, double grossL, Run run) {
     if (givenMm == null) {
       return;
     }
     double side = 1000 * CUBE_SIDE.at(grossL);
     if (givenMm < MEASURED * side) {
-      run.refuse(EnclosureFault.LONGEST_TOO_SHORT)
+      run.refuse(BoxFault.LONGEST_TOO_SHORT)
           .at("/box/longest_inside_mm")
           .given(givenMm)
           .with("most", CUBE_VOLUME.at(givenMm))
@@ -97,12 +97,12 @@ final class BoxRemarks {
   }
 
   /** The longest inside dimension in m: the given one in mm, or that of a cube. */
-  static double longestM(Double givenMm, double volumeL, Run run) {
+  public static double longestM(Double givenMm, double volumeL, Run run) {
     return givenMm == null ? run.apply(CUBE_SIDE, volumeL) : givenMm / 1000;
   }
 
   /** The frequency in Hz up to which box and cone are small against the wavelength. */
-  static double modelLimit(PlayedBox q, double longestM, double[] frequencies, Run run) {
+  public static double modelLimit(PlayedBox q, double longestM, double[] frequencies, Run run) {
     double c = Air.SPEED_OF_SOUND.at(q.temperatureC());
     double box = run.apply(EIGHTH_WAVE, c, longestM);
     double cone = run.apply(Piston.FREQUENCY_OF_KA, 1, q.driver().sdCm2(), c);
@@ -116,7 +116,7 @@ final class BoxRemarks {
   }
 
   /** The figures of any box that stand at a frequency, by what a fitter calls them. */
-  static Map<String, Double> figures(BoxResponse response, BoxLimits limits) {
+  public static Map<String, Double> figures(BoxResponse response, BoxLimits limits) {
     Map<String, Double> figures = new LinkedHashMap<>();
     if (response.f3Hz() != null) {
       figures.put("f3", response.f3Hz());
@@ -133,7 +133,7 @@ final class BoxRemarks {
    *
    * @param figures what they are called, with their frequencies in Hz
    */
-  static void beyondModel(Map<String, Double> figures, double limit, Run run) {
+  public static void beyondModel(Map<String, Double> figures, double limit, Run run) {
     List<Map.Entry<String, Double>> beyond =
         figures.entrySet().stream().filter(figure -> figure.getValue() > limit).toList();
     if (!beyond.isEmpty()) {
@@ -149,7 +149,8 @@ final class BoxRemarks {
     }
   }
 
-  static void power(PlayedBox q, double power, Run run) {
+  /** The power of the drive in W against the rating. */
+  public static void power(PlayedBox q, double power, Run run) {
     Double continuous = q.driver().continuousPowerW();
     if (continuous == null) {
       run.find(CONTINUOUS_POWER_NOT_GIVEN).at("/driver/continuous_power_w").value(power);
@@ -161,7 +162,8 @@ final class BoxRemarks {
     }
   }
 
-  static void peak(BoxResponse response, Run run) {
+  /** A peak that is heard, by where it lies. */
+  public static void peak(BoxResponse response, Run run) {
     if (isHigh(response)) {
       run.find(response.peakHz() > BASS_END_HZ ? PEAK_ABOVE_BASS : RESPONSE_PEAK_HIGH)
           .at("/box")
@@ -175,14 +177,15 @@ final class BoxRemarks {
     return response.peakDb() > HIGH_PEAK_DB;
   }
 
-  static void space(Double spaceL, double grossL, Run run) {
+  /** The volume with all that is in it against the room there is, both in litre. */
+  public static void space(Double spaceL, double grossL, Run run) {
     if (spaceL != null && grossL > spaceL) {
       run.find(BOX_LARGER_THAN_SPACE).at("/box/space_l").value(grossL).limit(spaceL);
     }
   }
 
   /** The cabin of the request and what its model or table is worth, or null without one. */
-  static CabinCurve cabin(PlayedBox q, double[] frequencies, Run run) {
+  public static CabinCurve cabin(PlayedBox q, double[] frequencies, Run run) {
     if (q.cabin() == null) {
       return null;
     }

@@ -1,11 +1,11 @@
-package org.footwell.enclosure;
+package org.footwell.lowend;
 
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.radiator.BoxDriver;
 import org.footwell.radiator.CabinResponse;
 
 /** What every request for a driver in a box has: the driver, what drives it, what to look at. */
-interface PlayedBox {
+public interface PlayedBox {
 
   BoxDriver driver();
 
