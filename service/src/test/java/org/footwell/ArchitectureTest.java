@@ -34,6 +34,7 @@ class ArchitectureTest {
           entry("fit", List.of()),
           entry("drawing", List.of("fit")),
           entry("comparison", List.of()),
+          entry("sides", List.of("comparison")),
           entry("exposure", List.of()),
           entry("loudness", List.of()),
           entry("seatlevel", List.of()),
