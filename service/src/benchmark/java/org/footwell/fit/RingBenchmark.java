@@ -2,6 +2,10 @@ package org.footwell.fit;
 
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
+import org.footwell.drawing.DrawnRing;
+import org.footwell.drawing.DxfDrawing;
+import org.footwell.drawing.StlFile;
+import org.footwell.drawing.SvgDrawing;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -26,33 +30,33 @@ public class RingBenchmark {
   @Param({"round", "oval-driver", "holes-break-edge", "finest"})
   public String ring;
 
-  private AdapterRingResult result;
+  private DrawnRing drawn;
 
   @Setup
   public void prepare() {
-    Map<String, AdapterRingResult> all = RingCases.all();
+    Map<String, DrawnRing> all = RingCases.all();
     if (ring.equals("finest")) {
       RingDraft draft = new RingDraft();
       draft.arcToleranceMm = 0.01;
       draft.factoryHoles = RingDraft.circle(16, 174, 90);
       draft.driverHoles = RingDraft.circle(16, 156, 90);
-      all.put(ring, draft.result());
+      all.put(ring, draft.drawn());
     }
-    result = all.get(ring);
+    drawn = all.get(ring);
   }
 
   @Benchmark
   public byte[] stl() {
-    return StlFile.of(result);
+    return StlFile.of(drawn);
   }
 
   @Benchmark
   public byte[] svg() {
-    return SvgDrawing.of(result);
+    return SvgDrawing.of(drawn);
   }
 
   @Benchmark
   public byte[] dxf() {
-    return DxfDrawing.of(result);
+    return DxfDrawing.of(drawn);
   }
 }

@@ -3,6 +3,7 @@ package org.footwell.carpentry;
 import static org.footwell.carpentry.CarpentryFinding.BOX_MUST_BE_HELD;
 import static org.footwell.carpentry.CarpentryFinding.CUTOUT_NEAR_EDGE;
 import static org.footwell.carpentry.CarpentryFinding.DRIVER_TOO_DEEP;
+import static org.footwell.carpentry.CarpentryFinding.INSIDE_TOO_NARROW;
 import static org.footwell.carpentry.CarpentryFinding.PANEL_WANTS_BRACE;
 
 import java.util.List;
@@ -27,6 +28,9 @@ public final class BoxPanels implements Calculation<BoxPanelsRequest, BoxPanelsR
 
   /** What should be left around a cutout, mm; common practice, no source. */
   private static final double LEAST_RIM_MM = 25;
+
+  /** Narrower inside no driver, port or hand goes in, mm; common practice, no source. */
+  private static final double NARROWEST_MM = 50;
 
   private static final Formula.Of4 GROSS =
       Formula.of("gross_volume_l", "net + driver + bracing + port", "l", Source.DEFINITION)
@@ -89,6 +93,7 @@ public final class BoxPanels implements Calculation<BoxPanelsRequest, BoxPanelsR
             ? 0
             : run.apply(HOLE, q.boardDensityKgPerM3(), q.driverCutoutMm(), q.front());
     List<Panel> panels = new CutList(box, q).panels();
+    narrow(q, in, run);
     remark(q, in, boards - hole, run);
     return new BoxPanelsResult(
         inside,
@@ -114,6 +119,23 @@ public final class BoxPanels implements Calculation<BoxPanelsRequest, BoxPanelsR
           .given(q.driverCutoutMm())
           .allowed("less than " + Texts.forPeople(room) + " mm");
       throw run.refused();
+    }
+  }
+
+  /** Where the driver's own size is not given, the least that any driver needs counts. */
+  private static void narrow(BoxPanelsRequest q, Size in, Run run) {
+    if (q.driverCutoutMm() == null) {
+      narrow("width", "/width_mm", in.widthMm(), run);
+      narrow("height", "/height_mm", in.heightMm(), run);
+    }
+    if (q.driverDepthMm() == null) {
+      narrow("depth", "/depth_mm", (in.depthMm() + in.topDepthMm()) / 2, run);
+    }
+  }
+
+  private static void narrow(String name, String at, double mm, Run run) {
+    if (mm < NARROWEST_MM) {
+      run.find(INSIDE_TOO_NARROW).at(at).value(mm).limit(NARROWEST_MM).with("name", name);
     }
   }
 

@@ -1,6 +1,7 @@
 package org.footwell.carpentry;
 
 import static org.footwell.calculation.Verdict.NOTE;
+import static org.footwell.calculation.Verdict.STOP;
 import static org.footwell.calculation.Verdict.WARNING;
 
 import org.footwell.calculation.FindingCode;
@@ -11,7 +12,8 @@ public enum CarpentryFinding implements FindingCode {
   BOX_MUST_BE_HELD(NOTE),
   PANEL_WANTS_BRACE(NOTE),
   CUTOUT_NEAR_EDGE(WARNING),
-  DRIVER_TOO_DEEP(WARNING);
+  DRIVER_TOO_DEEP(STOP),
+  INSIDE_TOO_NARROW(STOP);
 
   private final Verdict level;
 

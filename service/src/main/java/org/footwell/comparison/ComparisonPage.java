@@ -19,13 +19,13 @@ import org.footwell.calculation.Answer;
 import org.footwell.calculation.Finding;
 import org.footwell.calculation.Texts;
 import org.footwell.comparison.DriverComparisonResult.AdditionLine;
-import org.footwell.comparison.DriverComparisonResult.Change;
 import org.footwell.comparison.DriverComparisonResult.GroupLine;
-import org.footwell.comparison.DriverComparisonResult.LevelLimit;
 import org.footwell.comparison.DriverComparisonResult.PositionLine;
-import org.footwell.comparison.DriverComparisonResult.Side;
 import org.footwell.comparison.DriverComparisonResult.VehicleTotals;
 import org.footwell.parts.Safety;
+import org.footwell.sides.ComparedChange;
+import org.footwell.sides.ComparedSide;
+import org.footwell.sides.LevelLimit;
 
 /** The comparison as a page for the customer: rounded, nothing computed. */
 final class ComparisonPage {
@@ -100,17 +100,17 @@ final class ComparisonPage {
   }
 
   private void position(PositionLine line) {
-    Side after = line.after();
-    Change change = line.change();
+    ComparedSide after = line.after();
+    ComparedChange change = line.change();
     String several = line.driverCount() == 1 ? "" : ", " + line.driverCount() + " drivers";
-    Function<Side, String> named = side -> side.name() == null ? DASH : side.name();
+    Function<ComparedSide, String> named = side -> side.name() == null ? DASH : side.name();
     table(line.name() + several, "", "Factory", "New", "Change");
     both(line, "Part", named, "");
     both(
         line,
         "Largest clean level",
         side -> level(side.largestLevelDbSpl()),
-        bound(change, "at least ", signed(change.largestLevelDb(), 1, "dB")));
+        atLeast(change, signed(change.largestLevelDb(), 1, "dB")));
     both(line, "held by", side -> heldBy(side, line.displacementHz()), "");
     both(
         line,
@@ -126,7 +126,7 @@ final class ComparisonPage {
         line,
         "Lowest useful frequency at " + level(line.reachLevelDbSpl()),
         side -> plain(side.lowestUsefulHz(), 0, "Hz"),
-        bound(change, "at least ", octaves(change.lowerReachOctaves())));
+        atLeast(change, octaves(change.lowerReachOctaves())));
     both(
         line,
         "Continuous power",
@@ -149,18 +149,18 @@ final class ComparisonPage {
         signed(change.displacementCm3(), 0, "cm³"));
     both(line, "Mass", side -> kilograms(side.massG()), signedKilograms(change.massG()));
     row("Price", "", money(after.price()), "");
-    String perDb = money(change.pricePerDb());
-    row("Price for each dB of largest clean level", "", bound(change, "at most ", perDb), "");
+    row("Price for each dB of largest clean level", "", money(change.pricePerDb()), "");
     row("Verdict of the check", "", words(line.verdict()), "");
     end();
   }
 
-  private void both(PositionLine line, String name, Function<Side, String> cell, String change) {
+  private void both(
+      PositionLine line, String name, Function<ComparedSide, String> cell, String change) {
     String before = line.before() == null ? DASH : cell.apply(line.before());
     row(name, before, cell.apply(line.after()), change);
   }
 
-  private static String heldBy(Side side, double displacementHz) {
+  private static String heldBy(ComparedSide side, double displacementHz) {
     if (side.limitedBy() == null) {
       return DASH;
     }
@@ -169,11 +169,11 @@ final class ComparisonPage {
         : side.limitedBy().inWords();
   }
 
-  private static String bound(Change change, String which, String shown) {
-    return isBound(change) && !shown.equals(DASH) ? which + shown : shown;
+  private static String atLeast(ComparedChange change, String shown) {
+    return isBound(change) && !shown.equals(DASH) ? "at least " + shown : shown;
   }
 
-  private static boolean isBound(Change change) {
+  private static boolean isBound(ComparedChange change) {
     return Boolean.TRUE.equals(change.limitsOfFactoryUnknown());
   }
 

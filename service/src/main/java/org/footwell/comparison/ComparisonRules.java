@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Run;
+import org.footwell.sides.ComparedPosition;
 
 /** What a request must keep to beyond the bounds of its fields. */
 final class ComparisonRules {

@@ -9,16 +9,19 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import org.footwell.calculation.Run;
-import org.footwell.comparison.ComparedPosition.Band;
-import org.footwell.comparison.ComparedPosition.MountedAt;
-import org.footwell.comparison.ComparedPosition.Zone;
 import org.footwell.comparison.DriverComparisonResult.AdditionLine;
 import org.footwell.comparison.DriverComparisonResult.GroupLine;
 import org.footwell.comparison.DriverComparisonResult.PositionLine;
-import org.footwell.comparison.DriverComparisonResult.Side;
 import org.footwell.comparison.DriverComparisonResult.VehicleTotals;
 import org.footwell.parts.Money;
+import org.footwell.sides.ChangeFigures;
+import org.footwell.sides.ComparedPosition.Band;
+import org.footwell.sides.ComparedPosition.MountedAt;
+import org.footwell.sides.ComparedPosition.Zone;
+import org.footwell.sides.ComparedSide;
+import org.footwell.sides.SideFormulas;
 
 /** Positions taken together: by group, and for the whole vehicle. */
 final class ComparisonTotals {
@@ -54,23 +57,28 @@ final class ComparisonTotals {
     boolean comparable = old.stream().allMatch(line -> line.change().largestLevelDb() != null);
     Double change =
         comparable && before != null && after != null
-            ? (Double) run.apply(ComparisonFormulas.CHANGE, after, before)
+            ? (Double) run.apply(SideFormulas.CHANGE, after, before)
             : null;
     BigDecimal price = Money.sum(prices(lines));
     return new GroupLine(
         key.zone(),
         key.band(),
-        sum(lines, PositionLine::before, Side::coneAreaCm2),
-        sum(lines, PositionLine::after, Side::coneAreaCm2),
+        sum(lines, PositionLine::before, ComparedSide::coneAreaCm2),
+        sum(lines, PositionLine::after, ComparedSide::coneAreaCm2),
         before,
         after,
         change,
         price,
-        Money.perDb(price, change));
+        Money.perDb(price, exact(old) ? change : null));
+  }
+
+  /** Whether no gain of some old positions is only a bound. */
+  private static boolean exact(List<PositionLine> old) {
+    return old.stream().noneMatch(line -> ChangeFigures.levelIsBound(line.before(), line.after()));
   }
 
   /** All drivers of some positions at their largest, dB SPL; null when one is not known. */
-  private Double together(List<PositionLine> lines, Function<PositionLine, Side> which) {
+  private Double together(List<PositionLine> lines, Function<PositionLine, ComparedSide> which) {
     Double sum = null;
     for (PositionLine line : lines) {
       Double one = which.apply(line).largestLevelDbSpl();
@@ -80,8 +88,8 @@ final class ComparisonTotals {
       double all =
           line.driverCount() == 1
               ? one
-              : run.apply(ComparisonFormulas.OF_SEVERAL, one, line.driverCount());
-      sum = sum == null ? all : run.apply(ComparisonFormulas.TOGETHER, sum, all);
+              : run.apply(SideFormulas.OF_SEVERAL, one, line.driverCount());
+      sum = sum == null ? all : run.apply(SideFormulas.TOGETHER, sum, all);
     }
     return sum;
   }
@@ -96,15 +104,33 @@ final class ComparisonTotals {
         massChange(place -> place == MountedAt.DOOR),
         price,
         level,
-        Money.perDb(price, level),
-        powerChange(Side::continuousPowerW),
-        powerChange(Side::peakPowerW),
-        sum(positions, PositionLine::before, Side::coneAreaCm2),
-        sum(positions, PositionLine::after, Side::coneAreaCm2),
-        sum(positions, PositionLine::before, Side::displacementCm3),
-        sum(positions, PositionLine::after, Side::displacementCm3),
+        pricePerDb(price, level),
+        powerChange(ComparedSide::continuousPowerW),
+        powerChange(ComparedSide::peakPowerW),
+        sum(positions, PositionLine::before, ComparedSide::coneAreaCm2),
+        sum(positions, PositionLine::after, ComparedSide::coneAreaCm2),
+        sum(positions, PositionLine::before, ComparedSide::displacementCm3),
+        sum(positions, PositionLine::after, ComparedSide::displacementCm3),
         lowest(PositionLine::before),
         lowest(PositionLine::after));
+  }
+
+  /** What is new costs, but adds nothing to the gain of what was there: such a price misleads. */
+  private BigDecimal pricePerDb(BigDecimal price, Double level) {
+    List<PositionLine> old = positions.stream().filter(line -> line.before() != null).toList();
+    BigDecimal perDb = Money.perDb(price, exact(old) ? level : null);
+    if (perDb == null || old.size() == positions.size()) {
+      return perDb;
+    }
+    run.find(ComparisonFinding.PRICE_PER_DB_LEFT_OUT)
+        .at("/positions")
+        .with(
+            "what",
+            positions.stream()
+                .filter(line -> line.before() == null)
+                .map(PositionLine::name)
+                .collect(Collectors.joining(", ")));
+    return null;
   }
 
   /** However the groups are balanced, the whole gains no less than the one that gains least. */
@@ -137,19 +163,19 @@ final class ComparisonTotals {
     return sum(masses);
   }
 
-  private Double powerChange(Function<Side, Double> power) {
+  private Double powerChange(Function<ComparedSide, Double> power) {
     Double before = sum(positions, PositionLine::before, power);
     Double after = sum(positions, PositionLine::after, power);
     return before == null || after == null || before == 0
         ? null
-        : (Double) run.apply(ComparisonFormulas.POWER_CHANGE, after, before);
+        : (Double) run.apply(SideFormulas.POWER_CHANGE, after, before);
   }
 
-  private Double lowest(Function<PositionLine, Side> which) {
+  private Double lowest(Function<PositionLine, ComparedSide> which) {
     return positions.stream()
         .map(which)
         .filter(Objects::nonNull)
-        .map(Side::lowestUsefulHz)
+        .map(ComparedSide::lowestUsefulHz)
         .filter(Objects::nonNull)
         .min(Double::compare)
         .orElse(null);
@@ -164,11 +190,11 @@ final class ComparisonTotals {
   /** A sum over sides; where nothing was, it is 0, and where something is not known, null. */
   private static Double sum(
       List<PositionLine> lines,
-      Function<PositionLine, Side> which,
-      Function<Side, Double> quantity) {
+      Function<PositionLine, ComparedSide> which,
+      Function<ComparedSide, Double> quantity) {
     List<Double> all = new ArrayList<>();
     for (PositionLine line : lines) {
-      Side side = which.apply(line);
+      ComparedSide side = which.apply(line);
       all.add(side == null ? Double.valueOf(0) : quantity.apply(side));
     }
     return sum(all);

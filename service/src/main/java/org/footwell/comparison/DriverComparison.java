@@ -9,12 +9,18 @@ import org.footwell.calculation.Source;
 import org.footwell.comparison.DriverComparisonResult.AdditionLine;
 import org.footwell.comparison.DriverComparisonResult.GroupLine;
 import org.footwell.comparison.DriverComparisonResult.PositionLine;
-import org.footwell.comparison.DriverComparisonResult.Side;
 import org.footwell.comparison.DriverComparisonResult.VehicleTotals;
 import org.footwell.parts.Safety;
 import org.footwell.physics.Air;
 import org.footwell.physics.Piston;
 import org.footwell.physics.SensitivityBases;
+import org.footwell.sides.ChangeFigures;
+import org.footwell.sides.ComparedAmplifier;
+import org.footwell.sides.ComparedDriver;
+import org.footwell.sides.ComparedPosition;
+import org.footwell.sides.ComparedSide;
+import org.footwell.sides.SideFigures;
+import org.footwell.sides.SideFormulas;
 
 /** Factory parts against their replacements, position by position and for the whole vehicle. */
 public final class DriverComparison
@@ -52,7 +58,7 @@ public final class DriverComparison
               SensitivityBases.IEC_60268_5,
               Piston.HALF_SPACE,
               Air.ISO_9613_1,
-              ComparisonFormulas.SUPERPOSITION,
+              SideFormulas.SUPERPOSITION,
               Source.DEFINITION,
               Source.COMMON_PRACTICE)
           .limits(
@@ -122,11 +128,11 @@ public final class DriverComparison
         first == null || factory == null ? null : (Double) first.cleanV(factory.ratedOhm(), run);
     Double voltageAfter =
         second == null ? voltageBefore : (Double) second.cleanV(replacement.ratedOhm(), run);
-    Side before =
+    ComparedSide before =
         factory == null
             ? null
             : new SideFigures(position, factory, density, run).side(voltageBefore);
-    Side after = new SideFigures(position, replacement, density, run).side(voltageAfter);
+    ComparedSide after = new SideFigures(position, replacement, density, run).side(voltageAfter);
     return new PositionLine(
         position.name(),
         position.zone(),

@@ -11,6 +11,7 @@ import jakarta.validation.constraints.Size;
 import java.math.BigDecimal;
 import java.util.List;
 import org.footwell.parts.Money;
+import org.footwell.sides.ComparedPosition;
 
 /** What is compared: position by position, and what comes in besides. */
 @Valid

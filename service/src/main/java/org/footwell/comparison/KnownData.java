@@ -6,8 +6,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import org.footwell.calculation.Run;
-import org.footwell.comparison.DriverComparisonResult.LevelLimit;
 import org.footwell.comparison.DriverComparisonResult.PositionLine;
+import org.footwell.sides.ChangeFigures;
+import org.footwell.sides.ComparedDriver;
+import org.footwell.sides.ComparedPosition;
+import org.footwell.sides.LevelLimit;
 
 /** Says once for each position what was not given, and what is only a bound for it. */
 final class KnownData {

@@ -3,6 +3,7 @@ package org.footwell.comparison;
 import org.footwell.calculation.Run;
 import org.footwell.comparison.DriverComparisonRequest.AddedItem;
 import org.footwell.comparison.DriverComparisonResult.VehicleTotals;
+import org.footwell.sides.ComparedPosition;
 
 /** What there is to say about mass: of single parts, on the doors, and of the vehicle. */
 final class MassRemarks {

@@ -2,22 +2,30 @@ package org.footwell.comparison;
 
 import org.footwell.calculation.Remark;
 import org.footwell.calculation.Run;
-import org.footwell.comparison.DriverComparisonResult.Change;
-import org.footwell.comparison.DriverComparisonResult.LevelLimit;
 import org.footwell.comparison.DriverComparisonResult.PositionLine;
-import org.footwell.comparison.DriverComparisonResult.ReachLimit;
-import org.footwell.comparison.DriverComparisonResult.Side;
 import org.footwell.parts.Money;
 import org.footwell.parts.Sensitivity.Basis;
 import org.footwell.physics.Electricity;
 import org.footwell.physics.Piston;
 import org.footwell.physics.SensitivityBases;
+import org.footwell.sides.ChangeFigures;
+import org.footwell.sides.ComparedAmplifier;
+import org.footwell.sides.ComparedChange;
+import org.footwell.sides.ComparedDriver;
+import org.footwell.sides.ComparedPosition;
+import org.footwell.sides.ComparedSide;
+import org.footwell.sides.LevelLimit;
+import org.footwell.sides.ReachLimit;
+import org.footwell.sides.SideFigures;
 
 /** What a fitter would say about the two parts of one position. */
 final class PositionRemarks {
 
   /** Bases of a sensitivity that lie closer are not worth a word, dB; common practice. */
   private static final double BASES_ALIKE_DB = 0.5;
+
+  /** So many times its continuous power a part bears of music at most; common practice, no source. */
+  private static final double FAR_ABOVE = 2;
 
   private final ComparedPosition position;
   private final PositionLine line;
@@ -44,13 +52,14 @@ final class PositionRemarks {
       reach();
     }
     load();
+    power(line.after());
     travel(line.after());
     part(position.factory(), line.before(), "factory");
     part(position.replacement(), line.after(), "replacement");
     new KnownData(position, line, pointer, run).remark();
   }
 
-  private void levels(Side before, Side after, Change change) {
+  private void levels(ComparedSide before, ComparedSide after, ComparedChange change) {
     Double largest = change.largestLevelDb();
     boolean alike = ChangeFigures.known(before).equals(ChangeFigures.known(after));
     if (alike && falls(largest)) {
@@ -120,7 +129,21 @@ final class PositionRemarks {
     }
   }
 
-  private void travel(Side after) {
+  private void power(ComparedSide after) {
+    Double bears = position.replacement().continuousPowerW();
+    Double has = after.amplifierPowerW();
+    if (bears != null && has != null && has > FAR_ABOVE * bears) {
+      find(ComparisonFinding.AMPLIFIER_FAR_ABOVE_RATING, "/replacement/continuous_power_w")
+          .value(has)
+          .limit(bears)
+          .with(
+              "amplifier", position.amplifierAfter() == null ? "amplifier that stays" : "amplifier")
+          .with("ratio", has / bears)
+          .with("volt", Electricity.VOLTAGE.at(bears, position.replacement().ratedOhm()));
+    }
+  }
+
+  private void travel(ComparedSide after) {
     if (after.limitedBy() == LevelLimit.DISPLACEMENT
         && after.displacementLimitedBelowHz() != null) {
       find(ComparisonFinding.TRAVEL_LIMITED, "/replacement/xmax_mm")
@@ -130,7 +153,7 @@ final class PositionRemarks {
     }
   }
 
-  private void part(ComparedDriver driver, Side side, String which) {
+  private void part(ComparedDriver driver, ComparedSide side, String which) {
     if (driver == null) {
       return;
     }
@@ -164,7 +187,7 @@ final class PositionRemarks {
   }
 
   /** The highest frequency that a level from the part's travel is given for, Hz. */
-  private double highestOfTravel(Side side) {
+  private double highestOfTravel(ComparedSide side) {
     return side.limitedBy() == LevelLimit.DISPLACEMENT && side.displacementLimitedBelowHz() != null
         ? side.displacementLimitedBelowHz()
         : position.displacementHz();

@@ -2,7 +2,8 @@ package org.footwell.enclosure;
 
 import static org.footwell.enclosure.EnclosureFinding.FILL_OPTIMISTIC;
 import static org.footwell.enclosure.EnclosureFinding.LEAKY_BAFFLE_MODEL;
-import static org.footwell.enclosure.EnclosureFinding.QTC_OUT_OF_COMMON_RANGE;
+import static org.footwell.enclosure.EnclosureFinding.QTC_HIGH;
+import static org.footwell.enclosure.EnclosureFinding.QTC_LOW;
 
 import java.util.HashMap;
 import java.util.Map;
@@ -13,6 +14,15 @@ import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.enclosure.ClosedBoxRequest.ClosedVolume;
 import org.footwell.enclosure.ClosedBoxRequest.LeakyBaffle;
+import org.footwell.lowend.BoxCurve;
+import org.footwell.lowend.BoxDrive;
+import org.footwell.lowend.BoxFault;
+import org.footwell.lowend.BoxFinding;
+import org.footwell.lowend.BoxLimits;
+import org.footwell.lowend.BoxRemarks;
+import org.footwell.lowend.BoxResponse;
+import org.footwell.lowend.Excursion;
+import org.footwell.lowend.LowEnd;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.FilterFault;
 import org.footwell.parts.FrequencyFault;
@@ -35,6 +45,9 @@ public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxR
   private static final double LOW_QTC = 0.5;
 
   private static final double HIGH_QTC = 1.2;
+
+  /** Below this compliance ratio the air behind hardly holds the cone (common practice, no source). */
+  private static final double HARDLY_HELD = 0.1;
 
   /** What careful filling reaches (common practice, no source). */
   private static final double COMMON_FILL = 1.25;
@@ -82,22 +95,11 @@ public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxR
               "Panels are rigid. A door's panels and its leaks are not, so a baffle is a rough"
                   + " guess.",
               "The cabin model is a simple one; a measured transfer table is better.")
-          .findings(
-              EnclosureFinding.DISPLACEMENT_BEYOND_XMAX,
-              EnclosureFinding.SUBSONIC_FILTER_NOT_ENOUGH,
-              EnclosureFinding.XMAX_NOT_GIVEN,
-              EnclosureFinding.POWER_BEYOND_RATING,
-              QTC_OUT_OF_COMMON_RANGE,
-              EnclosureFinding.RESPONSE_PEAK_HIGH,
-              FILL_OPTIMISTIC,
-              EnclosureFinding.BOX_LARGER_THAN_SPACE,
-              LEAKY_BAFFLE_MODEL,
-              EnclosureFinding.LUMPED_MODEL_LIMIT,
-              EnclosureFinding.CABIN_RISE_MODEL,
-              EnclosureFinding.CABIN_TABLE_SHORT)
+          .findings(EnclosureFinding.closed())
           .refusals(
               EnclosureFault.QTC_UNREACHABLE,
               FilterFault.LINKWITZ_RILEY_ODD,
+              BoxFault.LONGEST_TOO_SHORT,
               FrequencyFault.RANGE_REVERSED,
               FrequencyFault.RANGE_WITHOUT_POINTS,
               FrequencyFault.FREQUENCIES_UNSORTED)
@@ -114,6 +116,10 @@ public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxR
     double[] frequencies = checked(q, run);
     BoxDrive drive = BoxDrive.of(q, run);
     ClosedAlignment alignment = alignment(q, run);
+    Double gross = gross(q.box(), alignment.volumeL());
+    if (q.box() != null) {
+      BoxRemarks.longest(q, q.box().longestInsideMm(), gross, run);
+    }
     AirBehind air = air(q, alignment, run);
     DriverMechanics mechanics = DriverMechanics.of(q.driver(), q.sourceOhm(), q.temperatureC());
     BoxCircuit circuit =
@@ -124,11 +130,12 @@ public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxR
         BoxRemarks.modelLimit(q, longestM(q, alignment.volumeL(), run), frequencies, run);
     Survey range = new Survey(circuit, q.frequencies().fromHz(), q.frequencies().toHz());
     double bassEnd = response.f3Hz() == null ? alignment.fcHz() : response.f3Hz();
-    BoxLimits limits = new Excursion(q, range, drive, null).limits(bassEnd, modelLimit, run);
-    Double gross = gross(q.box(), alignment.volumeL());
+    BoxLimits limits =
+        new Excursion(q, range, drive, null, tooFar(q, alignment)).limits(bassEnd, modelLimit, run);
     remark(q, alignment, run);
     BoxRemarks.power(q, drive.power(), run);
     BoxRemarks.peak(response, run);
+    BoxRemarks.beyondModel(BoxRemarks.figures(response, limits), modelLimit, run);
     CabinCurve cabin = BoxRemarks.cabin(q, frequencies, run);
     return new ClosedBoxResult(
         alignment.volumeL(),
@@ -190,6 +197,13 @@ public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxR
         : LowEnd.searched(drive, circuit.bare(), q.driver().fsHz(), alignment.fcHz());
   }
 
+  /** Where next to nothing holds the cone, a smaller box is no advice. */
+  private static BoxFinding tooFar(ClosedBoxRequest q, ClosedAlignment alignment) {
+    return q.box() == null || alignment.alpha() < HARDLY_HELD
+        ? BoxFinding.DISPLACEMENT_IN_BAFFLE
+        : BoxFinding.DISPLACEMENT_BEYOND_XMAX;
+  }
+
   private static double longestM(ClosedBoxRequest q, double volumeL, Run run) {
     return BoxRemarks.longestM(q.box() == null ? null : q.box().longestInsideMm(), volumeL, run);
   }
@@ -206,12 +220,11 @@ public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxR
     }
     double qtc = alignment.qtc();
     if (qtc < LOW_QTC || qtc > HIGH_QTC) {
-      run.find(QTC_OUT_OF_COMMON_RANGE)
+      run.find(qtc < LOW_QTC ? QTC_LOW : QTC_HIGH)
           .at(q.box().qtc() == null ? "/box/volume_l" : "/box/qtc")
           .value(qtc)
           .limit(qtc < LOW_QTC ? LOW_QTC : HIGH_QTC)
-          .with("from", LOW_QTC)
-          .with("to", HIGH_QTC);
+          .with("own", alignment.qts());
     }
     if (q.box().fillFactor() > COMMON_FILL) {
       run.find(FILL_OPTIMISTIC)

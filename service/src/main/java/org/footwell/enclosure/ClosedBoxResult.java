@@ -3,6 +3,9 @@ package org.footwell.enclosure;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
+import org.footwell.lowend.BoxLimits;
+import org.footwell.lowend.BoxPoint;
+import org.footwell.lowend.BoxResponse;
 
 /** What a closed box or a large leaky baffle makes of a driver. */
 @JsonInclude(JsonInclude.Include.NON_NULL)

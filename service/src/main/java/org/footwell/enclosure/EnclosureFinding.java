@@ -1,28 +1,26 @@
 package org.footwell.enclosure;
 
 import static org.footwell.calculation.Verdict.NOTE;
+import static org.footwell.calculation.Verdict.STOP;
 import static org.footwell.calculation.Verdict.WARNING;
+import static org.footwell.lowend.BoxFinding.DISPLACEMENT_IN_BAFFLE;
+import static org.footwell.lowend.BoxFinding.UNLOADED_BELOW_TUNING;
 
 import java.util.EnumSet;
+import java.util.Set;
+import java.util.stream.Stream;
 import org.footwell.calculation.FindingCode;
 import org.footwell.calculation.Verdict;
+import org.footwell.lowend.BoxFinding;
 
-/** What there is to say about a driver in a box. */
+/** What there is to say about a box as such, besides what is said of a driver in any box. */
 public enum EnclosureFinding implements FindingCode {
-  DISPLACEMENT_BEYOND_XMAX(WARNING),
-  UNLOADED_BELOW_TUNING(WARNING),
-  SUBSONIC_FILTER_NOT_ENOUGH(WARNING),
-  XMAX_NOT_GIVEN(NOTE),
-  POWER_BEYOND_RATING(WARNING),
-  QTC_OUT_OF_COMMON_RANGE(NOTE),
+  QTC_LOW(NOTE),
+  QTC_HIGH(NOTE),
   QTS_UNUSUAL_FOR_VENTED(NOTE),
-  RESPONSE_PEAK_HIGH(NOTE),
   FILL_OPTIMISTIC(NOTE),
-  BOX_LARGER_THAN_SPACE(WARNING),
   LEAKY_BAFFLE_MODEL(NOTE),
-  LUMPED_MODEL_LIMIT(NOTE),
-  CABIN_RISE_MODEL(NOTE),
-  CABIN_TABLE_SHORT(NOTE),
+  PORT_CHOKES(STOP),
   PORT_AIR_TOO_FAST(WARNING),
   PORT_RESONANCE_IN_RANGE(NOTE),
   PORT_LONGER_THAN_BOX(WARNING),
@@ -36,11 +34,23 @@ public enum EnclosureFinding implements FindingCode {
     this.level = level;
   }
 
-  /** What a vented box can bring up: all but what is of closed ones alone. */
+  /** What a closed box or a baffle can bring up. */
+  static FindingCode[] closed() {
+    return together(EnumSet.complementOf(EnumSet.of(UNLOADED_BELOW_TUNING)), ofClosed());
+  }
+
+  /** What a vented box can bring up. */
   static FindingCode[] vented() {
-    return EnumSet.complementOf(
-            EnumSet.of(QTC_OUT_OF_COMMON_RANGE, FILL_OPTIMISTIC, LEAKY_BAFFLE_MODEL))
-        .toArray(FindingCode[]::new);
+    return together(
+        EnumSet.complementOf(EnumSet.of(DISPLACEMENT_IN_BAFFLE)), EnumSet.complementOf(ofClosed()));
+  }
+
+  private static EnumSet<EnclosureFinding> ofClosed() {
+    return EnumSet.of(QTC_LOW, QTC_HIGH, FILL_OPTIMISTIC, LEAKY_BAFFLE_MODEL);
+  }
+
+  private static FindingCode[] together(Set<BoxFinding> ofAny, Set<EnclosureFinding> own) {
+    return Stream.<FindingCode>concat(ofAny.stream(), own.stream()).toArray(FindingCode[]::new);
   }
 
   @Override

@@ -1,6 +1,7 @@
 package org.footwell.enclosure;
 
 import static org.footwell.enclosure.EnclosureFinding.PORT_AIR_TOO_FAST;
+import static org.footwell.enclosure.EnclosureFinding.PORT_CHOKES;
 import static org.footwell.enclosure.EnclosureFinding.PORT_LONGER_THAN_BOX;
 import static org.footwell.enclosure.EnclosureFinding.PORT_RESONANCE_IN_RANGE;
 import static org.footwell.enclosure.EnclosureFinding.PORT_TAKES_MUCH_ROOM;
@@ -40,12 +41,14 @@ final class PortRemarks {
           .with("from", LOW_QTS)
           .with("to", HIGH_QTS);
     }
-    double quiet = VentedBox.QUIET_SPEED.at(Air.SPEED_OF_SOUND.at(q.temperatureC()));
+    double c = Air.SPEED_OF_SOUND.at(q.temperatureC());
+    double quiet = VentedBox.QUIET_SPEED.at(c);
+    boolean chokes = air.largestVelocityMPerS() > VentedBox.CHOKED_SPEED.at(c);
     if (air.largestVelocityMPerS() > quiet) {
-      run.find(PORT_AIR_TOO_FAST)
+      run.find(chokes ? PORT_CHOKES : PORT_AIR_TOO_FAST)
           .at("/port")
           .value(air.largestVelocityMPerS())
-          .limit(quiet)
+          .limit(chokes ? VentedBox.CHOKED_SPEED.at(c) : quiet)
           .with("at", air.largestVelocityHz())
           .with("area", air.quietAreaCm2());
     }

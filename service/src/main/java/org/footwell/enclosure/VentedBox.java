@@ -9,6 +9,15 @@ import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.enclosure.VentedBoxRequest.VentedVolume;
 import org.footwell.enclosure.VentedBoxResult.Vent;
+import org.footwell.lowend.BoxCurve;
+import org.footwell.lowend.BoxDrive;
+import org.footwell.lowend.BoxFault;
+import org.footwell.lowend.BoxFinding;
+import org.footwell.lowend.BoxLimits;
+import org.footwell.lowend.BoxRemarks;
+import org.footwell.lowend.BoxResponse;
+import org.footwell.lowend.Excursion;
+import org.footwell.lowend.LowEnd;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.FilterFault;
 import org.footwell.parts.FrequencyFault;
@@ -36,6 +45,15 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
   static final Formula.Of1 QUIET_SPEED =
       Formula.of("quiet_velocity_m_per_s", "0.05·c", "m/s", Source.COMMON_PRACTICE)
           .with("c", c -> 0.05 * c);
+
+  /**
+   * Beyond this share of the speed of sound a port is no mass of air any more: textbooks take steady
+   * flow as incompressible up to 0.3 of it, and a flow that turns round and leaves a sharp edge is long
+   * torn off at half of that.
+   */
+  static final Formula.Of1 CHOKED_SPEED =
+      Formula.of("choked_velocity_m_per_s", "0.15·c", "m/s", Source.COMMON_PRACTICE)
+          .with("c", c -> 0.15 * c);
 
   /** Area at which a flow is as fast as wanted: the same tuning moves the same air. */
   static final Formula.Of3 QUIET_AREA =
@@ -88,6 +106,7 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
               EnclosureFault.TUNING_UNREACHABLE,
               EnclosureFault.PORT_FILLS_BOX,
               FilterFault.LINKWITZ_RILEY_ODD,
+              BoxFault.LONGEST_TOO_SHORT,
               FrequencyFault.RANGE_REVERSED,
               FrequencyFault.RANGE_WITHOUT_POINTS,
               FrequencyFault.FREQUENCIES_UNSORTED)
@@ -108,6 +127,9 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
     double alpha = run.apply(ThieleSmall.COMPLIANCE_RATIO, q.driver().vasL(), box.volumeL());
     PortTuning port = PortTuning.of(q, run);
     double fb = port.fbHz();
+    double gross =
+        box.volumeL() + box.driverDisplacementL() + box.bracingL() + port.displacementL();
+    BoxRemarks.longest(q, box.longestInsideMm(), gross, run);
     double h = run.apply(TUNING_RATIO, fb, q.driver().fsHz());
     if (box.qa() == null && box.qp() == null) {
       VentedForm.responseDb(h, alpha, h, box.ql(), qts, run);
@@ -123,13 +145,17 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
     double longest = BoxRemarks.longestM(box.longestInsideMm(), box.volumeL(), run);
     double modelLimit = BoxRemarks.modelLimit(q, longest, frequencies, run);
     Survey range = new Survey(circuit, q.frequencies().fromHz(), q.frequencies().toHz());
-    BoxLimits limits = new Excursion(q, range, drive, fb).limits(fb, modelLimit, run);
+    BoxLimits limits =
+        new Excursion(q, range, drive, fb, BoxFinding.DISPLACEMENT_BEYOND_XMAX)
+            .limits(fb, modelLimit, run);
     Vent vent = vent(q, port, range, drive, run);
 
-    double gross =
-        box.volumeL() + box.driverDisplacementL() + box.bracingL() + port.displacementL();
     BoxRemarks.power(q, drive.power(), run);
     BoxRemarks.peak(response, run);
+    Map<String, Double> figures = BoxRemarks.figures(response, limits);
+    figures.put("the tuning", fb);
+    figures.put("the fastest air in the port", vent.largestVelocityHz());
+    BoxRemarks.beyondModel(figures, modelLimit, run);
     BoxRemarks.space(box.spaceL(), gross, run);
     PortRemarks.of(q, port, vent, longest, qts, frequencies[frequencies.length - 1], run);
     CabinCurve cabin = BoxRemarks.cabin(q, frequencies, run);

@@ -2,16 +2,19 @@ package org.footwell.exposure;
 
 import static org.footwell.exposure.ExposureFinding.ACTION_LEVEL_REACHED;
 import static org.footwell.exposure.ExposureFinding.BASS_HEAVY;
+import static org.footwell.exposure.ExposureFinding.C_BELOW_A;
 import static org.footwell.exposure.ExposureFinding.DOSE_ABOVE_RECOMMENDATION;
 import static org.footwell.exposure.ExposureFinding.DOSE_ABOVE_RULE;
 import static org.footwell.exposure.ExposureFinding.LEVEL_ABOVE_CEILING;
 import static org.footwell.exposure.ExposureFinding.LEVEL_ABOVE_TABLE;
 import static org.footwell.exposure.ExposureFinding.PEAK_ABOVE_LIMIT;
+import static org.footwell.exposure.ExposureFinding.PEAK_BELOW_LEVEL;
 import static org.footwell.exposure.ExposureFinding.PERIOD_NOT_COUNTED;
 
 import org.footwell.calculation.Run;
 import org.footwell.exposure.SoundExposureRequest.Period;
 import org.footwell.exposure.SoundExposureResult.Line;
+import org.footwell.physics.FrequencyWeighting;
 import org.footwell.physics.NoiseDose;
 
 /** What there is to say about periods and doses. */
@@ -51,6 +54,25 @@ final class ExposureRemarks {
     }
     if (line.cMinusADb() != null && line.cMinusADb() > BASS_HEAVY_DB) {
       run.find(BASS_HEAVY).at(at).value(line.cMinusADb()).limit(BASS_HEAVY_DB);
+    }
+    contradictions(at, period, line, run);
+  }
+
+  /** Levels that no one sound can have together. */
+  private static void contradictions(String at, Period period, Line line, Run run) {
+    double most = FrequencyWeighting.MOST_A_OVER_C_DB;
+    if (period.levelDbc() != null && -line.cMinusADb() > most) {
+      run.find(C_BELOW_A).at(at + "/level_dbc").value(-line.cMinusADb()).limit(most);
+    }
+    // Even a sine peaks 3 dB above its own level, more than A can be above C.
+    boolean knowsC = line.levelDbc() != null;
+    double level = knowsC ? line.levelDbc() : line.levelDba();
+    if (period.peakLevelDbc() != null && period.peakLevelDbc() < level) {
+      run.find(PEAK_BELOW_LEVEL)
+          .at(at + "/peak_level_dbc")
+          .value(period.peakLevelDbc())
+          .limit(level)
+          .with("weighting", knowsC ? "dBC" : "dBA");
     }
   }
 

@@ -4,18 +4,28 @@ import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.footwell.calculation.Answer;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
+import org.footwell.calculation.Faults;
+import org.footwell.calculation.Finding;
 import org.footwell.calculation.Formula;
+import org.footwell.calculation.Refused;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.calculation.Verdict;
+import org.footwell.drawing.DrawnRing;
+import org.footwell.drawing.DxfDrawing;
+import org.footwell.drawing.Oval;
+import org.footwell.drawing.Plate;
+import org.footwell.drawing.RingGeometry;
+import org.footwell.drawing.RingHole;
+import org.footwell.drawing.StlFile;
+import org.footwell.drawing.SvgDrawing;
+import org.footwell.drawing.Walls;
 import org.footwell.fit.AdapterRingRequest.FittedDriver;
 import org.footwell.fit.AdapterRingRequest.Opening;
-import org.footwell.fit.AdapterRingResult.RingGeometry;
-import org.footwell.fit.AdapterRingResult.RingHole;
 import org.footwell.fit.AdapterRingResult.Room;
-import org.footwell.fit.AdapterRingResult.Walls;
 import org.footwell.parts.Safety;
 import org.locationtech.jts.geom.Geometry;
 
@@ -88,18 +98,19 @@ public final class AdapterRing implements Calculation<AdapterRingRequest, Adapte
           .view(
               "stl",
               "model/stl",
-              "the ring as a closed solid for 3D printing, binary STL, mm",
-              answer -> StlFile.of(answer.result()))
+              "the ring as a closed solid for 3D printing, binary STL, mm; refused when it does not"
+                  + " fit",
+              answer -> StlFile.of(fitting(answer)))
           .view(
               "svg",
               "image/svg+xml",
-              "the ring drawn 1:1 for printing",
-              answer -> SvgDrawing.of(answer.result()))
+              "the ring drawn 1:1 for printing; struck through when it does not fit",
+              answer -> SvgDrawing.of(drawn(answer)))
           .view(
               "dxf",
               "image/vnd.dxf",
-              "the ring drawn 1:1 in mm for cutting, DXF",
-              answer -> DxfDrawing.of(answer.result()))
+              "the ring drawn 1:1 in mm for cutting, DXF; struck through when it does not fit",
+              answer -> DxfDrawing.of(drawn(answer)))
           .build();
 
   @Override
@@ -123,6 +134,7 @@ public final class AdapterRing implements Calculation<AdapterRingRequest, Adapte
     rules.walls(walls);
     rules.screws(thickness, engagement);
     rules.holes(ring, layout.turnedDeg());
+    rules.thick(thickness);
     rules.weather();
 
     Face face = face(ring, walls, run);
@@ -141,6 +153,33 @@ public final class AdapterRing implements Calculation<AdapterRingRequest, Adapte
         run.apply(SURFACE, face.areaMm2(), face.edgesMm(), thickness.taken()),
         run.apply(MASS, q.ring().densityKgPerM3(), volume, q.ring().fill()),
         engagement);
+  }
+
+  /** The ring of an answer with what forbids it. */
+  static DrawnRing drawn(Answer<AdapterRingResult> answer) {
+    AdapterRingResult result = answer.result();
+    return new DrawnRing(
+        result.ring(),
+        result.walls(),
+        result.thicknessMm(),
+        answer.findings().stream().filter(finding -> finding.level() == Verdict.STOP).toList());
+  }
+
+  /** A solid cannot be struck through, and a printer shows no text of its file: so there is none. */
+  private static DrawnRing fitting(Answer<AdapterRingResult> answer) {
+    DrawnRing ring = drawn(answer);
+    Faults faults = new Faults();
+    for (Finding finding : ring.against()) {
+      faults
+          .add(FitFault.RING_DOES_NOT_FIT)
+          .at(finding.pointer())
+          .with("why", finding.text())
+          .allowed("a ring that fits; json, text, svg and dxf show this one");
+    }
+    if (!faults.none()) {
+      throw new Refused(faults.list());
+    }
+    return ring;
   }
 
   /** The driver's cut-out with air around it. */

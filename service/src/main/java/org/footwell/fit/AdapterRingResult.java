@@ -2,7 +2,8 @@ package org.footwell.fit;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
-import java.util.List;
+import org.footwell.drawing.RingGeometry;
+import org.footwell.drawing.Walls;
 
 /** Whether a driver fits, and the ring that makes it fit. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -50,46 +51,4 @@ public record AdapterRingResult(
           double beyondFrameMm,
       @Schema(description = "Between ring and the limit of the panel, mm on each side")
           Double limitMm) {}
-
-  /** Least material between two edges; negative where they overlap. */
-  public record Walls(
-      @Schema(description = "Between outer and inner edge, mm") double rimMm,
-      @Schema(description = "Between a factory hole and the outer edge, mm")
-          double factoryToOuterMm,
-      @Schema(description = "Between a factory hole and the inner edge, mm")
-          double factoryToInnerMm,
-      @Schema(description = "Between a pilot hole and the outer edge, mm") double pilotToOuterMm,
-      @Schema(description = "Between a pilot hole and the inner edge, mm") double pilotToInnerMm,
-      @Schema(description = "Between a pilot hole and a factory hole, mm") double pilotToFactoryMm,
-      @Schema(description = "The least of all, mm") double smallestMm) {}
-
-  /** The ring seen from the front: x to the right, y up, the centre at 0. */
-  public record RingGeometry(
-      @Schema(description = "Outer edge") Oval outer,
-      @Schema(description = "Inner edge") Oval inner,
-      @Schema(description = "Edge of the driver's frame, for reference") Oval frame,
-      @Schema(description = "Cut-out of the panel, for reference") Oval panelCutOut,
-      @Schema(description = "Holes for the factory screws") List<RingHole> factoryHoles,
-      @Schema(description = "Pilot holes for the driver's screws") List<RingHole> pilotHoles,
-      @Schema(description = "How far straight edges may leave a curve, mm")
-          double arcToleranceMm) {}
-
-  /** A round hole through the ring. */
-  public record RingHole(
-      @Schema(description = "To the right of the centre, mm") double xMm,
-      @Schema(description = "Above the centre, mm") double yMm,
-      @Schema(description = "Diameter, mm") double diameterMm) {
-
-    double wallTo(RingHole other) {
-      return Math.hypot(xMm - other.xMm, yMm - other.yMm) - (diameterMm + other.diameterMm) / 2;
-    }
-
-    double wallWithin(Oval edge) {
-      return edge.inside(xMm, yMm) - diameterMm / 2;
-    }
-
-    double wallOutside(Oval edge) {
-      return -edge.inside(xMm, yMm) - diameterMm / 2;
-    }
-  }
 }

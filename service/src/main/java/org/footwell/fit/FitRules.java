@@ -4,11 +4,12 @@ import static org.footwell.calculation.Source.DEFINITION;
 
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
+import org.footwell.drawing.Oval;
+import org.footwell.drawing.RingGeometry;
+import org.footwell.drawing.RingHole;
+import org.footwell.drawing.Walls;
 import org.footwell.fit.AdapterRingRequest.RingMaking;
-import org.footwell.fit.AdapterRingResult.RingGeometry;
-import org.footwell.fit.AdapterRingResult.RingHole;
 import org.footwell.fit.AdapterRingResult.Room;
-import org.footwell.fit.AdapterRingResult.Walls;
 
 /** What does not fit, what holds badly and what summer does to it. */
 final class FitRules {
@@ -26,6 +27,9 @@ final class FitRules {
 
   /** What a printer leaves of ISO 216 A4, 210 by 297 mm, for the ring above its legend, mm. */
   private static final Oval SHEET = new Oval(190, 230);
+
+  /** Thicker than this a ring is a lever, mm; common practice, no source. */
+  private static final double THICK_MM = 25;
 
   private final AdapterRingRequest q;
   private final Run run;
@@ -155,6 +159,16 @@ final class FitRules {
     }
     if (q.ring().fill() < 1 && q.ring().material().kind == RingMaterial.Kind.PLASTIC) {
       run.find(FitFinding.SPARSE_PRINT).at("/ring/fill").value(q.ring().fill());
+    }
+  }
+
+  void thick(RingThickness thickness) {
+    run.find(FitFinding.SCREWS_LONGER).at("/opening/holes").value(thickness.taken());
+    if (thickness.taken() > THICK_MM) {
+      run.find(FitFinding.RING_THICK)
+          .at("/ring/thickness_mm")
+          .value(thickness.taken())
+          .limit(THICK_MM);
     }
   }
 

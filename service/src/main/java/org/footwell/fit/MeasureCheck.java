@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Map;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Run;
+import org.footwell.drawing.Millimetres;
+import org.footwell.drawing.Oval;
 import org.footwell.fit.AdapterRingRequest.FittedDriver;
 import org.footwell.fit.AdapterRingRequest.Opening;
 import org.footwell.fit.AdapterRingRequest.RingMaking;
@@ -98,20 +100,7 @@ final class MeasureCheck {
     inside("/driver/cut_out", cutOut, "the frame", frame);
     inside("/driver/magnet_diameter_mm", driver.magnetDiameterMm(), cutOut);
     inside("/driver/basket_diameter_mm", driver.basketDiameterMm(), cutOut);
-    List<HolePosition> centres = driver.holes().centres();
-    for (int i = 0; i < centres.size(); i++) {
-      HolePosition centre = centres.get(i);
-      if (cutOut.inside(centre.xMm(), centre.yMm()) >= 0
-          || frame.inside(centre.xMm(), centre.yMm()) <= 0) {
-        run.refuse(FitFault.HOLE_NOT_BETWEEN)
-            .at("/driver/holes" + driver.holes().pointer(i))
-            .given(spoken(centre))
-            .allowed("between the driver's cut-out and the edge of its frame");
-        if (driver.holes().boltCircle() != null) {
-          break;
-        }
-      }
-    }
+    onFrame(driver.holes(), frame, cutOut);
     apart("/driver/holes", driver.holes(), q.ring().pilotMm());
     boolean round = frame.circular() && cutOut.circular();
     if (driver.turnedDeg() != null && !round && driver.turnedDeg() % 180 != 0) {
@@ -120,6 +109,42 @@ final class MeasureCheck {
           .given(driver.turnedDeg())
           .allowed("0 or 180 for an oval driver: give its width and height as it stands");
     }
+  }
+
+  /** The frame is a circle or an ellipse: one with ears or corners is taken as that around them. */
+  private void onFrame(MountingHoles holes, Oval frame, Oval cutOut) {
+    List<HolePosition> centres = holes.centres();
+    for (int i = 0; i < centres.size(); i++) {
+      HolePosition centre = centres.get(i);
+      double inCutOut = cutOut.inside(centre.xMm(), centre.yMm());
+      double inFrame = frame.inside(centre.xMm(), centre.yMm());
+      if (inCutOut < 0 && inFrame > 0) {
+        continue;
+      }
+      run.refuse(inCutOut >= 0 ? FitFault.HOLE_IN_DRIVER_CUT_OUT : FitFault.HOLE_OUTSIDE_FRAME)
+          .at("/driver/holes" + holes.pointer(i))
+          .given(spoken(centre))
+          .with("by", inCutOut >= 0 ? inCutOut : -inFrame)
+          .with("frame", spoken(frame))
+          .with("cutOut", spoken(cutOut))
+          .allowed(
+              inCutOut >= 0
+                  ? "between the driver's cut-out and the edge of its frame"
+                  : "more than " + spoken(frame.scaled(farthest(centres, frame))));
+      if (holes.boltCircle() != null) {
+        return;
+      }
+    }
+  }
+
+  /** How much larger a frame of the same shape would be whose edge runs through the farthest hole. */
+  private static double farthest(List<HolePosition> centres, Oval frame) {
+    return centres.stream()
+        .mapToDouble(
+            centre ->
+                2 * Math.hypot(centre.xMm() / frame.widthMm(), centre.yMm() / frame.heightMm()))
+        .max()
+        .orElseThrow();
   }
 
   private void ring(RingMaking ring) {

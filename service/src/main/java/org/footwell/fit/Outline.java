@@ -4,6 +4,7 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
+import org.footwell.drawing.Oval;
 
 /** A circle or an ellipse with its axes across and up: a diameter, or width and height. */
 @Valid

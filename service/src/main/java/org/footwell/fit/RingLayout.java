@@ -2,10 +2,11 @@ package org.footwell.fit;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.footwell.drawing.Oval;
+import org.footwell.drawing.RingGeometry;
+import org.footwell.drawing.RingHole;
+import org.footwell.drawing.Walls;
 import org.footwell.fit.AdapterRingRequest.FittedDriver;
-import org.footwell.fit.AdapterRingResult.RingGeometry;
-import org.footwell.fit.AdapterRingResult.RingHole;
-import org.footwell.fit.AdapterRingResult.Walls;
 import org.footwell.fit.MountingHoles.HolePosition;
 
 /**

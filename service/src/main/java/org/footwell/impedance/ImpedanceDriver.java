@@ -16,8 +16,7 @@ public record ImpedanceDriver(
         Double reOhm,
     @Schema(
             description =
-                "Inductance of the voice coil at le_at_hz, mH, as a bridge shows it: reactance over"
-                    + " angular frequency")
+                "Inductance of the voice coil at le_at_hz, mH, as a data sheet or a bridge states it")
         @NotNull
         @DecimalMin("0")
         @DecimalMax("100")

@@ -36,6 +36,7 @@ public record Filter(
         BesselNormalisation besselNormalisation) {
 
   public Filter {
+    // A filter of another kind is not answered with what only a Bessel one has.
     besselNormalisation =
         kind != null && kind != Kind.BESSEL
             ? null

@@ -42,6 +42,12 @@ public final class FrequencyWeighting {
               IEC_61672_1)
           .with("f", f -> Decibels.ofAmplitude(unnormalisedC(f)) - C_1000);
 
+  /**
+   * What the A-weighted level of any sound can be above its C-weighted one, dB: the weightings are
+   * farthest apart towards high frequencies, where only the norming at 1 kHz is left between them.
+   */
+  public static final double MOST_A_OVER_C_DB = C_1000 - A_1000;
+
   private FrequencyWeighting() {}
 
   private static double unnormalisedA(double f) {

@@ -6,12 +6,12 @@ import java.util.Optional;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Rebase;
 import org.footwell.calculation.Run;
-import org.footwell.enclosure.BoxLimits;
-import org.footwell.enclosure.BoxResponse;
+import org.footwell.lowend.BoxLimits;
+import org.footwell.lowend.BoxResponse;
 import org.footwell.enclosure.ClosedBox;
 import org.footwell.enclosure.ClosedBoxRequest;
 import org.footwell.enclosure.ClosedBoxResult;
-import org.footwell.enclosure.EnclosureFinding;
+import org.footwell.lowend.BoxFinding;
 import org.footwell.enclosure.VentedBox;
 import org.footwell.enclosure.VentedBoxRequest;
 import org.footwell.enclosure.VentedBoxResult;
@@ -167,10 +167,11 @@ final class BoxReview {
         // Power, unknown limits and the cabin are judged by the plan for all drivers alike, and it
         // shows no curve.
         .without(
-            EnclosureFinding.POWER_BEYOND_RATING,
-            EnclosureFinding.XMAX_NOT_GIVEN,
-            EnclosureFinding.CABIN_RISE_MODEL,
-            EnclosureFinding.LUMPED_MODEL_LIMIT);
+            BoxFinding.POWER_BEYOND_RATING,
+            BoxFinding.CONTINUOUS_POWER_NOT_GIVEN,
+            BoxFinding.XMAX_NOT_GIVEN,
+            BoxFinding.CABIN_RISE_MODEL,
+            BoxFinding.LUMPED_MODEL_LIMIT);
   }
 
   private Boxed boxed(int driver, ClosedBoxResult box) {

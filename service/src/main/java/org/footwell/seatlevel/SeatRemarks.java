@@ -2,12 +2,15 @@ package org.footwell.seatlevel;
 
 import static org.footwell.seatlevel.SeatLevelFinding.CABIN_NOT_MEASURED;
 import static org.footwell.seatlevel.SeatLevelFinding.HEADROOM_SHORT;
+import static org.footwell.seatlevel.SeatLevelFinding.HEAT_NOT_JUDGED;
 import static org.footwell.seatlevel.SeatLevelFinding.LARGEST_LEVEL_LOUD;
+import static org.footwell.seatlevel.SeatLevelFinding.MOVEMENT_NOT_JUDGED;
 import static org.footwell.seatlevel.SeatLevelFinding.PHASES_NOT_PREDICTED;
 import static org.footwell.seatlevel.SeatLevelFinding.SOURCES_CANCEL;
 import static org.footwell.seatlevel.SeatLevelFinding.SOURCE_HOLDS_BACK;
 
 import java.util.List;
+import java.util.function.Function;
 import org.footwell.calculation.Run;
 import org.footwell.physics.NoiseDose;
 import org.footwell.seatlevel.SeatLevelsResult.Largest;
@@ -41,6 +44,23 @@ final class SeatRemarks {
     boolean beyond = bands.stream().anyMatch(band -> !band.coherent());
     if (beyond && q.sources().size() > 1) {
       run.find(PHASES_NOT_PREDICTED).at("/incoherent_above_hz").value(q.incoherentAboveHz());
+    }
+  }
+
+  /** Names once the sources whose limits are not known. */
+  void onUnjudged() {
+    unjudged(MOVEMENT_NOT_JUDGED, SoundSource::cone);
+    unjudged(HEAT_NOT_JUDGED, SoundSource::continuousPowerW);
+  }
+
+  private void unjudged(SeatLevelFinding code, Function<SoundSource, Object> limit) {
+    List<String> names =
+        q.sources().stream()
+            .filter(source -> limit.apply(source) == null)
+            .map(SoundSource::name)
+            .toList();
+    if (!names.isEmpty()) {
+      run.find(code).at("/sources").with("sources", String.join(", ", names));
     }
   }
 

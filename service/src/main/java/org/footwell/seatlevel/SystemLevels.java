@@ -79,6 +79,7 @@ final class SystemLevels {
     }
     SeatRemarks remarks = new SeatRemarks(q, run);
     remarks.onModel(bands);
+    remarks.onUnjudged();
     remarks.onCancellation(bands, delayMs);
     remarks.onHoldingBack(bands, reference, delayMs);
     Tightest tightest = null;

@@ -6,7 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.footwell.Answers;
+import org.footwell.calculation.Finding;
 import org.footwell.calculation.Shape;
+import org.footwell.calculation.Verdict;
 import org.footwell.carpentry.BoxPanelsRequest.Measured;
 import org.footwell.carpentry.BoxPanelsResult.Name;
 import org.footwell.carpentry.BoxPanelsResult.Panel;
@@ -133,6 +135,40 @@ class BoxPanelsTest {
   private static int order(String code) {
     return List.of("cutout-near-edge", "driver-too-deep", "panel-wants-brace", "box-must-be-held")
         .indexOf(code);
+  }
+
+  @Test
+  void aBoxTooNarrowForAnyDriverIsAStop() {
+    PanelsDraft draft = new PanelsDraft();
+    draft.net = 1;
+    draft.measured = Measured.OUTSIDE;
+    draft.width = 40.0;
+    draft.height = 400.0;
+    // 40 mm less twice 18 mm of board.
+    Finding narrow = draft.answer().findings().get(0);
+    assertEquals("inside-too-narrow", narrow.code());
+    assertEquals("/width_mm", narrow.pointer());
+    assertEquals(4, narrow.value(), 1e-9);
+    assertEquals(Verdict.STOP, draft.answer().verdict());
+    // The driver's own size counts where it is given.
+    draft.width = 70.0;
+    draft.cutout = 30.0;
+    assertTrue(!Answers.codes(draft.answer()).contains("inside-too-narrow"));
+    draft.cutout = 34.0;
+    assertEquals("cutout-too-large", draft.fault().code());
+  }
+
+  @Test
+  void aBoxTooShallowForItsDriverIsAStopAsWell() {
+    PanelsDraft draft = new PanelsDraft();
+    draft.net = 6;
+    // 6 litre over 500 by 300 mm are 40 mm.
+    assertEquals("/depth_mm", draft.answer().findings().get(0).pointer());
+    draft.driverDepth = 45.0;
+    assertTrue(!Answers.codes(draft.answer()).contains("inside-too-narrow"));
+    draft.driverDepth = 60.0;
+    assertEquals("driver-too-deep", Answers.codes(draft.answer()).get(0));
+    assertEquals(Verdict.STOP, draft.answer().verdict());
   }
 
   @Test

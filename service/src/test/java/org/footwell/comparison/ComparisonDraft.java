@@ -6,9 +6,9 @@ import java.util.Arrays;
 import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
-import org.footwell.comparison.ComparedPosition.MountedAt;
 import org.footwell.comparison.DriverComparisonRequest.AddedItem;
 import org.footwell.comparison.DriverComparisonResult.PositionLine;
+import org.footwell.sides.ComparedPosition.MountedAt;
 
 /** A comparison to be changed. */
 final class ComparisonDraft {

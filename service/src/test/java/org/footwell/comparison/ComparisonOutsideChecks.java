@@ -3,13 +3,13 @@ package org.footwell.comparison;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
-import org.footwell.comparison.DriverComparisonResult.Side;
 import org.footwell.parts.Sensitivity;
 import org.footwell.parts.Sensitivity.Basis;
 import org.footwell.physics.Piston;
 import org.footwell.reference.OutsideCheck;
 import org.footwell.reference.OutsideChecks;
 import org.footwell.reference.ReferenceTable.Row;
+import org.footwell.sides.ComparedSide;
 
 class ComparisonOutsideChecks extends OutsideChecks {
 
@@ -18,23 +18,24 @@ class ComparisonOutsideChecks extends OutsideChecks {
   @Override
   public List<OutsideCheck> checks() {
     return List.of(
-        check("one_watt_level_db_spl", "one_watt_db", Side::oneWattLevelDbSpl).within(1e-5),
+        check("one_watt_level_db_spl", "one_watt_db", ComparedSide::oneWattLevelDbSpl).within(1e-5),
         check(
                 "two_point_eight_three_volt_level_db_spl",
                 "voltage_db",
-                Side::twoPointEightThreeVoltLevelDbSpl)
+                ComparedSide::twoPointEightThreeVoltLevelDbSpl)
             .within(1e-5),
-        check("thermal_level_db_spl", "thermal_db", Side::thermalLevelDbSpl).within(1e-5),
-        check("displacement_level_db_spl", "displacement_db", Side::displacementLevelDbSpl)
+        check("thermal_level_db_spl", "thermal_db", ComparedSide::thermalLevelDbSpl).within(1e-5),
+        check("displacement_level_db_spl", "displacement_db", ComparedSide::displacementLevelDbSpl)
             .within(1e-5),
-        check("amplifier_level_db_spl", "amplifier_db", Side::amplifierLevelDbSpl).within(1e-5),
-        check("largest_level_db_spl", "largest_db", Side::largestLevelDbSpl).within(1e-5),
+        check("amplifier_level_db_spl", "amplifier_db", ComparedSide::amplifierLevelDbSpl)
+            .within(1e-5),
+        check("largest_level_db_spl", "largest_db", ComparedSide::largestLevelDbSpl).within(1e-5),
         OutsideCheck.of(
                 "driver-comparison", "limited_by, its place among the three", "driver-levels.csv")
             .printed(row -> placeOf(row.text("limited_by")))
             .computed(row -> placeOf(side(row).limitedBy().name().toLowerCase(Locale.ROOT)))
             .within(0),
-        check("displacement_limited_below_hz", "below_hz", Side::displacementLimitedBelowHz)
+        check("displacement_limited_below_hz", "below_hz", ComparedSide::displacementLimitedBelowHz)
             .withinRelative(1e-6),
         OutsideCheck.of("driver-comparison", "frequency_hz of the reach", "driver-levels.csv")
             .printed("reach_hz")
@@ -48,7 +49,8 @@ class ComparisonOutsideChecks extends OutsideChecks {
             .withinRelative(1e-6));
   }
 
-  private static OutsideCheck check(String quantity, String column, Function<Side, Double> of) {
+  private static OutsideCheck check(
+      String quantity, String column, Function<ComparedSide, Double> of) {
     return OutsideCheck.of("driver-comparison", quantity, "driver-levels.csv")
         .printed(column)
         .computed(row -> of.apply(side(row)));
@@ -58,7 +60,7 @@ class ComparisonOutsideChecks extends OutsideChecks {
     return List.of("thermal", "displacement", "amplifier").indexOf(limit);
   }
 
-  private static Side side(Row row) {
+  private static ComparedSide side(Row row) {
     PositionDraft position = new PositionDraft();
     position.factory = null;
     position.amplifierBefore = null;

@@ -8,7 +8,7 @@ import java.io.ByteArrayInputStream;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import javax.xml.parsers.DocumentBuilderFactory;
-import org.footwell.comparison.ComparedPosition.MountedAt;
+import org.footwell.sides.ComparedPosition.MountedAt;
 import org.junit.jupiter.api.Test;
 
 class ComparisonPageTest {

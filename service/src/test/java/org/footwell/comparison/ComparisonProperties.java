@@ -7,10 +7,11 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
-import org.footwell.comparison.ComparedPosition.Zone;
-import org.footwell.comparison.DriverComparisonResult.Change;
 import org.footwell.comparison.DriverComparisonResult.GroupLine;
-import org.footwell.comparison.DriverComparisonResult.Side;
+import org.footwell.sides.ComparedAmplifier;
+import org.footwell.sides.ComparedChange;
+import org.footwell.sides.ComparedPosition.Zone;
+import org.footwell.sides.ComparedSide;
 
 class ComparisonProperties {
 
@@ -32,14 +33,14 @@ class ComparisonProperties {
       @ForAll @DoubleRange(min = 5, max = 1200) double sd,
       @ForAll @DoubleRange(min = 0.1, max = 30) double xmax) {
     PositionDraft position = position(level, watts, sd, xmax);
-    Change forth = ComparisonDraft.of(position).line(0).change();
+    ComparedChange forth = ComparisonDraft.of(position).line(0).change();
     DriverDraft factory = position.factory;
     position.factory = position.replacement;
     position.replacement = factory;
     ComparedAmplifier amplifier = position.amplifierBefore;
     position.amplifierBefore = position.amplifierAfter;
     position.amplifierAfter = amplifier;
-    Change back = ComparisonDraft.of(position).line(0).change();
+    ComparedChange back = ComparisonDraft.of(position).line(0).change();
     assertEquals(-forth.largestLevelDb(), back.largestLevelDb(), 1e-9);
     assertEquals(-forth.massG(), back.massG(), 1e-9);
     assertEquals(-forth.continuousPowerDb(), back.continuousPowerDb(), 1e-9);
@@ -54,7 +55,7 @@ class ComparisonProperties {
       @ForAll @DoubleRange(min = 1, max = 2000) double watts,
       @ForAll @DoubleRange(min = 5, max = 1200) double sd,
       @ForAll @DoubleRange(min = 0.1, max = 30) double xmax) {
-    Side after = ComparisonDraft.of(position(level, watts, sd, xmax)).line(0).after();
+    ComparedSide after = ComparisonDraft.of(position(level, watts, sd, xmax)).line(0).after();
     double least =
         Math.min(
             after.thermalLevelDbSpl(),
@@ -69,9 +70,9 @@ class ComparisonProperties {
       @ForAll @DoubleRange(min = 50, max = 1200) double sd,
       @ForAll @DoubleRange(min = 1, max = 20) double xmax) {
     PositionDraft position = position(level, watts, sd, xmax);
-    Side after = ComparisonDraft.of(position).line(0).after();
+    ComparedSide after = ComparisonDraft.of(position).line(0).after();
     position.displacementHz = after.displacementLimitedBelowHz();
-    Side there = ComparisonDraft.of(position).line(0).after();
+    ComparedSide there = ComparisonDraft.of(position).line(0).after();
     assertEquals(
         Math.min(there.thermalLevelDbSpl(), there.amplifierLevelDbSpl()),
         there.displacementLevelDbSpl(),
@@ -83,9 +84,9 @@ class ComparisonProperties {
       @ForAll @IntRange(min = 1, max = 32) int count) {
     PositionDraft position = new PositionDraft();
     position.driverCount = 1;
-    Change one = ComparisonDraft.of(position).line(0).change();
+    ComparedChange one = ComparisonDraft.of(position).line(0).change();
     position.driverCount = count;
-    Change several = ComparisonDraft.of(position).line(0).change();
+    ComparedChange several = ComparisonDraft.of(position).line(0).change();
     assertEquals(one.largestLevelDb(), several.largestLevelDb(), 1e-12);
     assertEquals(one.continuousPowerDb(), several.continuousPowerDb(), 1e-9);
     assertEquals(count * one.massG(), several.massG(), 1e-9);

@@ -6,7 +6,8 @@ import java.math.BigDecimal;
 import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Fault;
-import org.footwell.comparison.ComparedPosition.MountedAt;
+import org.footwell.sides.ComparedAmplifier;
+import org.footwell.sides.ComparedPosition.MountedAt;
 import org.junit.jupiter.api.Test;
 
 class ComparisonRefusalsTest {

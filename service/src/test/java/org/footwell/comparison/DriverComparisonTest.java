@@ -10,15 +10,16 @@ import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Step;
 import org.footwell.calculation.Verdict;
-import org.footwell.comparison.ComparedPosition.Band;
-import org.footwell.comparison.ComparedPosition.MountedAt;
-import org.footwell.comparison.ComparedPosition.Zone;
-import org.footwell.comparison.DriverComparisonResult.Change;
 import org.footwell.comparison.DriverComparisonResult.GroupLine;
-import org.footwell.comparison.DriverComparisonResult.LevelLimit;
-import org.footwell.comparison.DriverComparisonResult.ReachLimit;
-import org.footwell.comparison.DriverComparisonResult.Side;
 import org.footwell.comparison.DriverComparisonResult.VehicleTotals;
+import org.footwell.sides.ComparedAmplifier;
+import org.footwell.sides.ComparedChange;
+import org.footwell.sides.ComparedPosition.Band;
+import org.footwell.sides.ComparedPosition.MountedAt;
+import org.footwell.sides.ComparedPosition.Zone;
+import org.footwell.sides.ComparedSide;
+import org.footwell.sides.LevelLimit;
+import org.footwell.sides.ReachLimit;
 import org.junit.jupiter.api.Test;
 
 class DriverComparisonTest {
@@ -32,7 +33,7 @@ class DriverComparisonTest {
 
   @Test
   void theHandExampleOfTheMethodPageBefore() {
-    Side before = handExample().line(0).before();
+    ComparedSide before = handExample().line(0).before();
     assertEquals(87.985, before.oneWattLevelDbSpl(), 5e-4);
     assertEquals(91, before.twoPointEightThreeVoltLevelDbSpl(), 1e-12);
     assertEquals(101.964, before.thermalLevelDbSpl(), 5e-4);
@@ -53,12 +54,12 @@ class DriverComparisonTest {
 
   @Test
   void theHandExampleOfTheMethodPageAfterAndItsChange() {
-    Side after = handExample().line(0).after();
+    ComparedSide after = handExample().line(0).after();
     assertEquals(107.031, after.thermalLevelDbSpl(), 5e-4);
     assertEquals(101.383, after.displacementLevelDbSpl(), 5e-4);
     assertEquals(106.751, after.amplifierLevelDbSpl(), 5e-4);
     assertEquals(new BigDecimal("129.90"), after.price());
-    Change change = handExample().line(0).change();
+    ComparedChange change = handExample().line(0).change();
     assertEquals(8.282, change.largestLevelDb(), 5e-4);
     assertEquals(0.015, change.sensitivityAtEqualPowerDb(), 5e-4);
     assertEquals(0.015, change.sensitivityAtEqualVoltageDb(), 5e-4);
@@ -95,7 +96,7 @@ class DriverComparisonTest {
     position.replacement.sensitivity = DriverDraft.perWatt(88);
     position.replacement.ratedOhm = 2.0;
     ComparisonDraft draft = ComparisonDraft.of(position);
-    Change change = draft.line(0).change();
+    ComparedChange change = draft.line(0).change();
     assertEquals(-2, change.sensitivityAtEqualPowerDb(), 1e-9);
     assertEquals(1.010, change.sensitivityAtEqualVoltageDb(), 5e-4);
     assertEquals(1.585, change.powerRatioForFactoryLevel(), 5e-4);
@@ -135,6 +136,24 @@ class DriverComparisonTest {
     assertEquals(20, draft.line(0).before().amplifierPowerW(), 1e-9);
     assertEquals(40, draft.line(0).after().amplifierPowerW(), 1e-9);
     assertTrue(draft.said("replacement-loads-more").contains("2 times the current"));
+  }
+
+  @Test
+  void anAmplifierFarAboveWhatTheNewPartBearsIsFound() {
+    PositionDraft position = new PositionDraft();
+    position.amplifierBefore = PositionDraft.watts(100, null);
+    position.amplifierAfter = null;
+    position.replacement.continuousPowerW = 49.0;
+    ComparisonDraft draft = ComparisonDraft.of(position);
+    String said = draft.said("amplifier-far-above-rating");
+    assertTrue(said.contains("the amplifier that stays has 100 W"), said);
+    // √(49 W·4 ohm)
+    assertTrue(said.contains("hold the output to 14 V"), said);
+    assertEquals(Verdict.WARNING, draft.line(0).verdict());
+    position.replacement.continuousPowerW = 50.0;
+    assertFalse(draft.codes().contains("amplifier-far-above-rating"));
+    position.amplifierAfter = PositionDraft.watts(400, 4.0);
+    assertTrue(draft.said("amplifier-far-above-rating").contains("the amplifier has 400 W"));
   }
 
   @Test
@@ -179,11 +198,17 @@ class DriverComparisonTest {
     PositionDraft position = new PositionDraft();
     position.factory.xmaxMm = null;
     ComparisonDraft draft = ComparisonDraft.of(position);
-    Change change = draft.line(0).change();
+    ComparedChange change = draft.line(0).change();
     // From the amplifier's 100.952 to the travel's 101.383.
     assertEquals(0.431, change.largestLevelDb(), 5e-4);
     assertTrue(change.limitsOfFactoryUnknown());
     assertTrue(draft.said("change-at-least").contains("the limit by displacement"));
+    // A price for each dB of a gain that may be much larger would mislead.
+    assertTrue(draft.said("change-at-least").contains("has no price for each dB"));
+    assertNull(change.pricePerDb());
+    assertNull(draft.result().groups().get(0).pricePerDb());
+    assertNull(draft.result().totals().pricePerDb());
+    assertEquals(0.431, draft.result().totals().levelChangeDb(), 5e-4);
     assertTrue(draft.said("data-not-given").contains("factory.xmax_mm"));
   }
 
@@ -250,7 +275,7 @@ class DriverComparisonTest {
   void atALevelThatAsksForTooMuchTravelTheReachIsHeldByIt() {
     PositionDraft position = new PositionDraft();
     position.reachLevelDbSpl = 100.0;
-    Side before = ComparisonDraft.of(position).line(0).before();
+    ComparedSide before = ComparisonDraft.of(position).line(0).before();
     // 66.919 Hz at 90 dB, and 10 dB more is a frequency 10^(1/4) higher.
     assertEquals(66.919 * Math.pow(10, 0.25), before.lowestUsefulHz(), 0.002);
     assertEquals(ReachLimit.DISPLACEMENT, before.lowestUsefulBy());
@@ -297,7 +322,7 @@ class DriverComparisonTest {
     added.factory = null;
     added.amplifierBefore = null;
     ComparisonDraft draft = ComparisonDraft.of(new PositionDraft(), added);
-    Change change = draft.line(1).change();
+    ComparedChange change = draft.line(1).change();
     assertEquals(1250, change.massG(), 1e-9);
     assertEquals(137, change.coneAreaCm2(), 1e-9);
     assertNull(change.largestLevelDb());
@@ -305,6 +330,11 @@ class DriverComparisonTest {
     assertNull(result.groups().get(1).levelChangeDb());
     assertEquals(0, result.groups().get(1).coneAreaBeforeCm2(), 1e-12);
     assertEquals(8.282, result.totals().levelChangeDb(), 5e-4);
+    // The doors gain what they did, but the price of the subwoofer is in the total now.
+    assertEquals(new BigDecimal("194.85"), result.totals().price());
+    assertNull(result.totals().pricePerDb());
+    assertTrue(draft.said("price-per-db-left-out").contains("subwoofer is new"));
+    assertEquals(new BigDecimal("15.69"), result.groups().get(0).pricePerDb());
     assertEquals(3050, result.totals().massChangeG(), 1e-9);
     assertEquals(264, result.totals().coneAreaBeforeCm2(), 1e-9);
     assertEquals(411, result.totals().coneAreaAfterCm2(), 1e-9);

@@ -3,6 +3,7 @@ package org.footwell.comparison;
 import java.math.BigDecimal;
 import org.footwell.parts.Sensitivity;
 import org.footwell.parts.Sensitivity.Basis;
+import org.footwell.sides.ComparedDriver;
 
 /** A driver to be changed. */
 final class DriverDraft {

@@ -1,8 +1,10 @@
 package org.footwell.comparison;
 
-import org.footwell.comparison.ComparedPosition.Band;
-import org.footwell.comparison.ComparedPosition.MountedAt;
-import org.footwell.comparison.ComparedPosition.Zone;
+import org.footwell.sides.ComparedAmplifier;
+import org.footwell.sides.ComparedPosition;
+import org.footwell.sides.ComparedPosition.Band;
+import org.footwell.sides.ComparedPosition.MountedAt;
+import org.footwell.sides.ComparedPosition.Zone;
 
 /** A position to be changed: the two front doors of the method page. */
 final class PositionDraft {

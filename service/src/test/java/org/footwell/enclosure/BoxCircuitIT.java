@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.io.IOException;
 import java.util.List;
+import org.footwell.lowend.BoxPoint;
 import org.footwell.physics.Decibels;
 import org.footwell.reference.CircuitScript;
 import org.footwell.reference.ReferenceTable;

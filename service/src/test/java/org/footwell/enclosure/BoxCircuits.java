@@ -2,6 +2,7 @@ package org.footwell.enclosure;
 
 import java.util.function.ToDoubleFunction;
 import org.footwell.enclosure.ClosedBoxRequest.LeakyBaffle;
+import org.footwell.lowend.BoxPoint;
 import org.footwell.reference.OutsideCheck;
 import org.footwell.reference.ReferenceTable.Row;
 

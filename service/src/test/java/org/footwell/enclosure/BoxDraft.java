@@ -150,6 +150,27 @@ final class BoxDraft {
     return ventedAnswer().result();
   }
 
+  /** The sentence of the one finding of a closed box with a code. */
+  String closedSays(String code) {
+    return said(closedAnswer(), code);
+  }
+
+  String ventedSays(String code) {
+    return said(ventedAnswer(), code);
+  }
+
+  private static String said(Answer<?> answer, String code) {
+    List<String> texts =
+        answer.findings().stream()
+            .filter(finding -> finding.code().equals(code))
+            .map(finding -> finding.text())
+            .toList();
+    if (texts.size() != 1) {
+      throw new AssertionError(texts.size() + " are " + code + " of " + Answers.codes(answer));
+    }
+    return texts.get(0);
+  }
+
   List<Fault> closedFaults() {
     return Answers.faults(new ClosedBox(), closedRequest());
   }

@@ -11,8 +11,11 @@ import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Step;
-import org.footwell.enclosure.BoxPoint.Limit;
+import org.footwell.calculation.Texts;
 import org.footwell.enclosure.ClosedBoxRequest.LeakyBaffle;
+import org.footwell.lowend.BoxLimits;
+import org.footwell.lowend.BoxPoint;
+import org.footwell.lowend.BoxPoint.Limit;
 import org.footwell.parts.Filter;
 import org.footwell.radiator.CabinResponse;
 import org.footwell.radiator.CabinResponse.TransferPoint;
@@ -177,6 +180,7 @@ class ClosedBoxTest {
     less.xmax = 6.0;
     assertEquals(6, less.closed().limits().largestDisplacementMm(), 1e-9);
     assertNotNull(limits.subsonic());
+    assertNull(limits.subsonic().besselNormalisation());
     double worst = 0;
     for (BoxPoint p : draft.closed().points()) {
       double filtered =
@@ -287,7 +291,7 @@ class ClosedBoxTest {
         codes.containsAll(
             List.of(
                 "power-beyond-rating",
-                "qtc-out-of-common-range",
+                "qtc-high",
                 "response-peak-high",
                 "fill-optimistic",
                 "box-larger-than-space",
@@ -304,6 +308,104 @@ class ClosedBoxTest {
     // The cube of 10 litre has sides of 215 mm; the cone has ka 1 at 684 Hz.
     draft.longestInside = null;
     assertEquals(343.2 / 8 / Math.cbrt(0.01), draft.closed().limits().modelLimitHz(), 1e-9);
+  }
+
+  @Test
+  void aLengthThatCannotHoldTheVolumeIsRefused() {
+    BoxDraft draft = hand();
+    draft.driverDisplacement = 2.0;
+    // The cube of 12 litre has sides of 228.94 mm.
+    draft.longestInside = 220.0;
+    Fault fault = draft.closedFaults().get(0);
+    assertEquals("longest-too-short", fault.code());
+    assertEquals("/box/longest_inside_mm", fault.pointer());
+    assertEquals(
+        "A box that is 220.0 mm long inside at its longest holds 10.65 litre at most, not the 12"
+            + " litre of its air and all that is in it: box.longest_inside_mm must be at least"
+            + " 228.9 mm.",
+        fault.detail());
+    draft.longestInside = 228.0;
+    assertEquals(12, draft.closed().grossVolumeL(), 1e-12);
+  }
+
+  @Test
+  void aLengthThatLeavesTheDriverNoRoomIsRemarked() {
+    BoxDraft draft = hand();
+    // 10 litre over 1510 mm are 66.2 cm², a third of the cone's 200 cm² are 66.7.
+    draft.longestInside = 1510.0;
+    assertTrue(draft.closedSays("box-like-a-tube").contains("66.23 cm2"));
+    draft.longestInside = 1490.0;
+    assertFalse(Answers.codes(draft.closedAnswer()).contains("box-like-a-tube"));
+  }
+
+  @Test
+  void aPeakAboveTheBassIsNotCalledBoomy() {
+    BoxDraft draft = hand();
+    draft.volume = 1.0;
+    // alpha 30: fc 222.7 Hz, Q 2.784, the peak of 9 dB a little above.
+    assertTrue(draft.closed().response().peakHz() > 200);
+    assertFalse(Answers.codes(draft.closedAnswer()).contains("response-peak-high"));
+    assertTrue(draft.closedSays("peak-above-bass").contains("above the bass"));
+    draft.volume = 2.0;
+    assertTrue(draft.closed().response().peakHz() < 200);
+    assertTrue(draft.closedSays("response-peak-high").contains("boomy"));
+  }
+
+  @Test
+  void aQTooLowAndAQTooHighAreTwoSentences() {
+    BoxDraft draft = hand().qts(0.3);
+    draft.volume = 30.0;
+    String low = draft.closedSays("qtc-low");
+    assertTrue(low.contains("A smaller box raises it") && !low.contains("larger"), low);
+    draft.volume = 1.0;
+    String high = draft.closedSays("qtc-high");
+    assertTrue(high.contains("the driver's own 0.3") && !high.contains("smaller"), high);
+    assertFalse(Answers.codes(draft.closedAnswer()).contains("qtc-low"));
+  }
+
+  @Test
+  void aBaffleIsNotAdvisedToBeASmallerBox() {
+    BoxDraft draft = hand().range(10, 200);
+    draft.voltage = 60.0;
+    draft.xmax = 3.0;
+    assertTrue(draft.closedSays("displacement-beyond-xmax").contains("smaller box"));
+    // A door, and a box so large that it is an infinite baffle.
+    draft.volume = 301.0;
+    assertFalse(draft.closedSays("displacement-in-baffle").contains("box"));
+    draft.baffle = new LeakyBaffle(60.0, 1.0, false);
+    assertFalse(draft.closedSays("displacement-in-baffle").contains("box"));
+    assertFalse(Answers.codes(draft.closedAnswer()).contains("displacement-beyond-xmax"));
+  }
+
+  @Test
+  void theModelsLimitIsSaidWhereTheAnswerDependsOnIt() {
+    BoxDraft draft = hand();
+    draft.volume = 30.0;
+    draft.longestInside = 400.0;
+    // Half power at 56 Hz, the limit 107 Hz: that the range taken goes to 200 Hz is no news.
+    List<String> codes = Answers.codes(draft.closedAnswer());
+    assertFalse(codes.contains("lumped-model-limit"), codes::toString);
+    assertFalse(codes.contains("figures-beyond-model"), codes::toString);
+    draft.at(20, 150);
+    assertTrue(draft.closedSays("lumped-model-limit").contains("150 Hz"));
+    // 343.2/(8·0.8) = 53.6 Hz is below the half power.
+    draft.frequencies = null;
+    draft.longestInside = 800.0;
+    assertEquals(
+        "Air in the box and the cone act as one piece up to 53.62 Hz only; what lies above is"
+            + " no more than a guess: f3 at "
+            + Texts.forPeople(draft.closed().response().f3Hz())
+            + " Hz. Measure it.",
+        draft.closedSays("figures-beyond-model"));
+  }
+
+  @Test
+  void withoutAContinuousPowerNothingIsSaidAboutHeat() {
+    BoxDraft draft = hand();
+    draft.voltage = 20.0;
+    assertTrue(draft.closedSays("continuous-power-not-given").contains("bears 100 W"));
+    draft.continuousPower = 100.0;
+    assertFalse(Answers.codes(draft.closedAnswer()).contains("continuous-power-not-given"));
   }
 
   @Test

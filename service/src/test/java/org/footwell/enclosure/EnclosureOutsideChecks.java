@@ -2,6 +2,7 @@ package org.footwell.enclosure;
 
 import java.util.List;
 import java.util.function.BiFunction;
+import org.footwell.lowend.BoxPoint;
 import org.footwell.reference.OutsideCheck;
 import org.footwell.reference.OutsideChecks;
 import org.footwell.reference.ReferenceTable.Row;

@@ -8,6 +8,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.footwell.enclosure.ClosedBoxRequest.LeakyBaffle;
+import org.footwell.lowend.BoxPoint;
+import org.footwell.lowend.BoxResponse;
 
 class EnclosureProperties {
 

@@ -1,6 +1,7 @@
 package org.footwell.enclosure;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -13,6 +14,8 @@ import org.footwell.calculation.Step;
 import org.footwell.calculation.Verdict;
 import org.footwell.enclosure.BoxPort.End;
 import org.footwell.enclosure.BoxPort.Slot;
+import org.footwell.lowend.BoxLimits;
+import org.footwell.lowend.BoxPoint;
 import org.junit.jupiter.api.Test;
 
 class VentedBoxTest {
@@ -148,13 +151,56 @@ class VentedBoxTest {
   void airThatIsTooFastNamesTheAreaThatWouldDo() {
     BoxDraft draft = hand();
     draft.diameter = 50.0;
-    draft.voltage = 20.0;
+    draft.voltage = 8.0;
     Answer<VentedBoxResult> answer = draft.ventedAnswer();
-    assertTrue(Answers.codes(answer).contains("port-air-too-fast"));
+    assertTrue(Answers.codes(answer).contains("port-air-too-fast"), () -> "" + answer.result());
     VentedBoxResult.Vent port = answer.result().vent();
     assertTrue(port.largestVelocityMPerS() > 17.16);
     draft.diameter = 20 * Math.sqrt(port.quietAreaCm2() / Math.PI);
     assertEquals(17.16, draft.vented().vent().largestVelocityMPerS(), 1e-6);
+  }
+
+  @Test
+  void airThatWouldTearOffIsAStop() {
+    BoxDraft draft = hand();
+    draft.diameter = 30.0;
+    draft.fb = null;
+    draft.portLength = 50.0;
+    draft.voltage = 40.0;
+    Answer<VentedBoxResult> answer = draft.ventedAnswer();
+    assertTrue(answer.result().vent().largestVelocityMPerS() > 343);
+    assertEquals(Verdict.STOP, answer.verdict());
+    // 15 % of 343.2 m/s
+    assertTrue(draft.ventedSays("port-chokes").contains("51.48 m/s"));
+    assertFalse(Answers.codes(answer).contains("port-air-too-fast"));
+    draft.voltage *= 51.4 / answer.result().vent().largestVelocityMPerS();
+    assertFalse(Answers.codes(draft.ventedAnswer()).contains("port-chokes"));
+    assertTrue(Answers.codes(draft.ventedAnswer()).contains("port-air-too-fast"));
+  }
+
+  @Test
+  void aLengthThatCannotHoldAirAndPortIsRefused() {
+    BoxDraft draft = hand();
+    // 34.67 litre with the port in it: a cube of 326.1 mm.
+    draft.longestInside = 320.0;
+    assertEquals("longest-too-short", draft.ventedFaults().get(0).code());
+    draft.longestInside = 326.0;
+    assertEquals(34.6743, draft.vented().grossVolumeL(), 1e-3);
+    draft.longestInside = 5000.0;
+    draft.sd = 300;
+    assertTrue(Answers.codes(draft.ventedAnswer()).contains("box-like-a-tube"));
+  }
+
+  @Test
+  void whatLiesBeyondTheModelIsNamed() {
+    BoxDraft draft = hand();
+    draft.longestInside = 400.0;
+    assertFalse(Answers.codes(draft.ventedAnswer()).contains("figures-beyond-model"));
+    // 343.2/(8·1.3) = 33 Hz, below the tuning.
+    draft.longestInside = 1300.0;
+    String said = draft.ventedSays("figures-beyond-model");
+    assertTrue(said.contains("the tuning at 36 Hz"), said);
+    assertTrue(said.contains("f3 at"), said);
   }
 
   @Test

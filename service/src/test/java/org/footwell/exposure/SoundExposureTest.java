@@ -13,6 +13,7 @@ import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
+import org.footwell.calculation.Finding;
 import org.footwell.exposure.SoundExposureRequest.Band;
 import org.footwell.exposure.SoundExposureRequest.Period;
 import org.junit.jupiter.api.Test;
@@ -94,6 +95,45 @@ class SoundExposureTest {
     assertTrue(Answers.codes(answer(day(at(140, 0.001)))).contains("level-above-ceiling"));
     Period shot = new Period(0.1, 80.0, null, null, null, 141.0);
     assertEquals(List.of("peak-above-limit"), Answers.codes(answer(day(shot))));
+  }
+
+  @Test
+  void noSoundIsLouderInAThanTheWeightingsAllow() {
+    // 20·lg(√((1e6 + 107.7²)·(1e6 + 737.9²))/1e6) = 1.938 dB
+    Period possible = new Period(1.0, 88.0, null, null, 86.1, null);
+    assertFalse(Answers.codes(answer(day(possible))).contains("c-below-a"));
+    Period wrong = new Period(1.0, 88.0, null, null, 86.0, null);
+    Finding found = answer(day(wrong)).findings().get(0);
+    assertEquals("c-below-a", found.code());
+    assertEquals("/periods/0/level_dbc", found.pointer());
+    assertEquals(2, found.value(), 1e-9);
+    assertEquals(1.938, found.limit(), 5e-4);
+  }
+
+  @Test
+  void aPeakBelowItsOwnLevelIsFound() {
+    Period byC = new Period(1.0, 75.0, null, null, 88.0, 87.9);
+    assertEquals(List.of("peak-below-level"), contradictions(byC));
+    Period byA = new Period(1.0, 88.0, null, null, null, 87.9);
+    assertEquals(List.of("peak-below-level"), contradictions(byA));
+    Period crested = new Period(1.0, 75.0, null, null, 88.0, 100.0);
+    assertEquals(List.of(), contradictions(crested));
+    List<Band> bands = List.of(new Band("sub", 40.0, 110.0));
+    Period ofSpectrum = new Period(1.0, null, "sub", null, null, 90.0);
+    assertTrue(Answers.codes(answer(day(bands, ofSpectrum))).contains("peak-below-level"));
+  }
+
+  private static List<String> contradictions(Period period) {
+    return Answers.codes(answer(day(period))).stream()
+        .filter(code -> code.equals("peak-below-level") || code.equals("c-below-a"))
+        .toList();
+  }
+
+  @Test
+  void aDriverIsNotSentToTrafficWithHearingProtection() {
+    String said = answer(day(at(91, 8))).findings().get(0).text();
+    assertTrue(said.contains("Turn it down") && said.contains("traffic"), said);
+    assertFalse(said.contains("without hearing protection"), said);
   }
 
   @Test

@@ -10,7 +10,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.footwell.Answers;
+import org.footwell.calculation.Fault;
 import org.footwell.calculation.Finding;
+import org.footwell.drawing.Oval;
 import org.footwell.fit.MountingHoles.HolePosition;
 import org.junit.jupiter.api.Test;
 
@@ -57,7 +59,7 @@ class AdapterRingTest {
     assertEquals(323.42, result.surfaceCm2(), 5e-3);
     assertEquals(121.77, result.massG(), 5e-3);
     assertEquals(3, result.screwEngagement(), 1e-12);
-    assertEquals(List.of("heads-under-frame", "screws-meet-panel"), draft.codes());
+    assertEquals(List.of("heads-under-frame", "screws-meet-panel", "screws-longer"), draft.codes());
   }
 
   @Test
@@ -231,6 +233,47 @@ class AdapterRingTest {
     draft.depthMm = 120.0;
     draft.thicknessMm = 2.0;
     assertTrue(found("ring-thin"));
+  }
+
+  @Test
+  void theFactoryScrewsAreTooShortByTheRing() {
+    assertTrue(text("screws-longer").contains("take screws 12 mm longer than the factory's"));
+  }
+
+  @Test
+  void aThickRingIsALever() {
+    draft.grilleMm = null;
+    draft.depthMm = 49.0;
+    assertEquals(25, draft.result().thicknessMm(), 1e-12);
+    assertFalse(found("ring-thick"));
+    draft.depthMm = 30.0;
+    assertEquals(44, draft.result().thicknessMm(), 1e-12);
+    assertTrue(text("ring-thick").startsWith("A ring of 44 mm, thicker than 25 mm, is a lever"));
+    assertTrue(draft.result().fits());
+  }
+
+  @Test
+  void earsAndCornersOutsideTheFrameAreRefusedWithTheReasonAndAWayOut() {
+    // Corners of 120 mm square: 84.853 mm from the centre, the frame ends at 83.
+    draft.driverHoles = RingDraft.corners(120, 120);
+    Fault fault = Answers.faults(new AdapterRing(), draft.request()).get(0);
+    assertEquals("hole-outside-frame", fault.code());
+    assertEquals("/driver/holes/positions/0", fault.pointer());
+    assertEquals(
+        "driver.holes.positions.0 puts a hole at 60, 60 mm, 1.853 mm outside the frame of 166 mm. A"
+            + " frame is a circle or an ellipse here; for one with ears or corners give the one"
+            + " around them, more than 169.7056 mm, so that the ring carries them.",
+        fault.detail());
+    draft.frame = round(170);
+    assertTrue(draft.result().ring().frame().circular());
+  }
+
+  @Test
+  void aHoleWithinTheDriversOwnCutOutIsAnotherReason() {
+    draft.driverHoles = circle(4, 140, 45);
+    Fault fault = Answers.faults(new AdapterRing(), draft.request()).get(0);
+    assertEquals("hole-in-driver-cut-out", fault.code());
+    assertTrue(fault.detail().contains("1.5 mm inside the driver's cut-out of 143 mm"));
   }
 
   @Test

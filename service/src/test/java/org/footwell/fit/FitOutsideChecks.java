@@ -3,6 +3,9 @@ package org.footwell.fit;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.footwell.drawing.DrawnRing;
+import org.footwell.drawing.Oval;
+import org.footwell.drawing.RingSolid;
 import org.footwell.reference.OutsideCheck;
 import org.footwell.reference.OutsideChecks;
 import org.footwell.reference.ReferenceTable;
@@ -15,7 +18,8 @@ class FitOutsideChecks extends OutsideChecks {
   /** Where holes break an edge the drawing shows them whole, so that only the solid compares. */
   private static final String BROKEN = "holes-break-edge";
 
-  private final Map<String, AdapterRingResult> rings = RingCases.all();
+  private final Map<String, AdapterRingResult> rings = RingCases.results();
+  private final Map<String, DrawnRing> drawn = RingCases.all();
 
   static List<Row> readers() {
     return ReferenceTable.load(READERS).rows();
@@ -30,7 +34,7 @@ class FitOutsideChecks extends OutsideChecks {
     return List.of(
         OutsideCheck.of("adapter-ring", "volume of the solid, mm3", READERS)
             .printed("volume_mm3")
-            .computed(row -> RingSolid.of(ring(row)).volume())
+            .computed(row -> RingSolid.of(drawn.get(row.text("ring"))).volume())
             .withinRelative(1e-5),
         OutsideCheck.of("adapter-ring", "volume_cm3, curves drawn to 0.02 mm", READERS)
             .rows(row -> !row.text("ring").equals("coarse"))

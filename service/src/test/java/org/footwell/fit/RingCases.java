@@ -2,13 +2,28 @@ package org.footwell.fit;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.footwell.drawing.DrawnRing;
 
 /** Rings that other programs have read; see the table ring-readers. */
 final class RingCases {
 
   private RingCases() {}
 
-  static Map<String, AdapterRingResult> all() {
+  /** As they are answered. */
+  static Map<String, AdapterRingResult> results() {
+    Map<String, AdapterRingResult> results = new LinkedHashMap<>();
+    drafts().forEach((name, draft) -> results.put(name, draft.result()));
+    return results;
+  }
+
+  /** As they are drawn. */
+  static Map<String, DrawnRing> all() {
+    Map<String, DrawnRing> rings = new LinkedHashMap<>();
+    drafts().forEach((name, draft) -> rings.put(name, draft.drawn()));
+    return rings;
+  }
+
+  private static Map<String, RingDraft> drafts() {
     Map<String, RingDraft> drafts = new LinkedHashMap<>();
     drafts.put("round", new RingDraft());
     drafts.put("oval-opening", new RingDraft().ovalOpening());
@@ -29,9 +44,6 @@ final class RingCases {
     broken.outer = RingDraft.round(173);
     broken.turnedDeg = 45.0;
     drafts.put("holes-break-edge", broken);
-
-    Map<String, AdapterRingResult> results = new LinkedHashMap<>();
-    drafts.forEach((name, draft) -> results.put(name, draft.result()));
-    return results;
+    return drafts;
   }
 }

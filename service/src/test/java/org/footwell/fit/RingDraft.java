@@ -4,6 +4,7 @@ import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
+import org.footwell.drawing.DrawnRing;
 import org.footwell.fit.AdapterRingRequest.FittedDriver;
 import org.footwell.fit.AdapterRingRequest.Opening;
 import org.footwell.fit.AdapterRingRequest.RingMaking;
@@ -108,6 +109,10 @@ final class RingDraft {
 
   AdapterRingResult result() {
     return answer().result();
+  }
+
+  DrawnRing drawn() {
+    return AdapterRing.drawn(answer());
   }
 
   List<String> codes() {

@@ -2,6 +2,7 @@ package org.footwell.fit;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
@@ -12,7 +13,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.footwell.calculation.Answer;
+import org.footwell.calculation.Fault;
+import org.footwell.calculation.Refused;
 import org.footwell.calculation.View;
+import org.footwell.drawing.DrawnRing;
+import org.footwell.drawing.DxfDrawing;
+import org.footwell.drawing.RingSolid;
+import org.footwell.drawing.StlFile;
+import org.footwell.drawing.SvgDrawing;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -20,13 +29,13 @@ import org.w3c.dom.NodeList;
 
 class RingDrawingsTest {
 
-  private final AdapterRingResult round = new RingDraft().result();
-  private final AdapterRingResult oval = new RingDraft().ovalOpening().result();
+  private final DrawnRing round = new RingDraft().drawn();
+  private final DrawnRing oval = new RingDraft().ovalOpening().drawn();
 
-  private static Document parsed(AdapterRingResult result) throws Exception {
+  private static Document parsed(DrawnRing ring) throws Exception {
     return DocumentBuilderFactory.newInstance()
         .newDocumentBuilder()
-        .parse(new ByteArrayInputStream(SvgDrawing.of(result)));
+        .parse(new ByteArrayInputStream(SvgDrawing.of(ring)));
   }
 
   private static double number(Element element, String attribute) {
@@ -34,8 +43,8 @@ class RingDrawingsTest {
   }
 
   /** Group codes and values in pairs. */
-  private static List<String> pairs(AdapterRingResult result) {
-    String[] lines = new String(DxfDrawing.of(result), StandardCharsets.US_ASCII).split("\r\n", -1);
+  private static List<String> pairs(DrawnRing ring) {
+    String[] lines = new String(DxfDrawing.of(ring), StandardCharsets.US_ASCII).split("\r\n", -1);
     List<String> pairs = new ArrayList<>();
     for (int i = 0; i + 1 < lines.length; i += 2) {
       pairs.add(lines[i] + " " + lines[i + 1]);
@@ -53,7 +62,7 @@ class RingDrawingsTest {
     ByteBuffer in = ByteBuffer.wrap(file).order(ByteOrder.LITTLE_ENDIAN);
     assertFalse(new String(file, 0, 5, StandardCharsets.US_ASCII).equals("solid"));
     int triangles = in.getInt(80);
-    assertEquals(RingSolid.of(round).triangles().size(), triangles);
+    assertEquals(RingSolid.of(round).triangleCount(), triangles);
     assertEquals(80 + 4 + 50 * triangles, file.length);
   }
 
@@ -75,7 +84,8 @@ class RingDrawingsTest {
       assertEquals(1, f[0] * f[0] + f[1] * f[1] + f[2] * f[2], 1e-6);
       six += f[3] * nx + f[4] * ny + f[5] * nz;
     }
-    assertEquals(oval.volumeCm3(), six / 6 / 1000, 0.002 * oval.volumeCm3());
+    double volume = new RingDraft().ovalOpening().result().volumeCm3();
+    assertEquals(volume, six / 6 / 1000, 0.002 * volume);
   }
 
   @Test
@@ -154,6 +164,65 @@ class RingDrawingsTest {
 
   private static String text(byte[] bytes) {
     return new String(bytes, StandardCharsets.UTF_8);
+  }
+
+  /** The grille allows 14 mm, and a factory hole breaks the outer edge. */
+  private static RingDraft misfit() {
+    RingDraft draft = new RingDraft();
+    draft.thicknessMm = 18.0;
+    draft.outer = RingDraft.round(173);
+    return draft;
+  }
+
+  private static byte[] view(String format, Answer<AdapterRingResult> answer) {
+    return new AdapterRing()
+        .card().views().stream()
+            .filter(view -> view.format().equals(format))
+            .findFirst()
+            .orElseThrow()
+            .draw()
+            .apply(answer);
+  }
+
+  @Test
+  void aDrawingOfARingThatDoesNotFitIsStruckThroughAndSaysWhy() throws Exception {
+    String svg = text(view("svg", misfit().answer()));
+    assertTrue(svg.contains(">DOES NOT FIT</text>"), svg);
+    assertTrue(svg.contains("<title>Adapter ring, 1:1: DOES NOT FIT</title>"), svg);
+    assertTrue(svg.contains("At 18 mm the ring is too thick"), svg);
+    assertTrue(svg.contains("Between a factory hole and the outer edge no wall is left"), svg);
+    // Every line of the reasons lies within the page.
+    Document page = parsed(misfit().drawn());
+    double height = number(page.getDocumentElement(), "height");
+    NodeList words = page.getElementsByTagName("text");
+    assertTrue(number((Element) words.item(words.getLength() - 1), "y") < height);
+    assertFalse(text(view("svg", new RingDraft().answer())).contains("DOES NOT FIT"));
+  }
+
+  @Test
+  void aCutterIsToldWhatDoesNotFit() {
+    List<String> pairs = pairs(misfit().drawn());
+    assertEquals(1, count(pairs, "999 DOES NOT FIT: hits grille, hole breaks edge"));
+    assertEquals(1, count(pairs, "1 DOES NOT FIT: "));
+    assertEquals(1, count(pairs, "1 HITS GRILLE"));
+    assertEquals(1, count(pairs, "1 HOLE BREAKS EDGE"));
+    assertEquals(2, count(pairs, "0 LINE"));
+    assertEquals(0, count(pairs(round), "0 LINE"));
+    assertTrue(pairs(round).stream().noneMatch(pair -> pair.contains("DOES NOT FIT")));
+  }
+
+  @Test
+  void noSolidIsMadeOfARingThatDoesNotFit() {
+    Answer<AdapterRingResult> answer = misfit().answer();
+    List<Fault> faults = assertThrows(Refused.class, () -> view("stl", answer)).faults();
+    assertEquals(2, faults.size());
+    assertEquals("ring-does-not-fit", faults.get(0).code());
+    assertEquals("/opening/grille_mm", faults.get(0).pointer());
+    assertTrue(faults.get(0).detail().contains("too thick"), faults.get(0).detail());
+    assertTrue(view("stl", new RingDraft().answer()).length > 84);
+    // Whoever makes the file all the same finds it in its text.
+    String header = new String(StlFile.of(misfit().drawn()), 0, 80, StandardCharsets.US_ASCII);
+    assertTrue(header.startsWith("DOES NOT FIT: hits grille"), header);
   }
 
   @Test

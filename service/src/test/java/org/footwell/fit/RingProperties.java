@@ -10,16 +10,15 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
-import net.jqwik.api.constraints.DoubleRange;
+import org.footwell.drawing.DrawnRing;
+import org.footwell.drawing.Plate;
+import org.footwell.drawing.RingSolid;
+import org.footwell.drawing.StlFile;
 import org.footwell.fit.MountingHoles.BoltCircle;
 import org.footwell.fit.MountingHoles.HolePosition;
-import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.GeometryFactory;
 
 class RingProperties {
-
-  private static final double TOLERANCE = 1e-4;
 
   /** Round and oval drivers over round and oval openings; holes may well get in each other's way. */
   @Provide
@@ -59,10 +58,10 @@ class RingProperties {
 
   @Property(tries = 300)
   void everySolidIsClosedFacesOutwardsAndHasTheVolumeOfItsFace(@ForAll("rings") RingDraft draft) {
-    AdapterRingResult result = draft.result();
-    RingSolid solid = RingSolid.of(result);
-    Geometry plate = Plate.of(result.ring(), result.walls());
-    double volume = plate.getArea() * result.thicknessMm();
+    DrawnRing ring = draft.drawn();
+    RingSolid solid = RingSolid.of(ring);
+    Geometry plate = Plate.of(ring.geometry(), ring.walls());
+    double volume = plate.getArea() * ring.thicknessMm();
     assertTrue(plate.isValid());
     assertTrue(solid.closed());
     assertTrue(volume > 0);
@@ -75,48 +74,15 @@ class RingProperties {
     AdapterRingResult result = draft.result();
     double edgeFaces = 100 * (result.surfaceCm2() - 2 * result.faceAreaCm2());
     double most = edgeFaces * result.ring().arcToleranceMm() / 1000;
-    double solid = RingSolid.of(result).volume() / 1000;
+    double solid = RingSolid.of(draft.drawn()).volume() / 1000;
     assertTrue(solid <= result.volumeCm3() * (1 + 1e-9));
     assertTrue(result.volumeCm3() - solid <= most + 1e-9);
   }
 
   @Property(tries = 100)
   void theStlFileCanAlwaysBeWritten(@ForAll("rings") RingDraft draft) {
-    AdapterRingResult result = draft.result();
-    assertEquals(84 + 50 * RingSolid.of(result).triangles().size(), StlFile.of(result).length);
-  }
-
-  @Property
-  void distanceFromAnOvalIsThatOfAGeometryLibrary(
-      @ForAll @DoubleRange(min = 20, max = 300) double width,
-      @ForAll @DoubleRange(min = 20, max = 300) double height,
-      @ForAll @DoubleRange(min = -200, max = 200) double x,
-      @ForAll @DoubleRange(min = -200, max = 200) double y) {
-    Oval oval = new Oval(width, height);
-    Geometry edge = Plate.inscribed(oval, TOLERANCE);
-    double library = edge.distance(new GeometryFactory().createPoint(new Coordinate(x, y)));
-    assertEquals(library, Math.abs(oval.inside(x, y)), 2 * TOLERANCE);
-  }
-
-  @Property
-  void onTheAxesTheDistanceIsSteady(
-      @ForAll @DoubleRange(min = 20, max = 300) double width,
-      @ForAll @DoubleRange(min = 20, max = 300) double height,
-      @ForAll @DoubleRange(min = -200, max = 200) double along) {
-    Oval oval = new Oval(width, height);
-    for (double aside : new double[] {1e-16, 1e-12, 1e-9, 1e-7}) {
-      assertEquals(oval.inside(along, 0), oval.inside(along, aside), 1e-5);
-      assertEquals(oval.inside(0, along), oval.inside(aside, along), 1e-5);
-    }
-  }
-
-  @Property
-  void aPerimeterIsThatOfAFinePolygon(
-      @ForAll @DoubleRange(min = 20, max = 300) double width,
-      @ForAll @DoubleRange(min = 20, max = 300) double height) {
-    double polygon = Plate.inscribed(new Oval(width, height), TOLERANCE).getLength();
-    double within = Math.max(width, height) / Math.min(width, height) <= 5 ? 5e-5 : 1e-3;
-    assertEquals(polygon, Oval.PERIMETER.at(width, height), within * polygon);
+    DrawnRing ring = draft.drawn();
+    assertEquals(84 + 50 * RingSolid.of(ring).triangleCount(), StlFile.of(ring).length);
   }
 
   @Property(tries = 100)

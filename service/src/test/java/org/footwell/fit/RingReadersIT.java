@@ -13,6 +13,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import javax.imageio.ImageIO;
+import org.footwell.drawing.DrawnRing;
+import org.footwell.drawing.DxfDrawing;
+import org.footwell.drawing.StlFile;
+import org.footwell.drawing.SvgDrawing;
 import org.footwell.reference.CircuitScript;
 import org.footwell.reference.ReferenceTable.Row;
 import org.junit.jupiter.api.BeforeAll;
@@ -30,13 +34,13 @@ class RingReadersIT {
 
   @TempDir static Path folder;
 
-  private static Map<String, AdapterRingResult> rings;
+  private static Map<String, DrawnRing> rings;
   private static List<Row> read;
 
   @BeforeAll
   static void read() throws IOException, InterruptedException {
     rings = RingCases.all();
-    for (Map.Entry<String, AdapterRingResult> ring : rings.entrySet()) {
+    for (Map.Entry<String, DrawnRing> ring : rings.entrySet()) {
       Files.write(folder.resolve(ring.getKey() + ".stl"), StlFile.of(ring.getValue()));
       Files.write(folder.resolve(ring.getKey() + ".dxf"), DxfDrawing.of(ring.getValue()));
       Files.write(folder.resolve(ring.getKey() + ".svg"), SvgDrawing.of(ring.getValue()));

@@ -159,6 +159,19 @@ class SeatLevelsTest {
   }
 
   @Test
+  void whatIsNotGivenOfASourceIsNotJudgedAndSaid() {
+    Draft draft = two();
+    assertEquals(List.of(), Answers.codes(draft.answer()));
+    draft.sources.get(0).cone = null;
+    draft.sources.get(1).cone = null;
+    draft.sources.get(1).continuousPowerW = null;
+    Answer<SeatLevelsResult> answer = draft.answer();
+    assertEquals(List.of("movement-not-judged", "heat-not-judged"), Answers.codes(answer));
+    assertTrue(answer.findings().get(0).text().contains("No cone is given of a, b:"));
+    assertTrue(answer.findings().get(1).text().contains("given of b:"));
+  }
+
+  @Test
   void aTiltRunsThroughOneKilohertz() {
     Draft draft = new Draft();
     draft.add("a");

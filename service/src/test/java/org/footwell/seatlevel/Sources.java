@@ -21,15 +21,15 @@ final class Sources {
 
   private Sources() {}
 
-  /** One source; starts as 90 dB per watt, 8 ohm, 100 W. */
+  /** One source; starts as 90 dB per watt, 8 ohm, 100 W, with a cone and a coil that never hold it. */
   static final class SourceDraft {
     String name = "a";
     Sensitivity sensitivity = new Sensitivity(90.0, Basis.ONE_WATT);
     double ratedOhm = 8;
     Double powerW = 100.0;
     Double voltageV;
-    Double continuousPowerW;
-    SoundSource.Cone cone;
+    Double continuousPowerW = 20_000.0;
+    SoundSource.Cone cone = new SoundSource.Cone(20_000.0, 200.0);
     SoundSource.RollOff rollOff;
     Filter highPass;
     Filter lowPass;

@@ -1,4 +1,4 @@
-package org.footwell.fit;
+package org.footwell.drawing;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -17,7 +17,7 @@ import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
  * The surface of a ring in triangles: the panel's side at z = 0, the driver's at the thickness.
  * Corners of a triangle go counter-clockwise seen from outside.
  */
-final class RingSolid {
+public final class RingSolid {
 
   /** A corner, mm. */
   record Corner(double x, double y, double z) {}
@@ -36,15 +36,21 @@ final class RingSolid {
     this.thickness = thickness;
   }
 
-  static RingSolid of(AdapterRingResult result) {
-    RingSolid solid = new RingSolid(result.thicknessMm());
-    Geometry plate = Plate.of(result.ring(), result.walls());
+  /** The solid of a ring. */
+  public static RingSolid of(DrawnRing ring) {
+    RingSolid solid = new RingSolid(ring.thicknessMm());
+    Geometry plate = Plate.of(ring.geometry(), ring.walls());
     for (int i = 0; i < plate.getNumGeometries(); i++) {
       if (plate.getGeometryN(i) instanceof Polygon piece && !piece.isEmpty()) {
         solid.extrude(piece);
       }
     }
     return solid;
+  }
+
+  /** How many triangles it has. */
+  public int triangleCount() {
+    return triangles.size();
   }
 
   List<Triangle> triangles() {
@@ -104,7 +110,7 @@ final class RingSolid {
   }
 
   /** Whether every edge belongs to two triangles that run along it in opposite directions. */
-  boolean closed() {
+  public boolean closed() {
     Set<Long> edges = new HashSet<>(4 * triangles.size());
     for (Triangle t : triangles) {
       if (!edges.add(edge(t.a, t.b)) || !edges.add(edge(t.b, t.c)) || !edges.add(edge(t.c, t.a))) {
@@ -126,7 +132,7 @@ final class RingSolid {
   }
 
   /** Volume in mm³ by the divergence theorem; positive when the triangles face outwards. */
-  double volume() {
+  public double volume() {
     double six = 0;
     for (Triangle t : triangles) {
       Corner a = corner(t.a);

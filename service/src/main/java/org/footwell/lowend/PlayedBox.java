@@ -1,4 +1,4 @@
-package org.footwell.enclosure;
+package org.footwell.lowend;
 
 import java.util.List;
 import java.util.Optional;
@@ -10,7 +10,7 @@ import org.footwell.radiator.BoxDriver;
 import org.footwell.radiator.CabinResponse;
 
 /** What every request for a driver in a box has: the driver, what drives it, what to look at. */
-interface PlayedBox {
+public interface PlayedBox {
 
   BoxDriver driver();
 
@@ -41,7 +41,7 @@ interface PlayedBox {
         .toList();
   }
 
-  /** The range boxes are made for. */
+  /** The range boxes are made for, taken where none is asked for. */
   static CurveFrequencies bass() {
     return new CurveFrequencies(null, 10.0, 200.0, null);
   }

@@ -1,4 +1,4 @@
-package org.footwell.enclosure;
+package org.footwell.lowend;
 
 import java.util.HashMap;
 import java.util.Map;
@@ -20,10 +20,10 @@ import org.footwell.radiator.DriverMechanics;
  * @param oneVoltLevel reference level for 1 V, dB SPL
  * @param referenceLevel the same for the stated drive
  */
-record BoxDrive(double voltage, double power, double oneVoltLevel, double referenceLevel) {
+public record BoxDrive(double voltage, double power, double oneVoltLevel, double referenceLevel) {
 
   /** Refuses what is undecided about drive and cabin. */
-  static void check(PlayedBox q, Run run) {
+  public static void check(PlayedBox q, Run run) {
     Map<String, Double> drives = new HashMap<>();
     drives.put("power_w", q.powerW());
     drives.put("voltage_v", q.voltageV());
@@ -46,7 +46,8 @@ record BoxDrive(double voltage, double power, double oneVoltLevel, double refere
     }
   }
 
-  static BoxDrive of(PlayedBox q, Run run) {
+  /** The drive of a request. */
+  public static BoxDrive of(PlayedBox q, Run run) {
     double rated = q.driver().ratedOhm();
     double voltage =
         q.voltageV() == null ? run.apply(Electricity.VOLTAGE, q.powerW(), rated) : q.voltageV();

@@ -1,4 +1,4 @@
-package org.footwell.comparison;
+package org.footwell.sides;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
@@ -65,7 +65,7 @@ public record ComparedDriver(
   }
 
   /** What decides whether displacement can be judged. */
-  boolean displacementKnown() {
+  public boolean displacementKnown() {
     return sdCm2 != null && xmaxMm != null;
   }
 }

@@ -1,60 +1,58 @@
-package org.footwell.comparison;
+package org.footwell.sides;
 
 import java.util.EnumSet;
 import java.util.Set;
 import java.util.function.Function;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
-import org.footwell.comparison.DriverComparisonResult.Change;
-import org.footwell.comparison.DriverComparisonResult.LevelLimit;
-import org.footwell.comparison.DriverComparisonResult.ReachLimit;
-import org.footwell.comparison.DriverComparisonResult.Side;
 import org.footwell.parts.Money;
 
 /** What changes from one part to the other. */
-final class ChangeFigures {
+public final class ChangeFigures {
 
   private final ComparedPosition position;
-  private final Side before;
-  private final Side after;
+  private final ComparedSide before;
+  private final ComparedSide after;
   private final Run run;
 
-  ChangeFigures(ComparedPosition position, Side before, Side after, Run run) {
+  /** Of two sides; the one before is null where nothing was. */
+  public ChangeFigures(
+      ComparedPosition position, ComparedSide before, ComparedSide after, Run run) {
     this.position = position;
     this.before = before;
     this.after = after;
     this.run = run;
   }
 
-  Change change() {
-    Double equalPower = change(Side::oneWattLevelDbSpl);
-    Double largest = levelsComparable() ? change(Side::largestLevelDbSpl) : null;
+  /** The figures. */
+  public ComparedChange change() {
+    Double equalPower = change(ComparedSide::oneWattLevelDbSpl);
+    Double largest = levelsComparable() ? change(ComparedSide::largestLevelDbSpl) : null;
     Double octaves =
         reachComparable()
-            ? run.apply(
-                ComparisonFormulas.OCTAVES_DOWN, before.lowestUsefulHz(), after.lowestUsefulHz())
+            ? run.apply(SideFormulas.OCTAVES_DOWN, before.lowestUsefulHz(), after.lowestUsefulHz())
             : null;
-    return new Change(
-        growth(Side::massG),
-        powerChange(Side::continuousPowerW),
-        powerChange(Side::peakPowerW),
-        change(Side::twoPointEightThreeVoltLevelDbSpl),
+    return new ComparedChange(
+        growth(ComparedSide::massG),
+        powerChange(ComparedSide::continuousPowerW),
+        powerChange(ComparedSide::peakPowerW),
+        change(ComparedSide::twoPointEightThreeVoltLevelDbSpl),
         equalPower,
-        equalPower == null ? null : (Double) run.apply(ComparisonFormulas.POWER_RATIO, equalPower),
+        equalPower == null ? null : (Double) run.apply(SideFormulas.POWER_RATIO, equalPower),
         largest,
         factoryUnknown(largest, octaves),
         octaves,
-        growth(Side::coneAreaCm2),
-        growth(Side::displacementCm3),
+        growth(ComparedSide::coneAreaCm2),
+        growth(ComparedSide::displacementCm3),
         after.price(),
-        Money.perDb(after.price(), largest));
+        Money.perDb(after.price(), levelIsBound(before, after) ? null : largest));
   }
 
   private Boolean factoryUnknown(Double largest, Double octaves) {
     if (largest == null && octaves == null) {
       return null;
     }
-    boolean ofLevel = largest != null && levelIsBound();
+    boolean ofLevel = largest != null && levelIsBound(before, after);
     boolean ofReach = octaves != null && reachIsBound();
     return ofLevel || ofReach;
   }
@@ -69,8 +67,9 @@ final class ChangeFigures {
         && known(after).containsAll(known(before));
   }
 
-  private boolean levelIsBound() {
-    return !known(after).equals(known(before));
+  /** Whether limits are known of the replacement only, so that the gain is a bound and has no price. */
+  public static boolean levelIsBound(ComparedSide before, ComparedSide after) {
+    return before != null && !known(after).equals(known(before));
   }
 
   private boolean reachComparable() {
@@ -87,7 +86,8 @@ final class ChangeFigures {
     return position.replacement().displacementKnown() && !position.factory().displacementKnown();
   }
 
-  static Set<LevelLimit> known(Side side) {
+  /** The limits that are known of a side. */
+  public static Set<LevelLimit> known(ComparedSide side) {
     Set<LevelLimit> known = EnumSet.noneOf(LevelLimit.class);
     if (side.thermalLevelDbSpl() != null) {
       known.add(LevelLimit.THERMAL);
@@ -102,20 +102,20 @@ final class ChangeFigures {
   }
 
   /** What is more than before, where nothing was all of it. */
-  private Double growth(Function<Side, Double> quantity) {
+  private Double growth(Function<ComparedSide, Double> quantity) {
     return before == null ? quantity.apply(after) : change(quantity);
   }
 
-  private Double change(Function<Side, Double> quantity) {
-    return ifBoth(ComparisonFormulas.CHANGE, quantity);
+  private Double change(Function<ComparedSide, Double> quantity) {
+    return ifBoth(SideFormulas.CHANGE, quantity);
   }
 
-  private Double powerChange(Function<Side, Double> power) {
-    return ifBoth(ComparisonFormulas.POWER_CHANGE, power);
+  private Double powerChange(Function<ComparedSide, Double> power) {
+    return ifBoth(SideFormulas.POWER_CHANGE, power);
   }
 
   /** A formula of after and before, or null when one is not known. */
-  private Double ifBoth(Formula.Of2 formula, Function<Side, Double> quantity) {
+  private Double ifBoth(Formula.Of2 formula, Function<ComparedSide, Double> quantity) {
     Double from = before == null ? null : quantity.apply(before);
     Double to = quantity.apply(after);
     return from == null || to == null ? null : (Double) run.apply(formula, to, from);

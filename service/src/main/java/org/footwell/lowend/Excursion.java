@@ -1,9 +1,8 @@
-package org.footwell.enclosure;
+package org.footwell.lowend;
 
-import static org.footwell.enclosure.EnclosureFinding.DISPLACEMENT_BEYOND_XMAX;
-import static org.footwell.enclosure.EnclosureFinding.SUBSONIC_FILTER_NOT_ENOUGH;
-import static org.footwell.enclosure.EnclosureFinding.UNLOADED_BELOW_TUNING;
-import static org.footwell.enclosure.EnclosureFinding.XMAX_NOT_GIVEN;
+import static org.footwell.lowend.BoxFinding.SUBSONIC_FILTER_NOT_ENOUGH;
+import static org.footwell.lowend.BoxFinding.UNLOADED_BELOW_TUNING;
+import static org.footwell.lowend.BoxFinding.XMAX_NOT_GIVEN;
 
 import java.util.OptionalDouble;
 import org.footwell.calculation.Formula;
@@ -16,7 +15,7 @@ import org.footwell.radiator.Survey.Quantity;
 import org.footwell.radiator.Survey.Summit;
 
 /** How far the cone goes over the range, and what keeps it within xmax. */
-final class Excursion {
+public final class Excursion {
 
   /**
    * Corner in Hz of a Butterworth high-pass that takes a displacement down to xmax at one frequency:
@@ -35,18 +34,21 @@ final class Excursion {
   private final Survey survey;
   private final BoxDrive drive;
   private final Double tuning;
+  private final BoxFinding tooFar;
   private final Quantity displacement;
 
   /**
    * Looks at a range.
    *
    * @param tuning of a vented box, Hz, or null
+   * @param tooFar what is found where nothing but the air behind should hold the cone
    */
-  Excursion(PlayedBox q, Survey survey, BoxDrive drive, Double tuning) {
+  public Excursion(PlayedBox q, Survey survey, BoxDrive drive, Double tuning, BoxFinding tooFar) {
     this.q = q;
     this.survey = survey;
     this.drive = drive;
     this.tuning = tuning;
+    this.tooFar = tooFar;
     displacement = (f, state) -> state.displacementMm() * drive.voltage();
   }
 
@@ -55,7 +57,7 @@ final class Excursion {
    *
    * @param bassEndHz a high-pass above it would cost more than it protects
    */
-  BoxLimits limits(double bassEndHz, double modelLimitHz, Run run) {
+  public BoxLimits limits(double bassEndHz, double modelLimitHz, Run run) {
     Summit largest = survey.highest(displacement);
     Double xmax = q.driver().xmaxMm();
     if (xmax == null) {
@@ -114,7 +116,7 @@ final class Excursion {
     }
     if (unloaded.isEmpty() || last > unloaded.getAsDouble()) {
       Summit here = tuning == null ? largest : survey.highest(displacement, Math.min(tuning, to));
-      run.find(DISPLACEMENT_BEYOND_XMAX)
+      run.find(tooFar)
           .at("/driver/xmax_mm")
           .value(here.value())
           .limit(xmax)

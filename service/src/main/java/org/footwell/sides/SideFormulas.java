@@ -1,4 +1,4 @@
-package org.footwell.comparison;
+package org.footwell.sides;
 
 import static org.footwell.calculation.Source.DEFINITION;
 
@@ -6,10 +6,11 @@ import org.footwell.calculation.Formula;
 import org.footwell.calculation.Source;
 import org.footwell.physics.Decibels;
 
-/** The arithmetic of a comparison. */
-final class ComparisonFormulas {
+/** The arithmetic of two parts, and of levels that add. */
+public final class SideFormulas {
 
-  static final Source SUPERPOSITION = Source.of("Superposition of unrelated sounds: powers add");
+  public static final Source SUPERPOSITION =
+      Source.of("Superposition of unrelated sounds: powers add");
 
   /** Level per watt, dB SPL, from the level at 2.83 V and the difference of the bases in dB. */
   static final Formula.Of2 ONE_WATT_LEVEL =
@@ -24,12 +25,12 @@ final class ComparisonFormulas {
   /** Level in dB SPL at the continuous power in W (above 0). */
   static final Formula.Of2 THERMAL_LEVEL =
       Formula.of("thermal_level_db_spl", "S + 10·lg(P/1 W)", "dB SPL", DEFINITION)
-          .with("S", "P", ComparisonFormulas::levelAt);
+          .with("S", "P", SideFormulas::levelAt);
 
   /** Level in dB SPL at the amplifier's clean power in W (above 0). */
   static final Formula.Of2 AMPLIFIER_LEVEL =
       Formula.of("amplifier_level_db_spl", "S + 10·lg(P/1 W)", "dB SPL", DEFINITION)
-          .with("S", "P", ComparisonFormulas::levelAt);
+          .with("S", "P", SideFormulas::levelAt);
 
   /** Something of one driver, for all drivers of the position. */
   static final Formula.Of2 OF_ALL =
@@ -41,12 +42,12 @@ final class ComparisonFormulas {
           .with("area", "x", (area, x) -> area * x / 10);
 
   /** One power over another, both above 0, dB. */
-  static final Formula.Of2 POWER_CHANGE =
+  public static final Formula.Of2 POWER_CHANGE =
       Formula.of("power_change_db", "10·lg(P/P0)", "dB", DEFINITION)
           .with("P", "P0", (p, p0) -> Decibels.ofPower(p / p0));
 
   /** After less before. */
-  static final Formula.Of2 CHANGE =
+  public static final Formula.Of2 CHANGE =
       Formula.of("change", "after − before", "as before", DEFINITION)
           .with("after", "before", (after, before) -> after - before);
 
@@ -61,19 +62,19 @@ final class ComparisonFormulas {
           .with("before", "after", (before, after) -> Math.log(before / after) / Math.log(2));
 
   /** Level of N equal sources with unrelated phases, dB SPL. */
-  static final Formula.Of2 OF_SEVERAL =
+  public static final Formula.Of2 OF_SEVERAL =
       Formula.of("level_db_spl", "L + 10·lg(N)", "dB SPL", SUPERPOSITION)
-          .with("L", "N", ComparisonFormulas::levelAt);
+          .with("L", "N", SideFormulas::levelAt);
 
   /** Level of two unrelated sources, dB SPL. */
-  static final Formula.Of2 TOGETHER =
+  public static final Formula.Of2 TOGETHER =
       Formula.of("level_db_spl", "10·lg(10^(L1/10) + 10^(L2/10))", "dB SPL", SUPERPOSITION)
           .with(
               "L1",
               "L2",
               (l1, l2) -> Decibels.ofPower(Decibels.toPower(l1) + Decibels.toPower(l2)));
 
-  private ComparisonFormulas() {}
+  private SideFormulas() {}
 
   private static double levelAt(double level, double times) {
     return level + Decibels.ofPower(times);

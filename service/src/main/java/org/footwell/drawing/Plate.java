@@ -1,11 +1,8 @@
-package org.footwell.fit;
+package org.footwell.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
-import org.footwell.fit.AdapterRingResult.RingGeometry;
-import org.footwell.fit.AdapterRingResult.RingHole;
-import org.footwell.fit.AdapterRingResult.Walls;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
@@ -17,7 +14,7 @@ import org.locationtech.jts.operation.buffer.BufferParameters;
  * The face of a ring as a polygon with holes. Straight edges stand for curves so that whatever has
  * to pass does: they lie within the outer edge, and around openings and holes.
  */
-final class Plate {
+public final class Plate {
 
   private static final GeometryFactory SHAPES = new GeometryFactory();
 
@@ -34,12 +31,12 @@ final class Plate {
   private Plate() {}
 
   /** Whether edges and holes stay clear of each other as they are drawn. */
-  static boolean whole(Walls walls, double arcTolerance) {
+  public static boolean whole(Walls walls, double arcTolerance) {
     return walls.smallestMm() > 2 * arcTolerance;
   }
 
   /** One polygon, or what holes that overlap leave of it. */
-  static Geometry of(RingGeometry ring, Walls walls) {
+  public static Geometry of(RingGeometry ring, Walls walls) {
     double tolerance = ring.arcToleranceMm();
     LinearRing outer = inscribed(ring.outer(), tolerance);
     List<LinearRing> openings = openings(ring);

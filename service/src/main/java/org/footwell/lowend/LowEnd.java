@@ -1,4 +1,4 @@
-package org.footwell.enclosure;
+package org.footwell.lowend;
 
 import java.util.OptionalDouble;
 import org.footwell.calculation.Formula;
@@ -11,7 +11,7 @@ import org.footwell.radiator.Survey.Quantity;
 import org.footwell.radiator.Survey.Summit;
 
 /** Corners and peak of the response: in closed form where there is one, otherwise searched. */
-final class LowEnd {
+public final class LowEnd {
 
   /** How far off the resonances the search goes. */
   private static final double REACH = 50;
@@ -50,7 +50,7 @@ final class LowEnd {
   private LowEnd() {}
 
   /** A closed box without leaks. */
-  static BoxResponse closed(double referenceLevel, double fc, double qtc, Run run) {
+  public static BoxResponse closed(double referenceLevel, double fc, double qtc, Run run) {
     double f3 = run.apply(CORNER, fc, run.apply(CORNER_RATIO, qtc, HALF_POWER_DB));
     double f10 = run.apply(CORNER, fc, run.apply(CORNER_RATIO, qtc, TEN_DB));
     boolean peaked = qtc * qtc > 0.5;
@@ -67,7 +67,7 @@ final class LowEnd {
    *
    * @param bare the circuit without inductance and filters
    */
-  static BoxResponse searched(BoxDrive drive, BoxCircuit bare, double lowestHz, double highestHz) {
+  public static BoxResponse searched(BoxDrive drive, BoxCircuit bare, double lowestHz, double highestHz) {
     double from = lowestHz / REACH;
     double to = highestHz * REACH;
     Survey survey = new Survey(bare, from, to);

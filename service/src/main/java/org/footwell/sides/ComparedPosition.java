@@ -1,4 +1,4 @@
-package org.footwell.comparison;
+package org.footwell.sides;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;

@@ -1,16 +1,16 @@
-package org.footwell.fit;
+package org.footwell.drawing;
 
 import java.nio.ByteBuffer;
 import java.nio.ByteOrder;
 import java.nio.charset.StandardCharsets;
 import org.footwell.calculation.Source;
-import org.footwell.fit.RingSolid.Corner;
-import org.footwell.fit.RingSolid.Triangle;
+import org.footwell.drawing.RingSolid.Corner;
+import org.footwell.drawing.RingSolid.Triangle;
 
 /** A ring as a binary STL file in mm: 80 bytes of text, a count, 50 bytes for each triangle. */
-final class StlFile {
+public final class StlFile {
 
-  static final Source FORMAT =
+  public static final Source FORMAT =
       Source.of(
           "StereoLithography Interface Specification, October 1989, as reprinted in M. Burns,"
               + " Automated Fabrication, section 6.5: the STL format");
@@ -21,22 +21,26 @@ final class StlFile {
   /** Must not begin with "solid", which would announce the text form. */
   private static final String HEADER = "Adapter ring, binary STL, units mm, panel side at z = 0";
 
+  private static final String DOES_NOT_FIT = "DOES NOT FIT: ";
+
   private StlFile() {}
 
-  static byte[] of(AdapterRingResult result) {
-    RingSolid solid = RingSolid.of(result);
+  /** The file; its text, which hardly any program shows, names what forbids the ring. */
+  public static byte[] of(DrawnRing ring) {
+    RingSolid solid = RingSolid.of(ring);
     if (!solid.closed()) {
       throw new IllegalStateException("the ring's mesh is not closed");
     }
-    return written(solid);
+    String text = ring.fits() ? HEADER : DOES_NOT_FIT + String.join(", ", ring.reasons());
+    return written(solid, text.substring(0, Math.min(HEADER_BYTES, text.length())));
   }
 
-  private static byte[] written(RingSolid solid) {
+  private static byte[] written(RingSolid solid, String text) {
     ByteBuffer out =
         ByteBuffer.allocate(
                 HEADER_BYTES + Integer.BYTES + TRIANGLE_BYTES * solid.triangles().size())
             .order(ByteOrder.LITTLE_ENDIAN);
-    out.put(HEADER.getBytes(StandardCharsets.US_ASCII));
+    out.put(text.getBytes(StandardCharsets.US_ASCII));
     out.position(HEADER_BYTES);
     out.putInt(solid.triangles().size());
     for (Triangle triangle : solid.triangles()) {

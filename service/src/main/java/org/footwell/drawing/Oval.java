@@ -1,4 +1,4 @@
-package org.footwell.fit;
+package org.footwell.drawing;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import org.footwell.calculation.Formula;
@@ -9,19 +9,19 @@ public record Oval(
     @Schema(description = "Width, mm") double widthMm,
     @Schema(description = "Height, mm; equal to the width when round") double heightMm) {
 
-  static final Source ELLIPSE = Source.of("Area of an ellipse, plane geometry");
-  static final Source RAMANUJAN =
+  public static final Source ELLIPSE = Source.of("Area of an ellipse, plane geometry");
+  public static final Source RAMANUJAN =
       Source.of(
           "S. Ramanujan, Modular equations and approximations to pi, Quarterly Journal of"
               + " Mathematics 45 (1914), 350-372, last formula: perimeter of an ellipse");
 
   /** Area of an ellipse in mm² of its axes in mm. */
-  static final Formula.Of2 AREA =
+  public static final Formula.Of2 AREA =
       Formula.of("outline_area_mm2", "π/4·w·h", "mm²", ELLIPSE)
           .with("w", "h", (w, h) -> Math.PI / 4 * w * h);
 
   /** Perimeter of an ellipse in mm; exact for a circle, within 0.005 % up to axes of 5 to 1. */
-  static final Formula.Of2 PERIMETER =
+  public static final Formula.Of2 PERIMETER =
       Formula.of(
               "perimeter_mm",
               "π/2·(w + h)·(1 + 3·k/(10 + √(4 − 3·k))), k = ((w − h)/(w + h))²",
@@ -34,26 +34,33 @@ public record Oval(
   /** Nearer to the long axis than this share of the short one counts as on it. */
   private static final double ON_AXIS = 1e-9;
 
-  static Oval round(double diameterMm) {
+  /** A circle. */
+  public static Oval round(double diameterMm) {
     return new Oval(diameterMm, diameterMm);
   }
 
-  boolean circular() {
+  /** Whether it is a circle. */
+  public boolean circular() {
     return widthMm == heightMm;
   }
 
   /** The same, so much larger on every side. */
-  Oval wider(double mm) {
+  public Oval wider(double mm) {
     return new Oval(widthMm + 2 * mm, heightMm + 2 * mm);
   }
 
+  /** The same shape, so many times as large. */
+  public Oval scaled(double times) {
+    return new Oval(widthMm * times, heightMm * times);
+  }
+
   /** The smallest around both. */
-  Oval around(Oval other) {
+  public Oval around(Oval other) {
     return new Oval(Math.max(widthMm, other.widthMm), Math.max(heightMm, other.heightMm));
   }
 
   /** Least distance on an axis between this and one within; negative where it stands out. */
-  double beyond(Oval inner) {
+  public double beyond(Oval inner) {
     return Math.min(widthMm - inner.widthMm, heightMm - inner.heightMm) / 2;
   }
 
@@ -63,7 +70,7 @@ public record Oval(
   }
 
   /** Distance of a point from the curve, mm; positive inside, negative outside. */
-  double inside(double x, double y) {
+  public double inside(double x, double y) {
     double a = widthMm / 2;
     double b = heightMm / 2;
     if (circular()) {

@@ -1,4 +1,4 @@
-package org.footwell.enclosure;
+package org.footwell.lowend;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.annotation.JsonProperty;

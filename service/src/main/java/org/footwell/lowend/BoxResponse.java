@@ -1,4 +1,4 @@
-package org.footwell.enclosure;
+package org.footwell.lowend;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;

@@ -1,4 +1,4 @@
-package org.footwell.comparison;
+package org.footwell.sides;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.Valid;
@@ -39,7 +39,8 @@ public record ComparedAmplifier(
         @DecimalMax("100")
         Double minimumOhm) {
 
-  void requireOneDrive(String pointer, Run run) {
+  /** Refuses an amplifier given by both voltage and power, or by neither. */
+  public void requireOneDrive(String pointer, Run run) {
     Map<String, Double> drives = new HashMap<>();
     drives.put("voltage_v", voltageV);
     drives.put("power_w", powerW);
@@ -47,7 +48,7 @@ public record ComparedAmplifier(
   }
 
   /** Clean voltage, V RMS, when it was made for a rated impedance in ohm. */
-  double cleanV(double ratedOhm, Run run) {
+  public double cleanV(double ratedOhm, Run run) {
     return voltageV != null
         ? voltageV
         : run.apply(Electricity.VOLTAGE, powerW, loadOhm == null ? ratedOhm : loadOhm);

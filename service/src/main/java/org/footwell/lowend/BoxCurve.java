@@ -1,9 +1,9 @@
-package org.footwell.enclosure;
+package org.footwell.lowend;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.calculation.Run;
-import org.footwell.enclosure.BoxPoint.Limit;
+import org.footwell.lowend.BoxPoint.Limit;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.Electricity;
 import org.footwell.radiator.BoxCircuit;
@@ -11,7 +11,7 @@ import org.footwell.radiator.BoxCircuit.State;
 import org.footwell.radiator.CabinCurve;
 
 /** The points of a curve: a circuit at the stated drive, its limits and the cabin. */
-final class BoxCurve {
+public final class BoxCurve {
 
   private final BoxCircuit circuit;
   private final boolean vented;
@@ -21,7 +21,13 @@ final class BoxCurve {
   private final Double thermalGain;
   private final CabinCurve cabin;
 
-  BoxCurve(PlayedBox q, BoxCircuit circuit, boolean vented, double voltage, CabinCurve cabin) {
+  /**
+   * At a voltage in V.
+   *
+   * @param cabin what the vehicle adds, or null
+   */
+  public BoxCurve(
+      PlayedBox q, BoxCircuit circuit, boolean vented, double voltage, CabinCurve cabin) {
     this.circuit = circuit;
     this.vented = vented;
     this.voltage = voltage;
@@ -35,7 +41,8 @@ final class BoxCurve {
             : Decibels.ofAmplitude(Electricity.VOLTAGE.at(continuous, q.driver().ratedOhm()));
   }
 
-  List<BoxPoint> points(double[] frequencies, Run run) {
+  /** Its points at frequencies in Hz. */
+  public List<BoxPoint> points(double[] frequencies, Run run) {
     run.checkDeadline();
     List<BoxPoint> points = new ArrayList<>(frequencies.length);
     for (double f : frequencies) {

@@ -1,15 +1,15 @@
-package org.footwell.fit;
+package org.footwell.drawing;
 
-import static org.footwell.fit.Millimetres.text;
+import static org.footwell.drawing.Millimetres.text;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Locale;
-import org.footwell.fit.AdapterRingResult.RingGeometry;
-import org.footwell.fit.AdapterRingResult.RingHole;
+import org.apache.commons.text.StringEscapeUtils;
+import org.apache.commons.text.WordUtils;
 
 /** A ring drawn 1:1 as SVG, with a ruler that shows whether a printer kept the scale. */
-final class SvgDrawing {
+public final class SvgDrawing {
 
   private static final double MARGIN = 10;
   private static final double LINE = 6;
@@ -18,34 +18,44 @@ final class SvgDrawing {
   /** The lines of text need this much, mm. */
   private static final double NARROWEST = 130;
 
+  /** What a letter of the legend takes at most on average, mm. */
+  private static final double LETTER = 2.4;
+
+  /** Bold letters are so large that about so many fill the opening. */
+  private static final double LETTERS_ACROSS = 9;
+
+  private final DrawnRing drawn;
   private final RingGeometry ring;
   private final double across;
   private final double down;
   private final double width;
   private final StringBuilder out = new StringBuilder();
 
-  private SvgDrawing(RingGeometry ring) {
-    this.ring = ring;
+  private SvgDrawing(DrawnRing drawn) {
+    this.drawn = drawn;
+    this.ring = drawn.geometry();
     Oval all = ring.outer().around(ring.frame()).around(ring.panelCutOut());
     this.width = Math.max(NARROWEST, all.widthMm()) + 2 * MARGIN;
     this.across = width / 2;
     this.down = MARGIN + all.heightMm() / 2;
   }
 
-  static byte[] of(AdapterRingResult result) {
-    return new SvgDrawing(result.ring()).draw(result).getBytes(StandardCharsets.UTF_8);
+  /** The file; one that does not fit is struck through and says why. */
+  public static byte[] of(DrawnRing ring) {
+    return new SvgDrawing(ring).draw().getBytes(StandardCharsets.UTF_8);
   }
 
-  private String draw(AdapterRingResult result) {
+  private String draw() {
     Oval all = ring.outer().around(ring.frame()).around(ring.panelCutOut());
     double legend = down + all.heightMm() / 2 + MARGIN;
-    double height = legend + 6 * LINE;
+    List<String> against = against();
+    double height = legend + (6 + against.size()) * LINE;
     put("<?xml version=\"1.0\" encoding=\"UTF-8\"?>%n");
     put(
         "<svg xmlns=\"http://www.w3.org/2000/svg\" width=\"%1$smm\" height=\"%2$smm\""
             + " viewBox=\"0 0 %1$s %2$s\" font-family=\"sans-serif\" font-size=\"4\">%n",
         text(width), text(height));
-    put("<title>Adapter ring, 1:1</title>%n");
+    put("<title>Adapter ring, 1:1%s</title>%n", drawn.fits() ? "" : ": DOES NOT FIT");
     put("<g fill=\"none\" stroke=\"black\" stroke-width=\"0.25\">%n");
     oval("outer", ring.outer(), "");
     oval("inner", ring.inner(), "");
@@ -57,13 +67,43 @@ final class SvgDrawing {
     put("</g>%n");
     double top = down - ring.inner().heightMm() / 2 + 2 * LINE;
     words(across, top, "text-anchor=\"middle\" ", "TOP");
-    legend(result, legend);
+    double y = legend(legend);
+    if (!drawn.fits()) {
+      strike(against, y);
+    }
     return put("</svg>%n").toString();
   }
 
-  private void legend(AdapterRingResult result, double from) {
+  /** What forbids the ring, in lines as wide as the drawing. */
+  private List<String> against() {
+    int letters = (int) ((width - 2 * MARGIN) / LETTER);
+    return drawn.against().stream()
+        .flatMap(finding -> WordUtils.wrap(finding.text(), letters).lines())
+        .map(StringEscapeUtils::escapeXml10)
+        .toList();
+  }
+
+  /** Across the whole ring in red, in large letters, and why below the legend. */
+  private void strike(List<String> against, double from) {
+    double x = ring.outer().widthMm() / 2;
+    double y = ring.outer().heightMm() / 2;
+    put("<g id=\"does-not-fit\" fill=\"red\" font-weight=\"bold\">%n");
+    put(
+        "<path stroke=\"red\" stroke-width=\"1\" d=\"M%1$s %2$sL%3$s %4$sM%1$s %4$sL%3$s %2$s\"/>%n",
+        text(across - x), text(down - y), text(across + x), text(down + y));
+    double size = ring.inner().widthMm() / LETTERS_ACROSS;
+    String large = "text-anchor=\"middle\" font-size=\"" + text(size) + "\" ";
+    words(across, down + 2 * size, large, "DOES NOT FIT");
+    for (int i = 0; i < against.size(); i++) {
+      words(MARGIN, from + (i + 1) * LINE, "", against.get(i));
+    }
+    put("</g>%n");
+  }
+
+  /** Where its last line stands. */
+  private double legend(double from) {
     double y = from;
-    String thick = text(result.thicknessMm());
+    String thick = text(drawn.thicknessMm());
     words(MARGIN, y, "", "Adapter ring, " + thick + " mm thick, from the front. Print at 100 %.");
     y += LINE;
     words(MARGIN, y, "", "F: " + holes(ring.factoryHoles()) + " for the factory screws");
@@ -80,6 +120,7 @@ final class SvgDrawing {
     }
     put("\"/>%n");
     words(MARGIN + RULER + 3, y, "", "50 mm: measure it before cutting");
+    return y;
   }
 
   private static String holes(List<RingHole> holes) {

@@ -1,19 +1,16 @@
-package org.footwell.comparison;
+package org.footwell.sides;
 
 import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.Map;
 import org.footwell.calculation.Run;
-import org.footwell.comparison.DriverComparisonResult.LevelLimit;
-import org.footwell.comparison.DriverComparisonResult.ReachLimit;
-import org.footwell.comparison.DriverComparisonResult.Side;
 import org.footwell.parts.Sensitivity.Basis;
 import org.footwell.physics.Electricity;
 import org.footwell.physics.Piston;
 import org.footwell.physics.SensitivityBases;
 
 /** All that follows from one part in its position. */
-final class SideFigures {
+public final class SideFigures {
 
   private final ComparedPosition position;
   private final ComparedDriver driver;
@@ -21,9 +18,11 @@ final class SideFigures {
   private final Run run;
 
   /**
+   * Of one part.
+   *
    * @param density of the air, kg/m³
    */
-  SideFigures(ComparedPosition position, ComparedDriver driver, double density, Run run) {
+  public SideFigures(ComparedPosition position, ComparedDriver driver, double density, Run run) {
     this.position = position;
     this.driver = driver;
     this.density = density;
@@ -31,9 +30,11 @@ final class SideFigures {
   }
 
   /**
+   * The figures.
+   *
    * @param cleanV the amplifier's clean voltage, V RMS, or null
    */
-  Side side(Double cleanV) {
+  public ComparedSide side(Double cleanV) {
     Double difference =
         driver.sensitivity() == null
             ? null
@@ -48,7 +49,7 @@ final class SideFigures {
     // Travel alone says how low a part does not go, not how low it goes.
     ReachLimit highest = reachBasis(position, driver) == null ? null : highest(reach);
     Double area = ofAll(driver.sdCm2());
-    return new Side(
+    return new ComparedSide(
         driver.name(),
         oneWatt,
         atVoltage,
@@ -63,7 +64,7 @@ final class SideFigures {
         highest,
         area,
         driver.displacementKnown()
-            ? (Double) run.apply(ComparisonFormulas.DISPLACEMENT, area, driver.xmaxMm())
+            ? (Double) run.apply(SideFormulas.DISPLACEMENT, area, driver.xmaxMm())
             : null,
         ofAll(driver.continuousPowerW()),
         ofAll(driver.peakPowerW()),
@@ -71,9 +72,7 @@ final class SideFigures {
             ? null
             : (Double)
                 run.apply(
-                    ComparisonFormulas.POWER_CHANGE,
-                    driver.peakPowerW(),
-                    driver.continuousPowerW()),
+                    SideFormulas.POWER_CHANGE, driver.peakPowerW(), driver.continuousPowerW()),
         ofAll(driver.massG()),
         driver.price() == null
             ? null
@@ -84,13 +83,13 @@ final class SideFigures {
     double stated = driver.sensitivity().levelDbSpl();
     return driver.sensitivity().basis() == Basis.ONE_WATT
         ? stated
-        : run.apply(ComparisonFormulas.ONE_WATT_LEVEL, stated, difference);
+        : run.apply(SideFormulas.ONE_WATT_LEVEL, stated, difference);
   }
 
   private double voltageLevel(double difference) {
     double stated = driver.sensitivity().levelDbSpl();
     return driver.sensitivity().basis() == Basis.ONE_WATT
-        ? run.apply(ComparisonFormulas.VOLTAGE_LEVEL, stated, difference)
+        ? run.apply(SideFormulas.VOLTAGE_LEVEL, stated, difference)
         : stated;
   }
 
@@ -99,7 +98,7 @@ final class SideFigures {
     if (oneWatt != null && driver.continuousPowerW() != null) {
       limits.put(
           LevelLimit.THERMAL,
-          run.apply(ComparisonFormulas.THERMAL_LEVEL, oneWatt, driver.continuousPowerW()));
+          run.apply(SideFormulas.THERMAL_LEVEL, oneWatt, driver.continuousPowerW()));
     }
     if (driver.displacementKnown()) {
       limits.put(
@@ -113,7 +112,7 @@ final class SideFigures {
     }
     if (oneWatt != null && amplifierW != null) {
       limits.put(
-          LevelLimit.AMPLIFIER, run.apply(ComparisonFormulas.AMPLIFIER_LEVEL, oneWatt, amplifierW));
+          LevelLimit.AMPLIFIER, run.apply(SideFormulas.AMPLIFIER_LEVEL, oneWatt, amplifierW));
     }
     return limits;
   }
@@ -151,7 +150,7 @@ final class SideFigures {
    * What the reach of a part is taken from, travel aside; null when nothing is known. A stated
    * response is no match for a resonance: it counts where both parts have one.
    */
-  static ReachLimit reachBasis(ComparedPosition position, ComparedDriver driver) {
+  public static ReachLimit reachBasis(ComparedPosition position, ComparedDriver driver) {
     boolean bothHaveResponse =
         position.replacement().f3Hz() != null
             && (position.factory() == null || position.factory().f3Hz() != null);
@@ -176,6 +175,6 @@ final class SideFigures {
   private Double ofAll(Double one) {
     return one == null
         ? null
-        : (Double) run.apply(ComparisonFormulas.OF_ALL, position.driverCount(), one);
+        : (Double) run.apply(SideFormulas.OF_ALL, position.driverCount(), one);
   }
 }

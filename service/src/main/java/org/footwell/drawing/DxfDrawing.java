@@ -1,10 +1,9 @@
-package org.footwell.fit;
+package org.footwell.drawing;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Locale;
 import org.footwell.calculation.Source;
-import org.footwell.fit.AdapterRingResult.RingGeometry;
-import org.footwell.fit.AdapterRingResult.RingHole;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.LinearRing;
 
@@ -12,9 +11,9 @@ import org.locationtech.jts.geom.LinearRing;
  * A ring drawn 1:1 in mm as DXF of Release 12, which every cutter reads. That release knows no
  * ellipse and no unit: ovals are closed polylines, the unit stands in a comment and a text.
  */
-final class DxfDrawing {
+public final class DxfDrawing {
 
-  static final Source FORMAT =
+  public static final Source FORMAT =
       Source.of("Drawing Interchange and File Formats, Release 12 (1992): DXF group codes");
 
   private static final String OUTER = "OUTER_EDGE";
@@ -26,7 +25,15 @@ final class DxfDrawing {
   private static final String REFERENCE = "REFERENCE";
 
   private static final String TEXT = "TEXT";
+
+  /** What strikes a ring through that does not fit. */
+  private static final String STRUCK = "DOES_NOT_FIT";
+
+  private static final String DOES_NOT_FIT = "DOES NOT FIT: ";
   private static final double TEXT_HEIGHT = 4;
+
+  /** Letters of the mark are so high that about so many fill the opening. */
+  private static final double LETTERS_ACROSS = 15;
 
   /** Old programs expect lines to end so. */
   private static final String LINE_END = "\r\n";
@@ -35,13 +42,17 @@ final class DxfDrawing {
 
   private DxfDrawing() {}
 
-  static byte[] of(AdapterRingResult result) {
-    return new DxfDrawing().draw(result).getBytes(StandardCharsets.US_ASCII);
+  /** The file; one that does not fit is struck through and says why. */
+  public static byte[] of(DrawnRing ring) {
+    return new DxfDrawing().draw(ring).getBytes(StandardCharsets.US_ASCII);
   }
 
-  private String draw(AdapterRingResult result) {
-    RingGeometry ring = result.ring();
+  private String draw(DrawnRing drawn) {
+    RingGeometry ring = drawn.geometry();
     pair(999, "Adapter ring, units mm, scale 1:1");
+    if (!drawn.fits()) {
+      pair(999, DOES_NOT_FIT + String.join(", ", drawn.reasons()));
+    }
     header(ring.outer());
     tables();
     section("ENTITIES");
@@ -51,10 +62,13 @@ final class DxfDrawing {
     ring.pilotHoles().forEach(hole -> circle(PILOT, hole));
     oval(REFERENCE, ring.frame(), Plate.inscribed(ring.frame(), ring.arcToleranceMm()));
     oval(REFERENCE, ring.panelCutOut(), Plate.inscribed(ring.panelCutOut(), ring.arcToleranceMm()));
-    words(-ring.outer().heightMm() / 2 - 3 * TEXT_HEIGHT, "UNITS MM, SEEN FROM THE FRONT");
-    words(
-        -ring.outer().heightMm() / 2 - 5 * TEXT_HEIGHT,
-        "THICKNESS " + Millimetres.text(result.thicknessMm()));
+    double below = -ring.outer().heightMm() / 2;
+    words(TEXT, 0, below - 3 * TEXT_HEIGHT, TEXT_HEIGHT, "UNITS MM, SEEN FROM THE FRONT");
+    String thickness = "THICKNESS " + Millimetres.text(drawn.thicknessMm());
+    words(TEXT, 0, below - 5 * TEXT_HEIGHT, TEXT_HEIGHT, thickness);
+    if (!drawn.fits()) {
+      strike(ring, drawn.reasons());
+    }
     pair(0, "ENDSEC");
     pair(0, "EOF");
     return out.toString();
@@ -82,7 +96,7 @@ final class DxfDrawing {
     pair(73, "0");
     pair(40, "0");
     pair(0, "ENDTAB");
-    List<String> layers = List.of(OUTER, INNER, FACTORY, PILOT, REFERENCE, TEXT);
+    List<String> layers = List.of(OUTER, INNER, FACTORY, PILOT, REFERENCE, TEXT, STRUCK);
     table("LAYER", layers.size());
     for (int i = 0; i < layers.size(); i++) {
       pair(0, "LAYER");
@@ -122,11 +136,35 @@ final class DxfDrawing {
     pair(40, Millimetres.text(hole.diameterMm() / 2));
   }
 
-  private void words(double y, String words) {
+  /** Across the whole ring, on a layer of its own, and the reasons in its opening. */
+  private void strike(RingGeometry ring, List<String> reasons) {
+    double x = ring.outer().widthMm() / 2;
+    double y = ring.outer().heightMm() / 2;
+    line(-x, -y, x, y);
+    line(-x, y, x, -y);
+    double left = -0.4 * ring.inner().widthMm();
+    double height = ring.inner().widthMm() / LETTERS_ACROSS;
+    words(STRUCK, left, height, height, DOES_NOT_FIT);
+    for (int i = 0; i < reasons.size(); i++) {
+      String reason = reasons.get(i).toUpperCase(Locale.ROOT);
+      words(STRUCK, left, -(i + 1) * 2 * TEXT_HEIGHT, TEXT_HEIGHT, reason);
+    }
+  }
+
+  private void line(double fromX, double fromY, double toX, double toY) {
+    pair(0, "LINE");
+    pair(8, STRUCK);
+    point(fromX, fromY);
+    pair(11, Millimetres.text(toX));
+    pair(21, Millimetres.text(toY));
+    pair(31, "0");
+  }
+
+  private void words(String layer, double x, double y, double height, String words) {
     pair(0, "TEXT");
-    pair(8, TEXT);
-    point(0, y);
-    pair(40, Millimetres.text(TEXT_HEIGHT));
+    pair(8, layer);
+    point(x, y);
+    pair(40, Millimetres.text(height));
     pair(1, words);
   }
 
