@@ -16,8 +16,8 @@ public record ImpedanceDriver(
         Double reOhm,
     @Schema(
             description =
-                "Inductance of the voice coil at le_at_hz, mH, as a bridge shows it: reactance over"
-                    + " angular frequency")
+                "Inductance of the voice coil, mH, as a meter set to le_at_hz shows it (its series"
+                    + " value)")
         @NotNull
         @DecimalMin("0")
         @DecimalMax("100")
