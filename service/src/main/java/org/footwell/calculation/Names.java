@@ -9,6 +9,7 @@ import org.apache.commons.text.similarity.DamerauLevenshteinDistance;
 public final class Names {
 
   private static final int NEAR = 4;
+  private static final int LEAST_ALIKE = 3;
 
   private Names() {}
 
@@ -31,15 +32,53 @@ public final class Names {
     return nearest(wrong, known).map(near -> " Did you mean " + near + "?").orElse("");
   }
 
-  /** The known name that is most like a misspelt one, if any is near. */
+  /**
+   * The known name that is most like a misspelt one, if any is near: the shortest that only has
+   * more at its end, as {@code fs_hz} for {@code fs}; else the one with the fewest letters to
+   * change; else one that starts alike, its unit apart, as {@code tuning_hz} for {@code tuned}.
+   */
   public static Optional<String> nearest(String wrong, Collection<String> known) {
-    DamerauLevenshteinDistance distance = new DamerauLevenshteinDistance(NEAR);
     String start = wrong.length() <= 60 ? wrong : wrong.substring(0, 60);
+    return known.stream()
+        .filter(name -> name.startsWith(start + "_"))
+        .min(Comparator.comparingInt(String::length))
+        .or(() -> fewestChanges(start, known))
+        .or(() -> startingAlike(start, known));
+  }
+
+  private static Optional<String> fewestChanges(String wrong, Collection<String> known) {
+    DamerauLevenshteinDistance distance = new DamerauLevenshteinDistance(NEAR);
     record Near(String name, int far) {}
     return known.stream()
-        .map(name -> new Near(name, distance.apply(start, name)))
+        .map(name -> new Near(name, distance.apply(wrong, name)))
         .filter(near -> near.far() >= 0 && near.far() <= Math.max(1, near.name().length() / 3))
         .min(Comparator.comparingInt(Near::far))
         .map(Near::name);
+  }
+
+  private static Optional<String> startingAlike(String wrong, Collection<String> known) {
+    record Near(String name, int alike) {}
+    return known.stream()
+        .map(name -> new Near(name, alike(wrong, name)))
+        .filter(near -> near.alike() >= LEAST_ALIKE)
+        .filter(near -> 2 * near.alike() >= wrong.length())
+        .filter(near -> 2 * near.alike() >= stem(near.name()).length())
+        .max(Comparator.comparingInt(Near::alike))
+        .map(Near::name);
+  }
+
+  /** How many letters are the same from the start. */
+  private static int alike(String one, String other) {
+    int i = 0;
+    while (i < Math.min(one.length(), other.length()) && one.charAt(i) == other.charAt(i)) {
+      i++;
+    }
+    return i;
+  }
+
+  /** A name without what follows its last underscore. */
+  private static String stem(String name) {
+    int last = name.lastIndexOf('_');
+    return last < 0 ? name : name.substring(0, last);
   }
 }

@@ -45,7 +45,8 @@ public final class Remark {
 
   /** What was given, unrounded; {@code {given}} in the text. */
   public Remark given(Object what) {
-    String text = String.valueOf(what);
+    boolean endless = what instanceof Double number && number.isInfinite();
+    String text = endless ? "a number too large to hold" : String.valueOf(what);
     this.given = text.length() <= SHOWN ? text : text.substring(0, SHOWN) + "…";
     return with("given", given);
   }

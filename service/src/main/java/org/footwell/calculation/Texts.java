@@ -6,7 +6,8 @@ import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Map;
 import java.util.ResourceBundle;
-import org.apache.commons.text.StringSubstitutor;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * The sentences behind the codes. Each package that declares codes has a {@code texts.properties}
@@ -16,24 +17,48 @@ public final class Texts {
 
   private static final MathContext FOR_PEOPLE = new MathContext(4, RoundingMode.HALF_UP);
 
+  /** A placeholder, and the unit after it if that is one of differences. */
+  private static final Pattern PLACEHOLDER =
+      Pattern.compile("\\{(\\w+)\\}(?= (dB|percent|degrees)\\b)?");
+
+  /** Smaller numbers are what calculating leaves of nothing... */
+  private static final double NOTHING = 1e-9;
+
+  /** ...and so are smaller decibels, percent and degrees. */
+  private static final double NO_DIFFERENCE = 1e-6;
+
+  /** Outside of these, zeros would have to be counted. */
+  private static final double LEAST_PLAIN = 1e-5;
+
+  private static final double MOST_PLAIN = 1e7;
+
   private Texts() {}
 
   /** The sentence of a code, its arguments filled in and rounded for people. */
   public static String of(Coded coded, Map<String, Object> arguments) {
-    String template = bundle(coded).getString(coded.code());
-    if (arguments.isEmpty()) {
-      return template;
+    return filled(of(coded), arguments);
+  }
+
+  /** An argument may be the caller's own words: braces in it are only braces. */
+  static String filled(String template, Map<String, Object> arguments) {
+    StringBuilder sentence = new StringBuilder(template.length() + 40);
+    Matcher placeholder = PLACEHOLDER.matcher(template);
+    while (placeholder.find()) {
+      Object argument = arguments.get(placeholder.group(1));
+      assert argument != null : placeholder.group() + " is not filled in: " + template;
+      boolean nothing =
+          placeholder.group(2) != null
+              && argument instanceof Double difference
+              && Math.abs(difference) < NO_DIFFERENCE;
+      String words = argument == null ? placeholder.group() : nothing ? "0" : forPeople(argument);
+      placeholder.appendReplacement(sentence, Matcher.quoteReplacement(words));
     }
-    StringSubstitutor substitutor =
-        new StringSubstitutor(name -> forPeople(arguments.get(name)), "{", "}", '\\');
-    // An argument may be the caller's own words: braces in it are only braces.
-    substitutor.setDisableSubstitutionInValues(true);
-    return substitutor.replace(template);
+    return placeholder.appendTail(sentence).toString();
   }
 
   /** The sentence of a code before its arguments are filled in. */
   public static String of(Coded coded) {
-    return of(coded, Map.of());
+    return bundle(coded).getString(coded.code());
   }
 
   private static ResourceBundle bundle(Coded coded) {
@@ -42,12 +67,24 @@ public final class Texts {
         home.getPackageName() + ".texts", Locale.ROOT, home.getClassLoader());
   }
 
-  /** Four significant digits, never an exponent, a point for the decimals; null stays null. */
+  /**
+   * Four significant digits and a point for the decimals, with an exponent where there would be
+   * many zeros, such as 9.873e9; what is next to nothing is 0; null stays null.
+   */
   public static String forPeople(Object argument) {
     if (argument instanceof Double d && Double.isFinite(d)) {
-      BigDecimal rounded = BigDecimal.valueOf(d).round(FOR_PEOPLE).stripTrailingZeros();
-      return (rounded.signum() == 0 ? BigDecimal.ZERO : rounded).toPlainString();
+      return Math.abs(d) < NOTHING ? "0" : rounded(d);
     }
     return argument == null ? null : argument.toString();
+  }
+
+  private static String rounded(double d) {
+    BigDecimal four = BigDecimal.valueOf(d).round(FOR_PEOPLE);
+    double size = Math.abs(d);
+    if (size >= LEAST_PLAIN && size < MOST_PLAIN) {
+      return four.stripTrailingZeros().toPlainString();
+    }
+    int exponent = four.precision() - four.scale() - 1;
+    return four.movePointLeft(exponent).stripTrailingZeros().toPlainString() + "e" + exponent;
   }
 }

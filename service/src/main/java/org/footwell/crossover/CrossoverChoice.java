@@ -49,7 +49,7 @@ final class CrossoverChoice {
     Choice choice = low == null ? null : choice(low, high, highLimits);
     Double frequency = choice == null ? null : Double.valueOf(frequency(choice, low, high));
     List<PlannedSlope> slopes = slopes(frequency);
-    Integer order = frequency == null ? null : Integer.valueOf(order(slopes));
+    Integer order = frequency == null ? null : Integer.valueOf(order(choice, slopes));
     if (frequency != null && upper.excursion() != null) {
       noteDisplacement(frequency, order, slopes);
     }
@@ -124,10 +124,13 @@ final class CrossoverChoice {
     return slopes;
   }
 
-  /** The lowest order that holds the displacement; the highest where that is not known. */
-  private int order(List<PlannedSlope> slopes) {
+  /**
+   * The lowest order that holds the displacement; the highest where that is not known, and without
+   * a window: there each way plays where it should not, as briefly as possible.
+   */
+  private int order(Choice choice, List<PlannedSlope> slopes) {
     int highest = frame.orders().get(frame.orders().size() - 1);
-    return slopes == null
+    return slopes == null || choice == Choice.LOWEST
         ? highest
         : slopes.stream()
             .filter(PlannedSlope::withinXmax)

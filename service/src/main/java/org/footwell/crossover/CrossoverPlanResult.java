@@ -41,7 +41,8 @@ public record CrossoverPlanResult(
       @Schema(
               description =
                   "Proposed order: the lowest allowed one that keeps the upper way's displacement"
-                      + " within xmax, or the highest allowed where that is not known")
+                      + " within xmax, or the highest allowed where that is not known or where"
+                      + " there is no window")
           Integer order,
       @Schema(description = "Slope of that order, dB per octave") Double slopeDb,
       @Schema(description = "Circumference of the lower cone over the wavelength there")

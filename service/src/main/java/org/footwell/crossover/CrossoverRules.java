@@ -19,6 +19,7 @@ import static org.footwell.crossover.CrossoverFinding.WAY_DATA_MISSING;
 import static org.footwell.crossover.CrossoverFinding.WAY_INVERTED;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.footwell.calculation.Run;
 import org.footwell.crossover.CrossoverPlanResult.Choice;
 import org.footwell.crossover.CrossoverPlanResult.PlannedCrossover;
@@ -140,8 +141,15 @@ final class CrossoverRules {
         .with("upper", crossover.upperId())
         .with("low", crossover.lowestReason().inWords())
         .with("high", crossover.highestReason().inWords())
-        .with("remedy", crossover.lowestReason().remedy())
-        .with("other", crossover.highestReason().remedy());
+        .with("remedies", remedies(crossover.lowestReason(), crossover.highestReason()));
+  }
+
+  /** What would move either end, each once: "a, b, or c". */
+  static String remedies(LowReason low, HighReason high) {
+    List<String> all =
+        Stream.concat(low.remedies().stream(), high.remedies().stream()).distinct().toList();
+    int last = all.size() - 1;
+    return String.join(", ", all.subList(0, last)) + ", or " + all.get(last);
   }
 
   private void lawLimit(PlannedCrossover crossover, WayModel upper) {

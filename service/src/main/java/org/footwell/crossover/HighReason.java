@@ -1,15 +1,19 @@
 package org.footwell.crossover;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.List;
 
 /** Why a crossover may not be higher. */
+@SuppressWarnings("ImmutableEnumChecker") // lists of texts that nobody can change
 public enum HighReason {
   /** The lower way's cone gets large against the wavelength. */
   @JsonProperty("beaming")
   BEAMING(
       true,
       "beaming of the lower driver",
-      "a smaller lower driver, a way between, or more beaming allowed"),
+      "a smaller lower driver",
+      "a way between",
+      "a higher beaming_ka"),
   /** The centres of both ways get far apart against the wavelength. */
   @JsonProperty("spacing")
   SPACING(true, "the spacing of the drivers", "the two drivers closer together"),
@@ -18,31 +22,33 @@ public enum HighReason {
   LOCALISATION(
       true,
       "the ear, which would find the subwoofer,",
-      "a subwoofer near the front ways, which may play higher"),
+      "a subwoofer so near the front ways that it may play higher"),
   /** The lower way's heat from its part of the programme. */
   @JsonProperty("heat")
   HEAT(
       false,
       "the heat in the lower driver",
-      "a lower wanted level, or a lower driver with more sensitivity or power"),
+      "a lower wanted level",
+      "a lower driver with more sensitivity or power"),
   /** What the lower way's data sheet recommends. */
   @JsonProperty("data_sheet")
   DATA_SHEET(
       false,
       "the lower driver's data sheet",
-      "a lower driver that reaches higher, or a way between"),
+      "a lower driver that reaches higher",
+      "a way between"),
   /** What the processor can be set to. */
   @JsonProperty("processor")
   PROCESSOR(false, "the processor", "a processor that can be set higher");
 
   private final boolean costsSoundOnly;
   private final String words;
-  private final String remedy;
+  private final List<String> remedies;
 
-  HighReason(boolean costsSoundOnly, String words, String remedy) {
+  HighReason(boolean costsSoundOnly, String words, String... remedies) {
     this.costsSoundOnly = costsSoundOnly;
     this.words = words;
-    this.remedy = remedy;
+    this.remedies = List.of(remedies);
   }
 
   /** Whether going higher costs evenness of sound, and neither a driver nor what is possible. */
@@ -55,8 +61,8 @@ public enum HighReason {
     return words;
   }
 
-  /** What would move this end, in words. */
-  String remedy() {
-    return remedy;
+  /** What would move this end, each in words. */
+  List<String> remedies() {
+    return remedies;
   }
 }

@@ -1,8 +1,10 @@
 package org.footwell.crossover;
 
 import com.fasterxml.jackson.annotation.JsonProperty;
+import java.util.List;
 
 /** Why a crossover may not be lower. All of them protect the upper way. */
+@SuppressWarnings("ImmutableEnumChecker") // lists of texts that nobody can change
 public enum LowReason {
   /** A multiple of the upper way's resonance. */
   @JsonProperty("resonance")
@@ -11,26 +13,29 @@ public enum LowReason {
   @JsonProperty("displacement")
   DISPLACEMENT(
       "the displacement of the upper driver",
-      "a lower wanted level, a steeper order, or an upper driver with more area or displacement"),
+      "a lower wanted level",
+      "a steeper order",
+      "an upper driver with more area or displacement"),
   /** The upper way's heat from its part of the programme. */
   @JsonProperty("heat")
   HEAT(
       "the heat in the upper driver",
-      "a lower wanted level, or an upper driver with more sensitivity or power"),
+      "a lower wanted level",
+      "an upper driver with more sensitivity or power"),
   /** What the upper way's data sheet allows. */
   @JsonProperty("data_sheet")
   DATA_SHEET(
-      "the upper driver's data sheet", "an upper driver that its data sheet allows to go lower"),
+      "the upper driver's data sheet", "an upper driver whose data sheet allows a lower crossover"),
   /** What the processor can be set to. */
   @JsonProperty("processor")
   PROCESSOR("the processor", "a processor that can be set lower");
 
   private final String words;
-  private final String remedy;
+  private final List<String> remedies;
 
-  LowReason(String words, String remedy) {
+  LowReason(String words, String... remedies) {
     this.words = words;
-    this.remedy = remedy;
+    this.remedies = List.of(remedies);
   }
 
   /** What it is, in words. */
@@ -38,8 +43,8 @@ public enum LowReason {
     return words;
   }
 
-  /** What would move this end, in words. */
-  String remedy() {
-    return remedy;
+  /** What would move this end, each in words. */
+  List<String> remedies() {
+    return remedies;
   }
 }

@@ -52,14 +52,14 @@ public record DriverCheckResult(
     @Schema(description = "What was given above the adjusted figures") Residual residual,
     @Schema(
             description =
-                "The figure farthest from its adjusted value, counted in its own standard deviations;"
-                    + " several where they cannot be told apart")
+                "The figure farthest from its adjusted value, counted in its own standard"
+                    + " deviations; several where they cannot be told apart")
         String farthest,
     @Schema(description = "How many standard deviations that is") Double farthestDeviations,
     @Schema(
             description =
-                "The single figure without which the rest agrees, when one stands out; absent when"
-                    + " nothing disagrees")
+                "The single figure without which the rest agrees, when one stands out; qes where"
+                    + " qes and qts are wrong together; absent when nothing disagrees")
         String oddOneOut,
     @Schema(description = "What the rest gives for it, in its unit") Double oddOneOutImplied,
     @Schema(

@@ -5,6 +5,7 @@ import java.util.StringJoiner;
 import org.footwell.calculation.Remark;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Texts;
+import org.footwell.driver.Culprit.QPair;
 import org.footwell.driver.Culprit.Suspect;
 import org.footwell.driver.sheet.Agreement;
 import org.footwell.driver.sheet.DriverTolerance;
@@ -73,7 +74,7 @@ final class SheetRemarks {
           .value(sheet.of(slip.figure()))
           .limit(slip.right())
           .with("slip", slip.slip().words());
-      odd = new Suspect(slip.figure(), slip.right(), 0);
+      odd = new Suspect(slip.figure(), slip.right(), 0, true);
       suspects = slip.figure().field;
       return;
     }
@@ -138,6 +139,12 @@ final class SheetRemarks {
   }
 
   private void blame(List<Suspect> all) {
+    QPair pair = culprit.pair();
+    Suspect single = all.isEmpty() ? null : culprit.odd(all, reconciliation);
+    if (pair != null && (all.isEmpty() || (pair.unusual() && !isUnusualBesides(single)))) {
+      blame(pair);
+      return;
+    }
     if (all.isEmpty()) {
       run.find(DriverFinding.SEVERAL_FIGURES_WRONG)
           .at("")
@@ -147,7 +154,7 @@ final class SheetRemarks {
     StringJoiner names = new StringJoiner(" ");
     all.forEach(suspect -> names.add(suspect.figure().field));
     suspects = names.toString();
-    odd = Culprit.odd(all, reconciliation);
+    odd = single;
     if (odd == null) {
       run.find(DriverFinding.ONE_OF_SEVERAL_WRONG).at("").with("names", described(all));
       return;
@@ -156,10 +163,38 @@ final class SheetRemarks {
         run.find(DriverFinding.ODD_ONE_OUT)
             .at(odd.figure().pointer())
             .value(sheet.of(odd.figure()))
+            .with("or", pair == null || isOfPair(odd) ? "" : or(pair))
             .with("implies", "");
     if (odd.isImplied()) {
       remark.limit(odd.implied()).with("implies", " and gives " + Texts.forPeople(odd.implied()));
     }
+  }
+
+  private static String or(QPair pair) {
+    return " Or qes and qts are wrong together and would be "
+        + Texts.forPeople(pair.impliedQes())
+        + " and "
+        + Texts.forPeople(pair.impliedQts())
+        + ".";
+  }
+
+  private static boolean isOfPair(Suspect suspect) {
+    return suspect.figure() == Figure.QES || suspect.figure() == Figure.QTS;
+  }
+
+  /** Whether another figure than qes and qts is not usual as given. */
+  private static boolean isUnusualBesides(Suspect suspect) {
+    return suspect != null && suspect.unusual() && !isOfPair(suspect);
+  }
+
+  private void blame(QPair pair) {
+    suspects = Figure.QES.field + " " + Figure.QTS.field;
+    odd = new Suspect(Figure.QES, pair.impliedQes(), 0, pair.unusual());
+    run.find(DriverFinding.QES_AND_QTS_WRONG)
+        .at(Figure.QES.pointer())
+        .value(sheet.of(Figure.QES))
+        .limit(pair.impliedQes())
+        .with("qts", pair.impliedQts());
   }
 
   private String described(List<Suspect> all) {

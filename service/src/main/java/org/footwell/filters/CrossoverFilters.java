@@ -98,7 +98,7 @@ public final class CrossoverFilters
     sum.note(run);
     remarkOnRequest(q, ways, run);
     Sums sums = new Sums(q, ways, sum, points, run);
-    List<Handover> handovers = new Handovers(sum, run).all(ways);
+    List<Handover> handovers = new Handovers(sum, sums, run).all();
     return new CrossoverFiltersResult(
         ways.stream().flatMap(way -> sections(way, q).stream()).toList(),
         ways.stream().map(way -> curve(way, q, sum, points, run)).toList(),
@@ -165,7 +165,8 @@ public final class CrossoverFilters
           .with("frequency", range.highestHz());
     }
     RoundingCheck.Change error =
-        new RoundingCheck(q.coefficientFormat(), sum, run).of(way, range.highestDb(), grid);
+        new RoundingCheck(q.coefficientFormat(), sum, run)
+            .of(way, range.highestDb(), RoundingCheck.places(grid, points, q.rateHz()));
     List<WayPoint> curve = new ArrayList<>(points.length);
     for (double f : points) {
       CirclePoint p = sum.point(f);

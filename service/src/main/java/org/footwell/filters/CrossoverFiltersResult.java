@@ -19,8 +19,9 @@ public record CrossoverFiltersResult(
         Sum sum,
     @Schema(
             description =
-                "Every two ways of which one hands over to the other: a low-pass and a high-pass"
-                    + " within two octaves")
+                "Every two neighbouring ways of which one hands over to the other: a low-pass and a"
+                    + " high-pass within two octaves, no way between them, and no third way 6.02 dB"
+                    + " louder than each of them at the crossing")
         List<Handover> handovers,
     @Schema(description = "The sum at each further height of listening") List<AtHeight> heights) {
 
@@ -46,8 +47,9 @@ public record CrossoverFiltersResult(
           double delaySamples,
       @Schema(
               description =
-                  "Largest change of level by rounding, signed, within the range and no more than"
-                      + " 40 dB below the highest level, dB; none without rounding or when the"
+                  "Largest change of level by rounding, signed, where the way is no more than 40 dB"
+                      + " below its highest level: within the range, at the points listed, at 0 Hz"
+                      + " and at half the sample rate, dB; none without rounding or when the"
                       + " rounded way is unstable")
           Double roundingErrorDb,
       @Schema(description = "Where it is, Hz") Double roundingErrorHz,
@@ -93,7 +95,10 @@ public record CrossoverFiltersResult(
   @JsonInclude(JsonInclude.Include.NON_NULL)
   public record SumPoint(
       @Schema(description = "Frequency, Hz") double frequencyHz,
-      @Schema(description = "Level, dB; -300 or more") double levelDb,
+      @Schema(
+              description =
+                  "Level, dB; no more than 60 below that of the ways in phase, and -300 or more")
+          double levelDb,
       @Schema(
               description =
                   "Phase, above -180 to 180 degrees; with listening, counted from the arrival of"
@@ -110,7 +115,8 @@ public record CrossoverFiltersResult(
       @Schema(description = "Level of each there, dB") double eachDb,
       @Schema(description = "Phase of the upper less that of the lower there, degrees")
           double phaseDifferenceDeg,
-      @Schema(description = "Level of both together there, dB") double sumDb,
+      @Schema(description = "Level of both together there, dB; no more than 60 below that in phase")
+          double sumDb,
       @Schema(
               description =
                   "Start of the band judged, Hz: an octave around the crossing, less where"
@@ -126,11 +132,15 @@ public record CrossoverFiltersResult(
       @Schema(description = "Which polarity sums flatter") Better better,
       @Schema(
               description =
-                  "Delay that sums flattest, within half a period of the crossing, ms: of the upper"
-                      + " way when positive, of the lower when negative, added to what is given;"
-                      + " 0 unless it gains 0.1 dB")
+                  "Delay that sums flattest, ms: of the upper way when positive, of the lower when"
+                      + " negative, added to what is given; 0 unless it gains 0.1 dB. Looked for"
+                      + " within half a period of the crossing, and also around the delay with"
+                      + " which both group delays agree, which is taken if it gains 0.5 dB")
           double bestDelayMs,
-      @Schema(description = "Whether one of them is inverted for that delay: -1 if so, else 1")
+      @Schema(
+              description =
+                  "Whether one of them is inverted for that delay: -1 if so, else 1; for a delay it"
+                      + " is only if that gains 0.5 dB")
           int bestPolarity,
       @Schema(description = "Highest minus lowest level with that delay and polarity, dB")
           double bestSpreadDb) {}
@@ -163,5 +173,8 @@ public record CrossoverFiltersResult(
   /** A level at a frequency. */
   public record LevelPoint(
       @Schema(description = "Frequency, Hz") double frequencyHz,
-      @Schema(description = "Level, dB; -300 or more") double levelDb) {}
+      @Schema(
+              description =
+                  "Level, dB; no more than 60 below that of the ways in phase, and -300 or more")
+          double levelDb) {}
 }

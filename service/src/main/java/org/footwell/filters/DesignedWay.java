@@ -99,6 +99,20 @@ record DesignedWay(
     return way.id();
   }
 
+  int bit() {
+    return 1 << index;
+  }
+
+  /** Corner of its high-pass, Hz; 0 without one. */
+  double bottomHz() {
+    return way.highPass() == null ? 0 : way.highPass().frequencyHz();
+  }
+
+  /** Corner of its low-pass, Hz; infinite without one. */
+  double topHz() {
+    return way.lowPass() == null ? Double.POSITIVE_INFINITY : way.lowPass().frequencyHz();
+  }
+
   String pointer() {
     return "/ways/" + index;
   }

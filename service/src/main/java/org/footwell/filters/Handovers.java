@@ -1,8 +1,6 @@
 package org.footwell.filters;
 
-import static org.footwell.filters.FiltersFinding.DELAY_SUMS_BETTER;
 import static org.footwell.filters.FiltersFinding.NO_CROSSING;
-import static org.footwell.filters.FiltersFinding.POLARITY_SUMS_BETTER;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -23,41 +21,44 @@ final class Handovers {
   static final Formula.Of2 SUM_OF_EQUALS =
       Formula.of(
               "sum_db",
-              "L + 20·lg(2·|cos(φ/2)|)",
+              "L + 20·lg(2·max(|cos(φ/2)|, 0.001))",
               "dB",
-              Source.of("Sum of two sines of one frequency"))
+              Source.of("Sum of two sines of one frequency; 60 dB is the deepest null shown"))
           .with("L", "φ", Handovers::sumOfEquals);
 
   /** Corners farther apart do not belong together, octaves. */
   private static final double BELONG_OCTAVES = 2;
 
-  /** Less is no reason to change anything, dB; common practice. */
-  private static final double GAIN_DB = 0.5;
+  /** A third way this much louder than each of two is louder than both together. */
+  private static final double MASKS_DB = Decibels.ofAmplitude(2);
 
   /** Less is the same, dB. */
-  private static final double SAME_DB = 0.1;
+  static final double SAME_DB = 0.1;
 
   /** How far from the other corner of a band-pass its pair is judged, as a ratio. */
   private static final double CLEAR_OF_CORNER = Math.sqrt(2);
 
   private final SummedWays sum;
+  private final Advice advice;
   private final Run run;
 
-  Handovers(SummedWays sum, Run run) {
+  Handovers(SummedWays sum, Sums sums, Run run) {
     this.sum = sum;
+    this.advice = new Advice(sum, sums, run);
     this.run = run;
   }
 
   private static double sumOfEquals(double each, double degrees) {
     double cosine = Math.abs(Math.cos(Math.toRadians(degrees) / 2));
-    return Math.max(Response.LOWEST_DB, each + Decibels.ofAmplitude(2 * cosine));
+    double least = Decibels.toAmplitude(-SummedWays.DEEPEST_NULL_DB);
+    return Math.max(Response.LOWEST_DB, each + Decibels.ofAmplitude(2 * Math.max(cosine, least)));
   }
 
-  List<Handover> all(List<DesignedWay> ways) {
+  List<Handover> all() {
     List<Handover> found = new ArrayList<>();
-    for (DesignedWay lower : ways) {
-      for (DesignedWay upper : ways) {
-        if (belong(lower, upper)) {
+    for (DesignedWay lower : sum.ways()) {
+      for (DesignedWay upper : sum.ways()) {
+        if (belong(lower, upper) && !partedByAnother(lower, upper)) {
           add(found, lower, upper);
         }
       }
@@ -66,26 +67,21 @@ final class Handovers {
   }
 
   private static boolean belong(DesignedWay lower, DesignedWay upper) {
-    if (lower.index() == upper.index()
-        || lower.way().lowPass() == null
-        || upper.way().highPass() == null) {
+    if (lower.way().lowPass() == null || upper.way().highPass() == null) {
       return false;
     }
-    double low = lower.way().lowPass().frequencyHz();
-    double high = upper.way().highPass().frequencyHz();
     // A band-pass must not be paired with its twin, nor with what lies below it.
-    boolean above = bottom(upper) > bottom(lower) && top(upper) > top(lower);
-    return above && Math.abs(Math.log(low / high) / Math.log(2)) <= BELONG_OCTAVES;
+    boolean above = upper.bottomHz() > lower.bottomHz() && upper.topHz() > lower.topHz();
+    double apart = far(lower.topHz(), upper.bottomHz());
+    return above
+        && apart <= BELONG_OCTAVES * Math.log(2)
+        && apart < far(lower.topHz(), upper.topHz())
+        && apart < far(lower.bottomHz(), upper.bottomHz());
   }
 
-  private static double bottom(DesignedWay way) {
-    return way.way().highPass() == null ? 0 : way.way().highPass().frequencyHz();
-  }
-
-  private static double top(DesignedWay way) {
-    return way.way().lowPass() == null
-        ? Double.POSITIVE_INFINITY
-        : way.way().lowPass().frequencyHz();
+  /** Whether a way between takes over from the lower and hands over to the upper. */
+  private boolean partedByAnother(DesignedWay lower, DesignedWay upper) {
+    return sum.ways().stream().anyMatch(way -> belong(lower, way) && belong(way, upper));
   }
 
   private void add(List<Handover> found, DesignedWay lower, DesignedWay upper) {
@@ -94,12 +90,26 @@ final class Handovers {
       run.find(NO_CROSSING).at(upper.pointer()).with("lower", lower.id()).with("upper", upper.id());
       return;
     }
-    found.add(handover(lower, upper, crossing));
+    if (!masked(lower, upper, crossing)) {
+      Handover handover = handover(lower, upper, crossing);
+      advice.on(handover, lower, upper);
+      found.add(handover);
+    }
+  }
+
+  private boolean masked(DesignedWay lower, DesignedWay upper, double crossing) {
+    double each = sum.levelDb(lower, crossing);
+    return sum.ways().stream()
+        .anyMatch(
+            way ->
+                way.index() != lower.index()
+                    && way.index() != upper.index()
+                    && sum.levelDb(way, crossing) >= each + MASKS_DB);
   }
 
   /** Where the levels are equal, nearest to the middle of the two corners; null if nowhere. */
   private Double crossing(DesignedWay lower, DesignedWay upper) {
-    double middle = Math.sqrt(top(lower) * bottom(upper));
+    double middle = Math.sqrt(lower.topHz() * upper.bottomHz());
     double end = Math.min(4 * middle, 0.999 * sum.rateHz() / 2);
     double[] grid = LevelRange.grid(middle / 4, end, new double[0]);
     Double nearest = null;
@@ -120,8 +130,7 @@ final class Handovers {
 
   /** By how much the lower way is louder, dB. */
   private double lead(DesignedWay lower, DesignedWay upper, double f) {
-    CirclePoint p = sum.point(f);
-    return sum.arriving(lower, p, 0).levelDb() - sum.arriving(upper, p, 0).levelDb();
+    return sum.levelDb(lower, f) - sum.levelDb(upper, f);
   }
 
   private Handover handover(DesignedWay lower, DesignedWay upper, double crossing) {
@@ -129,8 +138,8 @@ final class Handovers {
     Response low = sum.arriving(lower, p, 0);
     Response high = sum.arriving(upper, p, 0);
     double apart = high.gain().over(low.gain()).phaseDeg();
-    double from = Math.max(crossing / 2, bottom(lower) * CLEAR_OF_CORNER);
-    double to = Math.min(crossing * 2, top(upper) / CLEAR_OF_CORNER);
+    double from = Math.max(crossing / 2, lower.bottomHz() * CLEAR_OF_CORNER);
+    double to = Math.min(crossing * 2, upper.topHz() / CLEAR_OF_CORNER);
     // Where the other corners come too near, there is nothing better than a narrow band.
     from = Math.min(from, crossing / 1.1);
     to = Math.min(Math.max(to, crossing * 1.1), 0.999 * sum.rateHz() / 2);
@@ -138,25 +147,23 @@ final class Handovers {
     Pair pair = new Pair(sum, lower, upper, grid);
     double asGiven = pair.trial(0, 1).spreadDb();
     double inverted = pair.trial(0, -1).spreadDb();
-    Pair.Trial best = pair.flattest(crossing, SAME_DB, run);
-    Handover handover =
-        new Handover(
-            lower.id(),
-            upper.id(),
-            crossing,
-            low.levelDb(),
-            apart,
-            run.apply(SUM_OF_EQUALS, low.levelDb(), apart),
-            from,
-            to,
-            asGiven,
-            inverted,
-            better(asGiven, inverted),
-            best.delayMs(),
-            best.polarity(),
-            best.spreadDb());
-    remark(handover, upper);
-    return handover;
+    double togetherMs = (low.delaySamples() - high.delaySamples()) * 1000 / sum.rateHz();
+    Pair.Trial best = pair.flattest(crossing, togetherMs, SAME_DB, run);
+    return new Handover(
+        lower.id(),
+        upper.id(),
+        crossing,
+        low.levelDb(),
+        apart,
+        run.apply(SUM_OF_EQUALS, low.levelDb(), apart),
+        from,
+        to,
+        asGiven,
+        inverted,
+        better(asGiven, inverted),
+        best.delayMs(),
+        best.polarity(),
+        best.spreadDb());
   }
 
   private static Better better(double asGiven, double inverted) {
@@ -164,29 +171,5 @@ final class Handovers {
       return Better.EITHER;
     }
     return asGiven < inverted ? Better.AS_GIVEN : Better.INVERTED;
-  }
-
-  private void remark(Handover h, DesignedWay upper) {
-    if (h.invertedSpreadDb() < h.spreadDb() - GAIN_DB) {
-      run.find(POLARITY_SUMS_BETTER)
-          .at(upper.pointer() + "/polarity")
-          .value(h.spreadDb())
-          .limit(h.invertedSpreadDb())
-          .with("frequency", h.crossingHz())
-          .with("lower", h.lower())
-          .with("upper", h.upper());
-    }
-    if (h.bestSpreadDb() < Math.min(h.spreadDb(), h.invertedSpreadDb()) - GAIN_DB) {
-      run.find(DELAY_SUMS_BETTER)
-          .at(upper.pointer() + "/delay_ms")
-          .value(h.spreadDb())
-          .limit(h.bestSpreadDb())
-          .with("way", h.bestDelayMs() > 0 ? h.upper() : h.lower())
-          .with("delay", Math.abs(h.bestDelayMs()))
-          .with("inverted", h.bestPolarity() < 0 ? " with one of them inverted" : "")
-          .with("frequency", h.crossingHz())
-          .with("lower", h.lower())
-          .with("upper", h.upper());
-    }
   }
 }

@@ -21,6 +21,9 @@ final class Pair {
   /** Delays that are tried within half a period either way. */
   private static final int STEPS = 100;
 
+  /** Less is no reason to invert a way besides, or to go for a long delay, dB; common practice. */
+  private static final double UNASKED_DB = 0.5;
+
   private final double[] frequencies;
   private final Phasor[] lower;
   private final Phasor[] upper;
@@ -64,21 +67,34 @@ final class Pair {
   }
 
   /**
-   * The flattest within half a period of a frequency in Hz either way; as it is, or only inverted,
-   * unless a delay gains more than {@code byDb}.
+   * The flattest; as it is, or only inverted, unless a delay gains more than {@code byDb}. Delays
+   * are tried within half a period of the crossing either way: around none, and around the one that
+   * lets both ways arrive together where that is farther away.
+   *
+   * @param togetherMs delay of the upper way that makes both group delays equal
    */
-  Trial flattest(double crossingHz, double byDb, Run run) {
+  Trial flattest(double crossingHz, double togetherMs, double byDb, Run run) {
     run.checkDeadline();
     double half = 500 / crossingHz;
-    double step = half / STEPS;
-    Trial still = trial(0, 1).orFlatter(trial(0, -1), byDb);
-    Trial best = still;
-    for (int polarity : new int[] {1, -1}) {
-      for (int i = -STEPS; i <= STEPS; i++) {
-        best = best.orFlatter(trial(i * step, polarity), 0);
-      }
+    Trial best = around(0, half);
+    if (Math.abs(togetherMs) > half) {
+      best = best.orFlatter(around(togetherMs, half), UNASKED_DB);
     }
-    return still.orFlatter(refined(best, step), byDb);
+    return trial(0, 1).orFlatter(trial(0, -1), byDb).orFlatter(best, byDb);
+  }
+
+  /** The flattest delay around one; inverted only if that is worth it. */
+  private Trial around(double middleMs, double halfMs) {
+    return flattest(middleMs, halfMs, 1).orFlatter(flattest(middleMs, halfMs, -1), UNASKED_DB);
+  }
+
+  private Trial flattest(double middleMs, double halfMs, int polarity) {
+    double step = halfMs / STEPS;
+    Trial best = trial(middleMs, polarity);
+    for (int i = -STEPS; i <= STEPS; i++) {
+      best = best.orFlatter(trial(middleMs + i * step, polarity), 0);
+    }
+    return refined(best, step);
   }
 
   private Trial refined(Trial near, double step) {

@@ -6,6 +6,7 @@ import static org.footwell.filters.FiltersFinding.ROUNDING_CHANGES_LEVEL;
 import static org.footwell.filters.FiltersFinding.SECTION_ROUNDED_AWAY;
 
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 import org.footwell.calculation.Run;
 import org.footwell.filters.DesignedWay.Part;
 import org.footwell.signal.Biquad;
@@ -34,8 +35,15 @@ final class RoundingCheck {
   /** The largest signed change of level and where; null when there is none to speak of. */
   record Change(double errorDb, double frequencyHz) {}
 
+  /** Where to look: a grid, the points of the curve, and both ends of what a device can do. */
+  static double[] places(double[] grid, double[] points, double rateHz) {
+    return Stream.of(grid, points, new double[] {0, rateHz / 2})
+        .flatMapToDouble(DoubleStream::of)
+        .toArray();
+  }
+
   /** Remarks on one way, and its largest error. */
-  Change of(DesignedWay way, double highestDb, double[] grid) {
+  Change of(DesignedWay way, double highestDb, double[] places) {
     if (!format.rounds()) {
       return null;
     }
@@ -47,7 +55,7 @@ final class RoundingCheck {
     if (!way.rounded().stable()) {
       return null;
     }
-    Change worst = worst(way, highestDb, grid);
+    Change worst = worst(way, highestDb, places);
     if (!silent && Math.abs(worst.errorDb()) > REMARKABLE_DB) {
       run.find(ROUNDING_CHANGES_LEVEL)
           .at(way.pointer())
@@ -91,10 +99,10 @@ final class RoundingCheck {
         .reduce(0, (x, y) -> Math.abs(y) > Math.abs(x) ? y : x);
   }
 
-  private Change worst(DesignedWay way, double highestDb, double[] grid) {
+  private Change worst(DesignedWay way, double highestDb, double[] places) {
     run.checkDeadline();
-    Change worst = new Change(0, grid[0]);
-    for (double f : grid) {
+    Change worst = new Change(0, places[0]);
+    for (double f : places) {
       CirclePoint p = sum.point(f);
       double exact = way.levelDb(p);
       double error = way.roundedLevelDb(p) - exact;

@@ -7,6 +7,7 @@ import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.filters.CrossoverFiltersRequest.Listening;
 import org.footwell.physics.Air;
+import org.footwell.physics.Decibels;
 import org.footwell.physics.Phasor;
 import org.footwell.signal.CirclePoint;
 import org.footwell.signal.Response;
@@ -28,8 +29,33 @@ final class SummedWays {
       Formula.of("later_ms", "1000·(r − d)/c", "ms", SPHERICAL)
           .with("r", "d", "c", (r, d, c) -> 1000 * (r - d) / c);
 
-  /** No way. */
-  static final int NONE = -1;
+  /** Ways that cancel leave this much less than they would have in phase, or more, dB. */
+  static final double DEEPEST_NULL_DB = 60;
+
+  private static final double DEEPEST_NULL = Decibels.toPower(-DEEPEST_NULL_DB);
+
+  /**
+   * Something to try against what was given.
+   *
+   * @param ways indexes of the ways it is tried on, as bits
+   * @param polarity -1 to invert them
+   * @param delayMs to be added to their delay
+   */
+  record Change(int ways, int polarity, double delayMs) {
+    static final Change NONE = new Change(0, 1, 0);
+
+    static Change inverting(int ways) {
+      return new Change(ways, -1, 0);
+    }
+
+    private Phasor on(DesignedWay way, double frequencyHz, Phasor gain) {
+      if ((ways & way.bit()) == 0) {
+        return gain;
+      }
+      double turn = -2 * Math.PI * frequencyHz * delayMs / 1000;
+      return gain.times(new Phasor(polarity * Math.cos(turn), polarity * Math.sin(turn)));
+    }
+  }
 
   private final List<DesignedWay> ways;
   private final double rateHz;
@@ -83,29 +109,37 @@ final class SummedWays {
     return gain * d / PATH.at(d, way.way().behindM(), way.way().heightM());
   }
 
-  /** All ways at the reference height. */
+  /** All ways at the reference height; for phase and delay, since its level has no floor. */
   Response at(CirclePoint p) {
     return Response.sum(ways.stream().map(way -> arriving(way, p, 0)).toList());
   }
 
   /** Level of all ways at the reference height, dB. */
   double levelDb(double frequencyHz) {
-    return levelDb(frequencyHz, NONE, 0);
+    return levelDb(frequencyHz, Change.NONE, 0);
   }
 
-  /**
-   * Level of all ways, dB.
-   *
-   * @param inverted index of the way that is inverted against what was given, or {@link #NONE}
-   */
-  double levelDb(double frequencyHz, int inverted, double heightM) {
+  /** Level of all ways, dB; no further than {@link #DEEPEST_NULL_DB} below that in phase. */
+  double levelDb(double frequencyHz, Change change, double heightM) {
     CirclePoint p = point(frequencyHz);
     Phasor sum = new Phasor(0, 0);
+    double inPhase = 0;
     for (DesignedWay way : ways) {
       Phasor here = arriving(way, p, heightM).gain();
-      sum = sum.plus(way.index() == inverted ? here.times(-1) : here);
+      sum = sum.plus(change.on(way, frequencyHz, here));
+      inPhase += Math.hypot(here.re(), here.im());
     }
-    return new Response(sum, 0, 0).levelDb();
+    double power = sum.re() * sum.re() + sum.im() * sum.im();
+    return Response.levelDb(Math.max(power, inPhase * inPhase * DEEPEST_NULL));
+  }
+
+  /** Level of one way at the reference height, dB. */
+  double levelDb(DesignedWay way, double frequencyHz) {
+    return arriving(way, point(frequencyHz), 0).levelDb();
+  }
+
+  List<DesignedWay> ways() {
+    return ways;
   }
 
   /** Frequencies of all sections: where something narrow may be. */

@@ -14,6 +14,7 @@ import org.footwell.filters.CrossoverFiltersResult.Inverted;
 import org.footwell.filters.CrossoverFiltersResult.LevelPoint;
 import org.footwell.filters.CrossoverFiltersResult.Sum;
 import org.footwell.filters.CrossoverFiltersResult.SumPoint;
+import org.footwell.filters.SummedWays.Change;
 import org.footwell.parts.Filter;
 import org.footwell.signal.Response;
 
@@ -72,7 +73,7 @@ final class Sums {
   }
 
   Sum result() {
-    LevelRange range = LevelRange.of(sum::levelDb, grid, run);
+    LevelRange range = range(Change.NONE);
     if (ways.size() > 1 && range.spreadDb() > REMARKABLE_DB) {
       run.find(shaped() ? SUM_SHAPED : SUM_UNEVEN)
           .at("/ways")
@@ -102,8 +103,13 @@ final class Sums {
   }
 
   private Inverted inverted(DesignedWay way) {
-    LevelRange range = LevelRange.of(f -> sum.levelDb(f, way.index(), 0), grid, run);
+    LevelRange range = range(Change.inverting(way.bit()));
     return new Inverted(way.id(), range.spreadDb(), range.lowestDb(), range.lowestHz());
+  }
+
+  /** The range of levels in the band that is judged. */
+  LevelRange range(Change change) {
+    return LevelRange.of(f -> sum.levelDb(f, change, 0), grid, run);
   }
 
   private List<SumPoint> points() {
@@ -114,7 +120,7 @@ final class Sums {
       double delay = here.delaySamples() * 1000 / q.rateHz();
       all.add(
           new SumPoint(
-              f, here.levelDb(), here.phaseDeg(), Double.isFinite(delay) ? (Double) delay : null));
+              f, sum.levelDb(f), here.phaseDeg(), Double.isFinite(delay) ? (Double) delay : null));
     }
     return all;
   }
@@ -144,10 +150,10 @@ final class Sums {
 
   private AtHeight atHeight(double height, double distance) {
     LevelRange loss =
-        LevelRange.of(f -> sum.levelDb(f, SummedWays.NONE, height) - sum.levelDb(f), grid, run);
+        LevelRange.of(f -> sum.levelDb(f, Change.NONE, height) - sum.levelDb(f), grid, run);
     List<LevelPoint> curve = new ArrayList<>(points.length);
     for (double f : points) {
-      curve.add(new LevelPoint(f, sum.levelDb(f, SummedWays.NONE, height)));
+      curve.add(new LevelPoint(f, sum.levelDb(f, Change.NONE, height)));
     }
     return new AtHeight(
         height,

@@ -67,7 +67,8 @@ public final class LowEnd {
    *
    * @param bare the circuit without inductance and filters
    */
-  public static BoxResponse searched(BoxDrive drive, BoxCircuit bare, double lowestHz, double highestHz) {
+  public static BoxResponse searched(
+      BoxDrive drive, BoxCircuit bare, double lowestHz, double highestHz) {
     double from = lowestHz / REACH;
     double to = highestHz * REACH;
     Survey survey = new Survey(bare, from, to);

@@ -1,11 +1,13 @@
 package org.footwell.signal;
 
 import io.swagger.v3.oas.annotations.media.Schema;
+import org.footwell.calculation.AllDigits;
 
 /**
  * A digital section of the second order, H(z) = (b0 + b1·z⁻¹ + b2·z⁻²)/(1 + a1·z⁻¹ + a2·z⁻²); of
  * the first when b2 and a2 are 0.
  */
+@AllDigits
 public record Biquad(
     @Schema(
             description =

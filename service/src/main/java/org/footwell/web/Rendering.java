@@ -2,8 +2,13 @@ package org.footwell.web;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.introspect.Annotated;
+import com.fasterxml.jackson.databind.introspect.AnnotatedMember;
+import com.fasterxml.jackson.databind.introspect.JacksonAnnotationIntrospector;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.MissingNode;
+import com.fasterxml.jackson.databind.ser.std.ToStringSerializer;
 import com.fasterxml.jackson.dataformat.xml.XmlMapper;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
@@ -13,6 +18,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import org.footwell.calculation.AllDigits;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Faults;
@@ -36,11 +42,11 @@ final class Rendering {
     if (format.equals(Format.JSON)) {
       return endpoint.json(answer);
     }
-    JsonNode tree = tree(answer);
-    if (format.equals(Format.XML)) {
-      return xml(tree);
+    if (format.equals(Format.TEXT)) {
+      return utf8(TextPage.of(ForPeople.MAPPER.valueToTree(answer)));
     }
-    return utf8(format.equals(Format.CSV) ? csv(tree) : TextPage.of(tree));
+    JsonNode tree = tree(answer);
+    return format.equals(Format.XML) ? xml(tree) : utf8(csv(tree));
   }
 
   static JsonNode tree(Answer<?> answer) {
@@ -157,6 +163,22 @@ final class Rendering {
     } else {
       names.add(path);
       cells.add(node.asText());
+    }
+  }
+
+  /** Numbers of records marked so become texts, which no page rounds. */
+  private static final class ForPeople extends JacksonAnnotationIntrospector {
+    private static final long serialVersionUID = 1L;
+
+    private static final ObjectMapper MAPPER =
+        Json.MAPPER.copy().setAnnotationIntrospector(new ForPeople());
+
+    @Override
+    public Object findSerializer(Annotated part) {
+      return part instanceof AnnotatedMember member
+              && member.getDeclaringClass().isAnnotationPresent(AllDigits.class)
+          ? ToStringSerializer.class
+          : super.findSerializer(part);
     }
   }
 

@@ -146,8 +146,8 @@ public class EngineTest {
         calculation(
             (q, run) -> {
               run.find(Remarks.REQUIRED).at("/a");
-              run.find(Remarks.DUPLICATE).at("/b").value(1).limit(2);
-              run.find(Remarks.TOO_MANY);
+              run.find(Remarks.DUPLICATE).at("/b").given("x").value(1).limit(2);
+              run.find(Remarks.TOO_MANY).given(3).allowed("few");
               run.find(Remarks.REQUIRED).at("/a");
               return new Quotient(1);
             });
@@ -163,8 +163,8 @@ public class EngineTest {
     Calculation<Numbers, Quotient> inner =
         calculation(
             (q, run) -> {
-              run.find(Remarks.TOO_MANY).at("/a");
-              run.find(Remarks.TOO_MANY).at("/b/deep");
+              run.find(Remarks.TOO_MANY).given(3).allowed("few").at("/a");
+              run.find(Remarks.TOO_MANY).given(3).allowed("few").at("/b/deep");
               run.refuse(CoreFault.DUPLICATE).at("/b").given("x");
               return new Quotient(run.apply(QUOTIENT, q.a(), q.b()));
             });
@@ -188,7 +188,7 @@ public class EngineTest {
     Calculation<Numbers, Quotient> inner =
         calculation(
             (q, run) -> {
-              run.find(Remarks.TOO_MANY).at("/b/deep");
+              run.find(Remarks.TOO_MANY).given(3).allowed("few").at("/b/deep");
               return new Quotient(1);
             });
     Calculation<Numbers, Quotient> outer =

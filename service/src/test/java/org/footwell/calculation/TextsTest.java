@@ -1,8 +1,10 @@
 package org.footwell.calculation;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,10 +18,16 @@ class TextsTest {
     "3.0102999566, 3.01",
     "123456.7, 123500",
     "0.00012345, 0.0001235",
-    "1e-12, 0.000000000001",
+    "0.00002, 0.00002",
+    "1.2e-6, 1.2e-6",
+    "9.6e-15, 0",
+    "-9.6e-15, 0",
+    "9999000, 9999000",
+    "9873000000, 9.873e9",
+    "-1e300, -1e300",
     "99.999, 100"
   })
-  void numbersForPeopleHaveFourDigitsAndNoExponent(double number, String text) {
+  void numbersForPeopleHaveFourDigitsAndNoRowsOfZeros(double number, String text) {
     assertEquals(text, Texts.forPeople(number));
   }
 
@@ -39,5 +47,43 @@ class TextsTest {
   void aNameFarFromAllOthersHasNoNearest() {
     assertEquals("", Names.nearest("zzz", List.of("power_w")).orElse(""));
     assertEquals("power_w", Names.nearest("powr_w", List.of("power_w", "load_ohm")).orElse(""));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "fs, fs_hz",
+    "re, re_ohm",
+    "cms, cms_mm_per_n",
+    "tuned, tuning_hz",
+    "tuned_hz, tuning_hz",
+    "le, le_mh",
+    "price_eur, price"
+  })
+  void aNameWithoutItsUnitOrStartingAlikeIsKnownAgain(String wrong, String meant) {
+    List<String> known =
+        List.of("le_mh", "re_ohm", "fs_hz", "cms_mm_per_n", "tuning_hz", "qts", "price");
+    assertEquals(meant, Names.nearest(wrong, known).orElse(""));
+  }
+
+  @Test
+  void differencesOfNothingAreZeroAndCallersWordsStayAsTheyAre() {
+    assertEquals(
+        "{value} is off by 0 dB, 3 percent of 2e-8",
+        Texts.filled(
+            "{name} is off by {value} dB, {share} percent of {of}",
+            Map.of("name", "{value}", "value", 2e-8, "share", 3.0000001, "of", 2e-8)));
+  }
+
+  @Test
+  void aSentenceThatIsNotFilledInIsFoundInTests() {
+    Map<String, Object> other = Map.of("limit", 1.0);
+    assertThrows(AssertionError.class, () -> Texts.filled("{value} is too much.", other));
+  }
+
+  @Test
+  void whatNoNumberCanHoldIsSaidToBeTooLarge() {
+    Faults faults = new Faults();
+    faults.add(CoreFault.NOT_ALLOWED).at("/re_ohm").given(Double.NEGATIVE_INFINITY).allowed("less");
+    assertEquals("a number too large to hold", faults.list().get(0).given());
   }
 }

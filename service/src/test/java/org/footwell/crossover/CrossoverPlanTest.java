@@ -25,6 +25,8 @@ import org.footwell.parts.Filter.Kind;
 import org.footwell.parts.Sensitivity;
 import org.footwell.parts.Sensitivity.Basis;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class CrossoverPlanTest {
 
@@ -177,8 +179,37 @@ class CrossoverPlanTest {
     assertTrue(crossover.windowOctaves() < 0);
     Finding finding = answer.findings().get(0);
     assertEquals("crossover-compromise", finding.code());
-    assertTrue(finding.text().contains("an upper driver with a lower resonance"), finding.text());
-    assertTrue(finding.text().contains("a smaller lower driver"), finding.text());
+    assertTrue(
+        finding
+            .text()
+            .endsWith(
+                "Better is an upper driver with a lower resonance, a smaller lower driver, a way"
+                    + " between, or a higher beaming_ka."),
+        finding.text());
+    assertTrue(crossover.slopes().get(0).withinXmax());
+    assertEquals(4, crossover.order(), "the steepest, though the second order holds");
+  }
+
+  @ParameterizedTest
+  @EnumSource(LowReason.class)
+  void everyRemedyReadsAsASentenceWithNothingSaidTwice(LowReason low) {
+    for (HighReason high : HighReason.values()) {
+      String sentence = CrossoverRules.remedies(low, high);
+      List<String> parts = List.of(sentence.split(", (or )?"));
+      assertEquals(parts.stream().distinct().toList(), parts, sentence);
+      assertTrue(parts.size() > 1, sentence);
+      assertTrue(parts.stream().allMatch(part -> part.matches("(an?|the) .+")), sentence);
+      assertTrue(sentence.contains(", or " + parts.get(parts.size() - 1)), sentence);
+      assertFalse(sentence.matches(".*\\b(\\w+) \\1\\b.*"), sentence);
+    }
+  }
+
+  @Test
+  void heatAtBothEndsAsksForALowerLevelOnce() {
+    assertEquals(
+        "a lower wanted level, an upper driver with more sensitivity or power, or a lower driver"
+            + " with more sensitivity or power",
+        CrossoverRules.remedies(LowReason.HEAT, HighReason.HEAT));
   }
 
   @Test

@@ -33,7 +33,9 @@ class CatalogueTest {
           PlantedFault.CMS_IN_M_PER_N,
           PlantedFault.FS_IN_KHZ,
           PlantedFault.BL_POINT_MISPLACED,
-          PlantedFault.SENSITIVITY_INFLATED);
+          PlantedFault.QES_AND_QTS_SLIPPED,
+          PlantedFault.SENSITIVITY_INFLATED,
+          PlantedFault.SENSITIVITY_FAR_INFLATED);
 
   static Answer<DriverCheckResult> check(Row row) {
     Map<String, Object> tree = new HashMap<>();

@@ -14,6 +14,8 @@ import org.footwell.calculation.Verdict;
 import org.footwell.driver.DriverCheckRequest.XmaxBasis;
 import org.footwell.parts.Sensitivity.Basis;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class DriverCheckTest {
 
@@ -186,6 +188,72 @@ class DriverCheckTest {
         SheetDraft.woofer().sensitivity(98, Basis.TWO_POINT_EIGHT_THREE_VOLT).answer();
     assertEquals("sensitivity", answer.result().oddOneOut());
     assertEquals(92.04, answer.result().oddOneOutImplied(), 5e-3);
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {3, 6, 9, 10, 11, 12})
+  void anOverstatedSensitivityIsNotTakenForASlipOfAFigureThatIsUsual(double over) {
+    double level = Math.round(92.04 + over);
+    Basis basis = Basis.TWO_POINT_EIGHT_THREE_VOLT;
+    for (SheetDraft draft :
+        List.of(
+            SheetDraft.woofer(),
+            SheetDraft.woofer().without("cms_mm_per_n", "sd_cm2"),
+            SheetDraft.woofer().without("cms_mm_per_n", "mms_g", "bl_tm", "rms_kg_per_s"),
+            new SheetDraft()
+                .with("re_ohm", 3.4)
+                .with("fs_hz", 38)
+                .with("qes", 0.56)
+                .with("vas_l", 43.2))) {
+      Answer<DriverCheckResult> answer = draft.sensitivity(level, basis).answer();
+      assertEquals("sensitivity", answer.result().oddOneOut(), answer.findings()::toString);
+      assertFalse(has(answer, "unit-slip"));
+    }
+  }
+
+  @Test
+  void aVolumeInCubicMetresIsASlipThoughTheSensitivityWouldExplainIt() {
+    Answer<DriverCheckResult> answer =
+        new SheetDraft()
+            .with("re_ohm", 3.4)
+            .with("fs_hz", 38)
+            .with("qes", 0.56)
+            .with("vas_l", 0.0432)
+            .sensitivity(92, Basis.TWO_POINT_EIGHT_THREE_VOLT)
+            .answer();
+    assertEquals("/vas_l", finding(answer, "unit-slip").pointer());
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {0.01, 0.1, 10, 100})
+  void qesAndQtsThatSlippedTogetherAreBlamedAndNotTheForceFactor(double factor) {
+    SheetDraft slipped = full().with("qes", 0.56 * factor).with("qts", 0.52 * factor);
+    for (String missing : new String[] {"price", "sensitivity", "qms", "rms_kg_per_s"}) {
+      Answer<DriverCheckResult> answer = slipped.without(missing).answer();
+      Finding finding = finding(answer, "qes-and-qts-wrong");
+      assertEquals("/qes", finding.pointer());
+      assertEquals(0.5577, finding.limit(), 1e-4);
+      assertTrue(finding.text().contains("gives 0.5577 and 0.5"), finding.text());
+      assertEquals("qes qts", answer.result().suspects());
+      assertEquals("qes", answer.result().oddOneOut());
+    }
+  }
+
+  @Test
+  void qOfAUsualSizeLeavesTheForceFactorTheFirstOfTwoExplanations() {
+    Answer<DriverCheckResult> answer =
+        SheetDraft.woofer().with("qes", 0.84).with("qts", 0.78).answer();
+    assertEquals("bl_tm", answer.result().oddOneOut());
+    String text = finding(answer, "odd-one-out").text();
+    assertTrue(
+        text.endsWith("Or qes and qts are wrong together and would be 0.5577 and 0.517."), text);
+  }
+
+  @Test
+  void ofEquallyPossibleFiguresTheOneThatIsNotUsualIsBlamed() {
+    // Either sd or vas is wrong. 330 cm² are usual; 900 litres are not, but 43 are.
+    Answer<DriverCheckResult> answer = SheetDraft.woofer().with("vas_l", 900).answer();
+    assertEquals("vas_l", answer.result().oddOneOut());
   }
 
   @Test

@@ -38,6 +38,9 @@ public enum PlantedFault {
   CUTOUT_TOO_LARGE("cutout_mm", 1.3, "cutout-too-large"),
   SENSITIVITY_INFLATED(
       "sensitivity.level_db_spl", 0, "sensitivity-off", "sensitivity-contradicted"),
+  SENSITIVITY_FAR_INFLATED(
+      "sensitivity.level_db_spl", 0, "sensitivity-contradicted", "sensitivity-off"),
+  QES_AND_QTS_SLIPPED("qes", 10, "qes-and-qts-wrong"),
   SENSITIVITY_OTHER_BASIS("sensitivity.basis", 0, "sensitivity-off", "sensitivity-contradicted"),
   RE_OF_ONE_COIL("re_ohm", 0, "re-low-for-rated", "re-contradicts-rated"),
   RATED_DOUBLED("rated_ohm", 0, "re-low-for-rated", "re-contradicts-rated"),
@@ -90,6 +93,10 @@ public enum PlantedFault {
 
   /** Spoils a printed record. */
   void plant(Map<String, String> cells) {
+    if (this == QES_AND_QTS_SLIPPED) {
+      cells.compute(
+          "qts", (name, q) -> CatalogueSample.threeDigits(factor * Double.parseDouble(q)));
+    }
     if (factor != 0) {
       double wrong = Double.parseDouble(cells.get(column)) * factor;
       cells.put(
@@ -99,9 +106,13 @@ public enum PlantedFault {
               : CatalogueSample.threeDigits(wrong));
     } else if (this == SENSITIVITY_OTHER_BASIS) {
       cells.put(column, "one_watt");
-    } else if (this == SENSITIVITY_INFLATED) {
+    } else if (this == SENSITIVITY_INFLATED || this == SENSITIVITY_FAR_INFLATED) {
+      double by = this == SENSITIVITY_INFLATED ? 6 : 10;
       cells.compute(
-          column, (name, level) -> CatalogueSample.printed(name, Double.parseDouble(level) + 6));
+          column, (name, level) -> CatalogueSample.printed(name, Double.parseDouble(level) + by));
+    }
+    if (this == SENSITIVITY_FAR_INFLATED) {
+      List.of("cms_mm_per_n", "mms_g", "bl_tm", "rms_kg_per_s").forEach(cells::remove);
     }
   }
 }

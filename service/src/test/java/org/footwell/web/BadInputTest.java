@@ -157,8 +157,11 @@ class BadInputTest {
         "driver_cuont is not a known field. Did you mean driver_count?",
         invalid(with("driver_cuont", "2")).detailAt("/driver_cuont"));
     assertEquals(
-        "sensitivity.base is not a known field.",
+        "sensitivity.base is not a known field. Did you mean basis?",
         invalid(GOOD.replace("basis", "base")).detailAt("/sensitivity/base"));
+    assertEquals(
+        "power is not a known field. Did you mean power_w?",
+        invalid(with("power", "2")).detailAt("/power"));
     assertEquals("colour is not a known field.", invalid(with("colour", "2")).detailAt("/colour"));
   }
 

@@ -27,6 +27,11 @@ public final class Agreement {
   /** How much rounding explains, as a ratio; for the sensitivity in dB. */
   private final double[] rounding = new double[Identity.ALL.length];
 
+  /** Identities that disagree by more than passes, and by so much that it is gross, as bits. */
+  private int off;
+
+  private int gross;
+
   /** Reference efficiency, or 0 where it does not follow. */
   private double efficiency;
 
@@ -51,8 +56,17 @@ public final class Agreement {
       } else {
         agreement.check(identity, Path.of(identity));
       }
+      agreement.judge(identity);
     }
     return agreement;
+  }
+
+  private void judge(Identity identity) {
+    double far = disagreement(identity);
+    double passes = identity.allowed(tolerance);
+    double rounded = rounding[identity.index()];
+    off |= far > passes + rounded ? identity.bit() : 0;
+    gross |= far > tolerance.grossFactor() * passes + rounded ? identity.bit() : 0;
   }
 
   private void check(Identity identity, Path path) {
@@ -164,12 +178,11 @@ public final class Agreement {
   }
 
   public boolean isOff(Identity identity) {
-    return disagreement(identity) > identity.allowed(tolerance) + rounding[identity.index()];
+    return (off & identity.bit()) != 0;
   }
 
   public boolean isGross(Identity identity) {
-    return disagreement(identity)
-        > tolerance.grossFactor() * identity.allowed(tolerance) + rounding[identity.index()];
+    return (gross & identity.bit()) != 0;
   }
 
   /** The larger over the smaller, less 1; for the sensitivity the difference in dB; 0 unchecked. */
@@ -186,26 +199,10 @@ public final class Agreement {
   }
 
   public boolean isAnyGross() {
-    if (sheet.hasImpossibleTotalQ()) {
-      return true;
-    }
-    for (Identity identity : Identity.ALL) {
-      if (isGross(identity)) {
-        return true;
-      }
-    }
-    return false;
+    return gross != 0 || sheet.hasImpossibleTotalQ();
   }
 
   public boolean isAnyOff() {
-    if (sheet.hasImpossibleTotalQ()) {
-      return true;
-    }
-    for (Identity identity : Identity.ALL) {
-      if (isOff(identity)) {
-        return true;
-      }
-    }
-    return false;
+    return off != 0 || sheet.hasImpossibleTotalQ();
   }
 }

@@ -26,10 +26,12 @@ public enum Figure {
   private static final double LOOSEST = 0.5;
 
   public final String field;
+  private final String pointer;
   private final double step;
 
   Figure(String field, double step) {
     this.field = field;
+    this.pointer = "/" + field;
     this.step = step;
   }
 
@@ -44,7 +46,7 @@ public enum Figure {
   }
 
   public String pointer() {
-    return "/" + field;
+    return pointer;
   }
 
   public static int bits(Figure... figures) {

@@ -1,7 +1,5 @@
 package org.footwell.driver.sheet;
 
-import java.util.Arrays;
-
 /**
  * Normal equations of six unknowns, some of which nothing may determine: those are left at 0. Sums
  * that the observations determine do not depend on that choice.
@@ -13,32 +11,50 @@ final class NormalEquations {
   /** A pivot below this part of its diagonal is nothing but rounding. */
   private static final double NO_PIVOT = 1e-9;
 
+  /** Sums of the observations added; only the lower triangle of the matrix is used. */
+  private final double[] sums = new double[UNKNOWNS * UNKNOWNS];
+
+  private final double[] sides = new double[UNKNOWNS];
+
   private final double[] normal = new double[UNKNOWNS * UNKNOWNS];
   private final double[] pivots = new double[UNKNOWNS];
   private final double[] unknowns = new double[UNKNOWNS];
+  private final double[] z = new double[UNKNOWNS];
   private int rank;
-
-  void clear() {
-    Arrays.fill(normal, 0);
-    Arrays.fill(unknowns, 0);
-  }
 
   /** An observation of the sum of a·unknowns. */
   void add(double[] a, double weight, double observed) {
+    add(a, weight, observed, sums, sides);
+  }
+
+  /** Solves with the observations added so far. */
+  void solve() {
+    System.arraycopy(sums, 0, normal, 0, sums.length);
+    System.arraycopy(sides, 0, unknowns, 0, UNKNOWNS);
+    factorise();
+    substitute();
+  }
+
+  /** Solves with one observation more, which is not kept. */
+  void solveWith(double[] a, double weight, double observed) {
+    System.arraycopy(sums, 0, normal, 0, sums.length);
+    System.arraycopy(sides, 0, unknowns, 0, UNKNOWNS);
+    add(a, weight, observed, normal, unknowns);
+    factorise();
+    substitute();
+  }
+
+  private static void add(
+      double[] a, double weight, double observed, double[] matrix, double[] side) {
     for (int j = 0; j < UNKNOWNS; j++) {
       if (a[j] != 0) {
         double weighted = weight * a[j];
-        unknowns[j] += weighted * observed;
+        side[j] += weighted * observed;
         for (int k = 0; k <= j; k++) {
-          normal[j * UNKNOWNS + k] += weighted * a[k];
+          matrix[j * UNKNOWNS + k] += weighted * a[k];
         }
       }
     }
-  }
-
-  void solve() {
-    factorise();
-    substitute();
   }
 
   /** How many unknowns are determined. */
@@ -95,7 +111,6 @@ final class NormalEquations {
   /** aᵀ·N⁻¹·a through L and D. */
   double variance(double[] a) {
     double sum = 0;
-    double[] z = new double[UNKNOWNS];
     for (int j = 0; j < UNKNOWNS; j++) {
       double value = a[j];
       for (int k = 0; k < j; k++) {

@@ -34,6 +34,9 @@ public final class Reconciliation {
 
   private static final double EQUAL = 1e-6;
 
+  /** The one figure that is not linear. */
+  private static final int TOTAL = QTS.index();
+
   public static final double PER_DB = Math.log(10) / 10;
 
   /** Powers of sd, cms, mms, bl, re, rms in each figure; that of qts depends on the solution. */
@@ -63,6 +66,7 @@ public final class Reconciliation {
   private final double[] adjusted = new double[Figure.ALL.length];
   private final double[] standardised = new double[Figure.ALL.length];
   private int observations;
+  private double farthest;
   private double lnQes;
   private double lnQms;
 
@@ -117,14 +121,20 @@ public final class Reconciliation {
   }
 
   private void solve() {
+    for (int i = 0; i < weights.length; i++) {
+      if (weights[i] != 0 && i != TOTAL) {
+        equations.add(POWERS[i], weights[i], observed[i]);
+      }
+    }
+    if (weights[TOTAL] == 0) {
+      equations.solve();
+      return;
+    }
     boolean again = true;
     for (int round = 0; again && round < MOST_ROUNDS; round++) {
-      if (weights[QTS.index()] != 0) {
-        linearise();
-      }
-      accumulate();
-      equations.solve();
-      again = weights[QTS.index()] != 0 && moved();
+      linearise();
+      equations.solveWith(totalQ, weights[TOTAL], observed[TOTAL]);
+      again = moved();
     }
   }
 
@@ -139,20 +149,11 @@ public final class Reconciliation {
     // ln qts = ln qms − ln(1 + qms/qes), and its linear part is taken away again.
     double lnQts = lnQes + Math.log(partOfQes);
     double linear = partOfQes * lnQes + (1 - partOfQes) * lnQms;
-    observed[QTS.index()] = Math.log(sheet.of(QTS)) - (lnQts - linear);
+    observed[TOTAL] = Math.log(sheet.of(QTS)) - (lnQts - linear);
   }
 
   private double[] powers(int figure) {
-    return figure == QTS.index() ? totalQ : POWERS[figure];
-  }
-
-  private void accumulate() {
-    equations.clear();
-    for (int i = 0; i < weights.length; i++) {
-      if (weights[i] != 0) {
-        equations.add(powers(i), weights[i], observed[i]);
-      }
-    }
+    return figure == TOTAL ? totalQ : POWERS[figure];
   }
 
   private boolean moved() {
@@ -172,6 +173,7 @@ public final class Reconciliation {
           residuals[i] = observed[i] - equations.product(powers(i));
           adjusted[i] = sheet.of(Figure.ALL[i]) * Math.exp(-residuals[i]);
           standardised[i] = Math.abs(residuals[i]) * Math.sqrt(weights[i] / confirmed);
+          farthest = Math.max(farthest, standardised[i]);
         } else {
           weights[i] = 0;
         }
@@ -220,12 +222,6 @@ public final class Reconciliation {
 
   /** The largest standardised residual; 0 in a record without redundancy. */
   public double farthestDeviations() {
-    double farthest = 0;
-    for (Figure figure : Figure.ALL) {
-      if (has(figure)) {
-        farthest = Math.max(farthest, standardised(figure));
-      }
-    }
     return farthest;
   }
 
@@ -234,7 +230,10 @@ public final class Reconciliation {
    * null in a record without redundancy.
    */
   public String farthest() {
-    double least = farthestDeviations() * (1 - EQUAL);
+    if (farthest == 0) {
+      return null;
+    }
+    double least = farthest * (1 - EQUAL);
     String names = null;
     for (Figure figure : Figure.ALL) {
       if (has(figure) && standardised(figure) >= least) {
