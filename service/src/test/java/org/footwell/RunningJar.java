@@ -7,6 +7,7 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 
@@ -19,13 +20,19 @@ public final class RunningJar implements AutoCloseable {
   private final int port;
 
   public RunningJar() throws IOException, InterruptedException {
+    this("-Xmx128m");
+  }
+
+  /** With options of the Java machine, heap included. */
+  public RunningJar(String... options) throws IOException, InterruptedException {
     try (ServerSocket socket = new ServerSocket(0)) {
       port = socket.getLocalPort();
     }
     Path java = Path.of(System.getProperty("java.home"), "bin", "java");
-    ProcessBuilder builder =
-        new ProcessBuilder(
-            List.of(java.toString(), "-Xmx128m", "-jar", "service/target/footwell.jar"));
+    List<String> command = new ArrayList<>(List.of(java.toString()));
+    command.addAll(List.of(options));
+    command.addAll(List.of("-jar", "service/target/footwell.jar"));
+    ProcessBuilder builder = new ProcessBuilder(command);
     builder.directory(Committed.PROJECT.toFile());
     builder.environment().put("FOOTWELL_PORT", Integer.toString(port));
     process =

@@ -6,6 +6,7 @@ import static org.footwell.calculation.Source.DEFINITION;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.footwell.alignment.SeatDelaysRequest.Channel;
 import org.footwell.alignment.SeatDelaysRequest.Distance;
 import org.footwell.alignment.SeatDelaysRequest.Seat;
@@ -23,6 +24,10 @@ final class Layout {
       Formula.of("distance_m", "√(Δx² + Δy² + Δz²)", "m", DEFINITION)
           .with("Δx", "Δy", "Δz", (x, y, z) -> Math.sqrt(x * x + y * y + z * z));
 
+  private static final Formula.Of3 HEARD_PATH =
+      Formula.of("distance_m", "(t − t_chain)·c/1000", "m", DEFINITION)
+          .with("t", "t_chain", "c", (t, chain, c) -> (t - chain) * c / 1000);
+
   /** Metres by channel and point. */
   final double[][] distanceM;
 
@@ -39,8 +44,11 @@ final class Layout {
     this.seat = seat;
   }
 
-  /** Of a request whose positions or distances are complete. */
-  static Layout of(SeatDelaysRequest q, Run run) {
+  /** Of a request whose positions, distances or arrivals are complete. */
+  static Layout of(SeatDelaysRequest q, double speed, Run run) {
+    if (!Roster.orNone(q.arrivals()).isEmpty()) {
+      return ofArrivals(q, speed, run);
+    }
     Layout layout =
         Roster.orNone(q.distances()).isEmpty()
             ? ofPositions(q, run)
@@ -49,15 +57,31 @@ final class Layout {
     return layout;
   }
 
+  /** Paths as long as the arrivals say, less the chain; a latency of all channels stays in them. */
+  private static Layout ofArrivals(SeatDelaysRequest q, double speed, Run run) {
+    double[][] paths = new Arrivals(q).bySeatMs(run);
+    for (int c = 0; c < paths.length; c++) {
+      double chain = q.channels().get(c).chainDelayMs();
+      for (int s = 0; s < paths[c].length; s++) {
+        paths[c][s] = run.apply(HEARD_PATH, paths[c][s], chain, speed);
+      }
+    }
+    return bySeat(paths, q);
+  }
+
+  private static Layout bySeat(double[][] metres, SeatDelaysRequest q) {
+    return new Layout(
+        metres,
+        q.seats().stream().mapToDouble(Seat::weight).toArray(),
+        IntStream.range(0, q.seats().size()).toArray());
+  }
+
   private static Layout ofDistances(SeatDelaysRequest q, Roster roster) {
     double[][] distances = new double[q.channels().size()][q.seats().size()];
     for (Distance tape : q.distances()) {
       distances[roster.channel(tape.channel())][roster.seat(tape.seat())] = tape.distanceM();
     }
-    return new Layout(
-        distances,
-        q.seats().stream().mapToDouble(Seat::weight).toArray(),
-        java.util.stream.IntStream.range(0, q.seats().size()).toArray());
+    return bySeat(distances, q);
   }
 
   private static Layout ofPositions(SeatDelaysRequest q, Run run) {

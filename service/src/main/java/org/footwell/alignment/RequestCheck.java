@@ -45,10 +45,20 @@ final class RequestCheck {
     check.unique("/channels/", q.channels().stream().map(Channel::name).toList());
     check.unique("/seats/", q.seats().stream().map(Seat::name).toList());
     check.channels();
-    if (Roster.orNone(q.distances()).isEmpty()) {
-      check.positionsEverywhere();
-    } else {
+    boolean taped = !Roster.orNone(q.distances()).isEmpty();
+    boolean heard = !Roster.orNone(q.arrivals()).isEmpty();
+    if (heard) {
+      check.arrivalsEverywhere(taped);
+    } else if (taped) {
       check.distancesEverywhere();
+    } else {
+      check.positionsEverywhere();
+    }
+    if (!heard && !Roster.orNone(q.microphones()).isEmpty()) {
+      run.refuse(NOT_ALLOWED)
+          .at("/microphones")
+          .given(q.microphones().size() + " entries")
+          .allowed("left out without arrivals");
     }
     check.crossovers();
     run.requireNoFaults();
@@ -126,7 +136,18 @@ final class RequestCheck {
     }
   }
 
-  private void distancesEverywhere() {
+  private void arrivalsEverywhere(boolean taped) {
+    noPositions();
+    if (taped) {
+      run.refuse(NOT_ALLOWED)
+          .at("/distances")
+          .given(q.distances().size() + " entries")
+          .allowed("left out when arrivals are given");
+    }
+    new Arrivals(q).check(run);
+  }
+
+  private void noPositions() {
     for (int i = 0; i < q.channels().size(); i++) {
       none(q.channels().get(i).position(), "/channels/" + i + "/position");
     }
@@ -136,6 +157,10 @@ final class RequestCheck {
       none(seat.leftEar(), "/seats/" + i + "/left_ear");
       none(seat.rightEar(), "/seats/" + i + "/right_ear");
     }
+  }
+
+  private void distancesEverywhere() {
+    noPositions();
     Set<String> measured = new HashSet<>();
     for (int i = 0; i < q.distances().size(); i++) {
       Distance distance = q.distances().get(i);

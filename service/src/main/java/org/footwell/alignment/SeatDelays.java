@@ -1,5 +1,6 @@
 package org.footwell.alignment;
 
+import static org.footwell.alignment.AlignmentFinding.NO_TRIMS_FROM_ARRIVALS;
 import static org.footwell.alignment.AlignmentFinding.SEATS_DISAGREE;
 import static org.footwell.alignment.AlignmentFinding.TEMPERATURE_DRIFT;
 import static org.footwell.calculation.Source.COMMON_PRACTICE;
@@ -81,7 +82,9 @@ public final class SeatDelays implements Calculation<SeatDelaysRequest, SeatDela
               "The weighted spread of two unequal seats is least when the heavier seat is aligned"
                   + " alone; equal weights share what is left.",
               "Trims follow the distance law, which inside a cabin holds for a few tenths of a metre"
-                  + " only.")
+                  + " only.",
+              "Measured arrivals must all count from the same moment and be taken at the temperature"
+                  + " given; what all channels have in common does no harm.")
           .findings(AlignmentFinding.values())
           .refusals(AlignmentFault.values())
           .build();
@@ -94,8 +97,8 @@ public final class SeatDelays implements Calculation<SeatDelaysRequest, SeatDela
   @Override
   public SeatDelaysResult compute(SeatDelaysRequest q, Run run) {
     RequestCheck.require(q, run);
-    Layout layout = Layout.of(q, run);
     double speed = run.apply(Air.SPEED_OF_SOUND, q.temperatureC());
+    Layout layout = Layout.of(q, speed, run);
     double[] filterMs = FilterDelays.of(q, run);
     double[] chainMs = q.channels().stream().mapToDouble(Channel::chainDelayMs).toArray();
     Spreads spreads = new Spreads(layout, sum(chainMs, filterMs));
@@ -116,7 +119,7 @@ public final class SeatDelays implements Calculation<SeatDelaysRequest, SeatDela
         seats(q, spreads, settings.addedMs, List.of(speed, cold, hot));
     remark(seats, layout.points(), run);
     double drift = drift(spreads, cold, hot, run);
-    double[] trims = Trims.db(layout, run);
+    double[] trims = trims(q, layout, run);
 
     List<SeatDelaysResult.Channel> channels = new ArrayList<>();
     for (int c = 0; c < exact.length; c++) {
@@ -144,6 +147,16 @@ public final class SeatDelays implements Calculation<SeatDelaysRequest, SeatDela
         most(seats, SeatDelaysResult.Seat::coldSpreadMs),
         most(seats, SeatDelaysResult.Seat::hotSpreadMs),
         drift);
+  }
+
+  /** By the distance law; measured arrivals tell no distance, so nothing is turned down then. */
+  private static double[] trims(SeatDelaysRequest q, Layout layout, Run run) {
+    if (Roster.orNone(q.arrivals()).isEmpty()) {
+      return Trims.db(layout, run);
+    }
+    new Arrivals(q).remark(run);
+    run.find(NO_TRIMS_FROM_ARRIVALS).at("/arrivals");
+    return new double[q.channels().size()];
   }
 
   /** One listening point: everything waits for what arrives last. */

@@ -14,7 +14,7 @@ import org.footwell.parts.Position;
 
 /**
  * Loudspeakers and listeners. Either every channel and every seat has a position, or there is a
- * measured distance for every channel and seat.
+ * measured distance for every channel and seat, or a measured arrival.
  */
 @Valid
 public record SeatDelaysRequest(
@@ -43,10 +43,52 @@ public record SeatDelaysRequest(
     @Schema(description = "Air temperature the delays are for, °C")
         @DecimalMin("-40")
         @DecimalMax("80")
-        Double temperatureC) {
+        Double temperatureC,
+    @Schema(
+            description =
+                "Arrivals by measurement, one for every channel and microphone position: recordings"
+                    + " as arrival-times gives them; instead of positions or distances")
+        @Size(min = 0, max = 256)
+        @Valid
+        List<@NotNull @Valid MeasuredArrival> arrivals,
+    @Schema(
+            description =
+                "Which microphone positions belong to which seat. Absent: all to the only seat, or"
+                    + " of several seats each to the one of its name")
+        @Size(min = 0, max = 64)
+        @Valid
+        List<@NotNull @Valid SeatMicrophone> microphones) {
 
   public SeatDelaysRequest {
     temperatureC = temperatureC == null ? Double.valueOf(20) : temperatureC;
+  }
+
+  /** Of positions or distances. */
+  public SeatDelaysRequest(
+      List<Channel> channels,
+      List<Seat> seats,
+      List<Distance> distances,
+      List<Crossover> crossovers,
+      Processor processor,
+      Double temperatureC) {
+    this(channels, seats, distances, crossovers, processor, temperatureC, null, null);
+  }
+
+  /** A microphone position of measured arrivals. */
+  @Valid
+  public record SeatMicrophone(
+      @Schema(description = "Id of the microphone position") @NotNull @Size(min = 1, max = 60)
+          String id,
+      @Schema(description = "Name of the seat it stands for") @NotNull @Size(min = 1, max = 60)
+          String seat,
+      @Schema(description = "How much it counts among those of its seat")
+          @DecimalMin("0.001")
+          @DecimalMax("1000")
+          Double weight) {
+
+    public SeatMicrophone {
+      weight = weight == null ? Double.valueOf(1) : weight;
+    }
   }
 
   /** One channel with its loudspeaker. */
@@ -79,7 +121,7 @@ public record SeatDelaysRequest(
     }
   }
 
-  /** One listener. Exactly one of {@code position} and both ears, unless distances are given. */
+  /** One listener. Exactly one of {@code position} and both ears, unless distances or arrivals are given. */
   @Valid
   public record Seat(
       @Schema(description = "Name, unlike any other seat's") @NotNull @Size(min = 1, max = 60)

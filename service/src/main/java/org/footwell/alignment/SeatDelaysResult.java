@@ -25,7 +25,10 @@ public record SeatDelaysResult(
   @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Channel(
       @Schema(description = "Name of the channel") String name,
-      @Schema(description = "Distance to the listener, m; of several the weighted mean")
+      @Schema(
+              description =
+                  "Distance to the listener, m; of several the weighted mean. From measured arrivals"
+                      + " it holds the latency of the chain")
           double distanceM,
       @Schema(
               description =
@@ -52,7 +55,10 @@ public record SeatDelaysResult(
           double absoluteSettingMs,
       @Schema(description = "What rounding adds to the exact delay, microseconds")
           Double roundingErrorUs,
-      @Schema(description = "Level trim for the distance law, dB; 0 for the quietest channel")
+      @Schema(
+              description =
+                  "Level trim for the distance law, dB; 0 for the quietest channel, and for all with"
+                      + " measured arrivals")
           double trimDb) {}
 
   /** One seat. All spreads are the largest minus the smallest arrival; of two ears, the worse. */

@@ -59,7 +59,7 @@ final class Correction {
     this.q = q;
     frequencies = Arrays.copyOfRange(points, first, last + 1);
     levels = Arrays.copyOfRange(heard.mean().levelsDb(), first, last + 1);
-    spread = Arrays.copyOfRange(heard.mean().spreadDb(), first, last + 1);
+    spread = heard.mean().spreadOfFormDb(first, last);
     boost = new boolean[frequencies.length];
     for (int i = 0; i < boost.length; i++) {
       boost[i] = spread[i] <= q.movingDipDb() && heard.aboveNoiseDb(first + i) >= NEAR_NOISE_DB;

@@ -56,8 +56,9 @@ public record ResponseCorrectionRequest(
         Integer smoothingPerOctave,
     @Schema(
             description =
-                "Where the standard deviation of the level over the microphone positions is above"
-                    + " this, dB, nothing is boosted: a dip there moves from position to position")
+                "Where the standard deviation over the microphone positions, each about its own level"
+                    + " in the range corrected, is above this, dB, nothing is boosted: a dip there"
+                    + " moves from position to position")
         @DecimalMin("0.5")
         @DecimalMax("20")
         Double movingDipDb,

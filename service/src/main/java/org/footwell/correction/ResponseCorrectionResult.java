@@ -83,8 +83,8 @@ public record ResponseCorrectionResult(
           double levelDb,
       @Schema(
               description =
-                  "Standard deviation of the level over the microphone positions, dB; 0 for a"
-                      + " single one")
+                  "Standard deviation over the microphone positions, each about its own level in"
+                      + " the range corrected, dB; 0 for a single one")
           double spreadDb,
       @Schema(description = "The wanted curve, dB") double targetDb,
       @Schema(description = "What the filters do, dB") double correctionDb,

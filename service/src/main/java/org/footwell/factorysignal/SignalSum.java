@@ -103,6 +103,7 @@ public final class SignalSum implements Calculation<SignalSumRequest, SignalSumR
     Evenness evenness = search.evenness(best);
     List<Advice> advice = advice(outputs, search, best);
     boolean volts = q.outputs().get(0).cleanOutputV() != null;
+    Double highest = volts ? (Double) VOLTAGE.at(evenness.medianDb() + evenness.highestDb()) : null;
     SignalSumResult result =
         new SignalSumResult(
             sum,
@@ -111,8 +112,9 @@ public final class SignalSum implements Calculation<SignalSumRequest, SignalSumR
             Regions.of(search, now, q.toleranceDb(), -1),
             Regions.of(search, now, q.toleranceDb(), 1),
             volts ? (Double) run.apply(VOLTAGE, evenness.medianDb()) : null,
-            volts ? (Double) VOLTAGE.at(evenness.medianDb() + evenness.highestDb()) : null,
+            highest,
             volts ? (Double) VOLTAGE.at(sum.medianDb() + sum.highestDb()) : null,
+            highest,
             points(points, search, now, best, new double[] {sum.medianDb(), evenness.medianDb()}));
     SumRemarks remarks = new SumRemarks(q, run);
     remarks.sums(result);

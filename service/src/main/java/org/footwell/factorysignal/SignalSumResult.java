@@ -29,6 +29,12 @@ public record SignalSumResult(
         Double highestSummedV,
     @Schema(description = "The same for the sum as it is, where it is highest, V")
         Double highestSummedNowV,
+    @Schema(
+            description =
+                "RMS voltage of a full-scale sine that a gain chain behind the summing stage begins"
+                    + " with, V: gain-chain takes it as head_unit.clean_output_v. It is"
+                    + " highest_summed_v, so that no frequency is too much for what follows")
+        Double cleanOutputV,
     @Schema(description = "Points of the sum as it is and of the best one")
         List<SummedPoint> points) {
 

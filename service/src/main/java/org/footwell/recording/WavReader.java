@@ -45,14 +45,19 @@ public final class WavReader {
   private Row[] rows;
   private Wav.Unreadable failure;
 
-  /** Samples of one channel, growing. */
+  /** Samples of one channel, growing by what comes, but not beyond what the file states. */
   private static final class Row {
+    private final long stated;
     private float[] values = new float[4096];
     private int size;
 
+    Row(long stated) {
+      this.stated = stated;
+    }
+
     void add(float value) {
       if (size == values.length) {
-        values = Arrays.copyOf(values, size + size / 2);
+        values = Arrays.copyOf(values, (int) Math.min(stated, size + size / 2));
       }
       values[size++] = value;
     }
@@ -151,7 +156,7 @@ public final class WavReader {
       left = length;
       rows = new Row[format.channels()];
       for (int c = 0; c < rows.length; c++) {
-        rows[c] = new Row();
+        rows[c] = new Row(length / format.frameBytes());
       }
       expect(length == 0 ? State.DONE : State.DATA, format.frameBytes());
     } else {

@@ -1,5 +1,7 @@
 package org.footwell.signal;
 
+import java.util.Arrays;
+import java.util.stream.IntStream;
 import org.footwell.physics.Decibels;
 
 /** One curve of several microphone positions. */
@@ -7,12 +9,12 @@ public final class PositionMean {
 
   private final double[] powers;
   private final double[] levelsDb;
-  private final double[] spreadDb;
+  private final double[][] positionsDb;
 
-  PositionMean(double[] powers, double[] levelsDb, double[] spreadDb) {
+  PositionMean(double[] powers, double[] levelsDb, double[][] positionsDb) {
     this.powers = powers;
     this.levelsDb = levelsDb;
-    this.spreadDb = spreadDb;
+    this.positionsDb = positionsDb;
   }
 
   /**
@@ -25,26 +27,18 @@ public final class PositionMean {
     int points = powers[0].length;
     double[] mean = new double[points];
     double[] levels = new double[points];
-    double[] spread = new double[points];
-    double all = 0;
-    for (double weight : weights) {
-      all += weight;
-    }
+    double all = Arrays.stream(weights).sum();
     for (int i = 0; i < points; i++) {
-      double level = 0;
       for (int m = 0; m < powers.length; m++) {
         mean[i] += weights[m] / all * powers[m][i];
-        level += Response.levelDb(powers[m][i]) / powers.length;
-      }
-      double squares = 0;
-      for (double[] one : powers) {
-        double off = Response.levelDb(one[i]) - level;
-        squares += off * off;
       }
       levels[i] = Math.max(Response.LOWEST_DB, Decibels.ofPower(mean[i]));
-      spread[i] = powers.length == 1 ? 0 : Math.sqrt(squares / (powers.length - 1));
     }
-    return new PositionMean(mean, levels, spread);
+    double[][] positions =
+        Arrays.stream(powers)
+            .map(one -> Arrays.stream(one).map(Response::levelDb).toArray())
+            .toArray(double[][]::new);
+    return new PositionMean(mean, levels, positions);
   }
 
   /** Weighted mean of the powers at every frequency. */
@@ -59,6 +53,46 @@ public final class PositionMean {
 
   /** Standard deviation of the positions' levels in dB (of a sample, n − 1), 0 for one. */
   public double[] spreadDb() {
-    return spreadDb;
+    return spread(positionsDb);
+  }
+
+  /**
+   * The same about each position's own level from one point to another, both included: what is louder
+   * or quieter throughout adds nothing. That level is the median of how far the position stands from
+   * the mean of all in dB, so that its own dips hardly move it.
+   */
+  public double[] spreadOfFormDb(int first, int last) {
+    double[] middle = middle(positionsDb);
+    double[][] forms = new double[positionsDb.length][];
+    for (int m = 0; m < forms.length; m++) {
+      double[] own = positionsDb[m];
+      double level =
+          median(IntStream.rangeClosed(first, last).mapToDouble(i -> own[i] - middle[i]).toArray());
+      forms[m] = IntStream.rangeClosed(first, last).mapToDouble(i -> own[i] - level).toArray();
+    }
+    return spread(forms);
+  }
+
+  private static double[] middle(double[][] rows) {
+    double[] middle = new double[rows[0].length];
+    for (double[] row : rows) {
+      Arrays.setAll(middle, i -> middle[i] + row[i] / rows.length);
+    }
+    return middle;
+  }
+
+  private static double[] spread(double[][] rows) {
+    double[] middle = middle(rows);
+    double[] squares = new double[middle.length];
+    for (double[] row : rows) {
+      Arrays.setAll(squares, i -> squares[i] + (row[i] - middle[i]) * (row[i] - middle[i]));
+    }
+    int freedom = Math.max(1, rows.length - 1);
+    return Arrays.stream(squares).map(sum -> Math.sqrt(sum / freedom)).toArray();
+  }
+
+  private static double median(double[] values) {
+    Arrays.sort(values);
+    return (values[(values.length - 1) / 2] + values[values.length / 2]) / 2;
   }
 }

@@ -22,10 +22,10 @@ public final class SweepDeconvolution {
 
   private final int size;
   private final int sweepSamples;
-  private final Spectrum sweep;
-  private final double floor;
   private final PassBand range;
-  private final double[] factors;
+
+  /** Range over sweep: one multiplication for every recording. */
+  private final Spectrum inverse;
 
   /**
    * Prepares the division.
@@ -36,14 +36,15 @@ public final class SweepDeconvolution {
     this.size = Spectrum.sizeFor(most);
     double[] signal = sweep.signal(rateHz);
     this.sweepSamples = signal.length;
-    this.sweep = Spectrum.of(signal, size);
+    Spectrum played = Spectrum.of(signal, size);
     double strongest = 0;
-    for (int k = 0; k < this.sweep.bins(); k++) {
-      strongest = Math.max(strongest, this.sweep.power(k));
+    for (int k = 0; k < played.bins(); k++) {
+      strongest = Math.max(strongest, played.power(k));
     }
-    this.floor = FLOOR * strongest;
     this.range = new PassBand(sweep.fromHz() * QUARTER_OCTAVE, sweep.toHz() / QUARTER_OCTAVE);
-    this.factors = range.factors(this.sweep.bins(), rateHz);
+    double[] factors = range.factors(played.bins(), rateHz);
+    this.inverse =
+        Spectrum.ofBins(factors, new double[factors.length]).over(played, FLOOR * strongest);
   }
 
   /** The range that responses are limited to, without moving anything in time. */
@@ -59,7 +60,7 @@ public final class SweepDeconvolution {
    * @return as many samples as the recording goes on after the length of the sweep
    */
   public double[] response(double[] recording) {
-    double[] whole = Spectrum.of(recording, size).over(sweep, floor).weighted(factors).signal();
+    double[] whole = Spectrum.of(recording, size).times(inverse).signal();
     double[] response = new double[recording.length - sweepSamples];
     System.arraycopy(whole, 0, response, 0, response.length);
     return response;

@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.footwell.calculation.Series;
+import org.footwell.recording.RecordingRules;
 
 /**
  * Reads JSON as it comes into maps, lists, texts and numbers. Long rows of numbers are held without
@@ -124,6 +125,9 @@ final class UntypedJson {
         row[size++] = parser.getFloatValue();
         if (++numbers > mostNumbers) {
           throw tooMuch(mostNumbers + " samples");
+        }
+        if (size > RecordingRules.MOST_SAMPLES) {
+          throw tooMuch(RecordingRules.MOST_SAMPLES + " samples in one recording");
         }
       } else {
         Object other = value();

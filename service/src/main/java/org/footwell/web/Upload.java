@@ -90,12 +90,16 @@ final class Upload {
     private boolean complete;
     private boolean failed;
     private ProblemException problem;
+    private OutOfMemoryError outOfMemory;
 
     boolean done() {
       return complete || failed;
     }
 
     void requireWhole() {
+      if (outOfMemory != null) {
+        throw outOfMemory;
+      }
       if (problem != null) {
         throw problem;
       }
@@ -112,13 +116,19 @@ final class Upload {
     }
 
     private void keeping(Runnable step) {
-      if (problem != null) {
+      if (failed) {
         return;
       }
       try {
         step.run();
       } catch (ProblemException refused) {
         problem = refused;
+        failed = true;
+      } catch (OutOfMemoryError tooMuchAtOnce) {
+        // What was read so far is what memory is needed for now.
+        files.clear();
+        file = null;
+        outOfMemory = tooMuchAtOnce;
         failed = true;
       }
     }

@@ -8,6 +8,7 @@ import org.footwell.alignment.SeatDelaysRequest.Crossover;
 import org.footwell.alignment.SeatDelaysRequest.Distance;
 import org.footwell.alignment.SeatDelaysRequest.Processor;
 import org.footwell.alignment.SeatDelaysRequest.Seat;
+import org.footwell.alignment.SeatDelaysRequest.SeatMicrophone;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
 import org.footwell.parts.Filter;
@@ -23,6 +24,8 @@ final class Setup {
   final List<Seat> seats = new ArrayList<>();
   final List<Distance> distances = new ArrayList<>();
   final List<Crossover> crossovers = new ArrayList<>();
+  final List<MeasuredArrival> arrivals = new ArrayList<>();
+  final List<SeatMicrophone> microphones = new ArrayList<>();
   Processor processor;
   Double temperatureC;
 
@@ -99,8 +102,38 @@ final class Setup {
     return this;
   }
 
+  Setup arrival(String channel, String microphone, double ms) {
+    arrivals.add(entry(channel, microphone, ms, null, null, null));
+    return this;
+  }
+
+  static MeasuredArrival entry(
+      String channel,
+      String microphone,
+      double ms,
+      MeasuredArrival.Method method,
+      Integer polarity,
+      Double confidence) {
+    return new MeasuredArrival(
+        channel,
+        microphone,
+        ms,
+        null,
+        method,
+        null,
+        null,
+        null,
+        null,
+        polarity,
+        confidence,
+        null,
+        null,
+        null);
+  }
+
   SeatDelaysRequest request() {
-    return new SeatDelaysRequest(channels, seats, distances, crossovers, processor, temperatureC);
+    return new SeatDelaysRequest(
+        channels, seats, distances, crossovers, processor, temperatureC, arrivals, microphones);
   }
 
   Answer<SeatDelaysResult> answer() {

@@ -1,5 +1,6 @@
 package org.footwell.correction;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -108,7 +109,60 @@ class ResponseCorrectionTest {
     Point point = session.answer().result().points().get(50);
     // (0.25 + 0.0625)/2 = 0.15625.
     assertEquals(10 * Math.log10(0.15625), point.levelDb(), 1e-4);
-    assertEquals(6.0206 / Math.sqrt(2), point.spreadDb(), 1e-4);
+    // One is 6.02 dB quieter throughout: a difference of level, not of form.
+    assertEquals(0, point.spreadDb(), 1e-6);
+    assertTrue(point.boostAllowed());
+  }
+
+  @Test
+  void aPositionThatIsQuieterThroughoutForbidsNoBoost() {
+    MadeUpResponse same = Bells.with(Bells.flat(), 1000, 2, -6);
+    CorrectionSession alike =
+        CorrectionSession.at(3).channel("a", 100.0, 10_000.0, same, same, same);
+    CorrectionSession quieter =
+        CorrectionSession.at(3)
+            .channel("a", 100.0, 10_000.0, same, same.times(0.25), same.times(0.5));
+    alike.filters = CorrectionSession.limits(4, 3);
+    quieter.filters = alike.filters;
+    ResponseCorrectionResult result = quieter.answer().result();
+    assertEquals(0, result.channels().get(0).noBoostShare(), 0);
+    List<Section> expected = alike.answer().result().sections();
+    assertEquals(expected.size(), result.sections().size());
+    for (int i = 0; i < expected.size(); i++) {
+      assertEquals(expected.get(i).frequencyHz(), result.sections().get(i).frequencyHz(), 0.1);
+      assertEquals(expected.get(i).gainDb(), result.sections().get(i).gainDb(), 0.01);
+    }
+  }
+
+  @Test
+  void dipsThatMoveAreFoundAtQuieterPositionsToo() {
+    CorrectionSession session = CorrectionSession.at(6);
+    MadeUpResponse[] heard = movingDips();
+    session.channel("a", 100.0, 2000.0, heard);
+    double[] spread = spreads(session);
+    for (int m = 0; m < heard.length; m++) {
+      heard[m] = heard[m].times(Math.pow(0.7, m));
+    }
+    CorrectionSession quieter = CorrectionSession.at(6).channel("a", 100.0, 2000.0, heard);
+    assertArrayEquals(spread, spreads(quieter), 1e-3);
+  }
+
+  private static double[] spreads(CorrectionSession session) {
+    return session.answer().result().points().stream().mapToDouble(Point::spreadDb).toArray();
+  }
+
+  @Test
+  void aDipAtOneOfTwoPositionsHasTheSpreadOfItsDepth() {
+    CorrectionSession session = CorrectionSession.at(2);
+    session.channel("a", 100.0, 10_000.0, Bells.flat(), Bells.with(Bells.flat(), 1000, 4, -9));
+    session.smoothingPerOctave = 24;
+    Point deepest =
+        session.answer().result().points().stream()
+            .max((one, other) -> Double.compare(one.spreadDb(), other.spreadDb()))
+            .orElseThrow();
+    assertEquals(1000, deepest.frequencyHz(), 30);
+    // Two values 9 dB apart: 9/√2, but for the skirts, which count as level at half the points.
+    assertEquals(9 / Math.sqrt(2), deepest.spreadDb(), 0.25);
   }
 
   @Test

@@ -104,6 +104,7 @@ class SignalSumTest {
     SignalSumResult result = bench.result();
     assertEquals(6, result.summedV(), 1e-9);
     assertEquals(6, result.highestSummedV(), 1e-9);
+    assertEquals(result.highestSummedV(), result.cleanOutputV());
     assertEquals(List.of("sum-flat"), bench.codes());
     SumBench twice =
         new SumBench().with(output("left").volts(6)).with(output("right").volts(4).gain(-6.0206));

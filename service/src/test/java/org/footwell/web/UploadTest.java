@@ -234,6 +234,19 @@ class UploadTest {
   }
 
   @Test
+  void aRecordingTooLongInJsonIsRefusedWhileItIsRead() {
+    String samples = "[" + "0,".repeat(1 << 21) + "0]";
+    Response response =
+        given()
+            .contentType("application/json")
+            .body(json("{\"rate_hz\": 48000, \"samples\": " + samples + "}"))
+            .post(PATH);
+    assertEquals(
+        "The request holds more than 2097152 samples in one recording.",
+        Refusal.of(response, 413).detail());
+  }
+
+  @Test
   void aHundredMegabytesAreRefusedUnreadWhenTheirLengthIsStated() {
     String answer =
         RawConnection.answer(
