@@ -32,7 +32,7 @@ public final class SarifReport implements Report {
     this.file = new ReportFile(file);
     this.uri = uri(catalogue);
     this.version = version;
-    this.json = new JsonFactory().createGenerator(this.file.out()).useDefaultPrettyPrinter();
+    this.json = new JsonFactory().createGenerator(this.file.out());
     json.writeStartObject();
     json.writeStringField("$schema", "https://json.schemastore.org/sarif-2.1.0.json");
     json.writeStringField("version", "2.1.0");
@@ -59,6 +59,7 @@ public final class SarifReport implements Report {
     for (Remark remark : row.remarks()) {
       Rule rule =
           rules.computeIfAbsent(remark.code(), code -> new Rule(rules.size(), remark.level()));
+      json.writeRaw('\n');
       json.writeStartObject();
       json.writeStringField("ruleId", remark.code());
       json.writeNumberField("ruleIndex", rule.index());
