@@ -2,7 +2,7 @@ package org.footwell.catalogue;
 
 import java.util.Locale;
 
-/** A bar on the standard error of a terminal, redrawn in place; elsewhere nothing. */
+/** A bar on the standard error of a terminal, redrawn in place, and what is said meanwhile. */
 final class Progress implements AutoCloseable {
 
   private static final int WIDTH = 30;
@@ -27,13 +27,19 @@ final class Progress implements AutoCloseable {
    *
    * @param share of the catalogue that was read, or negative where that is not known
    */
-  void show(long rows, double share) {
+  synchronized void show(long rows, double share) {
     long now = System.nanoTime();
     if (shown && now - drawn > REDRAW_NS) {
       drawn = now;
       System.err.print(ERASE_LINE + line(rows, share, (now - start) / 1e9));
       System.err.flush();
     }
+  }
+
+  /** Says something in a line of its own, terminal or not. */
+  synchronized void say(String sentence) {
+    erase();
+    System.err.println(sentence);
   }
 
   static String line(long rows, double share, double seconds) {
@@ -53,6 +59,10 @@ final class Progress implements AutoCloseable {
 
   @Override
   public void close() {
+    erase();
+  }
+
+  synchronized void erase() {
     if (drawn != 0) {
       System.err.print(ERASE_LINE);
       System.err.flush();

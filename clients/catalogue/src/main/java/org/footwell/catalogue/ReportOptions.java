@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.footwell.catalogue.report.Baseline;
 import org.footwell.catalogue.report.BaselineReport;
 import org.footwell.catalogue.report.JunitReport;
@@ -14,15 +15,29 @@ import org.footwell.catalogue.report.SarifReport;
 import org.footwell.catalogue.report.Summary;
 import org.footwell.catalogue.row.CannotRun;
 import org.footwell.catalogue.row.Level;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.TypeConversionException;
 
 /** What is reported and when the check fails. */
 final class ReportOptions {
+
+  /** Levels a check can fail on. */
+  static final class FailLevel implements ITypeConverter<Level> {
+    @Override
+    public Level convert(String given) {
+      return Stream.of(Level.NOTE, Level.WARNING, Level.STOP)
+          .filter(level -> level.toString().equalsIgnoreCase(given))
+          .findFirst()
+          .orElseThrow(() -> new TypeConversionException("give note, warning or stop"));
+    }
+  }
 
   @Option(
       names = "--fail-on",
       paramLabel = "note|warning|stop",
       defaultValue = "warning",
+      converter = FailLevel.class,
       description = "The lowest level that makes the exit code 1 (default: warning).")
   Level failOn;
 
@@ -55,9 +70,6 @@ final class ReportOptions {
   private int worst;
 
   void check() throws CannotRun {
-    if (failOn == Level.OK) {
-      throw new CannotRun("--fail-on must be note, warning or stop.");
-    }
     if (worst < 0 || worst > 1000) {
       throw new CannotRun("--worst must be from 0 to 1000.");
     }

@@ -1,12 +1,12 @@
 package org.footwell.catalogue;
 
-import java.io.PrintWriter;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import org.footwell.catalogue.row.CannotRun;
 import org.footwell.catalogue.service.Poster;
 import org.footwell.client.ApiClient;
@@ -93,7 +93,7 @@ final class ServiceOptions {
     return client;
   }
 
-  Poster poster(ApiClient client, PrintWriter messages) throws CannotRun {
+  Poster poster(ApiClient client, Consumer<String> messages) throws CannotRun {
     try {
       addHeaders(HttpRequest.newBuilder());
     } catch (IllegalArgumentException malformed) {

@@ -79,6 +79,12 @@ public final class MarkdownReport implements Report {
     }
     write(top.toString());
     rows(tally);
+    if (!tally.cautions().isEmpty()) {
+      write("\n## Safety\n\n");
+    }
+    for (String caution : tally.cautions()) {
+      write("- " + escaped(caution) + "\n");
+    }
     file.complete();
   }
 

@@ -39,12 +39,17 @@ public final class Summary implements Report {
     if (!baseline.isEmpty()) {
       out.printf(
           Locale.ROOT,
-          "Only what is new: %d findings of the baseline are left out, %d of it were not found again.%n",
+          "Only what is new: %d findings are known from the baseline, %d of its entries are gone.%n",
           baseline.met(),
           baseline.gone());
     }
     counts(tally.counts());
     rows(tally);
+    if (!tally.cautions().isEmpty()) {
+      out.println();
+      out.println("safety");
+      tally.cautions().forEach(caution -> out.println(Wrapped.after("  - ", caution)));
+    }
     long failing = tally.rowsFrom(failFrom);
     out.println();
     out.println(

@@ -27,6 +27,7 @@ public final class Tally {
       new TreeMap<>(Comparator.comparing(Key::level).reversed().thenComparing(Key::code));
   private long rows;
   private long refused;
+  private List<String> cautions = List.of();
 
   /**
    * Nothing counted yet.
@@ -44,6 +45,15 @@ public final class Tally {
     for (Remark remark : row.remarks()) {
       remarks.merge(new Key(remark.level(), remark.code()), 1L, Long::sum);
     }
+  }
+
+  /** Takes note of cautions that came with the answers. */
+  public void caution(List<String> sentences) {
+    cautions = List.copyOf(sentences);
+  }
+
+  public List<String> cautions() {
+    return cautions;
   }
 
   public String catalogue() {

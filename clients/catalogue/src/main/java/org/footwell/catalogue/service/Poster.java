@@ -6,7 +6,6 @@ import com.fasterxml.jackson.databind.MappingIterator;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -17,6 +16,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.concurrent.ThreadLocalRandom;
+import java.util.function.Consumer;
 import org.footwell.catalogue.input.Chunk;
 import org.footwell.catalogue.row.CannotRun;
 import org.footwell.catalogue.row.CheckedRow;
@@ -35,7 +35,7 @@ public final class Poster {
   private final Retry retry;
   private final Set<String> cautions = Collections.synchronizedSet(new TreeSet<>());
 
-  public Poster(ApiClient client, int retries, PrintWriter messages) {
+  public Poster(ApiClient client, int retries, Consumer<String> messages) {
     this.client = client;
     this.connection = new Connection(client);
     this.retry =
@@ -55,7 +55,8 @@ public final class Poster {
       throw new UncheckedIOException(impossible);
     }
     byte[] body = line.toString().getBytes(StandardCharsets.UTF_8);
-    retry.until("header", () -> connection.post("text/csv", body, InputStream::readAllBytes));
+    retry.until(
+        "checking the header", () -> connection.post("text/csv", body, InputStream::readAllBytes));
   }
 
   /** Has a chunk checked, whole; in order. */

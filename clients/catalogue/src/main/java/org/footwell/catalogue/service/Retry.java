@@ -1,8 +1,8 @@
 package org.footwell.catalogue.service;
 
-import java.io.PrintWriter;
 import java.time.Duration;
 import java.util.Locale;
+import java.util.function.Consumer;
 import org.footwell.catalogue.row.CannotRun;
 
 /** Does something until it works, waiting between tries, a limited number of times. */
@@ -13,9 +13,9 @@ final class Retry {
 
   private final int retries;
   private final Backoff backoff;
-  private final PrintWriter messages;
+  private final Consumer<String> messages;
 
-  Retry(int retries, Backoff backoff, PrintWriter messages) {
+  Retry(int retries, Backoff backoff, Consumer<String> messages) {
     this.retries = retries;
     this.backoff = backoff;
     this.messages = messages;
@@ -36,13 +36,13 @@ final class Retry {
           throw new CannotRun(
               String.format("%s: %s Tried %d times.", what, failure.getMessage(), failures));
         }
-        messages.printf(
-            Locale.ROOT,
-            "%s: %s Trying again in %.1f s.%n",
-            what,
-            failure.getMessage(),
-            wait.toMillis() / 1000.0);
-        messages.flush();
+        messages.accept(
+            String.format(
+                Locale.ROOT,
+                "%s: %s Trying again in %.1f s.",
+                what,
+                failure.getMessage(),
+                wait.toMillis() / 1000.0));
         Thread.sleep(wait.toMillis());
       }
     }
