@@ -47,9 +47,9 @@ final class ServiceOptions {
   @Option(
       names = "--retries",
       paramLabel = "TIMES",
-      defaultValue = "5",
+      defaultValue = "7",
       description =
-          "How often a chunk is sent again when the service is busy or away (default: 5).")
+          "How often a chunk is sent again when the service is busy or away (default: 7).")
   private int retries;
 
   @Option(

@@ -68,6 +68,12 @@ public final class Chunk {
     return sent;
   }
 
+  /** Where one of the rows of the body stands in the file, in words. */
+  public String lineOfSent(int index) {
+    List<Row> withBody = rows.stream().filter(row -> row.json() != null).toList();
+    return "line " + withBody.get(index).line();
+  }
+
   /** Where it stands in the file, in words. */
   public String lines() {
     return "lines " + rows.get(0).line() + " to " + rows.get(rows.size() - 1).line();

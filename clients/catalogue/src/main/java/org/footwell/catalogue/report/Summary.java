@@ -94,7 +94,9 @@ public final class Summary implements Report {
             : "the worst " + rows.size() + " of " + found + " rows");
     for (CheckedRow row : rows) {
       out.println(
-          "  " + row.part() + (row.part().startsWith("line ") ? "" : ", line " + row.line()));
+          "  "
+              + row.part()
+              + (row.part().equals("line " + row.line()) ? "" : ", line " + row.line()));
       for (Remark remark : row.remarks()) {
         out.println(Wrapped.after("    " + remark.level() + ": ", remark.text()));
       }

@@ -1,7 +1,5 @@
 package org.footwell.catalogue.row;
 
-import java.util.Locale;
-
 /**
  * One thing to say about a row: a finding of the service, or why the row was refused.
  *
@@ -15,7 +13,7 @@ public record Remark(Level level, String code, String field, String text) {
 
   /** Why a row could not be checked: as bad as the worst finding. */
   public static Remark refusal(String code, String field, String text) {
-    return new Remark(Level.STOP, REFUSED + code.toLowerCase(Locale.ROOT), field, text);
+    return new Remark(Level.STOP, REFUSED + code, field, text);
   }
 
   public boolean refused() {

@@ -67,9 +67,7 @@ public final class Poster {
             ? List.of()
             : retry.until(
                 chunk.lines(),
-                () ->
-                    connection.post(
-                        "application/x-ndjson", body, answer -> read(answer, chunk.sent())));
+                () -> connection.post("application/x-ndjson", body, answer -> read(answer, chunk)));
     Iterator<RowAnswer> next = answers.iterator();
     List<CheckedRow> checked = new ArrayList<>(chunk.rows().size());
     for (Row row : chunk.rows()) {
@@ -84,8 +82,9 @@ public final class Poster {
     return List.copyOf(cautions);
   }
 
-  private List<RowAnswer> read(InputStream body, int expected)
+  private List<RowAnswer> read(InputStream body, Chunk chunk)
       throws IOException, TryAgain, CannotRun {
+    int expected = chunk.sent();
     List<RowAnswer> answers = new ArrayList<>(expected);
     try (MappingIterator<RowAnswer> lines =
         client.getObjectMapper().readerFor(RowAnswer.class).readValues(body)) {
@@ -95,7 +94,7 @@ public final class Poster {
           throw new CannotRun("What answers is not driver-check of Footwell.");
         }
         if (answer.failed()) {
-          throw new TryAgain(answer.detail());
+          throw new TryAgain(chunk.lineOfSent(answers.size()) + ": " + answer.detail());
         }
         answers.add(answer);
         if (answer.safety() != null) {

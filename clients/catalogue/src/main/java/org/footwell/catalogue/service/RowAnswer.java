@@ -2,7 +2,6 @@ package org.footwell.catalogue.service;
 
 import com.fasterxml.jackson.annotation.JsonIgnoreProperties;
 import java.util.List;
-import java.util.Locale;
 import org.footwell.catalogue.row.Level;
 import org.footwell.catalogue.row.Remark;
 import org.footwell.client.model.Fault;
@@ -29,7 +28,7 @@ record RowAnswer(
   }
 
   boolean recognised() {
-    return findings != null || status != null;
+    return findings != null || (status != null && type != null && detail != null);
   }
 
   List<Remark> remarks() {
@@ -55,6 +54,6 @@ record RowAnswer(
 
   /** {@code /sensitivity/basis} becomes {@code sensitivity.basis}. */
   private static String dotted(String pointer) {
-    return pointer.toLowerCase(Locale.ROOT).replaceFirst("^/", "").replace('/', '.');
+    return pointer.replaceFirst("^/", "").replace('/', '.');
   }
 }
