@@ -108,7 +108,7 @@ final class Connection {
       }
       return reader.read(body);
     } catch (IOException failure) {
-      if (timeIsUp.isDone()) {
+      if (timeIsUp.getDelay(TimeUnit.MILLISECONDS) <= 0) {
         throw new TryAgain(tooSlow());
       }
       throw failure;
