@@ -51,8 +51,7 @@ final class CheckCommand implements Callable<Integer> {
         Source source = input.source();
         Catalogue catalogue = input.open(source, client.getObjectMapper());
         Reports all = new Reports(report.ofAll());
-        Reports news =
-            new Reports(report.ofNews(source.name(), known, spec.commandLine().getOut()))) {
+        Reports news = new Reports(report.ofNews(source.name(), spec.commandLine().getOut()))) {
       Tally tally = new Tally(source.name());
       Poster poster = service.poster(client, progress::say);
       new Check(poster, service.chunkRows, service.parallel)
@@ -69,6 +68,7 @@ final class CheckCommand implements Callable<Integer> {
               });
       progress.erase();
       tally.caution(poster.cautions());
+      tally.withoutKnown(known);
       if (tally.rows() == 0) {
         throw new CannotRun("The catalogue has no rows.");
       }

@@ -11,7 +11,8 @@ final class Progress implements AutoCloseable {
 
   private final boolean shown;
   private final long start = System.nanoTime();
-  private long drawn;
+  private long nextDraw = start;
+  private boolean drawn;
 
   /**
    * Begins.
@@ -29,8 +30,9 @@ final class Progress implements AutoCloseable {
    */
   synchronized void show(long rows, double share) {
     long now = System.nanoTime();
-    if (shown && now - drawn > REDRAW_NS) {
-      drawn = now;
+    if (shown && now - nextDraw >= 0) {
+      nextDraw = now + REDRAW_NS;
+      drawn = true;
       System.err.print(ERASE_LINE + line(rows, share, (now - start) / 1e9));
       System.err.flush();
     }
@@ -63,7 +65,8 @@ final class Progress implements AutoCloseable {
   }
 
   synchronized void erase() {
-    if (drawn != 0) {
+    if (drawn) {
+      drawn = false;
       System.err.print(ERASE_LINE);
       System.err.flush();
     }

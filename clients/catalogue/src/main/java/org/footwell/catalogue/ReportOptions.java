@@ -85,7 +85,7 @@ final class ReportOptions {
   }
 
   /** Reports of what is new. */
-  List<Report> ofNews(String catalogue, Baseline known, PrintWriter out) throws IOException {
+  List<Report> ofNews(String catalogue, PrintWriter out) throws IOException {
     List<Report> reports = new ArrayList<>();
     if (junit != null) {
       reports.add(new JunitReport(junit, catalogue, failOn));
@@ -96,7 +96,7 @@ final class ReportOptions {
     if (markdown != null) {
       reports.add(new MarkdownReport(markdown));
     }
-    reports.add(new Summary(out, failOn, known, worst));
+    reports.add(new Summary(out, failOn, worst));
     return reports;
   }
 }

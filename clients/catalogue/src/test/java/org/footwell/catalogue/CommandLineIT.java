@@ -130,7 +130,15 @@ class CommandLineIT {
     assertEquals(
         1, check(HEADER + WARNED + STOPPED, "--write-baseline=known", "drivers.csv").code());
     String moved = HEADER + CLEAN + STOPPED + WARNED;
-    assertEquals(0, check(moved, "--baseline=known", "drivers.csv").code());
+    assertEquals(0, check(moved, "--baseline=known", "--markdown=m", "drivers.csv").code());
+    int entries = Files.readAllLines(folder.resolve("known")).size() - 1;
+    String markdown = Files.readString(folder.resolve("m"));
+    assertTrue(
+        markdown.contains(
+            "\nOnly what is new: "
+                + entries
+                + " findings are known from the baseline, 0 of its entries are gone.\n"),
+        markdown);
     Program news =
         check(moved + STOPPED.replace('S', 'T'), "--baseline=known", "--sarif=s", "drivers.csv");
     assertEquals(1, news.code());

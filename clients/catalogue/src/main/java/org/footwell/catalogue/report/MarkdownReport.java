@@ -70,6 +70,9 @@ public final class MarkdownReport implements Report {
     StringBuilder top = new StringBuilder();
     top.append("# Catalogue check: ").append(escaped(tally.catalogue())).append("\n\n");
     top.append(tally.rows()).append(" rows: ").append(tally.verdicts()).append(".\n");
+    if (!tally.aboutBaseline().isEmpty()) {
+      top.append(tally.aboutBaseline()).append('\n');
+    }
     if (!tally.counts().isEmpty()) {
       top.append("\n| level | finding | count | meaning |\n|---|---|---:|---|\n");
     }

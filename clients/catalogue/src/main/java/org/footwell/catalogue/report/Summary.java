@@ -12,7 +12,6 @@ public final class Summary implements Report {
 
   private final PrintWriter out;
   private final Level failFrom;
-  private final Baseline baseline;
   private final WorstRows worst;
 
   /**
@@ -21,10 +20,9 @@ public final class Summary implements Report {
    * @param failFrom the lowest level that makes the check fail
    * @param worst how many rows are shown
    */
-  public Summary(PrintWriter out, Level failFrom, Baseline baseline, int worst) {
+  public Summary(PrintWriter out, Level failFrom, int worst) {
     this.out = out;
     this.failFrom = failFrom;
-    this.baseline = baseline;
     this.worst = new WorstRows(worst);
   }
 
@@ -36,12 +34,8 @@ public final class Summary implements Report {
   @Override
   public void finish(Tally tally) {
     out.println(tally.catalogue() + ": " + tally.rows() + " rows: " + tally.verdicts());
-    if (!baseline.isEmpty()) {
-      out.printf(
-          Locale.ROOT,
-          "Only what is new: %d findings are known from the baseline, %d of its entries are gone.%n",
-          baseline.met(),
-          baseline.gone());
+    if (!tally.aboutBaseline().isEmpty()) {
+      out.println(tally.aboutBaseline());
     }
     counts(tally.counts());
     rows(tally);

@@ -27,6 +27,7 @@ public final class Tally {
       new TreeMap<>(Comparator.comparing(Key::level).reversed().thenComparing(Key::code));
   private long rows;
   private long refused;
+  private Baseline baseline = Baseline.empty();
   private List<String> cautions = List.of();
 
   /**
@@ -45,6 +46,20 @@ public final class Tally {
     for (Remark remark : row.remarks()) {
       remarks.merge(new Key(remark.level(), remark.code()), 1L, Long::sum);
     }
+  }
+
+  /** Says that known findings were left out. */
+  public void withoutKnown(Baseline known) {
+    baseline = known;
+  }
+
+  /** What the baseline did, in a sentence; empty where there is none. */
+  String aboutBaseline() {
+    return baseline.isEmpty()
+        ? ""
+        : String.format(
+            "Only what is new: %d findings are known from the baseline, %d of its entries are gone.",
+            baseline.met(), baseline.gone());
   }
 
   /** Takes note of cautions that came with the answers. */
@@ -94,11 +109,16 @@ public final class Tally {
         .toList();
   }
 
-  /** {@code 3 stop (1 refused), 2 warning, 0 note, 7 ok}. */
+  /** {@code 3 stop (1 of them refused), 2 warning, 0 note, 7 ok}. */
   public String verdicts() {
     String refusals = refused == 0 ? "" : " (" + refused + " of them refused)";
     return String.format(
-        "%d stop%s, %d warning, %d note, %d ok",
-        rows(Level.STOP), refusals, rows(Level.WARNING), rows(Level.NOTE), rows(Level.OK));
+        "%d stop%s, %d warning, %d note, %d %s",
+        rows(Level.STOP),
+        refusals,
+        rows(Level.WARNING),
+        rows(Level.NOTE),
+        rows(Level.OK),
+        baseline.isEmpty() ? "ok" : "without news");
   }
 }

@@ -19,7 +19,7 @@ class SummaryTest {
 
   private static String summary(Level failFrom, int worst, CheckedRow... rows) throws IOException {
     StringWriter out = new StringWriter();
-    Rows.write(new Summary(new PrintWriter(out), failFrom, Baseline.empty(), worst), rows);
+    Rows.write(new Summary(new PrintWriter(out), failFrom, worst), rows);
     return out.toString();
   }
 
