@@ -1,0 +1,46 @@
+package org.footwell.catalogue.input;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.charset.Charset;
+import java.util.Set;
+import org.footwell.catalogue.row.CannotRun;
+import org.footwell.client.model.DriverCheckRequest;
+
+/** Opens catalogues. */
+public final class Catalogues {
+
+  private final ObjectMapper mapper;
+  private final Fields fields;
+  private final Mapping mapping;
+
+  /**
+   * Prepares reading.
+   *
+   * @throws CannotRun if the mapping names a field that the contract does not have
+   */
+  public Catalogues(ObjectMapper mapper, Mapping mapping) throws CannotRun {
+    this.mapper = mapper;
+    this.fields = new Fields(mapper, DriverCheckRequest.class);
+    this.mapping = mapping;
+    requireFields(mapping.renamed().keySet());
+    requireFields(mapping.constants().keySet());
+  }
+
+  private void requireFields(Set<String> names) throws CannotRun {
+    for (String name : names) {
+      if (!fields.has(name)) {
+        throw new CannotRun(name + " is no field of driver-check; it has " + fields.names() + ".");
+      }
+    }
+  }
+
+  public Catalogue csv(Source source, char separator, Charset charset)
+      throws IOException, CannotRun {
+    return new CsvCatalogue(source.stream(), separator, charset, mapping, mapper, fields);
+  }
+
+  public Catalogue lines(Source source) {
+    return new LinesCatalogue(source.stream(), mapping, mapper, fields);
+  }
+}

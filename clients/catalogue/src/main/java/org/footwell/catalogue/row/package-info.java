@@ -1,0 +1,2 @@
+/** A row of the catalogue, before and after it was checked. */
+package org.footwell.catalogue.row;

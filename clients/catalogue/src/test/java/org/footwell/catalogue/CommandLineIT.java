@@ -1,0 +1,214 @@
+package org.footwell.catalogue;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.footwell.RunningJar;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What a person or a build server meets at the command line, with the built service behind it. */
+class CommandLineIT {
+
+  private static final String HEADER = "part_id,rated_ohm,re_ohm,fs_hz,qms,qes,qts\n";
+  private static final String CLEAN = "C,4,3.4,38,7.09,0.56,0.52\n";
+  private static final String WARNED = "W,4,3.4,38,7.09,0.56,0.47\n";
+  private static final String STOPPED = "S,4,3.4,38,7.09,0.56,2.2\n";
+
+  private static RunningJar service;
+  @TempDir private Path folder;
+
+  @BeforeAll
+  static void start() throws IOException, InterruptedException {
+    service = new RunningJar();
+  }
+
+  @AfterAll
+  static void stop() {
+    service.close();
+  }
+
+  private Program check(String catalogue, String... arguments)
+      throws IOException, InterruptedException {
+    Files.writeString(folder.resolve("drivers.csv"), catalogue);
+    return run(arguments);
+  }
+
+  private Program run(String... arguments) throws IOException, InterruptedException {
+    return Program.run(folder, service.address().toString(), arguments);
+  }
+
+  private static void assertOneSentence(Program program, String sentence) {
+    assertEquals(2, program.code(), program.out());
+    assertEquals(sentence + "\n", program.err());
+    assertEquals("", program.out());
+  }
+
+  @Test
+  void theExitCodeFollowsTheLevelToFailOn() throws Exception {
+    assertEquals(0, check(HEADER + CLEAN, "drivers.csv").code());
+    assertEquals(1, check(HEADER + CLEAN, "--fail-on=note", "drivers.csv").code());
+    assertEquals(1, check(HEADER + CLEAN + WARNED, "drivers.csv").code());
+    assertEquals(0, run("--fail-on=stop", "drivers.csv").code());
+    assertEquals(1, check(HEADER + CLEAN + STOPPED, "--fail-on=STOP", "drivers.csv").code());
+  }
+
+  @Test
+  void whatCannotBeCheckedEndsWithTwoAndASentence() throws Exception {
+    assertOneSentence(run("none.csv"), "There is no file none.csv that can be read.");
+    assertOneSentence(check("", "drivers.csv"), "The catalogue is empty: not even a header line.");
+    assertOneSentence(check(HEADER, "drivers.csv"), "The catalogue has no rows.");
+    assertOneSentence(
+        check(HEADER + CLEAN, "--junit=none/junit.xml", "drivers.csv"),
+        "none/junit.xml.part cannot be read or written.");
+    assertOneSentence(
+        run("--chunk-rows=0", "drivers.csv"), "--chunk-rows must be from 1 to 10000.");
+    assertOneSentence(
+        Program.run(folder, "here", "drivers.csv"),
+        "here is no address of a service; give one like http://host:8080.");
+    assertOneSentence(
+        run("--set=power=3", "drivers.csv"), firstSentence(run("--set=power=3", "-")));
+    assertOneSentence(
+        run("--fail-on=ok", "drivers.csv"),
+        "Invalid value for option '--fail-on': give note, warning or stop\nSee --help.");
+  }
+
+  private static String firstSentence(Program program) {
+    assertTrue(program.err().startsWith("power is no field of driver-check; it has bl_tm, "));
+    return program.err().strip();
+  }
+
+  @Test
+  void aFaultOfTheHeaderIsOneMessage() throws Exception {
+    assertOneSentence(
+        check(HEADER.replace("re_ohm", "re_ohmm") + CLEAN, "drivers.csv"),
+        "re_ohmm is not a known field. Did you mean re_ohm?");
+    assertOneSentence(
+        check("part_id,re_ohm,qts,qts\nA,3,1,1\n", "drivers.csv"),
+        "qts is used more than once. rated_ohm is required.");
+    assertOneSentence(
+        check(HEADER.replace(',', ';') + CLEAN, "drivers.csv"),
+        "The header holds semicolons; add --separator semicolon.");
+  }
+
+  @Test
+  void aFaultyRowIsAStopAtItsLineOfTheFileNotOfItsChunk() throws Exception {
+    String catalogue =
+        HEADER
+            + CLEAN.repeat(5)
+            + "\n"
+            + "\"D\nd\",4,,,,,\n"
+            + "F,\"4,5\",,,,,\n"
+            + "G,4\n"
+            + CLEAN;
+    Program program = check(catalogue, "--chunk-rows=2", "--sarif=s.sarif", "drivers.csv");
+    assertEquals(1, program.code(), program.err());
+    assertTrue(program.out().contains("2 stop (2 of them refused)"), program.out());
+    assertTrue(
+        program
+            .out()
+            .contains(
+                """
+                  F, line 10
+                    stop: rated_ohm must be a number from 0.5 to 600 with a decimal point, not a comma.
+                  G, line 11
+                    stop: The row has 2 cells, the header 7.
+                """),
+        program.out());
+    assertEquals(8, Sarif.read(folder.resolve("s.sarif")).lines().get("D d"));
+    assertEquals(12, Sarif.read(folder.resolve("s.sarif")).lines().get("C"));
+  }
+
+  @Test
+  void onlyWhatIsNewIsReportedWhenLinesHaveMoved() throws Exception {
+    assertEquals(
+        1, check(HEADER + WARNED + STOPPED, "--write-baseline=known", "drivers.csv").code());
+    String moved = HEADER + CLEAN + STOPPED + WARNED;
+    assertEquals(0, check(moved, "--baseline=known", "--markdown=m", "drivers.csv").code());
+    int entries = Files.readAllLines(folder.resolve("known")).size() - 1;
+    String markdown = Files.readString(folder.resolve("m"));
+    assertTrue(
+        markdown.contains(
+            "\nOnly what is new: "
+                + entries
+                + " findings are known from the baseline, 0 of its entries are gone.\n"),
+        markdown);
+    Program news =
+        check(moved + STOPPED.replace('S', 'T'), "--baseline=known", "--sarif=s", "drivers.csv");
+    assertEquals(1, news.code());
+    assertEquals(List.of("C", "T"), List.copyOf(Sarif.read(folder.resolve("s")).lines().keySet()));
+    assertOneSentence(
+        run("--baseline=drivers.csv", "drivers.csv"),
+        "drivers.csv is no baseline; --write-baseline writes one.");
+  }
+
+  @Test
+  void linesOfJsonAndOtherNamesAndSeparatorsGiveTheSameFindings() throws Exception {
+    Program csv = check(HEADER + CLEAN + STOPPED, "drivers.csv");
+    Files.writeString(
+        folder.resolve("drivers.ndjson"),
+        """
+
+        {"part_id":"C","rated_ohm":4,"re_ohm":3.4,"fs_hz":38,"qms":7.09,"qes":0.56,"qts":0.52}
+        {"part_id":"S","rated_ohm":4,"re_ohm":3.4,"fs_hz":38,"qms":7.09,"qes":0.56,"qts":2.2}
+        """);
+    Program lines = run("drivers.ndjson");
+    assertEquals(csv.out(), lines.out().replace("drivers.ndjson", "drivers.csv"));
+    String theirs = HEADER.replace("part_id", "SKU").replace("qts", "Q total").replace(',', '\t');
+    Program renamed =
+        check(
+            theirs + (CLEAN + STOPPED).replace(',', '\t'),
+            "--separator=tab",
+            "--id-column=SKU",
+            "--column=qts=Q total",
+            "drivers.csv");
+    assertEquals(csv.out(), renamed.out());
+  }
+
+  @Test
+  void aToleranceMayBeSetForAllRows() throws Exception {
+    assertEquals(1, check(HEADER + WARNED, "drivers.csv").code());
+    assertEquals(0, run("--set=tolerance.qts_percent=15", "drivers.csv").code());
+  }
+
+  @Test
+  void aReaderThatGoesAwayIsNoReasonForAStackTrace() throws Exception {
+    Files.writeString(folder.resolve("drivers.csv"), HEADER + STOPPED.repeat(900));
+    Program program = inShell("\"$0\" \"$@\" --worst 900 drivers.csv | head -n 1");
+    assertEquals("drivers.csv: 900 rows: 900 stop, 0 warning, 0 note, 0 ok\n", program.out());
+    assertEquals("", program.err());
+  }
+
+  /** {@code script} makes a terminal. */
+  @Test
+  void aTerminalSeesABarAndNothingOfItStays() throws Exception {
+    Files.writeString(folder.resolve("drivers.csv"), HEADER + CLEAN.repeat(3000));
+    String onTerminal = "script -qec \"$0 $* drivers.csv\" /dev/null </dev/null";
+    String seen = inShell(onTerminal).out();
+    assertTrue(seen.contains("%  1,000 rows, "), seen);
+    assertTrue(seen.contains("\r\u001b[Kdrivers.csv: 3000 rows:"), seen);
+    String quiet = inShell(onTerminal.replace("$*", "$* --no-progress")).out();
+    assertTrue(quiet.startsWith("drivers.csv: 3000 rows:"), quiet);
+  }
+
+  private Program inShell(String script) throws IOException, InterruptedException {
+    return Program.run(
+        folder,
+        List.of(
+            "sh",
+            "-c",
+            script,
+            Program.JAVA,
+            "-XX:TieredStopAtLevel=1",
+            "-jar",
+            Program.JAR.toString(),
+            "--service",
+            service.address().toString()));
+  }
+}

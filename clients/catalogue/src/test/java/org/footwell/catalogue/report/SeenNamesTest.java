@@ -1,0 +1,18 @@
+package org.footwell.catalogue.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+class SeenNamesTest {
+
+  private static final int NAMES = 500_000;
+
+  @Test
+  void aNameIsNewOnceAndNeverAgain() {
+    SeenNames names = new SeenNames();
+    assertEquals(NAMES, IntStream.range(0, NAMES).filter(i -> names.add("part-" + i)).count());
+    assertEquals(0, IntStream.range(0, NAMES).filter(i -> names.add("part-" + i)).count());
+  }
+}
