@@ -8,15 +8,13 @@ const ROOT = new URL('../', import.meta.url);
 const DEFAULT_SERVICE = 'http://localhost:8080';
 const TYPES = { '.html': 'text/html; charset=utf-8', '.js': 'text/javascript', '.css': 'text/css', '.json': 'application/json' };
 
-/** Pages of more than the files may be given by path, for tests. */
+/** Further pages may be given by path, for tests. */
 export function serve(port, service = DEFAULT_SERVICE, pages = {}) {
   const server = createServer(async ({ url }, response) => {
     const { pathname } = new URL(url, ROOT);
     const path = pathname.endsWith('/') ? `${pathname}index.html` : pathname;
     try {
-      const known = /^\/(demo|dist)\/[\w-]+\.\w+$/.test(path) && (await readFile(new URL(`.${path}`, ROOT)));
-      const content = pages[pathname] ?? known;
-      if (!content) throw new Error('no such page');
+      const content = pages[path] ?? (await file(path));
       const text = path.endsWith('.html') ? String(content).replaceAll(DEFAULT_SERVICE, service) : content;
       // Nothing comes from other hosts, and calls go to the service only.
       response.writeHead(200, {
@@ -29,6 +27,11 @@ export function serve(port, service = DEFAULT_SERVICE, pages = {}) {
     }
   });
   return new Promise((resolve, reject) => server.on('error', reject).listen(port, 'localhost', () => resolve(server)));
+}
+
+function file(path) {
+  if (!/^\/(demo|dist)\/[\w-]+\.\w+$/.test(path)) throw new Error('not for visitors');
+  return readFile(new URL(`.${path}`, ROOT));
 }
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) {

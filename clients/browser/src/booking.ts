@@ -81,7 +81,7 @@ export class FootwellBooking extends Calculating<Offer, Booking> {
       h('dl', { class: 'figures', part: 'figures' }, totalFigures(comparison_answer, reading), levelFigures(review_answer, reading)),
       findingsView(findings(review_answer, comparison_answer), reading),
       comparisonView(comparison_answer, reading),
-      channelsView(review_answer, reading),
+      channelsView(booking.plan, review_answer, reading),
       safetyView([...review_answer.safety, ...comparison_answer.safety], reading),
       h(
         'button',
@@ -116,8 +116,18 @@ function findings(review: ReviewAnswer, comparison: ComparisonAnswer): Finding[]
 /** The same outcome with faults that point to where the customer or the shop stated it. */
 function traced<A>(outcome: Outcome<A>, origins: Origins): Outcome<A> {
   if (outcome.kind !== 'problem') return outcome;
-  const errors = outcome.problem.errors?.map((fault) => ({ ...fault, pointer: originOf(fault.pointer, origins) }));
+  const errors = outcome.problem.errors?.map((fault) => ({
+    ...fault,
+    pointer: originOf(fault.pointer, origins),
+    detail: withoutPath(fault),
+  }));
   return { kind: 'problem', problem: { ...outcome.problem, errors } };
+}
+
+/** The sentence begins with the field's path, which says nothing beside the field itself. */
+function withoutPath({ pointer, detail }: Fault): string {
+  const path = `${pointer.slice(1).replaceAll('/', '.')} `;
+  return detail.startsWith(path) ? detail.charAt(path.length).toUpperCase() + detail.slice(path.length + 1) : detail;
 }
 
 /** What went wrong, if anything: faults of both, or what kept either from answering. */
@@ -127,6 +137,6 @@ function worse(one: Outcome<unknown>, other: Outcome<unknown>): Outcome<never> |
   const first = failures.find((outcome) => outcome.kind !== 'problem') ?? failures[0];
   if (first?.kind !== 'problem') return first;
   const faults = problems.flatMap(({ problem }) => problem.errors ?? []);
-  const errors = [...new Map(faults.map((fault) => [`${fault.pointer} ${fault.detail}`, fault])).values()];
+  const errors = [...new Map(faults.map((fault) => [`${fault.pointer} ${fault.code}`, fault])).values()];
   return { kind: 'problem', problem: { ...first.problem, errors } };
 }

@@ -71,7 +71,7 @@ export class Chooser {
     });
     const count = faults.length === 1 ? this.texts.entry : fill(this.texts.entries, { count: faults.length });
     const heading = fill(this.texts.check, { count });
-    this.summary.replaceChildren(h('h3', {}, heading), h('ul', {}, lines));
+    this.summary.replaceChildren(h('h2', {}, heading), h('ul', {}, lines));
     this.summary.setAttribute('aria-label', heading);
     this.summary.hidden = faults.length === 0;
     // Only who asked for the calculation is taken to the faults, not who is still typing elsewhere.

@@ -42,7 +42,7 @@ export function comparisonView({ result }: ComparisonAnswer, reading: Reading) {
   return h(
     'section',
     { part: 'comparison' },
-    h('h3', {}, texts.comparison),
+    h('h2', {}, texts.comparison),
     h('div', { class: 'positions' }, (result.positions ?? []).map((position) => positionView(position, reading))),
     (result.additions ?? []).length > 0 &&
       h(
@@ -96,7 +96,7 @@ function positionView({ name, driver_count, before, after, change }: Position, {
     h(
       'thead',
       {},
-      h('tr', {}, h('td'), [texts.now, texts.after, texts.change].map((text) => h('th', { scope: 'col' }, text))),
+      h('tr', {}, h('td'), [texts.before, texts.after, texts.change].map((text) => h('th', { scope: 'col' }, text))),
     ),
     h(
       'tbody',

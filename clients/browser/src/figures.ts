@@ -28,7 +28,7 @@ export function verdictView(verdict: Verdict, { texts }: Reading): HTMLElement {
     'div',
     { class: `verdict ${verdict}`, part: `verdict ${verdict}` },
     h('span', { class: 'sign', 'aria-hidden': 'true' }, SIGN[verdict]),
-    h('div', {}, h('h3', {}, texts[verdict]), h('p', {}, texts[`${verdict}Text`])),
+    h('div', {}, h('h2', {}, texts[verdict]), h('p', {}, texts[`${verdict}Text`])),
   );
 }
 
@@ -52,7 +52,7 @@ export function findingsView(findings: Finding[], reading: Reading) {
   const list = (items: Said[]) => h('ul', {}, items.map((item) => h('li', {}, sentence(item, reading))));
   const open = (level: Verdict, title: string) => {
     const items = group(level);
-    return items.length > 0 && h('section', { class: `findings ${level}`, part: `findings ${level}` }, h('h3', {}, title), list(items));
+    return items.length > 0 && h('section', { class: `findings ${level}`, part: `findings ${level}` }, h('h2', {}, title), list(items));
   };
   const notes = group('note');
   return [
@@ -75,7 +75,7 @@ export function safetyView(safety: string[], { texts }: Reading) {
     h(
       'section',
       { class: 'safety', part: 'safety' },
-      h('h3', {}, texts.safety),
+      h('h2', {}, texts.safety),
       h('ul', {}, [...new Set(safety)].map((caution) => h('li', {}, caution))),
     )
   );

@@ -1,5 +1,6 @@
 import { ask, type Outcome, type Plan, type ReviewAnswer } from './client.js';
 import { h } from './dom.js';
+import { drawingView } from './drawing.js';
 import { Calculating } from './calculating.js';
 import { figure, findingsView, nameOf, safetyView, verdictView, type Reading } from './figures.js';
 import { fill } from './texts.js';
@@ -25,34 +26,41 @@ export function levelFigures({ result }: ReviewAnswer, { texts, numbers }: Readi
   ];
 }
 
-export function channelsView({ result }: ReviewAnswer, { texts, numbers, names }: Reading) {
+export function channelsView(plan: Plan, answer: ReviewAnswer, reading: Reading) {
+  const { result } = answer;
+  const { texts, numbers, names } = reading;
   const head = (text: string, unit?: string) => h('th', { scope: 'col' }, text, unit && h('small', {}, unit));
   const cell = (value?: number, digits = 1) => h('td', {}, value === undefined ? '–' : numbers.number(value, digits));
   return h(
     'section',
     { part: 'channels' },
-    h('h3', {}, texts.channels),
+    h('h2', {}, texts.channels),
     result.main_seat && h('p', {}, fill(texts.channelsAt, { seat: result.main_seat })),
     h(
-      'table',
-      { class: 'channels' },
+      'div',
+      { class: 'beside' },
+      drawingView(plan, answer, reading),
       h(
-        'thead',
-        {},
-        h('tr', {}, head(texts.channel), head(texts.channelLevel, 'dB SPL'), head(texts.delay, 'ms'), head(texts.trim, 'dB'), head(texts.cleanPower, 'W')),
-      ),
-      h(
-        'tbody',
-        {},
-        (result.channels ?? []).map(({ id, largest_level_db_spl, level_db_spl, delay_ms, trim_db, clean_power_w }) =>
-          h(
-            'tr',
-            {},
-            h('th', { scope: 'row' }, nameOf(id!, names)),
-            cell(largest_level_db_spl ?? level_db_spl),
-            cell(delay_ms, 2),
-            cell(trim_db),
-            cell(clean_power_w, 0),
+        'table',
+        { class: 'channels' },
+        h(
+          'thead',
+          {},
+          h('tr', {}, head(texts.channel), head(texts.channelLevel, 'dB SPL'), head(texts.delay, 'ms'), head(texts.trim, 'dB'), head(texts.cleanPower, 'W')),
+        ),
+        h(
+          'tbody',
+          {},
+          (result.channels ?? []).map(({ id, largest_level_db_spl, level_db_spl, delay_ms, trim_db, clean_power_w }) =>
+            h(
+              'tr',
+              {},
+              h('th', { scope: 'row' }, nameOf(id!, names)),
+              cell(largest_level_db_spl ?? level_db_spl),
+              cell(delay_ms, 2),
+              cell(trim_db),
+              cell(clean_power_w, 0),
+            ),
           ),
         ),
       ),
@@ -82,7 +90,7 @@ export class FootwellReview extends Calculating<Plan, ReviewAnswer> {
         figure(texts.weight, mass_change_g === undefined ? undefined : numbers.massChange(mass_change_g)),
         figure(texts.price, price === undefined ? undefined : numbers.money(price)),
       ),
-      channelsView(answer, reading),
+      channelsView(this.data!, answer, reading),
       findingsView(answer.findings, reading),
       safetyView(answer.safety, reading),
     ];

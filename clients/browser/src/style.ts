@@ -26,7 +26,7 @@ export const style = `
 @container (min-width: 56rem) {
   .layout:has(> :not([hidden]) > form) { grid-template-columns: minmax(17rem, 5fr) 12fr; gap: 2.25rem; }
 }
-h3 { margin: 0 0 .5rem; font-size: 1.05rem; line-height: 1.3; }
+h2 { margin: 0 0 .5rem; font-size: 1.05rem; line-height: 1.3; }
 p { margin: 0 0 .5rem; }
 small { font-size: .84rem; color: var(--_quiet); font-weight: normal; }
 ul { margin: 0; padding-left: 1.15rem; }
@@ -72,7 +72,7 @@ button { font: inherit; font-weight: 600; min-height: 2.75rem; padding: .5rem 1.
 button:hover { background: var(--_tint); }
 button.book { color: var(--_on-accent); background: var(--_accent); justify-self: start; }
 button.book:hover { filter: brightness(1.12); }
-button.link { all: unset; cursor: pointer; text-decoration: underline; color: var(--_stop); }
+button.link { all: unset; display: inline; cursor: pointer; text-decoration: underline; color: var(--_stop); }
 :is(button, input, select, summary, .faults):focus-visible, button.link:focus-visible { outline: 3px solid var(--_accent); outline-offset: 2px; }
 
 .notice { padding: 1rem 1.1rem; border: 1px solid var(--_line); border-radius: var(--_radius); background: var(--_tint); margin-bottom: 1.25rem; }
@@ -89,7 +89,7 @@ button.link { all: unset; cursor: pointer; text-decoration: underline; color: va
 .verdict { display: flex; gap: .9rem; padding: 1rem 1.1rem; border-radius: var(--_radius); background: var(--_tint); color: var(--_ok); }
 .verdict.warning { color: var(--_warning); }
 .verdict.stop { color: var(--_stop); }
-.verdict h3 { margin: 0; font-size: 1.2rem; }
+.verdict h2 { margin: 0; font-size: 1.2rem; }
 .verdict p { margin: 0; color: var(--_text); }
 .sign { flex: none; width: 1.9rem; height: 1.9rem; line-height: 1.9rem; text-align: center; font-weight: 700; background: currentColor; border-radius: 50%; }
 .sign { -webkit-text-fill-color: var(--_surface); }
@@ -102,8 +102,8 @@ button.link { all: unset; cursor: pointer; text-decoration: underline; color: va
 .findings:not(details) { border-left: 4px solid; padding: .1rem 0 .1rem 1rem; }
 .findings.stop { border-color: var(--_stop); }
 .findings.warning { border-color: var(--_warning); }
-.findings.stop h3 { color: var(--_stop); }
-.findings.warning h3 { color: var(--_warning); }
+.findings.stop h2 { color: var(--_stop); }
+.findings.warning h2 { color: var(--_warning); }
 .safety { background: var(--_tint); border-radius: var(--_radius); padding: 1rem 1.1rem; font-size: .94rem; }
 
 table { border-collapse: collapse; width: 100%; table-layout: fixed; font-size: .94rem; }
@@ -115,10 +115,19 @@ thead th, thead td { border-top: 0; color: var(--_quiet); font-weight: normal; f
 td small, th small { display: block; }
 td { white-space: nowrap; }
 td small { white-space: normal; line-height: 1.2; }
-.position tr > :first-child { width: 32%; }
-.position tr > :last-child { width: 25%; padding-left: .3rem; }
+.position :is(td, th) { padding-left: .3rem; }
+.position tr > :first-child { width: 31%; padding-left: 0; }
+.position tr > :last-child { width: 24%; }
 .additions tr > :first-child { width: 50%; }
 .channels tr > :first-child { width: 30%; }
 .positions { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(21rem, 100%), 1fr)); gap: 1.5rem 2.25rem; align-items: start; margin-bottom: 1.5rem; }
+.beside { display: flex; flex-wrap: wrap; gap: 1.25rem 2rem; align-items: center; justify-content: center; }
+.beside table { flex: 1 1 17rem; }
+.drawing { flex: 0 1 11.5rem; width: 11.5rem; }
+.drawing .cabin { fill: var(--_tint); stroke: var(--_line); stroke-width: .03; }
+.drawing .seat { fill: var(--_surface); stroke: var(--_quiet); stroke-width: .02; }
+.drawing .main { stroke: var(--_accent); stroke-width: .045; }
+.drawing .driver { fill: var(--_accent); }
+.drawing text { font-size: .145px; fill: var(--_text); }
 .position td:last-child { font-weight: 600; }
 `;

@@ -1,6 +1,5 @@
 /** Every word the elements say of their own. A shop replaces what it wants through `texts`. */
 export const english = {
-  heading: 'What changes in your vehicle',
   vehicle: 'Your vehicle',
   package: 'Package',
   seat: 'Where do you listen?',
@@ -61,17 +60,17 @@ export const english = {
   listening: 'As loud as that',
   listeningText: 'a day at most, for your hearing',
 
-  comparison: 'Now and after',
-  now: 'Now',
+  comparison: 'Before and after',
+  before: 'Before',
   after: 'After',
   change: 'Change',
   nothing: 'nothing',
-  largestLevel: 'Loudest while clean',
-  largestLevelText: 'and what holds it',
+  largestLevel: 'Loudest, clean',
+  largestLevelText: 'held by',
   thermal: 'heat',
   displacement: 'travel',
   amplifier: 'amplifier',
-  sameSetting: 'Same volume setting',
+  sameSetting: 'At same volume',
   bears: 'Power it bears',
   amplifierPower: 'Amplifier gives',
   lowest: 'Lowest useful tone',
@@ -81,6 +80,7 @@ export const english = {
 
   channels: 'Channels',
   channelsAt: 'Levels at the seat: {seat}',
+  drawing: 'The vehicle from above, with the delay of each channel at its loudspeakers',
   channel: 'Channel',
   channelLevel: 'Level',
   delay: 'Delay',

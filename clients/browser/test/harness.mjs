@@ -55,9 +55,10 @@ export async function startBetween(service, port = 0) {
   return between;
 }
 
-export async function startShop(port, service, pages) {
+export async function startShop(port, service) {
+  const pages = {};
   const server = await serve(port, service, pages);
-  return { address: `http://localhost:${port}`, stop: () => server.close(() => {}) && server.closeAllConnections() };
+  return { address: `http://localhost:${port}`, pages, stop: () => server.close(() => {}) && server.closeAllConnections() };
 }
 
 export function startBrowser() {

@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { gzipSync } from 'node:zlib';
 import { retryAfter } from '../dist/client.js';
+import { names } from '../dist/drawing.js';
 import { named, worst } from '../dist/figures.js';
 import { Numbers } from '../dist/numbers.js';
 import { comparisonOf, namesOf, packagesFor, planOf } from '../dist/offer.js';
@@ -138,4 +139,9 @@ test('findings speak of names, and only of ids that can be nothing else', () => 
   names.set('main', 'Main amplifier');
   assert.equal(named('subwoofer_25, other_1: fuse the main cable', names), 'Subwoofer 25 cm in a closed box, other_1: fuse the main cable');
   assert.equal(worst(['ok', 'stop', 'note']), 'stop');
+});
+
+test('a network names whole ids, with or without coil', () => {
+  const network = '(sub.1 + sub.2) || front_left';
+  assert.deepEqual(['sub', 'front_left', 'front', 'su', 'sub_2'].map((id) => names(network, id)), [true, true, false, false, false]);
 });
