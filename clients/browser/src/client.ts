@@ -10,11 +10,12 @@ export type Finding = Schemas['Finding'];
 export type Verdict = ReviewAnswer['verdict'];
 export type Problem = Schemas['Problem'];
 export type Fault = Schemas['Fault'];
-export type Service = Client<paths>;
+/** The contract has JSON beside texts and tables; a page wants JSON. */
+export type Service = Client<paths, 'application/json' | 'application/problem+json'>;
 
 /** All of the contract, typed: `footwell('https://…').POST('/v1/sound-level', {body: …})`. */
 export function footwell(service: string): Service {
-  return createClient<paths>({ baseUrl: service.replace(/\/+$/, '') });
+  return createClient<paths, 'application/json' | 'application/problem+json'>({ baseUrl: service.replace(/\/+$/, '') });
 }
 
 /** What can become of a question. */
@@ -24,9 +25,8 @@ export type Outcome<A> =
   | { kind: 'busy'; after_s: number }
   | { kind: 'silent' | 'refused' | 'late' };
 
-/** The contract has JSON beside texts and tables; these elements ask for JSON only. */
 interface Reply<A> {
-  data?: A | string;
+  data?: A;
   error?: unknown;
   response: Response;
 }
@@ -57,7 +57,7 @@ export async function ask<A>(
 }
 
 function outcome<A>({ data, error, response }: Reply<A>): Outcome<A> {
-  if (data !== undefined && typeof data !== 'string') return { kind: 'answer', answer: data };
+  if (data !== undefined) return { kind: 'answer', answer: data };
   if (response.status === 429 || response.status === 503) {
     return { kind: 'busy', after_s: retryAfter(response.headers.get('Retry-After'), Date.now()) };
   }
@@ -81,7 +81,8 @@ function unlike(status: number): Problem {
 
 /**
  * A browser hides from a page whether a call failed on the way or was refused by CORS. An opaque
- * call tells the two apart: its answer cannot be read, but it arrives.
+ * call tells the two apart: its answer cannot be read, but it arrives. A proxy that answers for an
+ * absent service, without headers for CORS, looks like a refusal.
  */
 async function reachable(service: string): Promise<boolean> {
   try {

@@ -19,6 +19,7 @@ export function drawingView(plan: Plan, { result }: ReviewAnswer, { texts, numbe
     'svg',
     { class: 'drawing', part: 'drawing', viewBox: `${left} ${top} ${width} ${height}`, role: 'img', 'aria-label': texts.drawing },
     svg('rect', { class: 'cabin', x: left + 0.02, y: top + 0.02, width: width - 0.04, height: height - 0.04, rx: 0.4 }),
+    svg('path', { class: 'windscreen', d: `M${left + 0.3} ${top + 0.17}Q${left + width / 2} ${top + 0.05} ${right - 0.3} ${top + 0.17}` }),
     seats.map(({ name, position }) => {
       const { x, y } = onPaper(position);
       const main = name === result.main_seat ? 'seat main' : 'seat';

@@ -115,8 +115,9 @@ thead th, thead td { border-top: 0; color: var(--_quiet); font-weight: normal; f
 td small, th small { display: block; }
 td { white-space: nowrap; }
 td small { white-space: normal; line-height: 1.2; }
+.position { font-size: .92rem; }
 .position :is(td, th) { padding-left: .3rem; }
-.position tr > :first-child { width: 31%; padding-left: 0; }
+.position tr > :first-child { width: 34%; padding-left: 0; }
 .position tr > :last-child { width: 24%; }
 .additions tr > :first-child { width: 50%; }
 .channels tr > :first-child { width: 30%; }
@@ -125,6 +126,7 @@ td small { white-space: normal; line-height: 1.2; }
 .beside table { flex: 1 1 17rem; }
 .drawing { flex: 0 1 11.5rem; width: 11.5rem; }
 .drawing .cabin { fill: var(--_tint); stroke: var(--_line); stroke-width: .03; }
+.drawing .windscreen { fill: none; stroke: var(--_quiet); stroke-width: .03; stroke-linecap: round; }
 .drawing .seat { fill: var(--_surface); stroke: var(--_quiet); stroke-width: .02; }
 .drawing .main { stroke: var(--_accent); stroke-width: .045; }
 .drawing .driver { fill: var(--_accent); }

@@ -1,15 +1,15 @@
 // The elements in a real browser, on a shop's origin, with the built service on another.
 import assert from 'node:assert/strict';
-import { spawn } from 'node:child_process';
+import { execFileSync, spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { mkdirSync, readFileSync } from 'node:fs';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { after, before, test } from 'node:test';
 import { freePort, pause, startBetween, startBrowser, startService, startShop } from './harness.mjs';
 
 const AXE = createRequire(import.meta.url).resolve('axe-core');
 const PICTURES = 'target/screenshots';
-const WIDE = { width: 1280, height: 900 };
+const WIDE = { width: 1280, height: 1000 };
 const PHONE = { width: 360, height: 780 };
 const offer = JSON.parse(readFileSync('demo/offer.json', 'utf8'));
 const guide = readFileSync('../../docs/booking-site.md', 'utf8');
@@ -114,6 +114,7 @@ test('a customer sees what the service answers, and the page loads nothing from 
   assert.deepEqual([...tab.hosts].sort(), [shop.address, between.address].sort());
   assert.deepEqual(tab.errors, []);
   await accessible(tab);
+  await tab.screenshot({ path: `${PICTURES}/guide.png` });
   await picture(tab, 'wide');
   await tab.close();
 });
@@ -339,8 +340,8 @@ test('when the service is down the customer is told, and may try again', async (
 
 test('a page whose origin is not on the list is refused, and says so', async () => {
   const tab = await open({ at: stranger, state: 'refused' });
-  assert.equal(await status(tab), 'This page may not use the calculation service. Please tell the shop.');
-  assert.ok(await tab.getByText(`The service answers, but not to pages of ${stranger.address}.`).isVisible());
+  assert.equal(await status(tab), 'The calculation service gives this page no answer. Please try again later, or tell the shop.');
+  assert.ok(await tab.getByText(`It can be reached, but ${stranger.address} is not on its list, or it is out of order.`).isVisible());
   assert.equal(await tab.getByText('For your safety').count(), 0);
   await accessible(tab);
   await picture(tab, 'refused');
@@ -449,6 +450,15 @@ test('the page of the guide works as it is printed', async () => {
   await fits(tab);
   await accessible(tab);
   await tab.close();
+});
+
+test('the client of the guide is typed, and asks', () => {
+  const [, code] = guide.match(/```ts\n([^]*?)```/);
+  const wrong = `// @ts-expect-error\nvoid footwell('').POST('/v1/wiring-load', { body: { netwrok: '4' } });\n`;
+  writeFileSync('target/guide.mts', code + wrong);
+  execFileSync('node_modules/.bin/tsc', ['--noEmit', '--strict', '--module', 'nodenext', '--target', 'es2022', '--skipLibCheck', 'target/guide.mts']);
+  writeFileSync('target/guide.mjs', code.replace('http://localhost:8080', service.address));
+  assert.equal(execFileSync('node', ['target/guide.mjs'], { encoding: 'utf8' }), '4\n');
 });
 
 test('the commands of the guide are those of the package, and the demo is where it says', async () => {
