@@ -21,6 +21,7 @@ export abstract class Calculating<D, A> extends HTMLElement {
   private readonly status = h('p', { role: 'status', class: 'unseen' });
   private readonly notice = h('div', { class: 'notice', part: 'notice', hidden: true });
   private readonly result = h('div', { class: 'result', part: 'result' });
+  private readonly layout = h('div', { class: 'layout' }, this.controls, h('div', {}, this.status, this.notice, this.result));
   private readonly runner = new Runner<A>((state) => this.show(state));
   private given?: D;
   private replaced: Partial<Texts> = {};
@@ -32,7 +33,7 @@ export abstract class Calculating<D, A> extends HTMLElement {
     shadow.adoptedStyleSheets = [sheet];
     shadow.append(
       h('slot', { name: 'heading' }),
-      h('div', { class: 'layout' }, this.controls, h('div', {}, this.status, this.notice, this.result)),
+      this.layout,
       h('slot', { name: 'after' }),
     );
   }
@@ -81,6 +82,7 @@ export abstract class Calculating<D, A> extends HTMLElement {
   /** Called when data, language or words are new. */
   protected begin(): void {
     try {
+      this.layout.lang = this.texts.lang;
       this.given ??= this.script();
       if (!this.given) return;
       if (!this.service) throw new Error('The attribute service is missing.');

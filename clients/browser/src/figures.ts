@@ -17,6 +17,9 @@ interface Said {
 }
 
 const ORDER: Verdict[] = ['ok', 'note', 'warning', 'stop'];
+/** The service speaks English, whatever the page does. */
+const SERVICE_LANGUAGE = 'en';
+
 const SIGN: Record<Verdict, string> = { ok: '✓', note: '✓', warning: '!', stop: '✕' };
 
 export function worst(verdicts: Verdict[]): Verdict {
@@ -49,7 +52,7 @@ export function figure(label: string, value: string | undefined, ...small: (stri
 export function findingsView(findings: Finding[], reading: Reading) {
   const { texts } = reading;
   const group = (level: Verdict) => merged(findings.filter((finding) => finding.level === level));
-  const list = (items: Said[]) => h('ul', {}, items.map((item) => h('li', {}, sentence(item, reading))));
+  const list = (items: Said[]) => h('ul', { lang: SERVICE_LANGUAGE }, items.map((item) => h('li', {}, sentence(item, reading))));
   const open = (level: Verdict, title: string) => {
     const items = group(level);
     return items.length > 0 && h('section', { class: `findings ${level}`, part: `findings ${level}` }, h('h2', {}, title), list(items));
@@ -76,7 +79,7 @@ export function safetyView(safety: string[], { texts }: Reading) {
       'section',
       { class: 'safety', part: 'safety' },
       h('h2', {}, texts.safety),
-      h('ul', {}, [...new Set(safety)].map((caution) => h('li', {}, caution))),
+      h('ul', { lang: SERVICE_LANGUAGE }, [...new Set(safety)].map((caution) => h('li', {}, caution))),
     )
   );
 }

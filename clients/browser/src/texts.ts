@@ -1,5 +1,7 @@
 /** Every word the elements say of their own. A shop replaces what it wants through `texts`. */
 export const english = {
+  /** Language of these words, for screen readers */
+  lang: 'en',
   vehicle: 'Your vehicle',
   package: 'Package',
   seat: 'Where do you listen?',

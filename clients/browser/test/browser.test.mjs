@@ -240,6 +240,8 @@ test('German readers see and write German numbers', async () => {
   const shown = await element(tab).evaluate((booking) => booking.shadowRoot.textContent);
   assert.match(shown, /1\.046,50\s€/);
   assert.match(shown, /\+5,3\sdB/);
+  const english = await tab.getByText('Loud sound damages hearing').evaluate((caution) => caution.closest('[lang]').lang);
+  assert.equal(english, 'en', 'screen readers speak English sentences as English');
   await unfold(tab);
   const field = measurement(tab, 'Loudspeaker: Front doors, left', 'Forward');
   assert.equal(await field.inputValue(), '0,62');
