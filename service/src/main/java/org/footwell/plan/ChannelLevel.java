@@ -117,7 +117,7 @@ final class ChannelLevel {
     SoundLevelRequest request =
         new SoundLevelRequest(
             part.sensitivity(),
-            part.sensitivityOhm(),
+            part.sensitivityLoad(),
             power,
             null,
             Positions.distance(plan.drivers().get(driver).position(), ear),
