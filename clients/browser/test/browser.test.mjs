@@ -193,13 +193,13 @@ test('what the service refuses stands at the field, wherever in the request it w
   const tab = await open();
   await unfold(tab);
   await measurement(tab, 'Loudspeaker: Front doors, left', 'Up').fill('99');
-  await measurement(tab, 'Factory part: factory 16 cm', 'Power for long').fill('0');
+  await measurement(tab, 'Factory part: factory 16 cm', 'Impedance').fill('0.1');
   await measurement(tab, 'Cabin', 'Length inside').fill('');
   await tab.getByRole('button', { name: 'Calculate again' }).click();
   await settled(tab, 'problem');
   for (const [group, label, fault] of [
     ['Loudspeaker: Front doors, left', 'Up', /^Must be a number from -20 to 20/],
-    ['Factory part: factory 16 cm', 'Power for long', /^Must be a number from 0\.1/],
+    ['Factory part: factory 16 cm', 'Impedance', /^Must be a number from 0\.5/],
     ['Cabin', 'Length inside', /^Is required/],
   ]) {
     const input = measurement(tab, group, label);
@@ -212,9 +212,9 @@ test('what the service refuses stands at the field, wherever in the request it w
   assert.equal(await tab.getByText('For your safety').count(), 0, 'no old result beside the faults');
   await accessible(tab);
   await picture(tab, 'faults');
-  await tab.getByRole('button', { name: /^Factory part: factory 16 cm, Power for long/ }).click();
+  await tab.getByRole('button', { name: /^Factory part: factory 16 cm, Impedance/ }).click();
   await tab.keyboard.press('Control+A');
-  await tab.keyboard.type('20');
+  await tab.keyboard.type('4');
   await measurement(tab, 'Loudspeaker: Front doors, left', 'Up').fill('0.5');
   await measurement(tab, 'Cabin', 'Length inside').fill('2.6');
   await tab.keyboard.press('Enter');
