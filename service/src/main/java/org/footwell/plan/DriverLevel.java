@@ -85,7 +85,7 @@ final class DriverLevel {
     SoundLevelRequest request =
         new SoundLevelRequest(
             part.sensitivity(),
-            part.sensitivityOhm(),
+            part.sensitivityLoad(),
             run.apply(AVERAGE_POWER, cleanPowerW, crest()),
             null,
             Positions.distance(plan.drivers().get(driver).position(), place),

@@ -47,11 +47,11 @@ final class PartReview {
    */
   private static DriverCheckRequest sheet(VehiclePlan.Part part) {
     ImpedanceDriver coil = part.impedance();
-    double joined = part.sensitivityOhm() / part.ratedOhm();
+    double joined = part.sensitivityLoad() / part.ratedOhm();
     Double re = coil == null ? part.reOhm() : coil.reOhm();
     return new DriverCheckRequest(
         part.id(),
-        part.sensitivityOhm(),
+        part.sensitivityLoad(),
         re == null ? null : (Double) (re * joined),
         coil == null ? null : coil.fsHz(),
         coil == null ? null : coil.qms(),

@@ -144,8 +144,12 @@ public record VehiclePlan(
 
     public Part {
       coilCount = coilCount == null ? Integer.valueOf(1) : coilCount;
-      sensitivityOhm = sensitivityOhm == null ? ratedOhm : sensitivityOhm;
       price = Money.plain(price);
+    }
+
+    /** The load the sensitivity is for: no default, or a faulty rated load would be told twice. */
+    double sensitivityLoad() {
+      return sensitivityOhm == null ? ratedOhm : sensitivityOhm;
     }
   }
 

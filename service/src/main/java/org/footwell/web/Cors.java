@@ -28,7 +28,7 @@ final class Cors {
       return;
     }
     response.setHeader(ALLOW_ORIGIN, any ? "*" : origin);
-    response.setHeader("Access-Control-Expose-Headers", "ETag, Footwell-Verdict");
+    response.setHeader("Access-Control-Expose-Headers", "ETag, Footwell-Verdict, Retry-After");
     if (ctx.header("Access-Control-Request-Method") != null) {
       response.setHeader("Access-Control-Allow-Methods", "GET, HEAD, POST");
       response.setHeader("Access-Control-Allow-Headers", "Content-Type, Accept, traceparent");

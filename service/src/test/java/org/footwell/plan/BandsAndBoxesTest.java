@@ -144,7 +144,7 @@ class BandsAndBoxesTest {
                 "/drivers/7",
                 "enclosure",
                 """
-                {"vented": {"box": {"volume_l": 40, "fb_hz": 32}, "port": {"diameter_mm": 60}}}
+                {"vented": {"box": {"volume_l": 40, "fb_hz": 32}, "port": {"diameter_mm": 100}}}
                 """);
     BoxLine box = draft.answer().result().boxes().get(0);
     assertEquals(32, box.resonanceHz(), 1e-9);

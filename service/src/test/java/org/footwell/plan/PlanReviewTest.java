@@ -88,6 +88,13 @@ class PlanReviewTest {
   }
 
   @Test
+  void aFaultyRatedLoadIsToldOnce() {
+    ObjectNode plan = plan();
+    at(plan, "/factory_parts/0").put("rated_ohm", 0.1);
+    assertEquals(List.of("not-allowed /factory_parts/0/rated_ohm"), faults(plan));
+  }
+
+  @Test
   void aPassiveSplitIsJudgedByItsBandsAndLoadsOnce() {
     assertEquals(4, channel(answer(plan()), "front_left").loadOhm(), 1e-12);
     ObjectNode both = plan();

@@ -39,10 +39,11 @@ class CorsTest {
   }
 
   @Test
-  void anAnswerShowsThePageItsTagAndVerdict() {
+  void aPageMayReadTagVerdictAndWhenToComeBack() {
     Response response = given().header("Origin", PAGE).get(PATH + "?" + QUERY);
     assertEquals("*", response.header("Access-Control-Allow-Origin"));
-    assertEquals("ETag, Footwell-Verdict", response.header("Access-Control-Expose-Headers"));
+    assertEquals(
+        "ETag, Footwell-Verdict, Retry-After", response.header("Access-Control-Expose-Headers"));
     assertNull(response.header("Access-Control-Max-Age"));
   }
 

@@ -1,0 +1,142 @@
+import { Calculating } from './calculating.js';
+import { Chooser } from './chooser.js';
+import type { ComparisonAnswer, Comparison, Fault, Finding, Outcome, Plan, Problem, ReviewAnswer, Verdict } from './client.js';
+import { askComparison, comparisonView, totalFigures } from './comparison.js';
+import { h } from './dom.js';
+import { findingsView, safetyView, verdictView, worst, type Reading } from './figures.js';
+import { comparisonOf, namesOf, planOf, type Offer, type Package, type Vehicle } from './offer.js';
+import { originOf, type Origins } from './pointer.js';
+import { askReview, channelsView, levelFigures } from './review.js';
+import { fill } from './texts.js';
+
+/** What the events `footwell-result` and `footwell-book` carry. */
+export interface Booking {
+  vehicle: Vehicle;
+  package: Package;
+  plan: Plan;
+  comparison: Comparison;
+  verdict: Verdict;
+  review_answer: ReviewAnswer;
+  comparison_answer: ComparisonAnswer;
+}
+
+/** `<footwell-booking>`: a customer chooses vehicle and package and sees what changes. */
+export class FootwellBooking extends Calculating<Offer, Booking> {
+  static override observedAttributes = [...super.observedAttributes, 'vehicle', 'package', 'preset'];
+  private chooser!: Chooser;
+  private shownNames = new Map<string, string>();
+
+  protected override prepare(): void {
+    const start = { vehicle: this.getAttribute('vehicle'), package: this.getAttribute('package') };
+    this.chooser = new Chooser(this.data!, this.texts, this.numbers, start, (after_ms) => this.calculate(after_ms));
+    this.controls.hidden = this.hasAttribute('preset');
+    this.controls.replaceChildren(this.chooser.form);
+  }
+
+  protected override get currency() {
+    return this.data?.currency;
+  }
+
+  protected override get names() {
+    return this.shownNames;
+  }
+
+  protected async question(signal: AbortSignal): Promise<Outcome<Booking>> {
+    const { vehicle, package: chosen, faults } = this.chooser.read();
+    this.chooser.show(faults);
+    if (faults.length > 0) return { kind: 'problem', problem: { type: 'about:blank', title: '', status: 0, detail: '', errors: faults } };
+    this.shownNames = namesOf(vehicle, chosen);
+    const plan = planOf(vehicle, chosen);
+    const comparison = comparisonOf(vehicle, chosen, this.currency);
+    const [review, compared] = await Promise.all([
+      askReview(this.service, this.timeout_s, plan.request, signal),
+      askComparison(this.service, this.timeout_s, comparison.request, signal),
+    ]);
+    const failure = worse(traced(review, plan.origins), traced(compared, comparison.origins));
+    if (failure) return failure;
+    const review_answer = (review as { answer: ReviewAnswer }).answer;
+    const comparison_answer = (compared as { answer: ComparisonAnswer }).answer;
+    const verdict = worst([review_answer.verdict, comparison_answer.verdict]);
+    return {
+      kind: 'answer',
+      answer: { vehicle, package: chosen, plan: plan.request, comparison: comparison.request, verdict, review_answer, comparison_answer },
+    };
+  }
+
+  protected summary({ verdict, comparison_answer }: Booking, { texts, numbers }: Reading): string {
+    const { level_change_db, price } = comparison_answer.result.totals ?? {};
+    const figures = [
+      level_change_db !== undefined && `${texts.louder}: ${numbers.change(level_change_db, 'dB')}`,
+      price !== undefined && `${texts.price}: ${numbers.money(price)}`,
+    ].filter(Boolean);
+    return fill(texts.done, { verdict: texts[verdict], figures: figures.join(', ') });
+  }
+
+  protected view(booking: Booking, reading: Reading) {
+    const { verdict, review_answer, comparison_answer } = booking;
+    const { texts } = reading;
+    const book = () => this.dispatchEvent(new CustomEvent('footwell-book', { detail: booking, bubbles: true, composed: true }));
+    return [
+      verdictView(verdict, reading),
+      h('dl', { class: 'figures', part: 'figures' }, totalFigures(comparison_answer, reading), levelFigures(review_answer, reading)),
+      findingsView(findings(review_answer, comparison_answer), reading),
+      comparisonView(comparison_answer, reading),
+      channelsView(booking.plan, review_answer, reading),
+      safetyView([...review_answer.safety, ...comparison_answer.safety], reading),
+      h(
+        'button',
+        { type: 'button', class: 'book', part: 'button book', click: book },
+        verdict === 'stop' ? texts.bookStop : texts.book,
+      ),
+    ];
+  }
+
+  protected override problem(detail: string, faults: Fault[]): void {
+    if (faults.length === 0 || this.hasAttribute('preset')) return super.problem(detail, faults);
+    this.fail(this.chooser.show(faults));
+  }
+}
+
+/**
+ * The plan knows drivers and amplifiers only, the comparison everything that comes in: what both say
+ * of mass and price is shown as the comparison says it.
+ */
+function findings(review: ReviewAnswer, comparison: ComparisonAnswer): Finding[] {
+  const { mass_change_g, price } = comparison.result.totals ?? {};
+  const said = new Set(comparison.findings.map(({ code }) => code));
+  const fuller: Record<string, boolean> = {
+    heavier: said.has('vehicle-heavier'),
+    'heavy-parts': said.has('heavy-part'),
+    'mass-not-known': mass_change_g !== undefined,
+    'price-not-known': price !== undefined,
+  };
+  return [...review.findings.filter(({ code }) => !fuller[code]), ...comparison.findings];
+}
+
+/** The same outcome with faults that point to where the customer or the shop stated it. */
+function traced<A>(outcome: Outcome<A>, origins: Origins): Outcome<A> {
+  if (outcome.kind !== 'problem') return outcome;
+  const errors = outcome.problem.errors?.map((fault) => ({
+    ...fault,
+    pointer: originOf(fault.pointer, origins),
+    detail: withoutPath(fault),
+  }));
+  return { kind: 'problem', problem: { ...outcome.problem, errors } };
+}
+
+/** The sentence begins with the field's path, which says nothing beside the field itself. */
+function withoutPath({ pointer, detail }: Fault): string {
+  const path = `${pointer.slice(1).replaceAll('/', '.')} `;
+  return detail.startsWith(path) ? detail.charAt(path.length).toUpperCase() + detail.slice(path.length + 1) : detail;
+}
+
+/** What went wrong, if anything: faults of both, or what kept either from answering. */
+function worse(one: Outcome<unknown>, other: Outcome<unknown>): Outcome<never> | undefined {
+  const failures = [one, other].filter((outcome) => outcome.kind !== 'answer') as Outcome<never>[];
+  const problems = failures.filter((outcome) => outcome.kind === 'problem') as { problem: Problem }[];
+  const first = failures.find((outcome) => outcome.kind !== 'problem') ?? failures[0];
+  if (first?.kind !== 'problem') return first;
+  const faults = problems.flatMap(({ problem }) => problem.errors ?? []);
+  const errors = [...new Map(faults.map((fault) => [`${fault.pointer} ${fault.code}`, fault])).values()];
+  return { kind: 'problem', problem: { ...first.problem, errors } };
+}

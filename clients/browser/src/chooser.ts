@@ -1,0 +1,203 @@
+import type { Fault } from './client.js';
+import { h, type Child } from './dom.js';
+import { groupsOf, type Field } from './fields.js';
+import type { Numbers } from './numbers.js';
+import { packagesFor, type Offer, type Package, type Vehicle } from './offer.js';
+import { at, put } from './pointer.js';
+import { fill, type Texts } from './texts.js';
+
+/** What a customer enters: vehicle, package, seat and measurements. */
+export class Chooser {
+  readonly form = h('form', { part: 'form', novalidate: true, submit: (event) => this.submit(event) });
+  private readonly rest = h('div');
+  private readonly summary = h('div', { class: 'faults', part: 'faults', tabindex: -1, role: 'group', hidden: true });
+  private inputs = new Map<string, HTMLInputElement>();
+  private wantsFocus = false;
+  private original: Vehicle;
+  private chosen: Package;
+  private seat = 0;
+
+  constructor(
+    private readonly offer: Offer,
+    private readonly texts: Texts,
+    private readonly numbers: Numbers,
+    start: { vehicle?: string | null; package?: string | null },
+    private readonly changed: (after_ms: number) => void,
+  ) {
+    const { vehicles } = offer;
+    if (!vehicles?.length) throw new Error('It has no vehicles.');
+    this.original = named(vehicles, start.vehicle);
+    this.chosen = named(this.packages, start.package);
+    const options = vehicles.map(({ id, vehicle }) => h('option', { value: id, selected: id === this.original.id }, vehicle.name));
+    const select = h('select', { id: 'vehicle', part: 'field', change: () => this.take(select.value) }, options);
+    this.form.append(
+      this.summary,
+      h('div', { part: 'vehicle', class: 'vehicle' }, h('label', { for: 'vehicle' }, texts.vehicle), select),
+      this.rest,
+    );
+    this.build();
+  }
+
+  /** Vehicle and package as entered, and the fields that cannot be read. */
+  read(): { vehicle: Vehicle; package: Package; faults: Fault[] } {
+    const vehicle = structuredClone(this.original);
+    const faults: Fault[] = [];
+    for (const [pointer, input] of this.inputs) {
+      const text = input.value.trim();
+      const value = text === '' ? undefined : this.numbers.parse(text);
+      if (Number.isNaN(value)) {
+        faults.push({ pointer, code: '', detail: fill(this.texts.notANumber, { example: this.numbers.field(1.25) }) });
+      }
+      put(vehicle, pointer, value);
+    }
+    // Levels are given for the seat of largest weight.
+    const most = Math.max(...vehicle.seats.map(weight));
+    if (this.seat !== heaviest(vehicle)) vehicle.seats[this.seat].weight = Math.min(most + 1, 1000);
+    return { vehicle, package: this.chosen, faults };
+  }
+
+  /** Shows every fault at its field, and all of them in a summary that leads there. */
+  show(faults: Fault[]): string {
+    for (const input of this.inputs.values()) this.mark(input, '');
+    const lines = faults.map((fault) => {
+      const input = this.inputOf(fault.pointer);
+      if (!input) {
+        const place = fault.pointer.startsWith('package:') && `${this.texts.packageFault}: `;
+        return h('li', {}, place, fault.detail, ' ', h('code', {}, fault.pointer.replace('package:', '')));
+      }
+      this.mark(input, fault.detail);
+      const text = `${input.dataset.legend}, ${input.dataset.label}: ${fault.detail}`;
+      return h('li', {}, h('button', { type: 'button', class: 'link', click: () => reveal(input) }, text));
+    });
+    const count = faults.length === 1 ? this.texts.entry : fill(this.texts.entries, { count: faults.length });
+    const heading = fill(this.texts.check, { count });
+    this.summary.replaceChildren(h('h2', {}, heading), h('ul', {}, lines));
+    this.summary.setAttribute('aria-label', heading);
+    this.summary.hidden = faults.length === 0;
+    // Only who asked for the calculation is taken to the faults, not who is still typing elsewhere.
+    if (faults.length > 0 && this.wantsFocus) this.summary.focus();
+    if (faults.length > 0) this.wantsFocus = false;
+    return heading;
+  }
+
+  private get packages(): Package[] {
+    const fitting = packagesFor(this.original, this.offer);
+    if (fitting.length === 0) throw new Error(`It has no package for ${this.original.vehicle.name}.`);
+    return fitting;
+  }
+
+  private take(id: string): void {
+    this.original = named(this.offer.vehicles, id);
+    this.chosen = named(this.packages, this.chosen.id);
+    this.build();
+    this.changed(0);
+  }
+
+  private submit(event: Event): void {
+    event.preventDefault();
+    this.wantsFocus = true;
+    this.changed(0);
+  }
+
+  private build(): void {
+    const { texts, original } = this;
+    const { seats } = original;
+    this.seat = heaviest(original);
+    this.inputs.clear();
+    this.rest.replaceChildren(
+      h(
+        'fieldset',
+        { part: 'package', class: 'choice' },
+        h('legend', {}, texts.package),
+        this.packages.map((one) =>
+          choice('package', one.id, one === this.chosen, [h('b', {}, one.name), one.text && h('small', {}, one.text)], () => {
+            this.chosen = one;
+            this.changed(150);
+          }),
+        ),
+      ),
+    );
+    if (seats.length > 1) {
+      const choices = seats.map(({ name }, index) =>
+        choice('seat', String(index), index === this.seat, [name], () => {
+          this.seat = index;
+          this.changed(150);
+        }),
+      );
+      this.rest.append(h('fieldset', { part: 'seat', class: 'choice seats' }, h('legend', {}, texts.seat), choices));
+    }
+    const groups = groupsOf(original, texts).map(({ legend, fields }) =>
+      h(
+        'fieldset',
+        { class: 'group' },
+        h('legend', {}, legend),
+        h('div', { class: 'fields' }, fields.map((field) => this.field(field, legend))),
+      ),
+    );
+    this.rest.append(
+      h(
+        'details',
+        { part: 'measurements' },
+        h('summary', {}, texts.measurements),
+        h('p', {}, texts.measurementsHint),
+        h('p', {}, texts.origin),
+        groups,
+        h('button', { type: 'submit', part: 'button' }, texts.calculate),
+      ),
+    );
+  }
+
+  private field({ pointer, label, unit }: Field, legend: string): HTMLElement {
+    const id = `field${pointer.replaceAll('/', '-')}`;
+    const value = at(this.original, pointer);
+    const input = h('input', {
+      id,
+      part: 'field',
+      inputmode: 'decimal',
+      autocomplete: 'off',
+      value: typeof value === 'number' ? this.numbers.field(value) : '',
+      'aria-describedby': `${id}-fault`,
+      'data-label': label,
+      'data-legend': legend,
+    });
+    this.inputs.set(pointer, input);
+    return h(
+      'div',
+      { class: 'field' },
+      h('label', { for: id }, label, h('small', {}, unit)),
+      input,
+      h('p', { id: `${id}-fault`, class: 'fault', part: 'fault' }),
+    );
+  }
+
+  private inputOf(pointer: string): HTMLInputElement | undefined {
+    const below = [...this.inputs].find(([own]) => own.startsWith(`${pointer}/`));
+    return this.inputs.get(pointer) ?? below?.[1];
+  }
+
+  private mark(input: HTMLInputElement, fault: string): void {
+    input.setAttribute('aria-invalid', String(fault !== ''));
+    input.parentElement!.querySelector('.fault')!.textContent = fault;
+  }
+}
+
+function choice(group: string, value: string, checked: boolean, label: Child, taken: () => void): HTMLElement {
+  return h('label', {}, h('input', { type: 'radio', name: group, value, checked, change: taken }), h('span', {}, label));
+}
+
+function reveal(input: HTMLInputElement): void {
+  input.closest('details')!.open = true;
+  input.focus();
+}
+
+function named<T extends { id: string }>(items: T[], id?: string | null): T {
+  return items.find((item) => item.id === id) ?? items[0];
+}
+
+function weight({ weight = 1 }: Vehicle['seats'][number]): number {
+  return weight;
+}
+
+function heaviest({ seats }: Vehicle): number {
+  return seats.map(weight).indexOf(Math.max(...seats.map(weight)));
+}

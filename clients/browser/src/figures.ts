@@ -1,0 +1,110 @@
+import type { Finding, Verdict } from './client.js';
+import { h } from './dom.js';
+import type { Numbers } from './numbers.js';
+import { spoken } from './offer.js';
+import { fill, type Texts } from './texts.js';
+
+/** What every view needs beside the answer. */
+export interface Reading {
+  numbers: Numbers;
+  texts: Texts;
+  names: Map<string, string>;
+}
+
+interface Said {
+  text: string;
+  subjects: string[];
+}
+
+const ORDER: Verdict[] = ['ok', 'note', 'warning', 'stop'];
+/** The service speaks English, whatever the page does. */
+const SERVICE_LANGUAGE = 'en';
+
+const SIGN: Record<Verdict, string> = { ok: '✓', note: '✓', warning: '!', stop: '✕' };
+
+export function worst(verdicts: Verdict[]): Verdict {
+  return ORDER[Math.max(...verdicts.map((verdict) => ORDER.indexOf(verdict)))];
+}
+
+export function verdictView(verdict: Verdict, { texts }: Reading): HTMLElement {
+  return h(
+    'div',
+    { class: `verdict ${verdict}`, part: `verdict ${verdict}` },
+    h('span', { class: 'sign', 'aria-hidden': 'true' }, SIGN[verdict]),
+    h('div', {}, h('h2', {}, texts[verdict]), h('p', {}, texts[`${verdict}Text`])),
+  );
+}
+
+/** One large figure; absent where the answer has none. */
+export function figure(label: string, value: string | undefined, ...small: (string | undefined)[]) {
+  return (
+    value !== undefined &&
+    h(
+      'div',
+      { class: 'figure', part: 'figure' },
+      h('dt', {}, label),
+      h('dd', {}, h('strong', {}, value), small.filter(Boolean).map((line) => h('small', {}, line!))),
+    )
+  );
+}
+
+/** Stops and warnings stand open; notes, which are for the fitter, can be unfolded. */
+export function findingsView(findings: Finding[], reading: Reading) {
+  const { texts } = reading;
+  const group = (level: Verdict) => merged(findings.filter((finding) => finding.level === level));
+  const list = (items: Said[]) => h('ul', { lang: SERVICE_LANGUAGE }, items.map((item) => h('li', {}, sentence(item, reading))));
+  const open = (level: Verdict, title: string) => {
+    const items = group(level);
+    return items.length > 0 && h('section', { class: `findings ${level}`, part: `findings ${level}` }, h('h2', {}, title), list(items));
+  };
+  const notes = group('note');
+  return [
+    open('stop', texts.stops),
+    open('warning', texts.warnings),
+    notes.length > 0 &&
+      h(
+        'details',
+        { class: 'findings note', part: 'findings note' },
+        h('summary', {}, fill(texts.notes, { count: notes.length })),
+        list(notes),
+      ),
+  ];
+}
+
+/** Cautions are always shown. */
+export function safetyView(safety: string[], { texts }: Reading) {
+  return (
+    safety.length > 0 &&
+    h(
+      'section',
+      { class: 'safety', part: 'safety' },
+      h('h2', {}, texts.safety),
+      h('ul', { lang: SERVICE_LANGUAGE }, [...new Set(safety)].map((caution) => h('li', {}, caution))),
+    )
+  );
+}
+
+export function nameOf(id: string, names: Map<string, string>): string {
+  return names.get(id) ?? spoken(id);
+}
+
+function sentence({ subjects, text }: Said, { names }: Reading) {
+  const about = subjects.map((subject) => nameOf(subject, names)).join(', ');
+  return [about && [h('b', {}, about), ': '], named(text, names)];
+}
+
+/** Ids that no sentence has by chance are put as names; an id such as main is left alone. */
+export function named(text: string, names: Map<string, string>): string {
+  return text.replace(/[A-Za-z][A-Za-z0-9]*(?:[_-][A-Za-z0-9]+)+/g, (id) => names.get(id) ?? id);
+}
+
+/** What is said of several parts in the same words is said once. */
+function merged(findings: Finding[]): Said[] {
+  const said = new Map<string, Said>();
+  for (const { text, subject } of findings) {
+    const one = said.get(text) ?? { text, subjects: [] };
+    said.set(text, one);
+    if (subject && !one.subjects.includes(subject)) one.subjects.push(subject);
+  }
+  return [...said.values()];
+}

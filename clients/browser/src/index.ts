@@ -1,0 +1,14 @@
+import { FootwellBooking } from './booking.js';
+import { FootwellComparison } from './comparison.js';
+import { FootwellReview } from './review.js';
+
+customElements.define('footwell-booking', FootwellBooking);
+customElements.define('footwell-comparison', FootwellComparison);
+customElements.define('footwell-review', FootwellReview);
+
+export { FootwellBooking, FootwellComparison, FootwellReview };
+export type { Booking } from './booking.js';
+export type { Offer, Package, Place, Vehicle } from './offer.js';
+export { english } from './texts.js';
+export type { Texts } from './texts.js';
+export * from './client.js';

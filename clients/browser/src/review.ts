@@ -1,0 +1,98 @@
+import { ask, type Outcome, type Plan, type ReviewAnswer } from './client.js';
+import { h } from './dom.js';
+import { drawingView } from './drawing.js';
+import { Calculating } from './calculating.js';
+import { figure, findingsView, nameOf, safetyView, verdictView, type Reading } from './figures.js';
+import { fill } from './texts.js';
+
+export function askReview(service: string, timeout_s: number, plan: Plan, signal: AbortSignal): Promise<Outcome<ReviewAnswer>> {
+  return ask(service, timeout_s, signal, (client, signal) => client.POST('/v1/plan-review', { body: plan, signal }));
+}
+
+/** Figures of a plan that the booking element shows as well. */
+export function levelFigures({ result }: ReviewAnswer, { texts, numbers }: Reading) {
+  const { level_db_spl, level_dba, exposure_allowed_h } = result;
+  return [
+    figure(
+      texts.level,
+      level_db_spl === undefined ? undefined : numbers.unit(level_db_spl, 'dB', 0),
+      level_dba === undefined ? undefined : fill(texts.levelText, { dba: numbers.unit(level_dba, 'dBA', 0) }),
+    ),
+    figure(
+      texts.listening,
+      exposure_allowed_h === undefined ? undefined : numbers.hours(exposure_allowed_h),
+      texts.listeningText,
+    ),
+  ];
+}
+
+export function channelsView(plan: Plan, answer: ReviewAnswer, reading: Reading) {
+  const { result } = answer;
+  const { texts, numbers, names } = reading;
+  const head = (text: string, unit?: string) => h('th', { scope: 'col' }, text, unit && h('small', {}, unit));
+  const cell = (value?: number, digits = 1) => h('td', {}, value === undefined ? '–' : numbers.number(value, digits));
+  return h(
+    'section',
+    { part: 'channels' },
+    h('h2', {}, texts.channels),
+    result.main_seat && h('p', {}, fill(texts.channelsAt, { seat: result.main_seat })),
+    h(
+      'div',
+      { class: 'beside' },
+      drawingView(plan, answer, reading),
+      h(
+        'table',
+        { class: 'channels' },
+        h(
+          'thead',
+          {},
+          h('tr', {}, head(texts.channel), head(texts.channelLevel, 'dB SPL'), head(texts.delay, 'ms'), head(texts.trim, 'dB'), head(texts.cleanPower, 'W')),
+        ),
+        h(
+          'tbody',
+          {},
+          (result.channels ?? []).map(({ id, largest_level_db_spl, level_db_spl, delay_ms, trim_db, clean_power_w }) =>
+            h(
+              'tr',
+              {},
+              h('th', { scope: 'row' }, nameOf(id!, names)),
+              cell(largest_level_db_spl ?? level_db_spl),
+              cell(delay_ms, 2),
+              cell(trim_db),
+              cell(clean_power_w, 0),
+            ),
+          ),
+        ),
+      ),
+    ),
+  );
+}
+
+/** `<footwell-review>`: what plan-review says of one plan. */
+export class FootwellReview extends Calculating<Plan, ReviewAnswer> {
+  protected question(signal: AbortSignal) {
+    return askReview(this.service, this.timeout_s, this.data!, signal);
+  }
+
+  protected summary(answer: ReviewAnswer, { texts }: Reading): string {
+    return texts[answer.verdict];
+  }
+
+  protected view(answer: ReviewAnswer, reading: Reading) {
+    const { texts, numbers } = reading;
+    const { mass_change_g, price } = answer.result;
+    return [
+      verdictView(answer.verdict, reading),
+      h(
+        'dl',
+        { class: 'figures', part: 'figures' },
+        levelFigures(answer, reading),
+        figure(texts.weight, mass_change_g === undefined ? undefined : numbers.massChange(mass_change_g)),
+        figure(texts.price, price === undefined ? undefined : numbers.money(price)),
+      ),
+      channelsView(this.data!, answer, reading),
+      findingsView(answer.findings, reading),
+      safetyView(answer.safety, reading),
+    ];
+  }
+}

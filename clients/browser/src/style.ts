@@ -1,0 +1,135 @@
+export const style = `
+:host {
+  --_accent: var(--footwell-accent, #1d5c63);
+  --_on-accent: var(--footwell-on-accent, #fff);
+  --_text: var(--footwell-text, #22282b);
+  --_quiet: var(--footwell-quiet, #56626a);
+  --_surface: var(--footwell-surface, #fff);
+  --_tint: var(--footwell-tint, #f3f6f5);
+  --_line: var(--footwell-line, #d5dddd);
+  --_stop: var(--footwell-stop, #a3262a);
+  --_warning: var(--footwell-warning, #8a5300);
+  --_ok: var(--footwell-ok, #22653d);
+  --_radius: var(--footwell-radius, 10px);
+  display: block;
+  container-type: inline-size;
+  color: var(--_text);
+  font-family: var(--footwell-font, inherit);
+  line-height: 1.45;
+  font-variant-numeric: tabular-nums;
+}
+* { box-sizing: border-box; }
+[hidden] { display: none !important; }
+.unseen { position: absolute; width: 1px; height: 1px; margin: -1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
+.layout { display: grid; gap: 1.5rem; align-items: start; }
+.layout > * { min-width: 0; }
+@container (min-width: 56rem) {
+  .layout:has(> :not([hidden]) > form) { grid-template-columns: minmax(17rem, 5fr) 12fr; gap: 2.25rem; }
+}
+h2 { margin: 0 0 .5rem; font-size: 1.05rem; line-height: 1.3; }
+p { margin: 0 0 .5rem; }
+small { font-size: .84rem; color: var(--_quiet); font-weight: normal; }
+ul { margin: 0; padding-left: 1.15rem; }
+li + li { margin-top: .45rem; }
+code { font-size: .84rem; overflow-wrap: anywhere; }
+
+form { display: grid; gap: 1.25rem; }
+form > div:not(.faults) { display: grid; gap: 1.25rem; }
+.vehicle { gap: .35rem !important; }
+fieldset { border: 0; margin: 0; padding: 0; min-width: 0; }
+legend, .vehicle label { padding: 0; font-weight: 600; margin-bottom: .45rem; }
+.vehicle label { margin: 0; }
+select, input:not([type=radio]) {
+  font: inherit; color: inherit; width: 100%; min-height: 2.75rem; padding: .4rem .65rem;
+  background: var(--_surface); border: 1px solid var(--_quiet); border-radius: calc(var(--_radius) * .6);
+}
+.choice label { display: flex; gap: .65rem; align-items: baseline; padding: .7rem .8rem; cursor: pointer;
+  background: var(--_surface); border: 1px solid var(--_line); border-radius: var(--_radius); }
+.choice label + label { margin-top: .5rem; }
+.choice label:hover { border-color: var(--_accent); }
+.choice label:has(:checked) { border-color: var(--_accent); box-shadow: inset 0 0 0 1px var(--_accent); background: var(--_tint); }
+.choice small { display: block; }
+.choice input { accent-color: var(--_accent); flex: none; }
+.seats { display: flex; flex-wrap: wrap; gap: .5rem; }
+.seats legend { float: left; width: 100%; }
+.seats label { flex: 1 1 7rem; margin: 0 !important; }
+details { border-top: 1px solid var(--_line); padding-top: .8rem; }
+summary { cursor: pointer; font-weight: 600; padding: .3rem 0; }
+details[open] > summary { margin-bottom: .5rem; }
+details > p { color: var(--_quiet); font-size: .9rem; }
+.group { margin: 1.1rem 0; }
+.group legend { font-size: .95rem; }
+.fields { display: grid; grid-template-columns: repeat(auto-fill, minmax(6.1rem, 1fr)); gap: .6rem; align-items: end; }
+.field label { display: block; font-size: .84rem; margin-bottom: .2rem; }
+.field label small { margin-left: .35em; }
+.field:has([aria-invalid=true]) { grid-column: 1 / -1; }
+[aria-invalid=true] { border-color: var(--_stop) !important; box-shadow: inset 0 0 0 1px var(--_stop); }
+.fault { margin: .25rem 0 0; color: var(--_stop); font-size: .9rem; }
+.fault:empty { display: none; }
+.faults { border: 2px solid var(--_stop); border-radius: var(--_radius); padding: .8rem 1rem; }
+button { font: inherit; font-weight: 600; min-height: 2.75rem; padding: .5rem 1.1rem; cursor: pointer;
+  color: var(--_accent); background: transparent; border: 1px solid var(--_accent); border-radius: calc(var(--_radius) * .6); }
+button:hover { background: var(--_tint); }
+button.book { color: var(--_on-accent); background: var(--_accent); justify-self: start; }
+button.book:hover { filter: brightness(1.12); }
+button.link { all: unset; display: inline; cursor: pointer; text-decoration: underline; color: var(--_stop); }
+:is(button, input, select, summary, .faults):focus-visible, button.link:focus-visible { outline: 3px solid var(--_accent); outline-offset: 2px; }
+
+.notice { padding: 1rem 1.1rem; border: 1px solid var(--_line); border-radius: var(--_radius); background: var(--_tint); margin-bottom: 1.25rem; }
+.notice p:last-child { margin: 0; }
+.notice ul { margin-bottom: .8rem; }
+.loading::before { content: ''; display: inline-block; width: .8em; height: .8em; margin-right: .6em; border-radius: 50%;
+  border: 2px solid var(--_line); border-top-color: var(--_accent); animation: turn 1s linear infinite; }
+@keyframes turn { to { rotate: 1turn; } }
+@media (prefers-reduced-motion: reduce) { .loading::before { animation: none; } }
+.result { display: grid; gap: 1.5rem; }
+.result > * { min-width: 0; }
+.result[aria-busy=true] { opacity: .45; }
+
+.verdict { display: flex; gap: .9rem; padding: 1rem 1.1rem; border-radius: var(--_radius); background: var(--_tint); color: var(--_ok); }
+.verdict.warning { color: var(--_warning); }
+.verdict.stop { color: var(--_stop); }
+.verdict h2 { margin: 0; font-size: 1.2rem; }
+.verdict p { margin: 0; color: var(--_text); }
+.sign { flex: none; width: 1.9rem; height: 1.9rem; line-height: 1.9rem; text-align: center; font-weight: 700; background: currentColor; border-radius: 50%; }
+.sign { -webkit-text-fill-color: var(--_surface); }
+.figures { display: grid; grid-template-columns: repeat(auto-fit, minmax(8.6rem, 1fr)); gap: 1.1rem 1.25rem; margin: 0; }
+.figure dt { font-size: .9rem; color: var(--_quiet); }
+.figure dd { margin: 0; }
+.figure strong { display: block; white-space: nowrap; font-size: 1.4rem; line-height: 1.25; font-weight: 650; letter-spacing: -.01em; }
+.figure small { display: block; line-height: 1.3; }
+
+.findings:not(details) { border-left: 4px solid; padding: .1rem 0 .1rem 1rem; }
+.findings.stop { border-color: var(--_stop); }
+.findings.warning { border-color: var(--_warning); }
+.findings.stop h2 { color: var(--_stop); }
+.findings.warning h2 { color: var(--_warning); }
+.safety { background: var(--_tint); border-radius: var(--_radius); padding: 1rem 1.1rem; font-size: .94rem; }
+
+table { border-collapse: collapse; width: 100%; table-layout: fixed; font-size: .94rem; }
+caption { text-align: left; font-weight: 600; padding: 0 0 .4rem; }
+caption small { display: block; }
+th, td { padding: .38rem 0 .38rem .6rem; text-align: right; vertical-align: baseline; border-top: 1px solid var(--_line); }
+th:first-child { text-align: left; padding-left: 0; font-weight: normal; }
+thead th, thead td { border-top: 0; color: var(--_quiet); font-weight: normal; font-size: .84rem; vertical-align: bottom; }
+td small, th small { display: block; }
+td { white-space: nowrap; }
+td small { white-space: normal; line-height: 1.2; }
+.position { font-size: .92rem; }
+.position :is(td, th) { padding-left: .3rem; }
+.position tr > :first-child { width: 34%; padding-left: 0; }
+.position tr > :last-child { width: 24%; }
+.additions tr > :first-child { width: 50%; }
+.channels tr > :first-child { width: 30%; }
+.positions { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(21rem, 100%), 1fr)); gap: 1.5rem 2.25rem; align-items: start; margin-bottom: 1.5rem; }
+.beside { display: flex; flex-wrap: wrap; gap: 1.25rem 2rem; align-items: center; justify-content: center; }
+.beside table { flex: 1 1 17rem; }
+.drawing { flex: 0 1 11.5rem; width: 11.5rem; }
+.drawing .cabin { fill: var(--_tint); stroke: var(--_line); stroke-width: .03; }
+.drawing .windscreen { fill: none; stroke: var(--_quiet); stroke-width: .03; stroke-linecap: round; }
+.drawing .seat { fill: var(--_surface); stroke: var(--_quiet); stroke-width: .02; }
+.drawing .main { stroke: var(--_accent); stroke-width: .045; }
+.drawing .driver { fill: var(--_accent); }
+.drawing text { font-size: .145px; fill: var(--_text); }
+.position td:last-child { font-weight: 600; }
+`;

@@ -1,0 +1,147 @@
+import assert from 'node:assert/strict';
+import { readFileSync } from 'node:fs';
+import { test } from 'node:test';
+import { gzipSync } from 'node:zlib';
+import { retryAfter } from '../dist/client.js';
+import { names } from '../dist/drawing.js';
+import { named, worst } from '../dist/figures.js';
+import { Numbers } from '../dist/numbers.js';
+import { comparisonOf, namesOf, packagesFor, planOf } from '../dist/offer.js';
+import { at, originOf, put } from '../dist/pointer.js';
+
+const offer = JSON.parse(readFileSync('demo/offer.json', 'utf8'));
+const [lumen, drift] = offer.vehicles;
+const [front, , bass] = offer.packages;
+
+test('what a shop must load is below 25 kB gzipped', (t) => {
+  const size = gzipSync(readFileSync('dist/footwell-booking.js'), { level: 9 }).length;
+  t.diagnostic(`${size} bytes gzipped`);
+  assert.ok(size < 25_000, `${size} bytes`);
+});
+
+test('numbers are written as the reader writes them', () => {
+  const en = new Numbers('en', 'EUR');
+  const de = new Numbers('de', 'EUR');
+  assert.equal(en.money(1046.5), '€1,046.50');
+  assert.equal(de.money(1046.5), '1.046,50\u00a0€');
+  assert.equal(new Numbers('en').money(1046.5), '1,046.50');
+  assert.equal(en.change(-1.25, 'dB'), '−1.3\u202fdB');
+  assert.equal(en.change(-0.01, 'dB'), '0.0\u202fdB');
+  assert.equal(de.change(5.31, 'dB'), '+5,3\u202fdB');
+  assert.equal(en.number(-0.04), '0.0');
+  assert.equal(en.mass(960), '960\u202fg');
+  assert.equal(de.massChange(24650), '+24,7\u202fkg');
+  assert.deepEqual([8, 0.0511, 0.004].map((hours) => en.hours(hours)), ['8 hr', '3.1 min', '14 sec']);
+  assert.equal(de.field(-1234.5), '−1234,5');
+});
+
+test('fields are read in the reader’s language, and never guessed', () => {
+  const en = new Numbers('en');
+  const de = new Numbers('de');
+  for (const [numbers, text, value] of [
+    [en, '0.62', 0.62],
+    [en, '0,62', 0.62],
+    [de, ' −0,62 ', -0.62],
+    [de, '0.620', 0.62],
+    [de, '.5', 0.5],
+    [en, '1250', 1250],
+    [en, '1.250', 1.25],
+    [de, '1,250', 1.25],
+    [de, '1.250', NaN],
+    [en, '1,250', NaN],
+    [en, '1.2.3', NaN],
+    [en, '12 m', NaN],
+    [en, '1e3', NaN],
+    [en, '.', NaN],
+  ]) {
+    assert.equal(numbers.parse(text), value, `${numbers.locale} ${text}`);
+  }
+  for (const value of [0, -2.1, 1234.5, 0.000001]) {
+    for (const numbers of [en, de, new Numbers('fr'), new Numbers('ar-EG')]) {
+      assert.equal(numbers.parse(numbers.field(value)), value, `${numbers.locale} ${value}`);
+    }
+  }
+});
+
+test('Retry-After is seconds or a date, within reason', () => {
+  const now = Date.parse('Wed, 21 Oct 2026 07:28:00 GMT');
+  assert.equal(retryAfter('3', now), 3);
+  assert.equal(retryAfter('Wed, 21 Oct 2026 07:28:07 GMT', now), 7);
+  assert.equal(retryAfter('Wed, 21 Oct 2026 07:00:00 GMT', now), 1);
+  assert.equal(retryAfter('999999', now), 120);
+  assert.equal(retryAfter('0', now), 1);
+  assert.equal(retryAfter('soon', now), 5);
+  assert.equal(retryAfter(null, now), 5);
+});
+
+test('pointers lead to values and back to where they were stated', () => {
+  const document = { a: [{ 'b/c': 1 }] };
+  assert.equal(at(document, '/a/0/b~1c'), 1);
+  assert.equal(at(document, '/a/7/b'), undefined);
+  put(document, '/a/0/b~1c', 2);
+  assert.deepEqual(document, { a: [{ 'b/c': 2 }] });
+  const origins = new Map([['/drivers', 'package:/drivers'], ['/drivers/3/position', '/places/2/position']]);
+  assert.equal(originOf('/drivers/3/position/x_m', origins), '/places/2/position/x_m');
+  assert.equal(originOf('/drivers/3/part', origins), 'package:/drivers/3/part');
+  assert.equal(originOf('/seats/0/position', origins), '/seats/0/position');
+});
+
+test('vehicle and package make a plan of the contract’s fields only', () => {
+  const { request, origins } = planOf(lumen, bass);
+  assert.deepEqual(Object.keys(request).sort(), [
+    'amplifiers', 'channels', 'crossovers', 'drivers', 'factory_parts', 'new_parts', 'processor', 'programme', 'seats', 'vehicle',
+  ]);
+  assert.deepEqual(request.drivers[0], {
+    id: 'front_left_woofer', part: 'woofer_16', band: 'low', replaces: 'factory_door', position: lumen.places[0].position,
+  });
+  const boot = request.drivers.findIndex((driver) => driver.id === 'subwoofer');
+  assert.equal(request.drivers[boot].replaces, undefined);
+  assert.equal(originOf(`/drivers/${boot}/position/x_m`, origins), '/places/6/position/x_m');
+  assert.doesNotMatch(JSON.stringify(request), /compared|stays|place"|range"/);
+});
+
+test('equal drivers on both sides make one position of the comparison', () => {
+  const { request, origins } = comparisonOf(lumen, bass, 'EUR');
+  assert.deepEqual(
+    request.positions.map(({ name, band, driver_count, factory }) => [name, band, driver_count, factory?.name]),
+    [
+      ['Front doors', 'woofer', 2, 'factory 16 cm'],
+      ['Mirror corners', 'tweeter', 2, 'factory tweeter'],
+      ['Rear doors', 'full_range', 2, 'factory 13 cm'],
+      ['Boot', 'subwoofer', 1, undefined],
+    ],
+  );
+  assert.equal(request.positions[0].replacement.fs_hz, 62);
+  assert.equal(request.positions[3].replacement.rated_ohm, 2);
+  assert.deepEqual(request.additions.map(({ name }) => name).slice(0, 2), ['Four-channel amplifier', 'Bass amplifier']);
+  assert.equal(originOf('/positions/2/factory/mass_g', origins), '/factory_parts/2/mass_g');
+  assert.equal(originOf('/positions/3/replacement/mass_g', origins), 'package:/new_parts/3/mass_g');
+});
+
+test('an amplifier that stays is no addition; two kinds of drivers in one place are two positions', () => {
+  const both = structuredClone(front);
+  both.drivers.find((driver) => driver.id === 'front_left_tweeter').place = 'front_door_left';
+  const { positions, additions } = comparisonOf(lumen, both).request;
+  assert.deepEqual(positions.map(({ name }) => name), ['Front doors', 'Front doors, tweeter', 'Mirror corners']);
+  assert.deepEqual(additions.map(({ name }) => name), ['Adapter rings and sealing', 'Fitting']);
+});
+
+test('a package is offered where the vehicle has all its places', () => {
+  assert.deepEqual(packagesFor(drift, offer), [front]);
+  assert.equal(packagesFor(lumen, offer).length, 3);
+  assert.throws(() => planOf(drift, bass), /Halmera Drift, van with two seats has no place rear_door_left/);
+});
+
+test('findings speak of names, and only of ids that can be nothing else', () => {
+  const names = namesOf(lumen, bass);
+  assert.equal(names.get('subwoofer'), 'Subwoofer');
+  assert.equal(names.get('front_left_woofer'), 'Front doors, left');
+  names.set('main', 'Main amplifier');
+  assert.equal(named('subwoofer_25, other_1: fuse the main cable', names), 'Subwoofer 25 cm in a closed box, other_1: fuse the main cable');
+  assert.equal(worst(['ok', 'stop', 'note']), 'stop');
+});
+
+test('a network names whole ids, with or without coil', () => {
+  const network = '(sub.1 + sub.2) || front_left';
+  assert.deepEqual(['sub', 'front_left', 'front', 'su', 'sub_2'].map((id) => names(network, id)), [true, true, false, false, false]);
+});
