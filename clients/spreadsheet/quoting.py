@@ -83,8 +83,8 @@ def worst(verdicts):
 
 
 class Workbook:
-    def __init__(self, contract, demo):
-        self.contract, self.demo = contract, demo
+    def __init__(self, contract, demo, address):
+        self.contract, self.demo, self.address = contract, demo, address
         self.result_column = {key: n for n, (key, *_) in enumerate(RESULTS, 1)}
         self.vehicle = Sheet("Vehicle", [0.6, 6.6, 5.2, 2, 1, 13])
         self.channels = Sheet("Channels", freeze=(FIRST - 1, 1))
@@ -143,7 +143,7 @@ class Workbook:
             ("Quote", None, None, None),
             ("currency", "Currency", "driver-comparison", "currency"),
         ]
-        values = {**self.demo["vehicle"], "address": "http://localhost:8080"}
+        values = {**self.demo["vehicle"], "address": self.address}
         row = 3
         for key, label, calculation, name in rows:
             if label is None:
@@ -524,7 +524,7 @@ class Workbook:
             for i in range(CHANNELS):
                 sheet.put(FIRST + i, column, self.result(i, key, calculation, part, form),
                           {"verdict": "verdict", "says": "says", "name": "output"}.get(key, "output_number" if form else "output_word"), form)
-                sheet.heights[FIRST + i] = 1.5
+                sheet.heights[FIRST + i] = 1.9
         last = FIRST + CHANNELS
         verdicts = self.calls.area(FIRST, 3, self.ready_row, 3)
         end = len(RESULTS)

@@ -17,7 +17,7 @@ var SERVICE = 'https://footwell.example';
  * @customfunction
  */
 function FOOTWELL(calculation, field, ...values) {
-  const query = pairs_(values).map(([name, value]) => encodeURIComponent(name) + '=' + encodeURIComponent(plain_(value)));
+  const query = pairs_(values).map(([name, value]) => encodeURIComponent(name) + '=' + encodeURIComponent(value));
   query.push('field=' + encodeURIComponent(field), 'errors=text');
   const answer = fetch_('/v1/' + encodeURIComponent(calculation) + '?' + query.join('&'), {});
   return answer.failed || typed_(answer.text);
@@ -82,18 +82,15 @@ function nested_(pairs) {
 }
 
 function cells_(answer, wanted) {
-  const fault = answer.error || (answer.errors && answer.errors.map((error) => error.detail).join(' ')) || (answer.result ? '' : answer.detail);
-  if (fault) return wanted.map((field, i) => (i === 0 ? fault : ''));
+  if (!answer.result) {
+    const fault = (answer.errors || [answer]).map((error) => error.detail).join(' ');
+    return wanted.map((_, i) => (i === 0 ? fault : ''));
+  }
   return wanted.map((field) => {
     const start = field.split('.')[0] in answer.result ? answer.result : answer;
-    const found = field.split('.').reduce((here, step) => (here === undefined || here === null ? undefined : here[step]), start);
+    const found = field.split('.').reduce((here, step) => here?.[step], start);
     return found === undefined ? '' : typeof found === 'object' ? JSON.stringify(found) : found;
   });
-}
-
-/** A value as the query takes it; a cell that says true or false does so in the sheet's language otherwise. */
-function plain_(value) {
-  return typeof value === 'boolean' ? (value ? 'true' : 'false') : String(value);
 }
 
 /** A number as a number: the answer has a decimal point whatever the sheet's language is. */

@@ -11,8 +11,6 @@ from com.sun.star.beans import PropertyValue
 SETTINGS = {
     ("Office.Common/Security/Scripting", "SecureURL"): "<it>{folder}</it>",  # links of files in this folder may be followed
     ("Office.Calc/Content/Update", "Link"): "0",  # always
-    ("Office.Calc/Formula/Load", "ODFRecalcMode"): "0",  # always
-    ("Office.Calc/Formula/Load", "OOXMLRecalcMode"): "0",
     ("Setup/L10N", "ooSetupSystemLocale"): "{locale}",
 }
 

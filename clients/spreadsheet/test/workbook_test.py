@@ -27,7 +27,7 @@ SERVICE = os.environ["FOOTWELL_URL"]
 DEMO = json.loads((HERE.parent / "demo.json").read_text(encoding="utf-8"))
 FOLDER = HERE.parent / "target" / "test"
 CONTRACT = Contract()
-BOOK = build(FOLDER, CONTRACT)
+BOOK = build(FOLDER, CONTRACT, SERVICE)
 
 
 def post(calculation, question):
@@ -110,20 +110,29 @@ class Expected:
                 "temperature_c": vehicle["temperature_c"]}
 
 
+RUNNING = {}
+
+
+def running(locale):
+    """A LibreOffice in this language, one for all tests: it starts slowly."""
+    if locale not in RUNNING:
+        profile = tempfile.TemporaryDirectory()
+        unittest.addModuleCleanup(profile.cleanup)
+        RUNNING[locale] = unittest.enterModuleContext(Calc(FOLDER, profile.name, locale))
+    return RUNNING[locale]
+
+
 class Opened(unittest.TestCase):
     """A workbook open in LibreOffice and answered."""
 
     def open(self, kind, locale):
-        profile = self.enterContext(tempfile.TemporaryDirectory())
-        calc = self.enterContext(Calc(FOLDER, profile, locale))
-        self.book = calc.open(FOLDER / f"quoting.{kind}")
+        self.book = running(locale).open(FOLDER / f"quoting.{kind}")
         self.addCleanup(self.book.close)
-        self.book.write(BOOK.cell["address"], SERVICE)
-        for _ in range(40):  # leave to follow links comes a moment after opening
-            self.book.recalculate()
+        for _ in range(40):  # leave to follow links may come a moment after opening
             if self.book.read(BOOK.status) == "The service answers.":
                 return
             time.sleep(0.25)
+            self.book.recalculate()
         self.fail("status: " + str(self.book.read(BOOK.status)))
 
     def result(self, i, key):
@@ -373,7 +382,7 @@ class Files(unittest.TestCase):
             self.assertEqual(("mimetype", zipfile.ZIP_STORED), (file.infolist()[0].filename, file.infolist()[0].compress_type))
 
     def test_two_builds_are_the_same_questions(self):
-        again = build(FOLDER / "again", CONTRACT)
+        again = build(FOLDER / "again", CONTRACT, SERVICE)
         self.assertEqual({k: c.value for k, c in BOOK.calls.cells.items()}, {k: c.value for k, c in again.calls.cells.items()})
 
 
