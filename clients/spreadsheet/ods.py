@@ -13,6 +13,7 @@ NAMES = " ".join(f'xmlns:{short}="{long}"' for short, long in {
     "number": "urn:oasis:names:tc:opendocument:xmlns:datastyle:1.0",
     "of": "urn:oasis:names:tc:opendocument:xmlns:of:1.2",
     "dc": "http://purl.org/dc/elements/1.1/",
+    "ooo": "http://openoffice.org/2004/office",
     "calcext": "urn:org:documentfoundation:names:experimental:calc:xmlns:calcext:1.0"}.items())
 PREFIXED = {"WEBSERVICE", "ENCODEURL"}
 ANY_WIDTH = 2.3
@@ -204,6 +205,7 @@ def settings(sheets):
                   "</config:config-item-map-entry>")
     return document("settings", '<office:settings><config:config-item-set config:name="ooo:view-settings">'
                     '<config:config-item-map-indexed config:name="Views"><config:config-item-map-entry>'
-                    f'{item("ActiveTable", "string", sheets[0].name)}<config:config-item-map-named config:name="Tables">{views}'
-                    "</config:config-item-map-named></config:config-item-map-entry></config:config-item-map-indexed>"
+                    f'{item("ViewId", "string", "view1")}<config:config-item-map-named config:name="Tables">{views}'
+                    f'</config:config-item-map-named>{item("ActiveTable", "string", sheets[0].name)}'
+                    "</config:config-item-map-entry></config:config-item-map-indexed>"
                     "</config:config-item-set></office:settings>")

@@ -1,9 +1,9 @@
 #!/bin/bash
-# Starts the built jar and tries the workbooks and the functions with it. Ends by itself within two
+# Starts the built jar and tries the workbooks and the functions with it. Ends by itself within three
 # minutes, and stops what it started.
 set -euo pipefail
 cd "$(dirname "$0")"
-[ "${BOUNDED:-}" ] || BOUNDED=yes exec timeout 120 ./test.sh
+[ "${BOUNDED:-}" ] || BOUNDED=yes exec timeout 180 ./test.sh
 jar=${FOOTWELL_JAR:-../../service/target/footwell.jar}
 log=$(mktemp)
 

@@ -1,4 +1,6 @@
 """Writes a workbook as Office Open XML."""
+from textwrap import shorten
+
 from openpyxl import Workbook
 from openpyxl.formatting.rule import CellIsRule
 from openpyxl.styles import Alignment, Border, Font, PatternFill, Side
@@ -10,6 +12,7 @@ from sheets import FONT, LINE, STYLES, VERDICTS, translate
 
 # Functions younger than the format stand in it with this prefix.
 YOUNGER = {"WEBSERVICE", "NUMBERVALUE", "ENCODEURL"}
+LONGEST_PROMPT = 255
 
 
 def formula(text):
@@ -69,7 +72,7 @@ def validate(page, sheet):
             if key not in rules:
                 rule = rules[key] = DataValidation(type="list" if source else None, formula1=source, allow_blank=True,
                                                    showErrorMessage=False, showInputMessage=bool(cell.help))
-                rule.prompt = cell.help[:250] or None
+                rule.prompt = shorten(cell.help, LONGEST_PROMPT, placeholder=" …") or None
                 page.add_data_validation(rule)
             rules[key].add(page.cell(row, column))
 

@@ -18,10 +18,12 @@ from xml.etree import ElementTree
 HERE = Path(__file__).resolve().parent
 sys.path[:0] = [str(HERE), str(HERE.parent)]
 
-import quoting  # noqa: E402
+import layout  # noqa: E402
 from build import build  # noqa: E402
 from calc import Calc  # noqa: E402
 from contract import Contract, UnknownName  # noqa: E402
+from plan import plan  # noqa: E402
+from sheets import VERDICTS  # noqa: E402
 
 SERVICE = os.environ["FOOTWELL_URL"]
 DEMO = json.loads((HERE.parent / "demo.json").read_text(encoding="utf-8"))
@@ -34,7 +36,7 @@ def post(calculation, question):
     """The whole answer, or the problem."""
     request = urllib.request.Request(f"{SERVICE}/v1/{calculation}", json.dumps(question).encode(), {"Content-Type": "application/json"})
     try:
-        with urllib.request.urlopen(request) as answer:
+        with urllib.request.urlopen(request, timeout=30) as answer:
             return json.load(answer)
     except urllib.error.HTTPError as refusal:
         raise AssertionError(f"{calculation}: {refusal.read().decode()}") from refusal
@@ -71,8 +73,7 @@ class Expected:
             "ratings": {"supply_v": amplifier["supply_v"], "basis": amplifier["basis"], "points": [
                 {"load_ohm": amplifier[f"load_{n}_ohm"], "power_w": amplifier[f"power_{n}_w"]} for n in (0, 1)]},
             "driver": {"continuous_power_w": count * new["continuous_power_w"], "rated_ohm": load["load_ohm"]}})
-        power = answers["rail-match"]["result"]["clean_power_w"]
-        self.power = power
+        power = answers["rail-match"]["result"]["clean_power_w"] * load["load_ohm"] / load["load_with_cable_ohm"]
         position, seat = ([of[start + axis] for axis in ("x_m", "y_m", "z_m")] for of, start in ((channel, ""), (vehicle, "seat_")))
         distance = sum((here - there) ** 2 for here, there in zip(position, seat)) ** 0.5
         answers["programme power"] = 2 * power / 10 ** (vehicle["crest_factor_db"] / 10)
@@ -136,7 +137,11 @@ class Opened(unittest.TestCase):
         self.fail("status: " + str(self.book.read(BOOK.status)))
 
     def result(self, i, key):
-        return self.book.read(BOOK.results.ref(quoting.FIRST + i, BOOK.result_column[key]))
+        return self.book.read(BOOK.results.ref(layout.FIRST + i, BOOK.result_column[key]))
+
+    def part(self, name, key):
+        row = layout.FIRST + [driver["name"] for driver in DEMO["drivers"]].index(name)
+        return BOOK.parts.ref(row, BOOK.driver_column[key])
 
     def same(self, expected, found, what):
         if isinstance(expected, (int, float)) and not isinstance(expected, bool):
@@ -146,7 +151,7 @@ class Opened(unittest.TestCase):
             self.assertEqual(expected, found, what)
 
     def calls(self, column):
-        return [self.book.read(BOOK.calls.ref(row, column)) for row in range(quoting.FIRST, BOOK.ready_row + 1)]
+        return [self.book.read(BOOK.calls.ref(row, column)) for row in range(layout.FIRST, BOOK.ready_row + 1)]
 
 
 class Figures(Opened):
@@ -177,7 +182,7 @@ class Figures(Opened):
         compared = 0
         for i, answers in enumerate(expected.channels):
             self.same(answers["programme power"], self.result(i, "programme_power_w"), f"{i} programme power")
-            for key, _, calculation, part, *_ in quoting.RESULTS:
+            for key, _, calculation, part, *_ in layout.RESULTS:
                 if calculation == "seat-delays":
                     wanted = expected.delays["result"]["channels"][i][key]
                 elif calculation:
@@ -188,17 +193,25 @@ class Figures(Opened):
                 self.same(wanted, self.result(i, key), f"{i} {key}")
                 compared += 1
             levels = ["ok", "note", "warning", "stop"]
-            worst = max((answers[c]["verdict"] for c in quoting.CALCULATIONS), key=levels.index)
+            worst = max((answers[c]["verdict"] for c in layout.CALCULATIONS), key=levels.index)
             self.assertEqual(worst, self.result(i, "verdict"))
         self.assertEqual(len(DEMO["channels"]) * 13, compared)
+
+    def test_the_review_of_the_whole_plan_agrees(self):
+        self.open("ods", "en-US")
+        reviewed = post("plan-review", plan(DEMO))["result"]["channels"]
+        self.assertEqual(len(DEMO["channels"]), len(reviewed))
+        for i, channel in enumerate(reviewed):
+            for name in ("load_ohm", "clean_power_w", "headroom_db", "limiter_rms_v", "limiter_peak_v", "level_db_spl", "delay_ms"):
+                self.same(channel[name], self.result(i, name), f"{i} {name}")
 
     def check_comparison(self, expected):
         for i, answers in enumerate(expected.channels):
             position = answers["driver-comparison"]["result"]["positions"][0]
             for n, group in enumerate(("before", "after", "change")):
-                for column, (_, side, change, *_) in enumerate(quoting.COMPARISON, 4):
+                for column, (_, side, change, *_) in enumerate(layout.COMPARISON, 4):
                     name = change if group == "change" else side
-                    found = self.book.read(BOOK.comparison.ref(quoting.FIRST + 3 * i + n, column))
+                    found = self.book.read(BOOK.comparison.ref(layout.FIRST + 3 * i + n, column))
                     self.same(position.get(group, {}).get(name), found, f"{i} {group} {name}")
 
     def check_totals(self, expected):
@@ -213,13 +226,13 @@ class Figures(Opened):
         self.assertIsNone(self.book.read(BOOK.totals.ref(row, 8)))
 
     def check_sentences(self, expected):
-        cautions = self.book.read(BOOK.results.ref(quoting.FIRST + quoting.CHANNELS + 4, 1))
-        everything = [answers[c] for answers in expected.channels for c in quoting.CALCULATIONS] + [expected.delays]
+        cautions = self.book.read(BOOK.results.ref(layout.FIRST + layout.CHANNELS + 4, 1))
+        everything = [answers[c] for answers in expected.channels for c in layout.CALCULATIONS] + [expected.delays]
         wanted = {line for answer in everything for line in answer["safety"]}
         self.assertGreater(len(wanted), 3)
         self.assertEqual(wanted, {line.removeprefix("• ") for line in cautions.strip().split("\n")})
         for i, answers in enumerate(expected.channels):
-            findings = [f for c in quoting.CALCULATIONS for f in answers[c]["findings"]]
+            findings = [f for c in layout.CALCULATIONS for f in answers[c]["findings"]]
             says = self.result(i, "says") or ""
             for finding in findings:
                 if finding["level"] in ("warning", "stop"):
@@ -263,17 +276,13 @@ class Addresses(Opened):
         for i, channel in enumerate(more[1:], first + 1):
             self.fill(i, channel)
         self.book.recalculate()
-        self.assertRegex(self.book.read(BOOK.results.ref(quoting.FIRST + quoting.CHANNELS, len(quoting.RESULTS))),
+        self.assertRegex(self.book.read(BOOK.results.ref(layout.FIRST + layout.CHANNELS, len(layout.RESULTS))),
                          r"^The question has \d+ characters, a cell sends at most 2000\.")
         self.assertIsNone(self.result(0, "delay_ms"))
         self.assertEqual(self.result(2, "clean_power_w"), self.result(7, "clean_power_w"))
 
 
 class Faults(Opened):
-    def part(self, name, key):
-        row = quoting.FIRST + [driver["name"] for driver in DEMO["drivers"]].index(name)
-        return BOOK.parts.ref(row, BOOK.driver_column[key])
-
     def test_a_wrong_input_is_a_short_text_in_its_channel_alone(self):
         self.open("ods", "de-DE")
         untouched = self.result(0, "level_db_spl")
@@ -349,6 +358,42 @@ class Faults(Opened):
                 self.assertEqual("fault", self.book.read(BOOK.verdict))
                 self.assertTrue(self.result(0, "says").startswith(sentence))
                 self.assertIsNone(self.result(0, "level_db_spl"))
+
+
+class Looks(Opened):
+    def test_choices_and_explanations_come_from_the_contract(self):
+        for kind in ("ods", "xlsx"):
+            with self.subTest(kind):
+                self.open(kind, "en-US")
+                zone = self.book.cell(BOOK.of_channel(0, "zone")).Validation
+                zones = CONTRACT.choices("driver-comparison", "positions.0.zone")
+                self.assertEqual(zones, zone.getFormula1().replace('"', "").split(";"))
+                self.assertEqual(CONTRACT.help("driver-comparison", "positions.0.zone"), zone.InputMessage)
+                power = self.book.cell(self.part("coaxial 16", "continuous_power_w")).Validation
+                self.assertIn("From 0.1 to 20000", power.InputMessage)
+                network = self.book.cell(BOOK.of_channel(0, "network")).Validation.InputMessage
+                self.assertLessEqual(len(network), 255 if kind == "xlsx" else 1000)
+                parts = self.book.cell(BOOK.of_channel(0, "new")).Validation
+                self.assertRegex(parts.getFormula1(), r"^\$?Parts\.\$A\$6:\$A\$21$")
+
+    def test_headings_stay_and_helpers_are_hidden(self):
+        for kind in ("ods", "xlsx"):
+            with self.subTest(kind):
+                self.open(kind, "en-US")
+                shown = [name for name in self.book.document.Sheets.ElementNames if self.book.document.Sheets.getByName(name).IsVisible]
+                self.assertEqual(["Vehicle", "Channels", "Parts", "Results", "Comparison", "Totals", "Calls"], shown)
+                view = self.book.document.CurrentController
+                for name, frozen in (("Vehicle", False), ("Channels", True), ("Results", True), ("Totals", True)):
+                    view.setActiveSheet(self.book.document.Sheets.getByName(name))
+                    self.assertEqual(frozen, view.hasFrozenPanes(), name)
+
+    def test_a_verdict_has_its_colour(self):
+        for kind in ("ods", "xlsx"):
+            with self.subTest(kind):
+                self.open(kind, "en-US")
+                cell = self.book.cell(BOOK.verdict)
+                conditions = [cell.ConditionalFormat.getByIndex(n).getFormula1() for n in range(cell.ConditionalFormat.Count)]
+                self.assertEqual([f'"{verdict}"' for verdict in VERDICTS], conditions)
 
 
 class Files(unittest.TestCase):
