@@ -1,0 +1,32 @@
+#!/usr/bin/python3
+"""Builds the quoting workbook, quoting.ods and quoting.xlsx, from the contract."""
+import argparse
+import json
+from pathlib import Path
+
+import ods
+import xlsx
+from contract import Contract
+from quoting import Workbook
+
+HERE = Path(__file__).resolve().parent
+AUTHOR = "Footwell"
+ADDRESS = "http://localhost:8080"
+
+
+def build(directory, contract=None, address=ADDRESS):
+    demo = json.loads((HERE / "demo.json").read_text(encoding="utf-8"))
+    workbook = Workbook(contract or Contract(), demo, address)
+    sheets = workbook.build()
+    directory.mkdir(parents=True, exist_ok=True)
+    ods.write(sheets, directory / "quoting.ods", AUTHOR)
+    xlsx.write(sheets, directory / "quoting.xlsx", AUTHOR)
+    return workbook
+
+
+if __name__ == "__main__":
+    options = argparse.ArgumentParser(description=__doc__)
+    options.add_argument("directory", nargs="?", type=Path, default=HERE / "target", help="where to write them")
+    options.add_argument("--address", default=ADDRESS, help="of the service; may be changed in the workbook")
+    chosen = options.parse_args()
+    build(chosen.directory, address=chosen.address)

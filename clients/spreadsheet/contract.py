@@ -1,0 +1,110 @@
+"""What the contract says about the fields a cell may send and read. A name it does not know ends the build."""
+import re
+from pathlib import Path
+
+import yaml
+
+FILE = Path(__file__).resolve().parents[2] / "openapi" / "footwell-v1.yaml"
+OPTIONS = {"format", "field", "workings", "errors", "further_entries"}
+
+
+class UnknownName(Exception):
+    """A workbook asks for something that the contract does not have."""
+
+
+class Contract:
+    def __init__(self, file=FILE):
+        with open(file, encoding="utf-8") as text:
+            self.document = yaml.load(text, Loader=getattr(yaml, "CSafeLoader", yaml.SafeLoader))
+        self.version = self.document["info"]["version"]
+
+    def get(self, path):
+        """The GET of a path such as /v1/sound-level."""
+        try:
+            return self.document["paths"][path]["get"]
+        except KeyError:
+            raise UnknownName(f"the contract has no GET {path}") from None
+
+    def parameter(self, calculation, name):
+        """A parameter of a calculation; an index of a repeated group counts as its first."""
+        wanted = re.sub(r"\.\d+(?=\.|$)", ".0", name)
+        for parameter in self.get("/v1/" + calculation)["parameters"]:
+            if parameter["name"] == wanted:
+                return parameter
+        raise UnknownName(f"{calculation} has no parameter {name}")
+
+    def required(self, calculation):
+        return [p["name"] for p in self.get("/v1/" + calculation)["parameters"] if p.get("required")]
+
+    def choices(self, calculation, name):
+        return self.parameter(calculation, name)["schema"].get("enum", [])
+
+    def choice(self, calculation, name, value):
+        """A value of an enumeration, if it is one."""
+        if value not in self.choices(calculation, name):
+            raise UnknownName(f"{name} of {calculation} cannot be {value}")
+        return value
+
+    def help(self, calculation, name):
+        """What a person should know who types this parameter."""
+        parameter = self.parameter(calculation, name)
+        schema = parameter["schema"]
+        text = parameter["description"]
+        if "minimum" in schema and "maximum" in schema:
+            text += f". From {schema['minimum']:g} to {schema['maximum']:g}"
+        if "default" in schema:
+            text += f". If left out: {schema['default']}"
+        return text + "."
+
+    def result(self, calculation, path):
+        """The schema of a part of an answer by its dotted path in the result; lists are passed through."""
+        here = self._schema(calculation)["properties"]["result"]
+        for name in path.split("."):
+            here = self._resolve(here)
+            here = self._resolve(here["items"]) if here.get("type") == "array" else here
+            if name not in here.get("properties", {}):
+                raise UnknownName(f"the result of {calculation} has no {path}")
+            here = here["properties"][name]
+        return here
+
+    def searchable(self, calculation, path):
+        """The name a search of the answer's text finds first, once it is sure that it finds the right one."""
+        name = path.rsplit(".", 1)[-1]
+        self.result(calculation, path)
+        answer = self._schema(calculation)
+        places = [place for place in self._paths(answer, "") if place.rsplit(".", 1)[-1] == name]
+        required = path in self._resolve(answer["properties"]["result"]).get("required", [])
+        if len(places) > 1 and not (required and places[0] == "result." + path):
+            raise UnknownName(f"{name} stands at several places of {calculation}: {', '.join(places)}")
+        return name
+
+    def _schema(self, calculation):
+        content = self.get("/v1/" + calculation)["responses"]["200"]["content"]
+        return self._resolve(content["application/json"]["schema"])
+
+    def _resolve(self, schema):
+        while "allOf" in schema or "$ref" in schema:
+            schema = schema["allOf"][0] if "allOf" in schema else \
+                self.document["components"]["schemas"][schema["$ref"].rsplit("/", 1)[1]]
+        return schema
+
+    def _paths(self, schema, prefix):
+        schema = self._resolve(schema)
+        if "items" in schema:
+            yield from self._paths(schema["items"], prefix)
+        for name, part in schema.get("properties", {}).items():
+            yield prefix + name
+            yield from self._paths(part, prefix + name + ".")
+
+
+UNITS = {"ohm": "ohm", "w": "W", "v": "V", "a": "A", "db": "dB", "db_spl": "dB SPL", "dba": "dBA", "hz": "Hz", "m": "m",
+         "mm": "mm", "mm2": "mm²", "cm2": "cm²", "cm3": "cm³", "g": "g", "ms": "ms", "c": "°C", "h": "h", "octaves": "octaves"}
+
+
+def unit(name):
+    """The unit that a field's name ends in."""
+    words = name.rsplit(".", 1)[-1].split("_")
+    for length in (2, 1):
+        if len(words) > length and "_".join(words[-length:]) in UNITS:
+            return UNITS["_".join(words[-length:])]
+    return ""

@@ -1,0 +1,211 @@
+"""Writes a workbook as OpenDocument, version 1.2."""
+import zipfile
+from xml.sax.saxutils import escape, quoteattr
+
+from openpyxl.utils import get_column_letter
+
+from sheets import FONT, LINE, STYLES, VERDICTS, translate
+
+TYPE = "application/vnd.oasis.opendocument.spreadsheet"
+NAMES = " ".join(f'xmlns:{short}="{long}"' for short, long in {
+    **{name: f"urn:oasis:names:tc:opendocument:xmlns:{name}:1.0" for name in ("office", "style", "text", "table", "meta", "config")},
+    "fo": "urn:oasis:names:tc:opendocument:xmlns:xsl-fo-compatible:1.0",
+    "number": "urn:oasis:names:tc:opendocument:xmlns:datastyle:1.0",
+    "of": "urn:oasis:names:tc:opendocument:xmlns:of:1.2",
+    "dc": "http://purl.org/dc/elements/1.1/",
+    "ooo": "http://openoffice.org/2004/office",
+    "calcext": "urn:org:documentfoundation:names:experimental:calc:xmlns:calcext:1.0"}.items())
+PREFIXED = {"WEBSERVICE", "ENCODEURL"}
+ANY_WIDTH = 2.3
+
+
+def reference(text):
+    sheet, _, area = text.rpartition("!")
+    first, *last = area.split(":")
+    return f"[{'$' + sheet if sheet else ''}.{first}{''.join(':.' + corner for corner in last)}]"
+
+
+def formula(text):
+    return "of:" + translate(text, reference, lambda name: ("COM.MICROSOFT." if name in PREFIXED else "") + name, ";")
+
+
+def write(sheets, path, author):
+    with zipfile.ZipFile(path, "w", zipfile.ZIP_DEFLATED) as file:
+        # First and not packed, as the format asks for.
+        file.writestr(zipfile.ZipInfo("mimetype"), TYPE)
+        parts = {"content.xml": content(sheets), "styles.xml": named_styles(), "settings.xml": settings(sheets),
+                 "meta.xml": document("meta", f"<office:meta><dc:creator>{escape(author)}</dc:creator></office:meta>")}
+        for name, text in parts.items():
+            file.writestr(name, text)
+        entries = "".join(f'<manifest:file-entry manifest:full-path="{name}" manifest:media-type="text/xml"/>' for name in parts)
+        file.writestr("META-INF/manifest.xml", '<?xml version="1.0" encoding="UTF-8"?>\n<manifest:manifest '
+                      'xmlns:manifest="urn:oasis:names:tc:opendocument:xmlns:manifest:1.0" manifest:version="1.2">'
+                      f'<manifest:file-entry manifest:full-path="/" manifest:version="1.2" manifest:media-type="{TYPE}"/>'
+                      f"{entries}</manifest:manifest>")
+
+
+def document(root, body):
+    return f'<?xml version="1.0" encoding="UTF-8"?>\n<office:document-{root} {NAMES} office:version="1.2">{body}</office:document-{root}>'
+
+
+def number_style(name, pattern):
+    pattern, suffix, _ = (pattern + '""').split('"', 2)
+    decimals = len(pattern.partition(".")[2])
+    grouping = ' number:grouping="true"' if "," in pattern else ""
+    return (f'<number:number-style style:name="{name}"><number:number number:min-integer-digits="1" '
+            f'number:decimal-places="{decimals}" number:min-decimal-places="{decimals}"{grouping}/>'
+            f'<number:text>{suffix}</number:text></number:number-style>')
+
+
+def cell_style(name, style, number=""):
+    text = f'fo:font-size="{style.size}pt" fo:color="#{style.ink}" fo:font-family="{FONT}"'
+    text += ' fo:font-weight="bold"' * style.bold + ' fo:font-style="italic"' * style.italic
+    cell = f'style:vertical-align="{"middle" if style.down == "center" else style.down}" fo:padding="0.08cm"'
+    cell += f' fo:background-color="#{style.fill}"' if style.fill else ""
+    cell += f' fo:border="0.5pt solid #{LINE}"' * style.border + ' fo:wrap-option="wrap"' * style.wrap
+    across = {"left": "start", "right": "end"}.get(style.across, style.across)
+    data = f' style:data-style-name="{number}"' if number else ""
+    return (f'<style:style style:name="{name}" style:family="table-cell"{data}>'
+            f'<style:table-cell-properties {cell}/><style:paragraph-properties fo:text-align="{across}"/>'
+            f"<style:text-properties {text}/></style:style>")
+
+
+def named_styles():
+    verdicts = "".join(
+        f'<style:style style:name="verdict-{verdict}" style:family="table-cell">'
+        f'<style:table-cell-properties fo:background-color="#{fill}"/></style:style>' for verdict, fill in VERDICTS.items())
+    page = ('<style:page-layout style:name="landscape"><style:page-layout-properties style:print-page-order="ltr" fo:page-width="29.7cm" '
+            'fo:page-height="21cm" style:print-orientation="landscape" fo:margin="1.2cm" style:scale-to-X="1" '
+            'style:scale-to-Y="0"/>'
+            "<style:header-style/><style:footer-style/></style:page-layout>")
+    return document("styles", f"<office:styles>{verdicts}</office:styles><office:automatic-styles>{page}</office:automatic-styles>"
+                    '<office:master-styles><style:master-page style:name="page" style:page-layout-name="landscape">'
+                    '<style:header style:display="false"/><style:footer style:display="false"/></style:master-page></office:master-styles>')
+
+
+def content(sheets):
+    cells = [cell for sheet in sheets for cell in sheet.cells.values()]
+    numbers = sorted({cell.number for cell in cells if cell.number})
+    looks = {(cell.style, cell.number) for cell in cells}
+    widths = sorted({width for sheet in sheets for width in sheet.widths} | {ANY_WIDTH})
+    heights = sorted({height for sheet in sheets for height in sheet.heights.values()})
+    styles = "".join(number_style(f"n{i}", pattern) for i, pattern in enumerate(numbers))
+    styles += "".join(cell_style(look(*key), STYLES[key[0]], f"n{numbers.index(key[1])}" if key[1] else "") for key in sorted(looks))
+    styles += "".join(f'<style:style style:name="w{width}" style:family="table-column">'
+                      f'<style:table-column-properties style:column-width="{width}cm"/></style:style>' for width in widths)
+    styles += "".join(f'<style:style style:name="h{height}" style:family="table-row"><style:table-row-properties '
+                      f'style:row-height="{height}cm" style:use-optimal-row-height="false"/></style:style>' for height in heights)
+    styles += ('<style:style style:name="fitting" style:family="table-row"><style:table-row-properties '
+               'style:use-optimal-row-height="true"/></style:style>')
+    styles += "".join(f'<style:style style:name="t{shown}" style:family="table" style:master-page-name="page">'
+                      f'<style:table-properties table:display="{shown}"/></style:style>' for shown in ("true", "false"))
+    rules = Rules()
+    tables = "".join(table(sheet, rules) for sheet in sheets)
+    return document("content", f"<office:automatic-styles>{styles}</office:automatic-styles><office:body><office:spreadsheet>"
+                    # A name is looked for as it stands, as in the other format.
+                    '<table:calculation-settings table:use-regular-expressions="false" table:use-wildcards="true" '
+                    'table:search-criteria-must-apply-to-whole-cell="true"/>'
+                    f"<table:content-validations>{rules.xml()}</table:content-validations>{tables}</office:spreadsheet></office:body>")
+
+
+def look(style, number):
+    """The name of a cell's style."""
+    return style + "".join(c if c.isalnum() else "_" for c in number)
+
+
+class Rules:
+    """What may be chosen in cells and what is said when one is entered; each once."""
+
+    def __init__(self):
+        self.known = {}
+
+    def name(self, cell, place):
+        if not cell.help and not cell.choices:
+            return ""
+        key = cell.help, tuple(cell.choices) if isinstance(cell.choices, list) else cell.choices
+        name, _ = self.known.setdefault(key, (f"rule{len(self.known)}", place))
+        return f' table:content-validation-name="{name}"'
+
+    def xml(self):
+        return "".join(self.rule(name, place, *key) for key, (name, place) in self.known.items())
+
+    @staticmethod
+    def rule(name, place, help, choices):
+        listed = ""
+        if choices:
+            entries = reference(choices) if isinstance(choices, str) else ";".join(f'"{choice}"' for choice in choices)
+            listed = f" table:condition={quoteattr(f'of:cell-content-is-in-list({entries})')} table:display-list=\"unsorted\""
+        shown = f'<table:help-message table:display="true"><text:p>{escape(help)}</text:p></table:help-message>' if help else ""
+        return (f'<table:content-validation table:name="{name}"{listed} table:allow-empty-cell="true" '
+                f'table:base-cell-address="{place}">{shown}<table:error-message table:display="false"/></table:content-validation>')
+
+
+def table(sheet, rules):
+    rows, columns = sheet.size()
+    spans = {(r, c): (last_r - r + 1, last_c - c + 1) for r, c, last_r, last_c in sheet.merged}
+    covered = {(r, c) for first_r, first_c, last_r, last_c in sheet.merged
+               for r in range(first_r, last_r + 1) for c in range(first_c, last_c + 1)} - set(spans)
+    out = [f'<table:table table:name="{sheet.name}" table:style-name="t{str(not sheet.hidden).lower()}">']
+    for column in range(columns):
+        width = sheet.widths[column] if column < len(sheet.widths) else ANY_WIDTH
+        out.append(f'<table:table-column table:style-name="w{width}"/>')
+    for row in range(1, rows + 1):
+        style = f"h{sheet.heights[row]}" if row in sheet.heights else "fitting"
+        out.append(f'<table:table-row table:style-name="{style}">')
+        for column in range(1, columns + 1):
+            cell = sheet.cells.get((row, column))
+            place = f"{sheet.name}.{get_column_letter(column)}{row}"
+            out.append(one(cell, rules.name(cell, place) if cell else "", spans.get((row, column)), (row, column) in covered))
+        out.append("</table:table-row>")
+    return "".join(out) + verdict_colours(sheet) + "</table:table>"
+
+
+def one(cell, rule, span, covered):
+    tag = "table:covered-table-cell" if covered else "table:table-cell"
+    if cell is None:
+        return f"<{tag}/>"
+    start = f'<{tag} table:style-name="{look(cell.style, cell.number)}"{rule}'
+    if span:
+        start += f' table:number-rows-spanned="{span[0]}" table:number-columns-spanned="{span[1]}"'
+    value = cell.value
+    if value is None:
+        return start + "/>"
+    if isinstance(value, str) and value.startswith("="):
+        return start + f" table:formula={quoteattr(formula(value))}/>"
+    if isinstance(value, str):
+        lines = "".join(f"<text:p>{escape(line)}</text:p>" for line in value.split("\n"))
+        return start + f' office:value-type="string">{lines}</{tag}>'
+    return start + f' office:value-type="float" office:value="{value!r}"/>'
+
+
+def verdict_colours(sheet):
+    places = [f"{sheet.name}.{get_column_letter(c)}{r}" for (r, c), cell in sheet.cells.items() if cell.style == "verdict"]
+    if not places:
+        return ""
+    conditions = "".join(
+        f'<calcext:condition calcext:apply-style-name="verdict-{verdict}" calcext:value="=&quot;{verdict}&quot;" '
+        f'calcext:base-cell-address="{places[0]}"/>' for verdict in VERDICTS)
+    return (f'<calcext:conditional-formats><calcext:conditional-format calcext:target-range-address="{" ".join(places)}">'
+            f"{conditions}</calcext:conditional-format></calcext:conditional-formats>")
+
+
+def settings(sheets):
+    def item(name, kind, value):
+        return f'<config:config-item config:name="{name}" config:type="{kind}">{value}</config:config-item>'
+
+    views = ""
+    for sheet in sheets:
+        rows, columns = sheet.freeze
+        split = "".join(item(f"{way}SplitMode", "short", 2) + item(f"{way}SplitPosition", "int", at)
+                        for way, at in (("Horizontal", columns), ("Vertical", rows)) if at)
+        pane = 2 if rows else 1 if columns else 0
+        pane = 3 if rows and columns else pane
+        views += (f'<config:config-item-map-entry config:name="{sheet.name}">{split}{item("ActiveSplitRange", "short", pane)}'
+                  f'{item("PositionRight", "int", columns)}{item("PositionBottom", "int", rows)}{item("ShowGrid", "boolean", "false")}'
+                  "</config:config-item-map-entry>")
+    return document("settings", '<office:settings><config:config-item-set config:name="ooo:view-settings">'
+                    '<config:config-item-map-indexed config:name="Views"><config:config-item-map-entry>'
+                    f'{item("ViewId", "string", "view1")}<config:config-item-map-named config:name="Tables">{views}'
+                    f'</config:config-item-map-named>{item("ActiveTable", "string", sheets[0].name)}'
+                    "</config:config-item-map-entry></config:config-item-map-indexed>"
+                    "</config:config-item-set></office:settings>")

@@ -1,0 +1,104 @@
+"""A workbook as plain data, before it becomes a file. Formulas are written as in English, with commas."""
+import re
+from dataclasses import dataclass, field
+
+from openpyxl.utils import get_column_letter
+
+FONT, INK, PAPER, LINE = "Arial", "1F3A4D", "FFFFFF", "C9D1D6"
+
+
+@dataclass(frozen=True)
+class Style:
+    size: int = 10
+    bold: bool = False
+    italic: bool = False
+    ink: str = "22292E"
+    fill: str = ""
+    border: bool = False
+    wrap: bool = False
+    across: str = "left"
+    down: str = "top"
+
+
+STYLES = {
+    "plain": Style(),
+    "title": Style(size=18, bold=True, ink=INK),
+    "hint": Style(ink="55616A", wrap=True),
+    "label": Style(border=True, fill="EEF2F4"),
+    "group": Style(size=11, bold=True, ink=INK),
+    "heading": Style(bold=True, ink=PAPER, fill=INK, border=True, wrap=True, across="center", down="center"),
+    "field": Style(size=8, ink="55616A", fill="EEF2F4", border=True, wrap=True, across="center", down="center"),
+    "input": Style(fill="FFF3CC", border=True),
+    "input_number": Style(fill="FFF3CC", border=True, across="right"),
+    "output": Style(border=True),
+    "output_number": Style(border=True, across="right"),
+    "output_word": Style(border=True, across="center"),
+    "says": Style(size=9, border=True, wrap=True),
+    "total": Style(bold=True, border=True, fill="E3EAEE"),
+    "total_number": Style(bold=True, border=True, fill="E3EAEE", across="right"),
+    "total_word": Style(bold=True, border=True, fill="E3EAEE", across="center"),
+    "verdict": Style(bold=True, border=True, across="center"),
+    "caution": Style(fill="FDF0EE", border=True, wrap=True),
+    "machine": Style(size=8, ink="55616A", border=True),
+}
+
+# Fills of the cell with a verdict; a fault is a question that could not be answered.
+VERDICTS = {"ok": "CFE8D2", "note": "D5E4F5", "warning": "FBDD9B", "stop": "F2A9A0", "fault": "F2A9A0"}
+
+
+@dataclass
+class Cell:
+    value: object = None
+    style: str = "plain"
+    number: str = ""  # such as 0.00, #,##0.00 or 0.0" dB"
+    help: str = ""
+    choices: object = None  # a list of texts, or a range such as Parts!$A$6:$A$25
+
+
+@dataclass
+class Sheet:
+    name: str
+    widths: list = field(default_factory=list)  # cm, one per column
+    freeze: tuple = (0, 0)  # rows, columns
+    hidden: bool = False
+    cells: dict = field(default_factory=dict)
+    heights: dict = field(default_factory=dict)  # cm, by row
+    merged: list = field(default_factory=list)  # (row, column, row, column)
+
+    def put(self, row, column, value=None, style="plain", number="", help="", choices=None):
+        self.cells[row, column] = Cell(value, style, number, help, choices)
+        return self.ref(row, column)
+
+    def merge(self, row, column, last_row, last_column, value, style="plain"):
+        self.put(row, column, value, style)
+        for r in range(row, last_row + 1):
+            for c in range(column, last_column + 1):
+                self.cells.setdefault((r, c), Cell(None, style))
+        self.merged.append((row, column, last_row, last_column))
+
+    def ref(self, row, column):
+        return f"{self.name}!${get_column_letter(column)}${row}"
+
+    def area(self, row, column, last_row, last_column):
+        return f"{self.ref(row, column)}:${get_column_letter(last_column)}${last_row}"
+
+    def size(self):
+        return max(r for r, _ in self.cells), max(c for _, c in self.cells)
+
+
+# A text in quotes, a reference with or without its sheet, a function, a comma, or anything else.
+TOKEN = re.compile(r'"(?:[^"]|"")*"|(?:[A-Za-z]+!)?\$?[A-Z]{1,3}\$?\d+(?::\$?[A-Z]{1,3}\$?\d+)?(?![\w(])|[A-Z][A-Z0-9]*(?=\()|,|[\s\S]')
+
+
+def translate(formula, reference, function, separator):
+    """A formula in the tongue of a file format."""
+    def word(match):
+        token = match.group()
+        if token == ",":
+            return separator
+        if token[0] == '"':
+            return token
+        if re.fullmatch(r"[A-Z][A-Z0-9]*", token) and formula[match.end():match.end() + 1] == "(":
+            return function(token)
+        return reference(token) if re.search(r"[A-Z]\$?\d", token) else token
+    return TOKEN.sub(word, formula)

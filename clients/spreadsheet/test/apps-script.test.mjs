@@ -1,0 +1,95 @@
+// Runs the functions for web spreadsheets. Only the spreadsheet's fetch is stood in for, by curl, so the
+// answers are those of the service at FOOTWELL_URL.
+import assert from 'node:assert/strict';
+import {execFileSync} from 'node:child_process';
+import {readFileSync} from 'node:fs';
+import {test} from 'node:test';
+import vm from 'node:vm';
+
+const SERVICE = process.env.FOOTWELL_URL;
+let fetched = [];
+
+function curl(url, options) {
+  assert.equal(options.muteHttpExceptions, true);
+  fetched.push(url);
+  const sent = options.payload === undefined ? [] :
+    ['-X', options.method.toUpperCase(), '-H', `Content-Type: ${options.contentType}`, '--data-binary', '@-'];
+  const out = execFileSync('curl', ['-sSg', '--max-time', '20', '-w', '\n%{http_code}', ...sent, url],
+      {input: options.payload ?? '', encoding: 'utf8', stdio: ['pipe', 'pipe', 'ignore']});
+  const end = out.lastIndexOf('\n');
+  return {getResponseCode: () => Number(out.slice(end + 1)), getContentText: () => out.slice(0, end)};
+}
+
+function load(service = SERVICE) {
+  const sheet = vm.createContext({UrlFetchApp: {fetch: curl}});
+  vm.runInContext(readFileSync(new URL('../apps-script/footwell.js', import.meta.url), 'utf8'), sheet);
+  sheet.SERVICE = service;
+  fetched = [];
+  // Values of the sheet's world in that of the test.
+  const here = (call) => (...values) => JSON.parse(JSON.stringify(call(...values)));
+  return {one: here(sheet.FOOTWELL), rows: here(sheet.FOOTWELL_ROWS)};
+}
+
+async function post(calculation, question) {
+  const response = await fetch(`${SERVICE}/v1/${calculation}`,
+      {method: 'POST', headers: {'Content-Type': 'application/json'}, body: JSON.stringify(question)});
+  assert.equal(response.status, 200);
+  return response.json();
+}
+
+const QUESTION = [['rated_ohm', 4], ['power_w', 50], ['sensitivity.level_db_spl', 90.5], ['sensitivity.basis', 'one_watt'], ['distance_m', ''], ['', '']];
+const SAME = {rated_ohm: 4, power_w: 50, sensitivity: {level_db_spl: 90.5, basis: 'one_watt'}};
+
+test('a range of names and values gives the number', async () => {
+  const {result, verdict} = await post('sound-level', SAME);
+  assert.equal(load().one('sound-level', 'level_db_spl', QUESTION), result.level_db_spl);
+  assert.equal(load().one('sound-level', 'verdict', QUESTION), verdict);
+});
+
+test('names and values in turn do too, with signs that addresses treat apart', async () => {
+  const {result} = await post('wiring-load', {network: '(4+4)||(4+4)', amplifier: {minimum_ohm: 4, bridged: true}});
+  assert.equal(load().one('wiring-load', 'half_load_ohm', 'network', '(4+4)||(4+4)', [['amplifier.minimum_ohm', 4]], 'amplifier.bridged', true), result.half_load_ohm);
+});
+
+test('the caution of an answer can be had', async () => {
+  const {safety} = await post('sound-level', SAME);
+  assert.equal(load().one('sound-level', 'safety', QUESTION), safety.join('; '));
+});
+
+test('a fault is a short sentence', () => {
+  assert.equal(load().one('sound-level', 'level_db_spl', [['rated_ohm', 'four'], ['power_w', 50]]),
+      'rated_ohm must be a number from 0.5 to 600. sensitivity is required.');
+});
+
+test('a table is answered in one call, row by row, empty rows and faults in their place', async () => {
+  const table = [
+    ['rated_ohm', 'power_w', 'sensitivity.level_db_spl', 'sensitivity.basis'],
+    [4, 50, 90.5, 'one_watt'], ['', '', '', ''], [4, 50, 900, 'one_watt'], [8, 20, 88, 'two_point_eight_three_volt']];
+  const found = load().rows('sound-level', 'level_db_spl, verdict, findings.0.code', table);
+  assert.equal(fetched.length, 1);
+  const first = await post('sound-level', SAME);
+  const last = await post('sound-level', {rated_ohm: 8, power_w: 20, sensitivity: {level_db_spl: 88, basis: 'two_point_eight_three_volt'}});
+  assert.deepEqual(found, [
+    [first.result.level_db_spl, first.verdict, first.findings[0].code],
+    ['', '', ''],
+    ['sensitivity.level_db_spl must be a number from 40 to 130.', '', ''],
+    [last.result.level_db_spl, last.verdict, last.findings[0].code]]);
+});
+
+test('repeated groups go into a table as well', async () => {
+  const {result} = await post('rail-match', {load_ohm: 3, ratings: {supply_v: 14.4, basis: 'clean',
+    points: [{load_ohm: 4, power_w: 75}, {load_ohm: 2, power_w: 120}]}});
+  assert.deepEqual(load().rows('rail-match', 'clean_power_w', [
+    ['load_ohm', 'ratings.supply_v', 'ratings.basis', 'ratings.points.0.load_ohm', 'ratings.points.0.power_w', 'ratings.points.1.load_ohm', 'ratings.points.1.power_w'],
+    [3, 14.4, 'clean', 4, 75, 2, 120]]), [[result.clean_power_w]]);
+});
+
+test('a calculation that is none is told', () => {
+  assert.match(load().rows('sound-levels', 'level_db_spl', [['rated_ohm'], [4]])[0][0], /^There is no such calculation/);
+});
+
+test('no service is a sentence', () => {
+  const {one, rows} = load('http://127.0.0.1:9');
+  assert.match(one('sound-level', 'level_db_spl', QUESTION), /^No answer from http:\/\/127.0.0.1:9\. Is the service running/);
+  assert.match(rows('sound-level', 'level_db_spl', [['rated_ohm'], [4]])[0][0], /^No answer/);
+});

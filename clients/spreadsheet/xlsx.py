@@ -1,0 +1,84 @@
+"""Writes a workbook as Office Open XML."""
+from textwrap import shorten
+
+from openpyxl import Workbook
+from openpyxl.formatting.rule import CellIsRule
+from openpyxl.styles import Alignment, Border, Font, PatternFill, Side
+from openpyxl.utils import get_column_letter
+from openpyxl.worksheet.page import PageMargins
+from openpyxl.worksheet.datavalidation import DataValidation
+
+from sheets import FONT, LINE, STYLES, VERDICTS, translate
+
+# Functions younger than the format stand in it with this prefix.
+YOUNGER = {"WEBSERVICE", "NUMBERVALUE", "ENCODEURL"}
+LONGEST_PROMPT = 255
+
+
+def formula(text):
+    return translate(text, lambda ref: ref, lambda name: ("_xlfn." if name in YOUNGER else "") + name, ",")
+
+
+def write(sheets, path, author):
+    book = Workbook()
+    book.remove(book.active)
+    book.properties.creator = author
+    for sheet in sheets:
+        page = book.create_sheet(sheet.name)
+        page.sheet_state = "hidden" if sheet.hidden else "visible"
+        page.sheet_view.showGridLines = False
+        for column, width in enumerate(sheet.widths, 1):
+            page.column_dimensions[get_column_letter(column)].width = width * 5.2
+        for row, height in sheet.heights.items():
+            page.row_dimensions[row].height = height * 28.35
+        for (row, column), cell in sheet.cells.items():
+            place = page.cell(row, column)
+            is_formula = isinstance(cell.value, str) and cell.value.startswith("=")
+            place.value = formula(cell.value) if is_formula else cell.value
+            dress(place, STYLES[cell.style], cell.number)
+        for first_row, first, last_row, last in sheet.merged:
+            page.merge_cells(start_row=first_row, start_column=first, end_row=last_row, end_column=last)
+        if sheet.freeze != (0, 0):
+            page.freeze_panes = page.cell(sheet.freeze[0] + 1, sheet.freeze[1] + 1)
+        validate(page, sheet)
+        colour(page, sheet)
+        page.page_setup.orientation = "landscape"
+        page.page_setup.paperSize = page.PAPERSIZE_A4
+        page.page_setup.fitToHeight = 0
+        page.page_margins = PageMargins(0.5, 0.5, 0.5, 0.5, 0, 0)
+        page.sheet_properties.pageSetUpPr.fitToPage = True
+    book.calculation.fullCalcOnLoad = True
+    book.save(path)
+
+
+def dress(place, style, number):
+    place.font = Font(name=FONT, size=style.size, bold=style.bold, italic=style.italic, color=style.ink)
+    place.alignment = Alignment(horizontal=style.across, vertical=style.down, wrap_text=style.wrap)
+    if style.fill:
+        place.fill = PatternFill("solid", start_color=style.fill)
+    if style.border:
+        side = Side("thin", color=LINE)
+        place.border = Border(side, side, side, side)
+    if number:
+        place.number_format = number
+
+
+def validate(page, sheet):
+    rules = {}
+    for (row, column), cell in sheet.cells.items():
+        if cell.help or cell.choices:
+            source = f'"{",".join(cell.choices)}"' if isinstance(cell.choices, list) else cell.choices
+            key = source, cell.help
+            if key not in rules:
+                rule = rules[key] = DataValidation(type="list" if source else None, formula1=source, allow_blank=True,
+                                                   showErrorMessage=False, showInputMessage=bool(cell.help))
+                rule.prompt = shorten(cell.help, LONGEST_PROMPT, placeholder=" …") or None
+                page.add_data_validation(rule)
+            rules[key].add(page.cell(row, column))
+
+
+def colour(page, sheet):
+    places = " ".join(f"{get_column_letter(c)}{r}" for (r, c), cell in sheet.cells.items() if cell.style == "verdict")
+    if places:
+        for verdict, fill in VERDICTS.items():
+            page.conditional_formatting.add(places, CellIsRule("equal", [f'"{verdict}"'], fill=PatternFill("solid", bgColor=fill)))
