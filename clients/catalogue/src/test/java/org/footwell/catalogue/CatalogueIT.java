@@ -73,7 +73,7 @@ class CatalogueIT {
       }
     }
     assertEquals(List.of(), missed);
-    assertEquals(36, kinds.size());
+    assertEquals(38, kinds.size());
   }
 
   @Test
