@@ -20,7 +20,7 @@ measure() {
   java -XX:+UseSerialGC -cp "$classes" org.footwell.web.BatchOverHttp http://localhost:18088 "$1" "$2" "$rows" "$folder"
 }
 measure 'sound-level/batch' "$folder/levels.csv"
-python3 service/src/benchmark/sound_level.py "$folder/asked.csv" "$folder/pandas.csv"
+/usr/bin/python3 service/src/benchmark/sound_level.py "$folder/asked.csv" "$folder/pandas.csv"
 measure 'driver-check/batch' "$folder/catalogue.csv"
 measure 'driver-check/batch?columns=verdict' "$folder/catalogue.csv"
 awk '/VmHWM/ {printf "resident memory at most %.0f MB\n", $2 / 1000}' "/proc/$pid/status"

@@ -4,7 +4,6 @@ import static org.footwell.alignment.AlignmentFault.CROSSOVER_CIRCLE;
 import static org.footwell.alignment.AlignmentFault.CROSSOVER_WITH_ITSELF;
 import static org.footwell.alignment.AlignmentFault.DISTANCE_MISSING;
 import static org.footwell.alignment.AlignmentFault.HIGH_PASS_ABOVE_LOW_PASS;
-import static org.footwell.alignment.AlignmentFault.LINKWITZ_RILEY_ORDER;
 import static org.footwell.alignment.AlignmentFault.POSITION_BESIDE_DISTANCES;
 import static org.footwell.alignment.AlignmentFault.POSITION_MISSING;
 import static org.footwell.calculation.CoreFault.DANGLING_REFERENCE;
@@ -79,8 +78,8 @@ final class RequestCheck {
       Channel channel = q.channels().get(i);
       Filter high = channel.highPass();
       Filter low = channel.lowPass();
-      possible(high, at + "/high_pass");
-      possible(low, at + "/low_pass");
+      Filter.require(high, at + "/high_pass", run);
+      Filter.require(low, at + "/low_pass", run);
       if (high != null && low != null && high.frequencyHz() > low.frequencyHz()) {
         run.refuse(HIGH_PASS_ABOVE_LOW_PASS)
             .at(at + "/high_pass/frequency_hz")
@@ -96,15 +95,6 @@ final class RequestCheck {
       if (channel.polarity() == 0) {
         run.refuse(NOT_ALLOWED).at(at + "/polarity").given(0).allowed("1 or -1");
       }
-    }
-  }
-
-  private void possible(Filter filter, String at) {
-    if (filter != null && !filter.possible()) {
-      run.refuse(LINKWITZ_RILEY_ORDER)
-          .at(at + "/order")
-          .given(filter.order())
-          .allowed("2, 4, 6 or 8");
     }
   }
 

@@ -16,6 +16,7 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.parts.FilterFault;
 import org.footwell.physics.Air;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.FilterPrototype;
@@ -86,7 +87,7 @@ public final class SeatDelays implements Calculation<SeatDelaysRequest, SeatDela
               "Measured arrivals must all count from the same moment and be taken at the temperature"
                   + " given; what all channels have in common does no harm.")
           .findings(AlignmentFinding.values())
-          .refusals(AlignmentFault.values())
+          .refusals(FilterFault.and(AlignmentFault.values()))
           .build();
 
   @Override

@@ -7,6 +7,5 @@ public enum ArrivalFault implements FaultCode {
   LOOPBACK_NOT_EXPECTED,
   BAND_TOO_NARROW,
   BAND_ABOVE_HALF_RATE,
-  FILTER_ORDER_ODD,
   NO_ARRIVAL_FOUND
 }

@@ -2,7 +2,6 @@ package org.footwell.arrival;
 
 import static org.footwell.arrival.ArrivalFault.BAND_ABOVE_HALF_RATE;
 import static org.footwell.arrival.ArrivalFault.BAND_TOO_NARROW;
-import static org.footwell.arrival.ArrivalFault.FILTER_ORDER_ODD;
 import static org.footwell.arrival.ArrivalFault.LOOPBACK_NOT_EXPECTED;
 import static org.footwell.calculation.CoreFault.REQUIRED;
 
@@ -87,14 +86,8 @@ final class ArrivalRules {
             .given(band.highHz())
             .allowed("at least " + NARROWEST * band.lowHz() + " Hz");
       }
-      possible(channel.highPass(), at + "/high_pass");
-      possible(channel.lowPass(), at + "/low_pass");
-    }
-  }
-
-  private void possible(Filter filter, String at) {
-    if (filter != null && !filter.possible()) {
-      run.refuse(FILTER_ORDER_ODD).at(at + "/order").given(filter.order()).allowed("2, 4, 6 or 8");
+      Filter.require(channel.highPass(), at + "/high_pass", run);
+      Filter.require(channel.lowPass(), at + "/low_pass", run);
     }
   }
 

@@ -15,6 +15,7 @@ import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.measurement.MeasurementFault;
+import org.footwell.parts.FilterFault;
 import org.footwell.parts.Safety;
 import org.footwell.physics.Air;
 import org.footwell.recording.Wav;
@@ -58,7 +59,7 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
                   + " from the direct sound; the method page says where the method fails.",
               "At most 64 recordings of 64 to 2,097,152 samples, 12,000,000 in all.")
           .findings(ArrivalFinding.values())
-          .refusals(MeasurementFault.and(ArrivalFault.values()))
+          .refusals(MeasurementFault.and(FilterFault.and(ArrivalFault.values())))
           .cautions(Safety.HEARING)
           .build();
 

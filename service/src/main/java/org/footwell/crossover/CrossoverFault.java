@@ -4,7 +4,6 @@ import org.footwell.calculation.FaultCode;
 
 /** Why crossovers cannot be planned. */
 public enum CrossoverFault implements FaultCode {
-  ODD_LINKWITZ_RILEY,
   BAND_LIMITS_REVERSED,
   BOX_LOWERS_RESONANCE
 }

@@ -13,6 +13,7 @@ import org.footwell.crossover.CrossoverPlanResult.PlannedCrossover;
 import org.footwell.crossover.CrossoverPlanResult.ProtectionCapacitor;
 import org.footwell.crossover.CrossoverPlanResult.WayShare;
 import org.footwell.parts.Filter.Kind;
+import org.footwell.parts.FilterFault;
 import org.footwell.parts.PreferredSeries;
 import org.footwell.parts.Safety;
 import org.footwell.physics.Air;
@@ -82,7 +83,7 @@ public final class CrossoverPlan implements Calculation<CrossoverPlanRequest, Cr
               "Power is without compression, and heat without time: a coil stands its continuous"
                   + " power only as its data sheet measured it.")
           .findings(CrossoverFinding.values())
-          .refusals(CrossoverFault.values())
+          .refusals(FilterFault.and(CrossoverFault.values()))
           .cautions(Safety.HEARING, Safety.HEAT, Safety.FIRE)
           .build();
 
@@ -156,7 +157,7 @@ public final class CrossoverPlan implements Calculation<CrossoverPlanRequest, Cr
       if (q.orders().indexOf(order) < i) {
         run.refuse(CoreFault.DUPLICATE).at("/orders/" + i).given(order);
       } else if (q.kind() == Kind.LINKWITZ_RILEY && order % 2 == 1) {
-        run.refuse(CrossoverFault.ODD_LINKWITZ_RILEY)
+        run.refuse(FilterFault.LINKWITZ_RILEY_ODD)
             .at("/orders/" + i)
             .given(order)
             .allowed("2, 4, 6 or 8");

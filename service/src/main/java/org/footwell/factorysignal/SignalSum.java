@@ -18,6 +18,7 @@ import org.footwell.factorysignal.SignalSumResult.Evenness;
 import org.footwell.factorysignal.SignalSumResult.SummedPoint;
 import org.footwell.factorysignal.SumSearch.Way;
 import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.FilterFault;
 import org.footwell.parts.FrequencyFault;
 import org.footwell.physics.Decibels;
 import org.footwell.recording.RecordingFault;
@@ -76,7 +77,11 @@ public final class SignalSum implements Calculation<SignalSumRequest, SignalSumR
                   + " between them is music.")
           .findings(SumFinding.values())
           .refusals(
-              Stream.of(SumFault.values(), RecordingFault.values(), FrequencyFault.values())
+              Stream.of(
+                      SumFault.values(),
+                      RecordingFault.values(),
+                      FrequencyFault.values(),
+                      FilterFault.values())
                   .flatMap(Stream::<FaultCode>of)
                   .toArray(FaultCode[]::new))
           .cautions(FactoryCaution.values())

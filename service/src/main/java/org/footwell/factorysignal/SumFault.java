@@ -5,7 +5,6 @@ import org.footwell.calculation.FaultCode;
 /** Why outputs cannot be added up. */
 public enum SumFault implements FaultCode {
   POLARITY_ZERO,
-  LINKWITZ_RILEY_ODD,
   SECTION_FIELD_NOT_TAKEN,
   FREQUENCY_ABOVE_HALF_RATE,
   RESPONSE_GIVEN_TWICE,

@@ -97,12 +97,7 @@ final class SumRules {
     if (filter == null) {
       return;
     }
-    if (!filter.possible()) {
-      run.refuse(SumFault.LINKWITZ_RILEY_ODD)
-          .at(at + "/order")
-          .given(filter.order())
-          .allowed("2, 4, 6 or 8");
-    }
+    Filter.require(filter, at, run);
     belowHalfRate(at + "/frequency_hz", filter.frequencyHz());
   }
 

@@ -19,6 +19,7 @@ import org.footwell.filters.CrossoverFiltersResult.WayCurve;
 import org.footwell.filters.CrossoverFiltersResult.WayPoint;
 import org.footwell.filters.DesignedWay.Part;
 import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.FilterFault;
 import org.footwell.physics.Air;
 import org.footwell.physics.FilterPrototype;
 import org.footwell.signal.CirclePoint;
@@ -79,7 +80,7 @@ public final class CrossoverFilters
                   + " yet a flat sum of sound.",
               "The sum at a listener is that of point sources without reflections.")
           .findings(FiltersFinding.values())
-          .refusals(FiltersFault.values())
+          .refusals(FilterFault.and(FiltersFault.values()))
           .build();
 
   @Override

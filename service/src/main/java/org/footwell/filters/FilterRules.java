@@ -6,7 +6,6 @@ import static org.footwell.calculation.CoreFault.NOT_ALLOWED;
 import static org.footwell.calculation.CoreFault.REQUIRED;
 import static org.footwell.filters.FiltersFault.ABOVE_HALF_RATE;
 import static org.footwell.filters.FiltersFault.FRACTION_LONGER_THAN_WORD;
-import static org.footwell.filters.FiltersFault.NO_SUCH_LINKWITZ_RILEY;
 import static org.footwell.filters.FiltersFault.SECTION_WITHOUT_SUCH;
 
 import java.util.HashSet;
@@ -78,12 +77,7 @@ final class FilterRules {
       return;
     }
     belowHalfRate(at + "/frequency_hz", filter.frequencyHz());
-    if (!filter.possible()) {
-      run.refuse(NO_SUCH_LINKWITZ_RILEY)
-          .at(at + "/order")
-          .given(filter.order())
-          .allowed("2, 4, 6 or 8");
-    }
+    Filter.require(filter, at, run);
   }
 
   private void sections() {

@@ -5,7 +5,6 @@ import org.footwell.calculation.FaultCode;
 /** Why filters cannot be made. */
 public enum FiltersFault implements FaultCode {
   ABOVE_HALF_RATE,
-  NO_SUCH_LINKWITZ_RILEY,
   SECTION_WITHOUT_SUCH,
   FRACTION_LONGER_THAN_WORD
 }

@@ -15,6 +15,7 @@ import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Remark;
 import org.footwell.calculation.Run;
+import org.footwell.parts.Filter;
 
 /** A plan whose references are followed: every id is unique and leads somewhere. */
 final class Resolved {
@@ -64,6 +65,7 @@ final class Resolved {
   private void checkDrivers() {
     for (int i = 0; i < plan.drivers().size(); i++) {
       VehiclePlan.Driver driver = plan.drivers().get(i);
+      Filter.require(driver.highPass(), "/drivers/" + i + "/high_pass", run);
       if (!newParts.containsKey(driver.part())) {
         dangling("/drivers/" + i + "/part", driver.part(), "new parts", newParts);
       }

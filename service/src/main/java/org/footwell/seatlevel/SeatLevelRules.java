@@ -75,17 +75,8 @@ final class SeatLevelRules {
     if (source.polarity() == 0) {
       run.refuse(NOT_ALLOWED).at(at + "/polarity").given(0).allowed("1 or -1");
     }
-    possible(source.highPass(), at + "/high_pass");
-    possible(source.lowPass(), at + "/low_pass");
-  }
-
-  private void possible(Filter filter, String at) {
-    if (filter != null && !filter.possible()) {
-      run.refuse(SeatLevelFault.FILTER_NOT_POSSIBLE)
-          .at(at + "/order")
-          .given(filter.order())
-          .allowed("2, 4, 6 or 8");
-    }
+    Filter.require(source.highPass(), at + "/high_pass", run);
+    Filter.require(source.lowPass(), at + "/low_pass", run);
   }
 
   private void positionsEverywhere() {

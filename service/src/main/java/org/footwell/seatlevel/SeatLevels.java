@@ -4,6 +4,7 @@ import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.parts.FilterFault;
 import org.footwell.parts.FrequencyFault;
 import org.footwell.parts.Safety;
 import org.footwell.physics.Air;
@@ -89,7 +90,7 @@ public final class SeatLevels implements Calculation<SeatLevelsRequest, SeatLeve
               SeatLevelFault.PLACE_BESIDE_DISTANCES,
               SeatLevelFault.SEAT_DISTANCE_MISSING,
               SeatLevelFault.SOURCE_TOO_NEAR,
-              SeatLevelFault.FILTER_NOT_POSSIBLE,
+              FilterFault.LINKWITZ_RILEY_ODD,
               SeatLevelFault.TARGET_GIVEN_TWICE,
               SeatLevelFault.TARGET_OUTSIDE_BANDS,
               FrequencyFault.RANGE_REVERSED,

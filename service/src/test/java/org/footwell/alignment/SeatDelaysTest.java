@@ -289,7 +289,7 @@ class SeatDelaysTest {
     assertEquals(
         List.of(
             "duplicate at /channels/1/name",
-            "linkwitz-riley-order at /channels/0/low_pass/order",
+            "linkwitz-riley-odd at /channels/0/low_pass/order",
             "high-pass-above-low-pass at /channels/0/high_pass/frequency_hz",
             "not-allowed at /channels/0/polarity",
             "position-missing at /channels/1/position",

@@ -155,7 +155,7 @@ class ArrivalRefusalsTest {
     assertEquals(
         List.of(
             "/channels/0/band/high_hz band-too-narrow",
-            "/channels/0/high_pass/order filter-order-odd",
+            "/channels/0/high_pass/order linkwitz-riley-odd",
             "/processor exactly-one-of"),
         session.faults());
     session.processor = null;

@@ -43,7 +43,7 @@ class CrossoverFiltersRefusalsTest {
     FilterDraft none = new FilterDraft().with(new Output("a").high(Kind.BESSEL, 0, 100));
     assertEquals(List.of("/ways/0/high_pass/order"), none.refusedAt());
     FilterDraft odd = new FilterDraft().with(new Output("a").low(Kind.LINKWITZ_RILEY, 3, 100));
-    assertEquals(List.of("no-such-linkwitz-riley"), odd.refusals());
+    assertEquals(List.of("linkwitz-riley-odd"), odd.refusals());
     assertEquals(List.of("/ways/0/low_pass/order"), odd.refusedAt());
   }
 

@@ -164,6 +164,15 @@ class BandsAndBoxesTest {
   }
 
   @Test
+  void aPassiveHighPassThatDoesNotExistIsRefused() {
+    PlanDraft draft = new PlanDraft();
+    draft.at("/drivers/1/high_pass").put("kind", "linkwitz_riley").put("order", 3);
+    assertEquals(
+        List.of("linkwitz-riley-odd /drivers/1/high_pass/order"),
+        draft.faults().stream().map(f -> f.code() + " " + f.pointer()).toList());
+  }
+
+  @Test
   void aFaultInABoxPointsIntoThePlan() {
     PlanDraft draft = new PlanDraft();
     draft.at("/drivers/7/enclosure/closed").put("qtc", 0.7);

@@ -239,7 +239,7 @@ class PlanReviewTest {
         faults.contains("rail-not-above-drop /amplifiers/1/outputs/0/rails/drop_v"),
         faults::toString);
     assertTrue(
-        faults.stream().anyMatch(f -> f.startsWith("linkwitz-riley-order /channels/3")),
+        faults.stream().anyMatch(f -> f.startsWith("linkwitz-riley-odd /channels/3")),
         faults::toString);
   }
 

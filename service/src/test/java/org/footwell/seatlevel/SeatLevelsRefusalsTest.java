@@ -44,7 +44,7 @@ class SeatLevelsRefusalsTest {
             "duplicate /sources/1/name",
             "exactly-one-of /sources/0",
             "not-allowed /sources/0/polarity",
-            "filter-not-possible /sources/1/low_pass/order",
+            "linkwitz-riley-odd /sources/1/low_pass/order",
             "place-beside-distances /sources/1/position",
             "duplicate /distances/1",
             "dangling-reference /distances/2/source",

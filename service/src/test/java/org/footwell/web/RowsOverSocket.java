@@ -19,8 +19,8 @@ public final class RowsOverSocket implements AutoCloseable {
 
   private static final int PATIENCE_MS = 60_000;
 
-  /** "0000000," before every row keeps the length of the body known beforehand. */
-  private static final String NUMBER = "%07d,";
+  /** Of "0000000," before every row, which keeps the length of the body known beforehand. */
+  private static final int NUMBER_BYTES = 8;
 
   private final Socket socket;
   private final BufferedReader answer;
@@ -54,7 +54,7 @@ public final class RowsOverSocket implements AutoCloseable {
     String header = "row," + lines.get(0) + "\n";
     long length = header.length();
     for (int i = 0; i < count; i++) {
-      length += NUMBER.formatted(0).length() + rows.get(i % rows.size()).length() + 1;
+      length += NUMBER_BYTES + rows.get(i % rows.size()).length() + 1;
     }
     try {
       write(
