@@ -105,7 +105,7 @@ final class Query {
                 .given(given)
                 .allowed(
                     allowed.isEmpty()
-                        ? "a name with dots"
+                        ? "the name of a figure"
                         : "one of " + String.join(", ", allowed));
           }
         });

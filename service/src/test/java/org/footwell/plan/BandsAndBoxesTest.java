@@ -41,7 +41,7 @@ class BandsAndBoxesTest {
 
   @Test
   void everyBandOfAPassiveCrossoverHasItsOwnHeadroomAndLevel() {
-    PlanReviewResult result = new PlanDraft().answer().result();
+    PlanReviewResult result = new VehicleDraft().answer().result();
     assertEquals(8, result.bands().size());
     BandLine low = band(result, "front_left", "low");
     BandLine high = band(result, "front_left", "high");
@@ -55,7 +55,7 @@ class BandsAndBoxesTest {
 
   @Test
   void aTweeterCrossedTooLowHoldsItsChannelBack() {
-    PlanDraft draft = new PlanDraft();
+    VehicleDraft draft = new VehicleDraft();
     draft.at("/drivers/1/high_pass").put("frequency_hz", 1200);
     PlanReviewResult result = draft.answer().result();
     BandLine high = band(result, "front_left", "high");
@@ -70,19 +70,19 @@ class BandsAndBoxesTest {
 
   @Test
   void aConeThatNothingJudgesIsNamed() {
-    PlanDraft draft = new PlanDraft().remove("/drivers/1", "high_pass");
+    VehicleDraft draft = new VehicleDraft().remove("/drivers/1", "high_pass");
     draft.remove("/drivers/7", "enclosure").remove("/drivers/8", "enclosure");
     List<Finding> notes = draft.findings("movement-not-judged");
     assertEquals(
         List.of("/channels/0", "/channels/5"), notes.stream().map(Finding::pointer).toList());
     assertTrue(notes.get(0).text().contains("front_left_tweeter"), notes.get(0)::text);
     assertTrue(notes.get(1).text().contains("sub_left, sub_right"), notes.get(1)::text);
-    assertEquals(List.of(), new PlanDraft().findings("movement-not-judged"));
+    assertEquals(List.of(), new VehicleDraft().findings("movement-not-judged"));
   }
 
   @Test
   void aBoxIsWhatClosedBoxMakesOfItAtThePeaksBehindTheChannelsFilters() {
-    PlanReviewResult result = new PlanDraft().answer().result();
+    PlanReviewResult result = new VehicleDraft().answer().result();
     BoxLine line = result.boxes().get(0);
     double power = band(result, "bass", null).driverPowerW();
     ClosedBoxResult alone =
@@ -114,7 +114,7 @@ class BandsAndBoxesTest {
 
   @Test
   void aBoxThatLetsTheConeGoTooFarHoldsTheBassBack() {
-    PlanDraft draft = new PlanDraft();
+    VehicleDraft draft = new VehicleDraft();
     for (int driver = 7; driver <= 8; driver++) {
       draft.at("/drivers/" + driver + "/enclosure/closed").put("volume_l", 90);
     }
@@ -138,8 +138,8 @@ class BandsAndBoxesTest {
 
   @Test
   void aVentedBoxTellsTheSpeedOfItsAir() {
-    PlanDraft draft =
-        new PlanDraft()
+    VehicleDraft draft =
+        new VehicleDraft()
             .put(
                 "/drivers/7",
                 "enclosure",
@@ -155,7 +155,7 @@ class BandsAndBoxesTest {
 
   @Test
   void anEnclosureMustBeDecidedAndItsPartKnown() {
-    PlanDraft draft = new PlanDraft().put("/drivers/7", "enclosure", "{}");
+    VehicleDraft draft = new VehicleDraft().put("/drivers/7", "enclosure", "{}");
     draft.put("/drivers/8", "enclosure", "{\"closed\": {\"volume_l\": 20}}");
     draft.remove("/new_parts/4/impedance", "vas_l");
     assertEquals(
@@ -165,7 +165,7 @@ class BandsAndBoxesTest {
 
   @Test
   void aPassiveHighPassThatDoesNotExistIsRefused() {
-    PlanDraft draft = new PlanDraft();
+    VehicleDraft draft = new VehicleDraft();
     draft.at("/drivers/1/high_pass").put("kind", "linkwitz_riley").put("order", 3);
     assertEquals(
         List.of("linkwitz-riley-odd /drivers/1/high_pass/order"),
@@ -174,7 +174,7 @@ class BandsAndBoxesTest {
 
   @Test
   void aFaultInABoxPointsIntoThePlan() {
-    PlanDraft draft = new PlanDraft();
+    VehicleDraft draft = new VehicleDraft();
     draft.at("/drivers/7/enclosure/closed").put("qtc", 0.7);
     List<Fault> faults = draft.faults();
     assertEquals("/drivers/7/enclosure/closed", faults.get(0).pointer());
@@ -182,16 +182,16 @@ class BandsAndBoxesTest {
 
   @Test
   void aPartThatContradictsItselfIsFound() {
-    PlanDraft draft = new PlanDraft();
+    VehicleDraft draft = new VehicleDraft();
     draft.at("/new_parts/4/sensitivity").put("level_db_spl", 95);
     assertEquals(
         "/new_parts/4/sensitivity", draft.findings("sensitivity-contradicted").get(0).pointer());
-    assertEquals(List.of(), new PlanDraft().findings("sensitivity-contradicted"));
+    assertEquals(List.of(), new VehicleDraft().findings("sensitivity-contradicted"));
   }
 
   @Test
   void aResistanceStatedTwiceMustBeTheSame() {
-    PlanDraft draft = new PlanDraft();
+    VehicleDraft draft = new VehicleDraft();
     draft.at("/new_parts/0/impedance").put("re_ohm", 3.6);
     Finding finding = draft.findings("coil-resistance-twice").get(0);
     assertEquals("/new_parts/0/re_ohm", finding.pointer());
@@ -202,7 +202,7 @@ class BandsAndBoxesTest {
 
   @Test
   void everySeatHasItsLevelAndTheMainOneThatOfTheSystem() {
-    PlanDraft draft = new PlanDraft();
+    VehicleDraft draft = new VehicleDraft();
     PlanReviewResult result = draft.answer().result();
     assertEquals(result.levelDbSpl(), result.seats().get(0).levelDbSpl(), 1e-9);
     // Within the critical distance of 0.4 m the distance law holds: 0.2 m are 6 dB more.

@@ -7,8 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.util.List;
 import org.footwell.Answers;
@@ -30,27 +28,15 @@ class PlanReviewTest {
   private static final PlanReview CALCULATION = new PlanReview();
 
   private static ObjectNode plan() {
-    try {
-      return (ObjectNode) Json.MAPPER.readTree(CALCULATION.card().example());
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  private static VehiclePlan read(JsonNode plan) {
-    try {
-      return Json.MAPPER.treeToValue(plan, VehiclePlan.class);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return VehicleDraft.example();
   }
 
   private static Answer<PlanReviewResult> answer(JsonNode plan) {
-    return Answers.of(CALCULATION, read(plan));
+    return Answers.of(CALCULATION, VehicleDraft.read(plan));
   }
 
   private static List<String> faults(JsonNode plan) {
-    return Answers.faults(CALCULATION, read(plan)).stream()
+    return Answers.faults(CALCULATION, VehicleDraft.read(plan)).stream()
         .map(fault -> fault.code() + " " + fault.pointer())
         .toList();
   }
@@ -180,7 +166,7 @@ class PlanReviewTest {
   void aDanglingIdNamesTheNearestKnownOne() {
     ObjectNode plan = plan();
     at(plan, "/channels/2").put("amplifier", "mian");
-    Fault fault = Answers.faults(CALCULATION, read(plan)).get(0);
+    Fault fault = Answers.faults(CALCULATION, VehicleDraft.read(plan)).get(0);
     assertEquals("mian is not the id of any of the amplifiers. Did you mean main?", fault.detail());
   }
 
@@ -276,7 +262,7 @@ class PlanReviewTest {
 
   @Test
   void workingsSayWhichChannelTheyBelongTo() {
-    Answer<PlanReviewResult> answer = Answers.withWorkings(CALCULATION, read(plan()));
+    Answer<PlanReviewResult> answer = Answers.withWorkings(CALCULATION, VehicleDraft.read(plan()));
     assertTrue(answer.workings().stream().anyMatch(step -> "/channels/5".equals(step.pointer())));
     assertEquals(answer(plan()).result(), answer.result());
   }
@@ -287,7 +273,7 @@ class PlanReviewTest {
         Answers.of(
                 new ImpedanceCurve(),
                 new ImpedanceCurveRequest(
-                    read(plan()).newParts().get(4).impedance(), null, 4.0, null))
+                    VehicleDraft.read(plan()).newParts().get(4).impedance(), null, 4.0, null))
             .result();
     // Four equal coils in series-parallel are as one coil.
     assertEquals(curve.lowestModulusOhm(), channel(answer(plan()), "bass").lowestOhm(), 1e-9);

@@ -7,8 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.footwell.Answers;
@@ -29,23 +27,11 @@ class SetupSheetTest {
   private static final PlanReview CALCULATION = new PlanReview();
 
   private static ObjectNode plan() {
-    try {
-      return (ObjectNode) Json.MAPPER.readTree(CALCULATION.card().example());
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
-  private static VehiclePlan read(ObjectNode plan) {
-    try {
-      return Json.MAPPER.treeToValue(plan, VehiclePlan.class);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+    return VehicleDraft.example();
   }
 
   private static Answer<PlanReviewResult> answer(ObjectNode plan) {
-    return Answers.of(CALCULATION, read(plan));
+    return Answers.of(CALCULATION, VehicleDraft.read(plan));
   }
 
   private static SetupLine sheet(Answer<PlanReviewResult> answer, String id) {
@@ -246,7 +232,7 @@ class SetupSheetTest {
             "dangling-reference /measured/0/channel",
             "not-allowed /measured/1/polarity",
             "duplicate /measured/2/channel"),
-        Answers.faults(CALCULATION, read(plan)).stream()
+        Answers.faults(CALCULATION, VehicleDraft.read(plan)).stream()
             .map(fault -> fault.code() + " " + fault.pointer())
             .toList());
   }

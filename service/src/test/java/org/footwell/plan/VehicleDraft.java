@@ -12,15 +12,25 @@ import org.footwell.calculation.Finding;
 import org.footwell.web.Json;
 
 /** The demo plan, to be changed and asked about. */
-final class PlanDraft {
+final class VehicleDraft {
 
   private static final PlanReview CALCULATION = new PlanReview();
 
-  private final ObjectNode plan;
+  private final ObjectNode plan = example();
 
-  PlanDraft() {
+  /** The demo plan as a tree. */
+  static ObjectNode example() {
     try {
-      plan = (ObjectNode) Json.MAPPER.readTree(CALCULATION.card().example());
+      return (ObjectNode) Json.MAPPER.readTree(CALCULATION.card().example());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** A tree as a plan. */
+  static VehiclePlan read(JsonNode plan) {
+    try {
+      return Json.MAPPER.treeToValue(plan, VehiclePlan.class);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -32,7 +42,7 @@ final class PlanDraft {
   }
 
   /** Puts JSON at a field of the object at a pointer. */
-  PlanDraft put(String pointer, String field, String json) {
+  VehicleDraft put(String pointer, String field, String json) {
     try {
       at(pointer).set(field, Json.MAPPER.readTree(json));
     } catch (IOException e) {
@@ -41,7 +51,7 @@ final class PlanDraft {
     return this;
   }
 
-  PlanDraft remove(String pointer, String field) {
+  VehicleDraft remove(String pointer, String field) {
     JsonNode gone = at(pointer).remove(field);
     if (gone == null) {
       throw new IllegalArgumentException(pointer + " has no " + field);
@@ -49,16 +59,8 @@ final class PlanDraft {
     return this;
   }
 
-  VehiclePlan read() {
-    try {
-      return Json.MAPPER.treeToValue(plan, VehiclePlan.class);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
   Answer<PlanReviewResult> answer() {
-    return Answers.of(CALCULATION, read());
+    return Answers.of(CALCULATION, read(plan));
   }
 
   /** The findings of a code. */
@@ -67,6 +69,6 @@ final class PlanDraft {
   }
 
   List<Fault> faults() {
-    return Answers.faults(CALCULATION, read());
+    return Answers.faults(CALCULATION, read(plan));
   }
 }
