@@ -12,10 +12,7 @@ trap 'kill $pid; rm -rf "$folder"' EXIT
 for _ in $(seq 200); do curl -sf localhost:18088/health/ready >/dev/null && break; sleep 0.1; done
 
 java -cp "$classes" org.footwell.driver.CatalogueSample "$folder/catalogue.csv"
-cat >"$folder/levels.csv" <<'CSV'
-sensitivity.level_db_spl,sensitivity.basis,rated_ohm,power_w,distance_m,driver_count,drive,addition,crest_factor_db,target_level_db_spl,road_noise_dba,a_weighting_db
-90,two_point_eight_three_volt,4,50,1.2,2,each,incoherent,12,105,68,-4
-CSV
+java -cp "$classes" org.footwell.web.LevelTable "$folder/levels.csv" 20000
 measure() {
   java -XX:+UseSerialGC -cp "$classes" org.footwell.web.BatchOverHttp http://localhost:18088 "$1" "$2" "$rows" "$folder"
 }

@@ -16,7 +16,6 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Iterator;
 import java.util.List;
-import java.util.Map;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
@@ -40,8 +39,8 @@ import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * A batch in CSV, in process, answered on one core and on two, against a program that only reads and
- * writes the same CSV with the same library on one core. sound-level takes the example of its card in
- * every row, driver-check a catalogue of made-up drivers.
+ * writes the same CSV with the same library on one core. sound-level takes a table of made-up wishes,
+ * driver-check a catalogue of made-up drivers.
  */
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.AverageTime)
@@ -67,7 +66,7 @@ public class BatchBenchmark {
     Calculation<?, ?> calculation =
         Calculations.ALL.stream().filter(c -> c.card().id().equals(id)).findFirst().orElseThrow();
     endpoint = new Endpoint<>(calculation, new Engine(), Duration.ofSeconds(10));
-    csv = id.equals("driver-check") ? catalogue() : rows(calculation.card().example());
+    csv = id.equals("driver-check") ? catalogue() : LevelTable.of(ROWS).getBytes(StandardCharsets.UTF_8);
     one = Executors.newFixedThreadPool(1);
     two = Executors.newFixedThreadPool(2);
     answers = answers();
@@ -96,32 +95,6 @@ public class BatchBenchmark {
     byte[] csv = Files.readAllBytes(file);
     Files.delete(file);
     return csv;
-  }
-
-  /** The example as so many rows, numbered. */
-  private static byte[] rows(String example) throws IOException {
-    List<String> names = new ArrayList<>();
-    List<String> cells = new ArrayList<>();
-    flatten("", Json.MAPPER.readValue(example, Object.class), names, cells);
-    StringBuilder rows = new StringBuilder("row,").append(String.join(",", names)).append('\n');
-    for (int i = 0; i < ROWS; i++) {
-      rows.append(i).append(',').append(String.join(",", cells)).append('\n');
-    }
-    return rows.toString().getBytes(StandardCharsets.UTF_8);
-  }
-
-  private static void flatten(String path, Object node, List<String> names, List<String> cells) {
-    if (node instanceof Map<?, ?> group) {
-      group.forEach(
-          (name, value) -> flatten(path.isEmpty() ? (String) name : path + "." + name, value, names, cells));
-    } else if (node instanceof List<?> list) {
-      for (int i = 0; i < list.size(); i++) {
-        flatten(path + "." + i, list.get(i), names, cells);
-      }
-    } else {
-      names.add(path);
-      cells.add(String.valueOf(node));
-    }
   }
 
   /** Reads the rows and writes them as they are. */
@@ -180,7 +153,8 @@ public class BatchBenchmark {
       throws IOException {
     Pipeline pipeline = new Pipeline(workers, 4, out);
     try (CsvBatch<?, ?> batch =
-        CsvBatch.open(endpoint, new AnnouncedInput(new ByteArrayInputStream(csv)), form)) {
+        new CsvBatch<>(
+            endpoint, new AnnouncedInput(new ByteArrayInputStream(csv)), 1 << 20, form)) {
       batch.answer(pipeline);
     }
   }

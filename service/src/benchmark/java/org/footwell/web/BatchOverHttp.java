@@ -30,7 +30,7 @@ public final class BatchOverHttp {
     Path asked = folder.resolve("asked.csv");
     Path answered = folder.resolve("answered.csv");
     write(asked, lines, count);
-    post(service, target, lines, count / 10, folder.resolve("warm.csv"));
+    post(service, target, lines, count, folder.resolve("warm.csv"));
     double overHttp = post(service, target, lines, count, answered);
     copy(asked, folder.resolve("copy.csv"));
     double asked1 = count / copy(asked, folder.resolve("copy.csv"));

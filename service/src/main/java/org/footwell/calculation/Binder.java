@@ -3,6 +3,7 @@ package org.footwell.calculation;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 
 /** Makes records of untyped input, collecting what does not fit. */
@@ -140,11 +141,22 @@ final class Binder {
 
   private Object wrong(Node node, Object given, String pointer) {
     String allowed = node.allowed();
-    if (given instanceof String text && text.matches("-?\\d+,\\d+")) {
-      allowed += " with a decimal point, not a comma";
+    if (given instanceof String text) {
+      allowed += hint(node, text);
     }
     faults.add(CoreFault.WRONG_TYPE).at(pointer).given(shown(given)).allowed(allowed);
     return null;
+  }
+
+  /** What would be right, where it is plain what was meant. */
+  private String hint(Node node, String text) {
+    if (text.matches("-?\\d+,\\d+")) {
+      return " with a decimal point, not a comma";
+    }
+    String plain = text.strip().toLowerCase(Locale.ROOT).replaceFirst("^\\+", "");
+    boolean meant =
+        cells && node instanceof Node.Scalar scalar && Cell.value(scalar, plain) != null;
+    return meant ? ", written as " + plain : "";
   }
 
   private Object shown(Object given) {

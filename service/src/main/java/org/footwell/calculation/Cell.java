@@ -26,6 +26,19 @@ final class Cell {
     return text.length() > LONGEST_NUMBER ? null : number(type, text);
   }
 
+  /** The same of a cell of a row. */
+  static Object value(Node.Scalar scalar, Row row, int cell) {
+    if (scalar.type() != Double.class || row.length(cell) > LONGEST_NUMBER) {
+      return value(scalar, row.text(cell));
+    }
+    try {
+      return finite(
+          JsonDoubleParser.parseDouble(row.characters(), row.start(cell), row.length(cell)));
+    } catch (NumberFormatException notANumber) {
+      return null;
+    }
+  }
+
   private static Object number(Class<?> type, String text) {
     try {
       if (type == Integer.class) {
@@ -34,10 +47,13 @@ final class Cell {
       if (type == BigDecimal.class) {
         return JavaBigDecimalParser.parseBigDecimal(text);
       }
-      double number = JsonDoubleParser.parseDouble(text);
-      return Double.isFinite(number) ? (Double) number : null;
+      return finite(JsonDoubleParser.parseDouble(text));
     } catch (NumberFormatException notANumber) {
       return null;
     }
+  }
+
+  private static Double finite(double number) {
+    return Double.isFinite(number) ? (Double) number : null;
   }
 }

@@ -13,7 +13,10 @@ final class Codes {
 
   /** The name of a constant in kebab case. */
   static String of(Coded constant) {
-    return KNOWN.computeIfAbsent(
-        constant, coded -> coded.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    String known = KNOWN.get(constant);
+    return known != null
+        ? known
+        : KNOWN.computeIfAbsent(
+            constant, coded -> coded.name().toLowerCase(Locale.ROOT).replace('_', '-'));
   }
 }

@@ -9,6 +9,7 @@ public enum CoreFault implements FaultCode {
   TOO_MANY,
   EXACTLY_ONE_OF,
   DUPLICATE,
+  NAME_OF_RESULT,
   DANGLING_REFERENCE,
   NOT_FINITE
 }

@@ -2,6 +2,7 @@ package org.footwell.calculation;
 
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.Locale;
 import java.util.Optional;
 import org.apache.commons.text.similarity.DamerauLevenshteinDistance;
 
@@ -38,7 +39,8 @@ public final class Names {
    * change; else one that starts alike, its unit apart, as {@code tuning_hz} for {@code tuned}.
    */
   public static Optional<String> nearest(String wrong, Collection<String> known) {
-    String start = wrong.length() <= 60 ? wrong : wrong.substring(0, 60);
+    String plain = wrong.strip().toLowerCase(Locale.ROOT);
+    String start = plain.length() <= 60 ? plain : plain.substring(0, 60);
     return known.stream()
         .filter(name -> name.startsWith(start + "_"))
         .min(Comparator.comparingInt(String::length))

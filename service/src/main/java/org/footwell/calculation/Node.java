@@ -21,13 +21,27 @@ sealed interface Node {
    * A record, by its components' snake_case names in order of declaration.
    *
    * @param constructor takes an array of the components
+   * @param numeric those components that are fractional numbers or may have such in them
    */
   record Group(
-      Class<?> type, MethodHandle constructor, Map<String, Member> members, List<Member> inOrder)
+      Class<?> type, MethodHandle constructor, Map<String, Member> members, List<Member> numeric)
       implements Node {
 
     Group(Class<?> type, MethodHandle constructor, Map<String, Member> members) {
-      this(type, constructor, members, List.copyOf(members.values()));
+      this(
+          type,
+          constructor,
+          members,
+          members.values().stream().filter(member -> isNumeric(member.node())).toList());
+    }
+
+    private static boolean isNumeric(Node node) {
+      if (node instanceof Repeated list) {
+        return isNumeric(list.element());
+      }
+      return node instanceof Group group
+          ? !group.numeric().isEmpty()
+          : ((Scalar) node).type() == double.class || ((Scalar) node).type() == Double.class;
     }
 
     /** Builds the record from one value per component. */

@@ -1,7 +1,10 @@
 package org.footwell.calculation;
 
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 
 /** A finding or a fault in the making: a code, what it is about, and the arguments of its text. */
@@ -12,7 +15,10 @@ public final class Remark {
   private final Coded code;
   private final UnaryOperator<String> rebase;
   private final String subject;
-  private final Map<String, Object> arguments = new LinkedHashMap<>();
+
+  /** Filled in only when the sentence is asked for: most rows of a batch never are. */
+  private List<Argument> arguments = List.of();
+
   private String pointer = "";
   private String given;
   private String allowed;
@@ -34,13 +40,13 @@ public final class Remark {
   /** The value found; {@code {value}} in the text. */
   public Remark value(double number) {
     this.value = number;
-    return with("value", number);
+    return this;
   }
 
   /** The limit it is held against; {@code {limit}} in the text. */
   public Remark limit(double number) {
     this.limit = number;
-    return with("limit", number);
+    return this;
   }
 
   /** What was given, unrounded; {@code {given}} in the text. */
@@ -48,19 +54,27 @@ public final class Remark {
     boolean endless = what instanceof Double number && number.isInfinite();
     String text = endless ? "a number too large to hold" : String.valueOf(what);
     this.given = text.length() <= SHOWN ? text : text.substring(0, SHOWN) + "…";
-    return with("given", given);
+    return this;
   }
 
   /** What is allowed; {@code {allowed}} in the text. */
   public Remark allowed(String what) {
     this.allowed = what;
-    return with("allowed", what);
+    return this;
   }
 
   /** A further argument of the text. */
   public Remark with(String name, Object argument) {
-    arguments.put(name, argument);
+    if (arguments.isEmpty()) {
+      arguments = new ArrayList<>(2);
+    }
+    arguments.add(new Argument(name, argument));
     return this;
+  }
+
+  /** A further argument that is worth making only for a sentence. */
+  public Remark with(String name, Supplier<String> argument) {
+    return with(name, (Object) argument);
   }
 
   String code() {
@@ -91,8 +105,22 @@ public final class Remark {
   }
 
   private String text(String where) {
-    arguments.putIfAbsent(
-        "field", where.isEmpty() ? "The request" : where.substring(1).replace('/', '.'));
-    return Texts.of(code, arguments);
+    Map<String, Object> all = new HashMap<>();
+    all.put("field", where.isEmpty() ? "The request" : where.substring(1).replace('/', '.'));
+    all.put("value", value);
+    all.put("limit", limit);
+    all.put("given", given);
+    all.put("allowed", allowed);
+    for (Argument argument : arguments) {
+      all.put(argument.name(), argument.now());
+    }
+    return Texts.of(code, all);
+  }
+
+  private record Argument(String name, Object value) {
+
+    Object now() {
+      return value instanceof Supplier<?> later ? later.get() : value;
+    }
   }
 }

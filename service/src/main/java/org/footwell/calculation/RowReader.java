@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import java.util.function.IntFunction;
 import java.util.stream.Collectors;
 
 /**
@@ -20,11 +19,11 @@ public final class RowReader<T extends Record> {
   private interface Slot {
 
     /** The value, null where no cell of it is filled, or {@link #FAULTY}. */
-    Object read(IntFunction<String> cells);
+    Object read(Row row);
   }
 
   private static final Object FAULTY = new Object();
-  private static final Slot NOTHING = cells -> null;
+  private static final Slot NOTHING = row -> null;
 
   private final Slot root;
 
@@ -43,8 +42,8 @@ public final class RowReader<T extends Record> {
     Slot slot = slot(group, columns);
     // A row without any cell is a request without any field.
     root =
-        cells -> {
-          Object read = slot.read(cells);
+        row -> {
+          Object read = slot.read(row);
           return read == null ? group.construct(new Object[group.members().size()]) : read;
         };
   }
@@ -62,8 +61,8 @@ public final class RowReader<T extends Record> {
 
   /** The request of a row, or null if a cell of it is faulty. */
   @SuppressWarnings("unchecked") // the root group constructs T
-  public T read(IntFunction<String> cells) {
-    Object read = root.read(cells);
+  public T read(Row row) {
+    Object read = root.read(row);
     return read == FAULTY ? null : (T) read;
   }
 
@@ -73,12 +72,11 @@ public final class RowReader<T extends Record> {
     }
     if (node instanceof Node.Scalar scalar) {
       int index = columns.get(0).index();
-      return cells -> {
-        String text = cells.apply(index);
-        if (text.isEmpty()) {
+      return row -> {
+        if (row.length(index) == 0) {
           return null;
         }
-        Object value = Cell.value(scalar, text);
+        Object value = Cell.value(scalar, row, index);
         return value == null ? FAULTY : value;
       };
     }
@@ -99,11 +97,11 @@ public final class RowReader<T extends Record> {
         group.members().values().stream()
             .map(member -> slot(member.node(), byName.getOrDefault(member.name(), List.of())))
             .toArray(Slot[]::new);
-    return cells -> {
+    return row -> {
       Object[] values = new Object[slots.length];
       boolean filled = false;
       for (int i = 0; i < slots.length; i++) {
-        values[i] = slots[i].read(cells);
+        values[i] = slots[i].read(row);
         if (values[i] == FAULTY) {
           return FAULTY;
         }
@@ -119,11 +117,11 @@ public final class RowReader<T extends Record> {
     Arrays.setAll(
         slots, i -> slot(repeated.element(), byName.getOrDefault(Integer.toString(i), List.of())));
     boolean gap = Arrays.asList(slots).contains(NOTHING) || slots.length > repeated.most();
-    return cells -> {
+    return row -> {
       List<Object> entries = new ArrayList<>(slots.length);
       boolean ended = false;
       for (Slot slot : slots) {
-        Object entry = slot.read(cells);
+        Object entry = slot.read(row);
         if (entry == FAULTY || (entry != null && ended)) {
           return FAULTY;
         }

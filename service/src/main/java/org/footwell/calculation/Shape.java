@@ -153,9 +153,7 @@ public final class Shape<T extends Record> {
   }
 
   private static void requireFinite(Node.Group group, Object record, Faults faults) {
-    List<Node.Member> members = group.inOrder();
-    for (int i = 0; i < members.size(); i++) {
-      Node.Member member = members.get(i);
+    for (Node.Member member : group.numeric()) {
       if (member.isNumber()) {
         requireFinite(member, member.number(record), faults);
         continue;

@@ -190,7 +190,8 @@ final class Operations {
             card.id() + "-batch",
             " Many requests, row by row, in constant memory and in order; a faulty row carries its"
                 + " own problem and never stops the rest. CSV columns are dotted field names,"
-                + " others pass through, and empty lines are skipped.")
+                + " others pass through, and empty lines are skipped. Above 2 MiB, or without a"
+                + " Content-Length, the caller has to read while it sends.")
         .parameters(parameters)
         .requestBody(new RequestBody().required(true).content(body))
         .responses(responses);

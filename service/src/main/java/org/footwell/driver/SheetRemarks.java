@@ -155,19 +155,23 @@ final class SheetRemarks {
     all.forEach(suspect -> names.add(suspect.figure().field));
     suspects = names.toString();
     odd = single;
-    if (odd == null) {
-      run.find(DriverFinding.ONE_OF_SEVERAL_WRONG).at("").with("names", described(all));
+    if (single == null) {
+      run.find(DriverFinding.ONE_OF_SEVERAL_WRONG).at("").with("names", () -> described(all));
       return;
     }
     Remark remark =
         run.find(DriverFinding.ODD_ONE_OUT)
-            .at(odd.figure().pointer())
-            .value(sheet.of(odd.figure()))
-            .with("or", pair == null || isOfPair(odd) ? "" : or(pair))
-            .with("implies", "");
-    if (odd.isImplied()) {
-      remark.limit(odd.implied()).with("implies", " and gives " + Texts.forPeople(odd.implied()));
+            .at(single.figure().pointer())
+            .value(sheet.of(single.figure()))
+            .with("or", () -> pair == null || isOfPair(single) ? "" : or(pair))
+            .with("implies", () -> implies(single));
+    if (single.isImplied()) {
+      remark.limit(single.implied());
     }
+  }
+
+  private static String implies(Suspect suspect) {
+    return suspect.isImplied() ? " and gives " + Texts.forPeople(suspect.implied()) : "";
   }
 
   private static String or(QPair pair) {

@@ -34,7 +34,7 @@ public final class Exposure {
       run.find(LevelFinding.EXPOSURE_LIMITED)
           .value(levelDba)
           .limit(NoiseDose.NIOSH_EIGHT_HOUR_DBA)
-          .with("time", inWords(hours));
+          .with("time", () -> inWords(hours));
     }
     return hours;
   }

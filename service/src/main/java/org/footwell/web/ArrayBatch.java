@@ -1,22 +1,22 @@
 package org.footwell.web;
 
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
-import com.fasterxml.jackson.databind.DeserializationFeature;
-import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectReader;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 
 /** A batch of one JSON array of requests, answered by one array. */
 final class ArrayBatch implements AutoCloseable {
 
-  /** Reads one entry of many: what follows it in the stream is not its business. */
-  private static final ObjectReader ENTRY =
-      Json.MAPPER.reader().without(DeserializationFeature.FAIL_ON_TRAILING_TOKENS);
+  /** Only cuts the array into its entries: what an entry holds is judged when it is answered. */
+  private static final JsonFactory CUTTER = new JsonFactory();
 
   private final Endpoint<?, ?> endpoint;
   private final AnnouncedInput input;
+  private final int most;
   private final RowLimit limit;
   private final JsonParser parser;
   private long entries;
@@ -30,8 +30,9 @@ final class ArrayBatch implements AutoCloseable {
   ArrayBatch(Endpoint<?, ?> endpoint, AnnouncedInput input, int most) throws IOException {
     this.endpoint = endpoint;
     this.input = input;
+    this.most = most;
     limit = new RowLimit(input, most);
-    parser = Json.MAPPER.createParser(limit);
+    parser = CUTTER.createParser(limit);
     if (!begins()) {
       throw ProblemException.of(ProblemType.UNREADABLE, "The body must be a JSON array.");
     }
@@ -54,23 +55,41 @@ final class ArrayBatch implements AutoCloseable {
     pipeline.add(() -> Rendering.utf8("["));
     try {
       while (parser.nextToken() != JsonToken.END_ARRAY) {
-        byte[] entry = Json.bytes(ENTRY.<JsonNode>readTree(parser));
+        byte[] entry = entry();
         long number = ++entries;
         pipeline.add(() -> following(number, BatchRow.answer(endpoint, entry, number)));
         limit.rowDone();
       }
+      if (parser.nextToken() != null) {
+        brokenOff(pipeline, ProblemType.UNREADABLE, "Something follows the end of the array.");
+      }
     } catch (JsonProcessingException malformed) {
-      brokenOff(pipeline, ProblemType.UNREADABLE, "it is not well-formed JSON");
+      brokenOff(pipeline, ProblemType.UNREADABLE, Endpoint.malformedDetail(malformed));
     } catch (RowLimit.Passed passed) {
-      brokenOff(pipeline, ProblemType.TOO_LARGE, passed.getMessage());
+      brokenOff(pipeline, ProblemType.TOO_LARGE, "An entry is larger than " + most + " bytes.");
     }
     pipeline.add(() -> Rendering.utf8("]"));
     pipeline.flush();
   }
 
+  private byte[] entry() throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (JsonGenerator copy = CUTTER.createGenerator(bytes)) {
+      copy.copyCurrentStructureExact(parser);
+    }
+    return bytes.toByteArray();
+  }
+
   private void brokenOff(Pipeline pipeline, ProblemType type, String why) throws IOException {
-    byte[] problem = brokenOff(type, why);
     long number = entries + 1;
+    byte[] problem =
+        BatchRow.problem(
+            ProblemException.of(
+                type,
+                "The array breaks off after "
+                    + (entries == 1 ? "1 entry. " : entries + " entries. ")
+                    + why),
+            number);
     pipeline.add(() -> following(number, problem));
   }
 
@@ -82,13 +101,6 @@ final class ArrayBatch implements AutoCloseable {
     withComma[0] = ',';
     System.arraycopy(entry, 0, withComma, 1, entry.length);
     return withComma;
-  }
-
-  private byte[] brokenOff(ProblemType type, String why) {
-    return BatchRow.problem(
-        ProblemException.of(
-            type, "The array breaks off after " + entries + " entries: " + why + "."),
-        entries + 1);
   }
 
   @Override

@@ -10,6 +10,9 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.stream.Collectors;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 
 /**
  * {@code /v1/{calculation}/batch}: the same calculation row by row, in constant memory, on
@@ -17,9 +20,9 @@ import java.util.concurrent.Executors;
  */
 final class BatchHandler implements AutoCloseable {
 
-  private static final String CSV = "text/csv";
-  private static final String NDJSON = "application/x-ndjson";
-  private static final String JSON = "application/json";
+  private static final Logger LOG = LoggerFactory.getLogger(BatchHandler.class);
+
+  private static final List<Format> FORMATS = List.of(Format.CSV, Format.LINES, Format.JSON);
 
   /**
    * A body of a stated size up to this is read whole before the answer begins: some callers read
@@ -64,45 +67,68 @@ final class BatchHandler implements AutoCloseable {
       post(ctx, endpoint, query);
     } catch (IOException callerIsGone) {
       throw new UncheckedIOException(callerIsGone);
+    } catch (OutOfMemoryError tooMuchAtOnce) {
+      LOG.error("not enough memory for a batch: give the heap more", tooMuchAtOnce);
+      throw ProblemException.of(
+          ProblemType.BUSY,
+          "There is not enough memory for such rows just now; try again in a moment.");
     }
   }
 
   private void post(Context ctx, Endpoint<?, ?> endpoint, Query query) throws IOException {
+    Format format = format(ctx.req().getContentType());
+    Exchange.requirePlain(ctx.req());
+    Formats.accepted(List.of(format), ctx.header("Accept"));
     OutputStream out = new BufferedOutputStream(ctx.res().getOutputStream(), OUTPUT_BYTES);
     // As many again as there are cores, so that none waits for the caller.
     Pipeline pipeline = new Pipeline(workers, 2 * cores, out);
     try {
-      switch (Exchange.mediaType(ctx.req().getContentType())) {
-        case CSV -> csv(ctx, endpoint, query, pipeline);
-        case NDJSON -> {
-          start(ctx, NDJSON);
-          new LinesBatch(endpoint, input(ctx), rowBytes).answer(pipeline);
+      if (format.equals(Format.CSV)) {
+        csv(ctx, endpoint, query, pipeline);
+        return;
+      }
+      query.requireNone(CsvForm.OPTIONS, "only with text/csv");
+      if (format.equals(Format.LINES)) {
+        start(ctx, format);
+        new LinesBatch(endpoint, input(ctx), rowBytes).answer(pipeline);
+      } else {
+        try (ArrayBatch array = new ArrayBatch(endpoint, input(ctx), rowBytes)) {
+          start(ctx, format);
+          array.answer(pipeline);
         }
-        case JSON -> {
-          try (ArrayBatch array = new ArrayBatch(endpoint, input(ctx), rowBytes)) {
-            start(ctx, JSON);
-            array.answer(pipeline);
-          }
-        }
-        default ->
-            throw ProblemException.of(
-                ProblemType.WRONG_CONTENT_TYPE,
-                "A batch is read as " + String.join(", ", CSV, NDJSON, JSON) + ".");
       }
     } finally {
       pipeline.cancel();
     }
   }
 
-  private static void csv(Context ctx, Endpoint<?, ?> endpoint, Query query, Pipeline pipeline)
+  /** A batch is answered in the form it comes in. */
+  private static Format format(String contentType) {
+    String type = Exchange.mediaType(contentType);
+    return FORMATS.stream()
+        .filter(format -> format.mediaType().equals(type))
+        .findFirst()
+        .orElseThrow(() -> wrongType("A batch is read as " + names(FORMATS) + "."));
+  }
+
+  private static String names(List<Format> formats) {
+    return formats.stream().map(Format::mediaType).collect(Collectors.joining(", "));
+  }
+
+  private static ProblemException wrongType(String sentence) {
+    return ProblemException.of(ProblemType.WRONG_CONTENT_TYPE, sentence);
+  }
+
+  private void csv(Context ctx, Endpoint<?, ?> endpoint, Query query, Pipeline pipeline)
       throws IOException {
     if (!endpoint.request().flat()) {
-      throw ProblemException.of(
-          ProblemType.WRONG_CONTENT_TYPE,
-          "Requests of this calculation do not fit a row; send " + NDJSON + " or " + JSON + ".");
+      throw wrongType(
+          "Requests of this calculation do not fit a row; send "
+              + names(List.of(Format.LINES, Format.JSON)).replace(", ", " or ")
+              + ".");
     }
-    try (CsvBatch<?, ?> batch = CsvBatch.open(endpoint, input(ctx), CsvForm.of(query))) {
-      start(ctx, Format.CSV.contentType());
+    try (CsvBatch<?, ?> batch = new CsvBatch<>(endpoint, input(ctx), rowBytes, CsvForm.of(query))) {
+      start(ctx, Format.CSV);
       batch.answer(pipeline);
     }
   }
@@ -112,12 +138,12 @@ final class BatchHandler implements AutoCloseable {
     long stated = ctx.req().getContentLengthLong();
     return new AnnouncedInput(
         stated >= 0 && stated <= READ_FIRST_BYTES
-            ? new ByteArrayInputStream(in.readNBytes((int) stated))
+            ? new ByteArrayInputStream(in.readNBytes((int) stated + 1))
             : in);
   }
 
-  private static void start(Context ctx, String contentType) {
-    ctx.res().setContentType(contentType);
+  private static void start(Context ctx, Format format) {
+    ctx.res().setContentType(format.contentType());
     ctx.res().setHeader("Cache-Control", "no-store");
   }
 }

@@ -1,31 +1,14 @@
 package org.footwell.web;
 
-import com.fasterxml.jackson.core.io.NumberOutput;
-import de.siegmar.fastcsv.reader.CloseableIterator;
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.CsvRecord;
-import de.siegmar.fastcsv.writer.CsvWriter;
-import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.IOException;
-import java.math.BigDecimal;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
-import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.footwell.calculation.Brief;
-import org.footwell.calculation.CoreFault;
-import org.footwell.calculation.Faults;
-import org.footwell.calculation.Names;
+import org.footwell.calculation.Row;
 import org.footwell.calculation.RowReader;
 import org.footwell.calculation.RowValues;
-import org.footwell.calculation.Shape;
 
 /**
  * A batch in CSV. Columns are dotted field names; others pass through. The result's single figures
@@ -38,189 +21,78 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
 
   private static final int PIECE_CHARACTERS = 64 * 1024;
 
-  /** What is appended to every row whatever figures are wanted. */
-  private static final List<String> SAID_OF_EACH = List.of("verdict", "findings", "error");
-
   private final Endpoint<Q, R> endpoint;
   private final AnnouncedInput input;
-  private final CloseableIterator<CsvRecord> rows;
-  private final CsvForm form;
-  private final List<String> header;
-
-  /** For each column the path of the field it fills, or null where it passes through. */
-  private final List<List<String>> paths = new ArrayList<>();
-
+  private final CsvRows rows;
+  private final char separator;
+  private final CsvHeader header;
   private final RowReader<Q> reader;
   private final RowValues resultValues;
-  private final List<String> resultPaths;
 
-  /** Which of the result's values the columns hold. */
-  private final int[] wanted;
-
-  private List<CsvRecord> piece = new ArrayList<>();
+  private List<CsvRow> piece = new ArrayList<>(PIECE_ROWS);
   private int characters;
-
-  private CsvBatch(
-      Endpoint<Q, R> endpoint,
-      AnnouncedInput input,
-      CloseableIterator<CsvRecord> rows,
-      CsvForm form) {
-    this.endpoint = endpoint;
-    this.input = input;
-    this.rows = rows;
-    this.form = form;
-    List<String> all =
-        endpoint.result().columns().stream()
-            .map(Shape.Column::path)
-            .filter(path -> !path.contains("*"))
-            .toList();
-    this.resultPaths = chosen(all, form.columns());
-    this.wanted = resultPaths.stream().mapToInt(all::indexOf).toArray();
-    if (!rows.hasNext()) {
-      throw ProblemException.of(ProblemType.UNREADABLE, "The CSV has no header line.");
-    }
-    this.header = rows.next().getFields();
-    readHeader();
-    this.reader = endpoint.request().rows(paths);
-    this.resultValues = endpoint.result().values();
-  }
 
   /**
    * Reads the header.
    *
+   * @param rowCharacters characters a row may have
    * @throws ProblemException with every fault of the header
    */
-  static <Q extends Record, R extends Record> CsvBatch<Q, R> open(
-      Endpoint<Q, R> endpoint, AnnouncedInput in, CsvForm form) throws IOException {
-    return new CsvBatch<>(
-        endpoint,
-        in,
-        CsvReader.builder()
-            .fieldSeparator(form.separator())
-            .skipEmptyLines(true)
-            .allowMissingFields(true)
-            .allowExtraFields(true)
-            .detectBomHeader(true)
-            .ofCsvRecord(in, StandardCharsets.UTF_8)
-            .iterator(),
-        form);
+  CsvBatch(Endpoint<Q, R> endpoint, AnnouncedInput input, int rowCharacters, CsvForm form)
+      throws IOException {
+    this.endpoint = endpoint;
+    this.input = input;
+    this.separator = form.separator();
+    this.rows = new CsvRows(input, separator, rowCharacters);
+    this.header = new CsvHeader(names(), form, endpoint);
+    this.reader = endpoint.request().rows(header.paths());
+    this.resultValues = endpoint.result().values();
   }
 
-  /** The figures asked for, or all; verdict, findings and error are never left out. */
-  private static List<String> chosen(List<String> all, List<String> asked) {
-    if (asked == null) {
-      return all;
-    }
-    Faults faults = new Faults();
-    for (String name : asked) {
-      if (!all.contains(name) && !SAID_OF_EACH.contains(name)) {
-        faults
-            .add(CoreFault.UNKNOWN_FIELD)
-            .at("/columns/" + name)
-            .given(name)
-            .with("nearest", Names.didYouMean(name, all));
+  private List<String> names() {
+    try {
+      CsvRow first = rows.next();
+      if (first == null) {
+        throw ProblemException.of(ProblemType.UNREADABLE, "The CSV has no header line.");
       }
-    }
-    if (!faults.none()) {
-      throw ProblemException.invalid(faults.list());
-    }
-    return asked.stream().filter(all::contains).distinct().toList();
-  }
-
-  private void readHeader() {
-    Faults faults = new Faults();
-    Set<String> known =
-        endpoint.request().columns().stream().map(Shape.Column::path).collect(Collectors.toSet());
-    Set<String> seen = new HashSet<>();
-    for (String column : header) {
-      String template = column.replaceAll("\\.\\d+", ".*");
-      if (!seen.add(column)) {
-        faults.add(CoreFault.DUPLICATE).at("/" + column).given(column);
-      } else if (known.contains(template)) {
-        paths.add(List.of(column.split("\\.", -1)));
-        continue;
+      List<String> names = first.cells().texts();
+      if (names.stream().anyMatch(CsvText::isGarbled)) {
+        throw ProblemException.of(ProblemType.UNREADABLE, "The header is not in UTF-8.");
       }
-      misspelt(column, template, known, faults);
-      paths.add(null);
+      return names;
+    } catch (CsvRows.Broken broken) {
+      throw ProblemException.of(ProblemType.UNREADABLE, "The header, " + broken.getMessage());
     }
-    for (String column : resultColumns()) {
-      if (seen.contains(column)) {
-        faults.add(CoreFault.DUPLICATE).at("/" + column).given(column);
-      }
-    }
-    if (header.size() == 1 && header.get(0).contains(";") && form.separator() == ',') {
-      throw ProblemException.of(
-          ProblemType.UNREADABLE, "The header holds semicolons; add separator=semicolon.");
-    }
-    for (Shape.Column column : endpoint.request().columns()) {
-      boolean single = !column.path().contains(".");
-      if (single && column.required() && !seen.contains(column.path())) {
-        faults.add(CoreFault.REQUIRED).at("/" + column.path()).allowed("a column of this name");
-      }
-    }
-    if (!faults.none()) {
-      throw ProblemException.invalid(faults.list());
-    }
-  }
-
-  /** Names of the columns that are appended; one that a field of the request has is told apart. */
-  private List<String> resultColumns() {
-    Set<String> fields = new HashSet<>();
-    for (int i = 0; i < paths.size(); i++) {
-      if (paths.get(i) != null) {
-        fields.add(header.get(i));
-      }
-    }
-    return Stream.concat(
-            resultPaths.stream().map(path -> fields.contains(path) ? "result." + path : path),
-            SAID_OF_EACH.stream())
-        .toList();
-  }
-
-  /** A column that is nearly the name of a field is refused: passing it through would hide it. */
-  private static void misspelt(String column, String template, Set<String> known, Faults faults) {
-    Names.nearest(template, known)
-        .filter(near -> !near.equals(template))
-        .ifPresent(
-            near ->
-                faults
-                    .add(CoreFault.UNKNOWN_FIELD)
-                    .at("/" + column)
-                    .given(column)
-                    .with("nearest", " Did you mean " + near + "?"));
   }
 
   /** Answers every row. */
   void answer(Pipeline pipeline) throws IOException {
-    List<String> names = new ArrayList<>(header);
-    names.addAll(resultColumns());
-    pipeline.add(() -> written(Stream.of(names)));
+    pipeline.add(
+        () -> {
+          CsvText text = new CsvText(separator, PIECE_CHARACTERS);
+          text.row(header.answered());
+          return text.bytes();
+        });
     input.beforeWaiting(
         () -> {
           endPiece(pipeline);
           pipeline.flush();
         });
-    long nextLine = 2;
     try {
-      while (rows.hasNext()) {
-        CsvRecord row = rows.next();
-        nextLine = row.getStartingLineNumber() + 1;
+      for (CsvRow row = rows.next(); row != null; row = rows.next()) {
         add(row, pipeline);
       }
       endPiece(pipeline);
-    } catch (CsvParseException malformed) {
+    } catch (CsvRows.Broken broken) {
       endPiece(pipeline);
-      List<String> last = brokenOff(nextLine);
-      pipeline.add(() -> written(Stream.of(last)));
+      pipeline.add(() -> brokenOff(broken));
     }
     pipeline.flush();
   }
 
-  private void add(CsvRecord row, Pipeline pipeline) throws IOException {
+  private void add(CsvRow row, Pipeline pipeline) throws IOException {
     piece.add(row);
-    for (int i = 0; i < row.getFieldCount(); i++) {
-      characters += row.getField(i).length();
-    }
+    characters += row.cells().characterCount();
     if (piece.size() == PIECE_ROWS || characters >= PIECE_CHARACTERS) {
       endPiece(pipeline);
     }
@@ -228,97 +100,74 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
 
   private void endPiece(Pipeline pipeline) throws IOException {
     if (!piece.isEmpty()) {
-      List<CsvRecord> whole = piece;
+      List<CsvRow> whole = piece;
       piece = new ArrayList<>(PIECE_ROWS);
       characters = 0;
-      pipeline.add(() -> written(whole.stream().map(this::answered)));
+      pipeline.add(() -> answered(whole));
     }
   }
 
-  private byte[] written(Stream<List<String>> all) throws IOException {
-    StringBuilder text = new StringBuilder(PIECE_CHARACTERS);
-    try (CsvWriter csv =
-        CsvWriter.builder()
-            .fieldSeparator(form.separator())
-            .lineDelimiter(LineDelimiter.LF)
-            .build(new Appender(text))) {
-      all.forEach(csv::writeRecord);
+  private byte[] answered(List<CsvRow> whole) {
+    CsvText text = new CsvText(separator, PIECE_CHARACTERS);
+    Object[] values = new Object[resultValues.size()];
+    for (CsvRow row : whole) {
+      text.cells(row, header.size());
+      int place = text.place();
+      try {
+        answer(row.cells(), values, text);
+      } catch (RuntimeException failure) {
+        text.backTo(place);
+        text.blanks(header.appendedCount() - 1);
+        text.value("line " + row.line() + ": " + Problems.of(failure, null).sentence());
+      }
+      text.endRow();
     }
-    // One conversion of the whole is much faster than one by a stream.
-    return text.toString().getBytes(StandardCharsets.UTF_8);
+    return text.bytes();
+  }
+
+  private void answer(Row cells, Object[] values, CsvText text) {
+    if (cells.size() != header.size()) {
+      throw ProblemException.of(
+          ProblemType.UNREADABLE,
+          "The row has "
+              + (cells.size() == 1 ? "1 cell" : cells.size() + " cells")
+              + ", the header "
+              + header.size()
+              + ".");
+    }
+    if (text.isRowGarbled()) {
+      throw ProblemException.of(ProblemType.UNREADABLE, "The row is not in UTF-8.");
+    }
+    Q request = reader.read(cells);
+    Brief<R> answer = endpoint.brief(request == null ? endpoint.bind(tree(cells)) : request);
+    resultValues.read(answer.result(), values, 0);
+    for (int value : header.wanted()) {
+      text.value(values[value]);
+    }
+    text.value(answer.verdict());
+    text.words(answer.codes());
+    text.blanks(1);
   }
 
   /** The last row of a CSV that cannot be read further: only its error is filled in. */
-  private List<String> brokenOff(long line) {
-    List<String> cells = new ArrayList<>();
-    fillUpToError(cells);
-    cells.add(
-        "line "
-            + line
-            + ": the CSV cannot be read from here on; a cell is too large or goes on"
-            + " after its closing quote.");
-    return cells;
+  private byte[] brokenOff(CsvRows.Broken broken) {
+    CsvText text = new CsvText(separator, PIECE_CHARACTERS);
+    text.blanks(header.size() + header.appendedCount() - 1);
+    text.value(broken.getMessage());
+    text.endRow();
+    return text.bytes();
   }
 
-  private void fillUpToError(List<String> cells) {
-    while (cells.size() < header.size() + resultPaths.size() + 2) {
-      cells.add("");
-    }
-  }
-
-  private List<String> answered(CsvRecord row) {
-    List<String> cells = new ArrayList<>(header.size() + resultPaths.size() + 3);
-    cells.addAll(row.getFields());
-    try {
-      if (cells.size() != header.size()) {
-        throw ProblemException.of(
-            ProblemType.UNREADABLE,
-            "The row has " + cells.size() + " cells, the header " + header.size() + ".");
-      }
-      Q request = reader.read(row::getField);
-      Brief<R> answer = endpoint.brief(request == null ? endpoint.bind(tree(row)) : request);
-      Object[] values = new Object[resultValues.size()];
-      resultValues.read(answer.result(), values, 0);
-      for (int value : wanted) {
-        cells.add(cell(values[value]));
-      }
-      cells.add(answer.verdict().name().toLowerCase(Locale.ROOT));
-      cells.add(String.join(" ", answer.codes()));
-      cells.add("");
-    } catch (RuntimeException failure) {
-      fillUpToError(cells);
-      cells.add(error(failure, row.getStartingLineNumber()));
-    }
-    return cells;
-  }
-
-  /** A value as it stands in JSON, without quotes. */
-  private static String cell(Object value) {
-    if (value instanceof Double number) {
-      return NumberOutput.toString(number, Json.FAST_DOUBLES);
-    }
-    if (value instanceof BigDecimal money) {
-      return money.toPlainString();
-    }
-    if (value instanceof Enum<?> constant) {
-      return constant.name().toLowerCase(Locale.ROOT);
-    }
-    return value == null ? "" : value.toString();
-  }
-
-  private Map<String, Object> tree(CsvRecord row) {
+  private Map<String, Object> tree(Row cells) {
     Map<String, Object> tree = new LinkedHashMap<>();
+    List<List<String>> paths = header.paths();
     for (int i = 0; i < paths.size(); i++) {
-      String cell = row.getField(i);
+      String cell = cells.text(i);
       if (paths.get(i) != null && !cell.isEmpty()) {
         Query.put(tree, paths.get(i), cell);
       }
     }
     return tree;
-  }
-
-  private static String error(RuntimeException failure, long line) {
-    return "line " + line + ": " + Problems.of(failure, null).sentence();
   }
 
   @Override

@@ -150,9 +150,12 @@ final class Endpoint<Q extends Record, R extends Record> {
       what = "The body must hold one JSON value and nothing else";
     }
     JsonLocation place = malformed.getLocation();
-    return place == null
-        ? what + "."
-        : what + ", at line " + place.getLineNr() + ", column " + place.getColumnNr() + ".";
+    if (place == null) {
+      return what + ".";
+    }
+    // A row of a batch has a line of its own in the file, and is one line.
+    String line = place.getLineNr() == 1 ? "" : "line " + place.getLineNr() + ", ";
+    return what + ", at " + line + "column " + place.getColumnNr() + ".";
   }
 
   byte[] json(Answer<R> answer) {

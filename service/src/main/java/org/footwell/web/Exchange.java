@@ -9,6 +9,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.util.Locale;
+import java.util.Set;
 
 /** Reading bodies within their limit and writing answers straight, with their length. */
 final class Exchange {
@@ -16,6 +17,8 @@ final class Exchange {
   private static final Duration LONGEST_LINGER = Duration.ofSeconds(2);
   private static final int LINGER_ROUNDS = 10;
   private static final long LINGER_MS = 20;
+
+  private static final Set<String> PLAIN = Set.of("utf-8", "utf8", "us-ascii", "ascii");
 
   private Exchange() {}
 
@@ -33,6 +36,7 @@ final class Exchange {
           "Send JSON with the header Content-Type: application/json"
               + (type.isEmpty() ? "." : ", not " + type + "."));
     }
+    requirePlain(request);
     if (request.getContentLengthLong() > most) {
       throw tooLarge(most);
     }
@@ -47,17 +51,38 @@ final class Exchange {
     }
   }
 
+  /**
+   * Refuses a body that is compressed or in another encoding of letters: read as it stands it would
+   * be garbled.
+   */
+  static void requirePlain(HttpServletRequest request) {
+    String coding = request.getHeader("Content-Encoding");
+    if (coding != null && !coding.equalsIgnoreCase("identity")) {
+      throw ProblemException.of(
+          ProblemType.WRONG_CONTENT_TYPE, "Send the body as it is, not as " + coding + ".");
+    }
+    String charset = request.getCharacterEncoding();
+    if (charset != null && !PLAIN.contains(charset.toLowerCase(Locale.ROOT))) {
+      throw ProblemException.of(
+          ProblemType.WRONG_CONTENT_TYPE,
+          "Send the body in UTF-8, not in " + charset.toLowerCase(Locale.ROOT) + ".");
+    }
+  }
+
   static ProblemException tooLarge(int most) {
     return ProblemException.of(
         ProblemType.TOO_LARGE, "The body is larger than " + most + " bytes.");
   }
 
   /**
-   * Sends the answer, then goes on reading for a moment: a caller who is cut off while still sending
-   * never sees it.
+   * Sends the answer, then goes on reading for a moment what is left of the body: a caller who is cut
+   * off while still sending never sees it.
    */
   static void linger(Context ctx) {
     try {
+      if (!unread(ctx.req())) {
+        return;
+      }
       ctx.res().flushBuffer();
       ServletInputStream in = ctx.req().getInputStream();
       long end = System.nanoTime() + LONGEST_LINGER.toNanos();
@@ -76,6 +101,13 @@ final class Exchange {
     } catch (InterruptedException stopping) {
       Thread.currentThread().interrupt();
     }
+  }
+
+  /** Whether a body was announced whose end has not been read. */
+  private static boolean unread(HttpServletRequest request) throws IOException {
+    boolean announced =
+        request.getContentLengthLong() > 0 || request.getHeader("Transfer-Encoding") != null;
+    return announced && !request.getInputStream().isFinished();
   }
 
   /** The media type of a Content-Type header without parameters, in lower case. */

@@ -11,6 +11,7 @@ record Format(String name, String contentType) {
   static final Format JSON = new Format("json", "application/json");
   static final Format TEXT = new Format("text", "text/plain;charset=utf-8");
   static final Format CSV = new Format("csv", "text/csv;charset=utf-8");
+  static final Format LINES = new Format("ndjson", "application/x-ndjson");
   static final Format XML = new Format("xml", "application/xml");
 
   String mediaType() {

@@ -39,18 +39,26 @@ final class Formats<R extends Record> {
    * @throws ProblemException if the Accept header allows none of them
    */
   Format wanted(String inQuery, String accept) {
-    if (inQuery != null) {
-      return all.stream().filter(format -> format.name().equals(inQuery)).findFirst().orElseThrow();
-    }
+    return inQuery == null
+        ? accepted(all, accept)
+        : all.stream().filter(format -> format.name().equals(inQuery)).findFirst().orElseThrow();
+  }
+
+  /**
+   * The format that an Accept header likes best; the first where it likes any.
+   *
+   * @throws ProblemException if it allows none of them
+   */
+  static Format accepted(List<Format> all, String accept) {
     if (accept == null || accept.equals("*/*")) {
-      return Format.JSON;
+      return all.get(0);
     }
     Format best = null;
     double bestQuality = 0;
     for (String range : accept.split(",", -1)) {
       String[] parts = range.strip().split("\\s*;\\s*", -1);
       double quality = quality(parts);
-      Format format = matching(parts[0]);
+      Format format = matching(all, parts[0]);
       if (format != null && quality > bestQuality) {
         best = format;
         bestQuality = quality;
@@ -66,9 +74,9 @@ final class Formats<R extends Record> {
     return best;
   }
 
-  private Format matching(String range) {
+  private static Format matching(List<Format> all, String range) {
     if (range.equals("*/*")) {
-      return Format.JSON;
+      return all.get(0);
     }
     return all.stream().filter(format -> format.isIn(range)).findFirst().orElse(null);
   }

@@ -64,6 +64,7 @@ final class Intake {
               + MULTIPART
               + (type.isEmpty() ? "." : ", not " + type + "."));
     }
+    Exchange.requirePlain(request);
     long length = request.getContentLengthLong();
     if (length > mostBytes) {
       throw Exchange.tooLarge(mostBytes);

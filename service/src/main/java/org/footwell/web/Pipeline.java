@@ -57,6 +57,9 @@ final class Pipeline {
     try {
       out.write(underWay.remove().get());
     } catch (ExecutionException failure) {
+      if (failure.getCause() instanceof Error error) {
+        throw error;
+      }
       throw new IllegalStateException("a piece of a batch failed", failure.getCause());
     } catch (InterruptedException stopping) {
       Thread.currentThread().interrupt();

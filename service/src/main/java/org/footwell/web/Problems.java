@@ -46,9 +46,14 @@ final class Problems {
   }
 
   static void answer(Context ctx, Throwable failure) {
-    if (failure instanceof UncheckedIOException || ctx.res().isCommitted()) {
-      // Part of the answer is out, or nobody is left to read it: only closing tells the caller.
+    // Part of the answer is out, or nobody is left to read it: only closing tells the caller.
+    if (failure instanceof UncheckedIOException) {
       LOG.info("answer broken off: {}", failure.toString());
+      closeConnection(ctx);
+      return;
+    }
+    if (ctx.res().isCommitted()) {
+      LOG.error("answer broken off", failure);
       closeConnection(ctx);
       return;
     }
@@ -65,20 +70,7 @@ final class Problems {
     } else {
       Exchange.write(ctx, problem.status(), CONTENT_TYPE, Json.bytes(problem));
     }
-    if (unread(ctx, problem)) {
-      Exchange.linger(ctx);
-    }
-  }
-
-  /** Whether the caller may still be sending a body that nobody is going to read. */
-  private static boolean unread(Context ctx, Problem problem) {
-    boolean unwanted =
-        List.of(ProblemType.TOO_LARGE, ProblemType.WRONG_CONTENT_TYPE, ProblemType.BUSY).stream()
-            .anyMatch(type -> type.uri().equals(problem.type()));
-    // Of an upload the rest is left alone once it turns out to be broken.
-    return unwanted
-        || (problem.status() == ProblemType.UNREADABLE.status()
-            && Intake.MULTIPART.equals(Exchange.mediaType(ctx.req().getContentType())));
+    Exchange.linger(ctx);
   }
 
   private static void closeConnection(Context ctx) {

@@ -139,6 +139,21 @@ final class Query {
     refuse(faults);
   }
 
+  /** Refuses options where they mean nothing. */
+  void requireNone(List<String> names, String allowed) {
+    Faults faults = new Faults();
+    for (String name : names) {
+      if (options.containsKey(name)) {
+        faults
+            .add(CoreFault.NOT_ALLOWED)
+            .at("/" + name)
+            .given(option(name))
+            .allowed("given " + allowed);
+      }
+    }
+    refuse(faults);
+  }
+
   /** The fields as a tree: {@code coils.0.rated_ohm=4} becomes coils → 0 → rated_ohm → 4. */
   Map<String, Object> tree() {
     Map<String, Object> root = new LinkedHashMap<>();

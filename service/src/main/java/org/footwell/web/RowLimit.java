@@ -21,10 +21,6 @@ final class RowLimit extends FilterInputStream {
   /** A row is larger than allowed. */
   static final class Passed extends IOException {
     private static final long serialVersionUID = 1L;
-
-    Passed(int most) {
-      super("an entry is larger than " + most + " bytes");
-    }
   }
 
   void rowDone() {
@@ -48,7 +44,7 @@ final class RowLimit extends FilterInputStream {
   private void count(int n) throws Passed {
     sinceRow += Math.max(0, n);
     if (sinceRow > (long) most + AHEAD) {
-      throw new Passed(most);
+      throw new Passed();
     }
   }
 }

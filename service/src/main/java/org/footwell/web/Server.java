@@ -8,6 +8,7 @@ import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
+import io.javalin.util.JavalinBindException;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -52,8 +53,19 @@ public final class Server implements AutoCloseable {
     app = Javalin.create(config -> configure(config, settings));
   }
 
+  /**
+   * Begins to listen.
+   *
+   * @throws IllegalArgumentException if the port cannot be had
+   */
   public Server start() {
-    app.start();
+    try {
+      app.start();
+    } catch (JavalinBindException taken) {
+      throw new IllegalArgumentException(
+          "FOOTWELL_PORT must be a port that is free and may be used: " + taken.getMessage(),
+          taken);
+    }
     ready = true;
     LOG.info("listening on port {}", port());
     return this;

@@ -8,11 +8,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.restassured.response.Response;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Batches in CSV. */
 @ExtendWith(RunningServer.class)
@@ -63,6 +66,19 @@ class CsvBatchTest {
   }
 
   @Test
+  void whatWasPlainlyMeantIsTold() {
+    Table table =
+        table(HEADER + "\n90,one_watt,8, 3.2\n90,One_Watt,+8,10\n90,one_watt,8,ten watts\n");
+    assertEquals(
+        List.of(
+            "line 2: power_w must be a number from 0.000001 to 20000, written as 3.2.",
+            "line 3: sensitivity.basis must be one of one_watt, two_point_eight_three_volt, written"
+                + " as one_watt. rated_ohm must be a number from 0.5 to 600, written as 8.",
+            "line 4: power_w must be a number from 0.000001 to 20000."),
+        table.column("error"));
+  }
+
+  @Test
   void aResultNamedLikeAFieldThatIsGivenIsToldApart() {
     String[] lines =
         Example.flat()
@@ -85,7 +101,10 @@ class CsvBatchTest {
   @Test
   void aPassingColumnNamedLikeAResultIsRefused() {
     Refusal refusal = Refusal.of(post("verdict," + HEADER + "\nok," + ROW + "\n"), 422);
-    assertEquals(Set.of("/verdict duplicate"), refusal.faults());
+    assertEquals(Set.of("/verdict name-of-result"), refusal.faults());
+    assertEquals(
+        "verdict is the name of a column of the answer: name yours otherwise.",
+        refusal.detailAt("/verdict"));
   }
 
   @Test
@@ -214,6 +233,43 @@ class CsvBatchTest {
   }
 
   @Test
+  void aFieldInCapitalsOrWithBlanksIsNotPassedThroughUnread() {
+    Refusal refusal = Refusal.of(post("POWER_W,power_w ," + HEADER + "\n1,2," + ROW + "\n"), 422);
+    assertEquals(Set.of("/POWER_W unknown-field", "/power_w  unknown-field"), refusal.faults());
+    assertEquals(
+        "POWER_W is not a known field. Did you mean power_w?", refusal.detailAt("/POWER_W"));
+  }
+
+  @Test
+  void columnsWithoutANamePassThrough() {
+    Table table = table(HEADER + ",,\n" + ROW + ",a,\n");
+    assertEquals(List.of("100.0"), table.column("level_db_spl"));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"\"power_w\"x,", "car,\"power_w,"})
+  void aHeaderThatCannotBeReadIsOneProblem(String begin) {
+    Refusal refusal = Refusal.of(post(begin + HEADER + "\n" + ROW + "\n"), 400);
+    assertTrue(refusal.detail().startsWith("The header, line 1: "), refusal.detail());
+  }
+
+  @Test
+  void whatIsNotUtf8IsToldAndFailsAlone() {
+    byte[] latin =
+        ("car," + HEADER + "\nGr\u00fcn," + ROW + "\nred," + ROW + "\n")
+            .getBytes(StandardCharsets.ISO_8859_1);
+    Table table =
+        Table.of(given().contentType("text/csv").body(latin).post(PATH + "/batch").asString());
+    assertEquals(List.of("", "100.0"), table.column("level_db_spl"));
+    assertEquals(List.of("line 2: The row is not in UTF-8.", ""), table.column("error"));
+    byte[] header = ("gr\u00fcn," + HEADER + "\n").getBytes(StandardCharsets.ISO_8859_1);
+    assertEquals(
+        "The header is not in UTF-8.",
+        Refusal.of(given().contentType("text/csv").body(header).post(PATH + "/batch"), 400)
+            .detail());
+  }
+
+  @Test
   void anEmptyBatchHasNoHeader() {
     assertEquals("The CSV has no header line.", Refusal.of(post(""), 400).detail());
   }
@@ -230,6 +286,8 @@ class CsvBatchTest {
             "line 4: The row has 5 cells, the header 4.",
             ""),
         table.column("error"));
+    assertEquals(List.of("", "100.0", "", "100.0"), table.column("level_db_spl"));
+    assertEquals("10", table.row(2).get("power_w"));
   }
 
   @Test
@@ -263,9 +321,12 @@ class CsvBatchTest {
 
   @Test
   void aQuoteThatNeverClosesIsToldAtItsLine() {
-    Table table = table(HEADER + "\n" + ROW + "\n\"90,one_watt,8,10\n");
-    assertEquals("100.0", table.row(0).get("level_db_spl"));
-    assertTrue(table.column("error").get(1).startsWith("line 3: "), table::toString);
+    for (String rest : List.of("", "\n", "\n" + ROW + ",x\n" + ROW + ",\"\"\n")) {
+      Table table = table(HEADER + ",car\n" + ROW + ",\"red\nor\"\n\n" + ROW + ",\"blue" + rest);
+      assertEquals(List.of("100.0", ""), table.column("level_db_spl"));
+      assertEquals(
+          "line 5: a quote that opens in this row is never closed.", table.column("error").get(1));
+    }
   }
 
   @Test
@@ -277,9 +338,12 @@ class CsvBatchTest {
 
   @Test
   void aCellBeyondTheLimitIsToldAtItsLine() {
-    String large = "x".repeat(17 << 20);
+    String large = "x".repeat(1 << 20);
     Table table = table("car," + HEADER + "\nred," + ROW + "\n" + large + "," + ROW + "\n");
     assertEquals("100.0", table.row(0).get("level_db_spl"));
-    assertTrue(table.column("error").get(1).startsWith("line 3: "), table::toString);
+    assertEquals(
+        "line 3: the CSV cannot be read from here on; a row has more than 1048576 characters, or a"
+            + " cell goes on after its closing quote.",
+        table.column("error").get(1));
   }
 }

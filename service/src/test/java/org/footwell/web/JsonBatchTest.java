@@ -56,6 +56,32 @@ class JsonBatchTest {
   }
 
   @Test
+  void anEntryOfAnArrayCarriesItsOwnProblemAndStopsNothing() {
+    String twice = GOOD.replaceFirst("\\{", "{\"power_w\": 1, ");
+    String deep = "[".repeat(200) + "]".repeat(200);
+    JsonNode answers = array("[" + String.join(",", twice, deep, "null", GOOD) + "]");
+    assertEquals(4, answers.size());
+    assertTrue(
+        Refusal.of(answers.get(0).toString(), 400).detail().contains("the same field twice"));
+    assertTrue(Refusal.of(answers.get(1).toString(), 400).detail().contains("nesting"));
+    assertEquals("The body is null.", Refusal.of(answers.get(2).toString(), 400).detail());
+    assertEquals(100, level(answers.get(3)));
+  }
+
+  @Test
+  void whatFollowsAnArrayIsTold() {
+    for (String rest : List.of("garbage", "[" + GOOD + "]", "{}")) {
+      JsonNode answers = array("[" + GOOD + "] " + rest);
+      assertEquals(2, answers.size());
+      assertTrue(
+          Refusal.of(answers.get(1).toString(), 400)
+              .detail()
+              .startsWith("The array breaks off after 1 entry. "),
+          answers::toString);
+    }
+  }
+
+  @Test
   void blankLinesAreSkippedButCounted() {
     List<JsonNode> answers = lines("\n  \n" + GOOD + "\r\n\r\n{\n");
     assertEquals(2, answers.size());
@@ -123,8 +149,9 @@ class JsonBatchTest {
       assertEquals(2, answers.size(), broken);
       assertEquals(100, level(answers.get(0)));
       Refusal refusal = Refusal.of(answers.get(1).toString(), 400);
-      assertEquals(
-          "The array breaks off after 1 entries: it is not well-formed JSON.", refusal.detail());
+      assertTrue(
+          refusal.detail().startsWith("The array breaks off after 1 entry. The body "),
+          refusal.detail());
       assertEquals(2, answers.get(1).get("line").asInt());
     }
   }

@@ -2,7 +2,11 @@ package org.footwell.web;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
@@ -18,6 +22,22 @@ class SettingsTest {
         new Settings(
             "127.0.0.1", 8080, Duration.ofSeconds(10), 1_048_576, 67_108_864, 2, List.of("*")),
         Settings.from(Map.of("PATH", "/bin")));
+  }
+
+  @Test
+  void aPortThatIsTakenIsToldInASentence() throws IOException {
+    try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress());
+        Server server =
+            new Server(
+                List.of(),
+                Settings.from(Map.of("FOOTWELL_PORT", Integer.toString(taken.getLocalPort()))),
+                "1")) {
+      IllegalArgumentException refused =
+          assertThrows(IllegalArgumentException.class, server::start);
+      assertTrue(
+          refused.getMessage().startsWith("FOOTWELL_PORT must be a port that is free"),
+          refused.getMessage());
+    }
   }
 
   @Test

@@ -38,7 +38,7 @@ class TextErrorsTest {
 
   @Test
   void aMalformedBodyIsASentence() {
-    told("The body is not well-formed JSON, at line 1, column 1.", post("}"));
+    told("The body is not well-formed JSON, at column 1.", post("}"));
   }
 
   @Test
