@@ -40,7 +40,7 @@ public final class Shape<T extends Record> {
    *
    * @param path dotted, {@code *} standing for the index in a repeated group
    * @param type Java type of the value
-   * @param required whether it must be given
+   * @param required whether it must be given, whatever else is
    * @param standard the value taken when it is not given, or null
    * @param most largest number of entries when the path has an index, otherwise 1
    * @param allowed what is allowed, in words
@@ -186,29 +186,32 @@ public final class Shape<T extends Record> {
   }
 
   private static List<Column> columns(Node.Group group, String prefix, List<Column> into) {
-    group.members().values().forEach(member -> columns(member, prefix, 1, into));
+    group.members().values().forEach(member -> columns(member, prefix, 1, true, into));
     return into;
   }
 
-  private static void columns(Node.Member member, String prefix, int most, List<Column> into) {
+  private static void columns(
+      Node.Member member, String prefix, int most, boolean around, List<Column> into) {
     String path = prefix + member.name();
     Node node = member.node();
     int entries = most;
+    boolean required = around && member.required();
     if (node instanceof Node.Repeated repeated) {
       path += ".*";
       node = repeated.element();
       entries = repeated.most();
+      required = false;
     }
     if (node instanceof Node.Group inner) {
       for (Node.Member below : inner.members().values()) {
-        columns(below, path + ".", entries, into);
+        columns(below, path + ".", entries, required, into);
       }
     } else {
       into.add(
           new Column(
               path,
               ((Node.Scalar) node).type(),
-              member.required(),
+              required,
               member.standard(),
               entries,
               node.allowed(),

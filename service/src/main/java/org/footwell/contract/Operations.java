@@ -115,7 +115,7 @@ final class Operations {
       String name = column.path().replace("*", "0");
       Schema<?> leaf = schemas.leaf(card.request(), column.path());
       Parameter parameter = parameter(name, leaf, leaf.getDescription());
-      parameter.setRequired(column.required() && !name.contains("."));
+      parameter.setRequired(column.required());
       if (given.containsKey(name)) {
         parameter.setExample(examples.value(question, name));
       }

@@ -108,8 +108,7 @@ final class CsvHeader {
         .filter(seen::contains)
         .forEach(column -> faults.add(CoreFault.NAME_OF_RESULT).at("/" + column).given(column));
     for (Shape.Column field : fields) {
-      boolean single = !field.path().contains(".");
-      if (single && field.required() && !seen.contains(field.path())) {
+      if (field.required() && !seen.contains(field.path())) {
         faults.add(CoreFault.REQUIRED).at("/" + field.path()).allowed("a column of this name");
       }
     }

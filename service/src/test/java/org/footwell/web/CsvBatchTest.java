@@ -226,7 +226,12 @@ class CsvBatchTest {
   void everyFaultOfTheHeaderIsToldInOneProblem() {
     Refusal refusal = Refusal.of(post("ratd_ohm,power_w,power_w,colour\n4,10,10,red\n"), 422);
     assertEquals(
-        Set.of("/power_w duplicate", "/rated_ohm required", "/ratd_ohm unknown-field"),
+        Set.of(
+            "/power_w duplicate",
+            "/rated_ohm required",
+            "/sensitivity.level_db_spl required",
+            "/sensitivity.basis required",
+            "/ratd_ohm unknown-field"),
         refusal.faults());
     assertEquals(
         "ratd_ohm is not a known field. Did you mean rated_ohm?", refusal.detailAt("/ratd_ohm"));
