@@ -14,14 +14,19 @@ function curl(url, options) {
   fetched.push(url);
   const sent = options.payload === undefined ? [] :
     ['-X', options.method.toUpperCase(), '-H', `Content-Type: ${options.contentType}`, '--data-binary', '@-'];
-  const out = execFileSync('curl', ['-sSg', '--max-time', '20', '-w', '\n%{http_code}', ...sent, url],
+  const out = execFileSync('curl', ['-sSg', '--max-time', '20', '-w', '\n%{http_code} %{content_type}', ...sent, url],
       {input: options.payload ?? '', encoding: 'utf8', stdio: ['pipe', 'pipe', 'ignore']});
   const end = out.lastIndexOf('\n');
-  return {getResponseCode: () => Number(out.slice(end + 1)), getContentText: () => out.slice(0, end)};
+  const [status, type] = out.slice(end + 1).split(/ (.*)/);
+  return response(Number(status), type, out.slice(0, end));
 }
 
-function load(service = SERVICE) {
-  const sheet = vm.createContext({UrlFetchApp: {fetch: curl}});
+function response(status, type, text) {
+  return {getResponseCode: () => status, getHeaders: () => ({'Content-Type': type}), getContentText: () => text};
+}
+
+function load(service = SERVICE, fetch = curl) {
+  const sheet = vm.createContext({UrlFetchApp: {fetch}});
   vm.runInContext(readFileSync(new URL('../apps-script/footwell.js', import.meta.url), 'utf8'), sheet);
   sheet.SERVICE = service;
   fetched = [];
@@ -86,6 +91,42 @@ test('repeated groups go into a table as well', async () => {
 
 test('a calculation that is none is told', () => {
   assert.match(load().rows('sound-levels', 'level_db_spl', [['rated_ohm'], [4]])[0][0], /^There is no such calculation/);
+});
+
+test('a page that is not of the service is a sentence, whatever its status', () => {
+  for (const status of [502, 200]) {
+    const {one, rows} = load(SERVICE, () => response(status, 'text/html; charset=utf-8', '<html><h1>Bad Gateway</h1></html>'));
+    const told = `${SERVICE} does not answer as the service does (status ${status}, text/html).`;
+    assert.equal(one('sound-level', 'level_db_spl', QUESTION), told);
+    assert.deepEqual(rows('sound-level', 'level_db_spl', [['rated_ohm'], [4]]), [[told]]);
+  }
+  const broken = load(SERVICE, () => response(503, 'text/plain', 'try again later'));
+  assert.match(broken.one('sound-level', 'level_db_spl', QUESTION), /does not answer as the service does \(status 503, text\/plain\)/);
+});
+
+const TABLE = [['rated_ohm', 'power_w', 'sensitivity.level_db_spl', 'sensitivity.basis'], [4, 50, 90.5, 'one_watt'], [4, 50, 900, 'one_watt']];
+
+test('the values wanted may stand in cells, in a row or below each other', () => {
+  const wanted = load().rows('sound-level', 'level_db_spl, verdict', TABLE);
+  assert.equal(wanted[0][1], 'note');
+  assert.deepEqual(load().rows('sound-level', [['level_db_spl', 'verdict']], TABLE), wanted);
+  assert.deepEqual(load().rows('sound-level', [['level_db_spl'], ['verdict'], ['']], TABLE), wanted);
+});
+
+test('a value that there is not is told as in a single cell, and one that is only missing is an empty cell', () => {
+  const told = load().one('sound-level', 'levl', QUESTION);
+  assert.equal(told, 'levl is not a known field.');
+  const rows = load().rows('sound-level', 'level_db_spl, levl, limits.holds, findings.9.code', TABLE);
+  assert.equal(typeof rows[0][0], 'number');
+  assert.deepEqual(rows[0].slice(1), [told, '', '']);
+  assert.deepEqual(rows[1].slice(1), ['', '', '']);
+});
+
+test('a single cell is no table, and says so', () => {
+  for (const table of ['rated_ohm', [['rated_ohm', 'power_w']]]) {
+    assert.deepEqual(load().rows('sound-level', 'level_db_spl', table), [['Name the values wanted, and a table with names in its first row.']]);
+  }
+  assert.deepEqual(load().rows('sound-level', 'level_db_spl', [['rated_ohm'], ['']]), [['']]);
 });
 
 test('no service is a sentence', () => {
