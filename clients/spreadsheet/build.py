@@ -7,7 +7,7 @@ from pathlib import Path
 import ods
 import xlsx
 from contract import Contract
-from quoting import Workbook
+from quoting import workbook
 
 HERE = Path(__file__).resolve().parent
 AUTHOR = "Footwell"
@@ -16,12 +16,11 @@ ADDRESS = "http://localhost:8080"
 
 def build(directory, contract=None, address=ADDRESS):
     demo = json.loads((HERE / "demo.json").read_text(encoding="utf-8"))
-    workbook = Workbook(contract or Contract(), demo, address)
-    sheets = workbook.build()
+    book = workbook(contract or Contract(), demo, address)
     directory.mkdir(parents=True, exist_ok=True)
-    ods.write(sheets, directory / "quoting.ods", AUTHOR)
-    xlsx.write(sheets, directory / "quoting.xlsx", AUTHOR)
-    return workbook
+    ods.write(book.sheets, directory / "quoting.ods", AUTHOR)
+    xlsx.write(book.sheets, directory / "quoting.xlsx", AUTHOR)
+    return book
 
 
 if __name__ == "__main__":

@@ -16,7 +16,11 @@ class Contract:
     def __init__(self, file=FILE):
         with open(file, encoding="utf-8") as text:
             self.document = yaml.load(text, Loader=getattr(yaml, "CSafeLoader", yaml.SafeLoader))
-        self.version = self.document["info"]["version"]
+
+    def path(self, path):
+        """A path that is there to be asked with GET."""
+        self.get(path)
+        return path
 
     def get(self, path):
         """The GET of a path such as /v1/sound-level."""
@@ -53,8 +57,18 @@ class Contract:
         if "minimum" in schema and "maximum" in schema:
             text += f". From {schema['minimum']:g} to {schema['maximum']:g}"
         if "default" in schema:
-            text += f". If left out: {schema['default']}"
+            text += f". If left out: {self.entered(schema['default'])}"
         return text + "."
+
+    @staticmethod
+    def entered(value):
+        """A value as a person enters it."""
+        return {True: "yes", False: "no"}[value] if isinstance(value, bool) else value
+
+    def key(self, calculation, path):
+        """The name that a part of an answer starts with, once it is sure that it has that part."""
+        self.result(calculation, path)
+        return path.rsplit(".", 1)[-1]
 
     def result(self, calculation, path):
         """The schema of a part of an answer by its dotted path in the result; lists are passed through."""
@@ -69,8 +83,7 @@ class Contract:
 
     def searchable(self, calculation, path):
         """The name a search of the answer's text finds first, once it is sure that it finds the right one."""
-        name = path.rsplit(".", 1)[-1]
-        self.result(calculation, path)
+        name = self.key(calculation, path)
         answer = self._schema(calculation)
         places = [place for place in self._paths(answer, "") if place.rsplit(".", 1)[-1] == name]
         required = path in self._resolve(answer["properties"]["result"]).get("required", [])

@@ -33,7 +33,7 @@ def write(sheets, path, author):
     with zipfile.ZipFile(path, "w", zipfile.ZIP_DEFLATED) as file:
         # First and not packed, as the format asks for.
         file.writestr(zipfile.ZipInfo("mimetype"), TYPE)
-        parts = {"content.xml": content(sheets), "styles.xml": named_styles(), "settings.xml": settings(sheets),
+        parts = {"content.xml": content(sheets), "styles.xml": named_styles(sheets), "settings.xml": settings(sheets),
                  "meta.xml": document("meta", f"<office:meta><dc:creator>{escape(author)}</dc:creator></office:meta>")}
         for name, text in parts.items():
             file.writestr(name, text)
@@ -49,12 +49,22 @@ def document(root, body):
 
 
 def number_style(name, pattern):
+    if pattern.startswith("+"):
+        # A gain and a loss have styles of their own.
+        signs = [("gain", "+", "&gt;"), ("loss", "-", "&lt;")]
+        apart = "".join(plain_number(name + kind, pattern[1:], sign) for kind, sign, _ in signs)
+        maps = "".join(f'<style:map style:condition="value(){side}0" style:apply-style-name="{name}{kind}"/>' for kind, _, side in signs)
+        return apart + plain_number(name, pattern[1:], maps=maps)
+    return plain_number(name, pattern)
+
+
+def plain_number(name, pattern, sign="", maps=""):
     pattern, suffix, _ = (pattern + '""').split('"', 2)
     decimals = len(pattern.partition(".")[2])
     grouping = ' number:grouping="true"' if "," in pattern else ""
-    return (f'<number:number-style style:name="{name}"><number:number number:min-integer-digits="1" '
+    return (f'<number:number-style style:name="{name}"><number:text>{sign}</number:text><number:number number:min-integer-digits="1" '
             f'number:decimal-places="{decimals}" number:min-decimal-places="{decimals}"{grouping}/>'
-            f'<number:text>{suffix}</number:text></number:number-style>')
+            f'<number:text>{suffix}</number:text>{maps}</number:number-style>')
 
 
 def cell_style(name, style, number=""):
@@ -63,6 +73,7 @@ def cell_style(name, style, number=""):
     cell = f'style:vertical-align="{"middle" if style.down == "center" else style.down}" fo:padding="0.08cm"'
     cell += f' fo:background-color="#{style.fill}"' if style.fill else ""
     cell += f' fo:border="0.5pt solid #{LINE}"' * style.border + ' fo:wrap-option="wrap"' * style.wrap
+    cell += ' style:shrink-to-fit="true"' * style.shrink
     across = {"left": "start", "right": "end"}.get(style.across, style.across)
     data = f' style:data-style-name="{number}"' if number else ""
     return (f'<style:style style:name="{name}" style:family="table-cell"{data}>'
@@ -70,17 +81,20 @@ def cell_style(name, style, number=""):
             f"<style:text-properties {text}/></style:style>")
 
 
-def named_styles():
+def named_styles(sheets):
     verdicts = "".join(
         f'<style:style style:name="verdict-{verdict}" style:family="table-cell">'
         f'<style:table-cell-properties fo:background-color="#{fill}"/></style:style>' for verdict, fill in VERDICTS.items())
-    page = ('<style:page-layout style:name="landscape"><style:page-layout-properties style:print-page-order="ltr" fo:page-width="29.7cm" '
-            'fo:page-height="21cm" style:print-orientation="landscape" fo:margin="1.2cm" style:scale-to-X="1" '
-            'style:scale-to-Y="0"/>'
-            "<style:header-style/><style:footer-style/></style:page-layout>")
-    return document("styles", f"<office:styles>{verdicts}</office:styles><office:automatic-styles>{page}</office:automatic-styles>"
-                    '<office:master-styles><style:master-page style:name="page" style:page-layout-name="landscape">'
-                    '<style:header style:display="false"/><style:footer style:display="false"/></style:master-page></office:master-styles>')
+    layouts, masters = "", ""
+    for sheet in sheets:
+        fit = f'style:scale-to="{sheet.scale()}%"' if sheet.scale() else f'style:scale-to-X="1" style:scale-to-Y="{int(sheet.one_page)}"'
+        layouts += (f'<style:page-layout style:name="layout{sheet.name}"><style:page-layout-properties style:print-page-order="ltr" '
+                    'fo:page-width="29.7cm" fo:page-height="21cm" style:print-orientation="landscape" fo:margin="1.2cm" '
+                    f'{fit}/><style:header-style/><style:footer-style/></style:page-layout>')
+        masters += (f'<style:master-page style:name="page{sheet.name}" style:page-layout-name="layout{sheet.name}">'
+                    '<style:header style:display="false"/><style:footer style:display="false"/></style:master-page>')
+    return document("styles", f"<office:styles>{verdicts}</office:styles><office:automatic-styles>{layouts}</office:automatic-styles>"
+                    f"<office:master-styles>{masters}</office:master-styles>")
 
 
 def content(sheets):
@@ -91,19 +105,20 @@ def content(sheets):
     heights = sorted({height for sheet in sheets for height in sheet.heights.values()})
     styles = "".join(number_style(f"n{i}", pattern) for i, pattern in enumerate(numbers))
     styles += "".join(cell_style(look(*key), STYLES[key[0]], f"n{numbers.index(key[1])}" if key[1] else "") for key in sorted(looks))
-    styles += "".join(f'<style:style style:name="w{width}" style:family="table-column">'
-                      f'<style:table-column-properties style:column-width="{width}cm"/></style:style>' for width in widths)
-    styles += "".join(f'<style:style style:name="h{height}" style:family="table-row"><style:table-row-properties '
-                      f'style:row-height="{height}cm" style:use-optimal-row-height="false"/></style:style>' for height in heights)
-    styles += ('<style:style style:name="fitting" style:family="table-row"><style:table-row-properties '
-               'style:use-optimal-row-height="true"/></style:style>')
-    styles += "".join(f'<style:style style:name="t{shown}" style:family="table" style:master-page-name="page">'
-                      f'<style:table-properties table:display="{shown}"/></style:style>' for shown in ("true", "false"))
+    styles += "".join(f'<style:style style:name="w{width}{page}" style:family="table-column">'
+                      f'<style:table-column-properties style:column-width="{width}cm" fo:break-before="{page or "auto"}"/></style:style>'
+                      for width in widths for page in ("", "page"))
+    for name, height in [("fitting", 'style:use-optimal-row-height="true"')] + [
+            (f"h{height}", f'style:row-height="{height}cm" style:use-optimal-row-height="false"') for height in heights]:
+        styles += "".join(f'<style:style style:name="{name}{page}" style:family="table-row"><style:table-row-properties {height} '
+                          f'fo:break-before="{page or "auto"}"/></style:style>' for page in ("", "page"))
+    styles += "".join(f'<style:style style:name="t{sheet.name}" style:family="table" style:master-page-name="page{sheet.name}">'
+                      f'<style:table-properties table:display="{str(not sheet.hidden).lower()}"/></style:style>' for sheet in sheets)
     rules = Rules()
     tables = "".join(table(sheet, rules) for sheet in sheets)
     return document("content", f"<office:automatic-styles>{styles}</office:automatic-styles><office:body><office:spreadsheet>"
-                    # A name is looked for as it stands, as in the other format.
-                    '<table:calculation-settings table:use-regular-expressions="false" table:use-wildcards="true" '
+                    # A name is looked for as it stands and yes may be Yes, as in the other format.
+                    '<table:calculation-settings table:case-sensitive="false" table:use-regular-expressions="false" table:use-wildcards="true" '
                     'table:search-criteria-must-apply-to-whole-cell="true"/>'
                     f"<table:content-validations>{rules.xml()}</table:content-validations>{tables}</office:spreadsheet></office:body>")
 
@@ -122,7 +137,7 @@ class Rules:
     def name(self, cell, place):
         if not cell.help and not cell.choices:
             return ""
-        key = cell.help, tuple(cell.choices) if isinstance(cell.choices, list) else cell.choices
+        key = cell.help, tuple(cell.choices) if isinstance(cell.choices, list) else cell.choices, cell.refusal
         name, _ = self.known.setdefault(key, (f"rule{len(self.known)}", place))
         return f' table:content-validation-name="{name}"'
 
@@ -130,14 +145,16 @@ class Rules:
         return "".join(self.rule(name, place, *key) for key, (name, place) in self.known.items())
 
     @staticmethod
-    def rule(name, place, help, choices):
+    def rule(name, place, help, choices, refusal):
         listed = ""
         if choices:
             entries = reference(choices) if isinstance(choices, str) else ";".join(f'"{choice}"' for choice in choices)
             listed = f" table:condition={quoteattr(f'of:cell-content-is-in-list({entries})')} table:display-list=\"unsorted\""
         shown = f'<table:help-message table:display="true"><text:p>{escape(help)}</text:p></table:help-message>' if help else ""
+        refused = (f'<table:error-message table:display="true" table:message-type="stop"><text:p>{escape(refusal)}</text:p></table:error-message>'
+                   if refusal else '<table:error-message table:display="false"/>')
         return (f'<table:content-validation table:name="{name}"{listed} table:allow-empty-cell="true" '
-                f'table:base-cell-address="{place}">{shown}<table:error-message table:display="false"/></table:content-validation>')
+                f'table:base-cell-address="{place}">{shown}{refused}</table:content-validation>')
 
 
 def table(sheet, rules):
@@ -145,12 +162,10 @@ def table(sheet, rules):
     spans = {(r, c): (last_r - r + 1, last_c - c + 1) for r, c, last_r, last_c in sheet.merged}
     covered = {(r, c) for first_r, first_c, last_r, last_c in sheet.merged
                for r in range(first_r, last_r + 1) for c in range(first_c, last_c + 1)} - set(spans)
-    out = [f'<table:table table:name="{sheet.name}" table:style-name="t{str(not sheet.hidden).lower()}">']
-    for column in range(columns):
-        width = sheet.widths[column] if column < len(sheet.widths) else ANY_WIDTH
-        out.append(f'<table:table-column table:style-name="w{width}"/>')
+    out = [f'<table:table table:name="{sheet.name}" table:style-name="t{sheet.name}">']
+    out += column_list(sheet, columns)
     for row in range(1, rows + 1):
-        style = f"h{sheet.heights[row]}" if row in sheet.heights else "fitting"
+        style = (f"h{sheet.heights[row]}" if row in sheet.heights else "fitting") + "page" * (row in sheet.row_breaks)
         out.append(f'<table:table-row table:style-name="{style}">')
         for column in range(1, columns + 1):
             cell = sheet.cells.get((row, column))
@@ -158,6 +173,13 @@ def table(sheet, rules):
             out.append(one(cell, rules.name(cell, place) if cell else "", spans.get((row, column)), (row, column) in covered))
         out.append("</table:table-row>")
     return "".join(out) + verdict_colours(sheet) + "</table:table>"
+
+
+def column_list(sheet, columns):
+    kept = sheet.freeze[1] if sheet.breaks else 0
+    widths = sheet.widths + [ANY_WIDTH] * (columns - len(sheet.widths))
+    out = [f'<table:table-column table:style-name="w{width}{"page" * (column in sheet.breaks)}"/>' for column, width in enumerate(widths, 1)]
+    return ["<table:table-header-columns>", *out[:kept], "</table:table-header-columns>", *out[kept:]] if kept else out
 
 
 def one(cell, rule, span, covered):
@@ -179,7 +201,7 @@ def one(cell, rule, span, covered):
 
 
 def verdict_colours(sheet):
-    places = [f"{sheet.name}.{get_column_letter(c)}{r}" for (r, c), cell in sheet.cells.items() if cell.style == "verdict"]
+    places = [f"{sheet.name}.{get_column_letter(c)}{r}" for r, c in sheet.judged()]
     if not places:
         return ""
     conditions = "".join(

@@ -1,171 +1,110 @@
-"""Every question to the service, and its answer taken apart."""
-from entries import Entries
-from formulas import FINDING, LINE, Query, between, q
-from layout import CALCULATIONS, CAUTIONS, CHANNELS, COMPARED, FINDINGS, FIRST, LONGEST_URL
+"""Every question to the service, and when it is put."""
+from entries import COMPARISON, DELAYS, DRIVER, RAIL, SIDE, SOUND, WIRING
+from formulas import Query
+from layout import CHANNELS
 
 
-class Questions(Entries):
-    def call_row(self, i, calculation):
-        return FIRST + i * len(CALCULATIONS) + CALCULATIONS.index(calculation)
+def named(book, i):
+    return f'{book.of_channel(i, "name")}<>"",{book.of(i, "wrong_parts")}=""'
 
-    def answer(self, i, calculation):
-        return self.calls.ref(self.call_row(i, calculation), 6)
 
-    def part(self, row, n):
-        return self.split.ref(row, 2 + FINDINGS + 1 + CAUTIONS * 2 + n)
+def filled(*cells):
+    return ",".join(f'{cell}<>""' for cell in cells)
 
-    def fill_calls(self):
-        sheet, contract = self.calls, self.contract
-        sheet.put(1, 1, "Calls", "title")
-        sheet.put(2, 1, "Every question to the service and its answer. Nothing to enter here.", "plain")
-        sheet.put(3, 1, "Service", "label")
-        address = self.cell["address"]
-        base = sheet.put(3, 2, f'=IF(RIGHT({address},1)="/",LEFT({address},LEN({address})-1),{address})', "output")
-        for column, label in enumerate(["Channel", "Calculation", "Verdict", "Characters", "Address", "Answer", "Faults and stops", "Warnings", "All findings"], 1):
-            sheet.put(FIRST - 2, column, label, "heading")
-            sheet.put(FIRST - 1, column, "", "field")
-        self.delays_row = self.call_row(CHANNELS, CALCULATIONS[0])
-        self.ready_row = self.delays_row + 1
-        for i in range(CHANNELS):
-            name = self.of_channel(i, "name")
-            named = f'AND({name}<>"",{self.of(i, "complaint")}="")'
-            for calculation, query, condition in [
-                    ("wiring-load", self.wiring(i), named),
-                    ("rail-match", self.rail(i), f'AND({named},{self.answer_number(i, "load_ohm")}<>"")'),
-                    ("sound-level", self.sound(i), f'AND({named},{self.of(i, "programme power")}<>"",{self.of(i, "distance_m")}<>"")'),
-                    ("driver-comparison", self.compared(i), f'AND({named},{self.of_channel(i, "new")}<>"")')]:
-                self.call(self.call_row(i, calculation), f'=IF({name}="","",{name})', calculation, query.formula(base, condition))
-        self.call(self.delays_row, "all", "seat-delays", self.delays(base))
-        contract.get("/health/ready")
-        self.call(self.ready_row, "service", "ready", f'={base}&"/health/ready"')
-        answer = sheet.ref(self.ready_row, 6)
-        self.status = self.vehicle.ref(self.status_row, 3)
-        self.vehicle.merge(self.status_row, 3, self.status_row + 2, 4, f'=IF(LEFT({answer},1)="{{","The service answers.",{answer})', "says")
 
-    def call(self, row, channel, calculation, address):
-        sheet = self.calls
-        sheet.put(row, 1, channel, "machine")
-        sheet.put(row, 2, calculation, "machine")
-        url, answer = sheet.ref(row, 5), sheet.ref(row, 6)
-        verdict = between(answer, '],"verdict":"', '"')
-        sheet.put(row, 3, f'=IF({answer}="","",IF(LEFT({answer},1)="{{",{verdict},"fault"))', "verdict")
-        sheet.put(row, 4, f'=IF({url}="","",LEN({url}))', "machine")
-        sheet.put(row, 5, address, "machine")
-        long = f'"The question has "&LEN({url})&" characters, a cell sends at most {LONGEST_URL}. Shorter names, fewer filters or an empty processor help."'
-        none = q("No answer. Is the service running at ") + f'&{self.cell["address"]}&' + q(", and is this file allowed to update its links?")
-        sheet.put(row, 6, f'=IF({url}="","",IF(LEN({url})>{LONGEST_URL},{long},IFERROR(WEBSERVICE({url}),{none})))', "machine")
-        slots = [self.split.ref(row, 2 + n) for n in range(1, FINDINGS + 1)]
-        stops, warnings = ("&".join(f'IF(LEFT({slot},{len(level)})="{level}",{slot}&{LINE},"")' for slot in slots) for level in ("stop", "warning"))
-        fault = f'IF({sheet.ref(row, 3)}="fault",LEFT({answer},300)&{LINE},"")'
-        more = f'(LEN({answer})-LEN(SUBSTITUTE({answer},{q(FINDING)},"")))/{len(FINDING)}'
-        rest = f'IF({more}>{FINDINGS},"and "&{more}-{FINDINGS}&" more","")'
-        sheet.put(row, 7, f"={fault}&{stops}", "machine")
-        sheet.put(row, 8, f"={warnings}", "machine")
-        sheet.put(row, 9, "=" + "&".join(f'{slot}&IF({slot}="","",{LINE})' for slot in slots) + "&" + rest, "machine")
+def wiring(book, i, base):
+    query = Query(book.contract, WIRING).value("network", book.of_channel(i, "network"))
+    for name in ("minimum_ohm", "minimum_bridged_ohm", "output_ohm"):
+        query.value("amplifier." + name, book.of(i, "amplifier." + name))
+    query.group(f'{book.of(i, "amplifier.minimum_ohm")}<>""', lambda amplifier: amplifier
+                .value("amplifier.bridged", book.of_channel(i, "bridged")))
+    query.value("cable.one_way_m", book.of_channel(i, "cable_m")).value("cable.area_mm2", book.of_channel(i, "cable_mm2"))
+    return query.formula(base, f"AND({named(book, i)})")
 
-    def wiring(self, i):
-        query = Query(self.contract, "wiring-load").value("network", self.of_channel(i, "network"))
-        for name in ("minimum_ohm", "minimum_bridged_ohm", "output_ohm"):
-            query.value("amplifier." + name, self.of(i, "amplifier " + name))
-        return (query.group(f'{self.of(i, "amplifier minimum_ohm")}<>""', lambda amplifier: amplifier
-                            .value("amplifier.bridged", self.of_channel(i, "bridged")))
-                .value("cable.one_way_m", self.of_channel(i, "cable_m"))
-                .value("cable.area_mm2", self.of_channel(i, "cable_mm2")))
 
-    def rail(self, i):
-        query = Query(self.contract, "rail-match")
-        query.value("load_ohm", self.answer_number(i, "load_with_cable_ohm"))
-        for key, name in [("supply_v", "ratings.supply_v"), ("basis", "ratings.basis"), ("load_0_ohm", "ratings.points.0.load_ohm"),
-                          ("power_0_w", "ratings.points.0.power_w"), ("load_1_ohm", "ratings.points.1.load_ohm"),
-                          ("power_1_w", "ratings.points.1.power_w"), ("minimum_ohm", "minimum_ohm"),
-                          ("minimum_bridged_ohm", "minimum_bridged_ohm"), ("regulated", "supply_regulated"), ("rated_bridged", "ratings.bridged")]:
-            query.value(name, self.of(i, "amplifier " + key))
-        return (query.value("bridged", self.of_channel(i, "bridged")).value("supply_v", self.cell["supply_v"])
-                .group(f'{self.of(i, "continuous power of all")}<>""', lambda driver: driver
-                       .value("driver.continuous_power_w", self.of(i, "continuous power of all"))
-                       .value("driver.rated_ohm", self.answer_number(i, "load_ohm"))))
+def rail(book, i, base):
+    query = Query(book.contract, RAIL)
+    query.value("load_ohm", book.figure(i, "load_with_cable_ohm"))
+    for key, name in [("supply_v", "ratings.supply_v"), ("basis", "ratings.basis"), ("load_0_ohm", "ratings.points.0.load_ohm"),
+                      ("power_0_w", "ratings.points.0.power_w"), ("load_1_ohm", "ratings.points.1.load_ohm"),
+                      ("power_1_w", "ratings.points.1.power_w"), ("minimum_ohm", "minimum_ohm"),
+                      ("minimum_bridged_ohm", "minimum_bridged_ohm"), ("regulated", "supply_regulated"), ("rated_bridged", "ratings.bridged")]:
+        query.value(name, book.of(i, "amplifier." + key))
+    query.value("bridged", book.of_channel(i, "bridged")).value("supply_v", book.cell["supply_v"])
+    power = book.of(i, "continuous_power_of_all")
+    query.group(f'{power}<>""', lambda driver: driver
+                .value("driver.continuous_power_w", power).value("driver.rated_ohm", book.figure(i, "load_ohm")))
+    return query.formula(base, f'AND({named(book, i)},{filled(book.figure(i, "load_ohm"))})')
 
-    def sound(self, i):
-        new = lambda key: self.of(i, "new " + key)
-        several = f'AND(ISNUMBER({self.of_channel(i, "count")}),{self.of_channel(i, "count")}>1)'
-        known = ",".join(f'{cell}<>""' for cell in (new("sd_cm2"), new("xmax_mm"), self.of_channel(i, "lowest_hz")))
-        return (Query(self.contract, "sound-level")
-                .value("sensitivity.level_db_spl", new("level_db_spl")).value("sensitivity.basis", new("basis"))
-                .value("rated_ohm", new("rated_ohm")).value("power_w", self.of(i, "programme power"))
-                .value("distance_m", self.of(i, "distance_m")).value("driver_count", self.of_channel(i, "count"))
-                .choice("drive", "shared", several).choice("addition", "coherent", several)
-                .value("cabin.length_m", self.cell["cabin_length_m"]).value("crest_factor_db", self.cell["crest_factor_db"])
-                .value("continuous_power_w", new("continuous_power_w"))
-                .group(f"AND({known})", lambda cone: cone.value("cone.sd_cm2", new("sd_cm2")).value("cone.xmax_mm", new("xmax_mm"))
-                       .value("cone.frequency_hz", self.of_channel(i, "lowest_hz"))))
 
-    def compared(self, i):
-        query, at = Query(self.contract, "driver-comparison"), "positions.0."
-        for key, name in [("name", "name"), ("zone", "zone"), ("band", "band"), ("at", "at"), ("count", "driver_count"), ("lowest_hz", "displacement_hz")]:
-            query.value(at + name, self.of_channel(i, key))
+def sound(book, i, base):
+    new, count, power, distance = (lambda key: book.of(i, "new." + key)), book.of(i, "count"), book.of(i, "programme_power_w"), book.of(i, "distance_m")
+    several, lowest = f"AND(ISNUMBER({count}),{count}>1)", book.of_channel(i, "lowest_hz")
+    query = (Query(book.contract, SOUND)
+             .value("sensitivity.level_db_spl", new("level_db_spl")).value("sensitivity.basis", new("basis"))
+             .value("rated_ohm", new("rated_ohm")).value("power_w", power)
+             .value("distance_m", distance).value("driver_count", count)
+             .choice("drive", "shared", several).choice("addition", "coherent", several)
+             .value("cabin.length_m", book.cell["cabin_length_m"]).value("crest_factor_db", book.cell["crest_factor_db"])
+             .value("continuous_power_w", new("continuous_power_w"))
+             .group(f'AND({filled(new("sd_cm2"), new("xmax_mm"), lowest)})', lambda cone: cone
+                    .value("cone.sd_cm2", new("sd_cm2")).value("cone.xmax_mm", new("xmax_mm")).value("cone.frequency_hz", lowest)))
+    return query.formula(base, f"AND({named(book, i)},{filled(power, distance)})")
 
-        def side(of, name):
-            for key, _, _, field, *_ in self.driver_columns:
-                of.value(at + name + field.removeprefix(at + "replacement"), self.of(i, f'{"new" if name == "replacement" else "factory"} {key}'))
-            return of
-        query.group(f'{self.of_channel(i, "factory")}<>""', lambda factory: side(factory, "factory"))
-        side(query, "replacement")
-        query.group(f'AND({self.of_channel(i, "factory")}<>"",{self.cell["factory_power_w"]}<>"")', lambda before: before
-                    .value(at + "amplifier_before.power_w", self.cell["factory_power_w"])
-                    .value(at + "amplifier_before.load_ohm", self.cell["factory_load_ohm"]))
-        query.group(f'{self.of(i, "clean power for each")}<>""', lambda after: after
-                    .value(at + "amplifier_after.power_w", self.of(i, "clean power for each"))
-                    .value(at + "amplifier_after.load_ohm", self.of(i, "new rated_ohm")))
-        return query.value("currency", self.cell["currency"]).value("temperature_c", self.cell["temperature_c"])
 
-    def delays(self, base):
-        query = Query(self.contract, "seat-delays").value("seats.0.name", self.cell["seat"])
-        for axis in ("x_m", "y_m", "z_m"):
-            query.value("seats.0.position." + axis, self.cell["seat_" + axis])
-        for name in ("rate_hz", "maximum_delay_ms"):
-            query.value("processor." + name, self.cell[name])
-        query.value("temperature_c", self.cell["temperature_c"])
-        query.parts += [self.of(i, "delays query") for i in range(CHANNELS)]
-        return query.formula(base, f'COUNTA({self.channels.area(FIRST, 1, FIRST + CHANNELS - 1, 1)})>0')
+def compared(book, i, base):
+    query, at, factory = Query(book.contract, COMPARISON), "positions.0.", filled(book.of_channel(i, "factory"))
+    for key, name in [("name", "name"), ("zone", "zone"), ("band", "band"), ("at", "at"), ("lowest_hz", "displacement_hz")]:
+        query.value(at + name, book.of_channel(i, key))
+    query.value(at + "driver_count", book.of(i, "count"))
 
-    def fill_split(self):
-        """Answers taken apart: findings, cautions, and groups of numbers whose names stand elsewhere too."""
-        sheet = self.split
-        sheet.put(1, 1, "Split", "title")
-        sheet.put(2, 1, "The answers taken apart. Nothing to enter here.", "plain")
-        safety = 2 + FINDINGS + 1
-        before = '""'
-        for row in range(FIRST, self.ready_row + 1):
-            answer = self.calls.ref(row, 6)
-            sheet.put(row, 1, f"={self.calls.ref(row, 1)}", "machine")
-            sheet.put(row, 2, f"={self.calls.ref(row, 2)}", "machine")
-            for n in range(1, FINDINGS + 1):
-                level = between(answer, FINDING, '"', n)
-                text = between(answer, '"text":"', '","', n)
-                sheet.put(row, 2 + n, f'=IF({level}="","",{level}&": "&SUBSTITUTE({text},"\\""",""""))', "machine")
-            cautions = sheet.put(row, safety, "=" + between(answer, '"safety":["', '"]'), "machine")
-            for n in range(1, CAUTIONS + 1):
-                length = 2000 if n < CAUTIONS else 32000  # the last place takes all that is left
-                line = sheet.put(row, safety + n, f'=TRIM(MID(SUBSTITUTE({cautions},""",""",REPT(" ",2000)),{(n - 1) * 2000 + 1},{length}))', "machine")
-                before = sheet.put(row, safety + CAUTIONS + n,
-                                   f'={before}&IF(OR({line}="",LEN(SUBSTITUTE({before},{line},""))<LEN({before})),"","• "&{line}&{LINE})', "machine")
-        self.cautions = before
-        for i in range(CHANNELS):
-            row = self.call_row(i, "rail-match")
-            self.split_part(row, 1, "rail-match", "", between(self.answer(i, "rail-match"), '"result":{', "["))
-            row = self.call_row(i, "sound-level")
-            self.split_part(row, 1, "sound-level", "limits", between(self.answer(i, "sound-level"), '"limits":{', "}") + '&","')
-            row = self.call_row(i, "driver-comparison")
-            for n, (group, path) in enumerate(COMPARED.items(), 1):
-                self.split_part(row, n, "driver-comparison", path, between(self.answer(i, "driver-comparison"), f'"{group}":{{', "}") + '&","')
-            self.contract.result("seat-delays", "channels.name")
-            index = self.of(i, "index")
-            answer = self.calls.ref(self.delays_row, 6)
-            at = f'FIND(CHAR(1),SUBSTITUTE({answer},"""name"":",CHAR(1),{index}+1))'
-            self.split_part(self.delays_row, 1 + i, "seat-delays", "channels",
-                            f'IF({index}="","",IFERROR(MID({answer},{at},FIND("}}",{answer},{at})-{at})&",",""))')
+    def side(of, name, part):
+        for key, _, _, field, *_ in DRIVER:
+            of.value(f"{at}{name}.{field.removeprefix(SIDE)}", book.of(i, f"{part}.{key}"))
+        return of
+    query.group(factory, lambda before: side(before, "factory", "factory"))
+    side(query, "replacement", "new")
+    query.group(f'AND({factory},{filled(book.cell["factory_power_w"])})', lambda before: before
+                .value(at + "amplifier_before.power_w", book.cell["factory_power_w"])
+                .value(at + "amplifier_before.load_ohm", book.cell["factory_load_ohm"]))
+    clean = book.of(i, "clean_power_for_each")
+    query.group(filled(clean), lambda after: after
+                .value(at + "amplifier_after.power_w", clean).value(at + "amplifier_after.load_ohm", book.of(i, "new.rated_ohm")))
+    query.value("currency", book.cell["currency"]).value("temperature_c", book.cell["temperature_c"])
+    return query.formula(base, f"AND({named(book, i)})")
 
-    def split_part(self, row, n, calculation, path, formula):
-        if path:
-            self.contract.result(calculation, path)
-        self.split.put(row, 2 + FINDINGS + 1 + CAUTIONS * 2 + n, "=" + formula, "machine")
+
+QUESTIONS = {WIRING: wiring, RAIL: rail, SOUND: sound, COMPARISON: compared}  # about each channel
+
+
+def delays(book, base):
+    query = Query(book.contract, DELAYS).value("seats.0.name", book.cell["seat"])
+    for axis in ("x_m", "y_m", "z_m"):
+        query.value("seats.0.position." + axis, book.cell["seat_" + axis])
+    for name in ("rate_hz", "maximum_delay_ms"):
+        query.value("processor." + name, book.cell[name])
+    query.value("temperature_c", book.cell["temperature_c"])
+    query.parts += [book.of(i, "delays_query") for i in range(CHANNELS)]
+    return query.formula(base, f'COUNTA({book.channel_area("name")})>0')
+
+
+def delays_of(book, i):
+    """What a channel adds to the question for the delays."""
+    query, index, crossing = Query(book.contract, DELAYS), book.of(i, "index"), book.of(i, "crossover_index")
+    query.value("channels.0.name", book.of_channel(i, "name"))
+    for axis in ("x_m", "y_m", "z_m"):
+        query.value("channels.0.position." + axis, book.of_channel(i, axis))
+    query.value("channels.0.full_range", book.of_channel(i, "full_range"))
+    for way in ("high_pass", "low_pass"):
+        corner = book.of_channel(i, way + "_hz")
+        query.group(filled(corner), lambda filters, way=way, corner=corner: filters
+                    .value(f"channels.0.{way}.kind", book.cell["filter_kind"])
+                    .value(f"channels.0.{way}.order", book.cell["filter_order"])
+                    .value(f"channels.0.{way}.frequency_hz", corner))
+    query.group(filled(crossing), lambda crossover: crossover
+                .value("crossovers.0.lower", book.of_channel(i, "lower"))
+                .value("crossovers.0.upper", book.of_channel(i, "name"))
+                .value("crossovers.0.frequency_hz", book.of_channel(i, "high_pass_hz")))
+    text = "&".join(query.parts)
+    text = text.replace("&channels.0.", f'&channels."&{index}&".').replace("&crossovers.0.", f'&crossovers."&{crossing}&".')
+    return f'IF({index}="","",{text})'

@@ -4,6 +4,7 @@ from dataclasses import dataclass, field
 
 from openpyxl.utils import get_column_letter
 
+PAGE = 27  # cm between the margins of a page
 FONT, INK, PAPER, LINE = "Arial", "1F3A4D", "FFFFFF", "C9D1D6"
 
 
@@ -16,6 +17,7 @@ class Style:
     fill: str = ""
     border: bool = False
     wrap: bool = False
+    shrink: bool = False  # to the width of the cell
     across: str = "left"
     down: str = "top"
 
@@ -30,10 +32,13 @@ STYLES = {
     "field": Style(size=8, ink="55616A", fill="EEF2F4", border=True, wrap=True, across="center", down="center"),
     "input": Style(fill="FFF3CC", border=True),
     "input_number": Style(fill="FFF3CC", border=True, across="right"),
-    "output": Style(border=True),
+    "output": Style(border=True, shrink=True),
+    "name": Style(border=True, wrap=True),
     "output_number": Style(border=True, across="right"),
     "output_word": Style(border=True, across="center"),
     "says": Style(size=9, border=True, wrap=True),
+    "told": Style(size=9, wrap=True, down="center"),
+    "told_level": Style(size=9, bold=True, across="center", down="center"),
     "total": Style(bold=True, border=True, fill="E3EAEE"),
     "total_number": Style(bold=True, border=True, fill="E3EAEE", across="right"),
     "total_word": Style(bold=True, border=True, fill="E3EAEE", across="center"),
@@ -42,17 +47,24 @@ STYLES = {
     "machine": Style(size=8, ink="55616A", border=True),
 }
 
-# Fills of the cell with a verdict; a fault is a question that could not be answered.
+# Fills of the cells with a verdict; a fault is a question that could not be answered.
 VERDICTS = {"ok": "CFE8D2", "note": "D5E4F5", "warning": "FBDD9B", "stop": "F2A9A0", "fault": "F2A9A0"}
+
+JUDGED = {"verdict", "told_level"}  # styles of cells that hold one
 
 
 @dataclass
 class Cell:
     value: object = None
     style: str = "plain"
-    number: str = ""  # such as 0.00, #,##0.00 or 0.0" dB"
+    number: str = ""  # such as 0.00, #,##0.00 or +0.0" dB"; with a plus, gains show it
     help: str = ""
-    choices: object = None  # a list of texts, or a range such as Parts!$A$6:$A$25
+    choices: object = None  # a list of texts and nothing else, or a range such as Parts!$A$6:$A$25 to pick from
+
+    @property
+    def refusal(self):
+        """What is said when something else is entered; nothing if it may be."""
+        return f"Please enter one of: {', '.join(self.choices)}." if isinstance(self.choices, list) else ""
 
 
 @dataclass
@@ -61,6 +73,9 @@ class Sheet:
     widths: list = field(default_factory=list)  # cm, one per column
     freeze: tuple = (0, 0)  # rows, columns
     hidden: bool = False
+    one_page: bool = False  # printed on one page, else as many as its width asks for
+    breaks: list = field(default_factory=list)  # columns that start a page; the frozen ones are on each
+    row_breaks: list = field(default_factory=list)  # rows that start a page
     cells: dict = field(default_factory=dict)
     heights: dict = field(default_factory=dict)  # cm, by row
     merged: list = field(default_factory=list)  # (row, column, row, column)
@@ -75,12 +90,26 @@ class Sheet:
             for c in range(column, last_column + 1):
                 self.cells.setdefault((r, c), Cell(None, style))
         self.merged.append((row, column, last_row, last_column))
+        return self.ref(row, column)
 
     def ref(self, row, column):
         return f"{self.name}!${get_column_letter(column)}${row}"
 
     def area(self, row, column, last_row, last_column):
         return f"{self.ref(row, column)}:${get_column_letter(last_column)}${last_row}"
+
+    def scale(self):
+        """Per cent, so that the columns of every page fit between its margins; nothing where there are no breaks."""
+        if not self.breaks + self.row_breaks:
+            return 0
+        edges = [0, *(column - 1 for column in self.breaks), len(self.widths)]
+        kept = sum(self.widths[:self.freeze[1]])
+        pages = [sum(self.widths[start:end]) + (kept if start else 0) for start, end in zip(edges, edges[1:])]
+        return int(100 * PAGE / max(pages))
+
+    def judged(self):
+        """Where verdicts stand."""
+        return [place for place, cell in self.cells.items() if cell.style in JUDGED]
 
     def size(self):
         return max(r for r, _ in self.cells), max(c for _, c in self.cells)

@@ -5,6 +5,7 @@ from openpyxl import Workbook
 from openpyxl.formatting.rule import CellIsRule
 from openpyxl.styles import Alignment, Border, Font, PatternFill, Side
 from openpyxl.utils import get_column_letter
+from openpyxl.worksheet.pagebreak import Break
 from openpyxl.worksheet.page import PageMargins
 from openpyxl.worksheet.datavalidation import DataValidation
 
@@ -12,7 +13,8 @@ from sheets import FONT, LINE, STYLES, VERDICTS, translate
 
 # Functions younger than the format stand in it with this prefix.
 YOUNGER = {"WEBSERVICE", "NUMBERVALUE", "ENCODEURL"}
-LONGEST_PROMPT = 255
+LONGEST_PROMPT, LONGEST_ERROR = 255, 225
+DIGITS = 5.1  # in a centimetre of width
 
 
 def formula(text):
@@ -23,12 +25,13 @@ def write(sheets, path, author):
     book = Workbook()
     book.remove(book.active)
     book.properties.creator = author
+    book._named_styles["Normal"].font = Font(name=FONT, size=STYLES["plain"].size)  # widths are counted in its digits
     for sheet in sheets:
         page = book.create_sheet(sheet.name)
         page.sheet_state = "hidden" if sheet.hidden else "visible"
         page.sheet_view.showGridLines = False
         for column, width in enumerate(sheet.widths, 1):
-            page.column_dimensions[get_column_letter(column)].width = width * 5.2
+            page.column_dimensions[get_column_letter(column)].width = width * DIGITS
         for row, height in sheet.heights.items():
             page.row_dimensions[row].height = height * 28.35
         for (row, column), cell in sheet.cells.items():
@@ -44,23 +47,34 @@ def write(sheets, path, author):
         colour(page, sheet)
         page.page_setup.orientation = "landscape"
         page.page_setup.paperSize = page.PAPERSIZE_A4
-        page.page_setup.fitToHeight = 0
-        page.page_margins = PageMargins(0.5, 0.5, 0.5, 0.5, 0, 0)
-        page.sheet_properties.pageSetUpPr.fitToPage = True
+        paginate(page, sheet)
     book.calculation.fullCalcOnLoad = True
     book.save(path)
 
 
+def paginate(page, sheet):
+    page.page_margins = PageMargins(0.5, 0.5, 0.5, 0.5, 0, 0)
+    if sheet.scale():
+        page.page_setup.scale = sheet.scale()
+        page.print_title_cols = f"$A:${get_column_letter(sheet.freeze[1])}" if sheet.breaks else None
+        for breaks, starts in ((page.col_breaks, sheet.breaks), (page.row_breaks, sheet.row_breaks)):
+            for start in starts:
+                breaks.append(Break(start - 1))
+    else:
+        page.sheet_properties.pageSetUpPr.fitToPage = True
+        page.page_setup.fitToHeight = 1 if sheet.one_page else 0
+
+
 def dress(place, style, number):
     place.font = Font(name=FONT, size=style.size, bold=style.bold, italic=style.italic, color=style.ink)
-    place.alignment = Alignment(horizontal=style.across, vertical=style.down, wrap_text=style.wrap)
+    place.alignment = Alignment(horizontal=style.across, vertical=style.down, wrap_text=style.wrap, shrink_to_fit=style.shrink)
     if style.fill:
         place.fill = PatternFill("solid", start_color=style.fill)
     if style.border:
         side = Side("thin", color=LINE)
         place.border = Border(side, side, side, side)
     if number:
-        place.number_format = number
+        place.number_format = f"{number};-{number[1:]};{number[1:]}" if number.startswith("+") else number
 
 
 def validate(page, sheet):
@@ -68,17 +82,18 @@ def validate(page, sheet):
     for (row, column), cell in sheet.cells.items():
         if cell.help or cell.choices:
             source = f'"{",".join(cell.choices)}"' if isinstance(cell.choices, list) else cell.choices
-            key = source, cell.help
+            key = source, cell.help, cell.refusal
             if key not in rules:
                 rule = rules[key] = DataValidation(type="list" if source else None, formula1=source, allow_blank=True,
-                                                   showErrorMessage=False, showInputMessage=bool(cell.help))
+                                                   showErrorMessage=bool(cell.refusal), showInputMessage=bool(cell.help))
                 rule.prompt = shorten(cell.help, LONGEST_PROMPT, placeholder=" …") or None
+                rule.error = shorten(cell.refusal, LONGEST_ERROR, placeholder=" …") or None
                 page.add_data_validation(rule)
             rules[key].add(page.cell(row, column))
 
 
 def colour(page, sheet):
-    places = " ".join(f"{get_column_letter(c)}{r}" for (r, c), cell in sheet.cells.items() if cell.style == "verdict")
+    places = " ".join(f"{get_column_letter(c)}{r}" for r, c in sheet.judged())
     if places:
         for verdict, fill in VERDICTS.items():
             page.conditional_formatting.add(places, CellIsRule("equal", [f'"{verdict}"'], fill=PatternFill("solid", bgColor=fill)))

@@ -92,6 +92,11 @@ class Book:
         kind = cell.FormulaResultType2 if cell.Type.value == "FORMULA" else {"VALUE": 1, "TEXT": 2}.get(cell.Type.value, 0)
         return cell.Value if kind == 1 else cell.String or None
 
+    def table(self, first, last):
+        """What stands in an area, row by row."""
+        area = f"{first.partition('!')[2]}:{last.partition('!')[2]}".replace("$", "")
+        return self.document.Sheets.getByName(first.partition("!")[0]).getCellRangeByName(area).getDataArray()
+
     def write(self, ref, value):
         cell = self.cell(ref)
         if isinstance(value, str):

@@ -21,6 +21,7 @@ sys.path[:0] = [str(HERE), str(HERE.parent)]
 import layout  # noqa: E402
 from build import build  # noqa: E402
 from calc import Calc  # noqa: E402
+from comparison import FIRST_FIGURE  # noqa: E402
 from contract import Contract, UnknownName  # noqa: E402
 from plan import plan  # noqa: E402
 from sheets import VERDICTS  # noqa: E402
@@ -125,10 +126,12 @@ def running(locale):
 
 class Opened(unittest.TestCase):
     """A workbook open in LibreOffice and answered."""
+    book = None
 
     def open(self, kind, locale):
+        self.close()
         self.book = running(locale).open(FOLDER / f"quoting.{kind}")
-        self.addCleanup(self.book.close)
+        self.addCleanup(self.close)
         for _ in range(40):  # leave to follow links may come a moment after opening
             if self.book.read(BOOK.status) == "The service answers.":
                 return
@@ -136,8 +139,29 @@ class Opened(unittest.TestCase):
             self.book.recalculate()
         self.fail("status: " + str(self.book.read(BOOK.status)))
 
+    def close(self):
+        if self.book:
+            self.book.close()
+        self.book = None
+
     def result(self, i, key):
         return self.book.read(BOOK.results.ref(layout.FIRST + i, BOOK.result_column[key]))
+
+    def told(self, sheet="Results"):
+        """What stands in the list of a sheet: channel, level, text."""
+        places = BOOK.told[sheet]
+        return [line for line in self.book.table(places[0][0], places[-1][2]) if any(line)]
+
+    def says(self, i, sheet="Results"):
+        """What is told of a channel."""
+        name = self.book.read(BOOK.of_channel(i, "name"))
+        return [f"{level}: {text}" for channel, level, text in self.told(sheet) if channel == name]
+
+    def lacking(self):
+        return self.book.read(BOOK.totals.ref(int(BOOK.total.rpartition("$")[2]), 8))
+
+    def enter(self, ref, value):
+        self.book.write(ref, value)
 
     def part(self, name, key):
         row = layout.FIRST + [driver["name"] for driver in DEMO["drivers"]].index(name)
@@ -169,7 +193,7 @@ class Figures(Opened):
 
     def check(self, kind, locale):
         self.open(kind, locale)
-        level = self.book.cell(BOOK.answer_number(0, "level_db_spl")).String
+        level = self.book.cell(BOOK.figure(0, "level_db_spl")).String
         self.assertRegex(level, r"^\d+,\d$" if locale == "de-DE" else r"^\d+\.\d$")
         self.assertEqual([], self.book.errors())
         expected = Expected()
@@ -209,7 +233,7 @@ class Figures(Opened):
         for i, answers in enumerate(expected.channels):
             position = answers["driver-comparison"]["result"]["positions"][0]
             for n, group in enumerate(("before", "after", "change")):
-                for column, (_, side, change, *_) in enumerate(layout.COMPARISON, 4):
+                for column, (_, side, change, *_) in enumerate(layout.COMPARED_FIGURES, FIRST_FIGURE):
                     name = change if group == "change" else side
                     found = self.book.read(BOOK.comparison.ref(layout.FIRST + 3 * i + n, column))
                     self.same(position.get(group, {}).get(name), found, f"{i} {group} {name}")
@@ -233,12 +257,11 @@ class Figures(Opened):
         self.assertEqual(wanted, {line.removeprefix("• ") for line in cautions.strip().split("\n")})
         for i, answers in enumerate(expected.channels):
             findings = [f for c in layout.CALCULATIONS for f in answers[c]["findings"]]
-            says = self.result(i, "says") or ""
-            for finding in findings:
-                if finding["level"] in ("warning", "stop"):
-                    self.assertIn(f"{finding['level']}: {finding['text']}", says)
-            notes = sum(finding["level"] == "note" for finding in findings)
-            self.assertTrue(says.endswith(f"Notes, to be read on the sheet Calls: {notes}"), says)
+            lines = [f"{finding['level']}: {finding['text']}" for level in ("stop", "warning") for finding in findings if finding["level"] == level]
+            self.assertEqual(lines, self.says(i))
+            self.assertEqual(sum(finding["level"] == "note" for finding in findings), self.result(i, "notes"))
+            known = [f"{finding['level']}: {finding['text']}" for finding in answers["driver-comparison"]["findings"]]
+            self.assertEqual(known, self.says(i, "Comparison"))
 
 
 class Addresses(Opened):
@@ -276,7 +299,7 @@ class Addresses(Opened):
         for i, channel in enumerate(more[1:], first + 1):
             self.fill(i, channel)
         self.book.recalculate()
-        self.assertRegex(self.book.read(BOOK.results.ref(layout.FIRST + layout.CHANNELS, len(layout.RESULTS))),
+        self.assertRegex(" ".join(text for channel, _, text in self.told() if channel == "delays"),
                          r"^The question has \d+ characters, a cell sends at most 2000\.")
         self.assertIsNone(self.result(0, "delay_ms"))
         self.assertEqual(self.result(2, "clean_power_w"), self.result(7, "clean_power_w"))
@@ -292,12 +315,12 @@ class Faults(Opened):
         self.assertEqual([], self.book.errors())
         self.assertEqual(untouched, self.result(0, "level_db_spl"))
         self.assertEqual("fault", self.result(2, "verdict"))
-        self.assertTrue(self.result(2, "says").startswith("sensitivity.level_db_spl must be a number from 40 to 130.\n"), self.result(2, "says"))
+        self.assertEqual("fault: sensitivity.level_db_spl must be a number from 40 to 130.", self.says(2)[0])
         self.assertIsNone(self.result(2, "level_db_spl"))
         self.assertEqual("fault", self.result(4, "verdict"))
         with urllib.request.urlopen(SERVICE + "/v1/wiring-load?network=(4%2B4&errors=text&format=json") as answer:
-            self.assertTrue(self.result(4, "says").startswith(answer.read().decode()))
-        self.assertEqual("incomplete", self.book.read(BOOK.totals.ref(int(BOOK.total.rpartition("$")[2]), 8)))
+            self.assertEqual("fault: " + answer.read().decode(), self.says(4)[0])
+        self.assertEqual("incomplete", self.lacking())
         self.book.write(BOOK.of_channel(4, "network"), "(4+4)||(4+4)")
         self.book.recalculate()
         self.assertNotEqual("fault", self.result(4, "verdict"))
@@ -306,35 +329,151 @@ class Faults(Opened):
         self.open("xlsx", "en-US")
         self.book.write(self.part("coaxial 16", "rated_ohm"), "4 & more")
         self.book.recalculate()
-        self.assertIn("rated_ohm must be a number", self.result(0, "says"))
+        self.assertIn("rated_ohm must be a number", self.says(0)[0])
         self.book.write(self.part("coaxial 16", "rated_ohm"), "4,0")
         self.book.recalculate()
         self.same(Expected().channels[0]["sound-level"]["result"]["level_db_spl"], self.result(0, "level_db_spl"), "comma typed as text")
 
     def test_a_part_that_is_not_listed_is_told(self):
         self.open("ods", "en-US")
-        self.book.write(BOOK.of_channel(0, "new"), "coaxial 99")
-        self.book.recalculate()
+        self.book.write(BOOK.of_channel(0, "factory"), "factory 99")
+        self.enter(BOOK.of_channel(0, "new"), "coaxial 99")
+        told = ["fault: The factory driver is not on the sheet Parts: factory 99.", "fault: The new driver is not on the sheet Parts: coaxial 99."]
+        for sheet, verdict in (("Results", self.result(0, "verdict")), ("Comparison", self.book.read(BOOK.comparison.ref(layout.FIRST, 2)))):
+            self.assertEqual("fault", verdict, sheet)
+            self.assertEqual(told, self.says(0, sheet))
+        self.assertEqual("fault", self.book.read(BOOK.verdict))
+
+    def test_what_is_not_chosen_is_told_in_words_of_the_workbook(self):
+        self.open("xlsx", "de-DE")
+        for key, words in (("new", "No new driver is chosen."), ("amplifier", "No amplifier is chosen.")):
+            self.enter(BOOK.of_channel(0, key), "")
+            self.assertEqual("fault", self.result(0, "verdict"))
+            self.assertEqual(1, len(self.says(0)), self.says(0))
+            self.assertTrue(self.says(0)[0].startswith("fault: " + words), self.says(0))
+            self.enter(BOOK.of_channel(0, key), DEMO["channels"][0][key])
+            self.assertEqual([], self.says(0))
+
+    def test_a_count_typed_as_text_counts_and_none_is_one(self):
+        for kind, locale in (("ods", "de-DE"), ("xlsx", "en-US")):
+            with self.subTest(kind):
+                self.open(kind, locale)
+                figures = [self.result(4, key) for key, *_ in layout.RESULTS]
+                self.enter(BOOK.of_channel(4, "count"), "2")
+                self.assertEqual(figures, [self.result(4, key) for key, *_ in layout.RESULTS])
+                level = self.result(0, "level_db_spl")
+                self.enter(BOOK.of_channel(0, "count"), "")
+                self.assertEqual(level, self.result(0, "level_db_spl"))
+                self.enter(BOOK.of_channel(0, "count"), "a pair")
+                self.assertEqual("fault", self.result(0, "verdict"))
+                self.assertRegex(self.says(0)[0], "driver_count must be a")
+
+    def test_without_a_readable_position_or_programme_there_is_no_level_and_that_is_a_fault(self):
+        self.open("ods", "de-DE")
+        for ref, words, bad in ((BOOK.of_channel(2, "x_m"), "a position of the channel or of the seat", "left"),
+                                (BOOK.of_channel(2, "y_m"), "a position of the channel or of the seat", ""),
+                                (BOOK.cell["seat_z_m"], "a position of the channel or of the seat", "up"),
+                                (BOOK.cell["crest_factor_db"], "the programme's peak over RMS, on the sheet Vehicle,", "")):
+            with self.subTest(ref):
+                before = self.book.read(ref)
+                self.enter(ref, bad)
+                self.assertIsNone(self.result(2, "level_db_spl"))
+                self.assertEqual("fault", self.result(2, "verdict"))
+                self.assertEqual(f"fault: No level: {words} is not a number.", self.says(2)[0])
+                self.assertTrue(all(line.startswith("warning: ") for line in self.says(2)[1:]), self.says(2))
+                self.enter(ref, before)
+                self.assertEqual("warning", self.result(2, "verdict"))
+
+    def test_an_empty_figure_that_is_needed_is_a_fault(self):
+        self.open("ods", "en-US")
+        self.enter(BOOK.part(BOOK.delays_row, 1), "")
         self.assertEqual("fault", self.result(0, "verdict"))
-        self.assertTrue(self.result(0, "says").startswith("The new driver is not on the sheet Parts: coaxial 99."))
+        self.assertEqual(["fault: The answer has no delay_ms: see the sheet Calls."], self.says(0))
+        self.assertEqual("fault", self.book.read(BOOK.verdict))
 
     def test_a_stop_comes_first(self):
         self.open("ods", "en-US")
-        self.book.write(BOOK.of_channel(4, "network"), "4||4||4||4")
-        self.book.recalculate()
+        self.enter(BOOK.of_channel(4, "network"), "4||4||4||4")
         self.assertEqual("stop", self.result(4, "verdict"))
-        self.assertTrue(self.result(4, "says").startswith("stop: "), self.result(4, "says"))
+        self.assertTrue(self.says(4)[0].startswith("stop: "), self.says(4))
+        levels = [level for _, level, _ in self.told()]
+        self.assertEqual(sorted(levels), levels)  # stop before warning
         self.assertEqual("stop", self.book.read(BOOK.verdict))
 
-    def test_names_may_hold_any_character(self):
+    def test_yes_and_no_are_what_was_entered_and_nothing_else(self):
+        for kind, locale in (("ods", "en-US"), ("ods", "de-DE"), ("xlsx", "en-US"), ("xlsx", "de-DE")):
+            with self.subTest(kind, locale=locale):
+                self.open(kind, locale)
+                bridged, cell = self.result(4, "clean_power_w"), BOOK.of_channel(4, "bridged")
+                self.enter(cell, "Yes")
+                self.assertEqual(bridged, self.result(4, "clean_power_w"))
+                for word in ("ja", "x", "nein"):
+                    self.enter(cell, word)
+                    self.assertIsNone(self.result(4, "clean_power_w"), word)
+                    self.assertEqual("fault", self.result(4, "verdict"))
+                    self.assertIn("bridged must be true or false.", self.says(4)[0])
+                self.enter(cell, "NO")
+                single = self.result(4, "clean_power_w")
+                self.assertLess(single, bridged)
+                self.enter(cell, "")
+                self.assertEqual(single, self.result(4, "clean_power_w"))
+
+    def test_other_yes_and_no_as_well(self):
         self.open("ods", "de-DE")
-        self.book.write(BOOK.of_channel(0, "name"), 'Tür "links" & oben')
-        self.book.recalculate()
-        wanted = copy.deepcopy(DEMO["channels"])
-        wanted[0]["name"] = 'Tür "links" & oben'
-        delays = post("seat-delays", Expected.delays_question(DEMO["vehicle"], wanted))
-        self.same(delays["result"]["channels"][0]["delay_ms"], self.result(0, "delay_ms"), "delay")
-        self.assertIn('Tür "links" & oben: the 90 dB', self.book.read(BOOK.calls.ref(BOOK.call_row(0, "driver-comparison"), 9)))
+        for ref, name in ((BOOK.of_amplifier(0, "regulated"), "supply_regulated"), (BOOK.of_amplifier(0, "rated_bridged"), "ratings.bridged")):
+            self.enter(ref, "ja")
+            self.assertIn(name + " must be true or false.", self.says(0)[0])
+            self.enter(ref, "no")
+            self.assertEqual([], self.says(0))
+
+    def test_names_may_hold_any_character(self):
+        for kind, locale in (("ods", "de-DE"), ("xlsx", "en-US")):
+            with self.subTest(kind):
+                self.open(kind, locale)
+                demo, untouched = copy.deepcopy(DEMO), self.book.read(BOOK.total)
+                demo["channels"][0]["name"] = 'Tür {links}", "delay_ms":1 & oben'
+                demo["channels"][0]["new"], demo["channels"][0]["factory"] = 'new }, "price":1', "old {16}"
+                for old, new in (("coaxial 16", demo["channels"][0]["new"]), ("factory door 16", "old {16}")):
+                    [driver] = [driver for driver in demo["drivers"] if driver["name"] == old]
+                    demo["drivers"].append({**driver, "name": new})
+                    row = layout.FIRST + len(demo["drivers"]) - 1
+                    for key, column in BOOK.driver_column.items():
+                        self.book.write(BOOK.parts.ref(row, column), demo["drivers"][-1].get(key, ""))
+                for key in ("name", "new", "factory"):
+                    self.book.write(BOOK.of_channel(0, key), demo["channels"][0][key])
+                self.book.recalculate()
+                self.assertEqual([], self.book.errors())
+                expected = Expected(demo)
+                Figures.check_results(self, expected)
+                Figures.check_comparison(self, expected)
+                self.assertEqual("note", self.result(0, "verdict"))
+                self.assertEqual("old {16}", self.book.read(BOOK.comparison.ref(layout.FIRST, 4)))
+                self.same(untouched, self.book.read(BOOK.total), "total")
+                self.assertIn('Tür {links}", "delay_ms":1 & oben: the 90 dB', self.says(0, "Comparison")[0])
+
+    def test_a_driver_that_stays_is_chosen_again(self):
+        self.open("xlsx", "en-US")
+        total = self.book.read(BOOK.total)
+        self.book.write(self.part("factory door 16", "price"), 0)
+        self.enter(BOOK.of_channel(0, "new"), "factory door 16")
+        self.assertNotEqual("fault", self.result(0, "verdict"))
+        self.assertIsNone(self.lacking())
+        new = next(driver for driver in DEMO["drivers"] if driver["name"] == "coaxial 16")
+        self.same(total - 1.2 * new["price"], self.book.read(BOOK.total), "total")
+
+    def test_a_factory_radio_is_an_amplifier(self):
+        self.open("ods", "en-US")
+        radio = {"name": "factory radio", "supply_v": 14.4, "basis": "clean", "load_0_ohm": 4, "power_0_w": 14, "load_1_ohm": 8, "power_1_w": 7.5,
+                 "mass_g": 0, "price": 0}
+        for key, value in radio.items():
+            self.book.write(BOOK.of_amplifier(2, key), value)
+        self.enter(BOOK.of_channel(0, "amplifier"), "factory radio")
+        self.assertEqual([], [line for line in self.says(0) if line.startswith("fault")])
+        wanted = post("rail-match", {"load_ohm": self.result(0, "load_with_cable_ohm"), "supply_v": 13.8, "ratings": {
+            "supply_v": 14.4, "basis": "clean", "points": [{"load_ohm": 4, "power_w": 14}, {"load_ohm": 8, "power_w": 7.5}]}})
+        self.same(wanted["result"]["clean_power_w"], self.result(0, "clean_power_w"), "power of the radio")
+        self.assertIsInstance(self.result(0, "level_db_spl"), float)
+        self.assertIsNone(self.lacking())
 
     def test_a_row_left_out_is_no_harm(self):
         self.open("ods", "en-US")
@@ -356,11 +495,131 @@ class Faults(Opened):
                 self.assertEqual(sentence, self.book.read(BOOK.status))
                 self.assertEqual([], self.book.errors())
                 self.assertEqual("fault", self.book.read(BOOK.verdict))
-                self.assertTrue(self.result(0, "says").startswith(sentence))
+                self.assertEqual(["fault: " + sentence], self.says(0))
                 self.assertIsNone(self.result(0, "level_db_spl"))
 
 
+class Money(Opened):
+    def entered(self, label):
+        rows = range(layout.FIRST, layout.FIRST + 40)
+        [row] = [row for row in rows if self.book.read(BOOK.totals.ref(row, 1)) == label]
+        return row
+
+    def test_what_cannot_be_read_is_lacking(self):
+        for kind, locale in (("ods", "de-DE"), ("xlsx", "en-US")):
+            self.open(kind, locale)
+            whole = self.book.read(BOOK.total)
+            for label, bad, told in [("Fitting, hours", "nine", "not a number"), ("Fitting, hours", "", "not a number"),
+                                     ("Fitting, price of an hour", "68 €", "not a number"), ("Fitting, hours", -1, "less than 0"),
+                                     ("Tax, per cent", "20 %", "not a number"), ("Tax, per cent", 0.2, "20 % is entered as 20")]:
+                with self.subTest(kind, locale=locale, label=label, bad=bad):
+                    row = self.entered(label)
+                    cell = BOOK.totals.ref(row, 3)
+                    before = self.book.read(cell)
+                    self.enter(cell, bad)
+                    self.assertEqual(told, self.book.read(BOOK.totals.ref(row, 8)))
+                    self.assertEqual("incomplete", self.lacking())
+                    self.enter(cell, before)
+                    self.assertIsNone(self.lacking())
+                    self.same(whole, self.book.read(BOOK.total), "total")
+
+    def test_without_hours_and_tax_there_are_the_parts(self):
+        self.open("ods", "de-DE")
+        for label in ("Fitting, hours", "Tax, per cent"):
+            self.enter(BOOK.totals.ref(self.entered(label), 3), 0)
+        self.assertIsNone(self.lacking())
+        self.same(self.book.read(BOOK.totals.ref(self.entered("Parts"), 7)), self.book.read(BOOK.total), "total")
+
+    def test_an_item_with_a_price_that_is_a_text_is_lacking(self):
+        self.open("xlsx", "en-US")
+        row = layout.FIRST + layout.CHANNELS + layout.AMPLIFIERS
+        self.enter(BOOK.totals.ref(row, 5), "96,50 EUR")
+        self.assertEqual("price", self.book.read(BOOK.totals.ref(row, 8)))
+        self.assertEqual("incomplete", self.lacking())
+
+
 class Looks(Opened):
+    def height(self, cell, width):
+        """What the text of a cell would need in a column of this width."""
+        sheets = self.book.document.Sheets
+        if not sheets.hasByName("Measure"):
+            sheets.insertNewByName("Measure", sheets.Count)
+        trial = sheets.getByName("Measure").getCellByPosition(0, 0)
+        trial.Columns.getByIndex(0).Width = width
+        trial.String, trial.IsTextWrapped = cell.String, True
+        for look in ("CharHeight", "CharWeight", "CharFontName", "ParaTopMargin", "ParaBottomMargin", "ParaLeftMargin", "ParaRightMargin"):
+            setattr(trial, look, getattr(cell, look))
+        trial.Rows.getByIndex(0).OptimalHeight = True
+        return trial.Rows.getByIndex(0).Height
+
+    def fits(self, ref, rows=1, end=None):
+        cell = self.book.cell(ref)
+        sheet, place = cell.Spreadsheet, cell.CellAddress
+        width = sum(sheet.Columns.getByIndex(column).Width for column in range(place.Column, end or place.Column + 1))
+        height = sum(sheet.Rows.getByIndex(place.Row + row).Height for row in range(rows))
+        if cell.String and (cell.String, width, height) not in self.measured:
+            self.measured.add((cell.String, width, height))
+            self.assertLessEqual(self.height(cell, width), height, f"{ref}: {cell.String}")
+
+    def test_no_text_is_cut(self):
+        for kind in ("ods", "xlsx"):
+            with self.subTest(kind):
+                self.open(kind, "en-US")
+                self.measured = set()
+                self.book.write(BOOK.of_channel(0, "network"), "1")
+                self.book.write(BOOK.of_channel(1, "name"), "front right, upper door panel")
+                self.book.write(BOOK.cell["maximum_delay_ms"], 0.5)
+                self.enter(self.part("coaxial 13", "mass_g"), 9000)
+                self.assertGreaterEqual(len(self.says(0)), 4)
+                for sheet, end in (("Results", len(layout.RESULTS)), ("Comparison", FIRST_FIGURE + len(layout.COMPARED_FIGURES) - 1)):
+                    self.assertLess(8, len(self.told(sheet)))
+                    for channel, level, text in BOOK.told[sheet]:
+                        self.fits(channel)
+                        self.fits(level)
+                        self.fits(text, end=end)
+                for i in range(len(DEMO["channels"])):
+                    self.fits(BOOK.figure(i, "name"))
+                    self.fits(BOOK.comparison.ref(layout.FIRST + 3 * i, 1), rows=3)
+                last = layout.FIRST + layout.CHANNELS
+                self.fits(BOOK.results.ref(last + 4, 1), end=len(layout.RESULTS))
+                self.fits(BOOK.totals.ref(int(BOOK.total.rpartition("$")[2]) + 5, 1), end=8)
+                if kind == "ods":
+                    for sheet in (BOOK.results, BOOK.comparison, BOOK.totals, BOOK.channels, BOOK.parts):
+                        for column in range(1, len(sheet.widths) + 1):
+                            self.fits(sheet.ref(layout.FIRST - 2, column))
+
+    def test_of_more_than_there_are_rows_the_last_says_how_many(self):
+        self.open("ods", "en-US")
+        for i, channel in enumerate(DEMO["channels"] + [{**DEMO["channels"][4], "name": name} for name in ("six", "seven", "eight")]):
+            for key in BOOK.channel_column:
+                self.book.write(BOOK.of_channel(i, key), channel.get(key, ""))
+            self.book.write(BOOK.of_channel(i, "network"), "0.5")
+        self.book.recalculate()
+        lines = [line for row in range(layout.FIRST, BOOK.ready_row) for column in (7, 8)
+                 for line in (self.book.read(BOOK.calls.ref(row, column)) or "").splitlines()]
+        self.assertGreater(len(lines), layout.TOLD)
+        self.assertEqual(("", "warning", f"and {len(lines) - layout.TOLD + 1} more, to be read on the sheet Calls"), self.told()[-1])
+
+    def test_gains_have_a_plus(self):
+        for kind, locale, gain, loss in (("ods", "en-US", "+0.5 dB", "-1.5 dB"), ("ods", "de-DE", "+0,5 dB", "-1,5 dB"),
+                                         ("xlsx", "en-US", "+0.5 dB", "-1.5 dB"), ("xlsx", "de-DE", "+0,5 dB", "-1,5 dB")):
+            with self.subTest(kind, locale=locale):
+                self.open(kind, locale)
+                cell = BOOK.comparison.ref(layout.FIRST + 2, FIRST_FIGURE)
+                self.assertEqual(gain, self.book.cell(cell).String)
+                self.enter(self.part("coaxial 16", "level_db_spl"), 88.5)
+                self.assertEqual(loss, self.book.cell(cell).String)
+                self.enter(self.part("coaxial 16", "level_db_spl"), 90)
+                self.assertEqual(loss.replace("-1", "0").replace("5", "0"), self.book.cell(cell).String)
+
+    def test_pages(self):
+        for kind in ("ods", "xlsx"):
+            with self.subTest(kind):
+                self.open(kind, "en-US")
+                self.book.print(FOLDER / "pages.pdf")
+                # Two of Channels, Results and Comparison; one of Vehicle, Parts, Totals and Calls.
+                self.assertEqual(10, len(re.findall(rb"/Type\s*/Page\b", (FOLDER / "pages.pdf").read_bytes())))
+
     def test_choices_and_explanations_come_from_the_contract(self):
         for kind in ("ods", "xlsx"):
             with self.subTest(kind):
@@ -371,9 +630,15 @@ class Looks(Opened):
                 self.assertEqual(CONTRACT.help("driver-comparison", "positions.0.zone"), zone.InputMessage)
                 power = self.book.cell(self.part("coaxial 16", "continuous_power_w")).Validation
                 self.assertIn("From 0.1 to 20000", power.InputMessage)
+                for ref in (BOOK.of_channel(0, "zone"), BOOK.of_channel(0, "bridged"), BOOK.of_amplifier(0, "basis")):
+                    rule = self.book.cell(ref).Validation
+                    self.assertEqual((True, "STOP"), (rule.ShowErrorMessage, rule.ErrorAlertStyle.value))
+                    self.assertTrue(rule.ErrorMessage.startswith("Please enter one of: "), rule.ErrorMessage)
+                self.assertTrue(self.book.cell(BOOK.of_channel(0, "bridged")).Validation.InputMessage.endswith("If left out: no."))
                 network = self.book.cell(BOOK.of_channel(0, "network")).Validation.InputMessage
                 self.assertLessEqual(len(network), 255 if kind == "xlsx" else 1000)
                 parts = self.book.cell(BOOK.of_channel(0, "new")).Validation
+                self.assertFalse(parts.ShowErrorMessage)  # the part may be entered later
                 self.assertRegex(parts.getFormula1(), r"^\$?Parts\.\$A\$6:\$A\$21$")
 
     def test_headings_stay_and_helpers_are_hidden(self):
@@ -413,8 +678,8 @@ class Files(unittest.TestCase):
             texts = re.findall(r'"((?:[^"]|"")*)"', formula)
             self.assertTrue(all(len(text) <= 255 for text in texts), formula)
             names |= set(re.findall(r"([A-Za-z_.]*[A-Z0-9]+)\(", re.sub(r'"(?:[^"]|"")*"', "", formula)))
-        self.assertEqual({"_xlfn.WEBSERVICE", "_xlfn.NUMBERVALUE", "_xlfn.ENCODEURL", "AND", "CHAR", "COUNT", "COUNTA", "COUNTIF", "FIND", "IF",
-                          "IFERROR", "INDEX", "ISNUMBER", "LEFT", "LEN", "MATCH", "MID", "OR", "REPT", "RIGHT", "SQRT", "SUBSTITUTE",
+        self.assertEqual({"_xlfn.WEBSERVICE", "_xlfn.NUMBERVALUE", "_xlfn.ENCODEURL", "AND", "CHAR", "COUNTA", "COUNTIF", "FIND", "IF",
+                          "IFERROR", "INDEX", "ISNUMBER", "LEFT", "LEN", "MATCH", "MID", "NOT", "OR", "REPT", "RIGHT", "SQRT", "SUBSTITUTE",
                           "SUM", "SUMPRODUCT", "TRIM"}, names)
 
     def test_parts_are_well_formed(self):
@@ -457,6 +722,17 @@ class FollowingTheContract(unittest.TestCase):
         properties = contract.document["components"]["schemas"]["WiringLoadResultCoilShare"]["properties"]
         properties["load_with_cable_ohm"] = {"type": "number"}
         self.refused(contract, "load_with_cable_ohm stands at several places of wiring-load")
+
+    def test_a_renamed_list_ends_the_build(self):
+        contract = self.changed()
+        properties = contract.document["components"]["schemas"]["SoundLevelResult"]["properties"]
+        properties["bounds"] = properties.pop("limits")
+        self.refused(contract, "the result of sound-level has no limits")
+
+    def test_a_moved_address_ends_the_build(self):
+        contract = self.changed()
+        del contract.document["paths"]["/health/ready"]
+        self.refused(contract, "the contract has no GET /health/ready")
 
     def test_a_value_that_is_no_longer_allowed_ends_the_build(self):
         contract = self.changed()

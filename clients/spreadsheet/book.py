@@ -1,0 +1,89 @@
+"""What stands where in the quoting workbook. Each sheet is filled by a module of its own, which asks here for the others' cells."""
+from entries import AMPLIFIER, CHANNEL, DRIVER
+from layout import AMPLIFIERS, CALCULATIONS, CAUTIONS, CHANNELS, DRIVERS, FINDINGS, FIRST, RESULTS
+from lookup import LOOKUP
+from sheets import Sheet
+
+
+def numbered(columns):
+    return {key: number for number, (key, *_) in enumerate(columns, 1)}
+
+
+class Book:
+    def __init__(self, contract, demo, address):
+        self.contract, self.demo, self.address = contract, demo, address
+        self.vehicle = Sheet("Vehicle", [0.6, 6.6, 5.2, 2, 1, 13])
+        self.channels = Sheet("Channels", freeze=(FIRST - 1, 1))
+        self.parts = Sheet("Parts", freeze=(FIRST - 1, 1))
+        self.results = Sheet("Results", freeze=(FIRST - 1, 2))
+        self.comparison = Sheet("Comparison", freeze=(FIRST - 1, 3))
+        self.totals = Sheet("Totals", [5.2, 5.2, 2, 2.4, 2.6, 2.8, 3, 4.4], freeze=(FIRST - 1, 0), one_page=True)
+        self.calls = Sheet("Calls", [3.6, 4.2, 2.2, 2.4, 12, 12, 12, 12, 12], freeze=(FIRST - 1, 2))
+        self.lookup = Sheet("Lookup", freeze=(FIRST - 1, 1), hidden=True)
+        self.split = Sheet("Split", freeze=(FIRST - 1, 2), hidden=True)
+        self.sheets = [self.vehicle, self.channels, self.parts, self.results, self.comparison, self.totals,
+                       self.calls, self.lookup, self.split]
+        self.cell = {}  # of the vehicle, by key
+        self.told = {}  # by name of the sheet: rows with channel, level and text of a finding
+        self.channel_column, self.driver_column, self.amplifier_column, self.result_column = map(
+            numbered, (CHANNEL, DRIVER, AMPLIFIER, RESULTS))
+        self.lookup_column = numbered((key,) for key in LOOKUP)
+        self.first_amplifier = FIRST + DRIVERS + 4
+        self.names = {"drivers": self.driver_area("name"), "amplifiers": self.amplifier_area("name"), "channels": self.channel_area("name")}
+        self.delays_row = self.call_row(CHANNELS, CALCULATIONS[0])
+        self.ready_row = self.delays_row + 1
+
+    # What a person enters
+
+    def of_channel(self, i, key):
+        return self.channels.ref(FIRST + i, self.channel_column[key])
+
+    def channel_area(self, key):
+        return self.channels.area(FIRST, self.channel_column[key], FIRST + CHANNELS - 1, self.channel_column[key])
+
+    def driver_area(self, key):
+        return self.parts.area(FIRST, self.driver_column[key], FIRST + DRIVERS - 1, self.driver_column[key])
+
+    def of_amplifier(self, n, key):
+        return self.parts.ref(self.first_amplifier + n, self.amplifier_column[key])
+
+    def amplifier_area(self, key):
+        column, last = self.amplifier_column[key], self.first_amplifier + AMPLIFIERS - 1
+        return self.parts.area(self.first_amplifier, column, last, column)
+
+    # What is worked out and answered
+
+    def of(self, i, key):
+        return self.lookup.ref(FIRST + i, self.lookup_column[key])
+
+    def figure(self, i, key):
+        """Where a person reads the figure of a channel."""
+        return self.results.ref(FIRST + i, self.result_column[key])
+
+    def call_row(self, i, calculation):
+        return FIRST + i * len(CALCULATIONS) + CALCULATIONS.index(calculation)
+
+    def call_rows(self, i):
+        return [self.call_row(i, calculation) for calculation in CALCULATIONS]
+
+    def called(self, i, column):
+        """A cell of each question about a channel."""
+        return [self.calls.ref(row, column) for row in self.call_rows(i)]
+
+    def answer(self, i, calculation):
+        return self.calls.ref(self.call_row(i, calculation), 6)
+
+    @property
+    def all_delays(self):
+        return self.calls.ref(self.delays_row, 6)
+
+    def finding(self, row, n):
+        return self.split.ref(row, 2 + n)
+
+    def part(self, row, n):
+        """A piece of an answer, cut out because its names stand elsewhere too."""
+        return self.split.ref(row, self.part_column(n))
+
+    @staticmethod
+    def part_column(n):
+        return 2 + FINDINGS + 1 + CAUTIONS * 2 + n

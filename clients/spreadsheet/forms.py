@@ -1,0 +1,74 @@
+"""The yellow sheets: Vehicle, Channels and Parts."""
+from contract import unit
+from entries import AMPLIFIER, CHANNEL, DRIVER, VEHICLE
+from layout import AMPLIFIERS, CHANNELS, DRIVERS, FIRST, HOW_TO
+
+
+def fill_vehicle(book):
+    sheet, values, row = book.vehicle, {**book.demo["vehicle"], "address": book.address}, 3
+    sheet.put(1, 2, "Quote for a sound system", "title")
+    for key, *entered in VEHICLE:
+        if not entered:
+            row += row > 3
+            sheet.put(row, 2, key, "group")
+        else:
+            label, calculation, name = entered
+            sheet.put(row, 2, label, "label")
+            if key == "status":
+                ready = book.calls.ref(book.ready_row, 6)
+                sheet.merge(row, 3, row + 2, 4, f'=IF(LEFT({ready},1)="{{","The service answers.",{ready})', "says")
+                book.status = sheet.ref(row, 3)
+                row += 2
+            else:
+                book.cell[key] = entry(book, sheet, row, 3, values.get(key), calculation, name)
+                sheet.put(row, 4, unit(name) if calculation else "", "hint")
+        row += 1
+    for i, text in enumerate(HOW_TO):
+        sheet.put(3 + i, 6, text, "hint" if i else "group")
+    colours = 4 + len(HOW_TO)
+    sheet.put(colours, 6, "Colours", "group")
+    sheet.put(colours + 1, 6, "You enter. Select such a cell to read what belongs there.", "input")
+    sheet.put(colours + 2, 6, "The service answers.", "output")
+    book.vehicle_cautions = colours + 4
+
+
+def fill_parts(book):
+    sheet = book.parts
+    sheet.put(1, 1, "Parts", "title")
+    sheet.put(2, 1, "Drivers, of the factory and new. The impedance is that of one driver as wired, all its voice coils together.", "plain")
+    table(book, sheet, FIRST - 2, DRIVER, book.demo["drivers"], DRIVERS)
+    top = book.first_amplifier - 2
+    sheet.put(top - 1, 1, "Amplifiers: the ratings of one channel, or of two bridged where it says so. A factory radio that stays is one too.", "plain")
+    table(book, sheet, top, AMPLIFIER, book.demo["amplifiers"], AMPLIFIERS)
+
+
+def fill_channels(book):
+    sheet = book.channels
+    sheet.put(1, 1, "Channels", "title")
+    sheet.put(2, 2, "One row for each amplifier channel. Positions from the same origin as the seat: forward, to the left and up are positive.", "plain")
+    table(book, sheet, FIRST - 2, CHANNEL, book.demo["channels"], CHANNELS)
+    sheet.breaks = [book.channel_column["cable_m"]]
+
+
+def table(book, sheet, top, columns, values, count):
+    """Headings, units, and rows to fill in."""
+    sheet.heights[top] = 1.5
+    for column, (key, label, calculation, name, width, choices) in enumerate(columns, 1):
+        if len(sheet.widths) < column:
+            sheet.widths.append(width)
+        sheet.put(top, column, label, "heading")
+        sheet.put(top + 1, column, unit(name) if calculation else "", "field")
+        for i in range(count):
+            value = values[i].get(key) if i < len(values) else None
+            entry(book, sheet, top + 2 + i, column, value, calculation, name, book.names.get(choices))
+
+
+def entry(book, sheet, row, column, value, calculation, name, choices=None):
+    """A cell to fill in, explained and limited by the contract."""
+    if calculation is None:
+        return sheet.put(row, column, value, "input", help=name or "", choices=choices)
+    schema = book.contract.parameter(calculation, name)["schema"]
+    numeric = schema.get("type") in ("number", "integer")
+    listed = ["yes", "no"] if schema.get("type") == "boolean" else schema.get("enum")
+    return sheet.put(row, column, value, "input_number" if numeric else "input",
+                     help=book.contract.help(calculation, name), choices=choices or listed)
