@@ -19,7 +19,7 @@ def list_told(book, sheet, top, end, heading, texts):
     for n in range(1, TOLD + 1):
         row, told = top + n, line(lines, n)
         if n == 1:
-            told = f'IF({lines}="","ok: Nothing."&{TAB},{told})'
+            told = f'IF(AND({lines}="",COUNTA({book.channel_area("name")})>0),"ok: Nothing."&{TAB},{told})'
         if n == TOLD:
             told = f'IF({count}>{TOLD},"warning: and "&{count}-{TOLD - 1}&" more, to be read on the sheet Calls"&{TAB},{told})'
         told = book.split.put(store, 1 + n, f"={told}", "machine")

@@ -588,6 +588,16 @@ class Looks(Opened):
                         for column in range(1, len(sheet.widths) + 1):
                             self.fits(sheet.ref(layout.FIRST - 2, column))
 
+    def test_where_there_is_nothing_to_tell_the_list_says_so(self):
+        self.open("ods", "en-US")
+        for i in range(1, len(DEMO["channels"])):
+            for key in BOOK.channel_column:
+                self.book.write(BOOK.of_channel(i, key), "")
+        self.enter(BOOK.of_channel(0, "lower"), "")
+        self.assertEqual([("", "ok", "Nothing.")], self.told())
+        self.enter(BOOK.of_channel(0, "name"), "")
+        self.assertEqual([], self.told())
+
     def test_of_more_than_there_are_rows_the_last_says_how_many(self):
         self.open("ods", "en-US")
         for i, channel in enumerate(DEMO["channels"] + [{**DEMO["channels"][4], "name": name} for name in ("six", "seven", "eight")]):
