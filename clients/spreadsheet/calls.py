@@ -25,6 +25,7 @@ def fill_calls(book):
 
 def call(book, row, channel, calculation, address):
     sheet = book.calls
+    sheet.heights[row] = 1.5  # for four findings
     sheet.put(row, 1, channel, "machine")
     sheet.put(row, 2, calculation, "machine")
     url, answer, verdict = (sheet.ref(row, column) for column in (5, 6, 3))

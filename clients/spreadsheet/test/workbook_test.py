@@ -569,8 +569,11 @@ class Looks(Opened):
                 self.book.write(BOOK.of_channel(0, "network"), "1")
                 self.book.write(BOOK.of_channel(1, "name"), "front right, upper door panel")
                 self.book.write(BOOK.cell["maximum_delay_ms"], 0.5)
+                for key in ("rated_ohm", "level_db_spl", "continuous_power_w", "peak_power_w", "sd_cm2", "xmax_mm", "fs_hz"):
+                    self.book.write(self.part("sub 25, two coils", key), "rather more than enough")
                 self.enter(self.part("coaxial 13", "mass_g"), 9000)
                 self.assertGreaterEqual(len(self.says(0)), 4)
+                self.assertEqual(300, max(len(text) for _, _, text in self.told()))
                 for sheet, end in (("Results", len(layout.RESULTS)), ("Comparison", FIRST_FIGURE + len(layout.COMPARED_FIGURES) - 1)):
                     self.assertLess(8, len(self.told(sheet)))
                     for channel, level, text in BOOK.told[sheet]:
