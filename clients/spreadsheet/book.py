@@ -18,7 +18,7 @@ class Book:
         self.results = Sheet("Results", freeze=(FIRST - 1, 2))
         self.comparison = Sheet("Comparison", freeze=(FIRST - 1, 3))
         self.totals = Sheet("Totals", [5.2, 5.2, 2, 2.4, 2.6, 2.8, 3, 4.4], freeze=(FIRST - 1, 0), one_page=True)
-        self.calls = Sheet("Calls", [3.6, 4.2, 2.2, 2.4, 12, 12, 12, 12, 12], freeze=(FIRST - 1, 2))
+        self.calls = Sheet("Calls", [3.6, 4.2, 2.2, 2.4, 6, 6, 6, 6, 30], freeze=(FIRST - 1, 2), one_page=True)
         self.lookup = Sheet("Lookup", freeze=(FIRST - 1, 1), hidden=True)
         self.split = Sheet("Split", freeze=(FIRST - 1, 2), hidden=True)
         self.sheets = [self.vehicle, self.channels, self.parts, self.results, self.comparison, self.totals,
