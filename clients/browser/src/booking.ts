@@ -1,10 +1,13 @@
 import { Calculating } from './calculating.js';
 import { Chooser } from './chooser.js';
-import type { ComparisonAnswer, Comparison, Fault, Finding, Outcome, Plan, Problem, ReviewAnswer, Verdict } from './client.js';
-import { askComparison, comparisonView, totalFigures } from './comparison.js';
+import type { ComparisonAnswer, Comparison, Fault, Finding, Outcome, Plan, ReviewAnswer, Verdict } from './client.js';
+import { askComparison, comparisonView, loudness, totalFigures } from './comparison.js';
 import { h } from './dom.js';
 import { findingsView, safetyView, verdictView, worst, type Reading } from './figures.js';
-import { comparisonOf, namesOf, planOf, type Offer, type Package, type Vehicle } from './offer.js';
+import { Names } from './names.js';
+import { namesOf, type Offer, type Package, type Vehicle } from './offer.js';
+import { planOf } from './plan.js';
+import { comparisonOf } from './positions.js';
 import { originOf, type Origins } from './pointer.js';
 import { askReview, channelsView, levelFigures } from './review.js';
 import { fill } from './texts.js';
@@ -24,7 +27,7 @@ export interface Booking {
 export class FootwellBooking extends Calculating<Offer, Booking> {
   static override observedAttributes = [...super.observedAttributes, 'vehicle', 'package', 'preset'];
   private chooser!: Chooser;
-  private shownNames = new Map<string, string>();
+  private shownNames = new Names();
 
   protected override prepare(): void {
     const start = { vehicle: this.getAttribute('vehicle'), package: this.getAttribute('package') };
@@ -41,32 +44,28 @@ export class FootwellBooking extends Calculating<Offer, Booking> {
     return this.shownNames;
   }
 
+  /** The plan comes first: what its amplifiers give each driver goes into the comparison. */
   protected async question(signal: AbortSignal): Promise<Outcome<Booking>> {
     const { vehicle, package: chosen, faults } = this.chooser.read();
     this.chooser.show(faults);
     if (faults.length > 0) return { kind: 'problem', problem: { type: 'about:blank', title: '', status: 0, detail: '', errors: faults } };
-    this.shownNames = namesOf(vehicle, chosen);
     const plan = planOf(vehicle, chosen);
-    const comparison = comparisonOf(vehicle, chosen, this.currency);
-    const [review, compared] = await Promise.all([
-      askReview(this.service, this.timeout_s, plan.request, signal),
-      askComparison(this.service, this.timeout_s, comparison.request, signal),
-    ]);
-    const failure = worse(traced(review, plan.origins), traced(compared, comparison.origins));
-    if (failure) return failure;
-    const review_answer = (review as { answer: ReviewAnswer }).answer;
-    const comparison_answer = (compared as { answer: ComparisonAnswer }).answer;
-    const verdict = worst([review_answer.verdict, comparison_answer.verdict]);
-    return {
-      kind: 'answer',
-      answer: { vehicle, package: chosen, plan: plan.request, comparison: comparison.request, verdict, review_answer, comparison_answer },
-    };
+    this.shownNames = namesOf(vehicle, chosen);
+    const review = traced(await askReview(this.service, this.timeout_s, plan.request, signal), plan.origins);
+    if (review.kind !== 'answer') return review;
+    const comparison = comparisonOf(vehicle, chosen, review.answer.result, this.currency);
+    const compared = traced(await askComparison(this.service, this.timeout_s, comparison.request, signal), comparison.origins);
+    if (compared.kind !== 'answer') return compared;
+    const asked = { vehicle, package: chosen, plan: plan.request, comparison: comparison.request };
+    const verdict = worst([review.answer.verdict, compared.answer.verdict]);
+    return { kind: 'answer', answer: { ...asked, verdict, review_answer: review.answer, comparison_answer: compared.answer } };
   }
 
-  protected summary({ verdict, comparison_answer }: Booking, { texts, numbers }: Reading): string {
+  protected summary({ verdict, comparison_answer }: Booking, reading: Reading): string {
+    const { texts, numbers } = reading;
     const { level_change_db, price } = comparison_answer.result.totals ?? {};
     const figures = [
-      level_change_db !== undefined && `${texts.louder}: ${numbers.change(level_change_db, 'dB')}`,
+      level_change_db !== undefined && loudness(level_change_db, reading).join(': '),
       price !== undefined && `${texts.price}: ${numbers.money(price)}`,
     ].filter(Boolean);
     return fill(texts.done, { verdict: texts[verdict], figures: figures.join(', ') });
@@ -75,7 +74,10 @@ export class FootwellBooking extends Calculating<Offer, Booking> {
   protected view(booking: Booking, reading: Reading) {
     const { verdict, review_answer, comparison_answer } = booking;
     const { texts } = reading;
-    const book = () => this.dispatchEvent(new CustomEvent('footwell-book', { detail: booking, bubbles: true, composed: true }));
+    const book = () => {
+      const shown = this.dataset.state === 'answer';
+      if (shown) this.dispatchEvent(new CustomEvent('footwell-book', { detail: booking, bubbles: true, composed: true }));
+    };
     return [
       verdictView(verdict, reading),
       h('dl', { class: 'figures', part: 'figures' }, totalFigures(comparison_answer, reading), levelFigures(review_answer, reading)),
@@ -113,14 +115,15 @@ function findings(review: ReviewAnswer, comparison: ComparisonAnswer): Finding[]
   return [...review.findings.filter(({ code }) => !fuller[code]), ...comparison.findings];
 }
 
-/** The same outcome with faults that point to where the customer or the shop stated it. */
+/** The same outcome with faults that point, once each, to where the customer or the shop stated it. */
 function traced<A>(outcome: Outcome<A>, origins: Origins): Outcome<A> {
   if (outcome.kind !== 'problem') return outcome;
-  const errors = outcome.problem.errors?.map((fault) => ({
+  const faults = (outcome.problem.errors ?? []).map((fault) => ({
     ...fault,
     pointer: originOf(fault.pointer, origins),
     detail: withoutPath(fault),
   }));
+  const errors = [...new Map(faults.map((fault) => [`${fault.pointer} ${fault.code}`, fault])).values()];
   return { kind: 'problem', problem: { ...outcome.problem, errors } };
 }
 
@@ -128,15 +131,4 @@ function traced<A>(outcome: Outcome<A>, origins: Origins): Outcome<A> {
 function withoutPath({ pointer, detail }: Fault): string {
   const path = `${pointer.slice(1).replaceAll('/', '.')} `;
   return detail.startsWith(path) ? detail.charAt(path.length).toUpperCase() + detail.slice(path.length + 1) : detail;
-}
-
-/** What went wrong, if anything: faults of both, or what kept either from answering. */
-function worse(one: Outcome<unknown>, other: Outcome<unknown>): Outcome<never> | undefined {
-  const failures = [one, other].filter((outcome) => outcome.kind !== 'answer') as Outcome<never>[];
-  const problems = failures.filter((outcome) => outcome.kind === 'problem') as { problem: Problem }[];
-  const first = failures.find((outcome) => outcome.kind !== 'problem') ?? failures[0];
-  if (first?.kind !== 'problem') return first;
-  const faults = problems.flatMap(({ problem }) => problem.errors ?? []);
-  const errors = [...new Map(faults.map((fault) => [`${fault.pointer} ${fault.code}`, fault])).values()];
-  return { kind: 'problem', problem: { ...first.problem, errors } };
 }

@@ -1,13 +1,27 @@
 import type { Fault, Outcome } from './client.js';
 import { h, type Child } from './dom.js';
 import type { Reading } from './figures.js';
-import { Numbers } from './numbers.js';
+import { Names } from './names.js';
+import { directionOf, localeOf, Numbers } from './numbers.js';
+import { Panel } from './panel.js';
 import { Runner, type State } from './runner.js';
 import { style } from './style.js';
 import { english, fill, type Texts } from './texts.js';
 
 const sheet = new CSSStyleSheet();
 sheet.replaceSync(style);
+
+/** Attributes that change nothing of what is chosen, entered or said. */
+const OF_THE_QUESTION = ['service', 'timeout', 'currency'];
+
+type Options = boolean | AddEventListenerOptions;
+
+/** Its events, typed. */
+export interface Calculating<D, A> {
+  addEventListener(type: 'footwell-result', listener: (event: CustomEvent<A>) => unknown, options?: Options): void;
+  addEventListener<K extends keyof HTMLElementEventMap>(type: K, listener: (event: HTMLElementEventMap[K]) => unknown, options?: Options): void;
+  addEventListener(type: string, listener: EventListenerOrEventListenerObject, options?: Options): void;
+}
 
 /**
  * An element that asks the service and shows the answer. Its data come from the property `data` or
@@ -16,16 +30,13 @@ sheet.replaceSync(style);
 export abstract class Calculating<D, A> extends HTMLElement {
   static observedAttributes = ['service', 'lang', 'timeout'];
 
-  protected readonly controls = h('div', { hidden: true });
-  /** Spoken by screen readers; what is seen stands in the notice. */
-  private readonly status = h('p', { role: 'status', class: 'unseen' });
-  private readonly notice = h('div', { class: 'notice', part: 'notice', hidden: true });
-  private readonly result = h('div', { class: 'result', part: 'result' });
-  private readonly layout = h('div', { class: 'layout' }, this.controls, h('div', {}, this.status, this.notice, this.result));
+  protected readonly controls = h('div', { class: 'controls' });
+  private readonly panel = new Panel();
+  private readonly layout = h('div', { class: 'layout' }, this.controls, this.panel.element);
   private readonly runner = new Runner<A>((state) => this.show(state));
   private given?: D;
   private replaced: Partial<Texts> = {};
-  private due?: ReturnType<typeof setTimeout>;
+  private prepared = false;
 
   constructor() {
     super();
@@ -44,13 +55,13 @@ export abstract class Calculating<D, A> extends HTMLElement {
 
   set data(data: D | undefined) {
     this.given = data;
-    if (this.isConnected) this.begin();
+    this.renew();
   }
 
   /** Words to say instead of the English ones. */
   set texts(texts: Partial<Texts>) {
     this.replaced = texts;
-    if (this.isConnected) this.begin();
+    this.renew();
   }
 
   get texts(): Texts {
@@ -71,32 +82,55 @@ export abstract class Calculating<D, A> extends HTMLElement {
   }
 
   disconnectedCallback(): void {
-    clearTimeout(this.due);
     this.runner.stop();
   }
 
-  attributeChangedCallback(): void {
-    if (this.isConnected) this.begin();
+  attributeChangedCallback(name: string, before: string | null, now: string | null): void {
+    if (before === now) return;
+    if (OF_THE_QUESTION.includes(name)) this.begin();
+    else this.renew();
   }
 
-  /** Called when data, language or words are new. */
-  protected begin(): void {
+  /** Asks, shortly after the last of several changes. */
+  calculate(after_ms = 0): void {
+    this.runner.run((signal) => this.question(signal), after_ms);
+  }
+
+  /** Properties that a script set before the element was defined hide those of the element. */
+  private adopt(): void {
+    const early = Object.getOwnPropertyDescriptors<{ data?: D; texts?: Partial<Texts> }>(this);
+    if (early.data) this.given = early.data.value;
+    if (early.texts) this.replaced = early.texts.value!;
+    delete (this as { data?: D }).data;
+    delete (this as { texts?: Texts }).texts;
+  }
+
+  /** Data, language or words are new: what was entered goes. */
+  private renew(): void {
+    this.prepared = false;
+    this.controls.replaceChildren();
+    this.begin();
+  }
+
+  private begin(): void {
+    if (!this.isConnected) return;
+    this.adopt();
     try {
-      this.layout.lang = this.texts.lang;
       this.given ??= this.script();
-      if (!this.given) return;
+      if (!this.given) return this.clear();
       if (!this.service) throw new Error('The attribute service is missing.');
-      this.prepare();
+      if (!this.prepared) this.prepare();
+      this.prepared = true;
       this.calculate();
     } catch (failure) {
-      this.fail(fill(this.texts.data, { detail: (failure as Error).message }));
+      this.runner.fail(failure);
     }
   }
 
-  /** Shortly after the last of several changes, asks. */
-  calculate(after_ms = 0): void {
-    clearTimeout(this.due);
-    this.due = setTimeout(() => void this.runner.run((signal) => this.question(signal)), after_ms);
+  private clear(): void {
+    this.runner.stop();
+    this.panel.clear();
+    delete this.dataset.state;
   }
 
   protected prepare(): void {}
@@ -112,13 +146,13 @@ export abstract class Calculating<D, A> extends HTMLElement {
     return { numbers: this.numbers, texts: this.texts, names: this.names };
   }
 
-  protected get names(): Map<string, string> {
-    return new Map();
+  protected get names(): Names {
+    return new Names();
   }
 
   /** Written as the page's language asks, or else the browser's. */
   protected get numbers(): Numbers {
-    return new Numbers(this.closest<HTMLElement>('[lang]')?.lang || navigator.language, this.currency);
+    return new Numbers(localeOf(this.closest<HTMLElement>('[lang]')?.lang, navigator.language), this.currency);
   }
 
   private script(): D | undefined {
@@ -128,25 +162,22 @@ export abstract class Calculating<D, A> extends HTMLElement {
 
   private show(state: State<A>): void {
     const { texts } = this;
-    const busy = state.kind === 'loading' || state.kind === 'waiting';
-    this.result.setAttribute('aria-busy', String(busy));
-    this.result.inert = busy;
+    this.layout.lang = texts.lang;
+    this.layout.dir = directionOf(texts.lang);
+    this.panel.busy(state.kind === 'loading' || state.kind === 'waiting');
     this.dataset.state = state.kind;
     switch (state.kind) {
       case 'loading':
-        this.tell(texts.loading, h('p', { class: 'loading' }, texts.loading));
+        this.panel.tell(texts.loading, h('p', { class: 'loading' }, texts.loading));
         return;
       case 'waiting': {
         const text = fill(texts.waiting, { seconds: this.numbers.number(state.seconds, 0) });
-        // The seconds that pass are seen, not spoken.
-        this.tell(this.notice.querySelector('.waiting') ? undefined : text, h('p', { class: 'waiting' }, text), this.again());
+        this.panel.count(text, this.again());
         return;
       }
       case 'answer': {
         const { reading } = this;
-        this.notice.hidden = true;
-        this.status.textContent = this.summary(state.answer, reading);
-        this.result.replaceChildren(...nodes(this.view(state.answer, reading)));
+        this.panel.answer(this.summary(state.answer, reading), this.view(state.answer, reading));
         this.dispatchEvent(new CustomEvent('footwell-result', { detail: state.answer, bubbles: true, composed: true }));
         return;
       }
@@ -155,6 +186,9 @@ export abstract class Calculating<D, A> extends HTMLElement {
         return;
       case 'refused':
         this.fail(texts.refused, h('p', {}, h('small', {}, fill(texts.refusedDetail, { origin: location.origin }))), this.again());
+        return;
+      case 'unusable':
+        this.fail(fill(texts.data, { detail: (state.failure as Error).message }));
         return;
       case 'silent':
       case 'late':
@@ -168,25 +202,11 @@ export abstract class Calculating<D, A> extends HTMLElement {
     this.fail(this.texts.problem, list.length ? h('ul', {}, list) : h('p', {}, detail), this.again());
   }
 
-  /** What was shown before must not pass for the answer. */
   protected fail(text: string, ...more: HTMLElement[]): void {
-    this.result.replaceChildren();
-    this.tell(text, h('p', { class: 'failure' }, text), ...more);
-  }
-
-  private tell(spoken: string | undefined, ...seen: HTMLElement[]): void {
-    if (spoken !== undefined) this.status.textContent = spoken;
-    const focused = this.notice.contains(this.shadowRoot!.activeElement);
-    this.notice.replaceChildren(...seen);
-    this.notice.hidden = false;
-    if (focused) this.notice.querySelector('button')?.focus();
+    this.panel.fail(text, ...more);
   }
 
   private again(): HTMLElement {
     return h('button', { type: 'button', part: 'button', click: () => this.calculate() }, this.texts.again);
   }
-}
-
-function nodes(views: Child): (Node | string)[] {
-  return [views].flat(9).filter(Boolean) as (Node | string)[];
 }

@@ -6,6 +6,10 @@ import { packagesFor, type Offer, type Package, type Vehicle } from './offer.js'
 import { at, put } from './pointer.js';
 import { fill, type Texts } from './texts.js';
 
+/** How long to wait for a further change. */
+const CHOICE_MS = 150;
+const TYPING_MS = 700;
+
 /** What a customer enters: vehicle, package, seat and measurements. */
 export class Chooser {
   readonly form = h('form', { part: 'form', novalidate: true, submit: (event) => this.submit(event) });
@@ -14,7 +18,7 @@ export class Chooser {
   private inputs = new Map<string, HTMLInputElement>();
   private wantsFocus = false;
   private original: Vehicle;
-  private chosen: Package;
+  private chosen?: Package;
   private seat = 0;
 
   constructor(
@@ -26,7 +30,7 @@ export class Chooser {
   ) {
     const { vehicles } = offer;
     if (!vehicles?.length) throw new Error('It has no vehicles.');
-    this.original = named(vehicles, start.vehicle);
+    this.original = named(vehicles, start.vehicle)!;
     this.chosen = named(this.packages, start.package);
     const options = vehicles.map(({ id, vehicle }) => h('option', { value: id, selected: id === this.original.id }, vehicle.name));
     const select = h('select', { id: 'vehicle', part: 'field', change: () => this.take(select.value) }, options);
@@ -40,6 +44,7 @@ export class Chooser {
 
   /** Vehicle and package as entered, and the fields that cannot be read. */
   read(): { vehicle: Vehicle; package: Package; faults: Fault[] } {
+    if (!this.chosen) throw new Error(`It has no package for ${this.original.vehicle.name}.`);
     const vehicle = structuredClone(this.original);
     const faults: Fault[] = [];
     for (const [pointer, input] of this.inputs) {
@@ -81,14 +86,12 @@ export class Chooser {
   }
 
   private get packages(): Package[] {
-    const fitting = packagesFor(this.original, this.offer);
-    if (fitting.length === 0) throw new Error(`It has no package for ${this.original.vehicle.name}.`);
-    return fitting;
+    return packagesFor(this.original, this.offer);
   }
 
   private take(id: string): void {
-    this.original = named(this.offer.vehicles, id);
-    this.chosen = named(this.packages, this.chosen.id);
+    this.original = named(this.offer.vehicles, id)!;
+    this.chosen = named(this.packages, this.chosen?.id);
     this.build();
     this.changed(0);
   }
@@ -100,33 +103,36 @@ export class Chooser {
   }
 
   private build(): void {
-    const { texts, original } = this;
-    const { seats } = original;
-    this.seat = heaviest(original);
+    this.seat = heaviest(this.original);
     this.inputs.clear();
-    this.rest.replaceChildren(
-      h(
-        'fieldset',
-        { part: 'package', class: 'choice' },
-        h('legend', {}, texts.package),
-        this.packages.map((one) =>
-          choice('package', one.id, one === this.chosen, [h('b', {}, one.name), one.text && h('small', {}, one.text)], () => {
-            this.chosen = one;
-            this.changed(150);
-          }),
-        ),
-      ),
+    this.rest.replaceChildren(this.packageChoice());
+    if (this.original.seats.length > 1) this.rest.append(this.seatChoice());
+    this.rest.append(this.measurements());
+  }
+
+  private packageChoice(): HTMLElement {
+    const choices = this.packages.map((one) =>
+      choice('package', one.id, one === this.chosen, [h('b', {}, one.name), one.text && h('small', {}, one.text)], () => {
+        this.chosen = one;
+        this.changed(CHOICE_MS);
+      }),
     );
-    if (seats.length > 1) {
-      const choices = seats.map(({ name }, index) =>
-        choice('seat', String(index), index === this.seat, [name], () => {
-          this.seat = index;
-          this.changed(150);
-        }),
-      );
-      this.rest.append(h('fieldset', { part: 'seat', class: 'choice seats' }, h('legend', {}, texts.seat), choices));
-    }
-    const groups = groupsOf(original, texts).map(({ legend, fields }) =>
+    return h('fieldset', { part: 'package', class: 'choice' }, h('legend', {}, this.texts.package), choices);
+  }
+
+  private seatChoice(): HTMLElement {
+    const choices = this.original.seats.map(({ name }, index) =>
+      choice('seat', String(index), index === this.seat, [name], () => {
+        this.seat = index;
+        this.changed(CHOICE_MS);
+      }),
+    );
+    return h('fieldset', { part: 'seat', class: 'choice seats' }, h('legend', {}, this.texts.seat), choices);
+  }
+
+  private measurements(): HTMLElement {
+    const { texts } = this;
+    const groups = groupsOf(this.original, texts).map(({ legend, fields }) =>
       h(
         'fieldset',
         { class: 'group' },
@@ -134,16 +140,14 @@ export class Chooser {
         h('div', { class: 'fields' }, fields.map((field) => this.field(field, legend))),
       ),
     );
-    this.rest.append(
-      h(
-        'details',
-        { part: 'measurements' },
-        h('summary', {}, texts.measurements),
-        h('p', {}, texts.measurementsHint),
-        h('p', {}, texts.origin),
-        groups,
-        h('button', { type: 'submit', part: 'button' }, texts.calculate),
-      ),
+    return h(
+      'details',
+      { part: 'measurements', input: () => this.changed(TYPING_MS) },
+      h('summary', {}, texts.measurements),
+      h('p', {}, texts.measurementsHint),
+      h('p', {}, texts.origin),
+      groups,
+      h('button', { type: 'submit', part: 'button' }, texts.calculate),
     );
   }
 
@@ -190,7 +194,7 @@ function reveal(input: HTMLInputElement): void {
   input.focus();
 }
 
-function named<T extends { id: string }>(items: T[], id?: string | null): T {
+function named<T extends { id: string }>(items: T[], id?: string | null): T | undefined {
   return items.find((item) => item.id === id) ?? items[0];
 }
 

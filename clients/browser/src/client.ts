@@ -25,6 +25,9 @@ export type Outcome<A> =
   | { kind: 'busy'; after_s: number }
   | { kind: 'silent' | 'refused' | 'late' };
 
+/** What every answer of a calculation has. */
+const ENVELOPE = ['result', 'findings', 'verdict', 'safety'];
+
 interface Reply<A> {
   data?: A;
   error?: unknown;
@@ -32,7 +35,7 @@ interface Reply<A> {
 }
 
 /** Asks, and turns whatever happens into an outcome. Only the caller's own abort is thrown. */
-export async function ask<A>(
+export async function ask<A extends object>(
   service: string,
   timeout_s: number,
   signal: AbortSignal,
@@ -56,8 +59,8 @@ export async function ask<A>(
   }
 }
 
-function outcome<A>({ data, error, response }: Reply<A>): Outcome<A> {
-  if (data !== undefined) return { kind: 'answer', answer: data };
+function outcome<A extends object>({ data, error, response }: Reply<A>): Outcome<A> {
+  if (data && ENVELOPE.every((key) => key in data)) return { kind: 'answer', answer: data };
   if (response.status === 429 || response.status === 503) {
     return { kind: 'busy', after_s: retryAfter(response.headers.get('Retry-After'), Date.now()) };
   }

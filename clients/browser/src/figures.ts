@@ -1,14 +1,14 @@
 import type { Finding, Verdict } from './client.js';
 import { h } from './dom.js';
+import type { Names } from './names.js';
 import type { Numbers } from './numbers.js';
-import { spoken } from './offer.js';
 import { fill, type Texts } from './texts.js';
 
 /** What every view needs beside the answer. */
 export interface Reading {
   numbers: Numbers;
   texts: Texts;
-  names: Map<string, string>;
+  names: Names;
 }
 
 interface Said {
@@ -18,7 +18,7 @@ interface Said {
 
 const ORDER: Verdict[] = ['ok', 'note', 'warning', 'stop'];
 /** The service speaks English, whatever the page does. */
-const SERVICE_LANGUAGE = 'en';
+const AS_THE_SERVICE = { lang: 'en', dir: 'ltr' };
 
 const SIGN: Record<Verdict, string> = { ok: '✓', note: '✓', warning: '!', stop: '✕' };
 
@@ -51,8 +51,9 @@ export function figure(label: string, value: string | undefined, ...small: (stri
 /** Stops and warnings stand open; notes, which are for the fitter, can be unfolded. */
 export function findingsView(findings: Finding[], reading: Reading) {
   const { texts } = reading;
-  const group = (level: Verdict) => merged(findings.filter((finding) => finding.level === level));
-  const list = (items: Said[]) => h('ul', { lang: SERVICE_LANGUAGE }, items.map((item) => h('li', {}, sentence(item, reading))));
+  const group = (level: Verdict) => merged(findings.filter((finding) => finding.level === level), reading);
+  const line = ({ text, subjects }: Said) => h('li', {}, subjects.length > 0 && [h('b', {}, subjects.join(', ')), ': '], text);
+  const list = (items: Said[]) => h('ul', AS_THE_SERVICE, items.map(line));
   const open = (level: Verdict, title: string) => {
     const items = group(level);
     return items.length > 0 && h('section', { class: `findings ${level}`, part: `findings ${level}` }, h('h2', {}, title), list(items));
@@ -79,32 +80,20 @@ export function safetyView(safety: string[], { texts }: Reading) {
       'section',
       { class: 'safety', part: 'safety' },
       h('h2', {}, texts.safety),
-      h('ul', { lang: SERVICE_LANGUAGE }, [...new Set(safety)].map((caution) => h('li', {}, caution))),
+      h('ul', AS_THE_SERVICE, [...new Set(safety)].map((caution) => h('li', {}, caution))),
     )
   );
 }
 
-export function nameOf(id: string, names: Map<string, string>): string {
-  return names.get(id) ?? spoken(id);
-}
-
-function sentence({ subjects, text }: Said, { names }: Reading) {
-  const about = subjects.map((subject) => nameOf(subject, names)).join(', ');
-  return [about && [h('b', {}, about), ': '], named(text, names)];
-}
-
-/** Ids that no sentence has by chance are put as names; an id such as main is left alone. */
-export function named(text: string, names: Map<string, string>): string {
-  return text.replace(/[A-Za-z][A-Za-z0-9]*(?:[_-][A-Za-z0-9]+)+/g, (id) => names.get(id) ?? id);
-}
-
 /** What is said of several parts in the same words is said once. */
-function merged(findings: Finding[]): Said[] {
-  const said = new Map<string, Said>();
-  for (const { text, subject } of findings) {
-    const one = said.get(text) ?? { text, subjects: [] };
-    said.set(text, one);
-    if (subject && !one.subjects.includes(subject)) one.subjects.push(subject);
+function merged(findings: Finding[], { names }: Reading): Said[] {
+  const said = new Map<string, string[]>();
+  for (const { text, subject, pointer } of findings) {
+    const sentence = names.in(text, pointer);
+    const subjects = said.get(sentence) ?? [];
+    said.set(sentence, subjects);
+    const name = subject && names.of(subject, pointer);
+    if (name && !subjects.includes(name)) subjects.push(name);
   }
-  return [...said.values()];
+  return [...said].map(([text, subjects]) => ({ text, subjects }));
 }

@@ -1,4 +1,4 @@
-import { FootwellBooking } from './booking.js';
+import { FootwellBooking, type Booking } from './booking.js';
 import { FootwellComparison } from './comparison.js';
 import { FootwellReview } from './review.js';
 
@@ -6,8 +6,19 @@ customElements.define('footwell-booking', FootwellBooking);
 customElements.define('footwell-comparison', FootwellComparison);
 customElements.define('footwell-review', FootwellReview);
 
+declare global {
+  interface HTMLElementTagNameMap {
+    'footwell-booking': FootwellBooking;
+    'footwell-comparison': FootwellComparison;
+    'footwell-review': FootwellReview;
+  }
+  interface HTMLElementEventMap {
+    'footwell-book': CustomEvent<Booking>;
+  }
+}
+
 export { FootwellBooking, FootwellComparison, FootwellReview };
-export type { Booking } from './booking.js';
+export type { Booking };
 export type { Offer, Package, Place, Vehicle } from './offer.js';
 export { english } from './texts.js';
 export type { Texts } from './texts.js';

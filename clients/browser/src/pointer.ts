@@ -26,3 +26,9 @@ export function originOf(pointer: string, origins: Origins): string {
   }
   return pointer;
 }
+
+/** A request, and where its pieces come from: `/seats/0` of the vehicle, `package:/drivers/0`. */
+export interface Composed<Q> {
+  request: Q;
+  origins: Origins;
+}

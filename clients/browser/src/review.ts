@@ -2,7 +2,8 @@ import { ask, type Outcome, type Plan, type ReviewAnswer } from './client.js';
 import { h } from './dom.js';
 import { drawingView } from './drawing.js';
 import { Calculating } from './calculating.js';
-import { figure, findingsView, nameOf, safetyView, verdictView, type Reading } from './figures.js';
+import { figure, findingsView, safetyView, verdictView, type Reading } from './figures.js';
+import { Names } from './names.js';
 import { fill } from './texts.js';
 
 export function askReview(service: string, timeout_s: number, plan: Plan, signal: AbortSignal): Promise<Outcome<ReviewAnswer>> {
@@ -34,7 +35,7 @@ export function channelsView(plan: Plan, answer: ReviewAnswer, reading: Reading)
   return h(
     'section',
     { part: 'channels' },
-    h('h2', {}, texts.channels),
+    h('h2', { id: 'channels' }, texts.channels),
     result.main_seat && h('p', {}, fill(texts.channelsAt, { seat: result.main_seat })),
     h(
       'div',
@@ -42,7 +43,7 @@ export function channelsView(plan: Plan, answer: ReviewAnswer, reading: Reading)
       drawingView(plan, answer, reading),
       h(
         'table',
-        { class: 'channels' },
+        { class: 'channels', 'aria-labelledby': 'channels' },
         h(
           'thead',
           {},
@@ -55,7 +56,7 @@ export function channelsView(plan: Plan, answer: ReviewAnswer, reading: Reading)
             h(
               'tr',
               {},
-              h('th', { scope: 'row' }, nameOf(id!, names)),
+              h('th', { scope: 'row' }, names.of(id!, '/channels')),
               cell(largest_level_db_spl ?? level_db_spl),
               cell(delay_ms, 2),
               cell(trim_db),
@@ -70,6 +71,12 @@ export function channelsView(plan: Plan, answer: ReviewAnswer, reading: Reading)
 
 /** `<footwell-review>`: what plan-review says of one plan. */
 export class FootwellReview extends Calculating<Plan, ReviewAnswer> {
+  static override observedAttributes = [...super.observedAttributes, 'currency'];
+
+  protected override get names() {
+    return new Names(this.data);
+  }
+
   protected question(signal: AbortSignal) {
     return askReview(this.service, this.timeout_s, this.data!, signal);
   }

@@ -18,20 +18,22 @@ export const style = `
   line-height: 1.45;
   font-variant-numeric: tabular-nums;
 }
+:host([hidden]) { display: none; }
 * { box-sizing: border-box; }
 [hidden] { display: none !important; }
 .unseen { position: absolute; width: 1px; height: 1px; margin: -1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
-.layout { display: grid; gap: 1.5rem; align-items: start; }
+.layout { display: grid; gap: 1.5rem; align-items: start; overflow-wrap: anywhere; }
 .layout > * { min-width: 0; }
+.controls:empty { display: none; }
 @container (min-width: 56rem) {
-  .layout:has(> :not([hidden]) > form) { grid-template-columns: minmax(17rem, 5fr) 12fr; gap: 2.25rem; }
+  .layout:has(> .controls:not([hidden]) > form) { grid-template-columns: minmax(17rem, 5fr) 12fr; gap: 2.25rem; }
 }
 h2 { margin: 0 0 .5rem; font-size: 1.05rem; line-height: 1.3; }
 p { margin: 0 0 .5rem; }
 small { font-size: .84rem; color: var(--_quiet); font-weight: normal; }
-ul { margin: 0; padding-left: 1.15rem; }
+ul { margin: 0; padding-inline-start: 1.15rem; }
 li + li { margin-top: .45rem; }
-code { font-size: .84rem; overflow-wrap: anywhere; }
+code { font-size: .84rem; }
 
 form { display: grid; gap: 1.25rem; }
 form > div:not(.faults) { display: grid; gap: 1.25rem; }
@@ -61,7 +63,8 @@ details > p { color: var(--_quiet); font-size: .9rem; }
 .group legend { font-size: .95rem; }
 .fields { display: grid; grid-template-columns: repeat(auto-fill, minmax(6.1rem, 1fr)); gap: .6rem; align-items: end; }
 .field label { display: block; font-size: .84rem; margin-bottom: .2rem; }
-.field label small { margin-left: .35em; }
+.field label small { margin-inline-start: .35em; }
+.field input { direction: ltr; text-align: match-parent; }
 .field:has([aria-invalid=true]) { grid-column: 1 / -1; }
 [aria-invalid=true] { border-color: var(--_stop) !important; box-shadow: inset 0 0 0 1px var(--_stop); }
 .fault { margin: .25rem 0 0; color: var(--_stop); font-size: .9rem; }
@@ -78,7 +81,7 @@ button.link { all: unset; display: inline; cursor: pointer; text-decoration: und
 .notice { padding: 1rem 1.1rem; border: 1px solid var(--_line); border-radius: var(--_radius); background: var(--_tint); margin-bottom: 1.25rem; }
 .notice p:last-child { margin: 0; }
 .notice ul { margin-bottom: .8rem; }
-.loading::before { content: ''; display: inline-block; width: .8em; height: .8em; margin-right: .6em; border-radius: 50%;
+.loading::before { content: ''; display: inline-block; width: .8em; height: .8em; margin-inline-end: .6em; border-radius: 50%;
   border: 2px solid var(--_line); border-top-color: var(--_accent); animation: turn 1s linear infinite; }
 @keyframes turn { to { rotate: 1turn; } }
 @media (prefers-reduced-motion: reduce) { .loading::before { animation: none; } }
@@ -91,15 +94,15 @@ button.link { all: unset; display: inline; cursor: pointer; text-decoration: und
 .verdict.stop { color: var(--_stop); }
 .verdict h2 { margin: 0; font-size: 1.2rem; }
 .verdict p { margin: 0; color: var(--_text); }
-.sign { flex: none; width: 1.9rem; height: 1.9rem; line-height: 1.9rem; text-align: center; font-weight: 700; background: currentColor; border-radius: 50%; }
-.sign { -webkit-text-fill-color: var(--_surface); }
+.sign { flex: none; width: 1.9rem; height: 1.9rem; line-height: 1.9rem; text-align: center; font-weight: 700;
+  background: currentColor; -webkit-text-fill-color: var(--_surface); border-radius: 50%; }
 .figures { display: grid; grid-template-columns: repeat(auto-fit, minmax(8.6rem, 1fr)); gap: 1.1rem 1.25rem; margin: 0; }
 .figure dt { font-size: .9rem; color: var(--_quiet); }
 .figure dd { margin: 0; }
 .figure strong { display: block; white-space: nowrap; font-size: 1.4rem; line-height: 1.25; font-weight: 650; letter-spacing: -.01em; }
 .figure small { display: block; line-height: 1.3; }
 
-.findings:not(details) { border-left: 4px solid; padding: .1rem 0 .1rem 1rem; }
+.findings:not(details) { border-inline-start: 4px solid; padding-block: .1rem; padding-inline-start: 1rem; }
 .findings.stop { border-color: var(--_stop); }
 .findings.warning { border-color: var(--_warning); }
 .findings.stop h2 { color: var(--_stop); }
@@ -107,24 +110,25 @@ button.link { all: unset; display: inline; cursor: pointer; text-decoration: und
 .safety { background: var(--_tint); border-radius: var(--_radius); padding: 1rem 1.1rem; font-size: .94rem; }
 
 table { border-collapse: collapse; width: 100%; table-layout: fixed; font-size: .94rem; }
-caption { text-align: left; font-weight: 600; padding: 0 0 .4rem; }
+caption { text-align: start; font-weight: 600; padding: 0 0 .4rem; }
 caption small { display: block; }
-th, td { padding: .38rem 0 .38rem .6rem; text-align: right; vertical-align: baseline; border-top: 1px solid var(--_line); }
-th:first-child { text-align: left; padding-left: 0; font-weight: normal; }
+th, td { padding-block: .38rem; padding-inline-start: .6rem; text-align: end; vertical-align: baseline; border-top: 1px solid var(--_line); }
+th:first-child { text-align: start; padding-inline-start: 0; font-weight: normal; }
 thead th, thead td { border-top: 0; color: var(--_quiet); font-weight: normal; font-size: .84rem; vertical-align: bottom; }
 td small, th small { display: block; }
 td { white-space: nowrap; }
 td small { white-space: normal; line-height: 1.2; }
 .position { font-size: .92rem; }
-.position :is(td, th) { padding-left: .3rem; }
-.position tr > :first-child { width: 34%; padding-left: 0; }
+.position :is(td, th) { padding-inline-start: .3rem; }
+.position tr > :first-child { width: 34%; padding-inline-start: 0; }
+.position .together { padding-block: .7rem .2rem; font-size: .84rem; color: var(--_quiet); }
 .position tr > :last-child { width: 24%; }
 .additions tr > :first-child { width: 50%; }
 .channels tr > :first-child { width: 30%; }
 .positions { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(21rem, 100%), 1fr)); gap: 1.5rem 2.25rem; align-items: start; margin-bottom: 1.5rem; }
 .beside { display: flex; flex-wrap: wrap; gap: 1.25rem 2rem; align-items: center; justify-content: center; }
 .beside table { flex: 1 1 17rem; }
-.drawing { flex: 0 1 11.5rem; width: 11.5rem; }
+.drawing { direction: ltr; flex: 0 1 11.5rem; width: 11.5rem; }
 .drawing .cabin { fill: var(--_tint); stroke: var(--_line); stroke-width: .03; }
 .drawing .windscreen { fill: none; stroke: var(--_quiet); stroke-width: .03; stroke-linecap: round; }
 .drawing .seat { fill: var(--_surface); stroke: var(--_quiet); stroke-width: .02; }

@@ -1,6 +1,6 @@
 /** Every word the elements say of their own. A shop replaces what it wants through `texts`. */
 export const english = {
-  /** Language of these words, for screen readers */
+  /** Language of these words, for screen readers; with it goes the direction they are written in */
   lang: 'en',
   vehicle: 'Your vehicle',
   package: 'Package',
@@ -66,15 +66,20 @@ export const english = {
   before: 'Before',
   after: 'After',
   change: 'Change',
-  nothing: 'nothing',
-  largestLevel: 'Loudest, clean',
-  largestLevelText: 'held by',
+  replaced: '{count} × {before} → {count} × {after}',
+  added: '{count} × {after}, where nothing was',
+  factoryPart: 'factory part',
+  newPart: 'new part',
+  each: 'Each one',
+  together: '{count} together',
+  largestLevel: 'Loudest at 1 m',
+  largestLevelText: 'clean, held by',
   thermal: 'heat',
   displacement: 'travel',
   amplifier: 'amplifier',
   sameSetting: 'At same volume',
   bears: 'Power it bears',
-  amplifierPower: 'Amplifier gives',
+  amplifierPower: 'Power it gets',
   lowest: 'Lowest useful tone',
   octaves: 'oct.',
   priceEachDb: 'Price per dB',
@@ -87,7 +92,7 @@ export const english = {
   channelLevel: 'Level',
   delay: 'Delay',
   trim: 'Trim',
-  cleanPower: 'Power',
+  cleanPower: 'Amplifier',
 
   stops: 'Reasons against it',
   warnings: 'Warnings',

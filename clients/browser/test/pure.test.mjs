@@ -4,14 +4,26 @@ import { test } from 'node:test';
 import { gzipSync } from 'node:zlib';
 import { retryAfter } from '../dist/client.js';
 import { names } from '../dist/drawing.js';
-import { named, worst } from '../dist/figures.js';
-import { Numbers } from '../dist/numbers.js';
-import { comparisonOf, namesOf, packagesFor, planOf } from '../dist/offer.js';
+import { worst } from '../dist/figures.js';
+import { Names } from '../dist/names.js';
+import { directionOf, localeOf, Numbers } from '../dist/numbers.js';
+import { namesOf, packagesFor } from '../dist/offer.js';
+import { planOf } from '../dist/plan.js';
 import { at, originOf, put } from '../dist/pointer.js';
+import { comparisonOf } from '../dist/positions.js';
 
 const offer = JSON.parse(readFileSync('demo/offer.json', 'utf8'));
 const [lumen, drift] = offer.vehicles;
-const [front, , bass] = offer.packages;
+const [front, four, bass] = offer.packages;
+/** What the plan's answer says of the power of drivers. */
+const review = ({ channels, drivers }, power_w) => ({
+  bands: drivers.map(({ id }) => ({
+    channel: channels.find(({ network }) => names(network, id)).id,
+    drivers: [id],
+    driver_power_w: power_w(id),
+  })),
+});
+const seen = (text) => text.replace(/[\u2068\u2069]/g, '');
 
 test('what a shop must load is below 25 kB gzipped', (t) => {
   const size = gzipSync(readFileSync('dist/footwell-booking.js'), { level: 9 }).length;
@@ -24,13 +36,14 @@ test('numbers are written as the reader writes them', () => {
   const de = new Numbers('de', 'EUR');
   assert.equal(en.money(1046.5), '€1,046.50');
   assert.equal(de.money(1046.5), '1.046,50\u00a0€');
-  assert.equal(new Numbers('en').money(1046.5), '1,046.50');
-  assert.equal(en.change(-1.25, 'dB'), '−1.3\u202fdB');
-  assert.equal(en.change(-0.01, 'dB'), '0.0\u202fdB');
-  assert.equal(de.change(5.31, 'dB'), '+5,3\u202fdB');
-  assert.equal(en.number(-0.04), '0.0');
-  assert.equal(en.mass(960), '960\u202fg');
-  assert.equal(de.massChange(24650), '+24,7\u202fkg');
+  assert.equal(seen(new Numbers('en').money(1046.5)), '1,046.50');
+  assert.equal(en.change(-1.25, 'dB'), '\u2068−1.3\u202fdB\u2069', 'isolated from sentences written leftwards');
+  assert.equal(seen(en.change(-0.01, 'dB')), '0.0\u202fdB');
+  assert.equal(seen(de.change(5.31, 'dB')), '+5,3\u202fdB');
+  assert.equal(seen(en.number(-0.04)), '0.0');
+  assert.equal(seen(en.mass(960)), '960\u202fg');
+  assert.equal(seen(de.massChange(24650)), '+24,7\u202fkg');
+  assert.equal(seen(new Numbers('ar-EG').change(-1.25, 'dB')), '−١٫٣\u202fdB');
   assert.deepEqual([8, 0.0511, 0.004].map((hours) => en.hours(hours)), ['8 hr', '3.1 min', '14 sec']);
   assert.equal(de.field(-1234.5), '−1234,5');
 });
@@ -38,6 +51,8 @@ test('numbers are written as the reader writes them', () => {
 test('fields are read in the reader’s language, and never guessed', () => {
   const en = new Numbers('en');
   const de = new Numbers('de');
+  const arabic = new Numbers('ar-EG');
+  assert.equal(arabic.field(2.6), '٢٫٦');
   for (const [numbers, text, value] of [
     [en, '0.62', 0.62],
     [en, '0,62', 0.62],
@@ -53,6 +68,13 @@ test('fields are read in the reader’s language, and never guessed', () => {
     [en, '12 m', NaN],
     [en, '1e3', NaN],
     [en, '.', NaN],
+    [arabic, '٢٫٦', 2.6],
+    [arabic, '2.6', 2.6],
+    [arabic, '2,6', 2.6],
+    [arabic, '\u061c−٢٫٦', -2.6],
+    [arabic, '١٬٢٥٠', NaN],
+    [en, '٢٫٦', NaN],
+    [new Numbers('fa'), '۲٫۶', 2.6],
   ]) {
     assert.equal(numbers.parse(text), value, `${numbers.locale} ${text}`);
   }
@@ -61,6 +83,14 @@ test('fields are read in the reader’s language, and never guessed', () => {
       assert.equal(numbers.parse(numbers.field(value)), value, `${numbers.locale} ${value}`);
     }
   }
+});
+
+test('a language is one or another counts; its script has a direction', () => {
+  assert.deepEqual(
+    [['en_US'], ['de', 'fr'], ['English!', 'fr'], ['', undefined, 'fr'], ['c++', '?']].map((languages) => localeOf(...languages)),
+    ['en-US', 'de', 'fr', 'fr', 'en'],
+  );
+  assert.deepEqual(['en', 'ar', 'he-IL', 'ur_PK', 'az', '?'].map(directionOf), ['ltr', 'rtl', 'rtl', 'rtl', 'ltr', 'ltr']);
 });
 
 test('Retry-After is seconds or a date, within reason', () => {
@@ -101,7 +131,7 @@ test('vehicle and package make a plan of the contract’s fields only', () => {
 });
 
 test('equal drivers on both sides make one position of the comparison', () => {
-  const { request, origins } = comparisonOf(lumen, bass, 'EUR');
+  const { request, origins } = comparisonOf(lumen, bass, review(bass, () => 50), 'EUR');
   assert.deepEqual(
     request.positions.map(({ name, band, driver_count, factory }) => [name, band, driver_count, factory?.name]),
     [
@@ -121,24 +151,58 @@ test('equal drivers on both sides make one position of the comparison', () => {
 test('an amplifier that stays is no addition; two kinds of drivers in one place are two positions', () => {
   const both = structuredClone(front);
   both.drivers.find((driver) => driver.id === 'front_left_tweeter').place = 'front_door_left';
-  const { positions, additions } = comparisonOf(lumen, both).request;
+  const { positions, additions } = comparisonOf(lumen, both, {}).request;
   assert.deepEqual(positions.map(({ name }) => name), ['Front doors', 'Front doors, tweeter', 'Mirror corners']);
   assert.deepEqual(additions.map(({ name }) => name), ['Adapter rings and sealing', 'Fitting']);
+});
+
+test('what amplifiers give is stated once: the plan’s answer goes into the comparison', () => {
+  const weaker = (id) => (id === 'front_right_woofer' ? 48 : 50);
+  const { positions } = comparisonOf(lumen, four, review(four, weaker)).request;
+  assert.deepEqual(positions.map(({ amplifier_after }) => amplifier_after), [{ power_w: 48 }, { power_w: 50 }, { power_w: 50 }]);
+  const [doors] = comparisonOf(lumen, front, review(front, () => 15.4)).request.positions;
+  assert.equal(doors.amplifier_after, undefined, 'the radio stays as it is');
+  assert.deepEqual(doors.amplifier_before, { voltage_v: 8 });
+});
+
+test('the factory radio gives in the plan what the vehicle says', () => {
+  const { request, origins } = planOf({ ...lumen, factory_voltage_v: 9 }, front);
+  const [{ rails }] = request.amplifiers[0].outputs;
+  assert.equal(((rails.rail_v - rails.drop_v) / Math.SQRT2).toFixed(9), '9.000000000');
+  assert.equal(originOf('/amplifiers/0/outputs/1/rails/rail_v', origins), '/factory_voltage_v');
+  assert.deepEqual(planOf(lumen, four).request.amplifiers[0].outputs, four.amplifiers[0].outputs, 'what is stated stays');
 });
 
 test('a package is offered where the vehicle has all its places', () => {
   assert.deepEqual(packagesFor(drift, offer), [front]);
   assert.equal(packagesFor(lumen, offer).length, 3);
   assert.throws(() => planOf(drift, bass), /Halmera Drift, van with two seats has no place rear_door_left/);
+  const { channels, ...without } = bass;
+  assert.throws(() => planOf(lumen, without), /The package bass has no channels\./);
 });
 
 test('findings speak of names, and only of ids that can be nothing else', () => {
   const names = namesOf(lumen, bass);
-  assert.equal(names.get('subwoofer'), 'Subwoofer');
-  assert.equal(names.get('front_left_woofer'), 'Front doors, left');
-  names.set('main', 'Main amplifier');
-  assert.equal(named('subwoofer_25, other_1: fuse the main cable', names), 'Subwoofer 25 cm in a closed box, other_1: fuse the main cable');
+  assert.equal(names.of('subwoofer', '/channels/4'), 'Subwoofer');
+  assert.equal(names.of('subwoofer', '/drivers/6'), 'Boot');
+  assert.equal(names.of('front_left_woofer'), 'Front doors, left');
+  assert.equal(names.of('rear_fill'), 'Rear fill');
+  assert.equal(names.in('subwoofer_25, other_1: fuse the main cable'), 'Subwoofer 25 cm in a closed box, other_1: fuse the main cable');
   assert.equal(worst(['ok', 'stop', 'note']), 'stop');
+});
+
+test('single words are ids in a list of ids and where a sentence begins with them', () => {
+  const names = new Names({
+    new_parts: [{ id: 'sub_25_dual', name: 'Subwoofer 25 cm' }],
+    amplifiers: [{ id: 'main', name: 'Five-channel amplifier' }, { id: 'bass', name: 'Bass amplifier' }],
+    channels: [{ id: 'bass' }],
+  });
+  const said = (text, pointer = '/new_parts') => names.in(text, pointer);
+  assert.equal(said('sub_25_dual, main, bass weigh 2 kg.'), 'Subwoofer 25 cm, Five-channel amplifier, Bass amplifier weigh 2 kg.');
+  assert.equal(said('bass weighs 2 kg.'), 'Bass amplifier weighs 2 kg.');
+  assert.equal(said('bass is too loud.', '/channels/0'), 'Bass is too loud.');
+  assert.equal(said('Fuse the main cable, bass or not.'), 'Fuse the main cable, bass or not.');
+  assert.equal(said('That needs sd_cm2 and xmax_mm.'), 'That needs the cone area and the travel.');
 });
 
 test('a network names whole ids, with or without coil', () => {
