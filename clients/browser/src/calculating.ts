@@ -98,11 +98,11 @@ export abstract class Calculating<D, A> extends HTMLElement {
 
   /** Properties that a script set before the element was defined hide those of the element. */
   private adopt(): void {
-    const early = Object.getOwnPropertyDescriptors<{ data?: D; texts?: Partial<Texts> }>(this);
-    if (early.data) this.given = early.data.value;
-    if (early.texts) this.replaced = early.texts.value!;
-    delete (this as { data?: D }).data;
-    delete (this as { texts?: Texts }).texts;
+    const early: { data?: D; texts?: Partial<Texts> } = this;
+    if (Object.hasOwn(early, 'data')) this.given = early.data;
+    if (Object.hasOwn(early, 'texts')) this.replaced = early.texts!;
+    delete early.data;
+    delete early.texts;
   }
 
   /** Data, language or words are new: what was entered goes. */

@@ -34,7 +34,8 @@ export function drawingView(plan: Plan, { result }: ReviewAnswer, { texts, numbe
       const driven = plan.drivers.filter((driver) => names(network, driver.id)).map(({ position }) => onPaper(position));
       if (delay === undefined || driven.length === 0) return undefined;
       const { x, y } = middle(driven);
-      const side = Math.abs(x) < 0.3 ? 0 : Math.sign(x);
+      // Beside a dot, towards the middle; below the middle of several.
+      const side = Math.abs(x) >= 0.3 ? Math.sign(x) : driven.length > 1 ? 0 : -1;
       const text = numbers.unit(delay, 'ms', 1);
       const anchor = side === 0 ? 'middle' : side < 0 ? 'start' : 'end';
       return svg('text', { x: x - side * 0.14, y: y + (side === 0 ? 0.24 : 0.05), 'text-anchor': anchor }, text);
