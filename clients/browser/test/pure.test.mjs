@@ -8,9 +8,9 @@ import { worst } from '../dist/figures.js';
 import { Names } from '../dist/names.js';
 import { directionOf, localeOf, Numbers } from '../dist/numbers.js';
 import { namesOf, packagesFor } from '../dist/offer.js';
-import { planOf } from '../dist/plan.js';
+import { planOf } from '../dist/asked-plan.js';
 import { at, originOf, put } from '../dist/pointer.js';
-import { comparisonOf } from '../dist/positions.js';
+import { comparisonOf } from '../dist/asked-comparison.js';
 
 const offer = JSON.parse(readFileSync('demo/offer.json', 'utf8'));
 const [lumen, drift] = offer.vehicles;
