@@ -129,7 +129,7 @@ class ContractFilterTest {
 
   @Test
   void furtherEntriesOfAGroupAreHeldAgainstTheFirst() {
-    String address = "/v1/sound-level?rated_ohm=8&spectrum.7.frequency_hz=";
+    String address = "/v1/sound-level?" + SoundLevelCalls.QUERY + "&spectrum.7.frequency_hz=";
     assertEquals(
         List.of(), faults("GET", address + "100", "", 200, "application/json", GOOD_ANSWER));
     assertEquals(

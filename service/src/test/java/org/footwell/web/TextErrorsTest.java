@@ -99,7 +99,7 @@ class TextErrorsTest {
         "power_w is used more than once.",
         given()
             .contentType("text/csv")
-            .body("rated_ohm,power_w,power_w\n")
+            .body(SoundLevelCalls.HEADER + ",power_w\n")
             .post(PATH + "/batch?errors=text"));
   }
 
