@@ -41,7 +41,9 @@ function FOOTWELL_ROWS(calculation, fields, table) {
   if (asked.length === 0) return [['']];
   const answer = fetch_(encodeURIComponent(calculation) + '/batch', post_('application/x-ndjson', asked.map((line) => line + '\n').join('')));
   if (answer.failed) return [[answer.failed]];
-  const answers = answer.text.trim().split('\n').map((line) => JSON.parse(line));
+  // A line is whole with its end: what an answer that broke off has last is none.
+  const answers = answer.text.split('\n').slice(0, -1).map((line) => JSON.parse(line));
+  if (answers.length < asked.length) return [['The answer of the service broke off; let the sheet calculate again.']];
   const unknown = wanted.map((field) => unknown_(calculation, field, asked, answers));
   return rows.map((row) => (filled_(row) ? cells_(answers.shift(), wanted, unknown) : wanted.map(() => '')));
 }

@@ -122,6 +122,14 @@ test('a value that there is not is told as in a single cell, and one that is onl
   assert.deepEqual(rows[1].slice(1), ['', '', '']);
 });
 
+test('an answer that breaks off is a sentence', () => {
+  const cut = (url, options) => {
+    const {getContentText, ...rest} = curl(url, options);
+    return {...rest, getContentText: () => getContentText().slice(0, -20)};
+  };
+  assert.match(load(SERVICE, cut).rows('sound-level', 'level_db_spl', TABLE)[0][0], /^The answer of the service broke off/);
+});
+
 test('a single cell is no table, and says so', () => {
   for (const table of ['rated_ohm', [['rated_ohm', 'power_w']]]) {
     assert.deepEqual(load().rows('sound-level', 'level_db_spl', table), [['Name the values wanted, and a table with names in its first row.']]);
