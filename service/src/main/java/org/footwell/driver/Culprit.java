@@ -26,6 +26,9 @@ final class Culprit {
   /** Two figures that went wrong together are wrong by the same factor but for rounding. */
   private static final double TOGETHER = Math.log(1.1);
 
+  /** Two figures closer than that are not said to be exchanged. */
+  private static final double EXCHANGED = Math.log(1.5);
+
   private static final double SLACK = 0.05;
 
   /**
@@ -58,6 +61,21 @@ final class Culprit {
     this.tolerance = tolerance;
     this.nominalMm = nominalMm;
     this.small = UsualRange.isSmall(sheet, nominalMm);
+  }
+
+  /** Whether qes and qms are usual and all agrees once these two have changed places. */
+  boolean areQesAndQmsExchanged() {
+    double qes = sheet.of(Figure.QMS);
+    double qms = sheet.of(Figure.QES);
+    if (!sheet.isGiven(Figure.QES)
+        || !sheet.isGiven(Figure.QMS)
+        || Math.abs(Math.log(qes / qms)) < EXCHANGED
+        || !UsualRange.QES.holds(qes, small)
+        || !UsualRange.QMS.holds(qms, small)) {
+      return false;
+    }
+    Sheet other = sheet.with(Figure.QES, qes).with(Figure.QMS, qms);
+    return isPlausible(other) && !Agreement.of(other, tolerance).isAnyOff();
   }
 
   /** The one figure in a wrong unit that explains it all, or null. */

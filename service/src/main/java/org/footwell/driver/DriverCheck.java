@@ -69,12 +69,12 @@ public final class DriverCheck implements Calculation<DriverCheckRequest, Driver
     SheetRemarks remarks =
         new SheetRemarks(sheet, agreement, reconciliation, q.tolerance(), q.nominalMm(), run);
     remarks.remark();
-    OtherRemarks others = new OtherRemarks(q, remarks.small(), run);
+    OtherRemarks others = new OtherRemarks(q, sheet, remarks.small(), run);
     others.ranges();
     String unchecked = unchecked(agreement, run);
 
     Double area = area(q, sheet, run);
-    Double diameter = area == null ? null : diameter(area, sheet, others);
+    Double diameter = area == null ? null : (Double) others.diameter(area);
     boolean displaces = area != null && q.xmaxMm() != null;
     boolean redundant = reconciliation.redundancy() > 0;
     boolean bandwidth = sheet.isKnown(Figure.FS) && sheet.isKnown(Figure.QES);
@@ -92,7 +92,7 @@ public final class DriverCheck implements Calculation<DriverCheckRequest, Driver
         bandwidth
             ? run.apply(DriverLaws.EFFICIENCY_BANDWIDTH, sheet.of(Figure.FS), sheet.of(Figure.QES))
             : null,
-        others.reRatio(sheet),
+        others.reRatio(),
         others.peak(),
         sheet.air.density(),
         sheet.air.speed(),
@@ -142,10 +142,6 @@ public final class DriverCheck implements Calculation<DriverCheckRequest, Driver
     double area = run.apply(DriverLaws.AREA_FROM_NOMINAL, q.nominalMm());
     run.find(DriverFinding.AREA_ESTIMATED).at("/nominal_mm").value(area);
     return area;
-  }
-
-  private static double diameter(double area, Sheet sheet, OtherRemarks others) {
-    return others.diameter(area, !sheet.isKnown(Figure.SD));
   }
 
   private static String basis(DriverCheckRequest q) {

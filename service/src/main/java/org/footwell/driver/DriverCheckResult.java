@@ -59,7 +59,8 @@ public record DriverCheckResult(
     @Schema(
             description =
                 "The single figure without which the rest agrees, when one stands out; qes where"
-                    + " qes and qts are wrong together; absent when nothing disagrees")
+                    + " qes and qts are wrong together or qes and qms are exchanged; absent when"
+                    + " nothing disagrees")
         String oddOneOut,
     @Schema(description = "What the rest gives for it, in its unit") Double oddOneOutImplied,
     @Schema(

@@ -1,10 +1,12 @@
 package org.footwell.driver;
 
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.calculation.Texts;
 import org.footwell.driver.sheet.DriverTolerance;
 import org.footwell.driver.sheet.Figure;
 import org.footwell.driver.sheet.Sheet;
@@ -27,13 +29,17 @@ final class OtherRemarks {
   /** Beyond the usual ratio of re to rated impedance by this factor, one of them is wrong. */
   private static final double GROSS_RATIO = 1.5;
 
+  private static final String NOMINAL = "/nominal_mm";
+
   private final DriverCheckRequest q;
+  private final Sheet sheet;
   private final DriverTolerance tolerance;
   private final boolean small;
   private final Run run;
 
-  OtherRemarks(DriverCheckRequest q, boolean small, Run run) {
+  OtherRemarks(DriverCheckRequest q, Sheet sheet, boolean small, Run run) {
     this.q = q;
+    this.sheet = sheet;
     this.tolerance = q.tolerance();
     this.small = small;
     this.run = run;
@@ -56,7 +62,7 @@ final class OtherRemarks {
     range("/continuous_w", q.continuousW(), UsualRange.POWER, UnitSlip.POWER);
     range("/peak_w", q.peakW(), UsualRange.POWER, UnitSlip.POWER);
     range("/mass_g", q.massG(), UsualRange.DRIVER_MASS, UnitSlip.MASS);
-    range("/nominal_mm", q.nominalMm(), UsualRange.DIAMETER, UnitSlip.LENGTH);
+    range(NOMINAL, q.nominalMm(), UsualRange.DIAMETER, UnitSlip.LENGTH);
     range("/outside_mm", q.outsideMm(), UsualRange.DIAMETER, UnitSlip.LENGTH);
     range("/cutout_mm", q.cutoutMm(), UsualRange.DIAMETER, UnitSlip.LENGTH);
     range("/depth_mm", q.depthMm(), UsualRange.DEPTH, UnitSlip.LENGTH);
@@ -76,6 +82,9 @@ final class OtherRemarks {
         range.isSuspicious(value, small)
             ? slips.stream().filter(s -> range.holds(value * s.factor(), small)).toList()
             : List.of();
+    if (fitting.size() > 1 && pointer.equals(NOMINAL)) {
+      fitting = fittingCone(value, fitting);
+    }
     if (fitting.isEmpty()) {
       outside(pointer, value, range, small, run);
       return;
@@ -84,11 +93,29 @@ final class OtherRemarks {
         .at(pointer)
         .value(value)
         .limit(value * fitting.get(0).factor())
-        .with("slip", fitting.stream().map(UnitSlip::words).collect(Collectors.joining(" or ")));
+        .with("slip", either(fitting, UnitSlip::words))
+        .with("right", either(fitting, slip -> Texts.forPeople(value * slip.factor())));
+  }
+
+  private static String either(List<UnitSlip> slips, Function<UnitSlip, String> words) {
+    return slips.stream().map(words).collect(Collectors.joining(" or "));
+  }
+
+  /** Of several ways to mistake a nominal size those that a known cone fits; all if it fits none. */
+  private List<UnitSlip> fittingCone(double nominal, List<UnitSlip> slips) {
+    if (!sheet.isKnown(Figure.SD)) {
+      return slips;
+    }
+    double diameter = Piston.EFFECTIVE_DIAMETER.at(sheet.of(Figure.SD));
+    List<UnitSlip> fitting =
+        slips.stream()
+            .filter(s -> UsualRange.fitsNominal(diameter, nominal * s.factor(), small))
+            .toList();
+    return fitting.isEmpty() ? slips : fitting;
   }
 
   /** re over rated impedance; null without re. */
-  Double reRatio(Sheet sheet) {
+  Double reRatio() {
     if (!sheet.isKnown(Figure.RE)) {
       return null;
     }
@@ -140,15 +167,15 @@ final class OtherRemarks {
     return db;
   }
 
-  /** Effective diameter in mm of a known cone area, held against the nominal size. */
-  double diameter(double area, boolean estimated) {
+  /** Effective diameter in mm of a cone area; that of a known one is held against the nominal size. */
+  double diameter(double area) {
     double diameter = run.apply(Piston.EFFECTIVE_DIAMETER, area);
-    if (q.nominalMm() != null && !estimated) {
+    if (q.nominalMm() != null && sheet.isKnown(Figure.SD)) {
       double nominal = q.nominalMm();
       if (!UsualRange.DIAMETER.isSuspicious(nominal, small)
           && !UsualRange.fitsNominal(diameter, nominal, small)) {
         run.find(DriverFinding.SIZE_OFF)
-            .at("/nominal_mm")
+            .at(NOMINAL)
             .value(diameter)
             .with("nominal", nominal)
             .with("low", UsualRange.leastDiameter(nominal, small))

@@ -58,8 +58,9 @@ final class SheetRemarks {
     return small;
   }
 
+  /** A cause that explains it all stands before what it causes. */
   void remark() {
-    Culprit.Slip slip = isStrange() || agreement.isAnyGross() ? culprit.slip() : null;
+    boolean explained = toldExchange() || toldSlip();
     for (Figure figure : Figure.ALL) {
       if (sheet.isGiven(figure)) {
         OtherRemarks.outside(figure.pointer(), sheet.of(figure), UsualRange.of(figure), small, run);
@@ -68,20 +69,41 @@ final class SheetRemarks {
     if (agreement.isAnyOff()) {
       disagreements();
     }
-    if (slip != null) {
-      run.find(DriverFinding.UNIT_SLIP)
-          .at(slip.figure().pointer())
-          .value(sheet.of(slip.figure()))
-          .limit(slip.right())
-          .with("slip", slip.slip().words());
-      odd = new Suspect(slip.figure(), slip.right(), 0, true);
-      suspects = slip.figure().field;
-      return;
+    if (!explained) {
+      derived();
+      if (agreement.isAnyOff()) {
+        blame(culprit.suspects());
+      }
     }
-    derived();
-    if (agreement.isAnyOff()) {
-      blame(culprit.suspects());
+  }
+
+  private boolean toldExchange() {
+    if (!agreement.isAnyOff() || !culprit.areQesAndQmsExchanged()) {
+      return false;
     }
+    run.find(DriverFinding.QES_AND_QMS_EXCHANGED)
+        .at(Figure.QES.pointer())
+        .value(sheet.of(Figure.QES))
+        .limit(sheet.of(Figure.QMS));
+    odd = new Suspect(Figure.QES, sheet.of(Figure.QMS), 0, true);
+    suspects = Figure.QES.field + " " + Figure.QMS.field;
+    return true;
+  }
+
+  private boolean toldSlip() {
+    Culprit.Slip slip = isStrange() || agreement.isAnyGross() ? culprit.slip() : null;
+    if (slip == null) {
+      return false;
+    }
+    run.find(DriverFinding.UNIT_SLIP)
+        .at(slip.figure().pointer())
+        .value(sheet.of(slip.figure()))
+        .limit(slip.right())
+        .with("slip", slip.slip().words())
+        .with("right", slip.right());
+    odd = new Suspect(slip.figure(), slip.right(), 0, true);
+    suspects = slip.figure().field;
+    return true;
   }
 
   /** Whether a figure, given or derived, is so far from the usual that a unit may be wrong. */

@@ -34,6 +34,7 @@ class CatalogueTest {
           PlantedFault.FS_IN_KHZ,
           PlantedFault.BL_POINT_MISPLACED,
           PlantedFault.QES_AND_QTS_SLIPPED,
+          PlantedFault.QES_AND_QMS_EXCHANGED,
           PlantedFault.SENSITIVITY_INFLATED,
           PlantedFault.SENSITIVITY_FAR_INFLATED);
 

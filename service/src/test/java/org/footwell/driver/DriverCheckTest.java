@@ -166,12 +166,30 @@ class DriverCheckTest {
   void aMisplacedPointIsRecognised() {
     Answer<DriverCheckResult> answer = full().with("bl_tm", 0.95).answer();
     assertTrue(finding(answer, "unit-slip").text().contains("decimal point"));
+    assertEquals("unit-slip", answer.findings().get(0).code());
   }
 
   @Test
   void inductanceInHenryIsRecognisedByItsSizeAlone() {
     Answer<DriverCheckResult> answer = full().with("le_mh", 0.0012).answer();
     assertEquals(1.2, finding(answer, "unit-slip").limit(), 1e-12);
+  }
+
+  @Test
+  void aNominalSizeInAWrongUnitIsTakenForTheOneThatTheConeFits() {
+    assertEquals(
+        "nominal_mm of 10 looks like a figure in inches: it would be 254 here.",
+        finding(full().with("nominal_mm", 10).answer(), "unit-slip").text());
+    SheetDraft smaller = new SheetDraft().with("sd_cm2", 133);
+    Finding centimetres = finding(smaller.with("nominal_mm", 16.5).answer(), "unit-slip");
+    assertEquals(
+        "nominal_mm of 16.5 looks like a figure in cm: it would be 165 here.", centimetres.text());
+    assertEquals(165, centimetres.limit(), 1e-9);
+    String either = "nominal_mm of 10 looks like a figure in inches or a figure in cm: it would be";
+    SheetDraft unknown = new SheetDraft().with("fs_hz", 38);
+    assertEquals(
+        either + " 254 or 100 here.",
+        finding(unknown.with("nominal_mm", 10).answer(), "unit-slip").text());
   }
 
   @Test
@@ -237,6 +255,33 @@ class DriverCheckTest {
       assertEquals("qes qts", answer.result().suspects());
       assertEquals("qes", answer.result().oddOneOut());
     }
+  }
+
+  @Test
+  void qesAndQmsInEachOthersPlaceAreToldBeforeWhatFollowsAndTheRightQtsIsNotBlamed() {
+    SheetDraft exchanged = full().with("qes", 7.09).with("qms", 0.56);
+    for (String missing : new String[] {"price", "qts", "sensitivity", "rms_kg_per_s"}) {
+      Answer<DriverCheckResult> answer = exchanged.without(missing).answer();
+      Finding first = answer.findings().get(0);
+      assertEquals("qes-and-qms-exchanged", first.code());
+      assertEquals(
+          "qes of 7.09 and qms of 0.56 look exchanged: the other way round the record agrees.",
+          first.text());
+      assertEquals("qes qms", answer.result().suspects());
+      assertEquals(0.56, answer.result().oddOneOutImplied(), 1e-12);
+      assertFalse(has(answer, "qes-and-qts-wrong"));
+    }
+  }
+
+  @Test
+  void qThatAreNotExchangedAreNotSaidToBe() {
+    assertFalse(has(full().with("qes", 7.09).answer(), "qes-and-qms-exchanged"));
+    // Exchanged, and yet a force factor is left that fits neither.
+    SheetDraft more = full().with("qes", 7.09).with("qms", 0.56).with("bl_tm", 15);
+    assertFalse(has(more.answer(), "qes-and-qms-exchanged"));
+    // The other way round they would fit, as they are so close to each other.
+    SheetDraft close = SheetDraft.woofer().without("qts", "rms_kg_per_s").with("qms", 0.557);
+    assertFalse(has(close.with("qes", 0.62).answer(), "qes-and-qms-exchanged"));
   }
 
   @Test

@@ -41,6 +41,7 @@ public enum PlantedFault {
   SENSITIVITY_FAR_INFLATED(
       "sensitivity.level_db_spl", 0, "sensitivity-contradicted", "sensitivity-off"),
   QES_AND_QTS_SLIPPED("qes", 10, "qes-and-qts-wrong"),
+  QES_AND_QMS_EXCHANGED("qes", 0, "qes-and-qms-exchanged"),
   SENSITIVITY_OTHER_BASIS("sensitivity.basis", 0, "sensitivity-off", "sensitivity-contradicted"),
   RE_OF_ONE_COIL("re_ohm", 0, "re-low-for-rated", "re-contradicts-rated"),
   RATED_DOUBLED("rated_ohm", 0, "re-low-for-rated", "re-contradicts-rated"),
@@ -75,6 +76,13 @@ public enum PlantedFault {
         exact.compute("re_ohm", (name, re) -> re / 2);
         exact.compute("bl_tm", (name, bl) -> bl / Math.sqrt(2));
       }
+      case QES_AND_QMS_EXCHANGED -> {
+        // Far enough apart in tweeters too: equal ones could be exchanged without any harm.
+        double factor = Math.max(1, 4 * exact.get("qes") / exact.get("qms"));
+        exact.compute("qms", (name, q) -> q * factor);
+        exact.compute("rms_kg_per_s", (name, rms) -> rms / factor);
+        exact.put("qts", 1 / (1 / exact.get("qes") + 1 / exact.get("qms")));
+      }
       case RATED_DOUBLED -> exact.compute("rated_ohm", (name, ohm) -> 2 * ohm);
       case RATED_HALVED -> exact.compute("rated_ohm", (name, ohm) -> ohm / 2);
       case SENSITIVITY_OTHER_BASIS -> {
@@ -104,6 +112,8 @@ public enum PlantedFault {
           factor < 2.5 && factor > 0.2
               ? CatalogueSample.printed(column, wrong)
               : CatalogueSample.threeDigits(wrong));
+    } else if (this == QES_AND_QMS_EXCHANGED) {
+      cells.put("qes", cells.put("qms", cells.get("qes")));
     } else if (this == SENSITIVITY_OTHER_BASIS) {
       cells.put(column, "one_watt");
     } else if (this == SENSITIVITY_INFLATED || this == SENSITIVITY_FAR_INFLATED) {
