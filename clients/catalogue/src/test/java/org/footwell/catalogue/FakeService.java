@@ -49,6 +49,11 @@ final class FakeService implements AutoCloseable {
     return "http://localhost:" + server.getAddress().getPort();
   }
 
+  /** Goes away without an answer to the next chunk. */
+  void leaveNext() {
+    manners.add((exchange, asked) -> close());
+  }
+
   private void handle(HttpExchange exchange) throws IOException {
     String body = new String(exchange.getRequestBody().readAllBytes(), StandardCharsets.UTF_8);
     String type = exchange.getRequestHeaders().getFirst("Content-Type");
@@ -112,10 +117,16 @@ final class FakeService implements AutoCloseable {
       exchange.getResponseHeaders().set("Content-Type", "application/x-ndjson");
       exchange.sendResponseHeaders(200, stated ? ANSWER.length() * asked.rows() : 0);
       OutputStream out = exchange.getResponseBody();
-      out.write((ANSWER.repeat(rows) + "{\"find").getBytes(StandardCharsets.UTF_8));
+      out.write((ANSWER.repeat(rows) + "{\"findings\":[{\"lev").getBytes(StandardCharsets.UTF_8));
       out.flush();
       exchange.close();
     };
+  }
+
+  /** The answer ends as if it were whole, within a row. */
+  static Manner endingAfter(int rows, String begun) {
+    return (exchange, asked) ->
+        answer(exchange, 200, "application/x-ndjson", ANSWER.repeat(rows) + begun);
   }
 
   /** Nothing for a while, before the answer or within it. */

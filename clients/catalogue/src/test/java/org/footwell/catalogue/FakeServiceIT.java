@@ -2,6 +2,7 @@ package org.footwell.catalogue;
 
 import static org.footwell.catalogue.FakeService.busy;
 import static org.footwell.catalogue.FakeService.cutAfter;
+import static org.footwell.catalogue.FakeService.endingAfter;
 import static org.footwell.catalogue.FakeService.properly;
 import static org.footwell.catalogue.FakeService.rowsAre;
 import static org.footwell.catalogue.FakeService.stalling;
@@ -92,6 +93,20 @@ class FakeServiceIT {
   }
 
   @Test
+  void anAnswerThatEndsAnywhereWithinARowIsAskedForAgain() throws Exception {
+    for (String begun :
+        List.of("{", "{\"findings\"", "{\"findings\":[],", "{\"findings\":[{\"level\":", "")) {
+      try (FakeService service = new FakeService(endingAfter(3, begun))) {
+        Program program = check(service);
+        assertCleanOnce(program);
+        assertTrue(
+            program.err().contains("the answer broke off after 3 of 25 rows. Trying again"),
+            program.err());
+      }
+    }
+  }
+
+  @Test
   void anAnswerThatStopsComingIsGivenUpAndAskedForAgain() throws Exception {
     for (boolean within : List.of(true, false)) {
       try (FakeService service = new FakeService(stalling(20_000, within))) {
@@ -149,11 +164,28 @@ class FakeServiceIT {
     try (FakeService service = new FakeService()) {
       address = service.address();
     }
-    Program program = Program.run(folder, address, "--retries", "0", "drivers.csv");
+    // Waiting for it would last half a minute at least.
+    long start = System.nanoTime();
+    Program program = Program.run(folder, address, "drivers.csv");
+    assertTrue(System.nanoTime() - start < TimeUnit.SECONDS.toNanos(20));
     assertEquals(2, program.code());
+    String sentence = " Is the service started, and is that its address?\n";
+    assertEquals(address + " does not answer." + sentence, program.err());
+    Program unknown = Program.run(folder, "http://nowhere.invalid", "drivers.csv");
     assertEquals(
-        "checking the header: no service answers at " + address + ". Tried 1 times.\n",
-        program.err());
+        "http://nowhere.invalid does not answer (unknown host)." + sentence, unknown.err());
+  }
+
+  @Test
+  void aServiceThatWasThereIsWaitedFor() throws Exception {
+    try (FakeService service = new FakeService()) {
+      service.leaveNext();
+      Program program = check(service, "--retries=1");
+      assertEquals(2, program.code());
+      assertTrue(
+          program.err().endsWith(service.address() + " does not answer. Tried 2 times.\n"),
+          program.err());
+    }
   }
 
   @Test

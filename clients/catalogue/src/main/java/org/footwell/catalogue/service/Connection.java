@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.net.ConnectException;
 import java.net.URI;
 import java.net.http.HttpClient;
+import java.net.http.HttpConnectTimeoutException;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.net.http.HttpTimeoutException;
@@ -35,6 +36,9 @@ final class Connection {
   private static final Set<Integer> PASSING = Set.of(429, 502, 503, 504);
 
   private static final int LONGEST_PROBLEM = 64 * 1024;
+
+  /** Whether anything answered yet; until then an address is rather wrong than away. */
+  private volatile boolean reached;
 
   private final ApiClient client;
   private final HttpClient http;
@@ -71,20 +75,33 @@ final class Connection {
     try {
       HttpResponse<InputStream> response =
           http.send(request.build(), HttpResponse.BodyHandlers.ofInputStream());
+      reached = true;
       return read(response, contentType, reader);
     } catch (SSLException untrusted) {
       throw new CannotRun(client.getBaseUri() + " is not trusted: " + untrusted.getMessage());
+    } catch (ConnectException | HttpConnectTimeoutException away) {
+      throw notThere(client.getBaseUri() + " does not answer" + reason(away) + ".");
     } catch (HttpTimeoutException slow) {
       throw new TryAgain(tooSlow());
-    } catch (ConnectException away) {
-      throw new TryAgain("no service answers at " + client.getBaseUri() + reason(away) + ".");
     } catch (IOException lost) {
       throw new TryAgain("the connection to " + client.getBaseUri() + " was lost.");
     }
   }
 
-  private static String reason(ConnectException away) {
-    return away.getCause() instanceof UnresolvedAddressException ? " (unknown host)" : "";
+  private TryAgain notThere(String why) throws CannotRun {
+    if (!reached) {
+      throw new CannotRun(why + " Is the service started, and is that its address?");
+    }
+    return new TryAgain(why);
+  }
+
+  private static String reason(IOException away) {
+    for (Throwable cause = away; cause != null; cause = cause.getCause()) {
+      if (cause instanceof UnresolvedAddressException) {
+        return " (unknown host)";
+      }
+    }
+    return "";
   }
 
   private String tooSlow() {

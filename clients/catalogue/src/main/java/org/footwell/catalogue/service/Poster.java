@@ -1,7 +1,6 @@
 package org.footwell.catalogue.service;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
-import com.fasterxml.jackson.core.io.JsonEOFException;
 import com.fasterxml.jackson.databind.MappingIterator;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import java.io.IOException;
@@ -20,6 +19,7 @@ import java.util.function.Consumer;
 import org.footwell.catalogue.input.Chunk;
 import org.footwell.catalogue.row.CannotRun;
 import org.footwell.catalogue.row.CheckedRow;
+import org.footwell.catalogue.row.Counted;
 import org.footwell.catalogue.row.Remark;
 import org.footwell.catalogue.row.Row;
 import org.footwell.client.ApiClient;
@@ -82,10 +82,11 @@ public final class Poster {
     return List.copyOf(cautions);
   }
 
-  private List<RowAnswer> read(InputStream body, Chunk chunk)
+  private List<RowAnswer> read(InputStream in, Chunk chunk)
       throws IOException, TryAgain, CannotRun {
     int expected = chunk.sent();
     List<RowAnswer> answers = new ArrayList<>(expected);
+    AnswerBody body = new AnswerBody(in);
     try (MappingIterator<RowAnswer> lines =
         client.getObjectMapper().readerFor(RowAnswer.class).readValues(body)) {
       while (lines.hasNextValue()) {
@@ -101,9 +102,10 @@ public final class Poster {
           cautions.addAll(answer.safety());
         }
       }
-    } catch (JsonEOFException brokenOff) {
-      throw brokenOff(answers.size(), expected);
-    } catch (JsonProcessingException foreign) {
+    } catch (JsonProcessingException malformed) {
+      if (body.ended()) {
+        throw brokenOff(answers.size(), expected);
+      }
       throw new CannotRun("What answers is not driver-check of Footwell.");
     }
     if (answers.size() < expected) {
@@ -113,6 +115,7 @@ public final class Poster {
   }
 
   private static TryAgain brokenOff(int answered, int expected) {
-    return new TryAgain("the answer broke off after " + answered + " of " + expected + " rows.");
+    return new TryAgain(
+        "the answer broke off after " + answered + " of " + Counted.of(expected, "row") + ".");
   }
 }

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.Locale;
 import java.util.function.Consumer;
 import org.footwell.catalogue.row.CannotRun;
+import org.footwell.catalogue.row.Counted;
 
 /** Does something until it works, waiting between tries, a limited number of times. */
 final class Retry {
@@ -34,7 +35,7 @@ final class Retry {
         Duration wait = backoff.after(failures, failure.notBefore());
         if (failures > retries || wait.compareTo(LONGEST_WAIT) > 0) {
           throw new CannotRun(
-              String.format("%s: %s Tried %d times.", what, failure.getMessage(), failures));
+              what + ": " + failure.getMessage() + " Tried " + Counted.of(failures, "time") + ".");
         }
         messages.accept(
             String.format(
