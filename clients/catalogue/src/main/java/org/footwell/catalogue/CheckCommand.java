@@ -44,7 +44,7 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException, CannotRun, InterruptedException {
     service.check();
-    report.check();
+    report.check(input.file());
     ApiClient client = service.client();
     Baseline known = report.baseline();
     try (Progress progress = new Progress(!noProgress && Terminal.there());

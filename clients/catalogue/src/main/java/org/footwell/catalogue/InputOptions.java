@@ -4,8 +4,9 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.charset.Charset;
 import java.nio.file.Path;
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.footwell.catalogue.input.Catalogue;
@@ -73,7 +74,7 @@ final class InputOptions {
       names = "--column",
       paramLabel = "FIELD=COLUMN",
       description = "A field of the contract and what the catalogue calls it.")
-  private final Map<String, String> renamed = new LinkedHashMap<>();
+  private final List<String> renamed = new ArrayList<>();
 
   @Option(names = "--ignore", paramLabel = "COLUMN", description = "A column to leave out.")
   private final Set<String> ignored = new LinkedHashSet<>();
@@ -84,17 +85,24 @@ final class InputOptions {
       description =
           "A field that is the same for every row unless the row has its own, such as"
               + " tolerance.fs_percent=8.")
-  private final Map<String, String> constants = new LinkedHashMap<>();
+  private final List<String> constants = new ArrayList<>();
+
+  /** The catalogue, or null for standard input. */
+  Path file() {
+    return file == null || file.toString().equals("-") ? null : file;
+  }
 
   Source source() throws IOException, CannotRun {
-    return Source.open(file == null || file.toString().equals("-") ? null : file);
+    return Source.open(file());
   }
 
   Catalogue open(Source source, ObjectMapper mapper) throws IOException, CannotRun {
     // Half the work and half the answer; the findings are the same.
-    constants.putIfAbsent("reconcile", "when_off");
+    Map<String, String> everywhere = Pairs.of("--set", constants);
+    everywhere.putIfAbsent("reconcile", "when_off");
     Catalogues catalogues =
-        new Catalogues(mapper, new Mapping(partColumn, renamed, ignored, constants));
+        new Catalogues(
+            mapper, new Mapping(partColumn, Pairs.of("--column", renamed), ignored, everywhere));
     return format(source.name()) == Format.NDJSON
         ? catalogues.lines(source)
         : catalogues.csv(source, separator.character, charset());

@@ -69,10 +69,22 @@ final class ReportOptions {
       description = "How many rows the summary shows, worst first (default: 10).")
   private int worst;
 
-  void check() throws CannotRun {
+  /**
+   * Refuses what cannot be reported.
+   *
+   * @param catalogue its file, or null
+   */
+  void check(Path catalogue) throws IOException, CannotRun {
     if (worst < 0 || worst > 1000) {
       throw new CannotRun("--worst must be from 0 to 1000.");
     }
+    new DistinctFiles()
+        .with("the catalogue", catalogue)
+        .with("--baseline", baseline)
+        .with("--write-baseline", newBaseline)
+        .with("--junit", junit)
+        .with("--sarif", sarif)
+        .with("--markdown", markdown);
   }
 
   Baseline baseline() throws IOException, CannotRun {

@@ -98,6 +98,39 @@ class CommandLineIT {
   }
 
   @Test
+  void aQuoteThatIsNeverClosedIsNoCleanCatalogue() throws Exception {
+    assertOneSentence(
+        check(HEADER + CLEAN + "Q,4,3.4,38,7.09,0.56,\"0.52\n" + STOPPED, "drivers.csv"),
+        "A quote opened in the row of line 3 is never closed.");
+  }
+
+  @Test
+  void whatIsReadIsNotOverwrittenNorOneReportByAnother() throws Exception {
+    String catalogue = HEADER + CLEAN;
+    assertOneSentence(
+        check(catalogue, "--write-baseline=./drivers.csv", "drivers.csv"),
+        "the catalogue and --write-baseline are the same file, ./drivers.csv.");
+    assertEquals(catalogue, Files.readString(folder.resolve("drivers.csv")));
+    assertOneSentence(
+        run("--junit=same", "--sarif=same", "drivers.csv"),
+        "--junit and --sarif are the same file, same.");
+  }
+
+  @Test
+  void numbersAreReadAsTheServiceReadsThemInCsv() throws Exception {
+    Program program = check("part_id,rated_ohm,qts,qes,qms\nA,04,.41,.45,5.\n", "drivers.csv");
+    assertEquals(0, program.code());
+    assertTrue(program.out().startsWith("drivers.csv: 1 row: 0 stop, 0 warning, 1 note, 0 ok\n"));
+  }
+
+  @Test
+  void aFieldGivenTwiceIsRefused() throws Exception {
+    assertOneSentence(
+        check(HEADER + CLEAN, "--column=qts=Q", "--column=qts=Qt", "drivers.csv"),
+        "--column is given twice for qts.");
+  }
+
+  @Test
   void aFaultyRowIsAStopAtItsLineOfTheFileNotOfItsChunk() throws Exception {
     String catalogue =
         HEADER
@@ -137,15 +170,14 @@ class CommandLineIT {
         markdown.contains(
             "\nOnly what is new: "
                 + entries
-                + " findings are known from the baseline, 0 of its entries are gone.\n"),
+                + " findings of the baseline left out, 0 not found again.\n"),
         markdown);
     Program news =
         check(moved + STOPPED.replace('S', 'T'), "--baseline=known", "--sarif=s", "drivers.csv");
     assertEquals(1, news.code());
     assertEquals(List.of("C", "T"), List.copyOf(Sarif.read(folder.resolve("s")).lines().keySet()));
     assertOneSentence(
-        run("--baseline=drivers.csv", "drivers.csv"),
-        "drivers.csv is no baseline; --write-baseline writes one.");
+        run("--baseline=m", "drivers.csv"), "m is no baseline; --write-baseline writes one.");
   }
 
   @Test

@@ -3,6 +3,7 @@ package org.footwell.catalogue.input;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.nio.charset.Charset;
+import java.util.HashSet;
 import java.util.Set;
 import org.footwell.catalogue.row.CannotRun;
 import org.footwell.client.model.DriverCheckRequest;
@@ -25,12 +26,23 @@ public final class Catalogues {
     this.mapping = mapping;
     requireFields(mapping.renamed().keySet());
     requireFields(mapping.constants().keySet());
+    requireOneUse();
   }
 
   private void requireFields(Set<String> names) throws CannotRun {
     for (String name : names) {
       if (!fields.has(name)) {
         throw new CannotRun(name + " is no field of driver-check; it has " + fields.names() + ".");
+      }
+    }
+  }
+
+  /** A column that is left out or becomes a second field would be lost without a word. */
+  private void requireOneUse() throws CannotRun {
+    Set<String> used = new HashSet<>(mapping.ignored());
+    for (String column : mapping.renamed().values()) {
+      if (!used.add(column)) {
+        throw new CannotRun("Column " + column + " has more than one use: give one field.");
       }
     }
   }

@@ -6,6 +6,7 @@ import de.siegmar.fastcsv.reader.CloseableIterator;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.CsvRecordHandler;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -13,18 +14,20 @@ import java.nio.charset.Charset;
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.catalogue.row.CannotRun;
+import org.footwell.catalogue.row.Counted;
 import org.footwell.catalogue.row.Row;
 
 /** A catalogue in CSV, with a header line. */
 final class CsvCatalogue implements Catalogue {
 
-  /** Characters of the longest cell. */
-  private static final int LONGEST_CELL = 1 << 20;
+  /** Characters of the longest row, as in the service. */
+  private static final int LONGEST_ROW = 1 << 20;
 
   private final ObjectMapper mapper;
   private final Fields fields;
   private final RowJson json;
   private final Mapping mapping;
+  private final CsvText text;
   private final CloseableIterator<CsvRecord> records;
 
   /** Our name of each column; null where it is ignored. */
@@ -45,15 +48,18 @@ final class CsvCatalogue implements Catalogue {
     this.mapper = mapper;
     this.fields = fields;
     this.json = new RowJson(fields);
+    this.text = new CsvText(in, charset);
     this.records =
         CsvReader.builder()
             .fieldSeparator(separator)
             .skipEmptyLines(true)
             .allowMissingFields(true)
             .allowExtraFields(true)
-            .detectBomHeader(true)
-            .maxBufferSize(LONGEST_CELL)
-            .ofCsvRecord(in, charset)
+            .maxBufferSize(LONGEST_ROW)
+            .build(
+                CsvRecordHandler.of(
+                    handler -> handler.maxFieldSize(LONGEST_ROW).maxRecordSize(LONGEST_ROW)),
+                text)
             .iterator();
     readHeader(separator);
   }
@@ -110,7 +116,11 @@ final class CsvCatalogue implements Catalogue {
           line,
           part,
           "unreadable",
-          "The row has " + record.getFieldCount() + " cells, the header " + columns.size() + ".");
+          "The row has "
+              + Counted.of(record.getFieldCount(), "cell")
+              + ", the header "
+              + columns.size()
+              + ".");
     }
     ObjectNode request = json.empty();
     mapping.constants().forEach((field, value) -> json.put(request, field, value));
@@ -131,14 +141,40 @@ final class CsvCatalogue implements Catalogue {
       }
       CsvRecord record = records.next();
       line = record.getStartingLineNumber();
+      if (!records.hasNext()) {
+        requireEnd(record);
+        return null;
+      }
+      requireCharset(record);
       return record;
     } catch (CsvParseException malformed) {
       throw new CannotRun(
           "The CSV cannot be read after line "
               + line
-              + ": a cell is too large or goes on after its closing quote.");
+              + ": a row is larger than 1 MiB, perhaps as its quote is never closed, or a cell goes on"
+              + " after its closing quote.");
     } catch (UncheckedIOException failure) {
       throw failure.getCause();
+    }
+  }
+
+  /** The last record is the end that was added, unless a quote swallowed it. */
+  private void requireEnd(CsvRecord last) throws CannotRun {
+    if (last.getFieldCount() != 1 || !last.getField(0).equals(CsvText.END)) {
+      throw new CannotRun("A quote opened in the row of line " + line + " is never closed.");
+    }
+  }
+
+  private void requireCharset(CsvRecord record) throws CannotRun {
+    for (int i = 0; i < record.getFieldCount(); i++) {
+      if (record.getField(i).indexOf(CsvText.MALFORMED) >= 0) {
+        throw new CannotRun(
+            "The row of line "
+                + line
+                + " is not in "
+                + text.charset()
+                + ": say what it is in, such as --charset windows-1252.");
+      }
     }
   }
 

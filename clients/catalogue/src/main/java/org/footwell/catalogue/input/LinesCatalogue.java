@@ -9,6 +9,10 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.footwell.catalogue.row.CannotRun;
 import org.footwell.catalogue.row.Row;
 
 /** A catalogue with one JSON object a line. */
@@ -21,6 +25,9 @@ final class LinesCatalogue implements Catalogue {
   private final Fields fields;
   private final RowJson json;
 
+  /** Keys that options name and no line had so far. */
+  private final Set<String> notMet = new TreeSet<>();
+
   /** Nothing of a line is passed over in silence. */
   private final ObjectReader strict;
 
@@ -31,6 +38,10 @@ final class LinesCatalogue implements Catalogue {
     this.mapper = mapper;
     this.fields = fields;
     this.json = new RowJson(fields);
+    notMet.addAll(mapping.renamed().values());
+    if (mapping.partColumn() != null) {
+      notMet.add(mapping.partColumn());
+    }
     this.strict =
         mapper
             .reader()
@@ -46,8 +57,9 @@ final class LinesCatalogue implements Catalogue {
   }
 
   @Override
-  public Row next() throws IOException {
+  public Row next() throws IOException, CannotRun {
     if (!lines.next()) {
+      requireMet();
       return null;
     }
     if (lines.tooLong()) {
@@ -58,6 +70,12 @@ final class LinesCatalogue implements Catalogue {
           "The line is longer than " + Chunk.LARGEST_ROW + " bytes.");
     }
     return row(lines.bytes());
+  }
+
+  private void requireMet() throws CannotRun {
+    if (lines.number() > 0 && !notMet.isEmpty()) {
+      throw new CannotRun("No line has " + String.join(" or ", notMet) + ", which options name.");
+    }
   }
 
   private Row row(byte[] line) throws IOException {
@@ -71,13 +89,22 @@ final class LinesCatalogue implements Catalogue {
       return Row.refused(
           lines.number(), null, "unreadable", "The line is not one well-formed JSON object.");
     }
+    notMet.removeIf(request::has);
     String column = mapping.partColumn() == null ? theirPart() : mapping.partColumn();
     String part = request.path(column).isValueNode() ? request.path(column).asText() : null;
     mapping.ignored().forEach(request::remove);
     if (mapping.partColumn() != null && !fields.has(mapping.ours(column))) {
       request.remove(column);
     }
-    mapping.renamed().forEach((ours, theirs) -> move(request, theirs, ours));
+    for (Map.Entry<String, String> name : mapping.renamed().entrySet()) {
+      String ours = name.getKey();
+      String theirs = name.getValue();
+      if (!ours.equals(theirs) && request.has(theirs) && isThere(request, ours)) {
+        return Row.refused(
+            lines.number(), part, "duplicate", ours + " is given twice, also as " + theirs + ".");
+      }
+      move(request, theirs, ours);
+    }
     mapping.constants().forEach((field, value) -> fill(request, field, value));
     return Row.of(lines.number(), part, mapper.writeValueAsString(request));
   }
@@ -96,9 +123,13 @@ final class LinesCatalogue implements Catalogue {
   }
 
   private void fill(ObjectNode request, String field, String value) {
-    if (request.at("/" + field.replace('.', '/')).isMissingNode()) {
+    if (!isThere(request, field)) {
       json.put(request, field, value);
     }
+  }
+
+  private static boolean isThere(ObjectNode request, String field) {
+    return !request.at("/" + field.replace('.', '/')).isMissingNode();
   }
 
   @Override

@@ -12,8 +12,10 @@ import java.util.regex.Pattern;
 /** Puts cells into the JSON of a request, each in the type its field has in the contract. */
 final class RowJson {
 
+  /** A number as catalogues print it, as the CSV of the service takes it too: .41, 5. and 04 as well. */
   private static final Pattern NUMBER =
-      Pattern.compile("-?(0|[1-9][0-9]*)(\\.[0-9]+)?([eE][+-]?[0-9]{1,4})?");
+      Pattern.compile("-?([0-9]+\\.?[0-9]*|\\.[0-9]+)([eE][+-]?[0-9]{1,4})?");
+
   private static final int LONGEST_NUMBER = 40;
 
   private final Fields fields;

@@ -5,22 +5,23 @@ import java.io.IOException;
 import java.nio.charset.MalformedInputException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.HashSet;
-import java.util.Set;
+import java.util.HashMap;
+import java.util.Map;
 import org.footwell.catalogue.row.CannotRun;
 import org.footwell.catalogue.row.CheckedRow;
 import org.footwell.catalogue.row.Remark;
 
 /**
  * What is known already. A finding is known by part number, code and field, wherever its row has
- * moved to and whatever the figures in its sentence.
+ * moved to and whatever the figures in its sentence. Those of a row without part number never are.
  */
 public final class Baseline {
 
   static final String TITLE = "# footwell-catalogue baseline: part number, code, field";
 
-  private final Set<String> known = new HashSet<>();
-  private final Set<String> notMet = new HashSet<>();
+  /** How many of each are known and were not met yet. */
+  private final Map<String, Integer> left = new HashMap<>();
+
   private long met;
 
   /** Nothing known. */
@@ -39,12 +40,11 @@ public final class Baseline {
         throw new CannotRun(file + " is no baseline; --write-baseline writes one.");
       }
       for (String line = lines.readLine(); line != null; line = lines.readLine()) {
-        baseline.known.add(line);
+        baseline.left.merge(line, 1, Integer::sum);
       }
     } catch (MalformedInputException binary) {
       throw new CannotRun(file + " is no baseline; --write-baseline writes one.");
     }
-    baseline.notMet.addAll(baseline.known);
     return baseline;
   }
 
@@ -54,17 +54,22 @@ public final class Baseline {
 
   /** What is new about a row. */
   public CheckedRow news(CheckedRow row) {
-    return row.only(
-        remark -> {
-          String key = key(row, remark);
-          notMet.remove(key);
-          met += known.contains(key) ? 1 : 0;
-          return !known.contains(key);
-        });
+    return row.part() == null ? row : row.only(remark -> !isKnown(key(row, remark)));
+  }
+
+  /** One entry stands for one finding: a further one of a part listed twice is new. */
+  private boolean isKnown(String key) {
+    int times = left.getOrDefault(key, 0);
+    if (times == 0) {
+      return false;
+    }
+    left.put(key, times - 1);
+    met++;
+    return true;
   }
 
   public boolean isEmpty() {
-    return known.isEmpty();
+    return left.isEmpty();
   }
 
   /** Findings so far that were known. */
@@ -74,6 +79,6 @@ public final class Baseline {
 
   /** Known ones that were not found again. */
   public long gone() {
-    return notMet.size();
+    return left.values().stream().mapToLong(Integer::longValue).sum();
   }
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.util.List;
 import org.footwell.catalogue.row.CheckedRow;
 import org.footwell.catalogue.row.Remark;
 
@@ -21,7 +22,7 @@ public final class BaselineReport implements Report {
 
   @Override
   public void add(CheckedRow row) throws IOException {
-    for (Remark remark : row.remarks()) {
+    for (Remark remark : row.part() == null ? List.<Remark>of() : row.remarks()) {
       out.print(Baseline.key(row, remark) + "\n");
     }
     failIfLost();

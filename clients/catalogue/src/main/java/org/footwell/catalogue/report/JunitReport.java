@@ -89,7 +89,7 @@ public final class JunitReport implements Report {
     tests++;
     xml.writeStartElement("testcase");
     xml.writeAttribute("classname", legal(catalogue));
-    xml.writeAttribute("name", legal(unique(row, row.part() + ": " + rule)));
+    xml.writeAttribute("name", legal(unique(row, row.name() + ": " + rule)));
     xml.writeAttribute("time", "0");
   }
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.footwell.catalogue.row.CheckedRow;
+import org.footwell.catalogue.row.Counted;
 import org.footwell.catalogue.row.Level;
 
 /**
@@ -55,7 +56,7 @@ public final class MarkdownReport implements Report {
         .map(remark -> "**" + remark.level() + "** " + escaped(remark.text()))
         .collect(
             Collectors.joining(
-                "<br>", "| " + row.line() + " | " + escaped(row.part()) + " | ", " |\n"));
+                "<br>", "| " + row.line() + " | " + escaped(row.name()) + " | ", " |\n"));
   }
 
   private static String escaped(String text) {
@@ -69,10 +70,8 @@ public final class MarkdownReport implements Report {
   public void finish(Tally tally) throws IOException {
     StringBuilder top = new StringBuilder();
     top.append("# Catalogue check: ").append(escaped(tally.catalogue())).append("\n\n");
-    top.append(tally.rows()).append(" rows: ").append(tally.verdicts()).append(".\n");
-    if (!tally.aboutBaseline().isEmpty()) {
-      top.append(tally.aboutBaseline()).append('\n');
-    }
+    top.append(Counted.of(tally.rows(), "row")).append(": ").append(tally.verdicts()).append(".\n");
+    tally.notes().forEach(note -> top.append(note).append('\n'));
     if (!tally.counts().isEmpty()) {
       top.append("\n| level | finding | count | meaning |\n|---|---|---:|---|\n");
     }
@@ -106,7 +105,8 @@ public final class MarkdownReport implements Report {
       left--;
     }
     if (left > 0) {
-      write("\nCut here to stay under 1 MiB: " + left + " rows with findings are not shown.\n");
+      String rows = Counted.of(left, "more row");
+      write("\nCut here to stay under 1 MiB: there are " + rows + " with findings.\n");
     }
   }
 

@@ -64,13 +64,19 @@ public final class SarifReport implements Report {
       json.writeStringField("ruleId", remark.code());
       json.writeNumberField("ruleIndex", rule.index());
       json.writeStringField("level", level(remark.level()));
-      text("message", row.part() + ": " + remark.text());
+      text("message", row.name() + ": " + remark.text());
       location(row);
-      json.writeObjectFieldStart("partialFingerprints");
-      json.writeStringField("partRuleField/v1", Baseline.key(row, remark).replace('\t', '|'));
-      json.writeEndObject();
+      if (row.part() != null) {
+        fingerprint(Baseline.key(row, remark).replace('\t', '|'));
+      }
       json.writeEndObject();
     }
+  }
+
+  private void fingerprint(String key) throws IOException {
+    json.writeObjectFieldStart("partialFingerprints");
+    json.writeStringField("partRuleField/v1", key);
+    json.writeEndObject();
   }
 
   private void location(CheckedRow row) throws IOException {
@@ -86,7 +92,7 @@ public final class SarifReport implements Report {
     json.writeEndObject();
     json.writeArrayFieldStart("logicalLocations");
     json.writeStartObject();
-    json.writeStringField("name", row.part());
+    json.writeStringField("name", row.name());
     json.writeEndObject();
     json.writeEndArray();
     json.writeEndObject();

@@ -4,12 +4,13 @@ import java.util.BitSet;
 
 /**
  * Names met so far, in a fixed amount of memory however many there are: a Bloom filter. It never
- * forgets a name. It may take a new one for a known one, of a million about one in a hundred million.
+ * forgets a name. It may take a new one for a known one: among a million
+ * once in some ten thousand catalogues.
  */
 final class SeenNames {
 
   private static final int BITS = 1 << 26;
-  private static final int PROBES = 6;
+  private static final int PROBES = 12;
 
   private final BitSet bits = new BitSet(BITS);
 

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 import org.footwell.catalogue.row.CheckedRow;
+import org.footwell.catalogue.row.Counted;
 import org.footwell.catalogue.row.Level;
 import org.footwell.catalogue.row.Remark;
 
@@ -33,10 +34,9 @@ public final class Summary implements Report {
 
   @Override
   public void finish(Tally tally) {
-    out.println(tally.catalogue() + ": " + tally.rows() + " rows: " + tally.verdicts());
-    if (!tally.aboutBaseline().isEmpty()) {
-      out.println(tally.aboutBaseline());
-    }
+    out.println(
+        tally.catalogue() + ": " + Counted.of(tally.rows(), "row") + ": " + tally.verdicts());
+    tally.notes().forEach(out::println);
     counts(tally.counts());
     rows(tally);
     if (!tally.cautions().isEmpty()) {
@@ -49,7 +49,13 @@ public final class Summary implements Report {
     out.println(
         failing == 0
             ? "Clean: no row with a " + orWorse() + "."
-            : "Not clean: " + failing + " of " + tally.rows() + " rows with a " + orWorse() + ".");
+            : "Not clean: "
+                + failing
+                + " of "
+                + Counted.of(tally.rows(), "row")
+                + " with a "
+                + orWorse()
+                + ".");
     out.flush();
   }
 
@@ -85,12 +91,9 @@ public final class Summary implements Report {
     out.println(
         rows.size() == found
             ? "rows, worst first"
-            : "the worst " + rows.size() + " of " + found + " rows");
+            : "the worst " + rows.size() + " of " + Counted.of(found, "row"));
     for (CheckedRow row : rows) {
-      out.println(
-          "  "
-              + row.part()
-              + (row.part().equals("line " + row.line()) ? "" : ", line " + row.line()));
+      out.println("  " + row.name() + (row.part() == null ? "" : ", line " + row.line()));
       for (Remark remark : row.remarks()) {
         out.println(Wrapped.after("    " + remark.level() + ": ", remark.text()));
       }

@@ -1,11 +1,13 @@
 package org.footwell.catalogue.report;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.footwell.catalogue.row.CheckedRow;
+import org.footwell.catalogue.row.Counted;
 import org.footwell.catalogue.row.Level;
 import org.footwell.catalogue.row.Remark;
 
@@ -25,6 +27,7 @@ public final class Tally {
   private final Map<Level, Long> verdicts = new EnumMap<>(Level.class);
   private final Map<Key, Long> remarks =
       new TreeMap<>(Comparator.comparing(Key::level).reversed().thenComparing(Key::code));
+  private final PartNumbers parts = new PartNumbers();
   private long rows;
   private long refused;
   private Baseline baseline = Baseline.empty();
@@ -42,6 +45,7 @@ public final class Tally {
   public void add(CheckedRow row) {
     rows++;
     refused += row.refused() ? 1 : 0;
+    parts.add(row);
     verdicts.merge(row.verdict(), 1L, Long::sum);
     for (Remark remark : row.remarks()) {
       remarks.merge(new Key(remark.level(), remark.code()), 1L, Long::sum);
@@ -53,13 +57,17 @@ public final class Tally {
     baseline = known;
   }
 
-  /** What the baseline did, in a sentence; empty where there is none. */
-  String aboutBaseline() {
-    return baseline.isEmpty()
-        ? ""
-        : String.format(
-            "Only what is new: %d findings are known from the baseline, %d of its entries are gone.",
-            baseline.met(), baseline.gone());
+  /** What to know about the baseline and part numbers, in sentences. */
+  List<String> notes() {
+    List<String> notes = new ArrayList<>();
+    if (!baseline.isEmpty()) {
+      notes.add(
+          String.format(
+              "Only what is new: %s of the baseline left out, %d not found again.",
+              Counted.of(baseline.met(), "finding"), baseline.gone()));
+    }
+    notes.addAll(parts.notes());
+    return notes;
   }
 
   /** Takes note of cautions that came with the answers. */
@@ -79,8 +87,7 @@ public final class Tally {
     return rows;
   }
 
-  /** Rows with this verdict. */
-  public long rows(Level verdict) {
+  private long rows(Level verdict) {
     return verdicts.getOrDefault(verdict, 0L);
   }
 
@@ -90,11 +97,6 @@ public final class Tally {
         .filter(entry -> entry.getKey().atLeast(verdict))
         .mapToLong(Map.Entry::getValue)
         .sum();
-  }
-
-  /** Rows that could not be checked. */
-  public long refused() {
-    return refused;
   }
 
   /** Worst first. Within a level the most frequent first. */

@@ -12,12 +12,15 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.footwell.catalogue.row.CannotRun;
 import org.footwell.catalogue.row.Row;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.function.Executable;
 
 class CsvCatalogueTest {
 
@@ -48,11 +51,18 @@ class CsvCatalogueTest {
 
   @Test
   void whatIsNoNumberGoesToTheServiceAsItStands() throws IOException, CannotRun {
-    List<Row> rows = rowsOfCsv("rated_ohm\n\"3,4\"\n4 ohm\n04\nNaN\n");
+    List<Row> rows = rowsOfCsv("rated_ohm\n\"3,4\"\n4 ohm\n.\nNaN\n");
     assertEquals(json("{\"rated_ohm\": \"3,4\"}"), sent(rows.get(0)));
     assertEquals(json("{\"rated_ohm\": \"4 ohm\"}"), sent(rows.get(1)));
-    assertEquals(json("{\"rated_ohm\": \"04\"}"), sent(rows.get(2)));
+    assertEquals(json("{\"rated_ohm\": \".\"}"), sent(rows.get(2)));
     assertEquals(json("{\"rated_ohm\": \"NaN\"}"), sent(rows.get(3)));
+  }
+
+  @Test
+  void numbersMayBePrintedWithoutADigitBeforeOrAfterThePoint() throws IOException, CannotRun {
+    List<Row> rows = rowsOfCsv("rated_ohm,qts,qms,qes\n04,.41,5.,1.e1\n");
+    assertEquals(
+        json("{\"rated_ohm\": 4, \"qts\": 0.41, \"qms\": 5, \"qes\": 1E+1}"), sent(rows.get(0)));
   }
 
   @Test
@@ -84,7 +94,7 @@ class CsvCatalogueTest {
     assertEquals("The row has 3 cells, the header 2.", rows.get(0).refusal().text());
     assertEquals("refused-unreadable", rows.get(0).refusal().code());
     assertEquals("B", rows.get(1).part());
-    assertEquals("The row has 1 cells, the header 2.", rows.get(1).refusal().text());
+    assertEquals("The row has 1 cell, the header 2.", rows.get(1).refusal().text());
     assertNull(rows.get(2).refusal());
   }
 
@@ -114,9 +124,9 @@ class CsvCatalogueTest {
   }
 
   @Test
-  void aRowWithoutAPartNumberIsCalledByItsLine() throws IOException, CannotRun {
-    assertEquals("line 2", rowsOfCsv("part_id,rated_ohm\n,4\n").get(0).part());
-    assertEquals("line 2", rowsOfCsv("rated_ohm\n4\n").get(0).part());
+  void aRowMayHaveNoPartNumber() throws IOException, CannotRun {
+    assertNull(rowsOfCsv("part_id,rated_ohm\n ,4\n").get(0).part());
+    assertNull(rowsOfCsv("rated_ohm\n4\n").get(0).part());
   }
 
   @Test
@@ -124,11 +134,66 @@ class CsvCatalogueTest {
     assertEquals("A [31mB", rowsOfCsv("part_id,rated_ohm\n\"A\n\u001b[31mB\",4\n").get(0).part());
   }
 
+  private static void assertCannotRun(String sentence, Executable reading) {
+    assertEquals(sentence, assertThrows(CannotRun.class, reading).getMessage());
+  }
+
   @Test
-  void anEmptyFileAndACellWithoutEndAreSaidToBeSo() {
+  void anEmptyFileIsSaidToBeSo() {
     assertThrows(CannotRun.class, () -> rowsOfCsv(""));
-    String endless = "part_id,rated_ohm\nA,4\nB,\"" + "x".repeat(2_000_000);
-    assertTrue(
-        assertThrows(CannotRun.class, () -> rowsOfCsv(endless)).getMessage().contains("line 2"));
+  }
+
+  @Test
+  void aQuoteThatIsNeverClosedIsToldWithTheLineOfItsRow() {
+    String swallowed = "A,4,ok\nB,4,\"nice\nC,4,ok\nD,4,ok";
+    for (String end : List.of("", "\n", "\r\n", "\n\n")) {
+      assertCannotRun(
+          "A quote opened in the row of line 3 is never closed.",
+          () -> rowsOfCsv("part_id,rated_ohm,x\n" + swallowed + end));
+    }
+    assertCannotRun(
+        "A quote opened in the row of line 1 is never closed.",
+        () -> rowsOfCsv("part_id,\"rated_ohm\nA,4\n"));
+    assertCannotRun(
+        "A quote opened in the row of line 2 is never closed.",
+        () -> rowsOfCsv("part_id,rated_ohm\nA,\""));
+  }
+
+  @Test
+  void aQuoteThatIsClosedAtTheVeryEndIsInOrder() throws IOException, CannotRun {
+    assertEquals(1, rowsOfCsv("part_id,rated_ohm\nA,\"4\"").size());
+  }
+
+  @Test
+  void aRowHasALimitWhetherOneCellIsLongOrAllAre() {
+    String long1 = "\"" + "x".repeat(1_100_000) + "\"";
+    String long2 = "y".repeat(600_000) + "," + "z".repeat(600_000);
+    for (String cells : List.of(long1 + ",", long2, long1.substring(0, 1_090_000))) {
+      String catalogue = "part_id,rated_ohm,x,y\nA,4,,\nB,4," + cells + "\nC,4,,\n";
+      assertCannotRun(
+          "The CSV cannot be read after line 2: a row is larger than 1 MiB, perhaps as its quote is"
+              + " never closed, or a cell goes on after its closing quote.",
+          () -> rowsOfCsv(catalogue));
+    }
+  }
+
+  @Test
+  void bytesOfAnotherCharacterSetAreToldWithTheirLineAndNotReplaced() throws Exception {
+    byte[] latin1 = "part_id,rated_ohm\nA,4\nBaß,4\n".getBytes(StandardCharsets.ISO_8859_1);
+    assertCannotRun(
+        "The row of line 3 is not in UTF-8: say what it is in, such as --charset windows-1252.",
+        () -> rows(csv(latin1, StandardCharsets.UTF_8)));
+    assertEquals("Baß", rows(csv(latin1, StandardCharsets.ISO_8859_1)).get(1).part());
+    assertEquals("\uFFFD", rowsOfCsv("part_id,rated_ohm\n\uFFFD,4\n").get(0).part());
+  }
+
+  @Test
+  void aByteOrderMarkSaysTheCharacterSet() throws Exception {
+    String text = "\uFEFFpart_id,rated_ohm\nBaß,4\n";
+    for (Charset marked :
+        List.of(StandardCharsets.UTF_8, StandardCharsets.UTF_16BE, StandardCharsets.UTF_16LE)) {
+      List<Row> rows = rows(csv(text.getBytes(marked), StandardCharsets.ISO_8859_1));
+      assertEquals("Baß", rows.get(0).part());
+    }
   }
 }

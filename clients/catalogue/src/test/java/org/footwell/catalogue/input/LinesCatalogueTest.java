@@ -6,6 +6,8 @@ import static org.footwell.catalogue.input.Reading.lines;
 import static org.footwell.catalogue.input.Reading.rows;
 import static org.footwell.catalogue.input.Reading.sent;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.io.IOException;
 import java.util.List;
@@ -42,6 +44,37 @@ class LinesCatalogueTest {
         rows(lines("{\"x\":\"" + "y".repeat(1_200_000) + "\"}\n{\"part_id\":\"B\"}\n", AS_IT_IS));
     assertEquals("refused-too-large", rows.get(0).refusal().code());
     assertEquals("B", rows.get(1).part());
+  }
+
+  @Test
+  void aKeyThatOptionsNameAndNoLineHasIsSaid() throws IOException, CannotRun {
+    Mapping mapping = new Mapping("nope", Map.of("qts", "Q"), Set.of(), Map.of());
+    CannotRun fault =
+        assertThrows(CannotRun.class, () -> rows(lines("{\"qts\":0.4}\n{\"Q\":0.4}\n", mapping)));
+    assertEquals("No line has nope, which options name.", fault.getMessage());
+    assertEquals(List.of(), rows(lines("", mapping)));
+    assertEquals(2, rows(lines("{\"qts\":0.4}\n{\"Q\":0.4,\"nope\":1}\n", mapping)).size());
+  }
+
+  @Test
+  void aFieldUnderBothItsNamesIsRefusedHere() throws IOException, CannotRun {
+    Mapping mapping =
+        new Mapping(
+            null, Map.of("qts", "Q", "sensitivity.level_db_spl", "spl"), Set.of(), Map.of());
+    List<Row> rows =
+        rows(
+            lines(
+                """
+                {"part_id":"A","qts":0.3,"Q":0.4}
+                {"sensitivity":{"level_db_spl":90},"spl":91}
+                {"qts":0.3,"spl":91}
+                """,
+                mapping));
+    assertEquals("refused-duplicate", rows.get(0).refusal().code());
+    assertEquals("qts is given twice, also as Q.", rows.get(0).refusal().text());
+    assertEquals("A", rows.get(0).part());
+    assertEquals("refused-duplicate", rows.get(1).refusal().code());
+    assertNull(rows.get(2).refusal());
   }
 
   @Test

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,13 +25,17 @@ final class Reading {
   private Reading() {}
 
   static Catalogue csv(String text, char separator, Mapping mapping) throws IOException, CannotRun {
+    return csv(text.getBytes(StandardCharsets.UTF_8), StandardCharsets.UTF_8, separator, mapping);
+  }
+
+  static Catalogue csv(byte[] bytes, Charset charset) throws IOException, CannotRun {
+    return csv(bytes, charset, ',', AS_IT_IS);
+  }
+
+  private static Catalogue csv(byte[] bytes, Charset charset, char separator, Mapping mapping)
+      throws IOException, CannotRun {
     return new CsvCatalogue(
-        new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8)),
-        separator,
-        StandardCharsets.UTF_8,
-        mapping,
-        MAPPER,
-        FIELDS);
+        new ByteArrayInputStream(bytes), separator, charset, mapping, MAPPER, FIELDS);
   }
 
   static Catalogue lines(String text, Mapping mapping) {

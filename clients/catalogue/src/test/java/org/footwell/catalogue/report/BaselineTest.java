@@ -47,6 +47,22 @@ class BaselineTest {
   }
 
   @Test
+  void aFurtherFindingOfAPartListedTwiceIsNews() throws IOException, CannotRun {
+    Baseline baseline = baseline();
+    assertEquals(List.of(), baseline.news(row(4, "C", STOP)).remarks());
+    assertEquals(List.of(STOP), baseline.news(row(9, "C", STOP)).remarks());
+    assertEquals(1, baseline.met());
+  }
+
+  @Test
+  void aRowWithoutPartNumberIsNeverKnown() throws IOException, CannotRun {
+    Path file = folder.resolve("known");
+    Rows.write(new BaselineReport(file), row(2, null, STOP), row(3, null, NOTE));
+    assertEquals(List.of(Baseline.TITLE), Files.readAllLines(file));
+    assertEquals(List.of(STOP), Baseline.read(file).news(row(2, null, STOP)).remarks());
+  }
+
+  @Test
   void otherFiguresInTheSentenceAreNoNews() throws IOException, CannotRun {
     Remark reworded = new Remark(Level.STOP, STOP.code(), STOP.field(), "qts of 3 …");
     assertEquals(Level.OK, baseline().news(row(3, "B", reworded)).verdict());
