@@ -8,8 +8,10 @@ import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import org.footwell.catalogue.row.CannotRun;
@@ -91,19 +93,19 @@ final class LinesCatalogue implements Catalogue {
     }
     notMet.removeIf(request::has);
     String column = mapping.partColumn() == null ? theirPart() : mapping.partColumn();
-    String part = request.path(column).isValueNode() ? request.path(column).asText() : null;
+    JsonNode given = request.path(column);
+    String part = given.isValueNode() && !given.isNull() ? given.asText() : null;
     mapping.ignored().forEach(request::remove);
     if (mapping.partColumn() != null && !fields.has(mapping.ours(column))) {
       request.remove(column);
     }
-    for (Map.Entry<String, String> name : mapping.renamed().entrySet()) {
-      String ours = name.getKey();
-      String theirs = name.getValue();
-      if (!ours.equals(theirs) && request.has(theirs) && isThere(request, ours)) {
-        return Row.refused(
-            lines.number(), part, "duplicate", ours + " is given twice, also as " + theirs + ".");
-      }
-      move(request, theirs, ours);
+    String twice = rename(request);
+    if (twice != null) {
+      return Row.refused(
+          lines.number(),
+          part,
+          "duplicate",
+          twice + " is given twice, also as " + mapping.renamed().get(twice) + ".");
     }
     mapping.constants().forEach((field, value) -> fill(request, field, value));
     return Row.of(lines.number(), part, mapper.writeValueAsString(request));
@@ -113,12 +115,25 @@ final class LinesCatalogue implements Catalogue {
     return mapping.renamed().getOrDefault(Mapping.PART_FIELD, Mapping.PART_FIELD);
   }
 
-  private void move(ObjectNode request, String from, String to) {
-    JsonNode value = request.remove(from);
-    if (value != null && to.indexOf('.') < 0) {
-      request.set(to, value);
-    } else if (value != null) {
-      json.put(request, to, value.asText());
+  /** Gives every key its name here; the field that was there under both of its names, or null. */
+  private String rename(ObjectNode request) {
+    Map<String, JsonNode> values = new LinkedHashMap<>();
+    mapping.renamed().forEach((ours, theirs) -> values.put(ours, request.remove(theirs)));
+    values.values().removeIf(Objects::isNull);
+    for (Map.Entry<String, JsonNode> value : values.entrySet()) {
+      if (isThere(request, value.getKey())) {
+        return value.getKey();
+      }
+      set(request, value.getKey(), value.getValue());
+    }
+    return null;
+  }
+
+  private void set(ObjectNode request, String field, JsonNode value) {
+    if (field.indexOf('.') < 0) {
+      request.set(field, value);
+    } else {
+      json.put(request, field, value.asText());
     }
   }
 

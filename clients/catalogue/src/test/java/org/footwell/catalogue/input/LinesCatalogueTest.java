@@ -78,6 +78,19 @@ class LinesCatalogueTest {
   }
 
   @Test
+  void twoKeysMayChangePlaces() throws IOException, CannotRun {
+    Mapping mapping = new Mapping(null, Map.of("qes", "qms", "qms", "qes"), Set.of(), Map.of());
+    List<Row> rows = rows(lines("{\"qes\":7,\"qms\":0.5}\n{\"qes\":7}\n", mapping));
+    assertEquals(json("{\"qms\":7,\"qes\":0.5}"), sent(rows.get(0)));
+    assertEquals(json("{\"qms\":7}"), sent(rows.get(1)));
+  }
+
+  @Test
+  void aPartNumberOfNullIsNone() throws IOException, CannotRun {
+    assertNull(rows(lines("{\"part_id\":null,\"qts\":1}", AS_IT_IS)).get(0).part());
+  }
+
+  @Test
   void fieldsAreRenamedLeftOutAndFilledIn() throws IOException, CannotRun {
     Mapping mapping =
         new Mapping(
