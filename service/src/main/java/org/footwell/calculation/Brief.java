@@ -3,10 +3,11 @@ package org.footwell.calculation;
 import java.util.List;
 
 /**
- * An answer without its sentences, as the row of a table has room for.
+ * An answer without its sentences and lists, as the row of a table has room for.
  *
- * @param result the numbers, unrounded
+ * @param values the result's single values in the order of its {@link Shape#columns}, unrounded;
+ *     null where there is none
  * @param codes codes of the findings, each once, worst first
  * @param verdict the worst finding
  */
-public record Brief<R>(R result, List<String> codes, Verdict verdict) {}
+public record Brief(List<Object> values, List<String> codes, Verdict verdict) {}

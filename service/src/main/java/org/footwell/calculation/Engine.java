@@ -2,6 +2,7 @@ package org.footwell.calculation;
 
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -30,12 +31,14 @@ public final class Engine {
     return new Answer<>(result, findings, verdict, safety(calculation.card()), run.steps());
   }
 
-  /** Answers a request like {@link #answer}, without the sentences. */
-  public <Q extends Record, R extends Record> Brief<R> brief(
+  /** Answers a request like {@link #answer}, without the sentences and lists. */
+  public <Q extends Record, R extends Record> Brief brief(
       Calculation<Q, R> calculation, Q request, Duration within) {
     Run run = new Run(this, false, System.nanoTime() + within.toNanos());
-    R result = run(calculation, request, run);
-    return new Brief<>(result, run.codes(), run.verdict());
+    R result = compute(calculation, request, run);
+    Object[] values = Shape.of(calculation.card().result()).values(result, run.faults());
+    run.requireNoFaults();
+    return new Brief(Arrays.asList(values), run.codes(), run.verdict());
   }
 
   /**
@@ -57,11 +60,17 @@ public final class Engine {
   }
 
   <Q extends Record, R extends Record> R run(Calculation<Q, R> calculation, Q request, Run run) {
+    R result = compute(calculation, request, run);
+    Shape.of(calculation.card().result()).requireFinite(result, run.faults());
+    run.requireNoFaults();
+    return result;
+  }
+
+  private <Q extends Record, R extends Record> R compute(
+      Calculation<Q, R> calculation, Q request, Run run) {
     constraints.check(request, run.faults());
     run.requireNoFaults();
     R result = calculation.compute(request, run);
-    run.requireNoFaults();
-    Shape.of(calculation.card().result()).requireFinite(result, run.faults());
     run.requireNoFaults();
     return result;
   }

@@ -21,11 +21,13 @@ public final class Shape<T extends Record> {
       };
 
   private final Node.Group root;
+  private final RowValues values;
   private final List<Column> columns;
   private final boolean flat;
 
   private Shape(Class<?> type) {
     this.root = Reflection.group(type);
+    this.values = new RowValues(root);
     this.columns = columns(root, "", new ArrayList<>());
     this.flat = flat(root, false);
   }
@@ -96,11 +98,6 @@ public final class Shape<T extends Record> {
     return new RowReader<>(root, paths);
   }
 
-  /** Prepares to read the single values of records, in the order of their columns. */
-  public RowValues values() {
-    return new RowValues(root);
-  }
-
   /** Whether the record can have a value at this dotted path, an index standing for any. */
   public boolean has(String path) {
     return member("/" + path.replace('.', '/')).isPresent();
@@ -147,6 +144,11 @@ public final class Shape<T extends Record> {
     return here;
   }
 
+  /** The single values of a record; adds a fault for each number in it that is not finite. */
+  Object[] values(Record record, Faults faults) {
+    return values.of(record, faults);
+  }
+
   /** Adds a fault for the first number of the record that is not finite. */
   void requireFinite(Object record, Faults faults) {
     requireFinite(root, record, faults);
@@ -169,7 +171,7 @@ public final class Shape<T extends Record> {
     }
   }
 
-  private static void requireFinite(Node.Member member, Node element, List<?> list, Faults faults) {
+  static void requireFinite(Node.Member member, Node element, List<?> list, Faults faults) {
     for (Object entry : list) {
       if (element instanceof Node.Group inner) {
         requireFinite(inner, entry, faults);
@@ -179,7 +181,7 @@ public final class Shape<T extends Record> {
     }
   }
 
-  private static void requireFinite(Node.Member member, double number, Faults faults) {
+  static void requireFinite(Node.Member member, double number, Faults faults) {
     if (!Double.isFinite(number)) {
       faults.add(CoreFault.NOT_FINITE).with("quantity", member.name()).with("how", "");
     }

@@ -8,7 +8,6 @@ import java.util.Map;
 import org.footwell.calculation.Brief;
 import org.footwell.calculation.Row;
 import org.footwell.calculation.RowReader;
-import org.footwell.calculation.RowValues;
 
 /**
  * A batch in CSV. Columns are dotted field names; others pass through. The result's single figures
@@ -24,10 +23,11 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
   private final Endpoint<Q, R> endpoint;
   private final AnnouncedInput input;
   private final CsvRows rows;
-  private final char separator;
   private final CsvHeader header;
   private final RowReader<Q> reader;
-  private final RowValues resultValues;
+
+  /** Every worker has a text of its own, and goes on with it in the next piece. */
+  private final ThreadLocal<CsvText> texts;
 
   private List<CsvRow> piece = new ArrayList<>(PIECE_ROWS);
   private int characters;
@@ -42,11 +42,10 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
       throws IOException {
     this.endpoint = endpoint;
     this.input = input;
-    this.separator = form.separator();
-    this.rows = new CsvRows(input, separator, rowCharacters);
+    this.rows = new CsvRows(input, form.separator(), rowCharacters);
+    this.texts = ThreadLocal.withInitial(() -> new CsvText(form.separator()));
     this.header = new CsvHeader(names(), form, endpoint);
     this.reader = endpoint.request().rows(header.paths());
-    this.resultValues = endpoint.result().values();
   }
 
   private List<String> names() {
@@ -69,9 +68,9 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
   void answer(Pipeline pipeline) throws IOException {
     pipeline.add(
         () -> {
-          CsvText text = new CsvText(separator, PIECE_CHARACTERS);
+          CsvText text = texts.get();
           text.row(header.answered());
-          return text.bytes();
+          return text.take();
         });
     input.beforeWaiting(
         () -> {
@@ -108,13 +107,12 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
   }
 
   private byte[] answered(List<CsvRow> whole) {
-    CsvText text = new CsvText(separator, PIECE_CHARACTERS);
-    Object[] values = new Object[resultValues.size()];
+    CsvText text = texts.get();
     for (CsvRow row : whole) {
       text.cells(row, header.size());
       int place = text.place();
       try {
-        answer(row.cells(), values, text);
+        answer(row.cells(), text);
       } catch (RuntimeException failure) {
         text.backTo(place);
         text.blanks(header.appendedCount() - 1);
@@ -122,10 +120,10 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
       }
       text.endRow();
     }
-    return text.bytes();
+    return text.take();
   }
 
-  private void answer(Row cells, Object[] values, CsvText text) {
+  private void answer(Row cells, CsvText text) {
     if (cells.size() != header.size()) {
       throw ProblemException.of(
           ProblemType.UNREADABLE,
@@ -139,10 +137,9 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
       throw ProblemException.of(ProblemType.UNREADABLE, "The row is not in UTF-8.");
     }
     Q request = reader.read(cells);
-    Brief<R> answer = endpoint.brief(request == null ? endpoint.bind(tree(cells)) : request);
-    resultValues.read(answer.result(), values, 0);
+    Brief answer = endpoint.brief(request == null ? endpoint.bind(tree(cells)) : request);
     for (int value : header.wanted()) {
-      text.value(values[value]);
+      text.value(answer.values().get(value));
     }
     text.value(answer.verdict());
     text.words(answer.codes());
@@ -151,11 +148,11 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
 
   /** The last row of a CSV that cannot be read further: only its error is filled in. */
   private byte[] brokenOff(CsvRows.Broken broken) {
-    CsvText text = new CsvText(separator, PIECE_CHARACTERS);
+    CsvText text = texts.get();
     text.blanks(header.size() + header.appendedCount() - 1);
     text.value(broken.getMessage());
     text.endRow();
-    return text.bytes();
+    return text.take();
   }
 
   private Map<String, Object> tree(Row cells) {

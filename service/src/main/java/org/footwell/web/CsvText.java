@@ -8,23 +8,25 @@ import org.footwell.calculation.Row;
 
 /**
  * Writes CSV: a cell stands in quotes only where it must, a row ends with a line feed. A library
- * that takes rows of texts would look at every character of every number once more.
+ * that takes rows of texts would look at every character of every number once more. Confined to one
+ * thread.
  */
 final class CsvText {
+
+  private static final int START_CHARACTERS = 1 << 14;
 
   /** What reading puts in the place of bytes that are none of UTF-8. */
   private static final String REPLACEMENT = "\uFFFD";
 
-  private final StringBuilder text;
+  private final StringBuilder text = new StringBuilder(START_CHARACTERS);
+  private final NumberTexts numbers = new NumberTexts();
   private final char separator;
-  private final NumberTexts numbers = NumberTexts.ofThread();
 
   /** Index at which the row begins. */
   private int row;
 
-  CsvText(char separator, int characters) {
+  CsvText(char separator) {
     this.separator = separator;
-    this.text = new StringBuilder(characters);
   }
 
   /** A row of texts. */
@@ -122,7 +124,10 @@ final class CsvText {
     return false;
   }
 
-  byte[] bytes() {
-    return text.toString().getBytes(StandardCharsets.UTF_8);
+  /** What was written since it was taken last. */
+  byte[] take() {
+    byte[] bytes = text.toString().getBytes(StandardCharsets.UTF_8);
+    text.setLength(0);
+    return bytes;
   }
 }

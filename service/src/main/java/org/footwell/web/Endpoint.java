@@ -91,7 +91,7 @@ final class Endpoint<Q extends Record, R extends Record> {
   }
 
   /** Answers a request without the sentences. */
-  Brief<R> brief(Q request) {
+  Brief brief(Q request) {
     return engine.brief(calculation, request, deadline);
   }
 

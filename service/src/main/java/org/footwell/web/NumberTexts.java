@@ -14,18 +14,8 @@ final class NumberTexts {
   /** The golden ratio spreads neighbouring numbers over all places. */
   private static final long SPREAD = 0x9E37_79B9_7F4A_7C15L;
 
-  private static final ThreadLocal<NumberTexts> OF_THREAD =
-      ThreadLocal.withInitial(NumberTexts::new);
-
   private final long[] numbers = new long[1 << PLACE_BITS];
   private final String[] texts = new String[1 << PLACE_BITS];
-
-  private NumberTexts() {}
-
-  /** Those of the thread that asks. */
-  static NumberTexts ofThread() {
-    return OF_THREAD.get();
-  }
 
   /** The number as it stands in JSON. */
   String of(double number) {
