@@ -24,7 +24,6 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** Reads the shape of a record from its components and their annotations. */
@@ -114,7 +113,7 @@ final class Reflection {
     Map<String, Object> constants = new LinkedHashMap<>();
     if (type.isEnum()) {
       for (Object constant : type.getEnumConstants()) {
-        constants.put(((Enum<?>) constant).name().toLowerCase(Locale.ROOT), constant);
+        constants.put(Names.of((Enum<?>) constant), constant);
       }
     }
     return Collections.unmodifiableMap(constants);

@@ -13,10 +13,10 @@ import static org.footwell.comparison.PageFigures.words;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Function;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Finding;
+import org.footwell.calculation.Names;
 import org.footwell.calculation.Texts;
 import org.footwell.comparison.DriverComparisonResult.AdditionLine;
 import org.footwell.comparison.DriverComparisonResult.GroupLine;
@@ -92,7 +92,7 @@ final class ComparisonPage {
     }
     out.append("<h2>What to know</h2>\n<ul>\n");
     for (Finding finding : findings) {
-      String level = finding.level().name().toLowerCase(Locale.ROOT);
+      String level = Names.of(finding.level());
       out.append("<li><strong>").append(level).append(":</strong> ");
       out.append(escaped(finding.text())).append("</li>\n");
     }

@@ -3,8 +3,8 @@ package org.footwell.comparison;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
+import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
 import org.footwell.comparison.DriverComparisonResult.PositionLine;
 import org.footwell.sides.ChangeFigures;
@@ -79,7 +79,6 @@ final class KnownData {
     Set<LevelLimit> more = EnumSet.copyOf(ChangeFigures.known(line.after()));
     more.removeAll(ChangeFigures.known(line.before()));
     return "the limit by "
-        + String.join(
-            " and ", more.stream().map(limit -> limit.name().toLowerCase(Locale.ROOT)).toList());
+        + String.join(" and ", more.stream().map(limit -> Names.of(limit)).toList());
   }
 }

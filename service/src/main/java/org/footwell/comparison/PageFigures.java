@@ -2,7 +2,7 @@ package org.footwell.comparison;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import java.util.Locale;
+import org.footwell.calculation.Names;
 
 /** Figures as a person reads them; what is not known is a dash. */
 final class PageFigures {
@@ -55,7 +55,7 @@ final class PageFigures {
   }
 
   static String words(Enum<?> constant) {
-    return constant == null ? DASH : constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return constant == null ? DASH : Names.of(constant).replace('_', ' ');
   }
 
   /** A text of the caller's as text of a page, and nothing else. */

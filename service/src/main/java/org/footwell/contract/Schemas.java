@@ -15,7 +15,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.footwell.calculation.Names;
@@ -121,9 +120,7 @@ final class Schemas {
 
   /** A default as it stands in JSON. */
   static Object value(Object standard) {
-    return standard instanceof Enum<?> constant
-        ? constant.name().toLowerCase(Locale.ROOT)
-        : standard;
+    return standard instanceof Enum<?> constant ? Names.of(constant) : standard;
   }
 
   /** The schema of a leaf by its dotted path below a record. */

@@ -1,9 +1,9 @@
 package org.footwell.driver;
 
-import java.util.Locale;
 import java.util.StringJoiner;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
+import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
 import org.footwell.driver.DriverCheckRequest.Reconcile;
 import org.footwell.driver.DriverCheckResult.Adjusted;
@@ -145,7 +145,7 @@ public final class DriverCheck implements Calculation<DriverCheckRequest, Driver
   }
 
   private static String basis(DriverCheckRequest q) {
-    return q.xmaxBasis() == null ? "not_stated" : q.xmaxBasis().name().toLowerCase(Locale.ROOT);
+    return q.xmaxBasis() == null ? "not_stated" : Names.of(q.xmaxBasis());
   }
 
   /** Fields that nothing could be held against; a note unless only the losses are missing. */

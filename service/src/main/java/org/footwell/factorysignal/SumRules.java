@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
@@ -119,7 +118,7 @@ final class SumRules {
       run.refuse(SumFault.SECTION_FIELD_NOT_TAKEN)
           .at(at + "/" + name)
           .given(value)
-          .with("kind", section.kind().name().toLowerCase(Locale.ROOT))
+          .with("kind", Names.of(section.kind()))
           .with("what", name);
     }
   }

@@ -10,7 +10,6 @@ import static org.footwell.filters.FiltersFault.SECTION_WITHOUT_SUCH;
 
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
@@ -105,7 +104,7 @@ final class FilterRules {
       run.refuse(SECTION_WITHOUT_SUCH)
           .at(at + "/" + name)
           .given(value)
-          .with("kind", section.kind().name().toLowerCase(Locale.ROOT))
+          .with("kind", Names.of(section.kind()))
           .with("what", name);
     }
   }

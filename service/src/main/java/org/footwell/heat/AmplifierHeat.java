@@ -5,10 +5,10 @@ import static org.footwell.calculation.Source.DEFINITION;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
+import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.heat.AmplifierHeatRequest.Channel;
@@ -91,7 +91,7 @@ public final class AmplifierHeat implements Calculation<AmplifierHeatRequest, Am
       run.checkDeadline();
       draws.put(duty, draws(duty, q, stages, run));
       double rail = HeatTotals.sum(q, draws.get(duty), StageDraw::railW);
-      String name = duty.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+      String name = Names.of(duty).replace('_', ' ');
       drawn.put(duty, supply.draw(rail, name, run));
     }
     run.requireNoFaults();

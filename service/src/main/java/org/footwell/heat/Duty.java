@@ -1,8 +1,8 @@
 package org.footwell.heat;
 
 import java.util.EnumMap;
-import java.util.Locale;
 import java.util.Map;
+import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
 
 /** A kind of signal a channel may have to play. */
@@ -17,7 +17,7 @@ enum Duty {
 
   static {
     for (Duty duty : values()) {
-      FORMULAS.put(duty, DutyFormulas.of(duty.name().toLowerCase(Locale.ROOT), duty.gaussian));
+      FORMULAS.put(duty, DutyFormulas.of(Names.of(duty), duty.gaussian));
     }
   }
 

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.footwell.calculation.Answer;
+import org.footwell.calculation.Names;
 import org.footwell.calculation.Texts;
 import org.footwell.parts.Filter;
 import org.footwell.plan.PlanReviewResult.MeasuredLine;
@@ -87,7 +88,7 @@ final class SetupSheet {
         }
       }
     }
-    out.append("\nVerdict: ").append(answer.verdict().name().toLowerCase(Locale.ROOT)).append('\n');
+    out.append("\nVerdict: ").append(Names.of(answer.verdict())).append('\n');
     return out.toString().replace(System.lineSeparator(), "\n").getBytes(StandardCharsets.UTF_8);
   }
 
@@ -122,6 +123,6 @@ final class SetupSheet {
   }
 
   private static String words(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return Names.of(constant).replace('_', ' ');
   }
 }

@@ -4,12 +4,12 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
 import org.footwell.level.LevelFinding;
 import org.footwell.physics.Decibels;
@@ -57,7 +57,7 @@ final class Totals {
                 .at("/channels")
                 .value(spread)
                 .limit(ROLE_APART_DB)
-                .with("name", role.name().toLowerCase(Locale.ROOT));
+                .with("name", Names.of(role));
           }
           lines.add(new RoleLine(role, powerSum(all), spread));
         });

@@ -14,7 +14,7 @@ import static org.footwell.rolloff.RolloffFinding.SHELF_FITS_BADLY;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
+import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
 import org.footwell.physics.Air;
 import org.footwell.physics.Piston;
@@ -211,7 +211,7 @@ final class RolloffRemarks {
       case HEADROOM -> "the amplifier's headroom";
       case DISPLACEMENT -> "the driver's displacement";
       case MOST_GAIN -> "the most gain of the equaliser";
-      case NOTHING -> heldBy.name().toLowerCase(Locale.ROOT);
+      case NOTHING -> Names.of(heldBy);
     };
   }
 

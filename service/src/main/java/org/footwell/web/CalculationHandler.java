@@ -3,8 +3,8 @@ package org.footwell.web;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.javalin.http.Context;
 import java.util.List;
-import java.util.Locale;
 import org.footwell.calculation.Answer;
+import org.footwell.calculation.Names;
 
 /** {@code /v1/{calculation}}: read, compute, render. */
 final class CalculationHandler {
@@ -91,7 +91,7 @@ final class CalculationHandler {
   /** What an answer without an envelope would not tell. */
   private static <R extends Record> void describe(
       Context ctx, Endpoint<?, R> endpoint, Answer<R> answer, Format format) {
-    ctx.res().setHeader("Footwell-Verdict", answer.verdict().name().toLowerCase(Locale.ROOT));
+    ctx.res().setHeader("Footwell-Verdict", Names.of(answer.verdict()));
     if (endpoint.formats().view(format) != null) {
       // A view such as setup_csv is a file that ends in csv.
       int ending = format.name().lastIndexOf('_') + 1;

@@ -3,7 +3,7 @@ package org.footwell.web;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.Locale;
+import org.footwell.calculation.Names;
 import org.footwell.calculation.Row;
 
 /**
@@ -76,7 +76,7 @@ final class CsvText {
     } else if (value instanceof BigDecimal money) {
       plain(money.toPlainString());
     } else if (value instanceof Enum<?> constant) {
-      plain(constant.name().toLowerCase(Locale.ROOT));
+      plain(Names.of(constant));
     } else {
       plain(value == null ? "" : value.toString());
     }
