@@ -31,8 +31,11 @@ public record Oval(
 
   private static final int MOST_HALVINGS = 200;
 
-  /** Nearer to the long axis than this share of the short one counts as on it. */
-  private static final double ON_AXIS = 1e-9;
+  /**
+   * Nearer to the long axis than this share of the short one counts as on it: halving loses as many
+   * digits there as the point is near.
+   */
+  private static final double ON_AXIS = 1e-8;
 
   /** A circle. */
   public static Oval round(double diameterMm) {
