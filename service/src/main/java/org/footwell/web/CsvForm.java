@@ -12,9 +12,6 @@ record CsvForm(char separator, List<String> columns) {
   /** Options of a query that are its business. */
   static final List<String> OPTIONS = List.of("columns", "separator");
 
-  /** Commas, and every figure of the result. */
-  static final CsvForm STANDARD = new CsvForm(',', null);
-
   static CsvForm of(Query query) {
     String columns = query.option("columns");
     return new CsvForm(

@@ -1,11 +1,10 @@
 package org.footwell.web;
 
-import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 
 /** Input that ends with an error when one row of it grows too large. */
-final class RowLimit extends FilterInputStream {
+final class RowLimit extends CountedInput {
 
   /** What a reader may have fetched of the next row already. */
   private static final int AHEAD = 8_192;
@@ -28,21 +27,8 @@ final class RowLimit extends FilterInputStream {
   }
 
   @Override
-  public int read() throws IOException {
-    int b = super.read();
-    count(b < 0 ? 0 : 1);
-    return b;
-  }
-
-  @Override
-  public int read(byte[] into, int offset, int length) throws IOException {
-    int n = super.read(into, offset, length);
-    count(n);
-    return n;
-  }
-
-  private void count(int n) throws Passed {
-    sinceRow += Math.max(0, n);
+  void count(int bytes) throws Passed {
+    sinceRow += bytes;
     if (sinceRow > (long) most + AHEAD) {
       throw new Passed();
     }
