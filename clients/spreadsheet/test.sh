@@ -28,4 +28,4 @@ done
 export FOOTWELL_URL=http://127.0.0.1:$port
 
 node --test --test-reporter=spec test/
-test/workbook_test.py
+PYTHONPATH=. /usr/bin/python3 -m unittest discover --verbose --start-directory test --pattern '*_test.py'

@@ -1,0 +1,92 @@
+"""The files of the workbooks, and what the build does when the contract changes."""
+import copy
+import re
+import tempfile
+import unittest
+import zipfile
+from pathlib import Path
+from xml.etree import ElementTree
+
+from build import build
+from contract import Contract, UnknownName
+from expected import SERVICE
+from opened import BOOK, CONTRACT, FOLDER
+
+
+class Files(unittest.TestCase):
+    def formulas(self):
+        with zipfile.ZipFile(FOLDER / "quoting.xlsx") as file:
+            for name in file.namelist():
+                if name.startswith("xl/worksheets/sheet"):
+                    for formula in ElementTree.fromstring(file.read(name)).iter("{http://schemas.openxmlformats.org/spreadsheetml/2006/main}f"):
+                        yield formula.text
+
+    def test_formulas_keep_to_the_limits_of_the_other_spreadsheet(self):
+        formulas = list(self.formulas())
+        self.assertGreater(len(formulas), 1000)
+        self.assertLessEqual(max(map(len, formulas)), 8192)
+        names = set()
+        for formula in formulas:
+            texts = re.findall(r'"((?:[^"]|"")*)"', formula)
+            self.assertTrue(all(len(text) <= 255 for text in texts), formula)
+            names |= set(re.findall(r"([A-Za-z_.]*[A-Z0-9]+)\(", re.sub(r'"(?:[^"]|"")*"', "", formula)))
+        self.assertEqual({"_xlfn.WEBSERVICE", "_xlfn.NUMBERVALUE", "_xlfn.ENCODEURL", "AND", "CHAR", "COUNTA", "COUNTIF", "FIND", "IF",
+                          "IFERROR", "INDEX", "ISNUMBER", "LEFT", "LEN", "MATCH", "MID", "NOT", "OR", "REPT", "RIGHT", "SQRT", "SUBSTITUTE",
+                          "SUM", "SUMPRODUCT", "TRIM"}, names)
+
+    def test_parts_are_well_formed(self):
+        for kind in ("ods", "xlsx"):
+            with zipfile.ZipFile(FOLDER / f"quoting.{kind}") as file:
+                for name in file.namelist():
+                    if name.endswith((".xml", ".rels")):
+                        ElementTree.fromstring(file.read(name))
+        with zipfile.ZipFile(FOLDER / "quoting.ods") as file:
+            self.assertEqual(("mimetype", zipfile.ZIP_STORED), (file.infolist()[0].filename, file.infolist()[0].compress_type))
+
+    def test_two_builds_are_the_same_questions(self):
+        again = build(FOLDER / "again", CONTRACT, SERVICE)
+        self.assertEqual({k: c.value for k, c in BOOK.calls.cells.items()}, {k: c.value for k, c in again.calls.cells.items()})
+
+
+class FollowingTheContract(unittest.TestCase):
+    def changed(self):
+        contract = Contract.__new__(Contract)
+        contract.document = copy.deepcopy(CONTRACT.document)
+        return contract
+
+    def refused(self, contract, message):
+        with tempfile.TemporaryDirectory() as folder, self.assertRaisesRegex(UnknownName, message):
+            build(Path(folder), contract)
+
+    def test_a_renamed_parameter_ends_the_build(self):
+        contract = self.changed()
+        contract.parameter("rail-match", "ratings.basis")["name"] = "ratings.kind"
+        self.refused(contract, "rail-match has no parameter ratings.basis")
+
+    def test_a_renamed_figure_ends_the_build(self):
+        contract = self.changed()
+        properties = contract.document["components"]["schemas"]["SoundLevelResult"]["properties"]
+        properties["sound_level_db_spl"] = properties.pop("level_db_spl")
+        self.refused(contract, "the result of sound-level has no level_db_spl")
+
+    def test_a_figure_that_a_search_could_mistake_ends_the_build(self):
+        contract = self.changed()
+        properties = contract.document["components"]["schemas"]["WiringLoadResultCoilShare"]["properties"]
+        properties["load_with_cable_ohm"] = {"type": "number"}
+        self.refused(contract, "load_with_cable_ohm stands at several places of wiring-load")
+
+    def test_a_renamed_list_ends_the_build(self):
+        contract = self.changed()
+        properties = contract.document["components"]["schemas"]["SoundLevelResult"]["properties"]
+        properties["bounds"] = properties.pop("limits")
+        self.refused(contract, "the result of sound-level has no limits")
+
+    def test_a_moved_address_ends_the_build(self):
+        contract = self.changed()
+        del contract.document["paths"]["/health/ready"]
+        self.refused(contract, "the contract has no GET /health/ready")
+
+    def test_a_value_that_is_no_longer_allowed_ends_the_build(self):
+        contract = self.changed()
+        contract.parameter("sound-level", "addition")["schema"]["enum"] = ["in_phase", "apart"]
+        self.refused(contract, "addition of sound-level cannot be coherent")

@@ -1,0 +1,144 @@
+"""What a person sees of the workbooks: no text is cut, pages and choices are as they should be."""
+import re
+
+import layout
+from comparison import FIRST_FIGURE
+from expected import DEMO
+from opened import BOOK, CONTRACT, FOLDER, Opened
+from sheets import VERDICTS
+
+
+class Looks(Opened):
+    def height(self, cell, width):
+        """What the text of a cell would need in a column of this width."""
+        sheets = self.book.document.Sheets
+        if not sheets.hasByName("Measure"):
+            sheets.insertNewByName("Measure", sheets.Count)
+        trial = sheets.getByName("Measure").getCellByPosition(0, 0)
+        trial.Columns.getByIndex(0).Width = width
+        trial.String, trial.IsTextWrapped = cell.String, True
+        for look in ("CharHeight", "CharWeight", "CharFontName", "ParaTopMargin", "ParaBottomMargin", "ParaLeftMargin", "ParaRightMargin"):
+            setattr(trial, look, getattr(cell, look))
+        trial.Rows.getByIndex(0).OptimalHeight = True
+        return trial.Rows.getByIndex(0).Height
+
+    def fits(self, ref, rows=1, end=None):
+        cell = self.book.cell(ref)
+        sheet, place = cell.Spreadsheet, cell.CellAddress
+        width = sum(sheet.Columns.getByIndex(column).Width for column in range(place.Column, end or place.Column + 1))
+        height = sum(sheet.Rows.getByIndex(place.Row + row).Height for row in range(rows))
+        if cell.String and (cell.String, width, height) not in self.measured:
+            self.measured.add((cell.String, width, height))
+            self.assertLessEqual(self.height(cell, width), height, f"{ref}: {cell.String}")
+
+    def test_no_text_is_cut(self):
+        for kind in ("ods", "xlsx"):
+            with self.subTest(kind):
+                self.open(kind, "en-US")
+                self.measured = set()
+                self.book.write(BOOK.of_channel(0, "network"), "1")
+                self.book.write(BOOK.of_channel(1, "name"), "front right, upper door panel")
+                self.book.write(BOOK.cell["maximum_delay_ms"], 0.5)
+                for key in ("rated_ohm", "level_db_spl", "continuous_power_w", "peak_power_w", "sd_cm2", "xmax_mm", "fs_hz"):
+                    self.book.write(self.part("sub 25, two coils", key), "rather more than enough")
+                self.enter(self.part("coaxial 13", "mass_g"), 9000)
+                self.assertGreaterEqual(len(self.says(0)), 4)
+                self.assertEqual(300, max(len(text) for _, _, text in self.told()))
+                for sheet, end in (("Results", len(layout.RESULTS)), ("Comparison", FIRST_FIGURE + len(layout.COMPARED_FIGURES) - 1)):
+                    self.assertLess(8, len(self.told(sheet)))
+                    for channel, level, text in BOOK.told[sheet]:
+                        self.fits(channel)
+                        self.fits(level)
+                        self.fits(text, end=end)
+                for i in range(len(DEMO["channels"])):
+                    self.fits(BOOK.figure(i, "name"))
+                    self.fits(BOOK.comparison.ref(layout.FIRST + 3 * i, 1), rows=3)
+                last = layout.FIRST + layout.CHANNELS
+                self.fits(BOOK.results.ref(last + 4, 1), end=len(layout.RESULTS))
+                self.fits(BOOK.totals.ref(int(BOOK.total.rpartition("$")[2]) + 5, 1), end=8)
+                if kind == "ods":
+                    for sheet in (BOOK.results, BOOK.comparison, BOOK.totals, BOOK.channels, BOOK.parts):
+                        for column in range(1, len(sheet.widths) + 1):
+                            self.fits(sheet.ref(layout.FIRST - 2, column))
+
+    def test_where_there_is_nothing_to_tell_the_list_says_so(self):
+        self.open("ods", "en-US")
+        for i in range(1, len(DEMO["channels"])):
+            for key in BOOK.channel_column:
+                self.book.write(BOOK.of_channel(i, key), "")
+        self.enter(BOOK.of_channel(0, "lower"), "")
+        self.assertEqual([("", "ok", "Nothing.")], self.told())
+        self.enter(BOOK.of_channel(0, "name"), "")
+        self.assertEqual([], self.told())
+
+    def test_of_more_than_there_are_rows_the_last_says_how_many(self):
+        self.open("ods", "en-US")
+        for i, channel in enumerate(DEMO["channels"] + [{**DEMO["channels"][4], "name": name} for name in ("six", "seven", "eight")]):
+            for key in BOOK.channel_column:
+                self.book.write(BOOK.of_channel(i, key), channel.get(key, ""))
+            self.book.write(BOOK.of_channel(i, "network"), "0.5")
+        self.book.recalculate()
+        lines = [line for row in range(layout.FIRST, BOOK.ready_row) for column in (7, 8)
+                 for line in (self.book.read(BOOK.calls.ref(row, column)) or "").splitlines()]
+        self.assertGreater(len(lines), layout.TOLD)
+        self.assertEqual(("", "warning", f"and {len(lines) - layout.TOLD + 1} more, to be read on the sheet Calls"), self.told()[-1])
+
+    def test_gains_have_a_plus(self):
+        for kind, locale, gain, loss in (("ods", "en-US", "+0.5 dB", "-1.5 dB"), ("ods", "de-DE", "+0,5 dB", "-1,5 dB"),
+                                         ("xlsx", "en-US", "+0.5 dB", "-1.5 dB"), ("xlsx", "de-DE", "+0,5 dB", "-1,5 dB")):
+            with self.subTest(kind, locale=locale):
+                self.open(kind, locale)
+                cell = BOOK.comparison.ref(layout.FIRST + 2, FIRST_FIGURE)
+                self.assertEqual(gain, self.book.cell(cell).String)
+                self.enter(self.part("coaxial 16", "level_db_spl"), 88.5)
+                self.assertEqual(loss, self.book.cell(cell).String)
+                self.enter(self.part("coaxial 16", "level_db_spl"), 90)
+                self.assertEqual(loss.replace("-1", "0").replace("5", "0"), self.book.cell(cell).String)
+
+    def test_pages(self):
+        for kind in ("ods", "xlsx"):
+            with self.subTest(kind):
+                self.open(kind, "en-US")
+                self.book.print(FOLDER / "pages.pdf")
+                # Two of Channels, Results and Comparison; one of Vehicle, Parts, Totals and Calls.
+                self.assertEqual(10, len(re.findall(rb"/Type\s*/Page\b", (FOLDER / "pages.pdf").read_bytes())))
+
+    def test_choices_and_explanations_come_from_the_contract(self):
+        for kind in ("ods", "xlsx"):
+            with self.subTest(kind):
+                self.open(kind, "en-US")
+                zone = self.book.cell(BOOK.of_channel(0, "zone")).Validation
+                zones = CONTRACT.choices("driver-comparison", "positions.0.zone")
+                self.assertEqual(zones, zone.getFormula1().replace('"', "").split(";"))
+                self.assertEqual(CONTRACT.help("driver-comparison", "positions.0.zone"), zone.InputMessage)
+                power = self.book.cell(self.part("coaxial 16", "continuous_power_w")).Validation
+                self.assertIn("From 0.1 to 20000", power.InputMessage)
+                for ref in (BOOK.of_channel(0, "zone"), BOOK.of_channel(0, "bridged"), BOOK.of_amplifier(0, "basis")):
+                    rule = self.book.cell(ref).Validation
+                    self.assertEqual((True, "STOP"), (rule.ShowErrorMessage, rule.ErrorAlertStyle.value))
+                    self.assertTrue(rule.ErrorMessage.startswith("Please enter one of: "), rule.ErrorMessage)
+                self.assertTrue(self.book.cell(BOOK.of_channel(0, "bridged")).Validation.InputMessage.endswith("If left out: no."))
+                network = self.book.cell(BOOK.of_channel(0, "network")).Validation.InputMessage
+                self.assertLessEqual(len(network), 255 if kind == "xlsx" else 1000)
+                parts = self.book.cell(BOOK.of_channel(0, "new")).Validation
+                self.assertFalse(parts.ShowErrorMessage)  # the part may be entered later
+                self.assertRegex(parts.getFormula1(), r"^\$?Parts\.\$A\$6:\$A\$21$")
+
+    def test_headings_stay_and_helpers_are_hidden(self):
+        for kind in ("ods", "xlsx"):
+            with self.subTest(kind):
+                self.open(kind, "en-US")
+                shown = [name for name in self.book.document.Sheets.ElementNames if self.book.document.Sheets.getByName(name).IsVisible]
+                self.assertEqual(["Vehicle", "Channels", "Parts", "Results", "Comparison", "Totals", "Calls"], shown)
+                view = self.book.document.CurrentController
+                for name, frozen in (("Vehicle", False), ("Channels", True), ("Results", True), ("Totals", True)):
+                    view.setActiveSheet(self.book.document.Sheets.getByName(name))
+                    self.assertEqual(frozen, view.hasFrozenPanes(), name)
+
+    def test_a_verdict_has_its_colour(self):
+        for kind in ("ods", "xlsx"):
+            with self.subTest(kind):
+                self.open(kind, "en-US")
+                cell = self.book.cell(BOOK.verdict)
+                conditions = [cell.ConditionalFormat.getByIndex(n).getFormula1() for n in range(cell.ConditionalFormat.Count)]
+                self.assertEqual([f'"{verdict}"' for verdict in VERDICTS], conditions)
