@@ -5,6 +5,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.function.Consumer;
 import org.footwell.calculation.Brief;
 import org.footwell.calculation.Row;
 import org.footwell.calculation.RowReader;
@@ -26,8 +29,10 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
   private final CsvHeader header;
   private final RowReader<Q> reader;
 
-  /** Every worker has a text of its own, and goes on with it in the next piece. */
-  private final ThreadLocal<CsvText> texts;
+  private final char separator;
+
+  /** Texts that are written, for the next pieces: as many as there are workers on this batch. */
+  private final Queue<CsvText> idle = new ConcurrentLinkedQueue<>();
 
   private List<CsvRow> piece = new ArrayList<>(PIECE_ROWS);
   private int characters;
@@ -42,8 +47,8 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
       throws IOException {
     this.endpoint = endpoint;
     this.input = input;
-    this.rows = new CsvRows(input, form.separator(), rowCharacters);
-    this.texts = ThreadLocal.withInitial(() -> new CsvText(form.separator()));
+    this.separator = form.separator();
+    this.rows = new CsvRows(input, separator, rowCharacters);
     this.header = new CsvHeader(names(), form, endpoint);
     this.reader = endpoint.request().rows(header.paths());
   }
@@ -66,12 +71,7 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
 
   /** Answers every row. */
   void answer(Pipeline pipeline) throws IOException {
-    pipeline.add(
-        () -> {
-          CsvText text = texts.get();
-          text.row(header.answered());
-          return text.take();
-        });
+    pipeline.add(() -> written(text -> text.row(header.answered())));
     input.beforeWaiting(
         () -> {
           endPiece(pipeline);
@@ -84,7 +84,7 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
       endPiece(pipeline);
     } catch (CsvRows.Broken broken) {
       endPiece(pipeline);
-      pipeline.add(() -> brokenOff(broken));
+      pipeline.add(() -> written(text -> brokenOff(broken, text)));
     }
     pipeline.flush();
   }
@@ -102,12 +102,20 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
       List<CsvRow> whole = piece;
       piece = new ArrayList<>(PIECE_ROWS);
       characters = 0;
-      pipeline.add(() -> answered(whole));
+      pipeline.add(() -> written(text -> answer(whole, text)));
     }
   }
 
-  private byte[] answered(List<CsvRow> whole) {
-    CsvText text = texts.get();
+  private byte[] written(Consumer<CsvText> piece) {
+    CsvText next = idle.poll();
+    CsvText text = next == null ? new CsvText(separator) : next;
+    piece.accept(text);
+    byte[] bytes = text.take();
+    idle.add(text);
+    return bytes;
+  }
+
+  private void answer(List<CsvRow> whole, CsvText text) {
     for (CsvRow row : whole) {
       text.cells(row, header.size());
       int place = text.place();
@@ -120,7 +128,6 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
       }
       text.endRow();
     }
-    return text.take();
   }
 
   private void answer(Row cells, CsvText text) {
@@ -147,12 +154,10 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
   }
 
   /** The last row of a CSV that cannot be read further: only its error is filled in. */
-  private byte[] brokenOff(CsvRows.Broken broken) {
-    CsvText text = texts.get();
+  private void brokenOff(CsvRows.Broken broken, CsvText text) {
     text.blanks(header.size() + header.appendedCount() - 1);
     text.value(broken.getMessage());
     text.endRow();
-    return text.take();
   }
 
   private Map<String, Object> tree(Row cells) {

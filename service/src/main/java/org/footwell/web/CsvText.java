@@ -8,8 +8,8 @@ import org.footwell.calculation.Row;
 
 /**
  * Writes CSV: a cell stands in quotes only where it must, a row ends with a line feed. A library
- * that takes rows of texts would look at every character of every number once more. Confined to one
- * thread.
+ * that takes rows of texts would look at every character of every number once more. Used by one
+ * thread at a time.
  */
 final class CsvText {
 

@@ -5,7 +5,7 @@ import com.fasterxml.jackson.core.io.NumberOutput;
 /**
  * Numbers as texts, to all their digits. In a table many stand again and again, and finding the
  * digits is the dearest part of writing them: each keeps its text until another takes its place.
- * Confined to one thread.
+ * Used by one thread at a time.
  */
 final class NumberTexts {
 
