@@ -9,7 +9,10 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import org.eclipse.jetty.http.HttpField;
 
 /** Reading bodies within their limit and writing answers straight, with their length. */
 final class Exchange {
@@ -29,7 +32,7 @@ final class Exchange {
    */
   static byte[] jsonBody(Context ctx, int most) {
     HttpServletRequest request = ctx.req();
-    String type = mediaType(request.getContentType());
+    String type = mediaType(contentType(request));
     if (!type.equals("application/json")) {
       throw ProblemException.of(
           ProblemType.WRONG_CONTENT_TYPE,
@@ -61,12 +64,25 @@ final class Exchange {
       throw ProblemException.of(
           ProblemType.WRONG_CONTENT_TYPE, "Send the body as it is, not as " + coding + ".");
     }
-    String charset = request.getCharacterEncoding();
-    if (charset != null && !PLAIN.contains(charset.toLowerCase(Locale.ROOT))) {
+    String charset = charset(contentType(request));
+    if (!PLAIN.contains(charset)) {
       throw ProblemException.of(
           ProblemType.WRONG_CONTENT_TYPE,
-          "Send the body in UTF-8, not in " + charset.toLowerCase(Locale.ROOT) + ".");
+          charset.isEmpty()
+              ? "Send the body in UTF-8; the charset in Content-Type is empty."
+              : "Send the body in UTF-8, not in " + charset + ".");
     }
+  }
+
+  /**
+   * The encoding of letters that a Content-Type header names, in lower case; UTF-8 where it names
+   * none.
+   */
+  private static String charset(String contentType) {
+    Map<String, String> parameters = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+    HttpField.getValueParameters(contentType, parameters);
+    String charset = parameters.getOrDefault("charset", "utf-8");
+    return charset == null ? "" : charset.strip().toLowerCase(Locale.ROOT);
   }
 
   static ProblemException tooLarge(int most) {
@@ -108,6 +124,11 @@ final class Exchange {
     boolean announced =
         request.getContentLengthLong() > 0 || request.getHeader("Transfer-Encoding") != null;
     return announced && !request.getInputStream().isFinished();
+  }
+
+  /** The header Content-Type as it came: the server's own reading fails on charsets unknown to it. */
+  static String contentType(HttpServletRequest request) {
+    return request.getHeader("Content-Type");
   }
 
   /** The media type of a Content-Type header without parameters, in lower case. */
