@@ -1,7 +1,6 @@
 package org.footwell.web;
 
 import io.javalin.http.Context;
-import jakarta.servlet.ServletInputStream;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
@@ -12,7 +11,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
 import org.eclipse.jetty.http.HttpField;
+import org.eclipse.jetty.io.Content;
+import org.eclipse.jetty.server.Request;
 
 /** Reading bodies within their limit and writing answers straight, with their length. */
 final class Exchange {
@@ -96,20 +98,21 @@ final class Exchange {
    */
   static void linger(Context ctx) {
     try {
-      if (!unread(ctx.req())) {
-        return;
-      }
       ctx.res().flushBuffer();
-      ServletInputStream in = ctx.req().getInputStream();
+      Request body = ServletContextRequest.getServletContextRequest(ctx.req());
       long end = System.nanoTime() + LONGEST_LINGER.toNanos();
       int quiet = 0;
-      while (quiet < LINGER_ROUNDS && !in.isFinished() && System.nanoTime() - end < 0) {
-        if (in.available() > 0) {
-          quiet = 0;
-          in.skip(in.available());
-        } else {
+      while (quiet < LINGER_ROUNDS && System.nanoTime() - end < 0) {
+        Content.Chunk chunk = body.read();
+        if (chunk == null) {
           quiet++;
           Thread.sleep(LINGER_MS);
+        } else if (chunk.isLast() || Content.Chunk.isFailure(chunk)) {
+          chunk.release();
+          return;
+        } else {
+          quiet = 0;
+          chunk.release();
         }
       }
     } catch (IOException goneAlready) {
@@ -117,13 +120,6 @@ final class Exchange {
     } catch (InterruptedException stopping) {
       Thread.currentThread().interrupt();
     }
-  }
-
-  /** Whether a body was announced whose end has not been read. */
-  private static boolean unread(HttpServletRequest request) throws IOException {
-    boolean announced =
-        request.getContentLengthLong() > 0 || request.getHeader("Transfer-Encoding") != null;
-    return announced && !request.getInputStream().isFinished();
   }
 
   /** The header Content-Type as it came: the server's own reading fails on charsets unknown to it. */
