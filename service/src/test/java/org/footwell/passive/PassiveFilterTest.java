@@ -40,10 +40,21 @@ class PassiveFilterTest {
     ImpedanceBox box;
     PreferredSeries series;
     CurveFrequencies frequencies;
+    Double amplifierMinimumOhm;
 
     PassiveFilterRequest request() {
       return new PassiveFilterRequest(
-          loadOhm, highPass, lowPass, padDb, powerW, compensate, driver, box, series, frequencies);
+          loadOhm,
+          highPass,
+          lowPass,
+          padDb,
+          powerW,
+          compensate,
+          driver,
+          box,
+          series,
+          frequencies,
+          amplifierMinimumOhm);
     }
 
     Answer<PassiveFilterResult> answer() {
