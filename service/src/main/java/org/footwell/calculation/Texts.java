@@ -59,7 +59,10 @@ public final class Texts {
               && argument instanceof Double difference
               && Math.abs(difference) < NO_DIFFERENCE;
       boolean held = HELD.contains(placeholder.group(1));
-      String words = argument == null ? placeholder.group() : nothing ? "0" : forPeople(argument, held ? digits : DIGITS);
+      String words =
+          argument == null
+              ? placeholder.group()
+              : nothing ? "0" : forPeople(argument, held ? digits : DIGITS);
       placeholder.appendReplacement(sentence, Matcher.quoteReplacement(words));
     }
     return placeholder.appendTail(sentence).toString();

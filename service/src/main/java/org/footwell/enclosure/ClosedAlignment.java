@@ -52,7 +52,8 @@ record ClosedAlignment(
 
   /** Total Q whose response peaks by a ripple in dB, 0 or more. */
   static final Formula.Of1 QTC_FOR_RIPPLE =
-      Formula.of("qtc", "p·√((1 + √(1 − 1/p²))/2), p = 10^(ripple/20)", "", ThieleSmall.SMALL_CLOSED)
+      Formula.of(
+              "qtc", "p·√((1 + √(1 − 1/p²))/2), p = 10^(ripple/20)", "", ThieleSmall.SMALL_CLOSED)
           .with(
               "ripple",
               ripple -> {
@@ -82,8 +83,7 @@ record ClosedAlignment(
       double alpha = run.apply(ThieleSmall.COMPLIANCE_RATIO, driver.vasL(), apparent);
       return of(driver, qes, qts, box.volumeL(), alpha, loss, run);
     }
-    double wanted =
-        box.qtc() == null ? run.apply(QTC_FOR_RIPPLE, box.rippleDb()) : box.qtc();
+    double wanted = box.qtc() == null ? run.apply(QTC_FOR_RIPPLE, box.rippleDb()) : box.qtc();
     if (!(alphaFor(wanted, qts, loss) > 0)) {
       run.refuse(QTC_UNREACHABLE).at(box.pointer()).given(wanted).allowed(reachable(qts, loss));
       throw run.refused();

@@ -88,9 +88,7 @@ public record ClosedBoxRequest(
           @DecimalMin("0.05")
           @DecimalMax("10000")
           Double volumeL,
-      @Schema(
-              description =
-                  "Total Q wanted in the box. Exactly one of volume_l, qtc and ripple_db")
+      @Schema(description = "Total Q wanted in the box. Exactly one of volume_l, qtc and ripple_db")
           @DecimalMin("0.2")
           @DecimalMax("5")
           Double qtc,

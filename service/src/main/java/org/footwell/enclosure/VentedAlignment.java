@@ -40,7 +40,8 @@ final class VentedAlignment {
       Formula.of("volume_l", "vas/alpha", "l", ThieleSmall.SMALL_VENTED)
           .with("vas", "alpha", (vas, alpha) -> vas / alpha);
   private static final Formula.Of2 TUNING =
-      Formula.of("fb_hz", "h·fs", "Hz", ThieleSmall.SMALL_VENTED).with("h", "fs", (h, fs) -> h * fs);
+      Formula.of("fb_hz", "h·fs", "Hz", ThieleSmall.SMALL_VENTED)
+          .with("h", "fs", (h, fs) -> h * fs);
 
   /** Ends and steps of the way along the filters: qts of about 0.04 at one, 4 dB of ripple at the other. */
   private static final double FROM = -3;

@@ -145,7 +145,8 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
       levelDba = level + spectrum.differenceDb(FrequencyWeighting.A);
       levelDbc = level + spectrum.differenceDb(FrequencyWeighting.C);
     }
-    Double peakDbc = levelDbc == null ? null : Double.valueOf(run.apply(PEAK_C, levelDbc, q.crestFactorDb()));
+    Double peakDbc =
+        levelDbc == null ? null : Double.valueOf(run.apply(PEAK_C, levelDbc, q.crestFactorDb()));
     return new SoundLevelResult(
         level,
         peak,

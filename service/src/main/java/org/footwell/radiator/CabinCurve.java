@@ -21,9 +21,7 @@ public final class CabinCurve {
     List<TransferPoint> points = measured ? cabin.transfer() : List.of();
     corner = measured ? 0 : CabinGain.CORNER.at(c, cabin.lengthM());
     pressureCorner =
-        cabin.volumeM3() == null
-            ? null
-            : (Double) CabinGain.VOLUME_CORNER.at(c, cabin.volumeM3());
+        cabin.volumeM3() == null ? null : (Double) CabinGain.VOLUME_CORNER.at(c, cabin.volumeM3());
     cap = cabin.gainCapDb();
     logarithms = points.stream().mapToDouble(p -> Math.log(p.frequencyHz())).toArray();
     gains = points.stream().mapToDouble(TransferPoint::gainDb).toArray();

@@ -37,8 +37,7 @@ final class Target {
   private Double between(double frequency) {
     TargetPoint first = points.get(0);
     TargetPoint last = points.get(points.size() - 1);
-    if (frequency < hz(first) * (1 - SLACK)
-        || frequency > hz(last) * (1 + SLACK)) {
+    if (frequency < hz(first) * (1 - SLACK) || frequency > hz(last) * (1 + SLACK)) {
       return null;
     }
     int above = 1;

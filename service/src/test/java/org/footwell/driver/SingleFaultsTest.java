@@ -38,8 +38,7 @@ class SingleFaultsTest {
     List<Planted> all = new ArrayList<>();
     for (Row clean : CatalogueSample.rows(2000, seed)) {
       for (Figure figure : Figure.ALL) {
-        String column =
-            figure == Figure.LEVEL ? "sensitivity.level_db_spl" : figure.field;
+        String column = figure == Figure.LEVEL ? "sensitivity.level_db_spl" : figure.field;
         if (clean.fault() == null && clean.cells().containsKey(column) && all.size() < COUNT) {
           all.add(new Planted(spoilt(clean, column, random), figure.field));
         }
@@ -53,7 +52,9 @@ class SingleFaultsTest {
     double right = Double.parseDouble(cells.get(column));
     boolean decibels = column.startsWith("sensitivity");
     double by =
-        decibels ? DECIBELS[random.nextInt(DECIBELS.length)] : FACTORS[random.nextInt(FACTORS.length)];
+        decibels
+            ? DECIBELS[random.nextInt(DECIBELS.length)]
+            : FACTORS[random.nextInt(FACTORS.length)];
     cells.put(
         column,
         decibels

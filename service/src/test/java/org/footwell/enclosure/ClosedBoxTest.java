@@ -17,9 +17,9 @@ import org.footwell.lowend.BoxLimits;
 import org.footwell.lowend.BoxPoint;
 import org.footwell.lowend.BoxPoint.Limit;
 import org.footwell.parts.Filter;
+import org.footwell.physics.CabinGain;
 import org.footwell.radiator.CabinResponse;
 import org.footwell.radiator.CabinResponse.TransferPoint;
-import org.footwell.physics.CabinGain;
 import org.junit.jupiter.api.Test;
 
 class ClosedBoxTest {
@@ -281,10 +281,7 @@ class ClosedBoxTest {
     BoxDraft draft = hand().at(10, 40, 1000);
     draft.cabin =
         new CabinResponse(
-            null,
-            null,
-            List.of(new TransferPoint(20.0, 12.0), new TransferPoint(80.0, 2.0)),
-            null);
+            null, null, List.of(new TransferPoint(20.0, 12.0), new TransferPoint(80.0, 2.0)), null);
     Answer<ClosedBoxResult> answer = draft.closedAnswer();
     List<BoxPoint> points = answer.result().points();
     assertEquals(12, points.get(0).cabinGainDb(), 1e-12);
@@ -470,7 +467,8 @@ class ClosedBoxTest {
     ClosedBoxRequest both =
         new ClosedBoxRequest(
             draft.driver(),
-            new ClosedBoxRequest.ClosedVolume(10.0, 0.7, null, null, null, null, null, null, null, null),
+            new ClosedBoxRequest.ClosedVolume(
+                10.0, 0.7, null, null, null, null, null, null, null, null),
             new LeakyBaffle(60.0, 1.0, null),
             1.0,
             1.0,
