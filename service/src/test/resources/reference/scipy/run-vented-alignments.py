@@ -16,6 +16,10 @@ from scipy import optimize, signal
 def highpass(name):
     if name == "butterworth":
         poles = signal.butter(4, 1, "highpass", analog=True, output="zpk")[1]
+    elif name.startswith("quasi"):
+        # |G|^2 = y^8 / (y^8 + c y^2 + 1), y^2 = -s^2; the stable half of its poles.
+        roots = np.roots([1, 0, 0, 0, 0, 0, -float(name.split("-")[1]), 0, 1])
+        poles = roots[roots.real < 0]
     elif name == "bessel":
         poles = signal.bessel(4, 1, "highpass", analog=True, output="zpk", norm="phase")[1]
     else:
@@ -66,13 +70,13 @@ def peak(poles):
     return -found.fun if found.fun < -1e-9 else 0.0
 
 
-print(f"""# title: Drivers and vented boxes that make Butterworth, Bessel and Chebyshev filters of order four
-# source: SciPy {scipy.__version__}, scipy.signal.butter, bessel and cheby1 for the poles, scipy.optimize.fsolve for driver and box
+print(f"""# title: Drivers and vented boxes that make Butterworth, Bessel, Chebyshev and quasi-Butterworth filters of order four
+# source: SciPy {scipy.__version__}, scipy.signal.butter, bessel and cheby1 and numpy.roots for the poles, scipy.optimize.fsolve for driver and box
 # edition: script scipy/run-vented-alignments.py, which gives the equations; ql 100000 stands for none; delays are times the driver's resonance
 # typed: not typed
 # confirmed: the Butterworth rows round to Thiele's lossless B4 (0.383, 1.414, 1) and to Small's with QL 7 (0.405, 1.061, 1)
 filter,ql,qts,alpha,h,f3_over_fs,f10_over_fs,peak_db,x1,delay1,x2,delay2""")
-for name in ["butterworth", "bessel", "chebyshev-0.2", "chebyshev-1.0"]:
+for name in ["butterworth", "bessel", "chebyshev-0.2", "chebyshev-1.0", "quasi-1", "quasi-4"]:
     for ql in [100000, 7]:
         unit = highpass(name)
         qts, alpha, h, w = solve(unit, ql)
