@@ -71,8 +71,8 @@ class ScientificTablesIT {
     List<String> now = lines(written.resolve(table));
     assertEquals(committed.size(), now.size(), "rows");
     for (int i = 0; i < now.size(); i++) {
-      String[] expected = committed.get(i).split("[, ]");
-      String[] actual = now.get(i).split("[, ]");
+      String[] expected = committed.get(i).split("[, ]", -1);
+      String[] actual = now.get(i).split("[, ]", -1);
       assertEquals(expected.length, actual.length, "cells of row " + i);
       for (int k = 0; k < actual.length; k++) {
         String place = "row " + i + ", value " + k;
@@ -99,7 +99,7 @@ class ScientificTablesIT {
   }
 
   private static double lastDigit(String number) {
-    String[] parts = number.toLowerCase(Locale.ROOT).split("e");
+    String[] parts = number.toLowerCase(Locale.ROOT).split("e", -1);
     int point = parts[0].indexOf('.');
     int decimals = point < 0 ? 0 : parts[0].length() - point - 1;
     return Math.pow(10, (parts.length > 1 ? Integer.parseInt(parts[1]) : 0) - decimals);
