@@ -14,11 +14,13 @@ import java.util.TreeMap;
 import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
 import org.eclipse.jetty.http.HttpField;
 import org.eclipse.jetty.io.Content;
+import org.eclipse.jetty.io.EndPoint;
 import org.eclipse.jetty.server.Request;
 
 /** Reading bodies within their limit and writing answers straight, with their length. */
 final class Exchange {
 
+  private static final Duration LONGEST_SILENCE = Duration.ofSeconds(5);
   private static final Duration LONGEST_LINGER = Duration.ofSeconds(2);
   private static final int LINGER_ROUNDS = 10;
   private static final long LINGER_MS = 20;
@@ -45,15 +47,36 @@ final class Exchange {
     if (request.getContentLengthLong() > most) {
       throw tooLarge(most);
     }
-    try (InputStream in = request.getInputStream()) {
-      byte[] body = in.readNBytes(most + 1);
-      if (body.length > most) {
-        throw tooLarge(most);
-      }
-      return body;
-    } catch (IOException brokenOff) {
-      throw ProblemException.of(ProblemType.UNREADABLE, "The body breaks off.");
+    byte[] body = inTime(request, most + 1);
+    if (body.length > most) {
+      throw tooLarge(most);
     }
+    return body;
+  }
+
+  /** The bytes of a body up to so many; a caller that stops sending is not waited for long. */
+  private static byte[] inTime(HttpServletRequest request, int most) {
+    EndPoint connection = connection(request);
+    long usual = connection.getIdleTimeout();
+    connection.setIdleTimeout(LONGEST_SILENCE.toMillis());
+    try (InputStream in = request.getInputStream()) {
+      return in.readNBytes(most);
+    } catch (IOException brokenOff) {
+      throw ProblemException.of(
+          ProblemType.UNREADABLE,
+          "The body breaks off: it is shorter than stated, or nothing more of it came for "
+              + LONGEST_SILENCE.toSeconds()
+              + " seconds.");
+    } finally {
+      connection.setIdleTimeout(usual);
+    }
+  }
+
+  static EndPoint connection(HttpServletRequest request) {
+    return ServletContextRequest.getServletContextRequest(request)
+        .getConnectionMetaData()
+        .getConnection()
+        .getEndPoint();
   }
 
   /**

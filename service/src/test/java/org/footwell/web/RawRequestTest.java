@@ -206,6 +206,36 @@ class RawRequestTest {
   }
 
   @Test
+  void aBodyThatIsShorterThanStatedIsToldInSeconds() throws IOException {
+    long begin = System.nanoTime();
+    try (RawConnection connection = new RawConnection()) {
+      connection.send(
+          "POST " + PATH + " HTTP/1.1\r\nHost: localhost\r\n" + JSON + "Content-Length: 50\r\n\r\n{");
+      Refusal refusal = problem(connection.readUntil("}"), 400);
+      assertEquals(
+          "The body breaks off: it is shorter than stated, or nothing more of it came for 5 seconds.",
+          refusal.detail());
+    }
+    long took = (System.nanoTime() - begin) / 1_000_000;
+    assertTrue(took < 10_000, () -> "it took " + took + " ms");
+  }
+
+  /** While a caller waits for leave to send its body, the answer must not wait for the body. */
+  @Test
+  void aCallerThatAsksBeforeItSendsIsRefusedAtOnce() throws IOException {
+    try (RawConnection connection = new RawConnection()) {
+      connection.send(
+          "POST "
+              + PATH
+              + " HTTP/1.1\r\nHost: localhost\r\nContent-Type: text/plain\r\n"
+              + "Expect: 100-continue\r\nContent-Length: 50\r\n\r\n");
+      String answer = connection.readUntil("}");
+      assertTrue(answer.startsWith("HTTP/1.1 415 "), answer);
+      assertFalse(answer.contains("HTTP/1.1 100"), answer);
+    }
+  }
+
+  @Test
   void anUnknownMethodIsToldWithThoseAllowed() {
     String answer = RawConnection.answer("BREW " + PATH + REST);
     problem(answer, 405);
