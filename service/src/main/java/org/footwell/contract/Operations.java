@@ -192,7 +192,9 @@ final class Operations {
             card,
             card.id() + "-batch",
             " Many requests, row by row, in constant memory and in order; a faulty row carries its"
-                + " own problem and never stops the rest. CSV columns are dotted field names,"
+                + " own problem and never stops the rest. Of faults of one kind, the same codes at the"
+                + " same fields, the first 1,000 are told in full, the others by the line of the first."
+                + " CSV columns are dotted field names,"
                 + " others pass through, and empty lines are skipped. Above 2 MiB, or without a"
                 + " Content-Length, the caller has to read while it sends.")
         .parameters(parameters)

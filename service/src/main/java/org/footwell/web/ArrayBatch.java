@@ -7,12 +7,17 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.util.List;
 
 /** A batch of one JSON array of requests, answered by one array. */
 final class ArrayBatch implements AutoCloseable {
 
   /** Only cuts the array into its entries: what an entry holds is judged when it is answered. */
   private static final JsonFactory CUTTER = new JsonFactory();
+
+  private static final byte[] OPEN = {'['};
+  private static final byte[] COMMA = {','};
+  private static final byte[] CLOSE = {']'};
 
   private final Endpoint<?, ?> endpoint;
   private final AnnouncedInput input;
@@ -52,7 +57,7 @@ final class ArrayBatch implements AutoCloseable {
    */
   void answer(Pipeline pipeline) throws IOException {
     input.beforeWaiting(pipeline::flush);
-    pipeline.add(() -> Rendering.utf8("["));
+    pipeline.add(() -> List.of(Part.of(OPEN)));
     try {
       while (parser.nextToken() != JsonToken.END_ARRAY) {
         byte[] entry = entry();
@@ -68,7 +73,7 @@ final class ArrayBatch implements AutoCloseable {
     } catch (RowLimit.Passed passed) {
       brokenOff(pipeline, ProblemType.TOO_LARGE, "An entry is larger than " + most + " bytes.");
     }
-    pipeline.add(() -> Rendering.utf8("]"));
+    pipeline.add(() -> List.of(Part.of(CLOSE)));
     pipeline.flush();
   }
 
@@ -82,7 +87,7 @@ final class ArrayBatch implements AutoCloseable {
 
   private void brokenOff(Pipeline pipeline, ProblemType type, String why) throws IOException {
     long number = entries + 1;
-    byte[] problem =
+    Part problem =
         BatchRow.problem(
             ProblemException.of(
                 type,
@@ -93,14 +98,8 @@ final class ArrayBatch implements AutoCloseable {
     pipeline.add(() -> following(number, problem));
   }
 
-  private static byte[] following(long number, byte[] entry) {
-    if (number == 1) {
-      return entry;
-    }
-    byte[] withComma = new byte[entry.length + 1];
-    withComma[0] = ',';
-    System.arraycopy(entry, 0, withComma, 1, entry.length);
-    return withComma;
+  private static List<Part> following(long number, Part entry) {
+    return number == 1 ? List.of(entry) : List.of(Part.of(COMMA), entry);
   }
 
   @Override

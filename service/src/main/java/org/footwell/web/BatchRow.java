@@ -5,15 +5,16 @@ final class BatchRow {
 
   private BatchRow() {}
 
-  static <R extends Record> byte[] answer(Endpoint<?, R> endpoint, byte[] json, long number) {
+  static <R extends Record> Part answer(Endpoint<?, R> endpoint, byte[] json, long number) {
     try {
-      return endpoint.json(endpoint.answer(json, false));
+      return Part.of(endpoint.json(endpoint.answer(json, false)));
     } catch (RuntimeException failure) {
       return problem(failure, number);
     }
   }
 
-  static byte[] problem(Exception failure, long number) {
-    return Json.bytes(Problems.of(failure, null).atLine(number));
+  static Part problem(Exception failure, long number) {
+    Problem problem = Problems.of(failure, null).atLine(number);
+    return before -> Json.bytes(before.next(problem));
   }
 }

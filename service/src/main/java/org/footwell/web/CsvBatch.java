@@ -34,6 +34,9 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
   /** Texts that are written, for the next pieces: as many as there are workers on this batch. */
   private final Queue<CsvText> idle = new ConcurrentLinkedQueue<>();
 
+  /** Error cells: they are written when it is their turn. */
+  private final CsvText errors;
+
   private List<CsvRow> piece = new ArrayList<>(PIECE_ROWS);
   private int characters;
 
@@ -48,6 +51,7 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
     this.endpoint = endpoint;
     this.input = input;
     this.separator = form.separator();
+    this.errors = new CsvText(separator);
     this.rows = new CsvRows(input, separator, rowCharacters);
     this.header = new CsvHeader(names(), form, endpoint);
     this.reader = endpoint.request().rows(header.paths());
@@ -102,32 +106,52 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
       List<CsvRow> whole = piece;
       piece = new ArrayList<>(PIECE_ROWS);
       characters = 0;
-      pipeline.add(() -> written(text -> answer(whole, text)));
+      pipeline.add(() -> answered(whole));
     }
   }
 
-  private byte[] written(Consumer<CsvText> piece) {
-    CsvText next = idle.poll();
-    CsvText text = next == null ? new CsvText(separator) : next;
-    piece.accept(text);
-    byte[] bytes = text.take();
-    idle.add(text);
-    return bytes;
+  private List<Part> written(Consumer<CsvText> row) {
+    CsvText text = text();
+    row.accept(text);
+    return List.of(taken(text));
   }
 
-  private void answer(List<CsvRow> whole, CsvText text) {
+  private CsvText text() {
+    CsvText text = idle.poll();
+    return text == null ? new CsvText(separator) : text;
+  }
+
+  private Part taken(CsvText text) {
+    byte[] bytes = text.take();
+    idle.add(text);
+    return Part.of(bytes);
+  }
+
+  private List<Part> answered(List<CsvRow> whole) {
+    List<Part> parts = new ArrayList<>();
+    CsvText text = text();
     for (CsvRow row : whole) {
       text.cells(row, header.size());
       int place = text.place();
       try {
         answer(row.cells(), text);
+        text.endRow();
       } catch (RuntimeException failure) {
         text.backTo(place);
         text.blanks(header.appendedCount() - 1);
-        text.value("line " + row.line() + ": " + Problems.of(failure, null).sentence());
+        parts.add(Part.of(text.take()));
+        Problem problem = Problems.of(failure, null).atLine(row.line());
+        parts.add(before -> error(before.next(problem)));
       }
-      text.endRow();
     }
+    parts.add(taken(text));
+    return parts;
+  }
+
+  private byte[] error(Problem problem) {
+    errors.cell("line " + problem.line() + ": " + problem.sentence());
+    errors.endRow();
+    return errors.take();
   }
 
   private void answer(Row cells, CsvText text) {

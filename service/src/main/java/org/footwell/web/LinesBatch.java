@@ -14,6 +14,8 @@ final class LinesBatch {
 
   private static final int PIECE_BYTES = 64 * 1024;
 
+  private static final byte[] LINE_END = {'\n'};
+
   private final Endpoint<?, ?> endpoint;
   private final AnnouncedInput input;
   private final int most;
@@ -70,19 +72,19 @@ final class LinesBatch {
     }
   }
 
-  private byte[] answered(List<Line> whole) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream(PIECE_BYTES);
+  private List<Part> answered(List<Line> whole) {
+    List<Part> answers = new ArrayList<>(2 * whole.size());
     for (Line line : whole) {
-      out.writeBytes(
+      answers.add(
           line.bytes == null
               ? tooLong(line.number)
               : BatchRow.answer(endpoint, line.bytes, line.number));
-      out.write('\n');
+      answers.add(Part.of(LINE_END));
     }
-    return out.toByteArray();
+    return answers;
   }
 
-  private byte[] tooLong(long number) {
+  private Part tooLong(long number) {
     return BatchRow.problem(
         ProblemException.of(ProblemType.TOO_LARGE, "The line is longer than " + most + " bytes."),
         number);

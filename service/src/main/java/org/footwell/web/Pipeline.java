@@ -5,6 +5,7 @@ import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
@@ -19,7 +20,8 @@ final class Pipeline {
   private final ExecutorService workers;
   private final int most;
   private final OutputStream out;
-  private final Deque<Future<byte[]>> underWay = new ArrayDeque<>();
+  private final Told told = new Told();
+  private final Deque<Future<List<Part>>> underWay = new ArrayDeque<>();
 
   /**
    * A pipeline into an output.
@@ -33,7 +35,7 @@ final class Pipeline {
   }
 
   /** Adds a piece; waits for the oldest when too many are under way. */
-  void add(Callable<byte[]> piece) throws IOException {
+  void add(Callable<List<Part>> piece) throws IOException {
     underWay.add(workers.submit(piece));
     while (underWay.size() > most || (!underWay.isEmpty() && underWay.peek().isDone())) {
       writeOldest();
@@ -55,7 +57,9 @@ final class Pipeline {
 
   private void writeOldest() throws IOException {
     try {
-      out.write(underWay.remove().get());
+      for (Part part : underWay.remove().get()) {
+        out.write(part.after(told));
+      }
     } catch (ExecutionException failure) {
       if (failure.getCause() instanceof Error error) {
         throw error;

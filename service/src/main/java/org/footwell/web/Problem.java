@@ -32,6 +32,11 @@ public record Problem(
     return new Problem(type, title, status, detail, errors, traceId, number);
   }
 
+  /** The same without its list of faults. */
+  Problem inShort(String shortDetail) {
+    return new Problem(type, title, status, shortDetail, null, traceId, line);
+  }
+
   /** One short sentence for cells that hide anything else. */
   String sentence() {
     if (errors == null || errors.isEmpty()) {

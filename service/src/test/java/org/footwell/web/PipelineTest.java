@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import org.junit.jupiter.api.AfterEach;
@@ -30,9 +31,9 @@ class PipelineTest {
     pipeline.add(
         () -> {
           Thread.sleep(50);
-          return new byte[] {'a'};
+          return List.of(Part.of(new byte[] {'a'}));
         });
-    pipeline.add(() -> new byte[] {'b'});
+    pipeline.add(() -> List.of(Part.of(new byte[] {'b'})));
     pipeline.flush();
     assertEquals("ab", out.toString(StandardCharsets.US_ASCII));
   }
