@@ -45,6 +45,16 @@ public final class Row {
     return IntStream.range(0, size()).mapToObj(this::text).toList();
   }
 
+  /** Whether the text of a cell may begin a formula in a spreadsheet; a negative number may as well. */
+  public boolean mayHoldFormula() {
+    for (int cell = 0; cell < ends.length; cell++) {
+      if (length(cell) > 0 && CsvCell.mayBegin(characters[start(cell)])) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Appends all cells as they stand, a separator after each. */
   public void appendTo(StringBuilder text) {
     text.append(characters);

@@ -10,6 +10,7 @@ import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.footwell.calculation.Answer;
+import org.footwell.calculation.CsvCell;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Texts;
 import org.footwell.parts.Filter;
@@ -67,7 +68,7 @@ final class SetupSheet {
     for (SetupLine line : answer.result().setupSheet()) {
       List<String> cells = new ArrayList<>(List.of(line.id()));
       ENTRIES.forEach(entry -> cells.add(cell(entry.of().apply(line))));
-      csv.writeRecord(cells);
+      csv.writeRecord(cells.stream().map(CsvCell::harmless).toList());
     }
     return out.toString().getBytes(StandardCharsets.UTF_8);
   }

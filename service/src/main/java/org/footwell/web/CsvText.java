@@ -3,11 +3,12 @@ package org.footwell.web;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.footwell.calculation.CsvCell;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Row;
 
 /**
- * Writes CSV: a cell stands in quotes only where it must, a row ends with a line feed. A library
+ * Writes CSV, with no cell that a spreadsheet would take for a formula: a cell stands in quotes only where it must, a row ends with a line feed. A library
  * that takes rows of texts would look at every character of every number once more. Used by one
  * thread at a time.
  */
@@ -35,11 +36,11 @@ final class CsvText {
     endRow();
   }
 
-  /** So many cells of a row as they came; those that are missing are empty. */
+  /** So many cells of a row as they came, formulas made harmless; those that are missing are empty. */
   void cells(CsvRow came, int count) {
     row = text.length();
     Row cells = came.cells();
-    if (came.quoted() || cells.size() > count) {
+    if (came.quoted() || cells.size() > count || cells.mayHoldFormula()) {
       cells.texts().stream().limit(count).forEach(this::cell);
     } else {
       cells.appendTo(text);
@@ -58,7 +59,8 @@ final class CsvText {
   }
 
   /** A cell that may hold anything. */
-  void cell(String value) {
+  void cell(String given) {
+    String value = CsvCell.harmless(given);
     if (mustBeQuoted(value)) {
       text.append('"').append(value.replace("\"", "\"\"")).append('"');
     } else {

@@ -23,6 +23,7 @@ import java.util.List;
 import org.footwell.calculation.AllDigits;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.CoreFault;
+import org.footwell.calculation.CsvCell;
 import org.footwell.calculation.Faults;
 import org.footwell.calculation.Finding;
 import org.footwell.calculation.Names;
@@ -165,7 +166,7 @@ final class Rendering {
       }
     } else {
       names.add(path);
-      cells.add(node.asText());
+      cells.add(CsvCell.harmless(node.asText()));
     }
   }
 

@@ -125,6 +125,7 @@ public final class Server implements AutoCloseable {
 
   private void routes(RoutesConfig routes) {
     routes.before(cors::apply);
+    routes.before(Safeguards::apply);
     route(
         routes,
         "/v1/{calculation}",
