@@ -10,7 +10,6 @@ import org.footwell.calculation.Verdict;
 /** What there is to say about a load. */
 public enum LoadFinding implements FindingCode {
   LOAD_BELOW_MINIMUM(STOP),
-  BRIDGED_MINIMUM_DOUBTFUL(WARNING),
   LOWEST_MODULUS(NOTE),
   CURRENT_TO_EXPECT(NOTE),
   UNEVEN_SHARING(WARNING),

@@ -7,8 +7,11 @@ import static org.footwell.load.LoadFinding.UNEVEN_SHARING;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.footwell.amplifier.AmplifierFinding;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
+import org.footwell.calculation.FindingCode;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
@@ -76,7 +79,15 @@ public final class WiringLoad implements Calculation<WiringLoadRequest, WiringLo
               "The cable is of plain copper at its largest resistance, without contacts and"
                   + " inductance; copper-clad aluminium has much more resistance.",
               "At most 32 coils.")
-          .findings(LoadFinding.values())
+          .findings(
+              Stream.concat(
+                      Stream.of(LoadFinding.values()),
+                      Stream.of(
+                          AmplifierFinding.MINIMUM_NOT_GIVEN,
+                          AmplifierFinding.BRIDGED_MINIMUM_DOUBTFUL,
+                          AmplifierFinding.LOAD_HARDLY_ANY,
+                          AmplifierFinding.LOAD_LOW_BUT_ALLOWED))
+                  .toArray(FindingCode[]::new))
           .refusals(LoadFault.values())
           .cautions(Safety.HEAT, Safety.FIRE, Safety.AIRBAG)
           .build();
@@ -108,9 +119,7 @@ public final class WiringLoad implements Calculation<WiringLoadRequest, WiringLo
     double load = loads.stream().mapToDouble(BandLoad::loadOhm).min().orElseThrow();
     double modulus = run.apply(LOWEST_MODULUS_OHM, load);
     boolean bridged = q.amplifier() != null && q.amplifier().bridged();
-    if (q.amplifier() != null) {
-      AmplifierLimit.check(q.amplifier(), load, modulus, run);
-    }
+    AmplifierLimit.check(q.amplifier(), load, modulus, run);
     Double meter = MeterReading.of(network, split, run);
     Double cable = q.cable() == null ? null : SpeakerCable.loopOhm(q.cable(), run);
     Double output = q.amplifier() == null ? null : q.amplifier().outputOhm();

@@ -142,7 +142,12 @@ final class ChannelReview {
         .with("/ratings", outputAt() + "/ratings")
         .with("/bridged", at() + "/outputs")
         .with("/supply_v", "/amplifiers/" + resolved.amplifierOf(index) + "/feed/supply_v")
-        .without(AmplifierFinding.LOAD_BELOW_MINIMUM, AmplifierFinding.LOAD_DIPS_BELOW_MINIMUM);
+        .without(
+            AmplifierFinding.LOAD_BELOW_MINIMUM,
+            AmplifierFinding.LOAD_DIPS_BELOW_MINIMUM,
+            AmplifierFinding.MINIMUM_NOT_GIVEN,
+            AmplifierFinding.LOAD_HARDLY_ANY,
+            AmplifierFinding.LOAD_LOW_BUT_ALLOWED);
   }
 
   /**
