@@ -3,9 +3,7 @@ package org.footwell.supply;
 import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
@@ -79,7 +77,7 @@ public final class SupplyCable implements Calculation<SupplyCableRequest, Supply
 
   @Override
   public SupplyCableResult compute(SupplyCableRequest q, Run run) {
-    refuseImpossible(q, run);
+    CableRefusals.of(q, run);
     Leg.Conditions conditions =
         new Leg.Conditions(
             q.conductivity(), q.conductorTemperatureC(), q.fuseLoading(), q.fuseHeatFactor());
@@ -103,43 +101,6 @@ public final class SupplyCable implements Calculation<SupplyCableRequest, Supply
         found.gauge(),
         q.fuseDistanceLimitM(),
         q.branches() == null ? null : branches);
-  }
-
-  private static void refuseImpossible(SupplyCableRequest q, Run run) {
-    Map<String, Object> loads = new HashMap<>();
-    loads.put("current_a", q.currentA());
-    loads.put("constant_power", q.constantPower());
-    loads.put("branches", q.branches());
-    run.exactlyOneOf("", loads);
-    if (q.returnPath() == ReturnPath.CABLE && q.bodyOhm() != null) {
-      run.refuse(CableFault.BODY_NOT_IN_LOOP).at("/body_ohm").given(q.bodyOhm());
-    }
-    boolean possible = refuseDrop(q.permittedDropV(), q.supplyV(), "", run);
-    for (int i = 0; q.branches() != null && i < q.branches().size(); i++) {
-      Branch branch = q.branches().get(i);
-      String pointer = "/branches/" + i;
-      Map<String, Object> load = new HashMap<>();
-      load.put("current_a", branch.currentA());
-      load.put("constant_power", branch.constantPower());
-      run.exactlyOneOf(pointer, load);
-      if (possible) {
-        refuseDrop(branch.permittedDropV(), q.supplyV() - q.permittedDropV(), pointer, run);
-      }
-    }
-    run.requireNoFaults();
-  }
-
-  private static boolean refuseDrop(double permitted, double supply, String at, Run run) {
-    if (permitted == 0) {
-      run.refuse(CableFault.PERMITTED_DROP_ZERO).at(at + "/permitted_drop_v").given(permitted);
-    } else if (permitted >= supply) {
-      run.refuse(CableFault.PERMITTED_DROP_ABOVE_SUPPLY)
-          .at(at + "/permitted_drop_v")
-          .given(permitted)
-          .with("supply", supply)
-          .allowed("above 0 and below the supply of " + supply + " V");
-    }
-    return permitted > 0 && permitted < supply;
   }
 
   private static Leg main(
