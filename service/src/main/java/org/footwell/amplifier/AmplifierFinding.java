@@ -9,6 +9,7 @@ import org.footwell.calculation.Verdict;
 
 /** What there is to say about an amplifier on a load. */
 public enum AmplifierFinding implements FindingCode {
+  RAILS_BELOW_DROP(STOP),
   LOAD_BELOW_MINIMUM(STOP),
   LOAD_DIPS_BELOW_MINIMUM(NOTE),
   MINIMUM_NOT_GIVEN(NOTE),

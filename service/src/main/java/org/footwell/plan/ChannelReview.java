@@ -51,7 +51,21 @@ final class ChannelReview {
         .flatMap(
             load ->
                 run.call(RAIL_MATCH, match(load), matchPlaces())
+                    .filter(this::heard)
                     .map(power -> new Powered(load, power, driverPower(load, power))));
+  }
+
+  /** Refuses a channel from which nothing comes: there is nothing to be worked out of it. */
+  private boolean heard(RailMatchResult power) {
+    if (power.cleanPowerW() > 0) {
+      return true;
+    }
+    run.refuse(PlanFault.CHANNEL_SILENT)
+        .at("/amplifiers/" + resolved.amplifierOf(index) + "/feed/supply_v")
+        .given(supplyV())
+        .with("amplifier", channel.amplifier())
+        .with("channel", channel.id());
+    return false;
   }
 
   private String at() {
