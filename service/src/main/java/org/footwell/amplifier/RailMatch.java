@@ -104,8 +104,7 @@ public final class RailMatch implements Calculation<RailMatchRequest, RailMatchR
       headroom =
           delivery.powerW() == 0
               ? null
-              : (Double)
-                  run.apply(HEADROOM, delivery.powerW(), q.driver().continuousPowerW());
+              : (Double) run.apply(HEADROOM, delivery.powerW(), q.driver().continuousPowerW());
       limiterRms =
           run.apply(Electricity.VOLTAGE, q.driver().continuousPowerW(), q.driver().ratedOhm());
       judge(known, q, delivery, headroom, limiterRms, run);

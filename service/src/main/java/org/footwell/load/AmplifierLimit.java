@@ -48,6 +48,7 @@ final class AmplifierLimit {
           .limit(loadOhm)
           .with("minimum", smallest.ohm());
     }
-    unusual.allowed("every volt drives " + Texts.forPeople(1 / unusual.ohmPerChannel()) + " A through it", run);
+    unusual.allowed(
+        "every volt drives " + Texts.forPeople(1 / unusual.ohmPerChannel()) + " A through it", run);
   }
 }

@@ -22,8 +22,7 @@ record LoadWindow(SmallestLoad smallest, double largestOhm) {
   static LoadWindow of(WiringOptionsRequest q, Run run) {
     Window given = q.window();
     SmallestLoad smallest =
-        SmallestLoad.of(
-            given.minimumOhm(), q.bridged(), given.minimumBridgedOhm(), "/window", run);
+        SmallestLoad.of(given.minimumOhm(), q.bridged(), given.minimumBridgedOhm(), "/window", run);
     if (smallest == null) {
       run.refuse(CoreFault.REQUIRED)
           .at("/window/minimum_ohm")

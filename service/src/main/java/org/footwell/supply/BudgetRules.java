@@ -66,10 +66,7 @@ final class BudgetRules {
     }
     Double minimum = q.system().minimumV();
     if (minimum != null && minimum > q.system().atV()) {
-      run.find(MINIMUM_ABOVE_RATING)
-          .at("/system/minimum_v")
-          .value(minimum)
-          .limit(q.system().atV());
+      run.find(MINIMUM_ABOVE_RATING).at("/system/minimum_v").value(minimum).limit(q.system().atV());
     }
     if (q.crankingV() != null && q.crankingV() > q.battery().restingV()) {
       run.find(CRANKING_ABOVE_REST)

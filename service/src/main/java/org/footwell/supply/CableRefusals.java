@@ -1,7 +1,10 @@
 package org.footwell.supply;
 
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
+import java.util.Set;
+import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Run;
 import org.footwell.supply.SupplyCableRequest.Branch;
 import org.footwell.supply.SupplyCableRequest.Material;
@@ -47,7 +50,18 @@ final class CableRefusals {
         refuseDrop(branch.permittedDropV(), q.supplyV() - q.permittedDropV(), pointer, run);
       }
     }
+    refuseTwins(q, run);
     run.requireNoFaults();
+  }
+
+  private static void refuseTwins(SupplyCableRequest q, Run run) {
+    Set<String> names = new HashSet<>();
+    for (int i = 0; q.branches() != null && i < q.branches().size(); i++) {
+      String name = q.branches().get(i).name();
+      if (!names.add(name)) {
+        run.refuse(CoreFault.DUPLICATE).at("/branches/" + i + "/name").given(name);
+      }
+    }
   }
 
   private static boolean refuseDrop(double permitted, double supply, String at, Run run) {

@@ -95,7 +95,7 @@ public final class SupplyCable implements Calculation<SupplyCableRequest, Supply
     }
     Leg main = main(q, branchCurrent, conditions, run);
     Sizing.Found found = q.areaMm2() == null ? searched(q, main, run) : given(q, main, run);
-    CableRules.find(q, found, run);
+    CableRules.find(q, found, branches, run);
     return new SupplyCableResult(
         found.metric(),
         found.gauge(),

@@ -43,7 +43,8 @@ final class Requests {
   }
 
   static RailMatchRequest of(double loadOhm, Ratings ratings, boolean bridged, Driver driver) {
-    return new RailMatchRequest(loadOhm, null, ratings, bridged, null, LEAST_OHM, null, driver, null);
+    return new RailMatchRequest(
+        loadOhm, null, ratings, bridged, null, LEAST_OHM, null, driver, null);
   }
 
   static RailMatchRequest of(double loadOhm, Rails rails) {

@@ -104,7 +104,8 @@ class ValidationReportTest {
         out. What a table can prove is its kind:
 
         """);
-    ReferenceTable.KINDS.forEach((kind, meaning) -> out.append("- *" + kind + "*: " + meaning + "\n"));
+    ReferenceTable.KINDS.forEach(
+        (kind, meaning) -> out.append("- *" + kind + "*: " + meaning + "\n"));
     out.append(
         """
 

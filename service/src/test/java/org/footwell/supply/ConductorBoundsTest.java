@@ -33,8 +33,7 @@ class ConductorBoundsTest {
 
   @Test
   void copperIsNotAluminium() {
-    assertEquals(
-        "conductivity-not-of-material", faults(Material.COPPER, 0.629).get(0).code());
+    assertEquals("conductivity-not-of-material", faults(Material.COPPER, 0.629).get(0).code());
   }
 
   /** IEC 60028: 1 m of 1 mm² of annealed copper has 1/58 ohm at 20 °C. */

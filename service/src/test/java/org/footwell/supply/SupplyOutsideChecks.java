@@ -71,7 +71,10 @@ class SupplyOutsideChecks extends OutsideChecks {
             .withinRelative(1e-12));
     checks.add(
         OutsideCheck.of("supply-budget", "peukert_exponent", "peukert-from-reserve.csv")
-            .rows(row -> !CONTRADICTORY_ROWS.contains(row.text("reserve_min") + "/" + row.text("capacity_ah")))
+            .rows(
+                row ->
+                    !CONTRADICTORY_ROWS.contains(
+                        row.text("reserve_min") + "/" + row.text("capacity_ah")))
             .printed("exponent")
             .computed(
                 row -> Discharge.EXPONENT.at(row.number("capacity_ah"), row.number("reserve_min")))
