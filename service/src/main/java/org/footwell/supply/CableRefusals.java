@@ -7,6 +7,7 @@ import java.util.Set;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Run;
 import org.footwell.supply.SupplyCableRequest.Branch;
+import org.footwell.supply.SupplyCableRequest.FedAmplifier;
 import org.footwell.supply.SupplyCableRequest.Material;
 import org.footwell.supply.SupplyCableRequest.ReturnPath;
 
@@ -51,7 +52,29 @@ final class CableRefusals {
       }
     }
     refuseTwins(q, run);
+    refuseAmplifiers(q, run);
     run.requireNoFaults();
+  }
+
+  private static void refuseAmplifiers(SupplyCableRequest q, Run run) {
+    requireSine(q.amplifier(), "", run);
+    if (q.branches() == null) {
+      return;
+    }
+    if (q.amplifier() != null) {
+      run.refuse(CableFault.AMPLIFIER_ON_BRANCHES).at("/amplifier").given("a group of fields");
+    }
+    for (int i = 0; i < q.branches().size(); i++) {
+      requireSine(q.branches().get(i).amplifier(), "/branches/" + i, run);
+    }
+  }
+
+  private static void requireSine(FedAmplifier amplifier, String pointer, Run run) {
+    if (amplifier != null && amplifier.sustainedBass() && amplifier.fullSineA() == null) {
+      run.refuse(CoreFault.REQUIRED)
+          .at(pointer + "/amplifier/full_sine_a")
+          .allowed("the current with a full sine on all channels, A");
+    }
   }
 
   private static void refuseTwins(SupplyCableRequest q, Run run) {

@@ -8,6 +8,7 @@ import static org.footwell.supply.CableFinding.COPPER_CLAD;
 import static org.footwell.supply.CableFinding.DROP_HIGH;
 import static org.footwell.supply.CableFinding.EARTH_POINT;
 import static org.footwell.supply.CableFinding.EARTH_RETURN;
+import static org.footwell.supply.CableFinding.FUSES_FOR_58_V;
 import static org.footwell.supply.CableFinding.FUSE_TOO_FAR;
 import static org.footwell.supply.CableFinding.MAIN_FUSE_PLACE;
 import static org.footwell.supply.CableFinding.RULES_FIRST;
@@ -28,6 +29,9 @@ final class CableRules {
 
   /** Breaking capacity of blade fuse-links, A (ISO 8820-3, scope). */
   private static final double BLADE_BREAKS_A = 1000;
+
+  /** Voltage the usual fuse-links for road vehicles are made for, V (ISO 8820-3 and -6). */
+  private static final double LOW_FUSE_V = 32;
 
   /** Part of the supply that a feed may lose before it is worth a warning: common practice. */
   private static final double MOST_DROP = 0.1;
@@ -67,6 +71,9 @@ final class CableRules {
     }
     if (q.branches() != null) {
       run.find(BRANCH_FUSE_PLACE).at("/branches").limit(limit);
+    }
+    if (q.supplyV() > LOW_FUSE_V) {
+      run.find(FUSES_FOR_58_V).at("/supply_v").value(q.supplyV()).limit(LOW_FUSE_V);
     }
     if (mayBeBlade(found.metric()) || mayBeBlade(found.gauge())) {
       run.find(BLADE_BREAKING_CAPACITY).limit(BLADE_BREAKS_A);

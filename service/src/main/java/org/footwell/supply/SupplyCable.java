@@ -64,7 +64,9 @@ public final class SupplyCable implements Calculation<SupplyCableRequest, Supply
               "Gauges are counted with the resistance of class 5 at their area, 10.6 to 15.7 %"
                   + " above solid copper: vehicle cable sold by gauge often has that much less metal.",
               "Copper-clad aluminium is not in the table: its ampacity is scaled to the same heat.",
-              "The current is one that flows for minutes; music peaks drop more for a moment.")
+              "The current is one that flows for minutes; music peaks drop more for a moment.",
+              "Opening times are those of blade fuses of type C, from memory; others are not judged by"
+                  + " them.")
           .findings(CableFinding.values())
           .refusals(CableFault.values())
           .cautions(Safety.FIRE, Safety.BATTERY, Safety.AIRBAG)
@@ -82,20 +84,31 @@ public final class SupplyCable implements Calculation<SupplyCableRequest, Supply
         new Leg.Conditions(
             q.conductivity(), q.conductorTemperatureC(), q.fuseLoading(), q.fuseHeatFactor());
     List<SizedBranch> branches = new ArrayList<>();
+    List<Leg> legs = new ArrayList<>();
     Double branchCurrent = null;
+    Loudest loudest = Loudest.of(q.amplifier());
     if (q.branches() != null) {
       double start = run.apply(LOWEST_START, q.supplyV(), q.permittedDropV());
       branchCurrent = 0.0;
+      List<Double> currents = new ArrayList<>();
       for (int i = 0; i < q.branches().size(); i++) {
         Branch branch = q.branches().get(i);
         Leg leg = leg(branch, "/branches/" + i, start, q, conditions, run);
-        branchCurrent = run.apply(SUM, branchCurrent, leg.worstCurrent(run));
+        currents.add(leg.worstCurrent(run));
+        branchCurrent = run.apply(SUM, branchCurrent, currents.get(i));
+        legs.add(leg);
         branches.add(sized(branch.name(), leg, run));
       }
+      loudest = Loudest.together(legs.stream().map(Leg::loudest).toList(), currents);
     }
-    Leg main = main(q, branchCurrent, conditions, run);
+    Leg main = main(q, branchCurrent, loudest, conditions, run);
     Sizing.Found found = q.areaMm2() == null ? searched(q, main, run) : given(q, main, run);
     CableRules.find(q, found, branches, run);
+    FuseRules.find(main, found.either(), run);
+    for (int i = 0; i < legs.size(); i++) {
+      SizedBranch branch = branches.get(i);
+      FuseRules.find(legs.get(i), new Sizing.Found(branch.metric(), branch.gauge()).either(), run);
+    }
     return new SupplyCableResult(
         found.metric(),
         found.gauge(),
@@ -104,7 +117,11 @@ public final class SupplyCable implements Calculation<SupplyCableRequest, Supply
   }
 
   private static Leg main(
-      SupplyCableRequest q, Double branchCurrent, Leg.Conditions conditions, Run run) {
+      SupplyCableRequest q,
+      Double branchCurrent,
+      Loudest loudest,
+      Leg.Conditions conditions,
+      Run run) {
     double fixed = q.contactsOhm() + (q.bodyOhm() == null ? 0 : q.bodyOhm());
     return new Leg(
         "",
@@ -114,6 +131,7 @@ public final class SupplyCable implements Calculation<SupplyCableRequest, Supply
         conductorM(q.oneWayM(), q, run),
         fixed,
         q.permittedDropV(),
+        loudest,
         q.insulationTemperatureC(),
         surroundings(q.engineSpace(), q.insulationTemperatureC(), run),
         conditions);
@@ -138,6 +156,7 @@ public final class SupplyCable implements Calculation<SupplyCableRequest, Supply
         conductorM(branch.oneWayM(), q, run),
         0,
         branch.permittedDropV(),
+        Loudest.of(branch.amplifier()),
         insulation,
         surroundings(branch.engineSpace(), insulation, run),
         conditions);
