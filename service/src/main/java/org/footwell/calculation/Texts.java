@@ -39,6 +39,11 @@ public final class Texts {
 
   private static final double MOST_PLAIN = 1e7;
 
+  private static final String LINES_AND_TABS = "\n\r\t\u0085";
+
+  /** Stands for a character that cannot be shown. */
+  private static final char REPLACEMENT = '\uFFFD';
+
   private Texts() {}
 
   /** The sentence of a code, its arguments filled in and rounded for people. */
@@ -107,6 +112,34 @@ public final class Texts {
       return Math.abs(d) < NOTHING ? "0" : rounded(d, digits);
     }
     return argument == null ? null : argument.toString();
+  }
+
+  /** A caller's own words in one line: a space for each line end and tab, and shown. */
+  public static String oneLine(String words) {
+    return words.chars().anyMatch(Texts::needsALook)
+        ? shown(words.replaceAll("\\R|\t", " "))
+        : words;
+  }
+
+  /** A caller's own words with a sign for each character that no page and no XML can hold. */
+  public static String shown(String words) {
+    if (words.chars().noneMatch(Texts::needsALook)) {
+      return words;
+    }
+    StringBuilder shown = new StringBuilder(words.length());
+    words.codePoints().forEach(c -> shown.appendCodePoint(canBeShown(c) ? c : REPLACEMENT));
+    return shown.toString();
+  }
+
+  private static boolean needsALook(int character) {
+    return character < ' ' || character > '~';
+  }
+
+  private static boolean canBeShown(int character) {
+    int type = Character.getType(character);
+    return (type != Character.CONTROL || LINES_AND_TABS.indexOf(character) >= 0)
+        && type != Character.SURROGATE
+        && (character & 0xFFFE) != 0xFFFE;
   }
 
   private static String rounded(double d, int digits) {

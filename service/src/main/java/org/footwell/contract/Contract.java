@@ -32,12 +32,14 @@ final class Contract {
   private final boolean v31;
   private final Components components = new Components();
   private final Schemas schemas;
+  private final ProblemAnswers problems;
 
   Contract(List<Calculation<?, ?>> calculations, String version, boolean v31) {
     this.calculations = calculations;
     this.version = version;
     this.v31 = v31;
     this.schemas = new Schemas(components, v31);
+    this.problems = new ProblemAnswers(schemas, components);
   }
 
   OpenAPI build() {
@@ -53,7 +55,7 @@ final class Contract {
             .components(components)
             .security(List.of())
             .paths(new Paths());
-    Operations operations = new Operations(schemas);
+    Operations operations = new Operations(schemas, problems);
     for (Calculation<?, ?> calculation : calculations) {
       Card<?, ?> card = calculation.card();
       operations.add(api.getPaths(), components, card);
@@ -119,11 +121,12 @@ final class Contract {
 
   private void page(Paths paths, String path, String id, String summary, Content content) {
     ApiResponses responses =
-        new ApiResponses()
+        problems
+            .ofAnyRequest()
             .addApiResponse("200", new ApiResponse().description(summary).content(content))
-            .addApiResponse("405", Operations.problem(schemas, "Only GET, HEAD and OPTIONS"));
+            .addApiResponse("405", problems.own("Only GET, HEAD and OPTIONS"));
     if (id.equals("ready")) {
-      responses.addApiResponse("503", Operations.problem(schemas, "Starting or stopping"));
+      responses.addApiResponse("503", problems.own("Starting or stopping"));
     }
     paths.addPathItem(
         path,

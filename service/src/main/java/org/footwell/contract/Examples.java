@@ -16,21 +16,6 @@ import org.footwell.web.Json;
 /** Worked examples: the requests of the cards, and what the engine answers to them. */
 final class Examples {
 
-  /** What each status means, in the contract. */
-  static final Map<Integer, String> PROBLEMS = new LinkedHashMap<>();
-
-  static {
-    PROBLEMS.put(400, "The body or address is not well formed");
-    PROBLEMS.put(404, "No such calculation");
-    PROBLEMS.put(405, "The method is not allowed here");
-    PROBLEMS.put(406, "None of the formats asked for can be given");
-    PROBLEMS.put(413, "The body is larger than this operation takes");
-    PROBLEMS.put(415, "The content type is not read here");
-    PROBLEMS.put(422, "Readable but impossible, with every fault");
-    PROBLEMS.put(500, "The service failed");
-    PROBLEMS.put(503, "The calculation ran past its deadline, or the service is stopping");
-  }
-
   private final Engine engine = new Engine();
 
   JsonNode question(Card<?, ?> card) {

@@ -33,9 +33,11 @@ final class Operations {
 
   private final Schemas schemas;
   private final Examples examples = new Examples();
+  private final ProblemAnswers problems;
 
-  Operations(Schemas schemas) {
+  Operations(Schemas schemas, ProblemAnswers problems) {
     this.schemas = schemas;
+    this.problems = problems;
   }
 
   void add(Paths paths, Components components, Card<?, ?> card) {
@@ -182,7 +184,8 @@ final class Operations {
                   + " figures"));
     }
     parameters.add(errors());
-    ApiResponses responses = problems();
+    out.addMediaType("text/plain", new MediaType().schema(schemas.plain("string")));
+    ApiResponses responses = problems.ofCalculation();
     responses.addApiResponse(
         "200", new ApiResponse().description("One answer or problem a row, in order").content(out));
     return operation(
@@ -275,7 +278,7 @@ final class Operations {
       content.addMediaType(
           view.mediaType(), new MediaType().schema(schemas.plain("string").format("binary")));
     }
-    ApiResponses responses = problems();
+    ApiResponses responses = problems.ofCalculation();
     responses.addApiResponse(
         "200",
         new ApiResponse()
@@ -283,23 +286,5 @@ final class Operations {
             .addHeaderObject("Footwell-Verdict", header("The verdict, for answers without one"))
             .content(content));
     return responses;
-  }
-
-  private ApiResponses problems() {
-    ApiResponses responses = new ApiResponses();
-    Examples.PROBLEMS.forEach(
-        (status, text) ->
-            responses.addApiResponse(Integer.toString(status), problem(schemas, text)));
-    return responses;
-  }
-
-  static ApiResponse problem(Schemas schemas, String description) {
-    return new ApiResponse()
-        .description(description)
-        .content(
-            new Content()
-                .addMediaType(
-                    "application/problem+json",
-                    new MediaType().schema(schemas.reference("Problem"))));
   }
 }

@@ -80,9 +80,9 @@ final class SetupSheet {
   static byte[] text(Answer<PlanReviewResult> answer) {
     StringBuilder out = new StringBuilder("Setup sheet\n");
     for (SetupLine line : answer.result().setupSheet()) {
-      out.append('\n').append(line.id()).append('\n');
+      out.append('\n').append(Texts.oneLine(line.id())).append('\n');
       for (Entry entry : ENTRIES) {
-        String value = cell(Texts.forPeople(entry.of().apply(line)));
+        String value = Texts.oneLine(cell(Texts.forPeople(entry.of().apply(line))));
         if (!value.isEmpty()) {
           out.append(String.format(Locale.ROOT, "  %-24s %s%n", entry.title(), value));
         }

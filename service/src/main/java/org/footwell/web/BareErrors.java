@@ -27,6 +27,9 @@ final class BareErrors extends ErrorHandler {
     return switch (status) {
       case HttpStatus.URI_TOO_LONG_414 -> "The address is too long; send the request by POST.";
       case HttpStatus.REQUEST_HEADER_FIELDS_TOO_LARGE_431 -> "The headers are too large.";
+      case HttpStatus.EXPECTATION_FAILED_417 -> "The header Expect can only ask for 100-continue.";
+      case HttpStatus.UPGRADE_REQUIRED_426, HttpStatus.HTTP_VERSION_NOT_SUPPORTED_505 ->
+          "Send the request in HTTP/1.1.";
       case HttpStatus.BAD_REQUEST_400 ->
           "The address or a header is not well formed. In a query write + as %2B and | as %7C.";
       default -> "The request cannot be served: " + HttpStatus.getMessage(status) + ".";

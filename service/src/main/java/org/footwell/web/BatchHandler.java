@@ -76,7 +76,7 @@ final class BatchHandler implements AutoCloseable {
   }
 
   private void post(Context ctx, Endpoint<?, ?> endpoint, Query query) throws IOException {
-    Format format = format(ctx.req().getContentType());
+    Format format = format(Exchange.contentType(ctx.req()));
     Exchange.requirePlain(ctx.req());
     Formats.accepted(List.of(format), ctx.header("Accept"));
     OutputStream out = new BufferedOutputStream(ctx.res().getOutputStream(), OUTPUT_BYTES);

@@ -1,7 +1,6 @@
 package org.footwell.web;
 
 import io.javalin.http.Context;
-import jakarta.servlet.ServletInputStream;
 import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
@@ -9,11 +8,19 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
+import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
+import org.eclipse.jetty.http.HttpField;
+import org.eclipse.jetty.io.Content;
+import org.eclipse.jetty.io.EndPoint;
+import org.eclipse.jetty.server.Request;
 
 /** Reading bodies within their limit and writing answers straight, with their length. */
 final class Exchange {
 
+  private static final Duration LONGEST_SILENCE = Duration.ofSeconds(5);
   private static final Duration LONGEST_LINGER = Duration.ofSeconds(2);
   private static final int LINGER_ROUNDS = 10;
   private static final long LINGER_MS = 20;
@@ -29,7 +36,7 @@ final class Exchange {
    */
   static byte[] jsonBody(Context ctx, int most) {
     HttpServletRequest request = ctx.req();
-    String type = mediaType(request.getContentType());
+    String type = mediaType(contentType(request));
     if (!type.equals("application/json")) {
       throw ProblemException.of(
           ProblemType.WRONG_CONTENT_TYPE,
@@ -40,15 +47,36 @@ final class Exchange {
     if (request.getContentLengthLong() > most) {
       throw tooLarge(most);
     }
-    try (InputStream in = request.getInputStream()) {
-      byte[] body = in.readNBytes(most + 1);
-      if (body.length > most) {
-        throw tooLarge(most);
-      }
-      return body;
-    } catch (IOException brokenOff) {
-      throw ProblemException.of(ProblemType.UNREADABLE, "The body breaks off.");
+    byte[] body = inTime(request, most + 1);
+    if (body.length > most) {
+      throw tooLarge(most);
     }
+    return body;
+  }
+
+  /** The bytes of a body up to so many; a caller that stops sending is not waited for long. */
+  private static byte[] inTime(HttpServletRequest request, int most) {
+    EndPoint connection = connection(request);
+    long usual = connection.getIdleTimeout();
+    connection.setIdleTimeout(LONGEST_SILENCE.toMillis());
+    try (InputStream in = request.getInputStream()) {
+      return in.readNBytes(most);
+    } catch (IOException brokenOff) {
+      throw ProblemException.of(
+          ProblemType.UNREADABLE,
+          "The body breaks off: it is shorter than stated, or nothing more of it came for "
+              + LONGEST_SILENCE.toSeconds()
+              + " seconds.");
+    } finally {
+      connection.setIdleTimeout(usual);
+    }
+  }
+
+  static EndPoint connection(HttpServletRequest request) {
+    return ServletContextRequest.getServletContextRequest(request)
+        .getConnectionMetaData()
+        .getConnection()
+        .getEndPoint();
   }
 
   /**
@@ -61,12 +89,25 @@ final class Exchange {
       throw ProblemException.of(
           ProblemType.WRONG_CONTENT_TYPE, "Send the body as it is, not as " + coding + ".");
     }
-    String charset = request.getCharacterEncoding();
-    if (charset != null && !PLAIN.contains(charset.toLowerCase(Locale.ROOT))) {
+    String charset = charset(contentType(request));
+    if (!PLAIN.contains(charset)) {
       throw ProblemException.of(
           ProblemType.WRONG_CONTENT_TYPE,
-          "Send the body in UTF-8, not in " + charset.toLowerCase(Locale.ROOT) + ".");
+          charset.isEmpty()
+              ? "Send the body in UTF-8; the charset in Content-Type is empty."
+              : "Send the body in UTF-8, not in " + charset + ".");
     }
+  }
+
+  /**
+   * The encoding of letters that a Content-Type header names, in lower case; UTF-8 where it names
+   * none.
+   */
+  private static String charset(String contentType) {
+    Map<String, String> parameters = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+    HttpField.getValueParameters(contentType, parameters);
+    String charset = parameters.getOrDefault("charset", "utf-8");
+    return charset == null ? "" : charset.strip().toLowerCase(Locale.ROOT);
   }
 
   static ProblemException tooLarge(int most) {
@@ -80,20 +121,21 @@ final class Exchange {
    */
   static void linger(Context ctx) {
     try {
-      if (!unread(ctx.req())) {
-        return;
-      }
       ctx.res().flushBuffer();
-      ServletInputStream in = ctx.req().getInputStream();
+      Request body = ServletContextRequest.getServletContextRequest(ctx.req());
       long end = System.nanoTime() + LONGEST_LINGER.toNanos();
       int quiet = 0;
-      while (quiet < LINGER_ROUNDS && !in.isFinished() && System.nanoTime() - end < 0) {
-        if (in.available() > 0) {
-          quiet = 0;
-          in.skip(in.available());
-        } else {
+      while (quiet < LINGER_ROUNDS && System.nanoTime() - end < 0) {
+        Content.Chunk chunk = body.read();
+        if (chunk == null) {
           quiet++;
           Thread.sleep(LINGER_MS);
+        } else if (chunk.isLast() || Content.Chunk.isFailure(chunk)) {
+          chunk.release();
+          return;
+        } else {
+          quiet = 0;
+          chunk.release();
         }
       }
     } catch (IOException goneAlready) {
@@ -103,11 +145,9 @@ final class Exchange {
     }
   }
 
-  /** Whether a body was announced whose end has not been read. */
-  private static boolean unread(HttpServletRequest request) throws IOException {
-    boolean announced =
-        request.getContentLengthLong() > 0 || request.getHeader("Transfer-Encoding") != null;
-    return announced && !request.getInputStream().isFinished();
+  /** The header Content-Type as it came: the server's own reading fails on charsets unknown to it. */
+  static String contentType(HttpServletRequest request) {
+    return request.getHeader("Content-Type");
   }
 
   /** The media type of a Content-Type header without parameters, in lower case. */

@@ -54,7 +54,7 @@ final class Intake {
   /** Reads a request into untyped form and has it answered while its memory is accounted for. */
   <T> T answer(Context ctx, Function<Object, T> answer) {
     HttpServletRequest request = ctx.req();
-    String type = Exchange.mediaType(request.getContentType());
+    String type = Exchange.mediaType(Exchange.contentType(request));
     if (!type.equals(JSON) && !type.equals(MULTIPART)) {
       throw ProblemException.of(
           ProblemType.WRONG_CONTENT_TYPE,
@@ -126,7 +126,7 @@ final class Intake {
       if (type.equals(JSON)) {
         untyped = UntypedJson.read(in, RecordingRules.MOST_SAMPLES_IN_ALL);
       } else {
-        Upload upload = Upload.read(in, request.getContentType(), smallBytes);
+        Upload upload = Upload.read(in, Exchange.contentType(request), smallBytes);
         untyped = upload.request(RecordingRules.MOST_SAMPLES_IN_ALL);
         UploadedFiles.place(untyped, upload.files());
       }

@@ -5,7 +5,6 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
 import org.eclipse.jetty.http.HttpException;
 import org.footwell.calculation.DeadlinePassed;
 import org.footwell.calculation.Fault;
@@ -74,11 +73,7 @@ final class Problems {
   }
 
   private static void closeConnection(Context ctx) {
-    ServletContextRequest.getServletContextRequest(ctx.req())
-        .getConnectionMetaData()
-        .getConnection()
-        .getEndPoint()
-        .close();
+    Exchange.connection(ctx.req()).close();
   }
 
   private static String traceId(Context ctx) {

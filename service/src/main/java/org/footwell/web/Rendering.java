@@ -8,6 +8,8 @@ import com.fasterxml.jackson.databind.introspect.AnnotatedMember;
 import com.fasterxml.jackson.databind.introspect.JacksonAnnotationIntrospector;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.MissingNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.TextNode;
 import com.fasterxml.jackson.databind.ser.std.ToStringSerializer;
 import com.fasterxml.jackson.dataformat.xml.XmlMapper;
 import de.siegmar.fastcsv.writer.CsvWriter;
@@ -25,6 +27,7 @@ import org.footwell.calculation.Faults;
 import org.footwell.calculation.Finding;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Shape;
+import org.footwell.calculation.Texts;
 import org.footwell.calculation.View;
 
 /** Answers in other forms than JSON: a single value, text, CSV, XML. Nothing is computed here. */
@@ -123,7 +126,7 @@ final class Rendering {
       value.forEach(entry -> entries.add(cell(entry)));
       return String.join("; ", entries);
     }
-    return value.isContainerNode() ? value.toString() : value.asText();
+    return value.isContainerNode() ? value.toString() : Texts.oneLine(value.asText());
   }
 
   /** A header and a row: result columns, then the verdict and the codes of the findings. */
@@ -189,10 +192,25 @@ final class Rendering {
 
   private static byte[] xml(JsonNode answer) {
     try {
-      return Xml.MAPPER.writer().withRootName("answer").writeValueAsBytes(answer);
+      return Xml.MAPPER.writer().withRootName("answer").writeValueAsBytes(shown(answer));
     } catch (JsonProcessingException e) {
       throw new IllegalStateException(e);
     }
+  }
+
+  /** The same with what a caller wrote as XML can hold it. */
+  private static JsonNode shown(JsonNode node) {
+    if (node.isTextual()) {
+      return TextNode.valueOf(Texts.shown(node.textValue()));
+    }
+    if (node instanceof ObjectNode group) {
+      group.properties().forEach(entry -> entry.setValue(shown(entry.getValue())));
+    } else if (node instanceof ArrayNode list) {
+      for (int i = 0; i < list.size(); i++) {
+        list.set(i, shown(list.get(i)));
+      }
+    }
+    return node;
   }
 
   static byte[] utf8(String text) {

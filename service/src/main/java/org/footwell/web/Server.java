@@ -9,6 +9,9 @@ import io.javalin.http.Handler;
 import io.javalin.http.HandlerType;
 import io.javalin.http.HttpResponseException;
 import io.javalin.util.JavalinBindException;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -42,6 +45,7 @@ public final class Server implements AutoCloseable {
   private final Pages pages;
   private final Cors cors;
   private final Javalin app;
+  private final String host;
   private volatile boolean ready;
 
   public Server(List<Calculation<?, ?>> calculations, Settings settings, String version) {
@@ -50,25 +54,36 @@ public final class Server implements AutoCloseable {
     batch = new BatchHandler(endpoints, settings.bodyBytes());
     pages = new Pages(version);
     cors = new Cors(settings.origins());
+    host = settings.host();
     app = Javalin.create(config -> configure(config, settings));
   }
 
   /**
    * Begins to listen.
    *
-   * @throws IllegalArgumentException if the port cannot be had
+   * @throws IllegalArgumentException if the host or the port cannot be had
    */
   public Server start() {
     try {
       app.start();
     } catch (JavalinBindException taken) {
       throw new IllegalArgumentException(
-          "FOOTWELL_PORT must be a port that is free and may be used: " + taken.getMessage(),
+          isOfThisMachine(host)
+              ? "FOOTWELL_PORT must be a port that is free and may be used: " + taken.getMessage()
+              : "FOOTWELL_HOST must be a name or an address of this machine, not " + host,
           taken);
     }
     ready = true;
     LOG.info("listening on port {}", port());
     return this;
+  }
+
+  private static boolean isOfThisMachine(String host) {
+    try (ServerSocket onAnyPort = new ServerSocket(0, 1, InetAddress.getByName(host))) {
+      return onAnyPort.isBound();
+    } catch (IOException unknownOrOfAnother) {
+      return false;
+    }
   }
 
   public int port() {

@@ -26,34 +26,25 @@ public record Settings(
     int uploads,
     List<String> origins) {
 
+  /**
+   * The settings of an environment.
+   *
+   * @throws IllegalArgumentException with every variable that cannot be used
+   */
   public static Settings from(Map<String, String> environment) {
-    return new Settings(
-        environment.getOrDefault("FOOTWELL_HOST", "127.0.0.1"),
-        number(environment, "FOOTWELL_PORT", 8080, 0, 65_535),
-        Duration.ofMillis(number(environment, "FOOTWELL_DEADLINE_MS", 10_000, 1, 600_000)),
-        number(environment, "FOOTWELL_BODY_BYTES", 1 << 20, 1_000, 1 << 28),
-        number(environment, "FOOTWELL_UPLOAD_BYTES", 1 << 26, 1_000, 1 << 28),
-        number(environment, "FOOTWELL_UPLOADS", 2, 1, 1_000),
-        Arrays.stream(environment.getOrDefault("FOOTWELL_CORS_ORIGINS", "*").split(",", -1))
-            .map(String::strip)
-            .toList());
-  }
-
-  private static int number(
-      Map<String, String> environment, String name, int standard, int least, int most) {
-    String text = environment.get(name);
-    if (text == null) {
-      return standard;
-    }
-    try {
-      int value = Integer.parseInt(text);
-      if (value >= least && value <= most) {
-        return value;
-      }
-    } catch (NumberFormatException notANumber) {
-      // told below, together with the range
-    }
-    throw new IllegalArgumentException(
-        name + " must be a whole number from " + least + " to " + most + ", not " + text);
+    Variables variables = new Variables(environment);
+    Settings settings =
+        new Settings(
+            variables.text("HOST", "127.0.0.1"),
+            variables.number("PORT", 8080, 0, 65_535),
+            Duration.ofMillis(variables.number("DEADLINE_MS", 10_000, 1, 600_000)),
+            variables.number("BODY_BYTES", 1 << 20, 1_000, 1 << 28),
+            variables.number("UPLOAD_BYTES", 1 << 26, 1_000, 1 << 28),
+            variables.number("UPLOADS", 2, 1, 1_000),
+            Arrays.stream(variables.text("CORS_ORIGINS", "*").split(",", -1))
+                .map(String::strip)
+                .toList());
+    variables.requireNoFaults();
+    return settings;
   }
 }

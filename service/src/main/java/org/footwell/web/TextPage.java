@@ -34,8 +34,10 @@ final class TextPage {
       line("findings");
     }
     for (JsonNode finding : findings) {
-      String subject = finding.has("subject") ? finding.get("subject").asText() + ": " : "";
-      wrapped("  " + finding.get("level").asText() + ": ", subject + finding.get("text").asText());
+      String subject = finding.has("subject") ? Rendering.cell(finding.get("subject")) + ": " : "";
+      wrapped(
+          "  " + finding.get("level").asText() + ": ",
+          subject + Rendering.cell(finding.get("text")));
     }
   }
 
@@ -57,7 +59,7 @@ final class TextPage {
           .forEach(input -> inputs.add(input.getKey() + " = " + people(input.getValue())));
       line(
           "  "
-              + (step.has("pointer") ? step.get("pointer").asText() + " " : "")
+              + (step.has("pointer") ? Rendering.cell(step.get("pointer")) + " " : "")
               + step.get("quantity").asText()
               + " = "
               + step.get("formula").asText()

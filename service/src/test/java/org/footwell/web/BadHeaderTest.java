@@ -5,11 +5,13 @@ import static org.footwell.web.SoundLevelCalls.GOOD;
 import static org.footwell.web.SoundLevelCalls.PATH;
 import static org.footwell.web.SoundLevelCalls.QUERY;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.restassured.config.EncoderConfig;
 import io.restassured.config.RestAssuredConfig;
 import io.restassured.http.ContentType;
 import io.restassured.response.Response;
+import java.io.IOException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -95,5 +97,29 @@ class BadHeaderTest {
     Refusal.of(
         given().header("Accept", accept).contentType("application/json").body(GOOD).post(PATH),
         406);
+  }
+
+  /** A wait of a fifth of a second after each refusal was felt only by the next on a connection. */
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Content-Type: text/plain\r\n",
+        "Content-Type: application/json\r\nAccept: image/png\r\n"
+      })
+  void refusalsOnOneConnectionFollowEachOtherAtOnce(String headers) throws IOException {
+    String start = "POST " + PATH + " HTTP/1.1\r\nHost: localhost\r\n" + headers;
+    String stated = "Content-Length: " + GOOD.length() + "\r\n\r\n" + GOOD;
+    String chunk = Integer.toHexString(GOOD.length()) + "\r\n" + GOOD + "\r\n0\r\n\r\n";
+    try (RawConnection connection = new RawConnection()) {
+      long begin = System.nanoTime();
+      for (int i = 0; i < 20; i++) {
+        connection.send(start + stated);
+        connection.readUntil("}");
+        connection.send(start + "Transfer-Encoding: chunked\r\n\r\n" + chunk);
+        connection.readUntil("}");
+      }
+      long took = System.nanoTime() - begin;
+      assertTrue(took < 2_000_000_000L, () -> "40 refusals took " + took / 1_000_000 + " ms");
+    }
   }
 }

@@ -72,7 +72,7 @@ final class ContractCheck {
     String method = asked.method().equals("HEAD") ? "GET" : asked.method();
     JsonNode operation = path.path(method.toLowerCase(Locale.ROOT));
     if (asked.textErrors() && "no-store".equals(told.header().apply("Cache-Control"))) {
-      textError(told, faults);
+      textError(operation, told, faults);
     } else if (told.status() >= 400) {
       problem(asked, operation, told, faults);
     } else if (asked.method().equals("OPTIONS")) {
@@ -90,7 +90,11 @@ final class ContractCheck {
     return faults;
   }
 
-  private static void textError(Told told, List<String> faults) {
+  private static void textError(JsonNode operation, Told told, List<String> faults) {
+    JsonNode declared = operation.at("/responses/200/content/text~1plain");
+    if (!operation.isMissingNode() && declared.isMissingNode()) {
+      faults.add("a problem as text is not declared");
+    }
     if (told.status() != 200 || !told.mediaType().equals("text/plain")) {
       faults.add("a problem as text must be 200 and text/plain");
     }

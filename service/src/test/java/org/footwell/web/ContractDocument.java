@@ -12,6 +12,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 
 /** The contract in its 3.0 form, with its schemas ready to validate. */
@@ -62,6 +63,17 @@ final class ContractDocument {
     return root.path("paths").path(path);
   }
 
+  /** Every operation by its method and path. */
+  Map<String, JsonNode> operations() {
+    Map<String, JsonNode> operations = new TreeMap<>();
+    for (var path : root.path("paths").properties()) {
+      for (var operation : path.getValue().properties()) {
+        operations.put(operation.getKey() + " " + path.getKey(), operation.getValue());
+      }
+    }
+    return operations;
+  }
+
   /** What a value has against a schema of this document; nothing when it fits. */
   List<String> faults(JsonNode schema, JsonNode value) {
     Schema ready = schemas.computeIfAbsent(schema.toString(), text -> prepare(schema));
@@ -86,7 +98,7 @@ final class ContractDocument {
     return MAPPER.createObjectNode().put("$ref", "#/components/schemas/" + name);
   }
 
-  /** Follows a reference, also one that stands in an allOf to have a description beside it. */
+  /** Follows a reference of a schema or an answer, also one that stands in an allOf to have a description beside it. */
   JsonNode resolved(JsonNode schema) {
     JsonNode bare = schema.path("allOf").size() == 1 ? schema.at("/allOf/0") : schema;
     return bare.has("$ref") ? root.at(bare.get("$ref").asText().substring(1)) : bare;

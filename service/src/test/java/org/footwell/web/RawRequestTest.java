@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -24,13 +25,26 @@ class RawRequestTest {
   private static final String REST = " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n";
   private static final String JSON = "Content-Type: application/json\r\n";
 
+  private static final ContractDocument CONTRACT = ContractDocument.built();
+
+  /** Which requests never reach an operation is no matter to a caller: any may be refused so. */
+  private static void assertDeclared(String name, JsonNode operation, int status) {
+    if (status != 404 && status != 405 && status != 422) {
+      JsonNode declared = CONTRACT.resolved(operation.at("/responses/" + status));
+      assertTrue(
+          declared.at("/content/application~1problem+json").isObject(),
+          () -> name + " does not declare " + status);
+    }
+  }
+
   @AfterEach
   void theServiceStillAnswers() {
     assertEquals("100.0", SoundLevelCalls.get(QUERY + "&field=level_db_spl").asString());
   }
 
-  /** The problem in an answer, whose status line and body must agree. */
+  /** The problem in an answer, whose status line and body must agree, and which is promised. */
   private static Refusal problem(String answer, int status) {
+    CONTRACT.operations().forEach((name, operation) -> assertDeclared(name, operation, status));
     assertTrue(answer.startsWith("HTTP/1.1 " + status + " "), answer);
     assertTrue(answer.contains("\r\nContent-Type: application/problem+json\r\n"), answer);
     return Refusal.of(RawConnection.body(answer), status);
@@ -162,6 +176,25 @@ class RawRequestTest {
   }
 
   @Test
+  void anExpectationThatCannotBeMetIsRefused() {
+    String post = "POST " + PATH + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n" + JSON;
+    assertEquals(
+        "The header Expect can only ask for 100-continue.",
+        problem(RawConnection.answer(post + "Expect: a-dance\r\nContent-Length: 2\r\n\r\n{}"), 417)
+            .detail());
+  }
+
+  @Test
+  void aNewerProtocolIsToldWhichIsSpoken() {
+    assertEquals(
+        "Send the request in HTTP/1.1.",
+        problem(RawConnection.answer("PRI * HTTP/2.0\r\n\r\nSM\r\n\r\n"), 426).detail());
+    assertEquals(
+        "Send the request in HTTP/1.1.",
+        problem(RawConnection.answer("GET / HTTP/9.9\r\nHost: localhost\r\n\r\n"), 505).detail());
+  }
+
+  @Test
   void aBodyThatBreaksOffIsUnreadable() throws IOException {
     String post = "POST " + PATH + " HTTP/1.1\r\nHost: localhost\r\n" + JSON;
     try (RawConnection connection = new RawConnection()) {
@@ -170,6 +203,36 @@ class RawRequestTest {
       problem(connection.readAll(), 400);
     }
     problem(RawConnection.answer(post + "Transfer-Encoding: chunked\r\n\r\nzz\r\n{}\r\n"), 400);
+  }
+
+  @Test
+  void aBodyThatIsShorterThanStatedIsToldInSeconds() throws IOException {
+    long begin = System.nanoTime();
+    try (RawConnection connection = new RawConnection()) {
+      connection.send(
+          "POST " + PATH + " HTTP/1.1\r\nHost: localhost\r\n" + JSON + "Content-Length: 50\r\n\r\n{");
+      Refusal refusal = problem(connection.readUntil("}"), 400);
+      assertEquals(
+          "The body breaks off: it is shorter than stated, or nothing more of it came for 5 seconds.",
+          refusal.detail());
+    }
+    long took = (System.nanoTime() - begin) / 1_000_000;
+    assertTrue(took < 10_000, () -> "it took " + took + " ms");
+  }
+
+  /** While a caller waits for leave to send its body, the answer must not wait for the body. */
+  @Test
+  void aCallerThatAsksBeforeItSendsIsRefusedAtOnce() throws IOException {
+    try (RawConnection connection = new RawConnection()) {
+      connection.send(
+          "POST "
+              + PATH
+              + " HTTP/1.1\r\nHost: localhost\r\nContent-Type: text/plain\r\n"
+              + "Expect: 100-continue\r\nContent-Length: 50\r\n\r\n");
+      String answer = connection.readUntil("}");
+      assertTrue(answer.startsWith("HTTP/1.1 415 "), answer);
+      assertFalse(answer.contains("HTTP/1.1 100"), answer);
+    }
   }
 
   @Test

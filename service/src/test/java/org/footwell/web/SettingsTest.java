@@ -13,6 +13,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SettingsTest {
 
@@ -38,6 +39,50 @@ class SettingsTest {
           refused.getMessage().startsWith("FOOTWELL_PORT must be a port that is free"),
           refused.getMessage());
     }
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"nothere.invalid", "192.0.2.1", "::ffff"})
+  void aHostThatIsNotThisMachineIsToldInASentence(String host) {
+    Settings settings = Settings.from(Map.of("FOOTWELL_HOST", host, "FOOTWELL_PORT", "0"));
+    try (Server server = new Server(List.of(), settings, "1")) {
+      IllegalArgumentException refused =
+          assertThrows(IllegalArgumentException.class, server::start);
+      assertEquals(
+          "FOOTWELL_HOST must be a name or an address of this machine, not " + host,
+          refused.getMessage());
+    }
+  }
+
+  @Test
+  void aMisspeltVariableIsNamedWithTheNearest() {
+    IllegalArgumentException refused =
+        assertThrows(
+            IllegalArgumentException.class,
+            () ->
+                Settings.from(
+                    Map.of(
+                        "FOOTWELL_DEADLNE_MS", "250",
+                        "FOOTWELL_CORS_ORIGIN", "*",
+                        "footwell_port", "1",
+                        "FOOTWELL_BODY_BYTES", "none")));
+    assertEquals(
+        """
+        FOOTWELL_BODY_BYTES must be a whole number from 1000 to 268435456, not none
+        FOOTWELL_CORS_ORIGIN is no setting. Did you mean FOOTWELL_CORS_ORIGINS?
+        FOOTWELL_DEADLNE_MS is no setting. Did you mean FOOTWELL_DEADLINE_MS?
+        footwell_port is no setting. Did you mean FOOTWELL_PORT?""",
+        refused.getMessage());
+  }
+
+  /** Programs that call the service have variables of their own, and so have orchestrators. */
+  @Test
+  void aVariableThatIsLikeNoSettingIsNoFault() {
+    Settings.from(
+        Map.of(
+            "FOOTWELL_URL", "http://localhost:8080",
+            "FOOTWELL_SERVICE_HOST", "10.0.0.1",
+            "FOOTWELL_PORT_8080_TCP_ADDR", "10.0.0.1"));
   }
 
   @Test
