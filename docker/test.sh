@@ -3,6 +3,7 @@
 # Ends by itself within two minutes, and stops whatever it started.
 set -euo pipefail
 cd "$(dirname "$0")/.."
+PATH=$PATH:/usr/sbin  # where nginx is, and which an ordinary user's PATH leaves out
 [ "${BOUNDED:-}" ] || BOUNDED=yes exec timeout 120 docker/test.sh
 jar=${FOOTWELL_JAR:-service/target/footwell.jar}
 work=$(mktemp -d)

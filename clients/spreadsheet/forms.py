@@ -1,7 +1,7 @@
 """The yellow sheets: Vehicle, Channels and Parts."""
 from contract import unit
 from entries import AMPLIFIER, CHANNEL, DRIVER, VEHICLE
-from layout import AMPLIFIERS, CHANNELS, DRIVERS, FIRST, HOW_TO
+from layout import AMPLIFIERS, CHANNELS, DRIVERS, FIRST, HEADING, HOW_TO
 
 
 def fill_vehicle(book):
@@ -52,7 +52,7 @@ def fill_channels(book):
 
 def table(book, sheet, top, columns, values, count):
     """Headings, units, and rows to fill in."""
-    sheet.heights[top] = 1.5
+    sheet.heights[top] = HEADING
     for column, (key, label, calculation, name, width, choices) in enumerate(columns, 1):
         if len(sheet.widths) < column:
             sheet.widths.append(width)

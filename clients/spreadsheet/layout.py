@@ -6,6 +6,7 @@ LONGEST_URL = 2000  # Excel sends up to 2,048 characters
 CALCULATIONS = [WIRING, RAIL, SOUND, COMPARISON]  # asked for every channel
 FINDINGS, CAUTIONS = 8, 6  # as many are taken from an answer; of more it says how many
 TOLD = 24  # rows for what must be read; of more it says how many
+HEADING = 1.8  # height of headings in cm: three lines, also where a wider font stands in
 FIRST = 6  # row of the first channel on every sheet
 
 HOW_TO = [

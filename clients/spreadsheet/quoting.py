@@ -3,7 +3,7 @@ from book import Book
 from calls import fill_calls
 from comparison import fill_comparison
 from forms import fill_channels, fill_parts, fill_vehicle
-from layout import FIRST
+from layout import FIRST, HEADING
 from lookup import fill_lookup
 from results import fill_results
 from split import fill_split
@@ -19,5 +19,5 @@ def workbook(contract, demo, address):
     for sheet in book.sheets:
         sheet.heights[1] = 1
         if sheet is not book.vehicle:
-            sheet.heights[FIRST - 2] = 1.5
+            sheet.heights[FIRST - 2] = HEADING
     return book

@@ -28,11 +28,11 @@ export class Numbers {
   ) {}
 
   number(value: number, digits = 1): string {
-    return isolated(this.plain(value, digits, 'negative'));
+    return isolated(this.plain(value, digits, 'auto'));
   }
 
   unit(value: number, unit: string, digits = 1): string {
-    return isolated(this.plain(value, digits, 'negative') + THIN + unit);
+    return isolated(this.plain(value, digits, 'auto') + THIN + unit);
   }
 
   change(value: number, unit: string, digits = 1): string {
@@ -84,8 +84,9 @@ export class Numbers {
     return { digits, decimal: mark('decimal'), group: mark('group') };
   }
 
-  private plain(value: number, digits: number, signDisplay: 'negative' | 'exceptZero'): string {
-    return this.format(value, { maximumFractionDigits: digits, minimumFractionDigits: digits, signDisplay }).replace(MARKS, '');
+  private plain(value: number, digits: number, signDisplay: 'auto' | 'exceptZero'): string {
+    const shown = Number(value.toFixed(digits)) === 0 ? 0 : value; // Without the sign that a small negative number keeps.
+    return this.format(shown, { maximumFractionDigits: digits, minimumFractionDigits: digits, signDisplay }).replace(MARKS, '');
   }
 
   private format(value: number, options: Intl.NumberFormatOptions): string {

@@ -48,6 +48,19 @@ test('numbers are written as the reader writes them', () => {
   assert.equal(de.field(-1234.5), '−1234,5');
 });
 
+test('browsers of 2022, which refuse a sign for negative numbers only, write the same', (t) => {
+  const Present = Intl.NumberFormat;
+  t.mock.method(Intl, 'NumberFormat', function (locale, options) {
+    const { signDisplay = 'auto' } = options ?? {};
+    if (!['auto', 'always', 'never', 'exceptZero'].includes(signDisplay)) throw new RangeError(signDisplay);
+    return new Present(locale, options);
+  });
+  const en = new Numbers('en');
+  assert.deepEqual([-0.04, -0.05, -0, 0, 1046.5].map((value) => seen(en.number(value))), ['0.0', '−0.1', '0.0', '0.0', '1,046.5']);
+  assert.equal(seen(en.unit(-0.4, 'g', 0)), '0\u202fg');
+  assert.deepEqual([-0.01, 5.31].map((value) => seen(en.change(value, 'dB'))), ['0.0\u202fdB', '+5.3\u202fdB']);
+});
+
 test('fields are read in the reader’s language, and never guessed', () => {
   const en = new Numbers('en');
   const de = new Numbers('de');

@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
@@ -25,6 +26,7 @@ import org.junit.jupiter.api.TestFactory;
  * Runs the documentation: every {@code sh} block that a {@code text} block follows is run against
  * the built jar, and must print exactly that text.
  */
+@Tag("long")
 class DocumentationIT {
 
   private static final Pattern EXAMPLE =

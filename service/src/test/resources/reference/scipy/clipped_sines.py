@@ -4,13 +4,12 @@ The first integrates the Fourier coefficients of a clipped sine numerically. The
 and its harmonics to made-up captures by least squares, at the frequency they were made with: another
 way than a windowed spectrum.
 """
-import pathlib
-
 import numpy as np
 import scipy
 from scipy.integrate import quad
 
-HERE = pathlib.Path(__file__).resolve().parent.parent
+from tables import table
+
 EDITION = f"# edition: SciPy {scipy.__version__}, NumPy {np.__version__}\n"
 TYPED = "# typed: written by scipy/clipped_sines.py\n# confirmed: an independent general-purpose library\n"
 
@@ -26,9 +25,9 @@ def coefficient(order, top, bottom):
     return np.hypot(part(np.sin), part(np.cos))
 
 
-with open(HERE / "scipy-clipped-sines.csv", "w", encoding="utf-8") as out:
+with table("scipy-clipped-sines.csv") as out:
     out.write("# title: Harmonics over fundamental of a sine of amplitude 1 held at top and bottom\n"
-              "# source: SciPy, scipy.integrate.quad over the Fourier integrals, harmonics 2 to 20\n")
+              "# kind: computed\n# source: SciPy, scipy.integrate.quad over the Fourier integrals, harmonics 2 to 20\n")
     out.write(EDITION + TYPED)
     out.write("top,bottom,fundamental,all_percent,even_percent,odd_percent\n")
     for top, bottom in [(0.99, 0.99), (0.95, 0.95), (0.9, 0.9), (0.8, 0.8), (0.5, 0.5), (0.1, 0.1),
@@ -42,9 +41,9 @@ with open(HERE / "scipy-clipped-sines.csv", "w", encoding="utf-8") as out:
 
 RATE, SIZE = 8000, 1200
 random = np.random.default_rng(20240611)
-with open(HERE / "scipy-harmonic-fits.csv", "w", encoding="utf-8") as out:
+with table("scipy-harmonic-fits.csv") as out:
     out.write("# title: Harmonics up to 2000 Hz of noisy clipped sines at a rate of 8000 Hz\n"
-              "# source: NumPy, numpy.linalg.lstsq of sine, harmonics and mean; noise of a fixed seed\n")
+              "# kind: computed\n# source: NumPy, numpy.linalg.lstsq of sine, harmonics and mean; noise of a fixed seed\n")
     out.write(EDITION + TYPED)
     out.write("tone_hz,fundamental_rms,even_percent,odd_percent,samples\n")
     for tone, top, bottom, noise in [(123.4, 0.6, 0.6, 0.0005), (211.7, 0.5, 0.65, 0.001),

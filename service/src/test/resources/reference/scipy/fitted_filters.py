@@ -4,12 +4,11 @@ A response is a row of bells; fewer bells than it has are fitted to flatten it, 
 scipy.optimize.least_squares within bounds from many seeded starts. What is printed is the smallest
 RMS error found. The level to flatten to is the median. Run with Python 3, NumPy and SciPy.
 """
-
-import pathlib
-
 import numpy as np
 import scipy
 from scipy import optimize, signal
+
+from tables import table
 
 RATE = 48000
 LOW, HIGH = 100, 10000
@@ -59,12 +58,12 @@ def best(count, measured):
     return min(np.sqrt(np.mean(fit.fun**2)) for fit in fits)
 
 
-with open(pathlib.Path(__file__).parent.parent / "scipy-fitted-filters.csv", "w") as out:
+with table("scipy-fitted-filters.csv") as out:
     out.write(
         "# title: RMS error left, dB, when a response of several bells is flattened by fewer\n"
-        "# source: SciPy, scipy.optimize.least_squares on curves of scipy.signal.sosfreqz\n"
+        "# kind: computed\n# source: SciPy, scipy.optimize.least_squares on curves of scipy.signal.sosfreqz\n"
         f"# edition: SciPy {scipy.__version__}, NumPy {np.__version__}\n"
-        "# typed: written by reference/scipy/fitted_filters.py; smallest of 40 seeded starts\n"
+        "# typed: written by scipy/fitted_filters.py; smallest of 40 seeded starts\n"
         "# confirmed: an independent general-purpose library\n"
         "case,count,sections,before_db,after_db\n"
     )

@@ -3,12 +3,11 @@
 Each row is a loudspeaker as a digital filter of SciPy, delayed by a fraction of a sample by a
 windowed sinc; the answer is the delay. Run with Python 3, NumPy and SciPy.
 """
-
-import pathlib
-
 import numpy as np
 import scipy
 from scipy import signal
+
+from tables import table
 
 RATE = 48000
 LENGTH = 2048
@@ -29,13 +28,13 @@ def delayed(samples):
     return kernel
 
 
-with open(pathlib.Path(__file__).parent.parent / "scipy-arrivals.csv", "w") as out:
+with table("scipy-arrivals.csv") as out:
     out.write(
         "# title: Arrival and polarity of loudspeakers made as digital filters and delayed by"
         " fractions of a sample\n"
-        "# source: SciPy, scipy.signal.butter and sosfilt on a windowed sinc\n"
+        "# kind: computed\n# source: SciPy, scipy.signal.butter and sosfilt on a windowed sinc\n"
         f"# edition: SciPy {scipy.__version__}\n"
-        "# typed: written by reference/scipy/impulse_responses.py; the answer is put in, not"
+        "# typed: written by scipy/impulse_responses.py; the answer is put in, not"
         " measured\n"
         "# confirmed: an independent general-purpose library\n"
         "speaker,polarity,delay_samples,response\n"

@@ -3,15 +3,13 @@
 Loudspeakers are digital filters of SciPy, given as second-order sections; the answers come from
 scipy.signal.sosfreqz on a dense grid, not from impulse responses. Run with Python 3, NumPy, SciPy.
 """
-
-import pathlib
-
 import numpy as np
 import scipy
-from scipy import signal
+from scipy import integrate, signal
+
+from tables import table
 
 RATE = 48000
-HOME = pathlib.Path(__file__).parent.parent
 
 SPEAKERS = {
     "full_range": signal.butter(2, [60, 18000], "band", fs=RATE, output="sos"),
@@ -22,9 +20,9 @@ SPEAKERS = {
 
 def header(title, source):
     return (
-        f"# title: {title}\n# source: {source}\n"
+        f"# title: {title}\n# kind: computed\n# source: {source}\n"
         f"# edition: SciPy {scipy.__version__}, NumPy {np.__version__}\n"
-        "# typed: written by reference/scipy/measured_levels.py\n"
+        "# typed: written by scipy/measured_levels.py\n"
         "# confirmed: an independent general-purpose library\n"
     )
 
@@ -39,7 +37,7 @@ def band_levels():
             middle = 1000 * 10 ** (n / 10)
             f = np.linspace(middle * 10**-0.05, middle * 10**0.05, 4001)
             _, h = signal.sosfreqz(sections, worN=f, fs=RATE)
-            mean = np.trapezoid(np.abs(h) ** 2, f) / (f[-1] - f[0])
+            mean = integrate.trapezoid(np.abs(h) ** 2, f) / (f[-1] - f[0])
             yield name, text(sections), middle, 10 * np.log10(mean)
 
 
@@ -70,18 +68,18 @@ def pair_sums():
             yield name, polarity, text(low), text(high), corner, phase, level
 
 
-with open(HOME / "scipy-band-levels.csv", "w") as out:
+with table("scipy-band-levels.csv") as out:
     out.write(
         header(
             "Mean of |H|^2 over third octaves of loudspeakers made as digital filters, dB",
-            "SciPy, scipy.signal.butter, cheby1 and sosfreqz, integrated by numpy.trapezoid",
+            "SciPy, scipy.signal.butter, cheby1 and sosfreqz, integrated by scipy.integrate.trapezoid",
         )
         + "speaker,sections,frequency_hz,level_db\n"
     )
     for name, sections, f, level in band_levels():
         out.write(f"{name},{sections},{f:.9g},{level:.6f}\n")
 
-with open(HOME / "scipy-pair-sums.csv", "w") as out:
+with table("scipy-pair-sums.csv") as out:
     out.write(
         header(
             "Crossover pairs as digital filters: phase of the high- less that of the low-pass at"

@@ -3,14 +3,13 @@
 Three outputs as digital filters of SciPy with gains, delays and polarities, added as complex
 numbers; one of them with an all-pass of the first order.
 """
-import pathlib
-
 import numpy as np
 import scipy
 from scipy import signal
 
+from tables import table
+
 RATE = 48000
-HERE = pathlib.Path(__file__).resolve().parent.parent
 
 
 def response(f, low, high, gain, delay, polarity, all_pass):
@@ -28,9 +27,9 @@ def response(f, low, high, gain, delay, polarity, all_pass):
 
 
 f = np.array([80.0, 200, 400, 900, 1500, 2500, 4000, 8000])
-with open(HERE / "scipy-output-sums.csv", "w", encoding="utf-8") as out:
+with table("scipy-output-sums.csv") as out:
     out.write("# title: Level of the sum of three outputs: Linkwitz-Riley low-pass, band-pass and high-pass of the fourth order at 300 and 3000 Hz\n"
-              "# source: SciPy, scipy.signal.butter twice, sosfreqz, bilinear for the all-pass; complex sum\n"
+              "# kind: computed\n# source: SciPy, scipy.signal.butter twice, sosfreqz, bilinear for the all-pass; complex sum\n"
               f"# edition: SciPy {scipy.__version__}, NumPy {np.__version__}\n"
               "# typed: written by scipy/output_sums.py\n"
               "# confirmed: an independent general-purpose library\n")

@@ -2,12 +2,11 @@
 
 Run with Python 3, NumPy and SciPy: python3 signal_vectors.py
 """
-
-import pathlib
-
 import numpy as np
 import scipy
 from scipy import signal
+
+from tables import table
 
 SIZE = 64
 
@@ -54,13 +53,13 @@ def folded(log_magnitude):
     return log_magnitude - 1j * np.imag(signal.hilbert(log_magnitude))
 
 
-with open(pathlib.Path(__file__).parent.parent / "scipy-signal-vectors.csv", "w") as out:
+with table("scipy-signal-vectors.csv") as out:
     out.write(
         "# title: Spectrum, envelope, windows, sweep and minimum phase of small made-up signals\n"
-        "# source: SciPy and NumPy: numpy.fft.rfft, scipy.signal.hilbert, get_window, chirp; minimum"
+        "# kind: computed\n# source: SciPy and NumPy: numpy.fft.rfft, scipy.signal.hilbert, get_window, chirp; minimum"
         " phase as the Hilbert transform of the logarithm of the magnitude\n"
         f"# edition: SciPy {scipy.__version__}, NumPy {np.__version__}\n"
-        "# typed: written by reference/scipy/signal_vectors.py\n"
+        "# typed: written by scipy/signal_vectors.py\n"
         "# confirmed: an independent general-purpose library\n"
         "quantity,index,value\n"
     )

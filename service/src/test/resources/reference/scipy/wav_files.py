@@ -4,11 +4,12 @@ Run with Python 3, NumPy and SciPy: python3 wav_files.py
 """
 
 import io
-import pathlib
 
 import numpy as np
 import scipy
 from scipy.io import wavfile
+
+from tables import table
 
 VALUES = np.array([[0.0, 0.5], [-0.25, 0.125], [0.75, -1.0], [0.001, -0.001]])
 
@@ -23,12 +24,12 @@ def scaled(data):
     return data / -float(np.iinfo(data.dtype).min) if data.dtype.kind == "i" else data
 
 
-with open(pathlib.Path(__file__).parent.parent / "scipy-wav-samples.csv", "w") as out:
+with table("scipy-wav-samples.csv") as out:
     out.write(
         "# title: Small WAV files of two channels and the samples in them\n"
-        "# source: SciPy, scipy.io.wavfile.write, integers scaled by the size of their least value\n"
+        "# kind: computed\n# source: SciPy, scipy.io.wavfile.write, integers scaled by the size of their least value\n"
         f"# edition: SciPy {scipy.__version__}\n"
-        "# typed: written by reference/scipy/wav_files.py\n"
+        "# typed: written by scipy/wav_files.py\n"
         "# confirmed: an independent general-purpose library\n"
         "format,rate_hz,frame,channel,value,file_hex\n"
     )

@@ -129,7 +129,7 @@ public class CurveBenchmark {
     return whole(
         new PassiveFilter(),
         new PassiveFilterRequest(
-            3.4, null, filter, null, null, true, lossy, vented, null, listed));
+            3.4, null, filter, null, null, true, lossy, vented, null, listed, null));
   }
 
   /** impedance-fit of 500 readings with phases. */

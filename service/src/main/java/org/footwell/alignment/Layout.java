@@ -37,7 +37,7 @@ final class Layout {
   /** The seat each point belongs to. */
   final int[] seat;
 
-  private Layout(double[][] distanceM, double[] weight, int[] seat) {
+  Layout(double[][] distanceM, double[] weight, int[] seat) {
     this.distanceM = distanceM;
     double sum = Arrays.stream(weight).sum();
     this.weight = Arrays.stream(weight).map(w -> w / sum).toArray();

@@ -3,7 +3,6 @@ package org.footwell.alignment;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.footwell.calculation.Run;
 
 /**
  * Delays that minimise the weighted sum of the arrival spreads at several points.
@@ -77,8 +76,9 @@ final class LeastSpread {
    *
    * @param arrivalMs by channel and point
    * @param layout gives the weights of the points, which sum to 1
+   * @param atEveryMove is told of each move of the search, and may end it
    */
-  static double[] delaysMs(double[][] arrivalMs, Layout layout, Run run) {
+  static double[] delaysMs(double[][] arrivalMs, Layout layout, Runnable atEveryMove) {
     int channels = arrivalMs.length;
     double[] delay = new double[channels];
     double[][] residual = new double[channels][];
@@ -91,7 +91,7 @@ final class LeastSpread {
         Arrays.stream(residual).flatMapToDouble(Arrays::stream).map(Math::abs).max().orElse(0);
     if (scale > 0) {
       LeastSpread problem = new LeastSpread(residual, scale, layout.weight);
-      problem.solve(run);
+      problem.solve(atEveryMove);
       for (int c = 0; c < channels; c++) {
         delay[c] += scale * problem.unknown[c];
       }
@@ -100,15 +100,14 @@ final class LeastSpread {
     return Arrays.stream(delay).map(d -> d - least).toArray();
   }
 
-  private void solve(Run run) {
+  private void solve(Runnable atEveryMove) {
     Constraint worst = mostViolated();
     // Every round raises the distance to the start, so it ends; the cap is a safeguard.
     for (int round = 0; worst != null; round++) {
       if (round > 100 * all.size()) {
         throw new IllegalStateException("no end of the search for least spread");
       }
-      run.checkDeadline();
-      satisfy(worst);
+      satisfy(worst, atEveryMove);
       worst = mostViolated();
     }
   }
@@ -131,9 +130,10 @@ final class LeastSpread {
   }
 
   /** Moves until the constraint holds, dropping active ones whose multipliers reach 0. */
-  private void satisfy(Constraint wanted) {
+  private void satisfy(Constraint wanted, Runnable atEveryMove) {
     wanted.multiplier = 0;
     while (true) {
+      atEveryMove.run();
       aim(wanted);
       double rate = direction[wanted.above] - direction[wanted.below];
       double full = rate > 0 ? missing(wanted) / rate : Double.POSITIVE_INFINITY;

@@ -108,7 +108,7 @@ public final class SeatDelays implements Calculation<SeatDelaysRequest, SeatDela
     double[] exact =
         layout.points() == 1
             ? untilLast(arrivals, run)
-            : LeastSpread.delaysMs(arrivals, layout, run);
+            : LeastSpread.delaysMs(arrivals, layout, run::checkDeadline);
     Settings settings = new Settings(exact, q.processor(), run);
     settings.remark(q, run);
     double[] absolute = sum(chainMs, settings.addedMs);

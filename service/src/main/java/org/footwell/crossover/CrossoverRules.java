@@ -15,6 +15,7 @@ import static org.footwell.crossover.CrossoverFinding.PROGRAMME_POWER_TOO_HIGH;
 import static org.footwell.crossover.CrossoverFinding.QTS_ASSUMED;
 import static org.footwell.crossover.CrossoverFinding.TURN_ON_THUMP;
 import static org.footwell.crossover.CrossoverFinding.WAYS_OUT_OF_ORDER;
+import static org.footwell.crossover.CrossoverFinding.WAYS_REVERSED;
 import static org.footwell.crossover.CrossoverFinding.WAY_DATA_MISSING;
 import static org.footwell.crossover.CrossoverFinding.WAY_INVERTED;
 
@@ -22,6 +23,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.footwell.calculation.Run;
 import org.footwell.crossover.CrossoverPlanResult.Choice;
+import org.footwell.crossover.CrossoverPlanResult.HighLimit;
 import org.footwell.crossover.CrossoverPlanResult.PlannedCrossover;
 import org.footwell.crossover.CrossoverPlanResult.ProtectionCapacitor;
 import org.footwell.crossover.CrossoverPlanResult.WayShare;
@@ -75,15 +77,7 @@ final class CrossoverRules {
             .value(model.excursion().q())
             .with("way", way.id());
       }
-      WayModel below = ways.get(model.index() - 1);
-      if (way.sdCm2() > below.way().sdCm2()) {
-        run.find(WAYS_OUT_OF_ORDER)
-            .at(model.pointer() + "/sd_cm2")
-            .value(way.sdCm2())
-            .limit(below.way().sdCm2())
-            .with("way", way.id())
-            .with("below", below.way().id());
-      }
+      order(ways.get(model.index() - 1), model);
     }
     missing(model, way.sensitivity(), "sensitivity", "sensitivity", "its power and voltage");
     missing(
@@ -92,6 +86,22 @@ final class CrossoverRules {
         "continuous_power_w",
         "continuous power",
         "whether it stands its power");
+  }
+
+  private void order(WayModel below, WayModel above) {
+    if (above.isPlainlyBelow(below)) {
+      run.find(WAYS_REVERSED)
+          .at(above.pointer())
+          .with("way", above.way().id())
+          .with("below", below.way().id());
+    } else if (above.way().sdCm2() > below.way().sdCm2()) {
+      run.find(WAYS_OUT_OF_ORDER)
+          .at(above.pointer() + "/sd_cm2")
+          .value(above.way().sdCm2())
+          .limit(below.way().sdCm2())
+          .with("way", above.way().id())
+          .with("below", below.way().id());
+    }
   }
 
   private void missing(WayModel model, Object given, String field, String what, String unjudged) {
@@ -133,15 +143,24 @@ final class CrossoverRules {
   }
 
   private void noWindow(PlannedCrossover crossover, WayModel upper) {
+    HighLimit high = excluding(crossover);
     run.find(crossover.frequencyHz() == null ? NO_CROSSOVER_WINDOW : CROSSOVER_COMPROMISE)
         .at(upper.pointer())
         .value(crossover.lowestHz())
-        .limit(crossover.highestHz())
+        .limit(high.frequencyHz())
         .with("lower", crossover.lowerId())
         .with("upper", crossover.upperId())
         .with("low", crossover.lowestReason().inWords())
-        .with("high", crossover.highestReason().inWords())
-        .with("remedies", remedies(crossover.lowestReason(), crossover.highestReason()));
+        .with("high", high.reason().inWords())
+        .with("remedies", remedies(crossover.lowestReason(), high.reason()));
+  }
+
+  /** What leaves no proposal: where there is none, the limit that cannot be paid for with sound. */
+  private static HighLimit excluding(PlannedCrossover crossover) {
+    return crossover.highLimits().stream()
+        .filter(limit -> crossover.frequencyHz() != null || !limit.reason().costsSoundOnly())
+        .findFirst()
+        .orElseThrow();
   }
 
   /** What would move either end, each once: "a, b, or c". */

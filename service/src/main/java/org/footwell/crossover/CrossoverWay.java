@@ -92,7 +92,16 @@ public record CrossoverWay(
     TWEETER,
     /** As much as it can. */
     @JsonProperty("full_range")
-    FULL_RANGE
+    FULL_RANGE;
+
+    /** Whether two roles tell which lies below; full range may stand anywhere. */
+    static boolean decideOrder(WayRole one, WayRole other) {
+      return one != null
+          && other != null
+          && one != other
+          && one != FULL_RANGE
+          && other != FULL_RANGE;
+    }
   }
 
   /** The resonance that counts, Hz, or null when none is known. */

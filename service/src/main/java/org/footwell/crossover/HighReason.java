@@ -34,7 +34,7 @@ public enum HighReason {
   @JsonProperty("data_sheet")
   DATA_SHEET(
       false,
-      "the lower driver's data sheet",
+      "the lower driver's data sheet (upper_limit_hz)",
       "a lower driver that reaches higher",
       "a way between"),
   /** What the processor can be set to. */

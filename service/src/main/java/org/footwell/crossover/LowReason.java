@@ -25,7 +25,8 @@ public enum LowReason {
   /** What the upper way's data sheet allows. */
   @JsonProperty("data_sheet")
   DATA_SHEET(
-      "the upper driver's data sheet", "an upper driver whose data sheet allows a lower crossover"),
+      "the upper driver's data sheet (lower_limit_hz)",
+      "an upper driver whose data sheet allows a lower crossover"),
   /** What the processor can be set to. */
   @JsonProperty("processor")
   PROCESSOR("the processor", "a processor that can be set lower");

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
+import org.footwell.crossover.CrossoverWay.WayRole;
 import org.footwell.parts.Sensitivity.Basis;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.Piston;
@@ -31,6 +32,9 @@ record WayModel(
     List<Corner> corners,
     Double sinePowerW,
     Double wholeProgrammeW) {
+
+  /** Ratio of areas beyond which two cones are not of the same kind; common practice. */
+  private static final double FAR_LARGER = 3;
 
   private static final double BUTTERWORTH_Q = Math.sqrt(0.5);
 
@@ -134,6 +138,21 @@ record WayModel(
     return wholeProgrammeW == null || way.continuousPowerW() == null
         ? null
         : Double.valueOf(way.continuousPowerW() / wholeProgrammeW);
+  }
+
+  /**
+   * Whether it belongs below another way: by both roles, or by a cone that is several times as large
+   * or is larger and resonates lower. A somewhat larger cone alone decides nothing.
+   */
+  boolean isPlainlyBelow(WayModel other) {
+    if (WayRole.decideOrder(way.role(), other.way.role())) {
+      return way.role().compareTo(other.way.role()) < 0;
+    }
+    double larger = way.sdCm2() / other.way.sdCm2();
+    Double own = way.resonanceHz();
+    Double others = other.way.resonanceHz();
+    boolean lower = own != null && others != null && own < others;
+    return larger > FAR_LARGER || (larger > 1 && lower);
   }
 
   String pointer() {

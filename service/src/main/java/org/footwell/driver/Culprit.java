@@ -14,14 +14,8 @@ import org.footwell.physics.Piston;
 /** Looks for the single figure that spoils a record. */
 final class Culprit {
 
-  /** Of equally possible figures, one is named whose residual is this much larger... */
+  /** Of several possible figures, one is named whose residual is this much larger. */
   private static final double CLEARLY_WORSE = 1.2;
-
-  /** ...or whose correction is this much smaller. */
-  private static final double CLEARLY_SMALLER = 3;
-
-  /** By so much at most sensitivities are overstated, dB; common practice, no source. */
-  private static final double MOST_OVERSTATED_DB = 12;
 
   /** Two figures that went wrong together are wrong by the same factor but for rounding. */
   private static final double TOGETHER = Math.log(1.1);
@@ -35,10 +29,9 @@ final class Culprit {
    * A figure whose change makes the rest agree.
    *
    * @param implied what the rest gives for it, or 0
-   * @param correction how far that is from what is given, as a natural logarithm
    * @param unusual whether it is given outside of what is usual and implied inside
    */
-  record Suspect(Figure figure, double implied, double correction, boolean unusual) {
+  record Suspect(Figure figure, double implied, boolean unusual) {
     /** Whether the rest says what the figure would be. */
     boolean isImplied() {
       return implied != 0;
@@ -63,8 +56,14 @@ final class Culprit {
     this.small = UsualRange.isSmall(sheet, nominalMm);
   }
 
-  /** Whether qes and qms are usual and all agrees once these two have changed places. */
-  boolean areQesAndQmsExchanged() {
+  /**
+   * Whether qes and qms are usual and all agrees once these two have changed places. Only where a Q
+   * itself was off: a level alone fits too many explanations, its basis first.
+   */
+  boolean areQesAndQmsExchanged(Agreement agreement) {
+    if (!agreement.isOff(Identity.QES) && !agreement.isOff(Identity.QMS)) {
+      return false;
+    }
     double qes = sheet.of(Figure.QMS);
     double qms = sheet.of(Figure.QES);
     if (!sheet.isGiven(Figure.QES)
@@ -78,30 +77,22 @@ final class Culprit {
     return isPlausible(other) && !Agreement.of(other, tolerance).isAnyOff();
   }
 
-  /** The one figure in a wrong unit that explains it all, or null. */
+  /**
+   * The one figure in a wrong unit that explains it all, or null. Of a figure that is usual as given
+   * none is thought of where another figure explains it too.
+   */
   Slip slip() {
     Slip unit = onlySlip(UnitSlip::units);
     Slip slip = unit != null ? unit : onlySlip(figure -> UnitSlip.DECIMAL_POINT);
-    return slip == null || (isUsual(slip.figure()) && isMerelyOverstated()) ? null : slip;
+    boolean doubtful =
+        slip != null
+            && isUsual(slip.figure())
+            && suspects().stream().anyMatch(other -> other.figure() != slip.figure());
+    return doubtful ? null : slip;
   }
 
   private boolean isUsual(Figure figure) {
     return UsualRange.of(figure).holds(sheet.of(figure), small);
-  }
-
-  /** Whether a sensitivity overstated as sensitivities are explains it all. */
-  private boolean isMerelyOverstated() {
-    if (!sheet.isGiven(Figure.LEVEL)) {
-      return false;
-    }
-    Sheet rest = sheet.with(Figure.LEVEL, null);
-    Agreement agreement = Agreement.of(rest, tolerance);
-    return isOverstated(level(agreement)) && isPlausible(rest) && !agreement.isAnyOff();
-  }
-
-  private boolean isOverstated(double impliedLevel) {
-    double above = sheet.of(Figure.LEVEL) - impliedLevel;
-    return above > 0 && above <= MOST_OVERSTATED_DB;
   }
 
   /** The level that a record gives on the basis stated. */
@@ -117,7 +108,7 @@ final class Culprit {
       }
       for (UnitSlip slip : slips.apply(figure)) {
         double right = sheet.of(figure) * slip.factor();
-        if (explains(sheet.with(figure, right))) {
+        if (explains(figure, sheet.with(figure, right))) {
           if (found != null) {
             return null;
           }
@@ -128,8 +119,11 @@ final class Culprit {
     return found;
   }
 
-  private boolean explains(Sheet other) {
-    return isPlausible(other) && !Agreement.of(other, tolerance).isAnyGross();
+  /** A correction that is proposed leaves nothing to object to. */
+  private boolean explains(Figure figure, Sheet other) {
+    return UsualRange.of(figure).holds(other.of(figure), UsualRange.isSmall(other, nominalMm))
+        && isPlausible(other)
+        && !Agreement.of(other, tolerance).isAnyOff();
   }
 
   private boolean isPlausible(Sheet other) {
@@ -184,22 +178,22 @@ final class Culprit {
   }
 
   private void suspect(Figure figure, Sheet rest, Agreement agreement, List<Suspect> into) {
-    double given = sheet.of(figure);
     if (figure == Figure.LEVEL) {
       double implied = level(agreement);
-      double correction = Math.abs(implied - given) * Reconciliation.PER_DB;
-      into.add(new Suspect(figure, implied, correction, becomesUsual(figure, implied)));
+      into.add(new Suspect(figure, implied, becomesUsual(figure, implied)));
     } else if (!rest.isKnown(figure)) {
-      into.add(new Suspect(figure, 0, Double.POSITIVE_INFINITY, false));
+      into.add(new Suspect(figure, 0, false));
     } else if (isPlausible(rest)) {
       double implied = rest.of(figure);
-      double correction = Math.abs(Math.log(implied / given));
-      into.add(new Suspect(figure, implied, correction, becomesUsual(figure, implied)));
+      into.add(new Suspect(figure, implied, becomesUsual(figure, implied)));
     }
   }
 
+  /** What is usual depends on the size: where that is contradictory, nothing is taken for unusual. */
   private boolean becomesUsual(Figure figure, double implied) {
-    return !isUsual(figure) && UsualRange.of(figure).holds(implied, small);
+    return (nominalMm == null || small == nominalMm <= UsualRange.SMALL_MM)
+        && !isUsual(figure)
+        && UsualRange.of(figure).holds(implied, small);
   }
 
   /**
@@ -229,54 +223,21 @@ final class Culprit {
   }
 
   /**
-   * The suspect that stands out from the others, or null. Of those that the residuals leave equal,
-   * one that is not usual as given comes first, and then an overstated sensitivity.
+   * The suspect that is clearly the best explanation, or null: the only one, or the only one that is
+   * not usual as given but would be as implied, or one whose residual is clearly the largest. What
+   * nothing confirms has no residual to go by.
    */
   Suspect odd(List<Suspect> suspects, Reconciliation reconciliation) {
     double farthest = 0;
     for (Suspect suspect : suspects) {
       farthest = Math.max(farthest, reconciliation.standardised(suspect.figure()));
     }
-    Suspect unusual = null;
-    Suspect overstated = null;
-    int unusuals = 0;
-    for (Suspect suspect : suspects) {
-      if (farthest <= CLEARLY_WORSE * reconciliation.standardised(suspect.figure())) {
-        unusuals += suspect.unusual() ? 1 : 0;
-        unusual = suspect.unusual() ? suspect : unusual;
-        boolean level = suspect.figure() == Figure.LEVEL && isOverstated(suspect.implied());
-        overstated = level ? suspect : overstated;
-      }
-    }
-    if (unusuals == 1) {
-      return unusual;
-    }
-    return overstated != null ? overstated : standingOut(suspects, reconciliation);
-  }
-
-  private static Suspect standingOut(List<Suspect> suspects, Reconciliation reconciliation) {
-    Suspect worst = null;
-    for (Suspect suspect : suspects) {
-      if (worst == null || score(suspect, reconciliation) > score(worst, reconciliation)) {
-        worst = suspect;
-      }
-    }
-    for (Suspect other : suspects) {
-      if (!other.equals(worst) && !standsOut(worst, other, reconciliation)) {
-        return null;
-      }
-    }
-    return worst;
-  }
-
-  /** Residual first, small corrections among equals. */
-  private static double score(Suspect suspect, Reconciliation reconciliation) {
-    return reconciliation.standardised(suspect.figure()) / (1 + suspect.correction());
-  }
-
-  private static boolean standsOut(Suspect one, Suspect other, Reconciliation reconciliation) {
-    return reconciliation.standardised(one.figure())
-            > CLEARLY_WORSE * reconciliation.standardised(other.figure())
-        || CLEARLY_SMALLER * one.correction() < other.correction();
+    double near = farthest / CLEARLY_WORSE;
+    List<Suspect> equals =
+        suspects.stream().filter(s -> reconciliation.standardised(s.figure()) >= near).toList();
+    List<Suspect> unusual = equals.stream().filter(Suspect::unusual).toList();
+    List<Suspect> best = unusual.isEmpty() ? equals : unusual;
+    boolean clear = best.size() == 1 && (suspects.size() == 1 || best.get(0).isImplied());
+    return clear ? best.get(0) : null;
   }
 }

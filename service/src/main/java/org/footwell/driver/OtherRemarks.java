@@ -58,7 +58,7 @@ final class OtherRemarks {
 
   void ranges() {
     range("/le_mh", q.leMh(), UsualRange.LE, UnitSlip.INDUCTANCE);
-    range("/xmax_mm", q.xmaxMm(), UsualRange.XMAX, UnitSlip.LENGTH);
+    xmax();
     range("/continuous_w", q.continuousW(), UsualRange.POWER, UnitSlip.POWER);
     range("/peak_w", q.peakW(), UsualRange.POWER, UnitSlip.POWER);
     range("/mass_g", q.massG(), UsualRange.DRIVER_MASS, UnitSlip.MASS);
@@ -72,6 +72,47 @@ final class OtherRemarks {
           .value(q.cutoutMm())
           .limit(q.outsideMm());
     }
+  }
+
+  /** A displacement is held against the size of its driver too: both directions may be counted. */
+  private void xmax() {
+    Double given = q.xmaxMm();
+    double most = mostXmax();
+    if (given == null || given <= most) {
+      range("/xmax_mm", given, UsualRange.XMAX, UnitSlip.LENGTH);
+    } else if (given / 2 <= most) {
+      run.find(DriverFinding.XMAX_PEAK_TO_PEAK)
+          .at("/xmax_mm")
+          .value(given)
+          .limit(most)
+          .with("half", given / 2);
+    } else {
+      run.find(
+              UsualRange.XMAX.isAbsurd(given, small)
+                  ? DriverFinding.ABSURD
+                  : DriverFinding.IMPLAUSIBLE)
+          .at("/xmax_mm")
+          .value(given)
+          .with("low", UsualRange.XMAX.low(small))
+          .with("high", most);
+    }
+  }
+
+  /** Largest usual displacement, mm, as far as cone, nominal size and depth are in order. */
+  private double mostXmax() {
+    double most = UsualRange.XMAX.high(small);
+    double area = sheet.of(Figure.SD);
+    if (sheet.isKnown(Figure.SD) && UsualRange.SD.holds(area, small)) {
+      double diameter = Piston.EFFECTIVE_DIAMETER.at(area);
+      most = Math.min(most, UsualRange.MOST_XMAX_PER_DIAMETER * diameter);
+    } else if (q.nominalMm() != null && UsualRange.DIAMETER.holds(q.nominalMm(), small)) {
+      double largest = UsualRange.mostDiameter(q.nominalMm(), small);
+      most = Math.min(most, UsualRange.MOST_XMAX_PER_DIAMETER * largest);
+    }
+    if (q.depthMm() != null && UsualRange.DEPTH.holds(q.depthMm(), small)) {
+      most = Math.min(most, UsualRange.MOST_XMAX_PER_DEPTH * q.depthMm());
+    }
+    return most;
   }
 
   private void range(String pointer, Double value, UsualRange range, List<UnitSlip> slips) {

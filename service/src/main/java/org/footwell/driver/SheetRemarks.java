@@ -78,14 +78,14 @@ final class SheetRemarks {
   }
 
   private boolean toldExchange() {
-    if (!agreement.isAnyOff() || !culprit.areQesAndQmsExchanged()) {
+    if (!agreement.isAnyOff() || !culprit.areQesAndQmsExchanged(agreement)) {
       return false;
     }
     run.find(DriverFinding.QES_AND_QMS_EXCHANGED)
         .at(Figure.QES.pointer())
         .value(sheet.of(Figure.QES))
         .limit(sheet.of(Figure.QMS));
-    odd = new Suspect(Figure.QES, sheet.of(Figure.QMS), 0, true);
+    odd = new Suspect(Figure.QES, sheet.of(Figure.QMS), true);
     suspects = Figure.QES.field + " " + Figure.QMS.field;
     return true;
   }
@@ -101,7 +101,7 @@ final class SheetRemarks {
         .limit(slip.right())
         .with("slip", slip.slip().words())
         .with("right", slip.right());
-    odd = new Suspect(slip.figure(), slip.right(), 0, true);
+    odd = new Suspect(slip.figure(), slip.right(), true);
     suspects = slip.figure().field;
     return true;
   }
@@ -215,7 +215,7 @@ final class SheetRemarks {
 
   private void blame(QPair pair) {
     suspects = Figure.QES.field + " " + Figure.QTS.field;
-    odd = new Suspect(Figure.QES, pair.impliedQes(), 0, pair.unusual());
+    odd = new Suspect(Figure.QES, pair.impliedQes(), pair.unusual());
     run.find(DriverFinding.QES_AND_QTS_WRONG)
         .at(Figure.QES.pointer())
         .value(sheet.of(Figure.QES))

@@ -35,6 +35,11 @@ enum UsualRange {
 
   static final double MOST_MASS_PER_AREA = 1.5;
 
+  /** One-way displacement over effective diameter and over mounting depth, of all sizes. */
+  static final double MOST_XMAX_PER_DIAMETER = 0.15;
+
+  static final double MOST_XMAX_PER_DEPTH = 0.25;
+
   /** Effective over nominal diameter; domes have surrounds as wide as their frame. */
   private static final double LEAST_DIAMETER = 0.68;
 

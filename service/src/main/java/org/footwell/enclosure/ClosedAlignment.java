@@ -6,6 +6,7 @@ import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Texts;
 import org.footwell.enclosure.ClosedBoxRequest.ClosedVolume;
+import org.footwell.physics.Decibels;
 import org.footwell.physics.ThieleSmall;
 import org.footwell.radiator.BoxDriver;
 import org.footwell.radiator.DriverMechanics;
@@ -49,6 +50,17 @@ record ClosedAlignment(
               ThieleSmall.SMALL_CLOSED)
           .with("qtc", "qts", "loss", ClosedAlignment::alphaFor);
 
+  /** Total Q whose response peaks by a ripple in dB, 0 or more. */
+  static final Formula.Of1 QTC_FOR_RIPPLE =
+      Formula.of(
+              "qtc", "p·√((1 + √(1 − 1/p²))/2), p = 10^(ripple/20)", "", ThieleSmall.SMALL_CLOSED)
+          .with(
+              "ripple",
+              ripple -> {
+                double p = Decibels.toAmplitude(ripple);
+                return p * Math.sqrt((1 + Math.sqrt(1 - 1 / (p * p))) / 2);
+              });
+
   /** Net volume in litre for a compliance ratio, from vas in litre. */
   private static final Formula.Of3 VOLUME =
       Formula.of("volume_l", "vas/(alpha·fill)", "l", ThieleSmall.SMALL_CLOSED)
@@ -66,16 +78,17 @@ record ClosedAlignment(
     double qes = electricalQ(driver, sourceOhm, run);
     double qts = run.apply(ThieleSmall.TOTAL_Q, driver.qms(), qes);
     double loss = loss(box, run);
-    if (box.qtc() == null) {
+    if (box.volumeL() != null) {
       double apparent = run.apply(APPARENT_VOLUME, box.volumeL(), box.fillFactor());
       double alpha = run.apply(ThieleSmall.COMPLIANCE_RATIO, driver.vasL(), apparent);
       return of(driver, qes, qts, box.volumeL(), alpha, loss, run);
     }
-    if (!(alphaFor(box.qtc(), qts, loss) > 0)) {
-      run.refuse(QTC_UNREACHABLE).at("/box/qtc").given(box.qtc()).allowed(reachable(qts, loss));
+    double wanted = box.qtc() == null ? run.apply(QTC_FOR_RIPPLE, box.rippleDb()) : box.qtc();
+    if (!(alphaFor(wanted, qts, loss) > 0)) {
+      run.refuse(QTC_UNREACHABLE).at(box.pointer()).given(wanted).allowed(reachable(qts, loss));
       throw run.refused();
     }
-    double alpha = run.apply(ALPHA_FOR_QTC, box.qtc(), qts, loss);
+    double alpha = run.apply(ALPHA_FOR_QTC, wanted, qts, loss);
     double volume = run.apply(VOLUME, driver.vasL(), alpha, box.fillFactor());
     return of(driver, qes, qts, volume, alpha, loss, run);
   }

@@ -62,7 +62,7 @@ public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxR
           .title("A driver in a closed box or a door")
           .purpose(
               "Resonance, Q and response of a driver in a closed box, in a door or in a rear shelf;"
-                  + " the volume for a wanted Q; how far the cone goes, how loud it can get and"
+                  + " the volume for a wanted Q or ripple; how far the cone goes, how loud it can get and"
                   + " what holds it, and a high-pass that protects it.")
           .example(
               """
@@ -84,6 +84,7 @@ public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxR
               FilterPrototype.BUTTERWORTH,
               CabinGain.HALF_WAVE,
               CabinGain.SEALED_CABIN,
+              CabinGain.RIGID_VOLUME,
               CurveFrequencies.IEC_61260_1,
               Source.COMMON_PRACTICE)
           .limits(
@@ -148,6 +149,7 @@ public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxR
         alignment.qtc(),
         response,
         limits,
+        cabin == null ? null : cabin.pressureCornerHz(),
         new BoxCurve(q, circuit, false, drive.voltage(), cabin).points(frequencies, run));
   }
 
@@ -160,6 +162,7 @@ public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxR
       Map<String, Double> ways = new HashMap<>();
       ways.put("volume_l", q.box().volumeL());
       ways.put("qtc", q.box().qtc());
+      ways.put("ripple_db", q.box().rippleDb());
       run.exactlyOneOf("/box", ways);
     }
     BoxDrive.check(q, run);
@@ -221,7 +224,7 @@ public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxR
     double qtc = alignment.qtc();
     if (qtc < LOW_QTC || qtc > HIGH_QTC) {
       run.find(qtc < LOW_QTC ? QTC_LOW : QTC_HIGH)
-          .at(q.box().qtc() == null ? "/box/volume_l" : "/box/qtc")
+          .at(q.box().pointer())
           .value(qtc)
           .limit(qtc < LOW_QTC ? LOW_QTC : HIGH_QTC)
           .with("own", alignment.qts());

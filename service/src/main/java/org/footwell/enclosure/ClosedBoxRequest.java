@@ -78,20 +78,27 @@ public record ClosedBoxRequest(
     frequencies = frequencies == null ? PlayedBox.bass() : frequencies;
   }
 
-  /** A closed box: its volume, or the total Q it shall give. */
+  /** A closed box: its volume, or the total Q or the peak it shall give. */
   @Valid
   public record ClosedVolume(
       @Schema(
               description =
-                  "Net volume of air, litre, all displacement taken off. Exactly one of volume_l"
-                      + " and qtc")
+                  "Net volume of air, litre, all displacement taken off. Exactly one of volume_l,"
+                      + " qtc and ripple_db")
           @DecimalMin("0.05")
           @DecimalMax("10000")
           Double volumeL,
-      @Schema(description = "Total Q wanted in the box. Exactly one of volume_l and qtc")
+      @Schema(description = "Total Q wanted in the box. Exactly one of volume_l, qtc and ripple_db")
           @DecimalMin("0.2")
           @DecimalMax("5")
           Double qtc,
+      @Schema(
+              description =
+                  "Peak of the response wanted, dB: 0 is maximally flat, a qtc of 0.707. Exactly one"
+                      + " of volume_l, qtc and ripple_db")
+          @DecimalMin("0")
+          @DecimalMax("12")
+          Double rippleDb,
       @Schema(
               description =
                   "How much larger fill makes the volume appear: 1 without fill, 1.4 at most, when"
@@ -137,6 +144,11 @@ public record ClosedBoxRequest(
       fillFactor = fillFactor == null ? Double.valueOf(1) : fillFactor;
       driverDisplacementL = driverDisplacementL == null ? Double.valueOf(0) : driverDisplacementL;
       bracingL = bracingL == null ? Double.valueOf(0) : bracingL;
+    }
+
+    /** The field that decides its size. */
+    String pointer() {
+      return volumeL != null ? "/box/volume_l" : qtc != null ? "/box/qtc" : "/box/ripple_db";
     }
   }
 

@@ -10,7 +10,7 @@ import org.footwell.lowend.BoxResponse;
 /** What a closed box or a large leaky baffle makes of a driver. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record ClosedBoxResult(
-    @Schema(description = "Net volume of air, litre: given, or found for the wanted qtc")
+    @Schema(description = "Net volume of air, litre: given, or found for the wanted qtc or ripple")
         double volumeL,
     @Schema(description = "Volume with driver and bracing in it, litre; absent for a baffle")
         Double grossVolumeL,
@@ -26,4 +26,9 @@ public record ClosedBoxResult(
         Double qtc,
     @Schema(description = "The low end of the response") BoxResponse response,
     @Schema(description = "Displacement and what it allows") BoxLimits limits,
+    @Schema(
+            description =
+                "With the cabin's volume: frequency below which it is a pressure chamber that adds"
+                    + " to the level at 1 m, Hz")
+        Double pressureCornerHz,
     @Schema(description = "The curve") List<BoxPoint> points) {}

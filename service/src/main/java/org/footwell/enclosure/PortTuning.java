@@ -22,8 +22,8 @@ record PortTuning(
   static final Source HELMHOLTZ =
       Source.of(
           "L. L. Beranek, Acoustics (1954): Helmholtz resonator, acoustic mass of a tube and its"
-              + " end corrections, 0.85·r flanged and 0.61·r free (from memory, not checked against"
-              + " a copy)");
+              + " end corrections, 8·r/(3·π) flanged and 0.61·r free; H. Levine and J. Schwinger,"
+              + " Physical Review 73 (1948) 383: 0.6133·r free");
 
   static final Formula.Of1 RADIUS =
       Formula.of("port_radius_m", "√(A/π)", "m", Source.DEFINITION)

@@ -4,10 +4,12 @@ import java.util.HashMap;
 import java.util.Map;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
+import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.enclosure.VentedBoxRequest.VentedVolume;
+import org.footwell.enclosure.VentedBoxResult.Alignment;
 import org.footwell.enclosure.VentedBoxResult.Vent;
 import org.footwell.lowend.BoxCurve;
 import org.footwell.lowend.BoxDrive;
@@ -64,7 +66,7 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
       Card.of("vented-box", VentedBoxRequest.class, VentedBoxResult.class)
           .title("A driver in a vented box")
           .purpose(
-              "Tuning or length of the port, response of a driver in a vented box, how far the cone"
+              "Volume and tuning for a flat response, tuning or length of the port, response of a driver in a vented box, how far the cone"
                   + " goes and how fast the air in the port, how loud it can get and what holds it,"
                   + " and a high-pass that protects the cone below the tuning.")
           .example(
@@ -82,6 +84,7 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
           .sources(
               ThieleSmall.SMALL_DRIVER,
               ThieleSmall.SMALL_VENTED,
+              VentedAlignment.ALIGNMENTS,
               ThieleSmall.LEACH,
               PortTuning.HELMHOLTZ,
               Piston.HALF_SPACE,
@@ -89,6 +92,7 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
               FilterPrototype.BUTTERWORTH,
               CabinGain.HALF_WAVE,
               CabinGain.SEALED_CABIN,
+              CabinGain.RIGID_VOLUME,
               CurveFrequencies.IEC_61260_1,
               Source.COMMON_PRACTICE)
           .limits(
@@ -103,6 +107,7 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
               "The cabin model is a simple one; a measured transfer table is better.")
           .findings(EnclosureFinding.vented())
           .refusals(
+              EnclosureFault.ALIGNMENT_NOT_FOUND,
               EnclosureFault.TUNING_UNREACHABLE,
               EnclosureFault.PORT_FILLS_BOX,
               FilterFault.LINKWITZ_RILEY_ODD,
@@ -119,11 +124,13 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
   }
 
   @Override
-  public VentedBoxResult compute(VentedBoxRequest q, Run run) {
-    double[] frequencies = checked(q, run);
+  public VentedBoxResult compute(VentedBoxRequest given, Run run) {
+    double[] frequencies = checked(given, run);
+    double qts = ClosedAlignment.freeAirQ(given.driver(), given.sourceOhm(), run);
+    Alignment found = given.box().volumeL() == null ? VentedAlignment.of(given, qts, run) : null;
+    VentedBoxRequest q = found == null ? given : given.in(found);
     BoxDrive drive = BoxDrive.of(q, run);
     VentedVolume box = q.box();
-    double qts = ClosedAlignment.freeAirQ(q.driver(), q.sourceOhm(), run);
     double alpha = run.apply(ThieleSmall.COMPLIANCE_RATIO, q.driver().vasL(), box.volumeL());
     PortTuning port = PortTuning.of(q, run);
     double fb = port.fbHz();
@@ -165,17 +172,22 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
         qts,
         fb,
         h,
+        box.volumeL(),
+        found,
         vent,
         response,
         limits,
+        cabin == null ? null : cabin.pressureCornerHz(),
         new BoxCurve(q, circuit, true, drive.voltage(), cabin).points(frequencies, run));
   }
 
   private static double[] checked(VentedBoxRequest q, Run run) {
-    Map<String, Double> ways = new HashMap<>();
-    ways.put("box.fb_hz", q.box().fbHz());
-    ways.put("port.length_mm", q.port().lengthMm());
-    run.exactlyOneOf("", ways);
+    if (q.box().volumeL() == null) {
+      notWithoutVolume("/box/fb_hz", q.box().fbHz(), run);
+      notWithoutVolume("/port/length_mm", q.port().lengthMm(), run);
+    } else {
+      run.exactlyOneOf("", "box.fb_hz", q.box().fbHz(), "port.length_mm", q.port().lengthMm());
+    }
     Map<String, Object> shapes = new HashMap<>();
     shapes.put("diameter_mm", q.port().diameterMm());
     shapes.put("slot", q.port().slot());
@@ -184,6 +196,12 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
     double[] frequencies = q.frequencies().points("/frequencies", run);
     run.requireNoFaults();
     return frequencies;
+  }
+
+  private static void notWithoutVolume(String at, Double given, Run run) {
+    if (given != null) {
+      run.refuse(CoreFault.NOT_ALLOWED).at(at).given(given).allowed("absent without box.volume_l");
+    }
   }
 
   private static AirBehind air(VentedBoxRequest q, PortTuning port, Run run) {

@@ -7,6 +7,7 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
+import org.footwell.enclosure.VentedBoxResult.Alignment;
 import org.footwell.lowend.PlayedBox;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Filter;
@@ -14,8 +15,8 @@ import org.footwell.radiator.BoxDriver;
 import org.footwell.radiator.CabinResponse;
 
 /**
- * A driver in a vented box, and what drives it. Exactly one of the tuning of the box and the length
- * of the port.
+ * A driver in a vented box, and what drives it. With a volume exactly one of the tuning of the box and
+ * the length of the port; without one the box is found.
  */
 @Valid
 public record VentedBoxRequest(
@@ -74,17 +75,49 @@ public record VentedBoxRequest(
     frequencies = frequencies == null ? PlayedBox.bass() : frequencies;
   }
 
+  /** The same with a box that was found for it. */
+  VentedBoxRequest in(Alignment found) {
+    VentedVolume sized =
+        new VentedVolume(
+            found.volumeL(),
+            found.fbHz(),
+            box.ql,
+            box.qa,
+            box.qp,
+            box.driverDisplacementL,
+            box.bracingL,
+            box.spaceL,
+            box.longestInsideMm);
+    return new VentedBoxRequest(
+        driver,
+        sized,
+        port,
+        voltageV,
+        powerW,
+        sourceOhm,
+        temperatureC,
+        subsonicOrder,
+        highPass,
+        lowPass,
+        cabin,
+        frequencies);
+  }
+
   /** The box without its port. */
   @Valid
   public record VentedVolume(
       @Schema(
               description =
-                  "Net volume of air, litre, all displacement taken off, that of the port included")
-          @NotNull
+                  "Net volume of air, litre, all displacement taken off, that of the port included;"
+                      + " without it volume and tuning are found for a maximally flat response or the"
+                      + " nearest one that driver and ql allow")
           @DecimalMin("0.05")
           @DecimalMax("10000")
           Double volumeL,
-      @Schema(description = "Tuning wanted, Hz. Exactly one of box.fb_hz and port.length_mm")
+      @Schema(
+              description =
+                  "Tuning wanted, Hz. With a volume exactly one of box.fb_hz and port.length_mm, without"
+                      + " one neither")
           @DecimalMin("2")
           @DecimalMax("1000")
           Double fbHz,

@@ -23,9 +23,6 @@ final class ExposureRemarks {
   /** Where the table of permissible levels of 29 CFR 1910.95 ends, dBA. */
   private static final double TABLE_END_DBA = 115;
 
-  /** Peak of impulsive noise that 29 CFR 1910.95 (b) does not want exceeded, dB. */
-  private static final double PEAK_DB = 140;
-
   /** C less A from which on bass prevails, dB; common practice, no source. */
   private static final double BASS_HEAVY_DB = 15;
 
@@ -46,11 +43,11 @@ final class ExposureRemarks {
     } else if (level < NoiseDose.COUNTED_DBA) {
       run.find(PERIOD_NOT_COUNTED).at(at).value(level).limit(NoiseDose.COUNTED_DBA);
     }
-    if (period.peakLevelDbc() != null && period.peakLevelDbc() > PEAK_DB) {
+    if (period.peakLevelDbc() != null && period.peakLevelDbc() > NoiseDose.PEAK_LIMIT_DBC) {
       run.find(PEAK_ABOVE_LIMIT)
           .at(at + "/peak_level_dbc")
           .value(period.peakLevelDbc())
-          .limit(PEAK_DB);
+          .limit(NoiseDose.PEAK_LIMIT_DBC);
     }
     if (line.cMinusADb() != null && line.cMinusADb() > BASS_HEAVY_DB) {
       run.find(BASS_HEAVY).at(at).value(line.cMinusADb()).limit(BASS_HEAVY_DB);

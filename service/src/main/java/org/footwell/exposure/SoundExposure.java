@@ -58,6 +58,7 @@ public final class SoundExposure implements Calculation<SoundExposureRequest, So
           .sources(
               NoiseDose.NIOSH,
               NoiseDose.CFR_1910_95,
+              NoiseDose.DIRECTIVE_2003_10,
               FrequencyWeighting.IEC_61672_1,
               ThirdOctaves.IEC_61260_1,
               EIGHT_HOUR_LEVEL.formula().source(),

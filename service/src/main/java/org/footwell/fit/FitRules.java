@@ -28,6 +28,9 @@ final class FitRules {
   /** What a printer leaves of ISO 216 A4, 210 by 297 mm, for the ring above its legend, mm. */
   private static final Oval SHEET = new Oval(190, 230);
 
+  /** What was laid out to a limit may miss it by this, mm. */
+  private static final double ROUNDING = 1e-9;
+
   /** Thicker than this a ring is a lever, mm; common practice, no source. */
   private static final double THICK_MM = 25;
 
@@ -137,8 +140,15 @@ final class FitRules {
   }
 
   private void wall(String between, String at, double wall, double least) {
-    // What was laid out to the limit may miss it by a rounding.
-    if (wall < least - 1e-9) {
+    RingMaterial material = q.ring().material();
+    if (wall < material.kind.leastWallMm - ROUNDING) {
+      run.find(FitFinding.WALL_TOO_THIN)
+          .at(at)
+          .value(wall)
+          .limit(material.kind.leastWallMm)
+          .with("between", between)
+          .with("material", material.spoken);
+    } else if (wall < least - ROUNDING) {
       run.find(FitFinding.WALL_THIN).at(at).value(wall).limit(least).with("between", between);
     }
   }

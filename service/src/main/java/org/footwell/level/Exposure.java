@@ -14,13 +14,12 @@ public final class Exposure {
    *
    * @param levelDba A-weighted level, dBA, or null when it is not known
    * @param level unweighted level, dB SPL: only tells whether it is worth asking for the other
-   * @param peak unweighted peak level, dB SPL
+   * @param peakDbc C-weighted peak level, dBC, or null when it is not known
+   * @param peak unweighted peak level, dB SPL: never below the C-weighted one
    * @return hours a day allowed, or null when there is no A-weighted level
    */
-  public static Double judge(Double levelDba, double level, double peak, Run run) {
-    if (peak > NoiseDose.CEILING_DBA) {
-      run.find(LevelFinding.PEAK_ABOVE_CEILING).value(peak).limit(NoiseDose.CEILING_DBA);
-    }
+  public static Double judge(Double levelDba, double level, Double peakDbc, double peak, Run run) {
+    judgePeak(peakDbc, peak, run);
     if (levelDba == null) {
       if (level > NoiseDose.NIOSH_EIGHT_HOUR_DBA) {
         run.find(LevelFinding.EXPOSURE_UNKNOWN);
@@ -37,6 +36,14 @@ public final class Exposure {
           .with("time", () -> inWords(hours));
     }
     return hours;
+  }
+
+  private static void judgePeak(Double peakDbc, double peak, Run run) {
+    if (peakDbc == null && peak > NoiseDose.PEAK_LIMIT_DBC) {
+      run.find(LevelFinding.PEAK_NOT_WEIGHTED).value(peak).limit(NoiseDose.PEAK_LIMIT_DBC);
+    } else if (peakDbc != null && peakDbc > NoiseDose.PEAK_LIMIT_DBC) {
+      run.find(LevelFinding.PEAK_ABOVE_CEILING).value(peakDbc).limit(NoiseDose.PEAK_LIMIT_DBC);
+    }
   }
 
   /** A time below a day in the unit a person would use. */

@@ -1,6 +1,7 @@
 package org.footwell.level;
 
 import static org.footwell.calculation.Source.DEFINITION;
+import static org.footwell.level.LevelFinding.BAND_OUTSIDE_WEIGHTING;
 import static org.footwell.level.LevelFinding.BELOW_ROAD_NOISE;
 import static org.footwell.level.LevelFinding.CABIN_MODEL;
 import static org.footwell.level.LevelFinding.COMPRESSION_MODEL_LIMIT;
@@ -8,9 +9,9 @@ import static org.footwell.level.LevelFinding.ROAD_NOISE_NOT_COMPARABLE;
 import static org.footwell.level.LevelFinding.SENSITIVITY_BASIS;
 import static org.footwell.level.LevelFinding.TARGET_OUT_OF_REACH;
 
-import java.util.List;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
+import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
@@ -21,6 +22,7 @@ import org.footwell.level.SoundLevelRequest.Drive;
 import org.footwell.parts.Safety;
 import org.footwell.parts.Sensitivity.Basis;
 import org.footwell.physics.Air;
+import org.footwell.physics.BandSpectrum;
 import org.footwell.physics.CabinGain;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.Electricity;
@@ -29,6 +31,7 @@ import org.footwell.physics.NoiseDose;
 import org.footwell.physics.Piston;
 import org.footwell.physics.PointSource;
 import org.footwell.physics.SensitivityBases;
+import org.footwell.physics.ThirdOctaves;
 
 /** How loud it is at the seat, from sensitivity and power. */
 public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLevelResult> {
@@ -48,6 +51,9 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
   private static final Formula.Of2 SUM =
       Formula.of("peak_level_db_spl", "L + crest factor", "dB SPL", DEFINITION)
           .with("L", "crest", Double::sum);
+  private static final Formula.Of2 PEAK_C =
+      Formula.of("peak_level_dbc", "LC + crest factor", "dBC", DEFINITION)
+          .with("LC", "crest", Double::sum);
   private static final Formula.Of2 POWER_FOR_LEVEL =
       Formula.of("uncompressed_power_w", "10^((target − L1)/10)", "W", DEFINITION)
           .with("target", "L1", (target, l1) -> Decibels.toPower(target - l1));
@@ -72,7 +78,9 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
               PointSource.INVERSE_SQUARE,
               SUPERPOSITION,
               FrequencyWeighting.IEC_61672_1,
+              ThirdOctaves.IEC_61260_1,
               NoiseDose.NIOSH,
+              NoiseDose.DIRECTIVE_2003_10,
               Piston.HALF_SPACE,
               Source.COMMON_PRACTICE)
           .limits(
@@ -130,7 +138,15 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
     double peak = run.apply(SUM, level, q.crestFactorDb());
     Double needed = powerNeeded(q, oneWatt + gain, perWattOfHeat, sharing, run);
 
-    Double levelDba = weighted(q, level);
+    BandSpectrum spectrum = spectrum(q, run);
+    Double levelDba = q.aWeightingDb() == null ? null : Double.valueOf(level + q.aWeightingDb());
+    Double levelDbc = null;
+    if (spectrum != null) {
+      levelDba = level + spectrum.differenceDb(FrequencyWeighting.A);
+      levelDbc = level + spectrum.differenceDb(FrequencyWeighting.C);
+    }
+    Double peakDbc =
+        levelDbc == null ? null : Double.valueOf(run.apply(PEAK_C, levelDbc, q.crestFactorDb()));
     return new SoundLevelResult(
         level,
         peak,
@@ -143,8 +159,10 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
         compression,
         needed,
         levelDba,
+        levelDbc,
+        peakDbc,
         overRoadNoise(q, levelDba, run),
-        Exposure.judge(levelDba, level, peak, run),
+        Exposure.judge(levelDba, level, peakDbc, peak, run),
         DriverLimits.of(
             q, new DriverLimits.Played(oneWatt, driverPower, gain, perWattOfHeat), run));
   }
@@ -212,22 +230,24 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
     return sharing * (k == 0 ? x : run.apply(Compression.POWER_FOR, k, x));
   }
 
-  private static Double weighted(SoundLevelRequest q, double level) {
-    if (q.aWeightingDb() != null) {
-      return level + q.aWeightingDb();
+  /** The spectrum of the programme, null without one. */
+  private static BandSpectrum spectrum(SoundLevelRequest q, Run run) {
+    if (q.spectrum() == null) {
+      return null;
     }
-    return q.spectrum() == null ? null : level + difference(q.spectrum());
-  }
-
-  /** A-weighted minus unweighted level of a spectrum, dB. */
-  private static double difference(List<Band> spectrum) {
-    double plain = 0;
-    double weighted = 0;
-    for (Band band : spectrum) {
-      plain += Decibels.toPower(band.levelDb());
-      weighted += Decibels.toPower(band.levelDb() + FrequencyWeighting.A.at(band.frequencyHz()));
+    BandSpectrum spectrum = new BandSpectrum();
+    for (int i = 0; i < q.spectrum().size(); i++) {
+      Band band = q.spectrum().get(i);
+      String at = "/spectrum/" + i + "/frequency_hz";
+      if (!spectrum.add(band.frequencyHz(), band.levelDb())) {
+        run.refuse(CoreFault.DUPLICATE).at(at).given(band.frequencyHz() + " Hz");
+      }
+      if (!FrequencyWeighting.covers(band.frequencyHz())) {
+        run.find(BAND_OUTSIDE_WEIGHTING).at(at).value(band.frequencyHz());
+      }
     }
-    return Decibels.ofPower(weighted / plain);
+    run.requireNoFaults();
+    return spectrum;
   }
 
   private static Double overRoadNoise(SoundLevelRequest q, Double levelDba, Run run) {

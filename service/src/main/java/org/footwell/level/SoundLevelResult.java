@@ -8,7 +8,8 @@ import io.swagger.v3.oas.annotations.media.Schema;
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record SoundLevelResult(
     @Schema(description = "Continuous level at the seat, dB SPL") double levelDbSpl,
-    @Schema(description = "Instantaneous peak level at the seat, dB SPL") double peakLevelDbSpl,
+    @Schema(description = "Instantaneous peak level at the seat, unweighted, dB SPL")
+        double peakLevelDbSpl,
     @Schema(description = "Sensitivity of one driver per 1 W, dB SPL") double oneWattLevelDbSpl,
     @Schema(description = "Sensitivity of one driver at 2.83 V, dB SPL")
         double twoPointEightThreeVoltLevelDbSpl,
@@ -20,6 +21,13 @@ public record SoundLevelResult(
     @Schema(description = "Power that reaches the target, W, counted as power_w is")
         Double powerNeededW,
     @Schema(description = "A-weighted level at the seat, dBA") Double levelDba,
+    @Schema(description = "C-weighted level at the seat, dBC; only from a spectrum")
+        Double levelDbc,
+    @Schema(
+            description =
+                "C-weighted level plus crest factor, dBC: what the peaks are taken for where the"
+                    + " spectrum is known")
+        Double peakLevelDbc,
     @Schema(description = "A-weighted level above the road noise, dB") Double overRoadNoiseDb,
     @Schema(description = "Exposure allowed per day at this level by NIOSH 98-126, h")
         Double exposureAllowedH,

@@ -60,6 +60,7 @@ public final class BoxCurve {
     boolean both = byDisplacement != null && byHeat != null;
     boolean heatFirst = both && byHeat < byDisplacement;
     Double cabinGain = cabin == null ? null : cabin.gainDb(f);
+    Double sealedGain = cabin == null ? null : cabin.sealedGainDb(f);
     return new BoxPoint(
         f,
         level,
@@ -72,6 +73,7 @@ public final class BoxCurve {
         both ? Math.min(byDisplacement, byHeat) : null,
         both ? (heatFirst ? Limit.THERMAL : Limit.DISPLACEMENT) : null,
         cabinGain,
-        cabinGain == null ? null : level + cabinGain);
+        cabinGain == null ? null : level + cabinGain,
+        sealedGain == null ? null : level + sealedGain);
   }
 }

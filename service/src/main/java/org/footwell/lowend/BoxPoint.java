@@ -27,7 +27,12 @@ public record BoxPoint(
     @Schema(description = "Which of the two is the lower one") Limit limitedBy,
     @Schema(description = "What the cabin adds, dB") Double cabinGainDb,
     @Schema(description = "Level at the stated drive with the cabin, dB SPL")
-        Double cabinLevelDbSpl) {
+        Double cabinLevelDbSpl,
+    @Schema(
+            description =
+                "Level in a sealed and rigid cabin of the volume given, dB SPL: the most a real one"
+                    + " comes near to; absent above its pressure corner")
+        Double sealedCabinLevelDbSpl) {
 
   /** What holds the level. */
   public enum Limit {

@@ -11,6 +11,7 @@ import org.footwell.calculation.Verdict;
 public enum NetworkFinding implements FindingCode {
   NETWORK_LOAD_TOO_LOW(STOP),
   NETWORK_LOAD_BELOW_RATED(NOTE),
+  FILTER_LOAD_LOW(WARNING),
   COIL_ACROSS_AMPLIFIER(STOP),
   CAPACITOR_ACROSS_AMPLIFIER(WARNING),
   LEVEL_HUMP(WARNING),

@@ -12,8 +12,11 @@ import static org.footwell.passive.NetworkFault.ORDER_NOT_LINKWITZ_RILEY;
 import static org.footwell.passive.NetworkFault.ORDER_NOT_PASSIVE;
 import static org.footwell.passive.NetworkFinding.BAND_SIDES_INTERACT;
 import static org.footwell.passive.NetworkFinding.DRIVER_SHIFTS_RESPONSE;
+import static org.footwell.passive.NetworkFinding.FILTER_LOAD_LOW;
 import static org.footwell.passive.NetworkFinding.INVERT_ONE_WAY;
 import static org.footwell.passive.NetworkFinding.LOAD_UNLIKE_DRIVER;
+import static org.footwell.passive.NetworkFinding.NETWORK_LOAD_BELOW_RATED;
+import static org.footwell.passive.NetworkFinding.NETWORK_LOAD_TOO_LOW;
 import static org.footwell.passive.NetworkFinding.PAD_GETS_HOT;
 import static org.footwell.passive.NetworkFinding.ROUNDING_SHIFTS_RESPONSE;
 
@@ -81,6 +84,7 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
               ThieleSmall.SMALL_DRIVER,
               ThieleSmall.LEACH,
               CurveFrequencies.IEC_61260_1,
+              LowestLoad.IEC_60268_5,
               Source.COMMON_PRACTICE)
           .limits(
               "Voltage at the driver's terminals, not sound: the driver's own response adds to it.",
@@ -95,6 +99,9 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
               DRIVER_SHIFTS_RESPONSE,
               ROUNDING_SHIFTS_RESPONSE,
               LOAD_UNLIKE_DRIVER,
+              NETWORK_LOAD_TOO_LOW,
+              NETWORK_LOAD_BELOW_RATED,
+              FILTER_LOAD_LOW,
               PAD_GETS_HOT)
           .refusals(
               BAND_REVERSED,
@@ -130,6 +137,11 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
     Place rounding = deviations.rounding();
     Place driver = deviations.driver();
     Place lowest = Extremes.ofModulus(curves.input(), q.frequencies(), run).lowest();
+    if (q.amplifierMinimumOhm() == null) {
+      LowestLoad.againstRated(lowest, q.loadOhm(), run);
+    } else {
+      LowestLoad.againstAmplifier(lowest, q.amplifierMinimumOhm(), run);
+    }
     return new PassiveFilterResult(
         list,
         parts.preferred(),

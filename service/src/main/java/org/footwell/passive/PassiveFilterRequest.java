@@ -47,7 +47,14 @@ public record PassiveFilterRequest(
         PreferredSeries series,
     @Schema(description = "Range and points; without it twelfth octaves from 20 Hz to 20 kHz")
         @Valid
-        CurveFrequencies frequencies) {
+        CurveFrequencies frequencies,
+    @Schema(
+            description =
+                "Smallest rated load the amplifier allows, ohm, to judge the lowest load; without"
+                    + " it that is held against load_ohm")
+        @DecimalMin("0.1")
+        @DecimalMax("100")
+        Double amplifierMinimumOhm) {
 
   public PassiveFilterRequest {
     compensate = compensate == null ? Boolean.FALSE : compensate;

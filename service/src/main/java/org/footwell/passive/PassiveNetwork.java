@@ -40,19 +40,12 @@ import org.footwell.physics.ThieleSmall;
 public final class PassiveNetwork
     implements Calculation<PassiveNetworkRequest, PassiveNetworkResult> {
 
-  private static final Source IEC_60268_5 =
-      Source.of(
-          "IEC 60268-5:2003, Sound system equipment, Part 5: Loudspeakers: rated impedance; the"
-              + " modulus is nowhere in the rated range below 80 % of it");
-
   /** A lift of the driver above the amplifier's voltage that is worth a warning, dB. */
   private static final double HUMP_DB = 1;
 
   /** A way for direct current this much below the load is a way around it. */
   private static final double AROUND_THE_LOAD = 0.5;
 
-  private static final Formula.Of1 ALLOWED_OHM =
-      Formula.of("lowest_allowed_ohm", "0.8·R", "ohm", IEC_60268_5).with("R", r -> 0.8 * r);
   private static final Formula.Of2 LEVEL_DB =
       Formula.of("level_db", "20·lg(|1/(real + j·imaginary)|)", "dB", Ladder.KIRCHHOFF)
           .with("real", "imaginary", (re, im) -> -20 * Math.log10(new Phasor(re, im).modulus()));
@@ -82,7 +75,7 @@ public final class PassiveNetwork
               ThieleSmall.SMALL_VENTED,
               ThieleSmall.LEACH,
               CurveFrequencies.IEC_61260_1,
-              IEC_60268_5,
+              LowestLoad.IEC_60268_5,
               Source.COMMON_PRACTICE)
           .limits(
               "Voltage at the driver's terminals, not sound: the driver's own response and what the"
@@ -135,7 +128,9 @@ public final class PassiveNetwork
     Phasor input = explain(ladder, lowest.frequencyHz(), run);
     double loadDc = q.driver() == null ? q.loadOhm() : q.driver().reOhm();
     double dc = ladder.dcOhm(loadDc);
-    judgeLoad(q, lowest, run);
+    if (q.amplifierMinimumOhm() != null) {
+      LowestLoad.againstAmplifier(lowest, q.amplifierMinimumOhm(), run);
+    }
     judgeEnds(ladder, loadDc, dc, run);
     if (loudest.value() > HUMP_DB) {
       run.find(LEVEL_HUMP)
@@ -185,21 +180,6 @@ public final class PassiveNetwork
     Phasor loss = Phasor.ONE.over(response.transfer());
     run.apply(LEVEL_DB, loss.re(), loss.im());
     return response.input();
-  }
-
-  private static void judgeLoad(PassiveNetworkRequest q, Place lowest, Run run) {
-    if (q.amplifierMinimumOhm() == null) {
-      return;
-    }
-    double allowed = run.apply(ALLOWED_OHM, q.amplifierMinimumOhm());
-    if (lowest.value() < q.amplifierMinimumOhm()) {
-      run.find(lowest.value() < allowed ? NETWORK_LOAD_TOO_LOW : NETWORK_LOAD_BELOW_RATED)
-          .at("/amplifier_minimum_ohm")
-          .value(lowest.value())
-          .limit(allowed)
-          .with("frequency", lowest.frequencyHz())
-          .with("rated", q.amplifierMinimumOhm());
-    }
   }
 
   /** What the amplifier meets far below and far above the audible. */

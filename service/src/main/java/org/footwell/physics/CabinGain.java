@@ -10,6 +10,19 @@ public final class CabinGain {
   public static final Source SEALED_CABIN =
       Source.of("12 dB per octave of a sealed, rigid cabin; common practice, no source");
 
+  public static final Source RIGID_VOLUME =
+      Source.of(
+          "Pressure ρ·c²·Sd·x/V of a piston in a small closed rigid room over that in half space at"
+              + " 1 m, ρ·ω²·Sd·x/(2·π)");
+
+  /**
+   * Below this a closed rigid room of a volume in m³ has more pressure than half space at 1 m has: Hz,
+   * with c in m/s. As long as the room is small against the wavelength.
+   */
+  public static final Formula.Of2 VOLUME_CORNER =
+      Formula.of("pressure_corner_hz", "c/(2·π)·√(2·π·1 m/V)", "Hz", RIGID_VOLUME)
+          .with("c", "V", (c, v) -> c / (2 * Math.PI) * Math.sqrt(2 * Math.PI / v));
+
   /** Below this the cabin is one pressure chamber: Hz from c in m/s and its longest side in m. */
   public static final Formula.Of2 CORNER =
       Formula.of("pressure_corner_hz", "c/(2·L)", "Hz", HALF_WAVE)

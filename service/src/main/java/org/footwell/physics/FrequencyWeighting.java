@@ -9,10 +9,9 @@ public final class FrequencyWeighting {
   public static final Source IEC_61672_1 =
       Source.of("IEC 61672-1:2013, Sound level meters, Annex E: analytical expressions");
 
-  /** The range of the standard's table, Hz. */
-  public static final double LOWEST_HZ = 10;
-
-  public static final double HIGHEST_HZ = 20_000;
+  // The range of the standard's table, Hz.
+  private static final double LOWEST_HZ = 10;
+  private static final double HIGHEST_HZ = 20_000;
 
   // Pole frequencies, Hz, as approximated in the standard.
   private static final double F1 = 20.60;
@@ -49,6 +48,12 @@ public final class FrequencyWeighting {
   public static final double MOST_A_OVER_C_DB = C_1000 - A_1000;
 
   private FrequencyWeighting() {}
+
+  /** Whether the weightings are standardized at a frequency in Hz, nominal or exact. */
+  public static boolean covers(double frequencyHz) {
+    double exact = ThirdOctaves.exactHz(frequencyHz);
+    return exact >= ThirdOctaves.exactHz(LOWEST_HZ) && exact <= ThirdOctaves.exactHz(HIGHEST_HZ);
+  }
 
   private static double unnormalisedA(double f) {
     double q = f * f;

@@ -13,10 +13,21 @@ public final class NoiseDose {
   public static final Source CFR_1910_95 =
       Source.of("29 CFR 1910.95, Occupational noise exposure, Appendix A and Table G-16a");
 
+  public static final Source DIRECTIVE_2003_10 =
+      Source.of(
+          "Directive 2003/10/EC, minimum health and safety requirements regarding noise, Article 3:"
+              + " peak sound pressure, C-weighted");
+
   /** Level that NIOSH allows for eight hours a day, dBA. */
   public static final double NIOSH_EIGHT_HOUR_DBA = 85;
 
-  /** Ceiling that no exposure may pass, dBA. */
+  /**
+   * C-weighted peak that work places may not pass, dBC: 200 Pa. Action is asked for from 137 and 135
+   * dBC on.
+   */
+  public static final double PEAK_LIMIT_DBC = 140;
+
+  /** Ceiling that no exposure may pass, dBA: section 1.1.4 of the publication of NIOSH. */
   public static final double CEILING_DBA = 140;
 
   /** Level from which on exposure is counted, dBA, by NIOSH and for the federal action level. */

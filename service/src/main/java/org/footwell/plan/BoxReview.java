@@ -146,7 +146,7 @@ final class BoxReview {
   }
 
   private CabinResponse cabin() {
-    return new CabinResponse(plan.vehicle().cabinLengthM(), null, null);
+    return new CabinResponse(plan.vehicle().cabinLengthM(), null, null, null);
   }
 
   private Rebase places(Calculation<?, ?> box, int channel, int driver) {

@@ -104,7 +104,9 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
         together,
         levelDba,
         totals.overRoadNoise(levelDba),
-        together == null ? null : Exposure.judge(levelDba, together, totals.peak(together), run),
+        together == null
+            ? null
+            : Exposure.judge(levelDba, together, null, totals.peak(together), run),
         totals.massChange(),
         totals.price());
   }

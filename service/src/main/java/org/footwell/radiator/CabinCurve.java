@@ -10,15 +10,18 @@ public final class CabinCurve {
 
   private final double corner;
   private final double cap;
+  private final Double pressureCorner;
   private final double[] logarithms;
   private final double[] gains;
 
   /** The curve of a cabin whose frequencies rise, in air of a temperature in °C. */
   public CabinCurve(CabinResponse cabin, double temperatureC) {
     boolean measured = cabin.transfer() != null;
+    double c = Air.SPEED_OF_SOUND.at(temperatureC);
     List<TransferPoint> points = measured ? cabin.transfer() : List.of();
-    corner =
-        measured ? 0 : CabinGain.CORNER.at(Air.SPEED_OF_SOUND.at(temperatureC), cabin.lengthM());
+    corner = measured ? 0 : CabinGain.CORNER.at(c, cabin.lengthM());
+    pressureCorner =
+        cabin.volumeM3() == null ? null : (Double) CabinGain.VOLUME_CORNER.at(c, cabin.volumeM3());
     cap = cabin.gainCapDb();
     logarithms = points.stream().mapToDouble(p -> Math.log(p.frequencyHz())).toArray();
     gains = points.stream().mapToDouble(TransferPoint::gainDb).toArray();
@@ -27,6 +30,18 @@ public final class CabinCurve {
   /** The frequency in Hz below which the model rises; 0 for a table. */
   public double cornerHz() {
     return corner;
+  }
+
+  /** Where a closed rigid cabin of the volume given begins to add, Hz; null without a volume. */
+  public Double pressureCornerHz() {
+    return pressureCorner;
+  }
+
+  /** What a closed rigid cabin adds at a frequency in Hz, dB; null above its corner or without one. */
+  public Double sealedGainDb(double f) {
+    return pressureCorner == null || f > pressureCorner
+        ? null
+        : (Double) CabinGain.RISE.at(pressureCorner, f, Double.POSITIVE_INFINITY);
   }
 
   /** Gain in dB at a frequency in Hz. */

@@ -31,7 +31,14 @@ public record CabinResponse(
                     + " end values are kept beyond")
         @Size(min = 2, max = 500)
         @Valid
-        List<@NotNull @Valid TransferPoint> transfer) {
+        List<@NotNull @Valid TransferPoint> transfer,
+    @Schema(
+            description =
+                "Volume of air in the cabin, m3: what it would add if it were sealed and rigid is"
+                    + " then given beside the model or the table")
+        @DecimalMin("0.2")
+        @DecimalMax("100")
+        Double volumeM3) {
 
   public CabinResponse {
     gainCapDb = gainCapDb == null ? Double.valueOf(12) : gainCapDb;

@@ -1,6 +1,7 @@
 package org.footwell.seatlevel;
 
 import java.util.List;
+import org.footwell.physics.ThirdOctaves;
 import org.footwell.seatlevel.SeatLevelsRequest.TargetPoint;
 import org.footwell.seatlevel.SeatLevelsRequest.Tilt;
 
@@ -9,8 +10,8 @@ final class Target {
 
   private static final double REFERENCE_HZ = 1000;
 
-  /** Points given at nominal frequencies lie within this of the exact ones. */
-  private static final double NOMINAL_WITHIN = 0.01;
+  /** Slack for rounding errors at the ends of the curve. */
+  private static final double SLACK = 1e-9;
 
   private final List<TargetPoint> points;
   private final Tilt tilt;
@@ -36,20 +37,23 @@ final class Target {
   private Double between(double frequency) {
     TargetPoint first = points.get(0);
     TargetPoint last = points.get(points.size() - 1);
-    if (frequency < first.frequencyHz() * (1 - NOMINAL_WITHIN)
-        || frequency > last.frequencyHz() * (1 + NOMINAL_WITHIN)) {
+    if (frequency < hz(first) * (1 - SLACK) || frequency > hz(last) * (1 + SLACK)) {
       return null;
     }
     int above = 1;
-    while (above < points.size() - 1 && points.get(above).frequencyHz() < frequency) {
+    while (above < points.size() - 1 && hz(points.get(above)) < frequency) {
       above++;
     }
     TargetPoint left = points.get(above - 1);
     TargetPoint right = points.get(above);
-    double part =
-        Math.log(frequency / left.frequencyHz())
-            / Math.log(right.frequencyHz() / left.frequencyHz());
+    double width = Math.log(hz(right) / hz(left));
+    double part = width == 0 ? 1 : Math.log(frequency / hz(left)) / width;
     double within = Math.max(0, Math.min(1, part));
     return left.levelDbSpl() + within * (right.levelDbSpl() - left.levelDbSpl());
+  }
+
+  /** Bands are taken at exact frequencies, so points at nominal ones are meant there too. */
+  private static double hz(TargetPoint point) {
+    return ThirdOctaves.exactHz(point.frequencyHz());
   }
 }

@@ -63,8 +63,8 @@ public final class SupplyCable implements Calculation<SupplyCableRequest, Supply
                   + " first. Cables in a bundle or under carpet carry less.",
               "A metric size carries what the next smaller gauge of the table does; sizes above"
                   + " No. 0000 count as No. 0000. Nothing thinner than No. 16 is offered.",
-              "Gauges are counted with the resistance of class 5 at their area, about 11 % above"
-                  + " solid copper: vehicle cable sold by gauge often has that much less metal.",
+              "Gauges are counted with the resistance of class 5 at their area, 10.6 to 15.7 %"
+                  + " above solid copper: vehicle cable sold by gauge often has that much less metal.",
               "Copper-clad aluminium is not in the table: its ampacity is scaled to the same heat.",
               "The current is one that flows for minutes; music peaks drop more for a moment.")
           .findings(CableFinding.values())

@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.optim.linear.LinearConstraint;
 import org.apache.commons.math3.optim.linear.LinearConstraintSet;
 import org.apache.commons.math3.optim.linear.LinearObjectiveFunction;
@@ -82,16 +84,27 @@ class LeastSpreadTest {
   }
 
   @Test
-  void theLargestRequestIsAnsweredWithinFiftyMilliseconds() {
+  void theLargestRequestIsAnswered() {
     SeatDelaysRequest request = largest(new Random(2));
-    long fastest = Long.MAX_VALUE;
-    for (int trial = 0; trial < 30; trial++) {
-      long start = System.nanoTime();
-      assertEquals(32, Answers.of(Setup.CALCULATION, request).result().channels().size());
-      fastest = Math.min(fastest, System.nanoTime() - start);
+    assertEquals(32, Answers.of(Setup.CALCULATION, request).result().channels().size());
+  }
+
+  /** Of 2·32·16 constraints fewer than a quarter ever become active or are dropped again. */
+  @Test
+  void theSearchTakesFewMovesAtTheLargestSize() {
+    Random random = new Random(2);
+    for (int trial = 0; trial < 20; trial++) {
+      double[][] metres = SeatDelaysProperties.metres(random, 32, 16);
+      double[][] arrivalMs =
+          Arrays.stream(metres)
+              .map(row -> Arrays.stream(row).map(metre -> 1000 * metre / 343.2).toArray())
+              .toArray(double[][]::new);
+      double[] weight = random.doubles(16, 0.1, 3).toArray();
+      Layout layout = new Layout(metres, weight, IntStream.range(0, 16).toArray());
+      AtomicInteger moves = new AtomicInteger();
+      assertEquals(32, LeastSpread.delaysMs(arrivalMs, layout, moves::incrementAndGet).length);
+      assertTrue(moves.get() < 32 * 16 / 2, () -> moves + " moves");
     }
-    double millis = fastest / 1e6;
-    assertTrue(millis < 50, () -> millis + " ms");
   }
 
   /** 32 channels with two Bessel filters each, and 8 seats with both ears: 16 points. */

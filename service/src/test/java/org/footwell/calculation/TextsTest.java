@@ -74,6 +74,18 @@ class TextsTest {
             Map.of("name", "{value}", "value", 2e-8, "share", 3.0000001, "of", 2e-8)));
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "79.999, 80, 79.999 is below 80 (1.235)",
+    "79.9999, 80, 79.9999 is below 80 (1.235)",
+    "79, 80, 79 is below 80 (1.235)",
+    "79.9999999999, 80, 80 is below 80 (1.235)"
+  })
+  void aValueIsToldFromTheLimitItIsHeldAgainst(double value, double limit, String sentence) {
+    Map<String, Object> arguments = Map.of("value", value, "limit", limit, "other", 1.23456);
+    assertEquals(sentence, Texts.filled("{value} is below {limit} ({other})", arguments));
+  }
+
   @Test
   void aSentenceThatIsNotFilledInIsFoundInTests() {
     Map<String, Object> other = Map.of("limit", 1.0);

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.Collections;
 import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
@@ -226,6 +227,41 @@ class CrossoverPlanTest {
     assertNull(answer.result().ways().get(0).shareDb());
     assertNull(answer.result().protection());
     assertNotNull(answer.result().ways().get(0).sinePowerW());
+  }
+
+  @Test
+  void theFiguresThatExcludeEachOtherAreNamedAndNotTheBeamingBelowThem() {
+    PlanDraft draft = new PlanDraft();
+    draft.low().sdCm2 = 130.0;
+    draft.low().upperLimitHz = 2000.0;
+    draft.high().lowerLimitHz = 5000.0;
+    Answer<CrossoverPlanResult> answer = draft.answer();
+    assertEquals(HighReason.BEAMING, answer.result().crossovers().get(0).highestReason());
+    Finding finding = answer.findings().get(0);
+    assertEquals("no-crossover-window", finding.code());
+    assertEquals(5000, finding.value());
+    assertEquals(2000, finding.limit());
+    assertTrue(finding.text().contains("lower_limit_hz) asks for at least 5000 Hz"));
+    assertTrue(finding.text().contains("upper_limit_hz) asks for 2000 Hz at most"));
+    assertFalse(finding.text().contains("beaming"), finding.text());
+  }
+
+  @Test
+  void waysInReversedOrderStopThePlan() {
+    PlanDraft byCone = new PlanDraft();
+    Collections.reverse(byCone.ways);
+    assertTrue(byCone.codes().contains("ways-reversed"), byCone.codes()::toString);
+    assertEquals(Verdict.STOP, byCone.answer().verdict());
+
+    PlanDraft byRole = new PlanDraft();
+    byRole.low().role = WayRole.TWEETER;
+    byRole.high().role = WayRole.MIDRANGE;
+    assertTrue(byRole.codes().contains("ways-reversed"), byRole.codes()::toString);
+
+    PlanDraft byResonance = new PlanDraft();
+    byResonance.low().sdCm2 = 5.0;
+    byResonance.high().fsHz = 119.0;
+    assertTrue(byResonance.codes().contains("ways-reversed"), byResonance.codes()::toString);
   }
 
   @Test

@@ -35,8 +35,7 @@ class CatalogueTest {
           PlantedFault.BL_POINT_MISPLACED,
           PlantedFault.QES_AND_QTS_SLIPPED,
           PlantedFault.QES_AND_QMS_EXCHANGED,
-          PlantedFault.SENSITIVITY_INFLATED,
-          PlantedFault.SENSITIVITY_FAR_INFLATED);
+          PlantedFault.SENSITIVITY_INFLATED);
 
   static Answer<DriverCheckResult> check(Row row) {
     Map<String, Object> tree = new HashMap<>();

@@ -213,9 +213,11 @@ class DriverCheckTest {
   void anOverstatedSensitivityIsNotTakenForASlipOfAFigureThatIsUsual(double over) {
     double level = Math.round(92.04 + over);
     Basis basis = Basis.TWO_POINT_EIGHT_THREE_VOLT;
+    Answer<DriverCheckResult> full = SheetDraft.woofer().sensitivity(level, basis).answer();
+    assertEquals("sensitivity", full.result().oddOneOut(), full.findings()::toString);
+    // Here nothing but the level is held against fs, vas and qes: no more can be told.
     for (SheetDraft draft :
         List.of(
-            SheetDraft.woofer(),
             SheetDraft.woofer().without("cms_mm_per_n", "sd_cm2"),
             SheetDraft.woofer().without("cms_mm_per_n", "mms_g", "bl_tm", "rms_kg_per_s"),
             new SheetDraft()
@@ -224,9 +226,62 @@ class DriverCheckTest {
                 .with("qes", 0.56)
                 .with("vas_l", 43.2))) {
       Answer<DriverCheckResult> answer = draft.sensitivity(level, basis).answer();
-      assertEquals("sensitivity", answer.result().oddOneOut(), answer.findings()::toString);
+      assertNull(answer.result().oddOneOut(), answer.findings()::toString);
+      assertTrue(answer.result().suspects().contains("sensitivity"));
       assertFalse(has(answer, "unit-slip"));
     }
+  }
+
+  @Test
+  void noCorrectionIsProposedThatWouldBeObjectedTo() {
+    // With 30.5, qts would be 8.6 percent off and qms unusual.
+    Answer<DriverCheckResult> answer =
+        new SheetDraft().with("qms", 3.05).with("qes", 0.86).with("qts", 0.77).answer();
+    assertFalse(has(answer, "unit-slip"), answer.findings()::toString);
+    assertNull(answer.result().oddOneOut());
+    assertEquals("qes qms qts", answer.result().suspects());
+  }
+
+  @Test
+  void aDisplacementIsHeldAgainstTheSizeOfItsDriver() {
+    SheetDraft draft = new SheetDraft().with("nominal_mm", 165).with("xmax_mm", 60);
+    assertTrue(has(draft.answer(), "implausible"), draft.answer().findings()::toString);
+    assertTrue(has(draft.with("sd_cm2", 137).answer(), "implausible"));
+    assertFalse(has(draft.with("xmax_mm", 8).answer(), "implausible"));
+  }
+
+  @Test
+  void bothDirectionsTogetherAreFoundWhereSizeOrDepthTellThem() {
+    // 137 cm² are 132 mm across: 19.8 mm one way at most. 60 mm deep: 15 mm.
+    SheetDraft bySize = new SheetDraft().with("sd_cm2", 137).with("xmax_mm", 24);
+    Answer<DriverCheckResult> answer = bySize.answer();
+    assertTrue(has(answer, "xmax-peak-to-peak"), answer.findings()::toString);
+    assertTrue(answer.findings().get(0).text().endsWith("would be 12 mm one way."));
+    assertFalse(has(bySize.with("xmax_mm", 18).answer(), "xmax-peak-to-peak"));
+    assertTrue(has(bySize.with("depth_mm", 60).answer(), "xmax-peak-to-peak"));
+    SheetDraft byRange = new SheetDraft().with("xmax_mm", 70);
+    assertTrue(has(byRange.answer(), "xmax-peak-to-peak"));
+    SheetDraft wrongArea = new SheetDraft().with("sd_cm2", 0.0137).with("xmax_mm", 24);
+    assertFalse(has(wrongArea.answer(), "xmax-peak-to-peak"), "an area in m² says nothing");
+  }
+
+  @Test
+  void aWrongBasisAloneDoesNotExchangeQesAndQms() {
+    // 6 dB between the bases at 2 ohm, and as much between qes of 0.5 and of 2.
+    SheetDraft draft =
+        new SheetDraft()
+            .with("rated_ohm", 2)
+            .with("re_ohm", 1.7)
+            .with("fs_hz", 40)
+            .with("vas_l", 50)
+            .with("qes", 0.5)
+            .with("qms", 2);
+    double level = draft.result().oneWattLevelDbSpl();
+    Answer<DriverCheckResult> answer =
+        draft.sensitivity(level, Basis.TWO_POINT_EIGHT_THREE_VOLT).answer();
+    assertTrue(has(answer, "sensitivity-fits-other-basis"), answer.findings()::toString);
+    assertFalse(has(answer, "qes-and-qms-exchanged"));
+    assertNull(answer.result().oddOneOut());
   }
 
   @Test
@@ -332,7 +387,7 @@ class DriverCheckTest {
   @Test
   void valuesNoDriverHasAreToldWithTheUsualRange() {
     Answer<DriverCheckResult> unusual = full().with("xmax_mm", 80).answer();
-    assertTrue(finding(unusual, "implausible").text().contains("0.3 to 60"));
+    assertTrue(finding(unusual, "implausible").text().contains("0.3 to 30.75"));
     assertTrue(has(full().with("xmax_mm", 900).answer(), "absurd"));
     assertTrue(
         has(full().with("outside_mm", 260).with("cutout_mm", 262).answer(), "cutout-too-large"));

@@ -32,6 +32,7 @@ final class BoxDraft {
 
   Double volume = 10.0;
   Double qtc;
+  Double ripple;
   Double fill;
   Double ql;
   Double qa;
@@ -69,6 +70,14 @@ final class BoxDraft {
     return this;
   }
 
+  /** A vented box to be found, with a port of 100 mm. */
+  BoxDraft untuned() {
+    volume = null;
+    fb = null;
+    diameter = 100.0;
+    return this;
+  }
+
   BoxDraft qts(double qts) {
     qes = 1 / (1 / qts - 1 / qms);
     return this;
@@ -94,8 +103,9 @@ final class BoxDraft {
         baffle != null
             ? null
             : new ClosedVolume(
-                qtc == null ? volume : null,
+                qtc == null && ripple == null ? volume : null,
                 qtc,
+                ripple,
                 fill,
                 ql,
                 qa,

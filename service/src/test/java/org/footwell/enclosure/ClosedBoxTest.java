@@ -17,6 +17,7 @@ import org.footwell.lowend.BoxLimits;
 import org.footwell.lowend.BoxPoint;
 import org.footwell.lowend.BoxPoint.Limit;
 import org.footwell.parts.Filter;
+import org.footwell.physics.CabinGain;
 import org.footwell.radiator.CabinResponse;
 import org.footwell.radiator.CabinResponse.TransferPoint;
 import org.junit.jupiter.api.Test;
@@ -224,12 +225,12 @@ class ClosedBoxTest {
   @Test
   void theCabinRisesByTwelveDecibelsPerOctaveUpToItsCap() {
     BoxDraft draft = hand().at(22, 44, 88);
-    draft.cabin = new CabinResponse(343.2 / 176, 9.0, null);
+    draft.cabin = new CabinResponse(343.2 / 176, 9.0, null, null);
     List<BoxPoint> points = draft.closed().points();
     assertEquals(9, points.get(0).cabinGainDb(), 1e-9);
     assertEquals(9, points.get(1).cabinGainDb(), 1e-9);
     assertEquals(0, points.get(2).cabinGainDb(), 1e-9);
-    draft.cabin = new CabinResponse(343.2 / 176, 40.0, null);
+    draft.cabin = new CabinResponse(343.2 / 176, 40.0, null, null);
     points = draft.closed().points();
     assertEquals(12.0412, points.get(1).cabinGainDb(), 1e-4);
     assertEquals(points.get(1).levelDbSpl() + 12.0412, points.get(1).cabinLevelDbSpl(), 1e-4);
@@ -237,11 +238,50 @@ class ClosedBoxTest {
   }
 
   @Test
+  void aRippleWantedIsThePeakOfTheBoxThatIsFound() {
+    BoxDraft draft = hand();
+    for (double ripple : new double[] {0, 0.1, 0.5, 1, 3}) {
+      draft.ripple = ripple;
+      assertEquals(ripple, draft.closed().response().peakDb(), 1e-9);
+    }
+    draft.ripple = 0.0;
+    assertEquals(Math.sqrt(0.5), draft.closed().qtc(), 1e-12);
+    draft.qts(1.2);
+    assertEquals("/box/ripple_db", draft.closedFaults().get(0).pointer());
+  }
+
+  @Test
+  void aSealedRigidCabinOfAVolumeStandsBesideTheModelByLength() {
+    // 343.2/(2·π)·√(2·π/3) = 79.05 Hz; half of it is 12.04 dB more.
+    BoxDraft draft = hand().at(79.05 / 2, 79, 80);
+    draft.cabin = new CabinResponse(3.0, 12.0, null, 3.0);
+    ClosedBoxResult r = draft.closed();
+    assertEquals(79.05, r.pressureCornerHz(), 0.005);
+    BoxPoint low = r.points().get(0);
+    assertEquals(12.04, low.sealedCabinLevelDbSpl() - low.levelDbSpl(), 0.005);
+    assertEquals(6.42, low.cabinGainDb(), 0.005); // 40·lg(57.2/39.525)
+    assertTrue(r.points().get(1).sealedCabinLevelDbSpl() > r.points().get(1).levelDbSpl());
+    assertNull(r.points().get(2).sealedCabinLevelDbSpl());
+    draft.cabin = new CabinResponse(3.0, 12.0, null, null);
+    assertNull(draft.closed().pressureCornerHz());
+    assertNull(draft.closed().points().get(0).sealedCabinLevelDbSpl());
+  }
+
+  /** Both pressures from their own laws: a piston of 200 cm², 1 mm peak, in 3 m³ and in half space. */
+  @Test
+  void atItsCornerTheSealedCabinHasThePressureOfHalfSpace() {
+    double f = CabinGain.VOLUME_CORNER.at(343.2, 3);
+    double inCabin = 1.2041 * 343.2 * 343.2 * 0.02 * 0.001 / 3;
+    double inHalfSpace = 1.2041 * Math.pow(2 * Math.PI * f, 2) * 0.02 * 0.001 / (2 * Math.PI);
+    assertEquals(1, inCabin / inHalfSpace, 1e-12);
+  }
+
+  @Test
   void aMeasuredTableIsStraightBetweenItsPointsAndKeptBeyond() {
     BoxDraft draft = hand().at(10, 40, 1000);
     draft.cabin =
         new CabinResponse(
-            null, null, List.of(new TransferPoint(20.0, 12.0), new TransferPoint(80.0, 2.0)));
+            null, null, List.of(new TransferPoint(20.0, 12.0), new TransferPoint(80.0, 2.0)), null);
     Answer<ClosedBoxResult> answer = draft.closedAnswer();
     List<BoxPoint> points = answer.result().points();
     assertEquals(12, points.get(0).cabinGainDb(), 1e-12);
@@ -427,7 +467,8 @@ class ClosedBoxTest {
     ClosedBoxRequest both =
         new ClosedBoxRequest(
             draft.driver(),
-            new ClosedBoxRequest.ClosedVolume(10.0, 0.7, null, null, null, null, null, null, null),
+            new ClosedBoxRequest.ClosedVolume(
+                10.0, 0.7, null, null, null, null, null, null, null, null),
             new LeakyBaffle(60.0, 1.0, null),
             1.0,
             1.0,
@@ -437,7 +478,10 @@ class ClosedBoxTest {
             null,
             null,
             new CabinResponse(
-                2.0, null, List.of(new TransferPoint(80.0, 1.0), new TransferPoint(20.0, 2.0))),
+                2.0,
+                null,
+                List.of(new TransferPoint(80.0, 1.0), new TransferPoint(20.0, 2.0)),
+                null),
             null);
     List<String> pointers =
         Answers.faults(new ClosedBox(), both).stream().map(Fault::pointer).toList();

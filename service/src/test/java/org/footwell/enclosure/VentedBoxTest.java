@@ -70,6 +70,29 @@ class VentedBoxTest {
     assertEquals(602.69 - 85, draft.vented().vent().lengthMm(), 0.01);
   }
 
+  /**
+   * 0.8217 and 0.6133 radii are the end corrections as computed exactly; what the rounded ones cost at
+   * most, in a port of no length, stands on the method page.
+   */
+  @Test
+  void theRoundedEndCorrectionsTuneLessThanOnePercentLowerWhereOneEndIsFree() {
+    assertEquals(0.0087, lower(0.85 + 0.61, 0.8217 + 0.6133, 0), 5e-5);
+    assertEquals(0.0171, lower(2 * 0.85, 2 * 0.8217, 0), 5e-5);
+    assertEquals(0.0010, lower(0.85 + 0.61, 0.8217 + 0.6133, 529.69 / 50), 5e-5);
+    double radius = 0.05;
+    double rounded = PortTuning.END_CORRECTION.at(radius, 0.85, 0.61);
+    double exact = PortTuning.END_CORRECTION.at(radius, 0.8217, 0.6133);
+    assertEquals(1.25, 1000 * (rounded - exact), 5e-3);
+  }
+
+  /** By how much the tuning is lower with the first correction, for a port of 50 mm radius. */
+  private static double lower(double rounded, double exact, double lengthInRadii) {
+    double area = Math.PI * 0.05 * 0.05;
+    return PortTuning.TUNING.at(343.2, area, 30, 0.05 * (lengthInRadii + exact))
+            / PortTuning.TUNING.at(343.2, area, 30, 0.05 * (lengthInRadii + rounded))
+        - 1;
+  }
+
   @Test
   void aSlotCountsByItsAreaAndSaysThatItsEndsAreUncertain() {
     BoxDraft draft = hand();

@@ -44,6 +44,12 @@ class SoundExposureTest {
   }
 
   @Test
+  void aLevelJustBelowTheOneThatCountsIsToldFromIt() {
+    String said = answer(day(at(79.999, 10))).findings().get(0).text();
+    assertTrue(said.contains("At 79.999 dBA") && said.contains("below 80 dBA"), said);
+  }
+
+  @Test
   void thePermissibleExposureCountsFromNinetyDbaUp() {
     SoundExposureResult result = result(day(at(89, 4), at(90, 4)));
     assertEquals(50, result.permissibleDosePercent(), 1e-9);

@@ -216,6 +216,23 @@ class AdapterRingTest {
   }
 
   @Test
+  void aWallThatCannotBeMadeStopsTheRing() {
+    draft.wallMinimumMm = 0.5;
+    draft.outer = round(175.6);
+    assertEquals(
+        "Between a factory hole and the outer edge the wall is 0.05 mm; below 0.9 mm none can be"
+            + " made of ASA. Make the ring larger or move the holes.",
+        text("wall-too-thin"));
+    assertFalse(draft.result().fits());
+    draft.outer = round(177.3);
+    assertTrue(draft.result().fits(), "two beads of a printer");
+    draft.material = RingMaterial.MDF;
+    assertTrue(found("wall-too-thin"));
+    draft.outer = round(179.5);
+    assertFalse(found("wall-too-thin"), "2 mm of board");
+  }
+
+  @Test
   void aPilotWantsABossOfTwoScrewDiameters() {
     draft.screwMm = 6.0;
     draft.driverHoles = circle(4, 156, 45);

@@ -2,10 +2,9 @@ package org.footwell.level;
 
 import java.util.List;
 import org.footwell.Answers;
+import org.footwell.level.SoundLevelRequest.Band;
 import org.footwell.parts.Sensitivity;
-import org.footwell.physics.FrequencyWeighting;
 import org.footwell.physics.NoiseDose;
-import org.footwell.physics.ThirdOctaves;
 import org.footwell.reference.OutsideCheck;
 import org.footwell.reference.OutsideChecks;
 import org.footwell.reference.ReferenceTable.Row;
@@ -38,8 +37,12 @@ class LevelOutsideChecks extends OutsideChecks {
         + row.numberOr("seconds", 0) / 3600;
   }
 
+  /** Weighted by the calculation itself, at the frequency as the table names it. */
   private static double weighting(Row row) {
-    return FrequencyWeighting.A.at(ThirdOctaves.exactHz(row.number("frequency_hz")));
+    SoundLevelTest.Draft draft = new SoundLevelTest.Draft();
+    draft.spectrum = List.of(new Band(row.number("frequency_hz"), 0.0));
+    SoundLevelResult result = draft.answer().result();
+    return result.levelDba() - result.levelDbSpl();
   }
 
   private static double basisDifference(double ratedOhm) {

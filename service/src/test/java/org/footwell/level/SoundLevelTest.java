@@ -8,6 +8,10 @@ import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
+import org.footwell.calculation.Finding;
+import org.footwell.exposure.SoundExposure;
+import org.footwell.exposure.SoundExposureRequest;
+import org.footwell.exposure.SoundExposureRequest.Period;
 import org.footwell.level.SoundLevelRequest.Addition;
 import org.footwell.level.SoundLevelRequest.Band;
 import org.footwell.level.SoundLevelRequest.Cabin;
@@ -178,6 +182,75 @@ class SoundLevelTest {
     assertEquals(90, answer.result().levelDba(), 1e-9);
     assertEquals(-5, answer.result().overRoadNoiseDb(), 1e-9);
     assertTrue(Answers.codes(answer).contains("below-road-noise"));
+  }
+
+  /** At 16 Hz the weighting of the exact frequency is 0.27 dB from that of the nominal one. */
+  @Test
+  void nominalThirdOctavesOfASpectrumAreTheExactOnes() {
+    Draft draft = new Draft();
+    draft.spectrum = List.of(new Band(16.0, 0.0));
+    double nominal = draft.answer().result().levelDba();
+    draft.spectrum = List.of(new Band(Math.pow(10, 1.2), 0.0));
+    assertEquals(draft.answer().result().levelDba(), nominal, 1e-9);
+    assertEquals(90 - 56.7, nominal, 0.051);
+  }
+
+  @Test
+  void aSpectrumIsJudgedHereAsInTheExposureOfEightHours() {
+    for (double level = 141; level <= 142.5; level += 0.05) {
+      Draft draft = new Draft();
+      draft.sensitivity = new Sensitivity(level - 40, Basis.ONE_WATT);
+      draft.powerW = 1e4;
+      draft.spectrum = List.of(new Band(16.0, 0.0));
+      SoundExposureRequest day =
+          new SoundExposureRequest(
+              List.of(new Period(8.0, null, "bass", level, null, null)),
+              List.of(new SoundExposureRequest.Band("bass", 16.0, 100.0)));
+      assertEquals(
+          Answers.codes(Answers.of(new SoundExposure(), day)).contains("dose-above-recommendation"),
+          Answers.codes(draft.answer()).contains("exposure-limited"),
+          level + " dB SPL");
+    }
+  }
+
+  @Test
+  void bandsGivenTwiceAreRefusedAndThoseOutsideTheStandardRemarked() {
+    Draft draft = new Draft();
+    draft.spectrum = List.of(new Band(63.0, 0.0), new Band(63.0957, 0.0));
+    assertEquals(
+        List.of("/spectrum/1/frequency_hz"),
+        Answers.faults(CALCULATION, draft.request()).stream().map(Fault::pointer).toList());
+    draft.spectrum = List.of(new Band(8.0, 0.0), new Band(10.0, 0.0), new Band(20_000.0, 0.0));
+    assertEquals(
+        List.of("/spectrum/0/frequency_hz"),
+        draft.answer().findings().stream()
+            .filter(finding -> finding.code().equals("band-outside-weighting"))
+            .map(Finding::pointer)
+            .toList());
+  }
+
+  /** 141 dB SPL of a sine at 31.5 Hz: 144.01 at its peaks, 141.0 C-weighted. */
+  @Test
+  void peaksAreHeldAgainstTheirLimitWithTheWeightingItIsMadeFor() {
+    Draft draft = new Draft();
+    draft.sensitivity = new Sensitivity(101.0, Basis.ONE_WATT);
+    draft.powerW = 1e4;
+    draft.spectrum = List.of(new Band(31.5, 0.0));
+    SoundLevelResult result = draft.answer().result();
+    assertEquals(144.01, result.peakLevelDbSpl(), 5e-3);
+    assertEquals(138.0, result.levelDbc(), 0.051);
+    assertEquals(141.0, result.peakLevelDbc(), 0.051);
+    assertTrue(Answers.codes(draft.answer()).contains("peak-above-ceiling"));
+    draft.spectrum = List.of(new Band(20.0, 0.0));
+    assertEquals(List.of(), peaks(draft));
+    draft.spectrum = null;
+    assertEquals(List.of("peak-not-weighted"), peaks(draft));
+    String said = draft.answer().findings().get(0).text();
+    assertTrue(said.contains("144 dB SPL, unweighted") && said.contains("140 dBC"), said);
+  }
+
+  private static List<String> peaks(Draft draft) {
+    return Answers.codes(draft.answer()).stream().filter(code -> code.startsWith("peak")).toList();
   }
 
   @Test

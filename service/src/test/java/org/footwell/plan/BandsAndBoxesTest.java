@@ -92,7 +92,7 @@ class BandsAndBoxesTest {
                     new BoxDriver(
                         3.6, 4.0, 31.0, 5.8, 0.49, 37.0, 330.0, 11.0, 1.1, 0.65, null, 250.0),
                     new ClosedBoxRequest.ClosedVolume(
-                        18.0, null, 1.1, null, null, 2.2, null, null, null),
+                        18.0, null, null, 1.1, null, null, 2.2, null, null, null),
                     null,
                     null,
                     power,

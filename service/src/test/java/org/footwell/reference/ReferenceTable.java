@@ -19,7 +19,28 @@ public record ReferenceTable(String name, Map<String, String> origin, List<Row> 
 
   /** Every table must state these. */
   private static final List<String> ORIGIN =
-      List.of("title", "source", "edition", "typed", "confirmed");
+      List.of("title", "kind", "source", "edition", "typed", "confirmed");
+
+  /** What a table can prove, in the words of its header and of docs/validation.md. */
+  static final Map<String, String> KINDS = kinds();
+
+  private static Map<String, String> kinds() {
+    Map<String, String> kinds = new LinkedHashMap<>();
+    kinds.put("printed", "values as printed by somebody outside the project");
+    kinds.put(
+        "computed",
+        "values of a general-purpose library, a simulator or a script that shares nothing with the"
+            + " service");
+    kinds.put(
+        "by hand",
+        "worked by hand from the formula of the source: shows that the service computes it right,"
+            + " not that the formula is");
+    kinds.put("memory", "values as remembered, not checked against a copy");
+    kinds.put(
+        "typed twice",
+        "the service holds a table typed from the same text: shows typing, and no more");
+    return kinds;
+  }
 
   /** One row; cells are read as printed. */
   public record Row(NamedCsvRecord cells) {
@@ -54,6 +75,9 @@ public record ReferenceTable(String name, Map<String, String> origin, List<Row> 
       if (origin.getOrDefault(must, "").isBlank()) {
         throw new IllegalStateException(name + " does not state its " + must);
       }
+    }
+    if (!KINDS.containsKey(origin.get("kind"))) {
+      throw new IllegalStateException(name + " is of no known kind: " + origin.get("kind"));
     }
     String table =
         text.lines().filter(line -> !line.startsWith("#")).collect(Collectors.joining("\n"));

@@ -99,10 +99,18 @@ class ValidationReportTest {
 
         Every calculation is held against something outside the project. Written by the build from
         the checks in the tests; the tables lie in `service/src/test/resources/reference/` with
-        their origin. "Allowed" comes from the last printed digit of the source.
+        their origin. "Allowed" comes from the last printed digit of the source. Rows "6 of 8" are
+        those that the quantity applies to; the header of the table says so where others were left
+        out. What a table can prove is its kind:
 
-        | calculation | quantity | rows | largest deviation | allowed | against |
-        |---|---|---|---|---|---|
+        """);
+    ReferenceTable.KINDS.forEach(
+        (kind, meaning) -> out.append("- *" + kind + "*: " + meaning + "\n"));
+    out.append(
+        """
+
+        | calculation | quantity | rows | largest deviation | allowed | kind | against |
+        |---|---|---|---|---|---|---|
         """);
     for (OutsideCheck check : checks) {
       ReferenceTable table = ReferenceTable.load(check.table());
@@ -112,12 +120,13 @@ class ValidationReportTest {
       out.append(
           String.format(
               Locale.ROOT,
-              "| %s | %s | %d | %s | %s | [%s](#%s) |%n",
+              "| %s | %s | %s | %s | %s | %s | [%s](#%s) |%n",
               check.calculation(),
               check.quantity(),
-              deviations.size(),
+              rows(deviations.size(), table.rows().size()),
               shown(largest, check),
               amount(check.tolerance(), check.relative()),
+              table.origin().get("kind"),
               table.origin().get("source").replace("|", "\\|"),
               table.name().replace(".", "").replace("_", "-")));
     }
@@ -139,6 +148,10 @@ class ValidationReportTest {
           card.sources().forEach(source -> out.append("- ").append(source.citation()).append('\n'));
         });
     return out.toString();
+  }
+
+  private static String rows(int checked, int printed) {
+    return checked == printed ? "" + printed : checked + " of " + printed;
   }
 
   /** What is far below the tolerance may differ between processors, and is not told apart. */

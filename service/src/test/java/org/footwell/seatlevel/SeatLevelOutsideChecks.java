@@ -31,7 +31,7 @@ class SeatLevelOutsideChecks extends OutsideChecks {
             .within(0.0002));
   }
 
-  /** The case of scipy/run-seat-sums.py. */
+  /** The case of scipy/seat_sums.py. */
   private static Draft sums() {
     Draft draft = new Draft();
     SourceDraft sub = draft.add("sub");

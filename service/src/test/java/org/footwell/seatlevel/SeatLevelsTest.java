@@ -185,6 +185,19 @@ class SeatLevelsTest {
   }
 
   @Test
+  void pointsOfTheTargetAtNominalThirdOctavesAreMeantAtTheExactOnes() {
+    Draft draft = new Draft();
+    draft.add("a");
+    draft.fromHz = 31.5;
+    draft.toHz = 63.0;
+    draft.target = List.of(new TargetPoint(31.5, 90.0), new TargetPoint(63.0, 60.0));
+    List<SeatBand> bands = draft.answer().result().seats().get(0).bands();
+    assertEquals(90, bands.get(0).targetLevelDbSpl(), 1e-9);
+    assertEquals(80, bands.get(1).targetLevelDbSpl(), 1e-9);
+    assertEquals(60, bands.get(3).targetLevelDbSpl(), 1e-9);
+  }
+
+  @Test
   void theHandExampleOfTheMethodPage() {
     Draft draft = new Draft();
     SourceDraft source = draft.add("a");

@@ -70,6 +70,14 @@ class SupplyCableProperties {
     assertEquals(Math.pow(92, 6 / 39.0), Gauge.areaMm2(gauge) / Gauge.areaMm2(gauge + 3), 1e-9);
   }
 
+  @Property(tries = 1)
+  void engineSpaceFactorsFollowTheLawOfHeat() {
+    for (double t : new double[] {60, 75, 80, 90, 105, 125, 200}) {
+      assertEquals(
+          Math.sqrt((t - 50) / (t - 30)), Ampacity.ENGINE_SPACE_FACTOR.at(t), 0.007, "at " + t);
+    }
+  }
+
   @Property
   void betterInsulationNeverCarriesLess(
       @ForAll @DoubleRange(min = 1.3, max = 240) double area,

@@ -2,6 +2,7 @@ package org.footwell.supply;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.footwell.Answers;
 import org.footwell.reference.OutsideCheck;
 import org.footwell.reference.OutsideChecks;
@@ -9,6 +10,9 @@ import org.footwell.reference.ReferenceTable.Row;
 import org.footwell.supply.SupplyCableResult.SizedCable;
 
 class SupplyOutsideChecks extends OutsideChecks {
+
+  /** Rows, by reserve minutes and capacity, whose printed exponent is not that of their ratings. */
+  private static final Set<String> CONTRADICTORY_ROWS = Set.of("140/43", "605/305", "160/105");
 
   @Override
   public List<OutsideCheck> checks() {
@@ -67,7 +71,10 @@ class SupplyOutsideChecks extends OutsideChecks {
             .withinRelative(1e-12));
     checks.add(
         OutsideCheck.of("supply-budget", "peukert_exponent", "peukert-from-reserve.csv")
-            .rows(row -> row.text("agrees").equals("yes"))
+            .rows(
+                row ->
+                    !CONTRADICTORY_ROWS.contains(
+                        row.text("reserve_min") + "/" + row.text("capacity_ah")))
             .printed("exponent")
             .computed(
                 row -> Discharge.EXPONENT.at(row.number("capacity_ah"), row.number("reserve_min")))

@@ -15,12 +15,14 @@ import org.footwell.RunningJar;
 import org.footwell.driver.CatalogueSample;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Long catalogues through the built service with a heap of 128 MB, by callers of both kinds. */
 @Timeout(value = 3, unit = TimeUnit.MINUTES)
+@Tag("long")
 class LargeBatchIT {
 
   /** About 30 MB: far more than all buffers on the way can hold. */

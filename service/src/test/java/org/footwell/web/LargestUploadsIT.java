@@ -20,10 +20,12 @@ import org.footwell.RunningJar;
 import org.footwell.recording.WavBytes;
 import org.footwell.recording.WavBytes.Kind;
 import org.footwell.signal.ExponentialSweep;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
 /** What uploads cost the built service: memory within its heap, and nothing on disk. */
+@Tag("long")
 class LargestUploadsIT {
 
   private static final int RATE_HZ = 192_000;

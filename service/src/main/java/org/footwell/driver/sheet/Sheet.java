@@ -124,7 +124,9 @@ public final class Sheet {
   }
 
   private boolean isAbove(Figure other) {
-    return isGiven(other) && of(QTS) * (1 - rounding(QTS)) >= of(other) * (1 + rounding(other));
+    return isKnown(other)
+        && isIndependentOf(Identity.QTS, other)
+        && of(QTS) * (1 - rounding(QTS)) >= of(other) * (1 + rounding(other));
   }
 
   public double of(Figure figure) {

@@ -2,7 +2,7 @@
 
 The level of a displacement comes from the Rayleigh integral over the moving disc, taken numerically
 far away on its axis and brought back to 1 m; frequencies are found by bracketing that integral;
-levels of a power go by voltage. Run: python3 driver-levels.py > ../driver-levels.csv
+levels of a power go by voltage.
 """
 
 import math
@@ -11,6 +11,10 @@ import scipy
 from scipy.integrate import quad
 from scipy.optimize import brentq
 
+from tables import printer
+
+emit = printer("driver-levels.csv")
+
 RHO = 1.2041
 C = 343.2
 P0 = 20e-6
@@ -18,9 +22,10 @@ FAR = 1000.0
 
 HEADER = f"""\
 # title: Levels and frequencies of invented drivers by power, voltage and displacement
+# kind: computed
 # source: Rayleigh integral of a rigid disc in a large baffle, numerically, on the axis at 1000 m and brought back to 1 m; electrical levels by voltage; air of 1.2041 kg/m3 and 343.2 m/s
 # edition: SciPy {scipy.__version__} (scipy.integrate.quad, scipy.optimize.brentq)
-# typed: written by comparison/driver-levels.py
+# typed: written by scipy/driver_levels.py
 # confirmed: an independent general-purpose library; the integral is in any acoustics text
 """
 
@@ -61,8 +66,8 @@ def frequency_of_travel(level, sd, x):
     return brentq(lambda f: level_of_travel(f, sd, x) - level, 0.1, 30000, xtol=1e-9)
 
 
-print(HEADER, end="")
-print(
+emit(HEADER, end="")
+emit(
     "rated_ohm,stated_db,basis,continuous_w,sd_cm2,xmax_mm,displacement_hz,clean_v,reach_db,"
     "one_watt_db,voltage_db,thermal_db,displacement_db,amplifier_db,largest_db,limited_by,"
     "below_hz,reach_hz"
@@ -87,7 +92,7 @@ for ohm, stated, basis, watt, sd, x, f, volt, reach in DRIVERS:
         *limits.values(),
         limits[least],
     ]
-    print(
+    emit(
         ",".join(
             [str(v) for v in (ohm, stated, basis, watt, sd, x, f, volt, reach)]
             + [f"{v:.6f}" for v in figures]

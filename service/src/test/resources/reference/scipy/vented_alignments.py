@@ -1,7 +1,6 @@
 #!/usr/bin/env python3
 """Drivers and boxes that make textbook filters, found with SciPy alone.
 
-To regenerate: ./run-vented-alignments.py > ../scipy-vented-alignments.csv
 
 A high-pass filter of order four from scipy.signal is held against the denominator of a vented box
 with leaks, s^4 + s^3 (1/qts + h/ql) + s^2 (1 + alpha + h^2 + h/(ql qts)) + s (h^2/qts + h/ql) + h^2
@@ -12,10 +11,18 @@ import numpy as np
 import scipy
 from scipy import optimize, signal
 
+from tables import printer
+
+emit = printer("scipy-vented-alignments.csv")
+
 
 def highpass(name):
     if name == "butterworth":
         poles = signal.butter(4, 1, "highpass", analog=True, output="zpk")[1]
+    elif name.startswith("quasi"):
+        # |G|^2 = y^8 / (y^8 + c y^2 + 1), y^2 = -s^2; the stable half of its poles.
+        roots = np.roots([1, 0, 0, 0, 0, 0, -float(name.split("-")[1]), 0, 1])
+        poles = roots[roots.real < 0]
     elif name == "bessel":
         poles = signal.bessel(4, 1, "highpass", analog=True, output="zpk", norm="phase")[1]
     else:
@@ -66,17 +73,18 @@ def peak(poles):
     return -found.fun if found.fun < -1e-9 else 0.0
 
 
-print(f"""# title: Drivers and vented boxes that make Butterworth, Bessel and Chebyshev filters of order four
-# source: SciPy {scipy.__version__}, scipy.signal.butter, bessel and cheby1 for the poles, scipy.optimize.fsolve for driver and box
-# edition: script scipy/run-vented-alignments.py, which gives the equations; ql 100000 stands for none; delays are times the driver's resonance
+emit(f"""# title: Drivers and vented boxes that make Butterworth, Bessel, Chebyshev and quasi-Butterworth filters of order four
+# kind: computed
+# source: SciPy {scipy.__version__}, scipy.signal.butter, bessel and cheby1 and numpy.roots for the poles, scipy.optimize.fsolve for driver and box
+# edition: script scipy/vented_alignments.py, which gives the equations; ql 100000 stands for none; delays are times the driver's resonance
 # typed: not typed
 # confirmed: the Butterworth rows round to Thiele's lossless B4 (0.383, 1.414, 1) and to Small's with QL 7 (0.405, 1.061, 1)
 filter,ql,qts,alpha,h,f3_over_fs,f10_over_fs,peak_db,x1,delay1,x2,delay2""")
-for name in ["butterworth", "bessel", "chebyshev-0.2", "chebyshev-1.0"]:
+for name in ["butterworth", "bessel", "chebyshev-0.2", "chebyshev-1.0", "quasi-1", "quasi-4"]:
     for ql in [100000, 7]:
         unit = highpass(name)
         qts, alpha, h, w = solve(unit, ql)
         poles = unit * w
         row = [qts, alpha, h, corner(poles, 10 * np.log10(2)), corner(poles, 10),
                peak(poles), 0.7, delay(poles, 0.7), 1.6, delay(poles, 1.6)]
-        print(",".join([name, str(ql)] + [f"{v:.10g}" for v in row]))
+        emit(",".join([name, str(ql)] + [f"{v:.10g}" for v in row]))

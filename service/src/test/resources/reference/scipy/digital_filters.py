@@ -1,20 +1,18 @@
 #!/usr/bin/env python3
 """Writes the tables of digital filters with SciPy (Debian: python3-scipy).
 
-    python3 write-digital-filters.py ..
-
 Responses are worked out with Python's decimal arithmetic of 50 digits, so that the figures are
 those of the filter and not of the way they are computed.
 """
 import cmath
 import math
-import pathlib
-import sys
 from decimal import Decimal, getcontext
 
 import numpy
 import scipy
 from scipy import signal
+
+from tables import table
 
 getcontext().prec = 50
 VERSION = f"SciPy {scipy.__version__}, NumPy {numpy.__version__}"
@@ -22,8 +20,8 @@ PI = Decimal("3.14159265358979323846264338327950288419716939937510")
 
 
 def write(name, title, source, typed, confirmed, header, rows):
-    with open(pathlib.Path(sys.argv[1]) / name, "w", encoding="utf-8") as out:
-        out.write(f"# title: {title}\n# source: {source}\n# edition: {VERSION}\n")
+    with table(name) as out:
+        out.write(f"# title: {title}\n# kind: computed\n# source: {source}\n# edition: {VERSION}\n")
         out.write(f"# typed: {typed}\n# confirmed: {confirmed}\n{header}\n")
         for row in rows:
             out.write(",".join(str(cell) for cell in row) + "\n")
@@ -196,7 +194,7 @@ write("scipy-digital-filters.csv",
       "Level, phase and group delay of digital filters",
       "SciPy, scipy.signal.butter and scipy.signal.bessel with fs and output='zpk'; Linkwitz-Riley"
       " as two Butterworth filters of half the order in a row",
-      "written by scipy/write-digital-filters.py: products over zeros and poles in arithmetic of 50"
+      "written by scipy/digital_filters.py: products over zeros and poles in arithmetic of 50"
       " digits; bessel norm is mag, phase or delay (here magnitude, phase, delay)",
       "an independent general-purpose library",
       "family,order,normalisation,side,corner_hz,rate_hz,frequency_hz,level_db,phase_deg,"
@@ -205,7 +203,7 @@ write("scipy-equaliser-sections.csv",
       "Coefficients of equaliser sections",
       "SciPy, scipy.signal.bilinear of the analog prototypes in R. Bristow-Johnson, Audio EQ"
       " Cookbook, W3C Working Group Note, 8 June 2021",
-      "written by scipy/write-digital-filters.py: prototypes typed from the note, scaled to the"
+      "written by scipy/digital_filters.py: prototypes typed from the note, scaled to the"
       " prewarped frequency",
       "an independent general-purpose library does the transform; the prototypes are as published",
       "kind,frequency_hz,q,gain_db,rate_hz,b0,b1,b2,a1,a2", sections())
@@ -213,7 +211,7 @@ write("scipy-rounded-sections.csv",
       "What rounding of its coefficients does to the level of a Butterworth filter of order 2",
       "SciPy, scipy.signal.butter; rounded by numpy.float32 (no fraction bits given) or to multiples"
       " of 2 to the minus fraction bits",
-      "written by scipy/write-digital-filters.py: both levels from the coefficients in arithmetic of"
+      "written by scipy/digital_filters.py: both levels from the coefficients in arithmetic of"
       " 50 digits",
       "an independent general-purpose library; two designs that differ in the last bit of a double"
       " seldom round differently",
@@ -222,7 +220,7 @@ write("scipy-crossover-sums.csv",
       "Level and phase of the sum of a low-pass and a high-pass at 2000 Hz and a rate of 48000 Hz",
       "SciPy, scipy.signal.butter and scipy.signal.bessel (norm mag), with polarity, delay and gain"
       " of the high-pass applied as complex factors",
-      "written by scipy/write-digital-filters.py",
+      "written by scipy/digital_filters.py",
       "an independent general-purpose library",
       "family,order,upper_polarity,upper_delay_ms,upper_gain_db,frequency_hz,level_db,phase_deg",
       sums())

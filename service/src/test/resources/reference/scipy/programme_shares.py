@@ -8,6 +8,10 @@ import numpy as np
 from scipy import integrate, signal
 import scipy
 
+from tables import printer
+
+emit = printer("crossover-programme-shares.csv")
+
 LEVELS = [-13.5, -10.2, -7.4, -5.2, -3.5, -2.3, -1.4, -0.9, -0.5, -0.2, -0.1, 0, 0, 0, 0, 0, 0,
           -0.1, -0.3, -0.6, -1.0, -1.6, -2.5, -3.7, -5.1, -7.0, -9.4, -11.9, -14.8, -18.2, -21.6]
 EDGES = np.array([1000 * 10 ** ((i - 17 - 0.5) / 10) for i in range(32)])
@@ -50,16 +54,16 @@ def share(programme, g):
 
 TOTAL = sum(over(circuit, lambda f: 1.0, lo, hi) for lo, hi in zip(EDGES, EDGES[1:]))
 
-print("# title: Share of the power of a programme that a way gets behind its crossover filters")
-print("# source: SciPy, scipy.integrate.quad over the squared magnitude of scipy.signal.butter"
+emit("# title: Share of the power of a programme that a way gets behind its crossover filters")
+emit("# kind: computed\n# source: SciPy, scipy.integrate.quad over the squared magnitude of scipy.signal.butter"
       " (analog=True), Linkwitz-Riley as two of half the order; spectrum of IEC 60268-1:1985 as flat"
       " third octaves of Table II (table) and as pink noise through the circuit of Figure 2"
       " (circuit), and pink noise of 20 Hz to 20 kHz (pink)")
-print(f"# edition: SciPy {scipy.__version__}; IEC 60268-1:1985 as in iec-60268-1-programme.csv")
-print("# typed: written by crossover/shares.py beside this table")
-print("# confirmed: the circuit is a second realisation of the same signal, within the tolerances"
+emit(f"# edition: SciPy {scipy.__version__}; IEC 60268-1:1985 as in iec-60268-1-programme.csv")
+emit("# typed: written by scipy/programme_shares.py beside this table")
+emit("# confirmed: the circuit is a second realisation of the same signal, within the tolerances"
       " of the table; its shares differ from those of the table by up to 13 %")
-print("programme,kind,order,high_pass_hz,low_pass_hz,share")
+emit("programme,kind,order,high_pass_hz,low_pass_hz,share")
 for programme in ("table", "circuit", "pink"):
     for kind, order, hp, lp in (("butterworth", 1, 3000, None), ("butterworth", 1, None, 3000),
                                 ("linkwitz_riley", 4, None, 80), ("linkwitz_riley", 4, 80, 2500),
@@ -67,4 +71,4 @@ for programme in ("table", "circuit", "pink"):
                                 ("butterworth", 3, 400, 4000), ("butterworth", 8, 5000, None)):
         hpg, lpg = gain(kind, order, hp, "highpass"), gain(kind, order, lp, "lowpass")
         value = share(programme, lambda f: hpg(f) * lpg(f))
-        print(f"{programme},{kind},{order},{hp or '-'},{lp or '-'},{value:.8f}")
+        emit(f"{programme},{kind},{order},{hp or '-'},{lp or '-'},{value:.8f}")

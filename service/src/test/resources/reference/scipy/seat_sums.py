@@ -1,11 +1,16 @@
 #!/usr/bin/env python3
 """Adds three sources with filters, delays and distances as complex pressures, by scipy.
 
-Writes the rows of seat-sums.csv: python3 run-seat-sums.py
+Writes seat-sums.csv.
 The case is that of SeatSums in the tests: no limits, a cabin of 3 m with 0.5 m critical distance.
 """
 import numpy as np
+import scipy
 from scipy import signal
+
+from tables import printer
+
+emit = printer("seat-sums.csv")
 
 C = 343.2  # m/s at 20 C
 FREQUENCIES = [1000 * 10 ** (n / 10) for n in range(-17, 12)]
@@ -43,6 +48,14 @@ def cabin(f):
     return min(9.0, max(0.0, 40 * np.log10(C / 6 / f)))
 
 
+emit("# title: Three sources with filters, roll-offs, delays, polarity and trims, added as complex"
+     " pressures at two seats")
+emit("# kind: computed\n# source: SciPy, the general-purpose scientific library: analog Butterworth prototypes and"
+     " their frequency response (signal.butter, signal.freqs); numpy for the sums")
+emit(f"# edition: SciPy {scipy.__version__}; written by scipy/seat_sums.py")
+emit("# typed: not typed; four decimals")
+emit("# confirmed: the case is written down twice, in the script and in the test")
+emit("seat,frequency_hz,coherent_level_db_spl,incoherent_level_db_spl")
 for seat, ways in DISTANCES.items():
     for f in FREQUENCIES:
         total, power = 0, 0
@@ -52,4 +65,4 @@ for seat, ways in DISTANCES.items():
             p = 10 ** (db / 20) * h * np.exp(-2j * np.pi * f * (delay / 1000 + r / C))
             total += p
             power += abs(p) ** 2
-        print(f"{seat},{f:.6f},{20 * np.log10(abs(total)):.4f},{10 * np.log10(power):.4f}")
+        emit(f"{seat},{f:.6f},{20 * np.log10(abs(total)):.4f},{10 * np.log10(power):.4f}")

@@ -1,11 +1,14 @@
 #!/usr/bin/env python3
 """Boxes made of half-spaces: the inner faces, each moved outwards by its board.
 
-To regenerate: ./run-box-panels.py > ../scipy-box-panels.csv
 """
 import numpy as np
 import scipy
 from scipy.spatial import ConvexHull, HalfspaceIntersection
+
+from tables import printer
+
+emit = printer("scipy-box-panels.csv")
 
 # width, height, depth at the bottom, depth at the top (inside, mm), board, front
 BOXES = [
@@ -36,9 +39,10 @@ def at(corners, height):
     return np.ptp(level[:, 1])
 
 
-print(f"""# title: Outer size and volumes of rectangular and wedge boxes of board
+emit(f"""# title: Outer size and volumes of rectangular and wedge boxes of board
+# kind: computed
 # source: SciPy {scipy.__version__}, scipy.spatial.HalfspaceIntersection for the corners and ConvexHull for the volumes
-# edition: script scipy/run-box-panels.py: inner faces as planes, each moved outwards along its normal by the board's thickness
+# edition: script scipy/box_panels.py: inner faces as planes, each moved outwards along its normal by the board's thickness
 # typed: not typed
 # confirmed: first row by hand: 500*300*250 mm = 37.5 l, 536*336*286 mm = 51.507 l
 width_mm,height_mm,depth_mm,top_depth_mm,board_mm,front_board_mm,inside_l,outside_l,outside_depth_mm,outside_top_depth_mm""")
@@ -47,4 +51,4 @@ for box in BOXES:
     outer = solid(*box)
     row = [ConvexHull(inner).volume / 1e6, ConvexHull(outer).volume / 1e6,
            at(outer, outer[:, 2].min()), at(outer, outer[:, 2].max())]
-    print(",".join([str(v) for v in box] + [f"{v:.10g}" for v in row]))
+    emit(",".join([str(v) for v in box] + [f"{v:.10g}" for v in row]))

@@ -7,6 +7,10 @@ import numpy as np
 import scipy
 from scipy import optimize, signal
 
+from tables import printer
+
+emit = printer("crossover-displacement-limits.csv")
+
 RHO = 1.2041
 
 
@@ -24,16 +28,16 @@ def largest(corner, kind, order, sd, fs, q, level):
     return np.max(top * cone * skirt) * 1000
 
 
-print("# title: Lowest high-pass corner that keeps the displacement of a driver within xmax")
-print("# source: SciPy, scipy.optimize.brentq over the largest displacement on a grid of 60001"
+emit("# title: Lowest high-pass corner that keeps the displacement of a driver within xmax")
+emit("# kind: computed\n# source: SciPy, scipy.optimize.brentq over the largest displacement on a grid of 60001"
       " frequencies; mass, spring and damper of the driver and scipy.signal.butter (analog=True),"
       " Linkwitz-Riley as two of half the order; pressure of a piston in half space at 1 m from its"
       " acceleration")
-print(f"# edition: SciPy {scipy.__version__}; air 1.2041 kg/m3")
-print("# typed: written by crossover/limits.py beside this table")
-print("# confirmed: far above the resonance the corners are those worked by hand in"
+emit(f"# edition: SciPy {scipy.__version__}; air 1.2041 kg/m3")
+emit("# typed: written by scipy/displacement_limits.py beside this table")
+emit("# confirmed: far above the resonance the corners are those worked by hand in"
       " crossover-skirts-by-hand.csv")
-print("kind,order,sd_cm2,xmax_mm,fs_hz,qts,level_db_spl,lowest_hz")
+emit("kind,order,sd_cm2,xmax_mm,fs_hz,qts,level_db_spl,lowest_hz")
 DRIVERS = ((6.2, 0.4, 1100, 0.8, 103), (6.2, 0.25, 600, 1.4, 110), (137, 5, 60, 0.6, 103),
            (50, 1, 250, 0.5, 112))
 for sd, xmax, fs, q, level in DRIVERS:
@@ -41,7 +45,7 @@ for sd, xmax, fs, q, level in DRIVERS:
                         ("linkwitz_riley", 2), ("linkwitz_riley", 4), ("linkwitz_riley", 8)):
         f = lambda lg: largest(np.exp(lg), kind, order, sd, fs, q, level) - xmax
         if f(np.log(1)) <= 0:
-            print(f"{kind},{order},{sd},{xmax},{fs},{q},{level},0")
+            emit(f"{kind},{order},{sd},{xmax},{fs},{q},{level},0")
             continue
         corner = np.exp(optimize.brentq(f, np.log(1), np.log(1e6), xtol=1e-10))
-        print(f"{kind},{order},{sd},{xmax},{fs},{q},{level},{corner:.4f}")
+        emit(f"{kind},{order},{sd},{xmax},{fs},{q},{level},{corner:.4f}")

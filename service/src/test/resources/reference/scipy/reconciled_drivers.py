@@ -5,11 +5,14 @@ Independent of the service: the model is written in SI units from the definition
 quantities, and solved as a general nonlinear problem with a numerical Jacobian.
 """
 import csv
-import sys
 
 import numpy as np
 import scipy
 from scipy.optimize import least_squares
+
+from tables import printer
+
+emit = printer("scipy-reconciled-drivers.csv")
 
 RHO, C = 1.2041, 343.2
 FIELDS = ["re_ohm", "fs_hz", "qms", "qes", "qts", "vas_l", "sd_cm2", "bl_tm", "mms_g",
@@ -72,12 +75,12 @@ def cases():
 
 
 def main():
-    out = csv.writer(sys.stdout, lineterminator="\n")
-    print("# title: Drivers with contradictory figures and the nearest figures that agree")
-    print("# source: SciPy, scipy.optimize.least_squares over the logarithms of sd, cms, mms, bl, re and rms, numerical Jacobian; model in SI from the definitions")
-    print(f"# edition: SciPy {scipy.__version__}; scripts/reconcile-drivers.py writes this table; 2 percent for each figure, 1 dB for the level, rho 1.2041, c 343.2")
-    print("# typed: pasted from its output; one row for each figure that others confirm; deviations is residual over its own standard deviation, from the pseudo-inverse of the Jacobian")
-    print("# confirmed: an independent general-purpose library; the drivers are invented")
+    out = csv.writer(emit.keywords["file"], lineterminator="\n")
+    emit("# title: Drivers with contradictory figures and the nearest figures that agree")
+    emit("# kind: computed\n# source: SciPy, scipy.optimize.least_squares over the logarithms of sd, cms, mms, bl, re and rms, numerical Jacobian; model in SI from the definitions")
+    emit(f"# edition: SciPy {scipy.__version__}; scipy/reconciled_drivers.py writes this table; 2 percent for each figure, 1 dB for the level, rho 1.2041, c 343.2")
+    emit("# typed: pasted from its output; one row for each figure that others confirm; deviations is residual over its own standard deviation, from the pseudo-inverse of the Jacobian")
+    emit("# confirmed: an independent general-purpose library; the drivers are invented")
     out.writerow(["case", "rated_ohm", "basis"] + FIELDS + ["field", "adjusted", "deviations"])
     for case, start in cases():
         fit = solve(case, start)
