@@ -210,7 +210,11 @@ class RawRequestTest {
     long begin = System.nanoTime();
     try (RawConnection connection = new RawConnection()) {
       connection.send(
-          "POST " + PATH + " HTTP/1.1\r\nHost: localhost\r\n" + JSON + "Content-Length: 50\r\n\r\n{");
+          "POST "
+              + PATH
+              + " HTTP/1.1\r\nHost: localhost\r\n"
+              + JSON
+              + "Content-Length: 50\r\n\r\n{");
       Refusal refusal = problem(connection.readUntil("}"), 400);
       assertEquals(
           "The body breaks off: it is shorter than stated, or nothing more of it came for 5 seconds.",
