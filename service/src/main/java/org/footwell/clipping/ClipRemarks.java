@@ -198,9 +198,7 @@ final class ClipRemarks {
     range.tones().stream()
         .filter(tone -> tone.harmonics().hum() != null)
         .max(Comparator.comparingDouble(tone -> tone.percent(tone.harmonics().hum().rms())))
-        .filter(
-            tone ->
-                tone.percent(tone.harmonics().hum().rms()) > NAMED_HUM * q.limitPercent())
+        .filter(tone -> tone.percent(tone.harmonics().hum().rms()) > NAMED_HUM * q.limitPercent())
         .ifPresent(
             tone ->
                 run.find(HUM_SEEN)

@@ -27,7 +27,8 @@ public final class PositionPowers {
   private final double noiseS;
   private final double[] edgesDb;
 
-  PositionPowers(PositionMean mean, double[] noise, double lengthS, double noiseS, double[] edgesDb) {
+  PositionPowers(
+      PositionMean mean, double[] noise, double lengthS, double noiseS, double[] edgesDb) {
     this.mean = mean;
     this.noise = noise;
     this.lengthS = lengthS;
@@ -97,7 +98,8 @@ public final class PositionPowers {
     double[] flat = responses.flat(samples, at);
     GatedSpectrum gated =
         GatedSpectrum.of(flat, rate, at, gate.beforeMs() / 1000, gate.afterMs() / 1000);
-    double[] left = means(gated.spectrum().powers(), rate, frequencies, perOctave, new double[worst.length]);
+    double[] left =
+        means(gated.spectrum().powers(), rate, frequencies, perOctave, new double[worst.length]);
     for (int i = 0; i < worst.length; i++) {
       worst[i] = Math.max(worst[i], Math.abs(Response.levelDb(left[i])));
     }

@@ -12,7 +12,8 @@ import org.footwell.calculation.Source;
 public record Hum(double mainsHz, double rms) {
 
   public static final Source MAINS =
-      Source.of("Nominal frequencies of public supply networks, 50 and 60 Hz: IEC 60196, from"
+      Source.of(
+          "Nominal frequencies of public supply networks, 50 and 60 Hz: IEC 60196, from"
               + " memory");
 
   private static final double[] NETWORKS = {50, 60};
@@ -67,7 +68,8 @@ public record Hum(double mainsHz, double rms) {
     double stray = STRAY * hz + lines.widthHz();
     double noise = lines.lobeNoise(hz, toneHz);
     double power = lines.lobe(hz);
-    boolean there = Math.abs(lines.strongestHz(hz - lines.lobeHz(), hz + lines.lobeHz()) - hz) <= stray;
+    boolean there =
+        Math.abs(lines.strongestHz(hz - lines.lobeHz(), hz + lines.lobeHz()) - hz) <= stray;
     boolean stands = power > STANDS_OUT * noise && power > LEAST_OF_TONE * tone;
     return there && stands ? power - noise : 0;
   }

@@ -28,7 +28,8 @@ class NoiseFreeTest {
       session.channels.set(0, new Channel("a", null, trial % 2 == 0 ? null : HIGH, null, null));
       assertEquals(1, session.answer().result().channels().size(), "trial " + trial);
     }
-    Session session = Session.plain().take("a", "m", MadeUpResponse.click(4800, 480, 0.5).samples());
+    Session session =
+        Session.plain().take("a", "m", MadeUpResponse.click(4800, 480, 0.5).samples());
     assertEquals(120, session.answer().result().recordings().get(0).signalToNoiseDb());
   }
 

@@ -29,8 +29,7 @@ class SweepEdgesTest {
   void bandsInTheFadeAreLeftOutAndNamed() {
     for (Double[] stated : new Double[][] {{null, null}, {20.0, 20_000.0}}) {
       BalanceSession session = flat(20, 20_000, stated[0], stated[1]);
-      List<Band> counted =
-          session.answer().result().bands().stream().filter(Band::judged).toList();
+      List<Band> counted = session.answer().result().bands().stream().filter(Band::judged).toList();
       for (Band band : counted) {
         assertEquals(-6.02, band.levelDb(), 0.1, band.frequencyHz() + " Hz");
       }
@@ -42,7 +41,8 @@ class SweepEdgesTest {
 
   @Test
   void aBandWithinTheSweepIsNotRemarkedOn() {
-    assertFalse(Answers.codes(flat(20, 20_000, 40.0, 10_000.0).answer()).contains("band-beyond-sweep"));
+    assertFalse(
+        Answers.codes(flat(20, 20_000, 40.0, 10_000.0).answer()).contains("band-beyond-sweep"));
   }
 
   @Test

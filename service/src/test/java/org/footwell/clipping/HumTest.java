@@ -33,7 +33,10 @@ class HumTest {
       ToneBench bench = bench(410, 1e-4, mains, 0.01, 0, 0.004, 0, 0.002);
       StepFigures step = bench.first();
       assertEquals(mains, step.humHz());
-      assertEquals(100 * Math.sqrt(0.01 * 0.01 + 0.004 * 0.004 + 0.002 * 0.002) / 0.4, step.humPercent(), 0.01);
+      assertEquals(
+          100 * Math.sqrt(0.01 * 0.01 + 0.004 * 0.004 + 0.002 * 0.002) / 0.4,
+          step.humPercent(),
+          0.01);
       assertTrue(bench.codes().contains("hum-seen"));
       assertTrue(step.clean());
     }
