@@ -35,7 +35,9 @@ final class DegradationStudy {
       int sureAndWrong,
       double excessPhase,
       double signalToNoiseDb,
-      double lost) {
+      double lost,
+      double early,
+      double reflectionStronger) {
 
     String row() {
       if (Double.isNaN(medianMs)) {
@@ -77,6 +79,8 @@ final class DegradationStudy {
     int sure = 0;
     int sureAndRight = 0;
     int excess = 0;
+    int early = 0;
+    int stronger = 0;
     ArrivalFinder finder = new ArrivalFinder(MadeUpRoom.RATE_HZ);
     for (int trial = 0; trial < trials; trial++) {
       MadeUpRoom room = new MadeUpRoom(speaker, trial);
@@ -96,6 +100,8 @@ final class DegradationStudy {
       errors.add(1000 * error);
       levels.add(arrival.signalToNoiseDb());
       covered += Math.abs(error) <= arrival.uncertaintyS() ? 1 : 0;
+      early += error < -arrival.uncertaintyS() ? 1 : 0;
+      stronger += arrival.reflectionDb() != null && arrival.reflectionDb() > 0 ? 1 : 0;
       boolean correct = arrival.polarity() == room.polarity;
       right += correct ? 1 : 0;
       boolean confident = arrival.confidence() >= 0.5;
@@ -117,7 +123,9 @@ final class DegradationStudy {
         sure - sureAndRight,
         excess / found,
         at(levels, 0.5),
-        lost / (double) trials);
+        lost / (double) trials,
+        early / found,
+        stronger / found);
   }
 
   private static double at(List<Double> sorted, double share) {
@@ -157,7 +165,7 @@ final class DegradationStudy {
     return Double.isNaN(number) ? "-" : String.format(Locale.ROOT, "%.0f", number);
   }
 
-  private Trials inNoise(Speaker speaker, Place place, double noise) {
+  Trials inNoise(Speaker speaker, Place place, double noise) {
     return run(
         speaker,
         room -> {
@@ -215,15 +223,7 @@ final class DegradationStudy {
       for (int level : new int[] {-12, -6, -3, 0, 3, 6, 9}) {
         out.append(String.format(Locale.ROOT, "| %s | %d |", name(speaker), level));
         for (double ms : distances) {
-          Trials trials =
-              run(
-                  speaker,
-                  room -> {
-                    room.peakToNoiseDb = 60;
-                    double sign = room.random.nextBoolean() ? 1 : -1;
-                    room.reflections.add(
-                        new Reflection(sign * Math.pow(10, level / 20.0), ms / 1000));
-                  });
+          Trials trials = reflected(speaker, level, ms);
           double worst =
               Math.max(Math.abs(trials.tenthMs() - plain), Math.abs(trials.ninetiethMs() - plain));
           out.append(String.format(Locale.ROOT, " %.2f |", worst));
@@ -232,6 +232,17 @@ final class DegradationStudy {
       }
     }
     return out.toString();
+  }
+
+  /** One reflection of either sign, so much stronger and later, 60 dB over the noise. */
+  Trials reflected(Speaker speaker, double db, double ms) {
+    return run(
+        speaker,
+        room -> {
+          room.peakToNoiseDb = 60;
+          double sign = room.random.nextBoolean() ? 1 : -1;
+          room.reflections.add(new Reflection(sign * Math.pow(10, db / 20), ms / 1000));
+        });
   }
 
   /** What a loudspeaker that plays where a cabin has its modes can be told by, in Markdown. */
@@ -276,7 +287,7 @@ final class DegradationStudy {
         });
   }
 
-  private static String name(Enum<?> constant) {
+  static String name(Enum<?> constant) {
     return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
@@ -349,8 +360,9 @@ final class DegradationStudy {
         ten arrivals, ms. Where the figure is the distance itself, the reflection was taken for the
         direct sound.
 
+        %s
         %s"""
-        .formatted(trials, table(), failures(), AMONG_MODES, modes(AMONG_MODES), reflections());
+        .formatted(trials, table(), failures(), AMONG_MODES, modes(AMONG_MODES), reflections(), FirstSoundStudy.section());
   }
 
   public static void main(String[] arguments) {

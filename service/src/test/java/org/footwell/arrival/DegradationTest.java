@@ -64,6 +64,17 @@ class DegradationTest {
         trials::toString);
   }
 
+  @ParameterizedTest
+  @EnumSource(
+      value = Speaker.class,
+      names = {"TWEETER", "DOOR", "FULL_RANGE"})
+  void nothingBeforeTheDirectSoundIsTakenForItAndAStrongerReflectionIsTold(Speaker speaker) {
+    Trials hard = new DegradationStudy(20).inNoise(speaker, Place.HARD_CABIN, 30);
+    assertEquals(0, hard.early(), hard::toString);
+    assertEquals(1, STUDY.reflected(speaker, 3, 2).reflectionStronger());
+    assertEquals(0, STUDY.reflected(speaker, -3, 2).reflectionStronger());
+  }
+
   private static Trials reflected(Speaker speaker, double db) {
     return STUDY.run(
         speaker, room -> room.reflections.add(new Reflection(Math.pow(10, db / 20), 0.002)));
