@@ -25,8 +25,8 @@ public enum RingMaterial {
   @JsonProperty("mdf")
   MDF("MDF", Kind.BOARD, 750.0, null),
   /** Of birch; general plywood has about 546 kg/m³. */
-  @JsonProperty("birch_plywood")
-  BIRCH_PLYWOOD("birch plywood", Kind.BOARD, 680.0, null),
+  @JsonProperty("plywood")
+  PLYWOOD("birch plywood", Kind.BOARD, 680.0, null),
   @JsonProperty("aluminium")
   ALUMINIUM("aluminium", Kind.METAL, 2700.0, null),
   /** Density and softening must be given. */
