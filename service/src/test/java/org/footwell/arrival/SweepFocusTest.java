@@ -6,44 +6,58 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
 import java.util.Random;
-import org.footwell.signal.ExponentialSweep;
-import org.footwell.signal.Spectrum;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.measurement.MadeUpResponse;
 import org.footwell.measurement.MicrophonePosition;
 import org.footwell.measurement.PlayedSweep;
 import org.footwell.measurement.RecordedKind;
+import org.footwell.signal.ExponentialSweep;
+import org.footwell.signal.Spectrum;
 import org.junit.jupiter.api.Test;
 
 /** A sweep of another length than stated stops; the right one does not. */
 class SweepFocusTest {
 
   private static final double RATE = 48_000;
+
   private static double[] lp(double[] x, double fc, boolean high) {
     double w = 2 * Math.PI * fc / RATE, c = Math.cos(w), al = Math.sin(w) / 1.4142;
     double a0 = 1 + al, b1 = high ? -(1 + c) : 1 - c, b0 = (high ? 1 + c : 1 - c) / 2;
     double[] y = new double[x.length];
     for (int n = 0; n < x.length; n++) {
-      y[n] = (b0 * x[n] + (n > 0 ? b1 * x[n - 1] : 0) + (n > 1 ? b0 * x[n - 2] : 0)
-          + (n > 0 ? 2 * c * y[n - 1] : 0) - (n > 1 ? (1 - al) * y[n - 2] : 0)) / a0;
+      y[n] =
+          (b0 * x[n]
+                  + (n > 0 ? b1 * x[n - 1] : 0)
+                  + (n > 1 ? b0 * x[n - 2] : 0)
+                  + (n > 0 ? 2 * c * y[n - 1] : 0)
+                  - (n > 1 ? (1 - al) * y[n - 2] : 0))
+              / a0;
     }
     return y;
   }
+
   private static double[] response(double low, double high, Random random, double size) {
     double[] x = new double[8192];
     int at = 200 + random.nextInt(200);
     x[at] = 1;
-    for (int i = 0; i < 8; i++) x[at + 20 + random.nextInt(380)] += size * (random.nextBoolean() ? 1 : -1) * (.3 + .7 * random.nextDouble());
+    for (int i = 0; i < 8; i++)
+      x[at + 20 + random.nextInt(380)] +=
+          size * (random.nextBoolean() ? 1 : -1) * (.3 + .7 * random.nextDouble());
     x = lp(lp(x, low, true), low, true);
     return high > 0 ? lp(lp(x, high, false), high, false) : x;
   }
+
   private static double[] signal(String kind, double seconds) {
     if (kind.equals("exp")) return new ExponentialSweep(20, 20_000, seconds).signal(RATE);
     double[] s = new double[(int) (seconds * RATE)];
-    for (int n = 0; n < s.length; n++) { double t = n / RATE; s[n] = Math.sin(2 * Math.PI * (20 * t + 19_980 * t * t / 2 / seconds)); }
+    for (int n = 0; n < s.length; n++) {
+      double t = n / RATE;
+      s[n] = Math.sin(2 * Math.PI * (20 * t + 19_980 * t * t / 2 / seconds));
+    }
     return s;
   }
+
   private static double[] recorded(double[] response, double[] signal, Random random) {
     int size = Spectrum.sizeFor(signal.length + response.length + 24_000);
     double[] y = Spectrum.of(response, size).times(Spectrum.of(signal, size)).signal();
@@ -101,7 +115,8 @@ class SweepFocusTest {
   void theRightLengthIsNotRemarkedOn() {
     for (double size : new double[] {0, 0.5, 0.9}) {
       for (int seed = 0; seed < 6; seed++) {
-        for (double[] ranges : new double[][] {{2500, 0, 80, 2500}, {60, 0}, {60, 300}, {80, 2500}}) {
+        for (double[] ranges :
+            new double[][] {{2500, 0, 80, 2500}, {60, 0}, {60, 300}, {80, 2500}}) {
           var codes = Answers.codes(heard("exp", 1, seed, size, ranges));
           assertFalse(codes.contains("sweep-length-wrong"), codes::toString);
           assertFalse(codes.contains("arrivals-implausible"), codes::toString);
@@ -129,7 +144,8 @@ class SweepFocusTest {
     session.microphones.add(new MicrophonePosition("m", null));
     session.channel("near").channel("far");
     session.take("near", "m", MadeUpResponse.click(9600, 240, 0.4).playing(played).samples());
-    session.take("far", "m", MadeUpResponse.click(9600, 240 + 1440, -0.4).playing(played).samples());
+    session.take(
+        "far", "m", MadeUpResponse.click(9600, 240 + 1440, -0.4).playing(played).samples());
     var codes = Answers.codes(session.answer());
     assertTrue(codes.contains("arrivals-implausible"), codes::toString);
     assertFalse(codes.contains("polarity-inverted"), codes::toString);
