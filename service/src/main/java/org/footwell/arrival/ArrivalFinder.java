@@ -34,7 +34,8 @@ final class ArrivalFinder {
   private static final double REFLECTIONS_FROM_HZ = 300;
 
   // What a low pulse must be so that it counts as direct sound: compact in the band used and in all
-  // that is believed. In a hard cabin modes of either sign spread it; measured, see the method page.
+  // that is believed. In a hard cabin modes of either sign spread it; measured, see the method
+  // page.
   private static final double COMPACT = 0.86;
   private static final double COMPACT_IN_ALL = 0.72;
 

@@ -22,11 +22,7 @@ import org.footwell.signal.Spectrum;
  * @param wholeCompactness of the pulse in all that was believed, see {@link #compactness}
  */
 record Equalised(
-    Spectrum spectrum,
-    PassBand band,
-    double noise,
-    double believedToHz,
-    double wholeCompactness) {
+    Spectrum spectrum, PassBand band, double noise, double believedToHz, double wholeCompactness) {
 
   private static final double SMOOTHED_PER_OCTAVE = 6;
 

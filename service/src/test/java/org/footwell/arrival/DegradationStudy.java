@@ -362,7 +362,14 @@ final class DegradationStudy {
 
         %s
         %s"""
-        .formatted(trials, table(), failures(), AMONG_MODES, modes(AMONG_MODES), reflections(), FirstSoundStudy.section());
+        .formatted(
+            trials,
+            table(),
+            failures(),
+            AMONG_MODES,
+            modes(AMONG_MODES),
+            reflections(),
+            FirstSoundStudy.section());
   }
 
   public static void main(String[] arguments) {

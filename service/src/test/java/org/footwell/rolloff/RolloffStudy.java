@@ -262,7 +262,10 @@ final class RolloffStudy {
         TRIALS,
         losses(),
         table(
-            "length, s", "%.1f", new double[] {60, 30, 15, 8, 4, 2, 0.5, 0.3}, RolloffStudy::seconds),
+            "length, s",
+            "%.1f",
+            new double[] {60, 30, 15, 8, 4, 2, 0.5, 0.3},
+            RolloffStudy::seconds),
         SHELF_HZ,
         table("rumble, dB", "%.0f", new double[] {-20, -10, -6, -3, 0, 6}, RolloffStudy::rumble),
         table("hum, dB", "%.0f", new double[] {-40, -30, -25, -20, -10}, RolloffStudy::hum),
