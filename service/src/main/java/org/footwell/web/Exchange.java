@@ -6,10 +6,12 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.util.Locale;
 import java.util.Set;
+import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
 
 /** Reading bodies within their limit and writing answers straight, with their length. */
 final class Exchange {
@@ -20,7 +22,31 @@ final class Exchange {
 
   private static final Set<String> PLAIN = Set.of("utf-8", "utf8", "us-ascii", "ascii");
 
+  private static final String PACE = Pace.class.getName();
+
   private Exchange() {}
+
+  /** Sets how fast the caller must be. */
+  static void pace(Context ctx, Pace pace) {
+    ctx.req().setAttribute(PACE, pace);
+  }
+
+  private static Pace pace(Context ctx) {
+    return (Pace) ctx.req().getAttribute(PACE);
+  }
+
+  /** The body of a request, which must come at its pace. */
+  static InputStream body(Context ctx) throws IOException {
+    return new PacedInput(ctx.req().getInputStream(), pace(ctx));
+  }
+
+  /** Where the answer is written, at the pace of the caller within bounds. */
+  static OutputStream answer(Context ctx) throws IOException {
+    return new PacedOutput(
+        ServletContextRequest.getServletContextRequest(ctx.req()),
+        ctx.res().getOutputStream(),
+        pace(ctx));
+  }
 
   /**
    * Reads a body that must be JSON.
@@ -40,7 +66,7 @@ final class Exchange {
     if (request.getContentLengthLong() > most) {
       throw tooLarge(most);
     }
-    try (InputStream in = request.getInputStream()) {
+    try (InputStream in = body(ctx)) {
       byte[] body = in.readNBytes(most + 1);
       if (body.length > most) {
         throw tooLarge(most);
@@ -126,7 +152,7 @@ final class Exchange {
     response.setContentType(contentType);
     response.setContentLength(body.length);
     try {
-      response.getOutputStream().write(body);
+      answer(ctx).write(body);
     } catch (IOException callerIsGone) {
       throw new UncheckedIOException(callerIsGone);
     }

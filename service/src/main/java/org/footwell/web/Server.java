@@ -41,6 +41,7 @@ public final class Server implements AutoCloseable {
   private final Metrics metrics = new Metrics();
   private final Pages pages;
   private final Cors cors;
+  private final Pace pace;
   private final Javalin app;
   private volatile boolean ready;
 
@@ -50,6 +51,7 @@ public final class Server implements AutoCloseable {
     batch = new BatchHandler(endpoints, settings.bodyBytes());
     pages = new Pages(version);
     cors = new Cors(settings.origins());
+    pace = settings.pace();
     app = Javalin.create(config -> configure(config, settings));
   }
 
@@ -109,6 +111,7 @@ public final class Server implements AutoCloseable {
   }
 
   private void routes(RoutesConfig routes) {
+    routes.before(ctx -> Exchange.pace(ctx, pace));
     routes.before(cors::apply);
     route(
         routes,
