@@ -57,9 +57,7 @@ final class Intake {
     }
     try (UploadMemory.Share share = memory.share(length)) {
       Object untyped = read(ctx, type, share);
-      try (UploadMemory.Work work = share.work(longest(untyped))) {
-        return answer.apply(untyped);
-      }
+      return share.work(longest(untyped), () -> answer.apply(untyped));
     } catch (OutOfMemoryError tooMuchAtOnce) {
       LOG.error(
           "not enough memory for a request with recordings: give the heap more", tooMuchAtOnce);

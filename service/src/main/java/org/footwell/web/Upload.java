@@ -44,8 +44,7 @@ final class Upload {
    * @param requestBytes largest request part
    * @param share of memory that it takes
    */
-  static Upload read(
-      InputStream in, String contentType, int requestBytes, UploadMemory.Share share)
+  static Upload read(InputStream in, String contentType, int requestBytes, UploadMemory.Share share)
       throws IOException {
     String boundary = MultiPart.extractBoundary(contentType);
     if (boundary == null || boundary.isBlank()) {

@@ -4,6 +4,7 @@ import java.util.HashSet;
 import java.util.Set;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
+import java.util.function.Supplier;
 import org.footwell.recording.RecordingRules;
 
 /**
@@ -198,19 +199,27 @@ final class UploadMemory {
     }
 
     /**
-     * Waits for memory to calculate with.
+     * Calculates when there is memory for it.
      *
      * @param longest samples of the longest recording
-     * @return what gives it back
      * @throws ProblemException if others need it for too long
      */
-    Work work(int longest) {
+    <T> T work(int longest, Supplier<T> task) {
       settle();
       requireFits(longest);
       int units = (int) (workBytes(longest) / UNIT);
+      await(units);
+      try {
+        return task.get();
+      } finally {
+        work.release(units);
+      }
+    }
+
+    private void await(int units) {
       try {
         if (work.tryAcquire(units, waitMs, TimeUnit.MILLISECONDS)) {
-          return () -> work.release(units);
+          return;
         }
       } catch (InterruptedException stopping) {
         Thread.currentThread().interrupt();
@@ -224,11 +233,5 @@ final class UploadMemory {
         shares.remove(this);
       }
     }
-  }
-
-  /** Memory to calculate with, until it is given back. */
-  interface Work extends AutoCloseable {
-    @Override
-    void close();
   }
 }

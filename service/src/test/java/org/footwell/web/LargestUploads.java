@@ -36,7 +36,9 @@ final class LargestUploads {
     String sum = takes(2, recordings / 2, sweepS, "\"crossover_hz\": 1000,");
     all.put("loudspeaker-sum", upload(sum, sweep, recordings));
     all.put("bass-rolloff", upload(steps("", recordings), noise, recordings));
-    all.put("clip-point", upload(steps("\"tone_hz\": 1000, \"terminals\": \"open\",", recordings), tone, recordings));
+    all.put(
+        "clip-point",
+        upload(steps("\"tone_hz\": 1000, \"terminals\": \"open\",", recordings), tone, recordings));
     all.put("signal-sum", upload(outputs(recordings), sweep, recordings));
     return all;
   }

@@ -16,8 +16,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class SettingsTest {
 
-  private static final Pace USUAL =
-      new Pace(Duration.ofSeconds(10), 16_384, Duration.ofMinutes(5));
+  private static final Pace USUAL = new Pace(Duration.ofSeconds(10), 16_384, Duration.ofMinutes(5));
 
   @Test
   void withoutAnythingSetTheServiceListensLocallyOn8080() {

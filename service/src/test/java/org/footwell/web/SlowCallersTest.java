@@ -89,8 +89,7 @@ class SlowCallersTest {
     assertTimeout(
         SOON,
         () -> {
-          assertEquals(
-              200, UploadBody.json(service, SoundLevelCalls.PATH, SoundLevelCalls.GOOD));
+          assertEquals(200, UploadBody.json(service, SoundLevelCalls.PATH, SoundLevelCalls.GOOD));
           assertEquals(200, upload.post(service, "/v1/arrival-times").statusCode());
         });
   }
@@ -141,7 +140,7 @@ class SlowCallersTest {
     for (int i = 0; i < COUNT; i++) {
       send(
           connect(),
-          "POST %s/batch HTTP/1.1\r\nHost: a\r\nConnection: close\r\nContent-Type: application/x-ndjson\r\nContent-Length: %d\r\n\r\n%s"
+          "POST %s/batch?workings=true HTTP/1.1\r\nHost: a\r\nConnection: close\r\nContent-Type: application/x-ndjson\r\nContent-Length: %d\r\n\r\n%s"
               .formatted(SoundLevelCalls.PATH, rows.length(), rows));
     }
     assertOthersAreAnswered();

@@ -88,7 +88,8 @@ class UploadPortionsTest {
     byte[] body = body("\r\n--x-y--\r\n");
     ProblemException refused =
         assertThrows(
-            ProblemException.class, () -> Upload.read(new ByteArrayInputStream(body), TYPE, 5, share()));
+            ProblemException.class,
+            () -> Upload.read(new ByteArrayInputStream(body), TYPE, 5, share()));
     assertEquals(ProblemType.TOO_LARGE, refused.type());
   }
 }
