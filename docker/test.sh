@@ -43,7 +43,7 @@ await() {
 for copy in 1 2; do
   port[copy]=$(free_port)
   FOOTWELL_HOST=127.0.0.1 FOOTWELL_PORT=${port[copy]} \
-    java -XX:+UseSerialGC -Xmx128m -jar "$jar" >"$work/copy-$copy.log" 2>&1 &
+    java -XX:+UseSerialGC -Xmx256m -XX:+ExitOnOutOfMemoryError -jar "$jar" >"$work/copy-$copy.log" 2>&1 &
   pids+=($!)
   service[copy]=$!
   await "http://127.0.0.1:${port[copy]}/health/ready"
@@ -103,6 +103,37 @@ ok "a batch of $size bytes passes"
 answer=$(get -T "$work/large" -X POST -H 'Content-Type: application/json' -w '%{http_code} %{content_type}' -o /dev/null "$base/v1/sound-level")
 [ "$answer" = '413 application/problem+json' ] || fail "too large gave $answer"
 ok "a body that is too large is a problem"
+
+# Limits stand in Settings.java; what is shipped beside the service must agree with them.
+default() { sed -n "s/.*\"FOOTWELL_$1\", \([0-9]*\) *<< *\([0-9]*\).*/\1 \2/p" service/src/main/java/org/footwell/web/Settings.java; }
+read -r factor shift < <(default UPLOAD_BYTES)
+upload_bytes=$((factor << shift))
+passed=$(sed -n 's/.*client_max_body_size \([1-9][0-9]*\)m;/\1/p' docker/nginx.conf)
+[ $((passed << 20)) -gt "$upload_bytes" ] || fail "the balancer passes $passed MiB, the service takes $upload_bytes bytes"
+grep -q "FOOTWELL_UPLOAD_BYTES.*| $upload_bytes |" docs/operating.md || fail "docs/operating.md states another limit"
+heap=$(sed -n 's/.*-Xmx\([0-9]*\)m.*/\1/p' docker/Dockerfile)
+for limit in "$(sed -n 's/.*mem_limit: \([0-9]*\)m/\1/p' docker/compose.yaml)" \
+  "$(sed -n 's/.*limits: {memory: \([0-9]*\)Mi}/\1/p' docker/kubernetes.yaml)"; do
+  [ "$limit" -ge $((heap + 192)) ] || fail "$limit MiB are too little for a heap of $heap MiB"
+done
+ok "limits and memory agree"
+
+# A recording of 10 s at 192 kHz, 32 bits: noise of small floats, 8 MB.
+little() { local i value=$1; for ((i = 0; i < $2; i++)); do printf "\\x$(printf %02x $((value >> 8 * i & 255)))"; done; }
+samples=2000000
+{
+  printf 'RIFF'; little $((36 + 4 * samples)) 4; printf 'WAVEfmt '; little 16 4; little 3 2; little 1 2
+  little 192000 4; little 768000 4; little 4 2; little 32 2; printf 'data'; little $((4 * samples)) 4
+  head -c $((4 * 1000)) /dev/zero
+  printf '\x00\x00\x00\x3f'
+  head -c $((4 * (samples - 1001))) /dev/zero
+} >"$work/one.wav"
+recordings='{"kind":"impulse_response","time_reference":"common_start","channels":[{"id":"a"}],"microphones":[{"id":"m"}],
+  "recordings":[{"channel":"a","microphone":"m","recording":{"wav":"one"}}]}'
+answer=$(get --max-time 30 -F "request=$recordings;type=application/json" -F "one=@$work/one.wav;type=audio/wav" \
+  -o "$work/answer" -w '%{http_code}' "$base/v1/arrival-times")
+[ "$answer" = 200 ] || fail "a recording gave $answer: $(head -c 500 "$work/answer")"
+ok "a recording of $(stat -c %s "$work/one.wav") bytes passes"
 
 kill "${service[1]}"
 wait "${service[1]}" || true

@@ -1,14 +1,22 @@
 import type { components } from './contract.js';
 import type { Comparison, ReviewAnswer } from './client.js';
 import { known, placeOf, type Driver, type Package, type Part, type Vehicle } from './offer.js';
+import { nameOf } from './names.js';
 import type { Composed, Origins } from './pointer.js';
+import { english, type Texts } from './texts.js';
 
 type Schemas = components['schemas'];
 type Position = Schemas['ComparedPosition'];
 type Review = Pick<ReviewAnswer['result'], 'bands'>;
 
 /** What driver-comparison is asked: equal drivers in places of one name make one position. */
-export function comparisonOf(vehicle: Vehicle, chosen: Package, review: Review, currency?: string): Composed<Comparison> {
+export function comparisonOf(
+  vehicle: Vehicle,
+  chosen: Package,
+  review: Review,
+  currency?: string,
+  texts: Texts = english,
+): Composed<Comparison> {
   const origins: Origins = new Map();
   const positions = new Map<string, Position>();
   for (const driver of chosen.drivers) {
@@ -33,7 +41,7 @@ export function comparisonOf(vehicle: Vehicle, chosen: Package, review: Review, 
     payload_left_g: vehicle.payload_left_g,
     temperature_c: vehicle.vehicle.temperature_c,
     positions: [...positions.values()],
-    additions: additionsOf(chosen),
+    additions: additionsOf(chosen, texts),
   };
   return { request, origins };
 }
@@ -72,9 +80,12 @@ function amplifierOf(chosen: Package, driver: Driver, { bands }: Review, before:
   return stays && before ? undefined : { power_w: band.driver_power_w };
 }
 
-function additionsOf({ amplifiers, additions = [] }: Package): Comparison['additions'] {
-  const bought = amplifiers.filter(({ stays }) => !stays);
-  return [...bought.map(({ id, name, at, mass_g, price }) => ({ name: name ?? id, at, mass_g, price })), ...additions];
+function additionsOf({ amplifiers, additions = [] }: Package, texts: Texts): Comparison['additions'] {
+  const bought = amplifiers.flatMap((amplifier, index) => {
+    const { at, mass_g, price, stays } = amplifier;
+    return stays ? [] : [{ name: nameOf(amplifier, index, 'amplifiers', texts), at, mass_g, price }];
+  });
+  return [...bought, ...additions];
 }
 
 function sideOf(part: Part): Schemas['ComparedDriver'] {

@@ -23,16 +23,23 @@ export interface Booking {
   comparison_answer: ComparisonAnswer;
 }
 
+/** What is shown: the answer to the plan still has marks in the place of ids. */
+interface Shown {
+  booking: Booking;
+  review: ReviewAnswer;
+}
+
 /** `<footwell-booking>`: a customer chooses vehicle and package and sees what changes. */
-export class FootwellBooking extends Calculating<Offer, Booking> {
+export class FootwellBooking extends Calculating<Offer, Shown, Booking> {
   static override observedAttributes = [...super.observedAttributes, 'vehicle', 'package', 'preset'];
   private chooser!: Chooser;
-  private shownNames = new Names();
+  private shownNames?: Names;
 
   protected override prepare(): void {
-    const start = { vehicle: this.getAttribute('vehicle'), package: this.getAttribute('package') };
+    const fixed = this.hasAttribute('preset');
+    const start = { vehicle: this.getAttribute('vehicle'), package: this.getAttribute('package'), fixed };
     this.chooser = new Chooser(this.data!, this.texts, this.numbers, start, (after_ms) => this.calculate(after_ms));
-    this.controls.hidden = this.hasAttribute('preset');
+    this.controls.hidden = fixed;
     this.controls.replaceChildren(this.chooser.form);
   }
 
@@ -41,27 +48,33 @@ export class FootwellBooking extends Calculating<Offer, Booking> {
   }
 
   protected override get names() {
-    return this.shownNames;
+    return this.shownNames ?? super.names;
   }
 
   /** The plan comes first: what its amplifiers give each driver goes into the comparison. */
-  protected async question(signal: AbortSignal): Promise<Outcome<Booking>> {
+  protected async question(signal: AbortSignal): Promise<Outcome<Shown>> {
     const { vehicle, package: chosen, faults } = this.chooser.read();
     this.chooser.show(faults);
     if (faults.length > 0) return { kind: 'problem', problem: { type: 'about:blank', title: '', status: 0, detail: '', errors: faults } };
     const plan = planOf(vehicle, chosen);
-    this.shownNames = namesOf(vehicle, chosen);
-    const review = traced(await askReview(this.service, this.timeout_s, plan.request, signal), plan.origins);
+    const names = (this.shownNames = namesOf(vehicle, chosen, this.texts));
+    const review = traced(await askReview(this.service, this.timeout_s, names.marked(plan.request), signal), plan.origins);
     if (review.kind !== 'answer') return review;
-    const comparison = comparisonOf(vehicle, chosen, review.answer.result, this.currency);
+    const review_answer = names.restored(review.answer);
+    const comparison = comparisonOf(vehicle, chosen, review_answer.result, this.currency, this.texts);
     const compared = traced(await askComparison(this.service, this.timeout_s, comparison.request, signal), comparison.origins);
     if (compared.kind !== 'answer') return compared;
     const asked = { vehicle, package: chosen, plan: plan.request, comparison: comparison.request };
     const verdict = worst([review.answer.verdict, compared.answer.verdict]);
-    return { kind: 'answer', answer: { ...asked, verdict, review_answer: review.answer, comparison_answer: compared.answer } };
+    const booking = { ...asked, verdict, review_answer, comparison_answer: compared.answer };
+    return { kind: 'answer', answer: { booking, review: review.answer } };
   }
 
-  protected summary({ verdict, comparison_answer }: Booking, reading: Reading): string {
+  protected detail({ booking }: Shown): Booking {
+    return booking;
+  }
+
+  protected summary({ booking: { verdict, comparison_answer } }: Shown, reading: Reading): string {
     const { texts, numbers } = reading;
     const { level_change_db, price } = comparison_answer.result.totals ?? {};
     const figures = [
@@ -71,20 +84,21 @@ export class FootwellBooking extends Calculating<Offer, Booking> {
     return fill(texts.done, { verdict: texts[verdict], figures: figures.join(', ') });
   }
 
-  protected view(booking: Booking, reading: Reading) {
-    const { verdict, review_answer, comparison_answer } = booking;
-    const { texts } = reading;
+  protected view({ booking, review }: Shown, reading: Reading) {
+    const { verdict, comparison_answer } = booking;
+    const { texts, names } = reading;
     const book = () => {
       const shown = this.dataset.state === 'answer';
       if (shown) this.dispatchEvent(new CustomEvent('footwell-book', { detail: booking, bubbles: true, composed: true }));
     };
     return [
+      this.hasAttribute('preset') && chosenView(booking),
       verdictView(verdict, reading),
-      h('dl', { class: 'figures', part: 'figures' }, totalFigures(comparison_answer, reading), levelFigures(review_answer, reading)),
-      findingsView(findings(review_answer, comparison_answer), reading),
+      h('dl', { class: 'figures', part: 'figures' }, totalFigures(comparison_answer, reading), levelFigures(review, reading)),
+      findingsView(findings(review, comparison_answer), reading),
       comparisonView(comparison_answer, reading),
-      channelsView(booking.plan, review_answer, reading),
-      safetyView([...review_answer.safety, ...comparison_answer.safety], reading),
+      channelsView(names.marked(booking.plan), review, reading),
+      safetyView([...review.safety, ...comparison_answer.safety], reading),
       h(
         'button',
         { type: 'button', class: 'book', part: 'button book', click: book },
@@ -93,10 +107,16 @@ export class FootwellBooking extends Calculating<Offer, Booking> {
     ];
   }
 
-  protected override problem(detail: string, faults: Fault[]): void {
-    if (faults.length === 0 || this.hasAttribute('preset')) return super.problem(detail, faults);
-    this.fail(this.chooser.show(faults));
+  protected override problem(faults: Fault[]): void {
+    const told = faults.map((fault) => ({ ...fault, detail: this.names.in(fault.detail) }));
+    if (this.hasAttribute('preset') || !this.chooser.has(told)) return super.problem(faults);
+    this.fail(this.chooser.show(told));
   }
+}
+
+/** Where nothing can be chosen, what is chosen stands above the result. */
+function chosenView({ vehicle, package: chosen }: Booking) {
+  return h('div', { part: 'chosen' }, h('h2', {}, chosen.name), h('p', {}, vehicle.vehicle.name));
 }
 
 /**

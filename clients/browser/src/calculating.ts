@@ -3,6 +3,7 @@ import { h, type Child } from './dom.js';
 import type { Reading } from './figures.js';
 import { Names } from './names.js';
 import { directionOf, localeOf, Numbers } from './numbers.js';
+import { Unoffered } from './offer.js';
 import { Panel } from './panel.js';
 import { Runner, type State } from './runner.js';
 import { style } from './style.js';
@@ -17,17 +18,17 @@ const OF_THE_QUESTION = ['service', 'timeout', 'currency'];
 type Options = boolean | AddEventListenerOptions;
 
 /** Its events, typed. */
-export interface Calculating<D, A> {
-  addEventListener(type: 'footwell-result', listener: (event: CustomEvent<A>) => unknown, options?: Options): void;
+export interface Calculating<D, A, E = A> {
+  addEventListener(type: 'footwell-result', listener: (event: CustomEvent<E>) => unknown, options?: Options): void;
   addEventListener<K extends keyof HTMLElementEventMap>(type: K, listener: (event: HTMLElementEventMap[K]) => unknown, options?: Options): void;
   addEventListener(type: string, listener: EventListenerOrEventListenerObject, options?: Options): void;
 }
 
 /**
  * An element that asks the service and shows the answer. Its data come from the property `data` or
- * from a child `<script type="application/json">`.
+ * from a child `<script type="application/json">`. Its events carry `E`, made of the answer `A`.
  */
-export abstract class Calculating<D, A> extends HTMLElement {
+export abstract class Calculating<D, A, E = A> extends HTMLElement {
   static observedAttributes = ['service', 'lang', 'timeout'];
 
   protected readonly controls = h('div', { class: 'controls' });
@@ -142,12 +143,15 @@ export abstract class Calculating<D, A> extends HTMLElement {
   protected abstract view(answer: A, reading: Reading): Child;
   protected abstract summary(answer: A, reading: Reading): string;
 
+  /** What the events tell of an answer. */
+  protected abstract detail(answer: A): E;
+
   protected get reading(): Reading {
     return { numbers: this.numbers, texts: this.texts, names: this.names };
   }
 
   protected get names(): Names {
-    return new Names();
+    return new Names({}, this.texts);
   }
 
   /** Written as the page's language asks, or else the browser's. */
@@ -178,17 +182,18 @@ export abstract class Calculating<D, A> extends HTMLElement {
       case 'answer': {
         const { reading } = this;
         this.panel.answer(this.summary(state.answer, reading), this.view(state.answer, reading));
-        this.dispatchEvent(new CustomEvent('footwell-result', { detail: state.answer, bubbles: true, composed: true }));
+        this.dispatchEvent(new CustomEvent('footwell-result', { detail: this.detail(state.answer), bubbles: true, composed: true }));
         return;
       }
       case 'problem':
-        this.problem(state.problem.detail || state.problem.title, state.problem.errors ?? []);
+        console.warn('footwell:', JSON.stringify(this.names.restored(state.problem)));
+        this.problem(state.problem.errors ?? []);
         return;
       case 'refused':
         this.fail(texts.refused, h('p', {}, h('small', {}, fill(texts.refusedDetail, { origin: location.origin }))), this.again());
         return;
       case 'unusable':
-        this.fail(fill(texts.data, { detail: (state.failure as Error).message }));
+        this.fail(state.failure instanceof Unoffered ? state.failure.message : texts.data);
         return;
       case 'silent':
       case 'late':
@@ -197,9 +202,9 @@ export abstract class Calculating<D, A> extends HTMLElement {
     }
   }
 
-  protected problem(detail: string, faults: Fault[]): void {
-    const list = faults.map((fault) => h('li', {}, fault.detail, ' ', h('code', {}, fault.pointer)));
-    this.fail(this.texts.problem, list.length ? h('ul', {}, list) : h('p', {}, detail), this.again());
+  /** Who looks at the page can mend neither the shop's data nor the service: why is on the console. */
+  protected problem(_faults: Fault[]): void {
+    this.fail(this.texts.problem, this.again());
   }
 
   protected fail(text: string, ...more: HTMLElement[]): void {

@@ -2,7 +2,7 @@ import type { Fault } from './client.js';
 import { h, type Child } from './dom.js';
 import { groupsOf, type Field } from './fields.js';
 import type { Numbers } from './numbers.js';
-import { packagesFor, type Offer, type Package, type Vehicle } from './offer.js';
+import { packagesFor, Unoffered, type Offer, type Package, type Vehicle } from './offer.js';
 import { at, put } from './pointer.js';
 import { fill, type Texts } from './texts.js';
 
@@ -25,13 +25,18 @@ export class Chooser {
     private readonly offer: Offer,
     private readonly texts: Texts,
     private readonly numbers: Numbers,
-    start: { vehicle?: string | null; package?: string | null },
+    start: { vehicle?: string | null; package?: string | null; fixed?: boolean },
     private readonly changed: (after_ms: number) => void,
   ) {
     const { vehicles } = offer;
     if (!vehicles?.length) throw new Error('It has no vehicles.');
     this.original = named(vehicles, start.vehicle)!;
     this.chosen = named(this.packages, start.package);
+    // What cannot be chosen must be what was meant: another package has another price.
+    if (start.fixed) {
+      mustBe(this.original, start.vehicle, 'of the vehicles');
+      mustBe(this.chosen, start.package, `offered for ${this.original.id}`);
+    }
     const options = vehicles.map(({ id, vehicle }) => h('option', { value: id, selected: id === this.original.id }, vehicle.name));
     const select = h('select', { id: 'vehicle', part: 'field', change: () => this.take(select.value) }, options);
     this.form.append(
@@ -44,7 +49,7 @@ export class Chooser {
 
   /** Vehicle and package as entered, and the fields that cannot be read. */
   read(): { vehicle: Vehicle; package: Package; faults: Fault[] } {
-    if (!this.chosen) throw new Error(`It has no package for ${this.original.vehicle.name}.`);
+    if (!this.chosen) throw new Unoffered(fill(this.texts.unoffered, { vehicle: this.original.vehicle.name }));
     const vehicle = structuredClone(this.original);
     const faults: Fault[] = [];
     for (const [pointer, input] of this.inputs) {
@@ -61,22 +66,25 @@ export class Chooser {
     return { vehicle, package: this.chosen, faults };
   }
 
+  /** Whether any of the faults is at a field. */
+  has(faults: Fault[]): boolean {
+    return faults.some(({ pointer }) => this.inputOf(pointer));
+  }
+
   /** Shows every fault at its field, and all of them in a summary that leads there. */
   show(faults: Fault[]): string {
     for (const input of this.inputs.values()) this.mark(input, '');
-    const lines = faults.map((fault) => {
-      const input = this.inputOf(fault.pointer);
-      if (!input) {
-        const place = fault.pointer.startsWith('package:') && `${this.texts.packageFault}: `;
-        return h('li', {}, place, fault.detail, ' ', h('code', {}, fault.pointer.replace('package:', '')));
-      }
-      this.mark(input, fault.detail);
-      const text = `${input.dataset.legend}, ${input.dataset.label}: ${fault.detail}`;
-      return h('li', {}, h('button', { type: 'button', class: 'link', click: () => reveal(input) }, text));
+    const lines = faults.flatMap(({ pointer, detail }) => {
+      const input = this.inputOf(pointer);
+      if (!input) return [];
+      this.mark(input, detail);
+      const text = `${input.dataset.legend}, ${input.dataset.label}: ${detail}`;
+      return [h('li', {}, h('button', { type: 'button', class: 'link', click: () => reveal(input) }, text))];
     });
-    const count = faults.length === 1 ? this.texts.entry : fill(this.texts.entries, { count: faults.length });
+    const count = lines.length === 1 ? this.texts.entry : fill(this.texts.entries, { count: lines.length });
     const heading = fill(this.texts.check, { count });
-    this.summary.replaceChildren(h('h2', {}, heading), h('ul', {}, lines));
+    const shop = lines.length < faults.length ? [h('p', {}, this.texts.shopFault)] : [];
+    this.summary.replaceChildren(h('h2', {}, heading), h('ul', {}, lines), ...shop);
     this.summary.setAttribute('aria-label', heading);
     this.summary.hidden = faults.length === 0;
     // Only who asked for the calculation is taken to the faults, not who is still typing elsewhere.
@@ -196,6 +204,10 @@ function reveal(input: HTMLInputElement): void {
 
 function named<T extends { id: string }>(items: T[], id?: string | null): T | undefined {
   return items.find((item) => item.id === id) ?? items[0];
+}
+
+function mustBe(found: { id: string } | undefined, id: string | null | undefined, what: string): void {
+  if (typeof id === 'string' && found?.id !== id) throw new Error(`${id} is not ${what}.`);
 }
 
 function weight({ weight = 1 }: Vehicle['seats'][number]): number {

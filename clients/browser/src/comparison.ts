@@ -78,6 +78,10 @@ export class FootwellComparison extends Calculating<Comparison, ComparisonAnswer
     return askComparison(this.service, this.timeout_s, this.data!, signal);
   }
 
+  protected detail(answer: ComparisonAnswer) {
+    return answer;
+  }
+
   protected summary(answer: ComparisonAnswer, { texts }: Reading): string {
     return texts[answer.verdict];
   }

@@ -1,5 +1,6 @@
 import { at } from './pointer.js';
 import { placeName, type Vehicle } from './offer.js';
+import { nameOf } from './names.js';
 import { fill, type Texts } from './texts.js';
 
 export interface Field {
@@ -38,8 +39,8 @@ export function groupsOf(vehicle: Vehicle, texts: Texts): Group[] {
       legend: fill(texts.placeNamed, { name: placeName(place) }),
       fields: position(`/places/${index}/position`),
     })),
-    ...vehicle.factory_parts.map(({ id, name }, index) => ({
-      legend: fill(texts.factoryNamed, { name: name ?? id }),
+    ...vehicle.factory_parts.map((part, index) => ({
+      legend: fill(texts.factoryNamed, { name: nameOf(part, index, 'factory_parts', texts) }),
       fields: [
         { pointer: `/factory_parts/${index}/rated_ohm`, label: texts.impedance, unit: 'Ω' },
         { pointer: `/factory_parts/${index}/sensitivity/level_db_spl`, label: texts.sensitivity, unit: 'dB SPL' },

@@ -88,11 +88,11 @@ export function safetyView(safety: string[], { texts }: Reading) {
 /** What is said of several parts in the same words is said once. */
 function merged(findings: Finding[], { names }: Reading): Said[] {
   const said = new Map<string, string[]>();
-  for (const { text, subject, pointer } of findings) {
-    const sentence = names.in(text, pointer);
+  for (const { text, subject } of findings) {
+    const sentence = names.in(text);
     const subjects = said.get(sentence) ?? [];
     said.set(sentence, subjects);
-    const name = subject && names.of(subject, pointer);
+    const name = subject && names.in(subject);
     if (name && !subjects.includes(name)) subjects.push(name);
   }
   return [...said].map(([text, subjects]) => ({ text, subjects }));

@@ -1,70 +1,127 @@
+import type { Plan } from './client.js';
+import { fill, type Texts } from './texts.js';
+
 interface Named {
   id?: string;
   name?: string;
 }
 
+const LISTS = ['drivers', 'factory_parts', 'new_parts', 'amplifiers', 'channels'] as const;
+type List = (typeof LISTS)[number];
+
 /** The lists of a plan whose items findings speak of by their ids. */
-export interface Lists {
-  drivers?: Named[];
-  factory_parts?: Named[];
-  new_parts?: Named[];
-  amplifiers?: Named[];
-  channels?: Named[];
-}
+export type Lists = Partial<Record<List, Named[]>>;
+
+const NUMBERED = {
+  drivers: 'driverNumbered',
+  factory_parts: 'factoryNumbered',
+  new_parts: 'partNumbered',
+  amplifiers: 'amplifierNumbered',
+  channels: 'channelNumbered',
+} as const;
+
+/** What an item of a plan calls an item of another list. */
+const REFERENCES: Record<string, Record<string, List>> = {
+  drivers: { id: 'drivers', part: 'new_parts', replaces: 'factory_parts' },
+  factory_parts: { id: 'factory_parts' },
+  new_parts: { id: 'new_parts' },
+  amplifiers: { id: 'amplifiers' },
+  channels: { id: 'channels', amplifier: 'amplifiers' },
+  crossovers: { lower: 'channels', upper: 'channels' },
+  measured: { channel: 'channels' },
+};
+
+const MARK = /Zid(\d+)Z/g;
 
 /** The service's sentences name fields to whom fills them in; a customer reads words. */
-const FIELDS = {
+const FIELDS: Record<string, string> = {
   sd_cm2: 'the cone area',
   xmax_mm: 'the travel',
   vas_l: 'the compliance volume',
-  re_ohm: 'its DC resistance',
+  re_ohm: 'the DC resistance',
+  fs_hz: 'the resonance',
   le_exponent: 'the exponent of its rise',
   continuous_power_w: 'the power it bears for long',
+  amplifier_after: 'the power of its amplifier',
 };
+const SIDES: Record<string, string> = { factory: ' of the factory part', replacement: ' of the new part' };
+const FIELD = /\b(?:[a-z]\w*\.)*[a-z][a-z0-9]*(?:_[a-z0-9]+)+\b|\b(?:factory|replacement)\.[a-z]+\b/g;
+const UNIT = /_(?:w|v|a|hz|mm2?|cm2|m|g|l|ohm|db|db_spl|dba|ms|s|h|c|mh|tm)$/;
 
-/** Names a reader knows for the ids that findings speak of. */
+/**
+ * Names a reader knows for the ids of a plan. An id such as main is a word of sentences as well, so
+ * the service is asked with marks in the place of ids: what it says of them can be nothing else.
+ */
 export class Names {
-  private readonly known = new Map<string, string>(Object.entries(FIELDS));
+  private readonly items: { id: string; name: string }[] = [];
+  private readonly marks = new Map<string, string>();
 
-  /** Ids are unique within their list only: where the list is not known, the last one counts. */
-  constructor({ drivers, factory_parts, new_parts, amplifiers, channels }: Lists = {}) {
-    const add = (list: keyof Lists, items: Named[] = []) => {
-      for (const { id = '', name } of items) this.known.set(id, name ?? spoken(id)).set(`${list}/${id}`, name ?? spoken(id));
-    };
-    add('drivers', drivers);
-    add('factory_parts', factory_parts);
-    // What is said of all new parts is said of the amplifiers as well.
-    add('new_parts', amplifiers);
-    add('new_parts', new_parts);
-    add('amplifiers', amplifiers);
-    add('channels', channels);
+  constructor(
+    lists: Lists,
+    private readonly texts: Texts,
+  ) {
+    for (const list of LISTS) {
+      (lists[list] ?? []).forEach((item, index) => {
+        const { id } = item;
+        if (id === undefined || this.marks.has(`${list}/${id}`)) return;
+        this.marks.set(`${list}/${id}`, `Zid${this.items.length}Z`);
+        this.items.push({ id, name: nameOf(item, index, list, texts) });
+      });
+    }
   }
 
-  /** The name for an id in a finding, whose pointer may say in which list it is. */
-  of(id: string, pointer = ''): string {
-    return this.find(id, pointer) ?? spoken(id);
+  /** The same plan with marks in the place of ids; what names nothing known stays. */
+  marked(plan: Plan): Plan {
+    const marked = structuredClone(plan) as unknown as Record<string, Record<string, unknown>[] | undefined>;
+    for (const [list, references] of Object.entries(REFERENCES)) {
+      for (const item of marked[list] ?? []) {
+        for (const [field, among] of Object.entries(references)) {
+          if (field in item) item[field] = this.marks.get(`${among}/${item[field]}`) ?? item[field];
+        }
+      }
+    }
+    for (const channel of marked.channels ?? []) {
+      const network = String(channel.network ?? '');
+      channel.network = network.replace(/[A-Za-z][\w-]*/g, (id) => this.marks.get(`drivers/${id}`) ?? id);
+    }
+    return marked as unknown as Plan;
   }
 
-  /**
-   * A sentence with names for ids. A single word such as main is an id for sure where the sentence
-   * begins with it, in small letters, or where it stands in a list of nothing but ids.
-   */
-  in(text: string, pointer = ''): string {
+  /** An answer to the marked plan as if it had been asked with the ids. */
+  restored<A>(answer: A): A {
+    const id = (mark: string, number: string) => JSON.stringify(this.items[Number(number)]?.id ?? mark).slice(1, -1);
+    return JSON.parse(JSON.stringify(answer).replace(MARK, id)) as A;
+  }
+
+  /** A sentence of the service with names for marks, and words for fields. */
+  in(text: string): string {
     return text
-      .replace(/^[a-z][\w-]*\b|[A-Za-z][\w-]*(?:, [A-Za-z][\w-]*)+/g, (list) => {
-        const names = list.split(', ').map((id) => this.find(id, pointer));
-        return names.every(Boolean) ? names.join(', ') : list;
-      })
-      .replace(/[A-Za-z][A-Za-z0-9]*(?:[_-][A-Za-z0-9]+)+/g, (id) => this.find(id, pointer) ?? id);
-  }
-
-  private find(id: string, pointer: string): string | undefined {
-    return this.known.get(`${pointer.split('/')[1]}/${id}`) ?? this.known.get(id);
+      .replace(FIELD, worded)
+      .replace(/Zid(\d+)Z\.(\d+)/g, (_, item: string, number: string) => fill(this.texts.coil, { name: `Zid${item}Z`, number }))
+      .replace(MARK, (mark: string, number: string) => this.items[Number(number)]?.name ?? mark);
   }
 }
 
-/** An id as words: front_left becomes Front left. */
-export function spoken(id: string): string {
-  const words = id.replace(/[_-]+/g, ' ');
-  return words.charAt(0).toUpperCase() + words.slice(1);
+/** A field of the contract as words: factory.peak_power_w becomes peak power of the factory part. */
+function worded(path: string): string {
+  const steps = path.split('.');
+  const field = steps.pop()!;
+  return (FIELDS[field] ?? field.replace(UNIT, '').replaceAll('_', ' ')) + (SIDES[steps.at(-1) ?? ''] ?? '');
+}
+
+/** What a reader calls an item: by its name, by an id that says something, or by its number. */
+export function nameOf({ id = '', name }: Named, index: number, list: List, texts: Texts): string {
+  return name ?? spoken(id) ?? fill(texts[NUMBERED[list]], { number: index + 1 });
+}
+
+/** An id made of words, as words: front_left becomes Front left. Others, such as fl, say nothing. */
+export function spoken(id: string): string | undefined {
+  const words = id.split(/[_-]+/);
+  if (!words.some(isWord) || !words.every((word) => isWord(word) || /^\d+$/.test(word))) return undefined;
+  const text = words.join(' ');
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+function isWord(text: string): boolean {
+  return /^[a-z]{3,}$/i.test(text);
 }

@@ -1,6 +1,7 @@
 import type { components } from './contract.js';
 import type { Comparison, Plan } from './client.js';
 import { Names } from './names.js';
+import type { Texts } from './texts.js';
 
 type Schemas = components['schemas'];
 type Compared = Schemas['ComparedPosition'];
@@ -71,10 +72,13 @@ export function packagesFor(vehicle: Vehicle, offer: Offer): Package[] {
   return offer.packages.filter(({ drivers = [] }) => drivers.every((driver) => places.has(driver.place)));
 }
 
+/** Why there is nothing to show, in words for the customer. */
+export class Unoffered extends Error {}
+
 /** Names a reader knows for the ids that findings speak of. */
-export function namesOf(vehicle: Vehicle, chosen: Package): Names {
+export function namesOf(vehicle: Vehicle, chosen: Package, texts: Texts): Names {
   const drivers = chosen.drivers.map(({ id, place }) => ({ id, name: placeName(placeOf(vehicle, place)) }));
-  return new Names({ ...chosen, factory_parts: vehicle.factory_parts, drivers });
+  return new Names({ ...chosen, factory_parts: vehicle.factory_parts, drivers }, texts);
 }
 
 export function placeName({ name, side }: Place): string {

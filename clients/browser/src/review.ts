@@ -56,7 +56,7 @@ export function channelsView(plan: Plan, answer: ReviewAnswer, reading: Reading)
             h(
               'tr',
               {},
-              h('th', { scope: 'row' }, names.of(id!, '/channels')),
+              h('th', { scope: 'row' }, names.in(id!)),
               cell(largest_level_db_spl ?? level_db_spl),
               cell(delay_ms, 2),
               cell(trim_db),
@@ -71,14 +71,24 @@ export function channelsView(plan: Plan, answer: ReviewAnswer, reading: Reading)
 
 /** `<footwell-review>`: what plan-review says of one plan. */
 export class FootwellReview extends Calculating<Plan, ReviewAnswer> {
+  private planNames?: Names;
+
   static override observedAttributes = [...super.observedAttributes, 'currency'];
 
+  protected override prepare(): void {
+    this.planNames = new Names(this.data!, this.texts);
+  }
+
   protected override get names() {
-    return new Names(this.data);
+    return this.planNames ?? super.names;
   }
 
   protected question(signal: AbortSignal) {
-    return askReview(this.service, this.timeout_s, this.data!, signal);
+    return askReview(this.service, this.timeout_s, this.names.marked(this.data!), signal);
+  }
+
+  protected override detail(answer: ReviewAnswer) {
+    return this.names.restored(answer);
   }
 
   protected summary(answer: ReviewAnswer, { texts }: Reading): string {
@@ -97,7 +107,7 @@ export class FootwellReview extends Calculating<Plan, ReviewAnswer> {
         figure(texts.weight, mass_change_g === undefined ? undefined : numbers.massChange(mass_change_g)),
         figure(texts.price, price === undefined ? undefined : numbers.money(price)),
       ),
-      channelsView(this.data!, answer, reading),
+      channelsView(this.names.marked(this.data!), answer, reading),
       findingsView(answer.findings, reading),
       safetyView(answer.safety, reading),
     ];

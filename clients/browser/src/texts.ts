@@ -32,13 +32,14 @@ export const english = {
   refusedDetail: 'It can be reached, but {origin} is not on its list, or it is out of order.',
   late: 'The calculation took too long. Please try again.',
   problem: 'The calculation service could not work with this.',
-  data: 'The shop’s data cannot be used: {detail}',
+  data: 'The shop’s data cannot be used. Please tell the shop.',
+  unoffered: 'Nothing is offered for {vehicle} yet.',
   again: 'Try again',
   check: 'Please check {count}',
   entry: '1 entry',
   entries: '{count} entries',
   notANumber: 'Write a number such as {example}.',
-  packageFault: 'In the data of the package',
+  shopFault: 'Something in the shop’s own data cannot be used either. Please tell the shop.',
   done: '{verdict}. {figures}',
 
   ok: 'Everything fits',
@@ -87,6 +88,14 @@ export const english = {
 
   channels: 'Channels',
   channelsAt: 'Levels at the seat: {seat}. Power at the amplifier.',
+  /** For what has neither a name nor an id made of words */
+  driverNumbered: 'Loudspeaker {number}',
+  factoryNumbered: 'Factory part {number}',
+  partNumbered: 'New part {number}',
+  amplifierNumbered: 'Amplifier {number}',
+  channelNumbered: 'Channel {number}',
+  coil: '{name}, coil {number}',
+
   drawing: 'The vehicle from above, with the delay of each channel at its loudspeakers',
   channel: 'Channel',
   channelLevel: 'Level',

@@ -126,7 +126,7 @@ test('data that cannot be used are told, and names are never read as markup', as
   await settled(tab, 'answer');
   assert.equal(await tab.getByRole('group', { name: 'Package' }).getByRole('radio').count(), 2, 'no place, no package');
   await offering(tab, (other) => (other.vehicles = []));
-  await tab.getByText('The shop’s data cannot be used: It has no vehicles.').last().waitFor();
+  await tab.getByText('The shop’s data cannot be used. Please tell the shop.').last().waitFor();
   await offering(tab, ({ packages }) => (packages[0].name = packages[1].new_parts[0].name = '<img src=x onerror=alert(1)>'));
   await settled(tab, 'answer');
   assert.equal(await element(tab).locator('img').count(), 0);
@@ -138,6 +138,60 @@ test('a preset vehicle and package leave nothing to choose', async () => {
   assert.ok(await tab.getByText('€1,810.50', { exact: true }).isVisible());
   assert.equal(await tab.getByRole('radio').count(), 0);
   assert.ok(!(await tab.getByLabel('Your vehicle').isVisible()));
+  assert.ok(await tab.getByRole('heading', { name: 'All doors, amplifiers and bass' }).isVisible());
+  assert.ok(await tab.getByText('Halmera Lumen, five-door', { exact: true }).last().isVisible());
+  await accessible(tab);
+  await picture(tab, 'preset');
+  await tab.close();
+});
+
+test('a preset that is not offered is a fault, and nothing is booked in its place', async () => {
+  const cases = [
+    ['vehicle="lumin" package="four"', 'lumin is not of the vehicles.'],
+    ['vehicle="lumen" package="fours"', 'fours is not offered for lumen.'],
+    ['vehicle="drift" package="bass"', 'bass is not offered for drift.'],
+    ['package=""', ' is not offered for lumen.'],
+  ];
+  for (const [attributes, reason] of cases) {
+    const tab = await open({ change: (html) => html.replace('package="four"', `preset ${attributes}`), state: 'unusable' });
+    assert.equal(await status(tab), 'The shop’s data cannot be used. Please tell the shop.');
+    assert.equal(await element(tab).locator('.result').textContent(), '');
+    assert.equal(await element(tab).locator('button.book').count(), 0);
+    assert.ok(tab.console.some((line) => line.includes(reason)), `${reason} in ${tab.console}`);
+    await tab.close();
+  }
+});
+
+test('ids and field names do not reach a customer', async () => {
+  const tab = await open();
+  await offering(tab, ({ vehicles, packages }) => {
+    const ids = { front_left: 'fl', front_right: 'fr', front_left_woofer: 'd1', woofer_16: 'w6', four_channel: 'amp_x4' };
+    packages[1] = JSON.parse(JSON.stringify(packages[1]).replace(/\w+/g, (word) => ids[word] ?? word));
+    for (const one of [...packages[1].channels, ...packages[1].amplifiers, ...packages[1].new_parts]) delete one.name;
+    delete packages[1].new_parts[0].compared;
+    delete packages[1].new_parts[0].xmax_mm;
+    packages[1].channels[0].high_pass.frequency_hz = 400;
+    packages[1].crossovers = [{ lower: 'fl', upper: 'fr', frequency_hz: 100 }];
+    delete vehicles[0].factory_parts[0].compared;
+    delete vehicles[0].factory_parts[0].name;
+  });
+  await settled(tab, 'answer');
+  const shown = seen(await element(tab).evaluate((booking) => booking.shadowRoot.textContent));
+  assert.doesNotMatch(shown, /\b(fl|fr|d1|w6|amp_x4|amp)\b/i);
+  assert.doesNotMatch(shown, /[a-z0-9]_[a-z]|\bZid\d/i);
+  assert.match(shown, /not given: peak power of the factory part, .*the travel of the new part/);
+  assert.match(shown, /Channel 1/);
+  const detail = await element(tab).evaluate(
+    (booking) =>
+      new Promise((resolve) => {
+        booking.addEventListener('footwell-result', ({ detail }) => resolve(detail));
+        booking.calculate();
+      }),
+  );
+  assert.equal(detail.review_answer.result.channels[0].id, 'fl', 'the shop gets its own ids');
+  assert.equal(detail.plan.channels[0].id, 'fl');
+  assert.doesNotMatch(JSON.stringify(detail), /Zid\d+Z/);
+  await picture(tab, 'ids');
   await tab.close();
 });
 
@@ -182,7 +236,8 @@ test('a review alone shows a plan', async () => {
   await tab.getByText('SEK\u00a01,600.00', { exact: true }).waitFor();
   await element(tab).evaluate((review) => review.setAttribute('currency', 'EURO'));
   await settled(tab, 'unusable');
-  assert.match(await status(tab), /^The shop’s data cannot be used: .*EURO/);
+  assert.equal(await status(tab), 'The shop’s data cannot be used. Please tell the shop.');
+  assert.ok(tab.console.some((line) => line.includes('EURO')));
   await tab.close();
 });
 

@@ -175,8 +175,15 @@ test('faults in the package are told as such', async () => {
     packages[1].channels[0].network = 'front_left_woofer ||';
   });
   await settled(tab, 'problem');
-  const faults = tab.getByRole('group', { name: /^Please check/ });
-  assert.match(await faults.textContent(), /In the data of the package: .*\/new_parts\/0\/rated_ohm/);
+  assert.equal(await status(tab), 'The calculation service could not work with this.');
+  assert.ok(tab.console.some((line) => line.includes('package:/new_parts/0/rated_ohm')), 'why is on the console');
+  await unfold(tab);
+  await measurement(tab, 'Cabin', 'Length inside').fill('x');
+  await settled(tab, 'problem');
+  await measurement(tab, 'Cabin', 'Length inside').fill('99');
+  const faults = tab.getByRole('group', { name: /^Please check 1 entry/ });
+  await faults.getByText('Something in the shop’s own data cannot be used either.').waitFor();
+  assert.doesNotMatch(await faults.textContent(), /rated_ohm|\/|front_left/);
   await tab.close();
 });
 

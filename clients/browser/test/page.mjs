@@ -41,6 +41,8 @@ export async function open({ at = shop, page = '/demo/', viewport = WIDE, locale
   const tab = await browser.newPage({ viewport, locale });
   tab.hosts = new Set();
   tab.errors = [];
+  tab.console = [];
+  tab.on('console', (message) => tab.console.push(message.text()));
   tab.on('request', (request) => tab.hosts.add(new URL(request.url()).origin));
   tab.on('pageerror', (error) => tab.errors.push(String(error)));
   if (change) {

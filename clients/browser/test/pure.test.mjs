@@ -5,10 +5,11 @@ import { gzipSync } from 'node:zlib';
 import { retryAfter } from '../dist/client.js';
 import { names } from '../dist/drawing.js';
 import { worst } from '../dist/figures.js';
-import { Names } from '../dist/names.js';
+import { Names, spoken } from '../dist/names.js';
 import { directionOf, localeOf, Numbers } from '../dist/numbers.js';
 import { namesOf, packagesFor } from '../dist/offer.js';
 import { planOf } from '../dist/asked-plan.js';
+import { english } from '../dist/texts.js';
 import { at, originOf, put } from '../dist/pointer.js';
 import { comparisonOf } from '../dist/asked-comparison.js';
 
@@ -194,28 +195,56 @@ test('a package is offered where the vehicle has all its places', () => {
   assert.throws(() => planOf(lumen, without), /The package bass has no channels\./);
 });
 
-test('findings speak of names, and only of ids that can be nothing else', () => {
-  const names = namesOf(lumen, bass);
-  assert.equal(names.of('subwoofer', '/channels/4'), 'Subwoofer');
-  assert.equal(names.of('subwoofer', '/drivers/6'), 'Boot');
-  assert.equal(names.of('front_left_woofer'), 'Front doors, left');
-  assert.equal(names.of('rear_fill'), 'Rear fill');
-  assert.equal(names.in('subwoofer_25, other_1: fuse the main cable'), 'Subwoofer 25 cm in a closed box, other_1: fuse the main cable');
+test('ids are asked as marks, said as names and told to the shop as they were', () => {
+  const plan = {
+    vehicle: { name: 'main' },
+    new_parts: [{ id: 'sub', name: 'Subwoofer 25 cm' }],
+    drivers: [{ id: 'd1', part: 'sub' }, { id: 'main', part: 'none', replaces: 'sub' }],
+    amplifiers: [{ id: 'main', name: 'Main "amplifier"' }],
+    channels: [{ id: 'bass', amplifier: 'main', network: '(d1.1+d1.2) || main' }, { id: 'fl', amplifier: 'main', network: 'd10' }],
+    crossovers: [{ lower: 'bass', upper: 'fl' }],
+  };
+  const names = new Names(plan, english);
+  const { vehicle, new_parts, drivers, amplifiers, channels, crossovers } = names.marked(plan);
+  const [sub, d1, main, amplifier, bass, fl] = [new_parts[0], ...drivers, amplifiers[0], ...channels].map(({ id }) => id);
+  assert.equal(new Set([sub, d1, main, amplifier, bass, fl]).size, 6, 'equal ids of two lists are two marks');
+  assert.equal(vehicle.name, 'main', 'names stay');
+  assert.deepEqual(drivers, [{ id: d1, part: sub }, { id: main, part: 'none', replaces: 'sub' }], 'what names nothing stays');
+  assert.deepEqual(channels.map(({ network }) => network), [`(${d1}.1+${d1}.2) || ${main}`, 'd10']);
+  assert.deepEqual(crossovers, [{ lower: bass, upper: fl }]);
+  const said = `Fuse the main cable of ${amplifier}; at ${fl} the bass of ${bass} and ${main}, ${sub} lose 3 dB. ${d1}.2 takes 60 %.`;
+  assert.equal(
+    names.in(said),
+    'Fuse the main cable of Main "amplifier"; at Channel 2 the bass of Bass and Main, Subwoofer 25 cm lose 3 dB. Loudspeaker 1, coil 2 takes 60 %.',
+  );
+  const answer = { channels: [{ id: fl }], findings: [{ text: said }] };
+  assert.deepEqual(names.restored(answer), {
+    channels: [{ id: 'fl' }],
+    findings: [{ text: 'Fuse the main cable of main; at fl the bass of bass and main, sub lose 3 dB. d1.2 takes 60 %.' }],
+  });
+  assert.equal(names.restored(names.marked(plan)).channels[0].network, plan.channels[0].network);
   assert.equal(worst(['ok', 'stop', 'note']), 'stop');
 });
 
-test('single words are ids in a list of ids and where a sentence begins with them', () => {
-  const names = new Names({
-    new_parts: [{ id: 'sub_25_dual', name: 'Subwoofer 25 cm' }],
-    amplifiers: [{ id: 'main', name: 'Five-channel amplifier' }, { id: 'bass', name: 'Bass amplifier' }],
-    channels: [{ id: 'bass' }],
-  });
-  const said = (text, pointer = '/new_parts') => names.in(text, pointer);
-  assert.equal(said('sub_25_dual, main, bass weigh 2 kg.'), 'Subwoofer 25 cm, Five-channel amplifier, Bass amplifier weigh 2 kg.');
-  assert.equal(said('bass weighs 2 kg.'), 'Bass amplifier weighs 2 kg.');
-  assert.equal(said('bass is too loud.', '/channels/0'), 'Bass is too loud.');
-  assert.equal(said('Fuse the main cable, bass or not.'), 'Fuse the main cable, bass or not.');
+test('a driver is called by its place, and an id only if it is made of words', () => {
+  const names = namesOf(lumen, bass, english);
+  const { drivers, channels } = names.marked(planOf(lumen, bass).request);
+  assert.equal(names.in(drivers[0].id), 'Front doors, left');
+  assert.equal(names.in(drivers[6].id), 'Boot');
+  assert.equal(names.in(channels[4].id), 'Subwoofer');
+  assert.deepEqual(['front_left', 'sub_1', 'bass', 'fl', 'd1', 'front_l', 'x_12'].map(spoken), [
+    'Front left', 'Sub 1', 'Bass', undefined, undefined, undefined, undefined,
+  ]);
+});
+
+test('fields are said in words', () => {
+  const said = (text) => new Names({}, english).in(text);
   assert.equal(said('That needs sd_cm2 and xmax_mm.'), 'That needs the cone area and the travel.');
+  assert.equal(
+    said('Doors: not given: factory.peak_power_w, factory.sensitivity, replacement.fs_hz or f3_hz, amplifier_before.'),
+    'Doors: not given: peak power of the factory part, sensitivity of the factory part, the resonance of the new part or f3, amplifier before.',
+  );
+  assert.equal(said('Give le_exponent, 0.7 if full_range, at 1.5 mm2 (IEC 60268-5).'), 'Give the exponent of its rise, 0.7 if full range, at 1.5 mm2 (IEC 60268-5).');
 });
 
 test('a network names whole ids, with or without coil', () => {

@@ -9,8 +9,13 @@ import org.footwell.calculation.Verdict;
 
 /** What there is to say about an amplifier on a load. */
 public enum AmplifierFinding implements FindingCode {
+  RAILS_BELOW_DROP(STOP),
   LOAD_BELOW_MINIMUM(STOP),
   LOAD_DIPS_BELOW_MINIMUM(NOTE),
+  MINIMUM_NOT_GIVEN(NOTE),
+  BRIDGED_MINIMUM_DOUBTFUL(WARNING),
+  LOAD_HARDLY_ANY(WARNING),
+  LOAD_LOW_BUT_ALLOWED(NOTE),
   AMPLIFIER_TOO_WEAK(WARNING),
   AMPLIFIER_CAN_DESTROY_DRIVER(WARNING),
   CURRENT_LIMIT_FIRST(WARNING),

@@ -22,6 +22,9 @@ record Known(
 
   private static Known byRails(RailMatchRequest q, Run run) {
     StatedRails stated = StatedRails.of(q.rails(), q.bridged(), q.supplyRegulated(), "/rails", run);
+    if (q.supplyV() != null) {
+      stated.judge(q.supplyV());
+    }
     StatedRails.Clean clean = stated.clean(q.loadOhm());
     return new Known(
         stated.stage(),

@@ -1,6 +1,7 @@
 package org.footwell.amplifier;
 
 import org.footwell.calculation.Run;
+import org.footwell.calculation.Texts;
 
 /** Holds a load against the smallest one the maker of the amplifier allows. */
 final class LoadCheck {
@@ -15,34 +16,28 @@ final class LoadCheck {
 
   /** Compares rated with rated: the driver's impedance where it is known, else the load given. */
   static void of(RailMatchRequest q, double peakCurrentA, Run run) {
-    Double minimum = minimum(q);
-    if (minimum == null) {
-      return;
-    }
     double load = q.loadOhm();
     boolean ratedKnown = q.driver() != null && load >= LEAST_OF_RATED * q.driver().ratedOhm();
     double rated = ratedKnown ? q.driver().ratedOhm() : load;
-    if (rated < minimum) {
-      run.find(AmplifierFinding.LOAD_BELOW_MINIMUM)
-          .at(ratedKnown ? "/driver/rated_ohm" : "/load_ohm")
-          .value(rated)
-          .limit(minimum);
-    } else if (load < minimum) {
+    String at = ratedKnown ? "/driver/rated_ohm" : "/load_ohm";
+    SmallestLoad smallest =
+        SmallestLoad.of(q.minimumOhm(), q.bridged(), q.minimumBridgedOhm(), "", run);
+    UnusualLoad unusual = new UnusualLoad(rated, q.bridged(), at);
+    if (smallest == null) {
+      unusual.withoutMinimum("", run);
+      return;
+    }
+    if (smallest.isAbove(rated)) {
+      run.find(AmplifierFinding.LOAD_BELOW_MINIMUM).at(at).value(rated).limit(smallest.ohm());
+      return;
+    }
+    if (smallest.isAbove(load)) {
       run.find(AmplifierFinding.LOAD_DIPS_BELOW_MINIMUM)
           .at("/load_ohm")
           .value(load)
-          .limit(minimum)
+          .limit(smallest.ohm())
           .with("current", peakCurrentA);
     }
-  }
-
-  private static Double minimum(RailMatchRequest q) {
-    if (!q.bridged()) {
-      return q.minimumOhm();
-    }
-    if (q.minimumBridgedOhm() != null) {
-      return q.minimumBridgedOhm();
-    }
-    return q.minimumOhm() == null ? null : (Double) (2 * q.minimumOhm());
+    unusual.allowed("expect " + Texts.forPeople(peakCurrentA) + " A at the peaks", run);
   }
 }

@@ -53,8 +53,13 @@ public record OutputStage(
 
   /** Peak voltage the rails allow across a load, V; 0 when the rail has sunk to the drop. */
   double railLimitedPeakV(double loadOhm, double supplyV) {
-    double rail = regulated ? railV : railV * supplyV / statedSupplyV;
-    return Math.max(0, RatingsFit.LOADED.at(OPEN_PEAK.at(rail, dropV), loadOhm, sagOhm));
+    return Math.max(
+        0, RatingsFit.LOADED.at(OPEN_PEAK.at(railV * followed(supplyV), dropV), loadOhm, sagOhm));
+  }
+
+  /** What rails are of their stated voltage when the vehicle supplies another. */
+  double followed(double supplyV) {
+    return regulated ? 1 : supplyV / statedSupplyV;
   }
 
   @Override

@@ -101,7 +101,10 @@ public final class RailMatch implements Calculation<RailMatchRequest, RailMatchR
     Double headroom = null;
     Double limiterRms = null;
     if (q.driver() != null) {
-      headroom = run.apply(HEADROOM, delivery.powerW(), q.driver().continuousPowerW());
+      headroom =
+          delivery.powerW() == 0
+              ? null
+              : (Double) run.apply(HEADROOM, delivery.powerW(), q.driver().continuousPowerW());
       limiterRms =
           run.apply(Electricity.VOLTAGE, q.driver().continuousPowerW(), q.driver().ratedOhm());
       judge(known, q, delivery, headroom, limiterRms, run);
@@ -141,10 +144,10 @@ public final class RailMatch implements Calculation<RailMatchRequest, RailMatchR
       Known known,
       RailMatchRequest q,
       Delivery delivery,
-      double headroom,
+      Double headroom,
       double limiterRms,
       Run run) {
-    if (headroom < -HEADROOM_EITHER_WAY_DB) {
+    if (headroom != null && headroom < -HEADROOM_EITHER_WAY_DB) {
       run.find(AmplifierFinding.AMPLIFIER_TOO_WEAK)
           .at("/driver/continuous_power_w")
           .value(headroom)

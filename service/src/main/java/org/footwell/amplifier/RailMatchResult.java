@@ -50,7 +50,7 @@ public record RailMatchResult(
     @Schema(
             description =
                 "Clean power over the driver's continuous power, dB; positive means the amplifier"
-                    + " is larger")
+                    + " is larger; absent at no power")
         Double headroomDb,
     @Schema(
             description =

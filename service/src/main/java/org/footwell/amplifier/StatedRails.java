@@ -43,6 +43,18 @@ record StatedRails(Rails rails, OutputStage stage, String at, Run run) implement
     clean(loadOhm);
   }
 
+  /** Says so when rails sunk with a lower supply do not reach above what the output stage loses. */
+  void judge(double supplyV) {
+    double rail = rails.railV() * stage.followed(supplyV);
+    if (rail <= rails.dropV()) {
+      run.find(AmplifierFinding.RAILS_BELOW_DROP)
+          .at("/supply_v")
+          .value(rail)
+          .limit(rails.dropV())
+          .with("supply", supplyV);
+    }
+  }
+
   double openCircuitV() {
     return OutputStage.SINE_RMS.at(OutputStage.OPEN_PEAK.at(stage.railV(), stage.dropV()));
   }

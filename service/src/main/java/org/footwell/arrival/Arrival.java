@@ -25,4 +25,20 @@ record Arrival(
     double confidence,
     double signalToNoiseDb,
     Double reflectionDb,
-    Double reflectionS) {}
+    Double reflectionS) {
+
+  /** The same with nothing told of polarity. */
+  Arrival withoutPolarity() {
+    return new Arrival(
+        method,
+        timeS,
+        uncertaintyS,
+        envelopeS,
+        band,
+        polarity,
+        0,
+        signalToNoiseDb,
+        reflectionDb,
+        reflectionS);
+  }
+}

@@ -33,6 +33,21 @@ final class ArrivalFinder {
   /** Below this middle of a band, reflections cannot be told apart, Hz. */
   private static final double REFLECTIONS_FROM_HZ = 300;
 
+  // What a low pulse must be so that it counts as direct sound: compact in the band used and in all
+  // that is believed. In a hard cabin modes of either sign spread it; measured, see the method
+  // page.
+  private static final double COMPACT = 0.86;
+  private static final double COMPACT_IN_ALL = 0.72;
+
+  /** Below this middle of a band a cabin may sound in single modes, Hz. */
+  private static final double MODES_BELOW_HZ = 600;
+
+  /** Confidence of a polarity that modes may have turned over: less than sure. */
+  private static final double AMONG_MODES_CONFIDENCE = 0.25;
+
+  /** How far modes move an arrival, periods of the middle of the band; measured. */
+  private static final double AMONG_MODES_OFF = 1;
+
   private static final double MOST_DB = 120;
 
   private final double rateHz;
@@ -168,21 +183,29 @@ final class ArrivalFinder {
           excess
               ? ROLL_OFF_UNKNOWN / equalised.believedToHz() + RESPONSE_UNKNOWN / in.widthHz()
               : ENVELOPE_OFF / in.widthHz();
+      boolean amongModes = excess && in.middleHz() < MODES_BELOW_HZ && spread(peak);
+      double modes = amongModes ? AMONG_MODES_OFF / in.middleHz() : 0;
       double phase = excess ? quarterTurns / 4 / in.middleHz() : 0;
       boolean later = in.middleHz() >= REFLECTIONS_FROM_HZ && envelope.laterHeight() > 0;
       return new Arrival(
           method,
           (origin + peak.sample()) / rateHz,
-          Math.sqrt(jitter * jitter + model * model + phase * phase),
+          Math.sqrt(jitter * jitter + model * model + phase * phase + modes * modes),
           (origin + envelope.sample()) / rateHz,
           in,
           Math.cos(peak.phase()) < 0 ? -1 : 1,
-          excess ? confidence : ENVELOPE_CONFIDENCE * confidence,
+          confidence * (amongModes ? AMONG_MODES_CONFIDENCE : excess ? 1 : ENVELOPE_CONFIDENCE),
           Math.min(MOST_DB, Decibels.ofAmplitude(envelope.height() / noise)),
           later
               ? Double.valueOf(Decibels.ofAmplitude(envelope.laterHeight() / envelope.height()))
               : null,
           later ? Double.valueOf((envelope.laterSample() - envelope.sample()) / rateHz) : null);
+    }
+
+    /** Whether a pulse is that of modes rather than of direct sound. */
+    private boolean spread(FirstPeak pulse) {
+      return equalised.compactness(pulse.height(), rateHz) < COMPACT
+          || equalised.wholeCompactness() < COMPACT_IN_ALL;
     }
   }
 }

@@ -10,6 +10,8 @@ import org.footwell.calculation.Verdict;
 /** What there is to say about arrivals. */
 public enum ArrivalFinding implements FindingCode {
   DELAY_BEYOND_MAXIMUM(STOP),
+  SWEEP_LENGTH_WRONG(STOP),
+  ARRIVALS_IMPLAUSIBLE(STOP),
   SETTING_BEYOND_MAXIMUM(WARNING),
   TIME_REFERENCE_MISSING(WARNING),
   SIGNAL_TO_NOISE_LOW(WARNING),

@@ -1,5 +1,6 @@
 package org.footwell.arrival;
 
+import java.util.Arrays;
 import org.footwell.parts.Filter;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.Decibels;
@@ -18,8 +19,10 @@ import org.footwell.signal.Spectrum;
  * @param band where it could be done
  * @param noise RMS of the noise in it
  * @param believedToHz up to where the magnitude was believed, Hz
+ * @param wholeCompactness of the pulse in all that was believed, see {@link #compactness}
  */
-record Equalised(Spectrum spectrum, PassBand band, double noise, double believedToHz) {
+record Equalised(
+    Spectrum spectrum, PassBand band, double noise, double believedToHz, double wholeCompactness) {
 
   private static final double SMOOTHED_PER_OCTAVE = 6;
 
@@ -42,6 +45,9 @@ record Equalised(Spectrum spectrum, PassBand band, double noise, double believed
 
   /** Keeps clear of the ends of what is believed. */
   private static final double CLEAR = 1.1;
+
+  /** The same where all of it is looked at: its ends have the phase of a guessed roll-off. */
+  private static final double WELL_CLEAR = 1.3;
 
   /**
    * Takes out the minimum-phase part.
@@ -87,11 +93,33 @@ record Equalised(Spectrum spectrum, PassBand band, double noise, double believed
     for (int k = 0; k < inverse.length; k++) {
       inverse[k] = factors[k] == 0 ? 0 : factors[k] / Math.sqrt(whole.power(k));
     }
+    Spectrum pulse = response.over(whole, 0);
+    PassBand all = new PassBand(low * width * WELL_CLEAR, high * width / WELL_CLEAR);
     return new Equalised(
-        response.over(whole, 0).weighted(factors),
+        pulse.weighted(factors),
         band,
         NoiseFloor.rms(density, inverse),
-        high * width);
+        high * width,
+        compactness(pulse, all.factors(power.length, rateHz)));
+  }
+
+  /** Of a peak in the band: its height over that of all frequencies at once, 0 to 1. */
+  double compactness(double height, double rateHz) {
+    return height / together(band.factors(spectrum.bins(), rateHz));
+  }
+
+  /** Height of the highest peak of what has been equalised, of magnitude 1, over its most. */
+  private static double compactness(Spectrum pulse, double[] factors) {
+    double highest = 0;
+    for (double height : pulse.weighted(factors).analytic().envelope()) {
+      highest = Math.max(highest, height);
+    }
+    return highest / together(factors);
+  }
+
+  /** Height of a pulse in which these frequencies come all at once. */
+  private static double together(double[] factors) {
+    return Arrays.stream(factors).sum() / (factors.length - 1);
   }
 
   private static double logarithm(Spectrum known, int bin) {

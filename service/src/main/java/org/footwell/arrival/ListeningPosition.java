@@ -80,5 +80,10 @@ record ListeningPosition(
       Arrival arrival,
       double arrivalMs,
       double uncertaintyMs,
-      double envelopeMs) {}
+      double envelopeMs) {
+
+    Heard withoutPolarity() {
+      return new Heard(take, arrival.withoutPolarity(), arrivalMs, uncertaintyMs, envelopeMs);
+    }
+  }
 }

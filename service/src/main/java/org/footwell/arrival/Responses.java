@@ -1,5 +1,7 @@
 package org.footwell.arrival;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.footwell.arrival.ArrivalTimesRequest.Channel;
 import org.footwell.arrival.ArrivalTimesRequest.Take;
 import org.footwell.measurement.ImpulseResponses;
@@ -48,6 +50,22 @@ final class Responses {
   Arrival loopback(Recording recording) {
     return finder.find(
         responses.of(recording), null, new Equalised.Filters(null, null, responses.range()));
+  }
+
+  /** Whether the sweep is as stated, by the first take of every channel; null where it cannot tell. */
+  SweepFocus focus(ArrivalTimesRequest q) {
+    if (q.sweep() == null) {
+      return null;
+    }
+    List<double[]> first = new ArrayList<>();
+    for (Channel channel : q.channels()) {
+      q.recordings().stream()
+          .filter(take -> take.channel().equals(channel.id()))
+          .findFirst()
+          .ifPresent(take -> first.add(responses.of(take.recording())));
+    }
+    double octaves = Math.log(q.sweep().toHz() / q.sweep().fromHz());
+    return SweepFocus.of(first, octaves, responses.range(), rateHz());
   }
 
   /** From the first sample of a response to the start of what was played, s. */

@@ -6,5 +6,6 @@ import org.footwell.calculation.FaultCode;
 public enum BalanceFault implements FaultCode {
   PAIR_OF_ONE,
   CHANNEL_BAND_EMPTY,
-  CHANNEL_NOT_HEARD
+  CHANNEL_NOT_HEARD,
+  CHANNEL_BEYOND_SWEEP
 }

@@ -79,15 +79,14 @@ final class BalanceRemarks {
           .with("name", one.id())
           .with("frequency", one.fromHz());
     }
-    if (one.range() != null
-        && (one.fromHz() < one.range().lowHz() || one.toHz() > one.range().highHz())) {
+    if (!one.plays().equals(one.band())) {
       run.find(BAND_BEYOND_SWEEP)
           .at(at)
-          .value(one.range().lowHz())
-          .limit(one.range().highHz())
+          .value(one.fromHz())
+          .limit(one.toHz())
           .with("name", one.id())
-          .with("from", one.fromHz())
-          .with("to", one.toHz());
+          .with("from", one.frequencies()[one.plays().first()])
+          .with("to", one.frequencies()[one.plays().last()]);
     }
     if (one.asked().fromHz() == null) {
       run.find(PLAYING_BAND_FOUND)

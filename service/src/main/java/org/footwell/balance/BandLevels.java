@@ -10,7 +10,6 @@ import org.footwell.measurement.ImpulseResponses;
 import org.footwell.measurement.PositionPowers;
 import org.footwell.parts.LevelAt;
 import org.footwell.physics.ThirdOctaves;
-import org.footwell.signal.PassBand;
 import org.footwell.signal.PlayingBand;
 
 /** Third octaves of one channel. */
@@ -20,22 +19,21 @@ final class BandLevels {
   private final double[] frequencies;
   private final PositionPowers heard;
   private final double[] targetDb;
+  private final PlayingBand plays;
   private final PlayingBand band;
-  private final PassBand range;
 
   BandLevels(
       Channel asked,
       double[] frequencies,
       PositionPowers heard,
       double[] targetDb,
-      PlayingBand band,
-      PassBand range) {
+      PlayingBand plays) {
     this.asked = asked;
     this.frequencies = frequencies;
     this.heard = heard;
     this.targetDb = targetDb;
-    this.band = band;
-    this.range = range;
+    this.plays = plays;
+    this.band = heard.told(plays);
   }
 
   static List<BandLevels> all(
@@ -54,11 +52,14 @@ final class BandLevels {
       PositionPowers heard =
           PositionPowers.of(channel.id(), q, responses, frequencies, 3, calibration, run);
       PlayingBand stated = within(channel, frequencies);
-      PlayingBand band = stated == null ? heard.band(frequencies, 3) : stated;
-      if (band == null) {
+      PlayingBand plays = stated == null ? heard.band(frequencies, 3) : stated;
+      if (plays == null) {
         run.refuse(BalanceFault.CHANNEL_NOT_HEARD).at("/channels/" + c).given(channel.id());
+      } else if (heard.told(plays) == null) {
+        run.refuse(BalanceFault.CHANNEL_BEYOND_SWEEP).at("/channels/" + c).given(channel.id());
+      } else {
+        all.add(new BandLevels(channel, frequencies, heard, targets, plays));
       }
-      all.add(new BandLevels(channel, frequencies, heard, targets, band, responses.range()));
     }
     run.requireNoFaults();
     return all;
@@ -184,13 +185,13 @@ final class BandLevels {
     return targetDb;
   }
 
-  /** The third octaves it is judged by. */
+  /** The third octaves it is judged by: those it plays, as far as the sweep tells them. */
   PlayingBand band() {
     return band;
   }
 
-  /** What the sweep tells, or null. */
-  PassBand range() {
-    return range;
+  /** The third octaves it plays or is stated to, some of them perhaps beyond what the sweep tells. */
+  PlayingBand plays() {
+    return plays;
   }
 }

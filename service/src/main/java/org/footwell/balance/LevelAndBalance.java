@@ -54,6 +54,8 @@ public final class LevelAndBalance
                   + " IEC 61260-1; real filters overlap a little.",
               "What the trims cost is counted with the same signal power in every third octave and"
                   + " powers added without regard to phase.",
+              "Third octaves within half an octave of the ends of a sweep are left out: its fade makes"
+                  + " them read low.",
               "Nothing is told below the inverse of the time the gate looks at.")
           .findings(BalanceFinding.values())
           .refusals(
@@ -61,6 +63,7 @@ public final class LevelAndBalance
                   BalanceFault.PAIR_OF_ONE,
                   BalanceFault.CHANNEL_BAND_EMPTY,
                   BalanceFault.CHANNEL_NOT_HEARD,
+                  BalanceFault.CHANNEL_BEYOND_SWEEP,
                   FrequencyFault.RANGE_REVERSED,
                   FrequencyFault.RANGE_WITHOUT_POINTS,
                   FrequencyFault.FREQUENCIES_UNSORTED))

@@ -17,6 +17,7 @@ import org.footwell.recording.Recording;
 import org.footwell.recording.RecordingFault;
 import org.footwell.recording.Wav;
 import org.footwell.signal.Harmonics;
+import org.footwell.signal.Hum;
 import org.footwell.signal.Spectrum;
 import org.footwell.signal.Window;
 
@@ -33,6 +34,7 @@ public final class ClipPoint implements Calculation<ClipPointRequest, ClipPointR
           .example(ClipExample.json())
           .sources(
               Harmonics.METHOD,
+              Hum.MAINS,
               Window.HARRIS,
               Spectrum.TRANSFORM,
               Wav.RIFF,
@@ -119,6 +121,7 @@ public final class ClipPoint implements Calculation<ClipPointRequest, ClipPointR
       VolumeStepTone tone = tones.get(i);
       Harmonics one = tone.harmonics();
       boolean captured = one != null;
+      boolean hum = captured && one.hum() != null;
       all.add(
           new StepFigures(
               tone.step(),
@@ -129,6 +132,8 @@ public final class ClipPoint implements Calculation<ClipPointRequest, ClipPointR
               tone.percentOf(2),
               tone.percentOf(3),
               captured ? tone.percent(one.noise()) : null,
+              hum ? (Double) one.hum().mainsHz() : null,
+              hum ? tone.percent(one.hum().rms()) : null,
               captured ? (Double) tone.floorPercent() : null,
               captured ? (Double) one.fundamentalHz() : null,
               captured ? (Integer) one.each().size() : null,

@@ -61,6 +61,12 @@ public record ClipPointResult(
       @Schema(description = "Third harmonic over fundamental, percent") Double thirdPercent,
       @Schema(description = "Noise and hum in the band over fundamental, percent")
           Double noisePercent,
+      @Schema(
+              description =
+                  "Frequency of the mains whose hum is seen, 50 or 60 Hz; absent where none is")
+          Double humHz,
+      @Schema(description = "That hum with its multiples over fundamental, percent")
+          Double humPercent,
       @Schema(description = "Less distortion than this cannot be told from the noise, percent")
           Double floorPercent,
       @Schema(description = "Tracked frequency of the tone, Hz") Double toneHz,

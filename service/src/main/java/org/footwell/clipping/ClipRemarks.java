@@ -6,6 +6,7 @@ import static org.footwell.clipping.ClipFinding.CLEAN_AGAIN_ABOVE;
 import static org.footwell.clipping.ClipFinding.CLIPPING_ASYMMETRIC;
 import static org.footwell.clipping.ClipFinding.CLIPPING_NOT_REACHED;
 import static org.footwell.clipping.ClipFinding.HARMONICS_FEW;
+import static org.footwell.clipping.ClipFinding.HUM_SEEN;
 import static org.footwell.clipping.ClipFinding.LEVEL_FALLS_WITH_VOLUME;
 import static org.footwell.clipping.ClipFinding.LEVEL_STOPS_RISING;
 import static org.footwell.clipping.ClipFinding.LOW_STEPS_UNCLEAN;
@@ -19,6 +20,7 @@ import static org.footwell.clipping.ClipFinding.TONES_DIFFER;
 import static org.footwell.clipping.ClipFinding.TONE_NOT_STEADY;
 import static org.footwell.clipping.ClipFinding.VOLTAGE_UNKNOWN;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import org.footwell.calculation.Run;
@@ -44,6 +46,9 @@ final class ClipRemarks {
 
   /** With fewer harmonics in the band, much of what clipping makes lies above it. */
   private static final int FEW_HARMONICS = 4;
+
+  /** Hum below this share of the limit of distortion is not worth a word. */
+  private static final double NAMED_HUM = 0.1;
 
   private final ClipPointRequest q;
   private final CleanRange range;
@@ -157,6 +162,7 @@ final class ClipRemarks {
     for (VolumeStepTone tone : range.tones()) {
       capture(tone);
     }
+    hum();
     VolumeStepTone last = range.tones().get(range.tones().size() - 1);
     double tone = last.harmonics().fundamentalHz();
     range.tones().stream()
@@ -185,6 +191,21 @@ final class ClipRemarks {
     if (harmonics < FEW_HARMONICS) {
       run.find(HARMONICS_FEW).at("/captures").value(harmonics).limit(FEW_HARMONICS);
     }
+  }
+
+  /** Names hum once, where it is strongest against the tone. */
+  private void hum() {
+    range.tones().stream()
+        .filter(tone -> tone.harmonics().hum() != null)
+        .max(Comparator.comparingDouble(tone -> tone.percent(tone.harmonics().hum().rms())))
+        .filter(tone -> tone.percent(tone.harmonics().hum().rms()) > NAMED_HUM * q.limitPercent())
+        .ifPresent(
+            tone ->
+                run.find(HUM_SEEN)
+                    .at(at(tone))
+                    .value(tone.percent(tone.harmonics().hum().rms()))
+                    .with("step", tone.step())
+                    .with("frequency", tone.harmonics().hum().mainsHz()));
   }
 
   private void capture(VolumeStepTone tone) {

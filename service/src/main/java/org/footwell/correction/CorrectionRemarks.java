@@ -13,9 +13,7 @@ import static org.footwell.correction.CorrectionFinding.RANGE_NEAR_NOISE;
 import java.util.List;
 import org.footwell.calculation.Run;
 import org.footwell.correction.ResponseCorrectionRequest.Channel;
-import org.footwell.measurement.ImpulseResponses;
 import org.footwell.measurement.PositionPowers;
-import org.footwell.signal.PassBand;
 import org.footwell.signal.PlayingBand;
 
 /** What is remarked on. Thresholds are common practice without a source. */
@@ -35,30 +33,24 @@ final class CorrectionRemarks {
   }
 
   /** The part of a channel's range that gate and sweep tell; null if that is nothing. */
-  PlayingBand told(
-      int c, double[] points, PlayingBand band, PositionPowers heard, ImpulseResponses responses) {
+  PlayingBand told(int c, double[] points, PlayingBand band, PositionPowers heard) {
     Channel channel = q.channels().get(c);
     String at = "/channels/" + c;
-    int first = band.first();
-    int last = band.last();
-    PassBand sweep = responses.range();
-    if (sweep != null) {
-      while (first <= last && points[first] < sweep.lowHz()) {
-        first++;
-      }
-      while (last >= first && points[last] > sweep.highHz()) {
-        last--;
-      }
-      if (channel.fromHz() != null && (first > band.first() || last < band.last())) {
-        run.find(RANGE_BEYOND_SWEEP)
-            .at(at)
-            .value(points[band.first()])
-            .limit(points[band.last()])
-            .with("from", sweep.lowHz())
-            .with("to", sweep.highHz())
-            .with("name", channel.id());
-      }
+    PlayingBand swept = heard.told(band);
+    if (swept == null) {
+      return null;
     }
+    if (!band.equals(swept)) {
+      run.find(RANGE_BEYOND_SWEEP)
+          .at(at)
+          .value(points[band.first()])
+          .limit(points[band.last()])
+          .with("from", points[swept.first()])
+          .with("to", points[swept.last()])
+          .with("name", channel.id());
+    }
+    int first = swept.first();
+    int last = swept.last();
     double limit = 1 / heard.lengthS();
     int open = first;
     while (open <= last && points[open] < limit) {

@@ -70,6 +70,7 @@ final class FilterFit {
     filters = new ArrayList<>(filters);
     filters.removeIf(filter -> Math.abs(filter.gainDb()) < LEAST_GAIN_DB);
     withinLimits(filters);
+    withGainOnly(filters);
     filters.sort(Comparator.comparingDouble(PeakFilter::frequencyHz));
     return filters;
   }
@@ -182,6 +183,34 @@ final class FilterFit {
       sum = wanted.sum(filters);
       worst = wanted.worst(sum);
     }
+  }
+
+  /**
+   * Takes filters away until the rest bring the response nearer to the wanted curve than none. What
+   * must not be lifted counts in the fit as if it were right, so a fit alone may not.
+   */
+  private void withGainOnly(List<PeakFilter> filters) {
+    double none = wanted.error(wanted.sum(List.of()));
+    while (!filters.isEmpty() && wanted.error(wanted.sum(filters)) >= none) {
+      filters.remove(leastUseful(filters));
+      withinLimits(filters);
+    }
+  }
+
+  /** The filter without which the others do best. */
+  private int leastUseful(List<PeakFilter> filters) {
+    int least = 0;
+    double best = Double.POSITIVE_INFINITY;
+    for (int k = 0; k < filters.size(); k++) {
+      List<PeakFilter> others = new ArrayList<>(filters);
+      others.remove(k);
+      double error = wanted.error(wanted.sum(others));
+      if (error < best) {
+        best = error;
+        least = k;
+      }
+    }
+    return least;
   }
 
   private int strongest(List<PeakFilter> filters, int point) {

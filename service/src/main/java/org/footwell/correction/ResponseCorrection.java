@@ -87,7 +87,7 @@ public final class ResponseCorrection
               channel.id(), q, responses, points, q.smoothingPerOctave(), calibration, run);
       limitHz = Math.max(limitHz, run.apply(Gate.LIMIT, heard.lengthS()));
       PlayingBand band = band(channel, points, heard);
-      PlayingBand range = band == null ? null : remarks.told(c, points, band, heard, responses);
+      PlayingBand range = band == null ? null : remarks.told(c, points, band, heard);
       if (range == null) {
         run.refuse(CorrectionFault.NOTHING_TO_CORRECT).at("/channels/" + c).given(channel.id());
         continue;

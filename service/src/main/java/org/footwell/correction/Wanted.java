@@ -16,6 +16,7 @@ final class Wanted {
 
   private final double[] frequencies;
   private final CirclePoint[] points;
+  private final double[] offDb;
   private final double[] gainsDb;
   private final double[] mostDb;
   private final FilterLimits limits;
@@ -34,6 +35,7 @@ final class Wanted {
     this.points = CirclePoint.of(frequencies, rateHz);
     this.limits = limits;
     this.rateHz = rateHz;
+    this.offDb = gainsDb;
     this.mostDb = new double[frequencies.length];
     this.gainsDb = new double[frequencies.length];
     for (int i = 0; i < frequencies.length; i++) {
@@ -76,6 +78,15 @@ final class Wanted {
     double[] missing = new double[size()];
     Arrays.setAll(missing, i -> gainsDb[i] - sum[i]);
     return missing;
+  }
+
+  /** RMS of how far off the wanted curve the response is with filters, dB, allowed or not. */
+  double error(double[] sum) {
+    double squares = 0;
+    for (int i = 0; i < sum.length; i++) {
+      squares += Math.pow(offDb[i] - sum[i], 2);
+    }
+    return Math.sqrt(squares / sum.length);
   }
 
   /** Residuals of a fit: how far off, and more where a limit is passed. */

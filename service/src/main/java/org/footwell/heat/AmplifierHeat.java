@@ -24,8 +24,9 @@ public final class AmplifierHeat implements Calculation<AmplifierHeatRequest, Am
 
   private static final Source PROGRAMME =
       Source.of(
-          "One eighth of full power with noise: IEC 60065; one third: 16 CFR 432 (both from memory,"
-              + " not checked against a copy)");
+          "One eighth of full power: US 16 CFR 432.3(c), and with noise IEC 60065 (the latter from"
+              + " memory); one third was the rule's older figure (Federal Register, 1998 and 1999)"
+              + " and is kept as music driven hard: common practice, no source");
 
   private static final Card<AmplifierHeatRequest, AmplifierHeatResult> CARD =
       Card.of("amplifier-heat", AmplifierHeatRequest.class, AmplifierHeatResult.class)

@@ -24,6 +24,12 @@ final class HeatRules {
   /** More heat than into a resistance that is worth a word. */
   private static final double WORTH_A_WORD = 1.05;
 
+  /** Class D stages of the trade reach 0.85 to 0.95 at full swing: common practice. */
+  private static final double OPTIMISTIC_CLASS_D = 0.97;
+
+  /** Largest fuse-link for road vehicles, A: bolt-down strips of ISO 8820-5. */
+  private static final double LARGEST_FUSE_A = 500;
+
   private HeatRules() {}
 
   static void refuseImpossible(AmplifierHeatRequest q, Run run) {
@@ -99,6 +105,12 @@ final class HeatRules {
           .value(q.converterEfficiency())
           .limit(OPTIMISTIC_EFFICIENCY);
     }
+    if (sine.currentA() > LARGEST_FUSE_A) {
+      run.find(HeatFinding.CURRENT_BEYOND_FUSES)
+          .at("/channels")
+          .value(sine.currentA())
+          .limit(LARGEST_FUSE_A);
+    }
     double least = (1 - USUAL_LOSS) * q.batteryV();
     if (sine.terminalV() < least) {
       run.find(q.supplyRegulated() ? HeatFinding.SUPPLY_SINKS : HeatFinding.RAILS_SINK)
@@ -116,6 +128,12 @@ final class HeatRules {
           .at(at + "/quiescent_current_a")
           .value(stage.quiescentA())
           .limit(stage.peakOutputA() / 2);
+    }
+    if (stage.switching() && stage.fullSwingEfficiency() > OPTIMISTIC_CLASS_D) {
+      run.find(HeatFinding.CLASS_D_OPTIMISTIC)
+          .at(at + "/class_d")
+          .value(stage.fullSwingEfficiency())
+          .limit(OPTIMISTIC_CLASS_D);
     }
     OutputStage resistive = stage.intoResistance();
     double worst = resistive.worstSwingRatio();

@@ -169,6 +169,12 @@ record OutputStage(
         railV, acrossRailsV, fullSwingV, loadOhm, 1, quiescentA, switching, idleLossW, onOhm);
   }
 
+  /** Output over rail power with a sine at full swing into a resistance. */
+  double fullSwingEfficiency() {
+    double output = fullSwingV * peakOutputA() / 2;
+    return output / (output + intoResistance().heatWithSine(fullSwingV));
+  }
+
   /** Peak current through the load at full swing, A. */
   double peakOutputA() {
     return fullSwingV / loadOhm;

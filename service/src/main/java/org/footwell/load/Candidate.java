@@ -31,7 +31,7 @@ record Candidate(Solved wiring, Evenness evenness, Delivery delivery, Rank rank)
    * @param amplifier or null
    */
   static Candidate of(Solved wiring, StatedAmplifier amplifier) {
-    Evenness evenness = Evenness.of(wiring.shares());
+    Evenness evenness = Evenness.ofCoils(wiring.shares());
     Delivery delivery = amplifier == null ? null : amplifier.into(wiring.ohm());
     Double power = delivery == null ? null : (Double) delivery.powerW();
     return new Candidate(wiring, evenness, delivery, Rank.of(wiring, evenness, power));

@@ -4,28 +4,41 @@ import java.util.List;
 import org.footwell.load.Solved.Share;
 
 /**
- * How evenly the coils of a network share its power.
+ * How evenly those on a network share its power.
  *
- * @param most the coil that takes most
- * @param least the coil that takes least
+ * @param most who takes most
+ * @param least who takes least
  */
-record Evenness(Share most, Share least) {
+record Evenness(Portion most, Portion least) {
 
-  /** Shares are even when they differ by less than anyone could wire or measure. */
+  /** Portions are even when they differ by less than anyone could wire or measure. */
   private static final double EVEN = 1e-6;
 
-  /** Of one share or more. */
-  static Evenness of(List<Share> shares) {
-    Share most = shares.get(0);
-    Share least = most;
-    for (Share share : shares) {
-      most = share.power() > most.power() ? share : most;
-      least = share.power() < least.power() ? share : least;
+  /** What a coil, or a driver with all its coils, takes of the network's power. */
+  record Portion(String name, double power) {}
+
+  /** Of the coils, one or more. */
+  static Evenness ofCoils(List<Share> shares) {
+    return of(portions(shares));
+  }
+
+  /** Each coil by its name. */
+  static List<Portion> portions(List<Share> shares) {
+    return shares.stream().map(share -> new Portion(share.coil().name(), share.power())).toList();
+  }
+
+  /** Of one portion or more. */
+  static Evenness of(List<Portion> portions) {
+    Portion most = portions.get(0);
+    Portion least = most;
+    for (Portion portion : portions) {
+      most = portion.power() > most.power() ? portion : most;
+      least = portion.power() < least.power() ? portion : least;
     }
     return new Evenness(most, least);
   }
 
-  /** Power of the coil that takes least over that of the one that takes most: 1 is even. */
+  /** Least power over most: 1 is even. */
   double ratio() {
     return least.power() / most.power();
   }

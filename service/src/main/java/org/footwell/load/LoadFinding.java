@@ -10,10 +10,10 @@ import org.footwell.calculation.Verdict;
 /** What there is to say about a load. */
 public enum LoadFinding implements FindingCode {
   LOAD_BELOW_MINIMUM(STOP),
-  BRIDGED_MINIMUM_DOUBTFUL(WARNING),
   LOWEST_MODULUS(NOTE),
   CURRENT_TO_EXPECT(NOTE),
   UNEVEN_SHARING(WARNING),
+  UNEVEN_DRIVERS(WARNING),
   COIL_LEFT_OPEN(WARNING),
   DRIVER_NOT_CONNECTED(WARNING),
   RE_UNLIKE_RATED(WARNING),

@@ -2,10 +2,10 @@ package org.footwell.load;
 
 import static org.footwell.load.OptionsFault.WINDOW_EMPTY;
 
+import org.footwell.amplifier.SmallestLoad;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Texts;
-import org.footwell.load.AmplifierLimit.Smallest;
 import org.footwell.load.WiringOptionsRequest.Window;
 
 /**
@@ -13,7 +13,7 @@ import org.footwell.load.WiringOptionsRequest.Window;
  *
  * @param largestOhm infinite when any load will do
  */
-record LoadWindow(Smallest smallest, double largestOhm) {
+record LoadWindow(SmallestLoad smallest, double largestOhm) {
 
   /** What is lost in the last digits of a parallel connection puts no load out of the window. */
   private static final double ROUNDING = 1e-9;
@@ -21,9 +21,8 @@ record LoadWindow(Smallest smallest, double largestOhm) {
   /** Refuses a window that is not known or empty; null then. */
   static LoadWindow of(WiringOptionsRequest q, Run run) {
     Window given = q.window();
-    Smallest smallest =
-        AmplifierLimit.smallest(
-            given.minimumOhm(), q.bridged(), given.minimumBridgedOhm(), "/window", run);
+    SmallestLoad smallest =
+        SmallestLoad.of(given.minimumOhm(), q.bridged(), given.minimumBridgedOhm(), "/window", run);
     if (smallest == null) {
       run.refuse(CoreFault.REQUIRED)
           .at("/window/minimum_ohm")

@@ -67,8 +67,8 @@ final class OptionsRemarks {
     return kinds.named(candidate.wiring()).text(CoilKinds::written);
   }
 
-  private static double percent(Solved.Share share) {
-    return 100 * share.power();
+  private static double percent(Evenness.Portion portion) {
+    return 100 * portion.power();
   }
 
   /** The loads next to the window, none of which is in it. */

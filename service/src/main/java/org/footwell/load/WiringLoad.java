@@ -2,17 +2,17 @@ package org.footwell.load;
 
 import static org.footwell.calculation.Source.DEFINITION;
 import static org.footwell.load.LoadFinding.CURRENT_TO_EXPECT;
-import static org.footwell.load.LoadFinding.UNEVEN_SHARING;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.footwell.amplifier.AmplifierFinding;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
+import org.footwell.calculation.FindingCode;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.calculation.Texts;
 import org.footwell.load.Bands.Band;
 import org.footwell.load.Solved.Share;
 import org.footwell.load.WiringLoadRequest.Coil;
@@ -76,7 +76,15 @@ public final class WiringLoad implements Calculation<WiringLoadRequest, WiringLo
               "The cable is of plain copper at its largest resistance, without contacts and"
                   + " inductance; copper-clad aluminium has much more resistance.",
               "At most 32 coils.")
-          .findings(LoadFinding.values())
+          .findings(
+              Stream.concat(
+                      Stream.of(LoadFinding.values()),
+                      Stream.of(
+                          AmplifierFinding.MINIMUM_NOT_GIVEN,
+                          AmplifierFinding.BRIDGED_MINIMUM_DOUBTFUL,
+                          AmplifierFinding.LOAD_HARDLY_ANY,
+                          AmplifierFinding.LOAD_LOW_BUT_ALLOWED))
+                  .toArray(FindingCode[]::new))
           .refusals(LoadFault.values())
           .cautions(Safety.HEAT, Safety.FIRE, Safety.AIRBAG)
           .build();
@@ -102,15 +110,13 @@ public final class WiringLoad implements Calculation<WiringLoadRequest, WiringLo
       Solved solved = Solved.of(band.network(), Coil::ratedOhm, run);
       loads.add(new BandLoad(band.band(), solved.ohm()));
       List<Share> ofBand = solved.shares(run);
-      even &= even(ofBand, run);
+      even &= Sharing.isEven(ofBand, run);
       shares.addAll(ofBand);
     }
     double load = loads.stream().mapToDouble(BandLoad::loadOhm).min().orElseThrow();
     double modulus = run.apply(LOWEST_MODULUS_OHM, load);
     boolean bridged = q.amplifier() != null && q.amplifier().bridged();
-    if (q.amplifier() != null) {
-      AmplifierLimit.check(q.amplifier(), load, modulus, run);
-    }
+    AmplifierLimit.check(q.amplifier(), load, modulus, run);
     Double meter = MeterReading.of(network, split, run);
     Double cable = q.cable() == null ? null : SpeakerCable.loopOhm(q.cable(), run);
     Double output = q.amplifier() == null ? null : q.amplifier().outputOhm();
@@ -147,29 +153,6 @@ public final class WiringLoad implements Calculation<WiringLoadRequest, WiringLo
         .with("voltage", voltage)
         .with("peak", run.apply(PEAK_OF_SINE, current));
     return current;
-  }
-
-  /** Whether all take the same power; warns if not. */
-  private static boolean even(List<Share> shares, Run run) {
-    Evenness evenness = Evenness.of(shares);
-    if (evenness.even()) {
-      return true;
-    }
-    Share most = evenness.most();
-    Share least = evenness.least();
-    run.find(UNEVEN_SHARING)
-        .at(Wiring.NETWORK)
-        .value(100 * most.power())
-        .limit(100.0 / shares.size())
-        .with("most", most.coil().name())
-        .with("least", least.coil().name())
-        .with("least_percent", 100 * least.power())
-        .with(
-            "shares",
-            shares.stream()
-                .map(s -> s.coil().name() + " " + Texts.forPeople(100 * s.power()) + " %")
-                .collect(Collectors.joining(", ")));
-    return false;
   }
 
   /** In the order of the network, whatever their bands. */

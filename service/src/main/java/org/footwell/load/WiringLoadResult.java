@@ -27,7 +27,8 @@ public record WiringLoadResult(
     @Schema(description = "What it should show at the amplifier's end of the cable, ohm")
         Double meterReadingWithCableOhm,
     @Schema(description = "The coils in use, in the order of the network") List<CoilShare> coils,
-    @Schema(description = "Whether all coils of a band take the same power") boolean evenSharing,
+    @Schema(description = "Whether all coils of a band take the same power, and all its drivers")
+        boolean evenSharing,
     @Schema(description = "Rated load each half of a bridge sees, ohm; when bridged")
         Double halfLoadOhm,
     @Schema(description = "Resistance of both conductors of the cable, ohm") Double cableOhm,

@@ -56,7 +56,7 @@ public final class WiringOptions implements Calculation<WiringOptionsRequest, Wi
               NONE_IN_WINDOW,
               ONLY_UNEVEN,
               UNEVEN_GIVES_MORE,
-              LoadFinding.BRIDGED_MINIMUM_DOUBTFUL,
+              AmplifierFinding.BRIDGED_MINIMUM_DOUBTFUL,
               AmplifierFinding.CURRENT_LIMIT_FIRST,
               AmplifierFinding.RATING_NOT_CLEAN,
               AmplifierFinding.RATING_ONLY_SQUARE_WAVE,

@@ -42,6 +42,18 @@ public final class ImpulseResponses {
     return deconvolution == null ? null : deconvolution.range();
   }
 
+  /** What a flat response that arrives at a sample would be for levels. */
+  public double[] flat(int samples, int at) {
+    double[] flat = new double[samples];
+    if (deconvolution == null) {
+      flat[at] = 1;
+    } else {
+      double[] edges = deconvolution.edgesAlone();
+      System.arraycopy(edges, 0, flat, at, Math.min(edges.length, samples - at));
+    }
+    return flat;
+  }
+
   /** From the first sample of a response to the start of what was played, s. */
   public double startS() {
     return leadInS;
@@ -53,7 +65,16 @@ public final class ImpulseResponses {
     if (deconvolution == null) {
       return samples;
     }
-    double[] response = deconvolution.response(samples);
+    return limited(deconvolution.response(samples));
+  }
+
+  /** The same for levels: see {@link SweepDeconvolution#responseForLevels}. */
+  public double[] forLevels(Recording recording) {
+    double[] samples = recording.samples().toDoubles();
+    return deconvolution == null ? samples : limited(deconvolution.responseForLevels(samples));
+  }
+
+  private double[] limited(double[] response) {
     int most = (int) ((leadInS + LONGEST_S) * rateHz);
     return response.length <= most ? response : Arrays.copyOf(response, most);
   }

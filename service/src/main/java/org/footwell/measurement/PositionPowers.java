@@ -7,6 +7,7 @@ import org.footwell.signal.GatedSpectrum;
 import org.footwell.signal.NoiseFloor;
 import org.footwell.signal.PlayingBand;
 import org.footwell.signal.PositionMean;
+import org.footwell.signal.Response;
 
 /** What the microphone positions heard of one channel, as means over fractions of an octave. */
 public final class PositionPowers {
@@ -17,16 +18,22 @@ public final class PositionPowers {
   /** Noise is known where so many periods fit into the time it was looked at; below by chance. */
   private static final double KNOWN_PERIODS = 10;
 
+  /** What the ends of a sweep may cost where levels count, dB. */
+  private static final double EDGE_DB = 0.1;
+
   private final PositionMean mean;
   private final double[] noise;
   private final double lengthS;
   private final double noiseS;
+  private final double[] edgesDb;
 
-  PositionPowers(PositionMean mean, double[] noise, double lengthS, double noiseS) {
+  PositionPowers(
+      PositionMean mean, double[] noise, double lengthS, double noiseS, double[] edgesDb) {
     this.mean = mean;
     this.noise = noise;
     this.lengthS = lengthS;
     this.noiseS = noiseS;
+    this.edgesDb = edgesDb;
   }
 
   /**
@@ -49,12 +56,13 @@ public final class PositionPowers {
     double[][] noises = new double[positions][];
     double[] weights = new double[positions];
     double rate = responses.rateHz();
+    double[] edges = new double[frequencies.length];
     double length = Double.POSITIVE_INFINITY;
     double noiseLength = Double.POSITIVE_INFINITY;
     for (int m = 0; m < positions; m++) {
       run.checkDeadline();
       MicrophonePosition position = q.microphones().get(m);
-      double[] response = responses.of(q.take(channel, position.id()).recording());
+      double[] response = responses.forLevels(q.take(channel, position.id()).recording());
       int strongest = GatedSpectrum.strongest(response);
       GatedSpectrum gated =
           GatedSpectrum.of(
@@ -62,6 +70,7 @@ public final class PositionPowers {
       powers[m] = means(gated.spectrum().powers(), rate, frequencies, perOctave, calibrationDb);
       noises[m] = means(gated.noise(), rate, frequencies, perOctave, calibrationDb);
       weights[m] = position.weight();
+      cost(edges, responses, response.length, strongest, q.gate(), frequencies, perOctave);
       length = Math.min(length, gated.lengthS());
       noiseLength = Math.min(noiseLength, NoiseFloor.lengthS(response, rate));
     }
@@ -69,7 +78,39 @@ public final class PositionPowers {
         PositionMean.of(powers, weights),
         PositionMean.of(noises, weights).powers(),
         length,
-        noiseLength);
+        noiseLength,
+        edges);
+  }
+
+  /** Keeps the largest change that edges of a sweep and a gate together make to a flat response, dB. */
+  private static void cost(
+      double[] worst,
+      ImpulseResponses responses,
+      int samples,
+      int at,
+      Gate gate,
+      double[] frequencies,
+      double perOctave) {
+    if (responses.range() == null) {
+      return;
+    }
+    double rate = responses.rateHz();
+    double[] flat = responses.flat(samples, at);
+    GatedSpectrum gated =
+        GatedSpectrum.of(flat, rate, at, gate.beforeMs() / 1000, gate.afterMs() / 1000);
+    double[] left =
+        means(gated.spectrum().powers(), rate, frequencies, perOctave, new double[worst.length]);
+    for (int i = 0; i < worst.length; i++) {
+      worst[i] = Math.max(worst[i], Math.abs(Response.levelDb(left[i])));
+    }
+  }
+
+  /**
+   * What is left of a band where the ends of the sweep change the level by no more than 0.1 dB: all
+   * without a sweep, null if nothing is.
+   */
+  public PlayingBand told(PlayingBand band) {
+    return band.within(edgesDb, EDGE_DB);
   }
 
   private static double[] means(

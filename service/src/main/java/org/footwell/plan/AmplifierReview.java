@@ -72,16 +72,18 @@ final class AmplifierReview {
             total ->
                 run.call(
                         SUPPLY_CABLE,
-                        cable(amplifier.feed(), total.musicThird().batteryCurrentA()),
+                        cable(amplifier.feed(), total),
                         cablePlaces(index, amplifier.id()))
                     .map(cable -> line(amplifier, total, cable)));
   }
 
   private AmplifierHeatResult.Total remarked(int index, AmplifierHeatResult.Total total) {
-    run.find(PlanFinding.SUPPLY_FOR_MUSIC)
-        .at("/amplifiers/" + index + "/feed")
-        .value(total.musicThird().batteryCurrentA())
-        .limit(total.sine().batteryCurrentA());
+    if (!plan.amplifiers().get(index).feed().sustainedBass()) {
+      run.find(PlanFinding.SUPPLY_FOR_MUSIC)
+          .at("/amplifiers/" + index + "/feed")
+          .value(total.musicThird().batteryCurrentA())
+          .limit(total.sine().batteryCurrentA());
+    }
     return total;
   }
 
@@ -163,10 +165,11 @@ final class AmplifierReview {
     return places;
   }
 
-  private static SupplyCableRequest cable(AmplifierSupply.Feed feed, double currentA) {
+  private static SupplyCableRequest cable(
+      AmplifierSupply.Feed feed, AmplifierHeatResult.Total total) {
     return new SupplyCableRequest(
         feed.supplyV(),
-        currentA,
+        total.musicThird().batteryCurrentA(),
         null,
         feed.oneWayM(),
         feed.returnPath(),
@@ -183,6 +186,8 @@ final class AmplifierReview {
         null,
         null,
         null,
+        new SupplyCableRequest.FedAmplifier(
+            total.sine().batteryCurrentA(), feed.sustainedBass(), feed.amplifierFuseA()),
         null);
   }
 
@@ -191,6 +196,8 @@ final class AmplifierReview {
     String at = "/amplifiers/" + index;
     return Rebase.to(at + "/feed", id)
         .with("/current_a", at + "/draw")
+        .with("/amplifier/full_sine_a", at + "/draw")
+        .with("/amplifier/fuse_a", at + "/feed/amplifier_fuse_a")
         .with("/supply_v", at + "/feed/supply_v")
         .with("/one_way_m", at + "/feed/one_way_m")
         .with("/permitted_drop_v", at + "/feed/permitted_drop_v")

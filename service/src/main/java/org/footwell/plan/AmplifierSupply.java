@@ -76,5 +76,19 @@ public final class AmplifierSupply {
       @Schema(description = "Distance of the main fuse from the battery, m")
           @DecimalMin("0")
           @DecimalMax("20")
-          Double fuseDistanceM) {}
+          Double fuseDistanceM,
+      @Schema(
+              description =
+                  "Whether bass at full level is to last for seconds: the fuse is then rated for a"
+                      + " full sine on all channels")
+          Boolean sustainedBass,
+      @Schema(description = "Sum of the fuses in or at the amplifier itself, A")
+          @DecimalMin("0.5")
+          @DecimalMax("1000")
+          Double amplifierFuseA) {
+
+    public Feed {
+      sustainedBass = sustainedBass == null ? Boolean.FALSE : sustainedBass;
+    }
+  }
 }

@@ -51,7 +51,21 @@ final class ChannelReview {
         .flatMap(
             load ->
                 run.call(RAIL_MATCH, match(load), matchPlaces())
+                    .filter(this::heard)
                     .map(power -> new Powered(load, power, driverPower(load, power))));
+  }
+
+  /** Refuses a channel from which nothing comes: there is nothing to be worked out of it. */
+  private boolean heard(RailMatchResult power) {
+    if (power.cleanPowerW() > 0) {
+      return true;
+    }
+    run.refuse(PlanFault.CHANNEL_SILENT)
+        .at("/amplifiers/" + resolved.amplifierOf(index) + "/feed/supply_v")
+        .given(supplyV())
+        .with("amplifier", channel.amplifier())
+        .with("channel", channel.id());
+    return false;
   }
 
   private String at() {
@@ -142,7 +156,12 @@ final class ChannelReview {
         .with("/ratings", outputAt() + "/ratings")
         .with("/bridged", at() + "/outputs")
         .with("/supply_v", "/amplifiers/" + resolved.amplifierOf(index) + "/feed/supply_v")
-        .without(AmplifierFinding.LOAD_BELOW_MINIMUM, AmplifierFinding.LOAD_DIPS_BELOW_MINIMUM);
+        .without(
+            AmplifierFinding.LOAD_BELOW_MINIMUM,
+            AmplifierFinding.LOAD_DIPS_BELOW_MINIMUM,
+            AmplifierFinding.MINIMUM_NOT_GIVEN,
+            AmplifierFinding.LOAD_HARDLY_ANY,
+            AmplifierFinding.LOAD_LOW_BUT_ALLOWED);
   }
 
   /**

@@ -8,5 +8,6 @@ public enum PlanFault implements FaultCode {
   DRIVER_USED_TWICE,
   BRIDGE_OF_ONE,
   BRIDGE_OF_UNLIKE,
+  CHANNEL_SILENT,
   BOXED_PART_INCOMPLETE
 }

@@ -26,7 +26,10 @@ final class Totals {
   /** From here on added mass is worth a word, g; common practice, no source. */
   private static final double HEAVIER_G = 10_000;
 
-  /** A part of this mass becomes a projectile in a crash, g; common practice, no source. */
+  /**
+   * A part of this mass becomes a projectile in a crash, g; the threshold is common practice, no
+   * source. 50 km/h stopped in 0.5 m is 20 times gravity: 390 N for 2 kg.
+   */
   private static final double HEAVY_PART_G = 2_000;
 
   private final VehiclePlan plan;

@@ -202,6 +202,16 @@ public final class WavReader {
     }
   }
 
+  /** Samples of a channel that the file says it holds; 0 where it says nothing, or not yet. */
+  public long statedSamples() {
+    return rows == null || left == UNKNOWN_LENGTH ? 0 : rows[0].stated;
+  }
+
+  /** Memory that the samples take so far, bytes. */
+  public long heldBytes() {
+    return rows == null ? 0 : (long) Float.BYTES * rows.length * rows[0].values.length;
+  }
+
   /** Samples held so far, of all channels together. */
   public long samples() {
     return rows == null ? 0 : (long) rows.length * rows[0].size;

@@ -17,6 +17,7 @@ import org.footwell.physics.Decibels;
  * @param all RMS of all harmonics together
  * @param noise RMS of what lies between the harmonics up to the band's edge, noise and hum
  * @param floor harmonics that are together below this RMS cannot be told from the noise
+ * @param hum of the mains, part of the noise, or null where none is seen
  */
 public record Harmonics(
     double fundamentalHz,
@@ -26,7 +27,8 @@ public record Harmonics(
     double odd,
     double all,
     double noise,
-    double floor) {
+    double floor,
+    Hum hum) {
 
   public static final Source METHOD =
       Source.of(

@@ -13,6 +13,19 @@ public record PlayingBand(int first, int last) {
   /** The band ends where an octave is this much weaker than the strongest, dB; common practice. */
   public static final double DROP_DB = 12;
 
+  /** What is left of it where no value at its ends is beyond a limit; null if nothing is. */
+  public PlayingBand within(double[] values, double most) {
+    int from = first;
+    int to = last;
+    while (from <= to && Math.abs(values[from]) > most) {
+      from++;
+    }
+    while (to >= from && Math.abs(values[to]) > most) {
+      to--;
+    }
+    return from > to ? null : new PlayingBand(from, to);
+  }
+
   /**
    * Looks for the range around the strongest octave.
    *

@@ -42,6 +42,27 @@ final class SpectralLines {
     return sum(0, power.length - 1);
   }
 
+  /** Between bins, Hz. */
+  double widthHz() {
+    return widthHz;
+  }
+
+  /** How far a line reaches to each side, Hz. */
+  double lobeHz() {
+    return lobeHz;
+  }
+
+  /** Mean square around a line. */
+  double lobe(double hz) {
+    return sum(bin(hz - lobeHz), bin(hz + lobeHz));
+  }
+
+  /** What noise beside a line would have under it; lines of a tone are left out by the median. */
+  double lobeNoise(double hz, double spacingHz) {
+    int bins = bin(hz + lobeHz) - bin(hz - lobeHz) + 1;
+    return bins * density(hz, spacingHz);
+  }
+
   private int bin(double hz) {
     return Math.max(0, Math.min(power.length - 1, (int) Math.round(hz / widthHz)));
   }
@@ -66,7 +87,7 @@ final class SpectralLines {
       int from = bin(h * tone - lobeHz);
       int to = bin(h * tone + lobeHz);
       double sum = sum(from, to);
-      double noise = (to - from + 1) * density(h, tone);
+      double noise = (to - from + 1) * density(h * tone, tone);
       lines[h - 1] = sum - noise;
       inLobes += sum;
       hidden += h == 1 ? 0 : noise;
@@ -87,7 +108,8 @@ final class SpectralLines {
             root(every(lines, 2)),
             root(every(lines, 1) + every(lines, 2)),
             root(between / share),
-            root(2 * fluctuation));
+            root(2 * fluctuation),
+            Hum.of(this, tone, lines[0], edge));
   }
 
   private static double every(double[] lines, int from) {
@@ -106,13 +128,13 @@ final class SpectralLines {
     return sum;
   }
 
-  /** Mean noise in a bin around a harmonic: the median, which single lines do not move. */
-  private double density(int harmonic, double tone) {
+  /** Mean noise in a bin around a line: the median, which single lines do not move. */
+  private double density(double hz, double spacingHz) {
     int[] edges = {
-      bin((harmonic - 0.5) * tone),
-      bin(harmonic * tone - lobeHz) - 1,
-      bin(harmonic * tone + lobeHz) + 1,
-      bin((harmonic + 0.5) * tone)
+      bin(hz - 0.5 * spacingHz),
+      bin(hz - lobeHz) - 1,
+      bin(hz + lobeHz) + 1,
+      bin(hz + 0.5 * spacingHz)
     };
     double[] there = new double[0];
     for (int i = 0; i < edges.length; i += 2) {

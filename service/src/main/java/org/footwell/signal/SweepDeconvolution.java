@@ -1,5 +1,6 @@
 package org.footwell.signal;
 
+import java.util.Arrays;
 import org.footwell.calculation.Source;
 
 /**
@@ -20,12 +21,20 @@ public final class SweepDeconvolution {
   /** Half an edge of a pass band in octaves, as a ratio. */
   private static final double QUARTER_OCTAVE = Math.pow(2, 0.25);
 
+  /** Where the edges of minimum phase end: −80 dB. */
+  private static final double LEAST_FACTOR = 1e-4;
+
   private final int size;
   private final int sweepSamples;
   private final PassBand range;
 
   /** Range over sweep: one multiplication for every recording. */
   private final Spectrum inverse;
+
+  /** The same with edges of minimum phase, which ring after the sound and not before it. */
+  private final Spectrum causal;
+
+  private final Spectrum edges;
 
   /**
    * Prepares the division.
@@ -45,6 +54,12 @@ public final class SweepDeconvolution {
     double[] factors = range.factors(played.bins(), rateHz);
     this.inverse =
         Spectrum.ofBins(factors, new double[factors.length]).over(played, FLOOR * strongest);
+    this.edges = MinimumPhase.of(Arrays.stream(factors).map(SweepDeconvolution::log).toArray());
+    this.causal = edges.over(played, FLOOR * strongest);
+  }
+
+  private static double log(double factor) {
+    return Math.log(Math.max(LEAST_FACTOR, factor));
   }
 
   /** The range that responses are limited to, without moving anything in time. */
@@ -60,6 +75,23 @@ public final class SweepDeconvolution {
    * @return as many samples as the recording goes on after the length of the sweep
    */
   public double[] response(double[] recording) {
+    return response(recording, inverse);
+  }
+
+  /**
+   * The same for levels: what the edges do rings after the sound, where a gate is long, and not before
+   * it, where it is short.
+   */
+  public double[] responseForLevels(double[] recording) {
+    return response(recording, causal);
+  }
+
+  /** What the edges make of a single sample, from the first one on. */
+  public double[] edgesAlone() {
+    return edges.signal();
+  }
+
+  private double[] response(double[] recording, Spectrum inverse) {
     double[] whole = Spectrum.of(recording, size).times(inverse).signal();
     double[] response = new double[recording.length - sweepSamples];
     System.arraycopy(whole, 0, response, 0, response.length);

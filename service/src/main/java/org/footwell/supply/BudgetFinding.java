@@ -9,6 +9,7 @@ import org.footwell.calculation.Verdict;
 
 /** What there is to say about alternator, battery and what they feed. */
 public enum BudgetFinding implements FindingCode {
+  ALTERNATOR_BELOW_BATTERY(STOP),
   DISCHARGES_AT_CRUISE(STOP),
   DISCHARGES_AT_IDLE(WARNING),
   DISCHARGES_ON_AVERAGE(STOP),
@@ -18,6 +19,9 @@ public enum BudgetFinding implements FindingCode {
   CRANKING_DROPOUT(NOTE),
   SMART_ALTERNATOR(NOTE),
   CLEAN_POWER_LOST(NOTE),
+  AVERAGE_ABOVE_PEAK(WARNING),
+  MINIMUM_ABOVE_RATING(WARNING),
+  CRANKING_ABOVE_REST(WARNING),
   STANDBY_TOO_SHORT(WARNING),
   CHARGE_TOO_LOW_TO_START(WARNING),
   NO_START_LEFT(WARNING),

@@ -1,11 +1,15 @@
 package org.footwell.supply;
 
+import static org.footwell.supply.BudgetFinding.ALTERNATOR_BELOW_BATTERY;
+import static org.footwell.supply.BudgetFinding.AVERAGE_ABOVE_PEAK;
 import static org.footwell.supply.BudgetFinding.CHARGE_TOO_LOW_TO_START;
+import static org.footwell.supply.BudgetFinding.CRANKING_ABOVE_REST;
 import static org.footwell.supply.BudgetFinding.CRANKING_DROPOUT;
 import static org.footwell.supply.BudgetFinding.DEEP_DISCHARGE;
 import static org.footwell.supply.BudgetFinding.DISCHARGES_AT_CRUISE;
 import static org.footwell.supply.BudgetFinding.DISCHARGES_AT_IDLE;
 import static org.footwell.supply.BudgetFinding.DISCHARGES_ON_AVERAGE;
+import static org.footwell.supply.BudgetFinding.MINIMUM_ABOVE_RATING;
 import static org.footwell.supply.BudgetFinding.NO_START_LEFT;
 import static org.footwell.supply.BudgetFinding.SMART_ALTERNATOR;
 import static org.footwell.supply.BudgetFinding.STANDBY_TOO_SHORT;
@@ -22,6 +26,9 @@ final class BudgetRules {
   private static final double STANDBY_DAYS = 14;
   private static final double DEEP = 0.5;
 
+  /** What is lost in the last digits is no contradiction. */
+  private static final double ROUNDING = 1e-9;
+
   private BudgetRules() {}
 
   static void find(
@@ -32,6 +39,45 @@ final class BudgetRules {
       SupplyState cranking,
       Double mixed,
       Run run) {
+    if (q.alternator().voltageV() < q.battery().restingV()) {
+      run.find(ALTERNATOR_BELOW_BATTERY)
+          .at("/alternator/voltage_v")
+          .value(q.alternator().voltageV())
+          .limit(q.battery().restingV());
+    } else {
+      discharge(q, cruise, idle, mixed, run);
+    }
+    if (smartLow != null) {
+      smart(q, smartLow, run);
+    }
+    if (cranking != null) {
+      cranking(q, cranking, run);
+    }
+    depth(q, run);
+  }
+
+  /** Figures that cannot belong together, which calculations would go on with in silence. */
+  static void contradictions(SupplyBudgetRequest q, Programme programme, Run run) {
+    if (programme.averageInputW() > programme.peakInputW() * (1 + ROUNDING)) {
+      run.find(AVERAGE_ABOVE_PEAK)
+          .at("/system/average_efficiency")
+          .value(programme.averageInputW())
+          .limit(programme.peakInputW());
+    }
+    Double minimum = q.system().minimumV();
+    if (minimum != null && minimum > q.system().atV()) {
+      run.find(MINIMUM_ABOVE_RATING).at("/system/minimum_v").value(minimum).limit(q.system().atV());
+    }
+    if (q.crankingV() != null && q.crankingV() > q.battery().restingV()) {
+      run.find(CRANKING_ABOVE_REST)
+          .at("/cranking_v")
+          .value(q.crankingV())
+          .limit(q.battery().restingV());
+    }
+  }
+
+  private static void discharge(
+      SupplyBudgetRequest q, SupplyState cruise, SupplyState idle, Double mixed, Run run) {
     if (cruise.balanceA() != null && cruise.balanceA() < 0) {
       run.find(DISCHARGES_AT_CRUISE)
           .at("/alternator/cruise_a")
@@ -47,13 +93,6 @@ final class BudgetRules {
     if (mixed != null && mixed < 0) {
       run.find(DISCHARGES_ON_AVERAGE).at("/idle_share").value(-mixed).limit(0);
     }
-    if (smartLow != null) {
-      smart(q, smartLow, run);
-    }
-    if (cranking != null) {
-      cranking(q, cranking, run);
-    }
-    depth(q, run);
   }
 
   private static void smart(SupplyBudgetRequest q, SupplyState state, Run run) {

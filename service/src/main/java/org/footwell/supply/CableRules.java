@@ -5,19 +5,23 @@ import static org.footwell.supply.CableFinding.BLADE_BREAKING_CAPACITY;
 import static org.footwell.supply.CableFinding.BRANCH_FUSE_PLACE;
 import static org.footwell.supply.CableFinding.CONDUCTOR_TOO_HOT;
 import static org.footwell.supply.CableFinding.COPPER_CLAD;
+import static org.footwell.supply.CableFinding.DROP_HIGH;
 import static org.footwell.supply.CableFinding.EARTH_POINT;
 import static org.footwell.supply.CableFinding.EARTH_RETURN;
+import static org.footwell.supply.CableFinding.FUSES_FOR_58_V;
 import static org.footwell.supply.CableFinding.FUSE_TOO_FAR;
 import static org.footwell.supply.CableFinding.MAIN_FUSE_PLACE;
 import static org.footwell.supply.CableFinding.RULES_FIRST;
 import static org.footwell.supply.CableFinding.SIZE_NOT_STANDARD;
 
+import java.util.List;
 import org.footwell.calculation.Run;
 import org.footwell.physics.Conductors;
 import org.footwell.supply.SupplyCableRequest.Branch;
 import org.footwell.supply.SupplyCableRequest.Material;
 import org.footwell.supply.SupplyCableRequest.ReturnPath;
 import org.footwell.supply.SupplyCableResult.FuseSeries;
+import org.footwell.supply.SupplyCableResult.SizedBranch;
 import org.footwell.supply.SupplyCableResult.SizedCable;
 
 /** The rules of the trade that hold whatever the numbers are, and those about what was given. */
@@ -26,10 +30,17 @@ final class CableRules {
   /** Breaking capacity of blade fuse-links, A (ISO 8820-3, scope). */
   private static final double BLADE_BREAKS_A = 1000;
 
+  /** Voltage the usual fuse-links for road vehicles are made for, V (ISO 8820-3 and -6). */
+  private static final double LOW_FUSE_V = 32;
+
+  /** Part of the supply that a feed may lose before it is worth a warning: common practice. */
+  private static final double MOST_DROP = 0.1;
+
   private CableRules() {}
 
-  static void find(SupplyCableRequest q, Sizing.Found found, Run run) {
+  static void find(SupplyCableRequest q, Sizing.Found found, List<SizedBranch> branches, Run run) {
     fuses(q, found, run);
+    drops(q.supplyV(), found, branches, run);
     run.find(q.returnPath() == ReturnPath.BODY ? EARTH_POINT : EARTH_RETURN).at("/return_path");
     if (q.material() == Material.COPPER_CLAD_ALUMINIUM) {
       run.find(COPPER_CLAD).at("/material").value(q.conductivity());
@@ -61,8 +72,37 @@ final class CableRules {
     if (q.branches() != null) {
       run.find(BRANCH_FUSE_PLACE).at("/branches").limit(limit);
     }
+    if (q.supplyV() > LOW_FUSE_V) {
+      run.find(FUSES_FOR_58_V).at("/supply_v").value(q.supplyV()).limit(LOW_FUSE_V);
+    }
     if (mayBeBlade(found.metric()) || mayBeBlade(found.gauge())) {
       run.find(BLADE_BREAKING_CAPACITY).limit(BLADE_BREAKS_A);
+    }
+  }
+
+  /** Whatever the caller permits: what the main cable loses of the supply, and each branch more. */
+  private static void drops(
+      double supplyV, Sizing.Found found, List<SizedBranch> branches, Run run) {
+    double main = largestDropV(found.metric(), found.gauge());
+    drop("", main, supplyV, run);
+    for (int i = 0; i < branches.size(); i++) {
+      SizedBranch branch = branches.get(i);
+      drop("/branches/" + i, main + largestDropV(branch.metric(), branch.gauge()), supplyV, run);
+    }
+  }
+
+  /** Of the sizes that do. */
+  private static double largestDropV(SizedCable metric, SizedCable gauge) {
+    return Math.max(metric == null ? 0 : metric.dropV(), gauge == null ? 0 : gauge.dropV());
+  }
+
+  private static void drop(String pointer, double dropV, double supplyV, Run run) {
+    if (dropV > MOST_DROP * supplyV) {
+      run.find(DROP_HIGH)
+          .at(pointer + "/permitted_drop_v")
+          .value(100 * dropV / supplyV)
+          .limit(100 * MOST_DROP)
+          .with("end", supplyV - dropV);
     }
   }
 

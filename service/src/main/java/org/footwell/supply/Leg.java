@@ -18,6 +18,7 @@ import org.footwell.supply.SupplyCableResult.SizedCable;
  * @param conductorM length of conductor in the loop, m
  * @param fixedOhm resistance of the loop that no size changes, ohm: body and contacts
  * @param permittedDropV drop permitted, V
+ * @param loudest what it carries at the loudest
  * @param surroundings factor on the ampacity for where it lies
  */
 record Leg(
@@ -28,6 +29,7 @@ record Leg(
     double conductorM,
     double fixedOhm,
     double permittedDropV,
+    Loudest loudest,
     double insulationC,
     double surroundings,
     Conditions conditions) {
@@ -114,6 +116,9 @@ record Leg(
             surroundings,
             conditions.conductivity());
     run.apply(Fuse.LEAST_RATING, current, conditions.fuseLoading(), conditions.fuseHeatFactor());
+    if (loudest.lastingA() != null) {
+      run.apply(Fuse.LEAST_FOR_SINE, loudest.lastingA(), conditions.fuseHeatFactor());
+    }
     Fuse fuse = fuse(current, ampacity);
     return new SizedCable(
         areaMm2,
@@ -128,11 +133,18 @@ record Leg(
         ampacity,
         fuse == null ? null : fuse.ratingA(),
         fuse == null ? null : fuse.series(),
+        leastFuse(current),
+        Fuse.largestUpTo(ampacity),
         limitedBy);
   }
 
+  /** What the fuse must be rated at least, A: for the current, and for a sine that is to last. */
   double leastFuse(double current) {
-    return Fuse.LEAST_RATING.at(current, conditions.fuseLoading(), conditions.fuseHeatFactor());
+    double least =
+        Fuse.LEAST_RATING.at(current, conditions.fuseLoading(), conditions.fuseHeatFactor());
+    return loudest.lastingA() == null
+        ? least
+        : Math.max(least, Fuse.LEAST_FOR_SINE.at(loudest.lastingA(), conditions.fuseHeatFactor()));
   }
 
   private Fuse fuse(double current, double ampacity) {

@@ -9,6 +9,7 @@ import static org.footwell.supply.BudgetFinding.SUPPLY_COLLAPSES;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.physics.Decibels;
+import org.footwell.supply.SupplyBudgetRequest.Battery;
 import org.footwell.supply.SupplyBudgetRequest.SoundSystem;
 import org.footwell.supply.SupplyBudgetResult.SupplyState;
 
@@ -29,6 +30,11 @@ record Situation(String name, String pointer, SupplyBudgetRequest q, Programme p
   private static final Formula.Of3 BALANCE =
       Formula.of("balance_a", "Ia − Io − I", "A", DEFINITION)
           .with("Ia", "Io", "I", (alternator, others, i) -> alternator - others - i);
+
+  /** Current in A that U volts leave to a battery that rests at Ur behind Ri ohms. */
+  private static final Formula.Of3 FROM_BATTERY =
+      Formula.of("battery_gives_a", "(Ur − U)/Ri", "A", ConstantPower.KIRCHHOFF)
+          .with("Ur", "U", "Ri", (rest, u, ri) -> (rest - u) / ri);
 
   /** With an alternator that gives so many amperes at a voltage it holds while it can. */
   SupplyState running(double alternatorA, double voltage) {
@@ -56,8 +62,20 @@ record Situation(String name, String pointer, SupplyBudgetRequest q, Programme p
             .with("voltage", peakFeed.atBattery(peak, run));
       }
     }
-    Double balance = average == null ? null : run.apply(BALANCE, alternatorA, others, average);
+    Double balance = average == null ? null : balance(alternatorA, voltage, average);
     return state(averageFeed, average, peakFeed, peak, balance);
+  }
+
+  /** An alternator that holds less than the battery's resting voltage leaves all it can to it. */
+  private double balance(double alternatorA, double voltage, double average) {
+    double others = q.consumers().runningA();
+    double left = run.apply(BALANCE, alternatorA, others, average);
+    Battery battery = q.battery();
+    if (voltage >= battery.restingV()) {
+      return left;
+    }
+    double given = run.apply(FROM_BATTERY, battery.restingV(), voltage, battery.internalOhm());
+    return Math.min(left, -Math.min(others + average, given));
   }
 
   /** On the battery alone. */

@@ -34,7 +34,13 @@ final class Sizing {
   private Sizing() {}
 
   /** Both series; null where none does. */
-  record Found(SizedCable metric, SizedCable gauge) {}
+  record Found(SizedCable metric, SizedCable gauge) {
+
+    /** One of them, for what holds of both; null where neither does. */
+    SizedCable either() {
+      return metric == null ? gauge : metric;
+    }
+  }
 
   static Found smallest(Leg leg, Run run) {
     SizedCable metric = smallest(METRIC, leg, run);

@@ -98,6 +98,7 @@ public final class SupplyBudget implements Calculation<SupplyBudgetRequest, Supp
                 .cranking(q.crankingV());
 
     Double mixed = mixed(q.idleShare(), idle, cruise, run);
+    BudgetRules.contradictions(q, programme, run);
     BudgetRules.find(q, cruise, idle, smartLow, cranking, mixed, run);
     return new SupplyBudgetResult(
         programme.averageOutputW(),

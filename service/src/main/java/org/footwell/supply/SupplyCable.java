@@ -3,9 +3,7 @@ package org.footwell.supply;
 import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
@@ -66,7 +64,9 @@ public final class SupplyCable implements Calculation<SupplyCableRequest, Supply
               "Gauges are counted with the resistance of class 5 at their area, 10.6 to 15.7 %"
                   + " above solid copper: vehicle cable sold by gauge often has that much less metal.",
               "Copper-clad aluminium is not in the table: its ampacity is scaled to the same heat.",
-              "The current is one that flows for minutes; music peaks drop more for a moment.")
+              "The current is one that flows for minutes; music peaks drop more for a moment.",
+              "Opening times are those of blade fuses of type C, from memory; others are not judged by"
+                  + " them.")
           .findings(CableFinding.values())
           .refusals(CableFault.values())
           .cautions(Safety.FIRE, Safety.BATTERY, Safety.AIRBAG)
@@ -79,25 +79,36 @@ public final class SupplyCable implements Calculation<SupplyCableRequest, Supply
 
   @Override
   public SupplyCableResult compute(SupplyCableRequest q, Run run) {
-    refuseImpossible(q, run);
+    CableRefusals.of(q, run);
     Leg.Conditions conditions =
         new Leg.Conditions(
             q.conductivity(), q.conductorTemperatureC(), q.fuseLoading(), q.fuseHeatFactor());
     List<SizedBranch> branches = new ArrayList<>();
+    List<Leg> legs = new ArrayList<>();
     Double branchCurrent = null;
+    Loudest loudest = Loudest.of(q.amplifier());
     if (q.branches() != null) {
       double start = run.apply(LOWEST_START, q.supplyV(), q.permittedDropV());
       branchCurrent = 0.0;
+      List<Double> currents = new ArrayList<>();
       for (int i = 0; i < q.branches().size(); i++) {
         Branch branch = q.branches().get(i);
         Leg leg = leg(branch, "/branches/" + i, start, q, conditions, run);
-        branchCurrent = run.apply(SUM, branchCurrent, leg.worstCurrent(run));
+        currents.add(leg.worstCurrent(run));
+        branchCurrent = run.apply(SUM, branchCurrent, currents.get(i));
+        legs.add(leg);
         branches.add(sized(branch.name(), leg, run));
       }
+      loudest = Loudest.together(legs.stream().map(Leg::loudest).toList(), currents);
     }
-    Leg main = main(q, branchCurrent, conditions, run);
+    Leg main = main(q, branchCurrent, loudest, conditions, run);
     Sizing.Found found = q.areaMm2() == null ? searched(q, main, run) : given(q, main, run);
-    CableRules.find(q, found, run);
+    CableRules.find(q, found, branches, run);
+    FuseRules.find(main, found.either(), run);
+    for (int i = 0; i < legs.size(); i++) {
+      SizedBranch branch = branches.get(i);
+      FuseRules.find(legs.get(i), new Sizing.Found(branch.metric(), branch.gauge()).either(), run);
+    }
     return new SupplyCableResult(
         found.metric(),
         found.gauge(),
@@ -105,45 +116,12 @@ public final class SupplyCable implements Calculation<SupplyCableRequest, Supply
         q.branches() == null ? null : branches);
   }
 
-  private static void refuseImpossible(SupplyCableRequest q, Run run) {
-    Map<String, Object> loads = new HashMap<>();
-    loads.put("current_a", q.currentA());
-    loads.put("constant_power", q.constantPower());
-    loads.put("branches", q.branches());
-    run.exactlyOneOf("", loads);
-    if (q.returnPath() == ReturnPath.CABLE && q.bodyOhm() != null) {
-      run.refuse(CableFault.BODY_NOT_IN_LOOP).at("/body_ohm").given(q.bodyOhm());
-    }
-    boolean possible = refuseDrop(q.permittedDropV(), q.supplyV(), "", run);
-    for (int i = 0; q.branches() != null && i < q.branches().size(); i++) {
-      Branch branch = q.branches().get(i);
-      String pointer = "/branches/" + i;
-      Map<String, Object> load = new HashMap<>();
-      load.put("current_a", branch.currentA());
-      load.put("constant_power", branch.constantPower());
-      run.exactlyOneOf(pointer, load);
-      if (possible) {
-        refuseDrop(branch.permittedDropV(), q.supplyV() - q.permittedDropV(), pointer, run);
-      }
-    }
-    run.requireNoFaults();
-  }
-
-  private static boolean refuseDrop(double permitted, double supply, String at, Run run) {
-    if (permitted == 0) {
-      run.refuse(CableFault.PERMITTED_DROP_ZERO).at(at + "/permitted_drop_v").given(permitted);
-    } else if (permitted >= supply) {
-      run.refuse(CableFault.PERMITTED_DROP_ABOVE_SUPPLY)
-          .at(at + "/permitted_drop_v")
-          .given(permitted)
-          .with("supply", supply)
-          .allowed("above 0 and below the supply of " + supply + " V");
-    }
-    return permitted > 0 && permitted < supply;
-  }
-
   private static Leg main(
-      SupplyCableRequest q, Double branchCurrent, Leg.Conditions conditions, Run run) {
+      SupplyCableRequest q,
+      Double branchCurrent,
+      Loudest loudest,
+      Leg.Conditions conditions,
+      Run run) {
     double fixed = q.contactsOhm() + (q.bodyOhm() == null ? 0 : q.bodyOhm());
     return new Leg(
         "",
@@ -153,6 +131,7 @@ public final class SupplyCable implements Calculation<SupplyCableRequest, Supply
         conductorM(q.oneWayM(), q, run),
         fixed,
         q.permittedDropV(),
+        loudest,
         q.insulationTemperatureC(),
         surroundings(q.engineSpace(), q.insulationTemperatureC(), run),
         conditions);
@@ -177,6 +156,7 @@ public final class SupplyCable implements Calculation<SupplyCableRequest, Supply
         conductorM(branch.oneWayM(), q, run),
         0,
         branch.permittedDropV(),
+        Loudest.of(branch.amplifier()),
         insulation,
         surroundings(branch.engineSpace(), insulation, run),
         conditions);

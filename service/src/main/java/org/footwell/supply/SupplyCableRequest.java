@@ -103,7 +103,8 @@ public record SupplyCableRequest(
     @Schema(
             description =
                 "Largest distance allowed between a source and the fuse behind it, m (the default"
-                    + " is common practice; the maker's or a local rule may ask for less)")
+                    + " is about the 18 inches of US NEC 552.10(E)(4) for park trailers; the maker's or"
+                    + " a local rule may ask for less)")
         @DecimalMin("0.02")
         @DecimalMax("2")
         Double fuseDistanceLimitM,
@@ -118,6 +119,12 @@ public record SupplyCableRequest(
         @DecimalMin("0.3")
         @DecimalMax("1")
         Double fuseHeatFactor,
+    @Schema(
+            description =
+                "What is known of the amplifier at its end, for its fuse; with branches, of that of"
+                    + " each branch")
+        @Valid
+        FedAmplifier amplifier,
     @Schema(
             description =
                 "Cables after a distribution block at the end of the main cable, each with a fuse"
@@ -172,6 +179,31 @@ public record SupplyCableRequest(
           @DecimalMax("1")
           Double efficiency) {}
 
+  /** An amplifier as the fuse of its cable meets it. */
+  @Valid
+  public record FedAmplifier(
+      @Schema(
+              description =
+                  "Current with a full sine on all channels at once, A; needed where bass is"
+                      + " sustained")
+          @DecimalMin("0.1")
+          @DecimalMax("5000")
+          Double fullSineA,
+      @Schema(
+              description =
+                  "Whether such bass is to last for seconds, as in test tones and bass-heavy music"
+                      + " played to the limit: the fuse is then rated for it")
+          Boolean sustainedBass,
+      @Schema(description = "Sum of the fuses in or at the amplifier itself, A")
+          @DecimalMin("0.5")
+          @DecimalMax("1000")
+          Double fuseA) {
+
+    public FedAmplifier {
+      sustainedBass = sustainedBass == null ? Boolean.FALSE : sustainedBass;
+    }
+  }
+
   /** A cable after the distribution. Exactly one of currentA and constantPower. */
   @Valid
   public record Branch(
@@ -202,7 +234,9 @@ public record SupplyCableRequest(
           @DecimalMax("200")
           Double insulationTemperatureC,
       @Schema(description = "Whether any part of the branch lies in an engine space")
-          Boolean engineSpace) {
+          Boolean engineSpace,
+      @Schema(description = "What is known of the amplifier at its end, for its fuse") @Valid
+          FedAmplifier amplifier) {
 
     public Branch {
       engineSpace = engineSpace == null ? Boolean.FALSE : engineSpace;

@@ -36,8 +36,18 @@ public record SupplyCableResult(
       @Schema(description = "Power lost in the loop, W") double lossW,
       @Schema(description = "Voltage at the end, V") double endV,
       @Schema(description = "Current the cable may carry for long, A") double ampacityA,
-      @Schema(description = "Smallest standard fuse that suits current and cable, A") Double fuseA,
+      @Schema(
+              description =
+                  "The fuse advised, A: the smallest standard one that suits current and cable")
+          Double fuseA,
       @Schema(description = "How that fuse is built") FuseSeries fuseSeries,
+      @Schema(
+              description =
+                  "What the fuse must be rated at least, A: for the current that flows for minutes"
+                      + " and, where bass is sustained, for the full sine")
+          double fuseLeastA,
+      @Schema(description = "Largest standard fuse the cable allows, A; 0 when there is none")
+          double fuseLargestA,
       @Schema(description = "Why the next smaller size does not do; absent when there is none")
           LimitedBy limitedBy) {}
 

@@ -4,7 +4,6 @@ import io.javalin.http.Context;
 import java.io.BufferedOutputStream;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
@@ -79,7 +78,7 @@ final class BatchHandler implements AutoCloseable {
     Format format = format(Exchange.contentType(ctx.req()));
     Exchange.requirePlain(ctx.req());
     Formats.accepted(List.of(format), ctx.header("Accept"));
-    OutputStream out = new BufferedOutputStream(ctx.res().getOutputStream(), OUTPUT_BYTES);
+    OutputStream out = new BufferedOutputStream(Exchange.answer(ctx), OUTPUT_BYTES);
     // As many again as there are cores, so that none waits for the caller.
     Pipeline pipeline = new Pipeline(workers, 2 * cores, out);
     try {
@@ -134,12 +133,11 @@ final class BatchHandler implements AutoCloseable {
   }
 
   private static AnnouncedInput input(Context ctx) throws IOException {
-    InputStream in = ctx.req().getInputStream();
     long stated = ctx.req().getContentLengthLong();
     return new AnnouncedInput(
         stated >= 0 && stated <= READ_FIRST_BYTES
-            ? new ByteArrayInputStream(in.readNBytes((int) stated + 1))
-            : in);
+            ? new ByteArrayInputStream(Exchange.body(ctx).readNBytes((int) stated + 1))
+            : ctx.req().getInputStream());
   }
 
   private static void start(Context ctx, Format format) {

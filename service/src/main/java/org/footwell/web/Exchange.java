@@ -5,6 +5,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.util.Locale;
@@ -27,7 +28,31 @@ final class Exchange {
 
   private static final Set<String> PLAIN = Set.of("utf-8", "utf8", "us-ascii", "ascii");
 
+  private static final String PACE = Pace.class.getName();
+
   private Exchange() {}
+
+  /** Sets how fast the caller must be. */
+  static void pace(Context ctx, Pace pace) {
+    ctx.req().setAttribute(PACE, pace);
+  }
+
+  private static Pace pace(Context ctx) {
+    return (Pace) ctx.req().getAttribute(PACE);
+  }
+
+  /** The body of a request, which must come at its pace. */
+  static InputStream body(Context ctx) throws IOException {
+    return new PacedInput(ctx.req().getInputStream(), pace(ctx));
+  }
+
+  /** Where the answer is written, at the pace of the caller within bounds. */
+  static OutputStream answer(Context ctx) throws IOException {
+    return new PacedOutput(
+        ServletContextRequest.getServletContextRequest(ctx.req()),
+        ctx.res().getOutputStream(),
+        pace(ctx));
+  }
 
   /**
    * Reads a body that must be JSON.
@@ -47,7 +72,7 @@ final class Exchange {
     if (request.getContentLengthLong() > most) {
       throw tooLarge(most);
     }
-    byte[] body = inTime(request, most + 1);
+    byte[] body = inTime(ctx, most + 1);
     if (body.length > most) {
       throw tooLarge(most);
     }
@@ -55,11 +80,11 @@ final class Exchange {
   }
 
   /** The bytes of a body up to so many; a caller that stops sending is not waited for long. */
-  private static byte[] inTime(HttpServletRequest request, int most) {
-    EndPoint connection = connection(request);
+  private static byte[] inTime(Context ctx, int most) {
+    EndPoint connection = connection(ctx.req());
     long usual = connection.getIdleTimeout();
     connection.setIdleTimeout(LONGEST_SILENCE.toMillis());
-    try (InputStream in = request.getInputStream()) {
+    try (InputStream in = body(ctx)) {
       return in.readNBytes(most);
     } catch (IOException brokenOff) {
       throw ProblemException.of(
@@ -166,7 +191,7 @@ final class Exchange {
     response.setContentType(contentType);
     response.setContentLength(body.length);
     try {
-      response.getOutputStream().write(body);
+      answer(ctx).write(body);
     } catch (IOException callerIsGone) {
       throw new UncheckedIOException(callerIsGone);
     }

@@ -44,6 +44,7 @@ public final class Server implements AutoCloseable {
   private final Metrics metrics = new Metrics();
   private final Pages pages;
   private final Cors cors;
+  private final Pace pace;
   private final Javalin app;
   private final String host;
   private volatile boolean ready;
@@ -55,6 +56,7 @@ public final class Server implements AutoCloseable {
     pages = new Pages(version);
     cors = new Cors(settings.origins());
     host = settings.host();
+    pace = settings.pace();
     app = Javalin.create(config -> configure(config, settings));
   }
 
@@ -124,6 +126,7 @@ public final class Server implements AutoCloseable {
   }
 
   private void routes(RoutesConfig routes) {
+    routes.before(ctx -> Exchange.pace(ctx, pace));
     routes.before(cors::apply);
     routes.before(Safeguards::apply);
     route(

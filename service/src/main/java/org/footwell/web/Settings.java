@@ -13,7 +13,9 @@ import java.util.Map;
  * @param deadline time a calculation may take; {@code FOOTWELL_DEADLINE_MS}, 10000
  * @param bodyBytes largest request body, or row of a batch; {@code FOOTWELL_BODY_BYTES}, 1 MiB
  * @param uploadBytes largest request with recordings; {@code FOOTWELL_UPLOAD_BYTES}, 64 MiB
- * @param uploads how many of them are held at a time; {@code FOOTWELL_UPLOADS}, 2
+ * @param pace how fast a caller must send and read: standing still at most {@code
+ *     FOOTWELL_PATIENCE_MS} in all, 10000, apart from that at least {@code FOOTWELL_LEAST_RATE} bytes
+ *     a second, 16384, and a body within {@code FOOTWELL_BODY_MS}, 300000
  * @param origins origins that browsers may call from; {@code FOOTWELL_CORS_ORIGINS}, comma
  *     separated, {@code *} for any
  */
@@ -23,7 +25,7 @@ public record Settings(
     Duration deadline,
     int bodyBytes,
     int uploadBytes,
-    int uploads,
+    Pace pace,
     List<String> origins) {
 
   /**
@@ -40,7 +42,10 @@ public record Settings(
             Duration.ofMillis(variables.number("DEADLINE_MS", 10_000, 1, 600_000)),
             variables.number("BODY_BYTES", 1 << 20, 1_000, 1 << 28),
             variables.number("UPLOAD_BYTES", 1 << 26, 1_000, 1 << 28),
-            variables.number("UPLOADS", 2, 1, 1_000),
+            new Pace(
+                Duration.ofMillis(variables.number("PATIENCE_MS", 10_000, 1, 600_000)),
+                variables.number("LEAST_RATE", 1 << 14, 1, 1 << 30),
+                Duration.ofMillis(variables.number("BODY_MS", 300_000, 1, 86_400_000))),
             Arrays.stream(variables.text("CORS_ORIGINS", "*").split(",", -1))
                 .map(String::strip)
                 .toList());

@@ -24,29 +24,30 @@ final class UntypedJson {
   private static final int SHORT_ROW = 4096;
 
   private static final int MOST_VALUES = 200_000;
+  private static final int COUNTED_VALUES = 1000;
   private static final int MOST_CHARACTERS = 1_000_000;
 
   private final JsonParser parser;
-  private final long mostNumbers;
+  private final UploadMemory.Share share;
   private long numbers;
   private int values;
   private int characters;
 
-  private UntypedJson(JsonParser parser, long mostNumbers) {
+  private UntypedJson(JsonParser parser, UploadMemory.Share share) {
     this.parser = parser;
-    this.mostNumbers = mostNumbers;
+    this.share = share;
   }
 
   /**
    * Reads one value and nothing after it; null for an empty body.
    *
-   * @param mostNumbers most numbers in long rows
+   * @param share of memory that the values take
    * @throws com.fasterxml.jackson.core.JsonProcessingException if it is not well-formed
    * @throws ProblemException if it holds too much
    */
-  static Object read(InputStream in, long mostNumbers) throws IOException {
+  static Object read(InputStream in, UploadMemory.Share share) throws IOException {
     try (JsonParser parser = Json.MAPPER.createParser(in)) {
-      UntypedJson json = new UntypedJson(parser, mostNumbers);
+      UntypedJson json = new UntypedJson(parser, share);
       if (parser.nextToken() == null) {
         return null;
       }
@@ -61,6 +62,9 @@ final class UntypedJson {
   private Object value() throws IOException {
     if (++values > MOST_VALUES) {
       throw tooMuch(MOST_VALUES + " values besides long rows of numbers");
+    }
+    if (values % COUNTED_VALUES == 0) {
+      share.hold((long) COUNTED_VALUES * UploadMemory.BYTES_A_VALUE);
     }
     return switch (parser.currentToken()) {
       case START_OBJECT -> object();
@@ -121,10 +125,13 @@ final class UntypedJson {
     Object strange = null;
     for (JsonToken t = parser.currentToken(); t != JsonToken.END_ARRAY; t = parser.nextToken()) {
       if (t.isNumeric()) {
-        row = size < row.length ? row : Arrays.copyOf(row, size + size / 2);
+        if (size == row.length) {
+          share.hold((long) Float.BYTES * (size / 2));
+          row = Arrays.copyOf(row, size + size / 2);
+        }
         row[size++] = parser.getFloatValue();
-        if (++numbers > mostNumbers) {
-          throw tooMuch(mostNumbers + " samples");
+        if (++numbers > RecordingRules.MOST_SAMPLES_IN_ALL) {
+          throw tooMuch(RecordingRules.MOST_SAMPLES_IN_ALL + " samples");
         }
         if (size > RecordingRules.MOST_SAMPLES) {
           throw tooMuch(RecordingRules.MOST_SAMPLES + " samples in one recording");

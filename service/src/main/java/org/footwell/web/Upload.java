@@ -28,11 +28,13 @@ final class Upload {
   private static final int BUFFER = 64 * 1024;
 
   private final int requestBytes;
+  private final UploadMemory.Share share;
   private final Map<String, WavReader> files = new LinkedHashMap<>();
   private ByteArrayOutputStream request;
 
-  private Upload(int requestBytes) {
+  private Upload(int requestBytes, UploadMemory.Share share) {
     this.requestBytes = requestBytes;
+    this.share = share;
   }
 
   /**
@@ -40,14 +42,16 @@ final class Upload {
    *
    * @param contentType its Content-Type header with the boundary
    * @param requestBytes largest request part
+   * @param share of memory that it takes
    */
-  static Upload read(InputStream in, String contentType, int requestBytes) throws IOException {
+  static Upload read(InputStream in, String contentType, int requestBytes, UploadMemory.Share share)
+      throws IOException {
     String boundary = MultiPart.extractBoundary(contentType);
     if (boundary == null || boundary.isBlank()) {
       throw ProblemException.of(
           ProblemType.UNREADABLE, "The header Content-Type states no boundary between the parts.");
     }
-    Upload upload = new Upload(requestBytes);
+    Upload upload = new Upload(requestBytes, share);
     Parts parts = upload.new Parts();
     MultiPart.Parser parser = new MultiPart.Parser(boundary, parts);
     parser.setMaxParts(MOST_PARTS);
@@ -64,13 +68,13 @@ final class Upload {
   }
 
   /** The request part in untyped form. */
-  Object request(long mostNumbers) throws IOException {
+  Object request() throws IOException {
     if (request == null) {
       throw ProblemException.of(
           ProblemType.UNREADABLE,
           "There is no part named " + REQUEST + " with the request in JSON.");
     }
-    return UntypedJson.read(new ByteArrayInputStream(request.toByteArray()), mostNumbers);
+    return UntypedJson.read(new ByteArrayInputStream(request.toByteArray()), share);
   }
 
   /** The files by the names of their parts. */
@@ -144,6 +148,7 @@ final class Upload {
               ProblemType.TOO_LARGE,
               "The part " + REQUEST + " is larger than " + requestBytes + " bytes.");
         }
+        share.hold(bytes.remaining());
         byte[] copy = new byte[bytes.remaining()];
         bytes.get(copy);
         request.writeBytes(copy);
@@ -151,7 +156,10 @@ final class Upload {
     }
 
     private void content(ByteBuffer bytes) {
+      long before = file.heldBytes();
       file.accept(bytes);
+      share.requireFits(Math.min(RecordingRules.MOST_SAMPLES, file.statedSamples()));
+      share.hold(file.heldBytes() - before);
       long samples = files.values().stream().mapToLong(WavReader::samples).sum();
       if (samples > RecordingRules.MOST_SAMPLES_IN_ALL) {
         throw ProblemException.of(

@@ -220,7 +220,7 @@ class RailMatchTest {
   void whatARunningEngineAddsIsCountedAgainstTheDriver() {
     Rails rails = new Rails(20.0, 12.0, null, 0.0, null, null); // 50 W at 12 V, 72 W at 14.4 V
     RailMatchRequest request =
-        new RailMatchRequest(4.0, rails, null, null, null, null, null, new Driver(30.0, 4.0), null);
+        new RailMatchRequest(4.0, rails, null, null, null, 2.0, null, new Driver(30.0, 4.0), null);
     Answer<RailMatchResult> answer = Requests.answer(request);
     assertEquals(2.2185, answer.result().headroomDb(), 5e-5);
     assertEquals(List.of("amplifier-can-destroy-driver"), Answers.codes(answer));
@@ -255,7 +255,8 @@ class RailMatchTest {
     assertEquals(
         List.of("load-below-minimum"), Requests.codes(withMinimum(3, true, 2.0, null, null)));
     assertEquals(List.of(), Requests.codes(withMinimum(4, true, 2.0, null, null)));
-    assertEquals(List.of(), Requests.codes(withMinimum(3, true, 2.0, 2.0, null)));
+    assertEquals(
+        List.of("bridged-minimum-doubtful"), Requests.codes(withMinimum(3, true, 2.0, 2.0, null)));
   }
 
   @Test

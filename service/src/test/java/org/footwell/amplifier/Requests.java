@@ -14,6 +14,9 @@ import org.footwell.calculation.Fault;
 /** Shorthand for requests with little in them, and for what is answered. */
 final class Requests {
 
+  /** Allows any load a request may have, so that only what a test is about is found. */
+  private static final Double LEAST_OHM = 0.25;
+
   private Requests() {}
 
   /** Clean ratings at 14.4 V, load and power in turn. */
@@ -40,7 +43,8 @@ final class Requests {
   }
 
   static RailMatchRequest of(double loadOhm, Ratings ratings, boolean bridged, Driver driver) {
-    return new RailMatchRequest(loadOhm, null, ratings, bridged, null, null, null, driver, null);
+    return new RailMatchRequest(
+        loadOhm, null, ratings, bridged, null, LEAST_OHM, null, driver, null);
   }
 
   static RailMatchRequest of(double loadOhm, Rails rails) {
@@ -48,7 +52,7 @@ final class Requests {
   }
 
   static RailMatchRequest of(double loadOhm, Rails rails, boolean bridged) {
-    return new RailMatchRequest(loadOhm, rails, null, bridged, null, null, null, null, null);
+    return new RailMatchRequest(loadOhm, rails, null, bridged, null, LEAST_OHM, null, null, null);
   }
 
   static Answer<RailMatchResult> answer(RailMatchRequest request) {

@@ -14,6 +14,9 @@ import org.footwell.arrival.MadeUpRoom.Speaker;
  */
 final class DegradationStudy {
 
+  /** Trials a row where a wrong word on polarity must be rarer than one in so many. */
+  private static final int AMONG_MODES = 1000;
+
   private final int trials;
 
   DegradationStudy(int trials) {
@@ -29,9 +32,12 @@ final class DegradationStudy {
       double rightPolarity,
       double surePolarity,
       double sureAndRight,
+      int sureAndWrong,
       double excessPhase,
       double signalToNoiseDb,
-      double lost) {
+      double lost,
+      double early,
+      double reflectionStronger) {
 
     String row() {
       if (Double.isNaN(medianMs)) {
@@ -73,6 +79,8 @@ final class DegradationStudy {
     int sure = 0;
     int sureAndRight = 0;
     int excess = 0;
+    int early = 0;
+    int stronger = 0;
     ArrivalFinder finder = new ArrivalFinder(MadeUpRoom.RATE_HZ);
     for (int trial = 0; trial < trials; trial++) {
       MadeUpRoom room = new MadeUpRoom(speaker, trial);
@@ -88,10 +96,12 @@ final class DegradationStudy {
         lost++;
         continue;
       }
-      double error = arrival.timeS() - room.arrivalS;
+      double error = arrival.timeS() - room.directS();
       errors.add(1000 * error);
       levels.add(arrival.signalToNoiseDb());
       covered += Math.abs(error) <= arrival.uncertaintyS() ? 1 : 0;
+      early += error < -arrival.uncertaintyS() ? 1 : 0;
+      stronger += arrival.reflectionDb() != null && arrival.reflectionDb() > 0 ? 1 : 0;
       boolean correct = arrival.polarity() == room.polarity;
       right += correct ? 1 : 0;
       boolean confident = arrival.confidence() >= 0.5;
@@ -110,9 +120,12 @@ final class DegradationStudy {
         right / found,
         sure / found,
         sure == 0 ? 1 : sureAndRight / (double) sure,
+        sure - sureAndRight,
         excess / found,
         at(levels, 0.5),
-        lost / (double) trials);
+        lost / (double) trials,
+        early / found,
+        stronger / found);
   }
 
   private static double at(List<Double> sorted, double share) {
@@ -130,7 +143,7 @@ final class DegradationStudy {
             |---|---|---|---|---|---|---|---|---|---|---|---|
             """);
     for (Speaker speaker : Speaker.values()) {
-      for (Place place : Place.values()) {
+      for (Place place : Place.BY_REFLECTIONS) {
         for (int noise : new int[] {60, 40, 30, 25, 20}) {
           Trials trials = inNoise(speaker, place, noise);
           out.append(
@@ -152,7 +165,7 @@ final class DegradationStudy {
     return Double.isNaN(number) ? "-" : String.format(Locale.ROOT, "%.0f", number);
   }
 
-  private Trials inNoise(Speaker speaker, Place place, double noise) {
+  Trials inNoise(Speaker speaker, Place place, double noise) {
     return run(
         speaker,
         room -> {
@@ -170,7 +183,7 @@ final class DegradationStudy {
             |---|---|---|---|
             """);
     for (Speaker speaker : Speaker.values()) {
-      for (Place place : Place.values()) {
+      for (Place place : Place.BY_REFLECTIONS) {
         double clean = inNoise(speaker, place, 60).medianMs();
         String sample = "over 60 dB";
         String uncertainty = "over 60 dB";
@@ -210,15 +223,7 @@ final class DegradationStudy {
       for (int level : new int[] {-12, -6, -3, 0, 3, 6, 9}) {
         out.append(String.format(Locale.ROOT, "| %s | %d |", name(speaker), level));
         for (double ms : distances) {
-          Trials trials =
-              run(
-                  speaker,
-                  room -> {
-                    room.peakToNoiseDb = 60;
-                    double sign = room.random.nextBoolean() ? 1 : -1;
-                    room.reflections.add(
-                        new Reflection(sign * Math.pow(10, level / 20.0), ms / 1000));
-                  });
+          Trials trials = reflected(speaker, level, ms);
           double worst =
               Math.max(Math.abs(trials.tenthMs() - plain), Math.abs(trials.ninetiethMs() - plain));
           out.append(String.format(Locale.ROOT, " %.2f |", worst));
@@ -229,7 +234,60 @@ final class DegradationStudy {
     return out.toString();
   }
 
-  private static String name(Enum<?> constant) {
+  /** One reflection of either sign, so much stronger and later, 60 dB over the noise. */
+  Trials reflected(Speaker speaker, double db, double ms) {
+    return run(
+        speaker,
+        room -> {
+          room.peakToNoiseDb = 60;
+          double sign = room.random.nextBoolean() ? 1 : -1;
+          room.reflections.add(new Reflection(sign * Math.pow(10, db / 20), ms / 1000));
+        });
+  }
+
+  /** What a loudspeaker that plays where a cabin has its modes can be told by, in Markdown. */
+  static String modes(int trials) {
+    DegradationStudy study = new DegradationStudy(trials);
+    StringBuilder out =
+        new StringBuilder(
+            """
+            | loudspeaker | room | error, ms: median | middle 80 of 100 | within uncertainty, % | sure of its polarity, % | sure and wrong, trials |
+            |---|---|---|---|---|---|---|
+            """);
+    for (Speaker speaker : new Speaker[] {Speaker.WOOFER, Speaker.SUBWOOFER}) {
+      for (Place place : new Place[] {Place.FREE_FIELD, Place.CABIN, Place.MODAL_CABIN}) {
+        Trials some = study.among(speaker, place);
+        out.append(
+            String.format(
+                Locale.ROOT,
+                "| %s | %s | %.2f | %.2f to %.2f | %.1f | %.1f | %d |%n",
+                speaker == Speaker.WOOFER ? "any woofer" : name(speaker),
+                name(place),
+                some.medianMs(),
+                some.tenthMs(),
+                some.ninetiethMs(),
+                100 * some.covered(),
+                100 * some.surePolarity(),
+                some.sureAndWrong()));
+      }
+    }
+    return out.toString();
+  }
+
+  /** A low loudspeaker 60 dB above the noise; woofers of any kind. */
+  Trials among(Speaker speaker, Place place) {
+    return run(
+        speaker,
+        room -> {
+          if (speaker == Speaker.WOOFER) {
+            room.ofAnyWoofer();
+          }
+          place.furnish(room);
+          room.peakToNoiseDb = 60;
+        });
+  }
+
+  static String name(Enum<?> constant) {
     return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 
@@ -250,7 +308,16 @@ final class DegradationStudy {
       void furnish(MadeUpRoom room) {
         room.inCabin(0.9, -4);
       }
+    },
+    MODAL_CABIN {
+      @Override
+      void furnish(MadeUpRoom room) {
+        room.cabin = ModalCabin.any(room.random);
+      }
     };
+
+    /** Those whose reflections copy the direct sound, at any frequency. */
+    static final List<Place> BY_REFLECTIONS = List.of(FREE_FIELD, CABIN, HARD_CABIN);
 
     abstract void furnish(MadeUpRoom room);
   }
@@ -260,7 +327,7 @@ final class DegradationStudy {
     return """
         # Where arrival-times fails
 
-        Written by `DegradationStudy` from made-up responses whose answer is known: four loudspeakers,
+        Written by `DegradationStudy` from made-up responses whose answer is known: five loudspeakers,
         each with its crossover, delayed by fractions of a sample at 48 kHz, %d seeded trials a row, no
         band and no filters stated. *Free field* is the direct sound alone. *Cabin* has eight early
         reflections of up to half its size within 8 ms and a tail of 80 ms, 8 dB weaker in energy than
@@ -277,14 +344,32 @@ final class DegradationStudy {
         between them.
 
         %s
+        ## Woofers among the modes of a cabin
+
+        %d seeded trials a row, 60 dB over the noise. *Any woofer* has a driver of 40 to 90 Hz, a high-pass of
+        40 to 100 Hz and a low-pass of 150 to 400 Hz, each of the second or fourth order. A *modal cabin* is a
+        hard box, 1.6 to 3.4 by 1.2 to 1.6 by 0.9 to 1.4 m, as the sum of its modes up to 1.6 kHz, in which
+        sound takes 0.08 to 0.4 s to die away; the loudspeaker is anywhere on a side, the microphone where a
+        head would be. There modes of either sign make up the sound, so its polarity is hardly ever told and
+        its arrival is uncertain by a period. Put the microphone at the cone to tell it.
+
+        %s
         ## One reflection
 
         The furthest that a single reflection, of either sign and 60 dB over the noise, moves eight of
         ten arrivals, ms. Where the figure is the distance itself, the reflection was taken for the
         direct sound.
 
+        %s
         %s"""
-        .formatted(trials, table(), failures(), reflections());
+        .formatted(
+            trials,
+            table(),
+            failures(),
+            AMONG_MODES,
+            modes(AMONG_MODES),
+            reflections(),
+            FirstSoundStudy.section());
   }
 
   public static void main(String[] arguments) {

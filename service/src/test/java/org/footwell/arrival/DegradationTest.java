@@ -40,6 +40,41 @@ class DegradationTest {
     assertEquals(2, reflected(speaker, 9).medianMs(), 0.15);
   }
 
+  @ParameterizedTest
+  @EnumSource(
+      value = Speaker.class,
+      names = {"WOOFER", "SUBWOOFER"})
+  void amongTheModesOfACabinNoPolarityIsToldWronglyAndUncertaintiesHold(Speaker speaker) {
+    Trials trials = new DegradationStudy(60).among(speaker, Place.MODAL_CABIN);
+    assertEquals(0, trials.sureAndWrong(), trials::toString);
+    assertTrue(trials.covered() >= 0.93, trials::toString);
+    assertEquals(0, trials.lost(), trials::toString);
+  }
+
+  @ParameterizedTest
+  @EnumSource(
+      value = Place.class,
+      names = {"FREE_FIELD", "CABIN"})
+  void awayFromModesTheSameWoofersAreStillTold(Place place) {
+    Trials trials = new DegradationStudy(40).among(Speaker.WOOFER, place);
+    assertTrue(trials.surePolarity() > 0.5 && trials.covered() == 1, trials::toString);
+    assertEquals(0, trials.sureAndWrong(), trials::toString);
+    assertTrue(
+        new DegradationStudy(20).among(Speaker.SUBWOOFER, place).surePolarity() > 0.9,
+        trials::toString);
+  }
+
+  @ParameterizedTest
+  @EnumSource(
+      value = Speaker.class,
+      names = {"TWEETER", "DOOR", "FULL_RANGE"})
+  void nothingBeforeTheDirectSoundIsTakenForItAndAStrongerReflectionIsTold(Speaker speaker) {
+    Trials hard = new DegradationStudy(20).inNoise(speaker, Place.HARD_CABIN, 30);
+    assertEquals(0, hard.early(), hard::toString);
+    assertEquals(1, STUDY.reflected(speaker, 3, 2).reflectionStronger());
+    assertEquals(0, STUDY.reflected(speaker, -3, 2).reflectionStronger());
+  }
+
   private static Trials reflected(Speaker speaker, double db) {
     return STUDY.run(
         speaker, room -> room.reflections.add(new Reflection(Math.pow(10, db / 20), 0.002)));

@@ -30,6 +30,7 @@ final class MadeUpRoom {
     TWEETER,
     DOOR,
     FULL_RANGE,
+    WOOFER,
     SUBWOOFER;
 
     private List<Section> sections() {
@@ -45,46 +46,59 @@ final class MadeUpRoom {
                 low(2500, 0.7071),
                 low(6000, 0.7));
         case FULL_RANGE -> List.of(high(60, 0.7), low(18_000, 0.7));
+        case WOOFER ->
+            List.of(
+                high(45, 0.7),
+                high(60, 0.7071),
+                high(60, 0.7071),
+                low(300, 0.7071),
+                low(300, 0.7071));
         case SUBWOOFER -> List.of(high(28, 0.7), low(80, 0.7071), low(80, 0.7071), low(300, 0.7));
       };
     }
 
-    private static Section high(double hz, double q) {
+    static Section high(double hz, double q) {
       return new Section(true, hz, q);
     }
 
-    private static Section low(double hz, double q) {
+    static Section low(double hz, double q) {
       return new Section(false, hz, q);
     }
+  }
 
-    /** Real and imaginary part at a frequency. */
-    private double[] at(double f) {
-      double re = 1;
-      double im = 0;
-      for (Section section : sections()) {
-        double x = f / section.hz();
-        double below = 1 - x * x;
-        double damp = x / section.q();
-        double size = below * below + damp * damp;
-        double gain = section.highPass() ? -x * x : 1;
-        double r = gain * below / size;
-        double i = -gain * damp / size;
-        double old = re;
-        re = old * r - im * i;
-        im = old * i + im * r;
-      }
-      return new double[] {re, im};
+  /** Real and imaginary part of the loudspeaker at a frequency. */
+  private double[] loudspeakerAt(double f) {
+    double re = 1;
+    double im = 0;
+    for (Section section : sections) {
+      double x = f / section.hz();
+      double below = 1 - x * x;
+      double damp = x / section.q();
+      double size = below * below + damp * damp;
+      double gain = section.highPass() ? -x * x : 1;
+      double r = gain * below / size;
+      double i = -gain * damp / size;
+      double old = re;
+      re = old * r - im * i;
+      im = old * i + im * r;
     }
+    return new double[] {re, im};
   }
 
   /** A copy of the direct sound: its size against it, signed, and how much later it comes. */
   record Reflection(double size, double laterS) {}
 
-  final Speaker speaker;
   final Random random;
+
+  /** What the loudspeaker and its crossover are made of. */
+  List<Section> sections;
+
   double arrivalS;
   int polarity = 1;
   List<Reflection> reflections = new ArrayList<>();
+
+  /** The cabin the sound is in instead of reflections and tail, or null. */
+  ModalCabin cabin;
 
   /** Energy of the tail over that of what comes before, dB, or null for none. */
   Double tailDb;
@@ -93,9 +107,30 @@ final class MadeUpRoom {
   double peakToNoiseDb = 80;
 
   MadeUpRoom(Speaker speaker, long seed) {
-    this.speaker = speaker;
+    this.sections = speaker.sections();
     this.random = new Random(seed);
     this.arrivalS = 0.004 + 0.004 * random.nextDouble();
+  }
+
+  /** When the direct sound arrives, s. */
+  double directS() {
+    return arrivalS + (cabin == null ? 0 : cabin.distanceM() / ModalCabin.SPEED);
+  }
+
+  /** With any woofer that plays some 60 to 300 Hz: driver, crossover of the second or fourth order. */
+  MadeUpRoom ofAnyWoofer() {
+    double q = 0.6 + 0.5 * random.nextDouble();
+    Section high = Speaker.high(40 + 60 * random.nextDouble(), 0.7071);
+    Section low = Speaker.low(150 + 250 * random.nextDouble(), 0.7071);
+    sections = new ArrayList<>(List.of(Speaker.low(3000, 0.7), high, low));
+    sections.add(Speaker.high(40 + 50 * random.nextDouble(), q));
+    if (random.nextBoolean()) {
+      sections.add(high);
+    }
+    if (random.nextBoolean()) {
+      sections.add(low);
+    }
+    return this;
   }
 
   /** Eight early reflections of up to this size, within 8 ms, and a tail: a small cabin. */
@@ -156,10 +191,15 @@ final class MadeUpRoom {
     FastFourierTransformer.transformInPlace(bins, DftNormalization.STANDARD, TransformType.FORWARD);
     for (int k = 0; k <= SIZE / 2; k++) {
       double f = k * RATE_HZ / SIZE;
-      double[] h = speaker.at(f);
+      double[] h = loudspeakerAt(f);
       double[] path = turned(arrivalS, f, polarity);
       double re = path[0];
       double im = path[1];
+      if (cabin != null) {
+        double[] there = cabin.at(f);
+        re = path[0] * there[0] - path[1] * there[1];
+        im = path[0] * there[1] + path[1] * there[0];
+      }
       for (Reflection reflection : excitation == null ? reflections : List.<Reflection>of()) {
         double[] more = turned(arrivalS + reflection.laterS(), f, polarity * reflection.size());
         re += more[0];

@@ -12,10 +12,7 @@ import org.footwell.measurement.Gate;
 import org.footwell.measurement.MadeUpResponse;
 import org.footwell.measurement.MicrophonePosition;
 import org.footwell.measurement.PlayedSweep;
-import org.footwell.parts.Filter;
-import org.footwell.signal.Biquad;
 import org.footwell.signal.ExponentialSweep;
-import org.footwell.signal.SectionDesign;
 import org.junit.jupiter.api.Test;
 
 class LoudspeakerSumTest {
@@ -24,22 +21,12 @@ class LoudspeakerSumTest {
     return MadeUpResponse.click(12_000, at, height);
   }
 
-  private static MadeUpResponse through(MadeUpResponse click, List<Biquad> sections) {
-    MadeUpResponse through = click;
-    for (Biquad b : sections) {
-      through = through.through(b.b0(), b.b1(), b.b2(), 1, b.a1(), b.a2());
-    }
-    return through;
-  }
-
   /** Linkwitz-Riley at 1500 Hz, the upper one so many samples later and so much louder. */
   private static SumSession linkwitzRiley(int order, int later, double factor) {
-    Filter filter = new Filter(Filter.Kind.LINKWITZ_RILEY, order, 1500.0, null);
     return new SumSession()
         .position(
-            through(click(1000, 0.5), SectionDesign.of(filter.lowPass(), 48_000)),
-            through(
-                click(1000 + later, 0.5 * factor), SectionDesign.of(filter.highPass(), 48_000)));
+            SumSession.linkwitzRiley(false, order, 1500, 1000, 0.5),
+            SumSession.linkwitzRiley(true, order, 1500, 1000 + later, 0.5 * factor));
   }
 
   @Test

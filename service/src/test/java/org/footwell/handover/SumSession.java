@@ -11,7 +11,11 @@ import org.footwell.measurement.MadeUpResponse;
 import org.footwell.measurement.MicrophonePosition;
 import org.footwell.measurement.PlayedSweep;
 import org.footwell.measurement.RecordedKind;
+import org.footwell.parts.Filter;
+import org.footwell.physics.AnalogFilter;
 import org.footwell.recording.Recording;
+import org.footwell.signal.Biquad;
+import org.footwell.signal.SectionDesign;
 
 /** A request in the making: channels "low" and "high". */
 final class SumSession {
@@ -24,6 +28,18 @@ final class SumSession {
   double crossoverHz = 1500;
   Double delayRangeMs;
   Gate gate;
+
+  /** A click through one way of a Linkwitz-Riley crossover. */
+  static MadeUpResponse linkwitzRiley(
+      boolean upper, int order, double frequencyHz, int at, double height) {
+    Filter filter = new Filter(Filter.Kind.LINKWITZ_RILEY, order, frequencyHz, null);
+    MadeUpResponse through = MadeUpResponse.click(12_000, at, height);
+    AnalogFilter analog = upper ? filter.highPass() : filter.lowPass();
+    for (Biquad b : SectionDesign.of(analog, MadeUpResponse.RATE_HZ)) {
+      through = through.through(b.b0(), b.b1(), b.b2(), 1, b.a1(), b.a2());
+    }
+    return through;
+  }
 
   SumSession position(MadeUpResponse low, MadeUpResponse high) {
     String id = "m" + microphones.size();

@@ -15,10 +15,10 @@ import org.junit.jupiter.api.Test;
 /** What load a filter with its driver is to the amplifier. */
 class FilterLoadTest {
 
-  private static final ImpedanceDriver WOOFER =
+  static final ImpedanceDriver WOOFER =
       new ImpedanceDriver(3.3, 0.5, null, null, 62.0, 4.8, 0.62, null);
 
-  private static Draft intoTheWoofer() {
+  static Draft intoTheWoofer() {
     Draft draft = new Draft();
     draft.loadOhm = 4;
     draft.driver = WOOFER;

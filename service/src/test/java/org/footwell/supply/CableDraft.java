@@ -5,6 +5,7 @@ import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.supply.SupplyCableRequest.Branch;
 import org.footwell.supply.SupplyCableRequest.ConstantPower;
+import org.footwell.supply.SupplyCableRequest.FedAmplifier;
 import org.footwell.supply.SupplyCableRequest.Material;
 import org.footwell.supply.SupplyCableRequest.ReturnPath;
 
@@ -28,6 +29,7 @@ final class CableDraft {
   Double fuseDistanceLimitM;
   Double fuseLoading;
   Double fuseHeatFactor;
+  FedAmplifier amplifier;
   List<Branch> branches;
 
   /** Instead of a current. */
@@ -45,7 +47,7 @@ final class CableDraft {
   }
 
   static Branch branch(String name, double currentA, double permittedDropV) {
-    return new Branch(name, currentA, null, 1.0, permittedDropV, null, null);
+    return new Branch(name, currentA, null, 1.0, permittedDropV, null, null, null);
   }
 
   SupplyCableRequest request() {
@@ -68,6 +70,7 @@ final class CableDraft {
         fuseDistanceLimitM,
         fuseLoading,
         fuseHeatFactor,
+        amplifier,
         branches);
   }
 

@@ -87,8 +87,8 @@ class SupplyCableRefusalsTest {
     CableDraft draft = new CableDraft();
     draft.branches =
         List.of(
-            new Branch("a", null, null, 1.0, 0.0, null, null),
-            new Branch("b", 10.0, null, 1.0, 13.4, null, null));
+            new Branch("a", null, null, 1.0, 0.0, null, null, null),
+            new Branch("b", 10.0, null, 1.0, 13.4, null, null, null));
     draft.returnPath = ReturnPath.CABLE;
     draft.bodyOhm = 0.001;
     assertEquals(

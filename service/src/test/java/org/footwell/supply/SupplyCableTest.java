@@ -210,7 +210,8 @@ class SupplyCableTest {
         new CableDraft()
             .branches(
                 CableDraft.branch("front", 20, 0.2),
-                new Branch("bass", null, new ConstantPower(260.0, 0.8), 1.0, 0.3, null, null));
+                new Branch(
+                    "bass", null, new ConstantPower(260.0, 0.8), 1.0, 0.3, null, null, null));
     SupplyCableResult result = draft.result();
     // 20 A + 325 W/(13.8 − 0.5 − 0.3 V) = 45 A
     assertEquals(45, result.metric().currentA(), 1e-12);

@@ -119,11 +119,12 @@ class BadAddressTest {
   @Test
   void aGapInARepeatedGroupIsRefused() {
     String band = "&spectrum.%d.frequency_hz=100&spectrum.%d.level_db=80";
+    String other = band.replace("=100", "=125");
     assertEquals(
         Set.of("/spectrum wrong-type"),
         invalid(QUERY + band.formatted(0, 0) + band.formatted(2, 2)).faults());
     assertEquals(Set.of("/spectrum wrong-type"), invalid(QUERY + band.formatted(1, 1)).faults());
-    assertEquals(200, get(QUERY + band.formatted(0, 0) + band.formatted(1, 1)).statusCode());
+    assertEquals(200, get(QUERY + band.formatted(0, 0) + other.formatted(1, 1)).statusCode());
   }
 
   @Test

@@ -39,12 +39,12 @@ class CsvBatchTest {
         HEADER
             + ",level_db_spl,peak_level_db_spl,one_watt_level_db_spl,"
             + "two_point_eight_three_volt_level_db_spl,driver_power_w,driver_count_db,distance_db,"
-            + "cabin_gain_db,compression_db,power_needed_w,level_dba,over_road_noise_db,"
-            + "exposure_allowed_h,limits.largest_level_db_spl,limits.holds,"
+            + "cabin_gain_db,compression_db,power_needed_w,level_dba,level_dbc,peak_level_dbc,"
+            + "over_road_noise_db,exposure_allowed_h,limits.largest_level_db_spl,limits.holds,"
             + "limits.thermal_level_db_spl,limits.displacement_level_db_spl,limits.displacement_mm,"
             + "verdict,findings,error\n"
             + ROW
-            + ",100.0,103.01029995663981,90.0,90.00482884056638,10.0,0.0,0.0,,0.0,,,,,,,,,,note,"
+            + ",100.0,103.01029995663981,90.0,90.00482884056638,10.0,0.0,0.0,,0.0,,,,,,,,,,,,note,"
             + "exposure-unknown,\n",
         post(HEADER + "\n" + ROW + "\n").asString());
   }

@@ -54,7 +54,7 @@ public final class RunningServer implements BeforeAllCallback {
             given.deadline(),
             given.bodyBytes(),
             given.uploadBytes(),
-            given.uploads(),
+            given.pace(),
             List.copyOf(given.origins()));
     return new Server(Calculations.ALL, onAnyPort, Version.NUMBER).start();
   }

@@ -17,11 +17,13 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class SettingsTest {
 
+  private static final Pace USUAL = new Pace(Duration.ofSeconds(10), 16_384, Duration.ofMinutes(5));
+
   @Test
   void withoutAnythingSetTheServiceListensLocallyOn8080() {
     assertEquals(
         new Settings(
-            "127.0.0.1", 8080, Duration.ofSeconds(10), 1_048_576, 67_108_864, 2, List.of("*")),
+            "127.0.0.1", 8080, Duration.ofSeconds(10), 1_048_576, 67_108_864, USUAL, List.of("*")),
         Settings.from(Map.of("PATH", "/bin")));
   }
 
@@ -94,7 +96,7 @@ class SettingsTest {
             Duration.ofMillis(250),
             2_000,
             3_000,
-            4,
+            new Pace(Duration.ofMillis(500), 600, Duration.ofMillis(700)),
             List.of("https://a.example", "https://b.example")),
         Settings.from(
             Map.of(
@@ -103,7 +105,9 @@ class SettingsTest {
                 "FOOTWELL_DEADLINE_MS", "250",
                 "FOOTWELL_BODY_BYTES", "2000",
                 "FOOTWELL_UPLOAD_BYTES", "3000",
-                "FOOTWELL_UPLOADS", "4",
+                "FOOTWELL_PATIENCE_MS", "500",
+                "FOOTWELL_LEAST_RATE", "600",
+                "FOOTWELL_BODY_MS", "700",
                 "FOOTWELL_CORS_ORIGINS", "https://a.example , https://b.example")));
   }
 
@@ -113,7 +117,9 @@ class SettingsTest {
     "FOOTWELL_DEADLINE_MS, 1, 600000",
     "FOOTWELL_BODY_BYTES, 1000, 268435456",
     "FOOTWELL_UPLOAD_BYTES, 1000, 268435456",
-    "FOOTWELL_UPLOADS, 1, 1000"
+    "FOOTWELL_PATIENCE_MS, 1, 600000",
+    "FOOTWELL_LEAST_RATE, 1, 1073741824",
+    "FOOTWELL_BODY_MS, 1, 86400000"
   })
   void aNumberMayBeAtItsBoundsButNotBeyond(String name, int least, int most) {
     Settings.from(Map.of(name, Integer.toString(least)));

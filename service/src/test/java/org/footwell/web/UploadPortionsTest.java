@@ -21,6 +21,10 @@ class UploadPortionsTest {
 
   private static final String TYPE = "multipart/form-data; boundary=\"x-y\"";
 
+  private static UploadMemory.Share share() {
+    return new UploadMemory(256 << 20, 1).share(-1);
+  }
+
   /** Gives at most so many bytes at a time. */
   private static final class Drip extends ByteArrayInputStream {
     private final int portion;
@@ -58,8 +62,8 @@ class UploadPortionsTest {
   @ValueSource(ints = {1, 2, 3, 5, 8, 13, 100, 10_000})
   void portionsDoNotMatter(int portion) throws IOException, Wav.Unreadable {
     InputStream in = new Drip(body("\r\n--x-y--\r\n"), portion);
-    Upload upload = Upload.read(in, TYPE, 1000);
-    assertEquals("{a=[1, 2]}", String.valueOf(upload.request(10)));
+    Upload upload = Upload.read(in, TYPE, 1000, share());
+    assertEquals("{a=[1, 2]}", String.valueOf(upload.request()));
     Wav wav = upload.files().get("f").finish();
     assertEquals(200, wav.channels().get(0).size());
     assertEquals(0x0A0D / 32768f, wav.channels().get(0).at(198), 0);
@@ -73,7 +77,7 @@ class UploadPortionsTest {
       ProblemException refused =
           assertThrows(
               ProblemException.class,
-              () -> Upload.read(new ByteArrayInputStream(body), TYPE, 1000),
+              () -> Upload.read(new ByteArrayInputStream(body), TYPE, 1000, share()),
               end);
       assertEquals(ProblemType.UNREADABLE, refused.type());
     }
@@ -84,7 +88,8 @@ class UploadPortionsTest {
     byte[] body = body("\r\n--x-y--\r\n");
     ProblemException refused =
         assertThrows(
-            ProblemException.class, () -> Upload.read(new ByteArrayInputStream(body), TYPE, 5));
+            ProblemException.class,
+            () -> Upload.read(new ByteArrayInputStream(body), TYPE, 5, share()));
     assertEquals(ProblemType.TOO_LARGE, refused.type());
   }
 }

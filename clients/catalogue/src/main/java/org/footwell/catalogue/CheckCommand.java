@@ -3,6 +3,7 @@ package org.footwell.catalogue;
 import java.io.IOException;
 import java.util.concurrent.Callable;
 import org.footwell.catalogue.input.Catalogue;
+import org.footwell.catalogue.input.PartNumbers;
 import org.footwell.catalogue.input.Source;
 import org.footwell.catalogue.report.Baseline;
 import org.footwell.catalogue.report.Reports;
@@ -49,7 +50,7 @@ final class CheckCommand implements Callable<Integer> {
     Baseline known = report.baseline();
     try (Progress progress = new Progress(!noProgress && Terminal.there());
         Source source = input.source();
-        Catalogue catalogue = input.open(source, client.getObjectMapper());
+        Catalogue catalogue = new PartNumbers(input.open(source, client.getObjectMapper()));
         Reports all = new Reports(report.ofAll());
         Reports news = new Reports(report.ofNews(source.name(), spec.commandLine().getOut()))) {
       Tally tally = new Tally(source.name());
@@ -68,6 +69,7 @@ final class CheckCommand implements Callable<Integer> {
               });
       progress.erase();
       tally.caution(poster.cautions());
+      tally.note(catalogue.notes());
       tally.withoutKnown(known);
       if (tally.rows() == 0) {
         throw new CannotRun("The catalogue has no rows.");

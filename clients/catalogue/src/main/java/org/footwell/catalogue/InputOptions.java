@@ -11,7 +11,10 @@ import java.util.Map;
 import java.util.Set;
 import org.footwell.catalogue.input.Catalogue;
 import org.footwell.catalogue.input.Catalogues;
+import org.footwell.catalogue.input.CsvManner;
+import org.footwell.catalogue.input.Decimal;
 import org.footwell.catalogue.input.Mapping;
+import org.footwell.catalogue.input.Separator;
 import org.footwell.catalogue.input.Source;
 import org.footwell.catalogue.row.CannotRun;
 import picocli.CommandLine.Option;
@@ -19,19 +22,6 @@ import picocli.CommandLine.Parameters;
 
 /** What the catalogue is and how to read it. */
 final class InputOptions {
-
-  /** What separates cells. */
-  enum Separator {
-    COMMA(','),
-    SEMICOLON(';'),
-    TAB('\t');
-
-    private final char character;
-
-    Separator(char character) {
-      this.character = character;
-    }
-  }
 
   /** What the catalogue is written in. */
   enum Format {
@@ -57,6 +47,13 @@ final class InputOptions {
       defaultValue = "comma",
       description = "What separates the cells of the CSV (default: comma).")
   private Separator separator;
+
+  @Option(
+      names = "--decimal",
+      paramLabel = "point|comma",
+      defaultValue = "point",
+      description = "What stands before the decimals of numbers in the CSV (default: point).")
+  private Decimal decimal;
 
   @Option(
       names = "--charset",
@@ -105,7 +102,7 @@ final class InputOptions {
             mapper, new Mapping(partColumn, Pairs.of("--column", renamed), ignored, everywhere));
     return format(source.name()) == Format.NDJSON
         ? catalogues.lines(source)
-        : catalogues.csv(source, separator.character, charset());
+        : catalogues.csv(source, new CsvManner(separator, charset(), decimal));
   }
 
   private Format format(String name) {

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import org.footwell.RunningJar;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -95,6 +96,9 @@ class CommandLineIT {
     assertOneSentence(
         check(HEADER.replace(',', ';') + CLEAN, "drivers.csv"),
         "The header holds semicolons; add --separator semicolon.");
+    assertOneSentence(
+        check(HEADER.replace(',', '\t') + CLEAN, "drivers.csv"),
+        "The header holds tabs; add --separator tab.");
   }
 
   @Test
@@ -227,6 +231,47 @@ class CommandLineIT {
     assertTrue(seen.contains("\r\u001b[Kdrivers.csv: 3000 rows:"), seen);
     String quiet = inShell(onTerminal.replace("$*", "$* --no-progress")).out();
     assertTrue(quiet.startsWith("drivers.csv: 3000 rows:"), quiet);
+  }
+
+  @Test
+  void aPartNumberThatStandsForTwoRecordsFailsTheCheckAndIsInEveryReport() throws Exception {
+    String other = CLEAN.replace("38", "39");
+    assertEquals(0, check(HEADER + CLEAN + CLEAN, "drivers.csv").code());
+    Program program = check(HEADER + CLEAN + other, "--junit=j", "--sarif=s", "drivers.csv");
+    assertEquals(1, program.code(), program.err());
+    assertTrue(
+        program
+            .out()
+            .contains(
+                """
+                  C, line 3
+                    warning: An earlier row has the same part number and other figures.
+                """),
+        program.out());
+    assertTrue(program.out().contains(" warning  part-contradicted  "), program.out());
+    assertTrue(JunitXml.read(folder.resolve("j")).names().contains("C: part-contradicted part_id"));
+    assertEquals(
+        Set.of("part-contradicted"), Sarif.read(folder.resolve("s")).codes("warning").get("C"));
+    assertEquals(0, run("--fail-on=stop", "drivers.csv").code());
+    run("--write-baseline=known", "drivers.csv");
+    assertEquals(0, run("--baseline=known", "drivers.csv").code());
+  }
+
+  @Test
+  void decimalCommasAreReadWhereTheyAreAnnouncedAndHintedAtOtherwise() throws Exception {
+    String commas = (HEADER + WARNED).replace(',', ';').replace('.', ',') + ";;;;;;\n";
+    Program read = check(commas, "--separator=semicolon", "--decimal=comma", "drivers.csv");
+    Program points = check(HEADER + WARNED, "drivers.csv");
+    assertEquals(points.out(), read.out());
+    Program hinted = check(commas, "--separator=semicolon", "drivers.csv");
+    assertEquals(1, hinted.code());
+    assertTrue(
+        hinted
+            .out()
+            .contains(
+                "\n1 row with figures such as 0,47: if the catalogue is written with a decimal"
+                    + " comma, add --decimal comma.\n"),
+        hinted.out());
   }
 
   private Program inShell(String script) throws IOException, InterruptedException {

@@ -14,16 +14,31 @@ import java.util.List;
 import java.util.Queue;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.regex.Pattern;
 
 /** Answers batches as it is told to: the next chunk by the next manner, afterwards properly. */
 final class FakeService implements AutoCloseable {
 
-  static final String ANSWER = "{\"findings\":[],\"verdict\":\"ok\",\"safety\":[]}\n";
+  /** A row in order; {@code ROW} is what the row was called. */
+  static final String ANSWER =
+      "{\"result\":{\"part\":\"ROW\"},\"findings\":[],\"verdict\":\"ok\",\"safety\":[]}\n";
+
+  private static final String LINES = "application/x-ndjson";
+  private static final Pattern CALLED = Pattern.compile("\"part_id\":\"([0-9]+)\"");
 
   /** A chunk as it arrived. */
   record Asked(long atNanos, String body, String token) {
     long rows() {
       return body.lines().count();
+    }
+
+    /** The answers to its rows, each made from the same line. */
+    List<String> answers(String line) {
+      return CALLED
+          .matcher(body)
+          .results()
+          .map(called -> line.replace("ROW", called.group(1)))
+          .toList();
     }
   }
 
@@ -91,8 +106,7 @@ final class FakeService implements AutoCloseable {
 
   /** The same for every row. */
   static Manner rowsAre(String line) {
-    return (exchange, asked) ->
-        answer(exchange, 200, "application/x-ndjson", line.repeat((int) asked.rows()));
+    return (exchange, asked) -> answer(exchange, 200, LINES, String.join("", asked.answers(line)));
   }
 
   /** Turned away, with a Retry-After unless it is null. */
@@ -114,10 +128,12 @@ final class FakeService implements AutoCloseable {
   /** The connection is cut after some rows; chunked or with a stated length. */
   static Manner cutAfter(int rows, boolean stated) {
     return (exchange, asked) -> {
-      exchange.getResponseHeaders().set("Content-Type", "application/x-ndjson");
-      exchange.sendResponseHeaders(200, stated ? ANSWER.length() * asked.rows() : 0);
+      List<String> answers = asked.answers(ANSWER);
+      exchange.getResponseHeaders().set("Content-Type", LINES);
+      exchange.sendResponseHeaders(200, stated ? String.join("", answers).length() : 0);
       OutputStream out = exchange.getResponseBody();
-      out.write((ANSWER.repeat(rows) + "{\"findings\":[{\"lev").getBytes(StandardCharsets.UTF_8));
+      String begun = String.join("", answers.subList(0, rows)) + "{\"findings\":[{\"lev";
+      out.write(begun.getBytes(StandardCharsets.UTF_8));
       out.flush();
       exchange.close();
     };
@@ -126,7 +142,18 @@ final class FakeService implements AutoCloseable {
   /** The answer ends as if it were whole, within a row. */
   static Manner endingAfter(int rows, String begun) {
     return (exchange, asked) ->
-        answer(exchange, 200, "application/x-ndjson", ANSWER.repeat(rows) + begun);
+        answer(
+            exchange, 200, LINES, String.join("", asked.answers(ANSWER).subList(0, rows)) + begun);
+  }
+
+  /** The answers to the first two rows have changed places. */
+  static Manner exchanging(String first, String second) {
+    return (exchange, asked) -> {
+      List<String> answers = new ArrayList<>(asked.answers(ANSWER));
+      answers.set(0, asked.answers(second).get(1));
+      answers.set(1, asked.answers(first).get(0));
+      answer(exchange, 200, LINES, String.join("", answers));
+    };
   }
 
   /** Nothing for a while, before the answer or within it. */
@@ -135,13 +162,13 @@ final class FakeService implements AutoCloseable {
       if (!within) {
         Thread.sleep(millis);
       }
-      exchange.getResponseHeaders().set("Content-Type", "application/x-ndjson");
+      exchange.getResponseHeaders().set("Content-Type", LINES);
       exchange.sendResponseHeaders(200, 0);
       try (OutputStream out = exchange.getResponseBody()) {
-        for (int i = 0; i < asked.rows(); i++) {
-          out.write(ANSWER.getBytes(StandardCharsets.UTF_8));
+        for (String answer : asked.answers(ANSWER)) {
+          out.write(answer.getBytes(StandardCharsets.UTF_8));
           out.flush();
-          if (within && i == 0) {
+          if (within && answer.equals(asked.answers(ANSWER).get(0))) {
             Thread.sleep(millis);
           }
         }

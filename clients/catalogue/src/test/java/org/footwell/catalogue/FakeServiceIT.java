@@ -3,6 +3,7 @@ package org.footwell.catalogue;
 import static org.footwell.catalogue.FakeService.busy;
 import static org.footwell.catalogue.FakeService.cutAfter;
 import static org.footwell.catalogue.FakeService.endingAfter;
+import static org.footwell.catalogue.FakeService.exchanging;
 import static org.footwell.catalogue.FakeService.properly;
 import static org.footwell.catalogue.FakeService.rowsAre;
 import static org.footwell.catalogue.FakeService.stalling;
@@ -196,7 +197,7 @@ class FakeServiceIT {
             (exchange, asked) -> FakeService.answer(exchange, 404, "text/html", "<p>Nothing"),
             rowsAre("{\"hello\":1}\n"),
             rowsAre("<p>\n"),
-            rowsAre(FakeService.ANSWER.repeat(2)))) {
+            endingAfter(ROWS, FakeService.ANSWER))) {
       for (int i = 0; i < 5; i++) {
         Program program = check(service);
         assertEquals(2, program.code());
@@ -219,6 +220,55 @@ class FakeServiceIT {
   }
 
   @Test
+  void answersThatHaveChangedPlacesAreNoticed() throws Exception {
+    String problem =
+        "{\"type\":\"/problems/invalid\",\"title\":\"No.\",\"status\":422,\"line\":LINE}\n";
+    String first = problem.replace("LINE", "1");
+    String second = problem.replace("LINE", "2");
+    try (FakeService service =
+        new FakeService(
+            exchanging(FakeService.ANSWER, FakeService.ANSWER),
+            exchanging(first, second),
+            exchanging(FakeService.ANSWER, second))) {
+      Program program = check(service);
+      assertCleanOnce(program);
+      assertEquals(
+          3,
+          program
+              .err()
+              .lines()
+              .filter(
+                  line ->
+                      line.startsWith(
+                          "lines 2 to 26: line 2: the answer is that of another row. Trying again"))
+              .count(),
+          program.err());
+    }
+  }
+
+  @Test
+  void aProblemWithoutDetailIsToldByItsTitle() throws Exception {
+    String problem = "{\"type\":\"about:blank\",\"title\":\"Nobody may.\",\"status\":403}";
+    try (FakeService service =
+        new FakeService(
+            (exchange, asked) ->
+                FakeService.answer(exchange, 403, "application/problem+json", problem),
+            (exchange, asked) ->
+                FakeService.answer(exchange, 403, "application/problem+json", "{}"))) {
+      assertEquals("Nobody may.\n", check(service).err());
+      assertEquals("HTTP 403.\n", check(service).err());
+    }
+    String row = "{\"type\":\"/problems/invalid\",\"title\":\"Not this row.\",\"status\":422,";
+    try (FakeService service =
+        new FakeService(
+            (exchange, asked) ->
+                FakeService.answer(exchange, 200, "application/x-ndjson", row + "\"line\":1}\n"))) {
+      Files.writeString(folder.resolve("drivers.csv"), "part_id,rated_ohm\nA,4\n");
+      assertTrue(check(service).out().contains("\n    stop: Not this row.\n"));
+    }
+  }
+
+  @Test
   void headersAreSentAlong() throws Exception {
     try (FakeService service = new FakeService()) {
       assertCleanOnce(check(service, "--header", "Token: secret"));
@@ -229,7 +279,7 @@ class FakeServiceIT {
 
   @Test
   void cautionsThatComeWithAnswersAreShown() throws Exception {
-    String caution = "{\"findings\":[],\"verdict\":\"ok\",\"safety\":[\"Loud sound harms.\"]}\n";
+    String caution = FakeService.ANSWER.replace("[]}", "[\"Loud sound harms.\"]}");
     try (FakeService service = new FakeService(rowsAre(caution))) {
       Program program = check(service, "--markdown=m.md");
       assertTrue(program.out().contains("\nsafety\n  - Loud sound harms.\n"), program.out());

@@ -14,4 +14,7 @@ public interface Catalogue extends Closeable {
 
   /** The names of its columns as the service is to know them; empty where rows name their own. */
   List<String> header();
+
+  /** After the last row: what there is to know about what was read, in sentences. */
+  List<String> notes();
 }

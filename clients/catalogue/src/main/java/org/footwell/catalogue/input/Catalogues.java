@@ -2,7 +2,6 @@ package org.footwell.catalogue.input;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
-import java.nio.charset.Charset;
 import java.util.HashSet;
 import java.util.Set;
 import org.footwell.catalogue.row.CannotRun;
@@ -47,9 +46,8 @@ public final class Catalogues {
     }
   }
 
-  public Catalogue csv(Source source, char separator, Charset charset)
-      throws IOException, CannotRun {
-    return new CsvCatalogue(source.stream(), separator, charset, mapping, mapper, fields);
+  public Catalogue csv(Source source, CsvManner manner) throws IOException, CannotRun {
+    return new CsvCatalogue(source.stream(), manner, mapping, mapper, fields);
   }
 
   public Catalogue lines(Source source) {

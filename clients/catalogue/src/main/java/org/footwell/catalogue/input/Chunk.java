@@ -22,7 +22,7 @@ public final class Chunk {
 
   private final List<Row> rows = new ArrayList<>();
   private final ByteArrayOutputStream body = new ByteArrayOutputStream();
-  private int sent;
+  private final List<Row> sent = new ArrayList<>();
 
   private Chunk() {}
 
@@ -49,7 +49,7 @@ public final class Chunk {
     } else {
       body.writeBytes(json);
       body.write('\n');
-      sent++;
+      sent.add(row);
       rows.add(row);
     }
   }
@@ -63,15 +63,9 @@ public final class Chunk {
     return body.toByteArray();
   }
 
-  /** How many rows the body holds. */
-  public int sent() {
+  /** The rows that the body holds. */
+  public List<Row> sent() {
     return sent;
-  }
-
-  /** Where one of the rows of the body stands in the file, in words. */
-  public String lineOfSent(int index) {
-    List<Row> withBody = rows.stream().filter(row -> row.json() != null).toList();
-    return "line " + withBody.get(index).line();
   }
 
   /** Where it stands in the file, in words. */

@@ -10,7 +10,6 @@ import de.siegmar.fastcsv.reader.CsvRecordHandler;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.charset.Charset;
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.catalogue.row.CannotRun;
@@ -23,7 +22,7 @@ final class CsvCatalogue implements Catalogue {
   /** Characters of the longest row, as in the service. */
   private static final int LONGEST_ROW = 1 << 20;
 
-  private final ObjectMapper mapper;
+  private final CsvManner manner;
   private final Fields fields;
   private final RowJson json;
   private final Mapping mapping;
@@ -35,23 +34,20 @@ final class CsvCatalogue implements Catalogue {
 
   private int partAt = -1;
   private long line = 1;
+  private long otherDecimals;
+  private String otherDecimal;
 
   CsvCatalogue(
-      InputStream in,
-      char separator,
-      Charset charset,
-      Mapping mapping,
-      ObjectMapper mapper,
-      Fields fields)
+      InputStream in, CsvManner manner, Mapping mapping, ObjectMapper mapper, Fields fields)
       throws CannotRun, IOException {
+    this.manner = manner;
     this.mapping = mapping;
-    this.mapper = mapper;
     this.fields = fields;
-    this.json = new RowJson(fields);
-    this.text = new CsvText(in, charset);
+    this.json = new RowJson(mapper, fields);
+    this.text = new CsvText(in, manner.charset());
     this.records =
         CsvReader.builder()
-            .fieldSeparator(separator)
+            .fieldSeparator(manner.separator().character)
             .skipEmptyLines(true)
             .allowMissingFields(true)
             .allowExtraFields(true)
@@ -61,17 +57,18 @@ final class CsvCatalogue implements Catalogue {
                     handler -> handler.maxFieldSize(LONGEST_ROW).maxRecordSize(LONGEST_ROW)),
                 text)
             .iterator();
-    readHeader(separator);
+    readHeader();
   }
 
-  private void readHeader(char separator) throws CannotRun, IOException {
+  private void readHeader() throws CannotRun, IOException {
     CsvRecord header = record();
     if (header == null) {
       throw new CannotRun("The catalogue is empty: not even a header line.");
     }
     List<String> theirs = header.getFields();
-    if (theirs.size() == 1 && separator == ',' && theirs.get(0).contains(";")) {
-      throw new CannotRun("The header holds semicolons; add --separator semicolon.");
+    Separator rather = manner.separator().ratherThanThis(theirs).orElse(null);
+    if (rather != null) {
+      throw new CannotRun("The header holds " + rather + "s; add --separator " + rather + ".");
     }
     for (String wanted : mapping.renamed().values()) {
       requireColumn(wanted, theirs);
@@ -105,8 +102,28 @@ final class CsvCatalogue implements Catalogue {
   }
 
   @Override
+  public List<String> notes() {
+    Decimal other = manner.decimal().other();
+    return otherDecimals == 0
+        ? List.of()
+        : List.of(
+            Counted.of(otherDecimals, "row")
+                + " with figures such as "
+                + otherDecimal
+                + ": if the catalogue is written with a decimal "
+                + other
+                + ", add --decimal "
+                + other
+                + ".");
+  }
+
+  @Override
   public Row next() throws IOException, CannotRun {
     CsvRecord record = record();
+    // A spreadsheet writes the rows it left empty with all their separators.
+    while (record != null && record.getFields().stream().allMatch(String::isBlank)) {
+      record = record();
+    }
     if (record == null) {
       return null;
     }
@@ -122,15 +139,28 @@ final class CsvCatalogue implements Catalogue {
               + columns.size()
               + ".");
     }
+    return row(record, part);
+  }
+
+  private Row row(CsvRecord record, String part) throws IOException {
     ObjectNode request = json.empty();
-    mapping.constants().forEach((field, value) -> json.put(request, field, value));
+    String foreign = null;
+    mapping.constants().forEach((field, value) -> json.put(request, field, value, Decimal.POINT));
     for (int i = 0; i < columns.size(); i++) {
       String cell = record.getField(i);
-      if (columns.get(i) != null && fields.has(columns.get(i)) && !cell.isEmpty()) {
-        json.put(request, columns.get(i), cell);
+      String field = columns.get(i);
+      if (field != null && fields.has(field) && !cell.isEmpty()) {
+        json.put(request, field, cell, manner.decimal());
+        if (!fields.takesText(field) && manner.decimal().isForeign(cell)) {
+          foreign = cell;
+        }
       }
     }
-    return Row.of(line, part, mapper.writeValueAsString(request));
+    if (foreign != null) {
+      otherDecimal = otherDecimals == 0 ? foreign : otherDecimal;
+      otherDecimals++;
+    }
+    return json.row(line, part, request);
   }
 
   /** The next record, or null; afterwards {@code line} is where it begins. */

@@ -23,7 +23,6 @@ final class LinesCatalogue implements Catalogue {
   private final InputStream in;
   private final Lines lines;
   private final Mapping mapping;
-  private final ObjectMapper mapper;
   private final Fields fields;
   private final RowJson json;
 
@@ -37,9 +36,8 @@ final class LinesCatalogue implements Catalogue {
     this.in = in;
     this.lines = new Lines(in, Chunk.LARGEST_ROW);
     this.mapping = mapping;
-    this.mapper = mapper;
     this.fields = fields;
-    this.json = new RowJson(fields);
+    this.json = new RowJson(mapper, fields);
     notMet.addAll(mapping.renamed().values());
     if (mapping.partColumn() != null) {
       notMet.add(mapping.partColumn());
@@ -55,6 +53,11 @@ final class LinesCatalogue implements Catalogue {
 
   @Override
   public List<String> header() {
+    return List.of();
+  }
+
+  @Override
+  public List<String> notes() {
     return List.of();
   }
 
@@ -108,7 +111,7 @@ final class LinesCatalogue implements Catalogue {
           twice + " is given twice, also as " + mapping.renamed().get(twice) + ".");
     }
     mapping.constants().forEach((field, value) -> fill(request, field, value));
-    return Row.of(lines.number(), part, mapper.writeValueAsString(request));
+    return json.row(lines.number(), part, request);
   }
 
   private String theirPart() {
@@ -133,13 +136,13 @@ final class LinesCatalogue implements Catalogue {
     if (field.indexOf('.') < 0) {
       request.set(field, value);
     } else {
-      json.put(request, field, value.asText());
+      json.put(request, field, value.asText(), Decimal.POINT);
     }
   }
 
   private void fill(ObjectNode request, String field, String value) {
     if (!isThere(request, field)) {
-      json.put(request, field, value);
+      json.put(request, field, value, Decimal.POINT);
     }
   }
 

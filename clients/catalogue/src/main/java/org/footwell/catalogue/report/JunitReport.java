@@ -10,6 +10,7 @@ import javax.xml.stream.XMLStreamWriter;
 import org.footwell.catalogue.row.CheckedRow;
 import org.footwell.catalogue.row.Level;
 import org.footwell.catalogue.row.Remark;
+import org.footwell.catalogue.row.SeenNames;
 
 /**
  * JUnit XML: one case for each finding, named by part number, rule and field, and one for each row
@@ -25,7 +26,7 @@ public final class JunitReport implements Report {
   private final ReportFile cases;
   private final Path casesPart;
   private final XMLStreamWriter xml;
-  private final SeenNames names = new SeenNames();
+  private final SeenNames names = new SeenNames(4);
   private long tests;
   private long failures;
   private long errors;

@@ -27,11 +27,11 @@ public final class Tally {
   private final Map<Level, Long> verdicts = new EnumMap<>(Level.class);
   private final Map<Key, Long> remarks =
       new TreeMap<>(Comparator.comparing(Key::level).reversed().thenComparing(Key::code));
-  private final PartNumbers parts = new PartNumbers();
   private long rows;
   private long refused;
   private Baseline baseline = Baseline.empty();
   private List<String> cautions = List.of();
+  private List<String> ofCatalogue = List.of();
 
   /**
    * Nothing counted yet.
@@ -45,7 +45,6 @@ public final class Tally {
   public void add(CheckedRow row) {
     rows++;
     refused += row.refused() ? 1 : 0;
-    parts.add(row);
     verdicts.merge(row.verdict(), 1L, Long::sum);
     for (Remark remark : row.remarks()) {
       remarks.merge(new Key(remark.level(), remark.code()), 1L, Long::sum);
@@ -57,7 +56,12 @@ public final class Tally {
     baseline = known;
   }
 
-  /** What to know about the baseline and part numbers, in sentences. */
+  /** Says what there is to know about what was read. */
+  public void note(List<String> sentences) {
+    ofCatalogue = List.copyOf(sentences);
+  }
+
+  /** What to know about the baseline and what was read, in sentences. */
   List<String> notes() {
     List<String> notes = new ArrayList<>();
     if (!baseline.isEmpty()) {
@@ -66,7 +70,7 @@ public final class Tally {
               "Only what is new: %s of the baseline left out, %d not found again.",
               Counted.of(baseline.met(), "finding"), baseline.gone()));
     }
-    notes.addAll(parts.notes());
+    notes.addAll(ofCatalogue);
     return notes;
   }
 

@@ -6,18 +6,24 @@ package org.footwell.catalogue.row;
  * @param line line of the file it begins in, from 1
  * @param part its part number on one line, or null
  * @param json the request to send, or null when the row cannot be sent
- * @param refusal why it cannot be sent, otherwise null
+ * @param figures its figures in one manner of writing, or null when it cannot be sent
+ * @param remark what there is to say of it before it is sent, or null; why it cannot be sent
  */
-public record Row(long line, String part, String json, Remark refusal) {
+public record Row(long line, String part, String json, String figures, Remark remark) {
 
   private static final int LONGEST_PART = 120;
 
-  public static Row of(long line, String part, String json) {
-    return new Row(line, tidied(part), json, null);
+  public static Row of(long line, String part, String json, String figures) {
+    return new Row(line, tidied(part), json, figures, null);
   }
 
   public static Row refused(long line, String part, String code, String why) {
-    return new Row(line, tidied(part), null, Remark.refusal(code, "", why));
+    return new Row(line, tidied(part), null, null, Remark.refusal(code, "", why));
+  }
+
+  /** The same row with something to say of it. */
+  public Row with(Remark said) {
+    return new Row(line, part, json, figures, said);
   }
 
   /** Part numbers go to terminals and into reports: on one line, without control characters. */

@@ -12,6 +12,7 @@ import java.net.http.HttpResponse;
 import java.net.http.HttpTimeoutException;
 import java.nio.channels.UnresolvedAddressException;
 import java.time.Duration;
+import java.util.Objects;
 import java.util.Set;
 import java.util.concurrent.Executors;
 import java.util.concurrent.ScheduledExecutorService;
@@ -145,7 +146,10 @@ final class Connection {
   private CannotRun refused(HttpResponse<InputStream> response, String type)
       throws IOException, TryAgain {
     int status = response.statusCode();
-    String said = type.startsWith(PROBLEM) ? sentences(response.body()) : "HTTP " + status + ".";
+    String said = "HTTP " + status + ".";
+    if (type.startsWith(PROBLEM)) {
+      said = Objects.requireNonNullElse(sentences(response.body()), said);
+    }
     if (PASSING.contains(status)) {
       throw new TryAgain(said, retryAfter(response));
     }
@@ -161,6 +165,7 @@ final class Connection {
                 + " the address of Footwell, and does what stands before it want a --header?");
   }
 
+  /** What a problem says, if only by its title; null where it says nothing. */
   private String sentences(InputStream body) throws IOException {
     Problem problem;
     try {
@@ -169,7 +174,7 @@ final class Connection {
       return "The answer is not a problem of Footwell.";
     }
     return problem.getErrors() == null || problem.getErrors().isEmpty()
-        ? problem.getDetail()
+        ? problem.getDetail() == null ? problem.getTitle() : problem.getDetail()
         : problem.getErrors().stream().map(Fault::getDetail).collect(Collectors.joining(" "));
   }
 

@@ -10,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Set;
@@ -63,7 +64,7 @@ public final class Poster {
   public List<CheckedRow> post(Chunk chunk) throws CannotRun, InterruptedException {
     byte[] body = chunk.body();
     List<RowAnswer> answers =
-        chunk.sent() == 0
+        chunk.sent().isEmpty()
             ? List.of()
             : retry.until(
                 chunk.lines(),
@@ -71,8 +72,13 @@ public final class Poster {
     Iterator<RowAnswer> next = answers.iterator();
     List<CheckedRow> checked = new ArrayList<>(chunk.rows().size());
     for (Row row : chunk.rows()) {
-      List<Remark> remarks = row.json() == null ? List.of(row.refusal()) : next.next().remarks();
-      checked.add(new CheckedRow(row.line(), row.part(), remarks));
+      List<Remark> remarks =
+          new ArrayList<>(row.json() == null ? List.of() : next.next().remarks());
+      if (row.remark() != null) {
+        remarks.add(row.remark());
+        remarks.sort(Comparator.comparing(Remark::level).reversed());
+      }
+      checked.add(new CheckedRow(row.line(), row.part(), List.copyOf(remarks)));
     }
     return checked;
   }
@@ -84,7 +90,8 @@ public final class Poster {
 
   private List<RowAnswer> read(InputStream in, Chunk chunk)
       throws IOException, TryAgain, CannotRun {
-    int expected = chunk.sent();
+    List<Row> sent = chunk.sent();
+    int expected = sent.size();
     List<RowAnswer> answers = new ArrayList<>(expected);
     AnswerBody body = new AnswerBody(in);
     try (MappingIterator<RowAnswer> lines =
@@ -94,8 +101,12 @@ public final class Poster {
         if (!answer.recognised() || answers.size() == expected) {
           throw new CannotRun("What answers is not driver-check of Footwell.");
         }
+        long line = sent.get(answers.size()).line();
         if (answer.failed()) {
-          throw new TryAgain(chunk.lineOfSent(answers.size()) + ": " + answer.detail());
+          throw new TryAgain("line " + line + ": " + answer.sentence());
+        }
+        if (!answer.isOf(answers.size(), line)) {
+          throw new TryAgain("line " + line + ": the answer is that of another row.");
         }
         answers.add(answer);
         if (answer.safety() != null) {

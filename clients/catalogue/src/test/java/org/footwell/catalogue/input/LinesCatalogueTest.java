@@ -25,7 +25,7 @@ class LinesCatalogueTest {
         rows(lines("\uFEFF{\"part_id\":\"A\",\"qts\":0.40}\n\n  \r\n{\"part_id\":7}", AS_IT_IS));
     assertEquals(List.of(1L, 4L), rows.stream().map(Row::line).toList());
     assertEquals(List.of("A", "7"), rows.stream().map(Row::part).toList());
-    assertEquals(json("{\"part_id\":\"A\",\"qts\":0.40}"), sent(rows.get(0)));
+    assertEquals(json("{\"qts\":0.40}"), sent(rows.get(0)));
   }
 
   @Test
@@ -34,7 +34,7 @@ class LinesCatalogueTest {
         rows(lines("{\"qts\":\n[1]\n{\"qts\":1} {\"qts\":2}\n{\"qts\":1,\"qts\":2}\n", AS_IT_IS));
     assertEquals(4, rows.size());
     for (Row row : rows) {
-      assertEquals("The line is not one well-formed JSON object.", row.refusal().text());
+      assertEquals("The line is not one well-formed JSON object.", row.remark().text());
     }
   }
 
@@ -42,7 +42,7 @@ class LinesCatalogueTest {
   void aLineThatIsTooLongIsPassedOver() throws IOException, CannotRun {
     List<Row> rows =
         rows(lines("{\"x\":\"" + "y".repeat(1_200_000) + "\"}\n{\"part_id\":\"B\"}\n", AS_IT_IS));
-    assertEquals("refused-too-large", rows.get(0).refusal().code());
+    assertEquals("refused-too-large", rows.get(0).remark().code());
     assertEquals("B", rows.get(1).part());
   }
 
@@ -70,11 +70,11 @@ class LinesCatalogueTest {
                 {"qts":0.3,"spl":91}
                 """,
                 mapping));
-    assertEquals("refused-duplicate", rows.get(0).refusal().code());
-    assertEquals("qts is given twice, also as Q.", rows.get(0).refusal().text());
+    assertEquals("refused-duplicate", rows.get(0).remark().code());
+    assertEquals("qts is given twice, also as Q.", rows.get(0).remark().text());
     assertEquals("A", rows.get(0).part());
-    assertEquals("refused-duplicate", rows.get(1).refusal().code());
-    assertNull(rows.get(2).refusal());
+    assertEquals("refused-duplicate", rows.get(1).remark().code());
+    assertNull(rows.get(2).remark());
   }
 
   @Test

@@ -1,7 +1,10 @@
 package org.footwell.catalogue.input;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.Charset;
@@ -24,18 +27,24 @@ final class Reading {
 
   private Reading() {}
 
-  static Catalogue csv(String text, char separator, Mapping mapping) throws IOException, CannotRun {
-    return csv(text.getBytes(StandardCharsets.UTF_8), StandardCharsets.UTF_8, separator, mapping);
+  static final CsvManner COMMAS = manner(Separator.COMMA, Decimal.POINT);
+
+  static CsvManner manner(Separator separator, Decimal decimal) {
+    return new CsvManner(separator, StandardCharsets.UTF_8, decimal);
+  }
+
+  static Catalogue csv(String text, CsvManner manner, Mapping mapping)
+      throws IOException, CannotRun {
+    return csv(text.getBytes(StandardCharsets.UTF_8), manner, mapping);
   }
 
   static Catalogue csv(byte[] bytes, Charset charset) throws IOException, CannotRun {
-    return csv(bytes, charset, ',', AS_IT_IS);
+    return csv(bytes, new CsvManner(Separator.COMMA, charset, Decimal.POINT), AS_IT_IS);
   }
 
-  private static Catalogue csv(byte[] bytes, Charset charset, char separator, Mapping mapping)
+  private static Catalogue csv(byte[] bytes, CsvManner manner, Mapping mapping)
       throws IOException, CannotRun {
-    return new CsvCatalogue(
-        new ByteArrayInputStream(bytes), separator, charset, mapping, MAPPER, FIELDS);
+    return new CsvCatalogue(new ByteArrayInputStream(bytes), manner, mapping, MAPPER, FIELDS);
   }
 
   static Catalogue lines(String text, Mapping mapping) {
@@ -52,14 +61,17 @@ final class Reading {
   }
 
   static List<Row> rowsOfCsv(String text) throws IOException, CannotRun {
-    return rows(csv(text, ',', AS_IT_IS));
+    return rows(csv(text, COMMAS, AS_IT_IS));
   }
 
   static JsonNode json(String text) throws IOException {
     return MAPPER.readTree(text);
   }
 
+  /** What is sent of a row, but for the line that stands in the place of its part number. */
   static JsonNode sent(Row row) throws IOException {
-    return json(row.json());
+    ObjectNode sent = (ObjectNode) json(row.json());
+    assertEquals(Long.toString(row.line()), sent.remove("part_id").textValue());
+    return sent;
   }
 }

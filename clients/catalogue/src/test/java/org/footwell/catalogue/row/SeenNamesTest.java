@@ -1,4 +1,4 @@
-package org.footwell.catalogue.report;
+package org.footwell.catalogue.row;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
@@ -11,7 +11,7 @@ class SeenNamesTest {
 
   @Test
   void aNameIsNewOnceAndNeverAgain() {
-    SeenNames names = new SeenNames();
+    SeenNames names = new SeenNames(8);
     assertEquals(NAMES, IntStream.range(0, NAMES).filter(i -> names.add("part-" + i)).count());
     assertEquals(0, IntStream.range(0, NAMES).filter(i -> names.add("part-" + i)).count());
   }
