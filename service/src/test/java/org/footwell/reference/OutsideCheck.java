@@ -1,5 +1,7 @@
 package org.footwell.reference;
 
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import org.footwell.reference.ReferenceTable.Row;
@@ -25,6 +27,8 @@ public record OutsideCheck(
     ToDoubleFunction<Row> computed,
     double tolerance,
     boolean relative) {
+
+  private static final Map<String, Double> VALUES = new ConcurrentHashMap<>();
 
   public static OutsideCheck of(String calculation, String quantity, String table) {
     return new OutsideCheck(calculation, quantity, table, row -> true, null, null, 0, false);
@@ -60,10 +64,17 @@ public record OutsideCheck(
     return new OutsideCheck(calculation, quantity, table, rows, printed, computed, ratio, true);
   }
 
+  /** Our value for a row; made once in a run of the tests, however many of them ask. */
+  double value(Row row) {
+    return VALUES.computeIfAbsent(
+        String.join("|", calculation, quantity, table, row.toString()),
+        first -> computed.applyAsDouble(row));
+  }
+
   /** How far we are off in a row, absolute or relative as the check says. */
   public double deviation(Row row) {
     double outside = printed.applyAsDouble(row);
-    double difference = Math.abs(computed.applyAsDouble(row) - outside);
+    double difference = Math.abs(value(row) - outside);
     return relative ? difference / Math.abs(outside) : difference;
   }
 }
