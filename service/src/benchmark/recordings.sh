@@ -5,7 +5,7 @@
 set -euo pipefail
 flags=(-Xmx256m -XX:+UseSerialGC -XX:ActiveProcessorCount=2)
 classes=service/target/footwell.jar:service/target/test-classes
-timing=org.footwell.measurement.SessionTiming
+timing=org.footwell.measured.response.SessionTiming
 echo "in process"
 java "${flags[@]}" -cp "$classes" $timing
 FOOTWELL_PORT=18087 java "${flags[@]}" -jar service/target/footwell.jar >/dev/null & pid=$!

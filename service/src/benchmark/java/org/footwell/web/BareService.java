@@ -6,8 +6,8 @@ import java.io.IOException;
 import java.time.Duration;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Engine;
-import org.footwell.level.SoundLevel;
-import org.footwell.level.SoundLevelRequest;
+import org.footwell.acoustic.level.SoundLevel;
+import org.footwell.acoustic.level.SoundLevelRequest;
 
 /**
  * What the service is compared with: the handler of every tutorial, which parses a request into a

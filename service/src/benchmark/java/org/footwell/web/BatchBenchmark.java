@@ -22,7 +22,7 @@ import java.util.concurrent.TimeUnit;
 import org.footwell.Calculations;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Engine;
-import org.footwell.driver.CatalogueSample;
+import org.footwell.acoustic.driver.CatalogueSample;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;

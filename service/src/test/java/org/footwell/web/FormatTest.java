@@ -7,8 +7,8 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
 import org.footwell.calculation.Card;
-import org.footwell.level.SoundLevelRequest;
-import org.footwell.level.SoundLevelResult;
+import org.footwell.acoustic.level.SoundLevelRequest;
+import org.footwell.acoustic.level.SoundLevelResult;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

@@ -12,7 +12,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.footwell.RunningJar;
-import org.footwell.driver.CatalogueSample;
+import org.footwell.acoustic.driver.CatalogueSample;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Tag;

@@ -7,9 +7,9 @@ import java.time.Duration;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.Texts;
-import org.footwell.filters.CrossoverFilters;
-import org.footwell.filters.CrossoverFiltersRequest;
-import org.footwell.filters.CrossoverFiltersResult;
+import org.footwell.acoustic.filters.CrossoverFilters;
+import org.footwell.acoustic.filters.CrossoverFiltersRequest;
+import org.footwell.acoustic.filters.CrossoverFiltersResult;
 import org.footwell.signal.Biquad;
 import org.junit.jupiter.api.Test;
 

@@ -1,0 +1,140 @@
+package org.footwell.electrical.passive;
+
+import org.footwell.parts.CurveFrequencies;
+
+import org.footwell.physics.Phasor;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import java.util.stream.IntStream;
+import org.footwell.calculation.Calculation;
+import org.footwell.calculation.Engine;
+import org.footwell.electrical.impedance.DriverImpedance;
+import org.footwell.electrical.impedance.Impedance;
+import org.footwell.electrical.impedance.ImpedanceBox;
+import org.footwell.electrical.impedance.ImpedanceCurve;
+import org.footwell.electrical.impedance.ImpedanceCurveRequest;
+import org.footwell.electrical.impedance.ImpedanceDriver;
+import org.footwell.electrical.impedance.ImpedanceFit;
+import org.footwell.electrical.impedance.ImpedanceFitRequest;
+import org.footwell.electrical.impedance.ImpedanceFitRequest.Reading;
+import org.footwell.electrical.passive.LadderElement.Place;
+import org.footwell.parts.Filter;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/**
+ * Curves of 500 points, with and without what goes around them: the points alone, and the whole
+ * calculation with its checks and the search for extremes.
+ */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+@Warmup(iterations = 3, time = 2)
+@Measurement(iterations = 5, time = 2)
+@Fork(1)
+public class CurveBenchmark {
+
+  private static final int POINTS = 500;
+
+  private final Engine engine = new Engine();
+  private final double[] frequencies =
+      IntStream.range(0, POINTS).mapToDouble(i -> 20 * Math.pow(1000, i / (POINTS - 1.0))).toArray();
+  private final CurveFrequencies listed =
+      new CurveFrequencies(
+          null, null, null, Arrays.stream(frequencies).boxed().toList());
+  private final ImpedanceDriver ideal =
+      new ImpedanceDriver(3.4, 1.2, 1.0, null, 38.0, 7.0, 0.55, 43.0);
+  private final ImpedanceDriver lossy =
+      new ImpedanceDriver(3.4, 1.2, 0.7, null, 38.0, 7.0, 0.55, 43.0);
+  private final ImpedanceBox vented = new ImpedanceBox(50.0, 35.0, 7.0);
+  private final List<LadderElement> elements =
+      List.of(
+          LadderElement.capacitor(Place.SERIES, 100),
+          LadderElement.coil(Place.SHUNT, 3),
+          LadderElement.coil(Place.SERIES, 0.5),
+          LadderElement.capacitor(Place.SHUNT, 10));
+  private final ImpedanceFitRequest table = table();
+
+  private ImpedanceFitRequest table() {
+    DriverImpedance impedance = new DriverImpedance(lossy, null);
+    List<Reading> readings = new ArrayList<>();
+    for (double f : frequencies) {
+      Phasor z = impedance.at(f);
+      readings.add(new Reading(f, z.modulus(), z.phaseDeg()));
+    }
+    return new ImpedanceFitRequest(readings, null, null, null, null, null);
+  }
+
+  private double sum(Impedance impedance) {
+    double sum = 0;
+    for (double f : frequencies) {
+      Phasor z = impedance.at(f);
+      sum += z.modulus() + z.phaseDeg();
+    }
+    return sum;
+  }
+
+  private <Q extends Record, R extends Record> Object whole(
+      Calculation<Q, R> calculation, Q request) {
+    return engine.answer(calculation, request, false, Duration.ofSeconds(10));
+  }
+
+  /** The points of an ideal coil in free air. */
+  @Benchmark
+  public double pointsInFreeAir() {
+    return sum(new DriverImpedance(ideal, null));
+  }
+
+  /** The points of a lossy coil in a vented box. */
+  @Benchmark
+  public double pointsInVentedBox() {
+    return sum(new DriverImpedance(lossy, vented));
+  }
+
+  /** The points of a ladder of four before that. */
+  @Benchmark
+  public double pointsOfLadder() {
+    return sum(new Ladder(elements, new DriverImpedance(lossy, vented)).input());
+  }
+
+  /** impedance-curve of a lossy coil in a vented box. */
+  @Benchmark
+  public Object impedanceCurve() {
+    return whole(new ImpedanceCurve(), new ImpedanceCurveRequest(lossy, vented, 4.0, listed));
+  }
+
+  /** passive-network of four elements before that. */
+  @Benchmark
+  public Object passiveNetwork() {
+    return whole(
+        new PassiveNetwork(),
+        new PassiveNetworkRequest(elements, lossy, vented, null, listed, null, null));
+  }
+
+  /** passive-filter of four elements: four curves at once. */
+  @Benchmark
+  public Object passiveFilter() {
+    Filter filter = new Filter(Filter.Kind.LINKWITZ_RILEY, 4, 2000.0, null);
+    return whole(
+        new PassiveFilter(),
+        new PassiveFilterRequest(
+            3.4, null, filter, null, null, true, lossy, vented, null, listed, null));
+  }
+
+  /** impedance-fit of 500 readings with phases. */
+  @Benchmark
+  public Object impedanceFit() {
+    return whole(new ImpedanceFit(), table);
+  }
+}

@@ -1,0 +1,67 @@
+package org.footwell.acoustic.alignment;
+
+import static org.footwell.acoustic.alignment.AlignmentFinding.ABSOLUTE_SETTING_EXCEEDS_MAXIMUM;
+import static org.footwell.acoustic.alignment.AlignmentFinding.DELAY_EXCEEDS_MAXIMUM;
+import static org.footwell.calculation.Source.DEFINITION;
+
+import org.footwell.acoustic.alignment.SeatDelaysRequest.Channel;
+import org.footwell.acoustic.alignment.SeatDelaysRequest.Processor;
+import org.footwell.calculation.Formula;
+import org.footwell.calculation.Run;
+
+/** What can be set: exact delays, or those on the steps of a processor. */
+final class DelaySteps {
+
+  private static final Formula.Of3 SAMPLES =
+      Formula.of("delay_samples", "step·round(t·rate/(1000·step))", "samples", DEFINITION)
+          .with("t", "rate", "step", (t, rate, step) -> step * Math.rint(t * rate / 1000 / step));
+  private static final Formula.Of2 SETTING =
+      Formula.of("setting_ms", "1000·samples/rate", "ms", DEFINITION)
+          .with("samples", "rate", (samples, rate) -> 1000 * samples / rate);
+
+  private final double[] samples;
+
+  /** Delay that each channel really gets added, ms. */
+  final double[] addedMs;
+
+  DelaySteps(double[] exactMs, Processor processor, Run run) {
+    samples = processor == null ? null : new double[exactMs.length];
+    addedMs = exactMs.clone();
+    if (processor != null) {
+      for (int c = 0; c < samples.length; c++) {
+        samples[c] = run.apply(SAMPLES, exactMs[c], processor.rateHz(), processor.stepSamples());
+        addedMs[c] = run.apply(SETTING, samples[c], processor.rateHz());
+      }
+    }
+  }
+
+  /** Delay of a channel in samples; null without a processor. */
+  Double samples(int channel) {
+    return samples == null ? null : (Double) samples[channel];
+  }
+
+  /** Rounded delay of a channel, ms; null without a processor. */
+  Double roundedMs(int channel) {
+    return samples == null ? null : (Double) addedMs[channel];
+  }
+
+  /** Finds what the processor cannot do. */
+  void remark(SeatDelaysRequest q, Run run) {
+    if (q.processor() == null || q.processor().maximumDelayMs() == null) {
+      return;
+    }
+    double maximum = q.processor().maximumDelayMs();
+    for (int c = 0; c < addedMs.length; c++) {
+      Channel channel = q.channels().get(c);
+      double absolute = channel.chainDelayMs() + addedMs[c];
+      boolean addedTooMuch = addedMs[c] > maximum;
+      if (absolute > maximum) {
+        run.find(addedTooMuch ? DELAY_EXCEEDS_MAXIMUM : ABSOLUTE_SETTING_EXCEEDS_MAXIMUM)
+            .at("/channels/" + c)
+            .value(addedTooMuch ? addedMs[c] : absolute)
+            .limit(maximum)
+            .with("name", channel.name());
+      }
+    }
+  }
+}

@@ -1,0 +1,219 @@
+package org.footwell.acoustic.alignment;
+
+import static org.footwell.acoustic.alignment.AlignmentFinding.NO_TRIMS_FROM_ARRIVALS;
+import static org.footwell.acoustic.alignment.AlignmentFinding.SEATS_DISAGREE;
+import static org.footwell.acoustic.alignment.AlignmentFinding.TEMPERATURE_DRIFT;
+import static org.footwell.calculation.Source.COMMON_PRACTICE;
+import static org.footwell.calculation.Source.DEFINITION;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.footwell.acoustic.alignment.SeatDelaysRequest.Channel;
+import org.footwell.calculation.Calculation;
+import org.footwell.calculation.Card;
+import org.footwell.calculation.Formula;
+import org.footwell.calculation.Run;
+import org.footwell.calculation.Source;
+import org.footwell.parts.FilterFault;
+import org.footwell.physics.Air;
+import org.footwell.physics.AnalogFilter;
+import org.footwell.physics.FilterPrototype;
+import org.footwell.physics.PointSource;
+
+/** How long each loudspeaker waits so that everything arrives together. */
+public final class SeatDelays implements Calculation<SeatDelaysRequest, SeatDelaysResult> {
+
+  private static final double COLD_C = -20;
+  private static final double HOT_C = 60;
+
+  /** Spread that is remarked on when several points are aligned, ms (common practice). */
+  private static final double REMARKABLE_SPREAD_MS = 1;
+
+  /** Drift over the range of temperatures that is remarked on, ms (common practice). */
+  private static final double REMARKABLE_DRIFT_MS = 0.5;
+
+  private static final Formula.Of2 DELAY =
+      Formula.of("delay_ms", "t_last − t", "ms", DEFINITION)
+          .with("t_last", "t", (last, own) -> last - own);
+  private static final Formula.Of2 PATH =
+      Formula.of("path_mm", "t·c", "mm", DEFINITION).with("t", "c", (t, c) -> t * c);
+  private static final Card<SeatDelaysRequest, SeatDelaysResult> CARD =
+      Card.of("seat-delays", SeatDelaysRequest.class, SeatDelaysResult.class)
+          .title("Delays for the seats")
+          .purpose(
+              "How long must each loudspeaker wait so that everything arrives together at the"
+                  + " listening positions; what rounding, several seats and temperature leave, and"
+                  + " how the channels add at their crossovers.")
+          .example(
+              """
+              {"channels": [
+                 {"name": "front left", "position": {"x_m": 0.75, "y_m": 0.72, "z_m": 0.35},
+                  "high_pass": {"kind": "linkwitz_riley", "order": 4, "frequency_hz": 80}},
+                 {"name": "front right", "position": {"x_m": 0.75, "y_m": -0.72, "z_m": 0.35},
+                  "high_pass": {"kind": "linkwitz_riley", "order": 4, "frequency_hz": 80}},
+                 {"name": "subwoofer", "position": {"x_m": -1.6, "y_m": 0.1, "z_m": 0.3},
+                  "low_pass": {"kind": "linkwitz_riley", "order": 4, "frequency_hz": 80}}],
+               "seats": [
+                 {"name": "driver", "weight": 2, "position": {"x_m": 0, "y_m": 0.4, "z_m": 1.1}},
+                 {"name": "passenger", "position": {"x_m": 0, "y_m": -0.4, "z_m": 1.1}}],
+               "crossovers": [
+                 {"lower": "subwoofer", "upper": "front left", "frequency_hz": 80},
+                 {"lower": "subwoofer", "upper": "front right", "frequency_hz": 80}],
+               "processor": {"rate_hz": 48000, "maximum_delay_ms": 15}}
+              """)
+          .sources(
+              Air.ISO_9613_1,
+              AnalogFilter.SECTION,
+              FilterPrototype.BUTTERWORTH,
+              FilterPrototype.LINKWITZ,
+              FilterPrototype.THOMSON,
+              PointSource.INVERSE_SQUARE,
+              Source.of(
+                  "D. Goldfarb and A. Idnani, A numerically stable dual method for solving strictly"
+                      + " convex quadratic programs, Mathematical Programming 27 (1983)"),
+              COMMON_PRACTICE)
+          .limits(
+              "Straight paths: what reaches the seat by a reflection or around a seat arrives"
+                  + " later.",
+              "Filters are of analog form; digital ones depart from it near half the sample rate.",
+              "The loudspeaker's own phase is not in it: measure where it matters, most of all"
+                  + " between a subwoofer and its partners.",
+              "The weighted spread of two unequal seats is least when the heavier seat is aligned"
+                  + " alone; equal weights share what is left.",
+              "Trims follow the distance law, which inside a cabin holds for a few tenths of a metre"
+                  + " only.",
+              "Measured arrivals must all count from the same moment and be taken at the temperature"
+                  + " given; what all channels have in common does no harm.")
+          .findings(AlignmentFinding.values())
+          .refusals(FilterFault.and(AlignmentFault.values()))
+          .build();
+
+  @Override
+  public Card<SeatDelaysRequest, SeatDelaysResult> card() {
+    return CARD;
+  }
+
+  @Override
+  public SeatDelaysResult compute(SeatDelaysRequest q, Run run) {
+    RequestCheck.require(q, run);
+    double speed = run.apply(Air.SPEED_OF_SOUND, q.temperatureC());
+    Layout layout = Layout.of(q, speed, run);
+    double[] filterMs = FilterDelays.of(q, run);
+    double[] chainMs = q.channels().stream().mapToDouble(Channel::chainDelayMs).toArray();
+    Spreads spreads = new Spreads(layout, sum(chainMs, filterMs));
+
+    double[][] arrivals = spreads.arrivalsMs(speed, run);
+    double[] exact =
+        layout.points() == 1
+            ? untilLast(arrivals, run)
+            : LeastSpread.delaysMs(arrivals, layout, run::checkDeadline);
+    DelaySteps settings = new DelaySteps(exact, q.processor(), run);
+    settings.remark(q, run);
+    double[] absolute = sum(chainMs, settings.addedMs);
+    List<SeatDelaysResult.Crossover> crossovers =
+        new CrossoverSums(q, layout, speed, absolute, run).all();
+    double cold = run.apply(Air.SPEED_OF_SOUND, COLD_C);
+    double hot = run.apply(Air.SPEED_OF_SOUND, HOT_C);
+    List<SeatDelaysResult.Seat> seats =
+        seats(q, spreads, settings.addedMs, List.of(speed, cold, hot));
+    remark(seats, layout.points(), run);
+    double drift = drift(spreads, cold, hot, run);
+    double[] trims = trims(q, layout, run);
+
+    List<SeatDelaysResult.Channel> channels = new ArrayList<>();
+    for (int c = 0; c < exact.length; c++) {
+      channels.add(
+          new SeatDelaysResult.Channel(
+              q.channels().get(c).name(),
+              layout.mean(layout.distanceM[c]),
+              layout.mean(arrivals[c]),
+              filterMs[c],
+              FilterDelays.lowPassMs(q.channels().get(c)),
+              exact[c],
+              run.apply(PATH, exact[c], speed),
+              settings.samples(c),
+              settings.roundedMs(c),
+              absolute[c],
+              q.processor() == null ? null : 1000 * (settings.addedMs[c] - exact[c]),
+              trims[c]));
+    }
+    return new SeatDelaysResult(
+        channels,
+        seats,
+        crossovers,
+        speed,
+        most(seats, SeatDelaysResult.Seat::spreadMs),
+        most(seats, SeatDelaysResult.Seat::coldSpreadMs),
+        most(seats, SeatDelaysResult.Seat::hotSpreadMs),
+        drift);
+  }
+
+  /** By the distance law; measured arrivals tell no distance, so nothing is turned down then. */
+  private static double[] trims(SeatDelaysRequest q, Layout layout, Run run) {
+    if (Roster.orNone(q.arrivals()).isEmpty()) {
+      return Trims.db(layout, run);
+    }
+    new Arrivals(q).remark(run);
+    run.find(NO_TRIMS_FROM_ARRIVALS).at("/arrivals");
+    return new double[q.channels().size()];
+  }
+
+  /** One listening point: everything waits for what arrives last. */
+  private static double[] untilLast(double[][] arrivals, Run run) {
+    double last = Arrays.stream(arrivals).mapToDouble(a -> a[0]).max().orElseThrow();
+    return Arrays.stream(arrivals).mapToDouble(a -> run.apply(DELAY, last, a[0])).toArray();
+  }
+
+  /** What is left at each seat, at the speeds of sound as given, cold and hot. */
+  private static List<SeatDelaysResult.Seat> seats(
+      SeatDelaysRequest q, Spreads spreads, double[] addedMs, List<Double> speeds) {
+    int count = q.seats().size();
+    double[] unaligned = spreads.bySeatMs(speeds.get(0), new double[addedMs.length], count);
+    List<double[]> left =
+        speeds.stream().map(speed -> spreads.bySeatMs(speed, addedMs, count)).toList();
+    List<SeatDelaysResult.Seat> seats = new ArrayList<>();
+    for (int s = 0; s < count; s++) {
+      seats.add(
+          new SeatDelaysResult.Seat(
+              q.seats().get(s).name(),
+              unaligned[s],
+              left.get(0)[s],
+              left.get(1)[s],
+              left.get(2)[s]));
+    }
+    return seats;
+  }
+
+  private static void remark(List<SeatDelaysResult.Seat> seats, int points, Run run) {
+    for (int s = 0; s < seats.size(); s++) {
+      if (points > 1 && seats.get(s).spreadMs() > REMARKABLE_SPREAD_MS) {
+        run.find(SEATS_DISAGREE)
+            .at("/seats/" + s)
+            .value(seats.get(s).spreadMs())
+            .limit(REMARKABLE_SPREAD_MS)
+            .with("name", seats.get(s).name());
+      }
+    }
+  }
+
+  private static double drift(Spreads spreads, double cold, double hot, Run run) {
+    double drift = spreads.driftMs(cold, hot, run);
+    if (drift > REMARKABLE_DRIFT_MS) {
+      run.find(TEMPERATURE_DRIFT).at("/temperature_c").value(drift).limit(REMARKABLE_DRIFT_MS);
+    }
+    return drift;
+  }
+
+  private static double[] sum(double[] one, double[] other) {
+    double[] sum = one.clone();
+    Arrays.setAll(sum, i -> one[i] + other[i]);
+    return sum;
+  }
+
+  private static double most(
+      List<SeatDelaysResult.Seat> seats, ToDoubleFunction<SeatDelaysResult.Seat> spread) {
+    return seats.stream().mapToDouble(spread).max().orElseThrow();
+  }
+}

@@ -1,0 +1,197 @@
+package org.footwell.acoustic.alignment;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.footwell.parts.Filter;
+import org.footwell.parts.Position;
+
+/**
+ * Loudspeakers and listeners. Either every channel and every seat has a position, or there is a
+ * measured distance for every channel and seat, or a measured arrival.
+ */
+@Valid
+public record SeatDelaysRequest(
+    @Schema(description = "Channels of the system, one per loudspeaker that has its own delay")
+        @NotNull
+        @Size(min = 1, max = 32)
+        @Valid
+        List<@NotNull @Valid Channel> channels,
+    @Schema(description = "Who listens") @NotNull @Size(min = 1, max = 8) @Valid
+        List<@NotNull @Valid Seat> seats,
+    @Schema(
+            description =
+                "Distances by tape measure, one for every channel and seat; instead of positions")
+        @Size(min = 0, max = 256)
+        @Valid
+        List<@NotNull @Valid Distance> distances,
+    @Schema(
+            description =
+                "Where two channels hand over to each other. They are then aligned by the group"
+                    + " delay of all their filters at that frequency")
+        @Size(min = 0, max = 32)
+        @Valid
+        List<@NotNull @Valid Crossover> crossovers,
+    @Schema(description = "The processor that sets the delays; absent: exact delays only") @Valid
+        Processor processor,
+    @Schema(description = "Air temperature the delays are for, °C")
+        @DecimalMin("-40")
+        @DecimalMax("80")
+        Double temperatureC,
+    @Schema(
+            description =
+                "Arrivals by measurement, one for every channel and microphone position: recordings"
+                    + " as arrival-times gives them; instead of positions or distances")
+        @Size(min = 0, max = 256)
+        @Valid
+        List<@NotNull @Valid MeasuredArrival> arrivals,
+    @Schema(
+            description =
+                "Which microphone positions belong to which seat. Absent: all to the only seat, or"
+                    + " of several seats each to the one of its name")
+        @Size(min = 0, max = 64)
+        @Valid
+        List<@NotNull @Valid SeatMicrophone> microphones) {
+
+  public SeatDelaysRequest {
+    temperatureC = temperatureC == null ? Double.valueOf(20) : temperatureC;
+  }
+
+  /** Of positions or distances. */
+  public SeatDelaysRequest(
+      List<Channel> channels,
+      List<Seat> seats,
+      List<Distance> distances,
+      List<Crossover> crossovers,
+      Processor processor,
+      Double temperatureC) {
+    this(channels, seats, distances, crossovers, processor, temperatureC, null, null);
+  }
+
+  /** A microphone position of measured arrivals. */
+  @Valid
+  public record SeatMicrophone(
+      @Schema(description = "Id of the microphone position") @NotNull @Size(min = 1, max = 60)
+          String id,
+      @Schema(description = "Name of the seat it stands for") @NotNull @Size(min = 1, max = 60)
+          String seat,
+      @Schema(description = "How much it counts among those of its seat")
+          @DecimalMin("0.001")
+          @DecimalMax("1000")
+          Double weight) {
+
+    public SeatMicrophone {
+      weight = weight == null ? Double.valueOf(1) : weight;
+    }
+  }
+
+  /** One channel with its loudspeaker. */
+  @Valid
+  public record Channel(
+      @Schema(description = "Name, unlike any other channel's") @NotNull @Size(min = 1, max = 60)
+          String name,
+      @Schema(description = "Acoustic centre of the loudspeaker, in vehicle axes (ISO 8855)") @Valid
+          Position position,
+      @Schema(
+              description =
+                  "Delay the channel has already, ms: set before, or the latency of equipment only"
+                      + " this channel passes")
+          @DecimalMin("0")
+          @DecimalMax("1000")
+          Double chainDelayMs,
+      @Schema(description = "High-pass filter of the channel") @Valid Filter highPass,
+      @Schema(description = "Low-pass filter of the channel") @Valid Filter lowPass,
+      @Schema(description = "Whether it is certain that no filter is in the channel's path")
+          Boolean fullRange,
+      @Schema(description = "1 as wired for a push outward, -1 inverted; 0 is refused")
+          @Min(-1)
+          @Max(1)
+          Integer polarity) {
+
+    public Channel {
+      chainDelayMs = chainDelayMs == null ? Double.valueOf(0) : chainDelayMs;
+      fullRange = fullRange == null ? Boolean.FALSE : fullRange;
+      polarity = polarity == null ? Integer.valueOf(1) : polarity;
+    }
+  }
+
+  /** One listener. Exactly one of {@code position} and both ears, unless distances or arrivals are given. */
+  @Valid
+  public record Seat(
+      @Schema(description = "Name, unlike any other seat's") @NotNull @Size(min = 1, max = 60)
+          String name,
+      @Schema(description = "How much this seat counts against the others")
+          @DecimalMin("0.001")
+          @DecimalMax("1000")
+          Double weight,
+      @Schema(description = "Midpoint between the listener's ears, in vehicle axes (ISO 8855)")
+          @Valid
+          Position position,
+      @Schema(
+              description =
+                  "Left ear, with right_ear instead of position: each ear then counts as a"
+                      + " listening point with half the weight")
+          @Valid
+          Position leftEar,
+      @Schema(description = "Right ear, with left_ear") @Valid Position rightEar) {
+
+    public Seat {
+      weight = weight == null ? Double.valueOf(1) : weight;
+    }
+  }
+
+  /** One measured distance. */
+  @Valid
+  public record Distance(
+      @Schema(description = "Name of the channel") @NotNull @Size(min = 1, max = 60) String channel,
+      @Schema(description = "Name of the seat") @NotNull @Size(min = 1, max = 60) String seat,
+      @Schema(description = "From the loudspeaker to the midpoint between the ears, m")
+          @NotNull
+          @DecimalMin("0.05")
+          @DecimalMax("50")
+          Double distanceM) {}
+
+  /** Where one channel hands over to another. */
+  @Valid
+  public record Crossover(
+      @Schema(description = "Name of the channel that plays below the frequency")
+          @NotNull
+          @Size(min = 1, max = 60)
+          String lower,
+      @Schema(description = "Name of the channel that plays above it")
+          @NotNull
+          @Size(min = 1, max = 60)
+          String upper,
+      @Schema(description = "Crossover frequency, Hz")
+          @NotNull
+          @DecimalMin("1")
+          @DecimalMax("40000")
+          Double frequencyHz) {}
+
+  /** What sets the delays. */
+  @Valid
+  public record Processor(
+      @Schema(description = "Sample rate, Hz") @NotNull @DecimalMin("8000") @DecimalMax("384000")
+          Double rateHz,
+      @Schema(
+              description =
+                  "Smallest step of a delay, samples; below 1 where steps are finer than a sample")
+          @DecimalMin("0.001")
+          @DecimalMax("1024")
+          Double stepSamples,
+      @Schema(description = "Longest delay of a channel, ms")
+          @DecimalMin("0.01")
+          @DecimalMax("10000")
+          Double maximumDelayMs) {
+
+    public Processor {
+      stepSamples = stepSamples == null ? Double.valueOf(1) : stepSamples;
+    }
+  }
+}

@@ -1,0 +1,174 @@
+package org.footwell.acoustic.crossover;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.footwell.calculation.Calculation;
+import org.footwell.calculation.Card;
+import org.footwell.calculation.CoreFault;
+import org.footwell.calculation.Run;
+import org.footwell.calculation.Source;
+import org.footwell.acoustic.crossover.CrossoverPlanRequest.ProgrammeKind;
+import org.footwell.acoustic.crossover.CrossoverPlanResult.PlannedCrossover;
+import org.footwell.acoustic.crossover.CrossoverPlanResult.ProtectionCapacitor;
+import org.footwell.acoustic.crossover.CrossoverPlanResult.WayShare;
+import org.footwell.parts.Filter.Kind;
+import org.footwell.parts.FilterFault;
+import org.footwell.parts.PreferredSeries;
+import org.footwell.parts.Safety;
+import org.footwell.physics.Air;
+import org.footwell.physics.AnalogFilter;
+import org.footwell.physics.FilterPrototype;
+import org.footwell.physics.Piston;
+import org.footwell.physics.PointSource;
+import org.footwell.physics.SensitivityBases;
+import org.footwell.physics.ThieleSmall;
+
+/** Where to part the bands between the ways of a system, with which slope, and what each gets. */
+public final class CrossoverPlan implements Calculation<CrossoverPlanRequest, CrossoverPlanResult> {
+
+  private static final Card<CrossoverPlanRequest, CrossoverPlanResult> CARD =
+      Card.of("crossover-plan", CrossoverPlanRequest.class, CrossoverPlanResult.class)
+          .title("Crossover frequencies and slopes")
+          .purpose(
+              "How low and how high each crossover may lie and why, which frequency and slope to"
+                  + " take so that no driver moves too far at the wanted level, what each way gets"
+                  + " of the programme's power, and the capacitor that protects a tweeter.")
+          .example(
+              """
+              {"ways": [
+                 {"id": "sub", "role": "subwoofer", "sd_cm2": 520, "fs_hz": 28, "fc_hz": 42,
+                  "qts": 0.45, "xmax_mm": 12, "rated_ohm": 4, "re_ohm": 3.4,
+                  "sensitivity": {"level_db_spl": 86, "basis": "one_watt"},
+                  "continuous_power_w": 400},
+                 {"id": "door", "role": "woofer", "sd_cm2": 137, "fs_hz": 60, "qts": 0.6,
+                  "xmax_mm": 5, "rated_ohm": 4, "re_ohm": 3.3,
+                  "sensitivity": {"level_db_spl": 91,
+                    "basis": "two_point_eight_three_volt"},
+                  "continuous_power_w": 80},
+                 {"id": "tweeter", "role": "tweeter", "sd_cm2": 6.2, "fs_hz": 1100, "qts": 0.8,
+                  "xmax_mm": 0.4, "rated_ohm": 4, "re_ohm": 3.4,
+                  "sensitivity": {"level_db_spl": 92,
+                    "basis": "two_point_eight_three_volt"},
+                  "continuous_power_w": 30}],
+               "wanted_level_db_spl": 103, "crest_factor_db": 12, "kind": "linkwitz_riley",
+               "orders": [2, 4], "protection": {"ratio": 2, "series": "e6"}}
+              """)
+          .sources(
+              Piston.HALF_SPACE,
+              ThieleSmall.SMALL_CLOSED,
+              FilterPrototype.BUTTERWORTH,
+              FilterPrototype.LINKWITZ,
+              FilterPrototype.THOMSON,
+              ProgrammeSpectrum.IEC_60268_1,
+              SensitivityBases.IEC_60268_5,
+              Air.ISO_9613_1,
+              PointSource.INVERSE_SQUARE,
+              SeriesCapacitor.FIRST_ORDER,
+              AnalogFilter.SECTION,
+              PreferredSeries.IEC_60063,
+              Source.DEFINITION,
+              Source.COMMON_PRACTICE)
+          .limits(
+              "One driver per way and side, in half space; what the cabin adds, and what both"
+                  + " sides add together, makes the real displacement smaller.",
+              "Displacement is that of a rigid piston below ka 1, driven by one sine at the wanted"
+                  + " level; music of the same peak level moves it less at any one frequency.",
+              "Filters are electrical, in front of drivers that are flat above their resonance;"
+                  + " vented boxes and passive networks with the real impedance are not in it.",
+              "Beaming is judged by the circumference of the cone; real cones break up and narrow"
+                  + " differently. Steep filters and off-axis listening need a measurement.",
+              "Programme is an average of many kinds: bass-heavy or clipped music gives the"
+                  + " lowest, or the highest way more than its part.",
+              "Power is without compression, and heat without time: a coil stands its continuous"
+                  + " power only as its data sheet measured it.")
+          .findings(CrossoverFinding.values())
+          .refusals(FilterFault.and(CrossoverFault.values()))
+          .cautions(Safety.HEARING, Safety.HEAT, Safety.FIRE)
+          .build();
+
+  @Override
+  public Card<CrossoverPlanRequest, CrossoverPlanResult> card() {
+    return CARD;
+  }
+
+  @Override
+  public CrossoverPlanResult compute(CrossoverPlanRequest q, Run run) {
+    refuseImpossible(q, run);
+    PlanFrame frame = PlanFrame.of(q, run);
+    List<WayModel> ways =
+        IntStream.range(0, q.ways().size()).mapToObj(i -> WayModel.of(i, frame, run)).toList();
+    CrossoverLimits limits = new CrossoverLimits(frame, ways, run);
+    List<PlannedCrossover> crossovers = new ArrayList<>();
+    for (int i = 1; i < ways.size(); i++) {
+      WayModel lower = ways.get(i - 1);
+      WayModel upper = ways.get(i);
+      crossovers.add(
+          new CrossoverChoice(frame, lower, upper, run)
+              .of(limits.lowLimits(upper), limits.highLimits(lower)));
+    }
+    List<WayShare> shares = new WayShares(frame, crossovers, run).of(ways);
+    CrossoverRules rules = new CrossoverRules(frame, ways, run);
+    rules.judge(crossovers, shares);
+    PlannedCrossover first = crossovers.get(0);
+    PlannedCrossover last = crossovers.get(crossovers.size() - 1);
+    return new CrossoverPlanResult(
+        first.frequencyHz(),
+        first.order(),
+        last.frequencyHz(),
+        last.order(),
+        crossovers,
+        shares,
+        protection(q, last, rules, run));
+  }
+
+  private static ProtectionCapacitor protection(
+      CrossoverPlanRequest q, PlannedCrossover last, CrossoverRules rules, Run run) {
+    if (q.protection() == null || last.frequencyHz() == null) {
+      return null;
+    }
+    CrossoverWay way = q.ways().get(q.ways().size() - 1);
+    ProtectionCapacitor capacitor = SeriesCapacitor.of(q.protection(), way, last, run);
+    rules.capacitor(capacitor, way);
+    return capacitor;
+  }
+
+  private static void refuseImpossible(CrossoverPlanRequest q, Run run) {
+    for (int i = 0; i < q.ways().size(); i++) {
+      CrossoverWay way = q.ways().get(i);
+      String at = "/ways/" + i;
+      refuseReversed(way.lowerLimitHz(), way.upperLimitHz(), at + "/upper_limit_hz", run);
+      if (way.fcHz() != null && way.fsHz() != null && way.fcHz() < way.fsHz()) {
+        run.refuse(CrossoverFault.BOX_LOWERS_RESONANCE)
+            .at(at + "/fc_hz")
+            .given(way.fcHz())
+            .allowed("at least fs_hz, " + way.fsHz());
+      }
+      if (q.ways().subList(0, i).stream().anyMatch(other -> other.id().equals(way.id()))) {
+        run.refuse(CoreFault.DUPLICATE).at(at + "/id").given(way.id());
+      }
+    }
+    refuseReversed(q.processorLowestHz(), q.processorHighestHz(), "/processor_highest_hz", run);
+    if (q.programme() == ProgrammeKind.PINK) {
+      refuseReversed(q.pinkFromHz(), q.pinkToHz(), "/pink_to_hz", run);
+    }
+    for (int i = 0; i < q.orders().size(); i++) {
+      int order = q.orders().get(i);
+      if (q.orders().indexOf(order) < i) {
+        run.refuse(CoreFault.DUPLICATE).at("/orders/" + i).given(order);
+      } else if (q.kind() == Kind.LINKWITZ_RILEY && order % 2 == 1) {
+        run.refuse(FilterFault.LINKWITZ_RILEY_ODD)
+            .at("/orders/" + i)
+            .given(order)
+            .allowed("2, 4, 6 or 8");
+      }
+    }
+    run.requireNoFaults();
+  }
+
+  private static void refuseReversed(Double from, Double to, String at, Run run) {
+    if (from != null && to != null && from >= to) {
+      run.refuse(CrossoverFault.BAND_LIMITS_REVERSED).at(at).given(to).allowed("more than " + from);
+    }
+  }
+}

@@ -1,0 +1,111 @@
+package org.footwell.acoustic.crossover;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import org.footwell.parts.Sensitivity;
+
+/** The driver of one way, on one side of the vehicle. */
+@Valid
+public record CrossoverWay(
+    @Schema(description = "Name of the way, used in the answer") @NotNull @Size(min = 1, max = 40)
+        String id,
+    @Schema(
+            description =
+                "What it is used as. A tweeter is kept at a multiple of its resonance; below a"
+                    + " subwoofer's crossover the ear must not find the place. Without it the last"
+                    + " way counts as a tweeter")
+        WayRole role,
+    @Schema(description = "Effective cone or dome area, cm²")
+        @NotNull
+        @DecimalMin("0.5")
+        @DecimalMax("5000")
+        Double sdCm2,
+    @Schema(description = "Resonance in free air, Hz; of a tweeter as its data sheet states it")
+        @DecimalMin("5")
+        @DecimalMax("5000")
+        Double fsHz,
+    @Schema(
+            description =
+                "Total Q at fs_hz; without it the driver's own roll-off counts as Butterworth,"
+                    + " 0.707")
+        @DecimalMin("0.1")
+        @DecimalMax("5")
+        Double qts,
+    @Schema(
+            description =
+                "Resonance in its closed box, Hz, which then counts instead of fs_hz; Q rises with"
+                    + " it. Without it the driver is as in free air")
+        @DecimalMin("5")
+        @DecimalMax("5000")
+        Double fcHz,
+    @Schema(description = "Linear displacement, one-way peak, mm")
+        @DecimalMin("0.01")
+        @DecimalMax("100")
+        Double xmaxMm,
+    @Schema(description = "Rated impedance, ohm") @NotNull @DecimalMin("0.5") @DecimalMax("32")
+        Double ratedOhm,
+    @Schema(description = "Resistance by direct current, ohm, for the peak current to expect")
+        @DecimalMin("0.3")
+        @DecimalMax("32")
+        Double reOhm,
+    @Schema(description = "Sensitivity in its band") @Valid Sensitivity sensitivity,
+    @Schema(description = "Continuous power it stands, W") @DecimalMin("0.5") @DecimalMax("5000")
+        Double continuousPowerW,
+    @Schema(description = "Lowest crossover its data sheet allows, Hz")
+        @DecimalMin("10")
+        @DecimalMax("20000")
+        Double lowerLimitHz,
+    @Schema(description = "Highest frequency its data sheet recommends, Hz")
+        @DecimalMin("20")
+        @DecimalMax("40000")
+        Double upperLimitHz,
+    @Schema(
+            description =
+                "Lowest crossover as a multiple of the resonance; without it 2 for a tweeter and 1"
+                    + " for others (common practice)")
+        @DecimalMin("0.5")
+        @DecimalMax("10")
+        Double resonanceMultiple,
+    @Schema(description = "Distance between its centre and that of the next way, mm")
+        @DecimalMin("1")
+        @DecimalMax("5000")
+        Double spacingToNextMm) {
+
+  /** What a driver is used as. */
+  public enum WayRole {
+    /** The lowest octaves only, from a place the ear must not find. */
+    @JsonProperty("subwoofer")
+    SUBWOOFER,
+    /** Bass, or bass and middle. */
+    @JsonProperty("woofer")
+    WOOFER,
+    /** The middle. */
+    @JsonProperty("midrange")
+    MIDRANGE,
+    /** The top. */
+    @JsonProperty("tweeter")
+    TWEETER,
+    /** As much as it can. */
+    @JsonProperty("full_range")
+    FULL_RANGE;
+
+    /** Whether two roles tell which lies below; full range may stand anywhere. */
+    static boolean decideOrder(WayRole one, WayRole other) {
+      return one != null
+          && other != null
+          && one != other
+          && one != FULL_RANGE
+          && other != FULL_RANGE;
+    }
+  }
+
+  /** The resonance that counts, Hz, or null when none is known. */
+  Double resonanceHz() {
+    return fcHz == null ? fsHz : fcHz;
+  }
+}

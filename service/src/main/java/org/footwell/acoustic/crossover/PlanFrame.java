@@ -1,0 +1,52 @@
+package org.footwell.acoustic.crossover;
+
+import static org.footwell.calculation.Source.DEFINITION;
+
+import java.util.List;
+import org.footwell.calculation.Formula;
+import org.footwell.calculation.Run;
+import org.footwell.acoustic.crossover.CrossoverPlanRequest.ProgrammeKind;
+import org.footwell.physics.Air;
+import org.footwell.physics.Decibels;
+import org.footwell.physics.PointSource;
+
+/**
+ * What holds for all ways.
+ *
+ * @param q the request
+ * @param orders those allowed, rising
+ * @param sineLevelDbSpl the wanted level of a sine at 1 m
+ * @param programmeLevelDbSpl average level at 1 m of a programme whose peaks are as high
+ */
+record PlanFrame(
+    CrossoverPlanRequest q,
+    List<Integer> orders,
+    double speedOfSoundMPerS,
+    double densityKgPerM3,
+    double sineLevelDbSpl,
+    double programmeLevelDbSpl,
+    ProgrammeSpectrum spectrum) {
+
+  private static final Formula.Of2 AT_ONE_METRE =
+      Formula.of("sine_level_db_spl", "L + 20·lg(r/1 m)", "dB SPL", PointSource.INVERSE_SQUARE)
+          .with("L", "r", (level, r) -> level + Decibels.ofAmplitude(r));
+
+  /** From a level of a sine to that of a programme with the same peaks, both RMS. */
+  private static final Formula.Of2 PROGRAMME_LEVEL =
+      Formula.of("programme_level_db_spl", "L + 3.01 − crest", "dB SPL", DEFINITION)
+          .with("L", "crest", (level, crest) -> level + Decibels.SINE_CREST - crest);
+
+  static PlanFrame of(CrossoverPlanRequest q, Run run) {
+    double level = run.apply(AT_ONE_METRE, q.wantedLevelDbSpl(), q.distanceM());
+    return new PlanFrame(
+        q,
+        q.orders().stream().sorted().toList(),
+        run.apply(Air.SPEED_OF_SOUND, q.temperatureC()),
+        run.apply(Air.DENSITY, q.temperatureC()),
+        level,
+        run.apply(PROGRAMME_LEVEL, level, q.crestFactorDb()),
+        q.programme() == ProgrammeKind.PINK
+            ? ProgrammeSpectrum.pink(q.pinkFromHz(), q.pinkToHz())
+            : ProgrammeSpectrum.simulated());
+  }
+}

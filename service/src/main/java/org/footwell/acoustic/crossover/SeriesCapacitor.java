@@ -1,0 +1,62 @@
+package org.footwell.acoustic.crossover;
+
+import org.footwell.calculation.Formula;
+import org.footwell.calculation.Run;
+import org.footwell.calculation.Source;
+import org.footwell.acoustic.crossover.CrossoverPlanRequest.Protection;
+import org.footwell.acoustic.crossover.CrossoverPlanResult.PlannedCrossover;
+import org.footwell.acoustic.crossover.CrossoverPlanResult.ProtectionCapacitor;
+import org.footwell.physics.AnalogFilter;
+import org.footwell.physics.Decibels;
+
+/** A capacitor in series with a way whose amplifier has no passive filter behind it. */
+final class SeriesCapacitor {
+
+  static final Source FIRST_ORDER =
+      Source.of("First-order high-pass of a capacitor and a resistor");
+
+  /** Capacitor in uF for a corner in Hz with a resistance in ohm, and the corner for one in uF. */
+  static final Formula.Of2 VALUE =
+      Formula.of("capacitor_uf", "10⁶/(2·π·f·R)", "uF", FIRST_ORDER)
+          .with("f", "R", (f, r) -> 1e6 / (2 * Math.PI * f * r));
+
+  static final Formula.Of2 CORNER =
+      Formula.of("corner_hz", "10⁶/(2·π·C·R)", "Hz", FIRST_ORDER)
+          .with("C", "R", (c, r) -> 1e6 / (2 * Math.PI * c * r));
+
+  /** What it takes at f Hz with its corner at f0 Hz, dB. */
+  static final Formula.Of2 LEVEL =
+      Formula.of("capacitor_level_db", "−10·lg(1 + (f0/f)²)", "dB", FIRST_ORDER)
+          .with("f0", "f", (f0, f) -> -Decibels.ofPower(1 + (f0 / f) * (f0 / f)));
+
+  static final Formula.Of2 PHASE =
+      Formula.of("capacitor_phase_deg", "arctan(f0/f)", "degrees", FIRST_ORDER)
+          .with("f0", "f", (f0, f) -> Math.toDegrees(Math.atan(f0 / f)));
+
+  private static final Formula.Of2 WANTED_CORNER =
+      Formula.of("wanted_corner_hz", "f/ratio", "Hz", Source.COMMON_PRACTICE)
+          .with("f", "ratio", (f, ratio) -> f / ratio);
+
+  private static final double BASS_HZ = 50;
+
+  private SeriesCapacitor() {}
+
+  static ProtectionCapacitor of(
+      Protection protection, CrossoverWay way, PlannedCrossover crossover, Run run) {
+    double f = crossover.frequencyHz();
+    double wanted =
+        run.apply(VALUE, run.apply(WANTED_CORNER, f, protection.ratio()), way.ratedOhm());
+    double value = protection.series().nearest(wanted);
+    double corner = run.apply(CORNER, value, way.ratedOhm());
+    return new ProtectionCapacitor(
+        way.id(),
+        wanted,
+        value,
+        corner,
+        f / corner,
+        run.apply(LEVEL, corner, f),
+        run.apply(PHASE, corner, f),
+        run.apply(AnalogFilter.FIRST_ORDER_DELAY, corner, f),
+        run.apply(LEVEL, corner, BASS_HZ));
+  }
+}

@@ -1,0 +1,112 @@
+package org.footwell.acoustic.crossover;
+
+import static org.footwell.calculation.Source.DEFINITION;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.footwell.calculation.Formula;
+import org.footwell.calculation.Run;
+import org.footwell.acoustic.crossover.CrossoverPlanResult.PlannedCrossover;
+import org.footwell.acoustic.crossover.CrossoverPlanResult.WayShare;
+import org.footwell.parts.Filter;
+import org.footwell.physics.AnalogFilter;
+import org.footwell.physics.Decibels;
+import org.footwell.physics.Electricity;
+import org.footwell.physics.Piston;
+
+/** What each way gets of the programme, and what its amplifier must give. */
+final class WayShares {
+
+  private static final Formula.Of1 PEAK_OF_SINE =
+      Formula.of("peak_v", "√2·U", "V", DEFINITION).with("U", u -> Math.sqrt(2) * u);
+  private static final Formula.Of2 PART =
+      Formula.of("way_power_w", "P·share", "W", DEFINITION).with("P", "share", (p, s) -> p * s);
+  private static final Formula.Of2 MARGIN =
+      Formula.of("margin_db", "10·lg(Pc/P)", "dB", DEFINITION)
+          .with("Pc", "P", (continuous, p) -> Decibels.ofPower(continuous / p));
+
+  /** Average of a programme whose peaks just clip an amplifier of a clean sine power. */
+  private static final Formula.Of2 AVERAGE =
+      Formula.of("average_power_w", "P·10^((3.01 − crest)/10)", "W", DEFINITION)
+          .with("P", "crest", (p, c) -> p * Decibels.toPower(Decibels.SINE_CREST - c));
+
+  private final PlanFrame frame;
+  private final List<PlannedCrossover> crossovers;
+  private final Run run;
+
+  WayShares(PlanFrame frame, List<PlannedCrossover> crossovers, Run run) {
+    this.frame = frame;
+    this.crossovers = crossovers;
+    this.run = run;
+  }
+
+  List<WayShare> of(List<WayModel> ways) {
+    Double total = frame.q().totalPowerW();
+    Double average = total == null ? null : run.apply(AVERAGE, total, frame.q().crestFactorDb());
+    List<WayShare> all = new ArrayList<>();
+    for (WayModel way : ways) {
+      all.add(of(way, average));
+    }
+    return all;
+  }
+
+  private WayShare of(WayModel model, Double average) {
+    CrossoverWay way = model.way();
+    Double share = share(model);
+    Double sineW = model.sinePowerW();
+    Double sineV = sineW == null ? null : run.apply(Electricity.VOLTAGE, sineW, way.ratedOhm());
+    Double peakV = sineV == null ? null : run.apply(PEAK_OF_SINE, sineV);
+    Double programme = part(model.wholeProgrammeW(), share);
+    Double amplifier = part(average, share);
+    return new WayShare(
+        way.id(),
+        run.apply(Piston.EFFECTIVE_DIAMETER, way.sdCm2()),
+        model.beamingHz(),
+        model.fullLevelFromHz(frame, run),
+        share == null ? null : Decibels.ofPower(share),
+        sineV,
+        sineW,
+        peakV,
+        peakV == null || way.reOhm() == null
+            ? null
+            : run.apply(Electricity.CURRENT, peakV, way.reOhm()),
+        programme,
+        margin(way, programme),
+        amplifier,
+        margin(way, amplifier));
+  }
+
+  private Double part(Double whole, Double share) {
+    return whole == null || share == null ? null : run.apply(PART, whole, share);
+  }
+
+  private Double margin(CrossoverWay way, Double power) {
+    return power == null || way.continuousPowerW() == null
+        ? null
+        : run.apply(MARGIN, way.continuousPowerW(), power);
+  }
+
+  /** Share of the programme behind the filters proposed, or null when one is not. */
+  private Double share(WayModel model) {
+    int i = model.index();
+    AnalogFilter highPass = i == 0 ? null : filter(crossovers.get(i - 1), true);
+    AnalogFilter lowPass = i == crossovers.size() ? null : filter(crossovers.get(i), false);
+    if ((i > 0 && highPass == null) || (i < crossovers.size() && lowPass == null)) {
+      return null;
+    }
+    run.checkDeadline();
+    return frame.spectrum().share(f -> power(highPass, f) * power(lowPass, f));
+  }
+
+  private AnalogFilter filter(PlannedCrossover crossover, boolean highPass) {
+    if (crossover.frequencyHz() == null) {
+      return null;
+    }
+    Filter filter = new Filter(frame.q().kind(), crossover.order(), crossover.frequencyHz(), null);
+    return highPass ? filter.highPass() : filter.lowPass();
+  }
+
+  private static double power(AnalogFilter filter, double f) {
+    return filter == null ? 1 : filter.squaredMagnitude(f);
+  }
+}

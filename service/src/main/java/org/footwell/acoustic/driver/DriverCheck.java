@@ -1,0 +1,170 @@
+package org.footwell.acoustic.driver;
+
+import java.util.StringJoiner;
+import org.footwell.calculation.Calculation;
+import org.footwell.calculation.Card;
+import org.footwell.calculation.Names;
+import org.footwell.calculation.Run;
+import org.footwell.acoustic.driver.DriverCheckRequest.Reconcile;
+import org.footwell.acoustic.driver.DriverCheckResult.Adjusted;
+import org.footwell.acoustic.driver.DriverCheckResult.Completed;
+import org.footwell.acoustic.driver.DriverCheckResult.Discrepancy;
+import org.footwell.acoustic.driver.DriverCheckResult.Residual;
+import org.footwell.acoustic.driver.sheet.Agreement;
+import org.footwell.acoustic.driver.sheet.DriverLaws;
+import org.footwell.acoustic.driver.sheet.Figure;
+import org.footwell.acoustic.driver.sheet.Identity;
+import org.footwell.acoustic.driver.sheet.Reconciliation;
+import org.footwell.acoustic.driver.sheet.Sheet;
+import org.footwell.acoustic.driver.sheet.Steps;
+import org.footwell.physics.Air;
+import org.footwell.physics.ThieleSmall;
+
+/** Whether the data sheet of a driver agrees with itself, and what follows from it. */
+public final class DriverCheck implements Calculation<DriverCheckRequest, DriverCheckResult> {
+
+  private static final Card<DriverCheckRequest, DriverCheckResult> CARD =
+      Card.of("driver-check", DriverCheckRequest.class, DriverCheckResult.class)
+          .title("Check of a driver's data sheet")
+          .purpose(
+              "Does the data sheet of a driver agree with itself, which figure is the odd one out,"
+                  + " and which figures follow from those given. Made to be run over a whole"
+                  + " catalogue.")
+          .example(
+              """
+              {"part_id": "demo woofer 25", "rated_ohm": 4, "re_ohm": 3.4, "fs_hz": 38,
+               "qms": 7.09, "qes": 0.56, "qts": 0.47, "vas_l": 43.2, "sd_cm2": 330,
+               "xmax_mm": 9, "bl_tm": 9.5, "mms_g": 62, "cms_mm_per_n": 0.28, "le_mh": 1.2,
+               "sensitivity": {"level_db_spl": 91, "basis": "two_point_eight_three_volt"},
+               "continuous_w": 250, "peak_w": 500, "nominal_mm": 250}
+              """)
+          .sources(
+              ThieleSmall.SMALL_DRIVER,
+              Reconciliation.LEAST_SQUARES,
+              Air.ISO_9613_1,
+              UsualRange.SOURCE)
+          .limits(
+              "The identities are those of small signals; figures measured at different levels or"
+                  + " after a different break-in differ by more than rounding.",
+              "The sensitivity that follows from the figures is that of a piston well below beaming;"
+                  + " a stated one is an average over a band and may differ by a decibel or two.",
+              "Where two figures are wrong they can hide each other.",
+              "Usual ranges are those of drivers for vehicles, generous on purpose; compression"
+                  + " drivers and horns lie outside.")
+          .findings(DriverFinding.values())
+          .build();
+
+  @Override
+  public Card<DriverCheckRequest, DriverCheckResult> card() {
+    return CARD;
+  }
+
+  @Override
+  public DriverCheckResult compute(DriverCheckRequest q, Run run) {
+    Sheet sheet = sheet(q, run);
+    Agreement agreement = Agreement.of(sheet, q.tolerance());
+    boolean isWanted = q.reconcile() == Reconcile.ALWAYS || agreement.isAnyOff();
+    Reconciliation reconciliation =
+        isWanted ? Reconciliation.of(sheet, q.tolerance()) : Reconciliation.NONE;
+    SheetRemarks remarks =
+        new SheetRemarks(sheet, agreement, reconciliation, q.tolerance(), q.nominalMm(), run);
+    remarks.remark();
+    OtherRemarks others = new OtherRemarks(q, sheet, remarks.small(), run);
+    others.ranges();
+    String unchecked = unchecked(agreement, run);
+
+    Double area = area(q, sheet, run);
+    Double diameter = area == null ? null : (Double) others.diameter(area);
+    boolean displaces = area != null && q.xmaxMm() != null;
+    boolean redundant = reconciliation.redundancy() > 0;
+    boolean bandwidth = sheet.isKnown(Figure.FS) && sheet.isKnown(Figure.QES);
+    return new DriverCheckResult(
+        q.partId(),
+        Completed.of(sheet, area),
+        sheet.paths(),
+        agreement.hasEfficiency() ? agreement.efficiency() : null,
+        agreement.hasEfficiency() ? agreement.referenceLevel() : null,
+        agreement.hasLevels() ? agreement.oneWattLevel() : null,
+        agreement.hasLevels() ? agreement.voltageLevel() : null,
+        diameter,
+        displaces ? run.apply(DriverLaws.DISPLACEMENT, area, q.xmaxMm()) : null,
+        displaces ? basis(q) : null,
+        bandwidth
+            ? run.apply(DriverLaws.EFFICIENCY_BANDWIDTH, sheet.of(Figure.FS), sheet.of(Figure.QES))
+            : null,
+        others.reRatio(),
+        others.peak(),
+        sheet.air.density(),
+        sheet.air.speed(),
+        Discrepancy.of(agreement),
+        unchecked,
+        isWanted ? reconciliation.redundancy() : null,
+        redundant ? Adjusted.of(reconciliation) : null,
+        redundant ? Residual.of(reconciliation) : null,
+        reconciliation.farthest(),
+        redundant ? reconciliation.farthestDeviations() : null,
+        remarks.odd() == null ? null : remarks.odd().figure().field,
+        remarks.odd() != null && remarks.odd().isImplied() ? remarks.odd().implied() : null,
+        remarks.suspects());
+  }
+
+  private static Sheet sheet(DriverCheckRequest q, Run run) {
+    double density = run.apply(Air.DENSITY, q.temperatureC());
+    double speed = run.apply(Air.SPEED_OF_SOUND, q.temperatureC());
+    Sheet sheet =
+        new Sheet(
+            new Sheet.AirState(density, speed),
+            new Sheet.Drive(q.ratedOhm(), q.sensitivity() == null ? null : q.sensitivity().basis()),
+            q.tolerance().printedRounding(),
+            new Steps(run));
+    sheet.give(Figure.SD, q.sdCm2());
+    sheet.give(Figure.CMS, q.cmsMmPerN());
+    sheet.give(Figure.MMS, q.mmsG());
+    sheet.give(Figure.BL, q.blTm());
+    sheet.give(Figure.RE, q.reOhm());
+    sheet.give(Figure.RMS, q.rmsKgPerS());
+    sheet.give(Figure.FS, q.fsHz());
+    sheet.give(Figure.VAS, q.vasL());
+    sheet.give(Figure.QES, q.qes());
+    sheet.give(Figure.QMS, q.qms());
+    sheet.give(Figure.QTS, q.qts());
+    sheet.give(Figure.LEVEL, q.sensitivity() == null ? null : q.sensitivity().levelDbSpl());
+    sheet.complete();
+    return sheet;
+  }
+
+  /** Cone area: known, or a rough estimate that nothing else is derived from. */
+  private static Double area(DriverCheckRequest q, Sheet sheet, Run run) {
+    boolean isCone = q.nominalMm() != null && q.nominalMm() > UsualRange.SMALL_MM;
+    if (sheet.isKnown(Figure.SD) || !isCone) {
+      return sheet.orNull(Figure.SD);
+    }
+    double area = run.apply(DriverLaws.AREA_FROM_NOMINAL, q.nominalMm());
+    run.find(DriverFinding.AREA_ESTIMATED).at("/nominal_mm").value(area);
+    return area;
+  }
+
+  private static String basis(DriverCheckRequest q) {
+    return q.xmaxBasis() == null ? "not_stated" : Names.of(q.xmaxBasis());
+  }
+
+  /** Fields that nothing could be held against; a note unless only the losses are missing. */
+  private static String unchecked(Agreement agreement, Run run) {
+    StringJoiner fields = null;
+    boolean note = false;
+    for (Identity identity : Identity.ALL) {
+      if (!agreement.isChecked(identity)) {
+        fields = fields == null ? new StringJoiner(" ") : fields;
+        fields.add(identity.figure.field);
+        note |= identity != Identity.QMS;
+      }
+    }
+    if (fields == null) {
+      return null;
+    }
+    if (note) {
+      run.find(DriverFinding.NOT_CHECKED).at("").with("what", fields.toString().replace(" ", ", "));
+    }
+    return fields.toString();
+  }
+}

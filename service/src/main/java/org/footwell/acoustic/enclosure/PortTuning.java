@@ -1,0 +1,107 @@
+package org.footwell.acoustic.enclosure;
+
+import static org.footwell.acoustic.enclosure.EnclosureFault.PORT_FILLS_BOX;
+import static org.footwell.acoustic.enclosure.EnclosureFault.TUNING_UNREACHABLE;
+
+import org.footwell.calculation.Formula;
+import org.footwell.calculation.Run;
+import org.footwell.calculation.Source;
+import org.footwell.physics.Air;
+
+/**
+ * A port and the tuning it gives a box.
+ *
+ * @param area of all ports together, m²
+ * @param length of each port itself, m
+ * @param effectiveLength with its end corrections, m
+ * @param displacementL of all ports with their walls, litre
+ */
+record PortTuning(
+    double fbHz, double area, double length, double effectiveLength, double displacementL) {
+
+  static final Source HELMHOLTZ =
+      Source.of(
+          "L. L. Beranek, Acoustics (1954): Helmholtz resonator, acoustic mass of a tube and its"
+              + " end corrections, 8·r/(3·π) flanged and 0.61·r free; H. Levine and J. Schwinger,"
+              + " Physical Review 73 (1948) 383: 0.6133·r free");
+
+  static final Formula.Of1 RADIUS =
+      Formula.of("port_radius_m", "√(A/π)", "m", Source.DEFINITION)
+          .with("A", area -> Math.sqrt(area / Math.PI));
+
+  /** What both ends add to the length, m, from the radius of one port in m. */
+  static final Formula.Of3 END_CORRECTION =
+      Formula.of("end_correction_m", "r·(k_outer + k_inner)", "m", HELMHOLTZ)
+          .with("r", "k_outer", "k_inner", (r, outer, inner) -> r * (outer + inner));
+
+  /** Tuning in Hz from c in m/s, area of all ports in m², volume in litre and moving length in m. */
+  static final Formula.Of4 TUNING =
+      Formula.of("fb_hz", "c/(2·π)·√(A/(V/1000·L))", "Hz", HELMHOLTZ)
+          .with(
+              "c",
+              "A",
+              "V",
+              "L",
+              (c, a, litre, l) -> c / (2 * Math.PI) * Math.sqrt(a / (litre / 1000 * l)));
+
+  /** Moving length in m for a tuning: the inverse of {@link #TUNING}. */
+  static final Formula.Of4 MOVING_LENGTH =
+      Formula.of("effective_length_m", "A·c²/((2·π·fb)²·V/1000)", "m", HELMHOLTZ)
+          .with(
+              "c",
+              "A",
+              "V",
+              "fb",
+              (c, a, litre, fb) -> a * c * c / (4 * Math.PI * Math.PI * fb * fb * (litre / 1000)));
+
+  static final Formula.Of2 OWN_LENGTH =
+      Formula.of("length_m", "effective length − end correction", "m", HELMHOLTZ)
+          .with("effective length", "end correction", (all, ends) -> all - ends);
+
+  static final Formula.Of2 ALL_LENGTH =
+      Formula.of("effective_length_m", "length + end correction", "m", HELMHOLTZ)
+          .with("length", "end correction", Double::sum);
+
+  /** First resonance in Hz of a pipe open at both ends. */
+  static final Formula.Of2 PIPE_RESONANCE =
+      Formula.of("port_resonance_hz", "c/(2·L)", "Hz", Source.of("Half-wave resonance of a tube"))
+          .with("c", "L", (c, length) -> c / (2 * length));
+
+  /** The port of a request, its tuning or its length found; refuses what cannot be built. */
+  static PortTuning of(VentedBoxRequest q, Run run) {
+    BoxPort port = q.port();
+    double c = Air.SPEED_OF_SOUND.at(q.temperatureC());
+    double volume = q.box().volumeL();
+    double area = port.count() * port.areaM2();
+    double radius = run.apply(RADIUS, port.areaM2());
+    double ends =
+        run.apply(
+            END_CORRECTION, radius, port.outerEnd().correction(), port.innerEnd().correction());
+    boolean tuned = q.box().fbHz() != null;
+    if (tuned && q.box().fbHz() >= TUNING.at(c, area, volume, ends)) {
+      run.refuse(TUNING_UNREACHABLE)
+          .at("/box/fb_hz")
+          .given(q.box().fbHz())
+          .with("limit", TUNING.at(c, area, volume, ends))
+          .allowed("less than " + TUNING.at(c, area, volume, ends) + " Hz with this port");
+      throw run.refused();
+    }
+    double moving =
+        tuned
+            ? run.apply(MOVING_LENGTH, c, area, volume, q.box().fbHz())
+            : run.apply(ALL_LENGTH, port.lengthMm() / 1000, ends);
+    double own = tuned ? run.apply(OWN_LENGTH, moving, ends) : port.lengthMm() / 1000;
+    double fb = tuned ? q.box().fbHz() : run.apply(TUNING, c, area, volume, moving);
+    double displacement = 1000 * port.count() * port.outerAreaM2() * own;
+    if (displacement >= volume) {
+      run.refuse(PORT_FILLS_BOX)
+          .at("/port")
+          .given(displacement)
+          .with("length", 1000 * own)
+          .with("room", displacement)
+          .allowed("less than " + volume + " litre");
+      throw run.refused();
+    }
+    return new PortTuning(fb, area, own, moving, displacement);
+  }
+}

@@ -1,0 +1,164 @@
+package org.footwell.acoustic.enclosure;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
+import jakarta.validation.constraints.NotNull;
+import org.footwell.acoustic.enclosure.VentedBoxResult.Alignment;
+import org.footwell.acoustic.enclosure.lowend.PlayedBox;
+import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.Filter;
+import org.footwell.acoustic.enclosure.radiator.BoxDriver;
+import org.footwell.acoustic.enclosure.radiator.CabinResponse;
+
+/**
+ * A driver in a vented box, and what drives it. With a volume exactly one of the tuning of the box and
+ * the length of the port; without one the box is found.
+ */
+@Valid
+public record VentedBoxRequest(
+    @Schema(description = "The driver") @NotNull @Valid BoxDriver driver,
+    @Schema(description = "The box") @NotNull @Valid VentedVolume box,
+    @Schema(description = "The port or ports") @NotNull @Valid BoxPort port,
+    @Schema(description = "RMS voltage of the source, V. Exactly one of voltage_v and power_w")
+        @DecimalMin("0.001")
+        @DecimalMax("500")
+        Double voltageV,
+    @Schema(
+            description =
+                "The same as power into the rated impedance, W, at every frequency. Exactly one of"
+                    + " voltage_v and power_w")
+        @DecimalMin("0.000001")
+        @DecimalMax("20000")
+        Double powerW,
+    @Schema(
+            description =
+                "Resistance between source and driver, ohm: cable, crossover coil; it is in every"
+                    + " Q here")
+        @DecimalMin("0")
+        @DecimalMax("100")
+        Double sourceOhm,
+    @Schema(description = "Temperature of the air, degrees Celsius")
+        @DecimalMin("-40")
+        @DecimalMax("85")
+        Double temperatureC,
+    @Schema(
+            description =
+                "Order of the Butterworth high-pass to propose against too much displacement")
+        @Min(1)
+        @Max(8)
+        Integer subsonicOrder,
+    @Schema(
+            description =
+                "High-pass of the channel: drive, displacement and level are behind it, f3, f10 and"
+                    + " peak are not")
+        @Valid
+        Filter highPass,
+    @Schema(description = "Low-pass of the channel, likewise") @Valid Filter lowPass,
+    @Schema(description = "The vehicle around it, when the level at the seat is wanted") @Valid
+        CabinResponse cabin,
+    @Schema(
+            description =
+                "Range and points; without it twelfth octaves from 10 to 200 Hz. Largest"
+                    + " displacement and air speed are looked for in the range")
+        @Valid
+        CurveFrequencies frequencies)
+    implements PlayedBox {
+
+  public VentedBoxRequest {
+    sourceOhm = sourceOhm == null ? Double.valueOf(0) : sourceOhm;
+    temperatureC = temperatureC == null ? Double.valueOf(20) : temperatureC;
+    subsonicOrder = subsonicOrder == null ? Integer.valueOf(4) : subsonicOrder;
+    frequencies = frequencies == null ? PlayedBox.bass() : frequencies;
+  }
+
+  /** The same with a box that was found for it. */
+  VentedBoxRequest in(Alignment found) {
+    VentedVolume sized =
+        new VentedVolume(
+            found.volumeL(),
+            found.fbHz(),
+            box.ql,
+            box.qa,
+            box.qp,
+            box.driverDisplacementL,
+            box.bracingL,
+            box.spaceL,
+            box.longestInsideMm);
+    return new VentedBoxRequest(
+        driver,
+        sized,
+        port,
+        voltageV,
+        powerW,
+        sourceOhm,
+        temperatureC,
+        subsonicOrder,
+        highPass,
+        lowPass,
+        cabin,
+        frequencies);
+  }
+
+  /** The box without its port. */
+  @Valid
+  public record VentedVolume(
+      @Schema(
+              description =
+                  "Net volume of air, litre, all displacement taken off, that of the port included;"
+                      + " without it volume and tuning are found for a maximally flat response or the"
+                      + " nearest one that driver and ql allow")
+          @DecimalMin("0.05")
+          @DecimalMax("10000")
+          Double volumeL,
+      @Schema(
+              description =
+                  "Tuning wanted, Hz. With a volume exactly one of box.fb_hz and port.length_mm, without"
+                      + " one neither")
+          @DecimalMin("2")
+          @DecimalMax("1000")
+          Double fbHz,
+      @Schema(description = "Q of the leaks at the tuning") @DecimalMin("1") @DecimalMax("100000")
+          Double ql,
+      @Schema(
+              description =
+                  "Q of the absorption in the box at the tuning; without it there is none")
+          @DecimalMin("2")
+          @DecimalMax("100000")
+          Double qa,
+      @Schema(description = "Q of the losses in the port at the tuning; without it there are none")
+          @DecimalMin("2")
+          @DecimalMax("100000")
+          Double qp,
+      @Schema(description = "Volume of the driver's magnet and basket in the box, litre")
+          @DecimalMin("0")
+          @DecimalMax("100")
+          Double driverDisplacementL,
+      @Schema(description = "Volume of bracing and anything else in the box, litre")
+          @DecimalMin("0")
+          @DecimalMax("1000")
+          Double bracingL,
+      @Schema(
+              description =
+                  "Largest inside volume there is room for, litre, all displacement in it")
+          @DecimalMin("0.1")
+          @DecimalMax("20000")
+          Double spaceL,
+      @Schema(
+              description =
+                  "Longest inside dimension, mm; without it the box is taken as a cube, the most"
+                      + " favourable for the limit of the model")
+          @DecimalMin("20")
+          @DecimalMax("5000")
+          Double longestInsideMm) {
+
+    public VentedVolume {
+      ql = ql == null ? Double.valueOf(7) : ql;
+      driverDisplacementL = driverDisplacementL == null ? Double.valueOf(0) : driverDisplacementL;
+      bracingL = bracingL == null ? Double.valueOf(0) : bracingL;
+    }
+  }
+}

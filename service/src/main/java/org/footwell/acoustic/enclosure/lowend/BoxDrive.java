@@ -1,0 +1,73 @@
+package org.footwell.acoustic.enclosure.lowend;
+
+import java.util.HashMap;
+import java.util.Map;
+import org.footwell.calculation.Run;
+import org.footwell.parts.Filter;
+import org.footwell.parts.Rising;
+import org.footwell.physics.Air;
+import org.footwell.physics.Electricity;
+import org.footwell.physics.ThieleSmall;
+import org.footwell.acoustic.enclosure.radiator.CabinResponse;
+import org.footwell.acoustic.enclosure.radiator.CabinResponse.TransferPoint;
+import org.footwell.acoustic.enclosure.radiator.DriverMechanics;
+
+/**
+ * What drives a driver, and its level far above all resonances.
+ *
+ * @param voltage RMS, V
+ * @param power into the rated impedance, W
+ * @param oneVoltLevel reference level for 1 V, dB SPL
+ * @param referenceLevel the same for the stated drive
+ */
+public record BoxDrive(double voltage, double power, double oneVoltLevel, double referenceLevel) {
+
+  /** Refuses what is undecided about drive and cabin. */
+  public static void check(PlayedBox q, Run run) {
+    Map<String, Double> drives = new HashMap<>();
+    drives.put("power_w", q.powerW());
+    drives.put("voltage_v", q.voltageV());
+    run.exactlyOneOf("", drives);
+    Filter.require(q.highPass(), "/high_pass", run);
+    Filter.require(q.lowPass(), "/low_pass", run);
+    CabinResponse cabin = q.cabin();
+    if (cabin != null) {
+      Map<String, Object> ways = new HashMap<>();
+      ways.put("length_m", cabin.lengthM());
+      ways.put("transfer", cabin.transfer());
+      run.exactlyOneOf("/cabin", ways);
+    }
+    if (cabin != null && cabin.transfer() != null) {
+      Rising.require(
+          "/cabin/transfer",
+          "/frequency_hz",
+          cabin.transfer().stream().map(TransferPoint::frequencyHz).toList(),
+          run);
+    }
+  }
+
+  /** The drive of a request. */
+  public static BoxDrive of(PlayedBox q, Run run) {
+    double rated = q.driver().ratedOhm();
+    double voltage =
+        q.voltageV() == null ? run.apply(Electricity.VOLTAGE, q.powerW(), rated) : q.voltageV();
+    double power =
+        q.powerW() == null ? run.apply(Electricity.POWER, q.voltageV(), rated) : q.powerW();
+    double c = run.apply(Air.SPEED_OF_SOUND, q.temperatureC());
+    double rho = run.apply(Air.DENSITY, q.temperatureC());
+    double efficiency =
+        run.apply(
+            ThieleSmall.REFERENCE_EFFICIENCY,
+            c,
+            q.driver().fsHz(),
+            q.driver().vasL(),
+            q.driver().qes());
+    double oneWatt = run.apply(ThieleSmall.EFFICIENCY_LEVEL, efficiency, rho, c);
+    double re = q.driver().reOhm();
+    return new BoxDrive(
+        voltage,
+        power,
+        DriverMechanics.REFERENCE_LEVEL.at(oneWatt, 1, re, q.sourceOhm()),
+        run.apply(DriverMechanics.REFERENCE_LEVEL, oneWatt, voltage, re, q.sourceOhm()));
+  }
+}

@@ -1,0 +1,150 @@
+package org.footwell.acoustic.enclosure.lowend;
+
+import static org.footwell.acoustic.enclosure.lowend.BoxFinding.SUBSONIC_FILTER_NOT_ENOUGH;
+import static org.footwell.acoustic.enclosure.lowend.BoxFinding.UNLOADED_BELOW_TUNING;
+import static org.footwell.acoustic.enclosure.lowend.BoxFinding.XMAX_NOT_GIVEN;
+
+import java.util.OptionalDouble;
+import org.footwell.calculation.Formula;
+import org.footwell.calculation.Run;
+import org.footwell.calculation.Source;
+import org.footwell.parts.Filter;
+import org.footwell.physics.FilterPrototype;
+import org.footwell.acoustic.enclosure.radiator.Survey;
+import org.footwell.acoustic.enclosure.radiator.Survey.Quantity;
+import org.footwell.acoustic.enclosure.radiator.Survey.Summit;
+
+/** How far the cone goes over the range, and what keeps it within xmax. */
+public final class Excursion {
+
+  /**
+   * Corner in Hz of a Butterworth high-pass that takes a displacement down to xmax at one frequency:
+   * x²/(1 + (corner/f)^(2n)) = xmax² solved for the corner.
+   */
+  static final Formula.Of4 SUBSONIC_CORNER =
+      Formula.of("subsonic_hz", "f·((x/xmax)² − 1)^(1/(2·n))", "Hz", FilterPrototype.BUTTERWORTH)
+          .with("f", "x", "xmax", "n", Excursion::corner);
+
+  /** Power in W at which a displacement just reaches xmax: it grows with the root of power. */
+  static final Formula.Of3 DISPLACEMENT_POWER =
+      Formula.of("displacement_power_w", "P·(xmax/x)²", "W", Source.DEFINITION)
+          .with("P", "xmax", "x", (p, xmax, x) -> p * (xmax / x) * (xmax / x));
+
+  private final PlayedBox q;
+  private final Survey survey;
+  private final BoxDrive drive;
+  private final Double tuning;
+  private final BoxFinding tooFar;
+  private final Quantity displacement;
+
+  /**
+   * Looks at a range.
+   *
+   * @param tuning of a vented box, Hz, or null
+   * @param tooFar what is found where nothing but the air behind should hold the cone
+   */
+  public Excursion(PlayedBox q, Survey survey, BoxDrive drive, Double tuning, BoxFinding tooFar) {
+    this.q = q;
+    this.survey = survey;
+    this.drive = drive;
+    this.tuning = tuning;
+    this.tooFar = tooFar;
+    displacement = (f, state) -> state.displacementMm() * drive.voltage();
+  }
+
+  /**
+   * The limits.
+   *
+   * @param bassEndHz a high-pass above it would cost more than it protects
+   */
+  public BoxLimits limits(double bassEndHz, double modelLimitHz, Run run) {
+    Summit largest = survey.highest(displacement);
+    Double xmax = q.driver().xmaxMm();
+    if (xmax == null) {
+      run.find(XMAX_NOT_GIVEN).at("/driver/xmax_mm").value(largest.value());
+      return new BoxLimits(
+          drive.voltage(),
+          drive.power(),
+          largest.value(),
+          largest.frequencyHz(),
+          null,
+          null,
+          null,
+          null,
+          null,
+          modelLimitHz);
+    }
+    double power = run.apply(DISPLACEMENT_POWER, drive.power(), xmax, largest.value());
+    Double upwards = upwardsOfTuning(xmax, run);
+    boolean kept = largest.value() <= xmax;
+    return new BoxLimits(
+        drive.voltage(),
+        drive.power(),
+        largest.value(),
+        largest.frequencyHz(),
+        kept,
+        kept ? null : exceeded(largest, xmax, run),
+        power,
+        upwards,
+        kept ? null : subsonic(xmax, bassEndHz, upwards == null ? power : upwards, run),
+        modelLimitHz);
+  }
+
+  private Double upwardsOfTuning(double xmax, Run run) {
+    if (tuning == null || tuning >= q.frequencies().toHz()) {
+      return null;
+    }
+    Summit above = survey.highest(displacement, Math.max(tuning, q.frequencies().fromHz()));
+    return run.apply(DISPLACEMENT_POWER, drive.power(), xmax, above.value());
+  }
+
+  /** The frequency below which xmax is exceeded; findings say so on both sides of a tuning. */
+  private double exceeded(Summit largest, double xmax, Run run) {
+    double to = q.frequencies().toHz();
+    double last = survey.lastReaching(displacement, xmax, to).orElse(largest.frequencyHz());
+    OptionalDouble unloaded =
+        tuning == null
+            ? OptionalDouble.empty()
+            : survey.lastReaching(displacement, xmax, Math.min(tuning, to));
+    if (unloaded.isPresent()) {
+      run.find(UNLOADED_BELOW_TUNING)
+          .at("/driver/xmax_mm")
+          .value(largest.value())
+          .limit(xmax)
+          .with("frequency", unloaded.getAsDouble())
+          .with("tuning", tuning);
+    }
+    if (unloaded.isEmpty() || last > unloaded.getAsDouble()) {
+      Summit here = tuning == null ? largest : survey.highest(displacement, Math.min(tuning, to));
+      run.find(tooFar)
+          .at("/driver/xmax_mm")
+          .value(here.value())
+          .limit(xmax)
+          .with("at", here.frequencyHz())
+          .with("frequency", last);
+    }
+    return last;
+  }
+
+  private Filter subsonic(double xmax, double bassEndHz, double allowedPower, Run run) {
+    int order = q.subsonicOrder();
+    Summit worst = survey.highest((f, state) -> corner(f, displacement.of(f, state), xmax, order));
+    if (worst.value() > bassEndHz) {
+      run.find(SUBSONIC_FILTER_NOT_ENOUGH)
+          .at("/subsonic_order")
+          .value(worst.value())
+          .limit(bassEndHz)
+          .with("order", order)
+          .with("power", allowedPower);
+      return null;
+    }
+    double x = Math.sqrt(1 + Math.pow(worst.value() / worst.frequencyHz(), 2 * order)) * xmax;
+    double corner = run.apply(SUBSONIC_CORNER, worst.frequencyHz(), x, xmax, (double) order);
+    return new Filter(Filter.Kind.BUTTERWORTH, order, corner, null);
+  }
+
+  private static double corner(double f, double x, double xmax, double n) {
+    double over = (x / xmax) * (x / xmax) - 1;
+    return over <= 0 ? 0 : f * Math.pow(over, 1 / (2 * n));
+  }
+}

@@ -1,0 +1,76 @@
+package org.footwell.acoustic.exposure;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.util.List;
+
+/** What was or will be heard in one day. */
+@Valid
+public record SoundExposureRequest(
+    @Schema(description = "Periods of the day with one level each, in order; silence is left out")
+        @NotNull
+        @Size(min = 1, max = 96)
+        @Valid
+        List<@NotNull @Valid Period> periods,
+    @Schema(description = "Bands of the spectra that periods name, to weight their levels")
+        @Size(min = 1, max = 400)
+        @Valid
+        List<@NotNull @Valid Band> bands) {
+
+  /** A time at one level. Exactly one of {@code levelDba} and {@code spectrum}. */
+  @Valid
+  public record Period(
+      @Schema(description = "How long, h") @NotNull @DecimalMin("0.0001") @DecimalMax("24")
+          Double durationH,
+      @Schema(
+              description =
+                  "A-weighted equivalent level at the ear, dBA. Exactly one of level_dba and"
+                      + " spectrum")
+          @DecimalMin("0")
+          @DecimalMax("170")
+          Double levelDba,
+      @Schema(
+              description =
+                  "Name of the spectrum heard, among bands. Exactly one of level_dba and spectrum")
+          @Size(min = 1, max = 60)
+          String spectrum,
+      @Schema(
+              description =
+                  "Unweighted level the spectrum is raised or lowered to, dB SPL; absent: the"
+                      + " bands' own levels. Only with spectrum")
+          @DecimalMin("0")
+          @DecimalMax("180")
+          Double levelDbSpl,
+      @Schema(description = "C-weighted level, dBC, when it was measured beside level_dba")
+          @DecimalMin("0")
+          @DecimalMax("180")
+          Double levelDbc,
+      @Schema(description = "C-weighted instantaneous peak, dBC, when it is known")
+          @DecimalMin("0")
+          @DecimalMax("200")
+          Double peakLevelDbc) {}
+
+  /** One band of a spectrum. */
+  @Valid
+  public record Band(
+      @Schema(description = "Name of the spectrum the band belongs to")
+          @NotNull
+          @Size(min = 1, max = 60)
+          String spectrum,
+      @Schema(
+              description =
+                  "Mid-band frequency, Hz; a nominal one of a third octave stands for the exact one")
+          @NotNull
+          @DecimalMin("5")
+          @DecimalMax("40000")
+          Double frequencyHz,
+      @Schema(description = "Unweighted level of the band, dB SPL")
+          @NotNull
+          @DecimalMin("-50")
+          @DecimalMax("180")
+          Double levelDbSpl) {}
+}

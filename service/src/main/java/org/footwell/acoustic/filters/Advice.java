@@ -1,0 +1,130 @@
+package org.footwell.acoustic.filters;
+
+import static org.footwell.acoustic.filters.FiltersFinding.DELAY_SUMS_BETTER;
+import static org.footwell.acoustic.filters.FiltersFinding.POLARITY_SUMS_BETTER;
+
+import java.util.List;
+import org.footwell.calculation.Run;
+import org.footwell.acoustic.filters.CrossoverFiltersResult.Handover;
+import org.footwell.acoustic.filters.SummedWays.Change;
+
+/**
+ * One piece of advice on a handover at most: the delay where it is worth one, else the polarity. It
+ * changes all ways on one side of the crossing together, so that no other handover is touched, and
+ * is given only if it makes the sum of all ways flatter.
+ */
+final class Advice {
+
+  /** Less is no reason to change a polarity, dB; common practice. */
+  private static final double POLARITY_GAIN_DB = 0.5;
+
+  /** Less is no reason to set a delay, dB; the same. */
+  private static final double DELAY_GAIN_DB = 1;
+
+  /** Less, against either polarity without delay, is no reason to change both, dB; the same. */
+  private static final double BOTH_GAIN_DB = 2;
+
+  /** Where the middle of a way is looked for that is open on a side, Hz. */
+  private static final double LOWEST_HZ = 20;
+
+  private static final double HIGHEST_HZ = 20000;
+
+  private final SummedWays sum;
+  private final Sums sums;
+  private final Run run;
+
+  Advice(SummedWays sum, Sums sums, Run run) {
+    this.sum = sum;
+    this.sums = sums;
+    this.run = run;
+  }
+
+  void on(Handover h, DesignedWay lower, DesignedWay upper) {
+    int above = above(h, lower, upper);
+    int below = (1 << sum.ways().size()) - 1 - above;
+    if (isWorthADelay(h)) {
+      boolean delayed = h.bestDelayMs() > 0;
+      Change change =
+          new Change(delayed ? above : below, h.bestPolarity(), Math.abs(h.bestDelayMs()));
+      if (flattensTheSum(change, h)) {
+        delay(h, change, delayed ? upper : lower);
+        return;
+      }
+    }
+    if (h.spreadDb() - h.invertedSpreadDb() > POLARITY_GAIN_DB) {
+      boolean fewerBelow = Integer.bitCount(below) < Integer.bitCount(above);
+      Change change = Change.inverting(fewerBelow ? below : above);
+      if (flattensTheSum(change, h)) {
+        polarity(h, change, fewerBelow ? lower : upper);
+      }
+    }
+  }
+
+  private static boolean isWorthADelay(Handover h) {
+    double overGiven = h.spreadDb() - h.bestSpreadDb();
+    double overInverted = h.invertedSpreadDb() - h.bestSpreadDb();
+    return h.bestPolarity() > 0
+        ? overGiven >= DELAY_GAIN_DB && overInverted >= POLARITY_GAIN_DB
+        : overGiven >= BOTH_GAIN_DB && overInverted >= BOTH_GAIN_DB;
+  }
+
+  /** The ways above a crossing, as bits. */
+  private int above(Handover h, DesignedWay lower, DesignedWay upper) {
+    int bits = 0;
+    for (DesignedWay way : sum.ways()) {
+      double middle =
+          Math.sqrt(Math.max(LOWEST_HZ, way.bottomHz()) * Math.min(HIGHEST_HZ, way.topHz()));
+      boolean isAbove = way.index() == upper.index() || middle > h.crossingHz();
+      bits |= isAbove && way.index() != lower.index() ? way.bit() : 0;
+    }
+    return bits;
+  }
+
+  /** Flatter around the crossing or in the whole band that is judged, and less flat in neither. */
+  private boolean flattensTheSum(Change change, Handover h) {
+    double[] around = LevelRange.grid(h.bandFromHz(), h.bandToHz(), sum.narrow());
+    double whole = sums.range(Change.NONE).spreadDb() - sums.range(change).spreadDb();
+    double near = range(Change.NONE, around).spreadDb() - range(change, around).spreadDb();
+    return Math.min(whole, near) >= -Handovers.SAME_DB && Math.max(whole, near) > Handovers.SAME_DB;
+  }
+
+  private LevelRange range(Change change, double[] grid) {
+    return LevelRange.of(f -> sum.levelDb(f, change, 0), grid, run);
+  }
+
+  private void polarity(Handover h, Change change, DesignedWay at) {
+    run.find(POLARITY_SUMS_BETTER)
+        .at(at.pointer() + "/polarity")
+        .value(h.spreadDb())
+        .limit(h.invertedSpreadDb())
+        .with("frequency", h.crossingHz())
+        .with("lower", h.lower())
+        .with("upper", h.upper())
+        .with("ways", names(change));
+  }
+
+  private void delay(Handover h, Change change, DesignedWay at) {
+    run.find(DELAY_SUMS_BETTER)
+        .at(at.pointer() + "/delay_ms")
+        .value(h.spreadDb())
+        .limit(h.bestSpreadDb())
+        .with("ways", names(change))
+        .with("delay", change.delayMs())
+        .with("inverted", change.polarity() < 0 ? " and changing the polarity with it" : "")
+        .with("frequency", h.crossingHz())
+        .with("lower", h.lower())
+        .with("upper", h.upper());
+  }
+
+  private String names(Change change) {
+    List<String> names =
+        sum.ways().stream()
+            .filter(way -> (change.ways() & way.bit()) != 0)
+            .map(DesignedWay::id)
+            .toList();
+    int last = names.size() - 1;
+    return last == 0
+        ? names.get(0)
+        : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+  }
+}

@@ -1,0 +1,164 @@
+package org.footwell.acoustic.filters;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.Filter;
+import org.footwell.signal.CoefficientFormat;
+import org.footwell.signal.SectionKind;
+
+/** Filters of all ways of a loudspeaker system, to be made as digital sections. */
+@Valid
+public record CrossoverFiltersRequest(
+    @Schema(description = "Sample rate, Hz; every frequency must be below half of it")
+        @NotNull
+        @DecimalMin("8000")
+        @DecimalMax("768000")
+        Double rateHz,
+    @Schema(description = "The ways: outputs whose sound adds up") @NotNull @Size(min = 1, max = 8)
+        List<@NotNull @Valid Way> ways,
+    @Schema(description = "Equaliser and all-pass sections of the ways") @Size(max = 128)
+        List<@NotNull @Valid Section> sections,
+    @Schema(description = "How the device holds coefficients; without it nothing is rounded") @Valid
+        CoefficientFormat coefficientFormat,
+    @Schema(
+            description =
+                "Where the sum is heard; without it the signals are added as they are, as from one"
+                    + " place")
+        @Valid
+        Listening listening,
+    @Schema(
+            description =
+                "Start of the band that should be flat, Hz; without it an octave above the lowest"
+                    + " corner of the high-passes or, if a way has none, the start of the range")
+        @DecimalMin("1")
+        @DecimalMax("100000")
+        Double flatFromHz,
+    @Schema(
+            description =
+                "End of the band that should be flat, Hz; without it an octave below the highest"
+                    + " corner of the low-passes or, if a way has none, the end of the range")
+        @DecimalMin("1")
+        @DecimalMax("100000")
+        Double flatToHz,
+    @Schema(
+            description =
+                "Range and points; without it twelfth octaves from 20 Hz to 20 kHz or 0.45 times"
+                    + " the sample rate, whichever is lower")
+        @Valid
+        CurveFrequencies frequencies) {
+
+  private static final double HIGHEST_HZ = 20000;
+
+  public CrossoverFiltersRequest {
+    sections = sections == null ? List.of() : sections;
+    coefficientFormat =
+        coefficientFormat == null ? CoefficientFormat.asCalculated() : coefficientFormat;
+    frequencies = frequencies == null ? standard(rateHz) : frequencies;
+  }
+
+  private static CurveFrequencies standard(Double rateHz) {
+    double to = rateHz == null ? HIGHEST_HZ : Math.min(HIGHEST_HZ, 0.45 * rateHz);
+    return new CurveFrequencies(null, null, to, null);
+  }
+
+  /** One output. */
+  @Valid
+  public record Way(
+      @Schema(description = "Name of the way, each once") @NotNull @Size(min = 1, max = 40)
+          String id,
+      @Schema(description = "High-pass; with low_pass a band-pass, each side of its own order")
+          @Valid
+          Filter highPass,
+      @Schema(description = "Low-pass") @Valid Filter lowPass,
+      @Schema(description = "Gain, dB") @DecimalMin("-60") @DecimalMax("30") Double gainDb,
+      @Schema(description = "Delay, ms; need not be a whole number of samples")
+          @DecimalMin("0")
+          @DecimalMax("200")
+          Double delayMs,
+      @Schema(description = "1 as it is, -1 inverted; 0 is refused") @Min(-1) @Max(1)
+          Integer polarity,
+      @Schema(
+              description =
+                  "Height of its acoustic centre above the reference height, m; needs listening")
+          @DecimalMin("-5")
+          @DecimalMax("5")
+          Double heightM,
+      @Schema(
+              description =
+                  "How far its acoustic centre is behind the plane that the listening distance is"
+                      + " counted from, m; needs listening")
+          @DecimalMin("-5")
+          @DecimalMax("5")
+          Double behindM) {
+
+    public Way {
+      gainDb = gainDb == null ? Double.valueOf(0) : gainDb;
+      delayMs = delayMs == null ? Double.valueOf(0) : delayMs;
+      polarity = polarity == null ? Integer.valueOf(1) : polarity;
+      heightM = heightM == null ? Double.valueOf(0) : heightM;
+      behindM = behindM == null ? Double.valueOf(0) : behindM;
+    }
+  }
+
+  /** One section of an equaliser. */
+  @Valid
+  public record Section(
+      @Schema(description = "Name of the way it belongs to") @NotNull @Size(min = 1, max = 40)
+          String way,
+      @Schema(description = "Kind of section") @NotNull SectionKind kind,
+      @Schema(
+              description =
+                  "Centre of a peak, notch or all-pass; for a shelf where half its gain in dB is"
+                      + " reached, Hz")
+          @NotNull
+          @DecimalMin("1")
+          @DecimalMax("100000")
+          Double frequencyHz,
+      @Schema(
+              description =
+                  "Quality factor. Peak: frequency over the bandwidth between the points of half"
+                      + " its gain in dB. Notch: over that between the -3.01 dB points. Shelf of"
+                      + " the second order: of its poles, 0.7071 is the steepest without overshoot."
+                      + " All-pass of the second order: of its poles. None for first orders")
+          @DecimalMin("0.1")
+          @DecimalMax("100")
+          Double q,
+      @Schema(description = "Gain of a peak or shelf, dB; none for others")
+          @DecimalMin("-30")
+          @DecimalMax("30")
+          Double gainDb) {}
+
+  /** A listener in front. */
+  @Valid
+  public record Listening(
+      @Schema(
+              description =
+                  "Distance of the listener at the reference height from the plane of the"
+                      + " acoustic centres, m")
+          @NotNull
+          @DecimalMin("0.1")
+          @DecimalMax("50")
+          Double distanceM,
+      @Schema(
+              description =
+                  "Further heights at that distance, above the reference height, m, at which the"
+                      + " sum is wanted")
+          @Size(max = 19)
+          List<@NotNull @DecimalMin("-20") @DecimalMax("20") Double> heightsM,
+      @Schema(description = "Temperature of the air, °C") @DecimalMin("-40") @DecimalMax("85")
+          Double temperatureC) {
+
+    public Listening {
+      heightsM = heightsM == null ? List.of() : heightsM;
+      temperatureC = temperatureC == null ? Double.valueOf(20) : temperatureC;
+    }
+  }
+}

@@ -1,0 +1,181 @@
+package org.footwell.acoustic.level;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.footwell.parts.Sensitivity;
+import org.footwell.physics.Decibels;
+
+/** What the level at a seat depends on. Exactly one of {@code powerW} and {@code voltageV}. */
+@Valid
+public record SoundLevelRequest(
+    @Schema(description = "Sensitivity of one driver") @NotNull @Valid Sensitivity sensitivity,
+    @Schema(description = "Rated impedance of one driver, ohm")
+        @NotNull
+        @DecimalMin("0.5")
+        @DecimalMax("600")
+        Double ratedOhm,
+    @Schema(
+            description =
+                "Average electrical power of the programme, W: of each driver or shared, as drive"
+                    + " says. Exactly one of power_w and voltage_v")
+        @DecimalMin("0.000001")
+        @DecimalMax("20000")
+        Double powerW,
+    @Schema(
+            description =
+                "RMS voltage at the terminals of each driver, V. Exactly one of power_w and"
+                    + " voltage_v")
+        @DecimalMin("0.001")
+        @DecimalMax("500")
+        Double voltageV,
+    @Schema(description = "Distance from the drivers to the ear, m")
+        @DecimalMin("0.05")
+        @DecimalMax("100")
+        Double distanceM,
+    @Schema(description = "Number of drivers playing the same signal") @Min(1) @Max(32)
+        Integer driverCount,
+    @Schema(description = "With several drivers and power_w: whether they share it or each gets it")
+        Drive drive,
+    @Schema(description = "With several drivers: whether they add in phase") Addition addition,
+    @Schema(description = "When the seat is inside a cabin; otherwise half space") @Valid
+        Cabin cabin,
+    @Schema(description = "Thermal compression, when it is known") @Valid Compression compression,
+    @Schema(description = "Peak over RMS of the programme, dB; a sine has 3.01")
+        @DecimalMin("0")
+        @DecimalMax("40")
+        Double crestFactorDb,
+    @Schema(description = "Level wanted at the seat, dB SPL") @DecimalMin("20") @DecimalMax("180")
+        Double targetLevelDbSpl,
+    @Schema(description = "Road noise at the seat, dBA") @DecimalMin("0") @DecimalMax("130")
+        Double roadNoiseDba,
+    @Schema(
+            description =
+                "Spectrum of the programme at the seat, to A-weight the level; only the"
+                    + " differences between its levels count")
+        @Size(min = 1, max = 64)
+        @Valid
+        List<@NotNull @Valid Band> spectrum,
+    @Schema(
+            description =
+                "A-weighted minus unweighted level of the programme, dB, when it is known instead"
+                    + " of a spectrum")
+        @DecimalMin("-80")
+        @DecimalMax("5")
+        Double aWeightingDb,
+    @Schema(description = "Continuous power one driver bears, W, to hold its average power against")
+        @DecimalMin("0.01")
+        @DecimalMax("20000")
+        Double continuousPowerW,
+    @Schema(description = "Cone of one driver, to hold its movement against its limit") @Valid
+        Cone cone) {
+
+  public SoundLevelRequest {
+    distanceM = distanceM == null ? Double.valueOf(1) : distanceM;
+    driverCount = driverCount == null ? Integer.valueOf(1) : driverCount;
+    crestFactorDb = crestFactorDb == null ? Double.valueOf(Decibels.SINE_CREST) : crestFactorDb;
+  }
+
+  /** How several drivers get their power. */
+  public enum Drive {
+    /** The power is the total of all drivers. */
+    @JsonProperty("shared")
+    SHARED,
+    /** Every driver gets the power. */
+    @JsonProperty("each")
+    EACH
+  }
+
+  /** How the sound of several drivers adds. */
+  public enum Addition {
+    /** In phase: 6 dB for two equal drivers. */
+    @JsonProperty("coherent")
+    COHERENT,
+    /** Unrelated phases: 3 dB for two equal drivers. */
+    @JsonProperty("incoherent")
+    INCOHERENT
+  }
+
+  /** The inside of a vehicle. */
+  @Valid
+  public record Cabin(
+      @Schema(description = "Longest inside dimension, m")
+          @NotNull
+          @DecimalMin("0.5")
+          @DecimalMax("20")
+          Double lengthM,
+      @Schema(description = "Distance beyond which the level no longer falls, m")
+          @DecimalMin("0.1")
+          @DecimalMax("3")
+          Double criticalDistanceM,
+      @Schema(
+              description =
+                  "Frequency the level is for, Hz; when given, the rise below c/(2·length) is"
+                      + " included")
+          @DecimalMin("5")
+          @DecimalMax("20000")
+          Double frequencyHz,
+      @Schema(
+              description =
+                  "Largest low-frequency gain of this cabin, dB; leaks and doors limit it")
+          @DecimalMin("0")
+          @DecimalMax("40")
+          Double gainCapDb) {
+
+    public Cabin {
+      criticalDistanceM = criticalDistanceM == null ? Double.valueOf(0.4) : criticalDistanceM;
+      gainCapDb = gainCapDb == null ? Double.valueOf(12) : gainCapDb;
+    }
+  }
+
+  /** How much level a hot voice coil loses. */
+  @Valid
+  public record Compression(
+      @Schema(description = "Level lost at the stated power, dB")
+          @NotNull
+          @DecimalMin("0")
+          @DecimalMax("12")
+          Double compressionDb,
+      @Schema(description = "Average power per driver at which it was found, W")
+          @NotNull
+          @DecimalMin("0.01")
+          @DecimalMax("20000")
+          Double atPowerW) {}
+
+  /** How far the cone can go, and for which frequency that matters. */
+  @Valid
+  public record Cone(
+      @Schema(description = "Effective cone area, cm²")
+          @NotNull
+          @DecimalMin("0.1")
+          @DecimalMax("10000")
+          Double sdCm2,
+      @Schema(description = "Largest one-way peak displacement, mm")
+          @NotNull
+          @DecimalMin("0.01")
+          @DecimalMax("200")
+          Double xmaxMm,
+      @Schema(description = "Lowest frequency to be played at full level, Hz")
+          @NotNull
+          @DecimalMin("5")
+          @DecimalMax("20000")
+          Double frequencyHz) {}
+
+  /** One band of a spectrum. */
+  @Valid
+  public record Band(
+      @Schema(description = "Mid-band frequency, Hz") @NotNull @DecimalMin("5") @DecimalMax("40000")
+          Double frequencyHz,
+      @Schema(description = "Unweighted level of the band, dB")
+          @NotNull
+          @DecimalMin("-200")
+          @DecimalMax("200")
+          Double levelDb) {}
+}

@@ -1,0 +1,143 @@
+package org.footwell.acoustic.seats;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.footwell.parts.Position;
+
+/**
+ * Sources, seats and what is wanted there. Either every source and seat has a position, or there is
+ * a distance for every source and seat.
+ */
+@Valid
+public record SeatLevelsRequest(
+    @Schema(description = "Sources that play the same signal, each through its own channel")
+        @NotNull
+        @Size(min = 1, max = 16)
+        @Valid
+        List<@NotNull @Valid SoundSource> sources,
+    @Schema(description = "Who listens; the first is the reference unless reference_seat says")
+        @NotNull
+        @Size(min = 1, max = 8)
+        @Valid
+        List<@NotNull @Valid Seat> seats,
+    @Schema(description = "Distances, one for every source and seat; instead of positions")
+        @Size(min = 1, max = 128)
+        @Valid
+        List<@NotNull @Valid SeatDistance> distances,
+    @Schema(description = "When the seats are inside a cabin; otherwise half space") @Valid
+        CabinModel cabin,
+    @Schema(description = "Air temperature, °C") @DecimalMin("-40") @DecimalMax("80")
+        Double temperatureC,
+    @Schema(description = "Lowest third octave, Hz") @DecimalMin("10") @DecimalMax("20000")
+        Double fromHz,
+    @Schema(description = "Highest third octave, Hz") @DecimalMin("10") @DecimalMax("20000")
+        Double toHz,
+    @Schema(
+            description =
+                "Above this frequency phases in a cabin cannot be predicted, and powers are added"
+                    + " instead of pressures, Hz")
+        @DecimalMin("10")
+        @DecimalMax("20000")
+        Double incoherentAboveHz,
+    @Schema(
+            description =
+                "Target curve: third-octave levels, straight between the points over the logarithm"
+                    + " of frequency; no target outside them. At most one of target and tilt")
+        @Size(min = 2, max = 100)
+        @Valid
+        List<@NotNull @Valid TargetPoint> target,
+    @Schema(description = "A straight target. At most one of target and tilt") @Valid Tilt tilt,
+    @Schema(description = "Seat that the largest level in the target's shape is set for")
+        @Size(min = 1, max = 60)
+        String referenceSeat,
+    @Schema(description = "Peak over RMS of the programme in the target's shape, dB")
+        @DecimalMin("3")
+        @DecimalMax("40")
+        Double crestFactorDb) {
+
+  public SeatLevelsRequest {
+    temperatureC = temperatureC == null ? Double.valueOf(20) : temperatureC;
+    fromHz = fromHz == null ? Double.valueOf(20) : fromHz;
+    toHz = toHz == null ? Double.valueOf(20_000) : toHz;
+    incoherentAboveHz = incoherentAboveHz == null ? Double.valueOf(300) : incoherentAboveHz;
+    crestFactorDb = crestFactorDb == null ? Double.valueOf(12) : crestFactorDb;
+  }
+
+  /** One listener. */
+  @Valid
+  public record Seat(
+      @Schema(description = "Name, unlike any other seat's") @NotNull @Size(min = 1, max = 60)
+          String name,
+      @Schema(description = "Midpoint between the listener's ears, in vehicle axes (ISO 8855)")
+          @Valid
+          Position position) {}
+
+  /** One measured distance. */
+  @Valid
+  public record SeatDistance(
+      @Schema(description = "Name of the source") @NotNull @Size(min = 1, max = 60) String source,
+      @Schema(description = "Name of the seat") @NotNull @Size(min = 1, max = 60) String seat,
+      @Schema(description = "From the source to the midpoint between the ears, m")
+          @NotNull
+          @DecimalMin("0.05")
+          @DecimalMax("50")
+          Double distanceM) {}
+
+  /** The inside of a vehicle by two rules. */
+  @Valid
+  public record CabinModel(
+      @Schema(description = "Longest inside dimension, m")
+          @NotNull
+          @DecimalMin("0.5")
+          @DecimalMax("20")
+          Double lengthM,
+      @Schema(description = "Distance beyond which the level no longer falls, m")
+          @DecimalMin("0.1")
+          @DecimalMax("3")
+          Double criticalDistanceM,
+      @Schema(
+              description =
+                  "Largest low-frequency gain of this cabin, dB; leaks and doors limit it")
+          @DecimalMin("0")
+          @DecimalMax("40")
+          Double gainCapDb) {
+
+    public CabinModel {
+      criticalDistanceM = criticalDistanceM == null ? Double.valueOf(0.4) : criticalDistanceM;
+      gainCapDb = gainCapDb == null ? Double.valueOf(12) : gainCapDb;
+    }
+  }
+
+  /** One point of the target curve. */
+  @Valid
+  public record TargetPoint(
+      @Schema(description = "Frequency, Hz, rising from point to point")
+          @NotNull
+          @DecimalMin("5")
+          @DecimalMax("40000")
+          Double frequencyHz,
+      @Schema(description = "Level of the third octave there, dB SPL")
+          @NotNull
+          @DecimalMin("0")
+          @DecimalMax("170")
+          Double levelDbSpl) {}
+
+  /** A target that falls or rises evenly. */
+  @Valid
+  public record Tilt(
+      @Schema(description = "Level of the third octave at 1 kHz, dB SPL")
+          @NotNull
+          @DecimalMin("0")
+          @DecimalMax("160")
+          Double levelDbSpl,
+      @Schema(description = "Change per octave upward, dB: negative falls towards the treble")
+          @NotNull
+          @DecimalMin("-12")
+          @DecimalMax("12")
+          Double slopeDbPerOctave) {}
+}

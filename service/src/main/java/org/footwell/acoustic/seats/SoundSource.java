@@ -1,0 +1,88 @@
+package org.footwell.acoustic.seats;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import org.footwell.parts.Filter;
+import org.footwell.parts.Position;
+import org.footwell.parts.Sensitivity;
+
+/** One loudspeaker with its channel. Exactly one of {@code powerW} and {@code voltageV}. */
+@Valid
+public record SoundSource(
+    @Schema(description = "Name, unlike any other source's") @NotNull @Size(min = 1, max = 60)
+        String name,
+    @Schema(description = "Sensitivity on axis, in its pass band") @NotNull @Valid
+        Sensitivity sensitivity,
+    @Schema(description = "Rated impedance, ohm") @NotNull @DecimalMin("0.5") @DecimalMax("600")
+        Double ratedOhm,
+    @Schema(
+            description =
+                "Clean sine power its amplifier gives into it, W. Exactly one of power_w and"
+                    + " voltage_v")
+        @DecimalMin("0.001")
+        @DecimalMax("20000")
+        Double powerW,
+    @Schema(
+            description =
+                "Largest clean sine voltage at its terminals, V RMS. Exactly one of power_w and"
+                    + " voltage_v")
+        @DecimalMin("0.01")
+        @DecimalMax("500")
+        Double voltageV,
+    @Schema(description = "Continuous power it bears, W; absent: heat sets no limit")
+        @DecimalMin("0.01")
+        @DecimalMax("20000")
+        Double continuousPowerW,
+    @Schema(description = "Its cone; absent: movement sets no limit") @Valid Cone cone,
+    @Schema(description = "How it falls off at low frequencies by itself; absent: not at all")
+        @Valid
+        RollOff rollOff,
+    @Schema(description = "High-pass filter of the channel") @Valid Filter highPass,
+    @Schema(description = "Low-pass filter of the channel") @Valid Filter lowPass,
+    @Schema(description = "Delay of the channel, ms") @DecimalMin("0") @DecimalMax("1000")
+        Double delayMs,
+    @Schema(description = "Trim of the channel, dB, 0 or less") @DecimalMin("-80") @DecimalMax("0")
+        Double trimDb,
+    @Schema(description = "1 as wired for a push outward, -1 inverted; 0 is refused")
+        @Min(-1)
+        @Max(1)
+        Integer polarity,
+    @Schema(description = "Acoustic centre, in vehicle axes (ISO 8855)") @Valid Position position) {
+
+  public SoundSource {
+    delayMs = delayMs == null ? Double.valueOf(0) : delayMs;
+    trimDb = trimDb == null ? Double.valueOf(0) : trimDb;
+    polarity = polarity == null ? Integer.valueOf(1) : polarity;
+  }
+
+  /** A cone taken as a rigid piston in half space. */
+  @Valid
+  public record Cone(
+      @Schema(description = "Effective cone area of all its drivers together, cm²")
+          @NotNull
+          @DecimalMin("0.1")
+          @DecimalMax("20000")
+          Double sdCm2,
+      @Schema(description = "Largest one-way peak displacement, mm")
+          @NotNull
+          @DecimalMin("0.01")
+          @DecimalMax("200")
+          Double xmaxMm) {}
+
+  /** Second-order high-pass of a driver in a closed box or free air. */
+  @Valid
+  public record RollOff(
+      @Schema(description = "Resonance in its box, or free air in a door, Hz")
+          @NotNull
+          @DecimalMin("5")
+          @DecimalMax("20000")
+          Double resonanceHz,
+      @Schema(description = "Total Q there") @NotNull @DecimalMin("0.1") @DecimalMax("5")
+          Double q) {}
+}

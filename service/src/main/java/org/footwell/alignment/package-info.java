@@ -1,2 +1,0 @@
-/** When each loudspeaker plays: delays, trims and crossovers at the listening positions. */
-package org.footwell.alignment;

@@ -1,2 +1,0 @@
-/** What a box is built of: panels cut from board. */
-package org.footwell.carpentry;

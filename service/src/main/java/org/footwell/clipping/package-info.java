@@ -1,2 +1,0 @@
-/** Where an output begins to clip: distortion by volume step, and what to set by it. */
-package org.footwell.clipping;

@@ -1,2 +1,0 @@
-/** Factory drivers against their replacements: what changes, and what it costs. */
-package org.footwell.comparison;

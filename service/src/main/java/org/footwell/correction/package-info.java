@@ -1,2 +1,0 @@
-/** Parametric filters that bring measured responses to a wanted curve. */
-package org.footwell.correction;

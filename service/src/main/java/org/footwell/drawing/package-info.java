@@ -1,2 +1,0 @@
-/** Rings as geometry, as a solid and as drawings; what fits is judged elsewhere. */
-package org.footwell.drawing;

@@ -1,2 +1,0 @@
-/** The identities among the figures of a driver: completing, checking and reconciling them. */
-package org.footwell.driver.sheet;

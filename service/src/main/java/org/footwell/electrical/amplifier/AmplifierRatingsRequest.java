@@ -1,0 +1,76 @@
+package org.footwell.electrical.amplifier;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.footwell.electrical.amplifier.Ratings.Point;
+
+/** Published powers of an amplifier, and what to predict from them. */
+@Valid
+public record AmplifierRatingsRequest(
+    @Schema(
+            description =
+                "Published powers of one channel, or with bridged of an amplifier that is only"
+                    + " stated bridged")
+        @NotNull
+        @Valid
+        Ratings ratings,
+    @Schema(
+            description =
+                "Published powers of two of these channels bridged, to hold against the single"
+                    + " ones; only beside ratings that are not bridged")
+        @Valid
+        BridgedRatings bridgedRatings,
+    @Schema(
+            description =
+                "Whether the amplifier regulates its rails, so that power does not follow the"
+                    + " supply of the vehicle; otherwise voltages follow it in proportion")
+        Boolean supplyRegulated,
+    @Schema(
+            description =
+                "Loads to predict the clean power into, ohm, as connected: one channel and bridged"
+                    + " alike")
+        @NotNull
+        @Size(min = 1, max = 24)
+        List<@NotNull @DecimalMin("0.25") @DecimalMax("600") Double> loadsOhm,
+    @Schema(
+            description =
+                "Supply voltages of the vehicle to predict for, V; absent: the one the powers are"
+                    + " stated at")
+        @Size(min = 1, max = 16)
+        List<@NotNull @DecimalMin("9") @DecimalMax("32") Double> suppliesV) {
+
+  public AmplifierRatingsRequest {
+    supplyRegulated = supplyRegulated == null ? Boolean.FALSE : supplyRegulated;
+  }
+
+  /** Published powers of two channels bridged; one is enough. */
+  @Valid
+  public record BridgedRatings(
+      @Schema(description = "Supply voltage they are stated at, V; absent: that of ratings")
+          @DecimalMin("9")
+          @DecimalMax("32")
+          Double supplyV,
+      @Schema(description = "What kind of power is stated; absent: that of ratings")
+          Ratings.Basis basis,
+      @Schema(description = "Loads across the bridge with the powers of the bridged pair")
+          @NotNull
+          @Size(min = 1, max = 12)
+          @Valid
+          List<@NotNull @Valid Point> points) {
+
+    /** The same as ratings of their own, what is left out taken from the single channel's. */
+    Ratings beside(Ratings single) {
+      return new Ratings(
+          supplyV == null ? single.supplyV() : supplyV,
+          basis == null ? single.basis() : basis,
+          points,
+          true,
+          false);
+    }
+  }
+}

@@ -1,0 +1,61 @@
+package org.footwell.electrical.amplifier;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.NotNull;
+
+/** One amplifier channel by what its output stage has to work with. */
+@Valid
+public record Rails(
+    @Schema(
+            description =
+                "Rail voltage, V: to ground per half for split rails; for a single-supply bridge"
+                    + " the supply of the bridge itself")
+        @NotNull
+        @DecimalMin("1")
+        @DecimalMax("400")
+        Double railV,
+    @Schema(description = "Supply voltage of the vehicle at which rail_v is stated, V")
+        @NotNull
+        @DecimalMin("9")
+        @DecimalMax("32")
+        Double supplyV,
+    @Schema(description = "How the output stage is built") Kind kind,
+    @Schema(
+            description =
+                "Voltage lost between rail and output at clipping, V: of one half for split rails,"
+                    + " of the whole bridge for a single-supply bridge")
+        @NotNull
+        @DecimalMin("0")
+        @DecimalMax("100")
+        Double dropV,
+    @Schema(description = "Peak current the output stage lets through, A; absent: no limit")
+        @DecimalMin("0.1")
+        @DecimalMax("1000")
+        Double currentLimitA,
+    @Schema(
+            description =
+                "Droop of supply and output stage per ampere of output current, ohm, per channel"
+                    + " with all channels driven; not the output impedance of a damping factor")
+        @DecimalMin("0")
+        @DecimalMax("20")
+        Double sagOhm) {
+
+  public Rails {
+    kind = kind == null ? Kind.SPLIT_RAILS : kind;
+    sagOhm = sagOhm == null ? Double.valueOf(0) : sagOhm;
+  }
+
+  /** How an output stage stands between its rails. */
+  public enum Kind {
+    /** A positive and a negative rail; the load hangs between output and ground. */
+    @JsonProperty("split_rails")
+    SPLIT_RAILS,
+    /** One supply; the load hangs between two halves, neither end on ground. */
+    @JsonProperty("single_supply_bridge")
+    SINGLE_SUPPLY_BRIDGE
+  }
+}

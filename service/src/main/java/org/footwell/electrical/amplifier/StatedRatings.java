@@ -1,0 +1,187 @@
+package org.footwell.electrical.amplifier;
+
+import static org.footwell.electrical.amplifier.RatingsFit.Look.POWER_LIMITED;
+
+import org.footwell.electrical.amplifier.Amplifier.Delivery;
+import org.footwell.electrical.amplifier.Ratings.Basis;
+import org.footwell.electrical.amplifier.Ratings.Point;
+import org.footwell.calculation.Run;
+import org.footwell.calculation.Texts;
+import org.footwell.physics.Decibels;
+import org.footwell.physics.Electricity;
+
+/**
+ * An amplifier described by published ratings, as connected.
+ *
+ * @param bridged whether two channels are connected as a bridge
+ * @param at JSON Pointer to the ratings
+ */
+record StatedRatings(Ratings ratings, boolean bridged, RatedAmplifier amplifier, String at, Run run)
+    implements StatedAmplifier {
+
+  /** Bounds closer than this are given, but not worth a word; common practice, no source. */
+  private static final double WORTH_A_WORD_DB = 0.2;
+
+  /** Published powers are rounded: this much above the impossible is let pass. */
+  private static final double ROUNDED = 1.01;
+
+  /** Refuses to bridge what is a bridge already; the request says so at {@code /bridged}. */
+  static void refuseBridging(Ratings ratings, boolean bridged, Run run) {
+    if (ratings.singleSupplyBridge() && bridged) {
+      run.refuse(AmplifierFault.BRIDGE_OF_BRIDGES).at("/bridged").given(true).allowed("false");
+    }
+  }
+
+  /** Refuses ratings that cannot be. */
+  static StatedRatings of(Ratings ratings, boolean bridged, boolean regulated, String at, Run run) {
+    refuseImpossible(ratings, bridged, at, run);
+    RatedAmplifier amplifier = RatedAmplifier.of(ratings, bridged, regulated);
+    RatingsFit fit = amplifier.fit();
+    if (fit.sagGrosslyNegative()) {
+      run.refuse(AmplifierFault.SAG_GROSSLY_NEGATIVE)
+          .at(at + "/points")
+          .given(Texts.forPeople(fit.sagOhm()) + " ohm of sag")
+          .allowed("at most about twice the power into half the load");
+      throw run.refused();
+    }
+    return new StatedRatings(ratings, bridged, amplifier, at, run);
+  }
+
+  private static void refuseImpossible(Ratings ratings, boolean bridged, String at, Run run) {
+    boolean single = ratings.singleSupplyBridge();
+    if (single && ratings.bridged()) {
+      run.refuse(AmplifierFault.BRIDGE_OF_BRIDGES).at(at + "/bridged").given(true).allowed("false");
+    }
+    if (!RatingsFit.spread(RatedAmplifier.connected(ratings, bridged))) {
+      run.refuse(AmplifierFault.LOADS_WITHOUT_SPREAD)
+          .at(at + "/points")
+          .allowed("loads of which the largest is at least a tenth above the smallest");
+    }
+    for (int i = 0; single && i < ratings.points().size(); i++) {
+      checkAgainstSupply(ratings, i, at + "/points/" + i + "/power_w", run);
+    }
+    run.requireNoFaults();
+  }
+
+  /** Without a step-up converter the supply bounds every rating: sine, clipped sine, square. */
+  private static void checkAgainstSupply(Ratings ratings, int index, String at, Run run) {
+    Point point = ratings.points().get(index);
+    double sine = run.apply(RatedAmplifier.BRIDGE_LIMIT, ratings.supplyV(), point.loadOhm());
+    double square = Basis.SQUARE_WAVE.timesClean() * sine;
+    double clipped = Basis.THD_10.timesCleanMost() * sine;
+    double power = point.powerW();
+    if (power > ROUNDED * square) {
+      run.refuse(AmplifierFault.RATING_IMPOSSIBLE)
+          .at(at)
+          .given(power)
+          .allowed("at most " + Texts.forPeople(square) + " W, a square wave of the full supply");
+    } else if (ratings.basis() != Basis.SQUARE_WAVE && power > ROUNDED * clipped) {
+      run.find(AmplifierFinding.RATING_ONLY_SQUARE_WAVE).at(at).value(power).limit(sine);
+    } else if (ratings.basis() == Basis.CLEAN && power > ROUNDED * sine) {
+      run.find(AmplifierFinding.RATING_NOT_CLEAN).at(at).value(power).limit(sine);
+    }
+  }
+
+  @Override
+  public Delivery into(double loadOhm) {
+    return amplifier.into(loadOhm, ratings.supplyV());
+  }
+
+  @Override
+  public void explain(double loadOhm, String atLoad) {
+    explainRatings();
+    if (amplifier.modelled(loadOhm)) {
+      RatingsFit fit = fit();
+      fit.explain(run);
+      run.apply(RatingsFit.LOADED, fit.openCircuitV(), fit.modelLoad(loadOhm), fit.sagOhm());
+    }
+    remarkReading();
+    remarkCharacter();
+    remarkOutside(loadOhm, atLoad);
+  }
+
+  RatingsFit fit() {
+    return amplifier.fit();
+  }
+
+  /** Whether one source behind a resistance is worth naming. */
+  private boolean hasSource() {
+    return fit().hasSource() && fit().character() != POWER_LIMITED;
+  }
+
+  /** V RMS, or null where there is no source worth naming. */
+  Double openCircuitV() {
+    return hasSource() ? fit().openCircuitV() : null;
+  }
+
+  /** Ohm, or null where there is no source worth naming. */
+  Double sagOhm() {
+    return hasSource() ? fit().sagOhm() : null;
+  }
+
+  /** Whether more ratings than a source has unknowns leave something to compare with it. */
+  boolean hasResidual() {
+    return fit().hasSource() && fit().points().size() > 2;
+  }
+
+  /** Notes the clean voltage of each rating. */
+  void explainRatings() {
+    double n = RatedAmplifier.channels(ratings, bridged);
+    for (Point point : ratings.points()) {
+      double clean =
+          run.apply(RatedAmplifier.CLEAN_POWER, n, point.powerW(), ratings.basis().timesClean());
+      run.apply(Electricity.VOLTAGE, clean, n * point.loadOhm());
+    }
+  }
+
+  /** Notes how the source was found, where it is worth naming. */
+  void explainSource() {
+    if (hasSource()) {
+      fit().explain(run);
+    }
+  }
+
+  /** Says how the ratings had to be read. */
+  void remarkReading() {
+    Basis basis = ratings.basis();
+    if (basis != Basis.CLEAN) {
+      run.find(AmplifierFinding.BASIS_NOT_CLEAN).at(at + "/basis").value(basis.timesClean());
+    }
+    if (ratings.bridged() && !bridged) {
+      run.find(AmplifierFinding.BRIDGED_RATINGS_HALVED).at(at + "/bridged");
+    }
+  }
+
+  /** Says what the ratings look like. */
+  void remarkCharacter() {
+    switch (fit().character()) {
+      case ORDINARY -> {}
+      case REGULATED -> run.find(AmplifierFinding.RATINGS_REGULATED).at(at + "/points");
+      case POWER_LIMITED -> run.find(AmplifierFinding.RATINGS_POWER_LIMITED).at(at + "/points");
+      case INCONSISTENT -> inconsistent();
+    }
+  }
+
+  private void inconsistent() {
+    if (fit().sagNegative()) {
+      run.find(AmplifierFinding.SAG_NEGATIVE).at(at + "/points").value(fit().sagOhm()).limit(0);
+    } else {
+      run.find(AmplifierFinding.RATINGS_INCONSISTENT).at(at + "/points");
+    }
+  }
+
+  /** Says when a load lies beyond the rated ones, and how well its power is known. */
+  void remarkOutside(double loadOhm, String atLoad) {
+    Delivery delivery = into(loadOhm);
+    boolean wide = Decibels.ofPower(delivery.highW() / delivery.lowW()) > WORTH_A_WORD_DB;
+    if (amplifier.outside(loadOhm) && wide) {
+      boolean below = loadOhm < fit().lowest().loadOhm();
+      run.find(AmplifierFinding.OUTSIDE_RATED_LOADS)
+          .at(atLoad)
+          .value(loadOhm)
+          .limit((below ? fit().lowest() : fit().highest()).loadOhm())
+          .with("low", delivery.lowW())
+          .with("high", delivery.highW());
+    }
+  }
+}

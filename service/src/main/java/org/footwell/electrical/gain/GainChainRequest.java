@@ -1,0 +1,140 @@
+package org.footwell.electrical.gain;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.util.List;
+
+/** A chain for one channel. Exactly one of {@code head_unit} and {@code factory_output}. */
+@Valid
+public record GainChainRequest(
+    @Schema(description = "A source with line outputs. Exactly one of head_unit and factory_output")
+        @Valid
+        HeadUnit headUnit,
+    @Schema(
+            description =
+                "A source with loudspeaker outputs. Exactly one of head_unit and factory_output")
+        @Valid
+        FactoryOutput factoryOutput,
+    @Schema(description = "What follows, in the order of the signal; the amplifier is the last")
+        @NotNull
+        @Size(min = 1, max = 8)
+        @Valid
+        List<@NotNull @Valid Stage> stages,
+    @Schema(description = "Impedance the amplifier drives, ohm")
+        @NotNull
+        @DecimalMin("0.25")
+        @DecimalMax("600")
+        Double loadOhm,
+    @Schema(
+            description =
+                "Output impedance of the amplifier, the one in the damping factor, ohm; not what"
+                    + " its supply sags")
+        @DecimalMin("0")
+        @DecimalMax("10")
+        Double outputOhm,
+    @Schema(
+            description =
+                "How far the amplifier reaches its limit before the source does, dB: recordings"
+                    + " seldom use the full scale. 0: all together")
+        @DecimalMin("0")
+        @DecimalMax("20")
+        Double overlapDb,
+    @Schema(
+            description =
+                "Level of the test tone, a sine, below full scale, dBFS: 0 is the largest sine the"
+                    + " recording can hold")
+        @NotNull
+        @DecimalMin("-60")
+        @DecimalMax("0")
+        Double testToneDbfs,
+    @Schema(
+            description =
+                "Whether the target is measured with the amplifier's terminals open or loaded by"
+                    + " load_ohm")
+        @NotNull
+        Terminals terminals,
+    @Schema(description = "How loud a voltage is at the seat; for the noise there") @Valid
+        Seat seat) {
+
+  public GainChainRequest {
+    outputOhm = outputOhm == null ? Double.valueOf(0) : outputOhm;
+    overlapDb = overlapDb == null ? Double.valueOf(0) : overlapDb;
+  }
+
+  /** A source with line outputs. */
+  @Valid
+  public record HeadUnit(
+      @Schema(
+              description =
+                  "RMS voltage of a full-scale sine at the chosen volume, still clean, V, with the"
+                      + " next device connected")
+          @NotNull
+          @DecimalMin("0.01")
+          @DecimalMax("30")
+          Double cleanOutputV,
+      @Schema(
+              description =
+                  "Noise at the output at that volume, microvolt RMS, in the weighting of the other"
+                      + " noise voltages")
+          @DecimalMin("0")
+          @DecimalMax("1000000")
+          Double noiseUv) {}
+
+  /** How loud a voltage at the amplifier is at the seat. */
+  @Valid
+  public record Seat(
+      @Schema(
+              description =
+                  "Level at the seat with 2.83 V RMS at the amplifier of one channel, dB SPL, in"
+                      + " the band of the noise: of a tweeter for hiss")
+          @NotNull
+          @DecimalMin("40")
+          @DecimalMax("130")
+          Double levelDbSpl,
+      @Schema(description = "How the noise voltages are weighted") @NotNull
+          Weighting noiseWeighting,
+      @Schema(description = "How many channels like this one make noise, none like the other")
+          @Min(1)
+          @Max(64)
+          Integer channelCount,
+      @Schema(
+              description =
+                  "Level of the quiet cabin, engine off, in the same weighting, dB; noise above it"
+                      + " is heard")
+          @DecimalMin("0")
+          @DecimalMax("100")
+          Double quietDb) {
+
+    public Seat {
+      channelCount = channelCount == null ? Integer.valueOf(1) : channelCount;
+      quietDb = quietDb == null ? Double.valueOf(30) : quietDb;
+    }
+  }
+
+  /** How noise voltages are weighted. */
+  public enum Weighting {
+    /** As the ear hears faint sounds; what data sheets usually state. */
+    @JsonProperty("a")
+    A,
+    /** All frequencies of the audio range alike. */
+    @JsonProperty("unweighted")
+    UNWEIGHTED
+  }
+
+  /** What hangs on the amplifier while the target is measured. */
+  public enum Terminals {
+    /** Nothing but the meter. */
+    @JsonProperty("open")
+    OPEN,
+    /** The load. */
+    @JsonProperty("loaded")
+    LOADED
+  }
+}

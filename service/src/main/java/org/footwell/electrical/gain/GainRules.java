@@ -1,0 +1,160 @@
+package org.footwell.electrical.gain;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.footwell.calculation.CoreFault;
+import org.footwell.calculation.Run;
+import org.footwell.electrical.gain.Chain.Link;
+
+/** What is refused before anything is computed, and what is said about the outcome. */
+final class GainRules {
+
+  /** Smaller differences are rounding. */
+  private static final double TOLERANCE_DB = 0.01;
+
+  /** More overlap than this is unusual: common practice. */
+  private static final double USUAL_OVERLAP_DB = 10;
+
+  /** Below this ratio of full output to noise a chain is usually heard to hiss: common practice. */
+  private static final double QUIET_CHAIN_DB = 80;
+
+  /** So much more input a stage should be able to take before one speaks of it. */
+  private static final double WASTED_DB = 6;
+
+  private GainRules() {}
+
+  static void refuseImpossible(GainChainRequest q, Run run) {
+    Map<String, Object> sources = new HashMap<>();
+    sources.put("head_unit", q.headUnit());
+    sources.put("factory_output", q.factoryOutput());
+    run.exactlyOneOf("", sources);
+    if (q.factoryOutput() != null) {
+      FactoryCheck.refuseImpossible(q.factoryOutput(), run);
+    }
+    Set<String> names = new HashSet<>();
+    for (int i = 0; i < q.stages().size(); i++) {
+      Stage stage = q.stages().get(i);
+      String at = "/stages/" + i;
+      if (!names.add(stage.name())) {
+        run.refuse(CoreFault.DUPLICATE).at(at + "/name").given(stage.name());
+      }
+      Map<String, Object> ways = new HashMap<>();
+      ways.put("gain", stage.gain());
+      ways.put("sensitivity", stage.sensitivity());
+      run.exactlyOneOf(at, ways);
+      if (stage.gain() != null) {
+        range(stage.gain().minDb(), stage.gain().maxDb(), at + "/gain/max_db", "dB", run);
+      }
+      if (stage.sensitivity() != null) {
+        double least = stage.sensitivity().minV();
+        range(least, stage.sensitivity().maxV(), at + "/sensitivity/max_v", "V", run);
+      }
+    }
+    if (q.testToneDbfs() > -q.overlapDb() + TOLERANCE_DB) {
+      run.refuse(GainFault.TONE_ABOVE_FULL_OUTPUT)
+          .at("/test_tone_dbfs")
+          .given(q.testToneDbfs())
+          .allowed("at most " + -q.overlapDb() + " dBFS");
+    }
+    run.requireNoFaults();
+  }
+
+  private static void range(double least, double most, String at, String unit, Run run) {
+    if (most < least) {
+      run.refuse(GainFault.RANGE_UPSIDE_DOWN)
+          .at(at)
+          .given(most)
+          .allowed("at least the smallest, " + least + " " + unit);
+    }
+  }
+
+  static void judge(GainChainRequest q, Chain chain, Run run) {
+    int last = chain.links().size() - 1;
+    for (int i = 0; i <= last; i++) {
+      judge(chain.links().get(i), "/stages/" + i, i == last ? q.overlapDb() : 0, i == last, run);
+    }
+    if (q.testToneDbfs() > chain.cleanDbfs() + TOLERANCE_DB) {
+      run.find(GainFinding.TONE_CLIPS)
+          .at("/test_tone_dbfs")
+          .value(q.testToneDbfs())
+          .limit(chain.cleanDbfs());
+    }
+    if (q.overlapDb() > USUAL_OVERLAP_DB) {
+      run.find(GainFinding.OVERLAP_LARGE)
+          .at("/overlap_db")
+          .value(q.overlapDb())
+          .limit(USUAL_OVERLAP_DB);
+    }
+  }
+
+  private static void judge(Link link, String at, double overlapDb, boolean amplifier, Run run) {
+    double inputEarly = -link.inputMarginDb();
+    double outputEarly = -link.outputMarginDb() - overlapDb;
+    if (Math.max(inputEarly, outputEarly) > TOLERANCE_DB) {
+      boolean input = inputEarly >= outputEarly;
+      run.find(GainFinding.STAGE_CLIPS_EARLY)
+          .at(at + (input ? "/max_input_v" : "/max_output_v"))
+          .value(Math.max(inputEarly, outputEarly))
+          .limit(0)
+          .with("stage", link.stage().name())
+          .with("side", input ? "input" : "output");
+    }
+    double missing = link.wantedDb() - link.gainDb();
+    if (missing > TOLERANCE_DB) {
+      run.find(amplifier ? GainFinding.AMPLIFIER_CANNOT_REACH : GainFinding.STAGE_CANNOT_REACH)
+          .at(at + (link.stage().gain() != null ? "/gain/max_db" : "/sensitivity/min_v"))
+          .value(missing)
+          .limit(0)
+          .with("stage", link.stage().name());
+    }
+  }
+
+  /**
+   * @param signalToNoiseDb full output over noise, or null when no noise is known
+   * @param levelDb of the noise at the seat, or null
+   */
+  static void judgeNoise(
+      GainChainRequest q,
+      Chain chain,
+      Noise noise,
+      Double signalToNoiseDb,
+      Double levelDb,
+      Run run) {
+    List<String> unknown = new ArrayList<>();
+    if (noise.sourceUv() == null) {
+      unknown.add("the source");
+    }
+    chain.links().stream()
+        .map(Link::stage)
+        .filter(stage -> !stage.noiseKnown())
+        .forEach(stage -> unknown.add(stage.name()));
+    boolean asked = q.seat() != null || noise.totalUv() != null;
+    if (asked && !unknown.isEmpty()) {
+      run.find(GainFinding.NOISE_INCOMPLETE).at("").with("parts", String.join(", ", unknown));
+    }
+    if (signalToNoiseDb == null) {
+      return;
+    }
+    boolean audible =
+        levelDb != null ? levelDb > q.seat().quietDb() : signalToNoiseDb < QUIET_CHAIN_DB;
+    if (levelDb != null && audible) {
+      run.find(GainFinding.NOISE_AUDIBLE).at("/seat").value(levelDb).limit(q.seat().quietDb());
+    }
+    for (int i = 0; audible && i < chain.links().size(); i++) {
+      Link link = chain.links().get(i);
+      Double share = noise.share(i);
+      if (share != null && share > 0.5 && link.inputMarginDb() > WASTED_DB) {
+        run.find(GainFinding.STAGE_COSTS_NOISE)
+            .at("/stages/" + i)
+            .value(link.inputMarginDb())
+            .limit(WASTED_DB)
+            .with("stage", link.stage().name())
+            .with("percent", 100 * share);
+      }
+    }
+  }
+}

@@ -1,0 +1,181 @@
+package org.footwell.electrical.heat;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.util.List;
+
+/** An amplifier on its supply, with what hangs on each of its channels. */
+@Valid
+public record AmplifierHeatRequest(
+    @Schema(description = "Voltage at the battery, V; with the engine running usually 13.8 to 14.4")
+        @NotNull
+        @DecimalMin("6")
+        @DecimalMax("32")
+        Double batteryV,
+    @Schema(
+            description =
+                "Power given to the rails over power taken from the battery, as a ratio; 1 where"
+                    + " the output stages work straight from the battery")
+        @NotNull
+        @DecimalMin("0.1")
+        @DecimalMax("1")
+        Double converterEfficiency,
+    @Schema(
+            description =
+                "Whether the converter holds the rails when the supply sinks, so that it draws"
+                    + " constant power: the current then rises as the voltage falls. Otherwise the"
+                    + " rails follow the supply in proportion")
+        Boolean supplyRegulated,
+    @Schema(
+            description =
+                "Resistance between battery and amplifier, ohm: both ways, fuse and joints"
+                    + " included, and the battery's own if battery_v is without load")
+        @DecimalMin("0")
+        @DecimalMax("1")
+        Double supplyCableOhm,
+    @Schema(
+            description =
+                "Crest factor of the noise, peak over RMS, dB; its peaks reach full swing")
+        @DecimalMin("6")
+        @DecimalMax("30")
+        Double noiseCrestFactorDb,
+    @Schema(description = "Peak of the sine over the full clean swing, as a ratio")
+        @DecimalMin("0.001")
+        @DecimalMax("1")
+        Double sineSwingRatio,
+    @Schema(description = "The channels; equal ones may be one entry with a count")
+        @NotNull
+        @Size(min = 1, max = 32)
+        @Valid
+        List<@NotNull @Valid Channel> channels) {
+
+  public AmplifierHeatRequest {
+    supplyRegulated = supplyRegulated == null ? Boolean.FALSE : supplyRegulated;
+    supplyCableOhm = supplyCableOhm == null ? Double.valueOf(0) : supplyCableOhm;
+    noiseCrestFactorDb = noiseCrestFactorDb == null ? Double.valueOf(12) : noiseCrestFactorDb;
+    sineSwingRatio = sineSwingRatio == null ? Double.valueOf(1) : sineSwingRatio;
+  }
+
+  /** One channel or several alike. */
+  @Valid
+  public record Channel(
+      @Schema(description = "What the fitter calls it") @Size(min = 1, max = 60) String name,
+      @Schema(description = "How many channels are like this one; figures are for one of them")
+          @Min(1)
+          @Max(64)
+          Integer channelCount,
+      @Schema(
+              description =
+                  "How the output stage works: class_b (no quiescent current), class_ab (with one)"
+                      + " or class_d (switching)")
+          @NotNull
+          OutputClass outputClass,
+      @Schema(description = "How the output stands between its rails") Topology topology,
+      @Schema(
+              description =
+                  "Rail under load, V: to ground per half; for a single-supply bridge the supply of"
+                      + " the bridge. At battery_v, unless the supply is regulated")
+          @NotNull
+          @DecimalMin("1")
+          @DecimalMax("400")
+          Double railV,
+      @Schema(
+              description =
+                  "Voltage lost between rail and output at clipping, V: of one half for split"
+                      + " rails, of the whole bridge for a single-supply bridge")
+          @NotNull
+          @DecimalMin("0")
+          @DecimalMax("100")
+          Double dropV,
+      @Schema(
+              description =
+                  "Modulus of the impedance connected, ohm; the whole load of a bridge. For the"
+                      + " worst case the lowest modulus, not the rated impedance")
+          @NotNull
+          @DecimalMin("0.25")
+          @DecimalMax("600")
+          Double loadOhm,
+      @Schema(
+              description =
+                  "Phase angle of that impedance, degrees: positive when the current lags"
+                      + " (inductive); the sign does not change the heat")
+          @DecimalMin("-90")
+          @DecimalMax("90")
+          Double phaseDeg,
+      @Schema(
+              description =
+                  "Current of each half without signal, A; needed for class AB, in a bridge that of"
+                      + " each of the two outputs")
+          @DecimalMin("0.0001")
+          @DecimalMax("20")
+          Double quiescentCurrentA,
+      @Schema(description = "The losses of a class D stage; needed for class D") @Valid
+          ClassD classD) {
+
+    public Channel {
+      channelCount = channelCount == null ? Integer.valueOf(1) : channelCount;
+      topology = topology == null ? Topology.SPLIT_RAILS : topology;
+      phaseDeg = phaseDeg == null ? Double.valueOf(0) : phaseDeg;
+    }
+  }
+
+  /**
+   * Losses of a class D stage in two parts: one that is always there and one that grows with the
+   * square of the output current. Exactly one of {@code on_ohm} and {@code full_power_efficiency}.
+   */
+  @Valid
+  public record ClassD(
+      @Schema(description = "Loss without signal: switching, driving and control, W")
+          @NotNull
+          @DecimalMin("0")
+          @DecimalMax("500")
+          Double idleLossW,
+      @Schema(
+              description =
+                  "Resistance in the way of the output current: switches, filter coils and tracks,"
+                      + " ohm. Exactly one of on_ohm and full_power_efficiency")
+          @DecimalMin("0")
+          @DecimalMax("10")
+          Double onOhm,
+      @Schema(
+              description =
+                  "Output over rail power with a sine at full swing into a resistance of load_ohm,"
+                      + " as a ratio, without the converter. Exactly one of on_ohm and"
+                      + " full_power_efficiency")
+          @DecimalMin("0.3")
+          @DecimalMax("1")
+          Double fullPowerEfficiency) {}
+
+  /** How an output stage works. */
+  public enum OutputClass {
+    /** One half carries the current at a time, none without signal. */
+    @JsonProperty("class_b")
+    CLASS_B,
+    /** As class B, with a quiescent current through both halves. */
+    @JsonProperty("class_ab")
+    CLASS_AB,
+    /** Switching, with a filter behind. */
+    @JsonProperty("class_d")
+    CLASS_D
+  }
+
+  /** How an output stands between its rails. */
+  public enum Topology {
+    /** A positive and a negative rail; the load hangs between output and ground. */
+    @JsonProperty("split_rails")
+    SPLIT_RAILS,
+    /** Two channels on split rails with the load between them. */
+    @JsonProperty("bridged_split_rails")
+    BRIDGED_SPLIT_RAILS,
+    /** One supply; the load hangs between two halves, neither end on ground. */
+    @JsonProperty("single_supply_bridge")
+    SINGLE_SUPPLY_BRIDGE
+  }
+}

@@ -1,0 +1,150 @@
+package org.footwell.electrical.heat;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.footwell.calculation.Run;
+import org.footwell.electrical.heat.AmplifierHeatRequest.Channel;
+import org.footwell.electrical.heat.AmplifierHeatRequest.OutputClass;
+import org.footwell.electrical.heat.AmplifierHeatResult.ChannelHeat;
+import org.footwell.electrical.heat.Supply.Drawn;
+
+/** What is refused before anything is computed, and what is said about the outcome. */
+final class HeatRules {
+
+  /** Below this crest factor Gaussian noise is visibly cut off at its peaks. */
+  private static final double GAUSSIAN_CREST_DB = 9;
+
+  /** Step-up converters of the trade reach 0.75 to 0.92: common practice. */
+  private static final double OPTIMISTIC_EFFICIENCY = 0.95;
+
+  /** Part of the battery voltage that may get lost on the way: common practice. */
+  private static final double USUAL_LOSS = 0.05;
+
+  /** More heat than into a resistance that is worth a word. */
+  private static final double WORTH_A_WORD = 1.05;
+
+  /** Class D stages of the trade reach 0.85 to 0.95 at full swing: common practice. */
+  private static final double OPTIMISTIC_CLASS_D = 0.97;
+
+  /** Largest fuse-link for road vehicles, A: bolt-down strips of ISO 8820-5. */
+  private static final double LARGEST_FUSE_A = 500;
+
+  private HeatRules() {}
+
+  static void refuseImpossible(AmplifierHeatRequest q, Run run) {
+    for (int i = 0; i < q.channels().size(); i++) {
+      Channel channel = q.channels().get(i);
+      String at = "/channels/" + i;
+      if (channel.dropV() >= channel.railV()) {
+        run.refuse(HeatFault.DROP_NOT_BELOW_RAIL)
+            .at(at + "/drop_v")
+            .given(channel.dropV())
+            .allowed("below the rail of " + channel.railV() + " V");
+      }
+      OutputClass type = channel.outputClass();
+      require(type == OutputClass.CLASS_AB, channel.quiescentCurrentA(), at, run);
+      if (type == OutputClass.CLASS_D && channel.classD() != null) {
+        Map<String, Double> ways = new HashMap<>();
+        ways.put("on_ohm", channel.classD().onOhm());
+        ways.put("full_power_efficiency", channel.classD().fullPowerEfficiency());
+        run.exactlyOneOf(at + "/class_d", ways);
+      }
+      require(type == OutputClass.CLASS_D, channel, at, run);
+    }
+    run.requireNoFaults();
+  }
+
+  private static void require(boolean classAb, Double quiescent, String at, Run run) {
+    if (classAb && quiescent == null) {
+      run.refuse(HeatFault.NEEDED_FOR_CLASS)
+          .at(at + "/quiescent_current_a")
+          .allowed("the current of each half without signal, A")
+          .with("class", "class_ab");
+    } else if (!classAb && quiescent != null) {
+      run.refuse(HeatFault.NOT_FOR_CLASS)
+          .at(at + "/quiescent_current_a")
+          .given(quiescent)
+          .with("class", "class_ab");
+    }
+  }
+
+  private static void require(boolean classD, Channel channel, String at, Run run) {
+    if (classD && channel.classD() == null) {
+      run.refuse(HeatFault.NEEDED_FOR_CLASS)
+          .at(at + "/class_d")
+          .allowed("idle_loss_w with on_ohm or full_power_efficiency")
+          .with("class", "class_d");
+    } else if (!classD && channel.classD() != null) {
+      run.refuse(HeatFault.NOT_FOR_CLASS)
+          .at(at + "/class_d")
+          .given("a group of fields")
+          .with("class", "class_d");
+    }
+  }
+
+  static void judge(
+      AmplifierHeatRequest q,
+      List<LossyStage> stages,
+      List<ChannelHeat> channels,
+      Drawn sine,
+      Run run) {
+    for (int i = 0; i < stages.size(); i++) {
+      judge(stages.get(i), channels.get(i), "/channels/" + i, run);
+    }
+    if (q.noiseCrestFactorDb() < GAUSSIAN_CREST_DB) {
+      run.find(HeatFinding.NOISE_CLIPPED)
+          .at("/noise_crest_factor_db")
+          .value(q.noiseCrestFactorDb())
+          .limit(GAUSSIAN_CREST_DB);
+    }
+    boolean stepsUp = stages.stream().anyMatch(stage -> stage.acrossRailsV() > q.batteryV());
+    if (stepsUp && q.converterEfficiency() > OPTIMISTIC_EFFICIENCY) {
+      run.find(HeatFinding.CONVERTER_OPTIMISTIC)
+          .at("/converter_efficiency")
+          .value(q.converterEfficiency())
+          .limit(OPTIMISTIC_EFFICIENCY);
+    }
+    if (sine.currentA() > LARGEST_FUSE_A) {
+      run.find(HeatFinding.CURRENT_BEYOND_FUSES)
+          .at("/channels")
+          .value(sine.currentA())
+          .limit(LARGEST_FUSE_A);
+    }
+    double least = (1 - USUAL_LOSS) * q.batteryV();
+    if (sine.terminalV() < least) {
+      run.find(q.supplyRegulated() ? HeatFinding.SUPPLY_SINKS : HeatFinding.RAILS_SINK)
+          .at("/supply_cable_ohm")
+          .value(sine.terminalV())
+          .limit(least)
+          .with("current", sine.currentA())
+          .with("percent", 100 * (1 - sine.terminalV() / q.batteryV()));
+    }
+  }
+
+  private static void judge(LossyStage stage, ChannelHeat channel, String at, Run run) {
+    if (2 * stage.quiescentA() > stage.peakOutputA()) {
+      run.find(HeatFinding.QUIESCENT_HIGH)
+          .at(at + "/quiescent_current_a")
+          .value(stage.quiescentA())
+          .limit(stage.peakOutputA() / 2);
+    }
+    if (stage.switching() && stage.fullSwingEfficiency() > OPTIMISTIC_CLASS_D) {
+      run.find(HeatFinding.CLASS_D_OPTIMISTIC)
+          .at(at + "/class_d")
+          .value(stage.fullSwingEfficiency())
+          .limit(OPTIMISTIC_CLASS_D);
+    }
+    LossyStage resistive = stage.intoResistance();
+    double worst = resistive.worstSwingRatio();
+    double heat = resistive.heatWithSine(worst * resistive.railV());
+    if (channel.worstHeatW() > WORTH_A_WORD * heat) {
+      run.find(HeatFinding.REACTIVE_WORST_CASE)
+          .at(at + "/phase_deg")
+          .value(channel.worstHeatW())
+          .limit(heat)
+          .with("swing", channel.worstSwingRatio())
+          .with("resistive", worst);
+    }
+  }
+}

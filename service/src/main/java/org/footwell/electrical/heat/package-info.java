@@ -1,0 +1,2 @@
+/** Supply current and heat of an amplifier for sines, noise and music. */
+package org.footwell.electrical.heat;

@@ -1,0 +1,11 @@
+package org.footwell.electrical.impedance;
+
+import org.footwell.physics.Phasor;
+
+/** An impedance over frequency. */
+@FunctionalInterface
+public interface Impedance {
+
+  /** The impedance in ohm at a frequency in Hz, above 0. */
+  Phasor at(double frequencyHz);
+}

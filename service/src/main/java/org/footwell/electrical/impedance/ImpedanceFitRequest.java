@@ -1,0 +1,89 @@
+package org.footwell.electrical.impedance;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.util.List;
+
+/** Measured impedance of a driver, in free air and perhaps changed in a known way. */
+@Valid
+public record ImpedanceFitRequest(
+    @Schema(
+            description =
+                "Readings in free air, rising in frequency, from below the resonance to well above"
+                    + " it; as far as 10 kHz or more for the inductance")
+        @NotNull
+        @Size(min = 8, max = 2000)
+        @Valid
+        List<@NotNull @Valid Reading> readings,
+    @Schema(
+            description =
+                "DC resistance as a meter shows it, ohm; without it, it is found from the readings")
+        @DecimalMin("0.1")
+        @DecimalMax("1000")
+        Double reOhm,
+    @Schema(
+            description =
+                "Whether the inductance is lossy, with an exponent to be found; otherwise ideal")
+        Boolean lossyInductance,
+    @Schema(
+            description =
+                "Effective area of the cone, cm², to tell vas from the moving mass and the other"
+                    + " way round")
+        @DecimalMin("0.1")
+        @DecimalMax("20000")
+        Double sdCm2,
+    @Schema(description = "A second table, with a mass fixed to the cone") @Valid
+        AddedMass addedMass,
+    @Schema(description = "A second table, with the driver in a closed box") @Valid
+        KnownBox knownBox) {
+
+  public ImpedanceFitRequest {
+    lossyInductance = lossyInductance == null ? Boolean.TRUE : lossyInductance;
+  }
+
+  /** One measured frequency. */
+  @Valid
+  public record Reading(
+      @Schema(description = "Frequency, Hz") @NotNull @DecimalMin("1") @DecimalMax("100000")
+          Double frequencyHz,
+      @Schema(description = "Modulus of the impedance, ohm")
+          @NotNull
+          @DecimalMin("0.01")
+          @DecimalMax("10000")
+          Double modulusOhm,
+      @Schema(description = "Phase of the impedance, degrees, where it was measured")
+          @DecimalMin("-95")
+          @DecimalMax("95")
+          Double phaseDeg) {}
+
+  /** The driver in free air with a mass on its cone. */
+  @Valid
+  public record AddedMass(
+      @Schema(description = "The mass, g") @NotNull @DecimalMin("0.001") @DecimalMax("2000")
+          Double massG,
+      @Schema(description = "Readings with the mass, rising in frequency, around the resonance")
+          @NotNull
+          @Size(min = 6, max = 2000)
+          @Valid
+          List<@NotNull @Valid Reading> readings) {}
+
+  /** The driver in a closed box of known volume. */
+  @Valid
+  public record KnownBox(
+      @Schema(
+              description =
+                  "Volume of air behind the driver, litre: net, the driver's own volume taken off")
+          @NotNull
+          @DecimalMin("0.001")
+          @DecimalMax("10000")
+          Double volumeL,
+      @Schema(description = "Readings in the box, rising in frequency, around the resonance")
+          @NotNull
+          @Size(min = 6, max = 2000)
+          @Valid
+          List<@NotNull @Valid Reading> readings) {}
+}

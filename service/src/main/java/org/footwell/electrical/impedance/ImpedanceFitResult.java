@@ -1,0 +1,62 @@
+package org.footwell.electrical.impedance;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import io.swagger.v3.oas.annotations.media.Schema;
+
+/**
+ * A driver's parameters from its measured impedance. Each confidence is half the width of the 95 %
+ * interval, of the value in percent.
+ */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record ImpedanceFitResult(
+    @Schema(description = "DC resistance, ohm; as given when it was given") double reOhm,
+    @Schema(description = "Its 95 % confidence, ±%; none when it was given")
+        Double reConfidencePercent,
+    @Schema(description = "Inductance at 1000 Hz, mH; none when the readings do not show it")
+        Double leMh,
+    @Schema(description = "Its 95 % confidence, ±%") Double leConfidencePercent,
+    @Schema(description = "Exponent of the inductance; none when the readings do not show it")
+        Double leExponent,
+    @Schema(description = "Its 95 % confidence, ±%; none when it was not fitted")
+        Double leExponentConfidencePercent,
+    @Schema(description = "Resonance in free air, Hz") double fsHz,
+    @Schema(description = "Its 95 % confidence, ±%") double fsConfidencePercent,
+    @Schema(description = "Mechanical Q") double qms,
+    @Schema(description = "Its 95 % confidence, ±%") double qmsConfidencePercent,
+    @Schema(description = "Electrical Q") double qes,
+    @Schema(description = "Its 95 % confidence, ±%") double qesConfidencePercent,
+    @Schema(description = "Total Q") double qts,
+    @Schema(description = "Modulus at resonance, re·(1 + qms/qes), ohm") double resonanceOhm,
+    @Schema(description = "How far the model misses the moduli, RMS, %") double residualPercent,
+    @Schema(description = "How far it misses the phases, RMS, degrees") Double residualPhaseDeg,
+    @Schema(description = "Farthest miss of a modulus, %") double largestResidualPercent,
+    @Schema(description = "Where it is, Hz") double largestResidualHz,
+    @Schema(description = "What the table with the added mass gave") WithMass withMass,
+    @Schema(description = "What the table in the box gave") InBox inBox,
+    @Schema(description = "Moving mass with its air load, g") Double mmsG,
+    @Schema(description = "Compliance of the suspension, mm/N") Double cmsMmPerN,
+    @Schema(description = "Volume of air as compliant as the suspension, litre") Double vasL,
+    @Schema(description = "Force factor, T·m") Double blTm) {
+
+  /** The driver with the added mass. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record WithMass(
+      @Schema(description = "Resonance with the mass, Hz") double resonanceHz,
+      @Schema(description = "Mechanical Q with the mass") double qms,
+      @Schema(description = "Electrical Q with the mass") double qes,
+      @Schema(description = "How far the model misses the moduli, RMS, %") double residualPercent,
+      @Schema(
+              description =
+                  "95 % confidence of the moving mass, ±%; the weighing of the mass not included")
+          double mmsConfidencePercent) {}
+
+  /** The driver in the closed box. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record InBox(
+      @Schema(description = "Resonance in the box, Hz") double resonanceHz,
+      @Schema(description = "Mechanical Q in the box") double qmc,
+      @Schema(description = "Electrical Q in the box") double qec,
+      @Schema(description = "How far the model misses the moduli, RMS, %") double residualPercent,
+      @Schema(description = "95 % confidence of vas, ±%; the volume's own error not included")
+          double vasConfidencePercent) {}
+}

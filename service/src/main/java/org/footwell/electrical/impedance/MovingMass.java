@@ -1,0 +1,77 @@
+package org.footwell.electrical.impedance;
+
+import org.footwell.calculation.Formula;
+import org.footwell.calculation.Source;
+import org.footwell.physics.Air;
+import org.footwell.physics.ThieleSmall;
+
+/** Moving mass, compliance and force factor from what a second table changed. */
+final class MovingMass {
+
+  static final Source ADDED_MASS =
+      Source.of("Resonance of a mass on a spring: adding mass does not change the spring");
+
+  /** ρ·c² of air at the reference temperature, Pa. */
+  private static final double AIR_STIFFNESS_PA =
+      Air.REFERENCE_DENSITY_KG_PER_M3 * Air.REFERENCE_SPEED_M_PER_S * Air.REFERENCE_SPEED_M_PER_S;
+
+  /** Moving mass in g from an added one in g, the resonance in Hz without and with it. */
+  static final Formula.Of3 MMS_G =
+      Formula.of("mms_g", "m/((fs/fm)² − 1)", "g", ADDED_MASS)
+          .with("m", "fs", "fm", (m, fs, fm) -> m / (fs * fs / (fm * fm) - 1));
+
+  /** The same from the electrical Q over resonance, which grows with the mass alone. */
+  static final Formula.Of3 MMS_BY_Q_G =
+      Formula.of("mms_by_q_g", "m/((qesm/fm)/(qes/fs) − 1)", "g", ThieleSmall.SMALL_DRIVER)
+          .with("m", "qesm/fm", "qes/fs", (m, with, without) -> m / (with / without - 1));
+
+  /**
+   * vas in litre from the volume of a box, by resonance and Q: right even where the box loads the
+   * cone with more air.
+   */
+  static final Formula.Of3 VAS_IN_BOX_L =
+      Formula.of("vas_l", "vb·(fc·qec/(fs·qes) − 1)", "l", ThieleSmall.SMALL_CLOSED)
+          .with("vb", "fc·qec", "fs·qes", (vb, inBox, free) -> vb * (inBox / free - 1));
+
+  /** The same by the resonances alone. */
+  static final Formula.Of3 VAS_BY_RESONANCE_L =
+      Formula.of("vas_by_resonance_l", "vb·((fc/fs)² − 1)", "l", ThieleSmall.SMALL_CLOSED)
+          .with("vb", "fc", "fs", (vb, fc, fs) -> vb * (fc * fc / (fs * fs) - 1));
+
+  /** Compliance in mm/N from the resonance in Hz and the moving mass in g. */
+  static final Formula.Of2 CMS =
+      Formula.of("cms_mm_per_n", "10⁶/((2·π·fs)²·mms)", "mm/N", ThieleSmall.SMALL_DRIVER)
+          .with("fs", "mms", (fs, mms) -> 1e6 / (Math.pow(2 * Math.PI * fs, 2) * mms));
+
+  /** Moving mass in g from the resonance in Hz and the compliance in mm/N. */
+  static final Formula.Of2 MMS_OF_CMS_G =
+      Formula.of("mms_g", "10⁶/((2·π·fs)²·cms)", "g", ThieleSmall.SMALL_DRIVER)
+          .with("fs", "cms", (fs, cms) -> 1e6 / (Math.pow(2 * Math.PI * fs, 2) * cms));
+
+  /** vas in litre from the cone's area in cm² and the compliance in mm/N. */
+  static final Formula.Of2 VAS_L =
+      Formula.of("vas_l", "ρ·c²·(sd/10⁴)²·cms", "l", ThieleSmall.SMALL_DRIVER)
+          .with("sd", "cms", (sd, cms) -> AIR_STIFFNESS_PA * sd * sd * 1e-8 * cms);
+
+  /** Compliance in mm/N from vas in litre and the cone's area in cm². */
+  static final Formula.Of2 CMS_OF_VAS =
+      Formula.of("cms_mm_per_n", "vas/(ρ·c²·(sd/10⁴)²)", "mm/N", ThieleSmall.SMALL_DRIVER)
+          .with("vas", "sd", (vas, sd) -> vas / (AIR_STIFFNESS_PA * sd * sd * 1e-8));
+
+  /** Area of the cone in cm² from vas in litre and the compliance in mm/N. */
+  static final Formula.Of2 SD_CM2 =
+      Formula.of("sd_cm2", "10⁴·√(vas/(ρ·c²·cms))", "cm²", ThieleSmall.SMALL_DRIVER)
+          .with("vas", "cms", (vas, cms) -> 1e4 * Math.sqrt(vas / (AIR_STIFFNESS_PA * cms)));
+
+  /** Force factor in T·m from fs in Hz, mms in g, re in ohm and qes. */
+  static final Formula.Of4 BL =
+      Formula.of("bl_tm", "√(2·π·fs·mms/1000·re/qes)", "T·m", ThieleSmall.SMALL_DRIVER)
+          .with(
+              "fs",
+              "mms",
+              "re",
+              "qes",
+              (fs, mms, re, qes) -> Math.sqrt(2 * Math.PI * fs * mms / 1000 * re / qes));
+
+  private MovingMass() {}
+}

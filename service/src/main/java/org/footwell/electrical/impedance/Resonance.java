@@ -1,0 +1,33 @@
+package org.footwell.electrical.impedance;
+
+import org.footwell.calculation.Run;
+import org.footwell.physics.ThieleSmall;
+
+/**
+ * Resonance and Q of a driver as it is mounted.
+ *
+ * @param hz in free air or in a closed box; null in a vented box, which has two peaks
+ * @param ohm modulus there without inductance; null likewise
+ * @param qts total Q in free air
+ * @param qmc mechanical Q in a closed box, otherwise null; qec and qtc likewise
+ */
+record Resonance(Double hz, Double ohm, double qts, Double qmc, Double qec, Double qtc) {
+
+  static Resonance of(ImpedanceDriver driver, ImpedanceBox box, Run run) {
+    double qts = run.apply(ThieleSmall.TOTAL_Q, driver.qms(), driver.qes());
+    if (box != null && box.fbHz() != null) {
+      run.apply(ThieleSmall.COMPLIANCE_RATIO, driver.vasL(), box.volumeL());
+      run.apply(ThieleSmall.MOTIONAL_OHM, driver.reOhm(), driver.qms(), driver.qes());
+      return new Resonance(null, null, qts, null, null, null);
+    }
+    double ohm = run.apply(ThieleSmall.RESONANCE_OHM, driver.reOhm(), driver.qms(), driver.qes());
+    if (box == null) {
+      return new Resonance(driver.fsHz(), ohm, qts, null, null, null);
+    }
+    double alpha = run.apply(ThieleSmall.COMPLIANCE_RATIO, driver.vasL(), box.volumeL());
+    double fc = run.apply(ThieleSmall.IN_CLOSED_BOX, driver.fsHz(), alpha);
+    double qmc = run.apply(ThieleSmall.IN_CLOSED_BOX, driver.qms(), alpha);
+    double qec = run.apply(ThieleSmall.IN_CLOSED_BOX, driver.qes(), alpha);
+    return new Resonance(fc, ohm, qts, qmc, qec, run.apply(ThieleSmall.TOTAL_Q, qmc, qec));
+  }
+}

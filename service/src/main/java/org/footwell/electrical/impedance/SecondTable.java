@@ -1,0 +1,116 @@
+package org.footwell.electrical.impedance;
+
+import static org.footwell.electrical.impedance.DriverFit.FS;
+import static org.footwell.electrical.impedance.DriverFit.QES;
+import static org.footwell.electrical.impedance.DriverFit.QMS;
+import static org.footwell.electrical.impedance.ImpedanceFault.BOX_WITHOUT_EFFECT;
+import static org.footwell.electrical.impedance.ImpedanceFault.FIT_FAILED;
+import static org.footwell.electrical.impedance.ImpedanceFault.MASS_WITHOUT_EFFECT;
+import static org.footwell.electrical.impedance.ImpedanceFinding.SECOND_TABLE_INCONSISTENT;
+
+import org.footwell.calculation.FaultCode;
+import org.footwell.calculation.Run;
+import org.footwell.electrical.impedance.ImpedanceFitRequest.AddedMass;
+import org.footwell.electrical.impedance.ImpedanceFitRequest.KnownBox;
+import org.footwell.electrical.impedance.ImpedanceFitResult.InBox;
+import org.footwell.electrical.impedance.ImpedanceFitResult.WithMass;
+
+/**
+ * A table of the same driver, changed in a known way: only its resonance moves, so resistance and
+ * inductance stay as found in free air.
+ */
+final class SecondTable {
+
+  /** More than this between two ways to the same figure is worth a warning; common practice. */
+  private static final double INCONSISTENT = 0.1;
+
+  private static final int[] RESONANCE_ONLY = {FS, QMS, QES};
+
+  private SecondTable() {}
+
+  /** The moving mass in g. */
+  record Mass(double grams, WithMass found) {}
+
+  /** vas in litre. */
+  record Volume(double litres, InBox found) {}
+
+  static Mass withMass(AddedMass added, DriverFit free, Run run) {
+    DriverFit with = fit(new Readings(added.readings()), free, false, "/added_mass/readings", run);
+    double fs = free.value(FS);
+    double fm = with.value(FS);
+    requireEffect(fm < fs, MASS_WITHOUT_EFFECT, "/added_mass/readings", fm, "below " + fs, run);
+    double mass = run.apply(MovingMass.MMS_G, added.massG(), fs, fm);
+    double byQ =
+        MovingMass.MMS_BY_Q_G.at(added.massG(), with.value(QES) / fm, free.value(QES) / fs);
+    requireConsistent(byQ, mass, "moving mass in g", "/added_mass", run);
+    // d ln(mms) = −2·(fs/fm)²/((fs/fm)² − 1)·d ln(fs/fm)
+    double square = fs * fs / (fm * fm);
+    double leverage = 2 * square / (square - 1);
+    double confidence = leverage * Math.hypot(free.confidence(FS), with.confidence(FS));
+    return new Mass(
+        mass,
+        new WithMass(
+            fm,
+            with.value(QMS),
+            with.value(QES),
+            100 * Residuals.rms(with, added.readings().size()),
+            100 * confidence));
+  }
+
+  static Volume inBox(KnownBox box, DriverFit free, Run run) {
+    DriverFit in = fit(new Readings(box.readings()), free, true, "/known_box/readings", run);
+    double fs = free.value(FS);
+    double fc = in.value(FS);
+    requireEffect(fc > fs, BOX_WITHOUT_EFFECT, "/known_box/readings", fc, "above " + fs, run);
+    double inBox = fc * in.value(QES);
+    double inFree = fs * free.value(QES);
+    requireEffect(
+        inBox > inFree, BOX_WITHOUT_EFFECT, "/known_box/readings", fc, "a higher Q too", run);
+    double vas = run.apply(MovingMass.VAS_IN_BOX_L, box.volumeL(), inBox, inFree);
+    double byResonance = MovingMass.VAS_BY_RESONANCE_L.at(box.volumeL(), fc, fs);
+    requireConsistent(vas, byResonance, "vas in litre", "/known_box", run);
+    double ratio = inBox / inFree;
+    double confidence =
+        ratio
+            / (ratio - 1)
+            * Math.hypot(free.confidenceOfProduct(FS, QES), in.confidenceOfProduct(FS, QES));
+    return new Volume(
+        vas,
+        new InBox(
+            fc,
+            in.value(QMS),
+            in.value(QES),
+            100 * Residuals.rms(in, box.readings().size()),
+            100 * confidence));
+  }
+
+  private static DriverFit fit(
+      Readings readings, DriverFit free, boolean stiffer, String pointer, Run run) {
+    double[] start = free.values();
+    double moved = readings.frequencyHz(readings.resonance(pointer, run)) / start[FS];
+    start[FS] *= moved;
+    start[QMS] *= stiffer ? moved : 1 / moved;
+    start[QES] *= stiffer ? moved : 1 / moved;
+    return DriverFit.of(readings, start, RESONANCE_ONLY, run)
+        .orElseThrow(
+            () -> {
+              run.refuse(FIT_FAILED).at(pointer).given("the search came to no end");
+              return run.refused();
+            });
+  }
+
+  private static void requireEffect(
+      boolean there, FaultCode fault, String at, double found, String expected, Run run) {
+    if (!there) {
+      run.refuse(fault).at(at).given(found + " Hz").allowed(expected);
+      throw run.refused();
+    }
+  }
+
+  private static void requireConsistent(
+      double byQ, double byResonance, String what, String at, Run run) {
+    if (!(Math.abs(byQ / byResonance - 1) <= INCONSISTENT)) {
+      run.find(SECOND_TABLE_INCONSISTENT).at(at).value(byQ).limit(byResonance).with("what", what);
+    }
+  }
+}

@@ -1,0 +1,87 @@
+package org.footwell.electrical.load;
+
+import static org.footwell.electrical.load.LoadFault.BAND_MISSING;
+import static org.footwell.electrical.load.LoadFault.BAND_SPLIT_IN_SERIES;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.footwell.calculation.Run;
+import org.footwell.electrical.load.WiringLoadRequest.Coil;
+
+/** Takes a network apart into the bands of its passive crossovers. */
+final class Bands {
+
+  /**
+   * What loads the amplifier in one band.
+   *
+   * @param band null when the network is not split
+   */
+  record Band(String band, Network<Coil> network) {}
+
+  private Bands() {}
+
+  /** The bands in order of appearance, or the whole network as the only one. */
+  static List<Band> of(Network<Coil> network, List<Coil> listed, Run run) {
+    List<String> names =
+        network.coils().stream()
+            .flatMap(coil -> Stream.ofNullable(coil.band()))
+            .distinct()
+            .toList();
+    if (names.isEmpty()) {
+      return List.of(new Band(null, network));
+    }
+    refuseCoilsWithout(network, listed, run);
+    run.requireNoFaults();
+    refuseInterruptions(network, run);
+    run.requireNoFaults();
+    return names.stream()
+        .map(band -> new Band(band, network.only(c -> band.equals(c.band())).orElseThrow()))
+        .toList();
+  }
+
+  private static void refuseCoilsWithout(Network<Coil> network, List<Coil> listed, Run run) {
+    for (Coil coil : network.coils()) {
+      if (coil.band() == null) {
+        int index = listed.indexOf(coil);
+        run.refuse(BAND_MISSING)
+            .at(index < 0 ? NetworkReader.NETWORK : "/coils/" + index + "/band")
+            .given(coil.name());
+      }
+    }
+  }
+
+  /** The bands that find a way through a part, and the first coil of it. */
+  private record Part(Set<String> bands, Coil first) {}
+
+  private static void refuseInterruptions(Network<Coil> network, Run run) {
+    network.<Part>fold(
+        coil -> new Part(Set.of(coil.band()), coil),
+        parts -> {
+          Part all = together(parts);
+          parts.forEach(part -> refuseUnlessAll(all.bands(), part, run));
+          return all;
+        },
+        Bands::together);
+  }
+
+  private static Part together(List<Part> parts) {
+    Set<String> bands = new LinkedHashSet<>();
+    parts.forEach(part -> bands.addAll(part.bands()));
+    return new Part(bands, parts.get(0).first());
+  }
+
+  private static void refuseUnlessAll(Set<String> bands, Part part, Run run) {
+    List<String> missing = new ArrayList<>(bands);
+    missing.removeAll(part.bands());
+    if (!missing.isEmpty()) {
+      run.refuse(BAND_SPLIT_IN_SERIES)
+          .at(NetworkReader.NETWORK)
+          .given(part.first().name())
+          .with("coil", part.first().name())
+          .with("band", missing.get(0));
+    }
+  }
+}

@@ -1,0 +1,101 @@
+package org.footwell.electrical.load;
+
+import static org.footwell.electrical.load.OptionsFault.TOO_MANY_COILS;
+
+import java.math.BigDecimal;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.footwell.calculation.CoreFault;
+import org.footwell.calculation.Run;
+import org.footwell.electrical.load.WiringLoadRequest.Coil;
+import org.footwell.electrical.load.WiringOptionsRequest.Coils;
+
+/**
+ * The coils by their rated impedance: those of the same one are equals, for swapping them changes
+ * neither the load nor any share.
+ *
+ * @param names by impedance, from the lowest: the names of the coils as listed, an empty one for a
+ *     coil without
+ */
+record CoilKinds(Map<Double, List<String>> names) {
+
+  /** Most coils of one rated impedance: 522 networks. */
+  static final int MOST_ALIKE = 8;
+
+  /** Most coils that differ: 5504 networks when no two are alike. */
+  static final int MOST_UNLIKE = 6;
+
+  /** Sorts the coils; refuses names that clash and coils that are too many. */
+  static CoilKinds of(List<Coils> coils, Run run) {
+    Map<Double, List<String>> names = new TreeMap<>();
+    Set<String> taken = new HashSet<>();
+    for (int i = 0; i < coils.size(); i++) {
+      Coils group = coils.get(i);
+      for (int n = 1; n <= group.coilCount(); n++) {
+        String name = name(group, n);
+        if (!name.isEmpty() && !taken.add(name)) {
+          run.refuse(CoreFault.DUPLICATE).at("/coils/" + i + "/name").given(name);
+        }
+        names.computeIfAbsent(group.ratedOhm(), ohm -> new ArrayList<>()).add(name);
+      }
+    }
+    CoilKinds kinds = new CoilKinds(names);
+    kinds.refuseTooMany(run);
+    return kinds;
+  }
+
+  private static String name(Coils group, int number) {
+    if (group.name() == null) {
+      return "";
+    }
+    return group.coilCount() == 1 ? group.name() : group.name() + "_" + number;
+  }
+
+  private void refuseTooMany(Run run) {
+    int all = names.values().stream().mapToInt(List::size).sum();
+    boolean alike = names.size() == 1;
+    if (all > (alike ? MOST_ALIKE : MOST_UNLIKE)) {
+      run.refuse(TOO_MANY_COILS)
+          .at("/coils")
+          .given(all + (alike ? " coils of one impedance" : " coils of different impedances"))
+          .allowed(
+              "at most "
+                  + MOST_ALIKE
+                  + " of one rated impedance, or "
+                  + MOST_UNLIKE
+                  + " in all when they differ");
+    }
+  }
+
+  /** Every network of all the coils; each coil stands for its kind and has no name. */
+  List<Solved> networks() {
+    List<Solved> kinds =
+        names.keySet().stream()
+            .map(ohm -> Solved.of(new Coil(null, ohm, null, null, null), ohm))
+            .toList();
+    List<Integer> counts = names.values().stream().map(List::size).toList();
+    return Networks.of(kinds, counts, Solved::series, Solved::parallel);
+  }
+
+  /** The network with the names given out from left to right, equals in the order listed. */
+  Network<Coil> named(Solved wiring) {
+    Map<Double, Deque<String>> left = new TreeMap<>();
+    names.forEach((ohm, all) -> left.put(ohm, new ArrayDeque<>(all)));
+    return wiring.network(
+        kind ->
+            new Coil(left.get(kind.ratedOhm()).removeFirst(), kind.ratedOhm(), null, null, null));
+  }
+
+  /** A coil as the circuit notation has it: by its name, or else its impedance. */
+  static String written(Coil coil) {
+    return coil.name().isEmpty()
+        ? BigDecimal.valueOf(coil.ratedOhm()).stripTrailingZeros().toPlainString()
+        : coil.name();
+  }
+}

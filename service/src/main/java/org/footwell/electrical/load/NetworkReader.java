@@ -1,0 +1,109 @@
+package org.footwell.electrical.load;
+
+import static org.footwell.electrical.load.LoadFault.COIL_OUT_OF_RANGE;
+import static org.footwell.electrical.load.LoadFault.UNKNOWN_COIL;
+
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.footwell.calculation.CoreFault;
+import org.footwell.calculation.Names;
+import org.footwell.calculation.Run;
+import org.footwell.electrical.load.NetworkParser.Token;
+import org.footwell.electrical.load.WiringLoadRequest.Coil;
+
+/** Makes the network of coils from its notation and the list of coils. */
+final class NetworkReader {
+
+  static final String NETWORK = "/network";
+
+  private static final double LEAST_OHM = 0.1;
+  private static final double MOST_OHM = 1000;
+
+  private final Map<String, Coil> listed = new LinkedHashMap<>();
+  private final Set<String> used = new HashSet<>();
+  private final Run run;
+  private int position;
+
+  private NetworkReader(Run run) {
+    this.run = run;
+  }
+
+  /** The network of the request; refuses one that cannot be read or names coils wrongly. */
+  static Network<Coil> of(WiringLoadRequest q, Run run) {
+    NetworkReader wiring = new NetworkReader(run);
+    wiring.list(q.coils() == null ? List.of() : q.coils());
+    Network<Coil> network =
+        wiring
+            .parsed(q.network())
+            .fold(token -> Network.leaf(wiring.coil(token)), Network::series, Network::parallel);
+    run.requireNoFaults();
+    return network;
+  }
+
+  private void list(List<Coil> coils) {
+    for (int i = 0; i < coils.size(); i++) {
+      String name = coils.get(i).name();
+      if (listed.putIfAbsent(name, coils.get(i)) != null) {
+        run.refuse(CoreFault.DUPLICATE).at("/coils/" + i + "/name").given(name);
+      }
+    }
+  }
+
+  private Network<Token> parsed(String network) {
+    try {
+      return NetworkParser.parse(network);
+    } catch (Unreadable why) {
+      run.refuse(why.code())
+          .at(NETWORK)
+          .given(why.character())
+          .allowed(why.expected())
+          .with("found", why.found());
+      throw run.refused();
+    }
+  }
+
+  private Coil coil(Token token) {
+    position++;
+    if (token.isNumber()) {
+      return unnamed(token);
+    }
+    String name = token.text();
+    Coil coil = listed.get(name);
+    if (coil == null) {
+      refuseUnknown(token);
+      return new Coil(name, 1.0, null, null, null);
+    }
+    if (!used.add(name)) {
+      run.refuse(CoreFault.DUPLICATE).at(NETWORK).given(name);
+    }
+    return coil;
+  }
+
+  /** A coil that the network gives by its impedance alone; called by its place from the left. */
+  private Coil unnamed(Token token) {
+    double ohm = Double.parseDouble(token.text());
+    if (!(ohm >= LEAST_OHM && ohm <= MOST_OHM)) {
+      run.refuse(COIL_OUT_OF_RANGE)
+          .at(NETWORK)
+          .given(token.text())
+          .allowed("0.1 to 1000 ohm")
+          .with("character", token.character());
+    }
+    return new Coil("coil " + position, ohm, null, null, null);
+  }
+
+  private void refuseUnknown(Token token) {
+    run.refuse(UNKNOWN_COIL)
+        .at(NETWORK)
+        .given(token.text())
+        .allowed(
+            listed.isEmpty()
+                ? "an impedance in ohm, or a name listed in coils"
+                : "one of " + String.join(", ", listed.keySet()))
+        .with("character", token.character())
+        .with("nearest", Names.didYouMean(token.text(), listed.keySet()));
+  }
+}

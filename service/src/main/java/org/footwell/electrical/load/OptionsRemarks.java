@@ -1,0 +1,96 @@
+package org.footwell.electrical.load;
+
+import static org.footwell.electrical.load.OptionsFinding.NONE_IN_WINDOW;
+import static org.footwell.electrical.load.OptionsFinding.ONLY_UNEVEN;
+import static org.footwell.electrical.load.OptionsFinding.UNEVEN_GIVES_MORE;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import org.footwell.calculation.Run;
+import org.footwell.calculation.Texts;
+
+/** What there is to say about the networks as a whole. */
+final class OptionsRemarks {
+
+  private OptionsRemarks() {}
+
+  /**
+   * Finds what a fitter should know.
+   *
+   * @param networks all of them
+   * @param ranked those in the window, best first
+   */
+  static void find(
+      List<Solved> networks, List<Candidate> ranked, LoadWindow window, CoilKinds kinds, Run run) {
+    if (ranked.isEmpty()) {
+      run.find(NONE_IN_WINDOW)
+          .at("/window")
+          .with("count", networks.size())
+          .with("window", window.inWords())
+          .with("nearest", nearest(networks, window));
+      return;
+    }
+    Candidate best = ranked.get(0);
+    if (!best.evenness().even()) {
+      Candidate mostEven = ranked.stream().min(Candidate.EVENEST_FIRST).orElseThrow();
+      run.find(ONLY_UNEVEN)
+          .at("/coils")
+          .value(mostEven.evenness().ratio())
+          .limit(1)
+          .with("network", text(mostEven, kinds))
+          .with("load", mostEven.loadOhm())
+          .with("most", percent(mostEven.evenness().most()))
+          .with("least", percent(mostEven.evenness().least()));
+    } else {
+      // The first that is uneven has the most power of all that are.
+      ranked.stream()
+          .filter(candidate -> !candidate.evenness().even())
+          .findFirst()
+          .filter(uneven -> uneven.delivery() != null && uneven.strongerThan(best))
+          .ifPresent(uneven -> remarkOn(uneven, best, kinds, run));
+    }
+  }
+
+  private static void remarkOn(Candidate uneven, Candidate best, CoilKinds kinds, Run run) {
+    run.find(UNEVEN_GIVES_MORE)
+        .at("/coils")
+        .value(uneven.delivery().powerW())
+        .limit(best.delivery().powerW())
+        .with("network", text(uneven, kinds))
+        .with("load", uneven.loadOhm())
+        .with("most", percent(uneven.evenness().most()))
+        .with("least", percent(uneven.evenness().least()));
+  }
+
+  private static String text(Candidate candidate, CoilKinds kinds) {
+    return kinds.named(candidate.wiring()).text(CoilKinds::written);
+  }
+
+  private static double percent(Evenness.Portion portion) {
+    return 100 * portion.power();
+  }
+
+  /** The loads next to the window, none of which is in it. */
+  private static String nearest(List<Solved> networks, LoadWindow window) {
+    OptionalDouble below = loads(networks).filter(window::isAbove).max();
+    OptionalDouble above = loads(networks).filter(window::isBelow).min();
+    StringBuilder words = new StringBuilder();
+    below.ifPresent(ohm -> words.append("the nearest below is ").append(people(ohm)));
+    above.ifPresent(
+        ohm ->
+            words
+                .append(words.isEmpty() ? "" : ", ")
+                .append("the nearest above is ")
+                .append(people(ohm)));
+    return words.toString();
+  }
+
+  private static DoubleStream loads(List<Solved> networks) {
+    return networks.stream().mapToDouble(Solved::ohm);
+  }
+
+  private static String people(double ohm) {
+    return Texts.forPeople(ohm) + " ohm";
+  }
+}

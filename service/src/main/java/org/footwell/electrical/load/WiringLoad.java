@@ -1,0 +1,171 @@
+package org.footwell.electrical.load;
+
+import static org.footwell.calculation.Source.DEFINITION;
+import static org.footwell.electrical.load.LoadFinding.CURRENT_TO_EXPECT;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.footwell.electrical.amplifier.AmplifierFinding;
+import org.footwell.calculation.Calculation;
+import org.footwell.calculation.Card;
+import org.footwell.calculation.FindingCode;
+import org.footwell.calculation.Formula;
+import org.footwell.calculation.Run;
+import org.footwell.calculation.Source;
+import org.footwell.electrical.load.Bands.Band;
+import org.footwell.electrical.load.Solved.Share;
+import org.footwell.electrical.load.WiringLoadRequest.Coil;
+import org.footwell.electrical.load.WiringLoadResult.BandLoad;
+import org.footwell.electrical.load.WiringLoadResult.CoilShare;
+import org.footwell.parts.Safety;
+import org.footwell.physics.Conductors;
+import org.footwell.physics.Electricity;
+
+/** What load a network of voice coils is, and which coil takes what. */
+public final class WiringLoad implements Calculation<WiringLoadRequest, WiringLoadResult> {
+
+  private static final Source IEC_60268_5 =
+      Source.of(
+          "IEC 60268-5:2003, Sound system equipment, Part 5: Loudspeakers: rated impedance; the"
+              + " modulus is nowhere in the rated range below 80 % of it");
+
+  private static final Formula.Of1 LOWEST_MODULUS_OHM =
+      Formula.of("lowest_modulus_ohm", "0.8·R", "ohm", IEC_60268_5).with("R", r -> 0.8 * r);
+  private static final Formula.Of1 HALF_LOAD =
+      Formula.of(
+              "half_load_ohm",
+              "R/2",
+              "ohm",
+              Source.of("Symmetry of a bridge: its middle stays at zero"))
+          .with("R", r -> r / 2);
+  private static final Formula.Of1 PEAK_OF_SINE =
+      Formula.of("peak_current_a", "√2·I", "A", DEFINITION).with("I", i -> Math.sqrt(2) * i);
+
+  private static final Card<WiringLoadRequest, WiringLoadResult> CARD =
+      Card.of("wiring-load", WiringLoadRequest.class, WiringLoadResult.class)
+          .title("Load of a coil network")
+          .purpose(
+              "What rated load voice coils in series and parallel are to the amplifier and whether"
+                  + " it may drive them, which coil takes what share, what a multimeter should show"
+                  + " and what the speaker cable costs.")
+          .example(
+              """
+              {"network": "(sub_left_a+sub_left_b)||(sub_right_a+sub_right_b)",
+               "coils": [
+                 {"name": "sub_left_a", "rated_ohm": 4, "re_ohm": 3.4, "driver": "sub_left"},
+                 {"name": "sub_left_b", "rated_ohm": 4, "re_ohm": 3.4, "driver": "sub_left"},
+                 {"name": "sub_right_a", "rated_ohm": 4, "re_ohm": 3.4, "driver": "sub_right"},
+                 {"name": "sub_right_b", "rated_ohm": 4, "re_ohm": 3.4, "driver": "sub_right"}],
+               "amplifier": {"minimum_ohm": 2, "bridged": true, "minimum_bridged_ohm": 4,
+                 "output_ohm": 0.02},
+               "cable": {"one_way_m": 3, "area_mm2": 4},
+               "voltage_v": 40}
+              """)
+          .sources(
+              Solved.KIRCHHOFF,
+              IEC_60268_5,
+              Conductors.IEC_60228,
+              Conductors.IEC_60028,
+              OpenCoils.THIELE_SMALL,
+              Source.COMMON_PRACTICE)
+          .limits(
+              "Loads are rated impedances, taken as resistances: coils of unlike drivers share"
+                  + " their power differently from one frequency to the next.",
+              "Bands are taken as wholly apart; near the crossover frequency both draw current.",
+              "The cable is of plain copper at its largest resistance, without contacts and"
+                  + " inductance; copper-clad aluminium has much more resistance.",
+              "At most 32 coils.")
+          .findings(
+              Stream.concat(
+                      Stream.of(LoadFinding.values()),
+                      Stream.of(
+                          AmplifierFinding.MINIMUM_NOT_GIVEN,
+                          AmplifierFinding.BRIDGED_MINIMUM_DOUBTFUL,
+                          AmplifierFinding.LOAD_HARDLY_ANY,
+                          AmplifierFinding.LOAD_LOW_BUT_ALLOWED))
+                  .toArray(FindingCode[]::new))
+          .refusals(LoadFault.values())
+          .cautions(Safety.HEAT, Safety.FIRE, Safety.AIRBAG)
+          .build();
+
+  @Override
+  public Card<WiringLoadRequest, WiringLoadResult> card() {
+    return CARD;
+  }
+
+  @Override
+  public WiringLoadResult compute(WiringLoadRequest q, Run run) {
+    List<Coil> listed = q.coils() == null ? List.of() : q.coils();
+    Network<Coil> network = NetworkReader.of(q, run);
+    List<Band> bands = Bands.of(network, listed, run);
+    boolean split = bands.get(0).band() != null;
+    OpenCoils.find(listed, network, run);
+    MeterReading.check(listed, run);
+
+    List<BandLoad> loads = new ArrayList<>();
+    List<Share> shares = new ArrayList<>();
+    boolean even = true;
+    for (Band band : bands) {
+      Solved solved = Solved.of(band.network(), Coil::ratedOhm, run);
+      loads.add(new BandLoad(band.band(), solved.ohm()));
+      List<Share> ofBand = solved.shares(run);
+      even &= Sharing.isEven(ofBand, run);
+      shares.addAll(ofBand);
+    }
+    double load = loads.stream().mapToDouble(BandLoad::loadOhm).min().orElseThrow();
+    double modulus = run.apply(LOWEST_MODULUS_OHM, load);
+    boolean bridged = q.amplifier() != null && q.amplifier().bridged();
+    AmplifierLimit.check(q.amplifier(), load, modulus, run);
+    Double meter = MeterReading.of(network, split, run);
+    Double cable = q.cable() == null ? null : SpeakerCable.loopOhm(q.cable(), run);
+    Double output = q.amplifier() == null ? null : q.amplifier().outputOhm();
+    Double current = current(q.voltageV(), withCable(modulus, cable, run), run);
+    return new WiringLoadResult(
+        load,
+        modulus,
+        split ? loads : null,
+        meter,
+        meter == null || cable == null ? null : withCable(meter, cable, run),
+        coils(network, shares),
+        even,
+        bridged ? run.apply(HALF_LOAD, load) : null,
+        cable,
+        cable == null ? null : withCable(load, cable, run),
+        cable == null ? null : SpeakerCable.lossDb(load, cable, run),
+        SpeakerCable.dampingFactor(load, output, cable, run),
+        current,
+        current == null ? null : PEAK_OF_SINE.at(current));
+  }
+
+  private static double withCable(double ohm, Double cable, Run run) {
+    return cable == null ? ohm : run.apply(Solved.SERIES, ohm, cable);
+  }
+
+  private static Double current(Double voltage, double ohm, Run run) {
+    if (voltage == null) {
+      return null;
+    }
+    double current = run.apply(Electricity.CURRENT, voltage, ohm);
+    run.find(CURRENT_TO_EXPECT)
+        .at("/voltage_v")
+        .value(current)
+        .with("voltage", voltage)
+        .with("peak", run.apply(PEAK_OF_SINE, current));
+    return current;
+  }
+
+  /** In the order of the network, whatever their bands. */
+  private static List<CoilShare> coils(Network<Coil> network, List<Share> shares) {
+    return network.coils().stream()
+        .flatMap(coil -> shares.stream().filter(share -> share.coil().equals(coil)))
+        .map(WiringLoad::coilShare)
+        .toList();
+  }
+
+  private static CoilShare coilShare(Share share) {
+    Coil coil = share.coil();
+    return new CoilShare(
+        coil.name(), coil.driver(), coil.band(), coil.ratedOhm(), share.power(), share.voltage());
+  }
+}

@@ -1,0 +1,243 @@
+package org.footwell.electrical.passive;
+
+import static org.footwell.electrical.impedance.ImpedanceFault.VAS_MISSING;
+import static org.footwell.parts.FrequencyFault.FREQUENCIES_UNSORTED;
+import static org.footwell.parts.FrequencyFault.RANGE_REVERSED;
+import static org.footwell.parts.FrequencyFault.RANGE_WITHOUT_POINTS;
+import static org.footwell.electrical.passive.NetworkFault.BAND_REVERSED;
+import static org.footwell.electrical.passive.NetworkFault.DRIVER_MISSING;
+import static org.footwell.electrical.passive.NetworkFault.NOTHING_TO_COMPENSATE;
+import static org.footwell.electrical.passive.NetworkFault.NOTHING_TO_DESIGN;
+import static org.footwell.electrical.passive.NetworkFault.ORDER_NOT_LINKWITZ_RILEY;
+import static org.footwell.electrical.passive.NetworkFault.ORDER_NOT_PASSIVE;
+import static org.footwell.electrical.passive.NetworkFinding.BAND_SIDES_INTERACT;
+import static org.footwell.electrical.passive.NetworkFinding.DRIVER_SHIFTS_RESPONSE;
+import static org.footwell.electrical.passive.NetworkFinding.FILTER_LOAD_LOW;
+import static org.footwell.electrical.passive.NetworkFinding.INVERT_ONE_WAY;
+import static org.footwell.electrical.passive.NetworkFinding.LOAD_UNLIKE_DRIVER;
+import static org.footwell.electrical.passive.NetworkFinding.NETWORK_LOAD_BELOW_RATED;
+import static org.footwell.electrical.passive.NetworkFinding.NETWORK_LOAD_TOO_LOW;
+import static org.footwell.electrical.passive.NetworkFinding.PAD_GETS_HOT;
+import static org.footwell.electrical.passive.NetworkFinding.ROUNDING_SHIFTS_RESPONSE;
+
+import java.util.List;
+import java.util.Objects;
+import org.footwell.calculation.Calculation;
+import org.footwell.calculation.Card;
+import org.footwell.calculation.Run;
+import org.footwell.calculation.Source;
+import org.footwell.electrical.impedance.Extremes;
+import org.footwell.electrical.impedance.Extremes.Place;
+import org.footwell.electrical.impedance.ImpedanceCurve;
+import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.Filter;
+import org.footwell.parts.Filter.Kind;
+import org.footwell.parts.PreferredSeries;
+import org.footwell.parts.Safety;
+import org.footwell.electrical.passive.FilterCurves.Deviations;
+import org.footwell.electrical.passive.PassiveFilterResult.Part;
+import org.footwell.physics.FilterPrototype;
+import org.footwell.physics.ThieleSmall;
+
+/** Values of a passive filter, and what becomes of them with parts that can be bought. */
+public final class PassiveFilter implements Calculation<PassiveFilterRequest, PassiveFilterResult> {
+
+  private static final int HIGHEST_ORDER = 4;
+
+  // From here on a remark is made, dB; common practice.
+  private static final double INTERACTION_DB = 1;
+  private static final double DRIVER_DB = 2;
+  private static final double ROUNDING_DB = 0.5;
+
+  /** Heat in a resistor that wants care, W, and how much more it is to be rated; common practice. */
+  private static final double HOT_W = 5;
+
+  private static final double RATING_OVER_HEAT = 2;
+
+  /** A load this far from the compensated driver is not the one meant; common practice. */
+  private static final double UNLIKE = 0.1;
+
+  private static final Card<PassiveFilterRequest, PassiveFilterResult> CARD =
+      Card.of("passive-filter", PassiveFilterRequest.class, PassiveFilterResult.class)
+          .title("Values of a passive filter")
+          .purpose(
+              "Parts of a passive high-, low- or band-pass, of a level pad and of an impedance"
+                  + " compensation, exact and as preferred values, and what they do into a"
+                  + " resistor and with the real driver.")
+          .example(
+              """
+              {"load_ohm": 3.4,
+               "low_pass": {"kind": "linkwitz_riley", "order": 2, "frequency_hz": 2500},
+               "compensate": true,
+               "driver": {"re_ohm": 3.4, "le_mh": 0.5, "le_exponent": 0.7, "fs_hz": 60, "qms": 4,
+                 "qes": 0.5},
+               "series": "e12",
+               "frequencies": {"spacing": "third_octave", "from_hz": 100, "to_hz": 20000}}
+              """)
+          .sources(
+              LadderSynthesis.CAUER,
+              FilterPrototype.BUTTERWORTH,
+              FilterPrototype.LINKWITZ,
+              FilterPrototype.THOMSON,
+              PreferredSeries.IEC_60063,
+              Ladder.KIRCHHOFF,
+              ThieleSmall.SMALL_DRIVER,
+              ThieleSmall.LEACH,
+              CurveFrequencies.IEC_61260_1,
+              LowestLoad.IEC_60268_5,
+              Source.COMMON_PRACTICE)
+          .limits(
+              "Voltage at the driver's terminals, not sound: the driver's own response adds to it.",
+              "A band-pass is the high-pass, then the low-pass, each for the resistor alone; close"
+                  + " together they load each other, and the curve into the resistor shows it.",
+              "Parts are without losses: put the resistance of the coils into the elements and"
+                  + " work them out with passive-network.",
+              "The compensation cancels the coil, exactly at one frequency, not the resonance.")
+          .findings(
+              INVERT_ONE_WAY,
+              BAND_SIDES_INTERACT,
+              DRIVER_SHIFTS_RESPONSE,
+              ROUNDING_SHIFTS_RESPONSE,
+              LOAD_UNLIKE_DRIVER,
+              NETWORK_LOAD_TOO_LOW,
+              NETWORK_LOAD_BELOW_RATED,
+              FILTER_LOAD_LOW,
+              PAD_GETS_HOT)
+          .refusals(
+              BAND_REVERSED,
+              ORDER_NOT_PASSIVE,
+              ORDER_NOT_LINKWITZ_RILEY,
+              NOTHING_TO_DESIGN,
+              DRIVER_MISSING,
+              NOTHING_TO_COMPENSATE,
+              RANGE_REVERSED,
+              RANGE_WITHOUT_POINTS,
+              FREQUENCIES_UNSORTED,
+              VAS_MISSING)
+          .cautions(Safety.HEAT)
+          .build();
+
+  @Override
+  public Card<PassiveFilterRequest, PassiveFilterResult> card() {
+    return CARD;
+  }
+
+  @Override
+  public PassiveFilterResult compute(PassiveFilterRequest q, Run run) {
+    refuseImpossible(q, run);
+    double[] frequencies = q.frequencies().points("/frequencies", run);
+    run.requireNoFaults();
+
+    FilterParts parts = FilterParts.of(q, run);
+    FilterCurves curves = new FilterCurves(q, parts);
+    Deviations deviations = curves.deviations(q.frequencies(), run);
+    remark(q, deviations, run);
+    List<Part> list = parts.list();
+    remarkHeat(list, run);
+    Place rounding = deviations.rounding();
+    Place driver = deviations.driver();
+    Place lowest = Extremes.ofModulus(curves.input(), q.frequencies(), run).lowest();
+    if (q.amplifierMinimumOhm() == null) {
+      LowestLoad.againstRated(lowest, q.loadOhm(), run);
+    } else {
+      LowestLoad.againstAmplifier(lowest, q.amplifierMinimumOhm(), run);
+    }
+    return new PassiveFilterResult(
+        list,
+        parts.preferred(),
+        curves.corners(),
+        rounding.value(),
+        rounding.frequencyHz(),
+        driver == null ? null : driver.value(),
+        driver == null ? null : driver.frequencyHz(),
+        lowest.value(),
+        lowest.frequencyHz(),
+        curves.points(frequencies));
+  }
+
+  private static void refuseImpossible(PassiveFilterRequest q, Run run) {
+    refuseOrder(q.highPass(), "/high_pass/order", run);
+    refuseOrder(q.lowPass(), "/low_pass/order", run);
+    if (q.highPass() != null
+        && q.lowPass() != null
+        && q.highPass().frequencyHz() >= q.lowPass().frequencyHz()) {
+      run.refuse(BAND_REVERSED)
+          .at("/high_pass/frequency_hz")
+          .given(q.highPass().frequencyHz())
+          .allowed("below " + q.lowPass().frequencyHz());
+    }
+    if (q.highPass() == null && q.lowPass() == null && q.padDb() == null && !q.compensate()) {
+      run.refuse(NOTHING_TO_DESIGN).allowed("high_pass, low_pass, pad_db and compensate");
+    }
+    if (q.driver() == null && q.compensate()) {
+      run.refuse(DRIVER_MISSING).at("/driver").allowed("the driver to compensate");
+    } else if (q.driver() == null && q.box() != null) {
+      run.refuse(DRIVER_MISSING).at("/driver").allowed("the driver that is in the box");
+    } else if (q.compensate() && q.driver().leMh() == 0) {
+      run.refuse(NOTHING_TO_COMPENSATE).at("/driver/le_mh").given(0).allowed("above 0");
+    }
+    ImpedanceCurve.requireVas(q.driver(), q.box(), run);
+  }
+
+  private static void refuseOrder(Filter filter, String at, Run run) {
+    if (filter == null) {
+      return;
+    }
+    if (filter.order() > HIGHEST_ORDER) {
+      run.refuse(ORDER_NOT_PASSIVE).at(at).given(filter.order()).allowed("1 to " + HIGHEST_ORDER);
+    } else if (!filter.possible()) {
+      run.refuse(ORDER_NOT_LINKWITZ_RILEY).at(at).given(filter.order()).allowed("2 or 4");
+    }
+  }
+
+  private static void remark(PassiveFilterRequest q, Deviations deviations, Run run) {
+    Place off = deviations.exact();
+    Place rounding = deviations.rounding();
+    Place driver = deviations.driver();
+    invert(q.highPass(), "/high_pass", run);
+    invert(q.lowPass(), "/low_pass", run);
+    boolean bandPass = q.highPass() != null && q.lowPass() != null;
+    if (bandPass && Math.abs(off.value()) > INTERACTION_DB) {
+      run.find(BAND_SIDES_INTERACT)
+          .at("/high_pass")
+          .value(off.value())
+          .limit(INTERACTION_DB)
+          .with("frequency", off.frequencyHz());
+    }
+    if (Math.abs(rounding.value()) > ROUNDING_DB) {
+      run.find(ROUNDING_SHIFTS_RESPONSE)
+          .at("/series")
+          .value(rounding.value())
+          .limit(ROUNDING_DB)
+          .with("frequency", rounding.frequencyHz());
+    }
+    if (driver != null && Math.abs(driver.value()) > DRIVER_DB) {
+      run.find(DRIVER_SHIFTS_RESPONSE)
+          .at("/driver")
+          .value(driver.value())
+          .limit(DRIVER_DB)
+          .with("frequency", driver.frequencyHz());
+    }
+    if (q.compensate() && Math.abs(q.driver().reOhm() / q.loadOhm() - 1) > UNLIKE) {
+      run.find(LOAD_UNLIKE_DRIVER).at("/load_ohm").value(q.driver().reOhm()).limit(q.loadOhm());
+    }
+  }
+
+  private static void remarkHeat(List<Part> parts, Run run) {
+    double hottest =
+        parts.stream().map(Part::heatW).filter(Objects::nonNull).reduce(0.0, Math::max);
+    if (hottest > HOT_W) {
+      run.find(PAD_GETS_HOT)
+          .at("/pad_db")
+          .value(hottest)
+          .limit(HOT_W)
+          .with("rating", RATING_OVER_HEAT * hottest);
+    }
+  }
+
+  private static void invert(Filter filter, String at, Run run) {
+    if (filter != null && filter.kind() == Kind.LINKWITZ_RILEY && filter.order() == 2) {
+      run.find(INVERT_ONE_WAY).at(at).value(filter.order());
+    }
+  }
+}

@@ -1,0 +1,205 @@
+package org.footwell.electrical.passive;
+
+import static org.footwell.electrical.impedance.ImpedanceFault.VAS_MISSING;
+import static org.footwell.parts.FrequencyFault.FREQUENCIES_UNSORTED;
+import static org.footwell.parts.FrequencyFault.RANGE_REVERSED;
+import static org.footwell.parts.FrequencyFault.RANGE_WITHOUT_POINTS;
+import static org.footwell.electrical.passive.NetworkFault.COIL_RESISTANCE_WITHOUT_COIL;
+import static org.footwell.electrical.passive.NetworkFault.DRIVER_MISSING;
+import static org.footwell.electrical.passive.NetworkFault.ELEMENT_EMPTY;
+import static org.footwell.electrical.passive.NetworkFault.ZERO_RESISTANCE_LOOP;
+import static org.footwell.electrical.passive.NetworkFinding.CAPACITOR_ACROSS_AMPLIFIER;
+import static org.footwell.electrical.passive.NetworkFinding.COIL_ACROSS_AMPLIFIER;
+import static org.footwell.electrical.passive.NetworkFinding.LEVEL_HUMP;
+import static org.footwell.electrical.passive.NetworkFinding.NETWORK_LOAD_BELOW_RATED;
+import static org.footwell.electrical.passive.NetworkFinding.NETWORK_LOAD_TOO_LOW;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.footwell.calculation.Calculation;
+import org.footwell.calculation.Card;
+import org.footwell.calculation.Formula;
+import org.footwell.calculation.Run;
+import org.footwell.calculation.Source;
+import org.footwell.electrical.impedance.DriverImpedance;
+import org.footwell.electrical.impedance.Extremes;
+import org.footwell.electrical.impedance.Extremes.Place;
+import org.footwell.electrical.impedance.Impedance;
+import org.footwell.electrical.impedance.ImpedanceCurve;
+import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.Safety;
+import org.footwell.electrical.passive.Ladder.Response;
+import org.footwell.electrical.passive.PassiveNetworkResult.Point;
+import org.footwell.physics.Electricity;
+import org.footwell.physics.Phasor;
+import org.footwell.physics.ThieleSmall;
+
+/** What a ladder of passive parts is to the amplifier, and what reaches the driver. */
+public final class PassiveNetwork
+    implements Calculation<PassiveNetworkRequest, PassiveNetworkResult> {
+
+  /** A lift of the driver above the amplifier's voltage that is worth a warning, dB. */
+  private static final double HUMP_DB = 1;
+
+  /** A way for direct current this much below the load is a way around it. */
+  private static final double AROUND_THE_LOAD = 0.5;
+
+  private static final Formula.Of2 LEVEL_DB =
+      Formula.of("level_db", "20·lg(|1/(real + j·imaginary)|)", "dB", Ladder.KIRCHHOFF)
+          .with("real", "imaginary", (re, im) -> -20 * Math.log10(new Phasor(re, im).modulus()));
+
+  private static final Card<PassiveNetworkRequest, PassiveNetworkResult> CARD =
+      Card.of("passive-network", PassiveNetworkRequest.class, PassiveNetworkResult.class)
+          .title("Passive network before a driver")
+          .purpose(
+              "What a ladder of capacitors, coils and resistors with its driver is to the"
+                  + " amplifier over frequency, where the load is lowest, and what level reaches"
+                  + " the driver.")
+          .example(
+              """
+              {"elements": [
+                 {"place": "series", "inductance_mh": 1.2, "coil_ohm": 0.3},
+                 {"place": "shunt", "capacitance_uf": 22},
+                 {"place": "shunt", "capacitance_uf": 39, "resistance_ohm": 4.7}],
+               "driver": {"re_ohm": 3.4, "le_mh": 0.5, "le_exponent": 0.7, "fs_hz": 60, "qms": 4,
+                 "qes": 0.5},
+               "frequencies": {"spacing": "third_octave"},
+               "amplifier_minimum_ohm": 2, "voltage_v": 14}
+              """)
+          .sources(
+              Ladder.KIRCHHOFF,
+              ThieleSmall.SMALL_DRIVER,
+              ThieleSmall.SMALL_CLOSED,
+              ThieleSmall.SMALL_VENTED,
+              ThieleSmall.LEACH,
+              CurveFrequencies.IEC_61260_1,
+              LowestLoad.IEC_60268_5,
+              Source.COMMON_PRACTICE)
+          .limits(
+              "Voltage at the driver's terminals, not sound: the driver's own response and what the"
+                  + " parts of a loudspeaker do to each other are not in it.",
+              "Capacitors are ideal, coils have their DC resistance only; cored coils saturate.",
+              "The amplifier and its cable have no impedance: add the cable's as a resistor.",
+              "One driver, at most 32 elements.")
+          .findings(
+              NETWORK_LOAD_TOO_LOW,
+              NETWORK_LOAD_BELOW_RATED,
+              COIL_ACROSS_AMPLIFIER,
+              CAPACITOR_ACROSS_AMPLIFIER,
+              LEVEL_HUMP)
+          .refusals(
+              ELEMENT_EMPTY,
+              COIL_RESISTANCE_WITHOUT_COIL,
+              ZERO_RESISTANCE_LOOP,
+              DRIVER_MISSING,
+              RANGE_REVERSED,
+              RANGE_WITHOUT_POINTS,
+              FREQUENCIES_UNSORTED,
+              VAS_MISSING)
+          .cautions(Safety.HEAT)
+          .build();
+
+  @Override
+  public Card<PassiveNetworkRequest, PassiveNetworkResult> card() {
+    return CARD;
+  }
+
+  @Override
+  public PassiveNetworkResult compute(PassiveNetworkRequest q, Run run) {
+    refuseUndecided(q, run);
+    LadderRules.check(q.elements(), run);
+    double[] frequencies = q.frequencies().points("/frequencies", run);
+    run.requireNoFaults();
+
+    Impedance load = load(q);
+    Ladder ladder = new Ladder(q.elements(), load);
+    double[] grid = Extremes.grid(q.frequencies().fromHz(), q.frequencies().toHz());
+    double[] modulus = new double[grid.length];
+    double[] level = new double[grid.length];
+    for (int i = 0; i < grid.length; i++) {
+      Response response = ladder.at(grid[i]);
+      modulus[i] = response.input().modulus();
+      level[i] = response.levelDb();
+    }
+    Place lowest = Extremes.of(f -> ladder.at(f).input().modulus(), grid, modulus, run).lowest();
+    Place loudest = Extremes.of(ladder::levelDb, grid, level, run).highest();
+    Phasor input = explain(ladder, lowest.frequencyHz(), run);
+    double loadDc = q.driver() == null ? q.loadOhm() : q.driver().reOhm();
+    double dc = ladder.dcOhm(loadDc);
+    if (q.amplifierMinimumOhm() != null) {
+      LowestLoad.againstAmplifier(lowest, q.amplifierMinimumOhm(), run);
+    }
+    judgeEnds(ladder, loadDc, dc, run);
+    if (loudest.value() > HUMP_DB) {
+      run.find(LEVEL_HUMP)
+          .at("/elements")
+          .value(loudest.value())
+          .limit(HUMP_DB)
+          .with("frequency", loudest.frequencyHz());
+    }
+    return new PassiveNetworkResult(
+        lowest.value(),
+        lowest.frequencyHz(),
+        input.phaseDeg(),
+        q.voltageV() == null ? null : current(q.voltageV(), lowest.value(), run),
+        Double.isInfinite(dc) ? null : dc,
+        loudest.value(),
+        loudest.frequencyHz(),
+        points(ladder, frequencies));
+  }
+
+  private static void refuseUndecided(PassiveNetworkRequest q, Run run) {
+    Map<String, Object> loads = new HashMap<>();
+    loads.put("driver", q.driver());
+    loads.put("load_ohm", q.loadOhm());
+    run.exactlyOneOf("", loads);
+    if (q.box() != null && q.driver() == null) {
+      run.refuse(DRIVER_MISSING).at("/driver").allowed("the driver that is in the box");
+    }
+    ImpedanceCurve.requireVas(q.driver(), q.box(), run);
+  }
+
+  private static Impedance load(PassiveNetworkRequest q) {
+    if (q.driver() != null) {
+      return new DriverImpedance(q.driver(), q.box());
+    }
+    Phasor resistor = new Phasor(q.loadOhm(), 0);
+    return f -> resistor;
+  }
+
+  private static Double current(double voltage, double ohm, Run run) {
+    return run.apply(Electricity.CURRENT, voltage, ohm);
+  }
+
+  /** Notes what the ladder is at one frequency; returns the impedance there. */
+  private static Phasor explain(Ladder ladder, double f, Run run) {
+    Response response = ladder.at(f);
+    run.apply(ThieleSmall.MODULUS, response.input().re(), response.input().im());
+    Phasor loss = Phasor.ONE.over(response.transfer());
+    run.apply(LEVEL_DB, loss.re(), loss.im());
+    return response.input();
+  }
+
+  /** What the amplifier meets far below and far above the audible. */
+  private static void judgeEnds(Ladder ladder, double loadDc, double dc, Run run) {
+    if (dc < AROUND_THE_LOAD * loadDc) {
+      run.find(COIL_ACROSS_AMPLIFIER).at("/elements").value(dc).limit(loadDc);
+    }
+    if (ladder.farAboveOhm() == 0) {
+      run.find(CAPACITOR_ACROSS_AMPLIFIER).at("/elements");
+    }
+  }
+
+  private static List<Point> points(Ladder ladder, double[] frequencies) {
+    List<Point> points = new ArrayList<>(frequencies.length);
+    for (double f : frequencies) {
+      Response r = ladder.at(f);
+      points.add(
+          new Point(
+              f, r.input().modulus(), r.input().phaseDeg(), r.levelDb(), r.transfer().phaseDeg()));
+    }
+    return points;
+  }
+}

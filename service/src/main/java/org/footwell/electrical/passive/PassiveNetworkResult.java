@@ -1,0 +1,33 @@
+package org.footwell.electrical.passive;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import io.swagger.v3.oas.annotations.media.Schema;
+import java.util.List;
+
+/** What a passive network is to the amplifier and does to the driver. */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record PassiveNetworkResult(
+    @Schema(description = "Lowest modulus the amplifier sees in the range, ohm")
+        double lowestModulusOhm,
+    @Schema(description = "Where it is, Hz") double lowestHz,
+    @Schema(description = "Phase there, degrees; positive when inductive") double lowestPhaseDeg,
+    @Schema(description = "Current at the lowest modulus, A RMS") Double highestCurrentA,
+    @Schema(description = "Resistance to direct current, ohm; none when a capacitor blocks it")
+        Double dcOhm,
+    @Schema(
+            description =
+                "Highest level at the driver in the range, dB against the amplifier's voltage")
+        double highestLevelDb,
+    @Schema(description = "Where it is, Hz") double highestLevelHz,
+    @Schema(description = "The curves") List<Point> points) {
+
+  /** One frequency of the curves. */
+  public record Point(
+      @Schema(description = "Frequency, Hz") double frequencyHz,
+      @Schema(description = "Modulus the amplifier sees, ohm") double modulusOhm,
+      @Schema(description = "Phase of that impedance, degrees; positive when inductive")
+          double phaseDeg,
+      @Schema(description = "Voltage at the driver over that at the amplifier, dB") double levelDb,
+      @Schema(description = "Phase of the voltage at the driver against the amplifier's, degrees")
+          double levelPhaseDeg) {}
+}

@@ -1,0 +1,2 @@
+/** Passive networks between amplifier and driver: what they do, and values for them. */
+package org.footwell.electrical.passive;

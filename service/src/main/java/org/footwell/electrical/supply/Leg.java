@@ -1,0 +1,153 @@
+package org.footwell.electrical.supply;
+
+import org.footwell.calculation.Formula;
+import org.footwell.calculation.Run;
+import org.footwell.calculation.Source;
+import org.footwell.physics.Conductors;
+import org.footwell.physics.Electricity;
+import org.footwell.electrical.supply.SupplyCableResult.LimitedBy;
+import org.footwell.electrical.supply.SupplyCableResult.SizedCable;
+
+/**
+ * One cable that wants a size: the main cable or a branch.
+ *
+ * @param pointer where it stands in the request; empty for the main cable
+ * @param startV voltage at its start, V
+ * @param currentA current, A, or null when the power is constant
+ * @param inputW constant power drawn at its end, W, or null when the current is known
+ * @param conductorM length of conductor in the loop, m
+ * @param fixedOhm resistance of the loop that no size changes, ohm: body and contacts
+ * @param permittedDropV drop permitted, V
+ * @param loudest what it carries at the loudest
+ * @param surroundings factor on the ampacity for where it lies
+ */
+record Leg(
+    String pointer,
+    double startV,
+    Double currentA,
+    Double inputW,
+    double conductorM,
+    double fixedOhm,
+    double permittedDropV,
+    Loudest loudest,
+    double insulationC,
+    double surroundings,
+    Conditions conditions) {
+
+  /** What main cable and branches have in common. */
+  record Conditions(
+      double conductivity, double conductorC, double fuseLoading, double fuseHeatFactor) {}
+
+  private static final Formula.Of2 PER_KM =
+      Formula.of(
+              "conductor_ohm_per_km",
+              "r/σ",
+              "ohm/km",
+              Source.of("Definition of conductivity relative to annealed copper, IEC 60028"))
+          .with("r", "σ", (r, sigma) -> r / sigma);
+  private static final Formula.Of2 LOOP =
+      Formula.of("loop_ohm", "Rc + Rf", "ohm", ConstantPower.KIRCHHOFF)
+          .with("Rc", "Rf", Double::sum);
+  private static final Formula.Of2 DROP =
+      Formula.of("drop_v", "I·R", "V", Source.of("Ohm's law")).with("I", "R", (i, r) -> i * r);
+  private static final Formula.Of2 END =
+      Formula.of("end_v", "U − Ud", "V", ConstantPower.KIRCHHOFF)
+          .with("U", "Ud", (u, drop) -> u - drop);
+  private static final Formula.Of3 WORST_CURRENT =
+      Formula.of("worst_current_a", "P/(U − Ud)", "A", ConstantPower.KIRCHHOFF)
+          .with("P", "U", "Ud", (p, u, drop) -> p / (u - drop));
+
+  /** Sums and comparisons may differ from the decimal ones in the last binary digits. */
+  private static final double ROUNDING = 1e-9;
+
+  /** Current to expect at most, A: that at the lowest voltage the permitted drop leaves. */
+  double worstCurrent(Run run) {
+    return currentA != null ? currentA : run.apply(WORST_CURRENT, inputW, startV, permittedDropV);
+  }
+
+  /** Current in A through so many ohms; NaN if the constant power cannot pass them. */
+  double current(double loopOhm) {
+    return currentA != null ? currentA : ConstantPower.CURRENT.at(inputW, startV, loopOhm);
+  }
+
+  /** Whether more than the permitted drop is lost in so many ohms, or the power cannot pass. */
+  boolean dropsTooMuch(double loopOhm) {
+    return !(current(loopOhm) * loopOhm <= permittedDropV * (1 + ROUNDING));
+  }
+
+  /** Resistance of the whole loop in ohm with conductors of so many mm². */
+  double loopOhm(double areaMm2) {
+    double perKm = Conductors.CLASS_5_OHM_PER_KM.at(areaMm2) / conditions.conductivity();
+    return Conductors.CONDUCTOR_OHM.at(conductorM, perKm, conditions.conductorC()) + fixedOhm;
+  }
+
+  /** Why conductors of so many mm² do not do, what is worse first; null if they do. */
+  LimitedBy limit(double areaMm2) {
+    double loop = loopOhm(areaMm2);
+    double current = current(loop);
+    double ampacity =
+        Ampacity.CORRECTED.at(
+            Ampacity.TABLE.at(areaMm2, insulationC), surroundings, conditions.conductivity());
+    if (Double.isNaN(current)) {
+      return LimitedBy.DROP;
+    }
+    if (current > ampacity * (1 + ROUNDING)) {
+      return LimitedBy.AMPACITY;
+    }
+    if (fuse(current, ampacity) == null) {
+      return LimitedBy.FUSE;
+    }
+    return dropsTooMuch(loop) ? LimitedBy.DROP : null;
+  }
+
+  /** Everything about one size that lets the load's power pass. */
+  SizedCable sized(double areaMm2, String awg, LimitedBy limitedBy, Run run) {
+    double table = run.apply(Conductors.CLASS_5_OHM_PER_KM, areaMm2);
+    double perKm = run.apply(PER_KM, table, conditions.conductivity());
+    double cable = run.apply(Conductors.CONDUCTOR_OHM, conductorM, perKm, conditions.conductorC());
+    double loop = run.apply(LOOP, cable, fixedOhm);
+    double current =
+        currentA != null ? currentA : run.apply(ConstantPower.CURRENT, inputW, startV, loop);
+    double drop = run.apply(DROP, current, loop);
+    double ampacity =
+        run.apply(
+            Ampacity.CORRECTED,
+            run.apply(Ampacity.TABLE, areaMm2, insulationC),
+            surroundings,
+            conditions.conductivity());
+    run.apply(Fuse.LEAST_RATING, current, conditions.fuseLoading(), conditions.fuseHeatFactor());
+    if (loudest.lastingA() != null) {
+      run.apply(Fuse.LEAST_FOR_SINE, loudest.lastingA(), conditions.fuseHeatFactor());
+    }
+    Fuse fuse = fuse(current, ampacity);
+    return new SizedCable(
+        areaMm2,
+        awg,
+        cable,
+        loop,
+        current,
+        drop,
+        100 * drop / startV,
+        run.apply(Electricity.POWER_OF_CURRENT, current, loop),
+        run.apply(END, startV, drop),
+        ampacity,
+        fuse == null ? null : fuse.ratingA(),
+        fuse == null ? null : fuse.series(),
+        leastFuse(current),
+        Fuse.largestUpTo(ampacity),
+        limitedBy);
+  }
+
+  /** What the fuse must be rated at least, A: for the current, and for a sine that is to last. */
+  double leastFuse(double current) {
+    double least =
+        Fuse.LEAST_RATING.at(current, conditions.fuseLoading(), conditions.fuseHeatFactor());
+    return loudest.lastingA() == null
+        ? least
+        : Math.max(least, Fuse.LEAST_FOR_SINE.at(loudest.lastingA(), conditions.fuseHeatFactor()));
+  }
+
+  private Fuse fuse(double current, double ampacity) {
+    return Fuse.between(leastFuse(current), ampacity);
+  }
+}

@@ -1,0 +1,47 @@
+package org.footwell.electrical.supply;
+
+import static org.footwell.calculation.Source.DEFINITION;
+
+import org.footwell.calculation.Formula;
+import org.footwell.calculation.Run;
+import org.footwell.physics.Decibels;
+import org.footwell.electrical.supply.SupplyBudgetRequest.SoundSystem;
+
+/**
+ * What a sound system puts out and draws with a programme on it.
+ *
+ * @param averageOutputW average power into the loudspeakers
+ * @param peakOutputW power of a sine whose peaks are those of the programme
+ * @param averageInputW drawn on average
+ * @param peakInputW drawn while such a sine lasts: for a drum beat, not for one half-wave, which
+ *     the amplifier's own capacitors carry
+ */
+record Programme(
+    double averageOutputW, double peakOutputW, double averageInputW, double peakInputW) {
+
+  private static final Formula.Of2 PEAK =
+      Formula.of("peak_output_w", "P·10^(L/10)", "W", DEFINITION)
+          .with("P", "L", (p, level) -> p * Decibels.toPower(level));
+
+  /** Average of a programme whose peaks reach those of a sine of P watts, with crest factor C dB. */
+  private static final Formula.Of2 AVERAGE =
+      Formula.of("average_output_w", "P·10^((3.01 − C)/10), at most P", "W", DEFINITION)
+          .with(
+              "P",
+              "C",
+              (p, crest) -> p * Math.min(1, Decibels.toPower(Decibels.SINE_CREST - crest)));
+
+  private static final Formula.Of4 INPUT =
+      Formula.of("input_w", "P/η + Ii·Us", "W", DEFINITION)
+          .with("P", "η", "Ii", "Us", (p, eta, idle, at) -> p / eta + idle * at);
+
+  static Programme of(SoundSystem system, Run run) {
+    double peak = run.apply(PEAK, system.cleanPowerW(), system.levelDb());
+    double average = run.apply(AVERAGE, peak, system.crestFactorDb());
+    return new Programme(
+        average,
+        peak,
+        run.apply(INPUT, average, system.averageEfficiency(), system.idleA(), system.atV()),
+        run.apply(INPUT, peak, system.fullEfficiency(), system.idleA(), system.atV()));
+  }
+}

@@ -1,0 +1,192 @@
+package org.footwell.electrical.supply;
+
+import static org.footwell.calculation.Source.DEFINITION;
+
+import org.footwell.calculation.Calculation;
+import org.footwell.calculation.Card;
+import org.footwell.calculation.Formula;
+import org.footwell.calculation.Run;
+import org.footwell.calculation.Source;
+import org.footwell.parts.Safety;
+import org.footwell.electrical.supply.SupplyBudgetRequest.Alternator;
+import org.footwell.electrical.supply.SupplyBudgetRequest.Battery;
+import org.footwell.electrical.supply.SupplyBudgetResult.SupplyState;
+
+/** Whether alternator and battery bear a sound system. */
+public final class SupplyBudget implements Calculation<SupplyBudgetRequest, SupplyBudgetResult> {
+
+  private static final Formula.Of3 MIXED =
+      Formula.of("average_balance_a", "s·Bi + (1 − s)·Bc", "A", DEFINITION)
+          .with("s", "Bi", "Bc", (s, idle, cruise) -> s * idle + (1 - s) * cruise);
+  private static final Formula.Of2 SUM =
+      Formula.of("discharge_a", "Io + I", "A", DEFINITION).with("Io", "I", Double::sum);
+  private static final Formula.Of2 USABLE =
+      Formula.of("usable_share", "d − (1 − c)", "", DEFINITION)
+          .with("d", "c", (depth, charge) -> depth - (1 - charge));
+
+  private static final Card<SupplyBudgetRequest, SupplyBudgetResult> CARD =
+      Card.of("supply-budget", SupplyBudgetRequest.class, SupplyBudgetResult.class)
+          .title("Alternator and battery")
+          .purpose(
+              "Whether alternator and battery bear a sound system: what it draws on average and at"
+                  + " peaks, whether the battery charges, how long one may listen with the engine"
+                  + " off, how long the vehicle may stand, and what voltage and clean power are"
+                  + " left at the amplifier.")
+          .example(
+              """
+              {"alternator": {"idle_a": 60, "cruise_a": 120, "voltage_v": 14.2, "low_v": 12.6},
+               "consumers": {"running_a": 45, "engine_off_a": 4, "standby_ma": 30},
+               "battery": {"capacity_ah": 70, "reserve_min": 120, "resting_v": 12.4,
+                 "internal_ohm": 0.008},
+               "system": {"clean_power_w": 1000, "at_v": 14.4, "regulated": false,
+                 "full_efficiency": 0.8, "average_efficiency": 0.7, "idle_a": 2, "level_db": 0,
+                 "crest_factor_db": 12, "cable_ohm": 0.004, "minimum_v": 10},
+               "depth": 0.3, "idle_share": 0.25, "cranking_v": 8}
+              """)
+          .sources(
+              Discharge.PEUKERT,
+              Discharge.RESERVE,
+              ConstantPower.KIRCHHOFF,
+              ConstantPower.MATCHED_LOAD,
+              DEFINITION,
+              Source.COMMON_PRACTICE)
+          .limits(
+              "Average draw is taken as constant power; an unregulated amplifier at its peaks as a"
+                  + " resistance, a regulated one as constant power.",
+              "The alternator holds its voltage up to its output and then gives that output; the"
+                  + " battery does the rest at its resting voltage less its internal resistance."
+                  + " Just charged, it holds more for a while.",
+              "Peaks are those of a drum beat, a few tenths of a second: not of one half-wave and"
+                  + " not with a large capacitor added.",
+              "Capacity is that of a new battery at 20 to 27 °C; age and cold take a third or more."
+                  + " Resting voltage is one figure for the whole discharge.",
+              "Charge balance counts amperes: a battery takes back a few percent more than it"
+                  + " gave.")
+          .findings(BudgetFinding.values())
+          .refusals(BudgetFault.values())
+          .cautions(Safety.BATTERY, Safety.FIRE, Safety.AIRBAG)
+          .build();
+
+  @Override
+  public Card<SupplyBudgetRequest, SupplyBudgetResult> card() {
+    return CARD;
+  }
+
+  @Override
+  public SupplyBudgetResult compute(SupplyBudgetRequest q, Run run) {
+    refuseImpossible(q, run);
+    Programme programme = Programme.of(q.system(), run);
+    Alternator alternator = q.alternator();
+    double exponent = Discharge.exponent(q.battery(), run);
+
+    SupplyState cruise =
+        running("at cruise", "/alternator/cruise_a", alternator.cruiseA(), q, programme, run);
+    SupplyState idle =
+        running("at idle", "/alternator/idle_a", alternator.idleA(), q, programme, run);
+    SupplyState smartLow =
+        alternator.lowV() == null
+            ? null
+            : new Situation("at the low alternator voltage", "/alternator/low_v", q, programme, run)
+                .running(alternator.cruiseA(), alternator.lowV());
+    Situation engineOff = new Situation("with the engine off", "/battery", q, programme, run);
+    SupplyState off = engineOff.off();
+    engineOff.judge(off, -q.consumers().engineOffA());
+    SupplyState cranking =
+        q.crankingV() == null
+            ? null
+            : new Situation("while starting", "/cranking_v", q, programme, run)
+                .cranking(q.crankingV());
+
+    Double mixed = mixed(q.idleShare(), idle, cruise, run);
+    BudgetRules.contradictions(q, programme, run);
+    BudgetRules.find(q, cruise, idle, smartLow, cranking, mixed, run);
+    return new SupplyBudgetResult(
+        programme.averageOutputW(),
+        programme.peakOutputW(),
+        programme.averageInputW(),
+        programme.peakInputW(),
+        cruise,
+        idle,
+        smartLow,
+        off,
+        cranking,
+        mixed,
+        listening(q, off, exponent, run),
+        exponent,
+        BudgetRules.standby(q, run));
+  }
+
+  private static SupplyState running(
+      String name,
+      String pointer,
+      double alternatorA,
+      SupplyBudgetRequest q,
+      Programme programme,
+      Run run) {
+    Situation situation = new Situation(name, pointer, q, programme, run);
+    SupplyState state = situation.running(alternatorA, q.alternator().voltageV());
+    situation.judge(state, alternatorA - q.consumers().runningA());
+    return state;
+  }
+
+  private static Double mixed(Double share, SupplyState idle, SupplyState cruise, Run run) {
+    return share == null || idle.balanceA() == null || cruise.balanceA() == null
+        ? null
+        : (Double) run.apply(MIXED, share, idle.balanceA(), cruise.balanceA());
+  }
+
+  private static Double listening(
+      SupplyBudgetRequest q, SupplyState off, double exponent, Run run) {
+    if (off.averageCurrentA() == null) {
+      return null;
+    }
+    Battery battery = q.battery();
+    double current = run.apply(SUM, q.consumers().engineOffA(), off.averageCurrentA());
+    if (battery.peukertExponent() == null
+        && battery.reserveMin() == null
+        && Discharge.fasterThanRated(battery, current)) {
+      run.find(BudgetFinding.PEUKERT_ASSUMED)
+          .at("/battery/peukert_exponent")
+          .value(current)
+          .limit(battery.capacityAh() / 20);
+    }
+    double hours = run.apply(Discharge.HOURS, battery.capacityAh(), current, exponent);
+    return run.apply(Discharge.MINUTES, hours, run.apply(USABLE, q.depth(), battery.charge()));
+  }
+
+  private static void refuseImpossible(SupplyBudgetRequest q, Run run) {
+    Battery battery = q.battery();
+    Alternator alternator = q.alternator();
+    if (q.depth() > 1) {
+      run.refuse(BudgetFault.DEPTH_BEYOND_CAPACITY).at("/depth").given(q.depth());
+    } else if (q.depth() <= 1 - battery.charge()) {
+      run.refuse(BudgetFault.DEPTH_ALREADY_REACHED)
+          .at("/depth")
+          .given(q.depth())
+          .with("used", 1 - battery.charge());
+    }
+    if (battery.peukertExponent() != null && battery.reserveMin() != null) {
+      run.refuse(BudgetFault.PEUKERT_GIVEN_TWICE).at("/battery/peukert_exponent");
+    }
+    if (alternator.lowV() != null && alternator.lowV() >= alternator.voltageV()) {
+      run.refuse(BudgetFault.LOW_VOLTAGE_NOT_LOWER)
+          .at("/alternator/low_v")
+          .given(alternator.lowV())
+          .with("voltage", alternator.voltageV());
+    }
+    if (alternator.cruiseA() < alternator.idleA()) {
+      run.refuse(BudgetFault.OUTPUT_FALLS_WITH_SPEED)
+          .at("/alternator/cruise_a")
+          .given(alternator.cruiseA())
+          .with("idle", alternator.idleA());
+    }
+    double ratio = alternator.voltageV() / battery.restingV();
+    if (ratio < 0.9 || ratio > 1.4) {
+      run.refuse(BudgetFault.VOLTAGES_DO_NOT_MATCH)
+          .at("/battery/resting_v")
+          .given(battery.restingV())
+          .with("voltage", alternator.voltageV());
+    }
+    run.requireNoFaults();
+  }
+}

@@ -1,2 +1,0 @@
-/** Noise exposure of a day: doses by two rules, from A-weighted levels and their durations. */
-package org.footwell.exposure;

@@ -1,0 +1,13 @@
+package org.footwell.factory.clip;
+
+import org.footwell.calculation.FaultCode;
+
+/** Why a clip point cannot be given. */
+public enum ClipFault implements FaultCode {
+  TOO_FEW_PERIODS,
+  TONE_NOT_FOUND,
+  NO_HARMONIC_IN_BAND,
+  READING_PEAKS_INCOMPLETE,
+  VOLTAGE_OF_CAPTURES_ONLY,
+  TONE_ABOVE_HALF_RATE
+}

@@ -1,0 +1,132 @@
+package org.footwell.factory.rolloff;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.footwell.calculation.Calculation;
+import org.footwell.calculation.Card;
+import org.footwell.calculation.FaultCode;
+import org.footwell.calculation.Run;
+import org.footwell.calculation.Source;
+import org.footwell.parts.Safety;
+import org.footwell.physics.Piston;
+import org.footwell.physics.ThirdOctaves;
+import org.footwell.recording.RecordingFault;
+import org.footwell.recording.Wav;
+import org.footwell.factory.rolloff.BassLimits.Share;
+import org.footwell.factory.rolloff.BassRolloffResult.BandGain;
+import org.footwell.factory.rolloff.BassRolloffResult.StepLoss;
+import org.footwell.signal.Spectrum;
+
+/** Where a source takes bass away as the volume rises, and what gives it back. */
+public final class BassRolloff implements Calculation<BassRolloffRequest, BassRolloffResult> {
+
+  private static final Card<BassRolloffRequest, BassRolloffResult> CARD =
+      Card.of("bass-rolloff", BassRolloffRequest.class, BassRolloffResult.class)
+          .title("Bass that falls behind as the volume rises")
+          .purpose(
+              "From which volume step on does the bass of a source fall behind, by how much and"
+                  + " below what frequency; what gain restores it at every step within amplifier"
+                  + " and driver, and at which volume compensating must end.")
+          .example(RolloffExample.json())
+          .sources(
+              ThirdOctaves.IEC_61260_1,
+              Losses.NOISE,
+              LowShelf.COOKBOOK,
+              Piston.HALF_SPACE,
+              Spectrum.TRANSFORM,
+              Wav.RIFF,
+              Source.COMMON_PRACTICE)
+          .limits(
+              "Bass is held against the reference range of the same step: a source that turns all"
+                  + " down alike is not found.",
+              "What falls behind with pink noise may fall behind less or more with music, if the"
+                  + " source goes by the level of the bass and not by the volume step.",
+              "Displacement takes the driver as a piston in half space whose level follows the"
+                  + " voltage: below the resonance of its box it moves less than stated.",
+              "A gain for each volume step needs a processor that knows the step; a fixed gain must"
+                  + " be that of the highest step to be used.")
+          .findings(RolloffFinding.values())
+          .refusals(
+              Stream.<FaultCode>concat(
+                      Stream.of(RolloffFault.values()), Stream.of(RecordingFault.values()))
+                  .toArray(FaultCode[]::new))
+          .cautions(Safety.HEARING)
+          .build();
+
+  @Override
+  public Card<BassRolloffRequest, BassRolloffResult> card() {
+    return CARD;
+  }
+
+  @Override
+  public BassRolloffResult compute(BassRolloffRequest q, Run run) {
+    RolloffRules.requireFields(q, run);
+    BandTable table = BandTable.of(q, run);
+    Losses losses = RolloffRules.requireTable(q, table, run);
+    BassLimits limits = new BassLimits(table, q, losses.bassBands());
+    List<StepLoss> steps = new ArrayList<>();
+    List<BandGain> bands = new ArrayList<>();
+    List<Share> shares = new ArrayList<>();
+    for (int s = 0; s < table.steps().size(); s++) {
+      run.checkDeadline();
+      List<Double> loss = losses.at(s);
+      boolean changed = changed(losses, loss, q.thresholdDb());
+      List<Double> gains = loss.stream().map(db -> changed ? db : (Double) 0.0).toList();
+      Share share = limits.of(s, gains);
+      shares.add(share);
+      Double displacement =
+          q.driver() == null ? null : (Double) limits.displacementMm(s, gains, share.share());
+      steps.add(step(q, table, losses, s, share, displacement));
+      for (int b = 0; b < gains.size(); b++) {
+        double gain = gains.get(b);
+        bands.add(
+            new BandGain(
+                table.steps().get(s),
+                table.bandsHz().get(b),
+                loss.get(b),
+                gain > 0 ? share.share() * gain : gain));
+      }
+    }
+    return RolloffRemarks.summary(q, table, losses, steps, shares, bands, run);
+  }
+
+  /** Whether a step's bass is behind or ahead by the threshold and beyond chance. */
+  private static boolean changed(Losses losses, List<Double> loss, double threshold) {
+    double least = Math.max(threshold, losses.chanceDb(Losses.TOGETHER));
+    double behind = Losses.mean(loss, Losses.worst(loss));
+    double ahead = -Losses.mean(loss, Losses.worst(loss.stream().map(db -> -db).toList()));
+    return behind >= least || ahead >= least;
+  }
+
+  private static StepLoss step(
+      BassRolloffRequest q,
+      BandTable table,
+      Losses losses,
+      int s,
+      Share share,
+      Double displacement) {
+    List<Double> loss = losses.at(s);
+    double worst = Losses.mean(loss, Losses.worst(loss));
+    double chance = losses.chanceDb(Losses.TOGETHER);
+    boolean behind = worst >= Math.max(q.thresholdDb(), chance);
+    LowShelf shelf =
+        changed(losses, loss, q.thresholdDb())
+            ? LowShelf.fit(table.bandsHz().subList(0, loss.size()), loss, q.referenceFromHz())
+            : null;
+    double gain = shelf == null ? 0 : shelf.gainDb();
+    return new StepLoss(
+        table.steps().get(s),
+        losses.middleDb(s),
+        worst,
+        behind,
+        behind ? (Double) losses.belowHz(loss) : null,
+        gain,
+        shelf == null ? null : (Double) shelf.frequencyHz(),
+        shelf == null ? null : (Double) shelf.errorDb(),
+        gain > 0 ? share.share() * gain : gain,
+        share.heldBy(),
+        displacement,
+        chance == 0 ? null : (Double) losses.chanceDb(1));
+  }
+}

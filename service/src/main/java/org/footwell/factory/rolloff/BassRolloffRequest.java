@@ -1,0 +1,149 @@
+package org.footwell.factory.rolloff;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.footwell.recording.Recording;
+
+/** Band levels at several volume steps. Exactly one of {@code captures} and {@code levels}. */
+@Valid
+public record BassRolloffRequest(
+    @Schema(
+            description =
+                "Captures of the output with pink noise, one for each volume step, all with the same"
+                    + " gain of the recorder. Exactly one of captures and levels")
+        @Size(min = 1, max = 64)
+        @Valid
+        List<@NotNull @Valid NoiseCapture> captures,
+    @Schema(
+            description =
+                "Levels of third octaves, every band at every volume step. Exactly one of captures"
+                    + " and levels")
+        @Size(min = 1, max = 2000)
+        @Valid
+        List<@NotNull @Valid BandAtStep> levels,
+    @Schema(
+            description =
+                "Volume step at which the bass is as it should be; absent: the lowest. A loudness"
+                    + " function lifts the bass of low steps: then take a step above it")
+        @Min(-200)
+        @Max(1000)
+        Integer referenceStep,
+    @Schema(
+            description =
+                "Lowest band, Hz: nominal or exact mid-band frequency. With captures only")
+        @DecimalMin("10")
+        @DecimalMax("200")
+        Double lowestHz,
+    @Schema(description = "Start of the range that bass is held against, Hz")
+        @DecimalMin("100")
+        @DecimalMax("10000")
+        Double referenceFromHz,
+    @Schema(description = "End of the range that bass is held against, Hz")
+        @DecimalMin("100")
+        @DecimalMax("20000")
+        Double referenceToHz,
+    @Schema(description = "Loss from which on the bass counts as falling behind, dB")
+        @DecimalMin("0.1")
+        @DecimalMax("12")
+        Double thresholdDb,
+    @Schema(description = "Most gain the equaliser can give, dB; absent: no such limit")
+        @DecimalMin("0")
+        @DecimalMax("40")
+        Double mostGainDb,
+    @Schema(description = "Room that is left electrically; absent: not known") @Valid
+        Headroom headroom,
+    @Schema(description = "What the driver can move; absent: not known") @Valid BassDriver driver) {
+
+  public BassRolloffRequest {
+    lowestHz = lowestHz == null ? Double.valueOf(25) : lowestHz;
+    referenceFromHz = referenceFromHz == null ? Double.valueOf(500) : referenceFromHz;
+    referenceToHz = referenceToHz == null ? Double.valueOf(2000) : referenceToHz;
+    thresholdDb = thresholdDb == null ? Double.valueOf(1) : thresholdDb;
+  }
+
+  /** One capture. */
+  @Valid
+  public record NoiseCapture(
+      @Schema(description = "Volume step, each once") @NotNull @Min(-200) @Max(1000)
+          Integer volumeStep,
+      @Schema(description = "The output at this step") @NotNull @Valid Recording recording) {}
+
+  /** One level of the table. */
+  @Valid
+  public record BandAtStep(
+      @Schema(description = "Volume step") @NotNull @Min(-200) @Max(1000) Integer volumeStep,
+      @Schema(
+              description =
+                  "Mid-band frequency of the third octave, Hz; a nominal one is taken as the exact"
+                      + " one it stands for")
+          @NotNull
+          @DecimalMin("10")
+          @DecimalMax("20000")
+          Double frequencyHz,
+      @Schema(description = "Level of the band, dB against anything that stays the same")
+          @NotNull
+          @DecimalMin("-200")
+          @DecimalMax("200")
+          Double levelDb) {}
+
+  /** Room left for the bass before the amplifier clips. */
+  @Valid
+  public record Headroom(
+      @Schema(description = "A volume step that was measured") @NotNull @Min(-200) @Max(1000)
+          Integer volumeStep,
+      @Schema(
+              description =
+                  "By how much each bass band could still be raised at that step before the"
+                      + " amplifier clips, dB")
+          @NotNull
+          @DecimalMin("0")
+          @DecimalMax("60")
+          Double headroomDb) {}
+
+  /** The driver that plays the bass, and how loud it is at one volume step. */
+  @Valid
+  public record BassDriver(
+      @Schema(description = "Effective cone area of one driver, cm²")
+          @NotNull
+          @DecimalMin("0.1")
+          @DecimalMax("10000")
+          Double sdCm2,
+      @Schema(description = "Largest one-way peak displacement, mm")
+          @NotNull
+          @DecimalMin("0.01")
+          @DecimalMax("200")
+          Double xmaxMm,
+      @Schema(description = "A volume step that was measured") @NotNull @Min(-200) @Max(1000)
+          Integer volumeStep,
+      @Schema(description = "A bass band that was measured, Hz: where level_db_spl was taken")
+          @NotNull
+          @DecimalMin("10")
+          @DecimalMax("1000")
+          Double frequencyHz,
+      @Schema(
+              description =
+                  "Level of that band at that step, of one driver at 1 m in half space, without the"
+                      + " cabin's gain, dB SPL; other bands follow by their electrical levels")
+          @NotNull
+          @DecimalMin("20")
+          @DecimalMax("150")
+          Double levelDbSpl,
+      @Schema(
+              description =
+                  "Peak over RMS of the displacement, dB; pink noise and music have about 12")
+          @DecimalMin("3")
+          @DecimalMax("20")
+          Double crestFactorDb) {
+
+    public BassDriver {
+      crestFactorDb = crestFactorDb == null ? Double.valueOf(12) : crestFactorDb;
+    }
+  }
+}

@@ -1,0 +1,82 @@
+package org.footwell.factory.rolloff;
+
+import static org.footwell.factory.rolloff.RolloffFault.BAND_NOT_MEASURED;
+import static org.footwell.factory.rolloff.RolloffFault.NO_REFERENCE_BAND;
+import static org.footwell.factory.rolloff.RolloffFault.REFERENCE_REVERSED;
+import static org.footwell.factory.rolloff.RolloffFault.STEP_NOT_MEASURED;
+import static org.footwell.factory.rolloff.RolloffFault.TOO_FEW_BASS_BANDS;
+import static org.footwell.factory.rolloff.RolloffFault.TOO_FEW_STEPS;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.footwell.calculation.Run;
+
+/** The rules between the fields of a request; every breach is refused. */
+final class RolloffRules {
+
+  private RolloffRules() {}
+
+  static void requireFields(BassRolloffRequest q, Run run) {
+    Map<String, Object> ways = new LinkedHashMap<>();
+    ways.put("captures", q.captures());
+    ways.put("levels", q.levels());
+    run.exactlyOneOf("", ways);
+    if (q.referenceFromHz() >= q.referenceToHz()) {
+      run.refuse(REFERENCE_REVERSED)
+          .at("/reference_to_hz")
+          .given(q.referenceToHz())
+          .allowed("more than " + q.referenceFromHz());
+    }
+    run.requireNoFaults();
+  }
+
+  static Losses requireTable(BassRolloffRequest q, BandTable table, Run run) {
+    String list = q.levels() != null ? "/levels" : "/captures";
+    if (table.steps().size() < 2) {
+      run.refuse(TOO_FEW_STEPS).at(list).given(table.steps().size());
+    }
+    step("/reference_step", q.referenceStep(), table, run);
+    if (q.headroom() != null) {
+      step("/headroom/volume_step", q.headroom().volumeStep(), table, run);
+    }
+    int reference = q.referenceStep() == null ? 0 : table.indexOfStep(q.referenceStep());
+    Losses losses = new Losses(table, Math.max(0, reference), q);
+    if (losses.bassBands() < Losses.TOGETHER) {
+      run.refuse(TOO_FEW_BASS_BANDS)
+          .at(list)
+          .given(losses.bassBands())
+          .allowed("at least " + Losses.TOGETHER + " below " + q.referenceFromHz() + " Hz");
+    }
+    if (!losses.hasReference()) {
+      run.refuse(NO_REFERENCE_BAND)
+          .at(list)
+          .allowed(q.referenceFromHz() + " to " + q.referenceToHz() + " Hz");
+    }
+    if (q.driver() != null) {
+      step("/driver/volume_step", q.driver().volumeStep(), table, run);
+      int band = table.indexOfBand(q.driver().frequencyHz());
+      if (band < 0 || band >= losses.bassBands()) {
+        run.refuse(BAND_NOT_MEASURED)
+            .at("/driver/frequency_hz")
+            .given(q.driver().frequencyHz())
+            .allowed(
+                table.bandsHz().stream()
+                    .limit(losses.bassBands())
+                    .map(f -> Long.toString(Math.round(f)))
+                    .collect(Collectors.joining(", ")));
+      }
+    }
+    run.requireNoFaults();
+    return losses;
+  }
+
+  private static void step(String at, Integer step, BandTable table, Run run) {
+    if (step != null && table.indexOfStep(step) < 0) {
+      run.refuse(STEP_NOT_MEASURED)
+          .at(at)
+          .given(step)
+          .allowed(table.steps().stream().map(String::valueOf).collect(Collectors.joining(", ")));
+    }
+  }
+}

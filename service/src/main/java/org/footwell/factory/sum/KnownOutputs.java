@@ -1,0 +1,149 @@
+package org.footwell.factory.sum;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.footwell.calculation.Run;
+import org.footwell.factory.sum.SignalSumRequest.Output;
+import org.footwell.factory.sum.SignalSumRequest.OutputSection;
+import org.footwell.factory.sum.SignalSumRequest.ResponsePoint;
+import org.footwell.physics.Phasor;
+import org.footwell.recording.Recording;
+import org.footwell.signal.Biquad;
+import org.footwell.signal.Cascade;
+import org.footwell.signal.SectionDesign;
+import org.footwell.signal.SectionKind;
+
+/** The outputs with their responses, and what is known of their delays and all-pass filters. */
+final class KnownOutputs {
+
+  /** From one point to the next the phase may turn by so much at most to be followed. */
+  private static final double FOLLOWED_DEG = 120;
+
+  private final List<Known> all = new ArrayList<>();
+
+  /**
+   * One output.
+   *
+   * @param factor gain, polarity and voltage
+   * @param filterDelayMs delay beside the response, which is in {@link #at}
+   * @param delayMs all of its delay but that of its minimum phase, ms
+   * @param allPassHz frequency of an all-pass in it, or null
+   */
+  record Known(
+      Output output,
+      OutputResponse response,
+      double factor,
+      double filterDelayMs,
+      double delayMs,
+      Double allPassHz) {
+
+    Phasor at(double f) {
+      return OutputResponse.delayed(response.at(f).times(factor), f, filterDelayMs);
+    }
+  }
+
+  KnownOutputs(SignalSumRequest q, Run run) {
+    for (int i = 0; i < q.outputs().size(); i++) {
+      run.checkDeadline();
+      Output output = q.outputs().get(i);
+      List<ResponsePoint> points =
+          q.points().stream().filter(one -> one.output().equals(output.id())).toList();
+      boolean measured = !points.isEmpty() || output.impulseResponse() != null;
+      OutputResponse response =
+          output.impulseResponse() != null
+              ? impulse(output.impulseResponse())
+              : points.isEmpty() ? filters(output, q) : measured(output, points, i, run);
+      ExcessPhase excess =
+          measured ? excess(response, points, q) : new ExcessPhase(0, allPass(output, q));
+      all.add(
+          new Known(
+              output,
+              response,
+              OutputResponse.factor(output),
+              output.delayMs(),
+              output.delayMs() + excess.delayMs(),
+              excess.allPassHz()));
+    }
+  }
+
+  List<Known> all() {
+    return all;
+  }
+
+  private static OutputResponse impulse(Recording recording) {
+    List<Double> samples = new ArrayList<>();
+    int size = Math.min(OutputResponse.Impulse.MOST_SAMPLES, recording.samples().size());
+    for (int n = 0; n < size; n++) {
+      samples.add((double) recording.samples().at(n));
+    }
+    return new OutputResponse.Impulse(samples, recording.rateHz());
+  }
+
+  static OutputResponse filters(Output output, SignalSumRequest q) {
+    List<Biquad> sections = new ArrayList<>();
+    if (output.highPass() != null) {
+      sections.addAll(SectionDesign.of(output.highPass().highPass(), q.rateHz()));
+    }
+    if (output.lowPass() != null) {
+      sections.addAll(SectionDesign.of(output.lowPass().lowPass(), q.rateHz()));
+    }
+    for (OutputSection one : q.sections()) {
+      if (one.output().equals(output.id())) {
+        double quality = one.q() == null ? 1 : one.q();
+        double gain = one.gainDb() == null ? 0 : one.gainDb();
+        sections.add(one.kind().design(one.frequencyHz(), quality, gain, q.rateHz()));
+      }
+    }
+    return new OutputResponse.Filtered(Cascade.of(sections), q.rateHz());
+  }
+
+  private static Double allPass(Output output, SignalSumRequest q) {
+    return q.sections().stream()
+        .filter(one -> one.output().equals(output.id()))
+        .filter(one -> one.kind() == SectionKind.ALL_PASS_1 || one.kind() == SectionKind.ALL_PASS_2)
+        .map(OutputSection::frequencyHz)
+        .findFirst()
+        .orElse(null);
+  }
+
+  private static OutputResponse measured(
+      Output output, List<ResponsePoint> points, int index, Run run) {
+    List<Double> degrees = new ArrayList<>();
+    double highest = points.stream().mapToDouble(ResponsePoint::levelDb).max().orElseThrow();
+    double coarsest = 0;
+    double at = 0;
+    for (ResponsePoint point : points) {
+      double before = degrees.isEmpty() ? point.phaseDeg() : degrees.get(degrees.size() - 1);
+      double turn = Math.IEEEremainder(point.phaseDeg() - before, 360);
+      degrees.add(before + turn);
+      if (Math.abs(turn) > coarsest && point.levelDb() > highest + OutputResponse.FALLEN_DB) {
+        coarsest = Math.abs(turn);
+        at = point.frequencyHz();
+      }
+    }
+    if (coarsest > FOLLOWED_DEG) {
+      run.find(SignalSumFinding.PHASE_TOO_COARSE)
+          .at("/outputs/" + index)
+          .value(coarsest)
+          .limit(FOLLOWED_DEG)
+          .with("name", output.id())
+          .with("frequency", at);
+    }
+    return new OutputResponse.Points(
+        points.stream().map(ResponsePoint::frequencyHz).toList(),
+        points.stream().map(ResponsePoint::levelDb).toList(),
+        degrees);
+  }
+
+  private static ExcessPhase excess(
+      OutputResponse response, List<ResponsePoint> points, SignalSumRequest q) {
+    double low = points.isEmpty() ? Math.max(20, response.fromHz()) : points.get(0).frequencyHz();
+    double high = points.isEmpty() ? response.toHz() : points.get(points.size() - 1).frequencyHz();
+    high = Math.min(high, q.rateHz() / 2);
+    if (response instanceof OutputResponse.Impulse impulse) {
+      ExcessPhase rest = ExcessPhase.of(impulse.withoutDelay(low, high), low, 0.999 * high);
+      return new ExcessPhase(impulse.peakMs() + rest.delayMs(), rest.allPassHz());
+    }
+    return ExcessPhase.of(response, low, high);
+  }
+}

@@ -1,0 +1,181 @@
+package org.footwell.factory.sum;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.Filter;
+import org.footwell.recording.Recording;
+import org.footwell.signal.SectionKind;
+
+/** Factory outputs that shall be added to one full-range signal. */
+@Valid
+public record SignalSumRequest(
+    @Schema(description = "The outputs") @NotNull @Size(min = 1, max = 8) @Valid
+        List<@NotNull @Valid Output> outputs,
+    @Schema(description = "Equaliser and all-pass sections of outputs described by filters")
+        @Size(max = 64)
+        @Valid
+        List<@NotNull @Valid OutputSection> sections,
+    @Schema(
+            description =
+                "Measured responses as points, rising for each output; instead of its filters or"
+                    + " impulse_response")
+        @Size(max = 4000)
+        @Valid
+        List<@NotNull @Valid ResponsePoint> points,
+    @Schema(
+            description =
+                "Sample rate of the factory's processor, Hz, for filters and sections; recordings"
+                    + " state their own")
+        @DecimalMin("32000")
+        @DecimalMax("192000")
+        Double rateHz,
+    @Schema(description = "Start of the band that should be flat, Hz")
+        @DecimalMin("10")
+        @DecimalMax("20000")
+        Double flatFromHz,
+    @Schema(description = "End of the band that should be flat, Hz")
+        @DecimalMin("20")
+        @DecimalMax("40000")
+        Double flatToHz,
+    @Schema(
+            description =
+                "How far the sum may be above or below its median level and still count as flat,"
+                    + " dB")
+        @DecimalMin("0.1")
+        @DecimalMax("20")
+        Double toleranceDb,
+    @Schema(description = "Points of the answer; without it twelfth octaves from 20 Hz to 20 kHz")
+        @Valid
+        CurveFrequencies frequencies) {
+
+  public SignalSumRequest {
+    sections = sections == null ? List.of() : sections;
+    points = points == null ? List.of() : points;
+    rateHz = rateHz == null ? Double.valueOf(48_000) : rateHz;
+    flatFromHz = flatFromHz == null ? Double.valueOf(40) : flatFromHz;
+    flatToHz = flatToHz == null ? Double.valueOf(14_000) : flatToHz;
+    toleranceDb = toleranceDb == null ? Double.valueOf(3) : toleranceDb;
+    frequencies =
+        frequencies == null
+            ? new CurveFrequencies(null, null, Math.min(20_000, 0.45 * rateHz), null)
+            : frequencies;
+  }
+
+  /** One output. Its response is that of its filters, its points or its impulse response. */
+  @Valid
+  public record Output(
+      @Schema(description = "Name of the output, each once") @NotNull @Size(min = 1, max = 40)
+          String id,
+      @Schema(description = "High-pass in front of the output") @Valid Filter highPass,
+      @Schema(description = "Low-pass in front of the output") @Valid Filter lowPass,
+      @Schema(
+              description =
+                  "Impulse response from the source to the output, all of them with a common start")
+          @Valid
+          Recording impulseResponse,
+      @Schema(
+              description =
+                  "Further gain, dB: of the output beside its response, or of the summing input")
+          @DecimalMin("-60")
+          @DecimalMax("30")
+          Double gainDb,
+      @Schema(description = "Delay of the output beside its response, ms")
+          @DecimalMin("0")
+          @DecimalMax("200")
+          Double delayMs,
+      @Schema(description = "1 as it is, -1 inverted beside its response; 0 is refused")
+          @Min(-1)
+          @Max(1)
+          Integer polarity,
+      @Schema(
+              description =
+                  "RMS voltage of a full-scale sine at the output in its pass band, where its"
+                      + " response is 0 dB, V, at the highest clean volume step, between its two"
+                      + " terminals; for all outputs or for none. The responses are then taken as"
+                      + " relative to it")
+          @DecimalMin("0.01")
+          @DecimalMax("100")
+          Double cleanOutputV,
+      @Schema(description = "Whether it is connected to the sum now") Boolean connected,
+      @Schema(
+              description =
+                  "Sounds of the vehicle that come out of it; an empty list when it was checked and"
+                      + " carries none; absent: unknown")
+          @Size(max = 8)
+          List<@NotNull VehicleSound> carries) {
+
+    public Output {
+      gainDb = gainDb == null ? Double.valueOf(0) : gainDb;
+      delayMs = delayMs == null ? Double.valueOf(0) : delayMs;
+      polarity = polarity == null ? Integer.valueOf(1) : polarity;
+      connected = connected == null ? Boolean.TRUE : connected;
+    }
+  }
+
+  /** One section in front of an output. */
+  @Valid
+  public record OutputSection(
+      @Schema(description = "Name of the output") @NotNull @Size(min = 1, max = 40) String output,
+      @Schema(description = "Kind of section") @NotNull SectionKind kind,
+      @Schema(description = "Its frequency, Hz") @NotNull @DecimalMin("1") @DecimalMax("90000")
+          Double frequencyHz,
+      @Schema(description = "Quality factor; none for first orders")
+          @DecimalMin("0.1")
+          @DecimalMax("100")
+          Double q,
+      @Schema(description = "Gain of a peak or shelf, dB; none for others")
+          @DecimalMin("-30")
+          @DecimalMax("30")
+          Double gainDb) {}
+
+  /** One point of a measured response. */
+  @Valid
+  public record ResponsePoint(
+      @Schema(description = "Name of the output") @NotNull @Size(min = 1, max = 40) String output,
+      @Schema(description = "Frequency, Hz") @NotNull @DecimalMin("1") @DecimalMax("96000")
+          Double frequencyHz,
+      @Schema(description = "Level, dB against what is the same for all outputs")
+          @NotNull
+          @DecimalMin("-200")
+          @DecimalMax("100")
+          Double levelDb,
+      @Schema(
+              description =
+                  "Phase against what is the same for all outputs, degrees, wrapped or not; without"
+                      + " phase nothing can be added")
+          @NotNull
+          @DecimalMin("-1000000")
+          @DecimalMax("1000000")
+          Double phaseDeg) {}
+
+  /** Sounds that come from the vehicle itself. */
+  public enum VehicleSound {
+    /** Chimes and warnings. */
+    @JsonProperty("chime")
+    CHIME,
+    /** Parking aid. */
+    @JsonProperty("parking_aid")
+    PARKING_AID,
+    /** Emergency call. */
+    @JsonProperty("emergency_call")
+    EMERGENCY_CALL,
+    /** Noise cancelling, or made-up engine sound. */
+    @JsonProperty("noise_cancelling")
+    NOISE_CANCELLING,
+    /** Telephone. */
+    @JsonProperty("telephone")
+    TELEPHONE,
+    /** Spoken directions. */
+    @JsonProperty("navigation")
+    NAVIGATION
+  }
+}

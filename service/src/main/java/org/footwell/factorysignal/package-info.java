@@ -1,2 +1,0 @@
-/** Outputs of a factory source added up to a full-range signal. */
-package org.footwell.factorysignal;

@@ -1,2 +1,0 @@
-/** Digital crossover and equaliser filters: sections, their rounding, and the sum of all ways. */
-package org.footwell.filters;

@@ -1,2 +1,0 @@
-/** What fits an opening: mounting depth, ring and part to be made. */
-package org.footwell.fit;

@@ -1,0 +1,144 @@
+package org.footwell.fitting.carpentry;
+
+import static org.footwell.fitting.carpentry.CarpentryFault.DIMENSIONS_UNDECIDED;
+import static org.footwell.fitting.carpentry.CarpentryFault.DIMENSION_OUT_OF_REACH;
+import static org.footwell.fitting.carpentry.CarpentryFault.WEDGE_GIVEN_TWICE;
+import static org.footwell.fitting.carpentry.CarpentryFault.WEDGE_NOT_A_WEDGE;
+
+import java.util.stream.Stream;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.footwell.calculation.Refused;
+import org.footwell.calculation.Run;
+import org.footwell.calculation.Texts;
+import org.footwell.fitting.carpentry.BoxPanelsRequest.Measured;
+import org.footwell.fitting.carpentry.BoxPanelsResult.Size;
+
+/** Finds the dimension that is not given, so that the box holds its volume. */
+final class Dimensions {
+
+  private static final double LONGEST_MM = 3000;
+  private static final int SOLVER_STEPS = 200;
+
+  /** How near the volume found must be to the one asked for. */
+  private static final double SAME_VOLUME = 1e-6;
+
+  private final BoxPanelsRequest q;
+
+  Dimensions(BoxPanelsRequest q) {
+    this.q = q;
+  }
+
+  /** The box of a volume in litre. */
+  Carcass solve(double grossL, Run run) {
+    refuseUndecided(run);
+    double most = highest();
+    if (!(tried(most).grossL() >= grossL)) {
+      throw outOfReach(
+          grossL, "larger dimensions, less lean, thinner board or a smaller volume", run);
+    }
+    double found =
+        new BrentSolver(1e-13, 1e-10)
+            .solve(SOLVER_STEPS, mm -> tried(mm).grossL() - grossL, 1e-3, most);
+    Carcass carcass = tried(found);
+    if (Math.abs(carcass.grossL() - grossL) > SAME_VOLUME * grossL) {
+      // The back meets the front before the volume is that small.
+      throw outOfReach(grossL, "less lean, smaller dimensions or a larger volume", run);
+    }
+    if (isWedge() && carcass.lean() <= 0) {
+      run.refuse(WEDGE_NOT_A_WEDGE)
+          .at("/top_depth_mm")
+          .given(q.topDepthMm())
+          .allowed(
+              "less than the depth at the bottom, "
+                  + Texts.forPeople(size(found).depthMm())
+                  + " mm here");
+      throw run.refused();
+    }
+    return carcass;
+  }
+
+  private Refused outOfReach(double grossL, String allowed, Run run) {
+    run.refuse(DIMENSION_OUT_OF_REACH)
+        .at("/" + unknown())
+        .given(grossL)
+        .with("limit", LONGEST_MM)
+        .with("name", unknown())
+        .allowed(allowed);
+    return run.refused();
+  }
+
+  private void refuseUndecided(Run run) {
+    long dimensions =
+        Stream.of(present(q.widthMm()), present(q.heightMm()), present(q.depthMm()))
+            .filter(given -> given)
+            .count();
+    boolean proportions = q.heightPerWidth() != null && q.depthPerWidth() != null;
+    boolean anyProportion = q.heightPerWidth() != null || q.depthPerWidth() != null;
+    boolean decided = dimensions == 2 ? !anyProportion : dimensions == 0 && proportions;
+    if (!decided) {
+      run.refuse(DIMENSIONS_UNDECIDED)
+          .at("")
+          .given(dimensions + " of them" + (anyProportion ? " and proportions" : ""))
+          .allowed(
+              "two of width_mm, height_mm, depth_mm, or height_per_width with depth_per_width"
+                  + " alone");
+    }
+    if (q.topDepthMm() != null && q.backAngleDeg() != null) {
+      run.refuse(WEDGE_GIVEN_TWICE).at("/back_angle_deg");
+    }
+    run.requireNoFaults();
+  }
+
+  private static boolean present(Double dimension) {
+    return dimension != null;
+  }
+
+  private boolean isWedge() {
+    return q.topDepthMm() != null || q.backAngleDeg() != null;
+  }
+
+  private String unknown() {
+    return q.widthMm() == null ? "width_mm" : q.heightMm() == null ? "height_mm" : "depth_mm";
+  }
+
+  private Carcass tried(double mm) {
+    Size size = size(mm);
+    return q.measured() == Measured.INSIDE
+        ? Carcass.fromInside(size, q.boardMm(), q.front())
+        : Carcass.fromOutside(size, q.boardMm(), q.front());
+  }
+
+  /** The dimensions as they are given, mm in place of the one that is not. */
+  private Size size(double mm) {
+    boolean proportions = q.heightPerWidth() != null;
+    double width = q.widthMm() == null ? mm : q.widthMm();
+    double height = q.heightMm() == null ? mm : q.heightMm();
+    double depth = q.depthMm() == null ? mm : q.depthMm();
+    if (proportions) {
+      height = mm * q.heightPerWidth();
+      depth = mm * q.depthPerWidth();
+    }
+    return new Size(width, height, depth, top(height, depth));
+  }
+
+  private double top(double height, double depth) {
+    if (q.backAngleDeg() != null) {
+      return depth - height * Math.tan(Math.toRadians(q.backAngleDeg()));
+    }
+    return q.topDepthMm() == null ? depth : q.topDepthMm();
+  }
+
+  /** The largest value to try: beyond it a box is too large, or its back reaches the front. */
+  private double highest() {
+    if (q.backAngleDeg() == null || q.depthMm() == null || q.heightMm() != null) {
+      return LONGEST_MM;
+    }
+    double lean = Math.tan(Math.toRadians(q.backAngleDeg()));
+    double inDepth = q.depthMm();
+    if (q.measured() == Measured.OUTSIDE) {
+      inDepth += q.boardMm() * lean - Carcass.BOARDS_IN_DEPTH.at(q.front(), q.boardMm(), lean);
+    }
+    // A hair before the edge itself, where no depth is left at the top.
+    return Math.min(LONGEST_MM, inDepth / lean * (1 - 1e-12));
+  }
+}

@@ -1,0 +1,72 @@
+package org.footwell.fitting.comparison;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Digits;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Pattern;
+import jakarta.validation.constraints.Size;
+import java.math.BigDecimal;
+import java.util.List;
+import org.footwell.parts.Money;
+import org.footwell.fitting.comparison.sides.ComparedPosition;
+
+/** What is compared: position by position, and what comes in besides. */
+@Valid
+public record DriverComparisonRequest(
+    @Schema(description = "The positions") @NotNull @Size(min = 1, max = 32) @Valid
+        List<@NotNull @Valid ComparedPosition> positions,
+    @Schema(description = "What comes in besides: amplifiers, boxes, cables") @Size(max = 64) @Valid
+        List<@NotNull @Valid AddedItem> additions,
+    @Schema(description = "Currency of all prices, by its ISO 4217 code; only echoed")
+        @Size(min = 3, max = 3)
+        @Pattern(regexp = "[A-Z]{3}")
+        String currency,
+    @Schema(description = "From this mass on a single part gets the caution about restraint, g")
+        @DecimalMin("1")
+        @DecimalMax("100000")
+        Double heavyG,
+    @Schema(description = "From this added mass on, all doors together, they get a note, g")
+        @DecimalMin("1")
+        @DecimalMax("100000")
+        Double heavyDoorsG,
+    @Schema(description = "What the vehicle may still carry when in use, g, by its papers")
+        @DecimalMin("0")
+        @DecimalMax("50000000")
+        Double payloadLeftG,
+    @Schema(description = "Air temperature, °C") @DecimalMin("-40") @DecimalMax("80")
+        Double temperatureC) {
+
+  public DriverComparisonRequest {
+    additions = additions == null ? List.of() : additions;
+    heavyG = heavyG == null ? Double.valueOf(2000) : heavyG;
+    heavyDoorsG = heavyDoorsG == null ? Double.valueOf(2000) : heavyDoorsG;
+    temperatureC = temperatureC == null ? Double.valueOf(20) : temperatureC;
+  }
+
+  /** Something that comes in and is no driver. */
+  @Valid
+  public record AddedItem(
+      @Schema(description = "What it is called") @NotNull @Size(min = 1, max = 80) String name,
+      @Schema(description = "Where its mass goes") ComparedPosition.MountedAt at,
+      @Schema(description = "Mass, g; left out when it is not known")
+          @DecimalMin("0")
+          @DecimalMax("1000000")
+          Double massG,
+      @Schema(
+              description =
+                  "Price; 0 when the customer owns it, left out when it is not known. At most four"
+                      + " decimals")
+          @DecimalMin("0")
+          @DecimalMax("1000000")
+          @Digits(integer = Money.MOST_DIGITS, fraction = Money.FINEST)
+          BigDecimal price) {
+
+    public AddedItem {
+      at = at == null ? ComparedPosition.MountedAt.CABIN : at;
+      price = Money.plain(price);
+    }
+  }
+}

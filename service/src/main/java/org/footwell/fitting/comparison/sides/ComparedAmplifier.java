@@ -1,0 +1,56 @@
+package org.footwell.fitting.comparison.sides;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import java.util.HashMap;
+import java.util.Map;
+import org.footwell.calculation.Run;
+import org.footwell.physics.Electricity;
+
+/** What drives each driver of a position. Exactly one of {@code voltageV} and {@code powerW}. */
+@Valid
+public record ComparedAmplifier(
+    @Schema(
+            description =
+                "Largest clean sine at each driver, V RMS. Exactly one of voltage_v and power_w")
+        @DecimalMin("0.01")
+        @DecimalMax("500")
+        Double voltageV,
+    @Schema(
+            description =
+                "Largest clean sine power for each driver, W. Exactly one of voltage_v and power_w")
+        @DecimalMin("0.001")
+        @DecimalMax("20000")
+        Double powerW,
+    @Schema(
+            description =
+                "Load that power_w is stated for, ohm; when not given, the rated impedance of the"
+                    + " part it first drives. Into other loads the voltage is taken to stay")
+        @DecimalMin("0.25")
+        @DecimalMax("600")
+        Double loadOhm,
+    @Schema(
+            description =
+                "Smallest rated impedance of a driver it bears in this position, ohm: with several"
+                    + " drivers on one channel, the figure for each of them")
+        @DecimalMin("0.25")
+        @DecimalMax("100")
+        Double minimumOhm) {
+
+  /** Refuses an amplifier given by both voltage and power, or by neither. */
+  public void requireOneDrive(String pointer, Run run) {
+    Map<String, Double> drives = new HashMap<>();
+    drives.put("voltage_v", voltageV);
+    drives.put("power_w", powerW);
+    run.exactlyOneOf(pointer, drives);
+  }
+
+  /** Clean voltage, V RMS, when it was made for a rated impedance in ohm. */
+  public double cleanV(double ratedOhm, Run run) {
+    return voltageV != null
+        ? voltageV
+        : run.apply(Electricity.VOLTAGE, powerW, loadOhm == null ? ratedOhm : loadOhm);
+  }
+}

@@ -1,0 +1,71 @@
+package org.footwell.fitting.comparison.sides;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Digits;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.math.BigDecimal;
+import org.footwell.parts.Money;
+import org.footwell.parts.Sensitivity;
+
+/** One driver by its data sheet or by measurement; what is not known is left out. */
+@Valid
+public record ComparedDriver(
+    @Schema(description = "What it is called") @Size(min = 1, max = 80) String name,
+    @Schema(description = "Rated impedance as wired, all its voice coils together, ohm")
+        @NotNull
+        @DecimalMin("0.5")
+        @DecimalMax("600")
+        Double ratedOhm,
+    @Schema(description = "Sensitivity, all voice coils driven") @Valid Sensitivity sensitivity,
+    @Schema(description = "Power the driver bears continuously, W")
+        @DecimalMin("0.1")
+        @DecimalMax("20000")
+        Double continuousPowerW,
+    @Schema(description = "Power its maker states for short peaks, W")
+        @DecimalMin("0.1")
+        @DecimalMax("100000")
+        Double peakPowerW,
+    @Schema(description = "Effective cone area, cm²") @DecimalMin("0.1") @DecimalMax("5000")
+        Double sdCm2,
+    @Schema(
+            description =
+                "Travel of the cone from rest to one side, mm. Take both parts alike: geometric or"
+                    + " by distortion")
+        @DecimalMin("0.01")
+        @DecimalMax("100")
+        Double xmaxMm,
+    @Schema(description = "Resonance, Hz: in free air or in its box, for both parts alike")
+        @DecimalMin("1")
+        @DecimalMax("20000")
+        Double fsHz,
+    @Schema(
+            description =
+                "Frequency where its response in place is 3 dB down, Hz. Counts instead of fs_hz"
+                    + " when both parts have it")
+        @DecimalMin("1")
+        @DecimalMax("20000")
+        Double f3Hz,
+    @Schema(description = "Mass of one driver, g") @DecimalMin("1") @DecimalMax("100000")
+        Double massG,
+    @Schema(
+            description =
+                "Price of one driver; 0 when the customer owns it, left out when it is not known."
+                    + " At most four decimals, one currency throughout")
+        @DecimalMin("0")
+        @DecimalMax("1000000")
+        @Digits(integer = Money.MOST_DIGITS, fraction = Money.FINEST)
+        BigDecimal price) {
+
+  public ComparedDriver {
+    price = Money.plain(price);
+  }
+
+  /** What decides whether displacement can be judged. */
+  public boolean displacementKnown() {
+    return sdCm2 != null && xmaxMm != null;
+  }
+}

@@ -1,0 +1,98 @@
+package org.footwell.fitting.comparison.sides;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+
+/** One place of the vehicle, or several alike: what is in it and what shall be. */
+@Valid
+public record ComparedPosition(
+    @Schema(description = "What the place is called, once only") @NotNull @Size(min = 1, max = 80)
+        String name,
+    @Schema(description = "Where in the sound stage it plays") @NotNull Zone zone,
+    @Schema(description = "What part of the range it plays; with zone it makes the group") @NotNull
+        Band band,
+    @Schema(description = "Where its mass goes") MountedAt at,
+    @Schema(description = "Number of equal drivers, before as after") @Min(1) @Max(32)
+        Integer driverCount,
+    @Schema(description = "What is in it; left out where there was nothing") @Valid
+        ComparedDriver factory,
+    @Schema(description = "What shall be in it") @NotNull @Valid ComparedDriver replacement,
+    @Schema(description = "What drives the factory part") @Valid ComparedAmplifier amplifierBefore,
+    @Schema(
+            description =
+                "What shall drive the replacement; when not given, amplifier_before stays with the"
+                    + " voltage it has")
+        @Valid
+        ComparedAmplifier amplifierAfter,
+    @Schema(
+            description =
+                "Frequency at which the cone's travel is held against the level, Hz: the lowest"
+                    + " the position plays at full level, usually its high-pass. When not given, by"
+                    + " band: subwoofer 40, woofer and full_range 80, midrange 400, tweeter 3000")
+        @DecimalMin("5")
+        @DecimalMax("20000")
+        Double displacementHz,
+    @Schema(
+            description =
+                "Level of one driver at 1 m at which the lowest useful frequency is judged, dB SPL")
+        @DecimalMin("40")
+        @DecimalMax("140")
+        Double reachLevelDbSpl) {
+
+  public ComparedPosition {
+    at = at == null ? MountedAt.CABIN : at;
+    driverCount = driverCount == null ? Integer.valueOf(1) : driverCount;
+    displacementHz =
+        displacementHz == null && band != null
+            ? Double.valueOf(band.displacementHz)
+            : displacementHz;
+    reachLevelDbSpl = reachLevelDbSpl == null ? Double.valueOf(90) : reachLevelDbSpl;
+  }
+
+  /** A part of the sound stage. */
+  public enum Zone {
+    @JsonProperty("front")
+    FRONT,
+    @JsonProperty("centre")
+    CENTRE,
+    @JsonProperty("rear")
+    REAR
+  }
+
+  /** A part of the range, with the frequency its travel is judged at; common practice, no source. */
+  public enum Band {
+    @JsonProperty("subwoofer")
+    SUBWOOFER(40),
+    @JsonProperty("woofer")
+    WOOFER(80),
+    @JsonProperty("midrange")
+    MIDRANGE(400),
+    @JsonProperty("tweeter")
+    TWEETER(3000),
+    @JsonProperty("full_range")
+    FULL_RANGE(80);
+
+    private final double displacementHz;
+
+    Band(double displacementHz) {
+      this.displacementHz = displacementHz;
+    }
+  }
+
+  /** Where something is fixed. */
+  public enum MountedAt {
+    @JsonProperty("cabin")
+    CABIN,
+    @JsonProperty("door")
+    DOOR,
+    @JsonProperty("boot")
+    BOOT
+  }
+}

@@ -1,0 +1,213 @@
+package org.footwell.fitting.ring;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.footwell.calculation.CoreFault;
+import org.footwell.calculation.Run;
+import org.footwell.fitting.ring.drawing.Millimetres;
+import org.footwell.fitting.ring.drawing.Oval;
+import org.footwell.fitting.ring.AdapterRingRequest.FittedDriver;
+import org.footwell.fitting.ring.AdapterRingRequest.Opening;
+import org.footwell.fitting.ring.AdapterRingRequest.RingMaking;
+import org.footwell.fitting.ring.MountingHoles.HolePosition;
+
+/** Refuses measures that are unclear or cannot be those of one opening, driver or ring. */
+final class MeasureCheck {
+
+  private final AdapterRingRequest q;
+  private final Run run;
+
+  private MeasureCheck(AdapterRingRequest q, Run run) {
+    this.q = q;
+    this.run = run;
+  }
+
+  static void refuseImpossible(AdapterRingRequest q, Run run) {
+    MeasureCheck check = new MeasureCheck(q, run);
+    check.unclear();
+    run.requireNoFaults();
+    check.opening(q.opening());
+    check.driver(q.driver());
+    check.ring(q.ring());
+    run.requireNoFaults();
+  }
+
+  private void unclear() {
+    outline("/opening/cut_out", q.opening().cutOut());
+    outline("/opening/limit", q.opening().limit());
+    outline("/driver/frame", q.driver().frame());
+    outline("/driver/cut_out", q.driver().cutOut());
+    outline("/ring/outer", q.ring().outer());
+    holes("/opening/holes", q.opening().holes());
+    holes("/driver/holes", q.driver().holes());
+    if (q.ring().densityKgPerM3() == null) {
+      run.refuse(CoreFault.REQUIRED).at("/ring/density_kg_per_m3").allowed("a number");
+    }
+    if (q.ring().material() == RingMaterial.OTHER && q.ring().softeningC() == null) {
+      run.refuse(CoreFault.REQUIRED).at("/ring/softening_c").allowed("a number");
+    }
+  }
+
+  private void outline(String at, Outline outline) {
+    if (outline == null) {
+      return;
+    }
+    Map<String, Object> ways = new HashMap<>();
+    ways.put("diameter_mm", outline.diameterMm());
+    ways.put(
+        "width_mm with height_mm",
+        outline.widthMm() == null ? outline.heightMm() : outline.widthMm());
+    run.exactlyOneOf(at, ways);
+    if (outline.widthMm() == null && outline.heightMm() != null) {
+      run.refuse(CoreFault.REQUIRED).at(at + "/width_mm").allowed("a number");
+    }
+    if (outline.heightMm() == null && outline.widthMm() != null) {
+      run.refuse(CoreFault.REQUIRED).at(at + "/height_mm").allowed("a number");
+    }
+  }
+
+  private void holes(String at, MountingHoles holes) {
+    Map<String, Object> ways = new HashMap<>();
+    ways.put("bolt_circle", holes.boltCircle());
+    ways.put("positions", holes.positions());
+    run.exactlyOneOf(at, ways);
+  }
+
+  private void opening(Opening opening) {
+    Oval cutOut = opening.cutOut().oval();
+    if (opening.limit() != null) {
+      inside("/opening/cut_out", cutOut, "the limit of the panel", opening.limit().oval());
+    }
+    List<HolePosition> centres = opening.holes().centres();
+    for (int i = 0; i < centres.size(); i++) {
+      if (cutOut.inside(centres.get(i).xMm(), centres.get(i).yMm()) >= 0) {
+        run.refuse(RingFault.FACTORY_HOLE_IN_CUT_OUT)
+            .at("/opening/holes" + opening.holes().pointer(i))
+            .given(spoken(centres.get(i)))
+            .allowed("outside the cut-out");
+        if (opening.holes().boltCircle() != null) {
+          break;
+        }
+      }
+    }
+    apart("/opening/holes", opening.holes(), q.ring().factoryHoleMm());
+  }
+
+  private void driver(FittedDriver driver) {
+    Oval frame = driver.frame().oval();
+    Oval cutOut = driver.cutOut().oval();
+    inside("/driver/cut_out", cutOut, "the frame", frame);
+    inside("/driver/magnet_diameter_mm", driver.magnetDiameterMm(), cutOut);
+    inside("/driver/basket_diameter_mm", driver.basketDiameterMm(), cutOut);
+    onFrame(driver.holes(), frame, cutOut);
+    apart("/driver/holes", driver.holes(), q.ring().pilotMm());
+    boolean round = frame.circular() && cutOut.circular();
+    if (driver.turnedDeg() != null && !round && driver.turnedDeg() % 180 != 0) {
+      run.refuse(CoreFault.NOT_ALLOWED)
+          .at("/driver/turned_deg")
+          .given(driver.turnedDeg())
+          .allowed("0 or 180 for an oval driver: give its width and height as it stands");
+    }
+  }
+
+  /** The frame is a circle or an ellipse: one with ears or corners is taken as that around them. */
+  private void onFrame(MountingHoles holes, Oval frame, Oval cutOut) {
+    List<HolePosition> centres = holes.centres();
+    for (int i = 0; i < centres.size(); i++) {
+      HolePosition centre = centres.get(i);
+      double inCutOut = cutOut.inside(centre.xMm(), centre.yMm());
+      double inFrame = frame.inside(centre.xMm(), centre.yMm());
+      if (inCutOut < 0 && inFrame > 0) {
+        continue;
+      }
+      run.refuse(inCutOut >= 0 ? RingFault.HOLE_IN_DRIVER_CUT_OUT : RingFault.HOLE_OUTSIDE_FRAME)
+          .at("/driver/holes" + holes.pointer(i))
+          .given(spoken(centre))
+          .with("by", inCutOut >= 0 ? inCutOut : -inFrame)
+          .with("frame", spoken(frame))
+          .with("cutOut", spoken(cutOut))
+          .allowed(
+              inCutOut >= 0
+                  ? "between the driver's cut-out and the edge of its frame"
+                  : "more than " + spoken(frame.scaled(farthest(centres, frame))));
+      if (holes.boltCircle() != null) {
+        return;
+      }
+    }
+  }
+
+  /** How much larger a frame of the same shape would be whose edge runs through the farthest hole. */
+  private static double farthest(List<HolePosition> centres, Oval frame) {
+    return centres.stream()
+        .mapToDouble(
+            centre ->
+                2 * Math.hypot(centre.xMm() / frame.widthMm(), centre.yMm() / frame.heightMm()))
+        .max()
+        .orElseThrow();
+  }
+
+  private void ring(RingMaking ring) {
+    if (ring.pilotMm() >= ring.screwMm()) {
+      run.refuse(CoreFault.NOT_ALLOWED)
+          .at("/ring/pilot_mm")
+          .given(ring.pilotMm())
+          .allowed("less than the screw's " + Millimetres.text(ring.screwMm()) + " mm");
+    }
+    Oval inner = AdapterRing.inner(q);
+    if (ring.outer() != null && ring.outer().oval().beyond(inner) <= 0) {
+      run.refuse(RingFault.OUTER_WITHIN_INNER)
+          .at("/ring/outer")
+          .given(spoken(ring.outer().oval()))
+          .allowed("more than " + spoken(inner));
+    }
+  }
+
+  /** A driver goes in through its own cut-out, which magnet and basket may just fill. */
+  private void inside(String at, Double diameter, Oval cutOut) {
+    if (diameter != null && cutOut.beyond(Oval.round(diameter)) < 0) {
+      run.refuse(RingFault.NOT_INSIDE)
+          .at(at)
+          .given(Millimetres.text(diameter) + " mm")
+          .with("outer", "the driver's cut-out")
+          .allowed(
+              "at most " + Millimetres.text(Math.min(cutOut.widthMm(), cutOut.heightMm())) + " mm");
+    }
+  }
+
+  private void inside(String at, Oval inner, String what, Oval outer) {
+    if (outer.beyond(inner) <= 0) {
+      run.refuse(RingFault.NOT_INSIDE)
+          .at(at)
+          .given(spoken(inner))
+          .with("outer", what)
+          .allowed("less than " + spoken(outer));
+    }
+  }
+
+  private void apart(String at, MountingHoles holes, double diameter) {
+    List<HolePosition> centres = holes.centres();
+    for (int i = 1; i < centres.size(); i++) {
+      for (int j = 0; j < i; j++) {
+        if (centres.get(i).distance(centres.get(j)) <= diameter) {
+          run.refuse(RingFault.HOLES_COINCIDE)
+              .at(at + holes.pointer(i))
+              .given(spoken(centres.get(i)))
+              .with("diameter", diameter)
+              .allowed("more than a hole's diameter away from the others");
+          return;
+        }
+      }
+    }
+  }
+
+  private static String spoken(HolePosition centre) {
+    return Millimetres.text(centre.xMm()) + ", " + Millimetres.text(centre.yMm()) + " mm";
+  }
+
+  private static String spoken(Oval oval) {
+    return oval.circular()
+        ? Millimetres.text(oval.widthMm()) + " mm"
+        : Millimetres.text(oval.widthMm()) + " by " + Millimetres.text(oval.heightMm()) + " mm";
+  }
+}

@@ -1,2 +1,0 @@
-/** How two measured loudspeakers sum around their crossover. */
-package org.footwell.handover;

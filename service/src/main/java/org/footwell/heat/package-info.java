@@ -1,2 +1,0 @@
-/** Supply current and heat of an amplifier for sines, noise and music. */
-package org.footwell.heat;

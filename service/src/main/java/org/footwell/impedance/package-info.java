@@ -1,2 +1,0 @@
-/** What a driver is to the amplifier, over frequency; and what it is from readings of that. */
-package org.footwell.impedance;

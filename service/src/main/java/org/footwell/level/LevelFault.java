@@ -1,9 +1,0 @@
-package org.footwell.level;
-
-import org.footwell.calculation.FaultCode;
-
-/** Why a level cannot be given. */
-public enum LevelFault implements FaultCode {
-  SEVERAL_DRIVERS_UNDECIDED,
-  WEIGHTING_GIVEN_TWICE
-}

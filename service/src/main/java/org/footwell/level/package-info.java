@@ -1,2 +1,0 @@
-/** How loud it gets: level at the seat, weighting, exposure. */
-package org.footwell.level;

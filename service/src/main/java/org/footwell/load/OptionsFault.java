@@ -1,9 +1,0 @@
-package org.footwell.load;
-
-import org.footwell.calculation.FaultCode;
-
-/** Why the networks of coils cannot be listed. */
-public enum OptionsFault implements FaultCode {
-  TOO_MANY_COILS,
-  WINDOW_EMPTY
-}

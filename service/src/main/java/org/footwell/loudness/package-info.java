@@ -1,2 +1,0 @@
-/** How the balance of a sound changes with its level, by equal-loudness contours. */
-package org.footwell.loudness;

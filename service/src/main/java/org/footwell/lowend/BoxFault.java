@@ -1,8 +1,0 @@
-package org.footwell.lowend;
-
-import org.footwell.calculation.FaultCode;
-
-/** Why no box can be like that. */
-public enum BoxFault implements FaultCode {
-  LONGEST_TOO_SHORT
-}

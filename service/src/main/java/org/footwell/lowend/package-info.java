@@ -1,2 +1,0 @@
-/** How a driver plays low in any box: drive, response, movement, what holds it, the curve. */
-package org.footwell.lowend;

@@ -1,0 +1,44 @@
+package org.footwell.measured.arrival;
+
+import org.footwell.measured.arrival.ArrivalTimesResult.Method;
+import org.footwell.signal.PassBand;
+
+/**
+ * What was found in one response.
+ *
+ * @param timeS arrival from the first sample, s
+ * @param uncertaintyS how far it may be off, s
+ * @param envelopeS peak of the envelope, s
+ * @param polarity 1 or −1
+ * @param confidence of the polarity, 0 to 1
+ * @param signalToNoiseDb peak of the envelope over the RMS of noise, dB
+ * @param reflectionDb strongest later peak over the first, dB, or null
+ * @param reflectionS how much later it comes, s, or null
+ */
+record Arrival(
+    Method method,
+    double timeS,
+    double uncertaintyS,
+    double envelopeS,
+    PassBand band,
+    int polarity,
+    double confidence,
+    double signalToNoiseDb,
+    Double reflectionDb,
+    Double reflectionS) {
+
+  /** The same with nothing told of polarity. */
+  Arrival withoutPolarity() {
+    return new Arrival(
+        method,
+        timeS,
+        uncertaintyS,
+        envelopeS,
+        band,
+        polarity,
+        0,
+        signalToNoiseDb,
+        reflectionDb,
+        reflectionS);
+  }
+}

@@ -1,0 +1,137 @@
+package org.footwell.measured.arrival;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.footwell.measured.response.MicrophonePosition;
+import org.footwell.measured.response.PlayedSweep;
+import org.footwell.measured.response.RecordedKind;
+import org.footwell.measured.response.Taken;
+import org.footwell.parts.Filter;
+import org.footwell.recording.Recording;
+
+/** Recordings of every channel at every microphone position. */
+@Valid
+public record ArrivalTimesRequest(
+    @Schema(description = "What the recordings are") @NotNull RecordedKind kind,
+    @Schema(description = "The sweep that was played; with kind sweep only") @Valid
+        PlayedSweep sweep,
+    @Schema(
+            description =
+                "What makes the times of the recordings comparable. Without anything, arrivals and"
+                    + " polarities are still told, but no delays")
+        @NotNull
+        TimeReference timeReference,
+    @Schema(description = "Channels of the system, each recorded alone")
+        @NotNull
+        @Size(min = 1, max = 32)
+        @Valid
+        List<@NotNull @Valid Channel> channels,
+    @Schema(description = "Microphone positions around the listening position")
+        @NotNull
+        @Size(min = 1, max = 32)
+        @Valid
+        List<@NotNull @Valid MicrophonePosition> microphones,
+    @Schema(description = "One entry for every channel and microphone position")
+        @NotNull
+        @Size(min = 1, max = 64)
+        @Valid
+        List<@NotNull @Valid Take> recordings,
+    @Schema(description = "The processor that sets the delays; absent: exact delays only") @Valid
+        Processor processor,
+    @Schema(description = "Air temperature, °C: for delays and times as distances")
+        @DecimalMin("-40")
+        @DecimalMax("80")
+        Double temperatureC) {
+
+  public ArrivalTimesRequest {
+    temperatureC = temperatureC == null ? Double.valueOf(20) : temperatureC;
+  }
+
+  /** What makes times comparable. */
+  public enum TimeReference {
+    /** All recordings start at the same moment of playback, to the sample. */
+    @JsonProperty("common_start")
+    COMMON_START,
+    /** Each has a second recording, made at the same time, of the signal before the processor. */
+    @JsonProperty("loopback")
+    LOOPBACK,
+    /** Nothing: playback and recording started as they happened to. */
+    @JsonProperty("none")
+    NONE
+  }
+
+  /** One channel with what is known of it. */
+  @Valid
+  public record Channel(
+      @Schema(description = "Name, unlike any other channel's") @NotNull @Size(min = 1, max = 60)
+          String id,
+      @Schema(
+              description =
+                  "Band the channel plays; absent: it is found by itself, which takes a better"
+                      + " signal-to-noise ratio")
+          @Valid
+          Band band,
+      @Schema(
+              description =
+                  "High-pass filter in the channel when it was recorded: its phase is"
+                      + " then taken out exactly")
+          @Valid
+          Filter highPass,
+      @Schema(description = "Low-pass filter in the channel when it was recorded") @Valid
+          Filter lowPass,
+      @Schema(description = "Delay that was set in the channel when it was recorded, ms")
+          @DecimalMin("0")
+          @DecimalMax("1000")
+          Double chainDelayMs) {
+
+    public Channel {
+      chainDelayMs = chainDelayMs == null ? Double.valueOf(0) : chainDelayMs;
+    }
+  }
+
+  /** A band of frequencies. */
+  @Valid
+  public record Band(
+      @Schema(description = "Lower end, Hz") @NotNull @DecimalMin("10") @DecimalMax("20000")
+          Double lowHz,
+      @Schema(description = "Upper end, Hz, at least 1.25 times the lower")
+          @NotNull
+          @DecimalMin("20")
+          @DecimalMax("40000")
+          Double highHz) {}
+
+  /** What one microphone position heard of one channel. */
+  @Valid
+  public record Take(
+      @Schema(description = "Id of the channel that played") @NotNull @Size(min = 1, max = 60)
+          String channel,
+      @Schema(description = "Id of the microphone position") @NotNull @Size(min = 1, max = 60)
+          String microphone,
+      @Schema(description = "What was recorded") @NotNull @Valid Recording recording,
+      @Schema(description = "What was recorded of the loopback; with time_reference loopback only")
+          @Valid
+          Recording loopback)
+      implements Taken {}
+
+  /** What sets the delays. Exactly one of {@code rate_hz} and {@code step_ms}. */
+  @Valid
+  public record Processor(
+      @Schema(description = "Sample rate, Hz, where delays are set in samples")
+          @DecimalMin("8000")
+          @DecimalMax("384000")
+          Double rateHz,
+      @Schema(description = "Smallest step of a delay, ms, instead of rate_hz")
+          @DecimalMin("0.0001")
+          @DecimalMax("10")
+          Double stepMs,
+      @Schema(description = "Longest delay of a channel, ms")
+          @DecimalMin("0.01")
+          @DecimalMax("10000")
+          Double maximumDelayMs) {}
+}

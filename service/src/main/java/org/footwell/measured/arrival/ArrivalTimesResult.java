@@ -1,0 +1,96 @@
+package org.footwell.measured.arrival;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.annotation.JsonProperty;
+import io.swagger.v3.oas.annotations.media.Schema;
+import java.util.List;
+
+/** When everything arrives, and what to delay. */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record ArrivalTimesResult(
+    @Schema(description = "One entry per channel, in the order given") List<Channel> channels,
+    @Schema(description = "One entry per recording, in the order given") List<Take> recordings,
+    @Schema(
+            description =
+                "Largest minus smallest arrival of the channels before delays are added, ms; absent"
+                    + " without a time reference")
+        Double spreadMs,
+    @Schema(description = "The same with the delays on the steps of the processor, ms")
+        Double remainingSpreadMs,
+    @Schema(description = "Speed of sound at the temperature given, m/s") double speedOfSoundMPerS,
+    @Schema(description = "Sample rate of the recordings, Hz") double rateHz) {
+
+  /** How an arrival was found. */
+  public enum Method {
+    /**
+     * The band's phase slope: what is left of the response after the minimum-phase part is taken
+     * out, which is flight and pure delay without the delay of loudspeaker and crossover.
+     */
+    @JsonProperty("excess_phase")
+    EXCESS_PHASE,
+    /** Peak of the envelope in the band: holds the delay of loudspeaker and crossover too. */
+    @JsonProperty("envelope")
+    ENVELOPE
+  }
+
+  /** One channel at the listening position. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record Channel(
+      @Schema(description = "Id of the channel") String id,
+      @Schema(
+              description =
+                  "Arrival at the listening position, ms: weighted mean over the microphone"
+                      + " positions")
+          double arrivalMs,
+      @Schema(description = "The same as path, m; holds the latency of the chain if there is any")
+          double distanceM,
+      @Schema(description = "How far the arrival may be off, ms, either way: about 95 of 100 cases")
+          double uncertaintyMs,
+      @Schema(description = "Largest minus smallest arrival over the microphone positions, ms")
+          double spreadMs,
+      @Schema(description = "1 when a positive signal pushes outward first, -1 when inverted")
+          int polarity,
+      @Schema(description = "How sure the polarity is: 0 a guess, 1 certain")
+          double polarityConfidence,
+      @Schema(description = "Exact delay to add, ms; absent without a time reference")
+          Double delayMs,
+      @Schema(description = "The delay as path, mm") Double delayMm,
+      @Schema(description = "Delay to add in whole samples of the processor") Integer delaySamples,
+      @Schema(description = "Delay to add on the steps of the processor, ms") Double settingMs,
+      @Schema(description = "What rounding to the step adds to the exact delay, ms")
+          Double roundingErrorMs,
+      @Schema(
+              description =
+                  "Delay of the channel in all, ms: what was set before and what is added, on the"
+                      + " steps of the processor if one is given")
+          Double absoluteSettingMs) {}
+
+  /** One channel at one microphone position. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record Take(
+      @Schema(description = "Id of the channel") String channel,
+      @Schema(description = "Id of the microphone position") String microphone,
+      @Schema(description = "Arrival after the time reference, ms") double arrivalMs,
+      @Schema(description = "How far the arrival may be off, ms, either way: about 95 of 100 cases")
+          double uncertaintyMs,
+      @Schema(description = "How it was found") Method method,
+      @Schema(description = "Arrival as path, m") double distanceM,
+      @Schema(
+              description =
+                  "Peak of the envelope in the band, ms: later than the arrival by the delay of"
+                      + " loudspeaker and crossover")
+          double envelopeMs,
+      @Schema(description = "Lower end of the band it was judged in, Hz") double bandLowHz,
+      @Schema(description = "Upper end of that band, Hz") double bandHighHz,
+      @Schema(description = "1 or -1") int polarity,
+      @Schema(description = "How sure the polarity is: 0 a guess, 1 certain")
+          double polarityConfidence,
+      @Schema(
+              description =
+                  "Peak of the envelope over the RMS of the noise, both in the band, dB; at most"
+                      + " 120")
+          double signalToNoiseDb,
+      @Schema(description = "Strongest later peak of the envelope over the first, dB; if any")
+          Double reflectionDb,
+      @Schema(description = "How much later that peak comes, ms") Double reflectionMs) {}
+}

@@ -1,0 +1,75 @@
+package org.footwell.measured.arrival;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.footwell.measured.arrival.ArrivalTimesRequest.Channel;
+import org.footwell.measured.arrival.ArrivalTimesRequest.Take;
+import org.footwell.measured.response.ImpulseResponses;
+import org.footwell.recording.Recording;
+import org.footwell.signal.PassBand;
+
+/** What arrives in the recordings of a request. */
+final class Responses {
+
+  private final ImpulseResponses responses;
+  private final ArrivalFinder finder;
+
+  Responses(ArrivalTimesRequest q) {
+    double rateHz = q.recordings().get(0).recording().rateHz();
+    responses = new ImpulseResponses(q.sweep(), rateHz, longest(q));
+    finder = new ArrivalFinder(rateHz);
+  }
+
+  private static int longest(ArrivalTimesRequest q) {
+    int longest = 0;
+    for (Take take : q.recordings()) {
+      longest = Math.max(longest, take.recording().samples().size());
+      if (take.loopback() != null) {
+        longest = Math.max(longest, take.loopback().samples().size());
+      }
+    }
+    return longest;
+  }
+
+  double rateHz() {
+    return responses.rateHz();
+  }
+
+  /** What arrives of a channel; null if nothing stands out. */
+  Arrival arrival(Recording recording, Channel channel) {
+    PassBand band =
+        channel.band() == null
+            ? null
+            : new PassBand(channel.band().lowHz(), channel.band().highHz());
+    Equalised.Filters filters =
+        new Equalised.Filters(channel.highPass(), channel.lowPass(), responses.range());
+    return finder.find(responses.of(recording), band, filters);
+  }
+
+  /** What arrives of a loopback; null if nothing stands out. */
+  Arrival loopback(Recording recording) {
+    return finder.find(
+        responses.of(recording), null, new Equalised.Filters(null, null, responses.range()));
+  }
+
+  /** Whether the sweep is as stated, by the first take of every channel; null where it cannot tell. */
+  SweepFocus focus(ArrivalTimesRequest q) {
+    if (q.sweep() == null) {
+      return null;
+    }
+    List<double[]> first = new ArrayList<>();
+    for (Channel channel : q.channels()) {
+      q.recordings().stream()
+          .filter(take -> take.channel().equals(channel.id()))
+          .findFirst()
+          .ifPresent(take -> first.add(responses.of(take.recording())));
+    }
+    double octaves = Math.log(q.sweep().toHz() / q.sweep().fromHz());
+    return SweepFocus.of(first, octaves, responses.range(), rateHz());
+  }
+
+  /** From the first sample of a response to the start of what was played, s. */
+  double startS() {
+    return responses.startS();
+  }
+}

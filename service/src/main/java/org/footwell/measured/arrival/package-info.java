@@ -1,0 +1,2 @@
+/** When, with which polarity and how far above noise the sound of each channel arrives. */
+package org.footwell.measured.arrival;

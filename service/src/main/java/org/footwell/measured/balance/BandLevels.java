@@ -1,0 +1,197 @@
+package org.footwell.measured.balance;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.DoubleUnaryOperator;
+import org.footwell.measured.balance.LevelAndBalanceRequest.Channel;
+import org.footwell.calculation.Run;
+import org.footwell.measured.response.Gate;
+import org.footwell.measured.response.ImpulseResponses;
+import org.footwell.measured.response.PositionPowers;
+import org.footwell.parts.LevelAt;
+import org.footwell.physics.ThirdOctaves;
+import org.footwell.signal.PlayingBand;
+
+/** Third octaves of one channel. */
+final class BandLevels {
+
+  private final Channel asked;
+  private final double[] frequencies;
+  private final PositionPowers heard;
+  private final double[] targetDb;
+  private final PlayingBand plays;
+  private final PlayingBand band;
+
+  BandLevels(
+      Channel asked,
+      double[] frequencies,
+      PositionPowers heard,
+      double[] targetDb,
+      PlayingBand plays) {
+    this.asked = asked;
+    this.frequencies = frequencies;
+    this.heard = heard;
+    this.targetDb = targetDb;
+    this.plays = plays;
+    this.band = heard.told(plays);
+  }
+
+  static List<BandLevels> all(
+      LevelAndBalanceRequest q, double[] frequencies, DoubleUnaryOperator target, Run run) {
+    ImpulseResponses responses = q.responses();
+    DoubleUnaryOperator shown = q.calibration() == null ? f -> 0 : LevelAt.curve(q.calibration());
+    double[] calibration = new double[frequencies.length];
+    double[] targets = new double[frequencies.length];
+    for (int i = 0; i < frequencies.length; i++) {
+      calibration[i] = shown.applyAsDouble(frequencies[i]);
+      targets[i] = target.applyAsDouble(frequencies[i]);
+    }
+    List<BandLevels> all = new ArrayList<>();
+    for (int c = 0; c < q.channels().size(); c++) {
+      Channel channel = q.channels().get(c);
+      PositionPowers heard =
+          PositionPowers.of(channel.id(), q, responses, frequencies, 3, calibration, run);
+      PlayingBand stated = within(channel, frequencies);
+      PlayingBand plays = stated == null ? heard.band(frequencies, 3) : stated;
+      if (plays == null) {
+        run.refuse(BalanceFault.CHANNEL_NOT_HEARD).at("/channels/" + c).given(channel.id());
+      } else if (heard.told(plays) == null) {
+        run.refuse(BalanceFault.CHANNEL_BEYOND_SWEEP).at("/channels/" + c).given(channel.id());
+      } else {
+        all.add(new BandLevels(channel, frequencies, heard, targets, plays));
+      }
+    }
+    run.requireNoFaults();
+    return all;
+  }
+
+  /** The third octaves of a stated band; null if none is stated or none lies in it. */
+  static PlayingBand within(Channel channel, double[] frequencies) {
+    if (channel.fromHz() == null || channel.toHz() == null) {
+      return null;
+    }
+    double from = ThirdOctaves.exactHz(channel.fromHz()) * (1 - 1e-9);
+    double to = ThirdOctaves.exactHz(channel.toHz()) * (1 + 1e-9);
+    int first = -1;
+    int last = -1;
+    for (int i = 0; i < frequencies.length; i++) {
+      if (frequencies[i] >= from && frequencies[i] <= to) {
+        first = first < 0 ? i : first;
+        last = i;
+      }
+    }
+    return first < 0 ? null : new PlayingBand(first, last);
+  }
+
+  String id() {
+    return asked.id();
+  }
+
+  double fromHz() {
+    return frequencies[band.first()];
+  }
+
+  double toHz() {
+    return frequencies[band.last()];
+  }
+
+  double levelDb(int i) {
+    return heard.mean().levelsDb()[i];
+  }
+
+  /** Lowest frequency the gates can tell, Hz. */
+  double gateLimitHz() {
+    return Gate.LIMIT.at(heard.lengthS());
+  }
+
+  /** Mean level in the bands it is judged by, dB. */
+  double meanDb() {
+    double sum = 0;
+    for (int i = band.first(); i <= band.last(); i++) {
+      sum += levelDb(i);
+    }
+    return sum / count();
+  }
+
+  /** Mean by which those bands stand above the wanted curve as given, dB. */
+  double overTargetDb() {
+    double sum = 0;
+    for (int i = band.first(); i <= band.last(); i++) {
+      sum += levelDb(i) - targetDb[i];
+    }
+    return sum / count();
+  }
+
+  /** Powers of those bands added. */
+  double power() {
+    double sum = 0;
+    for (int i = band.first(); i <= band.last(); i++) {
+      sum += heard.mean().powers()[i];
+    }
+    return sum;
+  }
+
+  private int count() {
+    return band.last() - band.first() + 1;
+  }
+
+  /**
+   * The channel in the answer.
+   *
+   * @param offset what sets the wanted curve to the quietest channel, dB
+   */
+  LevelAndBalanceResult.Channel channel(double trim, double offset) {
+    double squares = 0;
+    for (int i = band.first(); i <= band.last(); i++) {
+      double off = levelDb(i) + trim - targetDb[i] - offset;
+      squares += off * off;
+    }
+    return new LevelAndBalanceResult.Channel(
+        id(), fromHz(), toHz(), meanDb(), overTargetDb(), trim, Math.sqrt(squares / count()));
+  }
+
+  List<LevelAndBalanceResult.Band> bands(double trim, double offset) {
+    List<LevelAndBalanceResult.Band> bands = new ArrayList<>();
+    for (int i = 0; i < frequencies.length; i++) {
+      bands.add(
+          new LevelAndBalanceResult.Band(
+              id(),
+              frequencies[i],
+              levelDb(i),
+              heard.mean().spreadDb()[i],
+              heard.aboveNoiseDb(i),
+              levelDb(i) + trim,
+              targetDb[i] + offset,
+              i >= band.first() && i <= band.last()));
+    }
+    return bands;
+  }
+
+  Channel asked() {
+    return asked;
+  }
+
+  double[] frequencies() {
+    return frequencies;
+  }
+
+  /** What the positions heard. */
+  PositionPowers heard() {
+    return heard;
+  }
+
+  /** The wanted curve as given, dB. */
+  double[] targetDb() {
+    return targetDb;
+  }
+
+  /** The third octaves it is judged by: those it plays, as far as the sweep tells them. */
+  PlayingBand band() {
+    return band;
+  }
+
+  /** The third octaves it plays or is stated to, some of them perhaps beyond what the sweep tells. */
+  PlayingBand plays() {
+    return plays;
+  }
+}

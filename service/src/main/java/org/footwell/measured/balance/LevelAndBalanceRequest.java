@@ -1,0 +1,98 @@
+package org.footwell.measured.balance;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.footwell.measured.response.ChannelTake;
+import org.footwell.measured.response.Gate;
+import org.footwell.measured.response.Measurement;
+import org.footwell.measured.response.MicrophonePosition;
+import org.footwell.measured.response.PlayedSweep;
+import org.footwell.measured.response.RecordedKind;
+import org.footwell.parts.LevelAt;
+import org.footwell.parts.TargetCurve;
+
+/** Recordings of every channel at every microphone position, and what their levels should be. */
+@Valid
+public record LevelAndBalanceRequest(
+    @Schema(description = "What the recordings are") @NotNull RecordedKind kind,
+    @Schema(description = "The sweep that was played; with kind sweep only") @Valid
+        PlayedSweep sweep,
+    @Schema(
+            description =
+                "Channels of the system, each recorded alone, all with the same drive level and"
+                    + " microphone gain")
+        @NotNull
+        @Size(min = 1, max = 32)
+        @Valid
+        List<@NotNull @Valid Channel> channels,
+    @Schema(description = "Microphone positions around the listening position")
+        @NotNull
+        @Size(min = 1, max = 32)
+        @Valid
+        List<@NotNull @Valid MicrophonePosition> microphones,
+    @Schema(description = "One entry for every channel and microphone position")
+        @NotNull
+        @Size(min = 1, max = 64)
+        @Valid
+        List<@NotNull @Valid ChannelTake> recordings,
+    @Schema(description = "Channels that should be equally loud, such as left and right")
+        @Size(max = 16)
+        List<@NotNull @Valid Pair> pairs,
+    @Schema(description = "The wanted curve; absent: flat") @Valid TargetCurve target,
+    @Schema(description = "Which part of each impulse response counts") @Valid Gate gate,
+    @Schema(
+            description =
+                "What the microphone shows too much at each frequency, dB; it is subtracted."
+                    + " Straight over the logarithm of frequency between points, flat beyond")
+        @Size(min = 1, max = 1000)
+        List<@NotNull @Valid LevelAt> calibration,
+    @Schema(description = "Middle of the lowest third octave to be told, nominal or exact, Hz")
+        @DecimalMin("5")
+        @DecimalMax("20000")
+        Double fromHz,
+    @Schema(
+            description =
+                "Middle of the highest third octave, Hz; what lies above 0.84 times half the sample"
+                    + " rate is left out")
+        @DecimalMin("5")
+        @DecimalMax("80000")
+        Double toHz)
+    implements Measurement {
+
+  public LevelAndBalanceRequest {
+    pairs = pairs == null ? List.of() : pairs;
+    target = target == null ? TargetCurve.flat() : target;
+    gate = gate == null ? Gate.standard() : gate;
+    fromHz = fromHz == null ? Double.valueOf(20) : fromHz;
+    toHz = toHz == null ? Double.valueOf(20_000) : toHz;
+  }
+
+  /** One channel. */
+  @Valid
+  public record Channel(
+      @Schema(description = "Name, unlike any other channel's") @NotNull @Size(min = 1, max = 60)
+          String id,
+      @Schema(
+              description =
+                  "Lowest frequency it is judged by, Hz; both absent: the range around its strongest"
+                      + " octave in which it is no more than 12 dB weaker")
+          @DecimalMin("5")
+          @DecimalMax("80000")
+          Double fromHz,
+      @Schema(description = "Highest frequency it is judged by, Hz")
+          @DecimalMin("5")
+          @DecimalMax("80000")
+          Double toHz) {}
+
+  /** Two channels that should be equally loud. */
+  @Valid
+  public record Pair(
+      @Schema(description = "Id of the left channel") @NotNull @Size(min = 1, max = 60) String left,
+      @Schema(description = "Id of the right channel") @NotNull @Size(min = 1, max = 60)
+          String right) {}
+}

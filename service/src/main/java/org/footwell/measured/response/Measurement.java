@@ -1,0 +1,33 @@
+package org.footwell.measured.response;
+
+import java.util.List;
+
+/** What requests share that judge levels and phases of recordings. */
+public interface Measurement {
+
+  /** What was played; null for impulse responses. */
+  PlayedSweep sweep();
+
+  List<MicrophonePosition> microphones();
+
+  List<ChannelTake> recordings();
+
+  Gate gate();
+
+  /** The take of a channel at a position; there is one. */
+  default ChannelTake take(String channel, String microphone) {
+    return recordings().stream()
+        .filter(one -> one.channel().equals(channel) && one.microphone().equals(microphone))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** Impulse responses of the takes, which must have been found good. */
+  default ImpulseResponses responses() {
+    int longest = 0;
+    for (ChannelTake take : recordings()) {
+      longest = Math.max(longest, take.recording().samples().size());
+    }
+    return new ImpulseResponses(sweep(), recordings().get(0).recording().rateHz(), longest);
+  }
+}

@@ -1,2 +1,0 @@
-/** Passive networks between amplifier and driver: what they do, and values for them. */
-package org.footwell.passive;

@@ -1,2 +1,0 @@
-/** The whole vehicle: composes the topics into one review. */
-package org.footwell.plan;

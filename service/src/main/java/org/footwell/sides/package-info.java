@@ -1,2 +1,0 @@
-/** A position of the vehicle: its factory part and the replacement side by side. */
-package org.footwell.sides;

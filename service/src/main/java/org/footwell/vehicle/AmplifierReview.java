@@ -1,0 +1,208 @@
+package org.footwell.vehicle;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.footwell.electrical.amplifier.Rails;
+import org.footwell.calculation.Rebase;
+import org.footwell.calculation.Run;
+import org.footwell.electrical.heat.AmplifierHeat;
+import org.footwell.electrical.heat.AmplifierHeatRequest;
+import org.footwell.electrical.heat.AmplifierHeatRequest.Topology;
+import org.footwell.electrical.heat.AmplifierHeatResult;
+import org.footwell.vehicle.PlanReviewResult.AmplifierLine;
+import org.footwell.electrical.supply.CableFinding;
+import org.footwell.electrical.supply.SupplyCable;
+import org.footwell.electrical.supply.SupplyCableRequest;
+import org.footwell.electrical.supply.SupplyCableResult;
+
+/** What each amplifier takes from the battery, its heat, and the cable and fuse that feed it. */
+final class AmplifierReview {
+
+  private static final AmplifierHeat AMPLIFIER_HEAT = new AmplifierHeat();
+  private static final SupplyCable SUPPLY_CABLE = new SupplyCable();
+
+  private final VehiclePlan plan;
+  private final Resolved resolved;
+  private final Run run;
+  private final List<ChannelReview.Powered> powered;
+  private final List<Double> lowestOhm;
+
+  AmplifierReview(
+      VehiclePlan plan,
+      Resolved resolved,
+      Run run,
+      List<ChannelReview.Powered> powered,
+      List<Double> lowestOhm) {
+    this.plan = plan;
+    this.resolved = resolved;
+    this.run = run;
+    this.powered = powered;
+    this.lowestOhm = lowestOhm;
+  }
+
+  /** One line for every amplifier whose draw and feed are given and that drives a channel. */
+  List<AmplifierLine> lines() {
+    List<AmplifierLine> lines = new ArrayList<>();
+    for (int i = 0; i < plan.amplifiers().size(); i++) {
+      VehiclePlan.Amplifier amplifier = plan.amplifiers().get(i);
+      if (amplifier.draw() != null && amplifier.feed() != null && !channelsOf(i).isEmpty()) {
+        line(i).ifPresent(lines::add);
+      }
+    }
+    return lines;
+  }
+
+  private List<Integer> channelsOf(int amplifier) {
+    List<Integer> channels = new ArrayList<>();
+    for (int c = 0; c < plan.channels().size(); c++) {
+      if (resolved.amplifierOf(c) == amplifier) {
+        channels.add(c);
+      }
+    }
+    return channels;
+  }
+
+  private Optional<AmplifierLine> line(int index) {
+    VehiclePlan.Amplifier amplifier = plan.amplifiers().get(index);
+    return run.call(AMPLIFIER_HEAT, heat(index), heatPlaces(index))
+        .map(AmplifierHeatResult::total)
+        .map(total -> remarked(index, total))
+        .flatMap(
+            total ->
+                run.call(
+                        SUPPLY_CABLE,
+                        cable(amplifier.feed(), total),
+                        cablePlaces(index, amplifier.id()))
+                    .map(cable -> line(amplifier, total, cable)));
+  }
+
+  private AmplifierHeatResult.Total remarked(int index, AmplifierHeatResult.Total total) {
+    if (!plan.amplifiers().get(index).feed().sustainedBass()) {
+      run.find(PlanFinding.SUPPLY_FOR_MUSIC)
+          .at("/amplifiers/" + index + "/feed")
+          .value(total.musicThird().batteryCurrentA())
+          .limit(total.sine().batteryCurrentA());
+    }
+    return total;
+  }
+
+  private static AmplifierLine line(
+      VehiclePlan.Amplifier amplifier, AmplifierHeatResult.Total total, SupplyCableResult cable) {
+    Optional<SupplyCableResult.SizedCable> sized = Optional.ofNullable(cable.metric());
+    return new AmplifierLine(
+        amplifier.id(),
+        total.musicThird().batteryCurrentA(),
+        total.musicThird().heatW(),
+        total.worstStageHeatW(),
+        sized.map(SupplyCableResult.SizedCable::areaMm2).orElse(null),
+        sized.map(SupplyCableResult.SizedCable::dropV).orElse(null),
+        sized.map(SupplyCableResult.SizedCable::fuseA).orElse(null));
+  }
+
+  private AmplifierHeatRequest heat(int index) {
+    VehiclePlan.Amplifier amplifier = plan.amplifiers().get(index);
+    List<AmplifierHeatRequest.Channel> channels = new ArrayList<>();
+    for (int c : channelsOf(index)) {
+      channels.add(channel(amplifier.draw(), c));
+    }
+    return new AmplifierHeatRequest(
+        amplifier.feed().supplyV(),
+        amplifier.draw().converterEfficiency(),
+        amplifier.supplyRegulated(),
+        null,
+        null,
+        null,
+        channels);
+  }
+
+  /**
+   * A channel as amplifier-heat sees it. Of an output known by its ratings only the largest swing is
+   * known; it is taken for the rail, which tells a little less heat than there is.
+   */
+  private AmplifierHeatRequest.Channel channel(AmplifierSupply.Draw draw, int index) {
+    boolean bridged = plan.channels().get(index).bridged();
+    Rails rails = resolved.output(index).rails();
+    boolean singleSupply = rails != null && rails.kind() == Rails.Kind.SINGLE_SUPPLY_BRIDGE;
+    double drop = rails == null ? 0 : rails.dropV();
+    double halves = bridged && !singleSupply ? 2 : 1;
+    double rail = powered.get(index).power().peakVoltageV() / halves + drop;
+    return new AmplifierHeatRequest.Channel(
+        plan.channels().get(index).id(),
+        null,
+        draw.outputClass(),
+        singleSupply
+            ? Topology.SINGLE_SUPPLY_BRIDGE
+            : bridged ? Topology.BRIDGED_SPLIT_RAILS : Topology.SPLIT_RAILS,
+        rail,
+        drop,
+        lowest(index),
+        null,
+        draw.quiescentCurrentA(),
+        draw.classD());
+  }
+
+  private double lowest(int index) {
+    Double lowest = lowestOhm.get(index);
+    return lowest == null ? powered.get(index).load().loadOhm() : lowest;
+  }
+
+  private Rebase heatPlaces(int index) {
+    String at = "/amplifiers/" + index;
+    Rebase places =
+        Rebase.to(at, plan.amplifiers().get(index).id())
+            .with("/battery_v", at + "/feed/supply_v")
+            .with("/converter_efficiency", at + "/draw/converter_efficiency")
+            .with("/supply_regulated", at + "/supply_regulated");
+    List<Integer> channels = channelsOf(index);
+    for (int c = 0; c < channels.size(); c++) {
+      places
+          .with("/channels/" + c, "/channels/" + channels.get(c))
+          .with("/channels/" + c + "/class_d", at + "/draw/class_d")
+          .with("/channels/" + c + "/output_class", at + "/draw/output_class")
+          .with("/channels/" + c + "/quiescent_current_a", at + "/draw/quiescent_current_a");
+    }
+    return places;
+  }
+
+  private static SupplyCableRequest cable(
+      AmplifierSupply.Feed feed, AmplifierHeatResult.Total total) {
+    return new SupplyCableRequest(
+        feed.supplyV(),
+        total.musicThird().batteryCurrentA(),
+        null,
+        feed.oneWayM(),
+        feed.returnPath(),
+        feed.bodyOhm(),
+        null,
+        feed.permittedDropV(),
+        feed.material(),
+        null,
+        null,
+        feed.insulationTemperatureC(),
+        feed.engineSpace(),
+        feed.areaMm2(),
+        feed.fuseDistanceM(),
+        null,
+        null,
+        null,
+        new SupplyCableRequest.FedAmplifier(
+            total.sine().batteryCurrentA(), feed.sustainedBass(), feed.amplifierFuseA()),
+        null);
+  }
+
+  /** The usual cautions of the plan say what comes first. */
+  private static Rebase cablePlaces(int index, String id) {
+    String at = "/amplifiers/" + index;
+    return Rebase.to(at + "/feed", id)
+        .with("/current_a", at + "/draw")
+        .with("/amplifier/full_sine_a", at + "/draw")
+        .with("/amplifier/fuse_a", at + "/feed/amplifier_fuse_a")
+        .with("/supply_v", at + "/feed/supply_v")
+        .with("/one_way_m", at + "/feed/one_way_m")
+        .with("/permitted_drop_v", at + "/feed/permitted_drop_v")
+        .with("/area_mm2", at + "/feed/area_mm2")
+        .with("/fuse_distance_m", at + "/feed/fuse_distance_m")
+        .without(CableFinding.RULES_FIRST);
+  }
+}

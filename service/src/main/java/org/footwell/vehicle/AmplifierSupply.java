@@ -1,0 +1,94 @@
+package org.footwell.vehicle;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.NotNull;
+import org.footwell.electrical.heat.AmplifierHeatRequest;
+import org.footwell.electrical.supply.SupplyCableRequest;
+
+/** How an amplifier is supplied: what it draws, and the cable that feeds it. */
+public final class AmplifierSupply {
+
+  private AmplifierSupply() {}
+
+  /** How an amplifier turns supply into output; with it, its current and heat are reviewed. */
+  @Valid
+  public record Draw(
+      @Schema(description = "How its output stages work") @NotNull
+          AmplifierHeatRequest.OutputClass outputClass,
+      @Schema(
+              description =
+                  "Power given to the rails over power taken from the battery; 1 without a step-up"
+                      + " converter")
+          @NotNull
+          @DecimalMin("0.1")
+          @DecimalMax("1")
+          Double converterEfficiency,
+      @Schema(description = "Current of each half without signal, A; needed for class AB")
+          @DecimalMin("0.0001")
+          @DecimalMax("20")
+          Double quiescentCurrentA,
+      @Schema(description = "Losses of one output; needed for class D") @Valid
+          AmplifierHeatRequest.ClassD classD) {}
+
+  /** The supply cable of an amplifier; with it and {@code draw}, cable and fuse are reviewed. */
+  @Valid
+  public record Feed(
+      @Schema(description = "Voltage at the battery while the amplifier plays, V")
+          @NotNull
+          @DecimalMin("6")
+          @DecimalMax("32")
+          Double supplyV,
+      @Schema(description = "Length from the battery, one way, m")
+          @NotNull
+          @DecimalMin("0.05")
+          @DecimalMax("50")
+          Double oneWayM,
+      @Schema(description = "What brings the current back") @NotNull
+          SupplyCableRequest.ReturnPath returnPath,
+      @Schema(
+              description =
+                  "Resistance of the body between the two earth points, ohm, when the body"
+                      + " returns; without it the drop counts the cable alone")
+          @DecimalMin("0")
+          @DecimalMax("1")
+          Double bodyOhm,
+      @Schema(description = "Drop permitted over the whole loop, V")
+          @NotNull
+          @DecimalMin("0")
+          @DecimalMax("60")
+          Double permittedDropV,
+      @Schema(description = "What the conductors are made of") @NotNull
+          SupplyCableRequest.Material material,
+      @Schema(description = "Temperature the insulation bears for long, °C")
+          @NotNull
+          @DecimalMin("60")
+          @DecimalMax("200")
+          Double insulationTemperatureC,
+      @Schema(description = "Whether any part of it lies in an engine space") @NotNull
+          Boolean engineSpace,
+      @Schema(description = "Cross-section to be checked, mm²; without it the smallest is found")
+          @DecimalMin("1.3")
+          @DecimalMax("240")
+          Double areaMm2,
+      @Schema(description = "Distance of the main fuse from the battery, m")
+          @DecimalMin("0")
+          @DecimalMax("20")
+          Double fuseDistanceM,
+      @Schema(
+              description =
+                  "Whether bass at full level is to last for seconds: the fuse is then rated for a"
+                      + " full sine on all channels")
+          Boolean sustainedBass,
+      @Schema(description = "Sum of the fuses in or at the amplifier itself, A")
+          @DecimalMin("0.5")
+          @DecimalMax("1000")
+          Double amplifierFuseA) {
+
+    public Feed {
+      sustainedBass = sustainedBass == null ? Boolean.FALSE : sustainedBass;
+    }
+  }
+}

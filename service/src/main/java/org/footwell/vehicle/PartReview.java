@@ -1,0 +1,101 @@
+package org.footwell.vehicle;
+
+import org.footwell.calculation.Rebase;
+import org.footwell.calculation.Run;
+import org.footwell.acoustic.driver.DriverCheck;
+import org.footwell.acoustic.driver.DriverCheckRequest;
+import org.footwell.acoustic.driver.DriverFinding;
+import org.footwell.electrical.impedance.ImpedanceDriver;
+
+/** Whether the figures of each new part agree with each other. */
+final class PartReview {
+
+  private static final DriverCheck DRIVER_CHECK = new DriverCheck();
+
+  /** Two statements of one resistance may differ by rounding; common practice, no source. */
+  private static final double SAME_RESISTANCE = 0.05;
+
+  private final VehiclePlan plan;
+  private final Run run;
+
+  PartReview(VehiclePlan plan, Run run) {
+    this.plan = plan;
+    this.run = run;
+  }
+
+  void remark() {
+    for (int p = 0; p < plan.newParts().size(); p++) {
+      VehiclePlan.Part part = plan.newParts().get(p);
+      String at = "/new_parts/" + p;
+      ImpedanceDriver coil = part.impedance();
+      if (coil != null
+          && part.reOhm() != null
+          && Math.abs(part.reOhm() / coil.reOhm() - 1) > SAME_RESISTANCE) {
+        run.find(PlanFinding.COIL_RESISTANCE_TWICE)
+            .at(at + "/re_ohm")
+            .value(part.reOhm())
+            .limit(coil.reOhm())
+            .with("name", part.id());
+      }
+      run.call(DRIVER_CHECK, sheet(part), places(at, part));
+    }
+  }
+
+  /**
+   * The part as a data sheet. A sensitivity is stated for all voice coils joined in some way, so
+   * impedances are scaled to that.
+   */
+  private static DriverCheckRequest sheet(VehiclePlan.Part part) {
+    ImpedanceDriver coil = part.impedance();
+    double joined = part.sensitivityLoad() / part.ratedOhm();
+    Double re = coil == null ? part.reOhm() : coil.reOhm();
+    return new DriverCheckRequest(
+        part.id(),
+        part.sensitivityLoad(),
+        re == null ? null : (Double) (re * joined),
+        coil == null ? null : coil.fsHz(),
+        coil == null ? null : coil.qms(),
+        coil == null ? null : coil.qes(),
+        null,
+        coil == null ? null : coil.vasL(),
+        part.sdCm2(),
+        null,
+        part.xmaxMm(),
+        null,
+        null,
+        null,
+        null,
+        null,
+        coil == null || coil.leMh() == 0 ? null : (Double) (coil.leMh() * joined),
+        part.sensitivity(),
+        part.continuousPowerW(),
+        null,
+        null,
+        null,
+        null,
+        part.massG(),
+        null,
+        null,
+        null,
+        DriverCheckRequest.Reconcile.WHEN_OFF);
+  }
+
+  private static Rebase places(String at, VehiclePlan.Part part) {
+    String coil = part.impedance() == null ? at : at + "/impedance";
+    return Rebase.to(at, part.id())
+        .with("/rated_ohm", at + "/rated_ohm")
+        .with("/re_ohm", coil + "/re_ohm")
+        .with("/fs_hz", coil + "/fs_hz")
+        .with("/qms", coil + "/qms")
+        .with("/qes", coil + "/qes")
+        .with("/vas_l", coil + "/vas_l")
+        .with("/le_mh", coil + "/le_mh")
+        .with("/sd_cm2", at + "/sd_cm2")
+        .with("/xmax_mm", at + "/xmax_mm")
+        .with("/sensitivity", at + "/sensitivity")
+        .with("/continuous_w", at + "/continuous_power_w")
+        .with("/mass_g", at + "/mass_g")
+        // A plan needs no complete data sheet.
+        .without(DriverFinding.NOT_CHECKED, DriverFinding.POORLY_DETERMINED);
+  }
+}

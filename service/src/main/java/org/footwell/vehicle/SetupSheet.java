@@ -1,0 +1,129 @@
+package org.footwell.vehicle;
+
+import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.footwell.calculation.Answer;
+import org.footwell.calculation.CsvCell;
+import org.footwell.calculation.Names;
+import org.footwell.calculation.Texts;
+import org.footwell.parts.Filter;
+import org.footwell.vehicle.PlanReviewResult.MeasuredLine;
+import org.footwell.vehicle.PlanReviewResult.SetupLine;
+
+/** The settings of every channel as a sheet to work from: as CSV, or as text to print. */
+final class SetupSheet {
+
+  /** A row of the sheet: what it is called in text, in CSV, and its value for a channel. */
+  private record Entry(String title, String column, Function<SetupLine, Object> of) {}
+
+  private static final List<Entry> ENTRIES =
+      List.of(
+          new Entry("amplifier", "amplifier", SetupLine::amplifier),
+          new Entry("outputs", "outputs", line -> String.join(" + ", line.outputs())),
+          new Entry("high-pass", "high_pass", line -> filter(line.highPass())),
+          new Entry("low-pass", "low_pass", line -> filter(line.lowPass())),
+          new Entry("gain target, V RMS", "gain_target_v", SetupLine::gainTargetV),
+          new Entry("trim, dB", "trim_db", SetupLine::trimDb),
+          new Entry("delay, ms", "delay_ms", SetupLine::delayMs),
+          new Entry("delay, samples", "delay_samples", SetupLine::delaySamples),
+          new Entry("delay, mm", "delay_mm", SetupLine::delayMm),
+          new Entry("polarity", "polarity", line -> line.polarity() == 1 ? "normal" : "inverted"),
+          new Entry("limiter, V RMS", "limiter_rms_v", SetupLine::limiterRmsV),
+          new Entry("limiter, V peak", "limiter_peak_v", SetupLine::limiterPeakV),
+          new Entry("filters", "filters", line -> filters(line.filters())),
+          new Entry("predicted level, dB SPL", "level_db_spl", SetupLine::levelDbSpl),
+          new Entry(
+              "measured level, dB SPL",
+              "measured_level_db_spl",
+              line -> measured(line, MeasuredLine::levelDbSpl)),
+          new Entry(
+              "measured gain, V RMS",
+              "measured_gain_v",
+              line -> measured(line, MeasuredLine::gainV)),
+          new Entry(
+              "arrives later by, ms",
+              "measured_late_ms",
+              line -> measured(line, MeasuredLine::lateMs)),
+          new Entry(
+              "measured polarity",
+              "measured_polarity",
+              line -> measured(line, MeasuredLine::polarity)));
+
+  private SetupSheet() {}
+
+  /** One row a channel, numbers unrounded. */
+  static byte[] csv(Answer<PlanReviewResult> answer) {
+    StringWriter out = new StringWriter();
+    CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).bufferSize(0).build(out);
+    List<String> names = new ArrayList<>(List.of("channel"));
+    ENTRIES.forEach(entry -> names.add(entry.column()));
+    csv.writeRecord(names);
+    for (SetupLine line : answer.result().setupSheet()) {
+      List<String> cells = new ArrayList<>(List.of(line.id()));
+      ENTRIES.forEach(entry -> cells.add(cell(entry.of().apply(line))));
+      csv.writeRecord(cells.stream().map(CsvCell::harmless).toList());
+    }
+    return out.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static String cell(Object value) {
+    return value == null ? "" : value.toString();
+  }
+
+  /** One block a channel, rounded for people; what is not known is left out. */
+  static byte[] text(Answer<PlanReviewResult> answer) {
+    StringBuilder out = new StringBuilder("Setup sheet\n");
+    for (SetupLine line : answer.result().setupSheet()) {
+      out.append('\n').append(Texts.oneLine(line.id())).append('\n');
+      for (Entry entry : ENTRIES) {
+        String value = Texts.oneLine(cell(Texts.forPeople(entry.of().apply(line))));
+        if (!value.isEmpty()) {
+          out.append(String.format(Locale.ROOT, "  %-24s %s%n", entry.title(), value));
+        }
+      }
+    }
+    out.append("\nVerdict: ").append(Names.of(answer.verdict())).append('\n');
+    return out.toString().replace(System.lineSeparator(), "\n").getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static Object measured(SetupLine line, Function<MeasuredLine, Object> of) {
+    return line.measured() == null ? null : of.apply(line.measured());
+  }
+
+  private static String filter(Filter filter) {
+    return filter == null
+        ? null
+        : words(filter.kind())
+            + ", "
+            + Texts.forPeople(filter.frequencyHz())
+            + " Hz, "
+            + 6 * filter.order()
+            + " dB per octave";
+  }
+
+  private static String filters(List<ParametricFilter> filters) {
+    return filters == null
+        ? null
+        : filters.stream()
+            .map(
+                f ->
+                    words(f.kind())
+                        + " "
+                        + Texts.forPeople(f.frequencyHz())
+                        + " Hz"
+                        + (f.q() == null ? "" : " Q " + Texts.forPeople(f.q()))
+                        + (f.gainDb() == null ? "" : " " + Texts.forPeople(f.gainDb()) + " dB"))
+            .collect(Collectors.joining("; "));
+  }
+
+  private static String words(Enum<?> constant) {
+    return Names.of(constant).replace('_', ' ');
+  }
+}

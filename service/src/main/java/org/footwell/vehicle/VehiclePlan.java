@@ -1,0 +1,327 @@
+package org.footwell.vehicle;
+
+import com.fasterxml.jackson.annotation.JsonProperty;
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.Valid;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Digits;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Pattern;
+import jakarta.validation.constraints.Size;
+import java.math.BigDecimal;
+import java.util.List;
+import org.footwell.acoustic.alignment.SeatDelaysRequest;
+import org.footwell.electrical.amplifier.Rails;
+import org.footwell.electrical.amplifier.Ratings;
+import org.footwell.electrical.gain.Stage;
+import org.footwell.electrical.impedance.ImpedanceDriver;
+import org.footwell.electrical.load.WiringLoadRequest;
+import org.footwell.parts.Filter;
+import org.footwell.parts.Money;
+import org.footwell.parts.Position;
+import org.footwell.parts.Sensitivity;
+
+/** A vehicle, its parts and how they hang together; parts are listed once and referred to by id. */
+@Valid
+public record VehiclePlan(
+    @Schema(description = "The vehicle") @NotNull @Valid Vehicle vehicle,
+    @Schema(description = "Listening positions; levels are given for the one of largest weight")
+        @NotNull
+        @Size(min = 1, max = 8)
+        @Valid
+        List<SeatDelaysRequest.@NotNull @Valid Seat> seats,
+    @Schema(description = "Drivers that leave the vehicle") @Size(max = 64) @Valid
+        List<@NotNull @Valid Part> factoryParts,
+    @Schema(description = "Drivers that come in, or stay") @NotNull @Size(min = 1, max = 64) @Valid
+        List<@NotNull @Valid Part> newParts,
+    @Schema(description = "Every loudspeaker position and the part in it")
+        @NotNull
+        @Size(min = 1, max = 32)
+        @Valid
+        List<@NotNull @Valid Driver> drivers,
+    @Schema(description = "Amplifiers with their outputs") @NotNull @Size(min = 1, max = 8) @Valid
+        List<@NotNull @Valid Amplifier> amplifiers,
+    @Schema(description = "Which coil network hangs on which output")
+        @NotNull
+        @Size(min = 1, max = 16)
+        @Valid
+        List<@NotNull @Valid Channel> channels,
+    @Schema(description = "Where channels cross over into each other") @Size(max = 32) @Valid
+        List<SeatDelaysRequest.@NotNull @Valid Crossover> crossovers,
+    @Schema(description = "The processor that delays the channels") @Valid
+        SeatDelaysRequest.Processor processor,
+    @Schema(description = "What feeds the amplifiers, for the gain targets") @Valid Signal signal,
+    @Schema(description = "What is played; without it a sine") @Valid Programme programme,
+    @Schema(description = "What was measured at handover, one entry per channel")
+        @Size(max = 16)
+        @Valid
+        List<@NotNull @Valid MeasuredChannel> measured) {
+
+  /** Ids are a letter, then letters, digits, _ and -. */
+  static final String ID = "[A-Za-z][A-Za-z0-9_-]*";
+
+  public VehiclePlan {
+    factoryParts = factoryParts == null ? List.of() : factoryParts;
+    crossovers = crossovers == null ? List.of() : crossovers;
+    measured = measured == null ? List.of() : measured;
+  }
+
+  /** The vehicle. */
+  @Valid
+  public record Vehicle(
+      @Schema(description = "What it is called") @NotNull @Size(min = 1, max = 80) String name,
+      @Schema(description = "Longest inside dimension of the cabin, m")
+          @NotNull
+          @DecimalMin("0.5")
+          @DecimalMax("20")
+          Double cabinLengthM,
+      @Schema(description = "Air temperature inside, °C") @DecimalMin("-40") @DecimalMax("80")
+          Double temperatureC,
+      @Schema(description = "Road noise at the seat, dBA") @DecimalMin("0") @DecimalMax("130")
+          Double roadNoiseDba) {
+
+    public Vehicle {
+      temperatureC = temperatureC == null ? Double.valueOf(20) : temperatureC;
+    }
+  }
+
+  /** A driver as its data sheet has it. */
+  @Valid
+  public record Part(
+      @Schema(description = "Id, unique among all parts")
+          @NotNull
+          @Size(min = 1, max = 40)
+          @Pattern(regexp = ID)
+          String id,
+      @Schema(description = "What it is called") @Size(min = 1, max = 80) String name,
+      @Schema(description = "Rated impedance of one voice coil, ohm")
+          @NotNull
+          @DecimalMin("0.5")
+          @DecimalMax("600")
+          Double ratedOhm,
+      @Schema(description = "Number of voice coils") @Min(1) @Max(4) Integer coilCount,
+      @Schema(description = "DC resistance of one voice coil, ohm")
+          @DecimalMin("0.1")
+          @DecimalMax("600")
+          Double reOhm,
+      @Schema(
+              description =
+                  "What decides the impedance of one voice coil over frequency; with it the lowest"
+                      + " load of a channel is given")
+          @Valid
+          ImpedanceDriver impedance,
+      @Schema(
+              description =
+                  "Effective cone area, cm²; with impedance for crossovers, with xmax_mm for the"
+                      + " largest level")
+          @DecimalMin("0.5")
+          @DecimalMax("5000")
+          Double sdCm2,
+      @Schema(description = "Linear displacement, one-way peak, mm")
+          @DecimalMin("0.01")
+          @DecimalMax("100")
+          Double xmaxMm,
+      @Schema(description = "Sensitivity, all voice coils driven") @Valid Sensitivity sensitivity,
+      @Schema(
+              description =
+                  "Impedance the sensitivity was stated for, ohm; rated_ohm when not given")
+          @DecimalMin("0.5")
+          @DecimalMax("600")
+          Double sensitivityOhm,
+      @Schema(description = "Power the whole driver bears continuously, W")
+          @DecimalMin("0.1")
+          @DecimalMax("20000")
+          Double continuousPowerW,
+      @Schema(description = "Mass, g") @DecimalMin("1") @DecimalMax("100000") Double massG,
+      @Schema(description = "Price in the shop's currency")
+          @DecimalMin("0")
+          @DecimalMax("1000000")
+          @Digits(integer = Money.MOST_DIGITS, fraction = Money.FINEST)
+          BigDecimal price) {
+
+    public Part {
+      coilCount = coilCount == null ? Integer.valueOf(1) : coilCount;
+      price = Money.plain(price);
+    }
+
+    /** The load the sensitivity is for: no default, or a faulty rated load would be told twice. */
+    double sensitivityLoad() {
+      return sensitivityOhm == null ? ratedOhm : sensitivityOhm;
+    }
+  }
+
+  /** A part in its place. */
+  @Valid
+  public record Driver(
+      @Schema(
+              description =
+                  "Id; the network calls its voice coil so, or id.1, id.2 when it has several")
+          @NotNull
+          @Size(min = 1, max = 30)
+          @Pattern(regexp = ID)
+          String id,
+      @Schema(description = "Id of the part in it, among new_parts")
+          @NotNull
+          @Size(min = 1, max = 40)
+          String part,
+      @Schema(description = "Id of the part it replaces, among factory_parts")
+          @Size(min = 1, max = 40)
+          String replaces,
+      @Schema(description = "Where it is, in vehicle axes") @NotNull @Valid Position position,
+      @Schema(
+              description =
+                  "Band a passive crossover gives it, such as low or high; either all drivers of a"
+                      + " channel have one or none")
+          @Size(min = 1, max = 20)
+          @Pattern(regexp = "[a-z][a-z0-9_-]*")
+          String band,
+      @Schema(
+              description =
+                  "High-pass its passive crossover gives it, to judge how far its cone moves")
+          @Valid
+          Filter highPass,
+      @Schema(description = "What its back works into, to judge bass and movement") @Valid
+          Enclosure enclosure) {}
+
+  /** An amplifier. */
+  @Valid
+  public record Amplifier(
+      @Schema(description = "Id") @NotNull @Size(min = 1, max = 40) @Pattern(regexp = ID) String id,
+      @Schema(description = "What it is called") @Size(min = 1, max = 80) String name,
+      @Schema(description = "Whether its rails are regulated against the supply")
+          Boolean supplyRegulated,
+      @Schema(description = "How it turns supply into output; with feed, for current and heat")
+          @Valid
+          AmplifierSupply.Draw draw,
+      @Schema(description = "Its supply cable; with draw, for cable and fuse") @Valid
+          AmplifierSupply.Feed feed,
+      @Schema(description = "Its outputs") @NotNull @Size(min = 1, max = 16) @Valid
+          List<@NotNull @Valid Output> outputs,
+      @Schema(description = "Mass, g") @DecimalMin("1") @DecimalMax("100000") Double massG,
+      @Schema(description = "Price in the shop's currency")
+          @DecimalMin("0")
+          @DecimalMax("1000000")
+          @Digits(integer = Money.MOST_DIGITS, fraction = Money.FINEST)
+          BigDecimal price) {
+
+    public Amplifier {
+      supplyRegulated = supplyRegulated == null ? Boolean.FALSE : supplyRegulated;
+      price = Money.plain(price);
+    }
+  }
+
+  /** One output of an amplifier. Exactly one of {@code rails} and {@code ratings}. */
+  @Valid
+  public record Output(
+      @Schema(description = "Id within the amplifier")
+          @NotNull
+          @Size(min = 1, max = 40)
+          @Pattern(regexp = "[A-Za-z0-9][A-Za-z0-9_-]*")
+          String id,
+      @Schema(description = "By its rails. Exactly one of rails and ratings") @Valid Rails rails,
+      @Schema(description = "By its published powers. Exactly one of rails and ratings") @Valid
+          Ratings ratings,
+      @Schema(description = "Smallest rated load, ohm") @DecimalMin("0.25") @DecimalMax("100")
+          Double minimumOhm,
+      @Schema(description = "Smallest rated load when bridged, ohm")
+          @DecimalMin("0.25")
+          @DecimalMax("200")
+          Double minimumBridgedOhm,
+      @Schema(description = "Output impedance, ohm") @DecimalMin("0") @DecimalMax("10")
+          Double outputOhm,
+      @Schema(
+              description =
+                  "Range of its gain control, by the input that gives its largest clean output;"
+                      + " with signal, for the gain target")
+          @Valid
+          Stage.Sensitivity sensitivity) {
+
+    /** Whether another output is the same in everything but its id. */
+    boolean isLike(Output other) {
+      return equals(
+          new Output(
+              id,
+              other.rails,
+              other.ratings,
+              other.minimumOhm,
+              other.minimumBridgedOhm,
+              other.outputOhm,
+              other.sensitivity));
+    }
+  }
+
+  /** Where in the sound stage a channel plays. */
+  public enum Role {
+    @JsonProperty("front")
+    FRONT,
+    @JsonProperty("centre")
+    CENTRE,
+    @JsonProperty("rear")
+    REAR,
+    @JsonProperty("subwoofer")
+    SUBWOOFER
+  }
+
+  /** A coil network on an output, or on two of them bridged. */
+  @Valid
+  public record Channel(
+      @Schema(description = "Id") @NotNull @Size(min = 1, max = 40) @Pattern(regexp = ID) String id,
+      @Schema(description = "Where it plays") @NotNull Role role,
+      @Schema(description = "Id of the amplifier") @NotNull @Size(min = 1, max = 40)
+          String amplifier,
+      @Schema(description = "Id of the output, or of the two that are bridged")
+          @NotNull
+          @Size(min = 1, max = 2)
+          List<@NotNull @Size(min = 1, max = 40) String> outputs,
+      @Schema(
+              description =
+                  "Network of voice coils, by the ids of drivers: + in series, || in parallel,"
+                      + " parentheses")
+          @NotNull
+          @Size(min = 1, max = 2000)
+          String network,
+      @Schema(description = "Speaker cable") @Valid WiringLoadRequest.Cable cable,
+      @Schema(description = "High-pass before the amplifier") @Valid Filter highPass,
+      @Schema(description = "Low-pass before the amplifier") @Valid Filter lowPass,
+      @Schema(description = "Whether there is no filter in its path") Boolean fullRange,
+      @Schema(description = "1 as wired for a push outward, -1 inverted; 0 is refused")
+          @Min(-1)
+          @Max(1)
+          Integer polarity,
+      @Schema(description = "Delay already in the chain, ms") @DecimalMin("0") @DecimalMax("1000")
+          Double chainDelayMs,
+      @Schema(description = "Filters of its equaliser, for the setup sheet")
+          @Size(min = 1, max = 32)
+          @Valid
+          List<@NotNull @Valid ParametricFilter> filters) {
+
+    public Channel {
+      fullRange = fullRange == null ? Boolean.FALSE : fullRange;
+      polarity = polarity == null ? Integer.valueOf(1) : polarity;
+      chainDelayMs = chainDelayMs == null ? Double.valueOf(0) : chainDelayMs;
+    }
+
+    boolean bridged() {
+      return outputs.size() == 2;
+    }
+  }
+
+  /** What is played. */
+  @Valid
+  public record Programme(
+      @Schema(
+              description =
+                  "Peak over RMS, dB: at the clip point the average power is that much below the"
+                      + " peak. A sine has 3.01, music 10 to 20")
+          @NotNull
+          @DecimalMin("0")
+          @DecimalMax("40")
+          Double crestFactorDb,
+      @Schema(description = "A-weighted minus unweighted level of it, dB")
+          @DecimalMin("-80")
+          @DecimalMax("5")
+          Double aWeightingDb) {}
+}

@@ -1,0 +1,379 @@
+package org.footwell.acoustic.alignment;
+
+import static org.footwell.acoustic.alignment.Setup.at;
+import static org.footwell.acoustic.alignment.Setup.filter;
+import static org.footwell.acoustic.alignment.Setup.lr4;
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.footwell.Answers;
+import org.footwell.acoustic.alignment.SeatDelaysRequest.Distance;
+import org.footwell.acoustic.alignment.SeatDelaysRequest.Processor;
+import org.footwell.acoustic.alignment.SeatDelaysRequest.Seat;
+import org.footwell.calculation.Answer;
+import org.footwell.calculation.Engine;
+import org.footwell.calculation.Fault;
+import org.footwell.calculation.Finding;
+import org.footwell.calculation.Verdict;
+import org.footwell.parts.Filter;
+import org.footwell.parts.Filter.Kind;
+import org.junit.jupiter.api.Test;
+
+class SeatDelaysTest {
+
+  @Test
+  void theHandExampleOfTheMethodPage() {
+    Setup setup = Setup.tape(new double[][] {{1.0}, {1.7}});
+    setup.processor = new Processor(48000.0, null, null);
+    SeatDelaysResult result = setup.result();
+    SeatDelaysResult.Channel near = result.channels().get(0);
+    assertEquals(2.9138, near.arrivalMs(), 5e-5);
+    assertEquals(2.0396, near.delayMs(), 5e-5);
+    assertEquals(700, near.pathMm(), 1e-9);
+    assertEquals(98, near.delaySamples());
+    assertEquals(2.041667, near.settingMs(), 5e-7);
+    assertEquals(2.04, near.roundingErrorUs(), 0.005);
+    assertEquals(-4.609, near.trimDb(), 5e-4);
+    SeatDelaysResult.Channel far = result.channels().get(1);
+    assertEquals(4.9534, far.arrivalMs(), 5e-5);
+    assertEquals(0, far.delayMs());
+    assertEquals(0, far.trimDb());
+    SeatDelaysResult.Seat seat = result.seats().get(0);
+    assertEquals(2.0396, seat.unalignedSpreadMs(), 5e-5);
+    assertEquals(0.00204, seat.spreadMs(), 5e-6);
+    // 0.7 m at 318.93 and 365.87 m/s is 2.1948 and 1.9132 ms, against the setting of 2.0417 ms.
+    assertEquals(0.1532, seat.coldSpreadMs(), 1e-4);
+    assertEquals(0.1284, seat.hotSpreadMs(), 1e-4);
+    assertEquals(0.2816, result.driftMs(), 1e-4);
+  }
+
+  @Test
+  void theExampleOfTheCardAlignsTheDriver() throws JsonProcessingException {
+    Map<?, ?> json =
+        new ObjectMapper().readValue(Setup.CALCULATION.card().example(), LinkedHashMap.class);
+    SeatDelaysRequest request = new Engine().bind(SeatDelaysRequest.class, json, false);
+    Answer<SeatDelaysResult> answer = Answers.of(Setup.CALCULATION, request);
+    SeatDelaysResult result = answer.result();
+    assertEquals(
+        List.of(99.0, 38.0, 0.0),
+        result.channels().stream().map(SeatDelaysResult.Channel::delaySamples).toList());
+    assertEquals(0.0055, result.seats().get(0).spreadMs(), 5e-5);
+    assertEquals(2.5373, result.seats().get(1).spreadMs(), 5e-5);
+    SeatDelaysResult.Crossover passengerLeft = result.crossovers().get(1);
+    assertEquals("passenger", passengerLeft.seat());
+    assertEquals(32.976, passengerLeft.phaseErrorDeg(), 5e-4);
+    assertEquals(-0.3647, passengerLeft.sumLossDb(), 5e-5);
+    assertEquals(List.of("seats-disagree", "trim-distance-law"), Answers.codes(answer));
+  }
+
+  @Test
+  void warmAirShortensTheDelay() {
+    Setup setup = Setup.tape(new double[][] {{1.0}, {2.0}});
+    setup.temperatureC = 40.0;
+    assertEquals(354.71, setup.result().speedOfSoundMPerS(), 0.005);
+    assertEquals(1000 / 354.71, setup.delays()[0], 5e-5);
+  }
+
+  @Test
+  void positionsGiveTheSameAsTheTape() {
+    Setup setup = new Setup();
+    setup.channel("near", at(1, 1, 1)).channel("far", at(2, 3, 5)).seat("driver", at(0, 3, 3));
+    SeatDelaysResult result = setup.result();
+    assertEquals(3, result.channels().get(0).distanceM(), 1e-12);
+    assertEquals(Math.sqrt(8), result.channels().get(1).distanceM(), 1e-12);
+  }
+
+  @Test
+  void withoutAProcessorNothingIsRounded() {
+    SeatDelaysResult.Channel near =
+        Setup.tape(new double[][] {{1.0}, {1.7}}).result().channels().get(0);
+    assertNull(near.delaySamples());
+    assertNull(near.settingMs());
+    assertNull(near.roundingErrorUs());
+    assertEquals(near.delayMs(), near.absoluteSettingMs());
+  }
+
+  @Test
+  void delaysAreRoundedToTheStepOfTheProcessor() {
+    Setup setup = Setup.tape(new double[][] {{1.0}, {1.7}});
+    setup.processor = new Processor(48000.0, 4.0, null);
+    // 97.90 samples: 96 or 100.
+    assertEquals(96, setup.result().channels().get(0).delaySamples());
+    setup.processor = new Processor(48000.0, 0.48, null);
+    // Steps of 0.01 ms: 2.04 ms.
+    assertEquals(2.04, setup.result().channels().get(0).settingMs(), 1e-12);
+  }
+
+  @Test
+  void aDelayInTheChainCountsAndIsInTheAbsoluteSetting() {
+    Setup setup = Setup.tape(new double[][] {{1.0}, {1.7}}).chain(0, 5);
+    List<SeatDelaysResult.Channel> channels = setup.result().channels();
+    assertEquals(0, channels.get(0).delayMs());
+    assertEquals(5, channels.get(0).absoluteSettingMs());
+    assertEquals(5 - 700 / 343.2, channels.get(1).delayMs(), 1e-9);
+  }
+
+  @Test
+  void anExactDelayBeyondTheProcessorIsAStop() {
+    Setup setup = Setup.tape(new double[][] {{1.0}, {1.7}}).chain(1, 9);
+    setup.processor = new Processor(48000.0, null, 10.0);
+    Finding worst = setup.answer().findings().get(0);
+    assertEquals("delay-exceeds-maximum", worst.code());
+    assertEquals("/channels/0", worst.pointer());
+    assertEquals(11.04, worst.value(), 0.005);
+    assertEquals(Verdict.STOP, setup.answer().verdict());
+    setup.chain(0, 4).chain(1, 11);
+    assertTrue(setup.codes().contains("absolute-setting-exceeds-maximum"));
+    assertFalse(setup.codes().contains("delay-exceeds-maximum"));
+  }
+
+  @Test
+  void aMatchedPairNeedsNoDelayForItsFilters() {
+    Setup setup = Setup.tape(new double[][] {{1.0}, {1.0}});
+    setup.filters(0, null, lr4(80), null).filters(1, lr4(80), null, null);
+    setup.crossover("c0", "c1", 80);
+    SeatDelaysResult result = setup.result();
+    assertArrayEquals(new double[] {0, 0}, setup.delays(), 1e-12);
+    assertEquals(5.627, result.channels().get(0).lowPassDelayMs(), 5e-4);
+    assertNull(result.channels().get(1).lowPassDelayMs());
+    assertEquals(0, result.crossovers().get(0).phaseErrorDeg(), 1e-9);
+    assertEquals(0, result.crossovers().get(0).sumLossDb(), 1e-9);
+    assertEquals(List.of("trim-distance-law"), setup.codes());
+  }
+
+  @Test
+  void aLowPassWithoutAStatedCrossoverIsMadeUpForAndRemarkedOn() {
+    Setup setup = Setup.tape(new double[][] {{1.0}, {1.0}});
+    setup.filters(0, null, lr4(80), null);
+    assertArrayEquals(new double[] {0, 5.627}, setup.delays(), 5e-4);
+    assertTrue(setup.codes().contains("crossover-not-stated"));
+  }
+
+  @Test
+  void theSubwooferFollowsWhatTheLowPassAboveDelays() {
+    // Tweeter, midrange and subwoofer at 3000 and 80 Hz: the midrange's low-pass of 0.15 ms delays
+    // what it plays at 80 Hz, so the subwoofer is early by as much and must wait.
+    Setup setup = Setup.tape(new double[][] {{1.0}, {1.0}, {1.0}});
+    setup.filters(0, lr4(3000), null, null);
+    setup.filters(1, lr4(80), lr4(3000), null);
+    setup.filters(2, null, lr4(80), null);
+    setup.crossover("c2", "c1", 80).crossover("c1", "c0", 3000);
+    double low = 1000 * 2.828427 / (2 * Math.PI * 3000);
+    assertEquals(-low, setup.result().channels().get(2).filterDelayMs(), 0.005);
+    assertEquals(low, setup.delays()[2], 0.01);
+    assertFalse(setup.codes().contains("crossover-not-stated"));
+  }
+
+  @Test
+  void oddOrdersStandNinetyDegreesApart() {
+    Setup setup = Setup.tape(new double[][] {{1.0}, {1.0}});
+    setup.filters(0, null, filter(Kind.BUTTERWORTH, 3, 80), null);
+    setup.filters(1, filter(Kind.BUTTERWORTH, 3, 80), null, null);
+    setup.crossover("c0", "c1", 80);
+    SeatDelaysResult.Crossover sum = setup.result().crossovers().get(0);
+    // −135 minus 135 degrees is −270, which is 90.
+    assertEquals(90, sum.phaseErrorDeg(), 1e-9);
+    assertEquals(-3.0103, sum.sumLossDb(), 5e-5);
+    assertFalse(setup.codes().contains("crossover-out-of-phase"));
+  }
+
+  @Test
+  void theSecondOrderNeedsOneWayInverted() {
+    Filter lr2 = filter(Kind.LINKWITZ_RILEY, 2, 80);
+    Setup setup = Setup.tape(new double[][] {{1.0}, {1.0}});
+    setup.filters(0, null, lr2, null).filters(1, lr2, null, null).crossover("c0", "c1", 80);
+    SeatDelaysResult.Crossover sum = setup.result().crossovers().get(0);
+    assertEquals(180, Math.abs(sum.phaseErrorDeg()), 1e-9);
+    assertEquals(-100, sum.sumLossDb());
+    assertEquals(
+        List.of("crossover-out-of-phase", "polarity-would-mend", "trim-distance-law"),
+        setup.codes());
+    setup.filters(0, null, lr2, -1);
+    assertEquals(0, setup.result().crossovers().get(0).sumLossDb(), 1e-9);
+    assertEquals(List.of("trim-distance-law"), setup.codes());
+  }
+
+  @Test
+  void aLowerChannelThatIsLateLags() {
+    // Two seats of which the heavier is aligned: at the other, 0.5 m at 80 Hz is 41.96 degrees.
+    Setup setup = Setup.tape(new double[][] {{1.0, 1.5}, {1.0, 1.0}}).weight(0, 10);
+    setup.crossover("c0", "c1", 80);
+    List<SeatDelaysResult.Crossover> sums = setup.result().crossovers();
+    assertEquals("s0", sums.get(0).seat());
+    assertEquals(0, sums.get(0).phaseErrorDeg(), 1e-6);
+    assertEquals("s1", sums.get(1).seat());
+    assertEquals(-360 * 80 * 0.5 / 343.2, sums.get(1).phaseErrorDeg(), 1e-6);
+  }
+
+  @Test
+  void twoEqualSeatsShareTheSpread() {
+    Setup setup = Setup.tape(new double[][] {{1.0, 1.6}, {1.6, 1.0}});
+    assertArrayEquals(new double[] {0, 0}, setup.delays(), 1e-9);
+    setup.result().seats().forEach(s -> assertEquals(600 / 343.2, s.spreadMs(), 1e-9));
+    assertEquals(2, setup.codes().stream().filter("seats-disagree"::equals).count());
+  }
+
+  @Test
+  void theHeavierOfTwoSeatsIsAlignedAlone() {
+    Setup setup = Setup.tape(new double[][] {{1.0, 1.6}, {1.6, 1.0}}).weight(0, 2);
+    assertArrayEquals(new double[] {600 / 343.2, 0}, setup.delays(), 1e-9);
+    assertEquals(0, setup.result().seats().get(0).spreadMs(), 1e-9);
+    assertEquals(1200 / 343.2, setup.result().seats().get(1).spreadMs(), 1e-9);
+  }
+
+  @Test
+  void bothEarsCountHalfTheWeightOfTheirSeatEach() {
+    Setup ears = new Setup();
+    ears.channel("left", at(1, 0.8, 0)).channel("right", at(1, -0.8, 0));
+    ears.seats.add(new Seat("driver", 3.0, null, at(0, 0.5, 0), at(0, 0.3, 0)));
+    ears.seats.add(new Seat("passenger", 2.0, at(0, -0.4, 0), null, null));
+    Setup points = new Setup();
+    points.channel("left", at(1, 0.8, 0)).channel("right", at(1, -0.8, 0));
+    points.seat("a", at(0, 0.5, 0)).seat("b", at(0, 0.3, 0)).seat("c", at(0, -0.4, 0));
+    points.weight(0, 1.5).weight(1, 1.5).weight(2, 2);
+    assertArrayEquals(points.delays(), ears.delays(), 1e-12);
+    assertEquals(
+        Math.max(
+            points.result().seats().get(0).spreadMs(), points.result().seats().get(1).spreadMs()),
+        ears.result().seats().get(0).spreadMs(),
+        1e-12);
+  }
+
+  @Test
+  void unknownFiltersAreRemarkedOnWhereThereIsSomethingToAlign() {
+    Setup setup = Setup.tape(new double[][] {{1.0}, {1.0}});
+    setup.filters(1, null, null, null);
+    Finding finding = setup.answer().findings().get(0);
+    assertEquals("filter-delay-unknown", finding.code());
+    assertEquals("/channels/1", finding.pointer());
+    Setup alone = Setup.tape(new double[][] {{1.0}}).filters(0, null, null, null);
+    assertEquals(List.of(), alone.codes());
+    assertArrayEquals(new double[] {0}, alone.delays());
+  }
+
+  @Test
+  void partnersThatAskForDifferentDelaysAreRemarkedOn() {
+    Setup setup = Setup.tape(new double[][] {{1.0}, {1.0}, {1.0}});
+    setup.filters(0, lr4(80), null, null);
+    setup.filters(1, filter(Kind.BUTTERWORTH, 1, 80), null, null);
+    setup.filters(2, null, lr4(80), null);
+    setup.crossover("c2", "c0", 80).crossover("c2", "c1", 80);
+    // Group delays at 80 Hz: 5.627 ms and, of the first order, 1/(2·ω0) = 0.995 ms.
+    Finding finding = setup.answer().findings().get(0);
+    assertEquals("filter-delays-disagree", finding.code());
+    assertEquals(5.627 - 0.995, finding.value(), 0.001);
+    assertEquals((5.627 - 0.995) / 2, setup.result().channels().get(2).filterDelayMs(), 0.001);
+  }
+
+  @Test
+  void temperatureIsRemarkedOnWhereTheDriftIsLarge() {
+    assertTrue(Setup.tape(new double[][] {{1.0}, {2.3}}).codes().contains("temperature-drift"));
+    assertFalse(Setup.tape(new double[][] {{1.0}, {2.2}}).codes().contains("temperature-drift"));
+  }
+
+  @Test
+  void everythingAmissIsRefusedAtOnce() {
+    Setup setup = new Setup();
+    setup.channel("front", at(1, 1, 1)).channel("front", null).seat("driver", null);
+    setup.filters(0, lr4(100), new Filter(Kind.LINKWITZ_RILEY, 3, 80.0, null), 0);
+    setup.seats.add(new Seat("passenger", null, at(0, 0, 0), at(0, 0, 0), null));
+    setup.crossover("front", "front", 80).crossover("rear", "front", 80);
+    assertEquals(
+        List.of(
+            "duplicate at /channels/1/name",
+            "linkwitz-riley-odd at /channels/0/low_pass/order",
+            "high-pass-above-low-pass at /channels/0/high_pass/frequency_hz",
+            "not-allowed at /channels/0/polarity",
+            "position-missing at /channels/1/position",
+            "position-missing at /seats/0/position",
+            "exactly-one-of at /seats/1",
+            "required at /seats/1/right_ear",
+            "crossover-with-itself at /crossovers/0",
+            "dangling-reference at /crossovers/1/lower"),
+        setup.faults());
+    for (Fault fault : Answers.faults(Setup.CALCULATION, setup.request())) {
+      assertFalse(fault.detail().contains("{"), fault::detail);
+    }
+  }
+
+  @Test
+  void measuredDistancesMustBeCompleteAndStandAlone() {
+    Setup setup = Setup.tape(new double[][] {{1.0, 1.1}, {1.2, 1.3}});
+    setup.channel("late", at(0, 0, 0)).seat("third", at(0, 0, 0));
+    setup.distances.add(new Distance("c0", "s0", 1.0));
+    setup.distances.add(new Distance("nobody", "s1", 1.0));
+    assertEquals(
+        List.of(
+            "position-beside-distances at /channels/2/position",
+            "position-beside-distances at /seats/2/position",
+            "duplicate at /distances/4",
+            "dangling-reference at /distances/5/channel",
+            "distance-missing at /distances",
+            "distance-missing at /distances",
+            "distance-missing at /distances",
+            "distance-missing at /distances",
+            "distance-missing at /distances"),
+        setup.faults());
+  }
+
+  @Test
+  void crossoversMustNotGoInACircle() {
+    Setup setup = Setup.tape(new double[][] {{1.0}, {1.0}, {1.0}});
+    setup.crossover("c0", "c1", 80).crossover("c1", "c0", 90).crossover("c1", "c2", 3000);
+    assertEquals(
+        List.of(
+            "crossover-circle at /crossovers/0",
+            "crossover-circle at /crossovers/1",
+            "crossover-circle at /crossovers/2"),
+        setup.faults());
+  }
+
+  @Test
+  void fullRangeMeansNoFilters() {
+    Setup setup = Setup.tape(new double[][] {{1.0}, {1.0}});
+    setup.channels.set(
+        0, new SeatDelaysRequest.Channel("c0", null, null, lr4(80), null, true, null));
+    assertEquals(List.of("not-allowed at /channels/0/full_range"), setup.faults());
+  }
+
+  @Test
+  void aLoudspeakerCannotSitInAnEar() {
+    Setup setup = new Setup();
+    setup.channel("headrest", at(0, 0, 1)).seat("driver", at(0, 0.04, 1));
+    assertEquals(List.of("too-close at /channels/0/position"), setup.faults());
+  }
+
+  @Test
+  void boundsAreKept() {
+    Setup setup = new Setup();
+    setup.channel("front", at(21, 0, 0)).seat("driver", at(0, 0, 0)).weight(0, 0);
+    setup.temperatureC = 81.0;
+    assertEquals(
+        List.of(
+            "not-allowed at /channels/0/position/x_m",
+            "not-allowed at /seats/0/weight",
+            "not-allowed at /temperature_c"),
+        setup.faults());
+  }
+
+  @Test
+  void workingsGiveEveryStepWithItsSource() {
+    Setup setup = Setup.tape(new double[][] {{1.0}, {1.7}});
+    setup.filters(0, null, lr4(80), null);
+    Answer<SeatDelaysResult> answer = Answers.withWorkings(Setup.CALCULATION, setup.request());
+    List<String> quantities = answer.workings().stream().map(step -> step.quantity()).toList();
+    assertTrue(
+        quantities.containsAll(
+            List.of("speed_of_sound_m_per_s", "group_delay_ms", "travel_ms", "delay_ms")),
+        quantities::toString);
+    assertTrue(answer.workings().stream().noneMatch(step -> step.source().isBlank()));
+  }
+}

@@ -1,0 +1,39 @@
+package org.footwell.acoustic.exposure;
+
+import java.util.List;
+import org.footwell.Answers;
+import org.footwell.calculation.Answer;
+import org.footwell.acoustic.exposure.SoundExposureRequest.Band;
+import org.footwell.acoustic.exposure.SoundExposureRequest.Period;
+
+/** Shorthand for days. */
+final class Days {
+
+  static final SoundExposure CALCULATION = new SoundExposure();
+
+  private Days() {}
+
+  static Period at(double levelDba, double hours) {
+    return new Period(hours, levelDba, null, null, null, null);
+  }
+
+  static Period of(String spectrum, Double levelDbSpl, double hours) {
+    return new Period(hours, null, spectrum, levelDbSpl, null, null);
+  }
+
+  static SoundExposureRequest day(Period... periods) {
+    return new SoundExposureRequest(List.of(periods), null);
+  }
+
+  static SoundExposureRequest day(List<Band> bands, Period... periods) {
+    return new SoundExposureRequest(List.of(periods), bands);
+  }
+
+  static SoundExposureResult result(SoundExposureRequest day) {
+    return answer(day).result();
+  }
+
+  static Answer<SoundExposureResult> answer(SoundExposureRequest day) {
+    return Answers.of(CALCULATION, day);
+  }
+}

@@ -1,0 +1,41 @@
+package org.footwell.electrical.amplifier;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import org.footwell.Answers;
+import org.footwell.electrical.amplifier.RailMatchRequest.Driver;
+import org.footwell.calculation.Answer;
+import org.footwell.calculation.Verdict;
+import org.junit.jupiter.api.Test;
+
+/** A supply so low that the rails do not reach above what the output stage loses. */
+class RailsBelowDropTest {
+
+  /** 12 V at 14.4 V, so 8.33 V at 10 V, where 9 V get lost. */
+  private static RailMatchRequest sunk(Driver driver) {
+    return new RailMatchRequest(
+        4.0, Requests.rails(12, 9, null, 0), null, null, null, 2.0, null, driver, 10.0);
+  }
+
+  @Test
+  void nothingComesOutAndThatIsAStop() {
+    Answer<RailMatchResult> answer = Requests.answer(sunk(null));
+    assertEquals(0, answer.result().cleanPowerW());
+    assertEquals(Verdict.STOP, answer.verdict());
+    assertEquals(
+        "At 10 V the rails are 8.333 V, not above the 9 V the output stage loses: nothing comes"
+            + " out.",
+        answer.findings().get(0).text());
+  }
+
+  @Test
+  void withADriverItIsTheSameAndHasNoHeadroom() {
+    Answer<RailMatchResult> answer = Requests.answer(sunk(new Driver(50.0, 4.0)));
+    assertEquals(0, answer.result().cleanPowerW());
+    assertNull(answer.result().headroomDb());
+    assertEquals(Verdict.STOP, answer.verdict());
+    assertTrue(Answers.codes(answer).contains("rails-below-drop"));
+  }
+}

@@ -1,0 +1,75 @@
+package org.footwell.electrical.amplifier;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.footwell.Answers;
+import org.footwell.electrical.amplifier.RailMatchRequest.Driver;
+import org.footwell.electrical.amplifier.Ratings.Basis;
+import org.footwell.electrical.amplifier.Ratings.Point;
+import org.footwell.calculation.Answer;
+import org.footwell.calculation.Fault;
+
+/** Shorthand for requests with little in them, and for what is answered. */
+final class Requests {
+
+  /** Allows any load a request may have, so that only what a test is about is found. */
+  private static final Double LEAST_OHM = 0.25;
+
+  private Requests() {}
+
+  /** Clean ratings at 14.4 V, load and power in turn. */
+  static Ratings ratings(double... loadsAndPowers) {
+    return ratings(Basis.CLEAN, false, false, loadsAndPowers);
+  }
+
+  static Ratings ratings(
+      Basis basis, boolean bridged, boolean singleSupplyBridge, double... loadsAndPowers) {
+    List<Point> points = new ArrayList<>();
+    for (int i = 0; i < loadsAndPowers.length; i += 2) {
+      points.add(new Point(loadsAndPowers[i], loadsAndPowers[i + 1]));
+    }
+    return new Ratings(14.4, basis, points, bridged, singleSupplyBridge);
+  }
+
+  /** Split rails stated at 14.4 V. */
+  static Rails rails(double railV, double dropV, Double currentLimitA, double sagOhm) {
+    return new Rails(railV, 14.4, null, dropV, currentLimitA, sagOhm);
+  }
+
+  static RailMatchRequest of(double loadOhm, Ratings ratings) {
+    return of(loadOhm, ratings, false, null);
+  }
+
+  static RailMatchRequest of(double loadOhm, Ratings ratings, boolean bridged, Driver driver) {
+    return new RailMatchRequest(
+        loadOhm, null, ratings, bridged, null, LEAST_OHM, null, driver, null);
+  }
+
+  static RailMatchRequest of(double loadOhm, Rails rails) {
+    return of(loadOhm, rails, false);
+  }
+
+  static RailMatchRequest of(double loadOhm, Rails rails, boolean bridged) {
+    return new RailMatchRequest(loadOhm, rails, null, bridged, null, LEAST_OHM, null, null, null);
+  }
+
+  static Answer<RailMatchResult> answer(RailMatchRequest request) {
+    return Answers.of(new RailMatch(), request);
+  }
+
+  static RailMatchResult result(RailMatchRequest request) {
+    return answer(request).result();
+  }
+
+  static List<String> codes(RailMatchRequest request) {
+    return Answers.codes(answer(request));
+  }
+
+  static Fault onlyFault(RailMatchRequest request) {
+    List<Fault> faults = Answers.faults(new RailMatch(), request);
+    assertEquals(1, faults.size(), faults::toString);
+    return faults.get(0);
+  }
+}

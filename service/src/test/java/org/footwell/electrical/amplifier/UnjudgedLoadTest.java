@@ -1,0 +1,60 @@
+package org.footwell.electrical.amplifier;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
+
+import java.util.List;
+import org.footwell.Answers;
+import org.footwell.calculation.Answer;
+import org.footwell.calculation.Verdict;
+import org.junit.jupiter.api.Test;
+
+/** Loads that nothing is known about are not passed over in silence. */
+class UnjudgedLoadTest {
+
+  private static RailMatchRequest bridged(double loadOhm, Double minimum, Double minimumBridged) {
+    return new RailMatchRequest(
+        loadOhm,
+        Requests.rails(30, 4, null, 0),
+        null,
+        true,
+        null,
+        minimum,
+        minimumBridged,
+        null,
+        null);
+  }
+
+  @Test
+  void halfAnOhmWithoutAnyMinimumIsAWarning() {
+    // 2·26 V peak into 0.5 ohm: 104 A, 2704 W
+    Answer<RailMatchResult> answer = Requests.answer(bridged(0.5, null, null));
+    assertEquals(2704, answer.result().cleanPowerW(), 1e-9);
+    assertEquals(104, answer.result().peakCurrentA(), 1e-9);
+    assertEquals(List.of("load-hardly-any", "minimum-not-given"), Answers.codes(answer));
+    assertEquals(Verdict.WARNING, answer.verdict());
+  }
+
+  @Test
+  void aUsualLoadWithoutAMinimumIsANote() {
+    Answer<RailMatchResult> answer = Requests.answer(bridged(4, null, null));
+    assertEquals(List.of("minimum-not-given"), Answers.codes(answer));
+    assertNotEquals(Verdict.OK, answer.verdict());
+  }
+
+  @Test
+  void whatTheMakerAllowsIsANoteWithTheCurrent() {
+    Answer<RailMatchResult> answer = Requests.answer(bridged(1, null, 1.0));
+    assertEquals(List.of("load-low-but-allowed"), Answers.codes(answer));
+    assertEquals(
+        "Each channel sees 0.5 ohm, which its maker allows: expect 52 A at the peaks. Every"
+            + " milliohm of cable and joint counts there.",
+        answer.findings().get(0).text());
+  }
+
+  @Test
+  void belowTheMakersMinimumIsAStopAndNothingElse() {
+    assertEquals(
+        List.of("load-below-minimum"), Answers.codes(Requests.answer(bridged(1, 1.0, null))));
+  }
+}

@@ -1,0 +1,53 @@
+package org.footwell.electrical.gain;
+
+import java.util.List;
+import java.util.stream.IntStream;
+import org.footwell.Answers;
+import org.footwell.electrical.gain.GainChainRequest.HeadUnit;
+import org.footwell.electrical.gain.GainChainRequest.Terminals;
+import org.footwell.electrical.gain.Stage.Gain;
+import org.footwell.reference.OutsideCheck;
+import org.footwell.reference.OutsideChecks;
+import org.footwell.reference.ReferenceTable.Row;
+
+class GainOutsideChecks extends OutsideChecks {
+
+  private static final String CIRCUIT = "gain-chain-ngspice.csv";
+
+  @Override
+  public List<OutsideCheck> checks() {
+    return List.of(
+        OutsideCheck.of("gain-chain", "output_v", CIRCUIT)
+            .printed("output_v")
+            .computed(row -> circuit(row).stages().get(2).outputV())
+            .withinRelative(0.001),
+        OutsideCheck.of("gain-chain", "noise_uv", CIRCUIT)
+            .printed("noise_uv")
+            .computed(row -> circuit(row).noiseUv())
+            .withinRelative(0.001));
+  }
+
+  /** The chain of a row: fixed gains and limits so wide that they do not matter. */
+  static GainChainResult circuit(Row row) {
+    List<Stage> stages =
+        IntStream.rangeClosed(1, 3)
+            .mapToObj(
+                i -> {
+                  double gain = row.number("gain_" + i + "_db");
+                  return new Stage(
+                      "stage " + i,
+                      200.0,
+                      500.0,
+                      new Gain(gain, gain),
+                      null,
+                      row.number("input_noise_" + i + "_uv"),
+                      row.number("output_noise_" + i + "_uv"),
+                      null);
+                })
+            .toList();
+    HeadUnit source = new HeadUnit(row.number("source_v"), row.number("source_noise_uv"));
+    GainChainRequest request =
+        new GainChainRequest(source, null, stages, 4.0, null, null, 0.0, Terminals.OPEN, null);
+    return Answers.of(new GainChain(), request).result();
+  }
+}

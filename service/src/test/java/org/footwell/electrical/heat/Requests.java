@@ -1,0 +1,84 @@
+package org.footwell.electrical.heat;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.util.List;
+import org.footwell.Answers;
+import org.footwell.calculation.Answer;
+import org.footwell.calculation.Fault;
+import org.footwell.electrical.heat.AmplifierHeatRequest.Channel;
+import org.footwell.electrical.heat.AmplifierHeatRequest.ClassD;
+import org.footwell.electrical.heat.AmplifierHeatRequest.OutputClass;
+import org.footwell.electrical.heat.AmplifierHeatRequest.Topology;
+
+/** Shorthand for requests with little in them, and for what is answered. */
+final class Requests {
+
+  private Requests() {}
+
+  static Channel classB(double railV, double dropV, double loadOhm, double phaseDeg) {
+    return new Channel(
+        null, null, OutputClass.CLASS_B, null, railV, dropV, loadOhm, phaseDeg, null, null);
+  }
+
+  static Channel classB(Topology topology, double railV, double dropV, double loadOhm) {
+    return new Channel(
+        null, null, OutputClass.CLASS_B, topology, railV, dropV, loadOhm, null, null, null);
+  }
+
+  static Channel classAb(
+      double railV, double dropV, double loadOhm, double phaseDeg, double quiescentA) {
+    return new Channel(
+        null, null, OutputClass.CLASS_AB, null, railV, dropV, loadOhm, phaseDeg, quiescentA, null);
+  }
+
+  static Channel classD(double railV, double loadOhm, double phaseDeg, ClassD losses) {
+    return new Channel(
+        null, null, OutputClass.CLASS_D, null, railV, 0.0, loadOhm, phaseDeg, null, losses);
+  }
+
+  static Channel times(int count, Channel c) {
+    return new Channel(
+        c.name(),
+        count,
+        c.outputClass(),
+        c.topology(),
+        c.railV(),
+        c.dropV(),
+        c.loadOhm(),
+        c.phaseDeg(),
+        c.quiescentCurrentA(),
+        c.classD());
+  }
+
+  /** At 13.8 V through a converter of 85 %. */
+  static AmplifierHeatRequest of(Channel... channels) {
+    return swing(1, channels);
+  }
+
+  static AmplifierHeatRequest swing(double sineSwing, Channel... channels) {
+    return new AmplifierHeatRequest(13.8, 0.85, null, null, null, sineSwing, List.of(channels));
+  }
+
+  static AmplifierHeatRequest behind(double cableOhm, boolean regulated, Channel... channels) {
+    return new AmplifierHeatRequest(13.8, 0.85, regulated, cableOhm, null, null, List.of(channels));
+  }
+
+  static Answer<AmplifierHeatResult> answer(AmplifierHeatRequest request) {
+    return Answers.of(new AmplifierHeat(), request);
+  }
+
+  static AmplifierHeatResult result(AmplifierHeatRequest request) {
+    return answer(request).result();
+  }
+
+  static List<String> codes(AmplifierHeatRequest request) {
+    return Answers.codes(answer(request));
+  }
+
+  static Fault onlyFault(AmplifierHeatRequest request) {
+    List<Fault> faults = Answers.faults(new AmplifierHeat(), request);
+    assertEquals(1, faults.size(), faults::toString);
+    return faults.get(0);
+  }
+}

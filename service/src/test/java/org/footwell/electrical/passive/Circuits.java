@@ -1,0 +1,141 @@
+package org.footwell.electrical.passive;
+
+import static org.footwell.electrical.passive.LadderElement.Place.SERIES;
+import static org.footwell.electrical.passive.LadderElement.Place.SHUNT;
+import static org.footwell.electrical.passive.LadderElement.Wiring.IN_PARALLEL;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import org.footwell.Answers;
+import org.footwell.electrical.impedance.ImpedanceBox;
+import org.footwell.electrical.impedance.ImpedanceCurve;
+import org.footwell.electrical.impedance.ImpedanceCurveRequest;
+import org.footwell.electrical.impedance.ImpedanceCurveResult;
+import org.footwell.electrical.impedance.ImpedanceDriver;
+import org.footwell.parts.CurveFrequencies;
+import org.footwell.reference.OutsideCheck;
+
+/**
+ * The circuits of the netlists as requests: the mechanics there are turned into Thiele/Small
+ * parameters here by their definitions, and so is what the tables say of the same circuits.
+ */
+public final class Circuits {
+
+  private static final double RE = 3.4;
+  private static final double LE_MH = 1.2;
+  private static final double BL = 9.5;
+  private static final double MMS = 0.062;
+  private static final double CMS = 0.28e-3;
+  private static final double RMS = 2.1;
+  private static final double SD = 0.033;
+  private static final double AIR = 1.2041 * 343.2 * 343.2;
+
+  private Circuits() {}
+
+  /** What a circuit does at one frequency. */
+  public record Values(double modulusOhm, double phaseDeg, double levelDb, double levelPhaseDeg) {}
+
+  public static Values at(String circuit, double f) {
+    return switch (circuit) {
+      case "free-air" -> driver(woofer(0), null, f);
+      case "added-mass" -> driver(woofer(0.02), null, f);
+      case "closed-box" -> driver(woofer(0), closed(), f);
+      case "vented-box" -> driver(woofer(0), vented(), f);
+      case "vented-box-tight" -> driver(woofer(0), new ImpedanceBox(30.0, 48.0, 40.0), f);
+      case "low-pass-woofer" -> network(lowPass(), woofer(0), closed(), null, f);
+      case "trap-vented" -> network(trapAndPad(), woofer(0), vented(), null, f);
+      case "band-pass-resistor" -> network(bandPass(), null, null, 4.0, f);
+      default -> throw new IllegalArgumentException(circuit);
+    };
+  }
+
+  public static boolean isNetwork(String circuit) {
+    return List.of("low-pass-woofer", "trap-vented", "band-pass-resistor").contains(circuit);
+  }
+
+  /** The woofer with a mass in kg on its cone. */
+  public static ImpedanceDriver woofer(double added) {
+    double mass = MMS + added;
+    double ws = 1 / Math.sqrt(mass * CMS);
+    return new ImpedanceDriver(
+        RE,
+        LE_MH,
+        null,
+        null,
+        ws / (2 * Math.PI),
+        ws * mass / RMS,
+        RE * ws * mass / (BL * BL),
+        AIR * SD * SD * CMS * 1000);
+  }
+
+  private static ImpedanceBox closed() {
+    return new ImpedanceBox(25.0, null, null);
+  }
+
+  private static ImpedanceBox vented() {
+    return new ImpedanceBox(50.0, 35.0, null);
+  }
+
+  private static List<LadderElement> lowPass() {
+    return List.of(
+        new LadderElement(SERIES, null, 1.8, 0.35, null, null),
+        LadderElement.capacitor(SHUNT, 47),
+        new LadderElement(SHUNT, 100.0, null, null, 3.9, null));
+  }
+
+  private static List<LadderElement> trapAndPad() {
+    return List.of(
+        new LadderElement(SERIES, 33.0, 0.8, 0.2, 22.0, IN_PARALLEL),
+        new LadderElement(SHUNT, 220.0, 3.3, 0.6, 2.2, null),
+        LadderElement.resistor(SERIES, 1.5),
+        LadderElement.resistor(SHUNT, 10));
+  }
+
+  private static List<LadderElement> bandPass() {
+    return List.of(
+        LadderElement.capacitor(SERIES, 68),
+        new LadderElement(SHUNT, null, 2.2, 0.4, null, null),
+        new LadderElement(SERIES, null, 0.33, 0.15, null, null),
+        LadderElement.capacitor(SHUNT, 10));
+  }
+
+  private static Values driver(ImpedanceDriver driver, ImpedanceBox box, double f) {
+    ImpedanceCurveRequest request = new ImpedanceCurveRequest(driver, box, null, only(f));
+    ImpedanceCurveResult.Point point =
+        Answers.of(new ImpedanceCurve(), request).result().points().get(0);
+    return new Values(point.modulusOhm(), point.phaseDeg(), 0, 0);
+  }
+
+  private static Values network(
+      List<LadderElement> elements,
+      ImpedanceDriver driver,
+      ImpedanceBox box,
+      Double loadOhm,
+      double f) {
+    PassiveNetworkRequest request =
+        new PassiveNetworkRequest(elements, driver, box, loadOhm, only(f), null, null);
+    PassiveNetworkResult.Point point =
+        Answers.of(new PassiveNetwork(), request).result().points().get(0);
+    return new Values(point.modulusOhm(), point.phaseDeg(), point.levelDb(), point.levelPhaseDeg());
+  }
+
+  public static CurveFrequencies only(double... hz) {
+    return new CurveFrequencies(null, null, null, Arrays.stream(hz).boxed().toList());
+  }
+
+  /** Checks of modulus and phase against the table of the circuits. */
+  public static List<OutsideCheck> impedance(String calculation, boolean network) {
+    return List.of(
+        check(calculation, "modulus_ohm", network, Values::modulusOhm).withinRelative(1e-5),
+        check(calculation, "phase_deg", network, Values::phaseDeg).within(0.001));
+  }
+
+  static OutsideCheck check(
+      String calculation, String quantity, boolean network, ToDoubleFunction<Values> value) {
+    return OutsideCheck.of(calculation, quantity, "impedance-ngspice.csv")
+        .rows(row -> isNetwork(row.text("circuit")) == network)
+        .printed(quantity)
+        .computed(row -> value.applyAsDouble(at(row.text("circuit"), row.number("frequency_hz"))));
+  }
+}

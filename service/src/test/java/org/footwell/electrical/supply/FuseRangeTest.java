@@ -1,0 +1,154 @@
+package org.footwell.electrical.supply;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.footwell.Answers;
+import org.footwell.calculation.Answer;
+import org.footwell.calculation.Fault;
+import org.footwell.calculation.Finding;
+import org.footwell.electrical.supply.Fuse.OpeningTime;
+import org.footwell.electrical.supply.SupplyCableRequest.Branch;
+import org.footwell.electrical.supply.SupplyCableRequest.FedAmplifier;
+import org.footwell.electrical.supply.SupplyCableResult.FuseSeries;
+import org.footwell.electrical.supply.SupplyCableResult.SizedCable;
+import org.junit.jupiter.api.Test;
+
+/** Which fuses suit a cable, which is advised, and what sustained bass does to it. */
+class FuseRangeTest {
+
+  /** 17 A of music on 10 mm², which carries 68 A, and an amplifier that draws more at full level. */
+  private static CableDraft draft(Double fullSineA, boolean sustained, Double ownA) {
+    CableDraft draft = new CableDraft();
+    draft.currentA = 17.0;
+    draft.areaMm2 = 10.0;
+    draft.amplifier = new FedAmplifier(fullSineA, sustained, ownA);
+    return draft;
+  }
+
+  private static Finding finding(Answer<?> answer, String code) {
+    return answer.findings().stream()
+        .filter(one -> one.code().equals(code))
+        .findFirst()
+        .orElseThrow(() -> new AssertionError(Answers.codes(answer)));
+  }
+
+  @Test
+  void theRangeIsGivenAndItsSmallestFuseAdvised() {
+    SizedCable cable = draft(null, false, null).result().metric();
+    assertEquals(17 / 0.8, cable.fuseLeastA(), 1e-9);
+    assertEquals(25, cable.fuseA());
+    assertEquals(60, cable.fuseLargestA()); // 68 A
+  }
+
+  @Test
+  void aFullSineThatOpensItIsSaidWithItsTime() {
+    Answer<SupplyCableResult> answer = draft(52.0, false, null).answer();
+    assertEquals(25, answer.result().metric().fuseA());
+    Finding said = finding(answer, "full-sine-opens-fuse");
+    assertEquals(52, said.value());
+    assertEquals(27.5, said.limit(), 1e-9);
+    // 52 A are 208 % of 25 A: after the row for 350 % and before that for 200 %
+    assertTrue(said.text().contains("after 0.04 to 5 s"), said::text);
+  }
+
+  @Test
+  void sustainedBassAsksForAFuseThatBearsIt() {
+    Answer<SupplyCableResult> answer = draft(52.0, true, null).answer();
+    SizedCable cable = answer.result().metric();
+    assertEquals(52 / 1.1, cable.fuseLeastA(), 1e-9);
+    assertEquals(50, cable.fuseA());
+    assertFalse(Answers.codes(answer).contains("full-sine-opens-fuse"));
+    assertFalse(Answers.codes(answer).contains("full-sine-above-fuse"));
+  }
+
+  @Test
+  void boltDownFusesAreNotJudgedByTheTimesOfBlades() {
+    CableDraft draft = draft(200.0, false, null);
+    draft.currentA = 100.0;
+    draft.areaMm2 = 50.0;
+    Answer<SupplyCableResult> answer = draft.answer();
+    assertEquals(FuseSeries.BOLT_DOWN, answer.result().metric().fuseSeries());
+    assertEquals(137.5, finding(answer, "full-sine-above-fuse").limit(), 1e-9);
+  }
+
+  @Test
+  void aBladeFuseSlightlyOverItsRatingHasNoTime() {
+    assertTrue(Answers.codes(draft(30.0, false, null).answer()).contains("full-sine-above-fuse"));
+    assertFalse(Answers.codes(draft(27.5, false, null).answer()).contains("full-sine-above-fuse"));
+  }
+
+  @Test
+  void aHotPlaceCountsForTheSineToo() {
+    CableDraft draft = draft(52.0, true, null);
+    draft.fuseHeatFactor = 0.9;
+    assertEquals(52 / (1.1 * 0.9), draft.result().metric().fuseLeastA(), 1e-9);
+  }
+
+  @Test
+  void theAmplifiersOwnFusesAreCompared() {
+    Finding larger = finding(draft(52.0, false, 60.0).answer(), "amplifier-fuse-larger");
+    assertEquals(60, larger.value());
+    assertEquals(25, larger.limit());
+    assertTrue(larger.text().contains("The cable allows up to 60 A"), larger::text);
+    Finding smaller = finding(draft(null, false, 20.0).answer(), "amplifier-fuse-smaller");
+    assertEquals(20, smaller.value());
+    assertFalse(
+        Answers.codes(draft(null, false, 25.0).answer()).stream()
+            .anyMatch(code -> code.startsWith("amplifier-fuse")));
+  }
+
+  @Test
+  void branchesLoadTheMainCableWithWhatLasts() {
+    Branch bass =
+        new Branch("bass", 17.0, null, 1.0, 0.3, null, null, new FedAmplifier(52.0, true, null));
+    Branch doors =
+        new Branch("doors", 10.0, null, 1.0, 0.3, null, null, new FedAmplifier(30.0, false, null));
+    Answer<SupplyCableResult> answer =
+        new CableDraft().branches(bass, doors, CableDraft.branch("radio", 3, 0.3)).answer();
+    // 52 A last, with 10 A and 3 A of music beside them
+    assertEquals(65 / 1.1, answer.result().metric().fuseLeastA(), 1e-9);
+    assertEquals(52 / 1.1, answer.result().branches().get(0).metric().fuseLeastA(), 1e-9);
+    assertEquals(10 / 0.8, answer.result().branches().get(1).metric().fuseLeastA(), 1e-9);
+    // Full sines everywhere are 52 + 30 + 3 A.
+    assertEquals(85, finding(answer, "full-sine-above-fuse").value(), 1e-9);
+  }
+
+  @Test
+  void whatLastsMustBeStatedAndBelongsToTheBranches() {
+    List<Fault> faults = Answers.faults(new SupplyCable(), draft(null, true, null).request());
+    assertEquals("/amplifier/full_sine_a", faults.get(0).pointer());
+    CableDraft both = new CableDraft().branches(CableDraft.branch("bass", 20, 0.2));
+    both.amplifier = new FedAmplifier(52.0, false, null);
+    assertEquals(
+        "amplifier-on-branches", Answers.faults(new SupplyCable(), both.request()).get(0).code());
+  }
+
+  @Test
+  void openingTimesBetweenRowsAreBoundedByBoth() {
+    assertNull(OpeningTime.at(1.34));
+    assertEquals(0.25, OpeningTime.at(1.5).soonestS());
+    assertEquals(600, OpeningTime.at(1.5).latestS());
+    assertEquals(0.1, OpeningTime.at(7).latestS());
+  }
+
+  @Test
+  void thirtyFiveAmperesIsAValue() {
+    CableDraft draft = draft(null, false, null);
+    draft.currentA = 26.0; // 32.5 A or more
+    assertEquals(35, draft.result().metric().fuseA());
+    assertEquals(FuseSeries.BLADE, draft.result().metric().fuseSeries());
+  }
+
+  @Test
+  void above32VoltsTheFusesAreOfAnotherKind() {
+    CableDraft draft = new CableDraft();
+    draft.supplyV = 48.0;
+    assertEquals(48, finding(draft.answer(), "fuses-for-58-v").value());
+    draft.supplyV = 32.0;
+    assertFalse(Answers.codes(draft.answer()).contains("fuses-for-58-v"));
+  }
+}

@@ -1,0 +1,90 @@
+package org.footwell.electrical.supply;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import org.footwell.electrical.supply.SupplyCableRequest.ReturnPath;
+import org.footwell.electrical.supply.SupplyCableResult.SizedCable;
+
+class SupplyCableProperties {
+
+  private static CableDraft draft(double current, double length) {
+    CableDraft draft = new CableDraft();
+    draft.currentA = current;
+    draft.oneWayM = length;
+    draft.permittedDropV = 0.8;
+    return draft;
+  }
+
+  @Property
+  void whateverIsFoundKeepsEveryLimit(
+      @ForAll @DoubleRange(min = 1, max = 200) double current,
+      @ForAll @DoubleRange(min = 0.1, max = 8) double length) {
+    SizedCable cable = draft(current, length).result().metric();
+    assertNotNull(cable);
+    assertTrue(cable.dropV() <= 0.8 * (1 + 1e-9));
+    assertTrue(cable.currentA() <= 0.8 * cable.fuseA() * (1 + 1e-9));
+    assertTrue(cable.fuseA() <= cable.ampacityA());
+  }
+
+  @Property
+  void moreCurrentOrLengthNeverTakesAThinnerCable(
+      @ForAll @DoubleRange(min = 1, max = 150) double current,
+      @ForAll @DoubleRange(min = 0.1, max = 7) double length) {
+    double area = draft(current, length).result().metric().areaMm2();
+    assertTrue(draft(current * 1.1, length).result().metric().areaMm2() >= area);
+    assertTrue(draft(current, length * 1.1).result().metric().areaMm2() >= area);
+  }
+
+  @Property
+  void thePowerThatArrivesIsThePowerAsked(
+      @ForAll @DoubleRange(min = 10, max = 1500) double watts,
+      @ForAll @DoubleRange(min = 0.5, max = 6) double length) {
+    CableDraft draft = draft(1, length).power(watts, 1);
+    SizedCable cable = draft.result().metric();
+    assertEquals(watts, cable.currentA() * cable.endV(), watts * 1e-9);
+    assertEquals(
+        13.8 * cable.currentA(), watts + cable.lossW(), watts * 1e-9, "what leaves the battery");
+    assertTrue(cable.endV() > 13.8 / 2, "the stable of both solutions");
+  }
+
+  @Property
+  void aReturnCableIsTwiceTheLengthWithTheBody(
+      @ForAll @DoubleRange(min = 1, max = 100) double current,
+      @ForAll @DoubleRange(min = 0.1, max = 4) double length) {
+    CableDraft cable = draft(current, length);
+    cable.returnPath = ReturnPath.CABLE;
+    SizedCable there = cable.result().metric();
+    SizedCable body = draft(current, 2 * length).result().metric();
+    assertEquals(body, there);
+  }
+
+  @Property
+  void threeGaugesAreHalfTheAreaNearly(@ForAll @IntRange(min = -3, max = 37) int gauge) {
+    // 92^(6/39) = 2.005
+    assertEquals(Math.pow(92, 6 / 39.0), Gauge.areaMm2(gauge) / Gauge.areaMm2(gauge + 3), 1e-9);
+  }
+
+  @Property(tries = 1)
+  void engineSpaceFactorsFollowTheLawOfHeat() {
+    for (double t : new double[] {60, 75, 80, 90, 105, 125, 200}) {
+      assertEquals(
+          Math.sqrt((t - 50) / (t - 30)), Ampacity.ENGINE_SPACE_FACTOR.at(t), 0.007, "at " + t);
+    }
+  }
+
+  @Property
+  void betterInsulationNeverCarriesLess(
+      @ForAll @DoubleRange(min = 1.3, max = 240) double area,
+      @ForAll @DoubleRange(min = 60, max = 190) double rating) {
+    assertTrue(Ampacity.TABLE.at(area, rating + 10) >= Ampacity.TABLE.at(area, rating));
+    assertTrue(
+        Ampacity.ENGINE_SPACE_FACTOR.at(rating + 10) >= Ampacity.ENGINE_SPACE_FACTOR.at(rating));
+    assertTrue(Ampacity.TABLE.at(area * 1.2, rating) >= Ampacity.TABLE.at(area, rating));
+  }
+}

@@ -1,0 +1,109 @@
+package org.footwell.factory.rolloff;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.footwell.Answers;
+import org.footwell.calculation.Answer;
+import org.footwell.recording.Recording;
+import org.footwell.factory.rolloff.BassRolloffRequest.BandAtStep;
+import org.footwell.factory.rolloff.BassRolloffRequest.BassDriver;
+import org.footwell.factory.rolloff.BassRolloffRequest.Headroom;
+import org.footwell.factory.rolloff.BassRolloffRequest.NoiseCapture;
+import org.footwell.factory.rolloff.BassRolloffResult.StepLoss;
+
+/** A request in the making: a source whose bass is held back by a shelf or by a plain cut. */
+final class NoiseTable {
+
+  static final double[] BANDS = {
+    25, 31.5, 40, 50, 63, 80, 100, 125, 160, 200, 250, 315, 400, 500, 630, 800, 1000, 1250, 1600,
+    2000
+  };
+
+  static final double RATE_HZ = 8000;
+
+  List<BandAtStep> levels;
+  List<NoiseCapture> captures;
+  Integer referenceStep;
+  Double thresholdDb;
+  Double mostGainDb;
+  Headroom headroom;
+  BassDriver driver;
+  Double referenceFromHz;
+  Double referenceToHz;
+
+  /** A step whose bands up to 100 Hz lie {@code lossDb} lower than the rest. */
+  NoiseTable cut(int step, double lossDb) {
+    for (double band : BANDS) {
+      level(step, band, step - 50 - (band <= 100 ? lossDb : 0));
+    }
+    return this;
+  }
+
+  /** A step whose bass is changed by a low shelf. */
+  NoiseTable shelf(int step, double gainDb, double frequencyHz) {
+    for (double band : BANDS) {
+      level(step, band, step - 50 + LowShelf.levelDb(gainDb, band / frequencyHz));
+    }
+    return this;
+  }
+
+  NoiseTable level(int step, double band, double levelDb) {
+    levels = levels == null ? new ArrayList<>() : levels;
+    levels.add(new BandAtStep(step, band, levelDb));
+    return this;
+  }
+
+  /** A capture of white noise, its bass halved by a first-order high-pass shelf if asked for. */
+  NoiseTable capture(int step, double seconds, double gainDb, double bassFactor, long seed) {
+    captures = captures == null ? new ArrayList<>() : captures;
+    Random random = new Random(seed);
+    float[] samples = new float[(int) (seconds * RATE_HZ)];
+    double slow = 0;
+    double pole = Math.exp(-2 * Math.PI * 60 / RATE_HZ);
+    double gain = 0.05 * Math.pow(10, gainDb / 20);
+    for (int n = 0; n < samples.length; n++) {
+      double white = random.nextGaussian();
+      slow = pole * slow + (1 - pole) * white;
+      samples[n] = (float) (gain * (white + (bassFactor - 1) * slow));
+    }
+    captures.add(new NoiseCapture(step, Recording.of(RATE_HZ, samples)));
+    return this;
+  }
+
+  BassRolloffRequest request() {
+    return new BassRolloffRequest(
+        captures,
+        levels,
+        referenceStep,
+        null,
+        referenceFromHz,
+        referenceToHz,
+        thresholdDb,
+        mostGainDb,
+        headroom,
+        driver);
+  }
+
+  Answer<BassRolloffResult> answer() {
+    return Answers.of(new BassRolloff(), request());
+  }
+
+  BassRolloffResult result() {
+    return answer().result();
+  }
+
+  StepLoss step(int index) {
+    return result().steps().get(index);
+  }
+
+  List<String> codes() {
+    return Answers.codes(answer());
+  }
+
+  List<String> faults() {
+    return Answers.faults(new BassRolloff(), request()).stream()
+        .map(fault -> fault.pointer() + " " + fault.code())
+        .toList();
+  }
+}

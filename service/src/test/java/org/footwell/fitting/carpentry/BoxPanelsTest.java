@@ -1,0 +1,240 @@
+package org.footwell.fitting.carpentry;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.footwell.Answers;
+import org.footwell.calculation.Finding;
+import org.footwell.calculation.Shape;
+import org.footwell.calculation.Verdict;
+import org.footwell.fitting.carpentry.BoxPanelsRequest.Measured;
+import org.footwell.fitting.carpentry.BoxPanelsResult.Name;
+import org.footwell.fitting.carpentry.BoxPanelsResult.Panel;
+import org.junit.jupiter.api.Test;
+
+class BoxPanelsTest {
+
+  private static void assertPanel(
+      BoxPanelsResult result, Name name, int count, double length, double width) {
+    Panel panel = PanelsDraft.panel(result, name);
+    assertEquals(count, panel.count());
+    assertEquals(length, panel.lengthMm(), 1e-6);
+    assertEquals(width, panel.widthMm(), 1e-6);
+  }
+
+  @Test
+  void theHandExampleOfTheMethodPage() {
+    BoxPanelsResult r = new PanelsDraft().result();
+    assertEquals(250, r.inside().depthMm(), 1e-6);
+    assertEquals(250, r.inside().topDepthMm(), 1e-6);
+    assertEquals(536, r.outside().widthMm(), 1e-6);
+    assertEquals(336, r.outside().heightMm(), 1e-6);
+    assertEquals(286, r.outside().depthMm(), 1e-6);
+    assertEquals(37.5, r.grossVolumeL(), 1e-9);
+    assertEquals(51.507456, r.outsideVolumeL(), 1e-6);
+    assertEquals(0, r.leanDeg());
+    assertPanel(r, Name.SIDE, 2, 336, 286);
+    assertPanel(r, Name.TOP, 1, 500, 286);
+    assertPanel(r, Name.BOTTOM, 1, 500, 286);
+    assertPanel(r, Name.FRONT, 1, 500, 300);
+    assertPanel(r, Name.BACK, 1, 500, 300);
+    assertNull(PanelsDraft.panel(r, Name.BACK).mitreDeg());
+    assertNull(PanelsDraft.panel(r, Name.SIDE).topWidthMm());
+    // 2·336·286 + 2·500·286 + 2·500·300 mm²
+    assertEquals(0.778192, r.boardAreaM2(), 1e-9);
+    // 750 kg/m³ · (51.507456 − 37.5) l
+    assertEquals(10.505592, r.massKg(), 1e-6);
+  }
+
+  @Test
+  void aWedgeLeansAsItsDepthsSay() {
+    PanelsDraft draft = new PanelsDraft();
+    draft.net = 30;
+    draft.topDepth = 50.0;
+    BoxPanelsResult r = draft.result();
+    // (d + 50)/2·300·500 = 30 l: d = 350; lean 1, 45 degrees
+    assertEquals(350, r.inside().depthMm(), 1e-6);
+    assertEquals(45, r.leanDeg(), 1e-6);
+    // 350 + 18 + 18·√2 + 18 and 50 + 18 + 18·√2 − 18
+    assertEquals(411.4558, r.outside().depthMm(), 1e-4);
+    assertEquals(75.4558, r.outside().topDepthMm(), 1e-4);
+    assertPanel(r, Name.TOP, 1, 500, r.outside().topDepthMm() + 18);
+    assertPanel(r, Name.BACK, 1, 500, 300 * Math.sqrt(2) + 18);
+    assertEquals(45, PanelsDraft.panel(r, Name.BACK).mitreDeg(), 1e-6);
+    assertEquals(r.outside().topDepthMm(), PanelsDraft.panel(r, Name.SIDE).topWidthMm(), 1e-12);
+  }
+
+  @Test
+  void theSameWedgeByItsAngleAndByItsOutside() {
+    PanelsDraft draft = new PanelsDraft();
+    draft.net = 30;
+    draft.angle = 45.0;
+    assertEquals(50, draft.result().inside().topDepthMm(), 1e-6);
+    draft.measured = Measured.OUTSIDE;
+    draft.width = 536.0;
+    draft.height = null;
+    draft.depth = 393 + 18 * Math.sqrt(2) - 7;
+    assertEquals(336, draft.result().outside().heightMm(), 1e-6);
+    draft.angle = null;
+    draft.topDepth = 50 + 18 * Math.sqrt(2);
+    assertEquals(336, draft.result().outside().heightMm(), 1e-6);
+  }
+
+  @Test
+  void whatIsInTheBoxIsAddedToItsVolume() {
+    PanelsDraft draft = new PanelsDraft();
+    draft.net = 30;
+    draft.driver = 3.0;
+    draft.bracing = 1.5;
+    draft.port = 3.0;
+    assertEquals(250, draft.result().inside().depthMm(), 1e-6);
+  }
+
+  @Test
+  void proportionsScaleTheWholeBox() {
+    PanelsDraft draft = new PanelsDraft();
+    draft.width = null;
+    draft.height = null;
+    draft.heightPerWidth = 0.6;
+    draft.depthPerWidth = 0.5;
+    BoxPanelsResult r = draft.result();
+    assertEquals(500, r.inside().widthMm(), 1e-6);
+    assertEquals(300, r.inside().heightMm(), 1e-6);
+  }
+
+  @Test
+  void aThickFrontTakesDepthOnlyAndALightHoleMass() {
+    PanelsDraft draft = new PanelsDraft();
+    draft.front = 36.0;
+    draft.cutout = 200.0;
+    BoxPanelsResult r = draft.result();
+    assertEquals(304, r.outside().depthMm(), 1e-6);
+    assertEquals(36, PanelsDraft.panel(r, Name.FRONT).thicknessMm());
+    double boards = r.panels().stream().mapToDouble(p -> p.count() * p.massKg()).sum();
+    // 750·π·0.1²·0.036
+    assertEquals(0.848230, boards - r.massKg(), 1e-6);
+  }
+
+  @Test
+  void whatDoesNotFitWellIsSaid() {
+    PanelsDraft draft = new PanelsDraft();
+    draft.board = 14;
+    draft.density = 1200.0;
+    draft.cutout = 280.0;
+    draft.driverDepth = 270.0;
+    List<String> codes = Answers.codes(draft.answer());
+    assertEquals(
+        List.of("cutout-near-edge", "driver-too-deep", "panel-wants-brace", "box-must-be-held"),
+        codes.stream().sorted((a, b) -> order(a) - order(b)).toList());
+    draft.bracing = 0.5;
+    assertTrue(!Answers.codes(draft.answer()).contains("panel-wants-brace"));
+  }
+
+  private static int order(String code) {
+    return List.of("cutout-near-edge", "driver-too-deep", "panel-wants-brace", "box-must-be-held")
+        .indexOf(code);
+  }
+
+  @Test
+  void aBoxTooNarrowForAnyDriverIsAStop() {
+    PanelsDraft draft = new PanelsDraft();
+    draft.net = 1;
+    draft.measured = Measured.OUTSIDE;
+    draft.width = 40.0;
+    draft.height = 400.0;
+    // 40 mm less twice 18 mm of board.
+    Finding narrow = draft.answer().findings().get(0);
+    assertEquals("inside-too-narrow", narrow.code());
+    assertEquals("/width_mm", narrow.pointer());
+    assertEquals(4, narrow.value(), 1e-9);
+    assertEquals(Verdict.STOP, draft.answer().verdict());
+    // The driver's own size counts where it is given.
+    draft.width = 70.0;
+    draft.cutout = 30.0;
+    assertTrue(!Answers.codes(draft.answer()).contains("inside-too-narrow"));
+    draft.cutout = 34.0;
+    assertEquals("cutout-too-large", draft.fault().code());
+  }
+
+  @Test
+  void aBoxTooShallowForItsDriverIsAStopAsWell() {
+    PanelsDraft draft = new PanelsDraft();
+    draft.net = 6;
+    // 6 litre over 500 by 300 mm are 40 mm.
+    assertEquals("/depth_mm", draft.answer().findings().get(0).pointer());
+    draft.driverDepth = 45.0;
+    assertTrue(!Answers.codes(draft.answer()).contains("inside-too-narrow"));
+    draft.driverDepth = 60.0;
+    assertEquals("driver-too-deep", Answers.codes(draft.answer()).get(0));
+    assertEquals(Verdict.STOP, draft.answer().verdict());
+  }
+
+  @Test
+  void aHoleThatDoesNotFitTheFrontIsRefused() {
+    PanelsDraft draft = new PanelsDraft();
+    draft.cutout = 300.0;
+    assertEquals("cutout-too-large", draft.fault().code());
+    assertEquals("/driver_cutout_mm", draft.fault().pointer());
+  }
+
+  @Test
+  void tooFewAndTooManyDimensionsAreRefused() {
+    PanelsDraft draft = new PanelsDraft();
+    draft.depth = 200.0;
+    assertEquals("dimensions-undecided", draft.fault().code());
+    draft.depth = null;
+    draft.height = null;
+    assertEquals("dimensions-undecided", draft.fault().code());
+    draft.width = null;
+    draft.heightPerWidth = 1.0;
+    assertEquals("dimensions-undecided", draft.fault().code());
+    draft.depthPerWidth = 1.0;
+    draft.width = 400.0;
+    assertEquals("dimensions-undecided", draft.fault().code());
+  }
+
+  @Test
+  void impossibleBoxesAreRefusedAtTheOpenDimension() {
+    PanelsDraft draft = new PanelsDraft();
+    draft.measured = Measured.OUTSIDE;
+    draft.height = 36.0;
+    // 18 mm of board above and below leave nothing.
+    assertEquals("dimension-out-of-reach", draft.fault().code());
+    assertEquals("/depth_mm", draft.fault().pointer());
+    draft.height = null;
+    draft.depth = 100.0;
+    draft.angle = 45.0;
+    // The back reaches the front before the box is large enough.
+    assertEquals("/height_mm", draft.fault().pointer());
+    draft.topDepth = 50.0;
+    assertEquals("wedge-given-twice", draft.fault().code());
+  }
+
+  /** A back that leans so far keeps more than the volume asked for in front of it. */
+  @Test
+  void aLeanThatLeavesMoreThanAskedForIsRefused() {
+    PanelsDraft draft = new PanelsDraft();
+    draft.measured = Measured.OUTSIDE;
+    draft.net = 1;
+    draft.width = 600.0;
+    draft.height = 500.0;
+    draft.angle = 60.0;
+    assertEquals("dimension-out-of-reach", draft.fault().code());
+    assertEquals("/depth_mm", draft.fault().pointer());
+  }
+
+  @Test
+  void aTopAsDeepAsTheBottomIsNoWedge() {
+    PanelsDraft draft = new PanelsDraft();
+    draft.topDepth = 260.0;
+    assertEquals("wedge-not-a-wedge", draft.fault().code());
+    assertEquals("/top_depth_mm", draft.fault().pointer());
+  }
+
+  @Test
+  void theRequestFitsIntoACellOfASpreadsheet() {
+    assertTrue(Shape.of(BoxPanelsRequest.class).flat());
+  }
+}

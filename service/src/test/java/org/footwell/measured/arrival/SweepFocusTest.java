@@ -1,0 +1,157 @@
+package org.footwell.measured.arrival;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.Arrays;
+import java.util.Random;
+import org.footwell.Answers;
+import org.footwell.calculation.Answer;
+import org.footwell.measured.response.MadeUpResponse;
+import org.footwell.measured.response.MicrophonePosition;
+import org.footwell.measured.response.PlayedSweep;
+import org.footwell.measured.response.RecordedKind;
+import org.footwell.signal.ExponentialSweep;
+import org.footwell.signal.Spectrum;
+import org.junit.jupiter.api.Test;
+
+/** A sweep of another length than stated stops; the right one does not. */
+class SweepFocusTest {
+
+  private static final double RATE = 48_000;
+
+  private static double[] lp(double[] x, double fc, boolean high) {
+    double w = 2 * Math.PI * fc / RATE, c = Math.cos(w), al = Math.sin(w) / 1.4142;
+    double a0 = 1 + al, b1 = high ? -(1 + c) : 1 - c, b0 = (high ? 1 + c : 1 - c) / 2;
+    double[] y = new double[x.length];
+    for (int n = 0; n < x.length; n++) {
+      y[n] =
+          (b0 * x[n]
+                  + (n > 0 ? b1 * x[n - 1] : 0)
+                  + (n > 1 ? b0 * x[n - 2] : 0)
+                  + (n > 0 ? 2 * c * y[n - 1] : 0)
+                  - (n > 1 ? (1 - al) * y[n - 2] : 0))
+              / a0;
+    }
+    return y;
+  }
+
+  private static double[] response(double low, double high, Random random, double size) {
+    double[] x = new double[8192];
+    int at = 200 + random.nextInt(200);
+    x[at] = 1;
+    for (int i = 0; i < 8; i++)
+      x[at + 20 + random.nextInt(380)] +=
+          size * (random.nextBoolean() ? 1 : -1) * (.3 + .7 * random.nextDouble());
+    x = lp(lp(x, low, true), low, true);
+    return high > 0 ? lp(lp(x, high, false), high, false) : x;
+  }
+
+  private static double[] signal(String kind, double seconds) {
+    if (kind.equals("exp")) return new ExponentialSweep(20, 20_000, seconds).signal(RATE);
+    double[] s = new double[(int) (seconds * RATE)];
+    for (int n = 0; n < s.length; n++) {
+      double t = n / RATE;
+      s[n] = Math.sin(2 * Math.PI * (20 * t + 19_980 * t * t / 2 / seconds));
+    }
+    return s;
+  }
+
+  private static double[] recorded(double[] response, double[] signal, Random random) {
+    int size = Spectrum.sizeFor(signal.length + response.length + 24_000);
+    double[] y = Spectrum.of(response, size).times(Spectrum.of(signal, size)).signal();
+    double[] cut = new double[signal.length + 24_000];
+    double peak = 0;
+    for (double v : y) peak = Math.max(peak, Math.abs(v));
+    for (int n = 0; n < cut.length; n++) cut[n] = y[n] + peak * 0.003 * random.nextGaussian();
+    return cut;
+  }
+
+  /** Tweeter and door, or what is given as its range, in a room with reflections of a size. */
+  private static Answer<ArrivalTimesResult> heard(
+      String kind, double seconds, int seed, double size, double... ranges) {
+    Random random = new Random(seed);
+    Session session = new Session();
+    session.kind = RecordedKind.SWEEP;
+    session.sweep = new PlayedSweep(20.0, 20_000.0, 1.0, null);
+    session.microphones.add(new MicrophonePosition("m", null));
+    for (int c = 0; c < ranges.length; c += 2) {
+      double[] response = response(ranges[c], ranges[c + 1], random, size);
+      double[] recording = recorded(response, signal(kind, seconds), random);
+      float[] samples = new float[recording.length];
+      double peak = Arrays.stream(recording).map(Math::abs).max().orElseThrow();
+      for (int n = 0; n < samples.length; n++) {
+        samples[n] = (float) (0.5 * recording[n] / peak);
+      }
+      session.channel("c" + c).take("c" + c, "m", samples);
+    }
+    return session.answer();
+  }
+
+  @Test
+  void anotherLengthIsFoundAndPolarityNotTold() {
+    for (double size : new double[] {0, 0.5, 0.9}) {
+      for (double longer : new double[] {0.004, -0.004, 0.008}) {
+        for (int seed = 0; seed < 3; seed++) {
+          Answer<ArrivalTimesResult> answer =
+              heard("exp", 1 + longer, seed, size, 2500, 0, 80, 2500);
+          String trial = longer + " s longer, reflections " + size + ", seed " + seed;
+          assertTrue(Answers.codes(answer).contains("sweep-length-wrong"), trial);
+          assertFalse(Answers.codes(answer).contains("polarity-inverted"), trial);
+          double found =
+              answer.findings().stream()
+                  .filter(one -> one.code().equals("sweep-length-wrong"))
+                  .findFirst()
+                  .orElseThrow()
+                  .value();
+          assertEquals(1 + longer, found, 0.001, trial);
+        }
+      }
+    }
+  }
+
+  @Test
+  void theRightLengthIsNotRemarkedOn() {
+    for (double size : new double[] {0, 0.5, 0.9}) {
+      for (int seed = 0; seed < 6; seed++) {
+        for (double[] ranges :
+            new double[][] {{2500, 0, 80, 2500}, {60, 0}, {60, 300}, {80, 2500}}) {
+          var codes = Answers.codes(heard("exp", 1, seed, size, ranges));
+          assertFalse(codes.contains("sweep-length-wrong"), codes::toString);
+          assertFalse(codes.contains("arrivals-implausible"), codes::toString);
+        }
+      }
+    }
+  }
+
+  @Test
+  void polarityIsNotToldOfALinearSweep() {
+    for (int seed = 0; seed < 3; seed++) {
+      var codes = Answers.codes(heard("lin", 1, seed, 0.5, 2500, 0, 80, 2500));
+      assertTrue(codes.contains("arrival-by-envelope"), codes::toString);
+      assertTrue(codes.contains("polarity-unsure"), codes::toString);
+      assertFalse(codes.contains("polarity-inverted"), codes::toString);
+    }
+  }
+
+  @Test
+  void arrivalsFurtherApartThanAnyCabinStopUnlessTheDelayIsStated() {
+    double[] played = signal("exp", 0.2);
+    Session session = new Session();
+    session.kind = RecordedKind.SWEEP;
+    session.sweep = new PlayedSweep(20.0, 20_000.0, 0.2, null);
+    session.microphones.add(new MicrophonePosition("m", null));
+    session.channel("near").channel("far");
+    session.take("near", "m", MadeUpResponse.click(9600, 240, 0.4).playing(played).samples());
+    session.take(
+        "far", "m", MadeUpResponse.click(9600, 240 + 1440, -0.4).playing(played).samples());
+    var codes = Answers.codes(session.answer());
+    assertTrue(codes.contains("arrivals-implausible"), codes::toString);
+    assertFalse(codes.contains("polarity-inverted"), codes::toString);
+    session.channels.set(1, new ArrivalTimesRequest.Channel("far", null, null, null, 30.0));
+    codes = Answers.codes(session.answer());
+    assertFalse(codes.contains("arrivals-implausible"), codes::toString);
+    assertTrue(codes.contains("polarity-inverted"), codes::toString);
+  }
+}

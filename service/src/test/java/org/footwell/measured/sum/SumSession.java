@@ -1,0 +1,74 @@
+package org.footwell.measured.sum;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.footwell.Answers;
+import org.footwell.calculation.Answer;
+import org.footwell.measured.sum.LoudspeakerSumRequest.Channel;
+import org.footwell.measured.response.ChannelTake;
+import org.footwell.measured.response.Gate;
+import org.footwell.measured.response.MadeUpResponse;
+import org.footwell.measured.response.MicrophonePosition;
+import org.footwell.measured.response.PlayedSweep;
+import org.footwell.measured.response.RecordedKind;
+import org.footwell.parts.Filter;
+import org.footwell.physics.AnalogFilter;
+import org.footwell.recording.Recording;
+import org.footwell.signal.Biquad;
+import org.footwell.signal.SectionDesign;
+
+/** A request in the making: channels "low" and "high". */
+final class SumSession {
+
+  static final LoudspeakerSum CALCULATION = new LoudspeakerSum();
+
+  PlayedSweep sweep;
+  final List<MicrophonePosition> microphones = new ArrayList<>();
+  final List<ChannelTake> takes = new ArrayList<>();
+  double crossoverHz = 1500;
+  Double delayRangeMs;
+  Gate gate;
+
+  /** A click through one way of a Linkwitz-Riley crossover. */
+  static MadeUpResponse linkwitzRiley(
+      boolean upper, int order, double frequencyHz, int at, double height) {
+    Filter filter = new Filter(Filter.Kind.LINKWITZ_RILEY, order, frequencyHz, null);
+    MadeUpResponse through = MadeUpResponse.click(12_000, at, height);
+    AnalogFilter analog = upper ? filter.highPass() : filter.lowPass();
+    for (Biquad b : SectionDesign.of(analog, MadeUpResponse.RATE_HZ)) {
+      through = through.through(b.b0(), b.b1(), b.b2(), 1, b.a1(), b.a2());
+    }
+    return through;
+  }
+
+  SumSession position(MadeUpResponse low, MadeUpResponse high) {
+    String id = "m" + microphones.size();
+    microphones.add(new MicrophonePosition(id, null));
+    takes.add(new ChannelTake("low", id, Recording.of(48_000, low.samples())));
+    takes.add(new ChannelTake("high", id, Recording.of(48_000, high.samples())));
+    return this;
+  }
+
+  LoudspeakerSumRequest request() {
+    return new LoudspeakerSumRequest(
+        sweep == null ? RecordedKind.IMPULSE_RESPONSE : RecordedKind.SWEEP,
+        sweep,
+        List.of(new Channel("low"), new Channel("high")),
+        microphones,
+        takes,
+        crossoverHz,
+        null,
+        delayRangeMs,
+        gate);
+  }
+
+  Answer<LoudspeakerSumResult> answer() {
+    return Answers.of(CALCULATION, request());
+  }
+
+  List<String> faults() {
+    return Answers.faults(CALCULATION, request()).stream()
+        .map(fault -> fault.pointer() + " " + fault.code())
+        .toList();
+  }
+}
