@@ -1,5 +1,7 @@
 package org.footwell.web;
 
+import org.footwell.web.request.Json;
+
 import io.javalin.Javalin;
 import io.javalin.json.JavalinJackson;
 import java.io.IOException;

@@ -1,5 +1,11 @@
 package org.footwell.web;
 
+import org.footwell.web.batch.AnnouncedInput;
+import org.footwell.web.batch.CsvBatch;
+import org.footwell.web.batch.CsvForm;
+import org.footwell.web.request.Endpoint;
+import org.footwell.web.batch.Pipeline;
+
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.writer.CsvWriter;

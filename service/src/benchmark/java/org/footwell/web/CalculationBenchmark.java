@@ -1,5 +1,9 @@
 package org.footwell.web;
 
+import org.footwell.web.request.Endpoint;
+import org.footwell.web.request.Json;
+import org.footwell.web.request.Rendering;
+
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Duration;

@@ -1,5 +1,7 @@
 package org.footwell.web;
 
+import org.footwell.web.request.Json;
+
 import io.avaje.validation.Validator;
 import jakarta.validation.Validation;
 import java.io.IOException;

@@ -22,7 +22,7 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Finding;
 import org.footwell.calculation.Step;
-import org.footwell.web.Problem;
+import org.footwell.web.request.Problem;
 
 /** The OpenAPI document, derived from the list of calculations. */
 final class Contract {

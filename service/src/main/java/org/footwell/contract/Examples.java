@@ -11,7 +11,7 @@ import org.footwell.Calculations;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Engine;
-import org.footwell.web.Json;
+import org.footwell.web.request.Json;
 
 /** Worked examples: the requests of the cards, and what the engine answers to them. */
 final class Examples {

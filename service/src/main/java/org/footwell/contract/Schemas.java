@@ -19,7 +19,7 @@ import java.util.Map;
 import java.util.Set;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Shape;
-import org.footwell.web.Json;
+import org.footwell.web.request.Json;
 
 /** Schemas of records: swagger-core reads them, and what it overlooks is put right here. */
 final class Schemas {

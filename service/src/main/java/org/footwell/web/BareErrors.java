@@ -1,5 +1,9 @@
 package org.footwell.web;
 
+import org.footwell.web.request.Json;
+import org.footwell.web.request.Problem;
+import org.footwell.web.request.Problems;
+
 import java.nio.charset.StandardCharsets;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.http.HttpStatus;

@@ -1,5 +1,15 @@
 package org.footwell.web;
 
+import org.footwell.web.request.Endpoint;
+import org.footwell.web.request.Endpoints;
+import org.footwell.web.request.EntityTag;
+import org.footwell.web.request.Exchange;
+import org.footwell.web.request.Format;
+import org.footwell.web.upload.Intake;
+import org.footwell.web.request.ProblemException;
+import org.footwell.web.request.Query;
+import org.footwell.web.request.Rendering;
+
 import com.fasterxml.jackson.databind.JsonNode;
 import io.javalin.http.Context;
 import java.util.List;
@@ -17,7 +27,7 @@ final class CalculationHandler {
   CalculationHandler(Endpoints endpoints, Settings settings, String version) {
     this.endpoints = endpoints;
     this.bodyBytes = settings.bodyBytes();
-    this.intake = new Intake(settings);
+    this.intake = new Intake(settings.bodyBytes(), settings.uploadBytes(), settings.deadline());
     this.version = version;
   }
 

@@ -1,5 +1,17 @@
 package org.footwell.web;
 
+import org.footwell.web.batch.BatchHandler;
+import org.footwell.web.request.Endpoints;
+import org.footwell.web.request.Exchange;
+import org.footwell.web.request.Format;
+import org.footwell.web.pages.Metrics;
+import org.footwell.web.request.Pace;
+import org.footwell.web.pages.Pages;
+import org.footwell.web.request.ProblemException;
+import org.footwell.web.request.ProblemType;
+import org.footwell.web.request.Problems;
+import org.footwell.web.request.Rendering;
+
 import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;

@@ -1,5 +1,7 @@
 package org.footwell.web;
 
+import org.footwell.web.request.Pace;
+
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;

@@ -1,5 +1,5 @@
 /**
- * The service as callers meet it: routes, formats, problem answers, limits, pages. Handlers are all
- * alike: read, compute, render. The only package that knows HTTP and JSON.
+ * The service as callers meet it: routes, settings, start and stop. Handlers are all alike: read,
+ * compute, render. The only room that knows HTTP and JSON.
  */
 package org.footwell.web;

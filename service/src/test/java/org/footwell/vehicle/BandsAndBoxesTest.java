@@ -17,7 +17,7 @@ import org.footwell.vehicle.PlanReviewResult.BandLine;
 import org.footwell.vehicle.PlanReviewResult.BoxLine;
 import org.footwell.vehicle.PlanReviewResult.ChannelLine;
 import org.footwell.acoustic.enclosure.radiator.BoxDriver;
-import org.footwell.web.Json;
+import org.footwell.web.request.Json;
 import org.junit.jupiter.api.Test;
 
 /** Limits of each band, boxes, data sheets of the parts and levels at the seats of the demo plan. */

@@ -19,7 +19,7 @@ import org.footwell.electrical.impedance.ImpedanceCurveRequest;
 import org.footwell.electrical.impedance.ImpedanceCurveResult;
 import org.footwell.vehicle.PlanReviewResult.AmplifierLine;
 import org.footwell.vehicle.PlanReviewResult.ChannelLine;
-import org.footwell.web.Json;
+import org.footwell.web.request.Json;
 import org.junit.jupiter.api.Test;
 
 /** The demo plan, and what becomes of it when something in it is changed. */

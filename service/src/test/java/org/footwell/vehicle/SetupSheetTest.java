@@ -18,7 +18,7 @@ import org.footwell.vehicle.PlanReviewResult.ChannelLine;
 import org.footwell.vehicle.PlanReviewResult.CrossoverLine;
 import org.footwell.vehicle.PlanReviewResult.MeasuredLine;
 import org.footwell.vehicle.PlanReviewResult.SetupLine;
-import org.footwell.web.Json;
+import org.footwell.web.request.Json;
 import org.junit.jupiter.api.Test;
 
 /** What is set on the demo plan, where its crossovers may lie, and what was measured of it. */

@@ -9,7 +9,7 @@ import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Finding;
-import org.footwell.web.Json;
+import org.footwell.web.request.Json;
 
 /** The demo plan, to be changed and asked about. */
 final class VehicleDraft {

@@ -1,5 +1,7 @@
 package org.footwell.web;
 
+import org.footwell.web.request.Exchange;
+
 import io.restassured.filter.Filter;
 import io.restassured.filter.FilterContext;
 import io.restassured.response.Response;

@@ -1,5 +1,6 @@
 package org.footwell.web;
 
+
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -24,6 +25,9 @@ import org.junit.jupiter.api.io.TempDir;
 @Timeout(value = 3, unit = TimeUnit.MINUTES)
 @Tag("long")
 class LargeBatchIT {
+
+  /** So much is read of a body before the first row of the answer is written. */
+  private static final int READ_FIRST_BYTES = 2 << 20;
 
   /** About 30 MB: far more than all buffers on the way can hold. */
   private static final int ROWS = 200_000;
@@ -90,7 +94,7 @@ class LargeBatchIT {
   void aCallerThatReadsNothingBeforeAllIsSentIsAnsweredUpToTheStatedSize() throws Exception {
     StringBuilder body = new StringBuilder(catalogue.get(0)).append('\n');
     int rows = 0;
-    while (body.length() + 1000 < BatchHandler.READ_FIRST_BYTES) {
+    while (body.length() + 1000 < READ_FIRST_BYTES) {
       body.append(catalogue.get(1 + rows % 5_000)).append('\n');
       rows++;
     }

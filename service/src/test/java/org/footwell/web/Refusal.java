@@ -1,5 +1,7 @@
 package org.footwell.web;
 
+import org.footwell.web.request.ProblemType;
+
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;

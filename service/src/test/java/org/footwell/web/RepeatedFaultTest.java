@@ -1,5 +1,6 @@
 package org.footwell.web;
 
+
 import static org.footwell.web.RunningServer.given;
 import static org.footwell.web.SoundLevelCalls.GOOD;
 import static org.footwell.web.SoundLevelCalls.HEADER;
@@ -20,7 +21,10 @@ import org.junit.jupiter.api.extension.ExtendWith;
 @ExtendWith(RunningServer.class)
 class RepeatedFaultTest {
 
-  private static final int ROWS = Told.IN_FULL + 300;
+  /** As the contract says. */
+  private static final int IN_FULL = 1_000;
+
+  private static final int ROWS = IN_FULL + 300;
 
   private static String answer(String type, String body) {
     return given().contentType(type).body(body).post(PATH + "/batch").asString();
@@ -36,7 +40,7 @@ class RepeatedFaultTest {
     for (int i = 1; i <= ROWS; i++) {
       JsonNode problem = answers.get(i);
       assertEquals(i + 1, problem.get("line").asInt());
-      assertEquals(i <= Told.IN_FULL, problem.has("errors"), problem::toString);
+      assertEquals(i <= IN_FULL, problem.has("errors"), problem::toString);
     }
     assertEquals(
         "Faults of the same kind as in line 2.",
@@ -50,9 +54,9 @@ class RepeatedFaultTest {
   void entriesOfAnArrayLikewise() {
     JsonNode answers = Example.read(answer("application/json", "[" + "1,".repeat(ROWS) + "1]"));
     assertEquals(ROWS + 1, answers.size());
-    assertTrue(answers.get(Told.IN_FULL - 1).has("errors"));
+    assertTrue(answers.get(IN_FULL - 1).has("errors"));
     assertEquals(
-        "Faults of the same kind as in line 1.", answers.get(Told.IN_FULL).get("detail").asText());
+        "Faults of the same kind as in line 1.", answers.get(IN_FULL).get("detail").asText());
   }
 
   @Test
@@ -63,15 +67,15 @@ class RepeatedFaultTest {
     List<String> errors = Table.of(answer("text/csv", body.toString())).column("error");
     assertEquals(
         "line 1001: power_w must be a number from 0.000001 to 20000.",
-        errors.get(Told.IN_FULL - 1));
-    assertEquals("line 1002: Faults of the same kind as in line 2.", errors.get(Told.IN_FULL));
+        errors.get(IN_FULL - 1));
+    assertEquals("line 1002: Faults of the same kind as in line 2.", errors.get(IN_FULL));
   }
 
   @Test
   void aShortBodyIsNoLongerMadeAHugeAnswer() {
     int rows = 50_000;
     int bytes = answer("application/x-ndjson", "1\n".repeat(rows)).length();
-    int inFull = Told.IN_FULL * 300;
+    int inFull = IN_FULL * 300;
     assertTrue(bytes < inFull + rows * 160, bytes + " bytes");
   }
 }

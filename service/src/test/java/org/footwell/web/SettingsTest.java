@@ -1,5 +1,7 @@
 package org.footwell.web;
 
+import org.footwell.web.request.Pace;
+
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;

@@ -1,5 +1,6 @@
 package org.footwell.web;
 
+
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
@@ -26,7 +27,7 @@ public record UploadBody(String request, Map<String, byte[]> files) {
 
   private BodyPublisher publisher() {
     List<byte[]> pieces = new ArrayList<>();
-    pieces.add(header(Upload.REQUEST));
+    pieces.add(header("request"));
     pieces.add(request.getBytes(StandardCharsets.UTF_8));
     files.forEach(
         (name, bytes) -> {

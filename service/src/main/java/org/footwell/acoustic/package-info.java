@@ -1,0 +1,2 @@
+/** Drivers, boxes, crossovers, levels at the seats and what they do to hearing. */
+package org.footwell.acoustic;

@@ -1,0 +1,2 @@
+/** What the factory head unit does to the signal. */
+package org.footwell.factory;

@@ -1,0 +1,2 @@
+/** What recordings at the seats say: arrivals, levels, corrections, sums. */
+package org.footwell.measured;

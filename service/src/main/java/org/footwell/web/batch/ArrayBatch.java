@@ -1,0 +1,113 @@
+package org.footwell.web.batch;
+
+import org.footwell.web.request.Endpoint;
+import org.footwell.web.request.ProblemException;
+import org.footwell.web.request.ProblemType;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonToken;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.List;
+
+/** A batch of one JSON array of requests, answered by one array. */
+final class ArrayBatch implements AutoCloseable {
+
+  /** Only cuts the array into its entries: what an entry holds is judged when it is answered. */
+  private static final JsonFactory CUTTER = new JsonFactory();
+
+  private static final byte[] OPEN = {'['};
+  private static final byte[] COMMA = {','};
+  private static final byte[] CLOSE = {']'};
+
+  private final Endpoint<?, ?> endpoint;
+  private final AnnouncedInput input;
+  private final int most;
+  private final RowLimit limit;
+  private final JsonParser parser;
+  private long entries;
+
+  /**
+   * Opens the array.
+   *
+   * @param most largest entry, bytes
+   * @throws ProblemException if the body does not begin with an array
+   */
+  ArrayBatch(Endpoint<?, ?> endpoint, AnnouncedInput input, int most) throws IOException {
+    this.endpoint = endpoint;
+    this.input = input;
+    this.most = most;
+    limit = new RowLimit(input, most);
+    parser = CUTTER.createParser(limit);
+    if (!begins()) {
+      throw ProblemException.of(ProblemType.UNREADABLE, "The body must be a JSON array.");
+    }
+  }
+
+  private boolean begins() throws IOException {
+    try {
+      return parser.nextToken() == JsonToken.START_ARRAY;
+    } catch (JsonProcessingException malformed) {
+      return false;
+    }
+  }
+
+  /**
+   * Answers each entry with an entry. Where the array itself breaks, a last problem says so and the
+   * answer is closed properly.
+   */
+  void answer(Pipeline pipeline) throws IOException {
+    input.beforeWaiting(pipeline::flush);
+    pipeline.add(() -> List.of(Part.of(OPEN)));
+    try {
+      while (parser.nextToken() != JsonToken.END_ARRAY) {
+        byte[] entry = entry();
+        long number = ++entries;
+        pipeline.add(() -> following(number, BatchRow.answer(endpoint, entry, number)));
+        limit.rowDone();
+      }
+      if (parser.nextToken() != null) {
+        brokenOff(pipeline, ProblemType.UNREADABLE, "Something follows the end of the array.");
+      }
+    } catch (JsonProcessingException malformed) {
+      brokenOff(pipeline, ProblemType.UNREADABLE, Endpoint.malformedDetail(malformed));
+    } catch (RowLimit.Passed passed) {
+      brokenOff(pipeline, ProblemType.TOO_LARGE, "An entry is larger than " + most + " bytes.");
+    }
+    pipeline.add(() -> List.of(Part.of(CLOSE)));
+    pipeline.flush();
+  }
+
+  private byte[] entry() throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+    try (JsonGenerator copy = CUTTER.createGenerator(bytes)) {
+      copy.copyCurrentStructureExact(parser);
+    }
+    return bytes.toByteArray();
+  }
+
+  private void brokenOff(Pipeline pipeline, ProblemType type, String why) throws IOException {
+    long number = entries + 1;
+    Part problem =
+        BatchRow.problem(
+            ProblemException.of(
+                type,
+                "The array breaks off after "
+                    + (entries == 1 ? "1 entry. " : entries + " entries. ")
+                    + why),
+            number);
+    pipeline.add(() -> following(number, problem));
+  }
+
+  private static List<Part> following(long number, Part entry) {
+    return number == 1 ? List.of(entry) : List.of(Part.of(COMMA), entry);
+  }
+
+  @Override
+  public void close() throws IOException {
+    parser.close();
+  }
+}

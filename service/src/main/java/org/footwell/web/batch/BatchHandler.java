@@ -1,0 +1,156 @@
+package org.footwell.web.batch;
+
+import org.footwell.web.request.Endpoint;
+import org.footwell.web.request.Endpoints;
+import org.footwell.web.request.Exchange;
+import org.footwell.web.request.Format;
+import org.footwell.web.request.Formats;
+import org.footwell.web.request.ProblemException;
+import org.footwell.web.request.ProblemType;
+import org.footwell.web.request.Query;
+
+import io.javalin.http.Context;
+import java.io.BufferedOutputStream;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.stream.Collectors;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/**
+ * {@code /v1/{calculation}/batch}: the same calculation row by row, in constant memory, on
+ * all cores and in order. A faulty row carries its own problem and never stops the rest.
+ */
+public final class BatchHandler implements AutoCloseable {
+
+  private static final Logger LOG = LoggerFactory.getLogger(BatchHandler.class);
+
+  private static final List<Format> FORMATS = List.of(Format.CSV, Format.LINES, Format.JSON);
+
+  /**
+   * A body of a stated size up to this is read whole before the answer begins: some callers read
+   * nothing before all is sent, and would wait for ever while the answer waits for them.
+   */
+  static final int READ_FIRST_BYTES = 2 << 20;
+
+  private static final int OUTPUT_BYTES = 16 * 1024;
+
+  private final Endpoints endpoints;
+  private final int rowBytes;
+  private final int cores = Runtime.getRuntime().availableProcessors();
+  private final ExecutorService workers =
+      Executors.newFixedThreadPool(
+          cores,
+          task -> {
+            Thread thread = new Thread(task, "batch");
+            thread.setDaemon(true);
+            return thread;
+          });
+
+  public BatchHandler(Endpoints endpoints, int rowBytes) {
+    this.endpoints = endpoints;
+    this.rowBytes = rowBytes;
+  }
+
+  @Override
+  public void close() {
+    workers.shutdownNow();
+  }
+
+  public List<String> allowed(Context ctx) {
+    endpoints.of(ctx);
+    return List.of("POST", "OPTIONS");
+  }
+
+  public void post(Context ctx) {
+    Endpoint<?, ?> endpoint = endpoints.of(ctx);
+    Query query = Query.ofBatch(ctx.queryString());
+    query.requireNoFields();
+    try {
+      post(ctx, endpoint, query);
+    } catch (IOException callerIsGone) {
+      throw new UncheckedIOException(callerIsGone);
+    } catch (OutOfMemoryError tooMuchAtOnce) {
+      LOG.error("not enough memory for a batch: give the heap more", tooMuchAtOnce);
+      throw ProblemException.of(
+          ProblemType.BUSY,
+          "There is not enough memory for such rows just now; try again in a moment.");
+    }
+  }
+
+  private void post(Context ctx, Endpoint<?, ?> endpoint, Query query) throws IOException {
+    Format format = format(Exchange.contentType(ctx.req()));
+    Exchange.requirePlain(ctx.req());
+    Formats.accepted(List.of(format), ctx.header("Accept"));
+    OutputStream out = new BufferedOutputStream(Exchange.answer(ctx), OUTPUT_BYTES);
+    // As many again as there are cores, so that none waits for the caller.
+    Pipeline pipeline = new Pipeline(workers, 2 * cores, out);
+    try {
+      if (format.equals(Format.CSV)) {
+        csv(ctx, endpoint, query, pipeline);
+        return;
+      }
+      query.requireNone(CsvForm.OPTIONS, "only with text/csv");
+      if (format.equals(Format.LINES)) {
+        start(ctx, format);
+        new LinesBatch(endpoint, input(ctx), rowBytes).answer(pipeline);
+      } else {
+        try (ArrayBatch array = new ArrayBatch(endpoint, input(ctx), rowBytes)) {
+          start(ctx, format);
+          array.answer(pipeline);
+        }
+      }
+    } finally {
+      pipeline.cancel();
+    }
+  }
+
+  /** A batch is answered in the form it comes in. */
+  private static Format format(String contentType) {
+    String type = Exchange.mediaType(contentType);
+    return FORMATS.stream()
+        .filter(format -> format.mediaType().equals(type))
+        .findFirst()
+        .orElseThrow(() -> wrongType("A batch is read as " + names(FORMATS) + "."));
+  }
+
+  private static String names(List<Format> formats) {
+    return formats.stream().map(Format::mediaType).collect(Collectors.joining(", "));
+  }
+
+  private static ProblemException wrongType(String sentence) {
+    return ProblemException.of(ProblemType.WRONG_CONTENT_TYPE, sentence);
+  }
+
+  private void csv(Context ctx, Endpoint<?, ?> endpoint, Query query, Pipeline pipeline)
+      throws IOException {
+    if (!endpoint.request().flat()) {
+      throw wrongType(
+          "Requests of this calculation do not fit a row; send "
+              + names(List.of(Format.LINES, Format.JSON)).replace(", ", " or ")
+              + ".");
+    }
+    try (CsvBatch<?, ?> batch = new CsvBatch<>(endpoint, input(ctx), rowBytes, CsvForm.of(query))) {
+      start(ctx, Format.CSV);
+      batch.answer(pipeline);
+    }
+  }
+
+  private static AnnouncedInput input(Context ctx) throws IOException {
+    long stated = ctx.req().getContentLengthLong();
+    return new AnnouncedInput(
+        stated >= 0 && stated <= READ_FIRST_BYTES
+            ? new ByteArrayInputStream(Exchange.body(ctx).readNBytes((int) stated + 1))
+            : ctx.req().getInputStream());
+  }
+
+  private static void start(Context ctx, Format format) {
+    ctx.res().setContentType(format.contentType());
+    ctx.res().setHeader("Cache-Control", "no-store");
+  }
+}

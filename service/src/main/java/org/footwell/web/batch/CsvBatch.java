@@ -1,0 +1,210 @@
+package org.footwell.web.batch;
+
+import org.footwell.web.request.Endpoint;
+import org.footwell.web.request.Problem;
+import org.footwell.web.request.ProblemException;
+import org.footwell.web.request.ProblemType;
+import org.footwell.web.request.Problems;
+import org.footwell.web.request.Query;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Queue;
+import java.util.concurrent.ConcurrentLinkedQueue;
+import java.util.function.Consumer;
+import org.footwell.calculation.Brief;
+import org.footwell.calculation.Row;
+import org.footwell.calculation.RowReader;
+
+/**
+ * A batch in CSV. Columns are dotted field names; others pass through. The result's single figures
+ * are appended, then verdict, findings and error.
+ */
+final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseable {
+
+  /** Rows that are answered together, and characters that are enough for that. */
+  private static final int PIECE_ROWS = 128;
+
+  private static final int PIECE_CHARACTERS = 64 * 1024;
+
+  private final Endpoint<Q, R> endpoint;
+  private final AnnouncedInput input;
+  private final CsvRows rows;
+  private final CsvHeader header;
+  private final RowReader<Q> reader;
+
+  private final char separator;
+
+  /** Texts that are written, for the next pieces: as many as there are workers on this batch. */
+  private final Queue<CsvText> idle = new ConcurrentLinkedQueue<>();
+
+  /** Error cells: they are written when it is their turn. */
+  private final CsvText errors;
+
+  private List<CsvRow> piece = new ArrayList<>(PIECE_ROWS);
+  private int characters;
+
+  /**
+   * Reads the header.
+   *
+   * @param rowCharacters characters a row may have
+   * @throws ProblemException with every fault of the header
+   */
+  CsvBatch(Endpoint<Q, R> endpoint, AnnouncedInput input, int rowCharacters, CsvForm form)
+      throws IOException {
+    this.endpoint = endpoint;
+    this.input = input;
+    this.separator = form.separator();
+    this.errors = new CsvText(separator);
+    this.rows = new CsvRows(input, separator, rowCharacters);
+    this.header = new CsvHeader(names(), form, endpoint);
+    this.reader = endpoint.request().rows(header.paths());
+  }
+
+  private List<String> names() {
+    try {
+      CsvRow first = rows.next();
+      if (first == null) {
+        throw ProblemException.of(ProblemType.UNREADABLE, "The CSV has no header line.");
+      }
+      List<String> names = first.cells().texts();
+      if (names.stream().anyMatch(CsvText::isGarbled)) {
+        throw ProblemException.of(ProblemType.UNREADABLE, "The header is not in UTF-8.");
+      }
+      return names;
+    } catch (CsvRows.Broken broken) {
+      throw ProblemException.of(ProblemType.UNREADABLE, "The header, " + broken.getMessage());
+    }
+  }
+
+  /** Answers every row. */
+  void answer(Pipeline pipeline) throws IOException {
+    pipeline.add(() -> written(text -> text.row(header.answered())));
+    input.beforeWaiting(
+        () -> {
+          endPiece(pipeline);
+          pipeline.flush();
+        });
+    try {
+      for (CsvRow row = rows.next(); row != null; row = rows.next()) {
+        add(row, pipeline);
+      }
+      endPiece(pipeline);
+    } catch (CsvRows.Broken broken) {
+      endPiece(pipeline);
+      pipeline.add(() -> written(text -> brokenOff(broken, text)));
+    }
+    pipeline.flush();
+  }
+
+  private void add(CsvRow row, Pipeline pipeline) throws IOException {
+    piece.add(row);
+    characters += row.cells().characterCount();
+    if (piece.size() == PIECE_ROWS || characters >= PIECE_CHARACTERS) {
+      endPiece(pipeline);
+    }
+  }
+
+  private void endPiece(Pipeline pipeline) throws IOException {
+    if (!piece.isEmpty()) {
+      List<CsvRow> whole = piece;
+      piece = new ArrayList<>(PIECE_ROWS);
+      characters = 0;
+      pipeline.add(() -> answered(whole));
+    }
+  }
+
+  private List<Part> written(Consumer<CsvText> row) {
+    CsvText text = text();
+    row.accept(text);
+    return List.of(taken(text));
+  }
+
+  private CsvText text() {
+    CsvText text = idle.poll();
+    return text == null ? new CsvText(separator) : text;
+  }
+
+  private Part taken(CsvText text) {
+    byte[] bytes = text.take();
+    idle.add(text);
+    return Part.of(bytes);
+  }
+
+  private List<Part> answered(List<CsvRow> whole) {
+    List<Part> parts = new ArrayList<>();
+    CsvText text = text();
+    for (CsvRow row : whole) {
+      text.cells(row, header.size());
+      int place = text.place();
+      try {
+        answer(row.cells(), text);
+        text.endRow();
+      } catch (RuntimeException failure) {
+        text.backTo(place);
+        text.blanks(header.appendedCount() - 1);
+        parts.add(Part.of(text.take()));
+        Problem problem = Problems.of(failure, null).atLine(row.line());
+        parts.add(before -> error(before.next(problem)));
+      }
+    }
+    parts.add(taken(text));
+    return parts;
+  }
+
+  private byte[] error(Problem problem) {
+    errors.cell("line " + problem.line() + ": " + problem.sentence());
+    errors.endRow();
+    return errors.take();
+  }
+
+  private void answer(Row cells, CsvText text) {
+    if (cells.size() != header.size()) {
+      throw ProblemException.of(
+          ProblemType.UNREADABLE,
+          "The row has "
+              + (cells.size() == 1 ? "1 cell" : cells.size() + " cells")
+              + ", the header "
+              + header.size()
+              + ".");
+    }
+    if (text.isRowGarbled()) {
+      throw ProblemException.of(ProblemType.UNREADABLE, "The row is not in UTF-8.");
+    }
+    Q request = reader.read(cells);
+    Brief answer = endpoint.brief(request == null ? endpoint.bind(tree(cells)) : request);
+    for (int value : header.wanted()) {
+      text.value(answer.values().get(value));
+    }
+    text.value(answer.verdict());
+    text.words(answer.codes());
+    text.blanks(1);
+  }
+
+  /** The last row of a CSV that cannot be read further: only its error is filled in. */
+  private void brokenOff(CsvRows.Broken broken, CsvText text) {
+    text.blanks(header.size() + header.appendedCount() - 1);
+    text.value(broken.getMessage());
+    text.endRow();
+  }
+
+  private Map<String, Object> tree(Row cells) {
+    Map<String, Object> tree = new LinkedHashMap<>();
+    List<List<String>> paths = header.paths();
+    for (int i = 0; i < paths.size(); i++) {
+      String cell = cells.text(i);
+      if (paths.get(i) != null && !cell.isEmpty()) {
+        Query.put(tree, paths.get(i), cell);
+      }
+    }
+    return tree;
+  }
+
+  @Override
+  public void close() throws IOException {
+    rows.close();
+  }
+}

@@ -1,0 +1,23 @@
+package org.footwell.web.batch;
+
+import org.footwell.web.request.Query;
+
+import java.util.List;
+
+/**
+ * How a caller writes CSV and what it wants to read.
+ *
+ * @param columns the result's figures wanted, in this order; null for all
+ */
+record CsvForm(char separator, List<String> columns) {
+
+  /** Options of a query that are its business. */
+  static final List<String> OPTIONS = List.of("columns", "separator");
+
+  static CsvForm of(Query query) {
+    String columns = query.option("columns");
+    return new CsvForm(
+        "semicolon".equals(query.option("separator")) ? ';' : ',',
+        columns == null ? null : List.of(columns.split(",", -1)));
+  }
+}

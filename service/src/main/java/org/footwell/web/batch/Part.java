@@ -1,0 +1,11 @@
+package org.footwell.web.batch;
+
+/** Part of the answer to a batch. How a problem is told depends on those told before it. */
+interface Part {
+
+  byte[] after(Told before);
+
+  static Part of(byte[] bytes) {
+    return before -> bytes;
+  }
+}

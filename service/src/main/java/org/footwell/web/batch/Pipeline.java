@@ -1,0 +1,73 @@
+package org.footwell.web.batch;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Future;
+
+/**
+ * Pieces of a batch answered on all cores and written in order. Reading and writing stay with the
+ * thread of the request; when the caller reads slowly, writing waits, and with it everything else.
+ */
+final class Pipeline {
+
+  private final ExecutorService workers;
+  private final int most;
+  private final OutputStream out;
+  private final Told told = new Told();
+  private final Deque<Future<List<Part>>> underWay = new ArrayDeque<>();
+
+  /**
+   * A pipeline into an output.
+   *
+   * @param most how many pieces may be under way at once
+   */
+  Pipeline(ExecutorService workers, int most, OutputStream out) {
+    this.workers = workers;
+    this.most = most;
+    this.out = out;
+  }
+
+  /** Adds a piece; waits for the oldest when too many are under way. */
+  void add(Callable<List<Part>> piece) throws IOException {
+    underWay.add(workers.submit(piece));
+    while (underWay.size() > most || (!underWay.isEmpty() && underWay.peek().isDone())) {
+      writeOldest();
+    }
+  }
+
+  /** Writes out everything and sends it on its way. */
+  void flush() throws IOException {
+    while (!underWay.isEmpty()) {
+      writeOldest();
+    }
+    out.flush();
+  }
+
+  /** Drops what nobody will read any more. */
+  void cancel() {
+    underWay.forEach(piece -> piece.cancel(true));
+  }
+
+  private void writeOldest() throws IOException {
+    try {
+      for (Part part : underWay.remove().get()) {
+        out.write(part.after(told));
+      }
+    } catch (ExecutionException failure) {
+      if (failure.getCause() instanceof Error error) {
+        throw error;
+      }
+      throw new IllegalStateException("a piece of a batch failed", failure.getCause());
+    } catch (InterruptedException stopping) {
+      Thread.currentThread().interrupt();
+      throw new UncheckedIOException(new IOException("stopping", stopping));
+    }
+  }
+}

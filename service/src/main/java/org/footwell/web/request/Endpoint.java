@@ -1,0 +1,168 @@
+package org.footwell.web.request;
+
+import com.fasterxml.jackson.core.JsonLocation;
+import com.fasterxml.jackson.core.JsonParseException;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
+import com.fasterxml.jackson.core.io.JsonEOFException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.ObjectReader;
+import com.fasterxml.jackson.databind.ObjectWriter;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.Duration;
+import java.util.List;
+import java.util.Map;
+import org.footwell.calculation.Answer;
+import org.footwell.calculation.Brief;
+import org.footwell.calculation.Calculation;
+import org.footwell.calculation.Card;
+import org.footwell.calculation.Engine;
+import org.footwell.calculation.Shape;
+
+/** A calculation with everything prepared that a request to it needs. */
+public final class Endpoint<Q extends Record, R extends Record> {
+
+  private static final ObjectReader UNTYPED =
+      Json.MAPPER
+          .readerFor(Object.class)
+          // Money stays exact on this way too.
+          .with(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
+
+  private final Calculation<Q, R> calculation;
+  private final Engine engine;
+  private final Duration deadline;
+  private final Shape<Q> request;
+  private final Shape<R> result;
+  private final Formats<R> formats;
+  private final Map<String, List<String>> options;
+  private final ObjectReader reader;
+  private final ObjectWriter writer;
+
+  Endpoint(Calculation<Q, R> calculation, Engine engine, Duration deadline) {
+    Card<Q, R> card = calculation.card();
+    this.calculation = calculation;
+    this.engine = engine;
+    this.deadline = deadline;
+    this.request = Shape.of(card.request());
+    this.result = Shape.of(card.result());
+    this.formats = new Formats<>(card);
+    this.options = Query.optionsWith(formats.names());
+    this.reader = Json.MAPPER.readerFor(card.request());
+    this.writer =
+        Json.MAPPER.writerFor(
+            Json.MAPPER.getTypeFactory().constructParametricType(Answer.class, card.result()));
+  }
+
+  public Card<Q, R> card() {
+    return calculation.card();
+  }
+
+  public Shape<Q> request() {
+    return request;
+  }
+
+  public Shape<R> result() {
+    return result;
+  }
+
+  public Formats<R> formats() {
+    return formats;
+  }
+
+  /** Options a query to it may carry, with their values. */
+  public Map<String, List<String>> options() {
+    return options;
+  }
+
+  /**
+   * Answers a request in JSON.
+   *
+   * @throws ProblemException if it is not well-formed JSON
+   * @throws org.footwell.calculation.Refused if it cannot be answered
+   */
+  public Answer<R> answer(byte[] json, boolean workings) {
+    return answer(read(json), workings);
+  }
+
+  /** Answers a request made of maps, lists and texts, as a query or a CSV row gives it. */
+  public Answer<R> answerCells(Object cells, boolean workings) {
+    return answer(bind(cells), workings);
+  }
+
+  /** Answers a request without the sentences. */
+  public Brief brief(Q request) {
+    return engine.brief(calculation, request, deadline);
+  }
+
+  /** The request of cells. */
+  public Q bind(Object cells) {
+    return engine.bind(card().request(), cells, true);
+  }
+
+  /** Answers a request made of maps, lists, texts, numbers and series. */
+  public Answer<R> answerUntyped(Object untyped, boolean workings) {
+    return answer(engine.bind(card().request(), untyped, false), workings);
+  }
+
+  private Answer<R> answer(Q request, boolean workings) {
+    return engine.answer(calculation, request, workings, deadline);
+  }
+
+  private Q read(byte[] json) {
+    try {
+      Q request = reader.readValue(json);
+      return request != null ? request : readSlowly(json);
+    } catch (JsonProcessingException notAsExpected) {
+      return readSlowly(json);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Reads once more without a type: tells malformed JSON from faulty, and finds every fault. */
+  private Q readSlowly(byte[] json) {
+    if (json.length == 0) {
+      throw ProblemException.of(ProblemType.UNREADABLE, "The body is empty.");
+    }
+    try {
+      Object untyped = UNTYPED.readValue(json);
+      if (untyped == null) {
+        throw ProblemException.of(ProblemType.UNREADABLE, "The body is null.");
+      }
+      return engine.bind(card().request(), untyped, false);
+    } catch (JsonProcessingException malformed) {
+      throw ProblemException.of(ProblemType.UNREADABLE, malformedDetail(malformed));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  public static String malformedDetail(JsonProcessingException malformed) {
+    String what = "The body is not well-formed JSON";
+    if (malformed instanceof StreamConstraintsException) {
+      what = "The body has a text, number or nesting beyond the limits of the contract";
+    } else if (malformed.getOriginalMessage().startsWith("Duplicate")) {
+      what = "The body has the same field twice";
+    } else if (malformed instanceof JsonEOFException) {
+      what = "The body ends in the middle of the JSON";
+    } else if (!(malformed instanceof JsonParseException)) {
+      what = "The body must hold one JSON value and nothing else";
+    }
+    JsonLocation place = malformed.getLocation();
+    if (place == null) {
+      return what + ".";
+    }
+    // A row of a batch has a line of its own in the file, and is one line.
+    String line = place.getLineNr() == 1 ? "" : "line " + place.getLineNr() + ", ";
+    return what + ", at " + line + "column " + place.getColumnNr() + ".";
+  }
+
+  public byte[] json(Answer<R> answer) {
+    try {
+      return writer.writeValueAsBytes(answer);
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+}

@@ -1,0 +1,199 @@
+package org.footwell.web.request;
+
+import io.javalin.http.Context;
+import jakarta.servlet.http.HttpServletRequest;
+import jakarta.servlet.http.HttpServletResponse;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.UncheckedIOException;
+import java.time.Duration;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
+import org.eclipse.jetty.http.HttpField;
+import org.eclipse.jetty.io.Content;
+import org.eclipse.jetty.io.EndPoint;
+import org.eclipse.jetty.server.Request;
+
+/** Reading bodies within their limit and writing answers straight, with their length. */
+public final class Exchange {
+
+  private static final Duration LONGEST_SILENCE = Duration.ofSeconds(5);
+  private static final Duration LONGEST_LINGER = Duration.ofSeconds(2);
+  private static final int LINGER_ROUNDS = 10;
+  private static final long LINGER_MS = 20;
+
+  private static final Set<String> PLAIN = Set.of("utf-8", "utf8", "us-ascii", "ascii");
+
+  private static final String PACE = Pace.class.getName();
+
+  private Exchange() {}
+
+  /** Sets how fast the caller must be. */
+  public static void pace(Context ctx, Pace pace) {
+    ctx.req().setAttribute(PACE, pace);
+  }
+
+  private static Pace pace(Context ctx) {
+    return (Pace) ctx.req().getAttribute(PACE);
+  }
+
+  /** The body of a request, which must come at its pace. */
+  public static InputStream body(Context ctx) throws IOException {
+    return new PacedInput(ctx.req().getInputStream(), pace(ctx));
+  }
+
+  /** Where the answer is written, at the pace of the caller within bounds. */
+  public static OutputStream answer(Context ctx) throws IOException {
+    return new PacedOutput(
+        ServletContextRequest.getServletContextRequest(ctx.req()),
+        ctx.res().getOutputStream(),
+        pace(ctx));
+  }
+
+  /**
+   * Reads a body that must be JSON.
+   *
+   * @throws ProblemException if it is of another type or larger than {@code most} bytes
+   */
+  public static byte[] jsonBody(Context ctx, int most) {
+    HttpServletRequest request = ctx.req();
+    String type = mediaType(contentType(request));
+    if (!type.equals("application/json")) {
+      throw ProblemException.of(
+          ProblemType.WRONG_CONTENT_TYPE,
+          "Send JSON with the header Content-Type: application/json"
+              + (type.isEmpty() ? "." : ", not " + type + "."));
+    }
+    requirePlain(request);
+    if (request.getContentLengthLong() > most) {
+      throw tooLarge(most);
+    }
+    byte[] body = inTime(ctx, most + 1);
+    if (body.length > most) {
+      throw tooLarge(most);
+    }
+    return body;
+  }
+
+  /** The bytes of a body up to so many; a caller that stops sending is not waited for long. */
+  private static byte[] inTime(Context ctx, int most) {
+    EndPoint connection = connection(ctx.req());
+    long usual = connection.getIdleTimeout();
+    connection.setIdleTimeout(LONGEST_SILENCE.toMillis());
+    try (InputStream in = body(ctx)) {
+      return in.readNBytes(most);
+    } catch (IOException brokenOff) {
+      throw ProblemException.of(
+          ProblemType.UNREADABLE,
+          "The body breaks off: it is shorter than stated, or nothing more of it came for "
+              + LONGEST_SILENCE.toSeconds()
+              + " seconds.");
+    } finally {
+      connection.setIdleTimeout(usual);
+    }
+  }
+
+  static EndPoint connection(HttpServletRequest request) {
+    return ServletContextRequest.getServletContextRequest(request)
+        .getConnectionMetaData()
+        .getConnection()
+        .getEndPoint();
+  }
+
+  /**
+   * Refuses a body that is compressed or in another encoding of letters: read as it stands it would
+   * be garbled.
+   */
+  public static void requirePlain(HttpServletRequest request) {
+    String coding = request.getHeader("Content-Encoding");
+    if (coding != null && !coding.equalsIgnoreCase("identity")) {
+      throw ProblemException.of(
+          ProblemType.WRONG_CONTENT_TYPE, "Send the body as it is, not as " + coding + ".");
+    }
+    String charset = charset(contentType(request));
+    if (!PLAIN.contains(charset)) {
+      throw ProblemException.of(
+          ProblemType.WRONG_CONTENT_TYPE,
+          charset.isEmpty()
+              ? "Send the body in UTF-8; the charset in Content-Type is empty."
+              : "Send the body in UTF-8, not in " + charset + ".");
+    }
+  }
+
+  /**
+   * The encoding of letters that a Content-Type header names, in lower case; UTF-8 where it names
+   * none.
+   */
+  private static String charset(String contentType) {
+    Map<String, String> parameters = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
+    HttpField.getValueParameters(contentType, parameters);
+    String charset = parameters.getOrDefault("charset", "utf-8");
+    return charset == null ? "" : charset.strip().toLowerCase(Locale.ROOT);
+  }
+
+  public static ProblemException tooLarge(int most) {
+    return ProblemException.of(
+        ProblemType.TOO_LARGE, "The body is larger than " + most + " bytes.");
+  }
+
+  /**
+   * Sends the answer, then goes on reading for a moment what is left of the body: a caller who is cut
+   * off while still sending never sees it.
+   */
+  static void linger(Context ctx) {
+    try {
+      ctx.res().flushBuffer();
+      Request body = ServletContextRequest.getServletContextRequest(ctx.req());
+      long end = System.nanoTime() + LONGEST_LINGER.toNanos();
+      int quiet = 0;
+      while (quiet < LINGER_ROUNDS && System.nanoTime() - end < 0) {
+        Content.Chunk chunk = body.read();
+        if (chunk == null) {
+          quiet++;
+          Thread.sleep(LINGER_MS);
+        } else if (chunk.isLast() || Content.Chunk.isFailure(chunk)) {
+          chunk.release();
+          return;
+        } else {
+          quiet = 0;
+          chunk.release();
+        }
+      }
+    } catch (IOException goneAlready) {
+      return;
+    } catch (InterruptedException stopping) {
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  /** The header Content-Type as it came: the server's own reading fails on charsets unknown to it. */
+  public static String contentType(HttpServletRequest request) {
+    return request.getHeader("Content-Type");
+  }
+
+  /** The media type of a Content-Type header without parameters, in lower case. */
+  public static String mediaType(String contentType) {
+    if (contentType == null) {
+      return "";
+    }
+    int semicolon = contentType.indexOf(';');
+    String type = semicolon < 0 ? contentType : contentType.substring(0, semicolon);
+    return type.strip().toLowerCase(Locale.ROOT);
+  }
+
+  public static void write(Context ctx, int status, String contentType, byte[] body) {
+    HttpServletResponse response = ctx.res();
+    response.setStatus(status);
+    response.setContentType(contentType);
+    response.setContentLength(body.length);
+    try {
+      answer(ctx).write(body);
+    } catch (IOException callerIsGone) {
+      throw new UncheckedIOException(callerIsGone);
+    }
+  }
+}

@@ -1,0 +1,28 @@
+package org.footwell.web.request;
+
+/**
+ * A form an answer can be given in.
+ *
+ * @param name what {@code format=} calls it
+ * @param contentType what it is sent as
+ */
+public record Format(String name, String contentType) {
+
+  public static final Format JSON = new Format("json", "application/json");
+  public static final Format TEXT = new Format("text", "text/plain;charset=utf-8");
+  public static final Format CSV = new Format("csv", "text/csv;charset=utf-8");
+  public static final Format LINES = new Format("ndjson", "application/x-ndjson");
+  static final Format XML = new Format("xml", "application/xml");
+
+  public String mediaType() {
+    int semicolon = contentType.indexOf(';');
+    return semicolon < 0 ? contentType : contentType.substring(0, semicolon);
+  }
+
+  /** Whether a range of an Accept header, such as {@code text/*}, takes it. */
+  boolean isIn(String range) {
+    String mediaType = mediaType();
+    return range.equalsIgnoreCase(mediaType)
+        || range.equals(mediaType.substring(0, mediaType.indexOf('/')) + "/*");
+  }
+}

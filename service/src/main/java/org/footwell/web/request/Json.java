@@ -1,0 +1,88 @@
+package org.footwell.web.request;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.MapperFeature;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.PropertyNamingStrategies;
+import com.fasterxml.jackson.databind.PropertyNamingStrategy;
+import com.fasterxml.jackson.databind.cfg.CoercionAction;
+import com.fasterxml.jackson.databind.cfg.CoercionInputShape;
+import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
+import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.type.LogicalType;
+import org.footwell.calculation.Names;
+
+/** How JSON is read and written: strictly, and with one mapper for all. */
+public final class Json {
+
+  /** Deepest nesting that is read. */
+  public static final int DEEPEST = 50;
+
+  /** Java names become JSON names by the one rule of the house. */
+  public static final PropertyNamingStrategy NAMING = new SnakeCase();
+
+  private static final class SnakeCase extends PropertyNamingStrategies.NamingBase {
+    private static final long serialVersionUID = 1L;
+
+    @Override
+    public String translate(String camel) {
+      return Names.snake(camel);
+    }
+  }
+
+  /** Whether the fast writer of doubles is used; on newer JDKs the plain one is the faster. */
+  public static final boolean FAST_DOUBLES = Runtime.version().feature() < 19;
+
+  private static final int LONGEST_TEXT = 100_000;
+
+  public static final ObjectMapper MAPPER =
+      JsonMapper.builder(
+              JsonFactory.builder()
+                  .streamReadConstraints(
+                      StreamReadConstraints.builder()
+                          .maxNestingDepth(DEEPEST)
+                          .maxStringLength(LONGEST_TEXT)
+                          .maxNumberLength(100)
+                          .build())
+                  .enable(StreamReadFeature.USE_FAST_DOUBLE_PARSER)
+                  .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+                  .configure(StreamWriteFeature.USE_FAST_DOUBLE_WRITER, FAST_DOUBLES)
+                  .build())
+          .propertyNamingStrategy(NAMING)
+          .defaultPropertyInclusion(
+              JsonInclude.Value.construct(
+                  JsonInclude.Include.NON_NULL, JsonInclude.Include.NON_NULL))
+          .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
+          .withCoercionConfig(
+              LogicalType.Textual,
+              textual ->
+                  textual
+                      .setCoercion(CoercionInputShape.Integer, CoercionAction.Fail)
+                      .setCoercion(CoercionInputShape.Float, CoercionAction.Fail)
+                      .setCoercion(CoercionInputShape.Boolean, CoercionAction.Fail))
+          .disable(DeserializationFeature.ACCEPT_FLOAT_AS_INT)
+          .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
+          .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
+          .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
+          .enable(DeserializationFeature.FAIL_ON_NUMBERS_FOR_ENUMS)
+          // Money keeps its cents and is never written with an exponent.
+          .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
+          .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
+          .build();
+
+  private Json() {}
+
+  public static byte[] bytes(Object value) {
+    try {
+      return MAPPER.writeValueAsBytes(value);
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+}

@@ -1,0 +1,33 @@
+package org.footwell.web.request;
+
+import java.io.InputStream;
+
+/** A body that ends with a problem where it comes too slowly. */
+final class PacedInput extends CountedInput {
+
+  private final Pace pace;
+  private final long begin = System.nanoTime();
+  private long read;
+
+  PacedInput(InputStream in, Pace pace) {
+    super(in);
+    this.pace = pace;
+  }
+
+  @Override
+  protected void count(int bytes) {
+    read += bytes;
+    long took = System.nanoTime() - begin;
+    if (took > Math.min(pace.longest().toNanos(), pace.within(read))) {
+      throw ProblemException.of(
+          ProblemType.UNREADABLE,
+          "The body comes too slowly: it must come with "
+              + pace.bytesPerS()
+              + " bytes a second, "
+              + pace.patience().toSeconds()
+              + " seconds aside, and within "
+              + pace.longest().toSeconds()
+              + " seconds.");
+    }
+  }
+}

@@ -1,0 +1,47 @@
+package org.footwell.web.request;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.constraints.NotNull;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.footwell.calculation.Fault;
+
+/** A problem answer by RFC 9457, with every fault of the request. */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record Problem(
+    @Schema(description = "Reference to the kind of problem") @NotNull String type,
+    @Schema(description = "The kind of problem in words") @NotNull String title,
+    @Schema(description = "HTTP status") int status,
+    @Schema(description = "What happened this time") @NotNull String detail,
+    @Schema(description = "Every fault found, at most 100") List<Fault> errors,
+    @Schema(description = "Trace id, when the caller sent a traceparent") String traceId,
+    @Schema(description = "In a batch, the line or entry it is about, from 1") Long line) {
+
+  static Problem of(ProblemType type, String detail, List<Fault> errors, String traceId) {
+    return new Problem(type.uri(), type.title(), type.status(), detail, errors, traceId, null);
+  }
+
+  /** A request that could not be read, with the status the server gave it. */
+  public static Problem unreadable(int status, String detail) {
+    ProblemType type = ProblemType.UNREADABLE;
+    return new Problem(type.uri(), type.title(), status, detail, null, null, null);
+  }
+
+  public Problem atLine(long number) {
+    return new Problem(type, title, status, detail, errors, traceId, number);
+  }
+
+  /** The same without its list of faults. */
+  public Problem inShort(String shortDetail) {
+    return new Problem(type, title, status, shortDetail, null, traceId, line);
+  }
+
+  /** One short sentence for cells that hide anything else. */
+  public String sentence() {
+    if (errors == null || errors.isEmpty()) {
+      return detail;
+    }
+    return errors.stream().map(Fault::detail).collect(Collectors.joining(" "));
+  }
+}

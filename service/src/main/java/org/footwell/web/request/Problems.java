@@ -1,0 +1,87 @@
+package org.footwell.web.request;
+
+import io.javalin.http.Context;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.eclipse.jetty.http.HttpException;
+import org.footwell.calculation.DeadlinePassed;
+import org.footwell.calculation.Fault;
+import org.footwell.calculation.Refused;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
+
+/** The one place where whatever went wrong becomes a problem answer. */
+public final class Problems {
+
+  public static final String CONTENT_TYPE = "application/problem+json";
+
+  private static final Logger LOG = LoggerFactory.getLogger(Problems.class);
+  private static final Pattern TRACEPARENT =
+      Pattern.compile("[0-9a-f]{2}-([0-9a-f]{32})-[0-9a-f]{16}-[0-9a-f]{2}");
+
+  private Problems() {}
+
+  /** The problem behind a failure; what is not a known kind is logged and told neutrally. */
+  public static Problem of(Throwable failure, String traceId) {
+    if (failure instanceof Refused refused) {
+      List<Fault> faults = refused.faults();
+      return Problem.of(
+          ProblemType.INVALID, ProblemException.invalidDetail(faults), faults, traceId);
+    }
+    if (failure instanceof ProblemException problem) {
+      return Problem.of(problem.type(), problem.getMessage(), problem.errors(), traceId);
+    }
+    if (failure instanceof HttpException) {
+      return Problem.of(ProblemType.UNREADABLE, "The body is not well formed.", null, traceId);
+    }
+    if (failure instanceof DeadlinePassed) {
+      return Problem.of(
+          ProblemType.TOO_SLOW, "The calculation ran past its deadline.", null, traceId);
+    }
+    LOG.error("request failed, trace {}", traceId, failure);
+    return Problem.of(ProblemType.INTERNAL, "The service failed on this request.", null, traceId);
+  }
+
+  public static void answer(Context ctx, Throwable failure) {
+    // Part of the answer is out, or nobody is left to read it: only closing tells the caller.
+    if (failure instanceof UncheckedIOException) {
+      LOG.info("answer broken off: {}", failure.toString());
+      closeConnection(ctx);
+      return;
+    }
+    if (ctx.res().isCommitted()) {
+      LOG.error("answer broken off", failure);
+      closeConnection(ctx);
+      return;
+    }
+    Problem problem = of(failure, traceId(ctx));
+    if (failure instanceof ProblemException exception && exception.allow() != null) {
+      ctx.res().setHeader("Allow", exception.allow());
+    }
+    if (failure instanceof DeadlinePassed || problem.type().equals(ProblemType.BUSY.uri())) {
+      ctx.res().setHeader("Retry-After", "1");
+    }
+    ctx.res().setHeader("Cache-Control", "no-store");
+    if (Query.asksForTextErrors(ctx.queryString())) {
+      Exchange.write(ctx, 200, Format.TEXT.contentType(), Rendering.utf8(problem.sentence()));
+    } else {
+      Exchange.write(ctx, problem.status(), CONTENT_TYPE, Json.bytes(problem));
+    }
+    Exchange.linger(ctx);
+  }
+
+  private static void closeConnection(Context ctx) {
+    Exchange.connection(ctx.req()).close();
+  }
+
+  private static String traceId(Context ctx) {
+    String traceparent = ctx.header("traceparent");
+    if (traceparent == null) {
+      return null;
+    }
+    Matcher matcher = TRACEPARENT.matcher(traceparent);
+    return matcher.matches() ? matcher.group(1) : null;
+  }
+}

@@ -1,0 +1,210 @@
+package org.footwell.web.request;
+
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.footwell.calculation.CoreFault;
+import org.footwell.calculation.Faults;
+import org.footwell.calculation.Names;
+
+/** The query of an address, read strictly: no parameter is overlooked and none is guessed. */
+public final class Query {
+
+  private static final int MOST_PARAMETERS = 1_000;
+  private static final List<String> ERRORS = List.of("problem", "text");
+
+  private static final Map<String, List<String>> OF_BATCH =
+      sorted(
+          Map.of(
+              "columns", List.of(),
+              "errors", ERRORS,
+              "separator", List.of("comma", "semicolon")));
+
+  /** Options with their values; of none where any text may stand. */
+  private final Map<String, List<String>> known;
+
+  private final Map<String, String> options = new LinkedHashMap<>();
+  private final Map<String, String> fields = new LinkedHashMap<>();
+
+  private Query(Map<String, List<String>> known) {
+    this.known = known;
+  }
+
+  /** The options of a single request whose answer has these formats. */
+  static Map<String, List<String>> optionsWith(List<String> formats) {
+    return sorted(
+        Map.of(
+            "errors",
+            ERRORS,
+            "field",
+            List.of(),
+            "format",
+            formats,
+            "workings",
+            List.of("true", "false")));
+  }
+
+  /** In an order that is always the same: it shows in sentences. */
+  private static Map<String, List<String>> sorted(Map<String, List<String>> options) {
+    return Collections.unmodifiableMap(new TreeMap<>(options));
+  }
+
+  /** Reads the raw query of a single request; null is an empty one. */
+  public static Query of(String raw, Map<String, List<String>> options) {
+    return new Query(options).read(raw);
+  }
+
+  /** Reads the raw query of a batch; null is an empty one. */
+  public static Query ofBatch(String raw) {
+    return new Query(OF_BATCH).read(raw);
+  }
+
+  private Query read(String raw) {
+    if (raw == null || raw.isEmpty()) {
+      return this;
+    }
+    Faults faults = new Faults();
+    String[] pairs = raw.split("&", MOST_PARAMETERS + 1);
+    if (pairs.length > MOST_PARAMETERS) {
+      throw ProblemException.of(
+          ProblemType.UNREADABLE, "More than " + MOST_PARAMETERS + " parameters.");
+    }
+    for (String pair : pairs) {
+      if (!pair.isEmpty()) {
+        add(pair, faults);
+      }
+    }
+    checkOptions(faults);
+    refuse(faults);
+    return this;
+  }
+
+  private void add(String pair, Faults faults) {
+    int equals = pair.indexOf('=');
+    String name = decode(equals < 0 ? pair : pair.substring(0, equals));
+    String value = equals < 0 ? "" : decode(pair.substring(equals + 1));
+    Map<String, String> into = known.containsKey(name) ? options : fields;
+    if (into.put(name, value) != null) {
+      faults.add(CoreFault.DUPLICATE).at("/" + name.replace('.', '/')).given(name);
+    }
+  }
+
+  private void checkOptions(Faults faults) {
+    known.forEach(
+        (name, allowed) -> {
+          String given = options.get(name);
+          boolean blank = given != null && given.isBlank();
+          if (blank || (given != null && !allowed.isEmpty() && !allowed.contains(given))) {
+            faults
+                .add(CoreFault.NOT_ALLOWED)
+                .at("/" + name)
+                .given(given)
+                .allowed(
+                    allowed.isEmpty()
+                        ? "the name of a figure"
+                        : "one of " + String.join(", ", allowed));
+          }
+        });
+    boolean text = !options.containsKey("format") || "text".equals(options.get("format"));
+    if (options.containsKey("field") && !text) {
+      faults
+          .add(CoreFault.NOT_ALLOWED)
+          .at("/format")
+          .given(options.get("format"))
+          .allowed("text when a field is asked for");
+    }
+  }
+
+  private static void refuse(Faults faults) {
+    if (!faults.none()) {
+      throw ProblemException.invalid(faults.list());
+    }
+  }
+
+  /** Refuses every parameter that is not an option, as on a POST. */
+  public void requireNoFields() {
+    Faults faults = new Faults();
+    for (String name : fields.keySet()) {
+      faults
+          .add(CoreFault.UNKNOWN_FIELD)
+          .at("/" + name)
+          .given(name)
+          .allowed(String.join(", ", known.keySet()))
+          .with("nearest", Names.didYouMean(name, known.keySet()));
+    }
+    refuse(faults);
+  }
+
+  /** Refuses options where they mean nothing. */
+  public void requireNone(List<String> names, String allowed) {
+    Faults faults = new Faults();
+    for (String name : names) {
+      if (options.containsKey(name)) {
+        faults
+            .add(CoreFault.NOT_ALLOWED)
+            .at("/" + name)
+            .given(option(name))
+            .allowed("given " + allowed);
+      }
+    }
+    refuse(faults);
+  }
+
+  /** The fields as a tree: {@code coils.0.rated_ohm=4} becomes coils → 0 → rated_ohm → 4. */
+  public Map<String, Object> tree() {
+    Map<String, Object> root = new LinkedHashMap<>();
+    Faults faults = new Faults();
+    fields.forEach(
+        (name, value) -> {
+          if (!put(root, List.of(name.split("\\.", -1)), value)) {
+            faults
+                .add(CoreFault.WRONG_TYPE)
+                .at("/" + name.replace('.', '/'))
+                .given(value)
+                .allowed("either a value or a group, not both");
+          }
+        });
+    refuse(faults);
+    return root;
+  }
+
+  @SuppressWarnings("unchecked") // every map in the tree was put there below
+  public static boolean put(Map<String, Object> root, List<String> path, String value) {
+    Map<String, Object> here = root;
+    for (int i = 0; i < path.size() - 1; i++) {
+      Object next = here.computeIfAbsent(path.get(i), name -> new LinkedHashMap<String, Object>());
+      if (!(next instanceof Map)) {
+        return false;
+      }
+      here = (Map<String, Object>) next;
+    }
+    return here.putIfAbsent(path.get(path.size() - 1), value) == null;
+  }
+
+  /** The value of an option, or null. */
+  public String option(String name) {
+    return options.get(name);
+  }
+
+  public boolean workings() {
+    return "true".equals(options.get("workings"));
+  }
+
+  /** Whether the raw query asks for problems as text; looks before anything is checked. */
+  static boolean asksForTextErrors(String raw) {
+    return raw != null && ("&" + raw + "&").contains("&errors=text&");
+  }
+
+  private static String decode(String text) {
+    try {
+      return URLDecoder.decode(text, StandardCharsets.UTF_8);
+    } catch (IllegalArgumentException brokenEscape) {
+      throw ProblemException.of(
+          ProblemType.UNREADABLE, "A % in the address must be followed by two hex digits.");
+    }
+  }
+}

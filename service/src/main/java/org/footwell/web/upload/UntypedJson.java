@@ -1,0 +1,150 @@
+package org.footwell.web.upload;
+
+import org.footwell.web.request.Json;
+import org.footwell.web.request.ProblemException;
+import org.footwell.web.request.ProblemType;
+
+import com.fasterxml.jackson.core.JsonParseException;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.databind.exc.MismatchedInputException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.footwell.calculation.Series;
+import org.footwell.recording.RecordingRules;
+
+/**
+ * Reads JSON as it comes into maps, lists, texts and numbers. Long rows of numbers are held without
+ * a box each, so that recordings cost four bytes a sample; everything else is limited in number.
+ */
+final class UntypedJson {
+
+  /** Longer rows of numbers are kept as a series. */
+  private static final int SHORT_ROW = 4096;
+
+  private static final int MOST_VALUES = 200_000;
+  private static final int COUNTED_VALUES = 1000;
+  private static final int MOST_CHARACTERS = 1_000_000;
+
+  private final JsonParser parser;
+  private final UploadMemory.Share share;
+  private long numbers;
+  private int values;
+  private int characters;
+
+  private UntypedJson(JsonParser parser, UploadMemory.Share share) {
+    this.parser = parser;
+    this.share = share;
+  }
+
+  /**
+   * Reads one value and nothing after it; null for an empty body.
+   *
+   * @param share of memory that the values take
+   * @throws com.fasterxml.jackson.core.JsonProcessingException if it is not well-formed
+   * @throws ProblemException if it holds too much
+   */
+  static Object read(InputStream in, UploadMemory.Share share) throws IOException {
+    try (JsonParser parser = Json.MAPPER.createParser(in)) {
+      UntypedJson json = new UntypedJson(parser, share);
+      if (parser.nextToken() == null) {
+        return null;
+      }
+      Object value = json.value();
+      if (parser.nextToken() != null) {
+        throw MismatchedInputException.from(parser, Object.class, "more than one value");
+      }
+      return value;
+    }
+  }
+
+  private Object value() throws IOException {
+    if (++values > MOST_VALUES) {
+      throw tooMuch(MOST_VALUES + " values besides long rows of numbers");
+    }
+    if (values % COUNTED_VALUES == 0) {
+      share.hold((long) COUNTED_VALUES * UploadMemory.BYTES_A_VALUE);
+    }
+    return switch (parser.currentToken()) {
+      case START_OBJECT -> object();
+      case START_ARRAY -> array();
+      case VALUE_STRING -> text(parser.getText());
+      case VALUE_NUMBER_INT -> parser.getNumberValue();
+      case VALUE_NUMBER_FLOAT -> parser.getDecimalValue();
+      case VALUE_TRUE -> true;
+      case VALUE_FALSE -> false;
+      case VALUE_NULL -> null;
+      default -> throw new JsonParseException(parser, "unexpected " + parser.currentToken());
+    };
+  }
+
+  private String text(String text) {
+    characters += text.length();
+    if (characters > MOST_CHARACTERS) {
+      throw tooMuch(MOST_CHARACTERS + " characters of text");
+    }
+    return text;
+  }
+
+  private static ProblemException tooMuch(String what) {
+    return ProblemException.of(ProblemType.TOO_LARGE, "The request holds more than " + what + ".");
+  }
+
+  private Map<String, Object> object() throws IOException {
+    Map<String, Object> fields = new LinkedHashMap<>();
+    while (parser.nextToken() != JsonToken.END_OBJECT) {
+      String name = text(parser.currentName());
+      parser.nextToken();
+      fields.put(name, value());
+    }
+    return fields;
+  }
+
+  private Object array() throws IOException {
+    List<Object> entries = new ArrayList<>();
+    boolean onlyNumbers = true;
+    while (parser.nextToken() != JsonToken.END_ARRAY) {
+      onlyNumbers &= parser.currentToken().isNumeric();
+      if (onlyNumbers && entries.size() == SHORT_ROW) {
+        values -= SHORT_ROW;
+        return row(entries);
+      }
+      entries.add(value());
+    }
+    return entries;
+  }
+
+  /** The rest of a row of numbers; if something else is among them, that alone in a list. */
+  private Object row(List<Object> start) throws IOException {
+    float[] row = new float[2 * SHORT_ROW];
+    int size = 0;
+    for (Object number : start) {
+      row[size++] = ((Number) number).floatValue();
+    }
+    Object strange = null;
+    for (JsonToken t = parser.currentToken(); t != JsonToken.END_ARRAY; t = parser.nextToken()) {
+      if (t.isNumeric()) {
+        if (size == row.length) {
+          share.hold((long) Float.BYTES * (size / 2));
+          row = Arrays.copyOf(row, size + size / 2);
+        }
+        row[size++] = parser.getFloatValue();
+        if (++numbers > RecordingRules.MOST_SAMPLES_IN_ALL) {
+          throw tooMuch(RecordingRules.MOST_SAMPLES_IN_ALL + " samples");
+        }
+        if (size > RecordingRules.MOST_SAMPLES) {
+          throw tooMuch(RecordingRules.MOST_SAMPLES + " samples in one recording");
+        }
+      } else {
+        Object other = value();
+        strange = other == null ? "null" : other;
+      }
+    }
+    return strange == null ? Series.of(Arrays.copyOf(row, size)) : List.of(strange);
+  }
+}

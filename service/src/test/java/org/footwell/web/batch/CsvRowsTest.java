@@ -1,0 +1,94 @@
+package org.footwell.web.batch;
+
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
+import static org.junit.jupiter.api.Assertions.assertSame;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.io.ByteArrayInputStream;
+import java.io.FilterInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.SequenceInputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Rows of a CSV, gathered cell by cell. */
+class CsvRowsTest {
+
+  private static CsvRows rows(String csv) throws IOException {
+    return new CsvRows(
+        new ByteArrayInputStream(csv.getBytes(StandardCharsets.UTF_8)), ',', 100_000);
+  }
+
+  private static List<List<String>> read(String csv) throws IOException, CsvRows.Broken {
+    List<List<String>> all = new ArrayList<>();
+    try (CsvRows rows = rows(csv)) {
+      for (CsvRow row = rows.next(); row != null; row = rows.next()) {
+        all.add(row.cells().texts());
+      }
+    }
+    return all;
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "\n", "\r\n", "\n\n\n"})
+  void theLastRowEndsAnyhow(String end) throws Exception {
+    assertEquals(List.of(List.of("a", ""), List.of("", "b")), read("a,\n,b" + end));
+    assertEquals(List.of(List.of("a,\n\"b")), read("\"a,\n\"\"b\"" + end));
+    assertEquals(List.of(), read(end));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"\"", "a\n\"b", "a\n\"b\n", "\"a\"\"", "a,\"b\nc,d\n\"\"e\n"})
+  void aQuoteThatIsNeverClosedIsFound(String csv) {
+    CsvRows.Broken broken = assertThrows(CsvRows.Broken.class, () -> read(csv));
+    int line = csv.startsWith("a\n") ? 2 : 1;
+    assertEquals(
+        "line " + line + ": a quote that opens in this row is never closed.", broken.getMessage());
+  }
+
+  @Test
+  void manyCellsAndLongOnesAreKept() throws Exception {
+    String cell = "x".repeat(5_000);
+    assertEquals(List.of(List.of(cell, cell, "")), read(cell + "," + cell + ","));
+    assertEquals(1001, read(",".repeat(1000)).get(0).size());
+  }
+
+  @Test
+  void aRowThatIsTooLongIsFound() {
+    assertThrows(CsvRows.Broken.class, () -> read("a\n" + "x,".repeat(50_001)));
+  }
+
+  @Test
+  void whatGoesWrongWhileReadingIsNoMatterOfTheCsv() throws Exception {
+    RuntimeException own = new IllegalStateException("a piece failed");
+    InputStream failing =
+        new FilterInputStream(InputStream.nullInputStream()) {
+          @Override
+          public int read(byte[] into, int offset, int length) {
+            throw own;
+          }
+        };
+    InputStream in =
+        new SequenceInputStream(
+            new ByteArrayInputStream("a\nb".getBytes(StandardCharsets.UTF_8)), failing);
+    try (CsvRows rows = new CsvRows(in, ',', 1000)) {
+      assertEquals("a", rows.next().cells().text(0));
+      assertSame(own, assertThrows(RuntimeException.class, rows::next));
+    }
+  }
+
+  @Test
+  void thereIsNothingAfterTheLastRow() throws Exception {
+    try (CsvRows rows = rows("a")) {
+      rows.next();
+      assertNull(rows.next());
+    }
+  }
+}

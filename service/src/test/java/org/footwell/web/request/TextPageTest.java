@@ -1,0 +1,45 @@
+package org.footwell.web.request;
+
+
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.nio.charset.StandardCharsets;
+import java.time.Duration;
+import org.footwell.calculation.Answer;
+import org.footwell.calculation.Engine;
+import org.footwell.calculation.Texts;
+import org.footwell.acoustic.filters.CrossoverFilters;
+import org.footwell.acoustic.filters.CrossoverFiltersRequest;
+import org.footwell.acoustic.filters.CrossoverFiltersResult;
+import org.footwell.signal.Biquad;
+import org.junit.jupiter.api.Test;
+
+class TextPageTest {
+
+  @Test
+  void coefficientsAreWrittenWithAllTheirDigitsAndOtherNumbersRounded() {
+    CrossoverFilters filters = new CrossoverFilters();
+    Endpoint<CrossoverFiltersRequest, CrossoverFiltersResult> endpoint =
+        new Endpoint<>(filters, new Engine(), Duration.ofSeconds(10));
+    Answer<CrossoverFiltersResult> answer =
+        endpoint.answer(Rendering.utf8(filters.card().example()), false);
+    String text =
+        new String(Rendering.render(endpoint, answer, Format.TEXT), StandardCharsets.UTF_8);
+    for (CrossoverFiltersResult.DesignedSection section : answer.result().sections()) {
+      Biquad exact = section.coefficients();
+      String whole =
+          exact.b0()
+              + ", "
+              + exact.b1()
+              + ", "
+              + exact.b2()
+              + ", "
+              + exact.a1()
+              + ", "
+              + exact.a2();
+      assertTrue(text.contains(whole), text);
+      assertTrue(text.contains(section.rounded().a1() + ", " + section.rounded().a2()), text);
+      assertTrue(text.contains("  " + Texts.forPeople(section.poleRadius()) + "  "), text);
+    }
+  }
+}
