@@ -1,58 +1,67 @@
 package org.footwell.calculation;
 
-import io.avaje.validation.ConstraintViolation;
-import io.avaje.validation.Validator;
 import java.util.List;
-import java.util.Set;
 
-/** Checks a request against the constraints on its record and puts violations into words. */
+/** Checks a record against the bounds of its shape and puts what breaks them into words. */
 final class Constraints {
 
-  private final Validator validator = Validator.builder().add(Bound::of).build();
+  private final Faults faults;
+  private final List<String> faulty;
+
+  private Constraints(Faults faults) {
+    this.faults = faults;
+    this.faulty = faults.list().stream().map(Fault::pointer).toList();
+  }
 
   /**
-   * Adds a fault for everything about the request that its record does not allow, save where a
-   * fault is known already.
+   * Adds a fault for everything about a record that its shape does not allow, save where a fault is
+   * known already.
    */
-  void check(Record request, Faults faults) {
-    Set<ConstraintViolation> violations = validator.check(request);
-    if (violations.isEmpty()) {
+  static void check(Node.Group group, Object record, Faults faults) {
+    new Constraints(faults).group(group, record, "");
+  }
+
+  private void group(Node.Group group, Object record, String pointer) {
+    for (Node.Member member : group.members().values()) {
+      value(member.node(), member.required(), member.of(record), pointer, member.name());
+    }
+  }
+
+  /** The place is put together only where it is needed: most values of most requests are right. */
+  private void value(Node node, boolean required, Object value, String above, Object name) {
+    if (value == null) {
+      if (required) {
+        add(CoreFault.REQUIRED, node, above + "/" + name);
+      }
       return;
     }
-    List<String> faulty = faults.list().stream().map(Fault::pointer).toList();
-    Shape<?> shape = Shape.of(request.getClass());
-    for (ConstraintViolation violation : violations) {
-      if (faults.full()) {
-        return;
+    if (node instanceof Node.Group group) {
+      group(group, value, above + "/" + name);
+      return;
+    }
+    if (!node.bounds().permit().test(value)) {
+      Object given = value instanceof List<?> list ? list.size() + " entries" : value;
+      Remark remark = add(CoreFault.NOT_ALLOWED, node, above + "/" + name);
+      if (remark != null) {
+        remark.given(given);
       }
-      String pointer = pointer(violation.path());
-      if (faulty.stream().anyMatch(known -> covers(known, pointer))) {
-        continue;
-      }
-      Object given = shape.valueAt(request, pointer);
-      Node.Member member =
-          shape
-              .member(pointer)
-              .orElseThrow(() -> new IllegalStateException("no such place: " + violation.path()));
-      if (given == null) {
-        faults.add(CoreFault.REQUIRED).at(pointer).allowed(member.node().allowed());
-      } else {
-        faults
-            .add(CoreFault.NOT_ALLOWED)
-            .at(pointer)
-            .given(given instanceof List<?> list ? list.size() + " entries" : given)
-            .allowed(member.node().allowed());
+    } else if (node instanceof Node.Repeated repeated) {
+      List<?> entries = (List<?>) value;
+      String here = above + "/" + name;
+      for (int i = 0; i < entries.size(); i++) {
+        value(repeated.element(), repeated.elementRequired(), entries.get(i), here, i);
       }
     }
+  }
+
+  private Remark add(CoreFault code, Node node, String pointer) {
+    if (faults.full() || faulty.stream().anyMatch(known -> covers(known, pointer))) {
+      return null;
+    }
+    return faults.add(code).at(pointer).allowed(node.bounds().allowed());
   }
 
   private static boolean covers(String known, String pointer) {
     return pointer.equals(known) || pointer.startsWith(known + "/");
-  }
-
-  /** {@code coils[0].ratedOhm} becomes {@code /coils/0/rated_ohm}. */
-  private static String pointer(String path) {
-    String slashed = path.replace("]", "").replaceAll("\\.?\\[", "/").replace('.', '/');
-    return "/" + Names.snake(slashed);
   }
 }

@@ -11,7 +11,6 @@ import java.util.concurrent.ConcurrentHashMap;
 /** The only caller of {@link Calculation#compute}: validate, compute, refuse nonsense, judge. */
 public final class Engine {
 
-  private final Constraints constraints = new Constraints();
   private final Map<String, List<String>> safety = new ConcurrentHashMap<>();
 
   /**
@@ -52,7 +51,7 @@ public final class Engine {
     Q request = Shape.of(type).bind(given, cells, faults);
     if (!faults.none()) {
       if (request != null) {
-        constraints.check(request, faults);
+        Shape.of(type).check(request, faults);
       }
       throw new Refused(faults.list());
     }
@@ -68,7 +67,7 @@ public final class Engine {
 
   private <Q extends Record, R extends Record> R compute(
       Calculation<Q, R> calculation, Q request, Run run) {
-    constraints.check(request, run.faults());
+    Shape.of(calculation.card().request()).check(request, run.faults());
     run.requireNoFaults();
     R result = calculation.compute(request, run);
     run.requireNoFaults();

@@ -7,15 +7,20 @@ import java.util.Map;
 /** A part of a record's shape: a single value, a record, or a list. */
 sealed interface Node {
 
-  /** What may stand here, in words that follow "must be". */
-  String allowed();
+  /** What may stand here. */
+  Bounds bounds();
+
+  /** The same in words that follow "must be". */
+  default String allowed() {
+    return bounds().allowed();
+  }
 
   /**
    * A number, a text, a truth value or one of a set of names.
    *
    * @param constants the set by its names; empty for the others
    */
-  record Scalar(Class<?> type, String allowed, Map<String, Object> constants) implements Node {}
+  record Scalar(Class<?> type, Bounds bounds, Map<String, Object> constants) implements Node {}
 
   /**
    * A record, by its components' snake_case names in order of declaration.
@@ -26,6 +31,8 @@ sealed interface Node {
   record Group(
       Class<?> type, MethodHandle constructor, Map<String, Member> members, List<Member> numeric)
       implements Node {
+
+    private static final Bounds ANY = Bounds.any("a group of fields");
 
     Group(Class<?> type, MethodHandle constructor, Map<String, Member> members) {
       this(
@@ -54,13 +61,18 @@ sealed interface Node {
     }
 
     @Override
-    public String allowed() {
-      return "a group of fields";
+    public Bounds bounds() {
+      return ANY;
     }
   }
 
-  /** A list with its largest size. */
-  record Repeated(Node element, int most, String allowed) implements Node {}
+  /**
+   * A list with its largest size.
+   *
+   * @param elementRequired whether an entry must not be nothing
+   */
+  record Repeated(Node element, boolean elementRequired, int most, Bounds bounds)
+      implements Node {}
 
   /** A component of a record. */
   record Member(

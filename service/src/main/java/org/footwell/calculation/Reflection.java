@@ -1,13 +1,7 @@
 package org.footwell.calculation;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.constraints.DecimalMax;
-import jakarta.validation.constraints.DecimalMin;
-import jakarta.validation.constraints.Digits;
-import jakarta.validation.constraints.Max;
-import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
-import jakarta.validation.constraints.Pattern;
 import jakarta.validation.constraints.Size;
 import java.lang.invoke.MethodHandle;
 import java.lang.invoke.MethodHandles;
@@ -19,7 +13,6 @@ import java.lang.reflect.Constructor;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
-import java.math.BigDecimal;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -100,13 +93,14 @@ final class Reflection {
       Size size = marks.getAnnotation(Size.class);
       return new Node.Repeated(
           node(list.getActualTypeArguments()[0], element, element),
+          element.isAnnotationPresent(NotNull.class),
           size == null ? Integer.MAX_VALUE : size.max(),
-          size == null ? "a list" : "a list of " + size.min() + " to " + size.max() + " entries");
+          Bounds.list(marks));
     }
     Class<?> single = (Class<?>) type;
     return single.isRecord()
         ? group(single)
-        : new Node.Scalar(single, allowed(single, marks), constants(single));
+        : new Node.Scalar(single, bounds(single, marks), constants(single));
   }
 
   private static Map<String, Object> constants(Class<?> type) {
@@ -119,42 +113,16 @@ final class Reflection {
     return Collections.unmodifiableMap(constants);
   }
 
-  private static String allowed(Class<?> type, AnnotatedElement marks) {
+  private static Bounds bounds(Class<?> type, AnnotatedElement marks) {
     if (type.isEnum()) {
-      return "one of " + String.join(", ", constants(type).keySet());
+      return Bounds.any("one of " + String.join(", ", constants(type).keySet()));
     }
     if (type == Series.class) {
-      return "a list of numbers";
+      return Bounds.any("a list of numbers");
     }
     if (type == Boolean.class || type == boolean.class) {
-      return "true or false";
+      return Bounds.any("true or false");
     }
-    if (type == String.class) {
-      Size size = marks.getAnnotation(Size.class);
-      Pattern pattern = marks.getAnnotation(Pattern.class);
-      return "a text"
-          + (size == null ? "" : " of " + size.min() + " to " + size.max() + " characters")
-          + (pattern == null ? "" : " of the form " + pattern.regexp());
-    }
-    boolean whole = type != Double.class && type != double.class && type != BigDecimal.class;
-    Digits digits = marks.getAnnotation(Digits.class);
-    return (whole ? "a whole number" : "a number")
-        + range(marks)
-        + (digits == null ? "" : " with at most " + digits.fraction() + " decimals");
-  }
-
-  private static String range(AnnotatedElement marks) {
-    DecimalMin least = marks.getAnnotation(DecimalMin.class);
-    DecimalMax most = marks.getAnnotation(DecimalMax.class);
-    Min min = marks.getAnnotation(Min.class);
-    Max max = marks.getAnnotation(Max.class);
-    String from = least != null ? least.value() : min != null ? Long.toString(min.value()) : null;
-    String to = most != null ? most.value() : max != null ? Long.toString(max.value()) : null;
-    if (from == null || to == null) {
-      return "";
-    }
-    String above =
-        least != null && !least.inclusive() ? " above " + from + " and" : " from " + from;
-    return above + (most != null && !most.inclusive() ? " to below " : " to ") + to;
+    return type == String.class ? Bounds.text(marks) : Bounds.number(type, marks);
   }
 }

@@ -103,6 +103,11 @@ public final class Shape<T extends Record> {
     return member("/" + path.replace('.', '/')).isPresent();
   }
 
+  /** Adds a fault for everything about a record that its bounds do not allow. */
+  void check(Object record, Faults faults) {
+    Constraints.check(root, record, faults);
+  }
+
   /** What stands at a JSON Pointer, or empty if the record has no such place. */
   Optional<Node.Member> member(String pointer) {
     Node here = root;
@@ -122,26 +127,6 @@ public final class Shape<T extends Record> {
       here = found.node();
     }
     return Optional.ofNullable(found);
-  }
-
-  /** What a record holds at a JSON Pointer of its shape; null where a part on the way is absent. */
-  Object valueAt(Record record, String pointer) {
-    Node node = root;
-    Object here = record;
-    for (String part : pointer.substring(1).split("/", -1)) {
-      if (here == null) {
-        return null;
-      }
-      if (node instanceof Node.Repeated repeated) {
-        node = repeated.element();
-        here = ((List<?>) here).get(Integer.parseInt(part));
-      } else {
-        Node.Member member = ((Node.Group) node).members().get(part);
-        node = member.node();
-        here = member.of(here);
-      }
-    }
-    return here;
   }
 
   /** The single values of a record; adds a fault for each number in it that is not finite. */

@@ -19,6 +19,7 @@ import java.util.Map;
 import java.util.Set;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Shape;
+import org.footwell.web.request.DeclaredConstants;
 import org.footwell.web.request.Json;
 
 /** Schemas of records: swagger-core reads them, and what it overlooks is put right here. */
@@ -40,6 +41,7 @@ final class Schemas {
     ObjectMapper mapper =
         v31 ? ObjectMapperFactory.createJson31() : ObjectMapperFactory.createJson();
     mapper.setPropertyNamingStrategy(Json.NAMING);
+    mapper.setAnnotationIntrospector(new DeclaredConstants());
     converters = new ModelConverters(v31);
     converters.addConverter(new ModelResolver(mapper, new NestedNames()).openapi31(v31));
   }

@@ -1,8 +1,6 @@
 package org.footwell.parts;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -13,7 +11,6 @@ import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 
 /** The frequencies a curve is wanted at, and the range its extremes are looked for in. */
-@Valid
 public record CurveFrequencies(
     @Schema(
             description =
@@ -51,10 +48,8 @@ public record CurveFrequencies(
   /** Exact mid-band frequencies of IEC 61260, base ten. */
   public enum Spacing {
     /** Three in an octave: 1000 Hz is one of them. */
-    @JsonProperty("third_octave")
     THIRD_OCTAVE(3),
     /** Twelve in an octave: 1000 Hz is the edge between two of them. */
-    @JsonProperty("twelfth_octave")
     TWELFTH_OCTAVE(12);
 
     private final int perOctave;

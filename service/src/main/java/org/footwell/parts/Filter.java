@@ -1,9 +1,7 @@
 package org.footwell.parts;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
@@ -15,7 +13,6 @@ import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.FilterPrototype;
 
 /** One side of a crossover: a high-pass or a low-pass of a known kind. */
-@Valid
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record Filter(
     @Schema(description = "Kind of filter") @NotNull Kind kind,
@@ -46,26 +43,20 @@ public record Filter(
   /** Kinds of filter. */
   public enum Kind {
     /** Flattest pass band. */
-    @JsonProperty("butterworth")
     BUTTERWORTH,
     /** Flattest group delay. */
-    @JsonProperty("bessel")
     BESSEL,
     /** Two equal Butterworth filters in a row; low- and high-pass sum flat. */
-    @JsonProperty("linkwitz_riley")
     LINKWITZ_RILEY
   }
 
   /** What the corner of a Bessel filter means. */
   public enum BesselNormalisation {
     /** The level is −3.01 dB there. */
-    @JsonProperty("magnitude")
     MAGNITUDE,
     /** The phase has turned by 45 degrees per order there, in the low- and the high-pass. */
-    @JsonProperty("phase")
     PHASE,
     /** The low-pass delays low frequencies by 1/(2·π·corner). */
-    @JsonProperty("delay")
     DELAY
   }
 

@@ -1,7 +1,6 @@
 package org.footwell.parts;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -9,7 +8,6 @@ import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 
 /** A point of a curve of levels, straight over the logarithm of frequency between its points. */
-@Valid
 public record LevelAt(
     @Schema(description = "Frequency, Hz, rising from point to point")
         @NotNull

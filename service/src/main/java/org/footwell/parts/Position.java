@@ -1,13 +1,11 @@
 package org.footwell.parts;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 
 /** A point in vehicle axes as ISO 8855 names them; the origin is up to the caller. */
-@Valid
 public record Position(
     @Schema(description = "Forward, m; behind the origin is negative")
         @NotNull

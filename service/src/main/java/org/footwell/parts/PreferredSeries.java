@@ -1,19 +1,15 @@
 package org.footwell.parts;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import java.math.BigDecimal;
 import org.footwell.calculation.Source;
 
 /** Preferred values for resistors and capacitors; makers of coils keep to them as well. */
 public enum PreferredSeries {
   /** Six values a decade. */
-  @JsonProperty("e6")
   E6(4),
   /** Twelve values a decade. */
-  @JsonProperty("e12")
   E12(2),
   /** Twenty-four values a decade. */
-  @JsonProperty("e24")
   E24(1);
 
   public static final Source IEC_60063 =

@@ -1,14 +1,11 @@
 package org.footwell.parts;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 
 /** Sensitivity of a driver at 1 m in half space, with the drive it was measured at. */
-@Valid
 public record Sensitivity(
     @Schema(description = "Level at 1 m in half space, dB SPL")
         @NotNull
@@ -21,10 +18,8 @@ public record Sensitivity(
   /** The drive a sensitivity is stated for. */
   public enum Basis {
     /** One watt into the rated impedance. */
-    @JsonProperty("one_watt")
     ONE_WATT,
     /** 2.83 V RMS, whatever the impedance. */
-    @JsonProperty("two_point_eight_three_volt")
     TWO_POINT_EIGHT_THREE_VOLT
   }
 }

@@ -1,7 +1,6 @@
 package org.footwell.parts;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -13,18 +12,16 @@ import java.util.function.DoubleUnaryOperator;
 import org.footwell.calculation.Run;
 
 /** A wanted curve. Exactly one of {@code points} and {@code tilt}; only its shape counts. */
-@Valid
 public record TargetCurve(
     @Schema(
             description =
                 "Points of the curve, rising in frequency; straight over the logarithm of frequency"
                     + " between them, flat beyond")
         @Size(min = 1, max = 200)
-        List<@NotNull @Valid LevelAt> points,
-    @Schema(description = "A straight fall or rise instead of points") @Valid Slope tilt) {
+        List<@NotNull LevelAt> points,
+    @Schema(description = "A straight fall or rise instead of points") Slope tilt) {
 
   /** A line over the logarithm of frequency. */
-  @Valid
   public record Slope(
       @Schema(description = "Rise towards high frequencies, dB per octave; negative falls")
           @NotNull

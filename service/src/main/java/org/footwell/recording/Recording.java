@@ -2,7 +2,6 @@ package org.footwell.recording;
 
 import io.swagger.v3.oas.annotations.media.ArraySchema;
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
@@ -11,7 +10,6 @@ import jakarta.validation.constraints.Size;
 import org.footwell.calculation.Series;
 
 /** One channel of a recording. Exactly one of {@code samples}, with its rate, and {@code wav}. */
-@Valid
 public record Recording(
     @Schema(
             description =

@@ -1,14 +1,11 @@
 package org.footwell.signal;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 
 /** How a device holds its coefficients. */
-@Valid
 public record CoefficientFormat(
     @Schema(description = "Kind of number") @NotNull Kind kind,
     @Schema(
@@ -29,13 +26,10 @@ public record CoefficientFormat(
   /** Kinds of number. */
   public enum Kind {
     /** Floating point of 64 bits: as calculated. */
-    @JsonProperty("double")
     DOUBLE,
     /** Floating point of 32 bits. */
-    @JsonProperty("float32")
     FLOAT32,
     /** Fixed point, two's complement. */
-    @JsonProperty("fixed")
     FIXED
   }
 

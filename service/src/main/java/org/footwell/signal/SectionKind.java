@@ -1,32 +1,23 @@
 package org.footwell.signal;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 
 /** Kinds of sections an equaliser is made of. */
 public enum SectionKind {
   /** A bell that lifts or lowers around its frequency. */
-  @JsonProperty("peak")
   PEAK,
   /** Lifts or lowers what lies below its frequency, second order. */
-  @JsonProperty("low_shelf")
   LOW_SHELF,
   /** Lifts or lowers what lies above its frequency, second order. */
-  @JsonProperty("high_shelf")
   HIGH_SHELF,
   /** Lifts or lowers what lies below its frequency, first order. */
-  @JsonProperty("low_shelf_1")
   LOW_SHELF_1,
   /** Lifts or lowers what lies above its frequency, first order. */
-  @JsonProperty("high_shelf_1")
   HIGH_SHELF_1,
   /** Turns the phase by −90 degrees at its frequency, −180 far above. */
-  @JsonProperty("all_pass_1")
   ALL_PASS_1,
   /** Turns the phase by −180 degrees at its frequency, −360 far above. */
-  @JsonProperty("all_pass_2")
   ALL_PASS_2,
   /** Takes its frequency out. */
-  @JsonProperty("notch")
   NOTCH;
 
   /** Whether it has a quality factor. */

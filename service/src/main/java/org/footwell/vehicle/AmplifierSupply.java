@@ -1,7 +1,6 @@
 package org.footwell.vehicle;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -14,7 +13,6 @@ public final class AmplifierSupply {
   private AmplifierSupply() {}
 
   /** How an amplifier turns supply into output; with it, its current and heat are reviewed. */
-  @Valid
   public record Draw(
       @Schema(description = "How its output stages work") @NotNull
           AmplifierHeatRequest.OutputClass outputClass,
@@ -30,11 +28,9 @@ public final class AmplifierSupply {
           @DecimalMin("0.0001")
           @DecimalMax("20")
           Double quiescentCurrentA,
-      @Schema(description = "Losses of one output; needed for class D") @Valid
-          AmplifierHeatRequest.ClassD classD) {}
+      @Schema(description = "Losses of one output; needed for class D") AmplifierHeatRequest.ClassD classD) {}
 
   /** The supply cable of an amplifier; with it and {@code draw}, cable and fuse are reviewed. */
-  @Valid
   public record Feed(
       @Schema(description = "Voltage at the battery while the amplifier plays, V")
           @NotNull

@@ -1,7 +1,6 @@
 package org.footwell.vehicle;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.NotNull;
 import org.footwell.acoustic.enclosure.BoxPort;
 import org.footwell.acoustic.enclosure.ClosedBoxRequest.ClosedVolume;
@@ -12,22 +11,17 @@ import org.footwell.acoustic.enclosure.VentedBoxRequest.VentedVolume;
  * What the back of one driver works into, its own share of it where drivers share a box. Exactly one
  * of {@code closed}, {@code vented} and {@code baffle}.
  */
-@Valid
 public record Enclosure(
-    @Schema(description = "A closed box. Exactly one of closed, vented and baffle") @Valid
-        ClosedVolume closed,
-    @Schema(description = "A vented box. Exactly one of closed, vented and baffle") @Valid
-        Vented vented,
+    @Schema(description = "A closed box. Exactly one of closed, vented and baffle") ClosedVolume closed,
+    @Schema(description = "A vented box. Exactly one of closed, vented and baffle") Vented vented,
     @Schema(
             description =
                 "A door, a rear shelf or another large leaky volume. Exactly one of closed, vented"
                     + " and baffle")
-        @Valid
         LeakyBaffle baffle) {
 
   /** A box with its port. */
-  @Valid
   public record Vented(
-      @Schema(description = "The box") @NotNull @Valid VentedVolume box,
-      @Schema(description = "The port or ports") @NotNull @Valid BoxPort port) {}
+      @Schema(description = "The box") @NotNull VentedVolume box,
+      @Schema(description = "The port or ports") @NotNull BoxPort port) {}
 }

@@ -1,7 +1,6 @@
 package org.footwell.vehicle;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
@@ -10,7 +9,6 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 
 /** What was measured of a channel when the vehicle was handed over. */
-@Valid
 public record MeasuredChannel(
     @Schema(description = "Id of the channel") @NotNull @Size(min = 1, max = 40) String channel,
     @Schema(

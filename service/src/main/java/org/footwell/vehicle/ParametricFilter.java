@@ -1,14 +1,12 @@
 package org.footwell.vehicle;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import org.footwell.signal.SectionKind;
 
 /** A filter of a channel's equaliser, as crossover-filters and response-correction have it. */
-@Valid
 public record ParametricFilter(
     @Schema(description = "Kind of filter") @NotNull SectionKind kind,
     @Schema(description = "Its frequency, Hz") @NotNull @DecimalMin("5") @DecimalMax("40000")

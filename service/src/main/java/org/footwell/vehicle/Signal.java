@@ -1,7 +1,6 @@
 package org.footwell.vehicle;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -15,17 +14,13 @@ import org.footwell.electrical.gain.Stage;
  * What feeds the amplifiers; with it, and the sensitivity of an output, its gain target is given.
  * Exactly one of {@code headUnit} and {@code factoryOutput}.
  */
-@Valid
 public record Signal(
-    @Schema(description = "A source with line outputs. Exactly one of the two sources") @Valid
-        GainChainRequest.HeadUnit headUnit,
+    @Schema(description = "A source with line outputs. Exactly one of the two sources") GainChainRequest.HeadUnit headUnit,
     @Schema(description = "A source with loudspeaker outputs. Exactly one of the two sources")
-        @Valid
         FactoryOutput factoryOutput,
     @Schema(description = "Converter and processor between source and amplifiers")
         @Size(max = 7)
-        @Valid
-        List<@NotNull @Valid Stage> stages,
+        List<@NotNull Stage> stages,
     @Schema(description = "How far an amplifier reaches its limit before the source does, dB")
         @DecimalMin("0")
         @DecimalMax("20")

@@ -1,8 +1,6 @@
 package org.footwell.vehicle;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Digits;
@@ -25,40 +23,30 @@ import org.footwell.parts.Position;
 import org.footwell.parts.Sensitivity;
 
 /** A vehicle, its parts and how they hang together; parts are listed once and referred to by id. */
-@Valid
 public record VehiclePlan(
-    @Schema(description = "The vehicle") @NotNull @Valid Vehicle vehicle,
+    @Schema(description = "The vehicle") @NotNull Vehicle vehicle,
     @Schema(description = "Listening positions; levels are given for the one of largest weight")
         @NotNull
         @Size(min = 1, max = 8)
-        @Valid
-        List<SeatDelaysRequest.@NotNull @Valid Seat> seats,
-    @Schema(description = "Drivers that leave the vehicle") @Size(max = 64) @Valid
-        List<@NotNull @Valid Part> factoryParts,
-    @Schema(description = "Drivers that come in, or stay") @NotNull @Size(min = 1, max = 64) @Valid
-        List<@NotNull @Valid Part> newParts,
+        List<SeatDelaysRequest.@NotNull Seat> seats,
+    @Schema(description = "Drivers that leave the vehicle") @Size(max = 64) List<@NotNull Part> factoryParts,
+    @Schema(description = "Drivers that come in, or stay") @NotNull @Size(min = 1, max = 64) List<@NotNull Part> newParts,
     @Schema(description = "Every loudspeaker position and the part in it")
         @NotNull
         @Size(min = 1, max = 32)
-        @Valid
-        List<@NotNull @Valid Driver> drivers,
-    @Schema(description = "Amplifiers with their outputs") @NotNull @Size(min = 1, max = 8) @Valid
-        List<@NotNull @Valid Amplifier> amplifiers,
+        List<@NotNull Driver> drivers,
+    @Schema(description = "Amplifiers with their outputs") @NotNull @Size(min = 1, max = 8) List<@NotNull Amplifier> amplifiers,
     @Schema(description = "Which coil network hangs on which output")
         @NotNull
         @Size(min = 1, max = 16)
-        @Valid
-        List<@NotNull @Valid Channel> channels,
-    @Schema(description = "Where channels cross over into each other") @Size(max = 32) @Valid
-        List<SeatDelaysRequest.@NotNull @Valid Crossover> crossovers,
-    @Schema(description = "The processor that delays the channels") @Valid
-        SeatDelaysRequest.Processor processor,
-    @Schema(description = "What feeds the amplifiers, for the gain targets") @Valid Signal signal,
-    @Schema(description = "What is played; without it a sine") @Valid Programme programme,
+        List<@NotNull Channel> channels,
+    @Schema(description = "Where channels cross over into each other") @Size(max = 32) List<SeatDelaysRequest.@NotNull Crossover> crossovers,
+    @Schema(description = "The processor that delays the channels") SeatDelaysRequest.Processor processor,
+    @Schema(description = "What feeds the amplifiers, for the gain targets") Signal signal,
+    @Schema(description = "What is played; without it a sine") Programme programme,
     @Schema(description = "What was measured at handover, one entry per channel")
         @Size(max = 16)
-        @Valid
-        List<@NotNull @Valid MeasuredChannel> measured) {
+        List<@NotNull MeasuredChannel> measured) {
 
   /** Ids are a letter, then letters, digits, _ and -. */
   static final String ID = "[A-Za-z][A-Za-z0-9_-]*";
@@ -70,7 +58,6 @@ public record VehiclePlan(
   }
 
   /** The vehicle. */
-  @Valid
   public record Vehicle(
       @Schema(description = "What it is called") @NotNull @Size(min = 1, max = 80) String name,
       @Schema(description = "Longest inside dimension of the cabin, m")
@@ -89,7 +76,6 @@ public record VehiclePlan(
   }
 
   /** A driver as its data sheet has it. */
-  @Valid
   public record Part(
       @Schema(description = "Id, unique among all parts")
           @NotNull
@@ -111,7 +97,6 @@ public record VehiclePlan(
               description =
                   "What decides the impedance of one voice coil over frequency; with it the lowest"
                       + " load of a channel is given")
-          @Valid
           ImpedanceDriver impedance,
       @Schema(
               description =
@@ -124,7 +109,7 @@ public record VehiclePlan(
           @DecimalMin("0.01")
           @DecimalMax("100")
           Double xmaxMm,
-      @Schema(description = "Sensitivity, all voice coils driven") @Valid Sensitivity sensitivity,
+      @Schema(description = "Sensitivity, all voice coils driven") Sensitivity sensitivity,
       @Schema(
               description =
                   "Impedance the sensitivity was stated for, ohm; rated_ohm when not given")
@@ -154,7 +139,6 @@ public record VehiclePlan(
   }
 
   /** A part in its place. */
-  @Valid
   public record Driver(
       @Schema(
               description =
@@ -170,7 +154,7 @@ public record VehiclePlan(
       @Schema(description = "Id of the part it replaces, among factory_parts")
           @Size(min = 1, max = 40)
           String replaces,
-      @Schema(description = "Where it is, in vehicle axes") @NotNull @Valid Position position,
+      @Schema(description = "Where it is, in vehicle axes") @NotNull Position position,
       @Schema(
               description =
                   "Band a passive crossover gives it, such as low or high; either all drivers of a"
@@ -181,25 +165,19 @@ public record VehiclePlan(
       @Schema(
               description =
                   "High-pass its passive crossover gives it, to judge how far its cone moves")
-          @Valid
           Filter highPass,
-      @Schema(description = "What its back works into, to judge bass and movement") @Valid
-          Enclosure enclosure) {}
+      @Schema(description = "What its back works into, to judge bass and movement") Enclosure enclosure) {}
 
   /** An amplifier. */
-  @Valid
   public record Amplifier(
       @Schema(description = "Id") @NotNull @Size(min = 1, max = 40) @Pattern(regexp = ID) String id,
       @Schema(description = "What it is called") @Size(min = 1, max = 80) String name,
       @Schema(description = "Whether its rails are regulated against the supply")
           Boolean supplyRegulated,
       @Schema(description = "How it turns supply into output; with feed, for current and heat")
-          @Valid
           AmplifierSupply.Draw draw,
-      @Schema(description = "Its supply cable; with draw, for cable and fuse") @Valid
-          AmplifierSupply.Feed feed,
-      @Schema(description = "Its outputs") @NotNull @Size(min = 1, max = 16) @Valid
-          List<@NotNull @Valid Output> outputs,
+      @Schema(description = "Its supply cable; with draw, for cable and fuse") AmplifierSupply.Feed feed,
+      @Schema(description = "Its outputs") @NotNull @Size(min = 1, max = 16) List<@NotNull Output> outputs,
       @Schema(description = "Mass, g") @DecimalMin("1") @DecimalMax("100000") Double massG,
       @Schema(description = "Price in the shop's currency")
           @DecimalMin("0")
@@ -214,16 +192,14 @@ public record VehiclePlan(
   }
 
   /** One output of an amplifier. Exactly one of {@code rails} and {@code ratings}. */
-  @Valid
   public record Output(
       @Schema(description = "Id within the amplifier")
           @NotNull
           @Size(min = 1, max = 40)
           @Pattern(regexp = "[A-Za-z0-9][A-Za-z0-9_-]*")
           String id,
-      @Schema(description = "By its rails. Exactly one of rails and ratings") @Valid Rails rails,
-      @Schema(description = "By its published powers. Exactly one of rails and ratings") @Valid
-          Ratings ratings,
+      @Schema(description = "By its rails. Exactly one of rails and ratings") Rails rails,
+      @Schema(description = "By its published powers. Exactly one of rails and ratings") Ratings ratings,
       @Schema(description = "Smallest rated load, ohm") @DecimalMin("0.25") @DecimalMax("100")
           Double minimumOhm,
       @Schema(description = "Smallest rated load when bridged, ohm")
@@ -236,7 +212,6 @@ public record VehiclePlan(
               description =
                   "Range of its gain control, by the input that gives its largest clean output;"
                       + " with signal, for the gain target")
-          @Valid
           Stage.Sensitivity sensitivity) {
 
     /** Whether another output is the same in everything but its id. */
@@ -255,18 +230,13 @@ public record VehiclePlan(
 
   /** Where in the sound stage a channel plays. */
   public enum Role {
-    @JsonProperty("front")
     FRONT,
-    @JsonProperty("centre")
     CENTRE,
-    @JsonProperty("rear")
     REAR,
-    @JsonProperty("subwoofer")
     SUBWOOFER
   }
 
   /** A coil network on an output, or on two of them bridged. */
-  @Valid
   public record Channel(
       @Schema(description = "Id") @NotNull @Size(min = 1, max = 40) @Pattern(regexp = ID) String id,
       @Schema(description = "Where it plays") @NotNull Role role,
@@ -283,9 +253,9 @@ public record VehiclePlan(
           @NotNull
           @Size(min = 1, max = 2000)
           String network,
-      @Schema(description = "Speaker cable") @Valid WiringLoadRequest.Cable cable,
-      @Schema(description = "High-pass before the amplifier") @Valid Filter highPass,
-      @Schema(description = "Low-pass before the amplifier") @Valid Filter lowPass,
+      @Schema(description = "Speaker cable") WiringLoadRequest.Cable cable,
+      @Schema(description = "High-pass before the amplifier") Filter highPass,
+      @Schema(description = "Low-pass before the amplifier") Filter lowPass,
       @Schema(description = "Whether there is no filter in its path") Boolean fullRange,
       @Schema(description = "1 as wired for a push outward, -1 inverted; 0 is refused")
           @Min(-1)
@@ -295,8 +265,7 @@ public record VehiclePlan(
           Double chainDelayMs,
       @Schema(description = "Filters of its equaliser, for the setup sheet")
           @Size(min = 1, max = 32)
-          @Valid
-          List<@NotNull @Valid ParametricFilter> filters) {
+          List<@NotNull ParametricFilter> filters) {
 
     public Channel {
       fullRange = fullRange == null ? Boolean.FALSE : fullRange;
@@ -310,7 +279,6 @@ public record VehiclePlan(
   }
 
   /** What is played. */
-  @Valid
   public record Programme(
       @Schema(
               description =

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -22,7 +21,6 @@ public class EngineTest {
   private static final Formula.Of2 QUOTIENT =
       Formula.of("quotient_ohm", "a/b", "ohm", Source.DEFINITION).with("a", "b", (a, b) -> a / b);
 
-  @Valid
   public record Numbers(@NotNull Double a, @NotNull Double b) {}
 
   public record Quotient(double quotientOhm) {}
@@ -129,14 +127,13 @@ public class EngineTest {
     assertEquals(Map.of(), faultsOf(new Bounded(0.2, List.of(0.2, 0.7))));
   }
 
-  @Valid
   public record Bounded(
       @DecimalMin("0.2") Double single,
       List<@NotNull @DecimalMin("0.2") @DecimalMax("0.7") Double> list) {}
 
   private static Map<String, String> faultsOf(Record request) {
     Faults faults = new Faults();
-    new Constraints().check(request, faults);
+    Shape.of(request.getClass()).check(request, faults);
     return faults.list().stream().collect(Collectors.toMap(Fault::pointer, Fault::code));
   }
 

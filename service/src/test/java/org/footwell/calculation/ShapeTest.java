@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -22,14 +21,12 @@ public class ShapeTest {
     LIGHT_BLUE
   }
 
-  @Valid
   public record Coil(
       @NotNull @DecimalMin("0.1") @DecimalMax("100") Double ratedOhm,
       @Size(min = 1, max = 5) String name) {}
 
-  @Valid
   public record Request(
-      @Size(min = 1, max = 2) @Valid List<@NotNull @Valid Coil> coils,
+      @Size(min = 1, max = 2) List<@NotNull Coil> coils,
       Integer driverCount,
       Boolean bridged,
       Colour colour,

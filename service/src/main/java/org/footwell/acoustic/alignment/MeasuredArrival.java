@@ -1,8 +1,6 @@
 package org.footwell.acoustic.alignment;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
@@ -14,7 +12,6 @@ import jakarta.validation.constraints.Size;
  * When a channel was heard at a microphone position: an entry of {@code recordings} as arrival-times
  * gives it. What is not used is taken too, so that nothing has to be taken out.
  */
-@Valid
 public record MeasuredArrival(
     @Schema(description = "Name of the channel") @NotNull @Size(min = 1, max = 60) String channel,
     @Schema(description = "Id of the microphone position") @NotNull @Size(min = 1, max = 60)
@@ -83,10 +80,8 @@ public record MeasuredArrival(
   /** How an arrival was found. */
   public enum Method {
     /** Without the delay of loudspeaker and filters. */
-    @JsonProperty("excess_phase")
     EXCESS_PHASE,
     /** The peak of the envelope, with that delay. */
-    @JsonProperty("envelope")
     ENVELOPE
   }
 }

@@ -1,7 +1,6 @@
 package org.footwell.acoustic.alignment;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
@@ -16,30 +15,24 @@ import org.footwell.parts.Position;
  * Loudspeakers and listeners. Either every channel and every seat has a position, or there is a
  * measured distance for every channel and seat, or a measured arrival.
  */
-@Valid
 public record SeatDelaysRequest(
     @Schema(description = "Channels of the system, one per loudspeaker that has its own delay")
         @NotNull
         @Size(min = 1, max = 32)
-        @Valid
-        List<@NotNull @Valid Channel> channels,
-    @Schema(description = "Who listens") @NotNull @Size(min = 1, max = 8) @Valid
-        List<@NotNull @Valid Seat> seats,
+        List<@NotNull Channel> channels,
+    @Schema(description = "Who listens") @NotNull @Size(min = 1, max = 8) List<@NotNull Seat> seats,
     @Schema(
             description =
                 "Distances by tape measure, one for every channel and seat; instead of positions")
         @Size(min = 0, max = 256)
-        @Valid
-        List<@NotNull @Valid Distance> distances,
+        List<@NotNull Distance> distances,
     @Schema(
             description =
                 "Where two channels hand over to each other. They are then aligned by the group"
                     + " delay of all their filters at that frequency")
         @Size(min = 0, max = 32)
-        @Valid
-        List<@NotNull @Valid Crossover> crossovers,
-    @Schema(description = "The processor that sets the delays; absent: exact delays only") @Valid
-        Processor processor,
+        List<@NotNull Crossover> crossovers,
+    @Schema(description = "The processor that sets the delays; absent: exact delays only") Processor processor,
     @Schema(description = "Air temperature the delays are for, °C")
         @DecimalMin("-40")
         @DecimalMax("80")
@@ -49,15 +42,13 @@ public record SeatDelaysRequest(
                 "Arrivals by measurement, one for every channel and microphone position: recordings"
                     + " as arrival-times gives them; instead of positions or distances")
         @Size(min = 0, max = 256)
-        @Valid
-        List<@NotNull @Valid MeasuredArrival> arrivals,
+        List<@NotNull MeasuredArrival> arrivals,
     @Schema(
             description =
                 "Which microphone positions belong to which seat. Absent: all to the only seat, or"
                     + " of several seats each to the one of its name")
         @Size(min = 0, max = 64)
-        @Valid
-        List<@NotNull @Valid SeatMicrophone> microphones) {
+        List<@NotNull SeatMicrophone> microphones) {
 
   public SeatDelaysRequest {
     temperatureC = temperatureC == null ? Double.valueOf(20) : temperatureC;
@@ -75,7 +66,6 @@ public record SeatDelaysRequest(
   }
 
   /** A microphone position of measured arrivals. */
-  @Valid
   public record SeatMicrophone(
       @Schema(description = "Id of the microphone position") @NotNull @Size(min = 1, max = 60)
           String id,
@@ -92,12 +82,10 @@ public record SeatDelaysRequest(
   }
 
   /** One channel with its loudspeaker. */
-  @Valid
   public record Channel(
       @Schema(description = "Name, unlike any other channel's") @NotNull @Size(min = 1, max = 60)
           String name,
-      @Schema(description = "Acoustic centre of the loudspeaker, in vehicle axes (ISO 8855)") @Valid
-          Position position,
+      @Schema(description = "Acoustic centre of the loudspeaker, in vehicle axes (ISO 8855)") Position position,
       @Schema(
               description =
                   "Delay the channel has already, ms: set before, or the latency of equipment only"
@@ -105,8 +93,8 @@ public record SeatDelaysRequest(
           @DecimalMin("0")
           @DecimalMax("1000")
           Double chainDelayMs,
-      @Schema(description = "High-pass filter of the channel") @Valid Filter highPass,
-      @Schema(description = "Low-pass filter of the channel") @Valid Filter lowPass,
+      @Schema(description = "High-pass filter of the channel") Filter highPass,
+      @Schema(description = "Low-pass filter of the channel") Filter lowPass,
       @Schema(description = "Whether it is certain that no filter is in the channel's path")
           Boolean fullRange,
       @Schema(description = "1 as wired for a push outward, -1 inverted; 0 is refused")
@@ -122,7 +110,6 @@ public record SeatDelaysRequest(
   }
 
   /** One listener. Exactly one of {@code position} and both ears, unless distances or arrivals are given. */
-  @Valid
   public record Seat(
       @Schema(description = "Name, unlike any other seat's") @NotNull @Size(min = 1, max = 60)
           String name,
@@ -131,15 +118,13 @@ public record SeatDelaysRequest(
           @DecimalMax("1000")
           Double weight,
       @Schema(description = "Midpoint between the listener's ears, in vehicle axes (ISO 8855)")
-          @Valid
           Position position,
       @Schema(
               description =
                   "Left ear, with right_ear instead of position: each ear then counts as a"
                       + " listening point with half the weight")
-          @Valid
           Position leftEar,
-      @Schema(description = "Right ear, with left_ear") @Valid Position rightEar) {
+      @Schema(description = "Right ear, with left_ear") Position rightEar) {
 
     public Seat {
       weight = weight == null ? Double.valueOf(1) : weight;
@@ -147,7 +132,6 @@ public record SeatDelaysRequest(
   }
 
   /** One measured distance. */
-  @Valid
   public record Distance(
       @Schema(description = "Name of the channel") @NotNull @Size(min = 1, max = 60) String channel,
       @Schema(description = "Name of the seat") @NotNull @Size(min = 1, max = 60) String seat,
@@ -158,7 +142,6 @@ public record SeatDelaysRequest(
           Double distanceM) {}
 
   /** Where one channel hands over to another. */
-  @Valid
   public record Crossover(
       @Schema(description = "Name of the channel that plays below the frequency")
           @NotNull
@@ -175,7 +158,6 @@ public record SeatDelaysRequest(
           Double frequencyHz) {}
 
   /** What sets the delays. */
-  @Valid
   public record Processor(
       @Schema(description = "Sample rate, Hz") @NotNull @DecimalMin("8000") @DecimalMax("384000")
           Double rateHz,

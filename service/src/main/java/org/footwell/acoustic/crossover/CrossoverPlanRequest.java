@@ -1,8 +1,6 @@
 package org.footwell.acoustic.crossover;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -12,12 +10,11 @@ import org.footwell.parts.Filter;
 import org.footwell.parts.PreferredSeries;
 
 /** The ways of one side of a vehicle and what they are to do. */
-@Valid
 public record CrossoverPlanRequest(
     @Schema(description = "The ways from low to high, one driver each")
         @NotNull
         @Size(min = 2, max = 6)
-        List<@NotNull @Valid CrossoverWay> ways,
+        List<@NotNull CrossoverWay> ways,
     @Schema(
             description =
                 "Level a sine must reach anywhere in the band, from one way alone, dB SPL (RMS) in"
@@ -90,7 +87,6 @@ public record CrossoverPlanRequest(
             description =
                 "A capacitor in series with the last way, which protects it when its amplifier has"
                     + " no passive filter behind it")
-        @Valid
         Protection protection) {
 
   public CrossoverPlanRequest {
@@ -135,15 +131,12 @@ public record CrossoverPlanRequest(
   /** How the power of a programme is spread. */
   public enum ProgrammeKind {
     /** The simulated programme signal: speech and music of several kinds, averaged. */
-    @JsonProperty("iec_60268_1")
     IEC_60268_1,
     /** The same power in every octave. */
-    @JsonProperty("pink")
     PINK
   }
 
   /** A capacitor in series with the last way. */
-  @Valid
   public record Protection(
       @Schema(
               description =

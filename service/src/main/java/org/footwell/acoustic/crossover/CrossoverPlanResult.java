@@ -1,7 +1,6 @@
 package org.footwell.acoustic.crossover;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 
@@ -59,13 +58,10 @@ public record CrossoverPlanResult(
   /** How a frequency was chosen. */
   public enum Choice {
     /** The geometric middle of the window. */
-    @JsonProperty("middle")
     MIDDLE,
     /** An octave above the low end of a wide window: safe, and better for even sound. */
-    @JsonProperty("octave_above_lowest")
     OCTAVE_ABOVE_LOWEST,
     /** The low end, where there is no window: safe for the driver at a cost in sound. */
-    @JsonProperty("lowest")
     LOWEST
   }
 

@@ -1,8 +1,6 @@
 package org.footwell.acoustic.crossover;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -10,7 +8,6 @@ import jakarta.validation.constraints.Size;
 import org.footwell.parts.Sensitivity;
 
 /** The driver of one way, on one side of the vehicle. */
-@Valid
 public record CrossoverWay(
     @Schema(description = "Name of the way, used in the answer") @NotNull @Size(min = 1, max = 40)
         String id,
@@ -53,7 +50,7 @@ public record CrossoverWay(
         @DecimalMin("0.3")
         @DecimalMax("32")
         Double reOhm,
-    @Schema(description = "Sensitivity in its band") @Valid Sensitivity sensitivity,
+    @Schema(description = "Sensitivity in its band") Sensitivity sensitivity,
     @Schema(description = "Continuous power it stands, W") @DecimalMin("0.5") @DecimalMax("5000")
         Double continuousPowerW,
     @Schema(description = "Lowest crossover its data sheet allows, Hz")
@@ -79,19 +76,14 @@ public record CrossoverWay(
   /** What a driver is used as. */
   public enum WayRole {
     /** The lowest octaves only, from a place the ear must not find. */
-    @JsonProperty("subwoofer")
     SUBWOOFER,
     /** Bass, or bass and middle. */
-    @JsonProperty("woofer")
     WOOFER,
     /** The middle. */
-    @JsonProperty("midrange")
     MIDRANGE,
     /** The top. */
-    @JsonProperty("tweeter")
     TWEETER,
     /** As much as it can. */
-    @JsonProperty("full_range")
     FULL_RANGE;
 
     /** Whether two roles tell which lies below; full range may stand anywhere. */

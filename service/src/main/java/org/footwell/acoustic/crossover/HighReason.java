@@ -1,13 +1,11 @@
 package org.footwell.acoustic.crossover;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.List;
 
 /** Why a crossover may not be higher. */
 @SuppressWarnings("ImmutableEnumChecker") // lists of texts that nobody can change
 public enum HighReason {
   /** The lower way's cone gets large against the wavelength. */
-  @JsonProperty("beaming")
   BEAMING(
       true,
       "beaming of the lower driver",
@@ -15,30 +13,25 @@ public enum HighReason {
       "a way between",
       "a higher beaming_ka"),
   /** The centres of both ways get far apart against the wavelength. */
-  @JsonProperty("spacing")
   SPACING(true, "the spacing of the drivers", "the two drivers closer together"),
   /** The ear would find the subwoofer's place. */
-  @JsonProperty("localisation")
   LOCALISATION(
       true,
       "the ear, which would find the subwoofer,",
       "a subwoofer so near the front ways that it may play higher"),
   /** The lower way's heat from its part of the programme. */
-  @JsonProperty("heat")
   HEAT(
       false,
       "the heat in the lower driver",
       "a lower wanted level",
       "a lower driver with more sensitivity or power"),
   /** What the lower way's data sheet recommends. */
-  @JsonProperty("data_sheet")
   DATA_SHEET(
       false,
       "the lower driver's data sheet (upper_limit_hz)",
       "a lower driver that reaches higher",
       "a way between"),
   /** What the processor can be set to. */
-  @JsonProperty("processor")
   PROCESSOR(false, "the processor", "a processor that can be set higher");
 
   private final boolean costsSoundOnly;

@@ -1,8 +1,6 @@
 package org.footwell.acoustic.driver;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -15,7 +13,6 @@ import org.footwell.parts.Sensitivity;
  * One record of a driver's data sheet, as far as it is known. Bounds are wide on purpose: a figure
  * in the wrong unit is a finding, not a refusal.
  */
-@Valid
 public record DriverCheckRequest(
     @Schema(description = "What the record is called; handed through") @Size(min = 1, max = 80)
         String partId,
@@ -69,7 +66,7 @@ public record DriverCheckRequest(
         @DecimalMin("0.0000001")
         @DecimalMax("1000000")
         Double leMh,
-    @Schema(description = "Stated sensitivity with its basis") @Valid Sensitivity sensitivity,
+    @Schema(description = "Stated sensitivity with its basis") Sensitivity sensitivity,
     @Schema(description = "Continuous power, W") @DecimalMin("0.001") @DecimalMax("100000")
         Double continuousW,
     @Schema(description = "Peak power, W") @DecimalMin("0.001") @DecimalMax("1000000") Double peakW,
@@ -93,7 +90,7 @@ public record DriverCheckRequest(
         @DecimalMin("-50")
         @DecimalMax("100")
         Double temperatureC,
-    @Schema(description = "How far figures may disagree") @Valid DriverTolerance tolerance,
+    @Schema(description = "How far figures may disagree") DriverTolerance tolerance,
     @Schema(
             description =
                 "When adjusted figures and residuals are wanted; when_off saves time over a long"
@@ -109,20 +106,16 @@ public record DriverCheckRequest(
   /** When an over-determined record is reconciled. */
   public enum Reconcile {
     /** Every record with more figures than it needs. */
-    @JsonProperty("always")
     ALWAYS,
     /** Only a record in which something disagrees. */
-    @JsonProperty("when_off")
     WHEN_OFF
   }
 
   /** What the largest linear displacement rests on. */
   public enum XmaxBasis {
     /** From the heights of coil and gap. */
-    @JsonProperty("geometric")
     GEOMETRIC,
     /** From a limit of distortion. */
-    @JsonProperty("distortion")
     DISTORTION
   }
 }

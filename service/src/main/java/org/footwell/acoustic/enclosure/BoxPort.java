@@ -1,8 +1,6 @@
 package org.footwell.acoustic.enclosure;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
@@ -10,7 +8,6 @@ import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 
 /** One or several equal ports. Exactly one of {@code diameterMm} and {@code slot}. */
-@Valid
 public record BoxPort(
     @Schema(description = "Number of equal ports") @Min(1) @Max(8) Integer count,
     @Schema(
@@ -20,7 +17,6 @@ public record BoxPort(
         @DecimalMax("1000")
         Double diameterMm,
     @Schema(description = "Inside of a rectangular port. Exactly one of diameter_mm and slot")
-        @Valid
         Slot slot,
     @Schema(
             description =
@@ -44,7 +40,6 @@ public record BoxPort(
   }
 
   /** A rectangular opening. */
-  @Valid
   public record Slot(
       @Schema(description = "Inside width, mm") @NotNull @DecimalMin("5") @DecimalMax("2000")
           Double widthMm,
@@ -57,10 +52,8 @@ public record BoxPort(
    */
   public enum End {
     /** Flush with a panel: 0.85 of the radius is added. */
-    @JsonProperty("flanged")
     FLANGED(0.85),
     /** Free in the air: 0.61 of the radius is added. */
-    @JsonProperty("free")
     FREE(0.61);
 
     private final double correction;

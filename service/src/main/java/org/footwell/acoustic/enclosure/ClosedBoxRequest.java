@@ -1,7 +1,6 @@
 package org.footwell.acoustic.enclosure;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
@@ -17,14 +16,12 @@ import org.footwell.acoustic.enclosure.radiator.CabinResponse;
  * A driver in a closed box or in a large leaky baffle, and what drives it. Exactly one of {@code box}
  * and {@code baffle}.
  */
-@Valid
 public record ClosedBoxRequest(
-    @Schema(description = "The driver") @NotNull @Valid BoxDriver driver,
-    @Schema(description = "The closed box. Exactly one of box and baffle") @Valid ClosedVolume box,
+    @Schema(description = "The driver") @NotNull BoxDriver driver,
+    @Schema(description = "The closed box. Exactly one of box and baffle") ClosedVolume box,
     @Schema(
             description =
                 "A door, a rear shelf or another large leaky volume. Exactly one of box and baffle")
-        @Valid
         LeakyBaffle baffle,
     @Schema(description = "RMS voltage of the source, V. Exactly one of voltage_v and power_w")
         @DecimalMin("0.001")
@@ -58,16 +55,13 @@ public record ClosedBoxRequest(
             description =
                 "High-pass of the channel: drive, displacement and level are behind it, f3, f10 and"
                     + " peak are not")
-        @Valid
         Filter highPass,
-    @Schema(description = "Low-pass of the channel, likewise") @Valid Filter lowPass,
-    @Schema(description = "The vehicle around it, when the level at the seat is wanted") @Valid
-        CabinResponse cabin,
+    @Schema(description = "Low-pass of the channel, likewise") Filter lowPass,
+    @Schema(description = "The vehicle around it, when the level at the seat is wanted") CabinResponse cabin,
     @Schema(
             description =
                 "Range and points; without it twelfth octaves from 10 to 200 Hz. Largest"
                     + " displacement and air speed are looked for in the range")
-        @Valid
         CurveFrequencies frequencies)
     implements PlayedBox {
 
@@ -79,7 +73,6 @@ public record ClosedBoxRequest(
   }
 
   /** A closed box: its volume, or the total Q or the peak it shall give. */
-  @Valid
   public record ClosedVolume(
       @Schema(
               description =
@@ -153,7 +146,6 @@ public record ClosedBoxRequest(
   }
 
   /** A large volume that leaks: a door, the boot below a rear shelf. */
-  @Valid
   public record LeakyBaffle(
       @Schema(description = "Volume of air behind, litre")
           @NotNull

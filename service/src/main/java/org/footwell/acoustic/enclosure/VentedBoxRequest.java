@@ -1,7 +1,6 @@
 package org.footwell.acoustic.enclosure;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
@@ -18,11 +17,10 @@ import org.footwell.acoustic.enclosure.radiator.CabinResponse;
  * A driver in a vented box, and what drives it. With a volume exactly one of the tuning of the box and
  * the length of the port; without one the box is found.
  */
-@Valid
 public record VentedBoxRequest(
-    @Schema(description = "The driver") @NotNull @Valid BoxDriver driver,
-    @Schema(description = "The box") @NotNull @Valid VentedVolume box,
-    @Schema(description = "The port or ports") @NotNull @Valid BoxPort port,
+    @Schema(description = "The driver") @NotNull BoxDriver driver,
+    @Schema(description = "The box") @NotNull VentedVolume box,
+    @Schema(description = "The port or ports") @NotNull BoxPort port,
     @Schema(description = "RMS voltage of the source, V. Exactly one of voltage_v and power_w")
         @DecimalMin("0.001")
         @DecimalMax("500")
@@ -55,16 +53,13 @@ public record VentedBoxRequest(
             description =
                 "High-pass of the channel: drive, displacement and level are behind it, f3, f10 and"
                     + " peak are not")
-        @Valid
         Filter highPass,
-    @Schema(description = "Low-pass of the channel, likewise") @Valid Filter lowPass,
-    @Schema(description = "The vehicle around it, when the level at the seat is wanted") @Valid
-        CabinResponse cabin,
+    @Schema(description = "Low-pass of the channel, likewise") Filter lowPass,
+    @Schema(description = "The vehicle around it, when the level at the seat is wanted") CabinResponse cabin,
     @Schema(
             description =
                 "Range and points; without it twelfth octaves from 10 to 200 Hz. Largest"
                     + " displacement and air speed are looked for in the range")
-        @Valid
         CurveFrequencies frequencies)
     implements PlayedBox {
 
@@ -104,7 +99,6 @@ public record VentedBoxRequest(
   }
 
   /** The box without its port. */
-  @Valid
   public record VentedVolume(
       @Schema(
               description =

@@ -1,7 +1,6 @@
 package org.footwell.acoustic.enclosure;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.acoustic.enclosure.lowend.BoxLimits;
@@ -39,13 +38,10 @@ public record VentedBoxResult(
     /** Filters of order four, from drivers of low Q to those of high Q. */
     public enum Family {
       /** Falls off early and at first as one of order three, without ripple. */
-      @JsonProperty("quasi_butterworth")
       QUASI_BUTTERWORTH,
       /** Maximally flat, within 1 % of its coefficients. */
-      @JsonProperty("butterworth")
       BUTTERWORTH,
       /** Deepest, with a ripple. */
-      @JsonProperty("chebyshev")
       CHEBYSHEV
     }
   }

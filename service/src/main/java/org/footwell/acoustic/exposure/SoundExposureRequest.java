@@ -1,7 +1,6 @@
 package org.footwell.acoustic.exposure;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -9,20 +8,16 @@ import jakarta.validation.constraints.Size;
 import java.util.List;
 
 /** What was or will be heard in one day. */
-@Valid
 public record SoundExposureRequest(
     @Schema(description = "Periods of the day with one level each, in order; silence is left out")
         @NotNull
         @Size(min = 1, max = 96)
-        @Valid
-        List<@NotNull @Valid Period> periods,
+        List<@NotNull Period> periods,
     @Schema(description = "Bands of the spectra that periods name, to weight their levels")
         @Size(min = 1, max = 400)
-        @Valid
-        List<@NotNull @Valid Band> bands) {
+        List<@NotNull Band> bands) {
 
   /** A time at one level. Exactly one of {@code levelDba} and {@code spectrum}. */
-  @Valid
   public record Period(
       @Schema(description = "How long, h") @NotNull @DecimalMin("0.0001") @DecimalMax("24")
           Double durationH,
@@ -55,7 +50,6 @@ public record SoundExposureRequest(
           Double peakLevelDbc) {}
 
   /** One band of a spectrum. */
-  @Valid
   public record Band(
       @Schema(description = "Name of the spectrum the band belongs to")
           @NotNull

@@ -1,7 +1,6 @@
 package org.footwell.acoustic.filters;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
@@ -15,7 +14,6 @@ import org.footwell.signal.CoefficientFormat;
 import org.footwell.signal.SectionKind;
 
 /** Filters of all ways of a loudspeaker system, to be made as digital sections. */
-@Valid
 public record CrossoverFiltersRequest(
     @Schema(description = "Sample rate, Hz; every frequency must be below half of it")
         @NotNull
@@ -23,16 +21,14 @@ public record CrossoverFiltersRequest(
         @DecimalMax("768000")
         Double rateHz,
     @Schema(description = "The ways: outputs whose sound adds up") @NotNull @Size(min = 1, max = 8)
-        List<@NotNull @Valid Way> ways,
+        List<@NotNull Way> ways,
     @Schema(description = "Equaliser and all-pass sections of the ways") @Size(max = 128)
-        List<@NotNull @Valid Section> sections,
-    @Schema(description = "How the device holds coefficients; without it nothing is rounded") @Valid
-        CoefficientFormat coefficientFormat,
+        List<@NotNull Section> sections,
+    @Schema(description = "How the device holds coefficients; without it nothing is rounded") CoefficientFormat coefficientFormat,
     @Schema(
             description =
                 "Where the sum is heard; without it the signals are added as they are, as from one"
                     + " place")
-        @Valid
         Listening listening,
     @Schema(
             description =
@@ -52,7 +48,6 @@ public record CrossoverFiltersRequest(
             description =
                 "Range and points; without it twelfth octaves from 20 Hz to 20 kHz or 0.45 times"
                     + " the sample rate, whichever is lower")
-        @Valid
         CurveFrequencies frequencies) {
 
   private static final double HIGHEST_HZ = 20000;
@@ -70,14 +65,12 @@ public record CrossoverFiltersRequest(
   }
 
   /** One output. */
-  @Valid
   public record Way(
       @Schema(description = "Name of the way, each once") @NotNull @Size(min = 1, max = 40)
           String id,
       @Schema(description = "High-pass; with low_pass a band-pass, each side of its own order")
-          @Valid
           Filter highPass,
-      @Schema(description = "Low-pass") @Valid Filter lowPass,
+      @Schema(description = "Low-pass") Filter lowPass,
       @Schema(description = "Gain, dB") @DecimalMin("-60") @DecimalMax("30") Double gainDb,
       @Schema(description = "Delay, ms; need not be a whole number of samples")
           @DecimalMin("0")
@@ -109,7 +102,6 @@ public record CrossoverFiltersRequest(
   }
 
   /** One section of an equaliser. */
-  @Valid
   public record Section(
       @Schema(description = "Name of the way it belongs to") @NotNull @Size(min = 1, max = 40)
           String way,
@@ -137,7 +129,6 @@ public record CrossoverFiltersRequest(
           Double gainDb) {}
 
   /** A listener in front. */
-  @Valid
   public record Listening(
       @Schema(
               description =

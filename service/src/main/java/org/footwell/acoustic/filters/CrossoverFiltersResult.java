@@ -1,7 +1,6 @@
 package org.footwell.acoustic.filters;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.signal.Biquad;
@@ -148,13 +147,10 @@ public record CrossoverFiltersResult(
   /** Which polarity sums flatter. */
   public enum Better {
     /** As given. */
-    @JsonProperty("as_given")
     AS_GIVEN,
     /** One of the two inverted. */
-    @JsonProperty("inverted")
     INVERTED,
     /** Within 0.1 dB the same. */
-    @JsonProperty("either")
     EITHER
   }
 

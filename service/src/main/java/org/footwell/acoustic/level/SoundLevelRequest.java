@@ -1,8 +1,6 @@
 package org.footwell.acoustic.level;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
@@ -14,9 +12,8 @@ import org.footwell.parts.Sensitivity;
 import org.footwell.physics.Decibels;
 
 /** What the level at a seat depends on. Exactly one of {@code powerW} and {@code voltageV}. */
-@Valid
 public record SoundLevelRequest(
-    @Schema(description = "Sensitivity of one driver") @NotNull @Valid Sensitivity sensitivity,
+    @Schema(description = "Sensitivity of one driver") @NotNull Sensitivity sensitivity,
     @Schema(description = "Rated impedance of one driver, ohm")
         @NotNull
         @DecimalMin("0.5")
@@ -45,9 +42,8 @@ public record SoundLevelRequest(
     @Schema(description = "With several drivers and power_w: whether they share it or each gets it")
         Drive drive,
     @Schema(description = "With several drivers: whether they add in phase") Addition addition,
-    @Schema(description = "When the seat is inside a cabin; otherwise half space") @Valid
-        Cabin cabin,
-    @Schema(description = "Thermal compression, when it is known") @Valid Compression compression,
+    @Schema(description = "When the seat is inside a cabin; otherwise half space") Cabin cabin,
+    @Schema(description = "Thermal compression, when it is known") Compression compression,
     @Schema(description = "Peak over RMS of the programme, dB; a sine has 3.01")
         @DecimalMin("0")
         @DecimalMax("40")
@@ -61,8 +57,7 @@ public record SoundLevelRequest(
                 "Spectrum of the programme at the seat, to A-weight the level; only the"
                     + " differences between its levels count")
         @Size(min = 1, max = 64)
-        @Valid
-        List<@NotNull @Valid Band> spectrum,
+        List<@NotNull Band> spectrum,
     @Schema(
             description =
                 "A-weighted minus unweighted level of the programme, dB, when it is known instead"
@@ -74,8 +69,7 @@ public record SoundLevelRequest(
         @DecimalMin("0.01")
         @DecimalMax("20000")
         Double continuousPowerW,
-    @Schema(description = "Cone of one driver, to hold its movement against its limit") @Valid
-        Cone cone) {
+    @Schema(description = "Cone of one driver, to hold its movement against its limit") Cone cone) {
 
   public SoundLevelRequest {
     distanceM = distanceM == null ? Double.valueOf(1) : distanceM;
@@ -86,25 +80,20 @@ public record SoundLevelRequest(
   /** How several drivers get their power. */
   public enum Drive {
     /** The power is the total of all drivers. */
-    @JsonProperty("shared")
     SHARED,
     /** Every driver gets the power. */
-    @JsonProperty("each")
     EACH
   }
 
   /** How the sound of several drivers adds. */
   public enum Addition {
     /** In phase: 6 dB for two equal drivers. */
-    @JsonProperty("coherent")
     COHERENT,
     /** Unrelated phases: 3 dB for two equal drivers. */
-    @JsonProperty("incoherent")
     INCOHERENT
   }
 
   /** The inside of a vehicle. */
-  @Valid
   public record Cabin(
       @Schema(description = "Longest inside dimension, m")
           @NotNull
@@ -136,7 +125,6 @@ public record SoundLevelRequest(
   }
 
   /** How much level a hot voice coil loses. */
-  @Valid
   public record Compression(
       @Schema(description = "Level lost at the stated power, dB")
           @NotNull
@@ -150,7 +138,6 @@ public record SoundLevelRequest(
           Double atPowerW) {}
 
   /** How far the cone can go, and for which frequency that matters. */
-  @Valid
   public record Cone(
       @Schema(description = "Effective cone area, cm²")
           @NotNull
@@ -169,7 +156,6 @@ public record SoundLevelRequest(
           Double frequencyHz) {}
 
   /** One band of a spectrum. */
-  @Valid
   public record Band(
       @Schema(description = "Mid-band frequency, Hz") @NotNull @DecimalMin("5") @DecimalMax("40000")
           Double frequencyHz,

@@ -1,7 +1,6 @@
 package org.footwell.acoustic.level;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
 
 /** How loud it is at the seat. */
@@ -56,13 +55,10 @@ public record SoundLevelResult(
   /** What stops the level from rising. */
   public enum Holds {
     /** The power that was given. */
-    @JsonProperty("power")
     POWER,
     /** The continuous power of the drivers. */
-    @JsonProperty("thermal")
     THERMAL,
     /** The movement of the cones. */
-    @JsonProperty("displacement")
     DISPLACEMENT
   }
 }

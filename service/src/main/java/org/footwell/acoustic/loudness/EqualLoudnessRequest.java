@@ -1,13 +1,11 @@
 package org.footwell.acoustic.loudness;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 
 /** A level the balance was tuned at, and one it is listened to at. */
-@Valid
 public record EqualLoudnessRequest(
     @Schema(
             description =

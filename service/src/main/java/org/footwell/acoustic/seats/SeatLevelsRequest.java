@@ -1,7 +1,6 @@
 package org.footwell.acoustic.seats;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -13,24 +12,19 @@ import org.footwell.parts.Position;
  * Sources, seats and what is wanted there. Either every source and seat has a position, or there is
  * a distance for every source and seat.
  */
-@Valid
 public record SeatLevelsRequest(
     @Schema(description = "Sources that play the same signal, each through its own channel")
         @NotNull
         @Size(min = 1, max = 16)
-        @Valid
-        List<@NotNull @Valid SoundSource> sources,
+        List<@NotNull SoundSource> sources,
     @Schema(description = "Who listens; the first is the reference unless reference_seat says")
         @NotNull
         @Size(min = 1, max = 8)
-        @Valid
-        List<@NotNull @Valid Seat> seats,
+        List<@NotNull Seat> seats,
     @Schema(description = "Distances, one for every source and seat; instead of positions")
         @Size(min = 1, max = 128)
-        @Valid
-        List<@NotNull @Valid SeatDistance> distances,
-    @Schema(description = "When the seats are inside a cabin; otherwise half space") @Valid
-        CabinModel cabin,
+        List<@NotNull SeatDistance> distances,
+    @Schema(description = "When the seats are inside a cabin; otherwise half space") CabinModel cabin,
     @Schema(description = "Air temperature, °C") @DecimalMin("-40") @DecimalMax("80")
         Double temperatureC,
     @Schema(description = "Lowest third octave, Hz") @DecimalMin("10") @DecimalMax("20000")
@@ -49,9 +43,8 @@ public record SeatLevelsRequest(
                 "Target curve: third-octave levels, straight between the points over the logarithm"
                     + " of frequency; no target outside them. At most one of target and tilt")
         @Size(min = 2, max = 100)
-        @Valid
-        List<@NotNull @Valid TargetPoint> target,
-    @Schema(description = "A straight target. At most one of target and tilt") @Valid Tilt tilt,
+        List<@NotNull TargetPoint> target,
+    @Schema(description = "A straight target. At most one of target and tilt") Tilt tilt,
     @Schema(description = "Seat that the largest level in the target's shape is set for")
         @Size(min = 1, max = 60)
         String referenceSeat,
@@ -69,16 +62,13 @@ public record SeatLevelsRequest(
   }
 
   /** One listener. */
-  @Valid
   public record Seat(
       @Schema(description = "Name, unlike any other seat's") @NotNull @Size(min = 1, max = 60)
           String name,
       @Schema(description = "Midpoint between the listener's ears, in vehicle axes (ISO 8855)")
-          @Valid
           Position position) {}
 
   /** One measured distance. */
-  @Valid
   public record SeatDistance(
       @Schema(description = "Name of the source") @NotNull @Size(min = 1, max = 60) String source,
       @Schema(description = "Name of the seat") @NotNull @Size(min = 1, max = 60) String seat,
@@ -89,7 +79,6 @@ public record SeatLevelsRequest(
           Double distanceM) {}
 
   /** The inside of a vehicle by two rules. */
-  @Valid
   public record CabinModel(
       @Schema(description = "Longest inside dimension, m")
           @NotNull
@@ -114,7 +103,6 @@ public record SeatLevelsRequest(
   }
 
   /** One point of the target curve. */
-  @Valid
   public record TargetPoint(
       @Schema(description = "Frequency, Hz, rising from point to point")
           @NotNull
@@ -128,7 +116,6 @@ public record SeatLevelsRequest(
           Double levelDbSpl) {}
 
   /** A target that falls or rises evenly. */
-  @Valid
   public record Tilt(
       @Schema(description = "Level of the third octave at 1 kHz, dB SPL")
           @NotNull

@@ -1,7 +1,6 @@
 package org.footwell.acoustic.seats;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
@@ -13,12 +12,10 @@ import org.footwell.parts.Position;
 import org.footwell.parts.Sensitivity;
 
 /** One loudspeaker with its channel. Exactly one of {@code powerW} and {@code voltageV}. */
-@Valid
 public record SoundSource(
     @Schema(description = "Name, unlike any other source's") @NotNull @Size(min = 1, max = 60)
         String name,
-    @Schema(description = "Sensitivity on axis, in its pass band") @NotNull @Valid
-        Sensitivity sensitivity,
+    @Schema(description = "Sensitivity on axis, in its pass band") @NotNull Sensitivity sensitivity,
     @Schema(description = "Rated impedance, ohm") @NotNull @DecimalMin("0.5") @DecimalMax("600")
         Double ratedOhm,
     @Schema(
@@ -39,12 +36,11 @@ public record SoundSource(
         @DecimalMin("0.01")
         @DecimalMax("20000")
         Double continuousPowerW,
-    @Schema(description = "Its cone; absent: movement sets no limit") @Valid Cone cone,
+    @Schema(description = "Its cone; absent: movement sets no limit") Cone cone,
     @Schema(description = "How it falls off at low frequencies by itself; absent: not at all")
-        @Valid
         RollOff rollOff,
-    @Schema(description = "High-pass filter of the channel") @Valid Filter highPass,
-    @Schema(description = "Low-pass filter of the channel") @Valid Filter lowPass,
+    @Schema(description = "High-pass filter of the channel") Filter highPass,
+    @Schema(description = "Low-pass filter of the channel") Filter lowPass,
     @Schema(description = "Delay of the channel, ms") @DecimalMin("0") @DecimalMax("1000")
         Double delayMs,
     @Schema(description = "Trim of the channel, dB, 0 or less") @DecimalMin("-80") @DecimalMax("0")
@@ -53,7 +49,7 @@ public record SoundSource(
         @Min(-1)
         @Max(1)
         Integer polarity,
-    @Schema(description = "Acoustic centre, in vehicle axes (ISO 8855)") @Valid Position position) {
+    @Schema(description = "Acoustic centre, in vehicle axes (ISO 8855)") Position position) {
 
   public SoundSource {
     delayMs = delayMs == null ? Double.valueOf(0) : delayMs;
@@ -62,7 +58,6 @@ public record SoundSource(
   }
 
   /** A cone taken as a rigid piston in half space. */
-  @Valid
   public record Cone(
       @Schema(description = "Effective cone area of all its drivers together, cm²")
           @NotNull
@@ -76,7 +71,6 @@ public record SoundSource(
           Double xmaxMm) {}
 
   /** Second-order high-pass of a driver in a closed box or free air. */
-  @Valid
   public record RollOff(
       @Schema(description = "Resonance in its box, or free air in a door, Hz")
           @NotNull

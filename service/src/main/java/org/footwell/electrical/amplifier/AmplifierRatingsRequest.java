@@ -1,7 +1,6 @@
 package org.footwell.electrical.amplifier;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -10,20 +9,17 @@ import java.util.List;
 import org.footwell.electrical.amplifier.Ratings.Point;
 
 /** Published powers of an amplifier, and what to predict from them. */
-@Valid
 public record AmplifierRatingsRequest(
     @Schema(
             description =
                 "Published powers of one channel, or with bridged of an amplifier that is only"
                     + " stated bridged")
         @NotNull
-        @Valid
         Ratings ratings,
     @Schema(
             description =
                 "Published powers of two of these channels bridged, to hold against the single"
                     + " ones; only beside ratings that are not bridged")
-        @Valid
         BridgedRatings bridgedRatings,
     @Schema(
             description =
@@ -49,7 +45,6 @@ public record AmplifierRatingsRequest(
   }
 
   /** Published powers of two channels bridged; one is enough. */
-  @Valid
   public record BridgedRatings(
       @Schema(description = "Supply voltage they are stated at, V; absent: that of ratings")
           @DecimalMin("9")
@@ -60,8 +55,7 @@ public record AmplifierRatingsRequest(
       @Schema(description = "Loads across the bridge with the powers of the bridged pair")
           @NotNull
           @Size(min = 1, max = 12)
-          @Valid
-          List<@NotNull @Valid Point> points) {
+          List<@NotNull Point> points) {
 
     /** The same as ratings of their own, what is left out taken from the single channel's. */
     Ratings beside(Ratings single) {

@@ -1,18 +1,14 @@
 package org.footwell.electrical.amplifier;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import java.util.HashMap;
 import java.util.Map;
 import org.footwell.calculation.Run;
 
 /** An amplifier channel by exactly one of its rails and its published powers. */
-@Valid
 public record DescribedAmplifier(
-    @Schema(description = "The amplifier by its rails. Exactly one of rails and ratings") @Valid
-        Rails rails,
+    @Schema(description = "The amplifier by its rails. Exactly one of rails and ratings") Rails rails,
     @Schema(description = "The amplifier by its published powers. Exactly one of rails and ratings")
-        @Valid
         Ratings ratings) {
 
   /**

@@ -1,13 +1,11 @@
 package org.footwell.electrical.amplifier;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 
 /** An amplifier and what hangs on it. Exactly one of {@code rails} and {@code ratings}. */
-@Valid
 public record RailMatchRequest(
     @Schema(
             description =
@@ -17,10 +15,8 @@ public record RailMatchRequest(
         @DecimalMin("0.25")
         @DecimalMax("600")
         Double loadOhm,
-    @Schema(description = "The amplifier by its rails. Exactly one of rails and ratings") @Valid
-        Rails rails,
+    @Schema(description = "The amplifier by its rails. Exactly one of rails and ratings") Rails rails,
     @Schema(description = "The amplifier by its published powers. Exactly one of rails and ratings")
-        @Valid
         Ratings ratings,
     @Schema(description = "Whether the load hangs between two channels") Boolean bridged,
     @Schema(
@@ -39,8 +35,7 @@ public record RailMatchRequest(
         @DecimalMin("0.25")
         @DecimalMax("600")
         Double minimumBridgedOhm,
-    @Schema(description = "The driver, or all drivers on this output taken together") @Valid
-        Driver driver,
+    @Schema(description = "The driver, or all drivers on this output taken together") Driver driver,
     @Schema(
             description =
                 "Supply voltage the answer is for, V; the one that rails or ratings are stated at"
@@ -55,7 +50,6 @@ public record RailMatchRequest(
   }
 
   /** What hangs on the output, as its maker rates it. */
-  @Valid
   public record Driver(
       @Schema(description = "Power it bears continuously, W; the sum of several drivers")
           @NotNull

@@ -1,7 +1,6 @@
 package org.footwell.electrical.amplifier;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 
@@ -68,10 +67,8 @@ public record RailMatchResult(
   /** What ends clean power first as the level rises. */
   public enum LimitedBy {
     /** The rails: voltage clips. */
-    @JsonProperty("voltage")
     VOLTAGE,
     /** The current limit. */
-    @JsonProperty("current")
     CURRENT
   }
 

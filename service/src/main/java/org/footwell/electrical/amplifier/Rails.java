@@ -1,14 +1,11 @@
 package org.footwell.electrical.amplifier;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 
 /** One amplifier channel by what its output stage has to work with. */
-@Valid
 public record Rails(
     @Schema(
             description =
@@ -52,10 +49,8 @@ public record Rails(
   /** How an output stage stands between its rails. */
   public enum Kind {
     /** A positive and a negative rail; the load hangs between output and ground. */
-    @JsonProperty("split_rails")
     SPLIT_RAILS,
     /** One supply; the load hangs between two halves, neither end on ground. */
-    @JsonProperty("single_supply_bridge")
     SINGLE_SUPPLY_BRIDGE
   }
 }

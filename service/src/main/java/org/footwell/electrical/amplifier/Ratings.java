@@ -1,8 +1,6 @@
 package org.footwell.electrical.amplifier;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -10,7 +8,6 @@ import jakarta.validation.constraints.Size;
 import java.util.List;
 
 /** One amplifier channel, or a bridged pair, by its published powers. */
-@Valid
 public record Ratings(
     @Schema(description = "Supply voltage of the vehicle at which the powers are stated, V")
         @NotNull
@@ -26,8 +23,7 @@ public record Ratings(
     @Schema(description = "Rated loads with their powers; at least two different loads")
         @NotNull
         @Size(min = 2, max = 12)
-        @Valid
-        List<@NotNull @Valid Point> points,
+        List<@NotNull Point> points,
     @Schema(description = "Whether the powers are those of two channels bridged") Boolean bridged,
     @Schema(
             description =
@@ -42,7 +38,6 @@ public record Ratings(
   }
 
   /** One published power. */
-  @Valid
   public record Point(
       @Schema(description = "Load it is stated for, ohm")
           @NotNull
@@ -58,13 +53,10 @@ public record Ratings(
   /** What kind of power a rating states, and how many times the clean power that is. */
   public enum Basis {
     /** Sine power at the onset of clipping, at most 1 % THD. */
-    @JsonProperty("clean")
     CLEAN(1, 1, 1),
     /** Sine power at 10 % THD: 1.2 to 1.3 times the clean power, common practice. */
-    @JsonProperty("thd_10")
     THD_10(1.25, 1.2, 1.3),
     /** Fully clipped: a square wave has twice the power of the sine of the same peak. */
-    @JsonProperty("square_wave")
     SQUARE_WAVE(2, 2, 2);
 
     private final double usual;

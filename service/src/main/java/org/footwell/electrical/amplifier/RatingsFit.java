@@ -2,7 +2,6 @@ package org.footwell.electrical.amplifier;
 
 import static org.footwell.calculation.Source.DEFINITION;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeMap;
@@ -99,16 +98,12 @@ public final class RatingsFit {
   /** What a set of ratings looks like. */
   public enum Look {
     /** A source behind a resistance explains them. */
-    @JsonProperty("ordinary")
     ORDINARY,
     /** Power doubles into half the load: no sag to speak of. */
-    @JsonProperty("regulated")
     REGULATED,
     /** Power hardly grows, or falls, into lower loads: something else than sag limits. */
-    @JsonProperty("power_limited")
     POWER_LIMITED,
     /** No source behind a resistance explains them. */
-    @JsonProperty("inconsistent")
     INCONSISTENT
   }
 

@@ -1,8 +1,6 @@
 package org.footwell.electrical.gain;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 
@@ -10,7 +8,6 @@ import jakarta.validation.constraints.DecimalMin;
  * A loudspeaker output of a factory radio or amplifier. Exactly one of {@code clean_output_v} and
  * {@code supply_v}. What is not known is left out, and asked for in the findings.
  */
-@Valid
 public record FactoryOutput(
     @Schema(
             description =
@@ -74,13 +71,10 @@ public record FactoryOutput(
   /** How the next device is switched on. */
   public enum TurnOn {
     /** By a wire that carries the supply voltage when it shall work. */
-    @JsonProperty("remote_wire")
     REMOTE_WIRE,
     /** By the signal itself. */
-    @JsonProperty("signal")
     SIGNAL,
     /** By the direct voltage that stands on both terminals of a bridge, half the supply. */
-    @JsonProperty("dc_offset")
     DC_OFFSET
   }
 

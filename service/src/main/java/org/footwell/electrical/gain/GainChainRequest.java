@@ -1,8 +1,6 @@
 package org.footwell.electrical.gain;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
@@ -12,21 +10,17 @@ import jakarta.validation.constraints.Size;
 import java.util.List;
 
 /** A chain for one channel. Exactly one of {@code head_unit} and {@code factory_output}. */
-@Valid
 public record GainChainRequest(
     @Schema(description = "A source with line outputs. Exactly one of head_unit and factory_output")
-        @Valid
         HeadUnit headUnit,
     @Schema(
             description =
                 "A source with loudspeaker outputs. Exactly one of head_unit and factory_output")
-        @Valid
         FactoryOutput factoryOutput,
     @Schema(description = "What follows, in the order of the signal; the amplifier is the last")
         @NotNull
         @Size(min = 1, max = 8)
-        @Valid
-        List<@NotNull @Valid Stage> stages,
+        List<@NotNull Stage> stages,
     @Schema(description = "Impedance the amplifier drives, ohm")
         @NotNull
         @DecimalMin("0.25")
@@ -60,8 +54,7 @@ public record GainChainRequest(
                     + " load_ohm")
         @NotNull
         Terminals terminals,
-    @Schema(description = "How loud a voltage is at the seat; for the noise there") @Valid
-        Seat seat) {
+    @Schema(description = "How loud a voltage is at the seat; for the noise there") Seat seat) {
 
   public GainChainRequest {
     outputOhm = outputOhm == null ? Double.valueOf(0) : outputOhm;
@@ -69,7 +62,6 @@ public record GainChainRequest(
   }
 
   /** A source with line outputs. */
-  @Valid
   public record HeadUnit(
       @Schema(
               description =
@@ -88,7 +80,6 @@ public record GainChainRequest(
           Double noiseUv) {}
 
   /** How loud a voltage at the amplifier is at the seat. */
-  @Valid
   public record Seat(
       @Schema(
               description =
@@ -121,20 +112,16 @@ public record GainChainRequest(
   /** How noise voltages are weighted. */
   public enum Weighting {
     /** As the ear hears faint sounds; what data sheets usually state. */
-    @JsonProperty("a")
     A,
     /** All frequencies of the audio range alike. */
-    @JsonProperty("unweighted")
     UNWEIGHTED
   }
 
   /** What hangs on the amplifier while the target is measured. */
   public enum Terminals {
     /** Nothing but the meter. */
-    @JsonProperty("open")
     OPEN,
     /** The load. */
-    @JsonProperty("loaded")
     LOADED
   }
 }

@@ -1,7 +1,6 @@
 package org.footwell.electrical.gain;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -10,7 +9,6 @@ import jakarta.validation.constraints.Size;
 /**
  * A converter, a processor or the amplifier. Exactly one of {@code gain} and {@code sensitivity}.
  */
-@Valid
 public record Stage(
     @Schema(description = "What the fitter calls it; unique") @NotNull @Size(min = 1, max = 60)
         String name,
@@ -31,13 +29,11 @@ public record Stage(
             description =
                 "Gains that can be set; equal bounds for a fixed gain. Exactly one of gain and"
                     + " sensitivity")
-        @Valid
         Gain gain,
     @Schema(
             description =
                 "Gains that can be set, by the input that gives max_output_v. Exactly one of gain"
                     + " and sensitivity")
-        @Valid
         Sensitivity sensitivity,
     @Schema(
             description =
@@ -61,7 +57,6 @@ public record Stage(
         Boolean highLevelInput) {
 
   /** Gains that can be set. */
-  @Valid
   public record Gain(
       @Schema(description = "Smallest gain, dB") @NotNull @DecimalMin("-100") @DecimalMax("80")
           Double minDb,
@@ -69,7 +64,6 @@ public record Stage(
           Double maxDb) {}
 
   /** Gains that can be set, by the input voltage that gives the largest clean output. */
-  @Valid
   public record Sensitivity(
       @Schema(description = "Most sensitive setting: smallest such input, V RMS")
           @NotNull

@@ -1,8 +1,6 @@
 package org.footwell.electrical.heat;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
@@ -12,7 +10,6 @@ import jakarta.validation.constraints.Size;
 import java.util.List;
 
 /** An amplifier on its supply, with what hangs on each of its channels. */
-@Valid
 public record AmplifierHeatRequest(
     @Schema(description = "Voltage at the battery, V; with the engine running usually 13.8 to 14.4")
         @NotNull
@@ -53,8 +50,7 @@ public record AmplifierHeatRequest(
     @Schema(description = "The channels; equal ones may be one entry with a count")
         @NotNull
         @Size(min = 1, max = 32)
-        @Valid
-        List<@NotNull @Valid Channel> channels) {
+        List<@NotNull Channel> channels) {
 
   public AmplifierHeatRequest {
     supplyRegulated = supplyRegulated == null ? Boolean.FALSE : supplyRegulated;
@@ -64,7 +60,6 @@ public record AmplifierHeatRequest(
   }
 
   /** One channel or several alike. */
-  @Valid
   public record Channel(
       @Schema(description = "What the fitter calls it") @Size(min = 1, max = 60) String name,
       @Schema(description = "How many channels are like this one; figures are for one of them")
@@ -116,8 +111,7 @@ public record AmplifierHeatRequest(
           @DecimalMin("0.0001")
           @DecimalMax("20")
           Double quiescentCurrentA,
-      @Schema(description = "The losses of a class D stage; needed for class D") @Valid
-          ClassD classD) {
+      @Schema(description = "The losses of a class D stage; needed for class D") ClassD classD) {
 
     public Channel {
       channelCount = channelCount == null ? Integer.valueOf(1) : channelCount;
@@ -130,7 +124,6 @@ public record AmplifierHeatRequest(
    * Losses of a class D stage in two parts: one that is always there and one that grows with the
    * square of the output current. Exactly one of {@code on_ohm} and {@code full_power_efficiency}.
    */
-  @Valid
   public record ClassD(
       @Schema(description = "Loss without signal: switching, driving and control, W")
           @NotNull
@@ -156,26 +149,20 @@ public record AmplifierHeatRequest(
   /** How an output stage works. */
   public enum OutputClass {
     /** One half carries the current at a time, none without signal. */
-    @JsonProperty("class_b")
     CLASS_B,
     /** As class B, with a quiescent current through both halves. */
-    @JsonProperty("class_ab")
     CLASS_AB,
     /** Switching, with a filter behind. */
-    @JsonProperty("class_d")
     CLASS_D
   }
 
   /** How an output stands between its rails. */
   public enum Topology {
     /** A positive and a negative rail; the load hangs between output and ground. */
-    @JsonProperty("split_rails")
     SPLIT_RAILS,
     /** Two channels on split rails with the load between them. */
-    @JsonProperty("bridged_split_rails")
     BRIDGED_SPLIT_RAILS,
     /** One supply; the load hangs between two halves, neither end on ground. */
-    @JsonProperty("single_supply_bridge")
     SINGLE_SUPPLY_BRIDGE
   }
 }

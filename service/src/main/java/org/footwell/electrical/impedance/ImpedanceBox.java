@@ -1,13 +1,11 @@
 package org.footwell.electrical.impedance;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 
 /** The box behind a driver: closed, or vented when it has a tuning. */
-@Valid
 public record ImpedanceBox(
     @Schema(description = "Net volume of the box, litre")
         @NotNull

@@ -1,13 +1,11 @@
 package org.footwell.electrical.impedance;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 
 /** A driver as its terminals show it: Thiele/Small parameters that decide its impedance. */
-@Valid
 public record ImpedanceDriver(
     @Schema(description = "DC resistance of the voice coil, ohm")
         @NotNull

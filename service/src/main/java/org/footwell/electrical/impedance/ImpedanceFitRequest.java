@@ -1,7 +1,6 @@
 package org.footwell.electrical.impedance;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -9,7 +8,6 @@ import jakarta.validation.constraints.Size;
 import java.util.List;
 
 /** Measured impedance of a driver, in free air and perhaps changed in a known way. */
-@Valid
 public record ImpedanceFitRequest(
     @Schema(
             description =
@@ -17,8 +15,7 @@ public record ImpedanceFitRequest(
                     + " it; as far as 10 kHz or more for the inductance")
         @NotNull
         @Size(min = 8, max = 2000)
-        @Valid
-        List<@NotNull @Valid Reading> readings,
+        List<@NotNull Reading> readings,
     @Schema(
             description =
                 "DC resistance as a meter shows it, ohm; without it, it is found from the readings")
@@ -36,17 +33,14 @@ public record ImpedanceFitRequest(
         @DecimalMin("0.1")
         @DecimalMax("20000")
         Double sdCm2,
-    @Schema(description = "A second table, with a mass fixed to the cone") @Valid
-        AddedMass addedMass,
-    @Schema(description = "A second table, with the driver in a closed box") @Valid
-        KnownBox knownBox) {
+    @Schema(description = "A second table, with a mass fixed to the cone") AddedMass addedMass,
+    @Schema(description = "A second table, with the driver in a closed box") KnownBox knownBox) {
 
   public ImpedanceFitRequest {
     lossyInductance = lossyInductance == null ? Boolean.TRUE : lossyInductance;
   }
 
   /** One measured frequency. */
-  @Valid
   public record Reading(
       @Schema(description = "Frequency, Hz") @NotNull @DecimalMin("1") @DecimalMax("100000")
           Double frequencyHz,
@@ -61,18 +55,15 @@ public record ImpedanceFitRequest(
           Double phaseDeg) {}
 
   /** The driver in free air with a mass on its cone. */
-  @Valid
   public record AddedMass(
       @Schema(description = "The mass, g") @NotNull @DecimalMin("0.001") @DecimalMax("2000")
           Double massG,
       @Schema(description = "Readings with the mass, rising in frequency, around the resonance")
           @NotNull
           @Size(min = 6, max = 2000)
-          @Valid
-          List<@NotNull @Valid Reading> readings) {}
+          List<@NotNull Reading> readings) {}
 
   /** The driver in a closed box of known volume. */
-  @Valid
   public record KnownBox(
       @Schema(
               description =
@@ -84,6 +75,5 @@ public record ImpedanceFitRequest(
       @Schema(description = "Readings in the box, rising in frequency, around the resonance")
           @NotNull
           @Size(min = 6, max = 2000)
-          @Valid
-          List<@NotNull @Valid Reading> readings) {}
+          List<@NotNull Reading> readings) {}
 }

@@ -1,7 +1,6 @@
 package org.footwell.electrical.load;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -10,7 +9,6 @@ import jakarta.validation.constraints.Size;
 import java.util.List;
 
 /** A network of voice coils, and what drives it. */
-@Valid
 public record WiringLoadRequest(
     @Schema(
             description =
@@ -28,10 +26,9 @@ public record WiringLoadRequest(
                 "Coils the network calls by name. A driver with two voice coils is two coils; one"
                     + " that the network does not use is left open")
         @Size(min = 1, max = 32)
-        @Valid
-        List<@NotNull @Valid Coil> coils,
-    @Schema(description = "The amplifier channel, to judge the load by") @Valid Amplifier amplifier,
-    @Schema(description = "The speaker cable from the amplifier to the network") @Valid Cable cable,
+        List<@NotNull Coil> coils,
+    @Schema(description = "The amplifier channel, to judge the load by") Amplifier amplifier,
+    @Schema(description = "The speaker cable from the amplifier to the network") Cable cable,
     @Schema(
             description =
                 "RMS voltage at the amplifier's terminals, V, for the current to expect; bridged it"
@@ -47,7 +44,6 @@ public record WiringLoadRequest(
   static final String BAND = "[a-z][a-z0-9_.-]*";
 
   /** One voice coil. */
-  @Valid
   public record Coil(
       @Schema(
               description =
@@ -82,7 +78,6 @@ public record WiringLoadRequest(
           String band) {}
 
   /** The amplifier channel. */
-  @Valid
   public record Amplifier(
       @Schema(description = "Smallest rated load of one channel not bridged, ohm")
           @DecimalMin("0.1")
@@ -110,7 +105,6 @@ public record WiringLoadRequest(
   }
 
   /** The speaker cable, of plain copper. */
-  @Valid
   public record Cable(
       @Schema(description = "Length from the amplifier to the network, one way, m")
           @NotNull

@@ -1,7 +1,6 @@
 package org.footwell.electrical.load;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
@@ -13,7 +12,6 @@ import java.util.List;
 import org.footwell.electrical.amplifier.DescribedAmplifier;
 
 /** Coils that must all be used on one channel, and what the channel accepts. */
-@Valid
 public record WiringOptionsRequest(
     @Schema(
             description =
@@ -21,15 +19,13 @@ public record WiringOptionsRequest(
                     + " all when they differ. Coils of the same rated impedance are equals")
         @NotNull
         @Size(min = 1, max = 32)
-        @Valid
-        List<@NotNull @Valid Coils> coils,
-    @Schema(description = "Loads the channel accepts") @NotNull @Valid Window window,
+        List<@NotNull Coils> coils,
+    @Schema(description = "Loads the channel accepts") @NotNull Window window,
     @Schema(description = "Whether the network hangs between two channels") Boolean bridged,
     @Schema(
             description =
                 "What drives the network, for its clean power; without it lower loads rank before"
                     + " higher ones")
-        @Valid
         DescribedAmplifier amplifier,
     @Schema(description = "How many of the networks to list, the best first") @Min(1) @Max(100)
         Integer listCount) {
@@ -40,7 +36,6 @@ public record WiringOptionsRequest(
   }
 
   /** One coil, or several alike. */
-  @Valid
   public record Coils(
       @Schema(
               description =
@@ -66,7 +61,6 @@ public record WiringOptionsRequest(
   }
 
   /** The loads a channel accepts, rated impedances. */
-  @Valid
   public record Window(
       @Schema(
               description =

@@ -1,16 +1,13 @@
 package org.footwell.electrical.passive;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import org.footwell.physics.Phasor;
 
 /** One step of a ladder: a capacitor, a coil, a resistor, or several of them together. */
-@Valid
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record LadderElement(
     @Schema(description = "In the way to the driver, or across it and all that follows") @NotNull
@@ -41,20 +38,16 @@ public record LadderElement(
   /** Where an element sits in the ladder. */
   public enum Place {
     /** Between the amplifier's side and the driver's. */
-    @JsonProperty("series")
     SERIES,
     /** Across both conductors. */
-    @JsonProperty("shunt")
     SHUNT
   }
 
   /** How the parts of one element are wired to each other. */
   public enum Wiring {
     /** One after the other. */
-    @JsonProperty("in_series")
     IN_SERIES,
     /** Side by side; the coil's resistance stays with the coil. */
-    @JsonProperty("in_parallel")
     IN_PARALLEL
   }
 

@@ -1,7 +1,6 @@
 package org.footwell.electrical.passive;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -12,17 +11,14 @@ import org.footwell.parts.Filter;
 import org.footwell.parts.PreferredSeries;
 
 /** What a passive filter is to do, and for which load. */
-@Valid
 public record PassiveFilterRequest(
     @Schema(description = "Resistance the values are for, ohm")
         @NotNull
         @DecimalMin("0.5")
         @DecimalMax("1000")
         Double loadOhm,
-    @Schema(description = "High-pass of order 1 to 4; with low_pass a band-pass") @Valid
-        Filter highPass,
-    @Schema(description = "Low-pass of order 1 to 4; with high_pass a band-pass") @Valid
-        Filter lowPass,
+    @Schema(description = "High-pass of order 1 to 4; with low_pass a band-pass") Filter highPass,
+    @Schema(description = "Low-pass of order 1 to 4; with high_pass a band-pass") Filter lowPass,
     @Schema(description = "Attenuation of a level pad that keeps load_ohm, dB")
         @DecimalMin("0.1")
         @DecimalMax("40")
@@ -39,14 +35,11 @@ public record PassiveFilterRequest(
                 "Whether a resistor and a capacitor across the driver are to cancel its"
                     + " inductance; needs driver")
         Boolean compensate,
-    @Schema(description = "The driver, to see what the filter does with it") @Valid
-        ImpedanceDriver driver,
-    @Schema(description = "The box of the driver; without it the driver is in free air") @Valid
-        ImpedanceBox box,
+    @Schema(description = "The driver, to see what the filter does with it") ImpedanceDriver driver,
+    @Schema(description = "The box of the driver; without it the driver is in free air") ImpedanceBox box,
     @Schema(description = "Series of preferred values the parts are taken from")
         PreferredSeries series,
     @Schema(description = "Range and points; without it twelfth octaves from 20 Hz to 20 kHz")
-        @Valid
         CurveFrequencies frequencies,
     @Schema(
             description =

@@ -1,7 +1,6 @@
 package org.footwell.electrical.passive;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 
@@ -57,16 +56,12 @@ public record PassiveFilterResult(
   /** What a part is there for. */
   public enum Purpose {
     /** Part of the high-pass. */
-    @JsonProperty("high_pass")
     HIGH_PASS,
     /** Part of the low-pass. */
-    @JsonProperty("low_pass")
     LOW_PASS,
     /** Part of the level pad. */
-    @JsonProperty("pad")
     PAD,
     /** Part of the compensation; its resistor and capacitor are in series with each other. */
-    @JsonProperty("compensation")
     COMPENSATION
   }
 

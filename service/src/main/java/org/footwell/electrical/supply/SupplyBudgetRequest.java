@@ -1,19 +1,16 @@
 package org.footwell.electrical.supply;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 
 /** What feeds a sound system, what else draws from it, and what is played. */
-@Valid
 public record SupplyBudgetRequest(
-    @Schema(description = "The alternator") @NotNull @Valid Alternator alternator,
-    @Schema(description = "Everything else that draws current") @NotNull @Valid Consumers consumers,
-    @Schema(description = "The battery") @NotNull @Valid Battery battery,
-    @Schema(description = "The sound system and what is played on it") @NotNull @Valid
-        SoundSystem system,
+    @Schema(description = "The alternator") @NotNull Alternator alternator,
+    @Schema(description = "Everything else that draws current") @NotNull Consumers consumers,
+    @Schema(description = "The battery") @NotNull Battery battery,
+    @Schema(description = "The sound system and what is played on it") @NotNull SoundSystem system,
     @Schema(
             description =
                 "Depth of discharge to which one may listen with the engine off, as a share of the"
@@ -32,7 +29,6 @@ public record SupplyBudgetRequest(
         Double crankingV) {
 
   /** The alternator. */
-  @Valid
   public record Alternator(
       @Schema(description = "Output when hot with the engine at idle, A")
           @NotNull
@@ -58,7 +54,6 @@ public record SupplyBudgetRequest(
           Double lowV) {}
 
   /** Everything else that draws current. */
-  @Valid
   public record Consumers(
       @Schema(description = "Drawn with the engine running, A: lights, heater, fans, engine")
           @NotNull
@@ -79,7 +74,6 @@ public record SupplyBudgetRequest(
           Double standbyMa) {}
 
   /** The battery. At most one of peukertExponent and reserveMin. */
-  @Valid
   public record Battery(
       @Schema(description = "Capacity at the 20 h rate, Ah")
           @NotNull
@@ -138,7 +132,6 @@ public record SupplyBudgetRequest(
   }
 
   /** The sound system, all its amplifiers taken together, and what is played. */
-  @Valid
   public record SoundSystem(
       @Schema(description = "Clean power of all channels together at at_v, W: sine, clipping onset")
           @NotNull

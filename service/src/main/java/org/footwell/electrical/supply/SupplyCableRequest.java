@@ -1,8 +1,6 @@
 package org.footwell.electrical.supply;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -10,7 +8,6 @@ import jakarta.validation.constraints.Size;
 import java.util.List;
 
 /** A supply cable to be sized or checked. One of currentA, constantPower and branches loads it. */
-@Valid
 public record SupplyCableRequest(
     @Schema(
             description =
@@ -31,7 +28,6 @@ public record SupplyCableRequest(
             description =
                 "Instead of a current: a load that draws the same power whatever its voltage, as"
                     + " amplifiers with a regulated supply do")
-        @Valid
         ConstantPower constantPower,
     @Schema(
             description =
@@ -123,15 +119,13 @@ public record SupplyCableRequest(
             description =
                 "What is known of the amplifier at its end, for its fuse; with branches, of that of"
                     + " each branch")
-        @Valid
         FedAmplifier amplifier,
     @Schema(
             description =
                 "Cables after a distribution block at the end of the main cable, each with a fuse"
                     + " of its own; their currents together load the main cable")
         @Size(min = 1, max = 16)
-        @Valid
-        List<@NotNull @Valid Branch> branches) {
+        List<@NotNull Branch> branches) {
 
   public SupplyCableRequest {
     contactsOhm = contactsOhm == null ? Double.valueOf(0) : contactsOhm;
@@ -148,25 +142,20 @@ public record SupplyCableRequest(
   /** What brings the current back. */
   public enum ReturnPath {
     /** A second cable of the same kind and length. */
-    @JsonProperty("cable")
     CABLE,
     /** The body of the vehicle. */
-    @JsonProperty("body")
     BODY
   }
 
   /** What a conductor is made of. */
   public enum Material {
     /** Plain copper. */
-    @JsonProperty("copper")
     COPPER,
     /** Aluminium strands with a skin of copper. */
-    @JsonProperty("copper_clad_aluminium")
     COPPER_CLAD_ALUMINIUM
   }
 
   /** A load of constant power. */
-  @Valid
   public record ConstantPower(
       @Schema(description = "Average power the amplifier puts out, W")
           @NotNull
@@ -180,7 +169,6 @@ public record SupplyCableRequest(
           Double efficiency) {}
 
   /** An amplifier as the fuse of its cable meets it. */
-  @Valid
   public record FedAmplifier(
       @Schema(
               description =
@@ -205,7 +193,6 @@ public record SupplyCableRequest(
   }
 
   /** A cable after the distribution. Exactly one of currentA and constantPower. */
-  @Valid
   public record Branch(
       @Schema(description = "What it feeds") @NotNull @Size(min = 1, max = 40) String name,
       @Schema(
@@ -214,8 +201,7 @@ public record SupplyCableRequest(
           @DecimalMin("0.1")
           @DecimalMax("2000")
           Double currentA,
-      @Schema(description = "Instead of a current: a load of constant power") @Valid
-          ConstantPower constantPower,
+      @Schema(description = "Instead of a current: a load of constant power") ConstantPower constantPower,
       @Schema(description = "Length from the distribution to the load one way, m")
           @NotNull
           @DecimalMin("0.05")
@@ -235,8 +221,7 @@ public record SupplyCableRequest(
           Double insulationTemperatureC,
       @Schema(description = "Whether any part of the branch lies in an engine space")
           Boolean engineSpace,
-      @Schema(description = "What is known of the amplifier at its end, for its fuse") @Valid
-          FedAmplifier amplifier) {
+      @Schema(description = "What is known of the amplifier at its end, for its fuse") FedAmplifier amplifier) {
 
     public Branch {
       engineSpace = engineSpace == null ? Boolean.FALSE : engineSpace;

@@ -1,7 +1,6 @@
 package org.footwell.electrical.supply;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 
@@ -66,26 +65,20 @@ public record SupplyCableResult(
   /** How a fuse-link is built. */
   public enum FuseSeries {
     /** Blade, ISO 8820-3 type C. */
-    @JsonProperty("blade")
     BLADE,
     /** Blade of type E or bolt-down. */
-    @JsonProperty("blade_or_bolt_down")
     BLADE_OR_BOLT_DOWN,
     /** Bolt-down strip, ISO 8820-5. */
-    @JsonProperty("bolt_down")
     BOLT_DOWN
   }
 
   /** Why a size is too small. */
   public enum LimitedBy {
     /** It carries less than the current. */
-    @JsonProperty("ampacity")
     AMPACITY,
     /** It carries the current, but no fuse is both above that and within what it carries. */
-    @JsonProperty("fuse")
     FUSE,
     /** It drops too much. */
-    @JsonProperty("drop")
     DROP
   }
 }

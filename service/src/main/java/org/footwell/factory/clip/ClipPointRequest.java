@@ -1,8 +1,6 @@
 package org.footwell.factory.clip;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
@@ -13,21 +11,18 @@ import java.util.List;
 import org.footwell.recording.Recording;
 
 /** A sine at several volume steps. Exactly one of {@code captures} and {@code readings}. */
-@Valid
 public record ClipPointRequest(
     @Schema(
             description =
                 "Captures of the output, one for each volume step, all with the same gain of the"
                     + " recorder and the tone all through. Exactly one of captures and readings")
         @Size(min = 1, max = 64)
-        @Valid
-        List<@NotNull @Valid Capture> captures,
+        List<@NotNull Capture> captures,
     @Schema(
             description =
                 "What an analyser showed at each volume step. Exactly one of captures and readings")
         @Size(min = 1, max = 200)
-        @Valid
-        List<@NotNull @Valid Reading> readings,
+        List<@NotNull Reading> readings,
     @Schema(
             description =
                 "About what frequency the tone has, Hz, within 5 %; absent: the strongest line is"
@@ -88,14 +83,12 @@ public record ClipPointRequest(
   }
 
   /** One capture. */
-  @Valid
   public record Capture(
       @Schema(description = "Volume step, each once") @NotNull @Min(-200) @Max(1000)
           Integer volumeStep,
-      @Schema(description = "The output at this step") @NotNull @Valid Recording recording) {}
+      @Schema(description = "The output at this step") @NotNull Recording recording) {}
 
   /** What an analyser showed. */
-  @Valid
   public record Reading(
       @Schema(description = "Volume step, each once") @NotNull @Min(-200) @Max(1000)
           Integer volumeStep,
@@ -121,10 +114,8 @@ public record ClipPointRequest(
   /** What hangs on the output. */
   public enum OutputLoad {
     /** Nothing but the instrument. */
-    @JsonProperty("open")
     OPEN,
     /** The loudspeaker or a resistor for it. */
-    @JsonProperty("loaded")
     LOADED
   }
 }

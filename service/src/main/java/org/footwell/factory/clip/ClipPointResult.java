@@ -1,7 +1,6 @@
 package org.footwell.factory.clip;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.factory.clip.ClipPointRequest.OutputLoad;
@@ -39,13 +38,10 @@ public record ClipPointResult(
   /** How both halves of the wave clip. */
   public enum Clipping {
     /** Alike: odd harmonics only. */
-    @JsonProperty("symmetric")
     SYMMETRIC,
     /** One half before the other. */
-    @JsonProperty("asymmetric")
     ASYMMETRIC,
     /** Not clipped, or nothing to tell it by. */
-    @JsonProperty("unknown")
     UNKNOWN
   }
 

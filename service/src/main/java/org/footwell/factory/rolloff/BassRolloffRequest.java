@@ -1,7 +1,6 @@
 package org.footwell.factory.rolloff;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
@@ -12,22 +11,19 @@ import java.util.List;
 import org.footwell.recording.Recording;
 
 /** Band levels at several volume steps. Exactly one of {@code captures} and {@code levels}. */
-@Valid
 public record BassRolloffRequest(
     @Schema(
             description =
                 "Captures of the output with pink noise, one for each volume step, all with the same"
                     + " gain of the recorder. Exactly one of captures and levels")
         @Size(min = 1, max = 64)
-        @Valid
-        List<@NotNull @Valid NoiseCapture> captures,
+        List<@NotNull NoiseCapture> captures,
     @Schema(
             description =
                 "Levels of third octaves, every band at every volume step. Exactly one of captures"
                     + " and levels")
         @Size(min = 1, max = 2000)
-        @Valid
-        List<@NotNull @Valid BandAtStep> levels,
+        List<@NotNull BandAtStep> levels,
     @Schema(
             description =
                 "Volume step at which the bass is as it should be; absent: the lowest. A loudness"
@@ -57,9 +53,8 @@ public record BassRolloffRequest(
         @DecimalMin("0")
         @DecimalMax("40")
         Double mostGainDb,
-    @Schema(description = "Room that is left electrically; absent: not known") @Valid
-        Headroom headroom,
-    @Schema(description = "What the driver can move; absent: not known") @Valid BassDriver driver) {
+    @Schema(description = "Room that is left electrically; absent: not known") Headroom headroom,
+    @Schema(description = "What the driver can move; absent: not known") BassDriver driver) {
 
   public BassRolloffRequest {
     lowestHz = lowestHz == null ? Double.valueOf(25) : lowestHz;
@@ -69,14 +64,12 @@ public record BassRolloffRequest(
   }
 
   /** One capture. */
-  @Valid
   public record NoiseCapture(
       @Schema(description = "Volume step, each once") @NotNull @Min(-200) @Max(1000)
           Integer volumeStep,
-      @Schema(description = "The output at this step") @NotNull @Valid Recording recording) {}
+      @Schema(description = "The output at this step") @NotNull Recording recording) {}
 
   /** One level of the table. */
-  @Valid
   public record BandAtStep(
       @Schema(description = "Volume step") @NotNull @Min(-200) @Max(1000) Integer volumeStep,
       @Schema(
@@ -94,7 +87,6 @@ public record BassRolloffRequest(
           Double levelDb) {}
 
   /** Room left for the bass before the amplifier clips. */
-  @Valid
   public record Headroom(
       @Schema(description = "A volume step that was measured") @NotNull @Min(-200) @Max(1000)
           Integer volumeStep,
@@ -108,7 +100,6 @@ public record BassRolloffRequest(
           Double headroomDb) {}
 
   /** The driver that plays the bass, and how loud it is at one volume step. */
-  @Valid
   public record BassDriver(
       @Schema(description = "Effective cone area of one driver, cm²")
           @NotNull

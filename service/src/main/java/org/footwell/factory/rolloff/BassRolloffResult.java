@@ -1,7 +1,6 @@
 package org.footwell.factory.rolloff;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 
@@ -62,16 +61,12 @@ public record BassRolloffResult(
   /** What holds a gain. */
   public enum HeldBy {
     /** Nothing: the loss is restored in full. */
-    @JsonProperty("nothing")
     NOTHING,
     /** The amplifier's headroom. */
-    @JsonProperty("headroom")
     HEADROOM,
     /** The driver's displacement. */
-    @JsonProperty("displacement")
     DISPLACEMENT,
     /** The most the equaliser can give. */
-    @JsonProperty("most_gain")
     MOST_GAIN
   }
 

@@ -1,8 +1,6 @@
 package org.footwell.factory.sum;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
@@ -16,21 +14,17 @@ import org.footwell.recording.Recording;
 import org.footwell.signal.SectionKind;
 
 /** Factory outputs that shall be added to one full-range signal. */
-@Valid
 public record SignalSumRequest(
-    @Schema(description = "The outputs") @NotNull @Size(min = 1, max = 8) @Valid
-        List<@NotNull @Valid Output> outputs,
+    @Schema(description = "The outputs") @NotNull @Size(min = 1, max = 8) List<@NotNull Output> outputs,
     @Schema(description = "Equaliser and all-pass sections of outputs described by filters")
         @Size(max = 64)
-        @Valid
-        List<@NotNull @Valid OutputSection> sections,
+        List<@NotNull OutputSection> sections,
     @Schema(
             description =
                 "Measured responses as points, rising for each output; instead of its filters or"
                     + " impulse_response")
         @Size(max = 4000)
-        @Valid
-        List<@NotNull @Valid ResponsePoint> points,
+        List<@NotNull ResponsePoint> points,
     @Schema(
             description =
                 "Sample rate of the factory's processor, Hz, for filters and sections; recordings"
@@ -54,7 +48,6 @@ public record SignalSumRequest(
         @DecimalMax("20")
         Double toleranceDb,
     @Schema(description = "Points of the answer; without it twelfth octaves from 20 Hz to 20 kHz")
-        @Valid
         CurveFrequencies frequencies) {
 
   public SignalSumRequest {
@@ -71,16 +64,14 @@ public record SignalSumRequest(
   }
 
   /** One output. Its response is that of its filters, its points or its impulse response. */
-  @Valid
   public record Output(
       @Schema(description = "Name of the output, each once") @NotNull @Size(min = 1, max = 40)
           String id,
-      @Schema(description = "High-pass in front of the output") @Valid Filter highPass,
-      @Schema(description = "Low-pass in front of the output") @Valid Filter lowPass,
+      @Schema(description = "High-pass in front of the output") Filter highPass,
+      @Schema(description = "Low-pass in front of the output") Filter lowPass,
       @Schema(
               description =
                   "Impulse response from the source to the output, all of them with a common start")
-          @Valid
           Recording impulseResponse,
       @Schema(
               description =
@@ -122,7 +113,6 @@ public record SignalSumRequest(
   }
 
   /** One section in front of an output. */
-  @Valid
   public record OutputSection(
       @Schema(description = "Name of the output") @NotNull @Size(min = 1, max = 40) String output,
       @Schema(description = "Kind of section") @NotNull SectionKind kind,
@@ -138,7 +128,6 @@ public record SignalSumRequest(
           Double gainDb) {}
 
   /** One point of a measured response. */
-  @Valid
   public record ResponsePoint(
       @Schema(description = "Name of the output") @NotNull @Size(min = 1, max = 40) String output,
       @Schema(description = "Frequency, Hz") @NotNull @DecimalMin("1") @DecimalMax("96000")
@@ -160,22 +149,16 @@ public record SignalSumRequest(
   /** Sounds that come from the vehicle itself. */
   public enum VehicleSound {
     /** Chimes and warnings. */
-    @JsonProperty("chime")
     CHIME,
     /** Parking aid. */
-    @JsonProperty("parking_aid")
     PARKING_AID,
     /** Emergency call. */
-    @JsonProperty("emergency_call")
     EMERGENCY_CALL,
     /** Noise cancelling, or made-up engine sound. */
-    @JsonProperty("noise_cancelling")
     NOISE_CANCELLING,
     /** Telephone. */
-    @JsonProperty("telephone")
     TELEPHONE,
     /** Spoken directions. */
-    @JsonProperty("navigation")
     NAVIGATION
   }
 }

@@ -1,8 +1,6 @@
 package org.footwell.fitting.carpentry;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -11,7 +9,6 @@ import jakarta.validation.constraints.NotNull;
  * A box to be cut. Two of width, height and depth, or the proportions of all three; a wedge has one of
  * top depth and back angle besides.
  */
-@Valid
 public record BoxPanelsRequest(
     @Schema(description = "Volume of air wanted, litre")
         @NotNull
@@ -92,10 +89,8 @@ public record BoxPanelsRequest(
   /** Which faces dimensions are taken between. */
   public enum Measured {
     /** Between the outer faces. */
-    @JsonProperty("outside")
     OUTSIDE,
     /** Between the inner faces. */
-    @JsonProperty("inside")
     INSIDE
   }
 

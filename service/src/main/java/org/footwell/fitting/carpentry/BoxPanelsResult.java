@@ -1,7 +1,6 @@
 package org.footwell.fitting.carpentry;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 
@@ -48,19 +47,14 @@ public record BoxPanelsResult(
   /** The names of panels. */
   public enum Name {
     /** The one with the driver, upright. */
-    @JsonProperty("front")
     FRONT,
     /** The one that leans in a wedge. */
-    @JsonProperty("back")
     BACK,
     /** The upper one. */
-    @JsonProperty("top")
     TOP,
     /** The lower one. */
-    @JsonProperty("bottom")
     BOTTOM,
     /** Left and right, alike. */
-    @JsonProperty("side")
     SIDE
   }
 }

@@ -1,7 +1,6 @@
 package org.footwell.fitting.comparison;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Digits;
@@ -14,12 +13,9 @@ import org.footwell.parts.Money;
 import org.footwell.fitting.comparison.sides.ComparedPosition;
 
 /** What is compared: position by position, and what comes in besides. */
-@Valid
 public record DriverComparisonRequest(
-    @Schema(description = "The positions") @NotNull @Size(min = 1, max = 32) @Valid
-        List<@NotNull @Valid ComparedPosition> positions,
-    @Schema(description = "What comes in besides: amplifiers, boxes, cables") @Size(max = 64) @Valid
-        List<@NotNull @Valid AddedItem> additions,
+    @Schema(description = "The positions") @NotNull @Size(min = 1, max = 32) List<@NotNull ComparedPosition> positions,
+    @Schema(description = "What comes in besides: amplifiers, boxes, cables") @Size(max = 64) List<@NotNull AddedItem> additions,
     @Schema(description = "Currency of all prices, by its ISO 4217 code; only echoed")
         @Size(min = 3, max = 3)
         @Pattern(regexp = "[A-Z]{3}")
@@ -47,7 +43,6 @@ public record DriverComparisonRequest(
   }
 
   /** Something that comes in and is no driver. */
-  @Valid
   public record AddedItem(
       @Schema(description = "What it is called") @NotNull @Size(min = 1, max = 80) String name,
       @Schema(description = "Where its mass goes") ComparedPosition.MountedAt at,

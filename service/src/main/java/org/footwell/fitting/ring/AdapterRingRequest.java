@@ -1,7 +1,6 @@
 package org.footwell.fitting.ring;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -10,20 +9,16 @@ import jakarta.validation.constraints.NotNull;
  * An opening, a driver for it and the ring between them. All are seen from the front, centred on
  * each other: x to the right, y up, angles from x counter-clockwise.
  */
-@Valid
 public record AdapterRingRequest(
-    @Schema(description = "The opening in the vehicle, as its maker left it") @NotNull @Valid
-        Opening opening,
-    @Schema(description = "The driver that shall go in") @NotNull @Valid FittedDriver driver,
-    @Schema(description = "The ring between them") @NotNull @Valid RingMaking ring) {
+    @Schema(description = "The opening in the vehicle, as its maker left it") @NotNull Opening opening,
+    @Schema(description = "The driver that shall go in") @NotNull FittedDriver driver,
+    @Schema(description = "The ring between them") @NotNull RingMaking ring) {
 
   /** Where the ring is screwed on. */
-  @Valid
   public record Opening(
-      @Schema(description = "Cut-out of the panel") @NotNull @Valid Outline cutOut,
+      @Schema(description = "Cut-out of the panel") @NotNull Outline cutOut,
       @Schema(description = "Factory holes, which hold the ring; nothing is drilled in the vehicle")
           @NotNull
-          @Valid
           MountingHoles holes,
       @Schema(
               description =
@@ -48,8 +43,7 @@ public record AdapterRingRequest(
           @DecimalMin("0")
           @DecimalMax("50")
           Double grilleClearanceMm,
-      @Schema(description = "Largest outline there is room for on the panel") @Valid
-          Outline limit) {
+      @Schema(description = "Largest outline there is room for on the panel") Outline limit) {
 
     public Opening {
       depthClearanceMm = depthClearanceMm == null ? Double.valueOf(5) : depthClearanceMm;
@@ -58,11 +52,10 @@ public record AdapterRingRequest(
   }
 
   /** What of a driver decides whether it fits. */
-  @Valid
   public record FittedDriver(
-      @Schema(description = "Outer edge of the frame") @NotNull @Valid Outline frame,
-      @Schema(description = "Cut-out the driver's maker asks for") @NotNull @Valid Outline cutOut,
-      @Schema(description = "Screw holes of the frame") @NotNull @Valid MountingHoles holes,
+      @Schema(description = "Outer edge of the frame") @NotNull Outline frame,
+      @Schema(description = "Cut-out the driver's maker asks for") @NotNull Outline cutOut,
+      @Schema(description = "Screw holes of the frame") @NotNull MountingHoles holes,
       @Schema(
               description =
                   "How far the driver is turned counter-clockwise, degrees. When not given: 0 if"
@@ -103,7 +96,6 @@ public record AdapterRingRequest(
           Double excursionMm) {}
 
   /** How the ring is made. */
-  @Valid
   public record RingMaking(
       @Schema(description = "What it is made of") @NotNull RingMaterial material,
       @Schema(
@@ -117,7 +109,6 @@ public record AdapterRingRequest(
               description =
                   "Outer edge. When not given: the smallest that carries the frame, covers the"
                       + " opening and leaves every hole its wall")
-          @Valid
           Outline outer,
       @Schema(description = "Air around the driver's cut-out, mm on each side")
           @DecimalMin("0")

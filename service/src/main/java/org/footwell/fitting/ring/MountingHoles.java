@@ -1,7 +1,6 @@
 package org.footwell.fitting.ring;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
@@ -12,17 +11,13 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** Where screws go: evenly on a circle, or one by one. */
-@Valid
 public record MountingHoles(
-    @Schema(description = "Evenly on a circle. Exactly one of bolt_circle and positions") @Valid
-        BoltCircle boltCircle,
+    @Schema(description = "Evenly on a circle. Exactly one of bolt_circle and positions") BoltCircle boltCircle,
     @Schema(description = "One by one. Exactly one of bolt_circle and positions")
         @Size(min = 1, max = 16)
-        @Valid
-        List<@NotNull @Valid HolePosition> positions) {
+        List<@NotNull HolePosition> positions) {
 
   /** Holes at equal angles. */
-  @Valid
   public record BoltCircle(
       @Schema(description = "Number of holes") @NotNull @Min(1) @Max(16) Integer holeCount,
       @Schema(description = "Diameter of the circle through their centres, mm")
@@ -44,7 +39,6 @@ public record MountingHoles(
   }
 
   /** Centre of a hole. */
-  @Valid
   public record HolePosition(
       @Schema(description = "To the right of the centre as seen from the front, mm")
           @NotNull

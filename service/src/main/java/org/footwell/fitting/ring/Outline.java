@@ -1,13 +1,11 @@
 package org.footwell.fitting.ring;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import org.footwell.fitting.ring.drawing.Oval;
 
 /** A circle or an ellipse with its axes across and up: a diameter, or width and height. */
-@Valid
 public record Outline(
     @Schema(description = "Diameter when round, mm. Exactly one of diameter_mm and width_mm")
         @DecimalMin("10")

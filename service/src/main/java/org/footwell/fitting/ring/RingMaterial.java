@@ -1,6 +1,5 @@
 package org.footwell.fitting.ring;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 
 /**
  * What rings are made of, with the figures taken where the request gives none. Densities and the
@@ -9,28 +8,18 @@ import com.fasterxml.jackson.annotation.JsonProperty;
  * (general reference texts; its glass transition is 150 °C).
  */
 public enum RingMaterial {
-  @JsonProperty("pla")
   PLA("PLA", Kind.PLASTIC, 1240.0, 59.0),
-  @JsonProperty("petg")
   PETG("PETG", Kind.PLASTIC, 1270.0, 77.0),
-  @JsonProperty("abs")
   ABS("ABS", Kind.PLASTIC, 1040.0, 100.0),
-  @JsonProperty("asa")
   ASA("ASA", Kind.PLASTIC, 1070.0, 100.0),
-  @JsonProperty("polycarbonate")
   POLYCARBONATE("polycarbonate", Kind.PLASTIC, 1200.0, 138.0),
   /** Its softening is that of a loaded part: it creeps far below melting. */
-  @JsonProperty("hdpe")
   HDPE("HDPE", Kind.PLASTIC, 950.0, 75.0),
-  @JsonProperty("mdf")
   MDF("MDF", Kind.BOARD, 750.0, null),
   /** Of birch; general plywood has about 546 kg/m³. */
-  @JsonProperty("plywood")
   PLYWOOD("birch plywood", Kind.BOARD, 680.0, null),
-  @JsonProperty("aluminium")
   ALUMINIUM("aluminium", Kind.METAL, 2700.0, null),
   /** Density and softening must be given. */
-  @JsonProperty("other")
   OTHER("the material", Kind.PLASTIC, null, null);
 
   /** What screws and weather do to it. */

@@ -1,8 +1,6 @@
 package org.footwell.measured.arrival;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -16,11 +14,9 @@ import org.footwell.parts.Filter;
 import org.footwell.recording.Recording;
 
 /** Recordings of every channel at every microphone position. */
-@Valid
 public record ArrivalTimesRequest(
     @Schema(description = "What the recordings are") @NotNull RecordedKind kind,
-    @Schema(description = "The sweep that was played; with kind sweep only") @Valid
-        PlayedSweep sweep,
+    @Schema(description = "The sweep that was played; with kind sweep only") PlayedSweep sweep,
     @Schema(
             description =
                 "What makes the times of the recordings comparable. Without anything, arrivals and"
@@ -30,20 +26,16 @@ public record ArrivalTimesRequest(
     @Schema(description = "Channels of the system, each recorded alone")
         @NotNull
         @Size(min = 1, max = 32)
-        @Valid
-        List<@NotNull @Valid Channel> channels,
+        List<@NotNull Channel> channels,
     @Schema(description = "Microphone positions around the listening position")
         @NotNull
         @Size(min = 1, max = 32)
-        @Valid
-        List<@NotNull @Valid MicrophonePosition> microphones,
+        List<@NotNull MicrophonePosition> microphones,
     @Schema(description = "One entry for every channel and microphone position")
         @NotNull
         @Size(min = 1, max = 64)
-        @Valid
-        List<@NotNull @Valid Take> recordings,
-    @Schema(description = "The processor that sets the delays; absent: exact delays only") @Valid
-        Processor processor,
+        List<@NotNull Take> recordings,
+    @Schema(description = "The processor that sets the delays; absent: exact delays only") Processor processor,
     @Schema(description = "Air temperature, °C: for delays and times as distances")
         @DecimalMin("-40")
         @DecimalMax("80")
@@ -56,18 +48,14 @@ public record ArrivalTimesRequest(
   /** What makes times comparable. */
   public enum TimeReference {
     /** All recordings start at the same moment of playback, to the sample. */
-    @JsonProperty("common_start")
     COMMON_START,
     /** Each has a second recording, made at the same time, of the signal before the processor. */
-    @JsonProperty("loopback")
     LOOPBACK,
     /** Nothing: playback and recording started as they happened to. */
-    @JsonProperty("none")
     NONE
   }
 
   /** One channel with what is known of it. */
-  @Valid
   public record Channel(
       @Schema(description = "Name, unlike any other channel's") @NotNull @Size(min = 1, max = 60)
           String id,
@@ -75,16 +63,13 @@ public record ArrivalTimesRequest(
               description =
                   "Band the channel plays; absent: it is found by itself, which takes a better"
                       + " signal-to-noise ratio")
-          @Valid
           Band band,
       @Schema(
               description =
                   "High-pass filter in the channel when it was recorded: its phase is"
                       + " then taken out exactly")
-          @Valid
           Filter highPass,
-      @Schema(description = "Low-pass filter in the channel when it was recorded") @Valid
-          Filter lowPass,
+      @Schema(description = "Low-pass filter in the channel when it was recorded") Filter lowPass,
       @Schema(description = "Delay that was set in the channel when it was recorded, ms")
           @DecimalMin("0")
           @DecimalMax("1000")
@@ -96,7 +81,6 @@ public record ArrivalTimesRequest(
   }
 
   /** A band of frequencies. */
-  @Valid
   public record Band(
       @Schema(description = "Lower end, Hz") @NotNull @DecimalMin("10") @DecimalMax("20000")
           Double lowHz,
@@ -107,20 +91,17 @@ public record ArrivalTimesRequest(
           Double highHz) {}
 
   /** What one microphone position heard of one channel. */
-  @Valid
   public record Take(
       @Schema(description = "Id of the channel that played") @NotNull @Size(min = 1, max = 60)
           String channel,
       @Schema(description = "Id of the microphone position") @NotNull @Size(min = 1, max = 60)
           String microphone,
-      @Schema(description = "What was recorded") @NotNull @Valid Recording recording,
+      @Schema(description = "What was recorded") @NotNull Recording recording,
       @Schema(description = "What was recorded of the loopback; with time_reference loopback only")
-          @Valid
           Recording loopback)
       implements Taken {}
 
   /** What sets the delays. Exactly one of {@code rate_hz} and {@code step_ms}. */
-  @Valid
   public record Processor(
       @Schema(description = "Sample rate, Hz, where delays are set in samples")
           @DecimalMin("8000")

@@ -1,7 +1,6 @@
 package org.footwell.measured.arrival;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 
@@ -26,10 +25,8 @@ public record ArrivalTimesResult(
      * The band's phase slope: what is left of the response after the minimum-phase part is taken
      * out, which is flight and pure delay without the delay of loudspeaker and crossover.
      */
-    @JsonProperty("excess_phase")
     EXCESS_PHASE,
     /** Peak of the envelope in the band: holds the delay of loudspeaker and crossover too. */
-    @JsonProperty("envelope")
     ENVELOPE
   }
 

@@ -1,7 +1,6 @@
 package org.footwell.measured.balance;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -17,40 +16,35 @@ import org.footwell.parts.LevelAt;
 import org.footwell.parts.TargetCurve;
 
 /** Recordings of every channel at every microphone position, and what their levels should be. */
-@Valid
 public record LevelAndBalanceRequest(
     @Schema(description = "What the recordings are") @NotNull RecordedKind kind,
-    @Schema(description = "The sweep that was played; with kind sweep only") @Valid
-        PlayedSweep sweep,
+    @Schema(description = "The sweep that was played; with kind sweep only") PlayedSweep sweep,
     @Schema(
             description =
                 "Channels of the system, each recorded alone, all with the same drive level and"
                     + " microphone gain")
         @NotNull
         @Size(min = 1, max = 32)
-        @Valid
-        List<@NotNull @Valid Channel> channels,
+        List<@NotNull Channel> channels,
     @Schema(description = "Microphone positions around the listening position")
         @NotNull
         @Size(min = 1, max = 32)
-        @Valid
-        List<@NotNull @Valid MicrophonePosition> microphones,
+        List<@NotNull MicrophonePosition> microphones,
     @Schema(description = "One entry for every channel and microphone position")
         @NotNull
         @Size(min = 1, max = 64)
-        @Valid
-        List<@NotNull @Valid ChannelTake> recordings,
+        List<@NotNull ChannelTake> recordings,
     @Schema(description = "Channels that should be equally loud, such as left and right")
         @Size(max = 16)
-        List<@NotNull @Valid Pair> pairs,
-    @Schema(description = "The wanted curve; absent: flat") @Valid TargetCurve target,
-    @Schema(description = "Which part of each impulse response counts") @Valid Gate gate,
+        List<@NotNull Pair> pairs,
+    @Schema(description = "The wanted curve; absent: flat") TargetCurve target,
+    @Schema(description = "Which part of each impulse response counts") Gate gate,
     @Schema(
             description =
                 "What the microphone shows too much at each frequency, dB; it is subtracted."
                     + " Straight over the logarithm of frequency between points, flat beyond")
         @Size(min = 1, max = 1000)
-        List<@NotNull @Valid LevelAt> calibration,
+        List<@NotNull LevelAt> calibration,
     @Schema(description = "Middle of the lowest third octave to be told, nominal or exact, Hz")
         @DecimalMin("5")
         @DecimalMax("20000")
@@ -73,7 +67,6 @@ public record LevelAndBalanceRequest(
   }
 
   /** One channel. */
-  @Valid
   public record Channel(
       @Schema(description = "Name, unlike any other channel's") @NotNull @Size(min = 1, max = 60)
           String id,
@@ -90,7 +83,6 @@ public record LevelAndBalanceRequest(
           Double toHz) {}
 
   /** Two channels that should be equally loud. */
-  @Valid
   public record Pair(
       @Schema(description = "Id of the left channel") @NotNull @Size(min = 1, max = 60) String left,
       @Schema(description = "Id of the right channel") @NotNull @Size(min = 1, max = 60)

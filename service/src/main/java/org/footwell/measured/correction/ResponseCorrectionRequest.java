@@ -1,7 +1,6 @@
 package org.footwell.measured.correction;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
@@ -19,34 +18,28 @@ import org.footwell.parts.LevelAt;
 import org.footwell.parts.TargetCurve;
 
 /** Recordings of every channel at every microphone position, and what filters may do about them. */
-@Valid
 public record ResponseCorrectionRequest(
     @Schema(description = "What the recordings are") @NotNull RecordedKind kind,
-    @Schema(description = "The sweep that was played; with kind sweep only") @Valid
-        PlayedSweep sweep,
+    @Schema(description = "The sweep that was played; with kind sweep only") PlayedSweep sweep,
     @Schema(description = "Channels to be corrected, each recorded alone")
         @NotNull
         @Size(min = 1, max = 8)
-        @Valid
-        List<@NotNull @Valid Channel> channels,
+        List<@NotNull Channel> channels,
     @Schema(description = "Microphone positions around the listening position")
         @NotNull
         @Size(min = 1, max = 32)
-        @Valid
-        List<@NotNull @Valid MicrophonePosition> microphones,
+        List<@NotNull MicrophonePosition> microphones,
     @Schema(description = "One entry for every channel and microphone position")
         @NotNull
         @Size(min = 1, max = 64)
-        @Valid
-        List<@NotNull @Valid ChannelTake> recordings,
+        List<@NotNull ChannelTake> recordings,
     @Schema(description = "Sample rate of the processor the filters are for, Hz")
         @NotNull
         @DecimalMin("8000")
         @DecimalMax("768000")
         Double processorRateHz,
-    @Schema(description = "The wanted curve; absent: flat") @Valid TargetCurve target,
-    @Schema(description = "How many filters each channel may get and how far they may go") @Valid
-        FilterLimits filters,
+    @Schema(description = "The wanted curve; absent: flat") TargetCurve target,
+    @Schema(description = "How many filters each channel may get and how far they may go") FilterLimits filters,
     @Schema(
             description =
                 "Levels are means over one such part of an octave: 3 for third octaves, 12 for"
@@ -62,13 +55,13 @@ public record ResponseCorrectionRequest(
         @DecimalMin("0.5")
         @DecimalMax("20")
         Double movingDipDb,
-    @Schema(description = "Which part of each impulse response counts") @Valid Gate gate,
+    @Schema(description = "Which part of each impulse response counts") Gate gate,
     @Schema(
             description =
                 "What the microphone shows too much at each frequency, dB; it is subtracted."
                     + " Straight over the logarithm of frequency between points, flat beyond")
         @Size(min = 1, max = 1000)
-        List<@NotNull @Valid LevelAt> calibration)
+        List<@NotNull LevelAt> calibration)
     implements Measurement {
 
   public ResponseCorrectionRequest {
@@ -80,7 +73,6 @@ public record ResponseCorrectionRequest(
   }
 
   /** One channel. */
-  @Valid
   public record Channel(
       @Schema(description = "Name, unlike any other channel's") @NotNull @Size(min = 1, max = 60)
           String id,
@@ -97,7 +89,6 @@ public record ResponseCorrectionRequest(
           Double toHz) {}
 
   /** What filters may do. */
-  @Valid
   public record FilterLimits(
       @Schema(description = "Most filters for a channel") @Min(1) @Max(20) Integer count,
       @Schema(

@@ -1,14 +1,12 @@
 package org.footwell.measured.response;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Source;
 
 /** Which part of an impulse response counts. */
-@Valid
 public record Gate(
     @Schema(
             description =

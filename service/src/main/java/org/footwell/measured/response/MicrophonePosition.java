@@ -1,14 +1,12 @@
 package org.footwell.measured.response;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 
 /** One position of the microphone. */
-@Valid
 public record MicrophonePosition(
     @Schema(description = "Name, unlike any other position's") @NotNull @Size(min = 1, max = 60)
         String id,

@@ -1,13 +1,11 @@
 package org.footwell.measured.response;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 
 /** An exponential sweep that was played. */
-@Valid
 public record PlayedSweep(
     @Schema(description = "Frequency at its start, Hz")
         @NotNull

@@ -1,7 +1,6 @@
 package org.footwell.measured.sum;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -15,11 +14,9 @@ import org.footwell.measured.response.PlayedSweep;
 import org.footwell.measured.response.RecordedKind;
 
 /** Recordings of two channels that meet, with a common start of time. */
-@Valid
 public record LoudspeakerSumRequest(
     @Schema(description = "What the recordings are") @NotNull RecordedKind kind,
-    @Schema(description = "The sweep that was played; with kind sweep only") @Valid
-        PlayedSweep sweep,
+    @Schema(description = "The sweep that was played; with kind sweep only") PlayedSweep sweep,
     @Schema(
             description =
                 "The two channels, the lower first, each recorded alone with its filters, delay and"
@@ -27,18 +24,15 @@ public record LoudspeakerSumRequest(
                     + " the sample")
         @NotNull
         @Size(min = 2, max = 2)
-        @Valid
-        List<@NotNull @Valid Channel> channels,
+        List<@NotNull Channel> channels,
     @Schema(description = "Microphone positions around the listening position")
         @NotNull
         @Size(min = 1, max = 32)
-        @Valid
-        List<@NotNull @Valid MicrophonePosition> microphones,
+        List<@NotNull MicrophonePosition> microphones,
     @Schema(description = "One entry for every channel and microphone position")
         @NotNull
         @Size(min = 2, max = 64)
-        @Valid
-        List<@NotNull @Valid ChannelTake> recordings,
+        List<@NotNull ChannelTake> recordings,
     @Schema(description = "Frequency at which one hands over to the other, Hz")
         @NotNull
         @DecimalMin("20")
@@ -61,7 +55,6 @@ public record LoudspeakerSumRequest(
             description =
                 "Which part of each impulse response counts, set by the strongest sample of the"
                     + " two channels that comes first")
-        @Valid
         Gate gate)
     implements Measurement {
 
@@ -75,7 +68,6 @@ public record LoudspeakerSumRequest(
   }
 
   /** One channel. */
-  @Valid
   public record Channel(
       @Schema(description = "Name, unlike the other's") @NotNull @Size(min = 1, max = 60)
           String id) {}

@@ -55,6 +55,7 @@ public final class Json {
                   .configure(StreamWriteFeature.USE_FAST_DOUBLE_WRITER, FAST_DOUBLES)
                   .build())
           .propertyNamingStrategy(NAMING)
+          .annotationIntrospector(new DeclaredConstants())
           .defaultPropertyInclusion(
               JsonInclude.Value.construct(
                   JsonInclude.Include.NON_NULL, JsonInclude.Include.NON_NULL))

@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.introspect.Annotated;
 import com.fasterxml.jackson.databind.introspect.AnnotatedMember;
-import com.fasterxml.jackson.databind.introspect.JacksonAnnotationIntrospector;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -171,7 +170,7 @@ public final class Rendering {
   }
 
   /** Numbers of records marked so become texts, which no page rounds. */
-  private static final class ForPeople extends JacksonAnnotationIntrospector {
+  private static final class ForPeople extends DeclaredConstants {
     private static final long serialVersionUID = 1L;
 
     private static final ObjectMapper MAPPER =

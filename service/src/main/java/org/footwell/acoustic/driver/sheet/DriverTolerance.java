@@ -1,12 +1,10 @@
 package org.footwell.acoustic.driver.sheet;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 
 /** How far figures may disagree. What printing rounds away is allowed on top. */
-@Valid
 public record DriverTolerance(
     @Schema(description = "qts against qms and qes, percent") @DecimalMin("0.1") @DecimalMax("50")
         Double qtsPercent,

@@ -1,7 +1,6 @@
 package org.footwell.acoustic.enclosure.lowend;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
 
 /** One frequency of the curve of a driver in a box. */
@@ -37,10 +36,8 @@ public record BoxPoint(
   /** What holds the level. */
   public enum Limit {
     /** The way the cone can go. */
-    @JsonProperty("displacement")
     DISPLACEMENT,
     /** The heat the voice coil can bear. */
-    @JsonProperty("thermal")
     THERMAL
   }
 }

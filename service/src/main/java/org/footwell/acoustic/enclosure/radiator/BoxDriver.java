@@ -1,13 +1,11 @@
 package org.footwell.acoustic.enclosure.radiator;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 
 /** A driver to be put in a box: its Thiele/Small parameters and what it can take. */
-@Valid
 public record BoxDriver(
     @Schema(description = "DC resistance of the voice coil, ohm")
         @NotNull

@@ -1,7 +1,6 @@
 package org.footwell.acoustic.enclosure.radiator;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -9,7 +8,6 @@ import jakarta.validation.constraints.Size;
 import java.util.List;
 
 /** What the vehicle adds at the seat: a simple model of its length, or a measured table. */
-@Valid
 public record CabinResponse(
     @Schema(
             description =
@@ -30,8 +28,7 @@ public record CabinResponse(
                     + " straight lines in dB over the logarithm of frequency lie between, and the"
                     + " end values are kept beyond")
         @Size(min = 2, max = 500)
-        @Valid
-        List<@NotNull @Valid TransferPoint> transfer,
+        List<@NotNull TransferPoint> transfer,
     @Schema(
             description =
                 "Volume of air in the cabin, m3: what it would add if it were sealed and rigid is"
@@ -45,7 +42,6 @@ public record CabinResponse(
   }
 
   /** One measured frequency. */
-  @Valid
   public record TransferPoint(
       @Schema(description = "Frequency, Hz") @NotNull @DecimalMin("1") @DecimalMax("40000")
           Double frequencyHz,

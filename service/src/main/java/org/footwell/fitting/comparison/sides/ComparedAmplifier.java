@@ -1,7 +1,6 @@
 package org.footwell.fitting.comparison.sides;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import java.util.HashMap;
@@ -10,7 +9,6 @@ import org.footwell.calculation.Run;
 import org.footwell.physics.Electricity;
 
 /** What drives each driver of a position. Exactly one of {@code voltageV} and {@code powerW}. */
-@Valid
 public record ComparedAmplifier(
     @Schema(
             description =

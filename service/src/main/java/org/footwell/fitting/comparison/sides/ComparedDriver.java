@@ -1,7 +1,6 @@
 package org.footwell.fitting.comparison.sides;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Digits;
@@ -12,7 +11,6 @@ import org.footwell.parts.Money;
 import org.footwell.parts.Sensitivity;
 
 /** One driver by its data sheet or by measurement; what is not known is left out. */
-@Valid
 public record ComparedDriver(
     @Schema(description = "What it is called") @Size(min = 1, max = 80) String name,
     @Schema(description = "Rated impedance as wired, all its voice coils together, ohm")
@@ -20,7 +18,7 @@ public record ComparedDriver(
         @DecimalMin("0.5")
         @DecimalMax("600")
         Double ratedOhm,
-    @Schema(description = "Sensitivity, all voice coils driven") @Valid Sensitivity sensitivity,
+    @Schema(description = "Sensitivity, all voice coils driven") Sensitivity sensitivity,
     @Schema(description = "Power the driver bears continuously, W")
         @DecimalMin("0.1")
         @DecimalMax("20000")

@@ -1,8 +1,6 @@
 package org.footwell.fitting.comparison.sides;
 
-import com.fasterxml.jackson.annotation.JsonProperty;
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.Valid;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
@@ -11,7 +9,6 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 
 /** One place of the vehicle, or several alike: what is in it and what shall be. */
-@Valid
 public record ComparedPosition(
     @Schema(description = "What the place is called, once only") @NotNull @Size(min = 1, max = 80)
         String name,
@@ -21,15 +18,13 @@ public record ComparedPosition(
     @Schema(description = "Where its mass goes") MountedAt at,
     @Schema(description = "Number of equal drivers, before as after") @Min(1) @Max(32)
         Integer driverCount,
-    @Schema(description = "What is in it; left out where there was nothing") @Valid
-        ComparedDriver factory,
-    @Schema(description = "What shall be in it") @NotNull @Valid ComparedDriver replacement,
-    @Schema(description = "What drives the factory part") @Valid ComparedAmplifier amplifierBefore,
+    @Schema(description = "What is in it; left out where there was nothing") ComparedDriver factory,
+    @Schema(description = "What shall be in it") @NotNull ComparedDriver replacement,
+    @Schema(description = "What drives the factory part") ComparedAmplifier amplifierBefore,
     @Schema(
             description =
                 "What shall drive the replacement; when not given, amplifier_before stays with the"
                     + " voltage it has")
-        @Valid
         ComparedAmplifier amplifierAfter,
     @Schema(
             description =
@@ -58,25 +53,17 @@ public record ComparedPosition(
 
   /** A part of the sound stage. */
   public enum Zone {
-    @JsonProperty("front")
     FRONT,
-    @JsonProperty("centre")
     CENTRE,
-    @JsonProperty("rear")
     REAR
   }
 
   /** A part of the range, with the frequency its travel is judged at; common practice, no source. */
   public enum Band {
-    @JsonProperty("subwoofer")
     SUBWOOFER(40),
-    @JsonProperty("woofer")
     WOOFER(80),
-    @JsonProperty("midrange")
     MIDRANGE(400),
-    @JsonProperty("tweeter")
     TWEETER(3000),
-    @JsonProperty("full_range")
     FULL_RANGE(80);
 
     private final double displacementHz;
@@ -88,11 +75,8 @@ public record ComparedPosition(
 
   /** Where something is fixed. */
   public enum MountedAt {
-    @JsonProperty("cabin")
     CABIN,
-    @JsonProperty("door")
     DOOR,
-    @JsonProperty("boot")
     BOOT
   }
 }

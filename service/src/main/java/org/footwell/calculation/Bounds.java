@@ -1,0 +1,117 @@
+package org.footwell.calculation;
+
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Digits;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
+import jakarta.validation.constraints.Pattern;
+import jakarta.validation.constraints.Size;
+import java.lang.reflect.AnnotatedElement;
+import java.math.BigDecimal;
+import java.util.function.Predicate;
+
+/**
+ * What a value may be: read from the annotations of its field, which the contract shows too.
+ *
+ * @param permit whether a value that is there is allowed
+ * @param allowed the same in words that follow "must be"
+ */
+record Bounds(Predicate<Object> permit, String allowed) {
+
+  static Bounds any(String allowed) {
+    return new Bounds(value -> true, allowed);
+  }
+
+  /** Lengths of a list. */
+  static Bounds list(AnnotatedElement marks) {
+    Size size = marks.getAnnotation(Size.class);
+    return size == null
+        ? any("a list")
+        : new Bounds(
+            value -> within(((java.util.List<?>) value).size(), size),
+            "a list of " + size.min() + " to " + size.max() + " entries");
+  }
+
+  /** Length and form of a text. */
+  static Bounds text(AnnotatedElement marks) {
+    Size size = marks.getAnnotation(Size.class);
+    Pattern pattern = marks.getAnnotation(Pattern.class);
+    Predicate<String> form =
+        pattern == null
+            ? text -> true
+            : java.util.regex.Pattern.compile(pattern.regexp()).asMatchPredicate();
+    return new Bounds(
+        value -> (size == null || within(((String) value).length(), size)) && form.test((String) value),
+        "a text"
+            + (size == null ? "" : " of " + size.min() + " to " + size.max() + " characters")
+            + (pattern == null ? "" : " of the form " + pattern.regexp()));
+  }
+
+  private static boolean within(int length, Size size) {
+    return length >= size.min() && length <= size.max();
+  }
+
+  /** Range of a number, and its decimals. */
+  static Bounds number(Class<?> type, AnnotatedElement marks) {
+    boolean whole = type != Double.class && type != double.class && type != BigDecimal.class;
+    Limit least = Limit.lowest(marks);
+    Limit most = Limit.highest(marks);
+    Digits digits = marks.getAnnotation(Digits.class);
+    String allowed = (whole ? "a whole number" : "a number") + range(least, most);
+    return type == BigDecimal.class
+        ? new Bounds(
+            value -> exactly((BigDecimal) value, least, most, digits),
+            allowed
+                + (digits == null ? "" : " with at most " + digits.fraction() + " decimals"))
+        : new Bounds(value -> rounded(((Number) value).doubleValue(), least, most), allowed);
+  }
+
+  /** Not-a-number lies within no bound. */
+  private static boolean rounded(double value, Limit least, Limit most) {
+    return (least == null || (least.included() ? value >= least.rounded() : value > least.rounded()))
+        && (most == null || (most.included() ? value <= most.rounded() : value < most.rounded()));
+  }
+
+  private static boolean exactly(BigDecimal value, Limit least, Limit most, Digits digits) {
+    return (least == null || value.compareTo(least.exact()) >= (least.included() ? 0 : 1))
+        && (most == null || value.compareTo(most.exact()) <= (most.included() ? 0 : -1))
+        && (digits == null
+            || (value.stripTrailingZeros().scale() <= digits.fraction()
+                && value.precision() - value.scale() <= digits.integer()));
+  }
+
+  private static String range(Limit least, Limit most) {
+    if (least == null || most == null) {
+      return "";
+    }
+    return (least.included() ? " from " + least.text() : " above " + least.text() + " and")
+        + (most.included() ? " to " : " to below ")
+        + most.text();
+  }
+
+  /** One end of a range, as it is written and as it compares. */
+  private record Limit(String text, BigDecimal exact, double rounded, boolean included) {
+
+    static Limit of(String text, boolean included) {
+      BigDecimal exact = new BigDecimal(text);
+      return new Limit(text, exact, exact.doubleValue(), included);
+    }
+
+    static Limit lowest(AnnotatedElement marks) {
+      DecimalMin decimal = marks.getAnnotation(DecimalMin.class);
+      Min whole = marks.getAnnotation(Min.class);
+      return decimal != null
+          ? of(decimal.value(), decimal.inclusive())
+          : whole == null ? null : of(Long.toString(whole.value()), true);
+    }
+
+    static Limit highest(AnnotatedElement marks) {
+      DecimalMax decimal = marks.getAnnotation(DecimalMax.class);
+      Max whole = marks.getAnnotation(Max.class);
+      return decimal != null
+          ? of(decimal.value(), decimal.inclusive())
+          : whole == null ? null : of(Long.toString(whole.value()), true);
+    }
+  }
+}
