@@ -14,7 +14,7 @@ import java.util.concurrent.TimeUnit;
 /** The built jar, running on a free port as the README starts it. */
 public final class RunningJar implements AutoCloseable {
 
-  private static final int READY_WITHIN_S = 30;
+  private static final int READY_WITHIN_S = 60;
 
   private final Process process;
   private final int port;
