@@ -81,6 +81,9 @@ final class Contract {
             Faults of form and of bounds are told all at once. Rules between fields, such as exactly \
             one of two, are judged once these hold, and are then told all at once too.
 
+            In CSV answers a cell that a spreadsheet would run as a formula has an apostrophe before it: \
+            one that begins with =, +, -, @, a tab or a return and is no number.
+
             Limits: a body or a row of a batch holds at most 1 MiB, a request with recordings 64 MiB, JSON nests at most 50 deep, a \
             query has at most 1,000 parameters, an answer lists at most 100 faults.""");
   }

@@ -18,7 +18,7 @@ final class BareErrors extends ErrorHandler {
     Problem problem = Problem.unreadable(status, detail(status));
     response.getHeaders().put(HttpHeader.CONTENT_TYPE, Problems.CONTENT_TYPE);
     response.getHeaders().put(HttpHeader.CACHE_CONTROL, "no-store");
-    response.getHeaders().put("X-Content-Type-Options", Safeguards.NO_GUESSING);
+    Safeguards.HEADERS.forEach(response.getHeaders()::put);
     byte[] bytes = Json.bytes(problem);
     Content.Sink.write(response, true, new String(bytes, StandardCharsets.UTF_8), callback);
     return true;

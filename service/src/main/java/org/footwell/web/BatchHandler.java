@@ -143,5 +143,7 @@ final class BatchHandler implements AutoCloseable {
   private static void start(Context ctx, Format format) {
     ctx.res().setContentType(format.contentType());
     ctx.res().setHeader("Cache-Control", "no-store");
+    // Also where the connection closes afterwards, so that a caller can tell whether it has all.
+    ctx.res().setHeader("Transfer-Encoding", "chunked");
   }
 }

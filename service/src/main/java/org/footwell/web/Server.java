@@ -15,6 +15,7 @@ import java.net.ServerSocket;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Engine;
 import org.slf4j.Logger;
@@ -27,6 +28,9 @@ public final class Server implements AutoCloseable {
 
   /** Enough for a usual answer; the framework's own default costs a large buffer per answer. */
   private static final int RESPONSE_BUFFER = 2048;
+
+  /** Time that threads get when requests are broken off. */
+  private static final long BREAKING_OFF_MS = 1_000;
 
   private static final List<HandlerType> METHODS =
       List.of(
@@ -47,6 +51,8 @@ public final class Server implements AutoCloseable {
   private final Pace pace;
   private final Javalin app;
   private final String host;
+  private final OrderlyStop stop;
+  private org.eclipse.jetty.server.Server jetty;
   private volatile boolean ready;
 
   public Server(List<Calculation<?, ?>> calculations, Settings settings, String version) {
@@ -57,6 +63,7 @@ public final class Server implements AutoCloseable {
     cors = new Cors(settings.origins());
     host = settings.host();
     pace = settings.pace();
+    stop = settings.stop();
     app = Javalin.create(config -> configure(config, settings));
   }
 
@@ -92,12 +99,29 @@ public final class Server implements AutoCloseable {
     return app.port();
   }
 
-  /** Says not ready first, then finishes what is under way. */
+  /** Says not ready first, then closes the port, then finishes what is under way. */
   @Override
   public void close() {
-    ready = false;
+    if (ready) {
+      ready = false;
+      LOG.info("stopping, the port closes in {} ms", stop.delay().toMillis());
+      int brokenOff = stop.drain(jetty);
+      if (brokenOff > 0) {
+        LOG.warn(
+            "broken off, not done within {} ms: {} of the requests under way",
+            stop.finish().toMillis(),
+            brokenOff);
+      }
+    }
     app.stop();
     batch.close();
+  }
+
+  /** Has callers move away from a service that stops: each connection ends with its next answer. */
+  private void partWhenStopping(Context ctx) {
+    if (!ready) {
+      ctx.res().setHeader("Connection", "close");
+    }
   }
 
   private void configure(JavalinConfig config, Settings settings) {
@@ -111,8 +135,9 @@ public final class Server implements AutoCloseable {
     config.jetty.port = settings.port();
     config.jetty.modifyServer(
         server -> {
+          jetty = server;
           server.setErrorHandler(new BareErrors());
-          server.setStopTimeout(5_000);
+          ((QueuedThreadPool) server.getThreadPool()).setStopTimeout(BREAKING_OFF_MS);
         });
     config.router.ignoreTrailingSlashes = false;
     config.router.javaLangErrorHandler(
@@ -129,6 +154,7 @@ public final class Server implements AutoCloseable {
     routes.before(ctx -> Exchange.pace(ctx, pace));
     routes.before(cors::apply);
     routes.before(Safeguards::apply);
+    routes.before(this::partWhenStopping);
     route(
         routes,
         "/v1/{calculation}",
