@@ -78,7 +78,7 @@ public record ArrivalTimesResult(
           int polarity,
       @Schema(
               description =
-                  "Size of what they have in common, 0 to 1: from 0.5 on the polarity is told")
+                  "Size of what they have in common, 0 to 1: from 0.8 on the polarity is told")
           double likeness,
       @Schema(description = "Lower end of the band they were held against each other in, Hz")
           double lowHz,

@@ -43,7 +43,7 @@ final class LeftAgainstRight {
               (product, left, right) -> product / Math.sqrt(left * right));
 
   /** From this likeness on the sign is told; measured, see the method page. */
-  private static final double SURE = 0.5;
+  private static final double SURE = 0.8;
 
   /** What is looked at around the strongest sample: three periods of 20 Hz before, a decay after, s. */
   private static final double BEFORE_S = 0.15;

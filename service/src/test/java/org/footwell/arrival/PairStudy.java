@@ -46,7 +46,7 @@ final class PairStudy {
     int told = 0;
     int wrong = 0;
     for (int trial = 0; trial < trials; trial++) {
-      boolean sure = pairs.get(trial).likeness() >= 0.5;
+      boolean sure = pairs.get(trial).likeness() >= 0.8;
       told += sure ? 1 : 0;
       wrong += sure && pairs.get(trial).polarity() != polarity(trial) ? 1 : 0;
     }
@@ -90,7 +90,7 @@ final class PairStudy {
 
         Two woofers of any kind in a modal cabin, one to the left and one to the right, alike and to 5 cm
         equally far from the front, 60 dB over the noise unless said otherwise; half of the right ones are
-        inverted. *Told* from a likeness of 0.5 on; what is not told is `pair-unsure`.
+        inverted. *Told* from a likeness of 0.8 on; what is not told is `pair-unsure`.
 
         | trouble | seeded trials | told, %% | told and wrong, trials |
         |---|---|---|---|
