@@ -36,6 +36,10 @@ final class ArrivalRules {
     takes.complete(
         q.channels().stream().map(Channel::id).toList(), q.microphones(), q.recordings());
     takes.sweep();
+    takes.pairs(q.pairs(), q.channels().stream().map(Channel::id).toList());
+    if (!q.pairs().isEmpty() && q.cabinLengthM() == null) {
+      run.refuse(REQUIRED).at("/cabin_length_m").allowed("given with pairs");
+    }
     rules.recordings(takes);
     rules.channels();
     rules.processor();

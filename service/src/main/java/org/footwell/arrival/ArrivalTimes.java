@@ -15,9 +15,11 @@ import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.measurement.MeasurementFault;
+import org.footwell.measurement.PairFault;
 import org.footwell.parts.FilterFault;
 import org.footwell.parts.Safety;
 import org.footwell.physics.Air;
+import org.footwell.physics.CabinGain;
 import org.footwell.recording.Wav;
 import org.footwell.signal.AnalyticSignal;
 import org.footwell.signal.ExponentialSweep;
@@ -48,6 +50,8 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
               AnalyticSignal.ENVELOPE,
               Wav.RIFF,
               Air.ISO_9613_1,
+              CabinGain.HALF_WAVE,
+              LeftAgainstRight.OWN_RULE,
               Source.COMMON_PRACTICE)
           .limits(
               "Loudspeaker and crossover are taken to be of minimum phase: delays that are not,"
@@ -62,7 +66,7 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
                   + " from the direct sound; the method page says where the method fails.",
               "At most 64 recordings of 64 to 2,097,152 samples, 12,000,000 in all.")
           .findings(ArrivalFinding.values())
-          .refusals(MeasurementFault.and(FilterFault.and(ArrivalFault.values())))
+          .refusals(MeasurementFault.and(PairFault.and(FilterFault.and(ArrivalFault.values()))))
           .cautions(Safety.HEARING)
           .build();
 
@@ -76,7 +80,9 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
     ArrivalRules.require(q, run);
     double speed = run.apply(Air.SPEED_OF_SOUND, q.temperatureC());
     Responses responses = new Responses(q);
-    List<Heard> heard = SweepPlausibility.judged(q, hear(q, responses, run), responses, run);
+    List<Heard> all = hear(q, responses, run);
+    boolean asStated = SweepPlausibility.asStated(q, all, responses, run);
+    List<Heard> heard = asStated ? all : all.stream().map(Heard::withoutPolarity).toList();
     ArrivalRemarks remarks = new ArrivalRemarks(run);
     for (int i = 0; i < heard.size(); i++) {
       remarks.onTake(i, heard.get(i));
@@ -87,6 +93,9 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
       String id = q.channels().get(c).id();
       remarks.onChannel(c, id, positions.get(c), highestHz(id, heard));
     }
+    boolean paired = asStated && !q.pairs().isEmpty() && q.timeReference() != TimeReference.NONE;
+    List<ArrivalTimesResult.Pair> pairs =
+        paired ? LeftAgainstRight.of(q, responses, heard, speed, run) : null;
     List<DelaySetting> delays = delays(q, positions, remarks, run);
     List<ArrivalTimesResult.Channel> channels = new ArrayList<>();
     for (int c = 0; c < positions.size(); c++) {
@@ -101,6 +110,7 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
     return new ArrivalTimesResult(
         channels,
         heard.stream().map(one -> take(one, speed)).toList(),
+        pairs,
         delays.isEmpty() ? null : (Double) spread(positions, null),
         delays.isEmpty() || q.processor() == null ? null : (Double) spread(positions, delays),
         speed,

@@ -8,6 +8,7 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import org.footwell.measurement.LeftAndRight;
 import org.footwell.measurement.MicrophonePosition;
 import org.footwell.measurement.PlayedSweep;
 import org.footwell.measurement.RecordedKind;
@@ -47,9 +48,22 @@ public record ArrivalTimesRequest(
     @Schema(description = "Air temperature, °C: for delays and times as distances")
         @DecimalMin("-40")
         @DecimalMax("80")
-        Double temperatureC) {
+        Double temperatureC,
+    @Schema(
+            description =
+                "Left and right channels that should play with each other: alike loudspeakers and"
+                    + " filters, equally far from the front of the cabin. Below its lowest mode they"
+                    + " are then held against each other, which tells whether one is inverted where"
+                    + " modes hide the polarity of each")
+        @Size(max = 16)
+        List<@NotNull @Valid LeftAndRight> pairs,
+    @Schema(description = "Longest inside dimension of the cabin, m; needed with pairs")
+        @DecimalMin("0.5")
+        @DecimalMax("6")
+        Double cabinLengthM) {
 
   public ArrivalTimesRequest {
+    pairs = pairs == null ? List.of() : pairs;
     temperatureC = temperatureC == null ? Double.valueOf(20) : temperatureC;
   }
 

@@ -68,6 +68,16 @@ final class Responses {
     return SweepFocus.of(first, octaves, responses.range(), rateHz());
   }
 
+  /** The impulse response of a recording. */
+  double[] of(Recording recording) {
+    return responses.of(recording);
+  }
+
+  /** The range that responses are limited to; null without a sweep. */
+  PassBand range() {
+    return responses.range();
+  }
+
   /** From the first sample of a response to the start of what was played, s. */
   double startS() {
     return responses.startS();

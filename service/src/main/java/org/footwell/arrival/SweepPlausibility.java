@@ -15,9 +15,8 @@ final class SweepPlausibility {
 
   private SweepPlausibility() {}
 
-  /** What was heard, without polarity where the sweep was not the one stated. */
-  static List<Heard> judged(
-      ArrivalTimesRequest q, List<Heard> heard, Responses responses, Run run) {
+  /** Whether the sweep can be the one stated. */
+  static boolean asStated(ArrivalTimesRequest q, List<Heard> heard, Responses responses, Run run) {
     SweepFocus focus = responses.focus(q);
     boolean wrong = focus != null && focus.otherLength();
     if (wrong) {
@@ -34,7 +33,7 @@ final class SweepPlausibility {
         run.find(ArrivalFinding.ARRIVALS_IMPLAUSIBLE).at("/sweep").value(spread).limit(most);
       }
     }
-    return wrong ? heard.stream().map(Heard::withoutPolarity).toList() : heard;
+    return !wrong;
   }
 
   /** Of what is left when the delays that channels are stated to have are taken off. */

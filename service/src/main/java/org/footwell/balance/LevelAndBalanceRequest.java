@@ -9,6 +9,7 @@ import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.measurement.ChannelTake;
 import org.footwell.measurement.Gate;
+import org.footwell.measurement.LeftAndRight;
 import org.footwell.measurement.Measurement;
 import org.footwell.measurement.MicrophonePosition;
 import org.footwell.measurement.PlayedSweep;
@@ -42,7 +43,7 @@ public record LevelAndBalanceRequest(
         List<@NotNull @Valid ChannelTake> recordings,
     @Schema(description = "Channels that should be equally loud, such as left and right")
         @Size(max = 16)
-        List<@NotNull @Valid Pair> pairs,
+        List<@NotNull @Valid LeftAndRight> pairs,
     @Schema(description = "The wanted curve; absent: flat") @Valid TargetCurve target,
     @Schema(description = "Which part of each impulse response counts") @Valid Gate gate,
     @Schema(
@@ -88,11 +89,4 @@ public record LevelAndBalanceRequest(
           @DecimalMin("5")
           @DecimalMax("80000")
           Double toHz) {}
-
-  /** Two channels that should be equally loud. */
-  @Valid
-  public record Pair(
-      @Schema(description = "Id of the left channel") @NotNull @Size(min = 1, max = 60) String left,
-      @Schema(description = "Id of the right channel") @NotNull @Size(min = 1, max = 60)
-          String right) {}
 }

@@ -9,6 +9,7 @@ import org.footwell.arrival.ArrivalTimesRequest.Take;
 import org.footwell.arrival.ArrivalTimesRequest.TimeReference;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
+import org.footwell.measurement.LeftAndRight;
 import org.footwell.measurement.MicrophonePosition;
 import org.footwell.measurement.PlayedSweep;
 import org.footwell.measurement.RecordedKind;
@@ -27,6 +28,8 @@ final class Session {
   final List<Take> takes = new ArrayList<>();
   Processor processor;
   Double temperatureC;
+  final List<LeftAndRight> pairs = new ArrayList<>();
+  Double cabinLengthM;
 
   /** A session of one channel "a" at one microphone "m" so far without a recording. */
   static Session plain() {
@@ -48,7 +51,16 @@ final class Session {
 
   ArrivalTimesRequest request() {
     return new ArrivalTimesRequest(
-        kind, sweep, timeReference, channels, microphones, takes, processor, temperatureC);
+        kind,
+        sweep,
+        timeReference,
+        channels,
+        microphones,
+        takes,
+        processor,
+        temperatureC,
+        pairs,
+        cabinLengthM);
   }
 
   Answer<ArrivalTimesResult> answer() {
