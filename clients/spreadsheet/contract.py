@@ -31,11 +31,14 @@ class Contract:
 
     def parameter(self, calculation, name):
         """A parameter of a calculation; an index of a repeated group counts as its first."""
-        wanted = re.sub(r"\.\d+(?=\.|$)", ".0", name)
+        wanted = re.sub(r"\.(\d+|\*)(?=\.|$)", ".0", name)
         for parameter in self.get("/v1/" + calculation)["parameters"]:
             if parameter["name"] == wanted:
                 return parameter
         raise UnknownName(f"{calculation} has no parameter {name}")
+
+    def numeric(self, calculation, name):
+        return self.parameter(calculation, name)["schema"].get("type") in ("number", "integer")
 
     def required(self, calculation):
         return [p["name"] for p in self.get("/v1/" + calculation)["parameters"] if p.get("required")]
