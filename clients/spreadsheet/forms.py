@@ -91,8 +91,8 @@ def remarks(book, sheet, top, columns, count):
     numbers = [(n, label) for n, (_, label, calculation, name, *_) in enumerate(columns, 1)
                if calculation and book.contract.numeric(calculation, name)]
     for row in range(top + 2, top + 2 + count):
-        told = "&".join(f'IF({not_a_number(sheet.ref(row, n))},{q(f"{label}. ")},"")' for n, label in numbers)
-        sheet.merge(row, first, row, last, f"={told}", "output")
+        told = "&".join(f'IF({not_a_number(sheet.ref(row, n))},{q(f"; {label}")},"")' for n, label in numbers)
+        sheet.merge(row, first, row, last, f"=MID({told},3,300)", "output")
 
 
 def entry(book, sheet, row, column, value, calculation, name, choices=None):

@@ -34,7 +34,7 @@ def of_part(book, i, side, key):
     columns = OF_PARTS[side]
     number = next(n for n, (name, *_) in enumerate(columns, 1) if name == key)
     above = (book.first_amplifier if side == "amplifier" else FIRST) - 1
-    return f'"Parts, row "&({above}+{book.of(i, side + ".row")})&", {column(number, columns[number - 1][1])}"'
+    return f'"Parts, row "&({above}+N({book.of(i, side + ".row")}))&", {column(number, columns[number - 1][1])}"'
 
 
 def place(book, cell):
@@ -60,7 +60,10 @@ def located(book, answer, query):
     """The faults of an answer, each in a line of its own and with the place of the entry instead of the field's name."""
     text = f'" "&{answer}'
     for name, cell in with_groups(query.entered).items():
-        text = f'SUBSTITUTE({text},{q(f" {name} ")}," "&{place(book, cell)}&" ")'
+        # A name of one word stands in sentences as well.
+        sides = [(" ", " ")] if re.search(r"[._]", name) else [(" ", " must "), (" ", " is required"), (" of the ", " ")]
+        for before, behind in sides:
+            text = f'SUBSTITUTE({text},{q(before + name + behind)},{q(before.removesuffix("the "))}&{place(book, cell)}&{q(behind)})'
     for group, rows in query.rows.items():
         for index, where in rows:
             text = f'SUBSTITUTE({text}," {group}."&{index}&".",{q(f" {where}, ")})'
