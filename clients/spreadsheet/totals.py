@@ -69,11 +69,12 @@ def sums(book, end):
     enter(book, hours, "Fitting, hours", "hours", None)
     enter(book, rate, "Fitting, price of an hour", "rate", f"={fitting}")
     labour = entered(sheet, {"hours": hours, "price of an hour": rate})
+    sheet.put(parts, 8, f"={told(f'{masses}&{prices}')}", "total")
     both = f"SUM({sheet.ref(parts, 7)},{sheet.ref(rate, 7)})"
     add(sheet, before, "Before tax", None, complete(f"{prices}&{labour}", both))
     enter(book, tax, "Tax, per cent", "tax_percent", f'=IFERROR({taxed}/100,"")', lowest=1, help="20 for 20 per cent; 0 for none.")
     add(sheet, total, "Total", None, complete(f'{prices}&{labour}&{entered(sheet, {"tax": tax})}&{currency}',
-                                              f"SUM({sheet.ref(before, 7)},{sheet.ref(tax, 7)})"))
+                                              f"SUM({sheet.ref(before, 7)},{sheet.ref(tax, 7)})", told))
     book.total = sheet.ref(total, 7)
     sheet.put(end + 7, 1, "Verdict of the whole system", "label")
     sheet.put(end + 7, 2, f"={book.verdict}", "verdict")
@@ -94,9 +95,13 @@ def entered(sheet, rows):
     return "&".join(f'IF({sheet.ref(row, 8)}="","","{label}, ")' for label, row in rows.items())
 
 
-def complete(lacking, number):
-    """The number, or what it lacks."""
-    return f'=IF({lacking}="",{number},"incomplete: "&LEFT({lacking},LEN({lacking})-2)&" missing")'
+def told(lacking):
+    return f'IF({lacking}="","",LEFT({lacking},LEN({lacking})-2)&" missing")'
+
+
+def complete(lacking, number, more=None):
+    """The number, or that it is incomplete, with what it lacks where there is room for it."""
+    return f'=IF({lacking}="",{number},"incomplete"' + (f'&": "&{more(lacking)}' if more else "") + ")"
 
 
 def product(one, other):

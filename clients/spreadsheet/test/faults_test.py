@@ -313,8 +313,8 @@ class Money(Opened):
                 self.book.write(self.part("coaxial 16", "price"), "")
                 self.enter(self.part("coaxial 13", "mass_g"), "")
                 end = int(BOOK.total.rpartition("$")[2])
-                for row, column, text in ((end, 7, "incomplete: 2 prices missing"), (end - 2, 7, "incomplete: 2 prices missing"),
-                                          (end - 5, 7, "incomplete: 2 prices missing"), (end - 5, 6, "incomplete: 2 masses missing")):
+                for row, column, text in ((end, 7, "incomplete: 2 prices missing"), (end - 2, 7, "incomplete"), (end - 5, 7, "incomplete"),
+                                          (end - 5, 6, "incomplete"), (end - 5, 8, "2 masses, 2 prices missing")):
                     self.assertEqual(text, self.book.read(BOOK.totals.ref(row, column)))
                     self.assertEqual(text, self.book.cell(BOOK.totals.ref(row, column)).String)  # and looks it
                 self.assertIsNone(self.book.read(BOOK.totals.ref(end - 1, 7)))  # the tax of it

@@ -56,7 +56,7 @@ class Looks(Opened):
                     self.fits(BOOK.figure(i, "name"))
                     self.fits(BOOK.comparison.ref(layout.FIRST + 3 * i, 1), rows=3)
                 last = layout.FIRST + layout.CHANNELS
-                self.fits(BOOK.results.ref(last + 4, 1), end=len(layout.RESULTS))
+                self.fits(BOOK.cautions_shown, end=len(layout.RESULTS))
                 self.fits(BOOK.totals.ref(int(BOOK.total.rpartition("$")[2]) + 5, 1), end=8)
                 if kind == "ods":
                     for sheet in (BOOK.results, BOOK.comparison, BOOK.totals, BOOK.channels, BOOK.parts):
