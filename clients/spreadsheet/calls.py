@@ -4,7 +4,7 @@ from formulas import FINDING, LINE, between, q, worst
 from layout import CALCULATIONS, CHANNELS, FINDINGS, FIRST, LONGEST_URL
 from lists import delays, masses
 from questions import QUESTIONS
-from split import HEAVY, OF_ALL, code
+from split import HEAVY, OF_ALL, PASSED_OVER, code
 
 HEADINGS = ["Channel", "Calculation", "Verdict", "Characters", "Address", "Answer", "Faults and stops", "Warnings", "Faults and all findings"]
 
@@ -38,7 +38,8 @@ def call(book, row, channel, calculation, address):
     sheet.put(row, 2, calculation, "machine")
     url, answer, verdict = (sheet.ref(row, column) for column in (5, 6, 3))
     slots = [book.finding(row, n) for n in range(1, FINDINGS + 1)]
-    judged = between(answer, '],"verdict":"', '"') if row != book.masses_row else worst(book.findings(row), "*", "ok")
+    # Where findings are passed over, the verdict is that of the others.
+    judged = worst(book.findings(row), "*", "ok") if calculation in PASSED_OVER else between(answer, '],"verdict":"', '"')
     sheet.put(row, 3, f'=IF({answer}="","",IF(LEFT({answer},1)="{{",{judged},"fault"))', "verdict")
     sheet.put(row, 4, f'=IF({url}="","",LEN({url}))', "machine")
     sheet.put(row, 5, "=" + address, "machine")

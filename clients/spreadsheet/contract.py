@@ -30,7 +30,7 @@ class Contract:
             raise UnknownName(f"the contract has no GET {path}") from None
 
     def parameter(self, calculation, name):
-        """A parameter of a calculation; an index of a repeated group counts as its first."""
+        """A parameter of a calculation; an index of a repeated group, or a star for all, counts as its first."""
         wanted = re.sub(r"\.(\d+|\*)(?=\.|$)", ".0", name)
         for parameter in self.get("/v1/" + calculation)["parameters"]:
             if parameter["name"] == wanted:

@@ -2,7 +2,7 @@
 from contract import unit
 from entries import DELAYS, RAIL
 from formulas import number, q, word, worst
-from layout import CHANNELS, FINDINGS, FIRST, RESULTS
+from layout import CHANNELS, FIRST, RESULTS
 from told import list_told, show_cautions, with_channel
 
 STYLES = {"verdict": "verdict", "name": "name"}

@@ -96,12 +96,12 @@ def entered(sheet, rows):
 
 
 def told(lacking):
-    return f'IF({lacking}="","",LEFT({lacking},LEN({lacking})-2)&" missing")'
+    return f'IF({lacking}="","",LEFT({lacking},LEN({lacking})-2))'
 
 
 def complete(lacking, number, more=None):
     """The number, or that it is incomplete, with what it lacks where there is room for it."""
-    return f'=IF({lacking}="",{number},"incomplete"' + (f'&": "&{more(lacking)}' if more else "") + ")"
+    return f'=IF({lacking}="",{number},"incomplete"' + (f'&": "&{more(lacking)}&" missing"' if more else "") + ")"
 
 
 def product(one, other):
