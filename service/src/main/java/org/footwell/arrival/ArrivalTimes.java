@@ -57,7 +57,7 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
               "A subwoofer has no sharp onset; its arrival is that of its phase slope and good to a"
                   + " millisecond or two in a cabin.",
               "A sweep of another length, up to 10 ms, is told by channels that play above 1.5 kHz,"
-                  + " from 0.1 to 0.7 ms on with tweeters and 0.7 to 2 ms with doors, and never by"
+                  + " from 0.2 to 1 ms on with tweeters and 1 to 4 ms with doors, and never by"
                   + " woofers; clocks that differ count like it: 100 ppm over 2 s are 0.2 ms.",
               "A reflection that comes before the inverse of the bandwidth has passed cannot be told"
                   + " from the direct sound; the method page says where the method fails.",

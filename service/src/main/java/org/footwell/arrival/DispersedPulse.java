@@ -33,14 +33,15 @@ final class DispersedPulse {
   private static final double SHARP_FROM_HZ = 1500;
 
   /** Slopes looked at around a start, s, and how finely. */
-  private static final double AROUND_S = 0.00015;
+  private static final double AROUND_S = 0.0003;
 
   private static final double FINE_S = 0.00001;
 
   /** How far from the top its curvature is looked at, s. */
   private static final double FAR_S = 0.00003;
 
-  // How far off the sharpest slope may be, as a share of how far one must go from it until the pulse
+  // How far off the sharpest slope may be, as a share of how far one must go from it until the
+  // pulse
   // is as good as gone: by the end of the roll-off, the more noise hides of it, and by what of the
   // pulse is not of the direct sound. Measured on made-up responses, see the method page.
   private static final double ROLL_OFF_UNKNOWN = 0.06;

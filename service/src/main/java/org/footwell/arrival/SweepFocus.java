@@ -27,6 +27,9 @@ record SweepFocus(double longerS, double uncertaintyS) {
 
   private static final double STEP_S = 0.0005;
 
+  /** So much more compact is no chance, even among strong reflections. */
+  private static final double SHARPER = 1.2;
+
   /** So many responses tell it. */
   private static final int ENOUGH = 8;
 
@@ -59,17 +62,7 @@ record SweepFocus(double longerS, double uncertaintyS) {
             .filter(Objects::nonNull)
             .limit(ENOUGH)
             .toList();
-    double start = 0;
-    double most = 0;
-    int steps = (int) Math.round(FURTHEST_S / STEP_S);
-    for (int i = -steps; i <= steps; i++) {
-      double slope = i * STEP_S / logRatio;
-      double all = pulses.stream().mapToDouble(pulse -> pulse.compactness(slope)).sum();
-      if (all > most) {
-        most = all;
-        start = slope;
-      }
-    }
+    double start = start(pulses, logRatio);
     double sum = 0;
     double weights = 0;
     double squares = 0;
@@ -94,5 +87,26 @@ record SweepFocus(double longerS, double uncertaintyS) {
     double scatter = told < 2 ? 1 : Math.max(1, (squares - mean * sum) / (told - 1));
     double uncertainty = Math.max(ALIKE * least, Math.sqrt(scatter / weights));
     return new SweepFocus(logRatio * mean, logRatio * uncertainty);
+  }
+
+  /** Where the responses are most compact, roughly, as a slope in s: as stated unless clearly elsewhere. */
+  private static double start(List<DispersedPulse> pulses, double logRatio) {
+    double asStated = compactness(pulses, 0);
+    double start = 0;
+    double most = asStated * SHARPER;
+    int steps = (int) Math.round(FURTHEST_S / STEP_S);
+    for (int i = -steps; i <= steps; i++) {
+      double slope = i * STEP_S / logRatio;
+      double there = compactness(pulses, slope);
+      if (there > most) {
+        most = there;
+        start = slope;
+      }
+    }
+    return start;
+  }
+
+  private static double compactness(List<DispersedPulse> pulses, double slope) {
+    return pulses.stream().mapToDouble(pulse -> pulse.compactness(slope)).sum();
   }
 }

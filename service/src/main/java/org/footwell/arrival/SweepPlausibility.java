@@ -16,7 +16,7 @@ final class SweepPlausibility {
   private static final double FURTHEST_M = 9;
 
   /** So much more sound before the start than after is no distortion, dB; measured. */
-  private static final double TOO_MUCH_BEFORE_DB = 3;
+  static final double TOO_MUCH_BEFORE_DB = 3;
 
   /** Difference of clocks that limits are stated for. */
   private static final double CLOCKS_APART = 100e-6;

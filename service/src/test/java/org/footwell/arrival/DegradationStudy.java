@@ -361,6 +361,7 @@ final class DegradationStudy {
         direct sound.
 
         %s
+        %s
         %s"""
         .formatted(
             trials,
@@ -369,7 +370,8 @@ final class DegradationStudy {
             AMONG_MODES,
             modes(AMONG_MODES),
             reflections(),
-            FirstSoundStudy.section());
+            FirstSoundStudy.section(),
+            SweepStudy.section());
   }
 
   public static void main(String[] arguments) {
