@@ -60,8 +60,9 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
                   + " common start to the sample, or a loopback.",
               "A subwoofer has no sharp onset; its arrival is that of its phase slope and good to a"
                   + " millisecond or two in a cabin.",
-              "A sweep of another length is told by channels that play above 5 kHz, from about 1.5 ms"
-                  + " on; clocks that differ count like it: 100 ppm over 2 s are 0.2 ms, not told.",
+              "A sweep of another length, up to 10 ms, is told by channels that play above 1.5 kHz,"
+                  + " from 0.2 to 1 ms on with tweeters and 1 to 4 ms with doors, and never by"
+                  + " woofers; clocks that differ count like it: 100 ppm over 2 s are 0.2 ms.",
               "A reflection that comes before the inverse of the bandwidth has passed cannot be told"
                   + " from the direct sound; the method page says where the method fails.",
               "At most 64 recordings of 64 to 2,097,152 samples, 12,000,000 in all.")
@@ -80,9 +81,8 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
     ArrivalRules.require(q, run);
     double speed = run.apply(Air.SPEED_OF_SOUND, q.temperatureC());
     Responses responses = new Responses(q);
-    List<Heard> all = hear(q, responses, run);
-    boolean asStated = SweepPlausibility.asStated(q, all, responses, run);
-    List<Heard> heard = asStated ? all : all.stream().map(Heard::withoutPolarity).toList();
+    SweepPlausibility sweep = new SweepPlausibility(q, hear(q, responses, run), responses, run);
+    List<Heard> heard = sweep.heard();
     ArrivalRemarks remarks = new ArrivalRemarks(run);
     for (int i = 0; i < heard.size(); i++) {
       remarks.onTake(i, heard.get(i));
@@ -93,7 +93,7 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
       String id = q.channels().get(c).id();
       remarks.onChannel(c, id, positions.get(c), highestHz(id, heard));
     }
-    boolean paired = asStated && !q.pairs().isEmpty() && q.timeReference() != TimeReference.NONE;
+    boolean paired = sweep.asStated() && !q.pairs().isEmpty() && q.timeReference() != TimeReference.NONE;
     List<ArrivalTimesResult.Pair> pairs =
         paired ? LeftAgainstRight.of(q, responses, heard, speed, run) : null;
     List<DelaySetting> delays = delays(q, positions, remarks, run);
@@ -113,6 +113,8 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
         pairs,
         delays.isEmpty() ? null : (Double) spread(positions, null),
         delays.isEmpty() || q.processor() == null ? null : (Double) spread(positions, delays),
+        sweep.longerMs(),
+        sweep.uncertaintyMs(),
         speed,
         responses.rateHz());
   }

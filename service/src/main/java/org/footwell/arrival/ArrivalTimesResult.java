@@ -22,6 +22,15 @@ public record ArrivalTimesResult(
         Double spreadMs,
     @Schema(description = "The same with the delays on the steps of the processor, ms")
         Double remainingSpreadMs,
+    @Schema(
+            description =
+                "How much longer than stated the sweep seems to have lasted, ms, by how compact the"
+                    + " responses are: a clock of the recorder that is fast by 100 ppm makes 0.1 ms"
+                    + " for every second of it. Absent without a sweep, and where no channel plays"
+                    + " high enough to tell")
+        Double sweepLongerMs,
+    @Schema(description = "How far that may be off, ms, either way: 95 of 100 cases or more")
+        Double sweepLongerUncertaintyMs,
     @Schema(description = "Speed of sound at the temperature given, m/s") double speedOfSoundMPerS,
     @Schema(description = "Sample rate of the recordings, Hz") double rateHz) {
 

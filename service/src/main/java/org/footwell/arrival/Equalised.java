@@ -124,6 +124,11 @@ record Equalised(
     return height / together(band.factors(spectrum.bins(), rateHz));
   }
 
+  /** Height of a peak in the band of a compactness. */
+  double height(double compactness, double rateHz) {
+    return compactness * together(band.factors(spectrum.bins(), rateHz));
+  }
+
   /** Height of the highest peak of what has been equalised, of magnitude 1, over its most. */
   private static double compactness(Spectrum pulse, double[] factors) {
     double highest = 0;

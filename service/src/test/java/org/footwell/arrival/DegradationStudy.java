@@ -319,6 +319,7 @@ final class DegradationStudy {
         direct sound.
 
         %s
+        %s
         %s"""
         .formatted(
             trials,
@@ -328,7 +329,8 @@ final class DegradationStudy {
             modes(),
             PairStudy.section(),
             reflections(),
-            FirstSoundStudy.section(this));
+            FirstSoundStudy.section(this),
+            SweepStudy.section());
   }
 
   public static void main(String[] arguments) {
