@@ -93,7 +93,8 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
       String id = q.channels().get(c).id();
       remarks.onChannel(c, id, positions.get(c), highestHz(id, heard));
     }
-    boolean paired = sweep.asStated() && !q.pairs().isEmpty() && q.timeReference() != TimeReference.NONE;
+    boolean paired =
+        sweep.asStated() && !q.pairs().isEmpty() && q.timeReference() != TimeReference.NONE;
     List<ArrivalTimesResult.Pair> pairs =
         paired ? LeftAgainstRight.of(q, responses, heard, speed, run) : null;
     List<DelaySetting> delays = delays(q, positions, remarks, run);
