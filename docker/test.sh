@@ -105,7 +105,7 @@ answer=$(get -T "$work/large" -X POST -H 'Content-Type: application/json' -w '%{
 ok "a body that is too large is a problem"
 
 # Limits stand in Settings.java; what is shipped beside the service must agree with them.
-default() { sed -n "s/.*\"FOOTWELL_$1\", \([0-9]*\) *<< *\([0-9]*\).*/\1 \2/p" service/src/main/java/org/footwell/web/Settings.java; }
+default() { sed -n "s/.*\"$1\", \([0-9]*\) *<< *\([0-9]*\).*/\1 \2/p" service/src/main/java/org/footwell/web/Settings.java; }
 read -r factor shift < <(default UPLOAD_BYTES)
 upload_bytes=$((factor << shift))
 passed=$(sed -n 's/.*client_max_body_size \([1-9][0-9]*\)m;/\1/p' docker/nginx.conf)
@@ -117,6 +117,20 @@ for limit in "$(sed -n 's/.*mem_limit: \([0-9]*\)m/\1/p' docker/compose.yaml)" \
   [ "$limit" -ge $((heap + 192)) ] || fail "$limit MiB are too little for a heap of $heap MiB"
 done
 ok "limits and memory agree"
+
+# Whoever runs a copy must leave it the time to stop, and ask often enough whether it is ready.
+figure() { sed -n "s/.*$1[^0-9]*\([0-9_]*\).*/\1/p" "$2" | tr -d _; }
+settings=service/src/main/java/org/footwell/web/Settings.java
+delay_ms=$(figure 'STOP_DELAY_MS, value' docker/kubernetes.yaml)
+finish_ms=$(($(figure '"STOP_MS"' $settings) + 2000))
+[ "$(figure stop_grace_period docker/compose.yaml)000" -ge $(($(figure '"STOP_DELAY_MS"' $settings) + finish_ms)) ] ||
+  fail "compose.yaml kills a copy before it has stopped"
+[ "$(figure terminationGracePeriodSeconds docker/kubernetes.yaml)000" -ge $((delay_ms + finish_ms)) ] ||
+  fail "kubernetes.yaml kills a copy before it has stopped"
+sed -n '/readinessProbe:/,/resources:/p' docker/kubernetes.yaml >"$work/probe"
+[ "$delay_ms" -gt $((1000 * $(figure periodSeconds "$work/probe") * $(figure failureThreshold "$work/probe"))) ] ||
+  fail "the port closes before a readinessProbe can tell"
+ok "times to stop agree"
 
 # A recording of 10 s at 192 kHz, 32 bits: noise of small floats, 8 MB.
 little() { local i value=$1; for ((i = 0; i < $2; i++)); do printf "\\x$(printf %02x $((value >> 8 * i & 255)))"; done; }
@@ -136,7 +150,9 @@ answer=$(get --max-time 30 -F "request=$recordings;type=application/json" -F "on
 ok "a recording of $(stat -c %s "$work/one.wav") bytes passes"
 
 kill "${service[1]}"
-wait "${service[1]}" || true
+while kill -0 "${service[1]}" 2>/dev/null; do
+  [ "$(post -o /dev/null -w '%{http_code}')" = 200 ] || fail "an answer was lost while the copy stopped"
+done
 for _ in {1..20}; do
   [ "$(post -o /dev/null -w '%{http_code}')" = 200 ] || fail "an answer was lost with the copy"
 done

@@ -12,7 +12,7 @@ def numbered(columns):
 class Book:
     def __init__(self, contract, demo, address):
         self.contract, self.demo, self.address = contract, demo, address
-        self.vehicle = Sheet("Vehicle", [0.6, 6.6, 5.2, 2, 1, 13])
+        self.vehicle = Sheet("Vehicle", [0.6, 6.6, 5.2, 2.6, 0.8, 13])
         self.channels = Sheet("Channels", freeze=(FIRST - 1, 1))
         self.parts = Sheet("Parts", freeze=(FIRST - 1, 1))
         self.results = Sheet("Results", freeze=(FIRST - 1, 2))
@@ -23,7 +23,8 @@ class Book:
         self.split = Sheet("Split", freeze=(FIRST - 1, 2), hidden=True)
         self.sheets = [self.vehicle, self.channels, self.parts, self.results, self.comparison, self.totals,
                        self.calls, self.lookup, self.split]
-        self.cell = {}  # of the vehicle, by key
+        self.cell, self.numbers = {}, set()  # of the vehicle, by key; which of them hold numbers
+        self.queries = {}  # of the calls, by row
         self.told = {}  # by name of the sheet: rows with channel, level and text of a finding
         self.channel_column, self.driver_column, self.amplifier_column, self.result_column = map(
             numbered, (CHANNEL, DRIVER, AMPLIFIER, RESULTS))
@@ -31,7 +32,9 @@ class Book:
         self.first_amplifier = FIRST + DRIVERS + 4
         self.names = {"drivers": self.driver_area("name"), "amplifiers": self.amplifier_area("name"), "channels": self.channel_area("name")}
         self.delays_row = self.call_row(CHANNELS, CALCULATIONS[0])
-        self.ready_row = self.delays_row + 1
+        self.masses_row = self.delays_row + 1
+        self.ready_row = self.masses_row + 1
+        self.listed_row = FIRST + CHANNELS + 1  # of the sheet Lookup; one for each field of a list that is sent
 
     # What a person enters
 
@@ -60,6 +63,13 @@ class Book:
         """Where a person reads the figure of a channel."""
         return self.results.ref(FIRST + i, self.result_column[key])
 
+    def listed(self, name, values):
+        """What a field of a list adds to a question, given its values with a comma behind each."""
+        row, self.listed_row = self.listed_row, self.listed_row + 1
+        self.lookup.put(row, 1, name, "machine")
+        values = self.lookup.put(row, 2, "=" + values, "machine")
+        return self.lookup.put(row, 3, f'=IF(SUBSTITUTE({values},",","")="","","&{name}="&{values})', "machine")
+
     def call_row(self, i, calculation):
         return FIRST + i * len(CALCULATIONS) + CALCULATIONS.index(calculation)
 
@@ -83,6 +93,13 @@ class Book:
     def part(self, row, n):
         """A piece of an answer, cut out because its names stand elsewhere too."""
         return self.split.ref(row, self.part_column(n))
+
+    def findings(self, row):
+        return self.split.area(row, 3, row, 2 + FINDINGS)
+
+    def fault(self, row):
+        """What the answer says of faults, in lines."""
+        return self.split.ref(row, self.part_column(CHANNELS + 2))
 
     @staticmethod
     def part_column(n):

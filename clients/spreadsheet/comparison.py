@@ -24,7 +24,8 @@ def fill_comparison(book):
     texts = [f'IF({book.of(i, "wrong_parts")}<>"",{book.of(i, "wrong_parts")},{book.calls.ref(book.call_row(i, COMPARISON), 9)})'
              for i in range(CHANNELS)]
     list_told(book, sheet, FIRST + 3 * CHANNELS + 1, len(headings), "What to know",
-              [with_channel(text, book.of(i, "name")) for i, text in enumerate(texts)])
+              [with_channel(text, book.of(i, "name")) for i, text in enumerate(texts)]
+              + [with_channel(book.calls.ref(book.masses_row, 9), '"vehicle"')])
 
 
 def compare(book, top, i):

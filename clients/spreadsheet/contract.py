@@ -30,12 +30,15 @@ class Contract:
             raise UnknownName(f"the contract has no GET {path}") from None
 
     def parameter(self, calculation, name):
-        """A parameter of a calculation; an index of a repeated group counts as its first."""
-        wanted = re.sub(r"\.\d+(?=\.|$)", ".0", name)
+        """A parameter of a calculation; an index of a repeated group, or a star for all, counts as its first."""
+        wanted = re.sub(r"\.(\d+|\*)(?=\.|$)", ".0", name)
         for parameter in self.get("/v1/" + calculation)["parameters"]:
             if parameter["name"] == wanted:
                 return parameter
         raise UnknownName(f"{calculation} has no parameter {name}")
+
+    def numeric(self, calculation, name):
+        return self.parameter(calculation, name)["schema"].get("type") in ("number", "integer")
 
     def required(self, calculation):
         return [p["name"] for p in self.get("/v1/" + calculation)["parameters"] if p.get("required")]

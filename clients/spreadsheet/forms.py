@@ -1,7 +1,11 @@
 """The yellow sheets: Vehicle, Channels and Parts."""
 from contract import unit
 from entries import AMPLIFIER, CHANNEL, DRIVER, VEHICLE
+from formulas import not_a_number, q
 from layout import AMPLIFIERS, CHANNELS, DRIVERS, FIRST, HEADING, HOW_TO
+
+NOT_A_NUMBER = "not a number"
+REMARKS = 4  # width of the column with them in cm
 
 
 def fill_vehicle(book):
@@ -21,7 +25,7 @@ def fill_vehicle(book):
                 row += 2
             else:
                 book.cell[key] = entry(book, sheet, row, 3, values.get(key), calculation, name)
-                sheet.put(row, 4, unit(name) if calculation else "", "hint")
+                sheet.put(row, 4, beside(book, key, calculation, name), "hint")
         row += 1
     for i, text in enumerate(HOW_TO):
         sheet.put(3 + i, 6, text, "hint" if i else "group")
@@ -32,6 +36,17 @@ def fill_vehicle(book):
     book.vehicle_cautions = colours + 4
 
 
+def beside(book, key, calculation, name):
+    """The unit, or what is wrong with the entry."""
+    cell, shown = book.cell[key], unit(name) if calculation else ""
+    if key == "currency":
+        return f'=IF({cell}="","missing","")'
+    if calculation and book.contract.numeric(calculation, name):
+        book.numbers.add(key)
+        return f'=IF({not_a_number(cell)},{q(NOT_A_NUMBER)},{q(shown)})'
+    return shown
+
+
 def fill_parts(book):
     sheet = book.parts
     sheet.put(1, 1, "Parts", "title")
@@ -40,6 +55,9 @@ def fill_parts(book):
     top = book.first_amplifier - 2
     sheet.put(top - 1, 1, "Amplifiers: the ratings of one channel, or of two bridged where it says so. A factory radio that stays is one too.", "plain")
     table(book, sheet, top, AMPLIFIER, book.demo["amplifiers"], AMPLIFIERS)
+    sheet.widths.append(REMARKS)
+    remarks(book, sheet, FIRST - 2, DRIVER, DRIVERS)
+    remarks(book, sheet, top, AMPLIFIER, AMPLIFIERS)
 
 
 def fill_channels(book):
@@ -47,6 +65,8 @@ def fill_channels(book):
     sheet.put(1, 1, "Channels", "title")
     sheet.put(2, 2, "One row for each amplifier channel. Positions from the same origin as the seat: forward, to the left and up are positive.", "plain")
     table(book, sheet, FIRST - 2, CHANNEL, book.demo["channels"], CHANNELS)
+    sheet.widths.append(REMARKS)
+    remarks(book, sheet, FIRST - 2, CHANNEL, CHANNELS)
     sheet.breaks = [book.channel_column["cable_m"]]
 
 
@@ -63,12 +83,24 @@ def table(book, sheet, top, columns, values, count):
             entry(book, sheet, top + 2 + i, column, value, calculation, name, book.names.get(choices))
 
 
+def remarks(book, sheet, top, columns, count):
+    """Beside each row, the columns where something else than a number stands."""
+    first, last = len(columns) + 1, len(sheet.widths)
+    sheet.merge(top, first, top, last, NOT_A_NUMBER.capitalize(), "heading")
+    sheet.merge(top + 1, first, top + 1, last, "", "field")
+    numbers = [(n, label) for n, (_, label, calculation, name, *_) in enumerate(columns, 1)
+               if calculation and book.contract.numeric(calculation, name)]
+    for row in range(top + 2, top + 2 + count):
+        told = "&".join(f'IF({not_a_number(sheet.ref(row, n))},{q(f"; {label}")},"")' for n, label in numbers)
+        sheet.merge(row, first, row, last, f"=MID({told},3,300)", "output")
+
+
 def entry(book, sheet, row, column, value, calculation, name, choices=None):
     """A cell to fill in, explained and limited by the contract."""
     if calculation is None:
         return sheet.put(row, column, value, "input", help=name or "", choices=choices)
     schema = book.contract.parameter(calculation, name)["schema"]
-    numeric = schema.get("type") in ("number", "integer")
+    numeric = book.contract.numeric(calculation, name)
     listed = ["yes", "no"] if schema.get("type") == "boolean" else schema.get("enum")
     return sheet.put(row, column, value, "input_number" if numeric else "input",
                      help=book.contract.help(calculation, name), choices=choices or listed)

@@ -1,4 +1,6 @@
 """Formulas that put questions and take answers apart."""
+import re
+
 from contract import OPTIONS
 
 LINE, TAB = "CHAR(10)", "CHAR(9)"
@@ -11,15 +13,17 @@ def q(text):
 
 
 class Query:
-    """The formula of an address: every filled cell adds its parameter."""
+    """The formula of an address: every filled cell adds its parameter. Where it was entered is kept, for faults."""
 
-    def __init__(self, contract, calculation):
-        self.contract, self.calculation = contract, calculation
+    def __init__(self, book, calculation):
+        self.book, self.contract, self.calculation = book, book.contract, calculation
         self.parts, self.sent = [], set()
+        self.entered = {}  # cell by parameter
+        self.rows, self.columns = {}, {}  # of lists: places of the entries by their index, of the fields by their name
+        self.names = {}  # cell by the short name that is sent instead of what stands in it
 
-    def value(self, name, cell):
+    def encoded(self, name, cell):
         kind = self.contract.parameter(self.calculation, name)["schema"].get("type")
-        self.sent.add(name)
         text = cell
         if kind == "boolean":
             # Anything else goes as it stands: the service refuses it.
@@ -27,7 +31,31 @@ class Query:
         elif kind in ("number", "integer"):
             # A number has no comma but the one that some languages write for the point.
             text = f'SUBSTITUTE({cell},",",".")'
-        self.parts.append(f'IF({cell}="","","&{name}="&ENCODEURL({text}))')
+        return f"ENCODEURL({text})"
+
+    def value(self, name, cell):
+        self.parts.append(f'IF({cell}="","","&{name}="&{self.encoded(name, cell)})')
+        self.sent.add(name)
+        self.entered[name] = cell
+        return self
+
+    def short(self, name, short, cell):
+        """A short name instead of one that a person typed, which may be of any length."""
+        self.fixed(name, short)
+        self.names[short] = cell
+        return self
+
+    def fixed(self, name, value):
+        self.contract.parameter(self.calculation, name)
+        self.parts.append(q(f"&{name}={value}"))
+        self.sent.add(name)
+        return self
+
+    def listed(self, name, texts):
+        """A field of all entries of a list in one parameter; each text is a formula that gives nothing or ends with a comma."""
+        self.contract.parameter(self.calculation, name)
+        self.sent.add(re.sub(r"\*", "0", name))
+        self.parts.append(self.book.listed(name, "&".join(texts)))
         return self
 
     def choice(self, name, value, when):
@@ -38,8 +66,9 @@ class Query:
 
     def group(self, condition, build):
         """Parameters that are sent together or not at all."""
-        inner = build(Query(self.contract, self.calculation))
+        inner = build(Query(self.book, self.calculation))
         self.sent |= inner.sent
+        self.entered |= inner.entered
         self.parts.append(f'IF({condition},{"&".join(inner.parts)},"")')
         return self
 
@@ -73,10 +102,21 @@ def between(answer, start, end, nth=1):
     return f'IFERROR(MID({answer},{at}+{len(start)},FIND({q(end)},{answer},{at}+{len(start)})-{at}-{len(start)}),"")'
 
 
-def after(answer, start, nth="1"):
-    """What an object holds after its first text, which the nth start opens."""
-    ends = f"FIND({q(chr(34) + ',' + chr(34))},{answer},FIND(CHAR(1),SUBSTITUTE({answer},{q(start)},CHAR(1),{nth})))"
-    return f'IFERROR(MID({answer},{ends}+2,FIND("}}",{answer},{ends})-{ends}-2)&",","")'
+def named(text, names):
+    """A text with the names a person gave instead of the short ones."""
+    for short, cell in names.items():
+        text = f"SUBSTITUTE({text},{q(short)},{cell})"
+    return text
+
+
+def not_a_number(cell):
+    """Whether something else than a number stands in a cell; digits alone may be a text."""
+    return f'AND(ISTEXT({cell}),ISERROR(NUMBERVALUE({cell},"#","~")))'
+
+
+def misread(cell):
+    """Whether a number stands in a cell as text, with a decimal sign that this spreadsheet does not take for one."""
+    return f'AND({not_a_number(cell)},ISNUMBER(NUMBERVALUE(SUBSTITUTE({cell},",","."),".","~")))'
 
 
 def line(text, nth):
@@ -90,7 +130,7 @@ def alone(cells):
     return "&".join(f'IF(OR({",".join(f"{cell}={other}" for other in cells[:n])}),"",{cell})' if n else cell for n, cell in enumerate(cells))
 
 
-def worst(verdicts):
-    """The worst verdict in an area."""
+def worst(area, text="", none=""):
+    """The worst verdict in an area; with text behind it where that is a star."""
     levels = ("fault", "stop", "warning", "note", "ok")
-    return "".join(f'IF(COUNTIF({verdicts},"{level}")>0,"{level}",' for level in levels) + '""' + ")" * len(levels)
+    return "".join(f'IF(COUNTIF({area},"{level}{text}")>0,"{level}",' for level in levels) + q(none) + ")" * len(levels)

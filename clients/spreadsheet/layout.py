@@ -6,6 +6,7 @@ LONGEST_URL = 2000  # Excel sends up to 2,048 characters
 CALCULATIONS = [WIRING, RAIL, SOUND, COMPARISON]  # asked for every channel
 FINDINGS, CAUTIONS = 8, 6  # as many are taken from an answer; of more it says how many
 TOLD = 24  # rows for what must be read; of more it says how many
+LONGEST_TOLD = 300  # characters that fit into such a row
 HEADING = 1.8  # height of headings in cm: three lines, also where a wider font stands in
 FIRST = 6  # row of the first channel on every sheet
 
@@ -20,8 +21,8 @@ HOW_TO = [
     "7  Totals: other items, hours and tax make the quote.",
 ]
 
-# Groups of the comparison's answer in the order in which they are taken apart, and the text each starts with.
-COMPARED = {"totals": None, "positions.before": "name", "positions.after": "name", "positions.change": None}
+# Groups of the comparison's answer in the order in which they are taken apart.
+COMPARED = ["totals", "positions.before", "positions.after", "positions.change"]
 
 # Key in the answer, heading, calculation, group in it, number format, width.
 RESULTS = [
@@ -40,7 +41,7 @@ RESULTS = [
     ("holds", "held by", SOUND, "limits", "", 2.7),
     ("distance_m", "Distance", DELAYS, "channels", "0.00", 1.9),
     ("delay_ms", "Delay", DELAYS, "channels", "0.00", 1.7),
-    ("trim_db", "Trim by distance", DELAYS, "channels", "0.0", 1.9),
+    ("trim_db", "Trim", None, "", "0.0", 1.9),
     ("notes", "Notes, on sheet Calls", None, "", "0", 1.9),
 ]
 NEEDED = ["load_ohm", "clean_power_w", "level_db_spl", "delay_ms"]  # a channel without one has a fault

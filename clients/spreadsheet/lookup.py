@@ -1,21 +1,41 @@
 """What is worked out for each channel: parts looked up, distances, powers, and what is wrong. A column is a function
 of the workbook and the channel's number; the service does all else."""
-from entries import AMPLIFIER, DRIVER
-from formulas import LINE, alone, q, worst
-from layout import CHANNELS, FIRST, NEEDED
-from questions import delays_of
+from entries import AMPLIFIER, CHANNEL, COMPARISON, DRIVER
+from formulas import LINE, alone, misread, q, worst
+from layout import CHANNELS, FIRST, NEEDED, RESULTS
+from places import of_channel, of_part as place_of_part, of_vehicle
+
+
+TEXT = " is a text here, not a number. Write it with this spreadsheet's decimal sign."
 
 
 def name(book, i):
     return f'IF({book.of_channel(i, "name")}="","",{book.of_channel(i, "name")})'
 
 
-def counted(key):
-    """The number of the channel among those that fill this column, from 0."""
-    def formula(book, i):
-        first, here = book.of_channel(0, key), book.of_channel(i, key)
-        return f'IF(OR({book.of_channel(i, "name")}="",{here}=""),"",COUNTA({first}:{here.partition("!")[2]})-1)'
-    return formula
+def index(book, i):
+    """The number of the channel among those with a name, from 0."""
+    first, here = book.of_channel(0, "name"), book.of_channel(i, "name")
+    return f'IF({here}="","",COUNTA({first}:{here.partition("!")[2]})-1)'
+
+
+def lower(book, i):
+    """The number of the channel that plays below, from 1."""
+    wanted = book.of_channel(i, "lower")
+    return f'IF(OR({book.of_channel(i, "name")}="",{wanted}=""),"",IFERROR(MATCH({wanted},{book.channel_area("name")},0),"unknown"))'
+
+
+def crossover_index(book, i):
+    """The number of its crossover, from 0."""
+    first, here = book.of(0, "lower"), book.of(i, "lower")
+    return f'IF(ISNUMBER({here}),COUNT({first}:{here.partition("!")[2]})-1,"")'
+
+
+def mass_index(book, i):
+    """Its number among the channels whose masses can be sent, from 0: those that could be compared."""
+    compared = book.calls.ref(book.call_row(i, COMPARISON), 3)
+    before = f'COUNT({book.of(0, "mass_index")}:{book.of(i - 1, "mass_index").partition("!")[2]})' if i else "0"
+    return f'IF(OR({compared}="",{compared}="fault"),"",{before})'
 
 
 def row_of(side):
@@ -67,30 +87,64 @@ def clean_power_for_each(book, i):
 
 def faults(book, i, told):
     """A line for each condition that holds."""
-    lines = "&".join(f'IF({condition},{text}&{LINE},"")' for condition, text in told)
+    lines = "&".join(f'IF({condition},"fault: "&{text}&{LINE},"")' for condition, text in told)
     return f'IF({book.of_channel(i, "name")}="","",{lines})'
 
 
 def wrong_parts(book, i):
-    told = [(f'{book.of_channel(i, "new")}=""', q("fault: No new driver is chosen. What stays in the car is chosen again.")),
-            (f'{book.of_channel(i, "amplifier")}=""', q("fault: No amplifier is chosen. A factory radio is entered on the sheet Parts as one."))]
-    told += [(f'{book.of(i, side + ".row")}="unknown"', q(f"fault: {label} is not on the sheet Parts: ") + f'&{book.of_channel(i, side)}&"."')
-             for side, label in [("factory", "The factory driver"), ("new", "The new driver"), ("amplifier", "The amplifier")]]
+    def at(key, text):
+        return q(f"{of_channel(book, i, key)}: {text}")
+
+    told = [(f'{book.of_channel(i, "new")}=""', at("new", "none is chosen. What stays in the car is chosen again.")),
+            (f'{book.of_channel(i, "amplifier")}=""', at("amplifier", "none is chosen. A factory radio is entered on the sheet Parts as one."))]
+    told += [(f'{book.of(i, key + ".row")}="unknown"', at(key, "") + f'&{book.of_channel(i, key)}&" is not on the sheet Parts."')
+             for key in ("factory", "new", "amplifier")]
     return faults(book, i, told)
 
 
 def wrong_numbers(book, i):
+    positions = [(book.of_channel(i, axis), of_channel(book, i, axis)) for axis in ("x_m", "y_m", "z_m")]
+    positions += [(book.cell[key], of_vehicle(book, key)) for key in ("seat_x_m", "seat_y_m", "seat_z_m", "crest_factor_db")]
+    return faults(book, i, [(f"NOT(ISNUMBER({cell}))", q(f"No level: {place} is not a number.")) for cell, place in positions])
+
+
+def wrong_names(book, i):
+    name, lower = book.of_channel(i, "name"), book.of_channel(i, "lower")
     return faults(book, i, [
-        (f'{book.of(i, "distance_m")}=""', q("fault: No level: a position of the channel or of the seat is not a number.")),
-        (f'NOT(ISNUMBER({book.cell["crest_factor_db"]}))', q("fault: No level: the programme's peak over RMS, on the sheet Vehicle, is not a number."))])
+        (f'SUMPRODUCT(--({book.channel_area("name")}={name}))>1', q(f'{of_channel(book, i, "name")}: another channel is called so too.')),
+        (f'{book.of(i, "lower")}="unknown"', q(f'{of_channel(book, i, "lower")}: no channel is called ') + f'&{lower}&"."')])
+
+
+def texts_of(side):
+    """Numbers that stand as text: the service takes them, the sheets do not reckon with them."""
+    def formula(book, i):
+        if side == "channel":
+            entered = [(book.of_channel(i, key), q(of_channel(book, i, key))) for key in numbers(book, CHANNEL)]
+        else:
+            entered = [(book.of(i, f"{side}.{key}"), place_of_part(book, i, side, key))
+                       for key in numbers(book, AMPLIFIER if side == "amplifier" else DRIVER)]
+        return faults(book, i, [(misread(cell), f'{place}&": "&{cell}&{q(TEXT)}') for cell, place in entered])
+    return formula
+
+
+def numbers(book, columns):
+    """Which of these columns hold numbers."""
+    return [key for key, _, calculation, name, *_ in columns if calculation and book.contract.numeric(calculation, name)]
 
 
 def unread(book, i):
     """What else is missing: all questions went well, and yet a figure is empty."""
     delays = f'AND({book.figure(i, "delay_ms")}="",LEFT({book.all_delays},1)="{{")'
-    told = [(delays if key == "delay_ms" else f'{book.figure(i, key)}=""', q(f"fault: The answer has no {key}: see the sheet Calls.")) for key in NEEDED]
-    fine = f'AND({book.of(i, "wrong_parts")}&{book.of(i, "wrong_numbers")}="",{book.of(i, "worst_answer")}<>"fault")'
+    labels = {key: label for key, label, *_ in RESULTS}
+    told = [(delays if key == "delay_ms" else f'{book.figure(i, key)}=""', q(f"The answer has nothing for {labels[key]}: see the sheet Calls."))
+            for key in NEEDED]
+    fine = f'AND({"&".join(book.of(i, key) for key in ("wrong_parts", "wrong_numbers"))}="",{book.of(i, "worst_answer")}<>"fault")'
     return f'IF({fine},{faults(book, i, told)},"")'
+
+
+def wrong(book, i):
+    """All that is wrong with the channel before or without an answer."""
+    return "&".join(book.of(i, key) for key in WRONG)
 
 
 def worst_answer(book, i):
@@ -99,22 +153,29 @@ def worst_answer(book, i):
 
 
 def to_solve(book, i):
-    wrong = "&".join(book.of(i, key) for key in ("wrong_parts", "wrong_numbers", "unread"))
-    return f"{wrong}&{alone(book.called(i, 7))}"
+    return f'{book.of(i, "wrong")}&{alone(book.called(i, 7))}'
 
 
 def warnings(book, i):
     return alone(book.called(i, 8))
 
 
+WRONG = ["wrong_parts", "wrong_numbers", "wrong_names", "texts.channel", "texts.new", "texts.factory", "texts.amplifier", "unread"]
+def wrong_vehicle(book):
+    """What is wrong with entries of the sheet Vehicle."""
+    told = [(misread(cell), q(of_vehicle(book, key) + ": ") + f"&{cell}&{q(TEXT)}") for key, cell in book.cell.items() if key in book.numbers]
+    return "&".join(f'IF({condition},"fault: "&{text}&{LINE},"")' for condition, text in told)
+
+
 LOOKUP = {
-    "name": name, "index": counted("name"), "crossover_index": counted("lower"), "count": count, "distance_m": distance,
+    "name": name, "index": index, "lower": lower, "crossover_index": crossover_index, "mass_index": mass_index, "count": count, "distance_m": distance,
     "factory.row": row_of("factory"), "new.row": row_of("new"), "amplifier.row": row_of("amplifier"),
     "power_at_drivers": power_at_drivers, "programme_power_w": programme_power,
     "continuous_power_of_all": continuous_power_of_all, "clean_power_for_each": clean_power_for_each,
     **{f"{side}.{key}": of_part(side, key) for side, columns in (("factory", DRIVER), ("new", DRIVER), ("amplifier", AMPLIFIER))
        for key, *_ in columns},
-    "delays_query": delays_of, "wrong_parts": wrong_parts, "wrong_numbers": wrong_numbers, "unread": unread,
+    "wrong_parts": wrong_parts, "wrong_numbers": wrong_numbers, "wrong_names": wrong_names,
+    **{f"texts.{side}": texts_of(side) for side in ("channel", "new", "factory", "amplifier")}, "unread": unread, "wrong": wrong,
     "worst_answer": worst_answer, "to_solve": to_solve, "warnings": warnings,
 }
 
@@ -127,3 +188,4 @@ def fill_lookup(book):
         sheet.put(FIRST - 2, book.lookup_column[key], key, "heading")
         for i in range(CHANNELS):
             sheet.put(FIRST + i, book.lookup_column[key], "=" + formula(book, i), "machine")
+    book.wrong_vehicle = sheet.put(FIRST + CHANNELS, 1, "=" + wrong_vehicle(book), "machine")

@@ -1,7 +1,7 @@
-"""Every question to the service, and when it is put."""
-from entries import COMPARISON, DELAYS, DRIVER, RAIL, SIDE, SOUND, WIRING
+"""The questions about one channel, and when they are put."""
+from entries import COMPARISON, DRIVER, RAIL, SIDE, SOUND, WIRING
 from formulas import Query
-from layout import CHANNELS
+from lists import short
 
 
 def named(book, i):
@@ -12,18 +12,18 @@ def filled(*cells):
     return ",".join(f'{cell}<>""' for cell in cells)
 
 
-def wiring(book, i, base):
-    query = Query(book.contract, WIRING).value("network", book.of_channel(i, "network"))
+def wiring(book, i):
+    query = Query(book, WIRING).value("network", book.of_channel(i, "network"))
     for name in ("minimum_ohm", "minimum_bridged_ohm", "output_ohm"):
         query.value("amplifier." + name, book.of(i, "amplifier." + name))
     query.group(f'{book.of(i, "amplifier.minimum_ohm")}<>""', lambda amplifier: amplifier
                 .value("amplifier.bridged", book.of_channel(i, "bridged")))
     query.value("cable.one_way_m", book.of_channel(i, "cable_m")).value("cable.area_mm2", book.of_channel(i, "cable_mm2"))
-    return query.formula(base, f"AND({named(book, i)})")
+    return query, f"AND({named(book, i)})"
 
 
-def rail(book, i, base):
-    query = Query(book.contract, RAIL)
+def rail(book, i):
+    query = Query(book, RAIL)
     query.value("load_ohm", book.figure(i, "load_with_cable_ohm"))
     for key, name in [("supply_v", "ratings.supply_v"), ("basis", "ratings.basis"), ("load_0_ohm", "ratings.points.0.load_ohm"),
                       ("power_0_w", "ratings.points.0.power_w"), ("load_1_ohm", "ratings.points.1.load_ohm"),
@@ -34,13 +34,13 @@ def rail(book, i, base):
     power = book.of(i, "continuous_power_of_all")
     query.group(f'{power}<>""', lambda driver: driver
                 .value("driver.continuous_power_w", power).value("driver.rated_ohm", book.figure(i, "load_ohm")))
-    return query.formula(base, f'AND({named(book, i)},{filled(book.figure(i, "load_ohm"))})')
+    return query, f'AND({named(book, i)},{filled(book.figure(i, "load_ohm"))})'
 
 
-def sound(book, i, base):
+def sound(book, i):
     new, count, power, distance = (lambda key: book.of(i, "new." + key)), book.of(i, "count"), book.of(i, "programme_power_w"), book.of(i, "distance_m")
     several, lowest = f"AND(ISNUMBER({count}),{count}>1)", book.of_channel(i, "lowest_hz")
-    query = (Query(book.contract, SOUND)
+    query = (Query(book, SOUND)
              .value("sensitivity.level_db_spl", new("level_db_spl")).value("sensitivity.basis", new("basis"))
              .value("rated_ohm", new("rated_ohm")).value("power_w", power)
              .value("distance_m", distance).value("driver_count", count)
@@ -49,17 +49,18 @@ def sound(book, i, base):
              .value("continuous_power_w", new("continuous_power_w"))
              .group(f'AND({filled(new("sd_cm2"), new("xmax_mm"), lowest)})', lambda cone: cone
                     .value("cone.sd_cm2", new("sd_cm2")).value("cone.xmax_mm", new("xmax_mm")).value("cone.frequency_hz", lowest)))
-    return query.formula(base, f"AND({named(book, i)},{filled(power, distance)})")
+    return query, f"AND({named(book, i)},{filled(power, distance)})"
 
 
-def compared(book, i, base):
-    query, at, factory = Query(book.contract, COMPARISON), "positions.0.", filled(book.of_channel(i, "factory"))
-    for key, name in [("name", "name"), ("zone", "zone"), ("band", "band"), ("at", "at"), ("lowest_hz", "displacement_hz")]:
+def compared(book, i):
+    query, at, factory = Query(book, COMPARISON), "positions.0.", filled(book.of_channel(i, "factory"))
+    query.short(at + "name", short(i), book.of_channel(i, "name"))
+    for key, name in [("zone", "zone"), ("band", "band"), ("at", "at"), ("lowest_hz", "displacement_hz")]:
         query.value(at + name, book.of_channel(i, key))
     query.value(at + "driver_count", book.of(i, "count"))
 
     def side(of, name, part):
-        for key, _, _, field, *_ in DRIVER:
+        for key, _, _, field, *_ in DRIVER[1:]:
             of.value(f"{at}{name}.{field.removeprefix(SIDE)}", book.of(i, f"{part}.{key}"))
         return of
     query.group(factory, lambda before: side(before, "factory", "factory"))
@@ -70,41 +71,11 @@ def compared(book, i, base):
     clean = book.of(i, "clean_power_for_each")
     query.group(filled(clean), lambda after: after
                 .value(at + "amplifier_after.power_w", clean).value(at + "amplifier_after.load_ohm", book.of(i, "new.rated_ohm")))
+    for heavy in ("heavy_g", "heavy_doors_g"):
+        query.fixed(heavy, 100000)  # what is heavy is asked of the whole vehicle
     query.value("currency", book.cell["currency"]).value("temperature_c", book.cell["temperature_c"])
-    return query.formula(base, f"AND({named(book, i)})")
+    return query, f"AND({named(book, i)})"
 
 
 QUESTIONS = {WIRING: wiring, RAIL: rail, SOUND: sound, COMPARISON: compared}  # about each channel
 
-
-def delays(book, base):
-    query = Query(book.contract, DELAYS).value("seats.0.name", book.cell["seat"])
-    for axis in ("x_m", "y_m", "z_m"):
-        query.value("seats.0.position." + axis, book.cell["seat_" + axis])
-    for name in ("rate_hz", "maximum_delay_ms"):
-        query.value("processor." + name, book.cell[name])
-    query.value("temperature_c", book.cell["temperature_c"])
-    query.parts += [book.of(i, "delays_query") for i in range(CHANNELS)]
-    return query.formula(base, f'COUNTA({book.channel_area("name")})>0')
-
-
-def delays_of(book, i):
-    """What a channel adds to the question for the delays."""
-    query, index, crossing = Query(book.contract, DELAYS), book.of(i, "index"), book.of(i, "crossover_index")
-    query.value("channels.0.name", book.of_channel(i, "name"))
-    for axis in ("x_m", "y_m", "z_m"):
-        query.value("channels.0.position." + axis, book.of_channel(i, axis))
-    query.value("channels.0.full_range", book.of_channel(i, "full_range"))
-    for way in ("high_pass", "low_pass"):
-        corner = book.of_channel(i, way + "_hz")
-        query.group(filled(corner), lambda filters, way=way, corner=corner: filters
-                    .value(f"channels.0.{way}.kind", book.cell["filter_kind"])
-                    .value(f"channels.0.{way}.order", book.cell["filter_order"])
-                    .value(f"channels.0.{way}.frequency_hz", corner))
-    query.group(filled(crossing), lambda crossover: crossover
-                .value("crossovers.0.lower", book.of_channel(i, "lower"))
-                .value("crossovers.0.upper", book.of_channel(i, "name"))
-                .value("crossovers.0.frequency_hz", book.of_channel(i, "high_pass_hz")))
-    text = "&".join(query.parts)
-    text = text.replace("&channels.0.", f'&channels."&{index}&".').replace("&crossovers.0.", f'&crossovers."&{crossing}&".')
-    return f'IF({index}="","",{text})'

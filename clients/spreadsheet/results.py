@@ -1,8 +1,8 @@
 """The sheet Results: the figures of each channel, its verdict, and what must be read."""
 from contract import unit
 from entries import DELAYS, RAIL
-from formulas import number, word, worst
-from layout import CHANNELS, FINDINGS, FIRST, RESULTS
+from formulas import number, q, word, worst
+from layout import CHANNELS, FIRST, RESULTS
 from told import list_told, show_cautions, with_channel
 
 STYLES = {"verdict": "verdict", "name": "name"}
@@ -16,37 +16,41 @@ def fill_results(book):
         sheet.widths.append(width)
         sheet.put(FIRST - 2, column, label, "heading")
         sheet.put(FIRST - 1, column, unit(key), "field",
-                  help=contract.result(calculation, f"{part}.{key}".strip(".")).get("description", "") if calculation else "")
+                  help=contract.result(calculation, f"{part}.{key}".strip(".")).get("description", "") if calculation else HELP.get(key, ""))
         for i in range(CHANNELS):
             sheet.put(FIRST + i, column, "=" + shown(book, i, key, calculation, part, form),
                       STYLES.get(key, "output_number" if form else "output_word"), form)
             sheet.heights[FIRST + i] = 0.95
     last, end = FIRST + CHANNELS, len(RESULTS)
     book.verdict = summary(book, last, end)
-    show_cautions(book, sheet, last + 3, 1, last + 4, end)
-    sheet.heights[last + 4] = 3.4
-    list_told(book, sheet, last + 6, end, "Faults, stops and warnings",
-              told(book, "to_solve", 7) + told(book, "warnings", 8))
+    show_cautions(book, sheet, last + 4, 1, last + 5, end)
+    sheet.heights[last + 5] = 3.4
+    book.cautions_shown = sheet.ref(last + 5, 1)
+    list_told(book, sheet, last + 7, end, "Faults, stops and warnings",
+              [with_channel(book.wrong_vehicle, '"vehicle"')] + told(book, "to_solve", 7) + told(book, "warnings", 8))
 
 
 def told(book, key, column):
-    """Of each channel, and of the delays of all."""
+    """Of each channel, of the delays of all and of their masses."""
     channels = [with_channel(book.of(i, key), book.of(i, "name")) for i in range(CHANNELS)]
-    return channels + [with_channel(book.calls.ref(book.delays_row, column), '"delays"')]
+    return channels + [with_channel(book.calls.ref(row, column), q(name)) for row, name in ((book.delays_row, "delays"), (book.masses_row, "vehicle"))]
 
 
 def summary(book, row, end):
     """Below the channels: what holds for all."""
     sheet = book.results
-    verdicts = sheet.area(FIRST, 2, row, 2)
-    for r, label, verdict, notes in [(row, "Delays of all", f"={book.calls.ref(book.delays_row, 3)}", f"={notes_of(book, [book.delays_row])}"),
-                                     (row + 1, "The whole system", f"={worst(verdicts)}", f"=SUM({sheet.area(FIRST, end, row, end)})")]:
+    lines = [(row + n, label, f"={book.calls.ref(call, 3)}", f"={notes_of(book, [call])}")
+             for n, (label, call) in enumerate((("Delays of all", book.delays_row), ("Masses of all", book.masses_row)))]
+    system = row + len(lines)
+    verdicts = f'IF({book.wrong_vehicle}<>"","fault",{worst(sheet.area(FIRST, 2, system - 1, 2))})'
+    lines.append((system, "The whole system", f"={verdicts}", f"=SUM({sheet.area(FIRST, end, system - 1, end)})"))
+    for r, label, verdict, notes in lines:
         for column in range(1, end):
             sheet.put(r, column, None, "total")
         sheet.put(r, 1, label, "total")
         sheet.put(r, 2, verdict, "verdict")
         sheet.put(r, end, notes, "total_number", "0")
-    return sheet.ref(row + 1, 2)
+    return sheet.ref(system, 2)
 
 
 def shown(book, i, key, calculation, part, form):
@@ -65,8 +69,7 @@ def shown(book, i, key, calculation, part, form):
 
 
 def verdict(book, i):
-    wrong = "&".join(book.of(i, key) for key in ("wrong_parts", "wrong_numbers", "unread"))
-    return f'IF({wrong}<>"","fault",{book.of(i, "worst_answer")})'
+    return f'IF({book.of(i, "wrong")}<>"","fault",{book.of(i, "worst_answer")})'
 
 
 def notes(book, i):
@@ -75,8 +78,16 @@ def notes(book, i):
 
 
 def notes_of(book, rows):
-    return "+".join(f'SUMPRODUCT(--(LEFT({book.split.area(row, 3, row, 2 + FINDINGS)},6)="note: "))' for row in rows)
+    return "+".join(f'SUMPRODUCT(--(LEFT({book.findings(row)},6)="note: "))' for row in rows)
 
 
-VALUES = {"name": lambda book, i: book.of(i, "name"), "verdict": verdict, "notes": notes,
+def trim(book, i):
+    """What brings the channel down to the level of the quietest, as plan-review does; nothing until all levels are known."""
+    levels = book.results.area(FIRST, book.result_column["level_db_spl"], FIRST + CHANNELS - 1, book.result_column["level_db_spl"])
+    level = book.figure(i, "level_db_spl")
+    return f'IF(AND(ISNUMBER({level}),COUNT({levels})=COUNTA({book.channel_area("name")})),MIN({levels})-{level},"")'
+
+
+HELP = {"trim_db": "What brings the channel down to the level of the quietest. It is right once all levels are known."}
+VALUES = {"trim_db": trim, "name": lambda book, i: book.of(i, "name"), "verdict": verdict, "notes": notes,
           "programme_power_w": lambda book, i: book.of(i, "programme_power_w")}

@@ -1,7 +1,14 @@
 """The hidden sheet Split: answers taken apart into findings, cautions, and pieces whose names stand elsewhere too."""
 from entries import COMPARISON, DELAYS, RAIL, SOUND
-from formulas import FINDING, LINE, after, between
+from formulas import FINDING, LINE, between, named, q
+from lists import short
 from layout import CAUTIONS, CHANNELS, COMPARED, FINDINGS, FIRST
+from places import located
+
+# Of one channel alone these are not true: they are told of the vehicle.
+HEAVY, OF_ALL = "heavy-part", ["doors-heavier", "vehicle-heavier"]
+# The trims are those of the levels, not those of the distances.
+PASSED_OVER = {COMPARISON: OF_ALL, DELAYS: ["trim-distance-law"]}
 
 
 def fill_split(book):
@@ -19,10 +26,41 @@ def fill_split(book):
 
 
 def findings(book, row):
-    answer = book.calls.ref(row, 6)
+    answer, query = book.calls.ref(row, 6), book.queries.get(row)
+    masses = row == book.masses_row
     for n in range(1, FINDINGS + 1):
-        level, text = between(answer, FINDING, '"', n), between(answer, '"text":"', '","', n)
-        book.split.put(row, 2 + n, f'=IF({level}="","",{level}&": "&SUBSTITUTE({text},"\\""",""""))', "machine")
+        finding = of_masses(answer, n) if masses else of_others(answer, n, PASSED_OVER.get(query and query.calculation, []))
+        level, text = finding
+        book.split.put(row, 2 + n, f'=IF({level}="","",{level}&": "&{named(plain(text), query.names if query else {})})', "machine")
+    if query:
+        fault = f'IF({book.calls.ref(row, 3)}="fault","fault: "&{named(located(book, book.calls.ref(row, 6), query), query.names)}&{LINE},"")'
+        book.split.put(row, book.part_column(CHANNELS + 2), "=" + fault, "machine")
+
+
+def plain(text):
+    return f'SUBSTITUTE({text},"\\""","""")'
+
+
+def of_others(answer, n, passed_over):
+    """Level and text of the nth finding; no level where it is passed over."""
+    level = between(answer, FINDING, '"', n)
+    if passed_over:
+        kind = between(answer, '"code":"', '"', n)
+        level = f'IF(OR({",".join(f"{kind}={q(kind_)}" for kind_ in passed_over)}),"",{level})'
+    return level, between(answer, '"text":"', '","', n)
+
+
+def of_masses(answer, n):
+    """Level and text of the nth finding about masses: the heavy parts, then what all make together."""
+    parts = FINDINGS - len(OF_ALL)
+    piece, nth = (code(HEAVY), n) if n <= parts else (code(OF_ALL[n - parts - 1]), 1)
+    at = f"FIND(CHAR(1),SUBSTITUTE({answer},{q(piece)},CHAR(1),{nth}))"
+    # What stands right before the code is the level.
+    return between(f"MID({answer},{at}-20,20)&CHAR(34)", FINDING, '"'), between(f"MID({answer},{at},4000)", '"text":"', '","')
+
+
+def code(name):
+    return f'","code":"{name}"'
 
 
 def cautions(book, row, before):
@@ -38,21 +76,14 @@ def cautions(book, row, before):
 
 
 def pieces(book, i):
-    """What follows a name may not be cut at the first brace: a person may have typed one."""
     contract, compared = book.contract, book.answer(i, COMPARISON)
     piece(book, book.call_row(i, RAIL), 1, between(book.answer(i, RAIL), '"result":{', "["))
     limits = f'"{contract.key(SOUND, "limits")}":{{'
     piece(book, book.call_row(i, SOUND), 1, between(book.answer(i, SOUND), limits, "}") + '&","')
-    for n, (path, name) in enumerate(COMPARED.items(), 1):
-        start = f'"{contract.key(COMPARISON, path)}":{{'
-        found = after(compared, start + named(contract, COMPARISON, f"{path}.{name}")) if name else between(compared, start, "}") + '&","'
-        piece(book, book.call_row(i, COMPARISON), n, found)
-    index, start = book.of(i, "index"), "{" + named(contract, DELAYS, "channels.name")
-    piece(book, book.delays_row, 1 + i, f'IF({index}="","",{after(book.all_delays, start, f"({index}+1)")})')
-
-
-def named(contract, calculation, path):
-    return f'"{contract.key(calculation, path)}":"'
+    for n, path in enumerate(COMPARED, 1):
+        piece(book, book.call_row(i, COMPARISON), n, between(compared, f'"{contract.key(COMPARISON, path)}":{{', "}") + '&","')
+    start = f'{{"{contract.key(DELAYS, "channels.name")}":"{short(i)}",'
+    piece(book, book.delays_row, 1 + i, between(book.all_delays, start, "}") + '&","')
 
 
 def piece(book, row, n, formula):

@@ -1,7 +1,7 @@
 """What the service says, each finding in a row of its own: a row keeps its height when answers change, so no text
 may grow in it."""
 from formulas import LINE, TAB, line
-from layout import TOLD
+from layout import LONGEST_TOLD, TOLD
 
 
 def with_channel(text, channel):
@@ -27,7 +27,7 @@ def list_told(book, sheet, top, end, heading, texts):
         sheet.heights[row] = 0.9
         channel = sheet.put(row, 1, f'=IFERROR(MID({told},{ends}+1,200),"")', "told")
         level = sheet.put(row, 2, f'=IFERROR(LEFT({told},{colon}-1),"")', "told_level")
-        text = sheet.merge(row, 3, row, end, f'=IFERROR(MID({told},{colon}+2,{ends}-{colon}-2),"")', "told")
+        text = sheet.merge(row, 3, row, end, f'=IFERROR(MID({told},{colon}+2,MIN({LONGEST_TOLD},{ends}-{colon}-2)),"")', "told")
         book.told.setdefault(sheet.name, []).append((channel, level, text))
 
 

@@ -11,7 +11,7 @@ def fill_totals(book):
     sheet, row = book.totals, FIRST
     sheet.put(1, 1, "Totals", "title")
     sheet.put(2, 1, f'={book.cell["vehicle"]}', "plain")
-    currency = f'={book.cell["currency"]}'
+    currency = f'=IF({book.cell["currency"]}="","",{book.cell["currency"]})'
     headings = [("For", ""), ("What", ""), ("Quantity", ""), ("Mass, each", "g"), ("Price, each", currency),
                 ("Mass change", "g"), ("Price", currency), ("Lacking", "")]
     for column, (label, below) in enumerate(headings, 1):
@@ -36,39 +36,45 @@ def fill_totals(book):
 def enter_item(book, row, item):
     sheet = book.totals
     named, quantity, mass, price = (sheet.ref(row, column) for column in (2, 3, 4, 5))
-    line(sheet, row, f'{named}<>""', q("item"), named, quantity,
-         *(f'IF(AND(ISNUMBER({quantity}),ISNUMBER({each})),{quantity}*{each},"")' for each in (mass, price)))
+    counted = f"AND(ISNUMBER({quantity}),N({quantity})>=0)"
+    line(sheet, row, f'COUNTA({sheet.area(row, 2, row, 5)})>0', q("item"), named, quantity,
+         *(f'IF(AND({counted},ISNUMBER({each})),{quantity}*{each},"")' for each in (mass, price)),
+         wrong=f'IF({counted},"",IF(ISNUMBER({quantity}),"; quantity less than 0",IF({quantity}="","; quantity","; quantity not a number")))')
     sheet.put(row, 2, item.get("name"), "input", help="Anything else that is fitted: cables, rings, boxes.")
     sheet.put(row, 3, item.get("quantity"), "input_number", help="How many.")
     for column, key, form in ((4, "mass_g", GRAMS), (5, "price", MONEY)):
         sheet.put(row, column, item.get(key), "input_number", form, help=book.contract.help(COMPARISON, "additions.0." + key))
 
 
-def line(sheet, row, shown, kind, what, quantity, mass, price):
+def line(sheet, row, shown, kind, what, quantity, mass, price, wrong='""'):
     """One line of the quote, with what it lacks."""
     for column, value, style, form in [
             (1, f'=IF({shown},{kind},"")', "output", ""), (2, f'=IF({shown},{what}&"","")', "output", ""),
             (3, f'=IF({shown},{quantity},"")', "output_number", "0"), (4, None, "output", ""), (5, None, "output", ""),
             (6, "=" + mass, "output_number", MORE_GRAMS), (7, "=" + price, "output_number", MONEY)]:
         sheet.put(row, column, value, style, form)
-    lacking = f'IF({sheet.ref(row, 6)}="","mass ","")&IF({sheet.ref(row, 7)}="","price","")'
-    sheet.put(row, 8, f'=IF({shown},{lacking},"")', "output")
+    lacking = f'{wrong}&IF({sheet.ref(row, 6)}="","; mass","")&IF({sheet.ref(row, 7)}="","; price","")'
+    sheet.put(row, 8, f'=IF({shown},MID({lacking},3,200),"")', "output")
 
 
 def sums(book, end):
-    """Below the lines: hours, tax and the sum. A number that cannot be read makes the quote incomplete."""
+    """Below the lines: hours, tax and the sum. What is incomplete is a text and no number: nobody shall quote it."""
     sheet = book.totals
     parts, hours, rate, before, tax, total = range(end, end + 6)
     fitting, taxed = product(sheet.ref(hours, 3), sheet.ref(rate, 3)), product(sheet.ref(before, 7), sheet.ref(tax, 3))
-    add(sheet, parts, "Parts", f"=SUM({sheet.area(FIRST, 6, end - 1, 6)})", f"=SUM({sheet.area(FIRST, 7, end - 1, 7)})")
+    masses, prices = (missing(sheet, end, what, column) for what, column in (("mass", 6), ("price", 7)))
+    currency = f'IF({book.cell["currency"]}="","currency, ","")'
+    add(sheet, parts, "Parts", complete(masses, f"SUM({sheet.area(FIRST, 6, end - 1, 6)})"),
+        complete(prices, f"SUM({sheet.area(FIRST, 7, end - 1, 7)})"))
     enter(book, hours, "Fitting, hours", "hours", None)
     enter(book, rate, "Fitting, price of an hour", "rate", f"={fitting}")
-    add(sheet, before, "Before tax", None, f"=SUM({sheet.ref(parts, 7)},{sheet.ref(rate, 7)})")
+    labour = entered(sheet, {"hours": hours, "price of an hour": rate})
+    sheet.put(parts, 8, f"={told(f'{masses}&{prices}')}", "total")
+    both = f"SUM({sheet.ref(parts, 7)},{sheet.ref(rate, 7)})"
+    add(sheet, before, "Before tax", None, complete(f"{prices}&{labour}", both))
     enter(book, tax, "Tax, per cent", "tax_percent", f'=IFERROR({taxed}/100,"")', lowest=1, help="20 for 20 per cent; 0 for none.")
-    add(sheet, total, "Total", None, f"=SUM({sheet.ref(before, 7)},{sheet.ref(tax, 7)})")
-    lines, entered = sheet.area(FIRST, 8, end - 1, 8), [sheet.ref(row, 8) for row in (hours, rate, tax)]
-    sheet.put(parts, 8, f'=IF({lacks(lines)},"incomplete","")', "total")
-    sheet.put(total, 8, f'=IF(OR({lacks(lines)},{"&".join(entered)}<>""),"incomplete","")', "total")
+    add(sheet, total, "Total", None, complete(f'{prices}&{labour}&{entered(sheet, {"tax": tax})}&{currency}',
+                                              f"SUM({sheet.ref(before, 7)},{sheet.ref(tax, 7)})", told))
     book.total = sheet.ref(total, 7)
     sheet.put(end + 7, 1, "Verdict of the whole system", "label")
     sheet.put(end + 7, 2, f"={book.verdict}", "verdict")
@@ -76,12 +82,30 @@ def sums(book, end):
     sheet.heights[end + 10] = 4.5
 
 
+def missing(sheet, end, what, column):
+    """How many lines of the quote lack a mass or a price, in words that end with a comma; nothing where none does."""
+    lines, figures = sheet.area(FIRST, 1, end - 1, 1), sheet.area(FIRST, column, end - 1, column)
+    count = f'SUMPRODUCT(({lines}<>"")*({figures}=""))'
+    several = {"mass": "masses", "price": "prices"}[what]
+    return f'IF({count}=0,"",{count}&IF({count}=1," {what}, "," {several}, "))'
+
+
+def entered(sheet, rows):
+    """Which of these entries cannot be taken as they are, in the same way."""
+    return "&".join(f'IF({sheet.ref(row, 8)}="","","{label}, ")' for label, row in rows.items())
+
+
+def told(lacking):
+    return f'IF({lacking}="","",LEFT({lacking},LEN({lacking})-2))'
+
+
+def complete(lacking, number, more=None):
+    """The number, or that it is incomplete, with what it lacks where there is room for it."""
+    return f'=IF({lacking}="",{number},"incomplete"' + (f'&": "&{more(lacking)}&" missing"' if more else "") + ")"
+
+
 def product(one, other):
     return f'IF(AND(ISNUMBER({one}),ISNUMBER({other})),{one}*{other},"")'
-
-
-def lacks(area):
-    return f"SUMPRODUCT(--(LEN({area})>0))>0"
 
 
 def add(sheet, row, label, grams, money):

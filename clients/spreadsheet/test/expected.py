@@ -34,6 +34,7 @@ class Expected:
         vehicle = demo["vehicle"]
         drivers, amplifiers = by_name(demo["drivers"]), by_name(demo["amplifiers"])
         self.channels = [self.channel(vehicle, channel, drivers, amplifiers) for channel in demo["channels"]]
+        self.masses = post("driver-comparison", self.masses_question(demo, drivers, amplifiers))
         self.delays = post("seat-delays", self.delays_question(vehicle, demo["channels"]))
 
     def channel(self, vehicle, channel, drivers, amplifiers):
@@ -63,12 +64,25 @@ class Expected:
             cone={"sd_cm2": new["sd_cm2"], "xmax_mm": new["xmax_mm"], "frequency_hz": channel["lowest_hz"]}))
         factory = drivers.get(channel.get("factory"))
         answers["driver-comparison"] = post("driver-comparison", {
-            "currency": vehicle["currency"], "temperature_c": vehicle["temperature_c"], "positions": [filled(
+            "currency": vehicle["currency"], "heavy_g": 100000, "heavy_doors_g": 100000, "temperature_c": vehicle["temperature_c"], "positions": [filled(
                 name=channel["name"], zone=channel["zone"], band=channel["band"], at=channel["at"], driver_count=count,
                 displacement_hz=channel["lowest_hz"], factory=self.side(factory), replacement=self.side(new),
                 amplifier_before=factory and {"power_w": vehicle["factory_power_w"], "load_ohm": vehicle["factory_load_ohm"]},
                 amplifier_after={"power_w": power / count, "load_ohm": new["rated_ohm"]})]})
         return answers
+
+    @staticmethod
+    def masses_question(demo, drivers, amplifiers):
+        def massive(part):
+            return part and {"rated_ohm": part["rated_ohm"], "mass_g": part["mass_g"]}
+
+        fitted = [amplifier for name, amplifier in amplifiers.items() if name in {channel["amplifier"] for channel in demo["channels"]}]
+        items = [{"name": f"{item['quantity']} × {item['name']}".removeprefix("1 × "), "mass_g": item["quantity"] * item["mass_g"]}
+                 for item in demo["items"]]
+        return {"positions": [filled(name=channel["name"], zone=channel["zone"], band=channel["band"], at=channel["at"],
+                                     driver_count=channel["count"], factory=massive(drivers.get(channel.get("factory"))),
+                                     replacement=massive(drivers[channel["new"]])) for channel in demo["channels"]],
+                "additions": [{"name": part["name"], "mass_g": part["mass_g"]} for part in fitted] + items}
 
     @staticmethod
     def side(part):

@@ -17,12 +17,13 @@ class Faults(Opened):
         self.assertEqual([], self.book.errors())
         self.assertEqual(untouched, self.result(0, "level_db_spl"))
         self.assertEqual("fault", self.result(2, "verdict"))
-        self.assertEqual("fault: sensitivity.level_db_spl must be a number from 40 to 130.", self.says(2)[0])
+        self.assertEqual("fault: Parts, row 9, column C (Sensitivity) must be a number from 40 to 130.", self.says(2)[0])
         self.assertIsNone(self.result(2, "level_db_spl"))
         self.assertEqual("fault", self.result(4, "verdict"))
         with urllib.request.urlopen(SERVICE + "/v1/wiring-load?network=(4%2B4&errors=text&format=json") as answer:
-            self.assertEqual("fault: " + answer.read().decode(), self.says(4)[0])
-        self.assertEqual("incomplete", self.lacking())
+            place = "Channels, row 10, column E (Network of their coils)"
+            self.assertEqual("fault: " + answer.read().decode().replace("the network", place), self.says(4)[0])
+        self.assertEqual("incomplete: 2 prices missing", self.lacking())
         self.book.write(BOOK.of_channel(4, "network"), "(4+4)||(4+4)")
         self.book.recalculate()
         self.assertNotEqual("fault", self.result(4, "verdict"))
@@ -31,7 +32,7 @@ class Faults(Opened):
         self.open("xlsx", "en-US")
         self.book.write(self.part("coaxial 16", "rated_ohm"), "4 & more")
         self.book.recalculate()
-        self.assertIn("rated_ohm must be a number", self.says(0)[0])
+        self.assertIn("Parts, row 8, column B (Impedance) must be a number", self.says(0)[0])
         self.book.write(self.part("coaxial 16", "rated_ohm"), "4,0")
         self.book.recalculate()
         self.same(Expected().channels[0]["sound-level"]["result"]["level_db_spl"], self.result(0, "level_db_spl"), "comma typed as text")
@@ -40,7 +41,8 @@ class Faults(Opened):
         self.open("ods", "en-US")
         self.book.write(BOOK.of_channel(0, "factory"), "factory 99")
         self.enter(BOOK.of_channel(0, "new"), "coaxial 99")
-        told = ["fault: The factory driver is not on the sheet Parts: factory 99.", "fault: The new driver is not on the sheet Parts: coaxial 99."]
+        told = ["fault: Channels, row 6, column B (Factory driver): factory 99 is not on the sheet Parts.",
+                "fault: Channels, row 6, column C (New driver): coaxial 99 is not on the sheet Parts."]
         for sheet, verdict in (("Results", self.result(0, "verdict")), ("Comparison", self.book.read(BOOK.comparison.ref(layout.FIRST, 2)))):
             self.assertEqual("fault", verdict, sheet)
             self.assertEqual(told, self.says(0, sheet))
@@ -48,7 +50,8 @@ class Faults(Opened):
 
     def test_what_is_not_chosen_is_told_in_words_of_the_workbook(self):
         self.open("xlsx", "de-DE")
-        for key, words in (("new", "No new driver is chosen."), ("amplifier", "No amplifier is chosen.")):
+        for key, words in (("new", "Channels, row 6, column C (New driver): none is chosen."),
+                           ("amplifier", "Channels, row 6, column I (Amplifier): none is chosen.")):
             self.enter(BOOK.of_channel(0, key), "")
             self.assertEqual("fault", self.result(0, "verdict"))
             self.assertEqual(1, len(self.says(0)), self.says(0))
@@ -68,14 +71,14 @@ class Faults(Opened):
                 self.assertEqual(level, self.result(0, "level_db_spl"))
                 self.enter(BOOK.of_channel(0, "count"), "a pair")
                 self.assertEqual("fault", self.result(0, "verdict"))
-                self.assertRegex(self.says(0)[0], "driver_count must be a")
+                self.assertRegex(self.says(0)[0], r"Channels, row 6, column D \(Drivers\) must be a")
 
     def test_without_a_readable_position_or_programme_there_is_no_level_and_that_is_a_fault(self):
         self.open("ods", "de-DE")
-        for ref, words, bad in ((BOOK.of_channel(2, "x_m"), "a position of the channel or of the seat", "left"),
-                                (BOOK.of_channel(2, "y_m"), "a position of the channel or of the seat", ""),
-                                (BOOK.cell["seat_z_m"], "a position of the channel or of the seat", "up"),
-                                (BOOK.cell["crest_factor_db"], "the programme's peak over RMS, on the sheet Vehicle,", "")):
+        for ref, words, bad in ((BOOK.of_channel(2, "x_m"), "Channels, row 8, column M (Forward)", "left"),
+                                (BOOK.of_channel(2, "y_m"), "Channels, row 8, column N (To the left)", ""),
+                                (BOOK.cell["seat_z_m"], "Vehicle, row 22, column C (Up)", "up"),
+                                (BOOK.cell["crest_factor_db"], "Vehicle, row 14, column C (Programme, peak over RMS)", "")):
             with self.subTest(ref):
                 before = self.book.read(ref)
                 self.enter(ref, bad)
@@ -90,8 +93,67 @@ class Faults(Opened):
         self.open("ods", "en-US")
         self.enter(BOOK.part(BOOK.delays_row, 1), "")
         self.assertEqual("fault", self.result(0, "verdict"))
-        self.assertEqual(["fault: The answer has no delay_ms: see the sheet Calls."], self.says(0))
+        self.assertEqual(["fault: The answer has nothing for Delay: see the sheet Calls."], self.says(0))
         self.assertEqual("fault", self.book.read(BOOK.verdict))
+
+    def test_every_fault_of_a_question_is_a_line_with_its_place(self):
+        self.open("ods", "en-US")
+        self.book.write(self.part("coaxial 16", "level_db_spl"), "")
+        self.book.write(self.part("coaxial 16", "rated_ohm"), 0)
+        self.book.write(BOOK.cell["cabin_length_m"], 900)
+        self.enter(BOOK.of_channel(0, "lowest_hz"), -1)
+        told = [line for line in self.says(0) if line.startswith("fault: ")]
+        for place in ("Parts, row 8, column B (Impedance) must be a number", "Parts, row 8, column C (Sensitivity) is required.",
+                      "Vehicle, row 11, column C (Cabin, longest inside) must be", "Channels, row 6, column P (Plays fully from) must be"):
+            self.assertTrue(any(line.startswith("fault: " + place) for line in told), (place, told))
+        self.assertFalse([line for line in told if "_" in line], told)
+
+    def test_faults_of_the_delays_have_their_rows_also_when_one_is_left_out(self):
+        self.open("xlsx", "de-DE")
+        for key in BOOK.channel_column:
+            self.book.write(BOOK.of_channel(1, key), "")
+        self.book.write(BOOK.of_channel(2, "high_pass_hz"), -5)
+        self.book.write(BOOK.of_channel(4, "full_range"), "vielleicht")
+        self.book.write(BOOK.of_channel(0, "high_pass_hz"), 90000)
+        self.enter(BOOK.cell["rate_hz"], 1)
+        told = [text for channel, _, text in self.told() if channel == "delays"]
+        for place in ("Channels, row 8, column Q (High-pass) must be", "Channels, row 6, column Q (High-pass) must be",
+                      "Channels, row 10, column T (Surely without filter) must be yes or no.", "Vehicle, row 27, column C (Sample rate) must be"):
+            self.assertTrue(any(text.startswith(place) for text in told), (place, told))
+        self.assertFalse([text for text in told if "_" in text or "channels." in text], told)
+
+    def test_names_that_are_not_there_or_twice_are_told(self):
+        self.open("ods", "en-US")
+        self.book.write(BOOK.of_channel(3, "name"), "front left")
+        self.enter(BOOK.of_channel(1, "lower"), "deep bass")
+        self.assertEqual(["Channels, row 6, column A (Channel): another channel is called so too.",
+                          "Channels, row 7, column S (Below the high-pass plays): no channel is called deep bass.",
+                          "Channels, row 9, column A (Channel): another channel is called so too."],
+                         [text for _, level, text in self.told() if level == "fault"])
+
+    def test_a_decimal_point_in_a_language_with_a_comma_is_told_beside_the_cell(self):
+        for kind, locale, sign in (("ods", "de-DE", "."), ("xlsx", "en-US", ",")):
+            with self.subTest(kind, locale=locale):
+                self.open(kind, locale)
+                self.book.write(BOOK.cell["supply_v"], f"13{sign}8")
+                self.book.write(BOOK.of_channel(2, "cable_m"), f"5{sign}5")
+                self.book.write(BOOK.of_amplifier(0, "price"), f"289{sign}5")
+                self.enter(self.part("coaxial 16", "continuous_power_w"), f"80{sign}5")
+                row = int(BOOK.cell["supply_v"].rpartition("$")[2])
+                self.assertEqual("not a number", self.book.read(BOOK.vehicle.ref(row, 4)))
+                self.assertEqual("Cable, one way", self.book.read(BOOK.channels.ref(layout.FIRST + 2, len(BOOK.channel_column) + 1)))
+                self.assertIsNone(self.book.read(BOOK.channels.ref(layout.FIRST + 1, len(BOOK.channel_column) + 1)))
+                driver = int(self.part("coaxial 16", "name").rpartition("$")[2])
+                self.assertEqual("Power, continuous", self.book.read(BOOK.parts.ref(driver, len(BOOK.driver_column) + 1)))
+                self.assertEqual("Price", self.book.read(BOOK.parts.ref(BOOK.first_amplifier, len(BOOK.amplifier_column) + 1)))
+                told = [f"{channel}: {text}" for channel, level, text in self.told() if level == "fault"]
+                why = " is a text here, not a number. Write it with this spreadsheet's decimal sign."
+                for place in (f"vehicle: Vehicle, row {row}, column C (Supply voltage, engine running): 13{sign}8",
+                              f"rear left: Channels, row 8, column K (Cable, one way): 5{sign}5",
+                              f"front left: Parts, row 8, column E (Power, continuous): 80{sign}5"):
+                    self.assertIn(place + why, told)
+                self.assertEqual("fault", self.book.read(BOOK.verdict))
+                self.assertEqual("incomplete: 1 price missing", self.lacking())
 
     def test_a_stop_comes_first(self):
         self.open("ods", "en-US")
@@ -113,7 +175,7 @@ class Faults(Opened):
                     self.enter(cell, word)
                     self.assertIsNone(self.result(4, "clean_power_w"), word)
                     self.assertEqual("fault", self.result(4, "verdict"))
-                    self.assertIn("bridged must be true or false.", self.says(4)[0])
+                    self.assertIn("Channels, row 10, column J (Bridged) must be yes or no.", self.says(4)[0])
                 self.enter(cell, "NO")
                 single = self.result(4, "clean_power_w")
                 self.assertLess(single, bridged)
@@ -122,9 +184,9 @@ class Faults(Opened):
 
     def test_other_yes_and_no_as_well(self):
         self.open("ods", "de-DE")
-        for ref, name in ((BOOK.of_amplifier(0, "regulated"), "supply_regulated"), (BOOK.of_amplifier(0, "rated_bridged"), "ratings.bridged")):
+        for ref, name in ((BOOK.of_amplifier(0, "regulated"), "column M (Supply regulated)"), (BOOK.of_amplifier(0, "rated_bridged"), "column N (Ratings are bridged)")):
             self.enter(ref, "ja")
-            self.assertIn(name + " must be true or false.", self.says(0)[0])
+            self.assertIn(f"Parts, row 26, {name} must be yes or no.", self.says(0)[0])
             self.enter(ref, "no")
             self.assertEqual([], self.says(0))
 
@@ -199,42 +261,3 @@ class Faults(Opened):
                 self.assertEqual("fault", self.book.read(BOOK.verdict))
                 self.assertEqual(["fault: " + sentence], self.says(0))
                 self.assertIsNone(self.result(0, "level_db_spl"))
-
-
-class Money(Opened):
-    def entered(self, label):
-        rows = range(layout.FIRST, layout.FIRST + 40)
-        [row] = [row for row in rows if self.book.read(BOOK.totals.ref(row, 1)) == label]
-        return row
-
-    def test_what_cannot_be_read_is_lacking(self):
-        for kind, locale in (("ods", "de-DE"), ("xlsx", "en-US")):
-            self.open(kind, locale)
-            whole = self.book.read(BOOK.total)
-            for label, bad, told in [("Fitting, hours", "nine", "not a number"), ("Fitting, hours", "", "not a number"),
-                                     ("Fitting, price of an hour", "68 €", "not a number"), ("Fitting, hours", -1, "less than 0"),
-                                     ("Tax, per cent", "20 %", "not a number"), ("Tax, per cent", 0.2, "20 % is entered as 20")]:
-                with self.subTest(kind, locale=locale, label=label, bad=bad):
-                    row = self.entered(label)
-                    cell = BOOK.totals.ref(row, 3)
-                    before = self.book.read(cell)
-                    self.enter(cell, bad)
-                    self.assertEqual(told, self.book.read(BOOK.totals.ref(row, 8)))
-                    self.assertEqual("incomplete", self.lacking())
-                    self.enter(cell, before)
-                    self.assertIsNone(self.lacking())
-                    self.same(whole, self.book.read(BOOK.total), "total")
-
-    def test_without_hours_and_tax_there_are_the_parts(self):
-        self.open("ods", "de-DE")
-        for label in ("Fitting, hours", "Tax, per cent"):
-            self.enter(BOOK.totals.ref(self.entered(label), 3), 0)
-        self.assertIsNone(self.lacking())
-        self.same(self.book.read(BOOK.totals.ref(self.entered("Parts"), 7)), self.book.read(BOOK.total), "total")
-
-    def test_an_item_with_a_price_that_is_a_text_is_lacking(self):
-        self.open("xlsx", "en-US")
-        row = layout.FIRST + layout.CHANNELS + layout.AMPLIFIERS
-        self.enter(BOOK.totals.ref(row, 5), "96,50 EUR")
-        self.assertEqual("price", self.book.read(BOOK.totals.ref(row, 8)))
-        self.assertEqual("incomplete", self.lacking())

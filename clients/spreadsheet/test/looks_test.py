@@ -44,7 +44,8 @@ class Looks(Opened):
                     self.book.write(self.part("sub 25, two coils", key), "rather more than enough")
                 self.enter(self.part("coaxial 13", "mass_g"), 9000)
                 self.assertGreaterEqual(len(self.says(0)), 4)
-                self.assertEqual(300, max(len(text) for _, _, text in self.told()))
+                self.enter(BOOK.answer(2, "rail-match"), "no answer of ours " * 20)
+                self.assertEqual(layout.LONGEST_TOLD, max(len(text) for _, _, text in self.told()))
                 for sheet, end in (("Results", len(layout.RESULTS)), ("Comparison", FIRST_FIGURE + len(layout.COMPARED_FIGURES) - 1)):
                     self.assertLess(8, len(self.told(sheet)))
                     for channel, level, text in BOOK.told[sheet]:
@@ -55,7 +56,7 @@ class Looks(Opened):
                     self.fits(BOOK.figure(i, "name"))
                     self.fits(BOOK.comparison.ref(layout.FIRST + 3 * i, 1), rows=3)
                 last = layout.FIRST + layout.CHANNELS
-                self.fits(BOOK.results.ref(last + 4, 1), end=len(layout.RESULTS))
+                self.fits(BOOK.cautions_shown, end=len(layout.RESULTS))
                 self.fits(BOOK.totals.ref(int(BOOK.total.rpartition("$")[2]) + 5, 1), end=8)
                 if kind == "ods":
                     for sheet in (BOOK.results, BOOK.comparison, BOOK.totals, BOOK.channels, BOOK.parts):
@@ -67,6 +68,9 @@ class Looks(Opened):
         for i in range(1, len(DEMO["channels"])):
             for key in BOOK.channel_column:
                 self.book.write(BOOK.of_channel(i, key), "")
+        item = layout.FIRST + layout.CHANNELS + layout.AMPLIFIERS
+        for ref in (BOOK.of_amplifier(0, "mass_g"), BOOK.totals.ref(item, 4), BOOK.totals.ref(item + 2, 4)):
+            self.book.write(ref, 900)  # light enough
         self.enter(BOOK.of_channel(0, "lower"), "")
         self.assertEqual([("", "ok", "Nothing.")], self.told())
         self.enter(BOOK.of_channel(0, "name"), "")

@@ -102,10 +102,8 @@ class ArchitectureTest {
     for (Map.Entry<String, String> arrow : looksInto.entrySet()) {
       apart =
           apart.ignoreDependency(
-              resideInAPackage(
-                  "org.footwell." + group + "." + arrow.getKey() + ".."),
-              resideInAPackage(
-                  "org.footwell." + group + "." + arrow.getValue() + ".."));
+              resideInAPackage("org.footwell." + group + "." + arrow.getKey() + ".."),
+              resideInAPackage("org.footwell." + group + "." + arrow.getValue() + ".."));
     }
     return apart;
   }

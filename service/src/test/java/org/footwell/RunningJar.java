@@ -7,14 +7,19 @@ import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.TimeUnit;
 
 /** The built jar, running on a free port as the README starts it. */
 public final class RunningJar implements AutoCloseable {
 
-  private static final int READY_WITHIN_S = 30;
+  private static final int READY_WITHIN_S = 60;
+
+  /** Nobody has to be told first that it stops. */
+  private static final Map<String, String> STOPS_AT_ONCE = Map.of("FOOTWELL_STOP_DELAY_MS", "0");
 
   private final Process process;
   private final int port;
@@ -25,6 +30,13 @@ public final class RunningJar implements AutoCloseable {
 
   /** With options of the Java machine, heap included. */
   public RunningJar(String... options) throws IOException, InterruptedException {
+    this(STOPS_AT_ONCE, ProcessBuilder.Redirect.DISCARD, options);
+  }
+
+  /** With settings of its own, and what it prints where it can be read. */
+  public RunningJar(
+      Map<String, String> settings, ProcessBuilder.Redirect printed, String... options)
+      throws IOException, InterruptedException {
     try (ServerSocket socket = new ServerSocket(0)) {
       port = socket.getLocalPort();
     }
@@ -35,9 +47,26 @@ public final class RunningJar implements AutoCloseable {
     ProcessBuilder builder = new ProcessBuilder(command);
     builder.directory(Committed.PROJECT.toFile());
     builder.environment().put("FOOTWELL_PORT", Integer.toString(port));
-    process =
-        builder.redirectErrorStream(true).redirectOutput(ProcessBuilder.Redirect.DISCARD).start();
+    builder.environment().putAll(settings);
+    process = builder.redirectErrorStream(true).redirectOutput(printed).start();
     awaitReady();
+  }
+
+  /** Tells the service to stop, as whoever runs it does. */
+  public void terminate() {
+    process.destroy();
+  }
+
+  /**
+   * The status with which the process ended.
+   *
+   * @throws IllegalStateException if it did not end in time
+   */
+  public int endedWithin(Duration time) throws InterruptedException {
+    if (!process.waitFor(time.toMillis(), TimeUnit.MILLISECONDS)) {
+      throw new IllegalStateException("the service still runs after " + time);
+    }
+    return process.exitValue();
   }
 
   public int port() {

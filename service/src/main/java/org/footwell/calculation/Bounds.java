@@ -42,7 +42,8 @@ record Bounds(Predicate<Object> permit, String allowed) {
             ? text -> true
             : java.util.regex.Pattern.compile(pattern.regexp()).asMatchPredicate();
     return new Bounds(
-        value -> (size == null || within(((String) value).length(), size)) && form.test((String) value),
+        value ->
+            (size == null || within(((String) value).length(), size)) && form.test((String) value),
         "a text"
             + (size == null ? "" : " of " + size.min() + " to " + size.max() + " characters")
             + (pattern == null ? "" : " of the form " + pattern.regexp()));
@@ -62,14 +63,14 @@ record Bounds(Predicate<Object> permit, String allowed) {
     return type == BigDecimal.class
         ? new Bounds(
             value -> exactly((BigDecimal) value, least, most, digits),
-            allowed
-                + (digits == null ? "" : " with at most " + digits.fraction() + " decimals"))
+            allowed + (digits == null ? "" : " with at most " + digits.fraction() + " decimals"))
         : new Bounds(value -> rounded(((Number) value).doubleValue(), least, most), allowed);
   }
 
   /** Not-a-number lies within no bound. */
   private static boolean rounded(double value, Limit least, Limit most) {
-    return (least == null || (least.included() ? value >= least.rounded() : value > least.rounded()))
+    return (least == null
+            || (least.included() ? value >= least.rounded() : value > least.rounded()))
         && (most == null || (most.included() ? value <= most.rounded() : value < most.rounded()));
   }
 

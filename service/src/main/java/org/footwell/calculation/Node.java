@@ -71,8 +71,7 @@ sealed interface Node {
    *
    * @param elementRequired whether an entry must not be nothing
    */
-  record Repeated(Node element, boolean elementRequired, int most, Bounds bounds)
-      implements Node {}
+  record Repeated(Node element, boolean elementRequired, int most, Bounds bounds) implements Node {}
 
   /** A component of a record. */
   record Member(

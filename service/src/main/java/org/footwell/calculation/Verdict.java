@@ -1,6 +1,5 @@
 package org.footwell.calculation;
 
-
 /** The worst thing that was found, from harmless to forbidding. */
 public enum Verdict {
   /** Nothing to remark. */

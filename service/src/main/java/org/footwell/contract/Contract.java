@@ -76,10 +76,16 @@ final class Contract {
             Names end in their unit; ratios carry none. Numbers are unrounded. Every answer in \
             JSON is an envelope of `result`, `findings`, `verdict`, `safety` and, with \
             `workings=true`, every step with its formula and source. Where a request is flat, GET \
-            takes it as a query with dotted names and an index from 0 for repeated groups.
+            takes it as a query with dotted names and an index from 0 for repeated groups. A `*` \
+            in place of the index stands for all entries, with their values in order between \
+            commas, as in `channels.*.name=left,right`; an empty value is left out, a comma within \
+            a value is written `%2C`.
 
             Faults of form and of bounds are told all at once. Rules between fields, such as exactly \
             one of two, are judged once these hold, and are then told all at once too.
+
+            In CSV answers a cell that a spreadsheet would run as a formula has an apostrophe before it: \
+            one that begins with =, +, -, @, a tab or a return and is no number.
 
             Limits: a body or a row of a batch holds at most 1 MiB, a request with recordings 64 MiB, JSON nests at most 50 deep, a \
             query has at most 1,000 parameters, an answer lists at most 100 faults.""");

@@ -1,6 +1,5 @@
 package org.footwell.signal;
 
-
 /** Kinds of sections an equaliser is made of. */
 public enum SectionKind {
   /** A bell that lifts or lowers around its frequency. */

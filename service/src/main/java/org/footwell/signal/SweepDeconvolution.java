@@ -2,6 +2,7 @@ package org.footwell.signal;
 
 import java.util.Arrays;
 import org.footwell.calculation.Source;
+import org.footwell.physics.Decibels;
 
 /**
  * Turns recordings of a known exponential sweep into impulse responses by division of spectra. What
@@ -20,6 +21,9 @@ public final class SweepDeconvolution {
 
   /** Half an edge of a pass band in octaves, as a ratio. */
   private static final double QUARTER_OCTAVE = Math.pow(2, 0.25);
+
+  /** Stretches of which the loudest are compared, s: longer than direct sound, shorter than rooms. */
+  private static final double STRETCH_S = 0.020;
 
   /** Where the edges of minimum phase end: −80 dB. */
   private static final double LEAST_FACTOR = 1e-4;
@@ -86,13 +90,43 @@ public final class SweepDeconvolution {
     return response(recording, causal);
   }
 
+  /**
+   * How much more sound lands before the start of the response than after, dB: the loudest stretch of
+   * each. What a sweep of the stated kind makes lands after, but for its distortion.
+   */
+  public double beforeStartDb(double[] recording, double rateHz) {
+    double[] whole = whole(recording, inverse);
+    int kept = recording.length - sweepSamples;
+    int stretch = Math.min(kept, (int) (STRETCH_S * rateHz));
+    // The last stretch is what rings before a sound at the very start.
+    double before = loudest(whole, kept, whole.length - stretch, stretch);
+    return Decibels.ofPower(before / loudest(whole, 0, kept, stretch));
+  }
+
+  private static double loudest(double[] signal, int from, int to, int stretch) {
+    double most = Double.MIN_NORMAL;
+    double energy = 0;
+    for (int n = from; n < to; n++) {
+      energy += signal[n] * signal[n];
+      if (n >= from + stretch) {
+        energy -= signal[n - stretch] * signal[n - stretch];
+      }
+      most = Math.max(most, energy);
+    }
+    return most;
+  }
+
   /** What the edges make of a single sample, from the first one on. */
   public double[] edgesAlone() {
     return edges.signal();
   }
 
+  private double[] whole(double[] recording, Spectrum inverse) {
+    return Spectrum.of(recording, size).times(inverse).signal();
+  }
+
   private double[] response(double[] recording, Spectrum inverse) {
-    double[] whole = Spectrum.of(recording, size).times(inverse).signal();
+    double[] whole = whole(recording, inverse);
     double[] response = new double[recording.length - sweepSamples];
     System.arraycopy(whole, 0, response, 0, response.length);
     return response;

@@ -3,18 +3,18 @@ package org.footwell.vehicle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.footwell.electrical.amplifier.Rails;
 import org.footwell.calculation.Rebase;
 import org.footwell.calculation.Run;
+import org.footwell.electrical.amplifier.Rails;
 import org.footwell.electrical.heat.AmplifierHeat;
 import org.footwell.electrical.heat.AmplifierHeatRequest;
 import org.footwell.electrical.heat.AmplifierHeatRequest.Topology;
 import org.footwell.electrical.heat.AmplifierHeatResult;
-import org.footwell.vehicle.PlanReviewResult.AmplifierLine;
 import org.footwell.electrical.supply.CableFinding;
 import org.footwell.electrical.supply.SupplyCable;
 import org.footwell.electrical.supply.SupplyCableRequest;
 import org.footwell.electrical.supply.SupplyCableResult;
+import org.footwell.vehicle.PlanReviewResult.AmplifierLine;
 
 /** What each amplifier takes from the battery, its heat, and the cable and fuse that feed it. */
 final class AmplifierReview {

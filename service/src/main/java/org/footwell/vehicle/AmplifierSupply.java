@@ -28,7 +28,8 @@ public final class AmplifierSupply {
           @DecimalMin("0.0001")
           @DecimalMax("20")
           Double quiescentCurrentA,
-      @Schema(description = "Losses of one output; needed for class D") AmplifierHeatRequest.ClassD classD) {}
+      @Schema(description = "Losses of one output; needed for class D")
+          AmplifierHeatRequest.ClassD classD) {}
 
   /** The supply cable of an amplifier; with it and {@code draw}, cable and fuse are reviewed. */
   public record Feed(

@@ -3,24 +3,24 @@ package org.footwell.vehicle;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
-import org.footwell.calculation.Calculation;
-import org.footwell.calculation.Rebase;
-import org.footwell.calculation.Run;
 import org.footwell.acoustic.enclosure.ClosedBox;
 import org.footwell.acoustic.enclosure.ClosedBoxRequest;
 import org.footwell.acoustic.enclosure.ClosedBoxResult;
 import org.footwell.acoustic.enclosure.VentedBox;
 import org.footwell.acoustic.enclosure.VentedBoxRequest;
 import org.footwell.acoustic.enclosure.VentedBoxResult;
-import org.footwell.electrical.impedance.ImpedanceDriver;
 import org.footwell.acoustic.enclosure.lowend.BoxFinding;
 import org.footwell.acoustic.enclosure.lowend.BoxLimits;
 import org.footwell.acoustic.enclosure.lowend.BoxResponse;
+import org.footwell.acoustic.enclosure.radiator.BoxDriver;
+import org.footwell.acoustic.enclosure.radiator.CabinResponse;
+import org.footwell.calculation.Calculation;
+import org.footwell.calculation.Rebase;
+import org.footwell.calculation.Run;
+import org.footwell.electrical.impedance.ImpedanceDriver;
 import org.footwell.parts.Filter;
 import org.footwell.physics.Decibels;
 import org.footwell.vehicle.PlanReviewResult.BoxLine;
-import org.footwell.acoustic.enclosure.radiator.BoxDriver;
-import org.footwell.acoustic.enclosure.radiator.CabinResponse;
 
 /** What the box, door or shelf behind a driver makes of it, behind the filters of its channel. */
 final class BoxReview {

@@ -7,14 +7,14 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.footwell.acoustic.alignment.SeatDelaysRequest;
-import org.footwell.calculation.Rebase;
-import org.footwell.calculation.Run;
 import org.footwell.acoustic.crossover.CrossoverFinding;
 import org.footwell.acoustic.crossover.CrossoverPlan;
 import org.footwell.acoustic.crossover.CrossoverPlanRequest;
 import org.footwell.acoustic.crossover.CrossoverPlanResult;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.PlannedCrossover;
 import org.footwell.acoustic.crossover.CrossoverWay;
+import org.footwell.calculation.Rebase;
+import org.footwell.calculation.Run;
 import org.footwell.parts.Filter;
 import org.footwell.vehicle.PlanReviewResult.CrossoverLine;
 

@@ -1,14 +1,14 @@
 package org.footwell.vehicle;
 
 import java.util.Optional;
-import org.footwell.calculation.Formula;
-import org.footwell.calculation.Rebase;
-import org.footwell.calculation.Run;
-import org.footwell.calculation.Source;
 import org.footwell.acoustic.level.LevelFinding;
 import org.footwell.acoustic.level.SoundLevel;
 import org.footwell.acoustic.level.SoundLevelRequest;
 import org.footwell.acoustic.level.SoundLevelResult;
+import org.footwell.calculation.Formula;
+import org.footwell.calculation.Rebase;
+import org.footwell.calculation.Run;
+import org.footwell.calculation.Source;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Position;
 import org.footwell.physics.AnalogFilter;

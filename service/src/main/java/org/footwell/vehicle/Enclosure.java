@@ -12,7 +12,8 @@ import org.footwell.acoustic.enclosure.VentedBoxRequest.VentedVolume;
  * of {@code closed}, {@code vented} and {@code baffle}.
  */
 public record Enclosure(
-    @Schema(description = "A closed box. Exactly one of closed, vented and baffle") ClosedVolume closed,
+    @Schema(description = "A closed box. Exactly one of closed, vented and baffle")
+        ClosedVolume closed,
     @Schema(description = "A vented box. Exactly one of closed, vented and baffle") Vented vented,
     @Schema(
             description =

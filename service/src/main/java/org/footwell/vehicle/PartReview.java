@@ -1,10 +1,10 @@
 package org.footwell.vehicle;
 
-import org.footwell.calculation.Rebase;
-import org.footwell.calculation.Run;
 import org.footwell.acoustic.driver.DriverCheck;
 import org.footwell.acoustic.driver.DriverCheckRequest;
 import org.footwell.acoustic.driver.DriverFinding;
+import org.footwell.calculation.Rebase;
+import org.footwell.calculation.Run;
 import org.footwell.electrical.impedance.ImpedanceDriver;
 
 /** Whether the figures of each new part agree with each other. */

@@ -7,23 +7,23 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Stream;
 import org.footwell.acoustic.alignment.SeatDelays;
-import org.footwell.electrical.amplifier.RailMatch;
+import org.footwell.acoustic.crossover.CrossoverPlan;
+import org.footwell.acoustic.driver.DriverCheck;
+import org.footwell.acoustic.enclosure.ClosedBox;
+import org.footwell.acoustic.enclosure.VentedBox;
+import org.footwell.acoustic.level.SoundLevel;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.FaultCode;
 import org.footwell.calculation.FindingCode;
 import org.footwell.calculation.Source;
-import org.footwell.acoustic.crossover.CrossoverPlan;
-import org.footwell.acoustic.driver.DriverCheck;
-import org.footwell.acoustic.enclosure.ClosedBox;
-import org.footwell.acoustic.enclosure.VentedBox;
+import org.footwell.electrical.amplifier.RailMatch;
 import org.footwell.electrical.gain.GainChain;
 import org.footwell.electrical.heat.AmplifierHeat;
 import org.footwell.electrical.impedance.ImpedanceCurve;
-import org.footwell.acoustic.level.SoundLevel;
 import org.footwell.electrical.load.WiringLoad;
-import org.footwell.parts.Safety;
 import org.footwell.electrical.supply.SupplyCable;
+import org.footwell.parts.Safety;
 
 /** The declaration of plan-review: its own words, and what the calculations it composes say. */
 final class PlanCard {

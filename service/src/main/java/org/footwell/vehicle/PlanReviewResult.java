@@ -4,10 +4,10 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.math.BigDecimal;
 import java.util.List;
-import org.footwell.calculation.Verdict;
 import org.footwell.acoustic.crossover.HighReason;
 import org.footwell.acoustic.crossover.LowReason;
 import org.footwell.acoustic.level.SoundLevelResult;
+import org.footwell.calculation.Verdict;
 import org.footwell.parts.Filter;
 
 /** The plan, channel by channel, and the system as a whole. */

@@ -15,11 +15,11 @@ import org.footwell.electrical.gain.Stage;
  * Exactly one of {@code headUnit} and {@code factoryOutput}.
  */
 public record Signal(
-    @Schema(description = "A source with line outputs. Exactly one of the two sources") GainChainRequest.HeadUnit headUnit,
+    @Schema(description = "A source with line outputs. Exactly one of the two sources")
+        GainChainRequest.HeadUnit headUnit,
     @Schema(description = "A source with loudspeaker outputs. Exactly one of the two sources")
         FactoryOutput factoryOutput,
-    @Schema(description = "Converter and processor between source and amplifiers")
-        @Size(max = 7)
+    @Schema(description = "Converter and processor between source and amplifiers") @Size(max = 7)
         List<@NotNull Stage> stages,
     @Schema(description = "How far an amplifier reaches its limit before the source does, dB")
         @DecimalMin("0")

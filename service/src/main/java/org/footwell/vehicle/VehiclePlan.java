@@ -29,23 +29,27 @@ public record VehiclePlan(
         @NotNull
         @Size(min = 1, max = 8)
         List<SeatDelaysRequest.@NotNull Seat> seats,
-    @Schema(description = "Drivers that leave the vehicle") @Size(max = 64) List<@NotNull Part> factoryParts,
-    @Schema(description = "Drivers that come in, or stay") @NotNull @Size(min = 1, max = 64) List<@NotNull Part> newParts,
+    @Schema(description = "Drivers that leave the vehicle") @Size(max = 64)
+        List<@NotNull Part> factoryParts,
+    @Schema(description = "Drivers that come in, or stay") @NotNull @Size(min = 1, max = 64)
+        List<@NotNull Part> newParts,
     @Schema(description = "Every loudspeaker position and the part in it")
         @NotNull
         @Size(min = 1, max = 32)
         List<@NotNull Driver> drivers,
-    @Schema(description = "Amplifiers with their outputs") @NotNull @Size(min = 1, max = 8) List<@NotNull Amplifier> amplifiers,
+    @Schema(description = "Amplifiers with their outputs") @NotNull @Size(min = 1, max = 8)
+        List<@NotNull Amplifier> amplifiers,
     @Schema(description = "Which coil network hangs on which output")
         @NotNull
         @Size(min = 1, max = 16)
         List<@NotNull Channel> channels,
-    @Schema(description = "Where channels cross over into each other") @Size(max = 32) List<SeatDelaysRequest.@NotNull Crossover> crossovers,
-    @Schema(description = "The processor that delays the channels") SeatDelaysRequest.Processor processor,
+    @Schema(description = "Where channels cross over into each other") @Size(max = 32)
+        List<SeatDelaysRequest.@NotNull Crossover> crossovers,
+    @Schema(description = "The processor that delays the channels")
+        SeatDelaysRequest.Processor processor,
     @Schema(description = "What feeds the amplifiers, for the gain targets") Signal signal,
     @Schema(description = "What is played; without it a sine") Programme programme,
-    @Schema(description = "What was measured at handover, one entry per channel")
-        @Size(max = 16)
+    @Schema(description = "What was measured at handover, one entry per channel") @Size(max = 16)
         List<@NotNull MeasuredChannel> measured) {
 
   /** Ids are a letter, then letters, digits, _ and -. */
@@ -166,7 +170,8 @@ public record VehiclePlan(
               description =
                   "High-pass its passive crossover gives it, to judge how far its cone moves")
           Filter highPass,
-      @Schema(description = "What its back works into, to judge bass and movement") Enclosure enclosure) {}
+      @Schema(description = "What its back works into, to judge bass and movement")
+          Enclosure enclosure) {}
 
   /** An amplifier. */
   public record Amplifier(
@@ -176,8 +181,10 @@ public record VehiclePlan(
           Boolean supplyRegulated,
       @Schema(description = "How it turns supply into output; with feed, for current and heat")
           AmplifierSupply.Draw draw,
-      @Schema(description = "Its supply cable; with draw, for cable and fuse") AmplifierSupply.Feed feed,
-      @Schema(description = "Its outputs") @NotNull @Size(min = 1, max = 16) List<@NotNull Output> outputs,
+      @Schema(description = "Its supply cable; with draw, for cable and fuse")
+          AmplifierSupply.Feed feed,
+      @Schema(description = "Its outputs") @NotNull @Size(min = 1, max = 16)
+          List<@NotNull Output> outputs,
       @Schema(description = "Mass, g") @DecimalMin("1") @DecimalMax("100000") Double massG,
       @Schema(description = "Price in the shop's currency")
           @DecimalMin("0")
@@ -199,7 +206,8 @@ public record VehiclePlan(
           @Pattern(regexp = "[A-Za-z0-9][A-Za-z0-9_-]*")
           String id,
       @Schema(description = "By its rails. Exactly one of rails and ratings") Rails rails,
-      @Schema(description = "By its published powers. Exactly one of rails and ratings") Ratings ratings,
+      @Schema(description = "By its published powers. Exactly one of rails and ratings")
+          Ratings ratings,
       @Schema(description = "Smallest rated load, ohm") @DecimalMin("0.25") @DecimalMax("100")
           Double minimumOhm,
       @Schema(description = "Smallest rated load when bridged, ohm")

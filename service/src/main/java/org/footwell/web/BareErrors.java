@@ -1,9 +1,5 @@
 package org.footwell.web;
 
-import org.footwell.web.request.Json;
-import org.footwell.web.request.Problem;
-import org.footwell.web.request.Problems;
-
 import java.nio.charset.StandardCharsets;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.http.HttpStatus;
@@ -12,6 +8,9 @@ import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.server.handler.ErrorHandler;
 import org.eclipse.jetty.util.Callback;
+import org.footwell.web.request.Json;
+import org.footwell.web.request.Problem;
+import org.footwell.web.request.Problems;
 
 /** Problem answers for requests that break off before any route sees them, such as a bad address. */
 final class BareErrors extends ErrorHandler {
@@ -22,7 +21,7 @@ final class BareErrors extends ErrorHandler {
     Problem problem = Problem.unreadable(status, detail(status));
     response.getHeaders().put(HttpHeader.CONTENT_TYPE, Problems.CONTENT_TYPE);
     response.getHeaders().put(HttpHeader.CACHE_CONTROL, "no-store");
-    response.getHeaders().put("X-Content-Type-Options", Safeguards.NO_GUESSING);
+    Safeguards.HEADERS.forEach(response.getHeaders()::put);
     byte[] bytes = Json.bytes(problem);
     Content.Sink.write(response, true, new String(bytes, StandardCharsets.UTF_8), callback);
     return true;

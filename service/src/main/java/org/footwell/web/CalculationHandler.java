@@ -1,20 +1,19 @@
 package org.footwell.web;
 
-import org.footwell.web.request.Endpoint;
-import org.footwell.web.request.Endpoints;
-import org.footwell.web.request.EntityTag;
-import org.footwell.web.request.Exchange;
-import org.footwell.web.request.Format;
-import org.footwell.web.upload.Intake;
-import org.footwell.web.request.ProblemException;
-import org.footwell.web.request.Query;
-import org.footwell.web.request.Rendering;
-
 import com.fasterxml.jackson.databind.JsonNode;
 import io.javalin.http.Context;
 import java.util.List;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Names;
+import org.footwell.web.request.Endpoint;
+import org.footwell.web.request.Endpoints;
+import org.footwell.web.request.EntityTag;
+import org.footwell.web.request.Exchange;
+import org.footwell.web.request.Format;
+import org.footwell.web.request.ProblemException;
+import org.footwell.web.request.Query;
+import org.footwell.web.request.Rendering;
+import org.footwell.web.upload.Intake;
 
 /** {@code /v1/{calculation}}: read, compute, render. */
 final class CalculationHandler {

@@ -1,17 +1,5 @@
 package org.footwell.web;
 
-import org.footwell.web.batch.BatchHandler;
-import org.footwell.web.request.Endpoints;
-import org.footwell.web.request.Exchange;
-import org.footwell.web.request.Format;
-import org.footwell.web.pages.Metrics;
-import org.footwell.web.request.Pace;
-import org.footwell.web.pages.Pages;
-import org.footwell.web.request.ProblemException;
-import org.footwell.web.request.ProblemType;
-import org.footwell.web.request.Problems;
-import org.footwell.web.request.Rendering;
-
 import io.javalin.Javalin;
 import io.javalin.compression.CompressionStrategy;
 import io.javalin.config.JavalinConfig;
@@ -27,8 +15,20 @@ import java.net.ServerSocket;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Engine;
+import org.footwell.web.batch.BatchHandler;
+import org.footwell.web.pages.Metrics;
+import org.footwell.web.pages.Pages;
+import org.footwell.web.request.Endpoints;
+import org.footwell.web.request.Exchange;
+import org.footwell.web.request.Format;
+import org.footwell.web.request.Pace;
+import org.footwell.web.request.ProblemException;
+import org.footwell.web.request.ProblemType;
+import org.footwell.web.request.Problems;
+import org.footwell.web.request.Rendering;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -39,6 +39,9 @@ public final class Server implements AutoCloseable {
 
   /** Enough for a usual answer; the framework's own default costs a large buffer per answer. */
   private static final int RESPONSE_BUFFER = 2048;
+
+  /** Time that threads get when requests are broken off. */
+  private static final long BREAKING_OFF_MS = 1_000;
 
   private static final List<HandlerType> METHODS =
       List.of(
@@ -59,6 +62,8 @@ public final class Server implements AutoCloseable {
   private final Pace pace;
   private final Javalin app;
   private final String host;
+  private final OrderlyStop stop;
+  private org.eclipse.jetty.server.Server jetty;
   private volatile boolean ready;
 
   public Server(List<Calculation<?, ?>> calculations, Settings settings, String version) {
@@ -69,6 +74,7 @@ public final class Server implements AutoCloseable {
     cors = new Cors(settings.origins());
     host = settings.host();
     pace = settings.pace();
+    stop = settings.stop();
     app = Javalin.create(config -> configure(config, settings));
   }
 
@@ -104,12 +110,29 @@ public final class Server implements AutoCloseable {
     return app.port();
   }
 
-  /** Says not ready first, then finishes what is under way. */
+  /** Says not ready first, then closes the port, then finishes what is under way. */
   @Override
   public void close() {
-    ready = false;
+    if (ready) {
+      ready = false;
+      LOG.info("stopping, the port closes in {} ms", stop.delay().toMillis());
+      int brokenOff = stop.drain(jetty);
+      if (brokenOff > 0) {
+        LOG.warn(
+            "broken off, not done within {} ms: {} of the requests under way",
+            stop.finish().toMillis(),
+            brokenOff);
+      }
+    }
     app.stop();
     batch.close();
+  }
+
+  /** Has callers move away from a service that stops: each connection ends with its next answer. */
+  private void partWhenStopping(Context ctx) {
+    if (!ready) {
+      ctx.res().setHeader("Connection", "close");
+    }
   }
 
   private void configure(JavalinConfig config, Settings settings) {
@@ -123,8 +146,9 @@ public final class Server implements AutoCloseable {
     config.jetty.port = settings.port();
     config.jetty.modifyServer(
         server -> {
+          jetty = server;
           server.setErrorHandler(new BareErrors());
-          server.setStopTimeout(5_000);
+          ((QueuedThreadPool) server.getThreadPool()).setStopTimeout(BREAKING_OFF_MS);
         });
     config.router.ignoreTrailingSlashes = false;
     config.router.javaLangErrorHandler(
@@ -141,6 +165,7 @@ public final class Server implements AutoCloseable {
     routes.before(ctx -> Exchange.pace(ctx, pace));
     routes.before(cors::apply);
     routes.before(Safeguards::apply);
+    routes.before(this::partWhenStopping);
     route(
         routes,
         "/v1/{calculation}",

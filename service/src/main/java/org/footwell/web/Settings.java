@@ -1,11 +1,10 @@
 package org.footwell.web;
 
-import org.footwell.web.request.Pace;
-
 import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import org.footwell.web.request.Pace;
 
 /**
  * What an operator may set, by environment variables.
@@ -18,6 +17,8 @@ import java.util.Map;
  * @param pace how fast a caller must send and read: standing still at most {@code
  *     FOOTWELL_PATIENCE_MS} in all, 10000, apart from that at least {@code FOOTWELL_LEAST_RATE} bytes
  *     a second, 16384, and a body within {@code FOOTWELL_BODY_MS}, 300000
+ * @param stop how the service ends: not ready for {@code FOOTWELL_STOP_DELAY_MS} before the port
+ *     closes, 2000, and at most {@code FOOTWELL_STOP_MS} to finish what was accepted, 30000
  * @param origins origins that browsers may call from; {@code FOOTWELL_CORS_ORIGINS}, comma
  *     separated, {@code *} for any
  */
@@ -28,6 +29,7 @@ public record Settings(
     int bodyBytes,
     int uploadBytes,
     Pace pace,
+    OrderlyStop stop,
     List<String> origins) {
 
   /**
@@ -48,6 +50,9 @@ public record Settings(
                 Duration.ofMillis(variables.number("PATIENCE_MS", 10_000, 1, 600_000)),
                 variables.number("LEAST_RATE", 1 << 14, 1, 1 << 30),
                 Duration.ofMillis(variables.number("BODY_MS", 300_000, 1, 86_400_000))),
+            new OrderlyStop(
+                Duration.ofMillis(variables.number("STOP_DELAY_MS", 2_000, 0, 600_000)),
+                Duration.ofMillis(variables.number("STOP_MS", 30_000, 0, 3_600_000))),
             Arrays.stream(variables.text("CORS_ORIGINS", "*").split(",", -1))
                 .map(String::strip)
                 .toList());

@@ -54,8 +54,7 @@ class PinnedAnswersTest {
       String name = check.calculation() + "|" + check.quantity() + "|" + check.table();
       for (ReferenceTable.Row row : ReferenceTable.load(check.table()).rows()) {
         if (check.rows().test(row)) {
-          now.merge(
-              name, Double.toString(check.value(row)), (a, b) -> a + " " + b);
+          now.merge(name, Double.toString(check.value(row)), (a, b) -> a + " " + b);
         }
       }
     }

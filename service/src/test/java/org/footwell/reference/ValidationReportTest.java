@@ -42,7 +42,8 @@ class ValidationReportTest {
 
   @Test
   void everyTableStatesItsOriginAndIsUsed() throws IOException {
-    Set<String> used = OutsideChecks.all().stream().map(OutsideCheck::table).collect(Collectors.toSet());
+    Set<String> used =
+        OutsideChecks.all().stream().map(OutsideCheck::table).collect(Collectors.toSet());
     try (Stream<Path> files = Files.list(Path.of("src/test/resources/reference"))) {
       for (Path file : files.filter(Files::isRegularFile).toList()) {
         String name = file.getFileName().toString();

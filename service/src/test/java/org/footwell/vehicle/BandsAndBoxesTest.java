@@ -6,17 +6,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.footwell.Answers;
-import org.footwell.calculation.Fault;
-import org.footwell.calculation.Finding;
 import org.footwell.acoustic.enclosure.ClosedBox;
 import org.footwell.acoustic.enclosure.ClosedBoxRequest;
 import org.footwell.acoustic.enclosure.ClosedBoxResult;
+import org.footwell.acoustic.enclosure.radiator.BoxDriver;
 import org.footwell.acoustic.level.SoundLevelResult.Holds;
+import org.footwell.calculation.Fault;
+import org.footwell.calculation.Finding;
 import org.footwell.parts.Filter;
 import org.footwell.vehicle.PlanReviewResult.BandLine;
 import org.footwell.vehicle.PlanReviewResult.BoxLine;
 import org.footwell.vehicle.PlanReviewResult.ChannelLine;
-import org.footwell.acoustic.enclosure.radiator.BoxDriver;
 import org.footwell.web.request.Json;
 import org.junit.jupiter.api.Test;
 

@@ -1,7 +1,5 @@
 package org.footwell.web;
 
-import org.footwell.web.request.Exchange;
-
 import io.restassured.filter.Filter;
 import io.restassured.filter.FilterContext;
 import io.restassured.response.Response;
@@ -10,6 +8,7 @@ import io.restassured.specification.FilterableResponseSpecification;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.footwell.web.request.Exchange;
 
 /** Fails every exchange of REST Assured that does not fit the contract. */
 final class ContractFilter implements Filter {

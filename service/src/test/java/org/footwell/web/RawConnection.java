@@ -16,7 +16,11 @@ final class RawConnection implements AutoCloseable {
   private final Socket socket;
 
   RawConnection() throws IOException {
-    socket = new Socket(InetAddress.getLoopbackAddress(), RunningServer.port());
+    this(RunningServer.port());
+  }
+
+  RawConnection(int port) throws IOException {
+    socket = new Socket(InetAddress.getLoopbackAddress(), port);
     socket.setSoTimeout(PATIENCE_MS);
   }
 

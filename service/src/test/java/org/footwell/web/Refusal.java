@@ -1,7 +1,5 @@
 package org.footwell.web;
 
-import org.footwell.web.request.ProblemType;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -11,6 +9,7 @@ import io.restassured.response.Response;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import org.footwell.web.request.ProblemType;
 
 /** A problem answer, checked for what every problem answer must be. */
 record Refusal(JsonNode problem) {

@@ -30,8 +30,10 @@ class SafeguardsTest {
         PATH + "?" + QUERY,
         PATH
       })
-  void noBrowserGuessesTheTypeOfAnAnswer(String path) {
-    assertEquals("nosniff", given().get(path).header("X-Content-Type-Options"));
+  void noBrowserGuessesTheTypeOfAnAnswerOrLoadsWhatItNames(String path) {
+    Response answer = given().get(path);
+    assertEquals("nosniff", answer.header("X-Content-Type-Options"));
+    assertTrue(answer.header("Content-Security-Policy").startsWith("default-src 'none'; "));
   }
 
   @Test
@@ -39,6 +41,7 @@ class SafeguardsTest {
     String answer = RawConnection.answer("GET / HTTP/1.1\r\nno header\r\n\r\n");
     assertTrue(answer.startsWith("HTTP/1.1 400 "), answer);
     assertTrue(answer.contains("X-Content-Type-Options: nosniff\r\n"), answer);
+    assertTrue(answer.contains("Content-Security-Policy: default-src 'none'; "), answer);
   }
 
   @Test

@@ -1,7 +1,5 @@
 package org.footwell.web;
 
-import org.footwell.web.request.Pace;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -12,6 +10,7 @@ import java.net.ServerSocket;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import org.footwell.web.request.Pace;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -21,11 +20,21 @@ class SettingsTest {
 
   private static final Pace USUAL = new Pace(Duration.ofSeconds(10), 16_384, Duration.ofMinutes(5));
 
+  private static final OrderlyStop USUAL_STOP =
+      new OrderlyStop(Duration.ofSeconds(2), Duration.ofSeconds(30));
+
   @Test
   void withoutAnythingSetTheServiceListensLocallyOn8080() {
     assertEquals(
         new Settings(
-            "127.0.0.1", 8080, Duration.ofSeconds(10), 1_048_576, 67_108_864, USUAL, List.of("*")),
+            "127.0.0.1",
+            8080,
+            Duration.ofSeconds(10),
+            1_048_576,
+            67_108_864,
+            USUAL,
+            USUAL_STOP,
+            List.of("*")),
         Settings.from(Map.of("PATH", "/bin")));
   }
 
@@ -99,18 +108,21 @@ class SettingsTest {
             2_000,
             3_000,
             new Pace(Duration.ofMillis(500), 600, Duration.ofMillis(700)),
+            new OrderlyStop(Duration.ofMillis(800), Duration.ofMillis(900)),
             List.of("https://a.example", "https://b.example")),
         Settings.from(
-            Map.of(
-                "FOOTWELL_HOST", "0.0.0.0",
-                "FOOTWELL_PORT", "0",
-                "FOOTWELL_DEADLINE_MS", "250",
-                "FOOTWELL_BODY_BYTES", "2000",
-                "FOOTWELL_UPLOAD_BYTES", "3000",
-                "FOOTWELL_PATIENCE_MS", "500",
-                "FOOTWELL_LEAST_RATE", "600",
-                "FOOTWELL_BODY_MS", "700",
-                "FOOTWELL_CORS_ORIGINS", "https://a.example , https://b.example")));
+            Map.ofEntries(
+                Map.entry("FOOTWELL_HOST", "0.0.0.0"),
+                Map.entry("FOOTWELL_PORT", "0"),
+                Map.entry("FOOTWELL_DEADLINE_MS", "250"),
+                Map.entry("FOOTWELL_BODY_BYTES", "2000"),
+                Map.entry("FOOTWELL_UPLOAD_BYTES", "3000"),
+                Map.entry("FOOTWELL_PATIENCE_MS", "500"),
+                Map.entry("FOOTWELL_LEAST_RATE", "600"),
+                Map.entry("FOOTWELL_BODY_MS", "700"),
+                Map.entry("FOOTWELL_STOP_DELAY_MS", "800"),
+                Map.entry("FOOTWELL_STOP_MS", "900"),
+                Map.entry("FOOTWELL_CORS_ORIGINS", "https://a.example , https://b.example"))));
   }
 
   @ParameterizedTest
@@ -121,7 +133,9 @@ class SettingsTest {
     "FOOTWELL_UPLOAD_BYTES, 1000, 268435456",
     "FOOTWELL_PATIENCE_MS, 1, 600000",
     "FOOTWELL_LEAST_RATE, 1, 1073741824",
-    "FOOTWELL_BODY_MS, 1, 86400000"
+    "FOOTWELL_BODY_MS, 1, 86400000",
+    "FOOTWELL_STOP_DELAY_MS, 0, 600000",
+    "FOOTWELL_STOP_MS, 0, 3600000"
   })
   void aNumberMayBeAtItsBoundsButNotBeyond(String name, int least, int most) {
     Settings.from(Map.of(name, Integer.toString(least)));

@@ -1,6 +1,5 @@
 package org.footwell.web;
 
-
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;

@@ -58,6 +58,8 @@ public class ArrivalBenchmark {
         microphones,
         takes,
         null,
+        null,
+        null,
         null);
   }
 

@@ -32,7 +32,8 @@ public record SeatDelaysRequest(
                     + " delay of all their filters at that frequency")
         @Size(min = 0, max = 32)
         List<@NotNull Crossover> crossovers,
-    @Schema(description = "The processor that sets the delays; absent: exact delays only") Processor processor,
+    @Schema(description = "The processor that sets the delays; absent: exact delays only")
+        Processor processor,
     @Schema(description = "Air temperature the delays are for, °C")
         @DecimalMin("-40")
         @DecimalMax("80")
@@ -85,7 +86,8 @@ public record SeatDelaysRequest(
   public record Channel(
       @Schema(description = "Name, unlike any other channel's") @NotNull @Size(min = 1, max = 60)
           String name,
-      @Schema(description = "Acoustic centre of the loudspeaker, in vehicle axes (ISO 8855)") Position position,
+      @Schema(description = "Acoustic centre of the loudspeaker, in vehicle axes (ISO 8855)")
+          Position position,
       @Schema(
               description =
                   "Delay the channel has already, ms: set before, or the latency of equipment only"

@@ -6,11 +6,11 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
-import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.HighLimit;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.LowLimit;
 import org.footwell.acoustic.crossover.CrossoverWay.WayRole;
+import org.footwell.calculation.Formula;
+import org.footwell.calculation.Run;
 
 /**
  * How low and how high each way may be used.

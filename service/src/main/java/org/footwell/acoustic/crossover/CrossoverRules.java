@@ -21,12 +21,12 @@ import static org.footwell.acoustic.crossover.CrossoverFinding.WAY_INVERTED;
 
 import java.util.List;
 import java.util.stream.Stream;
-import org.footwell.calculation.Run;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.Choice;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.HighLimit;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.PlannedCrossover;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.ProtectionCapacitor;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.WayShare;
+import org.footwell.calculation.Run;
 import org.footwell.parts.Filter.Kind;
 import org.footwell.physics.Piston;
 

@@ -3,9 +3,9 @@ package org.footwell.acoustic.crossover;
 import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.List;
+import org.footwell.acoustic.crossover.CrossoverPlanRequest.ProgrammeKind;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
-import org.footwell.acoustic.crossover.CrossoverPlanRequest.ProgrammeKind;
 import org.footwell.physics.Air;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.PointSource;

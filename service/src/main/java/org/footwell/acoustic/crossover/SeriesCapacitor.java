@@ -1,11 +1,11 @@
 package org.footwell.acoustic.crossover;
 
-import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
-import org.footwell.calculation.Source;
 import org.footwell.acoustic.crossover.CrossoverPlanRequest.Protection;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.PlannedCrossover;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.ProtectionCapacitor;
+import org.footwell.calculation.Formula;
+import org.footwell.calculation.Run;
+import org.footwell.calculation.Source;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.Decibels;
 

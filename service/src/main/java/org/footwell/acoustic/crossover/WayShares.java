@@ -4,10 +4,10 @@ import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.PlannedCrossover;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.WayShare;
+import org.footwell.calculation.Formula;
+import org.footwell.calculation.Run;
 import org.footwell.parts.Filter;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.Decibels;

@@ -1,10 +1,6 @@
 package org.footwell.acoustic.driver;
 
 import java.util.StringJoiner;
-import org.footwell.calculation.Calculation;
-import org.footwell.calculation.Card;
-import org.footwell.calculation.Names;
-import org.footwell.calculation.Run;
 import org.footwell.acoustic.driver.DriverCheckRequest.Reconcile;
 import org.footwell.acoustic.driver.DriverCheckResult.Adjusted;
 import org.footwell.acoustic.driver.DriverCheckResult.Completed;
@@ -17,6 +13,10 @@ import org.footwell.acoustic.driver.sheet.Identity;
 import org.footwell.acoustic.driver.sheet.Reconciliation;
 import org.footwell.acoustic.driver.sheet.Sheet;
 import org.footwell.acoustic.driver.sheet.Steps;
+import org.footwell.calculation.Calculation;
+import org.footwell.calculation.Card;
+import org.footwell.calculation.Names;
+import org.footwell.calculation.Run;
 import org.footwell.physics.Air;
 import org.footwell.physics.ThieleSmall;
 

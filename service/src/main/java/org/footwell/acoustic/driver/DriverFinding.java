@@ -4,9 +4,9 @@ import static org.footwell.calculation.Verdict.NOTE;
 import static org.footwell.calculation.Verdict.STOP;
 import static org.footwell.calculation.Verdict.WARNING;
 
+import org.footwell.acoustic.driver.sheet.Identity;
 import org.footwell.calculation.FindingCode;
 import org.footwell.calculation.Verdict;
-import org.footwell.acoustic.driver.sheet.Identity;
 
 /** What there is to say about the record of a driver. */
 public enum DriverFinding implements FindingCode {

@@ -3,13 +3,13 @@ package org.footwell.acoustic.driver;
 import java.util.List;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import org.footwell.acoustic.driver.sheet.DriverTolerance;
+import org.footwell.acoustic.driver.sheet.Figure;
+import org.footwell.acoustic.driver.sheet.Sheet;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.calculation.Texts;
-import org.footwell.acoustic.driver.sheet.DriverTolerance;
-import org.footwell.acoustic.driver.sheet.Figure;
-import org.footwell.acoustic.driver.sheet.Sheet;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.Piston;
 

@@ -2,9 +2,6 @@ package org.footwell.acoustic.driver;
 
 import java.util.List;
 import java.util.StringJoiner;
-import org.footwell.calculation.Remark;
-import org.footwell.calculation.Run;
-import org.footwell.calculation.Texts;
 import org.footwell.acoustic.driver.Culprit.QPair;
 import org.footwell.acoustic.driver.Culprit.Suspect;
 import org.footwell.acoustic.driver.sheet.Agreement;
@@ -13,6 +10,9 @@ import org.footwell.acoustic.driver.sheet.Figure;
 import org.footwell.acoustic.driver.sheet.Identity;
 import org.footwell.acoustic.driver.sheet.Reconciliation;
 import org.footwell.acoustic.driver.sheet.Sheet;
+import org.footwell.calculation.Remark;
+import org.footwell.calculation.Run;
+import org.footwell.calculation.Texts;
 
 /** What is said about the figures that the identities tie together. */
 final class SheetRemarks {

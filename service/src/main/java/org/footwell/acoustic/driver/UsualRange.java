@@ -1,8 +1,8 @@
 package org.footwell.acoustic.driver;
 
-import org.footwell.calculation.Source;
 import org.footwell.acoustic.driver.sheet.Figure;
 import org.footwell.acoustic.driver.sheet.Sheet;
+import org.footwell.calculation.Source;
 
 /**
  * What drivers on the market have: a lowest and a highest value for tweeters and other small ones,

@@ -2,14 +2,14 @@ package org.footwell.acoustic.enclosure;
 
 import static org.footwell.acoustic.enclosure.EnclosureFault.QTC_UNREACHABLE;
 
+import org.footwell.acoustic.enclosure.ClosedBoxRequest.ClosedVolume;
+import org.footwell.acoustic.enclosure.radiator.BoxDriver;
+import org.footwell.acoustic.enclosure.radiator.DriverMechanics;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Texts;
-import org.footwell.acoustic.enclosure.ClosedBoxRequest.ClosedVolume;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.ThieleSmall;
-import org.footwell.acoustic.enclosure.radiator.BoxDriver;
-import org.footwell.acoustic.enclosure.radiator.DriverMechanics;
 
 /**
  * Resonance and Q of a driver in a closed volume.

@@ -7,11 +7,6 @@ import static org.footwell.acoustic.enclosure.EnclosureFinding.QTC_LOW;
 
 import java.util.HashMap;
 import java.util.Map;
-import org.footwell.calculation.Calculation;
-import org.footwell.calculation.Card;
-import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
-import org.footwell.calculation.Source;
 import org.footwell.acoustic.enclosure.ClosedBoxRequest.ClosedVolume;
 import org.footwell.acoustic.enclosure.ClosedBoxRequest.LeakyBaffle;
 import org.footwell.acoustic.enclosure.lowend.BoxCurve;
@@ -23,6 +18,16 @@ import org.footwell.acoustic.enclosure.lowend.BoxRemarks;
 import org.footwell.acoustic.enclosure.lowend.BoxResponse;
 import org.footwell.acoustic.enclosure.lowend.Excursion;
 import org.footwell.acoustic.enclosure.lowend.LowEnd;
+import org.footwell.acoustic.enclosure.radiator.AirBehind;
+import org.footwell.acoustic.enclosure.radiator.BoxCircuit;
+import org.footwell.acoustic.enclosure.radiator.CabinCurve;
+import org.footwell.acoustic.enclosure.radiator.DriverMechanics;
+import org.footwell.acoustic.enclosure.radiator.Survey;
+import org.footwell.calculation.Calculation;
+import org.footwell.calculation.Card;
+import org.footwell.calculation.Formula;
+import org.footwell.calculation.Run;
+import org.footwell.calculation.Source;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.FilterFault;
 import org.footwell.parts.FrequencyFault;
@@ -32,11 +37,6 @@ import org.footwell.physics.CabinGain;
 import org.footwell.physics.FilterPrototype;
 import org.footwell.physics.Piston;
 import org.footwell.physics.ThieleSmall;
-import org.footwell.acoustic.enclosure.radiator.AirBehind;
-import org.footwell.acoustic.enclosure.radiator.BoxCircuit;
-import org.footwell.acoustic.enclosure.radiator.CabinCurve;
-import org.footwell.acoustic.enclosure.radiator.DriverMechanics;
-import org.footwell.acoustic.enclosure.radiator.Survey;
 
 /** A driver in a closed box, in a door or in a rear shelf. */
 public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxResult> {

@@ -1,17 +1,17 @@
 package org.footwell.acoustic.enclosure;
 
+import static org.footwell.acoustic.enclosure.lowend.BoxFinding.DISPLACEMENT_IN_BAFFLE;
+import static org.footwell.acoustic.enclosure.lowend.BoxFinding.UNLOADED_BELOW_TUNING;
 import static org.footwell.calculation.Verdict.NOTE;
 import static org.footwell.calculation.Verdict.STOP;
 import static org.footwell.calculation.Verdict.WARNING;
-import static org.footwell.acoustic.enclosure.lowend.BoxFinding.DISPLACEMENT_IN_BAFFLE;
-import static org.footwell.acoustic.enclosure.lowend.BoxFinding.UNLOADED_BELOW_TUNING;
 
 import java.util.EnumSet;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.footwell.acoustic.enclosure.lowend.BoxFinding;
 import org.footwell.calculation.FindingCode;
 import org.footwell.calculation.Verdict;
-import org.footwell.acoustic.enclosure.lowend.BoxFinding;
 
 /** What there is to say about a box as such, besides what is said of a driver in any box. */
 public enum EnclosureFinding implements FindingCode {

@@ -9,8 +9,8 @@ import static org.footwell.acoustic.enclosure.EnclosureFinding.PORT_VERY_SHORT;
 import static org.footwell.acoustic.enclosure.EnclosureFinding.QTS_UNUSUAL_FOR_VENTED;
 import static org.footwell.acoustic.enclosure.EnclosureFinding.SLOT_END_CORRECTION;
 
-import org.footwell.calculation.Run;
 import org.footwell.acoustic.enclosure.VentedBoxResult.Vent;
+import org.footwell.calculation.Run;
 import org.footwell.physics.Air;
 
 /** What is said of a port and of a driver in a vented box. All limits: common practice, no source. */

@@ -2,12 +2,6 @@ package org.footwell.acoustic.enclosure;
 
 import java.util.HashMap;
 import java.util.Map;
-import org.footwell.calculation.Calculation;
-import org.footwell.calculation.Card;
-import org.footwell.calculation.CoreFault;
-import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
-import org.footwell.calculation.Source;
 import org.footwell.acoustic.enclosure.VentedBoxRequest.VentedVolume;
 import org.footwell.acoustic.enclosure.VentedBoxResult.Alignment;
 import org.footwell.acoustic.enclosure.VentedBoxResult.Vent;
@@ -20,6 +14,18 @@ import org.footwell.acoustic.enclosure.lowend.BoxRemarks;
 import org.footwell.acoustic.enclosure.lowend.BoxResponse;
 import org.footwell.acoustic.enclosure.lowend.Excursion;
 import org.footwell.acoustic.enclosure.lowend.LowEnd;
+import org.footwell.acoustic.enclosure.radiator.AirBehind;
+import org.footwell.acoustic.enclosure.radiator.BoxCircuit;
+import org.footwell.acoustic.enclosure.radiator.CabinCurve;
+import org.footwell.acoustic.enclosure.radiator.DriverMechanics;
+import org.footwell.acoustic.enclosure.radiator.Survey;
+import org.footwell.acoustic.enclosure.radiator.Survey.Summit;
+import org.footwell.calculation.Calculation;
+import org.footwell.calculation.Card;
+import org.footwell.calculation.CoreFault;
+import org.footwell.calculation.Formula;
+import org.footwell.calculation.Run;
+import org.footwell.calculation.Source;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.FilterFault;
 import org.footwell.parts.FrequencyFault;
@@ -29,12 +35,6 @@ import org.footwell.physics.CabinGain;
 import org.footwell.physics.FilterPrototype;
 import org.footwell.physics.Piston;
 import org.footwell.physics.ThieleSmall;
-import org.footwell.acoustic.enclosure.radiator.AirBehind;
-import org.footwell.acoustic.enclosure.radiator.BoxCircuit;
-import org.footwell.acoustic.enclosure.radiator.CabinCurve;
-import org.footwell.acoustic.enclosure.radiator.DriverMechanics;
-import org.footwell.acoustic.enclosure.radiator.Survey;
-import org.footwell.acoustic.enclosure.radiator.Survey.Summit;
 
 /** A driver in a vented box. */
 public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxResult> {

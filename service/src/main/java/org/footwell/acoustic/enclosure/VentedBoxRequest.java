@@ -8,10 +8,10 @@ import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import org.footwell.acoustic.enclosure.VentedBoxResult.Alignment;
 import org.footwell.acoustic.enclosure.lowend.PlayedBox;
-import org.footwell.parts.CurveFrequencies;
-import org.footwell.parts.Filter;
 import org.footwell.acoustic.enclosure.radiator.BoxDriver;
 import org.footwell.acoustic.enclosure.radiator.CabinResponse;
+import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.Filter;
 
 /**
  * A driver in a vented box, and what drives it. With a volume exactly one of the tuning of the box and
@@ -55,7 +55,8 @@ public record VentedBoxRequest(
                     + " peak are not")
         Filter highPass,
     @Schema(description = "Low-pass of the channel, likewise") Filter lowPass,
-    @Schema(description = "The vehicle around it, when the level at the seat is wanted") CabinResponse cabin,
+    @Schema(description = "The vehicle around it, when the level at the seat is wanted")
+        CabinResponse cabin,
     @Schema(
             description =
                 "Range and points; without it twelfth octaves from 10 to 200 Hz. Largest"

@@ -11,9 +11,9 @@ import static org.footwell.acoustic.exposure.ExposureFinding.PEAK_ABOVE_LIMIT;
 import static org.footwell.acoustic.exposure.ExposureFinding.PEAK_BELOW_LEVEL;
 import static org.footwell.acoustic.exposure.ExposureFinding.PERIOD_NOT_COUNTED;
 
-import org.footwell.calculation.Run;
 import org.footwell.acoustic.exposure.SoundExposureRequest.Period;
 import org.footwell.acoustic.exposure.SoundExposureResult.Line;
+import org.footwell.calculation.Run;
 import org.footwell.physics.FrequencyWeighting;
 import org.footwell.physics.NoiseDose;
 

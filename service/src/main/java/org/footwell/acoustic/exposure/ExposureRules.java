@@ -3,10 +3,10 @@ package org.footwell.acoustic.exposure;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.footwell.acoustic.exposure.SoundExposureRequest.Period;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
-import org.footwell.acoustic.exposure.SoundExposureRequest.Period;
 
 /** The rules between the fields of a request; every breach is refused, all at once. */
 final class ExposureRules {

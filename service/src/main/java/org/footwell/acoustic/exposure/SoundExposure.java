@@ -2,14 +2,14 @@ package org.footwell.acoustic.exposure;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.footwell.acoustic.exposure.SoundExposureRequest.Period;
+import org.footwell.acoustic.exposure.SoundExposureResult.Dose;
+import org.footwell.acoustic.exposure.SoundExposureResult.Line;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.acoustic.exposure.SoundExposureRequest.Period;
-import org.footwell.acoustic.exposure.SoundExposureResult.Dose;
-import org.footwell.acoustic.exposure.SoundExposureResult.Line;
 import org.footwell.parts.Safety;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.FrequencyWeighting;

@@ -4,10 +4,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.footwell.acoustic.exposure.SoundExposureRequest.Band;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
-import org.footwell.acoustic.exposure.SoundExposureRequest.Band;
 import org.footwell.physics.BandSpectrum;
 import org.footwell.physics.FrequencyWeighting;
 

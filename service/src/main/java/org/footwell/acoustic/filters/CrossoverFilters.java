@@ -8,16 +8,16 @@ import static org.footwell.acoustic.filters.FiltersFinding.POINT_SOURCES_ASSUMED
 
 import java.util.ArrayList;
 import java.util.List;
-import org.footwell.calculation.Calculation;
-import org.footwell.calculation.Card;
-import org.footwell.calculation.Run;
-import org.footwell.calculation.Source;
 import org.footwell.acoustic.filters.CrossoverFiltersRequest.Way;
 import org.footwell.acoustic.filters.CrossoverFiltersResult.DesignedSection;
 import org.footwell.acoustic.filters.CrossoverFiltersResult.Handover;
 import org.footwell.acoustic.filters.CrossoverFiltersResult.WayCurve;
 import org.footwell.acoustic.filters.CrossoverFiltersResult.WayPoint;
 import org.footwell.acoustic.filters.DesignedWay.Part;
+import org.footwell.calculation.Calculation;
+import org.footwell.calculation.Card;
+import org.footwell.calculation.Run;
+import org.footwell.calculation.Source;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.FilterFault;
 import org.footwell.physics.Air;

@@ -24,7 +24,8 @@ public record CrossoverFiltersRequest(
         List<@NotNull Way> ways,
     @Schema(description = "Equaliser and all-pass sections of the ways") @Size(max = 128)
         List<@NotNull Section> sections,
-    @Schema(description = "How the device holds coefficients; without it nothing is rounded") CoefficientFormat coefficientFormat,
+    @Schema(description = "How the device holds coefficients; without it nothing is rounded")
+        CoefficientFormat coefficientFormat,
     @Schema(
             description =
                 "Where the sum is heard; without it the signals are added as they are, as from one"

@@ -2,9 +2,9 @@ package org.footwell.acoustic.filters;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.footwell.calculation.Run;
 import org.footwell.acoustic.filters.CrossoverFiltersRequest.Section;
 import org.footwell.acoustic.filters.CrossoverFiltersRequest.Way;
+import org.footwell.calculation.Run;
 import org.footwell.parts.Filter;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.Decibels;

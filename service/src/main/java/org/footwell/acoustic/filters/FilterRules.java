@@ -1,21 +1,21 @@
 package org.footwell.acoustic.filters;
 
+import static org.footwell.acoustic.filters.FiltersFault.ABOVE_HALF_RATE;
+import static org.footwell.acoustic.filters.FiltersFault.FRACTION_LONGER_THAN_WORD;
+import static org.footwell.acoustic.filters.FiltersFault.SECTION_WITHOUT_SUCH;
 import static org.footwell.calculation.CoreFault.DANGLING_REFERENCE;
 import static org.footwell.calculation.CoreFault.DUPLICATE;
 import static org.footwell.calculation.CoreFault.NOT_ALLOWED;
 import static org.footwell.calculation.CoreFault.REQUIRED;
-import static org.footwell.acoustic.filters.FiltersFault.ABOVE_HALF_RATE;
-import static org.footwell.acoustic.filters.FiltersFault.FRACTION_LONGER_THAN_WORD;
-import static org.footwell.acoustic.filters.FiltersFault.SECTION_WITHOUT_SUCH;
 
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.footwell.calculation.Names;
-import org.footwell.calculation.Run;
 import org.footwell.acoustic.filters.CrossoverFiltersRequest.Listening;
 import org.footwell.acoustic.filters.CrossoverFiltersRequest.Section;
 import org.footwell.acoustic.filters.CrossoverFiltersRequest.Way;
+import org.footwell.calculation.Names;
+import org.footwell.calculation.Run;
 import org.footwell.parts.Filter;
 import org.footwell.parts.FrequencyFault;
 import org.footwell.signal.CoefficientFormat;

@@ -7,8 +7,8 @@ import static org.footwell.acoustic.filters.FiltersFinding.SECTION_ROUNDED_AWAY;
 
 import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
-import org.footwell.calculation.Run;
 import org.footwell.acoustic.filters.DesignedWay.Part;
+import org.footwell.calculation.Run;
 import org.footwell.signal.Biquad;
 import org.footwell.signal.CirclePoint;
 import org.footwell.signal.CoefficientFormat;

@@ -2,10 +2,10 @@ package org.footwell.acoustic.filters;
 
 import java.util.List;
 import java.util.stream.DoubleStream;
+import org.footwell.acoustic.filters.CrossoverFiltersRequest.Listening;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.acoustic.filters.CrossoverFiltersRequest.Listening;
 import org.footwell.physics.Air;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.Phasor;

@@ -7,7 +7,6 @@ import static org.footwell.acoustic.filters.FiltersFinding.SUM_UNEVEN;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.footwell.calculation.Run;
 import org.footwell.acoustic.filters.CrossoverFiltersRequest.Listening;
 import org.footwell.acoustic.filters.CrossoverFiltersResult.AtHeight;
 import org.footwell.acoustic.filters.CrossoverFiltersResult.Inverted;
@@ -15,6 +14,7 @@ import org.footwell.acoustic.filters.CrossoverFiltersResult.LevelPoint;
 import org.footwell.acoustic.filters.CrossoverFiltersResult.Sum;
 import org.footwell.acoustic.filters.CrossoverFiltersResult.SumPoint;
 import org.footwell.acoustic.filters.SummedWays.Change;
+import org.footwell.calculation.Run;
 import org.footwell.parts.Filter;
 import org.footwell.signal.Response;
 

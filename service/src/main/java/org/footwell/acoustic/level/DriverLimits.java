@@ -5,12 +5,12 @@ import static org.footwell.acoustic.level.LevelFinding.CONE_NOT_A_PISTON;
 import static org.footwell.acoustic.level.LevelFinding.DISPLACEMENT_LIMIT_PASSED;
 import static org.footwell.acoustic.level.LevelFinding.THERMAL_LIMIT_PASSED;
 
-import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
-import org.footwell.calculation.Source;
 import org.footwell.acoustic.level.SoundLevelRequest.Cone;
 import org.footwell.acoustic.level.SoundLevelResult.Holds;
 import org.footwell.acoustic.level.SoundLevelResult.Limits;
+import org.footwell.calculation.Formula;
+import org.footwell.calculation.Run;
+import org.footwell.calculation.Source;
 import org.footwell.physics.Air;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.Piston;

@@ -1,6 +1,5 @@
 package org.footwell.acoustic.level;
 
-import static org.footwell.calculation.Source.DEFINITION;
 import static org.footwell.acoustic.level.LevelFinding.BAND_OUTSIDE_WEIGHTING;
 import static org.footwell.acoustic.level.LevelFinding.BELOW_ROAD_NOISE;
 import static org.footwell.acoustic.level.LevelFinding.CABIN_MODEL;
@@ -8,17 +7,18 @@ import static org.footwell.acoustic.level.LevelFinding.COMPRESSION_MODEL_LIMIT;
 import static org.footwell.acoustic.level.LevelFinding.ROAD_NOISE_NOT_COMPARABLE;
 import static org.footwell.acoustic.level.LevelFinding.SENSITIVITY_BASIS;
 import static org.footwell.acoustic.level.LevelFinding.TARGET_OUT_OF_REACH;
+import static org.footwell.calculation.Source.DEFINITION;
 
+import org.footwell.acoustic.level.SoundLevelRequest.Addition;
+import org.footwell.acoustic.level.SoundLevelRequest.Band;
+import org.footwell.acoustic.level.SoundLevelRequest.Cabin;
+import org.footwell.acoustic.level.SoundLevelRequest.Drive;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.acoustic.level.SoundLevelRequest.Addition;
-import org.footwell.acoustic.level.SoundLevelRequest.Band;
-import org.footwell.acoustic.level.SoundLevelRequest.Cabin;
-import org.footwell.acoustic.level.SoundLevelRequest.Drive;
 import org.footwell.parts.Safety;
 import org.footwell.parts.Sensitivity.Basis;
 import org.footwell.physics.Air;

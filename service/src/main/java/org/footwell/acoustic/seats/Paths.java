@@ -2,12 +2,12 @@ package org.footwell.acoustic.seats;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
+import org.footwell.acoustic.seats.SeatLevelsRequest.CabinModel;
+import org.footwell.acoustic.seats.SeatLevelsRequest.SeatDistance;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Position;
 import org.footwell.physics.CabinGain;
 import org.footwell.physics.PointSource;
-import org.footwell.acoustic.seats.SeatLevelsRequest.CabinModel;
-import org.footwell.acoustic.seats.SeatLevelsRequest.SeatDistance;
 
 /** From every source to every seat: distance, what it takes, and what the cabin gives. */
 final class Paths {

@@ -9,16 +9,16 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.footwell.acoustic.seats.Paths.Way;
+import org.footwell.acoustic.seats.SeatLevelsRequest.Seat;
+import org.footwell.acoustic.seats.SeatLevelsRequest.SeatDistance;
+import org.footwell.acoustic.seats.SeatLevelsRequest.TargetPoint;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Filter;
 import org.footwell.parts.FrequencyFault;
 import org.footwell.parts.Position;
 import org.footwell.parts.Rising;
-import org.footwell.acoustic.seats.Paths.Way;
-import org.footwell.acoustic.seats.SeatLevelsRequest.Seat;
-import org.footwell.acoustic.seats.SeatLevelsRequest.SeatDistance;
-import org.footwell.acoustic.seats.SeatLevelsRequest.TargetPoint;
 
 /** The rules between the fields of a request; every breach is refused, all at once. */
 final class SeatLevelRules {

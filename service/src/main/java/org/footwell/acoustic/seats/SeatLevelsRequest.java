@@ -24,7 +24,8 @@ public record SeatLevelsRequest(
     @Schema(description = "Distances, one for every source and seat; instead of positions")
         @Size(min = 1, max = 128)
         List<@NotNull SeatDistance> distances,
-    @Schema(description = "When the seats are inside a cabin; otherwise half space") CabinModel cabin,
+    @Schema(description = "When the seats are inside a cabin; otherwise half space")
+        CabinModel cabin,
     @Schema(description = "Air temperature, °C") @DecimalMin("-40") @DecimalMax("80")
         Double temperatureC,
     @Schema(description = "Lowest third octave, Hz") @DecimalMin("10") @DecimalMax("20000")

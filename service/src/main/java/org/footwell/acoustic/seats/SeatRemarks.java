@@ -11,11 +11,11 @@ import static org.footwell.acoustic.seats.SeatLevelFinding.SOURCE_HOLDS_BACK;
 
 import java.util.List;
 import java.util.function.Function;
-import org.footwell.calculation.Run;
-import org.footwell.physics.NoiseDose;
 import org.footwell.acoustic.seats.SeatLevelsResult.Largest;
 import org.footwell.acoustic.seats.SeatLevelsResult.SeatTotal;
 import org.footwell.acoustic.seats.SeatLevelsResult.Tightest;
+import org.footwell.calculation.Run;
+import org.footwell.physics.NoiseDose;
 
 /** What there is to say about levels at the seats. */
 final class SeatRemarks {

@@ -2,13 +2,13 @@ package org.footwell.acoustic.seats;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.footwell.acoustic.seats.SeatLevelsResult.Largest;
+import org.footwell.acoustic.seats.SeatLevelsResult.SeatTotal;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.FrequencyWeighting;
-import org.footwell.acoustic.seats.SeatLevelsResult.Largest;
-import org.footwell.acoustic.seats.SeatLevelsResult.SeatTotal;
 
 /**
  * A programme whose bands sound together in the shape of the target at one seat. Everything in it

@@ -1,6 +1,5 @@
 package org.footwell.acoustic.seats;
 
-
 /** What stops a source from playing louder. */
 public enum SourceLimit {
   /** Its amplifier at full signal. */

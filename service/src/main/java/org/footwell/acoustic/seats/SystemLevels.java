@@ -2,11 +2,6 @@ package org.footwell.acoustic.seats;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.footwell.calculation.Run;
-import org.footwell.parts.FrequencyFault;
-import org.footwell.physics.Air;
-import org.footwell.physics.Decibels;
-import org.footwell.physics.ThirdOctaves;
 import org.footwell.acoustic.seats.SeatLevelsResult.Drive;
 import org.footwell.acoustic.seats.SeatLevelsResult.Largest;
 import org.footwell.acoustic.seats.SeatLevelsResult.SeatBand;
@@ -14,6 +9,11 @@ import org.footwell.acoustic.seats.SeatLevelsResult.SeatLine;
 import org.footwell.acoustic.seats.SeatLevelsResult.SourceBand;
 import org.footwell.acoustic.seats.SeatLevelsResult.SourceLine;
 import org.footwell.acoustic.seats.SeatLevelsResult.Tightest;
+import org.footwell.calculation.Run;
+import org.footwell.parts.FrequencyFault;
+import org.footwell.physics.Air;
+import org.footwell.physics.Decibels;
+import org.footwell.physics.ThirdOctaves;
 
 /** One sound request worked out. */
 final class SystemLevels {

@@ -1,9 +1,9 @@
 package org.footwell.acoustic.seats;
 
 import java.util.List;
-import org.footwell.physics.ThirdOctaves;
 import org.footwell.acoustic.seats.SeatLevelsRequest.TargetPoint;
 import org.footwell.acoustic.seats.SeatLevelsRequest.Tilt;
+import org.footwell.physics.ThirdOctaves;
 
 /** The target curve over frequency. */
 final class Target {

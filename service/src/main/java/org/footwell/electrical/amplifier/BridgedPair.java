@@ -1,15 +1,15 @@
 package org.footwell.electrical.amplifier;
 
+import static org.footwell.calculation.Source.DEFINITION;
 import static org.footwell.electrical.amplifier.RatingsFinding.BRIDGED_POWER_HIGHER;
 import static org.footwell.electrical.amplifier.RatingsFinding.BRIDGED_POWER_LOWER;
-import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.footwell.electrical.amplifier.AmplifierRatingsResult.Bridge;
-import org.footwell.electrical.amplifier.RatingsFit.Point;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
+import org.footwell.electrical.amplifier.AmplifierRatingsResult.Bridge;
+import org.footwell.electrical.amplifier.RatingsFit.Point;
 import org.footwell.physics.Decibels;
 
 /**

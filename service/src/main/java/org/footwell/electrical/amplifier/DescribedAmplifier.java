@@ -7,7 +7,8 @@ import org.footwell.calculation.Run;
 
 /** An amplifier channel by exactly one of its rails and its published powers. */
 public record DescribedAmplifier(
-    @Schema(description = "The amplifier by its rails. Exactly one of rails and ratings") Rails rails,
+    @Schema(description = "The amplifier by its rails. Exactly one of rails and ratings")
+        Rails rails,
     @Schema(description = "The amplifier by its published powers. Exactly one of rails and ratings")
         Ratings ratings) {
 

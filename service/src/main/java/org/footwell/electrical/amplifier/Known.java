@@ -1,8 +1,8 @@
 package org.footwell.electrical.amplifier;
 
+import org.footwell.calculation.Run;
 import org.footwell.electrical.amplifier.Amplifier.Delivery;
 import org.footwell.electrical.amplifier.RailMatchResult.LimitedBy;
-import org.footwell.calculation.Run;
 
 /** The amplifier, however described, with what follows from the description alone. */
 record Known(

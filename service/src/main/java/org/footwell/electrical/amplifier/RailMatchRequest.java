@@ -15,7 +15,8 @@ public record RailMatchRequest(
         @DecimalMin("0.25")
         @DecimalMax("600")
         Double loadOhm,
-    @Schema(description = "The amplifier by its rails. Exactly one of rails and ratings") Rails rails,
+    @Schema(description = "The amplifier by its rails. Exactly one of rails and ratings")
+        Rails rails,
     @Schema(description = "The amplifier by its published powers. Exactly one of rails and ratings")
         Ratings ratings,
     @Schema(description = "Whether the load hangs between two channels") Boolean bridged,

@@ -4,10 +4,10 @@ import static org.footwell.electrical.amplifier.RatingsFit.Look.INCONSISTENT;
 import static org.footwell.electrical.amplifier.RatingsFit.Look.POWER_LIMITED;
 
 import java.util.List;
-import org.footwell.electrical.amplifier.Ratings.Basis;
-import org.footwell.electrical.amplifier.RatingsFit.Point;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Source;
+import org.footwell.electrical.amplifier.Ratings.Basis;
+import org.footwell.electrical.amplifier.RatingsFit.Point;
 import org.footwell.physics.Electricity;
 
 /**

@@ -1,7 +1,7 @@
 package org.footwell.electrical.amplifier;
 
-import org.footwell.electrical.amplifier.Amplifier.Delivery;
 import org.footwell.calculation.Run;
+import org.footwell.electrical.amplifier.Amplifier.Delivery;
 import org.footwell.physics.Electricity;
 
 /**

@@ -146,8 +146,7 @@ public final class AmplifierHeat implements Calculation<AmplifierHeatRequest, Am
   /** Closed forms are worth a line in the workings. */
   private static double worstSwing(LossyStage stage, Run run) {
     return stage.closedForm()
-        ? run.apply(
-            LossyStage.WORST_SWING, stage.fullSwingV() / stage.railV(), stage.powerFactor())
+        ? run.apply(LossyStage.WORST_SWING, stage.fullSwingV() / stage.railV(), stage.powerFactor())
         : stage.worstSwingRatio();
   }
 

@@ -9,7 +9,8 @@ import org.footwell.parts.CurveFrequencies;
 /** A driver, what it is mounted in, and the frequencies of interest. */
 public record ImpedanceCurveRequest(
     @Schema(description = "The driver") @NotNull ImpedanceDriver driver,
-    @Schema(description = "The box it is in; without it the driver is in free air") ImpedanceBox box,
+    @Schema(description = "The box it is in; without it the driver is in free air")
+        ImpedanceBox box,
     @Schema(description = "Rated impedance to judge, ohm") @DecimalMin("0.1") @DecimalMax("1000")
         Double ratedOhm,
     @Schema(description = "Range and points; without it twelfth octaves from 20 Hz to 20 kHz")

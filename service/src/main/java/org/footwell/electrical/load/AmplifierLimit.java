@@ -3,10 +3,10 @@ package org.footwell.electrical.load;
 import static org.footwell.electrical.load.LoadFinding.LOAD_BELOW_MINIMUM;
 import static org.footwell.electrical.load.LoadFinding.LOWEST_MODULUS;
 
-import org.footwell.electrical.amplifier.SmallestLoad;
-import org.footwell.electrical.amplifier.UnusualLoad;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Texts;
+import org.footwell.electrical.amplifier.SmallestLoad;
+import org.footwell.electrical.amplifier.UnusualLoad;
 import org.footwell.electrical.load.WiringLoadRequest.Amplifier;
 
 /** Holds the load against what the amplifier allows: a rated load against a rated load. */

@@ -2,10 +2,10 @@ package org.footwell.electrical.load;
 
 import static org.footwell.electrical.load.OptionsFault.WINDOW_EMPTY;
 
-import org.footwell.electrical.amplifier.SmallestLoad;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Texts;
+import org.footwell.electrical.amplifier.SmallestLoad;
 import org.footwell.electrical.load.WiringOptionsRequest.Window;
 
 /**

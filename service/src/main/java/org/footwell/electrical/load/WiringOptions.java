@@ -6,13 +6,13 @@ import static org.footwell.electrical.load.OptionsFinding.UNEVEN_GIVES_MORE;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.footwell.electrical.amplifier.AmplifierFault;
-import org.footwell.electrical.amplifier.AmplifierFinding;
-import org.footwell.electrical.amplifier.StatedAmplifier;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.electrical.amplifier.AmplifierFault;
+import org.footwell.electrical.amplifier.AmplifierFinding;
+import org.footwell.electrical.amplifier.StatedAmplifier;
 import org.footwell.electrical.load.WiringLoadRequest.Coil;
 import org.footwell.electrical.load.WiringOptionsResult.Option;
 import org.footwell.parts.Safety;

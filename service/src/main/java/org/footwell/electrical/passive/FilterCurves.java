@@ -10,12 +10,12 @@ import org.footwell.electrical.impedance.DriverImpedance;
 import org.footwell.electrical.impedance.Extremes;
 import org.footwell.electrical.impedance.Extremes.Place;
 import org.footwell.electrical.impedance.Impedance;
-import org.footwell.parts.CurveFrequencies;
-import org.footwell.parts.Filter;
 import org.footwell.electrical.passive.Ladder.Response;
 import org.footwell.electrical.passive.PassiveFilterResult.Corner;
 import org.footwell.electrical.passive.PassiveFilterResult.Point;
 import org.footwell.electrical.passive.PassiveFilterResult.Purpose;
+import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.Filter;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.Phasor;
 

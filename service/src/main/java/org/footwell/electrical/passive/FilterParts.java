@@ -14,10 +14,10 @@ import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.electrical.impedance.DriverImpedance;
 import org.footwell.electrical.impedance.ImpedanceDriver;
-import org.footwell.parts.Filter;
-import org.footwell.parts.PreferredSeries;
 import org.footwell.electrical.passive.PassiveFilterResult.Part;
 import org.footwell.electrical.passive.PassiveFilterResult.Purpose;
+import org.footwell.parts.Filter;
+import org.footwell.parts.PreferredSeries;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.Phasor;
 

@@ -1,9 +1,6 @@
 package org.footwell.electrical.passive;
 
 import static org.footwell.electrical.impedance.ImpedanceFault.VAS_MISSING;
-import static org.footwell.parts.FrequencyFault.FREQUENCIES_UNSORTED;
-import static org.footwell.parts.FrequencyFault.RANGE_REVERSED;
-import static org.footwell.parts.FrequencyFault.RANGE_WITHOUT_POINTS;
 import static org.footwell.electrical.passive.NetworkFault.BAND_REVERSED;
 import static org.footwell.electrical.passive.NetworkFault.DRIVER_MISSING;
 import static org.footwell.electrical.passive.NetworkFault.NOTHING_TO_COMPENSATE;
@@ -19,6 +16,9 @@ import static org.footwell.electrical.passive.NetworkFinding.NETWORK_LOAD_BELOW_
 import static org.footwell.electrical.passive.NetworkFinding.NETWORK_LOAD_TOO_LOW;
 import static org.footwell.electrical.passive.NetworkFinding.PAD_GETS_HOT;
 import static org.footwell.electrical.passive.NetworkFinding.ROUNDING_SHIFTS_RESPONSE;
+import static org.footwell.parts.FrequencyFault.FREQUENCIES_UNSORTED;
+import static org.footwell.parts.FrequencyFault.RANGE_REVERSED;
+import static org.footwell.parts.FrequencyFault.RANGE_WITHOUT_POINTS;
 
 import java.util.List;
 import java.util.Objects;
@@ -29,13 +29,13 @@ import org.footwell.calculation.Source;
 import org.footwell.electrical.impedance.Extremes;
 import org.footwell.electrical.impedance.Extremes.Place;
 import org.footwell.electrical.impedance.ImpedanceCurve;
+import org.footwell.electrical.passive.FilterCurves.Deviations;
+import org.footwell.electrical.passive.PassiveFilterResult.Part;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Filter.Kind;
 import org.footwell.parts.PreferredSeries;
 import org.footwell.parts.Safety;
-import org.footwell.electrical.passive.FilterCurves.Deviations;
-import org.footwell.electrical.passive.PassiveFilterResult.Part;
 import org.footwell.physics.FilterPrototype;
 import org.footwell.physics.ThieleSmall;
 

@@ -36,7 +36,8 @@ public record PassiveFilterRequest(
                     + " inductance; needs driver")
         Boolean compensate,
     @Schema(description = "The driver, to see what the filter does with it") ImpedanceDriver driver,
-    @Schema(description = "The box of the driver; without it the driver is in free air") ImpedanceBox box,
+    @Schema(description = "The box of the driver; without it the driver is in free air")
+        ImpedanceBox box,
     @Schema(description = "Series of preferred values the parts are taken from")
         PreferredSeries series,
     @Schema(description = "Range and points; without it twelfth octaves from 20 Hz to 20 kHz")

@@ -1,9 +1,6 @@
 package org.footwell.electrical.passive;
 
 import static org.footwell.electrical.impedance.ImpedanceFault.VAS_MISSING;
-import static org.footwell.parts.FrequencyFault.FREQUENCIES_UNSORTED;
-import static org.footwell.parts.FrequencyFault.RANGE_REVERSED;
-import static org.footwell.parts.FrequencyFault.RANGE_WITHOUT_POINTS;
 import static org.footwell.electrical.passive.NetworkFault.COIL_RESISTANCE_WITHOUT_COIL;
 import static org.footwell.electrical.passive.NetworkFault.DRIVER_MISSING;
 import static org.footwell.electrical.passive.NetworkFault.ELEMENT_EMPTY;
@@ -13,6 +10,9 @@ import static org.footwell.electrical.passive.NetworkFinding.COIL_ACROSS_AMPLIFI
 import static org.footwell.electrical.passive.NetworkFinding.LEVEL_HUMP;
 import static org.footwell.electrical.passive.NetworkFinding.NETWORK_LOAD_BELOW_RATED;
 import static org.footwell.electrical.passive.NetworkFinding.NETWORK_LOAD_TOO_LOW;
+import static org.footwell.parts.FrequencyFault.FREQUENCIES_UNSORTED;
+import static org.footwell.parts.FrequencyFault.RANGE_REVERSED;
+import static org.footwell.parts.FrequencyFault.RANGE_WITHOUT_POINTS;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -28,10 +28,10 @@ import org.footwell.electrical.impedance.Extremes;
 import org.footwell.electrical.impedance.Extremes.Place;
 import org.footwell.electrical.impedance.Impedance;
 import org.footwell.electrical.impedance.ImpedanceCurve;
-import org.footwell.parts.CurveFrequencies;
-import org.footwell.parts.Safety;
 import org.footwell.electrical.passive.Ladder.Response;
 import org.footwell.electrical.passive.PassiveNetworkResult.Point;
+import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.Safety;
 import org.footwell.physics.Electricity;
 import org.footwell.physics.Phasor;
 import org.footwell.physics.ThieleSmall;

@@ -16,8 +16,10 @@ public record PassiveNetworkRequest(
         @NotNull
         @Size(min = 1, max = 32)
         List<@NotNull LadderElement> elements,
-    @Schema(description = "The driver it ends in. Exactly one of driver and load_ohm") ImpedanceDriver driver,
-    @Schema(description = "The box of the driver; without it the driver is in free air") ImpedanceBox box,
+    @Schema(description = "The driver it ends in. Exactly one of driver and load_ohm")
+        ImpedanceDriver driver,
+    @Schema(description = "The box of the driver; without it the driver is in free air")
+        ImpedanceBox box,
     @Schema(description = "A resistor it ends in instead, ohm. Exactly one of driver and load_ohm")
         @DecimalMin("0.1")
         @DecimalMax("1000")

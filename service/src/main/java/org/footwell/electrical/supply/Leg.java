@@ -3,10 +3,10 @@ package org.footwell.electrical.supply;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.physics.Conductors;
-import org.footwell.physics.Electricity;
 import org.footwell.electrical.supply.SupplyCableResult.LimitedBy;
 import org.footwell.electrical.supply.SupplyCableResult.SizedCable;
+import org.footwell.physics.Conductors;
+import org.footwell.physics.Electricity;
 
 /**
  * One cable that wants a size: the main cable or a branch.

@@ -4,8 +4,8 @@ import static org.footwell.calculation.Source.DEFINITION;
 
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
-import org.footwell.physics.Decibels;
 import org.footwell.electrical.supply.SupplyBudgetRequest.SoundSystem;
+import org.footwell.physics.Decibels;
 
 /**
  * What a sound system puts out and draws with a programme on it.

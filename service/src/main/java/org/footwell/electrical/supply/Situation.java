@@ -8,10 +8,10 @@ import static org.footwell.electrical.supply.BudgetFinding.SUPPLY_COLLAPSES;
 
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
-import org.footwell.physics.Decibels;
 import org.footwell.electrical.supply.SupplyBudgetRequest.Battery;
 import org.footwell.electrical.supply.SupplyBudgetRequest.SoundSystem;
 import org.footwell.electrical.supply.SupplyBudgetResult.SupplyState;
+import org.footwell.physics.Decibels;
 
 /**
  * Works out what the supply does in one situation.

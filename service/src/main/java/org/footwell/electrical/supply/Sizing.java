@@ -10,9 +10,9 @@ import static org.footwell.electrical.supply.CableFinding.NO_SIZE_FITS;
 
 import java.util.List;
 import org.footwell.calculation.Run;
-import org.footwell.physics.Conductors;
 import org.footwell.electrical.supply.SupplyCableResult.LimitedBy;
 import org.footwell.electrical.supply.SupplyCableResult.SizedCable;
+import org.footwell.physics.Conductors;
 
 /** Finds the smallest size for a leg, or says why there is none. */
 final class Sizing {

@@ -7,10 +7,10 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.parts.Safety;
 import org.footwell.electrical.supply.SupplyBudgetRequest.Alternator;
 import org.footwell.electrical.supply.SupplyBudgetRequest.Battery;
 import org.footwell.electrical.supply.SupplyBudgetResult.SupplyState;
+import org.footwell.parts.Safety;
 
 /** Whether alternator and battery bear a sound system. */
 public final class SupplyBudget implements Calculation<SupplyBudgetRequest, SupplyBudgetResult> {

@@ -9,12 +9,12 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.parts.Safety;
-import org.footwell.physics.Conductors;
 import org.footwell.electrical.supply.SupplyCableRequest.Branch;
 import org.footwell.electrical.supply.SupplyCableRequest.ReturnPath;
 import org.footwell.electrical.supply.SupplyCableResult.SizedBranch;
 import org.footwell.electrical.supply.SupplyCableResult.SizedCable;
+import org.footwell.parts.Safety;
+import org.footwell.physics.Conductors;
 
 /** The smallest supply cable that does, and the fuses that protect it. */
 public final class SupplyCable implements Calculation<SupplyCableRequest, SupplyCableResult> {

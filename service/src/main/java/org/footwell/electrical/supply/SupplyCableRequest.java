@@ -201,7 +201,8 @@ public record SupplyCableRequest(
           @DecimalMin("0.1")
           @DecimalMax("2000")
           Double currentA,
-      @Schema(description = "Instead of a current: a load of constant power") ConstantPower constantPower,
+      @Schema(description = "Instead of a current: a load of constant power")
+          ConstantPower constantPower,
       @Schema(description = "Length from the distribution to the load one way, m")
           @NotNull
           @DecimalMin("0.05")
@@ -221,7 +222,8 @@ public record SupplyCableRequest(
           Double insulationTemperatureC,
       @Schema(description = "Whether any part of the branch lies in an engine space")
           Boolean engineSpace,
-      @Schema(description = "What is known of the amplifier at its end, for its fuse") FedAmplifier amplifier) {
+      @Schema(description = "What is known of the amplifier at its end, for its fuse")
+          FedAmplifier amplifier) {
 
     public Branch {
       engineSpace = engineSpace == null ? Boolean.FALSE : engineSpace;

@@ -14,12 +14,12 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Run;
+import org.footwell.factory.rolloff.BassRolloffRequest.BandAtStep;
+import org.footwell.factory.rolloff.BassRolloffRequest.NoiseCapture;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.ThirdOctaves;
 import org.footwell.recording.Recording;
 import org.footwell.recording.RecordingRules;
-import org.footwell.factory.rolloff.BassRolloffRequest.BandAtStep;
-import org.footwell.factory.rolloff.BassRolloffRequest.NoiseCapture;
 import org.footwell.signal.BandPower;
 import org.footwell.signal.Spectrum;
 

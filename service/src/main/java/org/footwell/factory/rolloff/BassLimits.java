@@ -4,12 +4,12 @@ import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.List;
 import org.footwell.calculation.Formula;
-import org.footwell.physics.Air;
-import org.footwell.physics.Decibels;
-import org.footwell.physics.Piston;
 import org.footwell.factory.rolloff.BassRolloffRequest.BassDriver;
 import org.footwell.factory.rolloff.BassRolloffRequest.Headroom;
 import org.footwell.factory.rolloff.BassRolloffResult.HeldBy;
+import org.footwell.physics.Air;
+import org.footwell.physics.Decibels;
+import org.footwell.physics.Piston;
 
 /** How much of the wanted gains amplifier, driver and equaliser allow. */
 final class BassLimits {

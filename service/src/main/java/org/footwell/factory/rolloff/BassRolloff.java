@@ -8,14 +8,14 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.FaultCode;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.factory.rolloff.BassLimits.Share;
+import org.footwell.factory.rolloff.BassRolloffResult.BandGain;
+import org.footwell.factory.rolloff.BassRolloffResult.StepLoss;
 import org.footwell.parts.Safety;
 import org.footwell.physics.Piston;
 import org.footwell.physics.ThirdOctaves;
 import org.footwell.recording.RecordingFault;
 import org.footwell.recording.Wav;
-import org.footwell.factory.rolloff.BassLimits.Share;
-import org.footwell.factory.rolloff.BassRolloffResult.BandGain;
-import org.footwell.factory.rolloff.BassRolloffResult.StepLoss;
 import org.footwell.signal.Spectrum;
 
 /** Where a source takes bass away as the volume rises, and what gives it back. */

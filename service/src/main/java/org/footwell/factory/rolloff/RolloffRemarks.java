@@ -16,12 +16,12 @@ import java.util.Comparator;
 import java.util.List;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
-import org.footwell.physics.Air;
-import org.footwell.physics.Piston;
 import org.footwell.factory.rolloff.BassLimits.Share;
 import org.footwell.factory.rolloff.BassRolloffResult.BandGain;
 import org.footwell.factory.rolloff.BassRolloffResult.HeldBy;
 import org.footwell.factory.rolloff.BassRolloffResult.StepLoss;
+import org.footwell.physics.Air;
+import org.footwell.physics.Piston;
 
 /** What follows from all steps together, and what there is to say. */
 final class RolloffRemarks {

@@ -14,7 +14,8 @@ final class Regions {
    *
    * @param sign 1 for overlaps, −1 for holes
    */
-  static List<Region> of(OutputSumSearch search, OutputSumSearch.Way way, double toleranceDb, int sign) {
+  static List<Region> of(
+      OutputSumSearch search, OutputSumSearch.Way way, double toleranceDb, int sign) {
     double[] levels = search.levels(way);
     double median = OutputSumSearch.median(levels);
     double[] grid = search.grid();

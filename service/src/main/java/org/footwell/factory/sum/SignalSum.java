@@ -12,11 +12,11 @@ import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.factory.sum.KnownOutputs.Known;
+import org.footwell.factory.sum.OutputSumSearch.Way;
 import org.footwell.factory.sum.SignalSumRequest.Output;
 import org.footwell.factory.sum.SignalSumResult.Advice;
 import org.footwell.factory.sum.SignalSumResult.Evenness;
 import org.footwell.factory.sum.SignalSumResult.SummedPoint;
-import org.footwell.factory.sum.OutputSumSearch.Way;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.FilterFault;
 import org.footwell.parts.FrequencyFault;
@@ -188,7 +188,10 @@ public final class SignalSum implements Calculation<SignalSumRequest, SignalSumR
   private static void voltage(SignalSumRequest q, double highest, Run run) {
     double single = q.outputs().stream().mapToDouble(Output::cleanOutputV).max().orElseThrow();
     if (highest > 1.01 * single) {
-      run.find(SignalSumFinding.SUM_VOLTAGE_ABOVE_SINGLE).at("/outputs").value(highest).limit(single);
+      run.find(SignalSumFinding.SUM_VOLTAGE_ABOVE_SINGLE)
+          .at("/outputs")
+          .value(highest)
+          .limit(single);
     }
   }
 }

@@ -15,7 +15,8 @@ import org.footwell.signal.SectionKind;
 
 /** Factory outputs that shall be added to one full-range signal. */
 public record SignalSumRequest(
-    @Schema(description = "The outputs") @NotNull @Size(min = 1, max = 8) List<@NotNull Output> outputs,
+    @Schema(description = "The outputs") @NotNull @Size(min = 1, max = 8)
+        List<@NotNull Output> outputs,
     @Schema(description = "Equaliser and all-pass sections of outputs described by filters")
         @Size(max = 64)
         List<@NotNull OutputSection> sections,

@@ -22,10 +22,10 @@ import org.footwell.fitting.comparison.DriverComparisonResult.AdditionLine;
 import org.footwell.fitting.comparison.DriverComparisonResult.GroupLine;
 import org.footwell.fitting.comparison.DriverComparisonResult.PositionLine;
 import org.footwell.fitting.comparison.DriverComparisonResult.VehicleTotals;
-import org.footwell.parts.Safety;
 import org.footwell.fitting.comparison.sides.ComparedChange;
 import org.footwell.fitting.comparison.sides.ComparedSide;
 import org.footwell.fitting.comparison.sides.LevelLimit;
+import org.footwell.parts.Safety;
 
 /** The comparison as a page for the customer: rounded, nothing computed. */
 final class ComparisonPage {

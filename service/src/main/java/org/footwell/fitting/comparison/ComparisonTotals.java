@@ -15,13 +15,13 @@ import org.footwell.fitting.comparison.DriverComparisonResult.AdditionLine;
 import org.footwell.fitting.comparison.DriverComparisonResult.GroupLine;
 import org.footwell.fitting.comparison.DriverComparisonResult.PositionLine;
 import org.footwell.fitting.comparison.DriverComparisonResult.VehicleTotals;
-import org.footwell.parts.Money;
 import org.footwell.fitting.comparison.sides.ChangeFigures;
 import org.footwell.fitting.comparison.sides.ComparedPosition.Band;
 import org.footwell.fitting.comparison.sides.ComparedPosition.MountedAt;
 import org.footwell.fitting.comparison.sides.ComparedPosition.Zone;
 import org.footwell.fitting.comparison.sides.ComparedSide;
 import org.footwell.fitting.comparison.sides.SideFormulas;
+import org.footwell.parts.Money;
 
 /** Positions taken together: by group, and for the whole vehicle. */
 final class ComparisonTotals {

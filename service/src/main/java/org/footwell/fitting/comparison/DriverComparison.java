@@ -10,10 +10,6 @@ import org.footwell.fitting.comparison.DriverComparisonResult.AdditionLine;
 import org.footwell.fitting.comparison.DriverComparisonResult.GroupLine;
 import org.footwell.fitting.comparison.DriverComparisonResult.PositionLine;
 import org.footwell.fitting.comparison.DriverComparisonResult.VehicleTotals;
-import org.footwell.parts.Safety;
-import org.footwell.physics.Air;
-import org.footwell.physics.Piston;
-import org.footwell.physics.SensitivityBases;
 import org.footwell.fitting.comparison.sides.ChangeFigures;
 import org.footwell.fitting.comparison.sides.ComparedAmplifier;
 import org.footwell.fitting.comparison.sides.ComparedDriver;
@@ -21,6 +17,10 @@ import org.footwell.fitting.comparison.sides.ComparedPosition;
 import org.footwell.fitting.comparison.sides.ComparedSide;
 import org.footwell.fitting.comparison.sides.SideFigures;
 import org.footwell.fitting.comparison.sides.SideFormulas;
+import org.footwell.parts.Safety;
+import org.footwell.physics.Air;
+import org.footwell.physics.Piston;
+import org.footwell.physics.SensitivityBases;
 
 /** Factory parts against their replacements, position by position and for the whole vehicle. */
 public final class DriverComparison

@@ -9,13 +9,15 @@ import jakarta.validation.constraints.Pattern;
 import jakarta.validation.constraints.Size;
 import java.math.BigDecimal;
 import java.util.List;
-import org.footwell.parts.Money;
 import org.footwell.fitting.comparison.sides.ComparedPosition;
+import org.footwell.parts.Money;
 
 /** What is compared: position by position, and what comes in besides. */
 public record DriverComparisonRequest(
-    @Schema(description = "The positions") @NotNull @Size(min = 1, max = 32) List<@NotNull ComparedPosition> positions,
-    @Schema(description = "What comes in besides: amplifiers, boxes, cables") @Size(max = 64) List<@NotNull AddedItem> additions,
+    @Schema(description = "The positions") @NotNull @Size(min = 1, max = 32)
+        List<@NotNull ComparedPosition> positions,
+    @Schema(description = "What comes in besides: amplifiers, boxes, cables") @Size(max = 64)
+        List<@NotNull AddedItem> additions,
     @Schema(description = "Currency of all prices, by its ISO 4217 code; only echoed")
         @Size(min = 3, max = 3)
         @Pattern(regexp = "[A-Z]{3}")

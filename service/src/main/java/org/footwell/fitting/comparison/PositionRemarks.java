@@ -3,11 +3,6 @@ package org.footwell.fitting.comparison;
 import org.footwell.calculation.Remark;
 import org.footwell.calculation.Run;
 import org.footwell.fitting.comparison.DriverComparisonResult.PositionLine;
-import org.footwell.parts.Money;
-import org.footwell.parts.Sensitivity.Basis;
-import org.footwell.physics.Electricity;
-import org.footwell.physics.Piston;
-import org.footwell.physics.SensitivityBases;
 import org.footwell.fitting.comparison.sides.ChangeFigures;
 import org.footwell.fitting.comparison.sides.ComparedAmplifier;
 import org.footwell.fitting.comparison.sides.ComparedChange;
@@ -17,6 +12,11 @@ import org.footwell.fitting.comparison.sides.ComparedSide;
 import org.footwell.fitting.comparison.sides.LevelLimit;
 import org.footwell.fitting.comparison.sides.ReachLimit;
 import org.footwell.fitting.comparison.sides.SideFigures;
+import org.footwell.parts.Money;
+import org.footwell.parts.Sensitivity.Basis;
+import org.footwell.physics.Electricity;
+import org.footwell.physics.Piston;
+import org.footwell.physics.SensitivityBases;
 
 /** What a fitter would say about the two parts of one position. */
 final class PositionRemarks {

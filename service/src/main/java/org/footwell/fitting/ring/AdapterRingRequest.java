@@ -10,7 +10,8 @@ import jakarta.validation.constraints.NotNull;
  * each other: x to the right, y up, angles from x counter-clockwise.
  */
 public record AdapterRingRequest(
-    @Schema(description = "The opening in the vehicle, as its maker left it") @NotNull Opening opening,
+    @Schema(description = "The opening in the vehicle, as its maker left it") @NotNull
+        Opening opening,
     @Schema(description = "The driver that shall go in") @NotNull FittedDriver driver,
     @Schema(description = "The ring between them") @NotNull RingMaking ring) {
 

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Map;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Run;
-import org.footwell.fitting.ring.drawing.Millimetres;
-import org.footwell.fitting.ring.drawing.Oval;
 import org.footwell.fitting.ring.AdapterRingRequest.FittedDriver;
 import org.footwell.fitting.ring.AdapterRingRequest.Opening;
 import org.footwell.fitting.ring.AdapterRingRequest.RingMaking;
 import org.footwell.fitting.ring.MountingHoles.HolePosition;
+import org.footwell.fitting.ring.drawing.Millimetres;
+import org.footwell.fitting.ring.drawing.Oval;
 
 /** Refuses measures that are unclear or cannot be those of one opening, driver or ring. */
 final class MeasureCheck {

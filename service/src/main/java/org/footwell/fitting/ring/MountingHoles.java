@@ -12,7 +12,8 @@ import java.util.stream.IntStream;
 
 /** Where screws go: evenly on a circle, or one by one. */
 public record MountingHoles(
-    @Schema(description = "Evenly on a circle. Exactly one of bolt_circle and positions") BoltCircle boltCircle,
+    @Schema(description = "Evenly on a circle. Exactly one of bolt_circle and positions")
+        BoltCircle boltCircle,
     @Schema(description = "One by one. Exactly one of bolt_circle and positions")
         @Size(min = 1, max = 16)
         List<@NotNull HolePosition> positions) {

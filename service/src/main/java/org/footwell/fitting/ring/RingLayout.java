@@ -2,12 +2,12 @@ package org.footwell.fitting.ring;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.footwell.fitting.ring.AdapterRingRequest.FittedDriver;
+import org.footwell.fitting.ring.MountingHoles.HolePosition;
 import org.footwell.fitting.ring.drawing.Oval;
 import org.footwell.fitting.ring.drawing.RingGeometry;
 import org.footwell.fitting.ring.drawing.RingHole;
 import org.footwell.fitting.ring.drawing.Walls;
-import org.footwell.fitting.ring.AdapterRingRequest.FittedDriver;
-import org.footwell.fitting.ring.MountingHoles.HolePosition;
 
 /**
  * Where edges and holes of a ring come to lie.

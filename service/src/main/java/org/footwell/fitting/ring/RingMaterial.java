@@ -1,6 +1,5 @@
 package org.footwell.fitting.ring;
 
-
 /**
  * What rings are made of, with the figures taken where the request gives none. Densities and the
  * softening of HDPE are typed from memory; glass transitions of PLA, PETG, ABS and ASA are held

@@ -4,12 +4,12 @@ import static org.footwell.calculation.Source.DEFINITION;
 
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
+import org.footwell.fitting.ring.AdapterRingRequest.RingMaking;
+import org.footwell.fitting.ring.AdapterRingResult.Room;
 import org.footwell.fitting.ring.drawing.Oval;
 import org.footwell.fitting.ring.drawing.RingGeometry;
 import org.footwell.fitting.ring.drawing.RingHole;
 import org.footwell.fitting.ring.drawing.Walls;
-import org.footwell.fitting.ring.AdapterRingRequest.RingMaking;
-import org.footwell.fitting.ring.AdapterRingResult.Room;
 
 /** What does not fit, what holds badly and what summer does to it. */
 final class RingRules {

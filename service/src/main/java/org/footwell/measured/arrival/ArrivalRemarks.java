@@ -11,9 +11,9 @@ import static org.footwell.measured.arrival.ArrivalFinding.REFLECTION_STRONGER;
 import static org.footwell.measured.arrival.ArrivalFinding.SETTING_BEYOND_MAXIMUM;
 import static org.footwell.measured.arrival.ArrivalFinding.SIGNAL_TO_NOISE_LOW;
 
+import org.footwell.calculation.Run;
 import org.footwell.measured.arrival.ArrivalTimesResult.Method;
 import org.footwell.measured.arrival.ListeningPosition.Heard;
-import org.footwell.calculation.Run;
 
 /** What is remarked on. Thresholds are common practice unless the method page says otherwise. */
 final class ArrivalRemarks {

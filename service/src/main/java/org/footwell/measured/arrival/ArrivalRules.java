@@ -1,17 +1,17 @@
 package org.footwell.measured.arrival;
 
+import static org.footwell.calculation.CoreFault.REQUIRED;
 import static org.footwell.measured.arrival.ArrivalFault.BAND_ABOVE_HALF_RATE;
 import static org.footwell.measured.arrival.ArrivalFault.BAND_TOO_NARROW;
 import static org.footwell.measured.arrival.ArrivalFault.LOOPBACK_NOT_EXPECTED;
-import static org.footwell.calculation.CoreFault.REQUIRED;
 
 import java.util.HashMap;
 import java.util.Map;
+import org.footwell.calculation.Run;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Band;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Channel;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Take;
 import org.footwell.measured.arrival.ArrivalTimesRequest.TimeReference;
-import org.footwell.calculation.Run;
 import org.footwell.measured.response.TakeRules;
 import org.footwell.parts.Filter;
 
@@ -36,6 +36,10 @@ final class ArrivalRules {
     takes.complete(
         q.channels().stream().map(Channel::id).toList(), q.microphones(), q.recordings());
     takes.sweep();
+    takes.pairs(q.pairs(), q.channels().stream().map(Channel::id).toList());
+    if (!q.pairs().isEmpty() && q.cabinLengthM() == null) {
+      run.refuse(REQUIRED).at("/cabin_length_m").allowed("given with pairs");
+    }
     rules.recordings(takes);
     rules.channels();
     rules.processor();

@@ -1,23 +1,25 @@
 package org.footwell.measured.arrival;
 
-import static org.footwell.measured.arrival.ArrivalFinding.TIME_REFERENCE_MISSING;
 import static org.footwell.calculation.Source.DEFINITION;
+import static org.footwell.measured.arrival.ArrivalFinding.TIME_REFERENCE_MISSING;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.footwell.measured.arrival.ArrivalTimesRequest.Channel;
-import org.footwell.measured.arrival.ArrivalTimesRequest.Take;
-import org.footwell.measured.arrival.ArrivalTimesRequest.TimeReference;
-import org.footwell.measured.arrival.ListeningPosition.Heard;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.measured.arrival.ArrivalTimesRequest.Channel;
+import org.footwell.measured.arrival.ArrivalTimesRequest.Take;
+import org.footwell.measured.arrival.ArrivalTimesRequest.TimeReference;
+import org.footwell.measured.arrival.ListeningPosition.Heard;
 import org.footwell.measured.response.MeasurementFault;
+import org.footwell.measured.response.PairFault;
 import org.footwell.parts.FilterFault;
 import org.footwell.parts.Safety;
 import org.footwell.physics.Air;
+import org.footwell.physics.CabinGain;
 import org.footwell.recording.Wav;
 import org.footwell.signal.AnalyticSignal;
 import org.footwell.signal.ExponentialSweep;
@@ -48,6 +50,8 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
               AnalyticSignal.ENVELOPE,
               Wav.RIFF,
               Air.ISO_9613_1,
+              CabinGain.HALF_WAVE,
+              LeftAgainstRight.OWN_RULE,
               Source.COMMON_PRACTICE)
           .limits(
               "Loudspeaker and crossover are taken to be of minimum phase: delays that are not,"
@@ -56,13 +60,14 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
                   + " common start to the sample, or a loopback.",
               "A subwoofer has no sharp onset; its arrival is that of its phase slope and good to a"
                   + " millisecond or two in a cabin.",
-              "A sweep of another length is told by channels that play above 5 kHz, from about 1.5 ms"
-                  + " on; clocks that differ count like it: 100 ppm over 2 s are 0.2 ms, not told.",
+              "A sweep of another length, up to 10 ms, is told by channels that play above 1.5 kHz,"
+                  + " from 0.2 to 1 ms on with tweeters and 1 to 4 ms with doors, and never by"
+                  + " woofers; clocks that differ count like it: 100 ppm over 2 s are 0.2 ms.",
               "A reflection that comes before the inverse of the bandwidth has passed cannot be told"
                   + " from the direct sound; the method page says where the method fails.",
               "At most 64 recordings of 64 to 2,097,152 samples, 12,000,000 in all.")
           .findings(ArrivalFinding.values())
-          .refusals(MeasurementFault.and(FilterFault.and(ArrivalFault.values())))
+          .refusals(MeasurementFault.and(PairFault.and(FilterFault.and(ArrivalFault.values()))))
           .cautions(Safety.HEARING)
           .build();
 
@@ -76,7 +81,8 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
     ArrivalRules.require(q, run);
     double speed = run.apply(Air.SPEED_OF_SOUND, q.temperatureC());
     Responses responses = new Responses(q);
-    List<Heard> heard = SweepPlausibility.judged(q, hear(q, responses, run), responses, run);
+    SweepPlausibility sweep = new SweepPlausibility(q, hear(q, responses, run), responses, run);
+    List<Heard> heard = sweep.heard();
     ArrivalRemarks remarks = new ArrivalRemarks(run);
     for (int i = 0; i < heard.size(); i++) {
       remarks.onTake(i, heard.get(i));
@@ -87,6 +93,10 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
       String id = q.channels().get(c).id();
       remarks.onChannel(c, id, positions.get(c), highestHz(id, heard));
     }
+    boolean paired =
+        sweep.asStated() && !q.pairs().isEmpty() && q.timeReference() != TimeReference.NONE;
+    List<ArrivalTimesResult.Pair> pairs =
+        paired ? LeftAgainstRight.of(q, responses, heard, speed, run) : null;
     List<DelaySetting> delays = delays(q, positions, remarks, run);
     List<ArrivalTimesResult.Channel> channels = new ArrayList<>();
     for (int c = 0; c < positions.size(); c++) {
@@ -101,8 +111,11 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
     return new ArrivalTimesResult(
         channels,
         heard.stream().map(one -> take(one, speed)).toList(),
+        pairs,
         delays.isEmpty() ? null : (Double) spread(positions, null),
         delays.isEmpty() || q.processor() == null ? null : (Double) spread(positions, delays),
+        sweep.longerMs(),
+        sweep.uncertaintyMs(),
         speed,
         responses.rateHz());
   }

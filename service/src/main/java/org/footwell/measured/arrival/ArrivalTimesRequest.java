@@ -6,6 +6,7 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import org.footwell.measured.response.LeftAndRight;
 import org.footwell.measured.response.MicrophonePosition;
 import org.footwell.measured.response.PlayedSweep;
 import org.footwell.measured.response.RecordedKind;
@@ -35,13 +36,27 @@ public record ArrivalTimesRequest(
         @NotNull
         @Size(min = 1, max = 64)
         List<@NotNull Take> recordings,
-    @Schema(description = "The processor that sets the delays; absent: exact delays only") Processor processor,
+    @Schema(description = "The processor that sets the delays; absent: exact delays only")
+        Processor processor,
     @Schema(description = "Air temperature, °C: for delays and times as distances")
         @DecimalMin("-40")
         @DecimalMax("80")
-        Double temperatureC) {
+        Double temperatureC,
+    @Schema(
+            description =
+                "Left and right channels that should play with each other: alike loudspeakers and"
+                    + " filters, equally far from the front of the cabin. Below its lowest mode they"
+                    + " are then held against each other, which tells whether one is inverted where"
+                    + " modes hide the polarity of each")
+        @Size(max = 16)
+        List<@NotNull LeftAndRight> pairs,
+    @Schema(description = "Longest inside dimension of the cabin, m; needed with pairs")
+        @DecimalMin("0.5")
+        @DecimalMax("6")
+        Double cabinLengthM) {
 
   public ArrivalTimesRequest {
+    pairs = pairs == null ? List.of() : pairs;
     temperatureC = temperatureC == null ? Double.valueOf(20) : temperatureC;
   }
 

@@ -11,11 +11,25 @@ public record ArrivalTimesResult(
     @Schema(description = "One entry per recording, in the order given") List<Take> recordings,
     @Schema(
             description =
+                "One entry per pair, in the order given; absent without pairs, without a time"
+                    + " reference and where the sweep was not the one stated")
+        List<Pair> pairs,
+    @Schema(
+            description =
                 "Largest minus smallest arrival of the channels before delays are added, ms; absent"
                     + " without a time reference")
         Double spreadMs,
     @Schema(description = "The same with the delays on the steps of the processor, ms")
         Double remainingSpreadMs,
+    @Schema(
+            description =
+                "How much longer than stated the sweep seems to have lasted, ms, by how compact the"
+                    + " responses are: a clock of the recorder that is fast by 100 ppm makes 0.1 ms"
+                    + " for every second of it. Absent without a sweep, and where no channel plays"
+                    + " high enough to tell")
+        Double sweepLongerMs,
+    @Schema(description = "How far that may be off, ms, either way: 95 of 100 cases or more")
+        Double sweepLongerUncertaintyMs,
     @Schema(description = "Speed of sound at the temperature given, m/s") double speedOfSoundMPerS,
     @Schema(description = "Sample rate of the recordings, Hz") double rateHz) {
 
@@ -61,6 +75,20 @@ public record ArrivalTimesResult(
                   "Delay of the channel in all, ms: what was set before and what is added, on the"
                       + " steps of the processor if one is given")
           Double absoluteSettingMs) {}
+
+  /** Two channels held against each other below the lowest mode of the cabin. */
+  public record Pair(
+      @Schema(description = "Id of the left channel") String left,
+      @Schema(description = "Id of the right channel") String right,
+      @Schema(description = "1 when they play with each other, -1 when against each other")
+          int polarity,
+      @Schema(
+              description =
+                  "Size of what they have in common, 0 to 1: from 0.8 on the polarity is told")
+          double likeness,
+      @Schema(description = "Lower end of the band they were held against each other in, Hz")
+          double lowHz,
+      @Schema(description = "Upper end of that band, Hz") double highHz) {}
 
   /** One channel at one microphone position. */
   @JsonInclude(JsonInclude.Include.NON_NULL)

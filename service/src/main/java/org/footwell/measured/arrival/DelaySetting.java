@@ -2,9 +2,9 @@ package org.footwell.measured.arrival;
 
 import static org.footwell.calculation.Source.DEFINITION;
 
-import org.footwell.measured.arrival.ArrivalTimesRequest.Processor;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
+import org.footwell.measured.arrival.ArrivalTimesRequest.Processor;
 
 /**
  * A delay as it can be set.

@@ -37,6 +37,12 @@ record Equalised(
   /** Steepest slope taken over beyond what is believed: 48 dB per octave. */
   private static final double STEEPEST = 8;
 
+  /**
+   * Fall of power within the width of smoothing that no crossover has: 20 dB in a sixth of an octave,
+   * 120 dB per octave. A fall at once is seen as wide as this.
+   */
+  private static final double CLIFF = 100;
+
   /** Natural logarithm of the range of magnitudes: 120 dB. */
   private static final double RANGE = 14;
 
@@ -76,6 +82,7 @@ record Equalised(
     while (power[high] > BELIEVED * noise[high] && (high + 1) * width < range.highHz()) {
       high++;
     }
+    high = beforeCliff(power, high);
     PassBand band = SoundBand.common(wanted, low * width * CLEAR, high * width / CLEAR);
     if (band == null) {
       return null;
@@ -103,9 +110,23 @@ record Equalised(
         compactness(pulse, all.factors(power.length, rateHz)));
   }
 
+  /**
+   * Where the fall of a magnitude starts that ends at a bin, if it is steeper than any crossover: that
+   * is cut off by processing, mostly of zero phase, and would be taken for a delay that is not there.
+   */
+  private static int beforeCliff(double[] power, int high) {
+    int before = (int) (high / Math.pow(2, 1 / SMOOTHED_PER_OCTAVE));
+    return power[before] > CLIFF * power[high] ? before : high;
+  }
+
   /** Of a peak in the band: its height over that of all frequencies at once, 0 to 1. */
   double compactness(double height, double rateHz) {
     return height / together(band.factors(spectrum.bins(), rateHz));
+  }
+
+  /** Height of a peak in the band of a compactness. */
+  double height(double compactness, double rateHz) {
+    return compactness * together(band.factors(spectrum.bins(), rateHz));
   }
 
   /** Height of the highest peak of what has been equalised, of magnitude 1, over its most. */

@@ -2,10 +2,10 @@ package org.footwell.measured.arrival;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.footwell.measured.arrival.ArrivalTimesRequest.Channel;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.measured.arrival.ArrivalTimesRequest.Channel;
 import org.footwell.measured.response.MicrophonePosition;
 
 /**

@@ -5,6 +5,7 @@ import java.util.List;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Channel;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Take;
 import org.footwell.measured.response.ImpulseResponses;
+import org.footwell.measured.response.PlayedSweep;
 import org.footwell.recording.Recording;
 import org.footwell.signal.PassBand;
 
@@ -52,20 +53,31 @@ final class Responses {
         responses.of(recording), null, new Equalised.Filters(null, null, responses.range()));
   }
 
-  /** Whether the sweep is as stated, by the first take of every channel; null where it cannot tell. */
-  SweepFocus focus(ArrivalTimesRequest q) {
-    if (q.sweep() == null) {
-      return null;
+  /** How long the sweep was, by some recordings and loopbacks; null where they cannot tell. */
+  SweepFocus focus(List<Take> takes, PlayedSweep sweep) {
+    List<double[]> some = new ArrayList<>();
+    for (Take take : takes) {
+      if (take.loopback() != null && some.isEmpty()) {
+        some.add(responses.of(take.loopback()));
+      }
+      some.add(responses.of(take.recording()));
     }
-    List<double[]> first = new ArrayList<>();
-    for (Channel channel : q.channels()) {
-      q.recordings().stream()
-          .filter(take -> take.channel().equals(channel.id()))
-          .findFirst()
-          .ifPresent(take -> first.add(responses.of(take.recording())));
-    }
-    double octaves = Math.log(q.sweep().toHz() / q.sweep().fromHz());
-    return SweepFocus.of(first, octaves, responses.range(), rateHz());
+    return SweepFocus.of(some, sweep.logRatio(), responses.range(), rateHz());
+  }
+
+  /** Of a sweep, how much more sound there is before it can have made it than after, dB. */
+  double beforeStartDb(Recording recording) {
+    return responses.beforeStartDb(recording);
+  }
+
+  /** The impulse response of a recording. */
+  double[] of(Recording recording) {
+    return responses.of(recording);
+  }
+
+  /** The range that responses are limited to; null without a sweep. */
+  PassBand range() {
+    return responses.range();
   }
 
   /** From the first sample of a response to the start of what was played, s. */

@@ -4,7 +4,6 @@ import org.footwell.calculation.FaultCode;
 
 /** Why levels cannot be given. */
 public enum BalanceFault implements FaultCode {
-  PAIR_OF_ONE,
   CHANNEL_BAND_EMPTY,
   CHANNEL_NOT_HEARD,
   CHANNEL_BEYOND_SWEEP

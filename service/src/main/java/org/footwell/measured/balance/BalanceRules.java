@@ -1,14 +1,10 @@
 package org.footwell.measured.balance;
 
-import static org.footwell.calculation.CoreFault.DUPLICATE;
 import static org.footwell.calculation.CoreFault.REQUIRED;
 
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
-import org.footwell.measured.balance.LevelAndBalanceRequest.Channel;
-import org.footwell.measured.balance.LevelAndBalanceRequest.Pair;
 import org.footwell.calculation.Run;
+import org.footwell.measured.balance.LevelAndBalanceRequest.Channel;
 import org.footwell.measured.response.TakeRules;
 import org.footwell.parts.FrequencyFault;
 import org.footwell.parts.LevelAt;
@@ -37,29 +33,13 @@ final class BalanceRules {
       List<Double> points = q.calibration().stream().map(LevelAt::frequencyHz).toList();
       Rising.require("/calibration", "/frequency_hz", points, run);
     }
-    rules.pairs(ids, takes);
+    takes.pairs(q.pairs(), ids);
     double[] frequencies = rules.frequencies(takes.rateHz());
     if (frequencies.length > 0) {
       rules.bands(frequencies);
     }
     run.requireNoFaults();
     return frequencies;
-  }
-
-  private void pairs(List<String> ids, TakeRules takes) {
-    Set<String> channels = new HashSet<>(ids);
-    Set<Set<String>> seen = new HashSet<>();
-    for (int i = 0; i < q.pairs().size(); i++) {
-      Pair pair = q.pairs().get(i);
-      String at = "/pairs/" + i;
-      takes.known(pair.left(), channels, at + "/left", "channels");
-      takes.known(pair.right(), channels, at + "/right", "channels");
-      if (pair.left().equals(pair.right())) {
-        run.refuse(BalanceFault.PAIR_OF_ONE).at(at).given(pair.left());
-      } else if (!seen.add(Set.of(pair.left(), pair.right()))) {
-        run.refuse(DUPLICATE).at(at).given(pair.left() + " and " + pair.right());
-      }
-    }
   }
 
   private double[] frequencies(Double rateHz) {

@@ -13,6 +13,7 @@ import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.measured.response.Gate;
 import org.footwell.measured.response.MeasurementFault;
+import org.footwell.measured.response.PairFault;
 import org.footwell.parts.FrequencyFault;
 import org.footwell.parts.Safety;
 import org.footwell.physics.Decibels;
@@ -60,7 +61,7 @@ public final class LevelAndBalance
           .findings(BalanceFinding.values())
           .refusals(
               MeasurementFault.and(
-                  BalanceFault.PAIR_OF_ONE,
+                  PairFault.PAIR_OF_ONE,
                   BalanceFault.CHANNEL_BAND_EMPTY,
                   BalanceFault.CHANNEL_NOT_HEARD,
                   BalanceFault.CHANNEL_BEYOND_SWEEP,

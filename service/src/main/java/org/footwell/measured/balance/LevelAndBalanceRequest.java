@@ -8,6 +8,7 @@ import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.measured.response.ChannelTake;
 import org.footwell.measured.response.Gate;
+import org.footwell.measured.response.LeftAndRight;
 import org.footwell.measured.response.Measurement;
 import org.footwell.measured.response.MicrophonePosition;
 import org.footwell.measured.response.PlayedSweep;
@@ -36,7 +37,7 @@ public record LevelAndBalanceRequest(
         List<@NotNull ChannelTake> recordings,
     @Schema(description = "Channels that should be equally loud, such as left and right")
         @Size(max = 16)
-        List<@NotNull Pair> pairs,
+        List<@NotNull LeftAndRight> pairs,
     @Schema(description = "The wanted curve; absent: flat") TargetCurve target,
     @Schema(description = "Which part of each impulse response counts") Gate gate,
     @Schema(
@@ -81,10 +82,4 @@ public record LevelAndBalanceRequest(
           @DecimalMin("5")
           @DecimalMax("80000")
           Double toHz) {}
-
-  /** Two channels that should be equally loud. */
-  public record Pair(
-      @Schema(description = "Id of the left channel") @NotNull @Size(min = 1, max = 60) String left,
-      @Schema(description = "Id of the right channel") @NotNull @Size(min = 1, max = 60)
-          String right) {}
 }

@@ -2,7 +2,7 @@ package org.footwell.measured.balance;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.footwell.measured.balance.LevelAndBalanceRequest.Pair;
+import org.footwell.measured.response.LeftAndRight;
 
 /** Left against right. */
 final class Pairs {
@@ -17,7 +17,7 @@ final class Pairs {
     this.remarks = remarks;
   }
 
-  List<LevelAndBalanceResult.Pair> all(List<Pair> pairs) {
+  List<LevelAndBalanceResult.Pair> all(List<LeftAndRight> pairs) {
     List<LevelAndBalanceResult.Pair> results = new ArrayList<>();
     for (int i = 0; i < pairs.size(); i++) {
       LevelAndBalanceResult.Pair result = of(pairs.get(i));
@@ -27,7 +27,7 @@ final class Pairs {
     return results;
   }
 
-  private LevelAndBalanceResult.Pair of(Pair pair) {
+  private LevelAndBalanceResult.Pair of(LeftAndRight pair) {
     int l = index(pair.left());
     int r = index(pair.right());
     BandLevels left = all.get(l);

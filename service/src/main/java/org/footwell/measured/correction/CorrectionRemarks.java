@@ -3,6 +3,7 @@ package org.footwell.measured.correction;
 import static org.footwell.measured.correction.CorrectionFinding.CORRECTION_RANGE_FOUND;
 import static org.footwell.measured.correction.CorrectionFinding.DIPS_NOT_TESTED;
 import static org.footwell.measured.correction.CorrectionFinding.ERROR_LEFT;
+import static org.footwell.measured.correction.CorrectionFinding.FOUND_RANGE_BEYOND_SWEEP;
 import static org.footwell.measured.correction.CorrectionFinding.HEADROOM_NEEDED;
 import static org.footwell.measured.correction.CorrectionFinding.LITTLE_GAINED;
 import static org.footwell.measured.correction.CorrectionFinding.MOVING_DIP_LEFT;
@@ -41,7 +42,7 @@ final class CorrectionRemarks {
       return null;
     }
     if (!band.equals(swept)) {
-      run.find(RANGE_BEYOND_SWEEP)
+      run.find(channel.fromHz() == null ? FOUND_RANGE_BEYOND_SWEEP : RANGE_BEYOND_SWEEP)
           .at(at)
           .value(points[band.first()])
           .limit(points[band.last()])

@@ -39,7 +39,8 @@ public record ResponseCorrectionRequest(
         @DecimalMax("768000")
         Double processorRateHz,
     @Schema(description = "The wanted curve; absent: flat") TargetCurve target,
-    @Schema(description = "How many filters each channel may get and how far they may go") FilterLimits filters,
+    @Schema(description = "How many filters each channel may get and how far they may go")
+        FilterLimits filters,
     @Schema(
             description =
                 "Levels are means over one such part of an octave: 3 for third octaves, 12 for"

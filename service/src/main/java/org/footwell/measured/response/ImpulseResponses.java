@@ -74,6 +74,11 @@ public final class ImpulseResponses {
     return deconvolution == null ? samples : limited(deconvolution.responseForLevels(samples));
   }
 
+  /** Of a sweep: see {@link SweepDeconvolution#beforeStartDb}. */
+  public double beforeStartDb(Recording recording) {
+    return deconvolution.beforeStartDb(recording.samples().toDoubles(), rateHz);
+  }
+
   private double[] limited(double[] response) {
     int most = (int) ((leadInS + LONGEST_S) * rateHz);
     return response.length <= most ? response : Arrays.copyOf(response, most);

@@ -30,4 +30,9 @@ public record PlayedSweep(
   public PlayedSweep {
     leadInS = leadInS == null ? Double.valueOf(0) : leadInS;
   }
+
+  /** Natural logarithm of its end over its start. */
+  public double logRatio() {
+    return Math.log(toHz / fromHz);
+  }
 }

@@ -1,6 +1,5 @@
 package org.footwell.measured.response;
 
-
 /** What was recorded. */
 public enum RecordedKind {
   /** Impulse responses, made elsewhere. */

@@ -105,6 +105,23 @@ public final class TakeRules {
     }
   }
 
+  /** Pairs, the field {@code pairs}: of two different channels, each once. */
+  public void pairs(List<LeftAndRight> pairs, List<String> channels) {
+    Set<String> ids = new HashSet<>(channels);
+    Set<Set<String>> seen = new HashSet<>();
+    for (int i = 0; i < pairs.size(); i++) {
+      LeftAndRight pair = pairs.get(i);
+      String at = "/pairs/" + i;
+      known(pair.left(), ids, at + "/left", "channels");
+      known(pair.right(), ids, at + "/right", "channels");
+      if (pair.left().equals(pair.right())) {
+        run.refuse(PairFault.PAIR_OF_ONE).at(at).given(pair.left());
+      } else if (!seen.add(Set.of(pair.left(), pair.right()))) {
+        run.refuse(DUPLICATE).at(at).given(pair.left() + " and " + pair.right());
+      }
+    }
+  }
+
   /** The sweep belongs to its kind and rises. */
   public void sweep() {
     if (kind == RecordedKind.IMPULSE_RESPONSE) {

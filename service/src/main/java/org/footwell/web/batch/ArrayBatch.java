@@ -1,9 +1,5 @@
 package org.footwell.web.batch;
 
-import org.footwell.web.request.Endpoint;
-import org.footwell.web.request.ProblemException;
-import org.footwell.web.request.ProblemType;
-
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
@@ -12,6 +8,9 @@ import com.fasterxml.jackson.core.JsonToken;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
+import org.footwell.web.request.Endpoint;
+import org.footwell.web.request.ProblemException;
+import org.footwell.web.request.ProblemType;
 
 /** A batch of one JSON array of requests, answered by one array. */
 final class ArrayBatch implements AutoCloseable {

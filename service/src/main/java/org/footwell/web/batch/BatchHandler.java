@@ -1,14 +1,5 @@
 package org.footwell.web.batch;
 
-import org.footwell.web.request.Endpoint;
-import org.footwell.web.request.Endpoints;
-import org.footwell.web.request.Exchange;
-import org.footwell.web.request.Format;
-import org.footwell.web.request.Formats;
-import org.footwell.web.request.ProblemException;
-import org.footwell.web.request.ProblemType;
-import org.footwell.web.request.Query;
-
 import io.javalin.http.Context;
 import java.io.BufferedOutputStream;
 import java.io.ByteArrayInputStream;
@@ -19,6 +10,14 @@ import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.stream.Collectors;
+import org.footwell.web.request.Endpoint;
+import org.footwell.web.request.Endpoints;
+import org.footwell.web.request.Exchange;
+import org.footwell.web.request.Format;
+import org.footwell.web.request.Formats;
+import org.footwell.web.request.ProblemException;
+import org.footwell.web.request.ProblemType;
+import org.footwell.web.request.Query;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -152,5 +151,7 @@ public final class BatchHandler implements AutoCloseable {
   private static void start(Context ctx, Format format) {
     ctx.res().setContentType(format.contentType());
     ctx.res().setHeader("Cache-Control", "no-store");
+    // Also where the connection closes afterwards, so that a caller can tell whether it has all.
+    ctx.res().setHeader("Transfer-Encoding", "chunked");
   }
 }

@@ -1,12 +1,5 @@
 package org.footwell.web.batch;
 
-import org.footwell.web.request.Endpoint;
-import org.footwell.web.request.Problem;
-import org.footwell.web.request.ProblemException;
-import org.footwell.web.request.ProblemType;
-import org.footwell.web.request.Problems;
-import org.footwell.web.request.Query;
-
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -18,6 +11,12 @@ import java.util.function.Consumer;
 import org.footwell.calculation.Brief;
 import org.footwell.calculation.Row;
 import org.footwell.calculation.RowReader;
+import org.footwell.web.request.Endpoint;
+import org.footwell.web.request.Problem;
+import org.footwell.web.request.ProblemException;
+import org.footwell.web.request.ProblemType;
+import org.footwell.web.request.Problems;
+import org.footwell.web.request.Query;
 
 /**
  * A batch in CSV. Columns are dotted field names; others pass through. The result's single figures

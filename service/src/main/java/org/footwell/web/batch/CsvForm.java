@@ -1,8 +1,7 @@
 package org.footwell.web.batch;
 
-import org.footwell.web.request.Query;
-
 import java.util.List;
+import org.footwell.web.request.Query;
 
 /**
  * How a caller writes CSV and what it wants to read.

@@ -1,9 +1,5 @@
 package org.footwell.web.batch;
 
-import org.footwell.web.request.Endpoint;
-import org.footwell.web.request.ProblemException;
-import org.footwell.web.request.ProblemType;
-
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -15,6 +11,9 @@ import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Faults;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Shape;
+import org.footwell.web.request.Endpoint;
+import org.footwell.web.request.ProblemException;
+import org.footwell.web.request.ProblemType;
 
 /** The header of a batch in CSV: which column fills which field, and which are appended. */
 final class CsvHeader {

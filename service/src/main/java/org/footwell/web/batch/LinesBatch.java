@@ -1,14 +1,13 @@
 package org.footwell.web.batch;
 
-import org.footwell.web.request.Endpoint;
-import org.footwell.web.request.ProblemException;
-import org.footwell.web.request.ProblemType;
-
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
+import org.footwell.web.request.Endpoint;
+import org.footwell.web.request.ProblemException;
+import org.footwell.web.request.ProblemType;
 
 /** A batch of one JSON request a line, answered line by line. */
 final class LinesBatch {

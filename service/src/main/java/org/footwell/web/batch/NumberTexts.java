@@ -1,8 +1,7 @@
 package org.footwell.web.batch;
 
-import org.footwell.web.request.Json;
-
 import com.fasterxml.jackson.core.io.NumberOutput;
+import org.footwell.web.request.Json;
 
 /**
  * Numbers as texts, to all their digits. In a table many stand again and again, and finding the

@@ -1,9 +1,8 @@
 package org.footwell.web.batch;
 
-import org.footwell.web.request.CountedInput;
-
 import java.io.IOException;
 import java.io.InputStream;
+import org.footwell.web.request.CountedInput;
 
 /** Input that ends with an error when one row of it grows too large. */
 final class RowLimit extends CountedInput {

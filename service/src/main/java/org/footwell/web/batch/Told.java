@@ -1,12 +1,11 @@
 package org.footwell.web.batch;
 
-import org.footwell.web.request.Problem;
-
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.footwell.calculation.Fault;
+import org.footwell.web.request.Problem;
 
 /**
  * The problems a batch has told so far, in the order of its rows. Of one kind, the same codes at the

@@ -1,10 +1,5 @@
 package org.footwell.web.pages;
 
-import org.footwell.web.request.Endpoints;
-import org.footwell.web.request.Exchange;
-import org.footwell.web.request.Problems;
-import org.footwell.web.request.Rendering;
-
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import io.micrometer.core.instrument.Tags;
@@ -17,6 +12,10 @@ import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.TimeUnit;
+import org.footwell.web.request.Endpoints;
+import org.footwell.web.request.Exchange;
+import org.footwell.web.request.Problems;
+import org.footwell.web.request.Rendering;
 
 /** Counts and times every calculation, by operation and status. */
 public final class Metrics {

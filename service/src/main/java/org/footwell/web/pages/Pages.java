@@ -1,18 +1,17 @@
 package org.footwell.web.pages;
 
-import org.footwell.web.request.EntityTag;
-import org.footwell.web.request.Exchange;
-import org.footwell.web.request.Format;
-import org.footwell.web.request.ProblemException;
-import org.footwell.web.request.ProblemType;
-import org.footwell.web.request.Rendering;
-
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import org.footwell.web.request.EntityTag;
+import org.footwell.web.request.Exchange;
+import org.footwell.web.request.Format;
+import org.footwell.web.request.ProblemException;
+import org.footwell.web.request.ProblemType;
+import org.footwell.web.request.Rendering;
 
 /** Fixed texts the service carries: the contract, the reference page, explanations of problems. */
 public final class Pages {

@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Faults;
 import org.footwell.calculation.Names;
@@ -15,6 +16,10 @@ import org.footwell.calculation.Names;
 public final class Query {
 
   private static final int MOST_PARAMETERS = 1_000;
+
+  /** Stands for every index of a repeated group. */
+  private static final Pattern ENTRY = Pattern.compile("\\.\\*(?=\\.|$)");
+
   private static final List<String> ERRORS = List.of("problem", "text");
 
   private static final Map<String, List<String>> OF_BATCH =
@@ -86,10 +91,34 @@ public final class Query {
   private void add(String pair, Faults faults) {
     int equals = pair.indexOf('=');
     String name = decode(equals < 0 ? pair : pair.substring(0, equals));
-    String value = equals < 0 ? "" : decode(pair.substring(equals + 1));
-    Map<String, String> into = known.containsKey(name) ? options : fields;
+    String value = equals < 0 ? "" : pair.substring(equals + 1);
+    if (known.containsKey(name)) {
+      put(options, name, decode(value), faults);
+    } else if (ENTRY.matcher(name).results().count() == 1) {
+      column(name, value, faults);
+    } else {
+      put(fields, name, decode(value), faults);
+    }
+  }
+
+  private static void put(Map<String, String> into, String name, String value, Faults faults) {
     if (into.put(name, value) != null) {
       faults.add(CoreFault.DUPLICATE).at("/" + name.replace('.', '/')).given(name);
+    }
+  }
+
+  /**
+   * A field of all entries: {@code coils.*.rated_ohm=4,2} is {@code coils.0.rated_ohm=4} and {@code
+   * coils.1.rated_ohm=2}. An empty value is left out. A comma within a value comes as %2C, so the
+   * values are taken apart before they are decoded.
+   */
+  private void column(String name, String values, Faults faults) {
+    int index = 0;
+    for (String value : values.split(",", -1)) {
+      if (!value.isEmpty()) {
+        put(fields, ENTRY.matcher(name).replaceFirst("." + index), decode(value), faults);
+      }
+      index++;
     }
   }
 

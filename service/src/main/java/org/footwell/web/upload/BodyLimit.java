@@ -1,9 +1,8 @@
 package org.footwell.web.upload;
 
+import java.io.InputStream;
 import org.footwell.web.request.CountedInput;
 import org.footwell.web.request.Exchange;
-
-import java.io.InputStream;
 
 /** A body that ends with a problem where it grows larger than it may. */
 final class BodyLimit extends CountedInput {

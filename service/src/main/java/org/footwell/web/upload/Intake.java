@@ -1,10 +1,5 @@
 package org.footwell.web.upload;
 
-import org.footwell.web.request.Endpoint;
-import org.footwell.web.request.Exchange;
-import org.footwell.web.request.ProblemException;
-import org.footwell.web.request.ProblemType;
-
 import com.fasterxml.jackson.core.JsonProcessingException;
 import io.javalin.http.Context;
 import jakarta.servlet.http.HttpServletRequest;
@@ -16,6 +11,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
 import org.footwell.calculation.Series;
+import org.footwell.web.request.Endpoint;
+import org.footwell.web.request.Exchange;
+import org.footwell.web.request.ProblemException;
+import org.footwell.web.request.ProblemType;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 

@@ -1,9 +1,5 @@
 package org.footwell.web.upload;
 
-import org.footwell.web.request.Json;
-import org.footwell.web.request.ProblemException;
-import org.footwell.web.request.ProblemType;
-
 import com.fasterxml.jackson.core.JsonParseException;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
@@ -17,6 +13,9 @@ import java.util.List;
 import java.util.Map;
 import org.footwell.calculation.Series;
 import org.footwell.recording.RecordingRules;
+import org.footwell.web.request.Json;
+import org.footwell.web.request.ProblemException;
+import org.footwell.web.request.ProblemType;
 
 /**
  * Reads JSON as it comes into maps, lists, texts and numbers. Long rows of numbers are held without

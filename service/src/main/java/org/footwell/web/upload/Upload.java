@@ -1,8 +1,5 @@
 package org.footwell.web.upload;
 
-import org.footwell.web.request.ProblemException;
-import org.footwell.web.request.ProblemType;
-
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -15,6 +12,8 @@ import org.eclipse.jetty.http.MultiPart;
 import org.eclipse.jetty.io.Content;
 import org.footwell.recording.RecordingRules;
 import org.footwell.recording.WavReader;
+import org.footwell.web.request.ProblemException;
+import org.footwell.web.request.ProblemType;
 
 /**
  * A multipart/form-data body, read as it comes: the part {@code request} in JSON, every other part a

@@ -1,14 +1,13 @@
 package org.footwell.web.upload;
 
-import org.footwell.web.request.ProblemException;
-import org.footwell.web.request.ProblemType;
-
 import java.util.HashSet;
 import java.util.Set;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import org.footwell.recording.RecordingRules;
+import org.footwell.web.request.ProblemException;
+import org.footwell.web.request.ProblemType;
 
 /**
  * Memory for requests with recordings, shared by all of them, so that none is taken which the heap

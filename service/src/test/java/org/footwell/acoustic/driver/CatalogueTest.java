@@ -10,10 +10,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.footwell.Answers;
+import org.footwell.acoustic.driver.CatalogueSample.Row;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.Verdict;
-import org.footwell.acoustic.driver.CatalogueSample.Row;
 import org.junit.jupiter.api.Test;
 
 /** The made-up catalogue: every planted fault is found, and what is in order stays unblamed. */

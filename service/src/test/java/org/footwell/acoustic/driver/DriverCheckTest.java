@@ -7,11 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.footwell.Answers;
+import org.footwell.acoustic.driver.DriverCheckRequest.XmaxBasis;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Finding;
 import org.footwell.calculation.Verdict;
-import org.footwell.acoustic.driver.DriverCheckRequest.XmaxBasis;
 import org.footwell.parts.Sensitivity.Basis;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

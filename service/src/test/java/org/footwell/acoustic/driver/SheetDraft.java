@@ -6,9 +6,9 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.footwell.Answers;
+import org.footwell.acoustic.driver.sheet.DriverTolerance;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Names;
-import org.footwell.acoustic.driver.sheet.DriverTolerance;
 import org.footwell.parts.Sensitivity;
 import org.footwell.parts.Sensitivity.Basis;
 

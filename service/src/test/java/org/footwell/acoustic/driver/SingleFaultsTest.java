@@ -8,9 +8,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
-import org.footwell.calculation.Answer;
 import org.footwell.acoustic.driver.CatalogueSample.Row;
 import org.footwell.acoustic.driver.sheet.Figure;
+import org.footwell.calculation.Answer;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 

@@ -3,15 +3,15 @@ package org.footwell.acoustic.enclosure;
 import java.util.Arrays;
 import java.util.List;
 import org.footwell.Answers;
-import org.footwell.calculation.Answer;
-import org.footwell.calculation.Fault;
 import org.footwell.acoustic.enclosure.ClosedBoxRequest.ClosedVolume;
 import org.footwell.acoustic.enclosure.ClosedBoxRequest.LeakyBaffle;
 import org.footwell.acoustic.enclosure.VentedBoxRequest.VentedVolume;
-import org.footwell.parts.CurveFrequencies;
-import org.footwell.parts.Filter;
 import org.footwell.acoustic.enclosure.radiator.BoxDriver;
 import org.footwell.acoustic.enclosure.radiator.CabinResponse;
+import org.footwell.calculation.Answer;
+import org.footwell.calculation.Fault;
+import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.Filter;
 
 /**
  * A request to be changed. The driver: re 3.2 ohm, 4 ohm rated, fs 40 Hz, qms 4, qes 0.5714… so that

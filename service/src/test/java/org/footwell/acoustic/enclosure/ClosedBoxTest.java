@@ -8,18 +8,18 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.footwell.Answers;
-import org.footwell.calculation.Answer;
-import org.footwell.calculation.Fault;
-import org.footwell.calculation.Step;
-import org.footwell.calculation.Texts;
 import org.footwell.acoustic.enclosure.ClosedBoxRequest.LeakyBaffle;
 import org.footwell.acoustic.enclosure.lowend.BoxLimits;
 import org.footwell.acoustic.enclosure.lowend.BoxPoint;
 import org.footwell.acoustic.enclosure.lowend.BoxPoint.Limit;
-import org.footwell.parts.Filter;
-import org.footwell.physics.CabinGain;
 import org.footwell.acoustic.enclosure.radiator.CabinResponse;
 import org.footwell.acoustic.enclosure.radiator.CabinResponse.TransferPoint;
+import org.footwell.calculation.Answer;
+import org.footwell.calculation.Fault;
+import org.footwell.calculation.Step;
+import org.footwell.calculation.Texts;
+import org.footwell.parts.Filter;
+import org.footwell.physics.CabinGain;
 import org.junit.jupiter.api.Test;
 
 class ClosedBoxTest {

@@ -2,9 +2,9 @@ package org.footwell.acoustic.exposure;
 
 import java.util.List;
 import org.footwell.Answers;
-import org.footwell.calculation.Answer;
 import org.footwell.acoustic.exposure.SoundExposureRequest.Band;
 import org.footwell.acoustic.exposure.SoundExposureRequest.Period;
+import org.footwell.calculation.Answer;
 
 /** Shorthand for days. */
 final class Days {

@@ -11,11 +11,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.footwell.Answers;
+import org.footwell.acoustic.exposure.SoundExposureRequest.Band;
+import org.footwell.acoustic.exposure.SoundExposureRequest.Period;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Finding;
-import org.footwell.acoustic.exposure.SoundExposureRequest.Band;
-import org.footwell.acoustic.exposure.SoundExposureRequest.Period;
 import org.junit.jupiter.api.Test;
 
 class SoundExposureTest {

@@ -8,14 +8,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.footwell.Answers;
-import org.footwell.calculation.Answer;
-import org.footwell.calculation.Finding;
-import org.footwell.calculation.Verdict;
 import org.footwell.acoustic.filters.CrossoverFiltersRequest.Listening;
 import org.footwell.acoustic.filters.CrossoverFiltersResult.Better;
 import org.footwell.acoustic.filters.CrossoverFiltersResult.Handover;
 import org.footwell.acoustic.filters.CrossoverFiltersResult.WayPoint;
 import org.footwell.acoustic.filters.FilterDraft.Output;
+import org.footwell.calculation.Answer;
+import org.footwell.calculation.Finding;
+import org.footwell.calculation.Verdict;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Filter.Kind;
 import org.footwell.signal.Biquad;

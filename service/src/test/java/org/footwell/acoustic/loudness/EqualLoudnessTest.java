@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.footwell.Answers;
+import org.footwell.acoustic.loudness.EqualLoudnessResult.Band;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
-import org.footwell.acoustic.loudness.EqualLoudnessResult.Band;
 import org.junit.jupiter.api.Test;
 
 class EqualLoudnessTest {

@@ -1,17 +1,17 @@
 package org.footwell.acoustic.seats;
 
 import java.util.List;
+import org.footwell.acoustic.seats.SeatLevelsRequest.CabinModel;
+import org.footwell.acoustic.seats.SeatLevelsRequest.Seat;
+import org.footwell.acoustic.seats.SeatLevelsRequest.SeatDistance;
+import org.footwell.acoustic.seats.Sources.Draft;
+import org.footwell.acoustic.seats.Sources.SourceDraft;
 import org.footwell.parts.Filter.Kind;
 import org.footwell.parts.Sensitivity;
 import org.footwell.parts.Sensitivity.Basis;
 import org.footwell.reference.OutsideCheck;
 import org.footwell.reference.OutsideChecks;
 import org.footwell.reference.ReferenceTable.Row;
-import org.footwell.acoustic.seats.SeatLevelsRequest.CabinModel;
-import org.footwell.acoustic.seats.SeatLevelsRequest.Seat;
-import org.footwell.acoustic.seats.SeatLevelsRequest.SeatDistance;
-import org.footwell.acoustic.seats.Sources.Draft;
-import org.footwell.acoustic.seats.Sources.SourceDraft;
 
 class SeatLevelOutsideChecks extends OutsideChecks {
 

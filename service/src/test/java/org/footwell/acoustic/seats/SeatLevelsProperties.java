@@ -6,12 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
-import org.footwell.parts.Filter.Kind;
 import org.footwell.acoustic.seats.SeatLevelsRequest.Tilt;
 import org.footwell.acoustic.seats.SeatLevelsResult.SeatBand;
 import org.footwell.acoustic.seats.SeatLevelsResult.SourceBand;
 import org.footwell.acoustic.seats.SeatLevelsResult.SourceLine;
 import org.footwell.acoustic.seats.Sources.Draft;
+import org.footwell.parts.Filter.Kind;
 
 class SeatLevelsProperties {
 

@@ -4,14 +4,14 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import org.footwell.Answers;
-import org.footwell.calculation.Fault;
-import org.footwell.parts.Filter.Kind;
-import org.footwell.parts.Position;
 import org.footwell.acoustic.seats.SeatLevelsRequest.Seat;
 import org.footwell.acoustic.seats.SeatLevelsRequest.SeatDistance;
 import org.footwell.acoustic.seats.SeatLevelsRequest.TargetPoint;
 import org.footwell.acoustic.seats.SeatLevelsRequest.Tilt;
 import org.footwell.acoustic.seats.Sources.Draft;
+import org.footwell.calculation.Fault;
+import org.footwell.parts.Filter.Kind;
+import org.footwell.parts.Position;
 import org.junit.jupiter.api.Test;
 
 class SeatLevelsRefusalsTest {

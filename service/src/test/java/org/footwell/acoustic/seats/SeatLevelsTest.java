@@ -9,11 +9,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.footwell.Answers;
-import org.footwell.calculation.Answer;
-import org.footwell.parts.Filter.Kind;
-import org.footwell.parts.Position;
-import org.footwell.parts.Sensitivity;
-import org.footwell.parts.Sensitivity.Basis;
 import org.footwell.acoustic.seats.SeatLevelsRequest.CabinModel;
 import org.footwell.acoustic.seats.SeatLevelsRequest.Seat;
 import org.footwell.acoustic.seats.SeatLevelsRequest.SeatDistance;
@@ -24,6 +19,11 @@ import org.footwell.acoustic.seats.SeatLevelsResult.SeatBand;
 import org.footwell.acoustic.seats.SeatLevelsResult.SourceBand;
 import org.footwell.acoustic.seats.Sources.Draft;
 import org.footwell.acoustic.seats.Sources.SourceDraft;
+import org.footwell.calculation.Answer;
+import org.footwell.parts.Filter.Kind;
+import org.footwell.parts.Position;
+import org.footwell.parts.Sensitivity;
+import org.footwell.parts.Sensitivity.Basis;
 import org.junit.jupiter.api.Test;
 
 class SeatLevelsTest {

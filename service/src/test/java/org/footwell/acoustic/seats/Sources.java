@@ -3,16 +3,16 @@ package org.footwell.acoustic.seats;
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.Answers;
-import org.footwell.calculation.Answer;
-import org.footwell.parts.Filter;
-import org.footwell.parts.Position;
-import org.footwell.parts.Sensitivity;
-import org.footwell.parts.Sensitivity.Basis;
 import org.footwell.acoustic.seats.SeatLevelsRequest.CabinModel;
 import org.footwell.acoustic.seats.SeatLevelsRequest.Seat;
 import org.footwell.acoustic.seats.SeatLevelsRequest.SeatDistance;
 import org.footwell.acoustic.seats.SeatLevelsRequest.TargetPoint;
 import org.footwell.acoustic.seats.SeatLevelsRequest.Tilt;
+import org.footwell.calculation.Answer;
+import org.footwell.parts.Filter;
+import org.footwell.parts.Position;
+import org.footwell.parts.Sensitivity;
+import org.footwell.parts.Sensitivity.Basis;
 
 /** Requests in the making. */
 final class Sources {

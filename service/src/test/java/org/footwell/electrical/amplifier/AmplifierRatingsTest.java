@@ -8,17 +8,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.Arrays;
 import java.util.List;
 import org.footwell.Answers;
+import org.footwell.calculation.Answer;
+import org.footwell.calculation.Fault;
+import org.footwell.calculation.Finding;
+import org.footwell.calculation.Step;
+import org.footwell.calculation.Verdict;
 import org.footwell.electrical.amplifier.AmplifierRatingsRequest.BridgedRatings;
 import org.footwell.electrical.amplifier.AmplifierRatingsResult.Bridge;
 import org.footwell.electrical.amplifier.AmplifierRatingsResult.Growth;
 import org.footwell.electrical.amplifier.AmplifierRatingsResult.Prediction;
 import org.footwell.electrical.amplifier.AmplifierRatingsResult.Rated;
 import org.footwell.electrical.amplifier.Ratings.Basis;
-import org.footwell.calculation.Answer;
-import org.footwell.calculation.Fault;
-import org.footwell.calculation.Finding;
-import org.footwell.calculation.Step;
-import org.footwell.calculation.Verdict;
 import org.junit.jupiter.api.Test;
 
 class AmplifierRatingsTest {

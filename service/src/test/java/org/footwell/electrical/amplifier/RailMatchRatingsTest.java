@@ -6,10 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.footwell.Answers;
-import org.footwell.electrical.amplifier.RailMatchResult.AtSupply;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Finding;
+import org.footwell.electrical.amplifier.RailMatchResult.AtSupply;
 import org.junit.jupiter.api.Test;
 
 class RailMatchRatingsTest {

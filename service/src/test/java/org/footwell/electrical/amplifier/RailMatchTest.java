@@ -11,13 +11,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.footwell.Answers;
-import org.footwell.electrical.amplifier.RailMatchRequest.Driver;
-import org.footwell.electrical.amplifier.RailMatchResult.AtSupply;
-import org.footwell.electrical.amplifier.RailMatchResult.LimitedBy;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Verdict;
+import org.footwell.electrical.amplifier.RailMatchRequest.Driver;
+import org.footwell.electrical.amplifier.RailMatchResult.AtSupply;
+import org.footwell.electrical.amplifier.RailMatchResult.LimitedBy;
 import org.junit.jupiter.api.Test;
 
 class RailMatchTest {

@@ -5,9 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.footwell.Answers;
-import org.footwell.electrical.amplifier.RailMatchRequest.Driver;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Verdict;
+import org.footwell.electrical.amplifier.RailMatchRequest.Driver;
 import org.junit.jupiter.api.Test;
 
 /** A supply so low that the rails do not reach above what the output stage loses. */

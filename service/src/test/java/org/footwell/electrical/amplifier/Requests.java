@@ -5,11 +5,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.Answers;
+import org.footwell.calculation.Answer;
+import org.footwell.calculation.Fault;
 import org.footwell.electrical.amplifier.RailMatchRequest.Driver;
 import org.footwell.electrical.amplifier.Ratings.Basis;
 import org.footwell.electrical.amplifier.Ratings.Point;
-import org.footwell.calculation.Answer;
-import org.footwell.calculation.Fault;
 
 /** Shorthand for requests with little in them, and for what is answered. */
 final class Requests {

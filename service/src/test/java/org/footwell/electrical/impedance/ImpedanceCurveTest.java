@@ -11,9 +11,9 @@ import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Step;
 import org.footwell.electrical.impedance.ImpedanceCurveResult.Point;
+import org.footwell.electrical.passive.Circuits;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.CurveFrequencies.Spacing;
-import org.footwell.electrical.passive.Circuits;
 import org.footwell.physics.Phasor;
 import org.junit.jupiter.api.Test;
 

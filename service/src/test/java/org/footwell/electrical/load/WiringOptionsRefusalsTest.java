@@ -7,10 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.footwell.Answers;
+import org.footwell.calculation.Fault;
 import org.footwell.electrical.amplifier.DescribedAmplifier;
 import org.footwell.electrical.amplifier.Rails;
 import org.footwell.electrical.amplifier.Ratings;
-import org.footwell.calculation.Fault;
 import org.footwell.electrical.load.WiringOptionsRequest.Coils;
 import org.footwell.electrical.load.WiringOptionsRequest.Window;
 import org.junit.jupiter.api.Test;

@@ -12,11 +12,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.footwell.Answers;
-import org.footwell.electrical.amplifier.DescribedAmplifier;
-import org.footwell.electrical.amplifier.Ratings;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Step;
 import org.footwell.calculation.Verdict;
+import org.footwell.electrical.amplifier.DescribedAmplifier;
+import org.footwell.electrical.amplifier.Ratings;
 import org.footwell.electrical.load.WiringOptionsRequest.Window;
 import org.footwell.electrical.load.WiringOptionsResult.CoilPower;
 import org.footwell.electrical.load.WiringOptionsResult.Option;

@@ -8,8 +8,8 @@ import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Verdict;
 import org.footwell.electrical.impedance.ImpedanceDriver;
-import org.footwell.parts.Filter.Kind;
 import org.footwell.electrical.passive.PassiveFilterTest.Draft;
+import org.footwell.parts.Filter.Kind;
 import org.junit.jupiter.api.Test;
 
 /** What load a filter with its driver is to the amplifier. */

@@ -15,8 +15,8 @@ import org.footwell.calculation.Fault;
 import org.footwell.calculation.Verdict;
 import org.footwell.electrical.impedance.ImpedanceBox;
 import org.footwell.electrical.impedance.ImpedanceDriver;
-import org.footwell.parts.CurveFrequencies;
 import org.footwell.electrical.passive.PassiveNetworkResult.Point;
+import org.footwell.parts.CurveFrequencies;
 import org.junit.jupiter.api.Test;
 
 class PassiveNetworkTest {

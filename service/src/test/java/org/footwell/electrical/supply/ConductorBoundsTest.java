@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 import org.footwell.Answers;
 import org.footwell.calculation.Fault;
-import org.footwell.physics.Conductors;
 import org.footwell.electrical.supply.SupplyCableRequest.Material;
+import org.footwell.physics.Conductors;
 import org.junit.jupiter.api.Test;
 
 /** A conductor conducts as its material does. */

@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.footwell.Answers;
+import org.footwell.electrical.supply.SupplyCableResult.SizedCable;
 import org.footwell.reference.OutsideCheck;
 import org.footwell.reference.OutsideChecks;
 import org.footwell.reference.ReferenceTable.Row;
-import org.footwell.electrical.supply.SupplyCableResult.SizedCable;
 
 class SupplyOutsideChecks extends OutsideChecks {
 

@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.footwell.Answers;
-import org.footwell.recording.Recording;
 import org.footwell.factory.rolloff.BassRolloffRequest.BandAtStep;
 import org.footwell.factory.rolloff.BassRolloffRequest.BassDriver;
 import org.footwell.factory.rolloff.BassRolloffRequest.Headroom;
@@ -15,6 +14,7 @@ import org.footwell.factory.rolloff.BassRolloffRequest.NoiseCapture;
 import org.footwell.factory.rolloff.BassRolloffResult.BandGain;
 import org.footwell.factory.rolloff.BassRolloffResult.HeldBy;
 import org.footwell.factory.rolloff.BassRolloffResult.StepLoss;
+import org.footwell.recording.Recording;
 import org.junit.jupiter.api.Test;
 
 class BassRolloffTest {

@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Random;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
-import org.footwell.recording.Recording;
 import org.footwell.factory.rolloff.BassRolloffRequest.BandAtStep;
 import org.footwell.factory.rolloff.BassRolloffRequest.BassDriver;
 import org.footwell.factory.rolloff.BassRolloffRequest.Headroom;
 import org.footwell.factory.rolloff.BassRolloffRequest.NoiseCapture;
 import org.footwell.factory.rolloff.BassRolloffResult.StepLoss;
+import org.footwell.recording.Recording;
 
 /** A request in the making: a source whose bass is held back by a shelf or by a plain cut. */
 final class NoiseTable {

@@ -3,13 +3,13 @@ package org.footwell.fitting.comparison;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import org.footwell.fitting.comparison.sides.ComparedSide;
 import org.footwell.parts.Sensitivity;
 import org.footwell.parts.Sensitivity.Basis;
 import org.footwell.physics.Piston;
 import org.footwell.reference.OutsideCheck;
 import org.footwell.reference.OutsideChecks;
 import org.footwell.reference.ReferenceTable.Row;
-import org.footwell.fitting.comparison.sides.ComparedSide;
 
 class ComparisonOutsideChecks extends OutsideChecks {
 

@@ -1,9 +1,9 @@
 package org.footwell.fitting.comparison;
 
 import java.math.BigDecimal;
+import org.footwell.fitting.comparison.sides.ComparedDriver;
 import org.footwell.parts.Sensitivity;
 import org.footwell.parts.Sensitivity.Basis;
-import org.footwell.fitting.comparison.sides.ComparedDriver;
 
 /** A driver to be changed. */
 final class DriverDraft {

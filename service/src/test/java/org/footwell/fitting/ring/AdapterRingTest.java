@@ -12,8 +12,8 @@ import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Finding;
-import org.footwell.fitting.ring.drawing.Oval;
 import org.footwell.fitting.ring.MountingHoles.HolePosition;
+import org.footwell.fitting.ring.drawing.Oval;
 import org.junit.jupiter.api.Test;
 
 class AdapterRingTest {

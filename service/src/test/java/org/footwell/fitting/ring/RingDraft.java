@@ -4,12 +4,12 @@ import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
-import org.footwell.fitting.ring.drawing.DrawnRing;
 import org.footwell.fitting.ring.AdapterRingRequest.FittedDriver;
 import org.footwell.fitting.ring.AdapterRingRequest.Opening;
 import org.footwell.fitting.ring.AdapterRingRequest.RingMaking;
 import org.footwell.fitting.ring.MountingHoles.BoltCircle;
 import org.footwell.fitting.ring.MountingHoles.HolePosition;
+import org.footwell.fitting.ring.drawing.DrawnRing;
 
 /** A request to be changed; starts as the card's example: round, 12 mm thick, in ASA. */
 final class RingDraft {

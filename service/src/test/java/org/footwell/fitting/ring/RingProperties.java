@@ -10,12 +10,12 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import org.footwell.fitting.ring.MountingHoles.BoltCircle;
+import org.footwell.fitting.ring.MountingHoles.HolePosition;
 import org.footwell.fitting.ring.drawing.DrawnRing;
 import org.footwell.fitting.ring.drawing.Plate;
 import org.footwell.fitting.ring.drawing.RingSolid;
 import org.footwell.fitting.ring.drawing.StlFile;
-import org.footwell.fitting.ring.MountingHoles.BoltCircle;
-import org.footwell.fitting.ring.MountingHoles.HolePosition;
 import org.locationtech.jts.geom.Geometry;
 
 class RingProperties {

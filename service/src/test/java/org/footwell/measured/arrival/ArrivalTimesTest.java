@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.footwell.Answers;
+import org.footwell.calculation.Answer;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Band;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Channel;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Processor;
@@ -14,7 +15,6 @@ import org.footwell.measured.arrival.ArrivalTimesRequest.TimeReference;
 import org.footwell.measured.arrival.ArrivalTimesResult.Method;
 import org.footwell.measured.arrival.MadeUpRoom.Reflection;
 import org.footwell.measured.arrival.MadeUpRoom.Speaker;
-import org.footwell.calculation.Answer;
 import org.footwell.measured.response.MicrophonePosition;
 import org.footwell.measured.response.PlayedSweep;
 import org.footwell.measured.response.RecordedKind;

@@ -1,12 +1,16 @@
 package org.footwell.measured.arrival;
 
-import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.Consumer;
-import org.footwell.measured.arrival.ArrivalTimesResult.Method;
+import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.footwell.measured.arrival.MadeUpRoom.Reflection;
 import org.footwell.measured.arrival.MadeUpRoom.Speaker;
+import org.footwell.measured.arrival.Trials.Outcome;
 
 /**
  * Degrades made-up responses step by step until arrivals fail, and writes the tables of the method
@@ -17,121 +21,44 @@ final class DegradationStudy {
   /** Trials a row where a wrong word on polarity must be rarer than one in so many. */
   private static final int AMONG_MODES = 1000;
 
-  private final int trials;
+  private static final Map<List<Object>, Trials> AMONG = new HashMap<>();
+
+  /** Peak over noise, dB. */
+  private static final List<Double> LEVELS_DB =
+      IntStream.rangeClosed(0, 20).mapToObj(step -> 60 - 2.5 * step).toList();
+
+  final int trials;
+  private final Map<List<Object>, Map<Double, Trials>> atLevels = new HashMap<>();
+  private final Map<List<Object>, Trials> reflected = new HashMap<>();
 
   DegradationStudy(int trials) {
     this.trials = trials;
   }
 
-  /** What many trials of one kind gave; times in ms, sorted. */
-  record Trials(
-      double medianMs,
-      double tenthMs,
-      double ninetiethMs,
-      double covered,
-      double rightPolarity,
-      double surePolarity,
-      double sureAndRight,
-      int sureAndWrong,
-      double excessPhase,
-      double signalToNoiseDb,
-      double lost,
-      double early,
-      double reflectionStronger) {
-
-    String row() {
-      if (Double.isNaN(medianMs)) {
-        return "- | - | - | - | - | - | - | 100";
-      }
-      return String.format(
-          Locale.ROOT,
-          "%.3f | %.3f to %.3f | %.0f | %.0f | %.0f | %.0f | %.0f | %.0f",
-          medianMs,
-          tenthMs,
-          ninetiethMs,
-          100 * covered,
-          100 * rightPolarity,
-          100 * surePolarity,
-          100 * sureAndRight,
-          100 * excessPhase,
-          100 * lost);
-    }
-
-    /** Whether nine of ten are found, and of these eight of ten lie this near to a time. */
-    boolean holds(double aroundMs, double withinMs) {
-      return lost <= 0.1
-          && Math.abs(tenthMs - aroundMs) <= withinMs
-          && Math.abs(ninetiethMs - aroundMs) <= withinMs;
-    }
-
-    /** Whether nine of ten are found and lie within the uncertainty they state. */
-    boolean honest() {
-      return lost <= 0.1 && covered >= 0.9;
-    }
-  }
-
+  /** Trials side by side, each with its own seed, so the order they end in does not matter. */
   Trials run(Speaker speaker, Consumer<MadeUpRoom> degrade) {
-    List<Double> errors = new ArrayList<>();
-    List<Double> levels = new ArrayList<>();
-    int lost = 0;
-    int covered = 0;
-    int right = 0;
-    int sure = 0;
-    int sureAndRight = 0;
-    int excess = 0;
-    int early = 0;
-    int stronger = 0;
-    ArrivalFinder finder = new ArrivalFinder(MadeUpRoom.RATE_HZ);
-    for (int trial = 0; trial < trials; trial++) {
-      MadeUpRoom room = new MadeUpRoom(speaker, trial);
-      room.polarity = trial % 2 == 0 ? 1 : -1;
-      degrade.accept(room);
-      float[] response = room.response();
-      double[] doubles = new double[response.length];
-      for (int n = 0; n < doubles.length; n++) {
-        doubles[n] = response[n];
-      }
-      Arrival arrival = finder.find(doubles, null, new Equalised.Filters(null, null, null));
-      if (arrival == null) {
-        lost++;
-        continue;
-      }
-      double error = arrival.timeS() - room.directS();
-      errors.add(1000 * error);
-      levels.add(arrival.signalToNoiseDb());
-      covered += Math.abs(error) <= arrival.uncertaintyS() ? 1 : 0;
-      early += error < -arrival.uncertaintyS() ? 1 : 0;
-      stronger += arrival.reflectionDb() != null && arrival.reflectionDb() > 0 ? 1 : 0;
-      boolean correct = arrival.polarity() == room.polarity;
-      right += correct ? 1 : 0;
-      boolean confident = arrival.confidence() >= 0.5;
-      sure += confident ? 1 : 0;
-      sureAndRight += confident && correct ? 1 : 0;
-      excess += arrival.method() == Method.EXCESS_PHASE ? 1 : 0;
-    }
-    errors.sort(null);
-    levels.sort(null);
-    double found = Math.max(1, errors.size());
-    return new Trials(
-        at(errors, 0.5),
-        at(errors, 0.1),
-        at(errors, 0.9),
-        covered / found,
-        right / found,
-        sure / found,
-        sure == 0 ? 1 : sureAndRight / (double) sure,
-        sure - sureAndRight,
-        excess / found,
-        at(levels, 0.5),
-        lost / (double) trials,
-        early / found,
-        stronger / found);
+    return trials(
+            speaker, degrade, room -> Collections.singletonList(Outcome.of(room, room.response())))
+        .get(0);
   }
 
-  private static double at(List<Double> sorted, double share) {
-    return sorted.isEmpty()
-        ? Double.NaN
-        : sorted.get((int) Math.round(share * (sorted.size() - 1)));
+  /** Every trial gives one outcome for each kind; result: one entry a kind. */
+  private List<Trials> trials(
+      Speaker speaker, Consumer<MadeUpRoom> degrade, Function<MadeUpRoom, List<Outcome>> heard) {
+    List<List<Outcome>> all =
+        IntStream.range(0, trials)
+            .parallel()
+            .mapToObj(
+                trial -> {
+                  MadeUpRoom room = new MadeUpRoom(speaker, trial);
+                  room.polarity = trial % 2 == 0 ? 1 : -1;
+                  degrade.accept(room);
+                  return heard.apply(room);
+                })
+            .toList();
+    return IntStream.range(0, all.get(0).size())
+        .mapToObj(kind -> Trials.of(all.stream().map(outcomes -> outcomes.get(kind)).toList()))
+        .toList();
   }
 
   /** What arrivals are like at several levels of noise, in Markdown. */
@@ -144,12 +71,12 @@ final class DegradationStudy {
             """);
     for (Speaker speaker : Speaker.values()) {
       for (Place place : Place.BY_REFLECTIONS) {
-        for (int noise : new int[] {60, 40, 30, 25, 20}) {
-          Trials trials = inNoise(speaker, place, noise);
+        for (double noise : new double[] {60, 40, 30, 25, 20}) {
+          Trials trials = atLevels(speaker, place).get(noise);
           out.append(
               String.format(
                   Locale.ROOT,
-                  "| %s | %s | %d | %s | %s |%n",
+                  "| %s | %s | %.0f | %s | %s |%n",
                   name(speaker),
                   name(place),
                   noise,
@@ -166,11 +93,33 @@ final class DegradationStudy {
   }
 
   Trials inNoise(Speaker speaker, Place place, double noise) {
-    return run(
+    return inNoises(speaker, place, List.of(noise)).get(0);
+  }
+
+  /** The same rooms with the same noise at several levels, dB: each room is made once. */
+  List<Trials> inNoises(Speaker speaker, Place place, List<Double> levels) {
+    return inNoises(speaker, place::furnish, levels);
+  }
+
+  List<Trials> inNoises(Speaker speaker, Consumer<MadeUpRoom> degrade, List<Double> levels) {
+    return trials(
         speaker,
-        room -> {
-          place.furnish(room);
-          room.peakToNoiseDb = noise;
+        degrade,
+        room ->
+            room.responses(levels).stream().map(response -> Outcome.of(room, response)).toList());
+  }
+
+  /** All levels that the tables need. */
+  private Map<Double, Trials> atLevels(Speaker speaker, Place place) {
+    return atLevels.computeIfAbsent(
+        List.of(speaker, place),
+        key -> {
+          List<Trials> all = inNoises(speaker, place, LEVELS_DB);
+          Map<Double, Trials> byLevel = new HashMap<>();
+          for (int i = 0; i < all.size(); i++) {
+            byLevel.put(LEVELS_DB.get(i), all.get(i));
+          }
+          return byLevel;
         });
   }
 
@@ -184,13 +133,14 @@ final class DegradationStudy {
             """);
     for (Speaker speaker : Speaker.values()) {
       for (Place place : Place.BY_REFLECTIONS) {
-        double clean = inNoise(speaker, place, 60).medianMs();
+        Map<Double, Trials> all = atLevels(speaker, place);
+        double clean = all.get(60.0).medianMs();
         String sample = "over 60 dB";
         String uncertainty = "over 60 dB";
         boolean sampleHolds = true;
         boolean uncertaintyHolds = true;
-        for (double noise = 60; noise >= 10; noise -= 2.5) {
-          Trials trials = inNoise(speaker, place, noise);
+        for (double noise : LEVELS_DB) {
+          Trials trials = all.get(noise);
           sampleHolds &= trials.holds(clean, 1000 / MadeUpRoom.RATE_HZ);
           uncertaintyHolds &= trials.honest();
           String level = whole(trials.signalToNoiseDb()) + " dB";
@@ -236,18 +186,20 @@ final class DegradationStudy {
 
   /** One reflection of either sign, so much stronger and later, 60 dB over the noise. */
   Trials reflected(Speaker speaker, double db, double ms) {
-    return run(
-        speaker,
-        room -> {
-          room.peakToNoiseDb = 60;
-          double sign = room.random.nextBoolean() ? 1 : -1;
-          room.reflections.add(new Reflection(sign * Math.pow(10, db / 20), ms / 1000));
-        });
+    return reflected.computeIfAbsent(
+        List.of(speaker, db, ms),
+        key ->
+            run(
+                speaker,
+                room -> {
+                  room.peakToNoiseDb = 60;
+                  double sign = room.random.nextBoolean() ? 1 : -1;
+                  room.reflections.add(new Reflection(sign * Math.pow(10, db / 20), ms / 1000));
+                }));
   }
 
   /** What a loudspeaker that plays where a cabin has its modes can be told by, in Markdown. */
-  static String modes(int trials) {
-    DegradationStudy study = new DegradationStudy(trials);
+  private static String modes() {
     StringBuilder out =
         new StringBuilder(
             """
@@ -256,7 +208,7 @@ final class DegradationStudy {
             """);
     for (Speaker speaker : new Speaker[] {Speaker.WOOFER, Speaker.SUBWOOFER}) {
       for (Place place : new Place[] {Place.FREE_FIELD, Place.CABIN, Place.MODAL_CABIN}) {
-        Trials some = study.among(speaker, place);
+        Trials some = amongModes(speaker, place);
         out.append(
             String.format(
                 Locale.ROOT,
@@ -272,6 +224,12 @@ final class DegradationStudy {
       }
     }
     return out.toString();
+  }
+
+  /** As many trials as the page shows; kept, since a test asserts on them too. */
+  static Trials amongModes(Speaker speaker, Place place) {
+    return AMONG.computeIfAbsent(
+        List.of(speaker, place), key -> new DegradationStudy(AMONG_MODES).among(speaker, place));
   }
 
   /** A low loudspeaker 60 dB above the noise; woofers of any kind. */
@@ -354,12 +312,13 @@ final class DegradationStudy {
         its arrival is uncertain by a period. Put the microphone at the cone to tell it.
 
         %s
-        ## One reflection
+        %s## One reflection
 
         The furthest that a single reflection, of either sign and 60 dB over the noise, moves eight of
         ten arrivals, ms. Where the figure is the distance itself, the reflection was taken for the
         direct sound.
 
+        %s
         %s
         %s"""
         .formatted(
@@ -367,9 +326,11 @@ final class DegradationStudy {
             table(),
             failures(),
             AMONG_MODES,
-            modes(AMONG_MODES),
+            modes(),
+            PairStudy.section(),
             reflections(),
-            FirstSoundStudy.section());
+            FirstSoundStudy.section(this),
+            SweepStudy.section());
   }
 
   public static void main(String[] arguments) {

@@ -4,7 +4,6 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.footwell.measured.arrival.DegradationStudy.Place;
-import org.footwell.measured.arrival.DegradationStudy.Trials;
 import org.footwell.measured.arrival.MadeUpRoom.Reflection;
 import org.footwell.measured.arrival.MadeUpRoom.Speaker;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -73,6 +72,16 @@ class DegradationTest {
     assertEquals(0, hard.early(), hard::toString);
     assertEquals(1, STUDY.reflected(speaker, 3, 2).reflectionStronger());
     assertEquals(0, STUDY.reflected(speaker, -3, 2).reflectionStronger());
+  }
+
+  @ParameterizedTest
+  @EnumSource(
+      value = Speaker.class,
+      names = {"TWEETER", "FULL_RANGE"})
+  void whatRingsBeforeASoundThatWasCutOffIsNotTakenForIt(Speaker speaker) {
+    for (Trials trials : FirstSoundStudy.cutOff(STUDY, speaker, Place.CABIN, 10_000)) {
+      assertEquals(0, trials.early(), trials::toString);
+    }
   }
 
   private static Trials reflected(Speaker speaker, double db) {

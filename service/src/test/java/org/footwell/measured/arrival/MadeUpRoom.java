@@ -1,6 +1,7 @@
 package org.footwell.measured.arrival;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Random;
 import org.apache.commons.math3.transform.DftNormalization;
@@ -103,6 +104,9 @@ final class MadeUpRoom {
   /** Energy of the tail over that of what comes before, dB, or null for none. */
   Double tailDb;
 
+  /** Above this processing cuts everything off, without moving it in time, Hz. */
+  double cutOffHz = Double.MAX_VALUE;
+
   /** Peak of the response over the RMS of white noise, dB. */
   double peakToNoiseDb = 80;
 
@@ -147,6 +151,11 @@ final class MadeUpRoom {
 
   /** Half a second of the response. */
   float[] response() {
+    return responses(List.of(peakToNoiseDb)).get(0);
+  }
+
+  /** The same with the same noise at several levels, peak of the response over its RMS, dB. */
+  List<float[]> responses(List<Double> peakToNoiseDb) {
     double[] direct = filtered(null);
     if (tailDb != null) {
       double[] noise = new double[SIZE];
@@ -164,12 +173,18 @@ final class MadeUpRoom {
     for (double value : direct) {
       peak = Math.max(peak, Math.abs(value));
     }
-    float[] response = new float[LENGTH];
-    double noise = peak * Math.pow(10, -peakToNoiseDb / 20);
-    for (int n = 0; n < LENGTH; n++) {
-      response[n] = (float) ((direct[n] + noise * random.nextGaussian()) / peak * 0.7);
+    double[] white = new double[LENGTH];
+    Arrays.setAll(white, n -> random.nextGaussian());
+    List<float[]> responses = new ArrayList<>();
+    for (double level : peakToNoiseDb) {
+      double noise = peak * Math.pow(10, -level / 20);
+      float[] response = new float[LENGTH];
+      for (int n = 0; n < LENGTH; n++) {
+        response[n] = (float) ((direct[n] + noise * white[n]) / peak * 0.7);
+      }
+      responses.add(response);
     }
-    return response;
+    return responses;
   }
 
   private static double energy(double[] signal) {
@@ -204,6 +219,10 @@ final class MadeUpRoom {
         double[] more = turned(arrivalS + reflection.laterS(), f, polarity * reflection.size());
         re += more[0];
         im += more[1];
+      }
+      if (f > cutOffHz) {
+        re = 0;
+        im = 0;
       }
       double hr = h[0] * re - h[1] * im;
       double hi = h[0] * im + h[1] * re;

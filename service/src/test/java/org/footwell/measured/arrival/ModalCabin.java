@@ -23,6 +23,9 @@ final class ModalCabin {
   /** One mode: ωn², and its size at source times that at the receiver. */
   private record Mode(double square, double size) {}
 
+  private final double[] box;
+  private final double[] source;
+  private final double[] ear;
   private final double decayS;
   private final List<Mode> modes = new ArrayList<>();
   private final double factor;
@@ -37,6 +40,9 @@ final class ModalCabin {
    * @param ear where the microphone is
    */
   ModalCabin(double[] box, double decayS, double[] source, double[] ear) {
+    this.box = box;
+    this.source = source;
+    this.ear = ear;
     this.decayS = decayS;
     double square = 0;
     double volume = 1;
@@ -87,6 +93,21 @@ final class ModalCabin {
       box[2] * within(0.6, 0.9, random)
     };
     return new ModalCabin(box, decay, source, ear);
+  }
+
+  /** The same with the loudspeaker on the other side, to 5 cm and what it is moved along, m. */
+  ModalCabin otherSide(Random random, double asideM) {
+    double along = (source[0] < box[0] / 2 ? asideM : -asideM) + within(-0.05, 0.05, random);
+    double[] there = {
+      Math.max(0, Math.min(box[0], source[0] + along)),
+      box[1] - source[1],
+      Math.max(0, source[2] + within(-0.05, 0.05, random))
+    };
+    return new ModalCabin(box, decayS, there, ear);
+  }
+
+  double lengthM() {
+    return box[0];
   }
 
   private static double within(double from, double to, Random random) {

@@ -3,12 +3,13 @@ package org.footwell.measured.arrival;
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.Answers;
+import org.footwell.calculation.Answer;
+import org.footwell.calculation.Fault;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Channel;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Processor;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Take;
 import org.footwell.measured.arrival.ArrivalTimesRequest.TimeReference;
-import org.footwell.calculation.Answer;
-import org.footwell.calculation.Fault;
+import org.footwell.measured.response.LeftAndRight;
 import org.footwell.measured.response.MicrophonePosition;
 import org.footwell.measured.response.PlayedSweep;
 import org.footwell.measured.response.RecordedKind;
@@ -27,6 +28,8 @@ final class Session {
   final List<Take> takes = new ArrayList<>();
   Processor processor;
   Double temperatureC;
+  final List<LeftAndRight> pairs = new ArrayList<>();
+  Double cabinLengthM;
 
   /** A session of one channel "a" at one microphone "m" so far without a recording. */
   static Session plain() {
@@ -48,7 +51,16 @@ final class Session {
 
   ArrivalTimesRequest request() {
     return new ArrivalTimesRequest(
-        kind, sweep, timeReference, channels, microphones, takes, processor, temperatureC);
+        kind,
+        sweep,
+        timeReference,
+        channels,
+        microphones,
+        takes,
+        processor,
+        temperatureC,
+        pairs,
+        cabinLengthM);
   }
 
   Answer<ArrivalTimesResult> answer() {

@@ -6,9 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.footwell.Answers;
-import org.footwell.measured.balance.LevelAndBalanceRequest.Pair;
 import org.footwell.calculation.Answer;
 import org.footwell.measured.response.Gate;
+import org.footwell.measured.response.LeftAndRight;
 import org.footwell.measured.response.MadeUpResponse;
 import org.footwell.measured.response.PlayedSweep;
 import org.footwell.parts.LevelAt;
@@ -26,7 +26,7 @@ class LevelAndBalanceTest {
     BalanceSession session = new BalanceSession().microphone("m", null);
     session.channel("a", 100.0, 10_000.0, click(1));
     session.channel("b", 100.0, 10_000.0, click(0.5));
-    session.pairs.add(new Pair("a", "b"));
+    session.pairs.add(new LeftAndRight("a", "b"));
     return session;
   }
 
@@ -153,8 +153,8 @@ class LevelAndBalanceTest {
     session.channel("a", 100.0, 1000.0, click(1));
     session.channel("b", 1250.0, 10_000.0, click(1));
     session.channel("c", 100.0, 1000.0, click(1).reflected(0.7, 48));
-    session.pairs.add(new Pair("a", "b"));
-    session.pairs.add(new Pair("a", "c"));
+    session.pairs.add(new LeftAndRight("a", "b"));
+    session.pairs.add(new LeftAndRight("a", "c"));
     Answer<LevelAndBalanceResult> answer = session.answer();
     assertTrue(Answers.codes(answer).contains("pair-without-common-band"));
     assertTrue(Answers.codes(answer).contains("pair-uneven-in-bands"));
@@ -163,9 +163,9 @@ class LevelAndBalanceTest {
   @Test
   void requestsThatCannotBeAnsweredAreRefused() {
     BalanceSession session = twoClicks();
-    session.pairs.add(new Pair("b", "a"));
-    session.pairs.add(new Pair("a", "a"));
-    session.pairs.add(new Pair("a", "x"));
+    session.pairs.add(new LeftAndRight("b", "a"));
+    session.pairs.add(new LeftAndRight("a", "a"));
+    session.pairs.add(new LeftAndRight("a", "x"));
     session.channel("c", 300.0, 310.0, click(1));
     session.channel("d", 300.0, null, click(1));
     session.takes.remove(0);

@@ -5,9 +5,9 @@ import java.util.Random;
 import java.util.Set;
 import java.util.function.DoubleFunction;
 import org.footwell.calculation.Refused;
-import org.footwell.measured.sum.LoudspeakerSumResult.Sum;
 import org.footwell.measured.response.Gate;
 import org.footwell.measured.response.MadeUpResponse;
+import org.footwell.measured.sum.LoudspeakerSumResult.Sum;
 import org.footwell.physics.Decibels;
 
 /**

@@ -1,15 +1,14 @@
 package org.footwell.web.request;
 
-
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
-import org.footwell.calculation.Card;
 import org.footwell.acoustic.level.SoundLevelRequest;
 import org.footwell.acoustic.level.SoundLevelResult;
+import org.footwell.calculation.Card;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

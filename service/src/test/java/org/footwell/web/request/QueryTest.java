@@ -1,6 +1,5 @@
 package org.footwell.web.request;
 
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
@@ -43,6 +42,32 @@ class QueryTest {
             "a",
             "b"),
         read("coils.0.rated_ohm=4&coils.1.rated_ohm=2&a=b").tree());
+  }
+
+  @Test
+  void aStarInPlaceOfTheIndexIsAColumn() {
+    assertEquals(
+        read("coils.0.rated_ohm=4&coils.0.cable.mm2=1&coils.1.rated_ohm=2&coils.2.cable.mm2=3")
+            .tree(),
+        read("coils.*.rated_ohm=4,2&coils.*.cable.mm2=1,,3").tree());
+    assertEquals(Map.of("a", Map.of("0", "x", "1", "y")), read("a.*=x,y,").tree());
+  }
+
+  @Test
+  void aCommaOfAColumnIsEncodedAndOneOfAValueMayStand() {
+    assertEquals(Map.of("a", Map.of("0", "x,y", "1", "z")), read("a.*=x%2Cy,z").tree());
+    assertEquals(Map.of("a", "x,y"), read("a=x,y").tree());
+  }
+
+  @Test
+  void anEntryOfAColumnThatIsGivenBesidesIsADuplicate() {
+    assertEquals(List.of("/a/1/b"), faults(() -> read("a.1.b=2&a.*.b=1,2")));
+  }
+
+  @Test
+  void twoStarsAreNoColumn() {
+    assertEquals(
+        Map.of("a", Map.of("*", Map.of("b", Map.of("*", "1,2")))), read("a.*.b.*=1,2").tree());
   }
 
   @Test

@@ -1,16 +1,15 @@
 package org.footwell.web.request;
 
-
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
-import org.footwell.calculation.Answer;
-import org.footwell.calculation.Engine;
-import org.footwell.calculation.Texts;
 import org.footwell.acoustic.filters.CrossoverFilters;
 import org.footwell.acoustic.filters.CrossoverFiltersRequest;
 import org.footwell.acoustic.filters.CrossoverFiltersResult;
+import org.footwell.calculation.Answer;
+import org.footwell.calculation.Engine;
+import org.footwell.calculation.Texts;
 import org.footwell.signal.Biquad;
 import org.junit.jupiter.api.Test;
 

@@ -1,8 +1,5 @@
 package org.footwell.web.upload;
 
-import org.footwell.web.request.ProblemException;
-import org.footwell.web.request.ProblemType;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
@@ -15,6 +12,8 @@ import java.util.Map;
 import org.footwell.recording.Wav;
 import org.footwell.recording.WavBytes;
 import org.footwell.recording.WavBytes.Kind;
+import org.footwell.web.request.ProblemException;
+import org.footwell.web.request.ProblemType;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;

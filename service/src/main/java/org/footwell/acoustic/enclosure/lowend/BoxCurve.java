@@ -2,13 +2,13 @@ package org.footwell.acoustic.enclosure.lowend;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.footwell.calculation.Run;
 import org.footwell.acoustic.enclosure.lowend.BoxPoint.Limit;
-import org.footwell.physics.Decibels;
-import org.footwell.physics.Electricity;
 import org.footwell.acoustic.enclosure.radiator.BoxCircuit;
 import org.footwell.acoustic.enclosure.radiator.BoxCircuit.State;
 import org.footwell.acoustic.enclosure.radiator.CabinCurve;
+import org.footwell.calculation.Run;
+import org.footwell.physics.Decibels;
+import org.footwell.physics.Electricity;
 
 /** The points of a curve: a circuit at the stated drive, its limits and the cabin. */
 public final class BoxCurve {

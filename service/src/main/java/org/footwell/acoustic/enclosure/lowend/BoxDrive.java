@@ -2,15 +2,15 @@ package org.footwell.acoustic.enclosure.lowend;
 
 import java.util.HashMap;
 import java.util.Map;
+import org.footwell.acoustic.enclosure.radiator.CabinResponse;
+import org.footwell.acoustic.enclosure.radiator.CabinResponse.TransferPoint;
+import org.footwell.acoustic.enclosure.radiator.DriverMechanics;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Rising;
 import org.footwell.physics.Air;
 import org.footwell.physics.Electricity;
 import org.footwell.physics.ThieleSmall;
-import org.footwell.acoustic.enclosure.radiator.CabinResponse;
-import org.footwell.acoustic.enclosure.radiator.CabinResponse.TransferPoint;
-import org.footwell.acoustic.enclosure.radiator.DriverMechanics;
 
 /**
  * What drives a driver, and its level far above all resonances.

@@ -15,14 +15,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import org.footwell.acoustic.enclosure.radiator.CabinCurve;
+import org.footwell.acoustic.enclosure.radiator.CabinResponse.TransferPoint;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.calculation.Texts;
 import org.footwell.physics.Air;
 import org.footwell.physics.Piston;
-import org.footwell.acoustic.enclosure.radiator.CabinCurve;
-import org.footwell.acoustic.enclosure.radiator.CabinResponse.TransferPoint;
 
 /** What is said of every box alike. */
 public final class BoxRemarks {

@@ -5,14 +5,14 @@ import static org.footwell.acoustic.enclosure.lowend.BoxFinding.UNLOADED_BELOW_T
 import static org.footwell.acoustic.enclosure.lowend.BoxFinding.XMAX_NOT_GIVEN;
 
 import java.util.OptionalDouble;
+import org.footwell.acoustic.enclosure.radiator.Survey;
+import org.footwell.acoustic.enclosure.radiator.Survey.Quantity;
+import org.footwell.acoustic.enclosure.radiator.Survey.Summit;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.parts.Filter;
 import org.footwell.physics.FilterPrototype;
-import org.footwell.acoustic.enclosure.radiator.Survey;
-import org.footwell.acoustic.enclosure.radiator.Survey.Quantity;
-import org.footwell.acoustic.enclosure.radiator.Survey.Summit;
 
 /** How far the cone goes over the range, and what keeps it within xmax. */
 public final class Excursion {

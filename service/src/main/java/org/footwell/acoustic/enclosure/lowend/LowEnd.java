@@ -1,14 +1,14 @@
 package org.footwell.acoustic.enclosure.lowend;
 
 import java.util.OptionalDouble;
-import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
-import org.footwell.physics.Decibels;
-import org.footwell.physics.ThieleSmall;
 import org.footwell.acoustic.enclosure.radiator.BoxCircuit;
 import org.footwell.acoustic.enclosure.radiator.Survey;
 import org.footwell.acoustic.enclosure.radiator.Survey.Quantity;
 import org.footwell.acoustic.enclosure.radiator.Survey.Summit;
+import org.footwell.calculation.Formula;
+import org.footwell.calculation.Run;
+import org.footwell.physics.Decibels;
+import org.footwell.physics.ThieleSmall;
 
 /** Corners and peak of the response: in closed form where there is one, otherwise searched. */
 public final class LowEnd {

@@ -3,11 +3,11 @@ package org.footwell.acoustic.enclosure.lowend;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.footwell.acoustic.enclosure.radiator.BoxDriver;
+import org.footwell.acoustic.enclosure.radiator.CabinResponse;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Filter;
 import org.footwell.physics.AnalogFilter;
-import org.footwell.acoustic.enclosure.radiator.BoxDriver;
-import org.footwell.acoustic.enclosure.radiator.CabinResponse;
 
 /** What every request for a driver in a box has: the driver, what drives it, what to look at. */
 public interface PlayedBox {

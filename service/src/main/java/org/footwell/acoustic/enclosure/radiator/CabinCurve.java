@@ -1,9 +1,9 @@
 package org.footwell.acoustic.enclosure.radiator;
 
 import java.util.List;
+import org.footwell.acoustic.enclosure.radiator.CabinResponse.TransferPoint;
 import org.footwell.physics.Air;
 import org.footwell.physics.CabinGain;
-import org.footwell.acoustic.enclosure.radiator.CabinResponse.TransferPoint;
 
 /** The gain of a cabin over frequency, ready to be asked often. */
 public final class CabinCurve {

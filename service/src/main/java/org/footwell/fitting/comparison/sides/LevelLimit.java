@@ -1,6 +1,5 @@
 package org.footwell.fitting.comparison.sides;
 
-
 /** What holds the largest clean level. */
 public enum LevelLimit {
   /** The power the driver bears continuously. */

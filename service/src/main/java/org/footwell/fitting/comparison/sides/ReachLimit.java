@@ -1,6 +1,5 @@
 package org.footwell.fitting.comparison.sides;
 
-
 /** What the lowest useful frequency comes from. */
 public enum ReachLimit {
   /** The stated frequency at 3 dB down. */
