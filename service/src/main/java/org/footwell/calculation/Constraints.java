@@ -45,7 +45,8 @@ final class Constraints {
       if (remark != null) {
         remark.given(given);
       }
-    } else if (node instanceof Node.Repeated repeated) {
+    }
+    if (node instanceof Node.Repeated repeated) {
       List<?> entries = (List<?>) value;
       String here = above + "/" + name;
       for (int i = 0; i < entries.size(); i++) {

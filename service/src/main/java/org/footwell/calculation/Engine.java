@@ -23,7 +23,8 @@ public final class Engine {
    */
   public <Q extends Record, R extends Record> Answer<R> answer(
       Calculation<Q, R> calculation, Q request, boolean workings, Duration within) {
-    Run run = new Run(this, workings, System.nanoTime() + within.toNanos());
+    Shape<Q> shape = Shape.of(calculation.card().request());
+    Run run = new Run(this, shape, workings, System.nanoTime() + within.toNanos());
     R result = run(calculation, request, run);
     List<Finding> findings = worstFirst(run.findings());
     Verdict verdict = findings.isEmpty() ? Verdict.OK : findings.get(0).level();
@@ -33,7 +34,8 @@ public final class Engine {
   /** Answers a request like {@link #answer}, without the sentences and lists. */
   public <Q extends Record, R extends Record> Brief brief(
       Calculation<Q, R> calculation, Q request, Duration within) {
-    Run run = new Run(this, false, System.nanoTime() + within.toNanos());
+    Shape<Q> shape = Shape.of(calculation.card().request());
+    Run run = new Run(this, shape, false, System.nanoTime() + within.toNanos());
     R result = compute(calculation, request, run);
     Object[] values = Shape.of(calculation.card().result()).values(result, run.faults());
     run.requireNoFaults();

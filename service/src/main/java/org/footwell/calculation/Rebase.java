@@ -52,6 +52,23 @@ public final class Rebase {
     return this;
   }
 
+  /** Whether every place named here exists, as stated and as found. */
+  boolean leadsFrom(Shape<?> nested, Shape<?> outer) {
+    require(outer, root);
+    moved.forEach(
+        (from, to) -> {
+          require(nested, from);
+          require(outer, to);
+        });
+    return true;
+  }
+
+  private static void require(Shape<?> shape, String pointer) {
+    if (!shape.leadsTo(pointer)) {
+      throw new AssertionError(pointer + " leads nowhere");
+    }
+  }
+
   boolean leaves(FindingCode code) {
     return left.contains(code);
   }

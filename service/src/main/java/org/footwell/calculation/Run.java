@@ -16,6 +16,7 @@ public final class Run {
   private static final Verdict[] MILDEST_FIRST = Verdict.values();
 
   private final Engine engine;
+  private final Shape<?> request;
   private final long deadlineNanos;
   private final Rebase rebase;
   private final Run outer;
@@ -24,8 +25,9 @@ public final class Run {
   private final Faults faults = new Faults(this::outerPointer);
 
   /** A run of its own. */
-  Run(Engine engine, boolean workings, long deadlineNanos) {
+  Run(Engine engine, Shape<?> request, boolean workings, long deadlineNanos) {
     this.engine = engine;
+    this.request = request;
     this.deadlineNanos = deadlineNanos;
     this.rebase = Rebase.nowhere();
     this.outer = null;
@@ -34,8 +36,9 @@ public final class Run {
   }
 
   /** A run within another: shares what it collects, and points into the outer request. */
-  private Run(Run outer, Rebase rebase) {
+  private Run(Run outer, Shape<?> request, Rebase rebase) {
     this.engine = outer.engine;
+    this.request = request;
     this.deadlineNanos = outer.deadlineNanos;
     this.rebase = rebase;
     this.outer = outer;
@@ -160,8 +163,10 @@ public final class Run {
   public <Q extends Record, R extends Record> Optional<R> call(
       Calculation<Q, R> calculation, Q request, Rebase to) {
     checkDeadline();
+    Shape<Q> nested = Shape.of(calculation.card().request());
+    assert to.leadsFrom(nested, this.request);
     try {
-      return Optional.of(engine.run(calculation, request, new Run(this, to)));
+      return Optional.of(engine.run(calculation, request, new Run(this, nested, to)));
     } catch (Refused refused) {
       faults.addAll(refused.faults());
       return Optional.empty();
@@ -224,7 +229,9 @@ public final class Run {
     return outer.subject();
   }
 
+  /** Where a place in this request stands in the outermost one; the place must exist. */
   private String outerPointer(String pointer) {
+    assert request.leadsTo(pointer) : pointer + " leads nowhere";
     String here = rebase.pointer(pointer);
     return outer == null ? here : outer.outerPointer(here);
   }

@@ -2,7 +2,7 @@ package org.footwell.calculation;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
+import java.util.regex.Pattern;
 
 /**
  * The shape of a request or result record, reflected once: its columns with types, bounds and
@@ -19,6 +19,9 @@ public final class Shape<T extends Record> {
           return new Shape<>(type);
         }
       };
+
+  /** An index, or what stands for any. */
+  private static final Pattern AN_INDEX = Pattern.compile("\\d{1,9}|\\*");
 
   private final Node.Group root;
   private final RowValues values;
@@ -100,7 +103,7 @@ public final class Shape<T extends Record> {
 
   /** Whether the record can have a value at this dotted path, an index standing for any. */
   public boolean has(String path) {
-    return member("/" + path.replace('.', '/')).isPresent();
+    return leadsTo("/" + path.replace('.', '/'));
   }
 
   /** Adds a fault for everything about a record that its bounds do not allow. */
@@ -108,25 +111,26 @@ public final class Shape<T extends Record> {
     Constraints.check(root, record, faults);
   }
 
-  /** What stands at a JSON Pointer, or empty if the record has no such place. */
-  Optional<Node.Member> member(String pointer) {
-    Node here = root;
-    Node.Member found = null;
-    for (String part : pointer.substring(1).split("/", -1)) {
-      if (here instanceof Node.Repeated repeated) {
-        here = repeated.element();
-        if (found != null) {
-          found = new Node.Member(found.name(), here, true, null, "", found.accessor(), null);
-        }
-        continue;
+  /** Whether the record can have something at a JSON Pointer, whatever the index in a list. */
+  boolean leadsTo(String pointer) {
+    return pointer.isEmpty() || leadsTo(root, pointer.substring(1).split("/", -1));
+  }
+
+  private static boolean leadsTo(Node from, String... parts) {
+    Node here = from;
+    for (String part : parts) {
+      boolean index = AN_INDEX.matcher(part).matches();
+      if (index && here instanceof Node.Repeated list) {
+        here = list.element();
+      } else if (index && here instanceof Node.Scalar row && row.type() == Series.class) {
+        return true;
+      } else if (here instanceof Node.Group group && group.members().containsKey(part)) {
+        here = group.members().get(part).node();
+      } else {
+        return false;
       }
-      found = here instanceof Node.Group group ? group.members().get(part) : null;
-      if (found == null) {
-        return Optional.empty();
-      }
-      here = found.node();
     }
-    return Optional.ofNullable(found);
+    return true;
   }
 
   /** The single values of a record; adds a fault for each number in it that is not finite. */

@@ -152,16 +152,12 @@ final class BoxReview {
   private Rebase places(Calculation<?, ?> box, int channel, int driver) {
     String part = "/new_parts/" + resolved.partOf(driver);
     String enclosure = "/drivers/" + driver + "/enclosure";
-    boolean vented = box == VENTED_BOX;
-    return Rebase.to("/channels/" + channel, plan.drivers().get(driver).id())
+    Rebase places = Rebase.to("/channels/" + channel, plan.drivers().get(driver).id())
         .with("/driver", part + "/impedance")
         .with("/driver/rated_ohm", part + "/rated_ohm")
         .with("/driver/sd_cm2", part + "/sd_cm2")
         .with("/driver/xmax_mm", part + "/xmax_mm")
         .with("/driver/continuous_power_w", part + "/continuous_power_w")
-        .with("/box", enclosure + (vented ? "/vented/box" : "/closed"))
-        .with("/port", enclosure + "/vented/port")
-        .with("/baffle", enclosure + "/baffle")
         .with("/high_pass", "/channels/" + channel + "/high_pass")
         .with("/low_pass", "/channels/" + channel + "/low_pass")
         // Power, unknown limits and the cabin are judged by the plan for all drivers alike, and it
@@ -172,6 +168,11 @@ final class BoxReview {
             BoxFinding.XMAX_NOT_GIVEN,
             BoxFinding.CABIN_RISE_MODEL,
             BoxFinding.LUMPED_MODEL_LIMIT);
+    return box == VENTED_BOX
+        ? places
+            .with("/box", enclosure + "/vented/box")
+            .with("/port", enclosure + "/vented/port")
+        : places.with("/box", enclosure + "/closed").with("/baffle", enclosure + "/baffle");
   }
 
   private Boxed boxed(int driver, ClosedBoxResult box) {

@@ -25,6 +25,13 @@ public class EngineTest {
 
   public record Quotient(double quotientOhm) {}
 
+  public record Amp(Double gainDb) {}
+
+  /** What a nested calculation is asked within. */
+  public record System(List<Amp> channels, List<Amp> amplifiers) {}
+
+  private static final System SYSTEM = new System(List.of(), List.of());
+
   private enum Remarks implements FindingCode {
     REQUIRED(Verdict.NOTE),
     DUPLICATE(Verdict.STOP),
@@ -42,11 +49,16 @@ public class EngineTest {
     }
   }
 
-  /** A calculation made of a lambda. */
   private static Calculation<Numbers, Quotient> calculation(
       BiFunction<Numbers, Run, Quotient> compute) {
-    Card<Numbers, Quotient> card =
-        Card.of("quotient", Numbers.class, Quotient.class)
+    return calculation(Numbers.class, compute);
+  }
+
+  /** A calculation made of a lambda. */
+  private static <Q extends Record> Calculation<Q, Quotient> calculation(
+      Class<Q> type, BiFunction<Q, Run, Quotient> compute) {
+    Card<Q, Quotient> card =
+        Card.of("quotient", type, Quotient.class)
             .title("Quotient")
             .purpose("Divides.")
             .example("{}")
@@ -55,12 +67,12 @@ public class EngineTest {
             .build();
     return new Calculation<>() {
       @Override
-      public Card<Numbers, Quotient> card() {
+      public Card<Q, Quotient> card() {
         return card;
       }
 
       @Override
-      public Quotient compute(Numbers request, Run run) {
+      public Quotient compute(Q request, Run run) {
         return compute.apply(request, run);
       }
     };
@@ -69,9 +81,9 @@ public class EngineTest {
   private static final Calculation<Numbers, Quotient> DIVIDE =
       calculation((q, run) -> new Quotient(run.apply(QUOTIENT, q.a(), q.b())));
 
-  private static Answer<Quotient> answer(
-      Calculation<Numbers, Quotient> calculation, Numbers numbers, boolean workings) {
-    return new Engine().answer(calculation, numbers, workings, Duration.ofSeconds(10));
+  private static <Q extends Record> Answer<Quotient> answer(
+      Calculation<Q, Quotient> calculation, Q request, boolean workings) {
+    return new Engine().answer(calculation, request, workings, Duration.ofSeconds(10));
   }
 
   @Test
@@ -161,22 +173,24 @@ public class EngineTest {
         calculation(
             (q, run) -> {
               run.find(Remarks.TOO_MANY).given(3).allowed("few").at("/a");
-              run.find(Remarks.TOO_MANY).given(3).allowed("few").at("/b/deep");
+              run.find(Remarks.TOO_MANY).given(3).allowed("few").at("/b");
               run.refuse(CoreFault.DUPLICATE).at("/b").given("x");
               return new Quotient(run.apply(QUOTIENT, q.a(), q.b()));
             });
-    Calculation<Numbers, Quotient> outer =
+    Numbers numbers = new Numbers(1.0, 1.0);
+    Calculation<System, Quotient> outer =
         calculation(
+            System.class,
             (q, run) -> {
-              Rebase there = Rebase.to("/channels/3", "left").with("/b", "/amplifiers/0/b");
-              assertTrue(run.call(inner, q, there).isEmpty());
-              assertTrue(run.call(inner, q, Rebase.to("/channels/4", "right")).isEmpty());
+              Rebase there = Rebase.to("/channels/3", "left").with("/b", "/amplifiers/0/gain_db");
+              assertTrue(run.call(inner, numbers, there).isEmpty());
+              assertTrue(run.call(inner, numbers, Rebase.to("/channels/4", "right")).isEmpty());
               return new Quotient(1);
             });
     Refused refused =
-        assertThrows(Refused.class, () -> answer(outer, new Numbers(1.0, 1.0), false));
+        assertThrows(Refused.class, () -> answer(outer, SYSTEM, false));
     assertEquals(
-        List.of("/amplifiers/0/b", "/channels/4"),
+        List.of("/amplifiers/0/gain_db", "/channels/4"),
         refused.faults().stream().map(Fault::pointer).toList());
   }
 
@@ -185,17 +199,42 @@ public class EngineTest {
     Calculation<Numbers, Quotient> inner =
         calculation(
             (q, run) -> {
-              run.find(Remarks.TOO_MANY).given(3).allowed("few").at("/b/deep");
+              run.find(Remarks.TOO_MANY).given(3).allowed("few").at("/b");
               return new Quotient(1);
             });
-    Calculation<Numbers, Quotient> outer =
+    Numbers numbers = new Numbers(1.0, 1.0);
+    Calculation<System, Quotient> outer =
         calculation(
+            System.class,
             (q, run) ->
-                run.call(inner, q, Rebase.to("/channels/3", "left").with("/b", "/amp"))
+                run.call(inner, numbers, Rebase.to("/channels/3", "left").with("/b", "/amplifiers/1"))
                     .orElseThrow());
-    Finding finding = answer(outer, new Numbers(1.0, 1.0), false).findings().get(0);
+    Finding finding = answer(outer, SYSTEM, false).findings().get(0);
     assertEquals("left", finding.subject());
-    assertEquals("/amp/deep", finding.pointer());
+    assertEquals("/amplifiers/1", finding.pointer());
+  }
+
+  @Test
+  void aPlaceThatDoesNotExistIsAnErrorInTheProgram() {
+    Calculation<Numbers, Quotient> astray =
+        calculation(
+            (q, run) -> {
+              run.find(Remarks.TOO_MANY).given(3).allowed("few").at("/c");
+              return new Quotient(1);
+            });
+    assertThrows(AssertionError.class, () -> answer(astray, new Numbers(1.0, 1.0), false));
+    Calculation<Numbers, Quotient> inner = calculation((q, run) -> new Quotient(1));
+    for (Rebase wrong :
+        List.of(
+            Rebase.to("/channel/3", "left"),
+            Rebase.to("/channels/3", "left").with("/c", "/amplifiers/0"),
+            Rebase.to("/channels/3", "left").with("/b", "/amplifiers/0/gain"))) {
+      Calculation<System, Quotient> outer =
+          calculation(
+              System.class,
+              (q, run) -> run.call(inner, new Numbers(1.0, 1.0), wrong).orElseThrow());
+      assertThrows(AssertionError.class, () -> answer(outer, SYSTEM, false));
+    }
   }
 
   @Test
