@@ -1,6 +1,10 @@
 package org.footwell;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Supplier;
 import org.footwell.acoustic.alignment.SeatDelays;
 import org.footwell.acoustic.crossover.CrossoverPlan;
 import org.footwell.acoustic.driver.DriverCheck;
@@ -36,44 +40,54 @@ import org.footwell.measured.correction.ResponseCorrection;
 import org.footwell.measured.sum.LoudspeakerSum;
 import org.footwell.vehicle.PlanReview;
 
-/** Every calculation of the service, one line each. */
+/** Every calculation of the service, one line each; none is loaded before it is asked for. */
 public final class Calculations {
 
-  public static final List<Calculation<?, ?>> ALL =
-      List.of(
-          new WiringLoad(),
-          new WiringOptions(),
-          new RailMatch(),
-          new SoundLevel(),
-          new SeatDelays(),
-          new PlanReview(),
-          new AmplifierRatings(),
-          new AmplifierHeat(),
-          new GainChain(),
-          new ImpedanceCurve(),
-          new ImpedanceFit(),
-          new PassiveNetwork(),
-          new PassiveFilter(),
-          new SupplyCable(),
-          new SupplyBudget(),
-          new CrossoverPlan(),
-          new AdapterRing(),
-          new DriverComparison(),
-          new SoundExposure(),
-          new EqualLoudness(),
-          new SeatLevels(),
-          new CrossoverFilters(),
-          new DriverCheck(),
-          new ArrivalTimes(),
-          new ClosedBox(),
-          new VentedBox(),
-          new BoxPanels(),
-          new LevelAndBalance(),
-          new ResponseCorrection(),
-          new LoudspeakerSum(),
-          new SignalSum(),
-          new BassRolloff(),
-          new ClipPoint());
+  /** How to make each of them, by its id, in the order they are listed. */
+  public static final Map<String, Supplier<Calculation<?, ?>>> BY_ID = byId();
+
+  private static Map<String, Supplier<Calculation<?, ?>>> byId() {
+    Map<String, Supplier<Calculation<?, ?>>> byId = new LinkedHashMap<>();
+    byId.put("wiring-load", () -> new WiringLoad());
+    byId.put("wiring-options", () -> new WiringOptions());
+    byId.put("rail-match", () -> new RailMatch());
+    byId.put("sound-level", () -> new SoundLevel());
+    byId.put("seat-delays", () -> new SeatDelays());
+    byId.put("plan-review", () -> new PlanReview());
+    byId.put("amplifier-ratings", () -> new AmplifierRatings());
+    byId.put("amplifier-heat", () -> new AmplifierHeat());
+    byId.put("gain-chain", () -> new GainChain());
+    byId.put("impedance-curve", () -> new ImpedanceCurve());
+    byId.put("impedance-fit", () -> new ImpedanceFit());
+    byId.put("passive-network", () -> new PassiveNetwork());
+    byId.put("passive-filter", () -> new PassiveFilter());
+    byId.put("supply-cable", () -> new SupplyCable());
+    byId.put("supply-budget", () -> new SupplyBudget());
+    byId.put("crossover-plan", () -> new CrossoverPlan());
+    byId.put("adapter-ring", () -> new AdapterRing());
+    byId.put("driver-comparison", () -> new DriverComparison());
+    byId.put("sound-exposure", () -> new SoundExposure());
+    byId.put("equal-loudness", () -> new EqualLoudness());
+    byId.put("seat-levels", () -> new SeatLevels());
+    byId.put("crossover-filters", () -> new CrossoverFilters());
+    byId.put("driver-check", () -> new DriverCheck());
+    byId.put("arrival-times", () -> new ArrivalTimes());
+    byId.put("closed-box", () -> new ClosedBox());
+    byId.put("vented-box", () -> new VentedBox());
+    byId.put("box-panels", () -> new BoxPanels());
+    byId.put("level-and-balance", () -> new LevelAndBalance());
+    byId.put("response-correction", () -> new ResponseCorrection());
+    byId.put("loudspeaker-sum", () -> new LoudspeakerSum());
+    byId.put("signal-sum", () -> new SignalSum());
+    byId.put("bass-rolloff", () -> new BassRolloff());
+    byId.put("clip-point", () -> new ClipPoint());
+    return Collections.unmodifiableMap(byId);
+  }
 
   private Calculations() {}
+
+  /** All of them, made anew. */
+  public static List<Calculation<?, ?>> all() {
+    return BY_ID.values().stream().<Calculation<?, ?>>map(Supplier::get).toList();
+  }
 }

@@ -75,7 +75,7 @@ public class BatchBenchmark {
   @Setup
   public void prepare() throws IOException {
     Calculation<?, ?> calculation =
-        Calculations.ALL.stream().filter(c -> c.card().id().equals(id)).findFirst().orElseThrow();
+        Calculations.all().stream().filter(c -> c.card().id().equals(id)).findFirst().orElseThrow();
     endpoint = new Endpoint<>(calculation, new Engine(), Duration.ofSeconds(10));
     csv = id.equals("driver-check") ? catalogue() : LevelTable.of(ROWS).getBytes(StandardCharsets.UTF_8);
     one = Executors.newFixedThreadPool(1);

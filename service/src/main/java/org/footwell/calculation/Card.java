@@ -30,7 +30,7 @@ public record Card<Q extends Record, R extends Record>(
     List<FindingCode> findings,
     List<FaultCode> refusals,
     List<Caution> cautions,
-    List<View<R>> views) {
+    List<View<Q, R>> views) {
 
   public static <Q extends Record, R extends Record> Builder<Q, R> of(
       String id, Class<Q> request, Class<R> result) {
@@ -50,7 +50,7 @@ public record Card<Q extends Record, R extends Record>(
     private List<FindingCode> findings = List.of();
     private List<FaultCode> refusals = List.of();
     private List<Caution> cautions = List.of();
-    private final List<View<R>> views = new ArrayList<>();
+    private final List<View<Q, R>> views = new ArrayList<>();
 
     private Builder(String id, Class<Q> request, Class<R> result) {
       this.id = id;
@@ -100,7 +100,7 @@ public record Card<Q extends Record, R extends Record>(
 
     /** Adds another form of the result; may be called once for each. */
     public Builder<Q, R> view(
-        String format, String mediaType, String description, Function<Answer<R>, byte[]> draw) {
+        String format, String mediaType, String description, Function<Shown<Q, R>, byte[]> draw) {
       views.add(new View<>(format, mediaType, description, draw));
       return this;
     }

@@ -27,7 +27,7 @@ final class Examples {
   }
 
   JsonNode answer(Card<?, ?> card) {
-    return Calculations.ALL.stream()
+    return Calculations.all().stream()
         .filter(calculation -> calculation.card().id().equals(card.id()))
         .map(this::answer)
         .findFirst()

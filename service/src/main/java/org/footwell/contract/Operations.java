@@ -234,7 +234,7 @@ final class Operations {
   private List<Parameter> options(Card<?, ?> card) {
     List<String> formats = new ArrayList<>(List.of("json", "text", "csv", "xml"));
     StringBuilder meanings = new StringBuilder();
-    for (View<?> view : card.views()) {
+    for (View<?, ?> view : card.views()) {
       formats.add(view.format());
       meanings.append("; ").append(view.format()).append(": ").append(view.description());
     }
@@ -276,7 +276,7 @@ final class Operations {
             .addMediaType("text/plain", new MediaType().schema(text))
             .addMediaType("text/csv", new MediaType().schema(text))
             .addMediaType("application/xml", new MediaType().schema(text));
-    for (View<?> view : card.views()) {
+    for (View<?, ?> view : card.views()) {
       content.addMediaType(
           view.mediaType(), new MediaType().schema(schemas.plain("string").format("binary")));
     }

@@ -18,10 +18,10 @@ public final class WriteContract {
 
   public static void main(String[] arguments) throws IOException {
     Path folder = Files.createDirectories(Path.of(arguments[0]));
-    OpenAPI plain = new Contract(Calculations.ALL, Version.NUMBER, false).build();
+    OpenAPI plain = new Contract(Calculations.all(), Version.NUMBER, false).build();
     write(folder, "openapi-3.0.json", Json.pretty().writeValueAsString(plain));
     write(folder, "openapi-3.0.yaml", Yaml.pretty().writeValueAsString(plain));
-    OpenAPI newer = new Contract(Calculations.ALL, Version.NUMBER, true).build();
+    OpenAPI newer = new Contract(Calculations.all(), Version.NUMBER, true).build();
     write(folder, "openapi-3.1.json", Json31.pretty().writeValueAsString(newer));
     write(folder, "openapi-3.1.yaml", Yaml31.pretty().writeValueAsString(newer));
   }

@@ -85,12 +85,12 @@ final class PlanCard {
               "setup_csv",
               "text/csv;charset=utf-8",
               "the setup sheet, a row a channel",
-              SetupSheet::csv)
+              shown -> SetupSheet.csv(shown.answer()))
           .view(
               "setup_text",
               "text/plain;charset=utf-8",
               "the setup sheet to print",
-              SetupSheet::text)
+              shown -> SetupSheet.text(shown.answer()))
           .build();
 
   private PlanCard() {}

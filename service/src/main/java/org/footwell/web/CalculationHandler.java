@@ -5,6 +5,8 @@ import io.javalin.http.Context;
 import java.util.List;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Names;
+import org.footwell.calculation.Reader;
+import org.footwell.web.request.Answered;
 import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.Endpoints;
 import org.footwell.web.request.EntityTag;
@@ -41,16 +43,17 @@ final class CalculationHandler {
     post(ctx, endpoints.of(ctx));
   }
 
-  private <R extends Record> void post(Context ctx, Endpoint<?, R> endpoint) {
+  private <Q extends Record, R extends Record> void post(
+      Context ctx, Endpoint<Q, R> endpoint) {
     Query query = Query.of(ctx.queryString(), endpoint.options());
     query.requireNoFields();
     Format format = format(ctx, endpoint, query);
-    Answer<R> answer =
+    Answered<Q, R> answered =
         endpoint.request().holdsSeries()
             ? intake.answer(ctx, untyped -> endpoint.answerUntyped(untyped, query.workings()))
             : endpoint.answer(Exchange.jsonBody(ctx, bodyBytes), query.workings());
-    byte[] bytes = render(endpoint, answer, query, format);
-    describe(ctx, endpoint, answer, format);
+    byte[] bytes = render(ctx, endpoint, answered, query, format);
+    describe(ctx, endpoint, answered.answer(), format);
     Exchange.write(ctx, 200, format.contentType(), bytes);
   }
 
@@ -58,18 +61,18 @@ final class CalculationHandler {
     get(ctx, endpoints.of(ctx));
   }
 
-  private <R extends Record> void get(Context ctx, Endpoint<?, R> endpoint) {
+  private <Q extends Record, R extends Record> void get(Context ctx, Endpoint<Q, R> endpoint) {
     if (!endpoint.request().flat()) {
       throw ProblemException.wrongMethod(ctx.method().name(), String.join(", ", allowed(ctx)));
     }
     Query query = Query.of(ctx.queryString(), endpoint.options());
     Format format = format(ctx, endpoint, query);
-    Answer<R> answer = endpoint.answerCells(query.tree(), query.workings());
-    byte[] bytes = render(endpoint, answer, query, format);
+    Answered<Q, R> answered = endpoint.answerCells(query.tree(), query.workings());
+    byte[] bytes = render(ctx, endpoint, answered, query, format);
     String tag = EntityTag.of(version, bytes);
     ctx.res().setHeader("Cache-Control", "public, max-age=3600");
     ctx.res().setHeader("ETag", tag);
-    describe(ctx, endpoint, answer, format);
+    describe(ctx, endpoint, answered.answer(), format);
     if (query.option("format") == null && query.option("field") == null) {
       ctx.res().addHeader("Vary", "Accept");
     }
@@ -87,13 +90,14 @@ final class CalculationHandler {
         : Format.TEXT;
   }
 
-  private static <R extends Record> byte[] render(
-      Endpoint<?, R> endpoint, Answer<R> answer, Query query, Format format) {
+  private static <Q extends Record, R extends Record> byte[] render(
+      Context ctx, Endpoint<Q, R> endpoint, Answered<Q, R> answered, Query query, Format format) {
     String field = query.option("field");
     if (field == null) {
-      return Rendering.render(endpoint, answer, format);
+      return Rendering.render(
+          endpoint, answered, format, Reader.of(ctx.header("Accept-Language")));
     }
-    JsonNode value = Rendering.pick(endpoint.result(), Rendering.tree(answer), field);
+    JsonNode value = Rendering.pick(endpoint.result(), Rendering.tree(answered.answer()), field);
     return Rendering.utf8(Rendering.cell(value));
   }
 

@@ -15,6 +15,7 @@ import java.net.ServerSocket;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Engine;
@@ -66,7 +67,13 @@ public final class Server implements AutoCloseable {
   private org.eclipse.jetty.server.Server jetty;
   private volatile boolean ready;
 
-  public Server(List<Calculation<?, ?>> calculations, Settings settings, String version) {
+  /**
+   * Prepares to listen.
+   *
+   * @param calculations how to make each of them, by its id
+   */
+  public Server(
+      Map<String, Supplier<Calculation<?, ?>>> calculations, Settings settings, String version) {
     endpoints = new Endpoints(calculations, new Engine(), settings.deadline());
     calculation = new CalculationHandler(endpoints, settings, version);
     batch = new BatchHandler(endpoints, settings.bodyBytes());

@@ -154,7 +154,7 @@ class NoiseFreeRecordingsTest {
     TreeSet<String> answered = new TreeSet<>();
     TreeSet<String> wrong = new TreeSet<>();
     float[] click = MadeUpResponse.click(4800, 240, 0.5).samples();
-    for (Calculation<?, ?> calculation : Calculations.ALL) {
+    for (Calculation<?, ?> calculation : Calculations.all()) {
       String id = calculation.card().id();
       if (!Shape.of(calculation.card().request()).holdsSeries() || id.equals("plan-review")) {
         continue;

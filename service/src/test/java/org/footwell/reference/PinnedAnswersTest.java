@@ -40,7 +40,7 @@ class PinnedAnswersTest {
   @Test
   void examplesAreAnsweredAsBefore() throws IOException {
     Map<String, String> now = new LinkedHashMap<>();
-    for (Calculation<?, ?> calculation : Calculations.ALL) {
+    for (Calculation<?, ?> calculation : Calculations.all()) {
       answer(calculation, now);
     }
     assertAsPinned("examples.txt", now);

@@ -33,7 +33,7 @@ class ValidationReportTest {
     Set<String> checked =
         OutsideChecks.all().stream().map(OutsideCheck::calculation).collect(Collectors.toSet());
     List<String> unchecked =
-        Calculations.ALL.stream()
+        Calculations.all().stream()
             .map(calculation -> calculation.card().id())
             .filter(id -> !checked.contains(id) && !COMPOSED.contains(id))
             .toList();
@@ -56,7 +56,7 @@ class ValidationReportTest {
   @Test
   void everyCalculationHasItsMethodPage() {
     List<String> missing =
-        Calculations.ALL.stream()
+        Calculations.all().stream()
             .map(calculation -> calculation.card().id())
             .filter(id -> !Files.exists(Committed.PROJECT.resolve("docs/method/" + id + ".md")))
             .toList();
@@ -113,7 +113,7 @@ class ValidationReportTest {
               (key, value) -> out.append("- ").append(key).append(": ").append(value).append('\n'));
     }
     out.append("\n## Sources the formulas stand on\n");
-    Calculations.ALL.forEach(
+    Calculations.all().forEach(
         calculation -> {
           Card<?, ?> card = calculation.card();
           out.append("\n**").append(card.id()).append("**\n\n");

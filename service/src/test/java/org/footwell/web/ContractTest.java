@@ -22,7 +22,7 @@ class ContractTest {
   }
 
   private static void walkRequests(Visitor visitor) {
-    Calculations.ALL.forEach(
+    Calculations.all().forEach(
         calculation -> {
           String id = calculation.card().id();
           JsonNode body = post(id).at("/requestBody/content/application~1json/schema");
@@ -99,7 +99,7 @@ class ContractTest {
 
   @Test
   void everyExampleFitsItsOwnSchema() {
-    Calculations.ALL.forEach(
+    Calculations.all().forEach(
         calculation -> {
           String id = calculation.card().id();
           JsonNode question = post(id).at("/requestBody/content/application~1json");

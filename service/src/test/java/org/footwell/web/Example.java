@@ -34,17 +34,17 @@ record Example(String id, JsonNode question) {
   }
 
   static Stream<Example> all() {
-    return Calculations.ALL.stream().map(Example::of);
+    return Calculations.all().stream().map(Example::of);
   }
 
   static Stream<Example> flat() {
-    return Calculations.ALL.stream()
+    return Calculations.all().stream()
         .filter(calculation -> Shape.of(calculation.card().request()).flat())
         .map(Example::of);
   }
 
   static Stream<Example> notFlat() {
-    return Calculations.ALL.stream()
+    return Calculations.all().stream()
         .filter(calculation -> !Shape.of(calculation.card().request()).flat())
         .map(Example::of);
   }

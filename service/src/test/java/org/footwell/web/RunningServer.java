@@ -60,7 +60,7 @@ public final class RunningServer implements BeforeAllCallback {
             given.pace(),
             given.stop(),
             List.copyOf(given.origins()));
-    return new Server(Calculations.ALL, onAnyPort, Version.NUMBER).start();
+    return new Server(Calculations.BY_ID, onAnyPort, Version.NUMBER).start();
   }
 
   static int port() {

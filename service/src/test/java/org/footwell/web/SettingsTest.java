@@ -43,7 +43,7 @@ class SettingsTest {
     try (ServerSocket taken = new ServerSocket(0, 1, InetAddress.getLoopbackAddress());
         Server server =
             new Server(
-                List.of(),
+                Map.of(),
                 Settings.from(Map.of("FOOTWELL_PORT", Integer.toString(taken.getLocalPort()))),
                 "1")) {
       IllegalArgumentException refused =
@@ -58,7 +58,7 @@ class SettingsTest {
   @ValueSource(strings = {"nothere.invalid", "192.0.2.1", "::ffff"})
   void aHostThatIsNotThisMachineIsToldInASentence(String host) {
     Settings settings = Settings.from(Map.of("FOOTWELL_HOST", host, "FOOTWELL_PORT", "0"));
-    try (Server server = new Server(List.of(), settings, "1")) {
+    try (Server server = new Server(Map.of(), settings, "1")) {
       IllegalArgumentException refused =
           assertThrows(IllegalArgumentException.class, server::start);
       assertEquals(

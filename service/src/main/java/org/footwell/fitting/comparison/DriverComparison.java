@@ -74,7 +74,7 @@ public final class DriverComparison
               "html",
               "text/html;charset=utf-8",
               "The comparison side by side, a page to be shown to the customer or printed",
-              ComparisonPage::draw)
+              shown -> ComparisonPage.draw(shown.answer()))
           .build();
 
   @Override

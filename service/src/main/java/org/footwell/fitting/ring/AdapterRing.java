@@ -100,17 +100,17 @@ public final class AdapterRing implements Calculation<AdapterRingRequest, Adapte
               "model/stl",
               "the ring as a closed solid for 3D printing, binary STL, mm; refused when it does not"
                   + " fit",
-              answer -> StlFile.of(fitting(answer)))
+              shown -> StlFile.of(fitting(shown.answer())))
           .view(
               "svg",
               "image/svg+xml",
               "the ring drawn 1:1 for printing; struck through when it does not fit",
-              answer -> SvgDrawing.of(drawn(answer)))
+              shown -> SvgDrawing.of(drawn(shown.answer())))
           .view(
               "dxf",
               "image/vnd.dxf",
               "the ring drawn 1:1 in mm for cutting, DXF; struck through when it does not fit",
-              answer -> DxfDrawing.of(drawn(answer)))
+              shown -> DxfDrawing.of(drawn(shown.answer())))
           .build();
 
   @Override

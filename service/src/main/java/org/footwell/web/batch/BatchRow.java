@@ -12,7 +12,7 @@ final class BatchRow {
 
   static <R extends Record> Part answer(Endpoint<?, R> endpoint, byte[] json, long number) {
     try {
-      return Part.of(endpoint.json(endpoint.answer(json, false)));
+      return Part.of(endpoint.json(endpoint.answer(json, false).answer()));
     } catch (RuntimeException failure) {
       return problem(failure, number);
     }

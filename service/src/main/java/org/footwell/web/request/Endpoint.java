@@ -34,7 +34,7 @@ public final class Endpoint<Q extends Record, R extends Record> {
   private final Duration deadline;
   private final Shape<Q> request;
   private final Shape<R> result;
-  private final Formats<R> formats;
+  private final Formats<Q, R> formats;
   private final Map<String, List<String>> options;
   private final ObjectReader reader;
   private final ObjectWriter writer;
@@ -66,7 +66,7 @@ public final class Endpoint<Q extends Record, R extends Record> {
     return result;
   }
 
-  public Formats<R> formats() {
+  public Formats<Q, R> formats() {
     return formats;
   }
 
@@ -81,12 +81,12 @@ public final class Endpoint<Q extends Record, R extends Record> {
    * @throws ProblemException if it is not well-formed JSON
    * @throws org.footwell.calculation.Refused if it cannot be answered
    */
-  public Answer<R> answer(byte[] json, boolean workings) {
+  public Answered<Q, R> answer(byte[] json, boolean workings) {
     return answer(read(json), workings);
   }
 
   /** Answers a request made of maps, lists and texts, as a query or a CSV row gives it. */
-  public Answer<R> answerCells(Object cells, boolean workings) {
+  public Answered<Q, R> answerCells(Object cells, boolean workings) {
     return answer(bind(cells), workings);
   }
 
@@ -101,12 +101,12 @@ public final class Endpoint<Q extends Record, R extends Record> {
   }
 
   /** Answers a request made of maps, lists, texts, numbers and series. */
-  public Answer<R> answerUntyped(Object untyped, boolean workings) {
+  public Answered<Q, R> answerUntyped(Object untyped, boolean workings) {
     return answer(engine.bind(card().request(), untyped, false), workings);
   }
 
-  private Answer<R> answer(Q request, boolean workings) {
-    return engine.answer(calculation, request, workings, deadline);
+  private Answered<Q, R> answer(Q request, boolean workings) {
+    return new Answered<>(request, engine.answer(calculation, request, workings, deadline));
   }
 
   private Q read(byte[] json) {

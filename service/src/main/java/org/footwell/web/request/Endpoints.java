@@ -2,31 +2,36 @@ package org.footwell.web.request;
 
 import io.javalin.http.Context;
 import java.time.Duration;
-import java.util.Collection;
-import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.Names;
 
-/** All calculations by their id, each prepared once. */
+/** All calculations by their id, each prepared when it is first asked for. */
 public final class Endpoints {
 
-  private final Map<String, Endpoint<?, ?>> byId = new LinkedHashMap<>();
+  private final Map<String, Supplier<Calculation<?, ?>>> known;
+  private final Engine engine;
+  private final Duration deadline;
+  private final Map<String, Endpoint<?, ?>> prepared = new ConcurrentHashMap<>();
 
-  public Endpoints(List<Calculation<?, ?>> calculations, Engine engine, Duration deadline) {
-    for (Calculation<?, ?> calculation : calculations) {
-      byId.put(calculation.card().id(), new Endpoint<>(calculation, engine, deadline));
-    }
+  /**
+   * Of calculations.
+   *
+   * @param known how to make each of them, by its id
+   * @param deadline time one may take
+   */
+  public Endpoints(
+      Map<String, Supplier<Calculation<?, ?>>> known, Engine engine, Duration deadline) {
+    this.known = known;
+    this.engine = engine;
+    this.deadline = deadline;
   }
 
   public boolean knows(String id) {
-    return byId.containsKey(id);
-  }
-
-  Collection<Endpoint<?, ?>> all() {
-    return byId.values();
+    return known.containsKey(id);
   }
 
   /**
@@ -36,15 +41,19 @@ public final class Endpoints {
    */
   public Endpoint<?, ?> of(Context ctx) {
     String id = ctx.pathParam("calculation");
-    Endpoint<?, ?> endpoint = byId.get(id);
-    if (endpoint == null) {
+    if (!knows(id)) {
       throw ProblemException.of(
           ProblemType.NOT_FOUND,
           "There is no such calculation"
-              + Names.nearest(id, byId.keySet())
+              + Names.nearest(id, known.keySet())
                   .map(near -> ". Did you mean " + near + "?")
-                  .orElse("; there are " + String.join(", ", byId.keySet()) + "."));
+                  .orElse("; there are " + String.join(", ", known.keySet()) + "."));
     }
-    return endpoint;
+    Endpoint<?, ?> endpoint = prepared.get(id);
+    return endpoint != null ? endpoint : prepared.computeIfAbsent(id, this::prepare);
+  }
+
+  private Endpoint<?, ?> prepare(String id) {
+    return new Endpoint<>(known.get(id).get(), engine, deadline);
   }
 }

@@ -9,14 +9,14 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.View;
 
 /** The formats the answers of a calculation can be given in: the usual ones and its views. */
-public final class Formats<R extends Record> {
+public final class Formats<Q extends Record, R extends Record> {
 
   private final List<Format> all =
       new ArrayList<>(List.of(Format.JSON, Format.TEXT, Format.CSV, Format.XML));
-  private final Map<Format, View<R>> views = new LinkedHashMap<>();
+  private final Map<Format, View<Q, R>> views = new LinkedHashMap<>();
 
-  Formats(Card<?, R> card) {
-    for (View<R> view : card.views()) {
+  Formats(Card<Q, R> card) {
+    for (View<Q, R> view : card.views()) {
       Format format = new Format(view.format(), view.mediaType());
       all.add(format);
       views.put(format, view);
@@ -28,7 +28,7 @@ public final class Formats<R extends Record> {
   }
 
   /** The view of the calculation behind a format, or null for the usual ones. */
-  public View<R> view(Format format) {
+  public View<Q, R> view(Format format) {
     return views.get(format);
   }
 

@@ -27,6 +27,8 @@ import org.footwell.calculation.Faults;
 import org.footwell.calculation.Finding;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Shape;
+import org.footwell.calculation.Reader;
+import org.footwell.calculation.Shown;
 import org.footwell.calculation.Texts;
 import org.footwell.calculation.View;
 
@@ -36,11 +38,12 @@ public final class Rendering {
   private Rendering() {}
 
   /** An answer in one of the formats of its endpoint. */
-  public static <R extends Record> byte[] render(
-      Endpoint<?, R> endpoint, Answer<R> answer, Format format) {
-    View<R> view = endpoint.formats().view(format);
+  public static <Q extends Record, R extends Record> byte[] render(
+      Endpoint<Q, R> endpoint, Answered<Q, R> answered, Format format, Reader reader) {
+    Answer<R> answer = answered.answer();
+    View<Q, R> view = endpoint.formats().view(format);
     if (view != null) {
-      return view.draw().apply(answer);
+      return view.draw().apply(new Shown<>(answered.request(), answer, reader));
     }
     if (format.equals(Format.JSON)) {
       return endpoint.json(answer);

@@ -14,6 +14,8 @@ import java.util.List;
 import java.util.Locale;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.footwell.calculation.Answer;
+import org.footwell.calculation.Reader;
+import org.footwell.calculation.Shown;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Refused;
 import org.footwell.calculation.View;
@@ -181,7 +183,7 @@ class RingDrawingsTest {
             .findFirst()
             .orElseThrow()
             .draw()
-            .apply(answer);
+            .apply(new Shown<>(null, answer, Reader.ANYONE));
   }
 
   @Test

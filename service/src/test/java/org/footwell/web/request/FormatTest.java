@@ -17,7 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 class FormatTest {
 
   /** Formats of a calculation that can also be drawn. */
-  private static final Formats<SoundLevelResult> FORMATS =
+  private static final Formats<SoundLevelRequest, SoundLevelResult> FORMATS =
       new Formats<>(
           Card.of("drawn", SoundLevelRequest.class, SoundLevelResult.class)
               .title("")

@@ -7,7 +7,7 @@ import java.time.Duration;
 import org.footwell.acoustic.filters.CrossoverFilters;
 import org.footwell.acoustic.filters.CrossoverFiltersRequest;
 import org.footwell.acoustic.filters.CrossoverFiltersResult;
-import org.footwell.calculation.Answer;
+import org.footwell.calculation.Reader;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.Texts;
 import org.footwell.signal.Biquad;
@@ -20,11 +20,13 @@ class TextPageTest {
     CrossoverFilters filters = new CrossoverFilters();
     Endpoint<CrossoverFiltersRequest, CrossoverFiltersResult> endpoint =
         new Endpoint<>(filters, new Engine(), Duration.ofSeconds(10));
-    Answer<CrossoverFiltersResult> answer =
+    Answered<CrossoverFiltersRequest, CrossoverFiltersResult> answered =
         endpoint.answer(Rendering.utf8(filters.card().example()), false);
     String text =
-        new String(Rendering.render(endpoint, answer, Format.TEXT), StandardCharsets.UTF_8);
-    for (CrossoverFiltersResult.DesignedSection section : answer.result().sections()) {
+        new String(
+            Rendering.render(endpoint, answered, Format.TEXT, Reader.ANYONE),
+            StandardCharsets.UTF_8);
+    for (CrossoverFiltersResult.DesignedSection section : answered.answer().result().sections()) {
       Biquad exact = section.coefficients();
       String whole =
           exact.b0()

@@ -1,0 +1,37 @@
+package org.footwell.calculation;
+
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * For whom an answer is put into a form for people.
+ *
+ * @param language one of {@link #LANGUAGES}
+ * @param units in which measures are shown
+ */
+public record Reader(Locale language, Units units) {
+
+  /** What texts there are in, the one for everybody else first. */
+  public static final List<Locale> LANGUAGES = List.of(Locale.ENGLISH);
+
+  /** Who says nothing. */
+  public static final Reader ANYONE = new Reader(LANGUAGES.get(0), Units.METRIC);
+
+  /** Systems of units that measures can be shown in. */
+  public enum Units {
+    METRIC
+  }
+
+  /** Who asks for languages in the words of an Accept-Language header (RFC 9110, 12.5.4). */
+  public static Reader of(String acceptLanguage) {
+    if (acceptLanguage == null) {
+      return ANYONE;
+    }
+    try {
+      Locale found = Locale.lookup(Locale.LanguageRange.parse(acceptLanguage), LANGUAGES);
+      return found == null ? ANYONE : new Reader(found, Units.METRIC);
+    } catch (IllegalArgumentException notAsTheStandardSays) {
+      return ANYONE;
+    }
+  }
+}
