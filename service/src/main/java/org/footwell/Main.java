@@ -11,7 +11,8 @@ public final class Main {
   public static void main(String[] arguments) {
     Server server;
     try {
-      server = new Server(Calculations.BY_ID, Settings.from(System.getenv()), Version.NUMBER).start();
+      server =
+          new Server(Calculations.BY_ID, Settings.from(System.getenv()), Version.NUMBER).start();
     } catch (IllegalArgumentException badSetting) {
       System.err.println(badSetting.getMessage());
       System.exit(2);

@@ -2,6 +2,7 @@ package org.footwell.signal;
 
 import java.util.Arrays;
 import java.util.List;
+import org.footwell.calculation.Built;
 import org.footwell.calculation.Source;
 import org.footwell.physics.Decibels;
 
@@ -19,6 +20,7 @@ import org.footwell.physics.Decibels;
  * @param floor harmonics that are together below this RMS cannot be told from the noise
  * @param hum of the mains, part of the noise, or null where none is seen
  */
+@Built
 public record Harmonics(
     double fundamentalHz,
     double fundamental,

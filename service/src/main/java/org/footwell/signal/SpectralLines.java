@@ -100,16 +100,17 @@ final class SpectralLines {
     double fluctuation = count < 2 ? 0 : hidden / Math.sqrt(INDEPENDENT * (count - 1));
     return lines[0] <= 0
         ? null
-        : new Harmonics(
-            tone,
-            root(lines[0]),
-            Arrays.stream(lines).skip(1).mapToObj(SpectralLines::root).toList(),
-            root(every(lines, 1)),
-            root(every(lines, 2)),
-            root(every(lines, 1) + every(lines, 2)),
-            root(between / share),
-            root(2 * fluctuation),
-            Hum.of(this, tone, lines[0], edge));
+        : HarmonicsBuilder.builder()
+            .fundamentalHz(tone)
+            .fundamental(root(lines[0]))
+            .each(Arrays.stream(lines).skip(1).mapToObj(SpectralLines::root).toList())
+            .even(root(every(lines, 1)))
+            .odd(root(every(lines, 2)))
+            .all(root(every(lines, 1) + every(lines, 2)))
+            .noise(root(between / share))
+            .floor(root(2 * fluctuation))
+            .hum(Hum.of(this, tone, lines[0], edge))
+            .build();
   }
 
   private static double every(double[] lines, int from) {

@@ -9,10 +9,12 @@ import org.footwell.electrical.amplifier.Rails;
 import org.footwell.electrical.heat.AmplifierHeat;
 import org.footwell.electrical.heat.AmplifierHeatRequest;
 import org.footwell.electrical.heat.AmplifierHeatRequest.Topology;
+import org.footwell.electrical.heat.AmplifierHeatRequestChannelBuilder;
 import org.footwell.electrical.heat.AmplifierHeatResult;
 import org.footwell.electrical.supply.CableFinding;
 import org.footwell.electrical.supply.SupplyCable;
 import org.footwell.electrical.supply.SupplyCableRequest;
+import org.footwell.electrical.supply.SupplyCableRequestBuilder;
 import org.footwell.electrical.supply.SupplyCableResult;
 import org.footwell.vehicle.PlanReviewResult.AmplifierLine;
 
@@ -127,19 +129,19 @@ final class AmplifierReview {
     double drop = rails == null ? 0 : rails.dropV();
     double halves = bridged && !singleSupply ? 2 : 1;
     double rail = powered.get(index).power().peakVoltageV() / halves + drop;
-    return new AmplifierHeatRequest.Channel(
-        plan.channels().get(index).id(),
-        null,
-        draw.outputClass(),
-        singleSupply
-            ? Topology.SINGLE_SUPPLY_BRIDGE
-            : bridged ? Topology.BRIDGED_SPLIT_RAILS : Topology.SPLIT_RAILS,
-        rail,
-        drop,
-        lowest(index),
-        null,
-        draw.quiescentCurrentA(),
-        draw.classD());
+    return AmplifierHeatRequestChannelBuilder.builder()
+        .name(plan.channels().get(index).id())
+        .outputClass(draw.outputClass())
+        .topology(
+            singleSupply
+                ? Topology.SINGLE_SUPPLY_BRIDGE
+                : bridged ? Topology.BRIDGED_SPLIT_RAILS : Topology.SPLIT_RAILS)
+        .railV(rail)
+        .dropV(drop)
+        .loadOhm(lowest(index))
+        .quiescentCurrentA(draw.quiescentCurrentA())
+        .classD(draw.classD())
+        .build();
   }
 
   private double lowest(int index) {
@@ -167,28 +169,22 @@ final class AmplifierReview {
 
   private static SupplyCableRequest cable(
       AmplifierSupply.Feed feed, AmplifierHeatResult.Total total) {
-    return new SupplyCableRequest(
-        feed.supplyV(),
-        total.musicThird().batteryCurrentA(),
-        null,
-        feed.oneWayM(),
-        feed.returnPath(),
-        feed.bodyOhm(),
-        null,
-        feed.permittedDropV(),
-        feed.material(),
-        null,
-        null,
-        feed.insulationTemperatureC(),
-        feed.engineSpace(),
-        feed.areaMm2(),
-        feed.fuseDistanceM(),
-        null,
-        null,
-        null,
-        new SupplyCableRequest.FedAmplifier(
-            total.sine().batteryCurrentA(), feed.sustainedBass(), feed.amplifierFuseA()),
-        null);
+    return SupplyCableRequestBuilder.builder()
+        .supplyV(feed.supplyV())
+        .currentA(total.musicThird().batteryCurrentA())
+        .oneWayM(feed.oneWayM())
+        .returnPath(feed.returnPath())
+        .bodyOhm(feed.bodyOhm())
+        .permittedDropV(feed.permittedDropV())
+        .material(feed.material())
+        .insulationTemperatureC(feed.insulationTemperatureC())
+        .engineSpace(feed.engineSpace())
+        .areaMm2(feed.areaMm2())
+        .fuseDistanceM(feed.fuseDistanceM())
+        .amplifier(
+            new SupplyCableRequest.FedAmplifier(
+                total.sine().batteryCurrentA(), feed.sustainedBass(), feed.amplifierFuseA()))
+        .build();
   }
 
   /** The usual cautions of the plan say what comes first. */

@@ -5,14 +5,17 @@ import java.util.Map;
 import java.util.Optional;
 import org.footwell.acoustic.enclosure.ClosedBox;
 import org.footwell.acoustic.enclosure.ClosedBoxRequest;
+import org.footwell.acoustic.enclosure.ClosedBoxRequestBuilder;
 import org.footwell.acoustic.enclosure.ClosedBoxResult;
 import org.footwell.acoustic.enclosure.VentedBox;
 import org.footwell.acoustic.enclosure.VentedBoxRequest;
+import org.footwell.acoustic.enclosure.VentedBoxRequestBuilder;
 import org.footwell.acoustic.enclosure.VentedBoxResult;
 import org.footwell.acoustic.enclosure.lowend.BoxFinding;
 import org.footwell.acoustic.enclosure.lowend.BoxLimits;
 import org.footwell.acoustic.enclosure.lowend.BoxResponse;
 import org.footwell.acoustic.enclosure.radiator.BoxDriver;
+import org.footwell.acoustic.enclosure.radiator.BoxDriverBuilder;
 import org.footwell.acoustic.enclosure.radiator.CabinResponse;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Rebase;
@@ -81,19 +84,16 @@ final class BoxReview {
   private Optional<Boxed> closed(int channel, int driver, double powerW) {
     Enclosure enclosure = plan.drivers().get(driver).enclosure();
     ClosedBoxRequest request =
-        new ClosedBoxRequest(
-            boxDriver(driver),
-            enclosure.closed(),
-            enclosure.baffle(),
-            null,
-            powerW,
-            null,
-            plan.vehicle().temperatureC(),
-            null,
-            highPass(channel, driver),
-            plan.channels().get(channel).lowPass(),
-            cabin(),
-            null);
+        ClosedBoxRequestBuilder.builder()
+            .driver(boxDriver(driver))
+            .box(enclosure.closed())
+            .baffle(enclosure.baffle())
+            .powerW(powerW)
+            .temperatureC(plan.vehicle().temperatureC())
+            .highPass(highPass(channel, driver))
+            .lowPass(plan.channels().get(channel).lowPass())
+            .cabin(cabin())
+            .build();
     return run.call(CLOSED_BOX, request, places(CLOSED_BOX, channel, driver))
         .map(result -> boxed(driver, result));
   }
@@ -101,19 +101,16 @@ final class BoxReview {
   private Optional<Boxed> vented(int channel, int driver, double powerW) {
     Enclosure.Vented vented = plan.drivers().get(driver).enclosure().vented();
     VentedBoxRequest request =
-        new VentedBoxRequest(
-            boxDriver(driver),
-            vented.box(),
-            vented.port(),
-            null,
-            powerW,
-            null,
-            plan.vehicle().temperatureC(),
-            null,
-            highPass(channel, driver),
-            plan.channels().get(channel).lowPass(),
-            cabin(),
-            null);
+        VentedBoxRequestBuilder.builder()
+            .driver(boxDriver(driver))
+            .box(vented.box())
+            .port(vented.port())
+            .powerW(powerW)
+            .temperatureC(plan.vehicle().temperatureC())
+            .highPass(highPass(channel, driver))
+            .lowPass(plan.channels().get(channel).lowPass())
+            .cabin(cabin())
+            .build();
     return run.call(VENTED_BOX, request, places(VENTED_BOX, channel, driver))
         .map(result -> boxed(driver, result));
   }
@@ -125,19 +122,20 @@ final class BoxReview {
   private BoxDriver boxDriver(int driver) {
     VehiclePlan.Part part = resolved.part(driver);
     ImpedanceDriver coil = part.impedance();
-    return new BoxDriver(
-        coil.reOhm(),
-        part.ratedOhm(),
-        coil.fsHz(),
-        coil.qms(),
-        coil.qes(),
-        coil.vasL(),
-        part.sdCm2(),
-        part.xmaxMm(),
-        coil.leMh(),
-        coil.leExponent(),
-        coil.leAtHz(),
-        part.continuousPowerW());
+    return BoxDriverBuilder.builder()
+        .reOhm(coil.reOhm())
+        .ratedOhm(part.ratedOhm())
+        .fsHz(coil.fsHz())
+        .qms(coil.qms())
+        .qes(coil.qes())
+        .vasL(coil.vasL())
+        .sdCm2(part.sdCm2())
+        .xmaxMm(part.xmaxMm())
+        .leMh(coil.leMh())
+        .leExponent(coil.leExponent())
+        .leAtHz(coil.leAtHz())
+        .continuousPowerW(part.continuousPowerW())
+        .build();
   }
 
   private Filter highPass(int channel, int driver) {
@@ -152,26 +150,26 @@ final class BoxReview {
   private Rebase places(Calculation<?, ?> box, int channel, int driver) {
     String part = "/new_parts/" + resolved.partOf(driver);
     String enclosure = "/drivers/" + driver + "/enclosure";
-    Rebase places = Rebase.to("/channels/" + channel, plan.drivers().get(driver).id())
-        .with("/driver", part + "/impedance")
-        .with("/driver/rated_ohm", part + "/rated_ohm")
-        .with("/driver/sd_cm2", part + "/sd_cm2")
-        .with("/driver/xmax_mm", part + "/xmax_mm")
-        .with("/driver/continuous_power_w", part + "/continuous_power_w")
-        .with("/high_pass", "/channels/" + channel + "/high_pass")
-        .with("/low_pass", "/channels/" + channel + "/low_pass")
-        // Power, unknown limits and the cabin are judged by the plan for all drivers alike, and it
-        // shows no curve.
-        .without(
-            BoxFinding.POWER_BEYOND_RATING,
-            BoxFinding.CONTINUOUS_POWER_NOT_GIVEN,
-            BoxFinding.XMAX_NOT_GIVEN,
-            BoxFinding.CABIN_RISE_MODEL,
-            BoxFinding.LUMPED_MODEL_LIMIT);
+    Rebase places =
+        Rebase.to("/channels/" + channel, plan.drivers().get(driver).id())
+            .with("/driver", part + "/impedance")
+            .with("/driver/rated_ohm", part + "/rated_ohm")
+            .with("/driver/sd_cm2", part + "/sd_cm2")
+            .with("/driver/xmax_mm", part + "/xmax_mm")
+            .with("/driver/continuous_power_w", part + "/continuous_power_w")
+            .with("/high_pass", "/channels/" + channel + "/high_pass")
+            .with("/low_pass", "/channels/" + channel + "/low_pass")
+            // Power, unknown limits and the cabin are judged by the plan for all drivers alike, and
+            // it
+            // shows no curve.
+            .without(
+                BoxFinding.POWER_BEYOND_RATING,
+                BoxFinding.CONTINUOUS_POWER_NOT_GIVEN,
+                BoxFinding.XMAX_NOT_GIVEN,
+                BoxFinding.CABIN_RISE_MODEL,
+                BoxFinding.LUMPED_MODEL_LIMIT);
     return box == VENTED_BOX
-        ? places
-            .with("/box", enclosure + "/vented/box")
-            .with("/port", enclosure + "/vented/port")
+        ? places.with("/box", enclosure + "/vented/box").with("/port", enclosure + "/vented/port")
         : places.with("/box", enclosure + "/closed").with("/baffle", enclosure + "/baffle");
   }
 

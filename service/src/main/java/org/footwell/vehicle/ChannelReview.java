@@ -10,6 +10,7 @@ import org.footwell.calculation.Run;
 import org.footwell.electrical.amplifier.AmplifierFinding;
 import org.footwell.electrical.amplifier.RailMatch;
 import org.footwell.electrical.amplifier.RailMatchRequest;
+import org.footwell.electrical.amplifier.RailMatchRequestBuilder;
 import org.footwell.electrical.amplifier.RailMatchResult;
 import org.footwell.electrical.load.LoadFinding;
 import org.footwell.electrical.load.WiringLoad;
@@ -130,16 +131,15 @@ final class ChannelReview {
 
   private RailMatchRequest match(WiringLoadResult load) {
     Double bearable = bearableW(load);
-    return new RailMatchRequest(
-        load.loadWithCableOhm() == null ? load.loadOhm() : load.loadWithCableOhm(),
-        output.rails(),
-        output.ratings(),
-        channel.bridged(),
-        plan.amplifiers().get(resolved.amplifierOf(index)).supplyRegulated(),
-        null,
-        null,
-        bearable == null ? null : new RailMatchRequest.Driver(bearable, load.loadOhm()),
-        supplyV());
+    return RailMatchRequestBuilder.builder()
+        .loadOhm(load.loadWithCableOhm() == null ? load.loadOhm() : load.loadWithCableOhm())
+        .rails(output.rails())
+        .ratings(output.ratings())
+        .bridged(channel.bridged())
+        .supplyRegulated(plan.amplifiers().get(resolved.amplifierOf(index)).supplyRegulated())
+        .driver(bearable == null ? null : new RailMatchRequest.Driver(bearable, load.loadOhm()))
+        .supplyV(supplyV())
+        .build();
   }
 
   /** Voltage of the battery while the amplifier plays, where the plan says it. */

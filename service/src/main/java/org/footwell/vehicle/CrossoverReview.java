@@ -13,6 +13,7 @@ import org.footwell.acoustic.crossover.CrossoverPlanRequest;
 import org.footwell.acoustic.crossover.CrossoverPlanResult;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.PlannedCrossover;
 import org.footwell.acoustic.crossover.CrossoverWay;
+import org.footwell.acoustic.crossover.CrossoverWayBuilder;
 import org.footwell.calculation.Rebase;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Filter;
@@ -112,22 +113,14 @@ final class CrossoverReview {
 
   private CrossoverWay way(int channel, VehiclePlan.Part part) {
     boolean subwoofer = plan.channels().get(channel).role() == VehiclePlan.Role.SUBWOOFER;
-    return new CrossoverWay(
-        plan.channels().get(channel).id(),
-        subwoofer ? CrossoverWay.WayRole.SUBWOOFER : CrossoverWay.WayRole.WOOFER,
-        part.sdCm2(),
-        part.impedance().fsHz(),
-        null,
-        null,
-        part.xmaxMm(),
-        part.ratedOhm(),
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null);
+    return CrossoverWayBuilder.builder()
+        .id(plan.channels().get(channel).id())
+        .role(subwoofer ? CrossoverWay.WayRole.SUBWOOFER : CrossoverWay.WayRole.WOOFER)
+        .sdCm2(part.sdCm2())
+        .fsHz(part.impedance().fsHz())
+        .xmaxMm(part.xmaxMm())
+        .ratedOhm(part.ratedOhm())
+        .build();
   }
 
   private CrossoverLine judged(

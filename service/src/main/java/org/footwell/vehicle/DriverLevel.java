@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.footwell.acoustic.level.LevelFinding;
 import org.footwell.acoustic.level.SoundLevel;
 import org.footwell.acoustic.level.SoundLevelRequest;
+import org.footwell.acoustic.level.SoundLevelRequestBuilder;
 import org.footwell.acoustic.level.SoundLevelResult;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Rebase;
@@ -83,24 +84,16 @@ final class DriverLevel {
       return Optional.empty();
     }
     SoundLevelRequest request =
-        new SoundLevelRequest(
-            part.sensitivity(),
-            part.sensitivityLoad(),
-            run.apply(AVERAGE_POWER, cleanPowerW, crest()),
-            null,
-            Positions.distance(plan.drivers().get(driver).position(), place),
-            null,
-            null,
-            null,
-            cabin(plan),
-            null,
-            crest(),
-            null,
-            null,
-            null,
-            null,
-            continuousPowerW,
-            cone);
+        SoundLevelRequestBuilder.builder()
+            .sensitivity(part.sensitivity())
+            .ratedOhm(part.sensitivityLoad())
+            .powerW(run.apply(AVERAGE_POWER, cleanPowerW, crest()))
+            .distanceM(Positions.distance(plan.drivers().get(driver).position(), place))
+            .cabin(cabin(plan))
+            .crestFactorDb(crest())
+            .continuousPowerW(continuousPowerW)
+            .cone(cone)
+            .build();
     return run.call(SOUND_LEVEL, request, places);
   }
 

@@ -6,6 +6,7 @@ import org.footwell.calculation.Rebase;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.gain.GainChain;
 import org.footwell.electrical.gain.GainChainRequest;
+import org.footwell.electrical.gain.GainChainRequestBuilder;
 import org.footwell.electrical.gain.GainChainResult;
 import org.footwell.electrical.gain.Stage;
 
@@ -56,16 +57,16 @@ final class GainReview {
             null,
             null,
             null));
-    return new GainChainRequest(
-        signal.headUnit(),
-        signal.factoryOutput(),
-        stages,
-        powered.load().loadOhm(),
-        resolved.output(channel).outputOhm(),
-        signal.overlapDb(),
-        signal.testToneDbfs(),
-        signal.terminals(),
-        null);
+    return GainChainRequestBuilder.builder()
+        .headUnit(signal.headUnit())
+        .factoryOutput(signal.factoryOutput())
+        .stages(stages)
+        .loadOhm(powered.load().loadOhm())
+        .outputOhm(resolved.output(channel).outputOhm())
+        .overlapDb(signal.overlapDb())
+        .testToneDbfs(signal.testToneDbfs())
+        .terminals(signal.terminals())
+        .build();
   }
 
   /** What is about the shared signal is told once; the sentences name the stage. */

@@ -3,6 +3,7 @@ package org.footwell.vehicle;
 import java.util.List;
 import org.footwell.acoustic.driver.DriverCheck;
 import org.footwell.acoustic.driver.DriverCheckRequest;
+import org.footwell.acoustic.driver.DriverCheckRequestBuilder;
 import org.footwell.acoustic.driver.DriverFinding;
 import org.footwell.calculation.Rebase;
 import org.footwell.calculation.Run;
@@ -50,35 +51,22 @@ final class PartReview {
     ImpedanceDriver coil = part.impedance();
     double joined = part.sensitivityLoad() / part.ratedOhm();
     Double re = coil == null ? part.reOhm() : coil.reOhm();
-    return new DriverCheckRequest(
-        part.id(),
-        part.sensitivityLoad(),
-        re == null ? null : (Double) (re * joined),
-        coil == null ? null : coil.fsHz(),
-        coil == null ? null : coil.qms(),
-        coil == null ? null : coil.qes(),
-        null,
-        coil == null ? null : coil.vasL(),
-        part.sdCm2(),
-        null,
-        part.xmaxMm(),
-        null,
-        null,
-        null,
-        null,
-        null,
-        coil == null || coil.leMh() == 0 ? null : (Double) (coil.leMh() * joined),
-        part.sensitivity(),
-        part.continuousPowerW(),
-        null,
-        null,
-        null,
-        null,
-        part.massG(),
-        null,
-        null,
-        null,
-        DriverCheckRequest.Reconcile.WHEN_OFF);
+    return DriverCheckRequestBuilder.builder()
+        .partId(part.id())
+        .ratedOhm(part.sensitivityLoad())
+        .reOhm(re == null ? null : (Double) (re * joined))
+        .fsHz(coil == null ? null : coil.fsHz())
+        .qms(coil == null ? null : coil.qms())
+        .qes(coil == null ? null : coil.qes())
+        .vasL(coil == null ? null : coil.vasL())
+        .sdCm2(part.sdCm2())
+        .xmaxMm(part.xmaxMm())
+        .leMh(coil == null || coil.leMh() == 0 ? null : (Double) (coil.leMh() * joined))
+        .sensitivity(part.sensitivity())
+        .continuousW(part.continuousPowerW())
+        .massG(part.massG())
+        .reconcile(DriverCheckRequest.Reconcile.WHEN_OFF)
+        .build();
   }
 
   private static Rebase places(String at, VehiclePlan.Part part) {

@@ -91,24 +91,26 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
     Totals totals = new Totals(plan, resolved, run);
     Double together = Totals.together(levels);
     Double levelDba = totals.weighted(together);
-    return new PlanReviewResult(
-        main.name(),
-        lines,
-        loudness.stream().flatMap(channel -> channel.bands().stream()).toList(),
-        orNone(loudness.stream().flatMap(channel -> channel.boxes().stream()).toList()),
-        totals.balance(lines),
-        orNone(amplifiers),
-        orNone(crossovers),
-        sheet,
-        seats,
-        together,
-        levelDba,
-        totals.overRoadNoise(levelDba),
-        together == null
-            ? null
-            : Exposure.judge(levelDba, together, null, totals.peak(together), run),
-        totals.massChange(),
-        totals.price());
+    return PlanReviewResultBuilder.builder()
+        .mainSeat(main.name())
+        .channels(lines)
+        .bands(loudness.stream().flatMap(channel -> channel.bands().stream()).toList())
+        .boxes(orNone(loudness.stream().flatMap(channel -> channel.boxes().stream()).toList()))
+        .balance(totals.balance(lines))
+        .amplifiers(orNone(amplifiers))
+        .crossovers(orNone(crossovers))
+        .setupSheet(sheet)
+        .seats(seats)
+        .levelDbSpl(together)
+        .levelDba(levelDba)
+        .overRoadNoiseDb(totals.overRoadNoise(levelDba))
+        .exposureAllowedH(
+            together == null
+                ? null
+                : Exposure.judge(levelDba, together, null, totals.peak(together), run))
+        .massChangeG(totals.massChange())
+        .price(totals.price())
+        .build();
   }
 
   private static <T> List<T> orNone(List<T> lines) {
@@ -165,24 +167,26 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
       Figures figures,
       SeatDelaysResult.Channel delay,
       Handover handover) {
-    return new SetupLine(
-        channel.id(),
-        channel.amplifier(),
-        channel.outputs(),
-        channel.highPass(),
-        channel.lowPass(),
-        figures.gainTargetV(),
-        figures.trimDb(),
-        delay.settingMs() == null ? delay.delayMs() : delay.settingMs(),
-        delay.delaySamples(),
-        delay.pathMm(),
-        channel.polarity(),
-        powered.power().limiterRmsV(),
-        powered.power().limiterPeakV(),
-        channel.filters(),
-        figures.levelDbSpl(),
-        handover.line(
-            channel.id(), figures.levelDbSpl(), figures.gainTargetV(), channel.polarity()));
+    return PlanReviewResultSetupLineBuilder.builder()
+        .id(channel.id())
+        .amplifier(channel.amplifier())
+        .outputs(channel.outputs())
+        .highPass(channel.highPass())
+        .lowPass(channel.lowPass())
+        .gainTargetV(figures.gainTargetV())
+        .trimDb(figures.trimDb())
+        .delayMs(delay.settingMs() == null ? delay.delayMs() : delay.settingMs())
+        .delaySamples(delay.delaySamples())
+        .delayMm(delay.pathMm())
+        .polarity(channel.polarity())
+        .limiterRmsV(powered.power().limiterRmsV())
+        .limiterPeakV(powered.power().limiterPeakV())
+        .filters(channel.filters())
+        .levelDbSpl(figures.levelDbSpl())
+        .measured(
+            handover.line(
+                channel.id(), figures.levelDbSpl(), figures.gainTargetV(), channel.polarity()))
+        .build();
   }
 
   private static ChannelLine line(
@@ -194,22 +198,23 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
       Run run) {
     ChannelLevel.Loudness loudness = figures.loudness();
     VehiclePlan.Channel channel = plan.channels().get(index);
-    return new ChannelLine(
-        channel.id(),
-        channel.role(),
-        powered.load().loadOhm(),
-        figures.lowestOhm(),
-        powered.power().cleanPowerW(),
-        powered.power().headroomDb(),
-        powered.power().limiterRmsV(),
-        powered.power().limiterPeakV(),
-        figures.levelDbSpl(),
-        loudness.largestDbSpl(),
-        loudness.heldBy(),
-        figures.gainTargetV(),
-        delay.delayMs(),
-        figures.trimDb(),
-        run.verdictOn("/channels/" + index));
+    return PlanReviewResultChannelLineBuilder.builder()
+        .id(channel.id())
+        .role(channel.role())
+        .loadOhm(powered.load().loadOhm())
+        .lowestOhm(figures.lowestOhm())
+        .cleanPowerW(powered.power().cleanPowerW())
+        .headroomDb(powered.power().headroomDb())
+        .limiterRmsV(powered.power().limiterRmsV())
+        .limiterPeakV(powered.power().limiterPeakV())
+        .levelDbSpl(figures.levelDbSpl())
+        .largestLevelDbSpl(loudness.largestDbSpl())
+        .heldBy(loudness.heldBy())
+        .gainTargetV(figures.gainTargetV())
+        .delayMs(delay.delayMs())
+        .trimDb(figures.trimDb())
+        .verdict(run.verdictOn("/channels/" + index))
+        .build();
   }
 
   private static void remarkUnused(VehiclePlan plan, Resolved resolved, Run run) {

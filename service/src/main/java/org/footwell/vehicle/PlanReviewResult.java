@@ -7,11 +7,13 @@ import java.util.List;
 import org.footwell.acoustic.crossover.HighReason;
 import org.footwell.acoustic.crossover.LowReason;
 import org.footwell.acoustic.level.SoundLevelResult;
+import org.footwell.calculation.Built;
 import org.footwell.calculation.Verdict;
 import org.footwell.parts.Filter;
 
 /** The plan, channel by channel, and the system as a whole. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
+@Built
 public record PlanReviewResult(
     @Schema(description = "Seat the levels are for: the one of largest weight") String mainSeat,
     @Schema(description = "One line per channel") List<ChannelLine> channels,
@@ -52,6 +54,7 @@ public record PlanReviewResult(
 
   /** One channel. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
+  @Built
   public record ChannelLine(
       @Schema(description = "Id of the channel") String id,
       @Schema(description = "Where it plays") VehiclePlan.Role role,
@@ -152,6 +155,7 @@ public record PlanReviewResult(
 
   /** What to set on one channel. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
+  @Built
   public record SetupLine(
       @Schema(description = "Id of the channel") String id,
       @Schema(description = "Id of the amplifier") String amplifier,

@@ -43,8 +43,7 @@ final class CalculationHandler {
     post(ctx, endpoints.of(ctx));
   }
 
-  private <Q extends Record, R extends Record> void post(
-      Context ctx, Endpoint<Q, R> endpoint) {
+  private <Q extends Record, R extends Record> void post(Context ctx, Endpoint<Q, R> endpoint) {
     Query query = Query.of(ctx.queryString(), endpoint.options());
     query.requireNoFields();
     Format format = format(ctx, endpoint, query);
@@ -94,8 +93,7 @@ final class CalculationHandler {
       Context ctx, Endpoint<Q, R> endpoint, Answered<Q, R> answered, Query query, Format format) {
     String field = query.option("field");
     if (field == null) {
-      return Rendering.render(
-          endpoint, answered, format, Reader.of(ctx.header("Accept-Language")));
+      return Rendering.render(endpoint, answered, format, Reader.of(ctx.header("Accept-Language")));
     }
     JsonNode value = Rendering.pick(endpoint.result(), Rendering.tree(answered.answer()), field);
     return Rendering.utf8(Rendering.cell(value));

@@ -28,9 +28,9 @@ public class EngineTest {
   public record Amp(Double gainDb) {}
 
   /** What a nested calculation is asked within. */
-  public record System(List<Amp> channels, List<Amp> amplifiers) {}
+  public record Vehicle(List<Amp> channels, List<Amp> amplifiers) {}
 
-  private static final System SYSTEM = new System(List.of(), List.of());
+  private static final Vehicle VEHICLE = new Vehicle(List.of(), List.of());
 
   private enum Remarks implements FindingCode {
     REQUIRED(Verdict.NOTE),
@@ -178,17 +178,16 @@ public class EngineTest {
               return new Quotient(run.apply(QUOTIENT, q.a(), q.b()));
             });
     Numbers numbers = new Numbers(1.0, 1.0);
-    Calculation<System, Quotient> outer =
+    Calculation<Vehicle, Quotient> outer =
         calculation(
-            System.class,
+            Vehicle.class,
             (q, run) -> {
               Rebase there = Rebase.to("/channels/3", "left").with("/b", "/amplifiers/0/gain_db");
               assertTrue(run.call(inner, numbers, there).isEmpty());
               assertTrue(run.call(inner, numbers, Rebase.to("/channels/4", "right")).isEmpty());
               return new Quotient(1);
             });
-    Refused refused =
-        assertThrows(Refused.class, () -> answer(outer, SYSTEM, false));
+    Refused refused = assertThrows(Refused.class, () -> answer(outer, VEHICLE, false));
     assertEquals(
         List.of("/amplifiers/0/gain_db", "/channels/4"),
         refused.faults().stream().map(Fault::pointer).toList());
@@ -203,13 +202,16 @@ public class EngineTest {
               return new Quotient(1);
             });
     Numbers numbers = new Numbers(1.0, 1.0);
-    Calculation<System, Quotient> outer =
+    Calculation<Vehicle, Quotient> outer =
         calculation(
-            System.class,
+            Vehicle.class,
             (q, run) ->
-                run.call(inner, numbers, Rebase.to("/channels/3", "left").with("/b", "/amplifiers/1"))
+                run.call(
+                        inner,
+                        numbers,
+                        Rebase.to("/channels/3", "left").with("/b", "/amplifiers/1"))
                     .orElseThrow());
-    Finding finding = answer(outer, SYSTEM, false).findings().get(0);
+    Finding finding = answer(outer, VEHICLE, false).findings().get(0);
     assertEquals("left", finding.subject());
     assertEquals("/amplifiers/1", finding.pointer());
   }
@@ -229,11 +231,11 @@ public class EngineTest {
             Rebase.to("/channel/3", "left"),
             Rebase.to("/channels/3", "left").with("/c", "/amplifiers/0"),
             Rebase.to("/channels/3", "left").with("/b", "/amplifiers/0/gain"))) {
-      Calculation<System, Quotient> outer =
+      Calculation<Vehicle, Quotient> outer =
           calculation(
-              System.class,
+              Vehicle.class,
               (q, run) -> run.call(inner, new Numbers(1.0, 1.0), wrong).orElseThrow());
-      assertThrows(AssertionError.class, () -> answer(outer, SYSTEM, false));
+      assertThrows(AssertionError.class, () -> answer(outer, VEHICLE, false));
     }
   }
 

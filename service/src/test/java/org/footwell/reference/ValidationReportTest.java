@@ -113,12 +113,14 @@ class ValidationReportTest {
               (key, value) -> out.append("- ").append(key).append(": ").append(value).append('\n'));
     }
     out.append("\n## Sources the formulas stand on\n");
-    Calculations.all().forEach(
-        calculation -> {
-          Card<?, ?> card = calculation.card();
-          out.append("\n**").append(card.id()).append("**\n\n");
-          card.sources().forEach(source -> out.append("- ").append(source.citation()).append('\n'));
-        });
+    Calculations.all()
+        .forEach(
+            calculation -> {
+              Card<?, ?> card = calculation.card();
+              out.append("\n**").append(card.id()).append("**\n\n");
+              card.sources()
+                  .forEach(source -> out.append("- ").append(source.citation()).append('\n'));
+            });
     return out.toString();
   }
 

@@ -7,9 +7,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.footwell.Answers;
 import org.footwell.acoustic.enclosure.ClosedBox;
-import org.footwell.acoustic.enclosure.ClosedBoxRequest;
+import org.footwell.acoustic.enclosure.ClosedBoxRequestBuilder;
+import org.footwell.acoustic.enclosure.ClosedBoxRequestClosedVolumeBuilder;
 import org.footwell.acoustic.enclosure.ClosedBoxResult;
-import org.footwell.acoustic.enclosure.radiator.BoxDriver;
+import org.footwell.acoustic.enclosure.radiator.BoxDriverBuilder;
 import org.footwell.acoustic.level.SoundLevelResult.Holds;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Finding;
@@ -88,21 +89,30 @@ class BandsAndBoxesTest {
     ClosedBoxResult alone =
         Answers.of(
                 new ClosedBox(),
-                new ClosedBoxRequest(
-                    new BoxDriver(
-                        3.6, 4.0, 31.0, 5.8, 0.49, 37.0, 330.0, 11.0, 1.1, 0.65, null, 250.0),
-                    new ClosedBoxRequest.ClosedVolume(
-                        18.0, null, null, 1.1, null, null, 2.2, null, null, null),
-                    null,
-                    null,
-                    power,
-                    null,
-                    null,
-                    null,
-                    null,
-                    new Filter(Filter.Kind.LINKWITZ_RILEY, 4, 80.0, null),
-                    null,
-                    null))
+                ClosedBoxRequestBuilder.builder()
+                    .driver(
+                        BoxDriverBuilder.builder()
+                            .reOhm(3.6)
+                            .ratedOhm(4.0)
+                            .fsHz(31.0)
+                            .qms(5.8)
+                            .qes(0.49)
+                            .vasL(37.0)
+                            .sdCm2(330.0)
+                            .xmaxMm(11.0)
+                            .leMh(1.1)
+                            .leExponent(0.65)
+                            .continuousPowerW(250.0)
+                            .build())
+                    .box(
+                        ClosedBoxRequestClosedVolumeBuilder.builder()
+                            .volumeL(18.0)
+                            .fillFactor(1.1)
+                            .driverDisplacementL(2.2)
+                            .build())
+                    .powerW(power)
+                    .lowPass(new Filter(Filter.Kind.LINKWITZ_RILEY, 4, 80.0, null))
+                    .build())
             .result();
     assertEquals("sub_left", line.driver());
     assertEquals(alone.fcHz(), line.resonanceHz(), 1e-9);

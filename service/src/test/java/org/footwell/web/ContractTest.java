@@ -22,12 +22,13 @@ class ContractTest {
   }
 
   private static void walkRequests(Visitor visitor) {
-    Calculations.all().forEach(
-        calculation -> {
-          String id = calculation.card().id();
-          JsonNode body = post(id).at("/requestBody/content/application~1json/schema");
-          walk(id, CONTRACT.resolved(body), visitor);
-        });
+    Calculations.all()
+        .forEach(
+            calculation -> {
+              String id = calculation.card().id();
+              JsonNode body = post(id).at("/requestBody/content/application~1json/schema");
+              walk(id, CONTRACT.resolved(body), visitor);
+            });
   }
 
   private static void walk(String path, JsonNode schema, Visitor visitor) {
@@ -99,14 +100,16 @@ class ContractTest {
 
   @Test
   void everyExampleFitsItsOwnSchema() {
-    Calculations.all().forEach(
-        calculation -> {
-          String id = calculation.card().id();
-          JsonNode question = post(id).at("/requestBody/content/application~1json");
-          assertEquals(
-              List.of(), CONTRACT.faults(question.get("schema"), question.get("example")), id);
-          JsonNode answer = post(id).at("/responses/200/content/application~1json");
-          assertEquals(List.of(), CONTRACT.faults(answer.get("schema"), answer.get("example")), id);
-        });
+    Calculations.all()
+        .forEach(
+            calculation -> {
+              String id = calculation.card().id();
+              JsonNode question = post(id).at("/requestBody/content/application~1json");
+              assertEquals(
+                  List.of(), CONTRACT.faults(question.get("schema"), question.get("example")), id);
+              JsonNode answer = post(id).at("/responses/200/content/application~1json");
+              assertEquals(
+                  List.of(), CONTRACT.faults(answer.get("schema"), answer.get("example")), id);
+            });
   }
 }

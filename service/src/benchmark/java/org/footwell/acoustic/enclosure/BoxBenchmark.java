@@ -1,11 +1,13 @@
 package org.footwell.acoustic.enclosure;
 
+import org.footwell.acoustic.enclosure.radiator.BoxDriverBuilder;
+
 import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
 import org.footwell.calculation.Engine;
-import org.footwell.acoustic.enclosure.ClosedBoxRequest.ClosedVolume;
+
 import org.footwell.acoustic.enclosure.VentedBoxRequest.VentedVolume;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.acoustic.enclosure.radiator.BoxDriver;
@@ -35,36 +37,11 @@ public class BoxBenchmark {
       IntStream.range(0, POINTS).mapToObj(i -> 10 * Math.pow(20, i / (POINTS - 1.0))).toList();
   private final CurveFrequencies frequencies = new CurveFrequencies(null, 10.0, 200.0, hz);
   private final BoxDriver driver =
-      new BoxDriver(
-          3.4, 4.0, 30.0, 6.0, 0.42, 60.0, 330.0, 12.0, 1.5, 0.7, null, 300.0);
+      BoxDriverBuilder.builder().reOhm(3.4).ratedOhm(4.0).fsHz(30.0).qms(6.0).qes(0.42).vasL(60.0).sdCm2(330.0).xmaxMm(12.0).leMh(1.5).leExponent(0.7).continuousPowerW(300.0).build();
   private final ClosedBoxRequest closed =
-      new ClosedBoxRequest(
-          driver,
-          new ClosedVolume(30.0, null, null, 20.0, 10.0, null, null, null, null),
-          null,
-          null,
-          150.0,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          frequencies);
+      ClosedBoxRequestBuilder.builder().driver(driver).box(ClosedBoxRequestClosedVolumeBuilder.builder().volumeL(30.0).ql(20.0).qa(10.0).build()).powerW(150.0).frequencies(frequencies).build();
   private final VentedBoxRequest vented =
-      new VentedBoxRequest(
-          driver,
-          new VentedVolume(45.0, 33.0, null, 50.0, 50.0, null, null, null, null),
-          new BoxPort(null, 100.0, null, null, null, null, null),
-          null,
-          150.0,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          frequencies);
+      VentedBoxRequestBuilder.builder().driver(driver).box(VentedBoxRequestVentedVolumeBuilder.builder().volumeL(45.0).fbHz(33.0).qa(50.0).qp(50.0).build()).port(new BoxPort(null, 100.0, null, null, null, null, null)).powerW(150.0).frequencies(frequencies).build();
 
   /** closed-box with leaks: its corners are searched. */
   @Benchmark

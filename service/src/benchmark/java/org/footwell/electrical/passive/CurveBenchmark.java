@@ -128,8 +128,7 @@ public class CurveBenchmark {
     Filter filter = new Filter(Filter.Kind.LINKWITZ_RILEY, 4, 2000.0, null);
     return whole(
         new PassiveFilter(),
-        new PassiveFilterRequest(
-            3.4, null, filter, null, null, true, lossy, vented, null, listed, null));
+        PassiveFilterRequestBuilder.builder().loadOhm(3.4).lowPass(filter).compensate(true).driver(lossy).box(vented).frequencies(listed).build());
   }
 
   /** impedance-fit of 500 readings with phases. */

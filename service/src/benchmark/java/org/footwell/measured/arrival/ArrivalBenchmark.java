@@ -50,17 +50,7 @@ public class ArrivalBenchmark {
         takes.add(new Take("channel " + c, "microphone " + m, recording, null));
       }
     }
-    return new ArrivalTimesRequest(
-        RecordedKind.IMPULSE_RESPONSE,
-        null,
-        TimeReference.COMMON_START,
-        channels,
-        microphones,
-        takes,
-        null,
-        null,
-        null,
-        null);
+    return ArrivalTimesRequestBuilder.builder().kind(RecordedKind.IMPULSE_RESPONSE).timeReference(TimeReference.COMMON_START).channels(channels).microphones(microphones).recordings(takes).build();
   }
 
   /** A decaying pulse, slower for the first channels, in noise 60 dB below it. */

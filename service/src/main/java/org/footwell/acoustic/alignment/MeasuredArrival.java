@@ -7,11 +7,13 @@ import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
+import org.footwell.calculation.Built;
 
 /**
  * When a channel was heard at a microphone position: an entry of {@code recordings} as arrival-times
  * gives it. What is not used is taken too, so that nothing has to be taken out.
  */
+@Built
 public record MeasuredArrival(
     @Schema(description = "Name of the channel") @NotNull @Size(min = 1, max = 60) String channel,
     @Schema(description = "Id of the microphone position") @NotNull @Size(min = 1, max = 60)

@@ -125,19 +125,21 @@ public final class SeatDelays implements Calculation<SeatDelaysRequest, SeatDela
     List<SeatDelaysResult.Channel> channels = new ArrayList<>();
     for (int c = 0; c < exact.length; c++) {
       channels.add(
-          new SeatDelaysResult.Channel(
-              q.channels().get(c).name(),
-              layout.mean(layout.distanceM[c]),
-              layout.mean(arrivals[c]),
-              filterMs[c],
-              FilterDelays.lowPassMs(q.channels().get(c)),
-              exact[c],
-              run.apply(PATH, exact[c], speed),
-              settings.samples(c),
-              settings.roundedMs(c),
-              absolute[c],
-              q.processor() == null ? null : 1000 * (settings.addedMs[c] - exact[c]),
-              trims[c]));
+          SeatDelaysResultChannelBuilder.builder()
+              .name(q.channels().get(c).name())
+              .distanceM(layout.mean(layout.distanceM[c]))
+              .arrivalMs(layout.mean(arrivals[c]))
+              .filterDelayMs(filterMs[c])
+              .lowPassDelayMs(FilterDelays.lowPassMs(q.channels().get(c)))
+              .delayMs(exact[c])
+              .pathMm(run.apply(PATH, exact[c], speed))
+              .delaySamples(settings.samples(c))
+              .settingMs(settings.roundedMs(c))
+              .absoluteSettingMs(absolute[c])
+              .roundingErrorUs(
+                  q.processor() == null ? null : 1000 * (settings.addedMs[c] - exact[c]))
+              .trimDb(trims[c])
+              .build());
     }
     return new SeatDelaysResult(
         channels,

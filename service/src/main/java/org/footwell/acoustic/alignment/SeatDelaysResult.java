@@ -3,6 +3,7 @@ package org.footwell.acoustic.alignment;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
+import org.footwell.calculation.Built;
 
 /** How long each channel waits, and what that leaves. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -23,6 +24,7 @@ public record SeatDelaysResult(
 
   /** One channel. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
+  @Built
   public record Channel(
       @Schema(description = "Name of the channel") String name,
       @Schema(

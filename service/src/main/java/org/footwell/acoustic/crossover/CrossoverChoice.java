@@ -53,25 +53,28 @@ final class CrossoverChoice {
     if (frequency != null && upper.excursion() != null) {
       noteDisplacement(frequency, order, slopes);
     }
-    return new PlannedCrossover(
-        lower.way().id(),
-        upper.way().id(),
-        low == null ? null : low.frequencyHz(),
-        low == null ? null : low.reason(),
-        high.frequencyHz(),
-        high.reason(),
-        low == null ? null : octaves(low.frequencyHz(), high.frequencyHz()),
-        frequency,
-        choice,
-        order,
-        order == null ? null : Double.valueOf(order * DB_PER_ORDER),
-        frequency == null
-            ? null
-            : Double.valueOf(
-                run.apply(Piston.KA, frequency, lower.way().sdCm2(), frame.speedOfSoundMPerS())),
-        lowLimits,
-        highLimits,
-        slopes);
+    return CrossoverPlanResultPlannedCrossoverBuilder.builder()
+        .lowerId(lower.way().id())
+        .upperId(upper.way().id())
+        .lowestHz(low == null ? null : low.frequencyHz())
+        .lowestReason(low == null ? null : low.reason())
+        .highestHz(high.frequencyHz())
+        .highestReason(high.reason())
+        .windowOctaves(low == null ? null : octaves(low.frequencyHz(), high.frequencyHz()))
+        .frequencyHz(frequency)
+        .frequencyReason(choice)
+        .order(order)
+        .slopeDb(order == null ? null : Double.valueOf(order * DB_PER_ORDER))
+        .lowerKa(
+            frequency == null
+                ? null
+                : Double.valueOf(
+                    run.apply(
+                        Piston.KA, frequency, lower.way().sdCm2(), frame.speedOfSoundMPerS())))
+        .lowLimits(lowLimits)
+        .highLimits(highLimits)
+        .slopes(slopes)
+        .build();
   }
 
   /** How the frequency is chosen, or null when no frequency can be proposed. */

@@ -6,10 +6,12 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import org.footwell.calculation.Built;
 import org.footwell.parts.Filter;
 import org.footwell.parts.PreferredSeries;
 
 /** The ways of one side of a vehicle and what they are to do. */
+@Built
 public record CrossoverPlanRequest(
     @Schema(description = "The ways from low to high, one driver each")
         @NotNull
@@ -108,24 +110,12 @@ public record CrossoverPlanRequest(
   /** Ways at a level wanted at a distance in m, all else as it stands when nothing is said. */
   public static CrossoverPlanRequest standard(
       List<CrossoverWay> ways, double wantedLevelDbSpl, double distanceM, double temperatureC) {
-    return new CrossoverPlanRequest(
-        ways,
-        wantedLevelDbSpl,
-        distanceM,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        null,
-        temperatureC,
-        null);
+    return CrossoverPlanRequestBuilder.builder()
+        .ways(ways)
+        .wantedLevelDbSpl(wantedLevelDbSpl)
+        .distanceM(distanceM)
+        .temperatureC(temperatureC)
+        .build();
   }
 
   /** How the power of a programme is spread. */

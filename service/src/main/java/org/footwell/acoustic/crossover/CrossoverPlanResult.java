@@ -3,6 +3,7 @@ package org.footwell.acoustic.crossover;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
+import org.footwell.calculation.Built;
 
 /** Where to part the bands, and what each way then gets. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -24,6 +25,7 @@ public record CrossoverPlanResult(
 
   /** The crossover between two ways. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
+  @Built
   public record PlannedCrossover(
       @Schema(description = "The way below") String lowerId,
       @Schema(description = "The way above") String upperId,
@@ -92,6 +94,7 @@ public record CrossoverPlanResult(
 
   /** What one way gets. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
+  @Built
   public record WayShare(
       @Schema(description = "The way") String id,
       @Schema(description = "Diameter of a circle of its area, mm") double effectiveDiameterMm,
@@ -119,6 +122,7 @@ public record CrossoverPlanResult(
           Double amplifierMarginDb) {}
 
   /** The capacitor in series with the last way. */
+  @Built
   public record ProtectionCapacitor(
       @Schema(description = "The way it protects") String id,
       @Schema(description = "Value that gives the ratio asked for, uF") double wantedUf,

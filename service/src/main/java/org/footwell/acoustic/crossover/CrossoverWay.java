@@ -5,9 +5,11 @@ import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
+import org.footwell.calculation.Built;
 import org.footwell.parts.Sensitivity;
 
 /** The driver of one way, on one side of the vehicle. */
+@Built
 public record CrossoverWay(
     @Schema(description = "Name of the way, used in the answer") @NotNull @Size(min = 1, max = 40)
         String id,

@@ -48,15 +48,16 @@ final class SeriesCapacitor {
         run.apply(VALUE, run.apply(WANTED_CORNER, f, protection.ratio()), way.ratedOhm());
     double value = protection.series().nearest(wanted);
     double corner = run.apply(CORNER, value, way.ratedOhm());
-    return new ProtectionCapacitor(
-        way.id(),
-        wanted,
-        value,
-        corner,
-        f / corner,
-        run.apply(LEVEL, corner, f),
-        run.apply(PHASE, corner, f),
-        run.apply(AnalogFilter.FIRST_ORDER_DELAY, corner, f),
-        run.apply(LEVEL, corner, BASS_HZ));
+    return CrossoverPlanResultProtectionCapacitorBuilder.builder()
+        .id(way.id())
+        .wantedUf(wanted)
+        .capacitorUf(value)
+        .cornerHz(corner)
+        .ratio(f / corner)
+        .levelDb(run.apply(LEVEL, corner, f))
+        .phaseDeg(run.apply(PHASE, corner, f))
+        .groupDelayMs(run.apply(AnalogFilter.FIRST_ORDER_DELAY, corner, f))
+        .bassLevelDb(run.apply(LEVEL, corner, BASS_HZ))
+        .build();
   }
 }

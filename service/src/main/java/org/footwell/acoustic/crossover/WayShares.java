@@ -58,22 +58,24 @@ final class WayShares {
     Double peakV = sineV == null ? null : run.apply(PEAK_OF_SINE, sineV);
     Double programme = part(model.wholeProgrammeW(), share);
     Double amplifier = part(average, share);
-    return new WayShare(
-        way.id(),
-        run.apply(Piston.EFFECTIVE_DIAMETER, way.sdCm2()),
-        model.beamingHz(),
-        model.fullLevelFromHz(frame, run),
-        share == null ? null : Decibels.ofPower(share),
-        sineV,
-        sineW,
-        peakV,
-        peakV == null || way.reOhm() == null
-            ? null
-            : run.apply(Electricity.CURRENT, peakV, way.reOhm()),
-        programme,
-        margin(way, programme),
-        amplifier,
-        margin(way, amplifier));
+    return CrossoverPlanResultWayShareBuilder.builder()
+        .id(way.id())
+        .effectiveDiameterMm(run.apply(Piston.EFFECTIVE_DIAMETER, way.sdCm2()))
+        .beamingHz(model.beamingHz())
+        .fullLevelFromHz(model.fullLevelFromHz(frame, run))
+        .shareDb(share == null ? null : Decibels.ofPower(share))
+        .sineV(sineV)
+        .sinePowerW(sineW)
+        .peakV(peakV)
+        .peakA(
+            peakV == null || way.reOhm() == null
+                ? null
+                : run.apply(Electricity.CURRENT, peakV, way.reOhm()))
+        .programmePowerW(programme)
+        .programmeMarginDb(margin(way, programme))
+        .amplifierShareW(amplifier)
+        .amplifierMarginDb(margin(way, amplifier))
+        .build();
   }
 
   private Double part(Double whole, Double share) {

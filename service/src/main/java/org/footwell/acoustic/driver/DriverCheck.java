@@ -78,34 +78,38 @@ public final class DriverCheck implements Calculation<DriverCheckRequest, Driver
     boolean displaces = area != null && q.xmaxMm() != null;
     boolean redundant = reconciliation.redundancy() > 0;
     boolean bandwidth = sheet.isKnown(Figure.FS) && sheet.isKnown(Figure.QES);
-    return new DriverCheckResult(
-        q.partId(),
-        Completed.of(sheet, area),
-        sheet.paths(),
-        agreement.hasEfficiency() ? agreement.efficiency() : null,
-        agreement.hasEfficiency() ? agreement.referenceLevel() : null,
-        agreement.hasLevels() ? agreement.oneWattLevel() : null,
-        agreement.hasLevels() ? agreement.voltageLevel() : null,
-        diameter,
-        displaces ? run.apply(DriverLaws.DISPLACEMENT, area, q.xmaxMm()) : null,
-        displaces ? basis(q) : null,
-        bandwidth
-            ? run.apply(DriverLaws.EFFICIENCY_BANDWIDTH, sheet.of(Figure.FS), sheet.of(Figure.QES))
-            : null,
-        others.reRatio(),
-        others.peak(),
-        sheet.air.density(),
-        sheet.air.speed(),
-        Discrepancy.of(agreement),
-        unchecked,
-        isWanted ? reconciliation.redundancy() : null,
-        redundant ? Adjusted.of(reconciliation) : null,
-        redundant ? Residual.of(reconciliation) : null,
-        reconciliation.farthest(),
-        redundant ? reconciliation.farthestDeviations() : null,
-        remarks.odd() == null ? null : remarks.odd().figure().field,
-        remarks.odd() != null && remarks.odd().isImplied() ? remarks.odd().implied() : null,
-        remarks.suspects());
+    return DriverCheckResultBuilder.builder()
+        .part(q.partId())
+        .completed(Completed.of(sheet, area))
+        .paths(sheet.paths())
+        .referenceEfficiency(agreement.hasEfficiency() ? agreement.efficiency() : null)
+        .referenceLevelDbSpl(agreement.hasEfficiency() ? agreement.referenceLevel() : null)
+        .oneWattLevelDbSpl(agreement.hasLevels() ? agreement.oneWattLevel() : null)
+        .twoPointEightThreeVoltLevelDbSpl(agreement.hasLevels() ? agreement.voltageLevel() : null)
+        .effectiveDiameterMm(diameter)
+        .displacementCm3(displaces ? run.apply(DriverLaws.DISPLACEMENT, area, q.xmaxMm()) : null)
+        .displacementBasis(displaces ? basis(q) : null)
+        .efficiencyBandwidthHz(
+            bandwidth
+                ? run.apply(
+                    DriverLaws.EFFICIENCY_BANDWIDTH, sheet.of(Figure.FS), sheet.of(Figure.QES))
+                : null)
+        .reRatio(others.reRatio())
+        .peakOverContinuousDb(others.peak())
+        .airDensityKgPerM3(sheet.air.density())
+        .speedOfSoundMPerS(sheet.air.speed())
+        .discrepancy(Discrepancy.of(agreement))
+        .unchecked(unchecked)
+        .redundancyCount(isWanted ? reconciliation.redundancy() : null)
+        .adjusted(redundant ? Adjusted.of(reconciliation) : null)
+        .residual(redundant ? Residual.of(reconciliation) : null)
+        .farthest(reconciliation.farthest())
+        .farthestDeviations(redundant ? reconciliation.farthestDeviations() : null)
+        .oddOneOut(remarks.odd() == null ? null : remarks.odd().figure().field)
+        .oddOneOutImplied(
+            remarks.odd() != null && remarks.odd().isImplied() ? remarks.odd().implied() : null)
+        .suspects(remarks.suspects())
+        .build();
   }
 
   private static Sheet sheet(DriverCheckRequest q, Run run) {

@@ -7,12 +7,14 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.math.BigDecimal;
 import org.footwell.acoustic.driver.sheet.DriverTolerance;
+import org.footwell.calculation.Built;
 import org.footwell.parts.Sensitivity;
 
 /**
  * One record of a driver's data sheet, as far as it is known. Bounds are wide on purpose: a figure
  * in the wrong unit is a finding, not a refusal.
  */
+@Built
 public record DriverCheckRequest(
     @Schema(description = "What the record is called; handed through") @Size(min = 1, max = 80)
         String partId,

@@ -7,9 +7,11 @@ import org.footwell.acoustic.driver.sheet.Figure;
 import org.footwell.acoustic.driver.sheet.Identity;
 import org.footwell.acoustic.driver.sheet.Reconciliation;
 import org.footwell.acoustic.driver.sheet.Sheet;
+import org.footwell.calculation.Built;
 
 /** A driver's record, completed and checked. What does not follow from the figures is absent. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
+@Built
 public record DriverCheckResult(
     @Schema(description = "The part_id of the request") String part,
     @Schema(description = "The figures, given or filled in") Completed completed,
@@ -70,6 +72,7 @@ public record DriverCheckResult(
 
   /** Thiele/Small figures. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
+  @Built
   public record Completed(
       @Schema(description = "DC resistance of the voice coil, ohm") Double reOhm,
       @Schema(description = "Resonance in free air, Hz") Double fsHz,
@@ -84,18 +87,19 @@ public record DriverCheckResult(
       @Schema(description = "Mechanical resistance, kg/s") Double rmsKgPerS) {
 
     static Completed of(Sheet sheet, Double area) {
-      return new Completed(
-          sheet.orNull(Figure.RE),
-          sheet.orNull(Figure.FS),
-          sheet.orNull(Figure.QMS),
-          sheet.orNull(Figure.QES),
-          sheet.orNull(Figure.QTS),
-          sheet.orNull(Figure.VAS),
-          area,
-          sheet.orNull(Figure.BL),
-          sheet.orNull(Figure.MMS),
-          sheet.orNull(Figure.CMS),
-          sheet.orNull(Figure.RMS));
+      return DriverCheckResultCompletedBuilder.builder()
+          .reOhm(sheet.orNull(Figure.RE))
+          .fsHz(sheet.orNull(Figure.FS))
+          .qms(sheet.orNull(Figure.QMS))
+          .qes(sheet.orNull(Figure.QES))
+          .qts(sheet.orNull(Figure.QTS))
+          .vasL(sheet.orNull(Figure.VAS))
+          .sdCm2(area)
+          .blTm(sheet.orNull(Figure.BL))
+          .mmsG(sheet.orNull(Figure.MMS))
+          .cmsMmPerN(sheet.orNull(Figure.CMS))
+          .rmsKgPerS(sheet.orNull(Figure.RMS))
+          .build();
     }
   }
 
@@ -123,6 +127,7 @@ public record DriverCheckResult(
 
   /** Figures after reconciliation. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
+  @Built
   public record Adjusted(
       @Schema(description = "DC resistance of the voice coil, ohm") Double reOhm,
       @Schema(description = "Resonance in free air, Hz") Double fsHz,
@@ -138,24 +143,26 @@ public record DriverCheckResult(
       @Schema(description = "Sensitivity on the basis given, dB SPL") Double sensitivityDbSpl) {
 
     static Adjusted of(Reconciliation by) {
-      return new Adjusted(
-          by.adjustedOrNull(Figure.RE),
-          by.adjustedOrNull(Figure.FS),
-          by.adjustedOrNull(Figure.QMS),
-          by.adjustedOrNull(Figure.QES),
-          by.adjustedOrNull(Figure.QTS),
-          by.adjustedOrNull(Figure.VAS),
-          by.adjustedOrNull(Figure.SD),
-          by.adjustedOrNull(Figure.BL),
-          by.adjustedOrNull(Figure.MMS),
-          by.adjustedOrNull(Figure.CMS),
-          by.adjustedOrNull(Figure.RMS),
-          by.adjustedOrNull(Figure.LEVEL));
+      return DriverCheckResultAdjustedBuilder.builder()
+          .reOhm(by.adjustedOrNull(Figure.RE))
+          .fsHz(by.adjustedOrNull(Figure.FS))
+          .qms(by.adjustedOrNull(Figure.QMS))
+          .qes(by.adjustedOrNull(Figure.QES))
+          .qts(by.adjustedOrNull(Figure.QTS))
+          .vasL(by.adjustedOrNull(Figure.VAS))
+          .sdCm2(by.adjustedOrNull(Figure.SD))
+          .blTm(by.adjustedOrNull(Figure.BL))
+          .mmsG(by.adjustedOrNull(Figure.MMS))
+          .cmsMmPerN(by.adjustedOrNull(Figure.CMS))
+          .rmsKgPerS(by.adjustedOrNull(Figure.RMS))
+          .sensitivityDbSpl(by.adjustedOrNull(Figure.LEVEL))
+          .build();
     }
   }
 
   /** Given above adjusted. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
+  @Built
   public record Residual(
       @Schema(description = "Of re, percent") Double rePercent,
       @Schema(description = "Of fs, percent") Double fsPercent,
@@ -171,19 +178,20 @@ public record DriverCheckResult(
       @Schema(description = "Of the sensitivity, dB") Double sensitivityDb) {
 
     static Residual of(Reconciliation by) {
-      return new Residual(
-          by.residualOrNull(Figure.RE),
-          by.residualOrNull(Figure.FS),
-          by.residualOrNull(Figure.QMS),
-          by.residualOrNull(Figure.QES),
-          by.residualOrNull(Figure.QTS),
-          by.residualOrNull(Figure.VAS),
-          by.residualOrNull(Figure.SD),
-          by.residualOrNull(Figure.BL),
-          by.residualOrNull(Figure.MMS),
-          by.residualOrNull(Figure.CMS),
-          by.residualOrNull(Figure.RMS),
-          by.residualOrNull(Figure.LEVEL));
+      return DriverCheckResultResidualBuilder.builder()
+          .rePercent(by.residualOrNull(Figure.RE))
+          .fsPercent(by.residualOrNull(Figure.FS))
+          .qmsPercent(by.residualOrNull(Figure.QMS))
+          .qesPercent(by.residualOrNull(Figure.QES))
+          .qtsPercent(by.residualOrNull(Figure.QTS))
+          .vasPercent(by.residualOrNull(Figure.VAS))
+          .sdPercent(by.residualOrNull(Figure.SD))
+          .blPercent(by.residualOrNull(Figure.BL))
+          .mmsPercent(by.residualOrNull(Figure.MMS))
+          .cmsPercent(by.residualOrNull(Figure.CMS))
+          .rmsPercent(by.residualOrNull(Figure.RMS))
+          .sensitivityDb(by.residualOrNull(Figure.LEVEL))
+          .build();
     }
   }
 }

@@ -138,19 +138,20 @@ public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxR
     BoxRemarks.peak(response, run);
     BoxRemarks.beyondModel(BoxRemarks.figures(response, limits), modelLimit, run);
     CabinCurve cabin = BoxRemarks.cabin(q, frequencies, run);
-    return new ClosedBoxResult(
-        alignment.volumeL(),
-        gross,
-        alignment.alpha(),
-        alignment.qts(),
-        alignment.fcHz(),
-        alignment.qmc(),
-        alignment.qec(),
-        alignment.qtc(),
-        response,
-        limits,
-        cabin == null ? null : cabin.pressureCornerHz(),
-        new BoxCurve(q, circuit, false, drive.voltage(), cabin).points(frequencies, run));
+    return ClosedBoxResultBuilder.builder()
+        .volumeL(alignment.volumeL())
+        .grossVolumeL(gross)
+        .alpha(alignment.alpha())
+        .qts(alignment.qts())
+        .fcHz(alignment.fcHz())
+        .qmc(alignment.qmc())
+        .qec(alignment.qec())
+        .qtc(alignment.qtc())
+        .response(response)
+        .limits(limits)
+        .pressureCornerHz(cabin == null ? null : cabin.pressureCornerHz())
+        .points(new BoxCurve(q, circuit, false, drive.voltage(), cabin).points(frequencies, run))
+        .build();
   }
 
   private static double[] checked(ClosedBoxRequest q, Run run) {

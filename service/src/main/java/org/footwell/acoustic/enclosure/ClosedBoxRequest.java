@@ -9,6 +9,7 @@ import jakarta.validation.constraints.NotNull;
 import org.footwell.acoustic.enclosure.lowend.PlayedBox;
 import org.footwell.acoustic.enclosure.radiator.BoxDriver;
 import org.footwell.acoustic.enclosure.radiator.CabinResponse;
+import org.footwell.calculation.Built;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Filter;
 
@@ -16,6 +17,7 @@ import org.footwell.parts.Filter;
  * A driver in a closed box or in a large leaky baffle, and what drives it. Exactly one of {@code box}
  * and {@code baffle}.
  */
+@Built
 public record ClosedBoxRequest(
     @Schema(description = "The driver") @NotNull BoxDriver driver,
     @Schema(description = "The closed box. Exactly one of box and baffle") ClosedVolume box,
@@ -74,6 +76,7 @@ public record ClosedBoxRequest(
   }
 
   /** A closed box: its volume, or the total Q or the peak it shall give. */
+  @Built
   public record ClosedVolume(
       @Schema(
               description =

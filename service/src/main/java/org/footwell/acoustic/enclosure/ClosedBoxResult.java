@@ -6,9 +6,11 @@ import java.util.List;
 import org.footwell.acoustic.enclosure.lowend.BoxLimits;
 import org.footwell.acoustic.enclosure.lowend.BoxPoint;
 import org.footwell.acoustic.enclosure.lowend.BoxResponse;
+import org.footwell.calculation.Built;
 
 /** What a closed box or a large leaky baffle makes of a driver. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
+@Built
 public record ClosedBoxResult(
     @Schema(description = "Net volume of air, litre: given, or found for the wanted qtc or ripple")
         double volumeL,

@@ -166,19 +166,20 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
     BoxRemarks.space(box.spaceL(), gross, run);
     PortRemarks.of(q, port, vent, longest, qts, frequencies[frequencies.length - 1], run);
     CabinCurve cabin = BoxRemarks.cabin(q, frequencies, run);
-    return new VentedBoxResult(
-        gross,
-        alpha,
-        qts,
-        fb,
-        h,
-        box.volumeL(),
-        found,
-        vent,
-        response,
-        limits,
-        cabin == null ? null : cabin.pressureCornerHz(),
-        new BoxCurve(q, circuit, true, drive.voltage(), cabin).points(frequencies, run));
+    return VentedBoxResultBuilder.builder()
+        .grossVolumeL(gross)
+        .alpha(alpha)
+        .qts(qts)
+        .fbHz(fb)
+        .tuningRatio(h)
+        .volumeL(box.volumeL())
+        .alignment(found)
+        .vent(vent)
+        .response(response)
+        .limits(limits)
+        .pressureCornerHz(cabin == null ? null : cabin.pressureCornerHz())
+        .points(new BoxCurve(q, circuit, true, drive.voltage(), cabin).points(frequencies, run))
+        .build();
   }
 
   private static double[] checked(VentedBoxRequest q, Run run) {

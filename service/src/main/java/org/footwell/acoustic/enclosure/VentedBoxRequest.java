@@ -10,6 +10,7 @@ import org.footwell.acoustic.enclosure.VentedBoxResult.Alignment;
 import org.footwell.acoustic.enclosure.lowend.PlayedBox;
 import org.footwell.acoustic.enclosure.radiator.BoxDriver;
 import org.footwell.acoustic.enclosure.radiator.CabinResponse;
+import org.footwell.calculation.Built;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Filter;
 
@@ -17,6 +18,7 @@ import org.footwell.parts.Filter;
  * A driver in a vented box, and what drives it. With a volume exactly one of the tuning of the box and
  * the length of the port; without one the box is found.
  */
+@Built
 public record VentedBoxRequest(
     @Schema(description = "The driver") @NotNull BoxDriver driver,
     @Schema(description = "The box") @NotNull VentedVolume box,
@@ -74,32 +76,35 @@ public record VentedBoxRequest(
   /** The same with a box that was found for it. */
   VentedBoxRequest in(Alignment found) {
     VentedVolume sized =
-        new VentedVolume(
-            found.volumeL(),
-            found.fbHz(),
-            box.ql,
-            box.qa,
-            box.qp,
-            box.driverDisplacementL,
-            box.bracingL,
-            box.spaceL,
-            box.longestInsideMm);
-    return new VentedBoxRequest(
-        driver,
-        sized,
-        port,
-        voltageV,
-        powerW,
-        sourceOhm,
-        temperatureC,
-        subsonicOrder,
-        highPass,
-        lowPass,
-        cabin,
-        frequencies);
+        VentedBoxRequestVentedVolumeBuilder.builder()
+            .volumeL(found.volumeL())
+            .fbHz(found.fbHz())
+            .ql(box.ql)
+            .qa(box.qa)
+            .qp(box.qp)
+            .driverDisplacementL(box.driverDisplacementL)
+            .bracingL(box.bracingL)
+            .spaceL(box.spaceL)
+            .longestInsideMm(box.longestInsideMm)
+            .build();
+    return VentedBoxRequestBuilder.builder()
+        .driver(driver)
+        .box(sized)
+        .port(port)
+        .voltageV(voltageV)
+        .powerW(powerW)
+        .sourceOhm(sourceOhm)
+        .temperatureC(temperatureC)
+        .subsonicOrder(subsonicOrder)
+        .highPass(highPass)
+        .lowPass(lowPass)
+        .cabin(cabin)
+        .frequencies(frequencies)
+        .build();
   }
 
   /** The box without its port. */
+  @Built
   public record VentedVolume(
       @Schema(
               description =

@@ -6,9 +6,11 @@ import java.util.List;
 import org.footwell.acoustic.enclosure.lowend.BoxLimits;
 import org.footwell.acoustic.enclosure.lowend.BoxPoint;
 import org.footwell.acoustic.enclosure.lowend.BoxResponse;
+import org.footwell.calculation.Built;
 
 /** What a vented box makes of a driver. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
+@Built
 public record VentedBoxResult(
     @Schema(description = "Volume with driver, bracing and port in it, litre") double grossVolumeL,
     @Schema(description = "Compliance ratio: vas over volume") double alpha,

@@ -3,6 +3,7 @@ package org.footwell.acoustic.filters;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
+import org.footwell.calculation.Built;
 import org.footwell.signal.Biquad;
 
 /** Digital sections, what each way does, and what all of them sum to. */
@@ -69,6 +70,7 @@ public record CrossoverFiltersResult(
 
   /** All ways together. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
+  @Built
   public record Sum(
       @Schema(description = "Start of the band that is judged, Hz") double bandFromHz,
       @Schema(description = "End of the band that is judged, Hz") double bandToHz,
@@ -107,6 +109,7 @@ public record CrossoverFiltersResult(
           Double groupDelayMs) {}
 
   /** Two ways that meet. */
+  @Built
   public record Handover(
       @Schema(description = "Name of the way with the low-pass") String lower,
       @Schema(description = "Name of the way with the high-pass") String upper,

@@ -149,21 +149,22 @@ final class Handovers {
     double inverted = pair.trial(0, -1).spreadDb();
     double togetherMs = (low.delaySamples() - high.delaySamples()) * 1000 / sum.rateHz();
     Pair.Trial best = pair.flattest(crossing, togetherMs, SAME_DB, run);
-    return new Handover(
-        lower.id(),
-        upper.id(),
-        crossing,
-        low.levelDb(),
-        apart,
-        run.apply(SUM_OF_EQUALS, low.levelDb(), apart),
-        from,
-        to,
-        asGiven,
-        inverted,
-        better(asGiven, inverted),
-        best.delayMs(),
-        best.polarity(),
-        best.spreadDb());
+    return CrossoverFiltersResultHandoverBuilder.builder()
+        .lower(lower.id())
+        .upper(upper.id())
+        .crossingHz(crossing)
+        .eachDb(low.levelDb())
+        .phaseDifferenceDeg(apart)
+        .sumDb(run.apply(SUM_OF_EQUALS, low.levelDb(), apart))
+        .bandFromHz(from)
+        .bandToHz(to)
+        .spreadDb(asGiven)
+        .invertedSpreadDb(inverted)
+        .better(better(asGiven, inverted))
+        .bestDelayMs(best.delayMs())
+        .bestPolarity(best.polarity())
+        .bestSpreadDb(best.spreadDb())
+        .build();
   }
 
   private static Better better(double asGiven, double inverted) {

@@ -83,16 +83,17 @@ final class Sums {
           .with("to", to)
           .with("frequency", range.lowestHz());
     }
-    return new Sum(
-        from,
-        to,
-        range.highestDb(),
-        range.highestHz(),
-        range.lowestDb(),
-        range.lowestHz(),
-        range.spreadDb(),
-        ways.size() > 1 ? ways.stream().map(this::inverted).toList() : null,
-        points());
+    return CrossoverFiltersResultSumBuilder.builder()
+        .bandFromHz(from)
+        .bandToHz(to)
+        .highestDb(range.highestDb())
+        .highestHz(range.highestHz())
+        .lowestDb(range.lowestDb())
+        .lowestHz(range.lowestHz())
+        .spreadDb(range.spreadDb())
+        .inverted(ways.size() > 1 ? ways.stream().map(this::inverted).toList() : null)
+        .points(points())
+        .build();
   }
 
   /** Whether levels are set on purpose: then an uneven sum need not be a fault. */

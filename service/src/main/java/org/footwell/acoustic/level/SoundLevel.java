@@ -147,24 +147,26 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
     }
     Double peakDbc =
         levelDbc == null ? null : Double.valueOf(run.apply(PEAK_C, levelDbc, q.crestFactorDb()));
-    return new SoundLevelResult(
-        level,
-        peak,
-        oneWatt,
-        atVoltage,
-        driverPower,
-        count,
-        distance,
-        cabinGain,
-        compression,
-        needed,
-        levelDba,
-        levelDbc,
-        peakDbc,
-        overRoadNoise(q, levelDba, run),
-        Exposure.judge(levelDba, level, peakDbc, peak, run),
-        DriverLimits.of(
-            q, new DriverLimits.Played(oneWatt, driverPower, gain, perWattOfHeat), run));
+    return SoundLevelResultBuilder.builder()
+        .levelDbSpl(level)
+        .peakLevelDbSpl(peak)
+        .oneWattLevelDbSpl(oneWatt)
+        .twoPointEightThreeVoltLevelDbSpl(atVoltage)
+        .driverPowerW(driverPower)
+        .driverCountDb(count)
+        .distanceDb(distance)
+        .cabinGainDb(cabinGain)
+        .compressionDb(compression)
+        .powerNeededW(needed)
+        .levelDba(levelDba)
+        .levelDbc(levelDbc)
+        .peakLevelDbc(peakDbc)
+        .overRoadNoiseDb(overRoadNoise(q, levelDba, run))
+        .exposureAllowedH(Exposure.judge(levelDba, level, peakDbc, peak, run))
+        .limits(
+            DriverLimits.of(
+                q, new DriverLimits.Played(oneWatt, driverPower, gain, perWattOfHeat), run))
+        .build();
   }
 
   private static void refuseUndecided(SoundLevelRequest q, Run run) {

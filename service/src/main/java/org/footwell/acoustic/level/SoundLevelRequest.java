@@ -8,10 +8,12 @@ import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import org.footwell.calculation.Built;
 import org.footwell.parts.Sensitivity;
 import org.footwell.physics.Decibels;
 
 /** What the level at a seat depends on. Exactly one of {@code powerW} and {@code voltageV}. */
+@Built
 public record SoundLevelRequest(
     @Schema(description = "Sensitivity of one driver") @NotNull Sensitivity sensitivity,
     @Schema(description = "Rated impedance of one driver, ohm")

@@ -2,9 +2,11 @@ package org.footwell.acoustic.level;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
+import org.footwell.calculation.Built;
 
 /** How loud it is at the seat. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
+@Built
 public record SoundLevelResult(
     @Schema(description = "Continuous level at the seat, dB SPL") double levelDbSpl,
     @Schema(description = "Instantaneous peak level at the seat, unweighted, dB SPL")

@@ -6,12 +6,14 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import org.footwell.calculation.Built;
 import org.footwell.parts.Position;
 
 /**
  * Sources, seats and what is wanted there. Either every source and seat has a position, or there is
  * a distance for every source and seat.
  */
+@Built
 public record SeatLevelsRequest(
     @Schema(description = "Sources that play the same signal, each through its own channel")
         @NotNull

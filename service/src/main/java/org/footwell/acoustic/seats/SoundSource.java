@@ -7,11 +7,13 @@ import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
+import org.footwell.calculation.Built;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Position;
 import org.footwell.parts.Sensitivity;
 
 /** One loudspeaker with its channel. Exactly one of {@code powerW} and {@code voltageV}. */
+@Built
 public record SoundSource(
     @Schema(description = "Name, unlike any other source's") @NotNull @Size(min = 1, max = 60)
         String name,

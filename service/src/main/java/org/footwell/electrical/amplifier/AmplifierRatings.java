@@ -105,16 +105,17 @@ public final class AmplifierRatings
     RatingsFit fit = stated.fit();
     List<Growth> growth = growth(fit, run);
     remarkGrowth(growth, stated, run);
-    return new AmplifierRatingsResult(
-        stated.openCircuitV(),
-        stated.sagOhm(),
-        fit.character(),
-        stated.hasResidual() ? fit.rmsResidualDb() : null,
-        stated.hasResidual() ? fit.largestResidualDb() : null,
-        fit.points().stream().map(point -> rated(point, fit)).toList(),
-        growth,
-        predictions(q, bridge, run),
-        q.bridgedRatings() == null ? null : bridge.comparisons());
+    return AmplifierRatingsResultBuilder.builder()
+        .openCircuitV(stated.openCircuitV())
+        .sagOhm(stated.sagOhm())
+        .character(fit.character())
+        .residualRmsDb(stated.hasResidual() ? fit.rmsResidualDb() : null)
+        .residualLargestDb(stated.hasResidual() ? fit.largestResidualDb() : null)
+        .rated(fit.points().stream().map(point -> rated(point, fit)).toList())
+        .growth(growth)
+        .predictions(predictions(q, bridge, run))
+        .bridge(q.bridgedRatings() == null ? null : bridge.comparisons())
+        .build();
   }
 
   private static void remarkBelow(double load, double lowest, String mode, String at, Run run) {

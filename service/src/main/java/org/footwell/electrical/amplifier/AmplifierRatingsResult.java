@@ -3,9 +3,11 @@ package org.footwell.electrical.amplifier;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
+import org.footwell.calculation.Built;
 
 /** What published ratings say of an amplifier, and whether they agree with one another. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
+@Built
 public record AmplifierRatingsResult(
     @Schema(
             description =

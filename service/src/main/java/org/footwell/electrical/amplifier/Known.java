@@ -1,10 +1,12 @@
 package org.footwell.electrical.amplifier;
 
+import org.footwell.calculation.Built;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.amplifier.Amplifier.Delivery;
 import org.footwell.electrical.amplifier.RailMatchResult.LimitedBy;
 
 /** The amplifier, however described, with what follows from the description alone. */
+@Built
 record Known(
     Amplifier amplifier,
     double supplyV,
@@ -26,16 +28,14 @@ record Known(
       stated.judge(q.supplyV());
     }
     StatedRails.Clean clean = stated.clean(q.loadOhm());
-    return new Known(
-        stated.stage(),
-        q.rails().supplyV(),
-        Delivery.exactly(clean.powerW()),
-        clean.currentFirst() ? LimitedBy.CURRENT : LimitedBy.VOLTAGE,
-        stated.openCircuitV(),
-        stated.stage().sagOhm(),
-        null,
-        null,
-        null);
+    return KnownBuilder.builder()
+        .amplifier(stated.stage())
+        .supplyV(q.rails().supplyV())
+        .delivery(Delivery.exactly(clean.powerW()))
+        .limitedBy(clean.currentFirst() ? LimitedBy.CURRENT : LimitedBy.VOLTAGE)
+        .openCircuitV(stated.openCircuitV())
+        .sagOhm(stated.stage().sagOhm())
+        .build();
   }
 
   private static Known byRatings(RailMatchRequest q, Run run) {
@@ -44,15 +44,15 @@ record Known(
         StatedRatings.of(q.ratings(), q.bridged(), q.supplyRegulated(), "/ratings", run);
     stated.explain(q.loadOhm(), "/load_ohm");
     boolean residual = stated.hasResidual();
-    return new Known(
-        stated.amplifier(),
-        q.ratings().supplyV(),
-        stated.into(q.loadOhm()),
-        null,
-        stated.openCircuitV(),
-        stated.sagOhm(),
-        stated.fit().character(),
-        residual ? stated.fit().rmsResidualDb() : null,
-        residual ? stated.fit().largestResidualDb() : null);
+    return KnownBuilder.builder()
+        .amplifier(stated.amplifier())
+        .supplyV(q.ratings().supplyV())
+        .delivery(stated.into(q.loadOhm()))
+        .openCircuitV(stated.openCircuitV())
+        .sagOhm(stated.sagOhm())
+        .character(stated.fit().character())
+        .residualRmsDb(residual ? stated.fit().rmsResidualDb() : null)
+        .residualLargestDb(residual ? stated.fit().largestResidualDb() : null)
+        .build();
   }
 }

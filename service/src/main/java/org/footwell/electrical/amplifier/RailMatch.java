@@ -109,24 +109,25 @@ public final class RailMatch implements Calculation<RailMatchRequest, RailMatchR
           run.apply(Electricity.VOLTAGE, q.driver().continuousPowerW(), q.driver().ratedOhm());
       judge(known, q, delivery, headroom, limiterRms, run);
     }
-    return new RailMatchResult(
-        delivery.powerW(),
-        delivery.lowW(),
-        delivery.highW(),
-        voltage,
-        peak,
-        peakCurrent,
-        known.limitedBy(),
-        q.bridged() ? q.loadOhm() / 2 : null,
-        known.openCircuitV(),
-        known.sagOhm(),
-        known.character(),
-        known.residualRmsDb(),
-        known.residualLargestDb(),
-        headroom,
-        limiterRms,
-        peak,
-        atSupplies(known, q));
+    return RailMatchResultBuilder.builder()
+        .cleanPowerW(delivery.powerW())
+        .cleanPowerLowW(delivery.lowW())
+        .cleanPowerHighW(delivery.highW())
+        .voltageV(voltage)
+        .peakVoltageV(peak)
+        .peakCurrentA(peakCurrent)
+        .limitedBy(known.limitedBy())
+        .halfLoadOhm(q.bridged() ? q.loadOhm() / 2 : null)
+        .openCircuitV(known.openCircuitV())
+        .sagOhm(known.sagOhm())
+        .character(known.character())
+        .residualRmsDb(known.residualRmsDb())
+        .residualLargestDb(known.residualLargestDb())
+        .headroomDb(headroom)
+        .limiterRmsV(limiterRms)
+        .limiterPeakV(peak)
+        .atSupply(atSupplies(known, q))
+        .build();
   }
 
   /** What is delivered at the supply asked for, or at the stated one. */

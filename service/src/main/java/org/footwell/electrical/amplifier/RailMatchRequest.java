@@ -4,8 +4,10 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
+import org.footwell.calculation.Built;
 
 /** An amplifier and what hangs on it. Exactly one of {@code rails} and {@code ratings}. */
+@Built
 public record RailMatchRequest(
     @Schema(
             description =

@@ -3,11 +3,13 @@ package org.footwell.electrical.gain;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
+import org.footwell.calculation.Built;
 
 /**
  * A loudspeaker output of a factory radio or amplifier. Exactly one of {@code clean_output_v} and
  * {@code supply_v}. What is not known is left out, and asked for in the findings.
  */
+@Built
 public record FactoryOutput(
     @Schema(
             description =

@@ -105,20 +105,21 @@ public final class GainChain implements Calculation<GainChainRequest, GainChainR
     }
     GainRules.judgeNoise(q, chain, noise, signalToNoise, level, run);
     boolean weighted = q.seat() != null && q.seat().noiseWeighting() == Weighting.A;
-    return new GainChainResult(
-        q.terminals() == Terminals.OPEN ? open : loaded,
-        q.terminals(),
-        open,
-        loaded,
-        tonePower,
-        chain.cleanDbfs(),
-        source,
-        factory,
-        settings(chain, noise),
-        noise.totalUv(),
-        signalToNoise,
-        weighted ? level : null,
-        weighted ? null : level);
+    return GainChainResultBuilder.builder()
+        .targetV(q.terminals() == Terminals.OPEN ? open : loaded)
+        .targetTerminals(q.terminals())
+        .targetOpenV(open)
+        .targetLoadedV(loaded)
+        .tonePowerW(tonePower)
+        .cleanDbfs(chain.cleanDbfs())
+        .sourceOutputV(source)
+        .factory(factory)
+        .stages(settings(chain, noise))
+        .noiseUv(noise.totalUv())
+        .signalToNoiseDb(signalToNoise)
+        .noiseLevelDba(weighted ? level : null)
+        .noiseLevelDbSpl(weighted ? null : level)
+        .build();
   }
 
   private static Double tonePower(GainChainRequest q, double loaded, Run run) {

@@ -8,8 +8,10 @@ import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import org.footwell.calculation.Built;
 
 /** A chain for one channel. Exactly one of {@code head_unit} and {@code factory_output}. */
+@Built
 public record GainChainRequest(
     @Schema(description = "A source with line outputs. Exactly one of head_unit and factory_output")
         HeadUnit headUnit,

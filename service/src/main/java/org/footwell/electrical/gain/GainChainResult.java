@@ -3,9 +3,11 @@ package org.footwell.electrical.gain;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
+import org.footwell.calculation.Built;
 
 /** How to set a chain, what to measure then, and how much noise it makes. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
+@Built
 public record GainChainResult(
     @Schema(
             description =

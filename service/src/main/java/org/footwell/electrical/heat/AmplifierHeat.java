@@ -126,21 +126,22 @@ public final class AmplifierHeat implements Calculation<AmplifierHeatRequest, Am
     double worst = worstSwing(stage, run);
     Map<Duty, Draw> by = new EnumMap<>(Duty.class);
     draws.forEach((duty, all) -> by.put(duty, draw(all.get(index), drawn.get(duty))));
-    return new ChannelHeat(
-        channel.name(),
-        channel.channelCount(),
-        stage.fullSwingV(),
-        stage.fullSwingV() * stage.peakOutputA() / 2 * stage.powerFactor(),
-        worst,
-        worstHeat(stage, worst, run),
-        stage.peakOutputA(),
-        stage.peakRailA(),
-        stage.peakRailPowerW(),
-        by.get(Duty.IDLE),
-        by.get(Duty.SINE),
-        by.get(Duty.NOISE),
-        by.get(Duty.MUSIC_EIGHTH),
-        by.get(Duty.MUSIC_THIRD));
+    return AmplifierHeatResultChannelHeatBuilder.builder()
+        .name(channel.name())
+        .channelCount(channel.channelCount())
+        .fullSwingV(stage.fullSwingV())
+        .fullPowerW(stage.fullSwingV() * stage.peakOutputA() / 2 * stage.powerFactor())
+        .worstSwingRatio(worst)
+        .worstHeatW(worstHeat(stage, worst, run))
+        .peakOutputCurrentA(stage.peakOutputA())
+        .peakRailCurrentA(stage.peakRailA())
+        .peakRailPowerW(stage.peakRailPowerW())
+        .idle(by.get(Duty.IDLE))
+        .sine(by.get(Duty.SINE))
+        .noise(by.get(Duty.NOISE))
+        .musicEighth(by.get(Duty.MUSIC_EIGHTH))
+        .musicThird(by.get(Duty.MUSIC_THIRD))
+        .build();
   }
 
   /** Closed forms are worth a line in the workings. */

@@ -8,6 +8,7 @@ import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import org.footwell.calculation.Built;
 
 /** An amplifier on its supply, with what hangs on each of its channels. */
 public record AmplifierHeatRequest(
@@ -60,6 +61,7 @@ public record AmplifierHeatRequest(
   }
 
   /** One channel or several alike. */
+  @Built
   public record Channel(
       @Schema(description = "What the fitter calls it") @Size(min = 1, max = 60) String name,
       @Schema(description = "How many channels are like this one; figures are for one of them")

@@ -3,6 +3,7 @@ package org.footwell.electrical.heat;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
+import org.footwell.calculation.Built;
 
 /** What an amplifier takes from the battery and turns into heat. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -50,6 +51,7 @@ public record AmplifierHeatResult(
 
   /** One channel. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
+  @Built
   public record ChannelHeat(
       @Schema(description = "Name as given") String name,
       @Schema(description = "How many channels are like this one") int channelCount,

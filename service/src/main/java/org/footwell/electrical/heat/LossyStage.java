@@ -8,6 +8,7 @@ import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.apache.commons.math3.optim.univariate.BrentOptimizer;
 import org.apache.commons.math3.optim.univariate.SearchInterval;
 import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
+import org.footwell.calculation.Built;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
@@ -30,6 +31,7 @@ import org.footwell.electrical.heat.AmplifierHeatRequest.Topology;
  * @param idleLossW class D: loss without signal
  * @param onOhm class D: resistance in the way of the output current
  */
+@Built
 record LossyStage(
     double railV,
     double acrossRailsV,
@@ -92,16 +94,17 @@ record LossyStage(
     double factor = run.apply(POWER_FACTOR, channel.phaseDeg());
     Double quiescent = channel.quiescentCurrentA();
     ClassD losses = channel.classD();
-    return new LossyStage(
-        rail,
-        across,
-        swing,
-        channel.loadOhm(),
-        factor,
-        quiescent == null ? 0 : quiescent,
-        channel.outputClass() == OutputClass.CLASS_D,
-        losses == null ? 0 : losses.idleLossW(),
-        losses == null ? 0 : onOhm(losses, swing, channel.loadOhm(), at, run));
+    return LossyStageBuilder.builder()
+        .railV(rail)
+        .acrossRailsV(across)
+        .fullSwingV(swing)
+        .loadOhm(channel.loadOhm())
+        .powerFactor(factor)
+        .quiescentA(quiescent == null ? 0 : quiescent)
+        .switching(channel.outputClass() == OutputClass.CLASS_D)
+        .idleLossW(losses == null ? 0 : losses.idleLossW())
+        .onOhm(losses == null ? 0 : onOhm(losses, swing, channel.loadOhm(), at, run))
+        .build();
   }
 
   private static double onOhm(ClassD losses, double swing, double load, String at, Run run) {
@@ -165,8 +168,17 @@ record LossyStage(
 
   /** The same stage on a resistance of the same modulus. */
   LossyStage intoResistance() {
-    return new LossyStage(
-        railV, acrossRailsV, fullSwingV, loadOhm, 1, quiescentA, switching, idleLossW, onOhm);
+    return LossyStageBuilder.builder()
+        .railV(railV)
+        .acrossRailsV(acrossRailsV)
+        .fullSwingV(fullSwingV)
+        .loadOhm(loadOhm)
+        .powerFactor(1)
+        .quiescentA(quiescentA)
+        .switching(switching)
+        .idleLossW(idleLossW)
+        .onOhm(onOhm)
+        .build();
   }
 
   /** Output over rail power with a sine at full swing into a resistance. */

@@ -93,21 +93,22 @@ public final class ImpedanceCurve
     impedance.explain(lowest.frequencyHz(), run);
     remark(q, resonance, run);
     Double limit = judge(q, lowest, run);
-    return new ImpedanceCurveResult(
-        resonance.hz(),
-        resonance.ohm(),
-        resonance.qts(),
-        resonance.qmc(),
-        resonance.qec(),
-        resonance.qtc(),
-        extremes.peaks().stream().map(Place::modulus).toList(),
-        extremes.dips().stream().map(Place::modulus).toList(),
-        lowest.value(),
-        lowest.frequencyHz(),
-        limit,
-        limit == null ? null : lowest.value() >= limit,
-        run.apply(HIGHEST_RATED, lowest.value()),
-        points(impedance, frequencies));
+    return ImpedanceCurveResultBuilder.builder()
+        .resonanceHz(resonance.hz())
+        .resonanceOhm(resonance.ohm())
+        .qts(resonance.qts())
+        .qmc(resonance.qmc())
+        .qec(resonance.qec())
+        .qtc(resonance.qtc())
+        .peaks(extremes.peaks().stream().map(Place::modulus).toList())
+        .dips(extremes.dips().stream().map(Place::modulus).toList())
+        .lowestModulusOhm(lowest.value())
+        .lowestHz(lowest.frequencyHz())
+        .ratedLimitOhm(limit)
+        .ratedKept(limit == null ? null : lowest.value() >= limit)
+        .highestRatedOhm(run.apply(HIGHEST_RATED, lowest.value()))
+        .points(points(impedance, frequencies))
+        .build();
   }
 
   /** Refuses a box whose effect cannot be computed. */

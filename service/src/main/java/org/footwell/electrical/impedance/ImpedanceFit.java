@@ -188,31 +188,32 @@ public final class ImpedanceFit implements Calculation<ImpedanceFitRequest, Impe
     int worst = Residuals.worst(fit, readings);
     boolean coil = p[LE] > 0;
     Double phase = Residuals.phase(fit, readings);
-    return new ImpedanceFitResult(
-        p[RE],
-        q.reOhm() == null ? percent(fit, RE) : null,
-        coil ? p[LE] * 1000 : null,
-        coil ? percent(fit, LE) : null,
-        coil ? p[EXPONENT] : null,
-        fit.sought(EXPONENT) ? percent(fit, EXPONENT) : null,
-        p[FS],
-        percent(fit, FS),
-        p[QMS],
-        percent(fit, QMS),
-        p[QES],
-        percent(fit, QES),
-        run.apply(ThieleSmall.TOTAL_Q, p[QMS], p[QES]),
-        run.apply(ThieleSmall.RESONANCE_OHM, p[RE], p[QMS], p[QES]),
-        100 * Residuals.rms(fit, readings),
-        phase == null ? null : Math.toDegrees(phase),
-        100 * Math.abs(fit.residual(worst)),
-        q.readings().get(worst).frequencyHz(),
-        mass == null ? null : mass.found(),
-        volume == null ? null : volume.found(),
-        moving.mms(),
-        moving.cms(),
-        moving.vas(),
-        moving.bl());
+    return ImpedanceFitResultBuilder.builder()
+        .reOhm(p[RE])
+        .reConfidencePercent(q.reOhm() == null ? percent(fit, RE) : null)
+        .leMh(coil ? p[LE] * 1000 : null)
+        .leConfidencePercent(coil ? percent(fit, LE) : null)
+        .leExponent(coil ? p[EXPONENT] : null)
+        .leExponentConfidencePercent(fit.sought(EXPONENT) ? percent(fit, EXPONENT) : null)
+        .fsHz(p[FS])
+        .fsConfidencePercent(percent(fit, FS))
+        .qms(p[QMS])
+        .qmsConfidencePercent(percent(fit, QMS))
+        .qes(p[QES])
+        .qesConfidencePercent(percent(fit, QES))
+        .qts(run.apply(ThieleSmall.TOTAL_Q, p[QMS], p[QES]))
+        .resonanceOhm(run.apply(ThieleSmall.RESONANCE_OHM, p[RE], p[QMS], p[QES]))
+        .residualPercent(100 * Residuals.rms(fit, readings))
+        .residualPhaseDeg(phase == null ? null : Math.toDegrees(phase))
+        .largestResidualPercent(100 * Math.abs(fit.residual(worst)))
+        .largestResidualHz(q.readings().get(worst).frequencyHz())
+        .withMass(mass == null ? null : mass.found())
+        .inBox(volume == null ? null : volume.found())
+        .mmsG(moving.mms())
+        .cmsMmPerN(moving.cms())
+        .vasL(moving.vas())
+        .blTm(moving.bl())
+        .build();
   }
 
   private static Double percent(DriverFit fit, int parameter) {

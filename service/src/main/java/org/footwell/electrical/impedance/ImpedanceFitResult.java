@@ -2,12 +2,14 @@ package org.footwell.electrical.impedance;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
+import org.footwell.calculation.Built;
 
 /**
  * A driver's parameters from its measured impedance. Each confidence is half the width of the 95 %
  * interval, of the value in percent.
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
+@Built
 public record ImpedanceFitResult(
     @Schema(description = "DC resistance, ohm; as given when it was given") double reOhm,
     @Schema(description = "Its 95 % confidence, ±%; none when it was given")

@@ -121,21 +121,23 @@ public final class WiringLoad implements Calculation<WiringLoadRequest, WiringLo
     Double cable = q.cable() == null ? null : SpeakerCable.loopOhm(q.cable(), run);
     Double output = q.amplifier() == null ? null : q.amplifier().outputOhm();
     Double current = current(q.voltageV(), withCable(modulus, cable, run), run);
-    return new WiringLoadResult(
-        load,
-        modulus,
-        split ? loads : null,
-        meter,
-        meter == null || cable == null ? null : withCable(meter, cable, run),
-        coils(network, shares),
-        even,
-        bridged ? run.apply(HALF_LOAD, load) : null,
-        cable,
-        cable == null ? null : withCable(load, cable, run),
-        cable == null ? null : SpeakerCable.lossDb(load, cable, run),
-        SpeakerCable.dampingFactor(load, output, cable, run),
-        current,
-        current == null ? null : PEAK_OF_SINE.at(current));
+    return WiringLoadResultBuilder.builder()
+        .loadOhm(load)
+        .lowestModulusOhm(modulus)
+        .bands(split ? loads : null)
+        .meterReadingOhm(meter)
+        .meterReadingWithCableOhm(
+            meter == null || cable == null ? null : withCable(meter, cable, run))
+        .coils(coils(network, shares))
+        .evenSharing(even)
+        .halfLoadOhm(bridged ? run.apply(HALF_LOAD, load) : null)
+        .cableOhm(cable)
+        .loadWithCableOhm(cable == null ? null : withCable(load, cable, run))
+        .cableLossDb(cable == null ? null : SpeakerCable.lossDb(load, cable, run))
+        .dampingFactor(SpeakerCable.dampingFactor(load, output, cable, run))
+        .currentAtLowestModulusA(current)
+        .peakCurrentA(current == null ? null : PEAK_OF_SINE.at(current))
+        .build();
   }
 
   private static double withCable(double ohm, Double cable, Run run) {

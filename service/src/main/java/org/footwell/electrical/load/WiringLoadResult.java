@@ -3,9 +3,11 @@ package org.footwell.electrical.load;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
+import org.footwell.calculation.Built;
 
 /** The load a network is, and who gets what of it. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
+@Built
 public record WiringLoadResult(
     @Schema(
             description =

@@ -113,19 +113,20 @@ public final class WiringOptions implements Calculation<WiringOptionsRequest, Wi
       explain(ranked.get(0), kinds, amplifier, run);
     }
     Option best = options.isEmpty() ? null : options.get(0);
-    return new WiringOptionsResult(
-        networks.size(),
-        below,
-        above,
-        ranked.size(),
-        (int) ranked.stream().filter(candidate -> candidate.evenness().even()).count(),
-        ranked.size() - options.size(),
-        window.smallest().ohm(),
-        best == null ? null : best.network(),
-        best == null ? null : (Double) best.loadOhm(),
-        best == null ? null : (Double) best.evenness(),
-        best == null ? null : best.cleanPowerW(),
-        options);
+    return WiringOptionsResultBuilder.builder()
+        .networkCount(networks.size())
+        .belowWindowCount(below)
+        .aboveWindowCount(above)
+        .inWindowCount(ranked.size())
+        .evenCount((int) ranked.stream().filter(candidate -> candidate.evenness().even()).count())
+        .notListedCount(ranked.size() - options.size())
+        .smallestLoadOhm(window.smallest().ohm())
+        .bestNetwork(best == null ? null : best.network())
+        .bestLoadOhm(best == null ? null : (Double) best.loadOhm())
+        .bestEvenness(best == null ? null : (Double) best.evenness())
+        .bestCleanPowerW(best == null ? null : best.cleanPowerW())
+        .options(options)
+        .build();
   }
 
   /** Notes how load, shares and power of the best network follow. */

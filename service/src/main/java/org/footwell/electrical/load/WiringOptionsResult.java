@@ -3,9 +3,11 @@ package org.footwell.electrical.load;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
+import org.footwell.calculation.Built;
 
 /** The networks that the coils can be wired as, counted, and the best of them. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
+@Built
 public record WiringOptionsResult(
     @Schema(description = "How many distinct networks use all of the coils") int networkCount,
     @Schema(description = "How many of them are a lower load than the channel accepts")

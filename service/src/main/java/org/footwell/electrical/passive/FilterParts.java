@@ -187,17 +187,18 @@ final class FilterParts {
   private Part part(int i, Double uf, Double mh, Double ohm) {
     double value = uf != null ? uf : mh != null ? mh : ohm;
     Double share = heatShares.get(i);
-    return new Part(
-        purposes.get(i),
-        calculated.get(i).place(),
-        uf,
-        mh,
-        ohm,
-        nearest(uf),
-        nearest(mh),
-        nearest(ohm),
-        100 * (series.nearest(value) / value - 1),
-        share,
-        share == null || powerW == null ? null : (Double) (share * powerW));
+    return PassiveFilterResultPartBuilder.builder()
+        .purpose(purposes.get(i))
+        .place(calculated.get(i).place())
+        .capacitanceUf(uf)
+        .inductanceMh(mh)
+        .resistanceOhm(ohm)
+        .nearestUf(nearest(uf))
+        .nearestMh(nearest(mh))
+        .nearestOhm(nearest(ohm))
+        .offPercent(100 * (series.nearest(value) / value - 1))
+        .heatShare(share)
+        .heatW(share == null || powerW == null ? null : (Double) (share * powerW))
+        .build();
   }
 }

@@ -142,17 +142,18 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
     } else {
       LowestLoad.againstAmplifier(lowest, q.amplifierMinimumOhm(), run);
     }
-    return new PassiveFilterResult(
-        list,
-        parts.preferred(),
-        curves.corners(),
-        rounding.value(),
-        rounding.frequencyHz(),
-        driver == null ? null : driver.value(),
-        driver == null ? null : driver.frequencyHz(),
-        lowest.value(),
-        lowest.frequencyHz(),
-        curves.points(frequencies));
+    return PassiveFilterResultBuilder.builder()
+        .parts(list)
+        .elements(parts.preferred())
+        .corners(curves.corners())
+        .roundingDb(rounding.value())
+        .roundingHz(rounding.frequencyHz())
+        .driverDeviationDb(driver == null ? null : driver.value())
+        .driverDeviationHz(driver == null ? null : driver.frequencyHz())
+        .lowestModulusOhm(lowest.value())
+        .lowestHz(lowest.frequencyHz())
+        .points(curves.points(frequencies))
+        .build();
   }
 
   private static void refuseImpossible(PassiveFilterRequest q, Run run) {

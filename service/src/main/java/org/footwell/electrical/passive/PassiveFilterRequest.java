@@ -4,6 +4,7 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
+import org.footwell.calculation.Built;
 import org.footwell.electrical.impedance.ImpedanceBox;
 import org.footwell.electrical.impedance.ImpedanceDriver;
 import org.footwell.parts.CurveFrequencies;
@@ -11,6 +12,7 @@ import org.footwell.parts.Filter;
 import org.footwell.parts.PreferredSeries;
 
 /** What a passive filter is to do, and for which load. */
+@Built
 public record PassiveFilterRequest(
     @Schema(description = "Resistance the values are for, ohm")
         @NotNull

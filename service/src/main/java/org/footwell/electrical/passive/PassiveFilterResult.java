@@ -3,12 +3,14 @@ package org.footwell.electrical.passive;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
+import org.footwell.calculation.Built;
 
 /**
  * Parts of a passive filter and what they do. Levels are voltages at the load over that at the
  * amplifier.
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
+@Built
 public record PassiveFilterResult(
     @Schema(description = "Every part, from the amplifier to the driver") List<Part> parts,
     @Schema(description = "The same ladder with the preferred values, as passive-network takes it")
@@ -36,6 +38,7 @@ public record PassiveFilterResult(
 
   /** One part. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
+  @Built
   public record Part(
       @Schema(description = "What it is there for") Purpose purpose,
       @Schema(description = "In the way to the driver or across it") LadderElement.Place place,

@@ -1,5 +1,6 @@
 package org.footwell.electrical.supply;
 
+import org.footwell.calculation.Built;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
@@ -21,6 +22,7 @@ import org.footwell.physics.Electricity;
  * @param loudest what it carries at the loudest
  * @param surroundings factor on the ampacity for where it lies
  */
+@Built
 record Leg(
     String pointer,
     double startV,
@@ -120,22 +122,23 @@ record Leg(
       run.apply(Fuse.LEAST_FOR_SINE, loudest.lastingA(), conditions.fuseHeatFactor());
     }
     Fuse fuse = fuse(current, ampacity);
-    return new SizedCable(
-        areaMm2,
-        awg,
-        cable,
-        loop,
-        current,
-        drop,
-        100 * drop / startV,
-        run.apply(Electricity.POWER_OF_CURRENT, current, loop),
-        run.apply(END, startV, drop),
-        ampacity,
-        fuse == null ? null : fuse.ratingA(),
-        fuse == null ? null : fuse.series(),
-        leastFuse(current),
-        Fuse.largestUpTo(ampacity),
-        limitedBy);
+    return SupplyCableResultSizedCableBuilder.builder()
+        .areaMm2(areaMm2)
+        .awg(awg)
+        .cableOhm(cable)
+        .loopOhm(loop)
+        .currentA(current)
+        .dropV(drop)
+        .dropPercent(100 * drop / startV)
+        .lossW(run.apply(Electricity.POWER_OF_CURRENT, current, loop))
+        .endV(run.apply(END, startV, drop))
+        .ampacityA(ampacity)
+        .fuseA(fuse == null ? null : fuse.ratingA())
+        .fuseSeries(fuse == null ? null : fuse.series())
+        .fuseLeastA(leastFuse(current))
+        .fuseLargestA(Fuse.largestUpTo(ampacity))
+        .limitedBy(limitedBy)
+        .build();
   }
 
   /** What the fuse must be rated at least, A: for the current, and for a sine that is to last. */

@@ -100,20 +100,21 @@ public final class SupplyBudget implements Calculation<SupplyBudgetRequest, Supp
     Double mixed = mixed(q.idleShare(), idle, cruise, run);
     BudgetRules.contradictions(q, programme, run);
     BudgetRules.find(q, cruise, idle, smartLow, cranking, mixed, run);
-    return new SupplyBudgetResult(
-        programme.averageOutputW(),
-        programme.peakOutputW(),
-        programme.averageInputW(),
-        programme.peakInputW(),
-        cruise,
-        idle,
-        smartLow,
-        off,
-        cranking,
-        mixed,
-        listening(q, off, exponent, run),
-        exponent,
-        BudgetRules.standby(q, run));
+    return SupplyBudgetResultBuilder.builder()
+        .averageOutputW(programme.averageOutputW())
+        .peakOutputW(programme.peakOutputW())
+        .averageInputW(programme.averageInputW())
+        .peakInputW(programme.peakInputW())
+        .cruise(cruise)
+        .idle(idle)
+        .smartLow(smartLow)
+        .engineOff(off)
+        .cranking(cranking)
+        .averageBalanceA(mixed)
+        .listeningMin(listening(q, off, exponent, run))
+        .peukertExponent(exponent)
+        .standbyDays(BudgetRules.standby(q, run))
+        .build();
   }
 
   private static SupplyState running(

@@ -4,6 +4,7 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
+import org.footwell.calculation.Built;
 
 /** What feeds a sound system, what else draws from it, and what is played. */
 public record SupplyBudgetRequest(
@@ -132,6 +133,7 @@ public record SupplyBudgetRequest(
   }
 
   /** The sound system, all its amplifiers taken together, and what is played. */
+  @Built
   public record SoundSystem(
       @Schema(description = "Clean power of all channels together at at_v, W: sine, clipping onset")
           @NotNull

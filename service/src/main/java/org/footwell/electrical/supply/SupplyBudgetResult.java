@@ -2,9 +2,11 @@ package org.footwell.electrical.supply;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
+import org.footwell.calculation.Built;
 
 /** Whether alternator and battery bear the sound system. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
+@Built
 public record SupplyBudgetResult(
     @Schema(description = "Average power into the loudspeakers, W") double averageOutputW,
     @Schema(description = "Power into the loudspeakers at the programme's peaks, W")

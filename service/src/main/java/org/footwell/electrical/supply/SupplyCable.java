@@ -123,18 +123,19 @@ public final class SupplyCable implements Calculation<SupplyCableRequest, Supply
       Leg.Conditions conditions,
       Run run) {
     double fixed = q.contactsOhm() + (q.bodyOhm() == null ? 0 : q.bodyOhm());
-    return new Leg(
-        "",
-        q.supplyV(),
-        branchCurrent == null ? q.currentA() : branchCurrent,
-        inputW(q.constantPower(), run),
-        conductorM(q.oneWayM(), q, run),
-        fixed,
-        q.permittedDropV(),
-        loudest,
-        q.insulationTemperatureC(),
-        surroundings(q.engineSpace(), q.insulationTemperatureC(), run),
-        conditions);
+    return LegBuilder.builder()
+        .pointer("")
+        .startV(q.supplyV())
+        .currentA(branchCurrent == null ? q.currentA() : branchCurrent)
+        .inputW(inputW(q.constantPower(), run))
+        .conductorM(conductorM(q.oneWayM(), q, run))
+        .fixedOhm(fixed)
+        .permittedDropV(q.permittedDropV())
+        .loudest(loudest)
+        .insulationC(q.insulationTemperatureC())
+        .surroundings(surroundings(q.engineSpace(), q.insulationTemperatureC(), run))
+        .conditions(conditions)
+        .build();
   }
 
   private static Leg leg(
@@ -148,18 +149,19 @@ public final class SupplyCable implements Calculation<SupplyCableRequest, Supply
         branch.insulationTemperatureC() == null
             ? q.insulationTemperatureC()
             : branch.insulationTemperatureC();
-    return new Leg(
-        pointer,
-        startV,
-        branch.currentA(),
-        inputW(branch.constantPower(), run),
-        conductorM(branch.oneWayM(), q, run),
-        0,
-        branch.permittedDropV(),
-        Loudest.of(branch.amplifier()),
-        insulation,
-        surroundings(branch.engineSpace(), insulation, run),
-        conditions);
+    return LegBuilder.builder()
+        .pointer(pointer)
+        .startV(startV)
+        .currentA(branch.currentA())
+        .inputW(inputW(branch.constantPower(), run))
+        .conductorM(conductorM(branch.oneWayM(), q, run))
+        .fixedOhm(0)
+        .permittedDropV(branch.permittedDropV())
+        .loudest(Loudest.of(branch.amplifier()))
+        .insulationC(insulation)
+        .surroundings(surroundings(branch.engineSpace(), insulation, run))
+        .conditions(conditions)
+        .build();
   }
 
   private static Double inputW(SupplyCableRequest.ConstantPower power, Run run) {

@@ -6,8 +6,10 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import org.footwell.calculation.Built;
 
 /** A supply cable to be sized or checked. One of currentA, constantPower and branches loads it. */
+@Built
 public record SupplyCableRequest(
     @Schema(
             description =

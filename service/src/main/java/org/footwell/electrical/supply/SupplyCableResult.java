@@ -3,6 +3,7 @@ package org.footwell.electrical.supply;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
+import org.footwell.calculation.Built;
 
 /** The supply cable and its fuses. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -23,6 +24,7 @@ public record SupplyCableResult(
 
   /** A cable of one size with what follows from it. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
+  @Built
   public record SizedCable(
       @Schema(description = "Cross-section, mm²") double areaMm2,
       @Schema(description = "American wire gauge, 0000 to 16, when it is one") String awg,

@@ -74,21 +74,23 @@ public final class ClipPoint implements Calculation<ClipPointRequest, ClipPointR
     note(q, clean, run);
     FullScale full = FullScale.of(q, range, run);
     Double volts = clean == null ? null : clean.outputV();
-    return new ClipPointResult(
-        clean == null ? null : (Integer) clean.step(),
-        clean == null ? null : (Double) clean.distortionPercent(),
-        volts,
-        q.terminals(),
-        volts == null || q.loadOhm() == null
-            ? null
-            : (Double) run.apply(Electricity.POWER, volts, q.loadOhm()),
-        unclean == null ? null : (Integer) unclean.step(),
-        unclean == null ? null : (Double) unclean.distortionPercent(),
-        unclean == null ? Clipping.UNKNOWN : unclean.clipping(),
-        full == null ? null : (Integer) full.step(),
-        full == null ? null : (Double) full.outputV(),
-        bandEdge(q),
-        figures(q, tones));
+    return ClipPointResultBuilder.builder()
+        .cleanStep(clean == null ? null : (Integer) clean.step())
+        .cleanDistortionPercent(clean == null ? null : (Double) clean.distortionPercent())
+        .cleanOutputV(volts)
+        .terminals(q.terminals())
+        .cleanPowerW(
+            volts == null || q.loadOhm() == null
+                ? null
+                : (Double) run.apply(Electricity.POWER, volts, q.loadOhm()))
+        .uncleanStep(unclean == null ? null : (Integer) unclean.step())
+        .uncleanDistortionPercent(unclean == null ? null : (Double) unclean.distortionPercent())
+        .clipping(unclean == null ? Clipping.UNKNOWN : unclean.clipping())
+        .fullScaleStep(full == null ? null : (Integer) full.step())
+        .inputSensitivityV(full == null ? null : (Double) full.outputV())
+        .bandEdgeHz(bandEdge(q))
+        .steps(figures(q, tones))
+        .build();
   }
 
   /** Notes the steps of the clean capture for the workings. */
@@ -123,23 +125,24 @@ public final class ClipPoint implements Calculation<ClipPointRequest, ClipPointR
       boolean captured = one != null;
       boolean hum = captured && one.hum() != null;
       all.add(
-          new StepFigures(
-              tone.step(),
-              tone.distortionPercent(),
-              tone.distortionPercent() <= q.limitPercent(),
-              captured ? tone.percent(one.even()) : null,
-              captured ? tone.percent(one.odd()) : null,
-              tone.percentOf(2),
-              tone.percentOf(3),
-              captured ? tone.percent(one.noise()) : null,
-              hum ? (Double) one.hum().mainsHz() : null,
-              hum ? tone.percent(one.hum().rms()) : null,
-              captured ? (Double) tone.floorPercent() : null,
-              captured ? (Double) one.fundamentalHz() : null,
-              captured ? (Integer) one.each().size() : null,
-              captured ? (Double) (tone.levelDb() + Decibels.SINE_CREST) : null,
-              tone.outputV(),
-              ClipRemarks.rise(tones, i)));
+          ClipPointResultStepFiguresBuilder.builder()
+              .volumeStep(tone.step())
+              .distortionPercent(tone.distortionPercent())
+              .clean(tone.distortionPercent() <= q.limitPercent())
+              .evenPercent(captured ? tone.percent(one.even()) : null)
+              .oddPercent(captured ? tone.percent(one.odd()) : null)
+              .secondPercent(tone.percentOf(2))
+              .thirdPercent(tone.percentOf(3))
+              .noisePercent(captured ? tone.percent(one.noise()) : null)
+              .humHz(hum ? (Double) one.hum().mainsHz() : null)
+              .humPercent(hum ? tone.percent(one.hum().rms()) : null)
+              .floorPercent(captured ? (Double) tone.floorPercent() : null)
+              .toneHz(captured ? (Double) one.fundamentalHz() : null)
+              .harmonicCount(captured ? (Integer) one.each().size() : null)
+              .recordedLevelDb(captured ? (Double) (tone.levelDb() + Decibels.SINE_CREST) : null)
+              .outputV(tone.outputV())
+              .riseDb(ClipRemarks.rise(tones, i))
+              .build());
     }
     return all;
   }

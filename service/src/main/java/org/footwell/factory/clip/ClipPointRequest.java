@@ -8,9 +8,11 @@ import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import org.footwell.calculation.Built;
 import org.footwell.recording.Recording;
 
 /** A sine at several volume steps. Exactly one of {@code captures} and {@code readings}. */
+@Built
 public record ClipPointRequest(
     @Schema(
             description =

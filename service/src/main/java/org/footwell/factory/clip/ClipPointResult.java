@@ -3,10 +3,12 @@ package org.footwell.factory.clip;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
+import org.footwell.calculation.Built;
 import org.footwell.factory.clip.ClipPointRequest.OutputLoad;
 
 /** The highest clean volume step and what to set by it. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
+@Built
 public record ClipPointResult(
     @Schema(description = "Highest clean volume step; absent if none is") Integer cleanStep,
     @Schema(description = "Distortion there, harmonics over fundamental, percent")
@@ -47,6 +49,7 @@ public record ClipPointResult(
 
   /** One volume step. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
+  @Built
   public record StepFigures(
       @Schema(description = "Volume step") int volumeStep,
       @Schema(description = "Harmonics over fundamental, percent") double distortionPercent,

@@ -71,16 +71,17 @@ final class ToneReader {
       boolean lopsided = Math.abs(up - down) > LOPSIDED_PEAKS * Math.max(up, down);
       clipping = lopsided ? Clipping.ASYMMETRIC : Clipping.SYMMETRIC;
     }
-    return new VolumeStepTone(
-        index,
-        reading.volumeStep(),
-        reading.distortionPercent(),
-        reading.outputV(),
-        reading.outputV() == null ? null : (Double) Decibels.ofAmplitude(reading.outputV()),
-        clipping,
-        null,
-        0,
-        0);
+    return VolumeStepToneBuilder.builder()
+        .index(index)
+        .step(reading.volumeStep())
+        .distortionPercent(reading.distortionPercent())
+        .outputV(reading.outputV())
+        .levelDb(
+            reading.outputV() == null ? null : (Double) Decibels.ofAmplitude(reading.outputV()))
+        .clipping(clipping)
+        .unsteadyDb(0)
+        .peak(0)
+        .build();
   }
 
   private static VolumeStepTone capture(int index, ClipPointRequest q, Run run) {
@@ -109,16 +110,17 @@ final class ToneReader {
     Double volts = q.fullScaleV() == null ? null : OUTPUT.at(u1, q.fullScaleV(), q.probeRatio());
     boolean told = harmonics.all() > harmonics.floor();
     boolean lopsided = harmonics.even() > LOPSIDED_HARMONICS * harmonics.odd();
-    return new VolumeStepTone(
-        index,
-        q.captures().get(index).volumeStep(),
-        DISTORTION.at(harmonics.all(), u1),
-        volts,
-        Decibels.ofAmplitude(u1),
-        !told ? Clipping.UNKNOWN : lopsided ? Clipping.ASYMMETRIC : Clipping.SYMMETRIC,
-        harmonics,
-        Harmonics.unsteadinessDb(samples, rate, harmonics.fundamentalHz()),
-        Arrays.stream(samples).map(Math::abs).max().orElse(0));
+    return VolumeStepToneBuilder.builder()
+        .index(index)
+        .step(q.captures().get(index).volumeStep())
+        .distortionPercent(DISTORTION.at(harmonics.all(), u1))
+        .outputV(volts)
+        .levelDb(Decibels.ofAmplitude(u1))
+        .clipping(!told ? Clipping.UNKNOWN : lopsided ? Clipping.ASYMMETRIC : Clipping.SYMMETRIC)
+        .harmonics(harmonics)
+        .unsteadyDb(Harmonics.unsteadinessDb(samples, rate, harmonics.fundamentalHz()))
+        .peak(Arrays.stream(samples).map(Math::abs).max().orElse(0))
+        .build();
   }
 
   /** Refuses a capture that cannot hold enough periods: of the tone stated, or of any. */

@@ -1,5 +1,6 @@
 package org.footwell.factory.clip;
 
+import org.footwell.calculation.Built;
 import org.footwell.factory.clip.ClipPointResult.Clipping;
 import org.footwell.signal.Harmonics;
 
@@ -16,6 +17,7 @@ import org.footwell.signal.Harmonics;
  * @param unsteadyDb how far the level moves within a capture, dB
  * @param peak largest sample of a capture, full scale being 1
  */
+@Built
 record VolumeStepTone(
     int index,
     int step,

@@ -115,18 +115,19 @@ public final class BassRolloff implements Calculation<BassRolloffRequest, BassRo
             ? LowShelf.fit(table.bandsHz().subList(0, loss.size()), loss, q.referenceFromHz())
             : null;
     double gain = shelf == null ? 0 : shelf.gainDb();
-    return new StepLoss(
-        table.steps().get(s),
-        losses.middleDb(s),
-        worst,
-        behind,
-        behind ? (Double) losses.belowHz(loss) : null,
-        gain,
-        shelf == null ? null : (Double) shelf.frequencyHz(),
-        shelf == null ? null : (Double) shelf.errorDb(),
-        gain > 0 ? share.share() * gain : gain,
-        share.heldBy(),
-        displacement,
-        chance == 0 ? null : (Double) losses.chanceDb(1));
+    return BassRolloffResultStepLossBuilder.builder()
+        .volumeStep(table.steps().get(s))
+        .referenceLevelDb(losses.middleDb(s))
+        .lossDb(worst)
+        .behind(behind)
+        .belowHz(behind ? (Double) losses.belowHz(loss) : null)
+        .shelfGainDb(gain)
+        .shelfFrequencyHz(shelf == null ? null : (Double) shelf.frequencyHz())
+        .shelfErrorDb(shelf == null ? null : (Double) shelf.errorDb())
+        .allowedGainDb(gain > 0 ? share.share() * gain : gain)
+        .heldBy(share.heldBy())
+        .displacementMm(displacement)
+        .uncertaintyDb(chance == 0 ? null : (Double) losses.chanceDb(1))
+        .build();
   }
 }

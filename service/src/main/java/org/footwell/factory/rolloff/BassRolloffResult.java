@@ -3,6 +3,7 @@ package org.footwell.factory.rolloff;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
+import org.footwell.calculation.Built;
 
 /** Where the bass falls behind, and what restores it. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -30,6 +31,7 @@ public record BassRolloffResult(
 
   /** One volume step. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
+  @Built
   public record StepLoss(
       @Schema(description = "Volume step") int volumeStep,
       @Schema(description = "Level of the reference range, dB, as the levels given")

@@ -137,16 +137,17 @@ final class OutputSumSearch {
     }
     double highest = levels[high] - median;
     double lowest = Math.max(levels[low] - median, -DEEPEST_DB);
-    return new Evenness(
-        grid[0],
-        grid[grid.length - 1],
-        median,
-        highest,
-        grid[high],
-        lowest,
-        grid[low],
-        highest - lowest,
-        highest <= toleranceDb && lowest >= -toleranceDb);
+    return SignalSumResultEvennessBuilder.builder()
+        .fromHz(grid[0])
+        .toHz(grid[grid.length - 1])
+        .medianDb(median)
+        .highestDb(highest)
+        .highestHz(grid[high])
+        .lowestDb(lowest)
+        .lowestHz(grid[low])
+        .spreadDb(highest - lowest)
+        .flatEnough(highest <= toleranceDb && lowest >= -toleranceDb)
+        .build();
   }
 
   static double median(double[] levels) {

@@ -110,17 +110,20 @@ public final class SignalSum implements Calculation<SignalSumRequest, SignalSumR
     boolean volts = q.outputs().get(0).cleanOutputV() != null;
     Double highest = volts ? (Double) VOLTAGE.at(evenness.medianDb() + evenness.highestDb()) : null;
     SignalSumResult result =
-        new SignalSumResult(
-            sum,
-            evenness,
-            advice,
-            Regions.of(search, now, q.toleranceDb(), -1),
-            Regions.of(search, now, q.toleranceDb(), 1),
-            volts ? (Double) run.apply(VOLTAGE, evenness.medianDb()) : null,
-            highest,
-            volts ? (Double) VOLTAGE.at(sum.medianDb() + sum.highestDb()) : null,
-            highest,
-            points(points, search, now, best, new double[] {sum.medianDb(), evenness.medianDb()}));
+        SignalSumResultBuilder.builder()
+            .sum(sum)
+            .best(evenness)
+            .outputs(advice)
+            .holes(Regions.of(search, now, q.toleranceDb(), -1))
+            .overlaps(Regions.of(search, now, q.toleranceDb(), 1))
+            .summedV(volts ? (Double) run.apply(VOLTAGE, evenness.medianDb()) : null)
+            .highestSummedV(highest)
+            .highestSummedNowV(volts ? (Double) VOLTAGE.at(sum.medianDb() + sum.highestDb()) : null)
+            .cleanOutputV(highest)
+            .points(
+                points(
+                    points, search, now, best, new double[] {sum.medianDb(), evenness.medianDb()}))
+            .build();
     SignalSumRemarks remarks = new SignalSumRemarks(q, run);
     remarks.sums(result);
     remarks.outputs(outputs, advice);

@@ -8,6 +8,7 @@ import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import org.footwell.calculation.Built;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Filter;
 import org.footwell.recording.Recording;
@@ -65,6 +66,7 @@ public record SignalSumRequest(
   }
 
   /** One output. Its response is that of its filters, its points or its impulse response. */
+  @Built
   public record Output(
       @Schema(description = "Name of the output, each once") @NotNull @Size(min = 1, max = 40)
           String id,

@@ -3,9 +3,11 @@ package org.footwell.factory.sum;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
+import org.footwell.calculation.Built;
 
 /** The sum as it is, and the best that the outputs allow. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
+@Built
 public record SignalSumResult(
     @Schema(description = "The sum of what is connected, as it is") Evenness sum,
     @Schema(
@@ -39,6 +41,7 @@ public record SignalSumResult(
         List<SummedPoint> points) {
 
   /** How even a sum is. */
+  @Built
   public record Evenness(
       @Schema(description = "Start of the band it is judged in, Hz") double fromHz,
       @Schema(description = "End of that band, Hz") double toHz,

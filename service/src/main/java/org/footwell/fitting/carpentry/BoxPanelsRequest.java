@@ -4,11 +4,13 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
+import org.footwell.calculation.Built;
 
 /**
  * A box to be cut. Two of width, height and depth, or the proportions of all three; a wedge has one of
  * top depth and back angle besides.
  */
+@Built
 public record BoxPanelsRequest(
     @Schema(description = "Volume of air wanted, litre")
         @NotNull

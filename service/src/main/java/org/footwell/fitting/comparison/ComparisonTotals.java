@@ -60,16 +60,17 @@ final class ComparisonTotals {
             ? (Double) run.apply(SideFormulas.CHANGE, after, before)
             : null;
     BigDecimal price = Money.sum(prices(lines));
-    return new GroupLine(
-        key.zone(),
-        key.band(),
-        sum(lines, PositionLine::before, ComparedSide::coneAreaCm2),
-        sum(lines, PositionLine::after, ComparedSide::coneAreaCm2),
-        before,
-        after,
-        change,
-        price,
-        Money.perDb(price, exact(old) ? change : null));
+    return DriverComparisonResultGroupLineBuilder.builder()
+        .zone(key.zone())
+        .band(key.band())
+        .coneAreaBeforeCm2(sum(lines, PositionLine::before, ComparedSide::coneAreaCm2))
+        .coneAreaAfterCm2(sum(lines, PositionLine::after, ComparedSide::coneAreaCm2))
+        .largestLevelBeforeDbSpl(before)
+        .largestLevelAfterDbSpl(after)
+        .levelChangeDb(change)
+        .price(price)
+        .pricePerDb(Money.perDb(price, exact(old) ? change : null))
+        .build();
   }
 
   /** Whether no gain of some old positions is only a bound. */
@@ -99,20 +100,21 @@ final class ComparisonTotals {
     additions.forEach(addition -> prices.add(addition.price()));
     BigDecimal price = Money.sum(prices);
     Double level = leastChange(groups);
-    return new VehicleTotals(
-        massChange(place -> true),
-        massChange(place -> place == MountedAt.DOOR),
-        price,
-        level,
-        pricePerDb(price, level),
-        powerChange(ComparedSide::continuousPowerW),
-        powerChange(ComparedSide::peakPowerW),
-        sum(positions, PositionLine::before, ComparedSide::coneAreaCm2),
-        sum(positions, PositionLine::after, ComparedSide::coneAreaCm2),
-        sum(positions, PositionLine::before, ComparedSide::displacementCm3),
-        sum(positions, PositionLine::after, ComparedSide::displacementCm3),
-        lowest(PositionLine::before),
-        lowest(PositionLine::after));
+    return DriverComparisonResultVehicleTotalsBuilder.builder()
+        .massChangeG(massChange(place -> true))
+        .doorMassChangeG(massChange(place -> place == MountedAt.DOOR))
+        .price(price)
+        .levelChangeDb(level)
+        .pricePerDb(pricePerDb(price, level))
+        .continuousPowerDb(powerChange(ComparedSide::continuousPowerW))
+        .peakPowerDb(powerChange(ComparedSide::peakPowerW))
+        .coneAreaBeforeCm2(sum(positions, PositionLine::before, ComparedSide::coneAreaCm2))
+        .coneAreaAfterCm2(sum(positions, PositionLine::after, ComparedSide::coneAreaCm2))
+        .displacementBeforeCm3(sum(positions, PositionLine::before, ComparedSide::displacementCm3))
+        .displacementAfterCm3(sum(positions, PositionLine::after, ComparedSide::displacementCm3))
+        .lowestUsefulBeforeHz(lowest(PositionLine::before))
+        .lowestUsefulAfterHz(lowest(PositionLine::after))
+        .build();
   }
 
   /** What is new costs, but adds nothing to the gain of what was there: such a price misleads. */

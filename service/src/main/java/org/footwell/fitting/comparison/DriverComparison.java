@@ -133,17 +133,17 @@ public final class DriverComparison
             ? null
             : new SideFigures(position, factory, density, run).side(voltageBefore);
     ComparedSide after = new SideFigures(position, replacement, density, run).side(voltageAfter);
-    return new PositionLine(
-        position.name(),
-        position.zone(),
-        position.band(),
-        position.at(),
-        position.driverCount(),
-        position.displacementHz(),
-        position.reachLevelDbSpl(),
-        before,
-        after,
-        new ChangeFigures(position, before, after, run).change(),
-        null);
+    return DriverComparisonResultPositionLineBuilder.builder()
+        .name(position.name())
+        .zone(position.zone())
+        .band(position.band())
+        .at(position.at())
+        .driverCount(position.driverCount())
+        .displacementHz(position.displacementHz())
+        .reachLevelDbSpl(position.reachLevelDbSpl())
+        .before(before)
+        .after(after)
+        .change(new ChangeFigures(position, before, after, run).change())
+        .build();
   }
 }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.math.BigDecimal;
 import java.util.List;
+import org.footwell.calculation.Built;
 import org.footwell.calculation.Verdict;
 import org.footwell.fitting.comparison.sides.ComparedChange;
 import org.footwell.fitting.comparison.sides.ComparedPosition.Band;
@@ -22,6 +23,7 @@ public record DriverComparisonResult(
 
   /** One position. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
+  @Built
   public record PositionLine(
       @Schema(description = "What the place is called") String name,
       @Schema(description = "Where in the sound stage it plays") Zone zone,
@@ -38,23 +40,25 @@ public record DriverComparisonResult(
       @Schema(description = "Worst finding on the position") Verdict verdict) {
 
     PositionLine judged(Verdict worst) {
-      return new PositionLine(
-          name,
-          zone,
-          band,
-          at,
-          driverCount,
-          displacementHz,
-          reachLevelDbSpl,
-          before,
-          after,
-          change,
-          worst);
+      return DriverComparisonResultPositionLineBuilder.builder()
+          .name(name)
+          .zone(zone)
+          .band(band)
+          .at(at)
+          .driverCount(driverCount)
+          .displacementHz(displacementHz)
+          .reachLevelDbSpl(reachLevelDbSpl)
+          .before(before)
+          .after(after)
+          .change(change)
+          .verdict(worst)
+          .build();
     }
   }
 
   /** Positions of one zone and band. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
+  @Built
   public record GroupLine(
       @Schema(description = "Where in the sound stage it plays") Zone zone,
       @Schema(description = "What part of the range it plays") Band band,
@@ -81,6 +85,7 @@ public record DriverComparisonResult(
 
   /** The whole vehicle. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
+  @Built
   public record VehicleTotals(
       @Schema(description = "What comes in, additions too, less what goes out, g")
           Double massChangeG,

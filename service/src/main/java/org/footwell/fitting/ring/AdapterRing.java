@@ -139,20 +139,21 @@ public final class AdapterRing implements Calculation<AdapterRingRequest, Adapte
 
     Face face = face(ring, walls, run);
     double volume = run.apply(VOLUME, face.areaMm2(), thickness.taken());
-    return new AdapterRingResult(
-        run.verdictOn("") != Verdict.STOP,
-        thickness.lowest(),
-        thickness.highest(),
-        thickness.taken(),
-        layout.turnedDeg(),
-        room,
-        walls,
-        ring,
-        face.areaMm2() / 100,
-        volume,
-        run.apply(SURFACE, face.areaMm2(), face.edgesMm(), thickness.taken()),
-        run.apply(MASS, q.ring().densityKgPerM3(), volume, q.ring().fill()),
-        engagement);
+    return AdapterRingResultBuilder.builder()
+        .fits(run.verdictOn("") != Verdict.STOP)
+        .lowestThicknessMm(thickness.lowest())
+        .highestThicknessMm(thickness.highest())
+        .thicknessMm(thickness.taken())
+        .turnedDeg(layout.turnedDeg())
+        .room(room)
+        .walls(walls)
+        .ring(ring)
+        .faceAreaCm2(face.areaMm2() / 100)
+        .volumeCm3(volume)
+        .surfaceCm2(run.apply(SURFACE, face.areaMm2(), face.edgesMm(), thickness.taken()))
+        .massG(run.apply(MASS, q.ring().densityKgPerM3(), volume, q.ring().fill()))
+        .screwEngagement(engagement)
+        .build();
   }
 
   /** The ring of an answer with what forbids it. */

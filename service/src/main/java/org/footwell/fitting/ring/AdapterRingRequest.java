@@ -4,6 +4,7 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
+import org.footwell.calculation.Built;
 
 /**
  * An opening, a driver for it and the ring between them. All are seen from the front, centred on
@@ -53,6 +54,7 @@ public record AdapterRingRequest(
   }
 
   /** What of a driver decides whether it fits. */
+  @Built
   public record FittedDriver(
       @Schema(description = "Outer edge of the frame") @NotNull Outline frame,
       @Schema(description = "Cut-out the driver's maker asks for") @NotNull Outline cutOut,
@@ -97,6 +99,7 @@ public record AdapterRingRequest(
           Double excursionMm) {}
 
   /** How the ring is made. */
+  @Built
   public record RingMaking(
       @Schema(description = "What it is made of") @NotNull RingMaterial material,
       @Schema(

@@ -2,11 +2,13 @@ package org.footwell.fitting.ring;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
+import org.footwell.calculation.Built;
 import org.footwell.fitting.ring.drawing.RingGeometry;
 import org.footwell.fitting.ring.drawing.Walls;
 
 /** Whether a driver fits, and the ring that makes it fit. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
+@Built
 public record AdapterRingResult(
     @Schema(description = "Whether no finding forbids it") boolean fits,
     @Schema(

@@ -1,5 +1,6 @@
 package org.footwell.measured.arrival;
 
+import org.footwell.calculation.Built;
 import org.footwell.measured.arrival.ArrivalTimesResult.Method;
 import org.footwell.signal.PassBand;
 
@@ -15,6 +16,7 @@ import org.footwell.signal.PassBand;
  * @param reflectionDb strongest later peak over the first, dB, or null
  * @param reflectionS how much later it comes, s, or null
  */
+@Built
 record Arrival(
     Method method,
     double timeS,
@@ -29,16 +31,17 @@ record Arrival(
 
   /** The same with nothing told of polarity. */
   Arrival withoutPolarity() {
-    return new Arrival(
-        method,
-        timeS,
-        uncertaintyS,
-        envelopeS,
-        band,
-        polarity,
-        0,
-        signalToNoiseDb,
-        reflectionDb,
-        reflectionS);
+    return ArrivalBuilder.builder()
+        .method(method)
+        .timeS(timeS)
+        .uncertaintyS(uncertaintyS)
+        .envelopeS(envelopeS)
+        .band(band)
+        .polarity(polarity)
+        .confidence(0)
+        .signalToNoiseDb(signalToNoiseDb)
+        .reflectionDb(reflectionDb)
+        .reflectionS(reflectionS)
+        .build();
   }
 }

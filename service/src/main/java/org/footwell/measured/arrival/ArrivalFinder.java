@@ -187,19 +187,23 @@ final class ArrivalFinder {
       double modes = amongModes ? AMONG_MODES_OFF / in.middleHz() : 0;
       double phase = excess ? quarterTurns / 4 / in.middleHz() : 0;
       boolean later = in.middleHz() >= REFLECTIONS_FROM_HZ && envelope.laterHeight() > 0;
-      return new Arrival(
-          method,
-          (origin + peak.sample()) / rateHz,
-          Math.sqrt(jitter * jitter + model * model + phase * phase + modes * modes),
-          (origin + envelope.sample()) / rateHz,
-          in,
-          Math.cos(peak.phase()) < 0 ? -1 : 1,
-          confidence * (amongModes ? AMONG_MODES_CONFIDENCE : excess ? 1 : ENVELOPE_CONFIDENCE),
-          Math.min(MOST_DB, Decibels.ofAmplitude(envelope.height() / noise)),
-          later
-              ? Double.valueOf(Decibels.ofAmplitude(envelope.laterHeight() / envelope.height()))
-              : null,
-          later ? Double.valueOf((envelope.laterSample() - envelope.sample()) / rateHz) : null);
+      return ArrivalBuilder.builder()
+          .method(method)
+          .timeS((origin + peak.sample()) / rateHz)
+          .uncertaintyS(Math.sqrt(jitter * jitter + model * model + phase * phase + modes * modes))
+          .envelopeS((origin + envelope.sample()) / rateHz)
+          .band(in)
+          .polarity(Math.cos(peak.phase()) < 0 ? -1 : 1)
+          .confidence(
+              confidence * (amongModes ? AMONG_MODES_CONFIDENCE : excess ? 1 : ENVELOPE_CONFIDENCE))
+          .signalToNoiseDb(Math.min(MOST_DB, Decibels.ofAmplitude(envelope.height() / noise)))
+          .reflectionDb(
+              later
+                  ? Double.valueOf(Decibels.ofAmplitude(envelope.laterHeight() / envelope.height()))
+                  : null)
+          .reflectionS(
+              later ? Double.valueOf((envelope.laterSample() - envelope.sample()) / rateHz) : null)
+          .build();
     }
 
     /** Whether a pulse is that of modes rather than of direct sound. */

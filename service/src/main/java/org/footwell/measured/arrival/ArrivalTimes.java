@@ -108,16 +108,18 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
               speed,
               run));
     }
-    return new ArrivalTimesResult(
-        channels,
-        heard.stream().map(one -> take(one, speed)).toList(),
-        pairs,
-        delays.isEmpty() ? null : (Double) spread(positions, null),
-        delays.isEmpty() || q.processor() == null ? null : (Double) spread(positions, delays),
-        sweep.longerMs(),
-        sweep.uncertaintyMs(),
-        speed,
-        responses.rateHz());
+    return ArrivalTimesResultBuilder.builder()
+        .channels(channels)
+        .recordings(heard.stream().map(one -> take(one, speed)).toList())
+        .pairs(pairs)
+        .spreadMs(delays.isEmpty() ? null : (Double) spread(positions, null))
+        .remainingSpreadMs(
+            delays.isEmpty() || q.processor() == null ? null : (Double) spread(positions, delays))
+        .sweepLongerMs(sweep.longerMs())
+        .sweepLongerUncertaintyMs(sweep.uncertaintyMs())
+        .speedOfSoundMPerS(speed)
+        .rateHz(responses.rateHz())
+        .build();
   }
 
   private static List<Heard> hear(ArrivalTimesRequest q, Responses responses, Run run) {
@@ -206,38 +208,42 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
 
   private static ArrivalTimesResult.Channel channel(
       Channel channel, ListeningPosition position, DelaySetting delay, double speed, Run run) {
-    return new ArrivalTimesResult.Channel(
-        channel.id(),
-        position.arrivalMs(),
-        run.apply(PATH_M, position.arrivalMs(), speed),
-        position.uncertaintyMs(),
-        position.spreadMs(),
-        position.polarity(),
-        position.confidence(),
-        delay == null ? null : (Double) delay.exactMs(),
-        delay == null ? null : (Double) run.apply(PATH_MM, delay.exactMs(), speed),
-        delay == null ? null : delay.samples(),
-        delay == null ? null : delay.settingMs(),
-        delay == null ? null : delay.roundingErrorMs(),
-        delay == null ? null : (Double) (channel.chainDelayMs() + delay.addedMs()));
+    return ArrivalTimesResultChannelBuilder.builder()
+        .id(channel.id())
+        .arrivalMs(position.arrivalMs())
+        .distanceM(run.apply(PATH_M, position.arrivalMs(), speed))
+        .uncertaintyMs(position.uncertaintyMs())
+        .spreadMs(position.spreadMs())
+        .polarity(position.polarity())
+        .polarityConfidence(position.confidence())
+        .delayMs(delay == null ? null : (Double) delay.exactMs())
+        .delayMm(delay == null ? null : (Double) run.apply(PATH_MM, delay.exactMs(), speed))
+        .delaySamples(delay == null ? null : delay.samples())
+        .settingMs(delay == null ? null : delay.settingMs())
+        .roundingErrorMs(delay == null ? null : delay.roundingErrorMs())
+        .absoluteSettingMs(
+            delay == null ? null : (Double) (channel.chainDelayMs() + delay.addedMs()))
+        .build();
   }
 
   private static ArrivalTimesResult.Take take(Heard heard, double speed) {
     Arrival arrival = heard.arrival();
-    return new ArrivalTimesResult.Take(
-        heard.take().channel(),
-        heard.take().microphone(),
-        heard.arrivalMs(),
-        heard.uncertaintyMs(),
-        arrival.method(),
-        PATH_M.at(heard.arrivalMs(), speed),
-        heard.envelopeMs(),
-        arrival.band().lowHz(),
-        arrival.band().highHz(),
-        arrival.polarity(),
-        arrival.confidence(),
-        arrival.signalToNoiseDb(),
-        arrival.reflectionDb(),
-        arrival.reflectionS() == null ? null : (Double) (1000 * arrival.reflectionS()));
+    return ArrivalTimesResultTakeBuilder.builder()
+        .channel(heard.take().channel())
+        .microphone(heard.take().microphone())
+        .arrivalMs(heard.arrivalMs())
+        .uncertaintyMs(heard.uncertaintyMs())
+        .method(arrival.method())
+        .distanceM(PATH_M.at(heard.arrivalMs(), speed))
+        .envelopeMs(heard.envelopeMs())
+        .bandLowHz(arrival.band().lowHz())
+        .bandHighHz(arrival.band().highHz())
+        .polarity(arrival.polarity())
+        .polarityConfidence(arrival.confidence())
+        .signalToNoiseDb(arrival.signalToNoiseDb())
+        .reflectionDb(arrival.reflectionDb())
+        .reflectionMs(
+            arrival.reflectionS() == null ? null : (Double) (1000 * arrival.reflectionS()))
+        .build();
   }
 }

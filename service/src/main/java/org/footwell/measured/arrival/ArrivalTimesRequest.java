@@ -6,6 +6,7 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import org.footwell.calculation.Built;
 import org.footwell.measured.response.LeftAndRight;
 import org.footwell.measured.response.MicrophonePosition;
 import org.footwell.measured.response.PlayedSweep;
@@ -15,6 +16,7 @@ import org.footwell.parts.Filter;
 import org.footwell.recording.Recording;
 
 /** Recordings of every channel at every microphone position. */
+@Built
 public record ArrivalTimesRequest(
     @Schema(description = "What the recordings are") @NotNull RecordedKind kind,
     @Schema(description = "The sweep that was played; with kind sweep only") PlayedSweep sweep,

@@ -3,9 +3,11 @@ package org.footwell.measured.arrival;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
+import org.footwell.calculation.Built;
 
 /** When everything arrives, and what to delay. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
+@Built
 public record ArrivalTimesResult(
     @Schema(description = "One entry per channel, in the order given") List<Channel> channels,
     @Schema(description = "One entry per recording, in the order given") List<Take> recordings,
@@ -46,6 +48,7 @@ public record ArrivalTimesResult(
 
   /** One channel at the listening position. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
+  @Built
   public record Channel(
       @Schema(description = "Id of the channel") String id,
       @Schema(
@@ -92,6 +95,7 @@ public record ArrivalTimesResult(
 
   /** One channel at one microphone position. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
+  @Built
   public record Take(
       @Schema(description = "Id of the channel") String channel,
       @Schema(description = "Id of the microphone position") String microphone,

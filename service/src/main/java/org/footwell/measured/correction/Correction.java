@@ -121,17 +121,18 @@ final class Correction {
     for (boolean allowed : boost) {
       forbidden += allowed ? 0 : 1;
     }
-    return new ResponseCorrectionResult.Channel(
-        id(),
-        frequencies[0],
-        frequencies[frequencies.length - 1],
-        filters.size(),
-        error(0, Double.MAX_VALUE, false),
-        error(0, Double.MAX_VALUE, true),
-        highest[0],
-        highest[0] == 0 ? null : (Double) highest[1],
-        offset,
-        (double) forbidden / boost.length);
+    return ResponseCorrectionResultChannelBuilder.builder()
+        .id(id())
+        .fromHz(frequencies[0])
+        .toHz(frequencies[frequencies.length - 1])
+        .filterCount(filters.size())
+        .errorBeforeDb(error(0, Double.MAX_VALUE, false))
+        .errorAfterDb(error(0, Double.MAX_VALUE, true))
+        .headroomDb(highest[0])
+        .headroomHz(highest[0] == 0 ? null : (Double) highest[1])
+        .targetOffsetDb(offset)
+        .noBoostShare((double) forbidden / boost.length)
+        .build();
   }
 
   /** What the filters lift at most, dB, and where, Hz: from 1 Hz to half the rate. */

@@ -8,6 +8,7 @@ import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import org.footwell.calculation.Built;
 import org.footwell.measured.response.ChannelTake;
 import org.footwell.measured.response.Gate;
 import org.footwell.measured.response.Measurement;
@@ -18,6 +19,7 @@ import org.footwell.parts.LevelAt;
 import org.footwell.parts.TargetCurve;
 
 /** Recordings of every channel at every microphone position, and what filters may do about them. */
+@Built
 public record ResponseCorrectionRequest(
     @Schema(description = "What the recordings are") @NotNull RecordedKind kind,
     @Schema(description = "The sweep that was played; with kind sweep only") PlayedSweep sweep,

@@ -3,6 +3,7 @@ package org.footwell.measured.correction;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
+import org.footwell.calculation.Built;
 import org.footwell.signal.Biquad;
 import org.footwell.signal.SectionKind;
 
@@ -22,6 +23,7 @@ public record ResponseCorrectionResult(
 
   /** One channel. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
+  @Built
   public record Channel(
       @Schema(description = "Id of the channel") String id,
       @Schema(description = "Lowest frequency corrected, Hz") double fromHz,

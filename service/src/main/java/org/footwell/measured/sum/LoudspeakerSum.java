@@ -158,19 +158,20 @@ public final class LoudspeakerSum
     }
     LoudspeakerSumResult.Point crossing = points.get(middle);
     LoudspeakerSumResult result =
-        new LoudspeakerSumResult(
-            frequencies[0],
-            frequencies[frequencies.length - 1],
-            phase,
-            run.apply(LOSS, phase),
-            crossing.upperDb() - crossing.lowerDb(),
-            asSet,
-            best,
-            other,
-            delayed,
-            places,
-            points,
-            limitHz);
+        LoudspeakerSumResultBuilder.builder()
+            .bandFromHz(frequencies[0])
+            .bandToHz(frequencies[frequencies.length - 1])
+            .phaseDeg(phase)
+            .lossAtCrossoverDb(run.apply(LOSS, phase))
+            .levelDifferenceDb(crossing.upperDb() - crossing.lowerDb())
+            .asSet(asSet)
+            .best(best)
+            .otherPolarity(other)
+            .delayed(delayed)
+            .positions(places)
+            .points(points)
+            .gateLimitHz(limitHz)
+            .build();
     new LoudspeakerSumRemarks(q, run).on(result, positions);
     return result;
   }

@@ -6,6 +6,7 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import org.footwell.calculation.Built;
 import org.footwell.measured.response.ChannelTake;
 import org.footwell.measured.response.Gate;
 import org.footwell.measured.response.Measurement;
@@ -14,6 +15,7 @@ import org.footwell.measured.response.PlayedSweep;
 import org.footwell.measured.response.RecordedKind;
 
 /** Recordings of two channels that meet, with a common start of time. */
+@Built
 public record LoudspeakerSumRequest(
     @Schema(description = "What the recordings are") @NotNull RecordedKind kind,
     @Schema(description = "The sweep that was played; with kind sweep only") PlayedSweep sweep,

@@ -114,21 +114,14 @@ final class Setup {
       MeasuredArrival.Method method,
       Integer polarity,
       Double confidence) {
-    return new MeasuredArrival(
-        channel,
-        microphone,
-        ms,
-        null,
-        method,
-        null,
-        null,
-        null,
-        null,
-        polarity,
-        confidence,
-        null,
-        null,
-        null);
+    return MeasuredArrivalBuilder.builder()
+        .channel(channel)
+        .microphone(microphone)
+        .arrivalMs(ms)
+        .method(method)
+        .polarity(polarity)
+        .polarityConfidence(confidence)
+        .build();
   }
 
   SeatDelaysRequest request() {

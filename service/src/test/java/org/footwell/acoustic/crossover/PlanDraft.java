@@ -72,24 +72,25 @@ final class PlanDraft {
   }
 
   CrossoverPlanRequest request() {
-    return new CrossoverPlanRequest(
-        ways.stream().map(WayDraft::way).toList(),
-        wantedLevelDbSpl,
-        distanceM,
-        crestFactorDb,
-        programme,
-        pinkFromHz,
-        pinkToHz,
-        totalPowerW,
-        beamingKa,
-        spacingWavelengths,
-        subwooferHighestHz,
-        kind,
-        orders,
-        processorLowestHz,
-        processorHighestHz,
-        temperatureC,
-        protection);
+    return CrossoverPlanRequestBuilder.builder()
+        .ways(ways.stream().map(WayDraft::way).toList())
+        .wantedLevelDbSpl(wantedLevelDbSpl)
+        .distanceM(distanceM)
+        .crestFactorDb(crestFactorDb)
+        .programme(programme)
+        .pinkFromHz(pinkFromHz)
+        .pinkToHz(pinkToHz)
+        .totalPowerW(totalPowerW)
+        .beamingKa(beamingKa)
+        .spacingWavelengths(spacingWavelengths)
+        .subwooferHighestHz(subwooferHighestHz)
+        .kind(kind)
+        .orders(orders)
+        .processorLowestHz(processorLowestHz)
+        .processorHighestHz(processorHighestHz)
+        .temperatureC(temperatureC)
+        .protection(protection)
+        .build();
   }
 
   Answer<CrossoverPlanResult> answer() {
@@ -132,22 +133,23 @@ final class PlanDraft {
     }
 
     CrossoverWay way() {
-      return new CrossoverWay(
-          id,
-          role,
-          sdCm2,
-          fsHz,
-          qts,
-          fcHz,
-          xmaxMm,
-          ratedOhm,
-          reOhm,
-          sensitivity,
-          continuousPowerW,
-          lowerLimitHz,
-          upperLimitHz,
-          resonanceMultiple,
-          spacingToNextMm);
+      return CrossoverWayBuilder.builder()
+          .id(id)
+          .role(role)
+          .sdCm2(sdCm2)
+          .fsHz(fsHz)
+          .qts(qts)
+          .fcHz(fcHz)
+          .xmaxMm(xmaxMm)
+          .ratedOhm(ratedOhm)
+          .reOhm(reOhm)
+          .sensitivity(sensitivity)
+          .continuousPowerW(continuousPowerW)
+          .lowerLimitHz(lowerLimitHz)
+          .upperLimitHz(upperLimitHz)
+          .resonanceMultiple(resonanceMultiple)
+          .spacingToNextMm(spacingToNextMm)
+          .build();
     }
   }
 }

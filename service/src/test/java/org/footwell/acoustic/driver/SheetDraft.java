@@ -6,7 +6,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.footwell.Answers;
-import org.footwell.acoustic.driver.sheet.DriverTolerance;
+import org.footwell.acoustic.driver.sheet.DriverToleranceBuilder;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Names;
 import org.footwell.parts.Sensitivity;
@@ -58,10 +58,7 @@ public final class SheetDraft {
 
   /** Figures with all their digits, so that nothing is put down to printing. */
   SheetDraft exact() {
-    return with(
-        "tolerance",
-        new DriverTolerance(
-            null, null, null, null, null, null, null, null, false, null, null, null));
+    return with("tolerance", DriverToleranceBuilder.builder().printedRounding(false).build());
   }
 
   DriverCheckRequest request() {

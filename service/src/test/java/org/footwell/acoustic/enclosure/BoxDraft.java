@@ -5,8 +5,8 @@ import java.util.List;
 import org.footwell.Answers;
 import org.footwell.acoustic.enclosure.ClosedBoxRequest.ClosedVolume;
 import org.footwell.acoustic.enclosure.ClosedBoxRequest.LeakyBaffle;
-import org.footwell.acoustic.enclosure.VentedBoxRequest.VentedVolume;
 import org.footwell.acoustic.enclosure.radiator.BoxDriver;
+import org.footwell.acoustic.enclosure.radiator.BoxDriverBuilder;
 import org.footwell.acoustic.enclosure.radiator.CabinResponse;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
@@ -94,54 +94,79 @@ final class BoxDraft {
   }
 
   BoxDriver driver() {
-    return new BoxDriver(
-        re, rated, fs, qms, qes, vas, sd, xmax, le, leExponent, null, continuousPower);
+    return BoxDriverBuilder.builder()
+        .reOhm(re)
+        .ratedOhm(rated)
+        .fsHz(fs)
+        .qms(qms)
+        .qes(qes)
+        .vasL(vas)
+        .sdCm2(sd)
+        .xmaxMm(xmax)
+        .leMh(le)
+        .leExponent(leExponent)
+        .continuousPowerW(continuousPower)
+        .build();
   }
 
   ClosedBoxRequest closedRequest() {
     ClosedVolume box =
         baffle != null
             ? null
-            : new ClosedVolume(
-                qtc == null && ripple == null ? volume : null,
-                qtc,
-                ripple,
-                fill,
-                ql,
-                qa,
-                driverDisplacement,
-                bracing,
-                space,
-                longestInside);
-    return new ClosedBoxRequest(
-        driver(),
-        box,
-        baffle,
-        voltage,
-        power,
-        source,
-        temperature,
-        order,
-        highPass,
-        lowPass,
-        cabin,
-        frequencies);
+            : ClosedBoxRequestClosedVolumeBuilder.builder()
+                .volumeL(qtc == null && ripple == null ? volume : null)
+                .qtc(qtc)
+                .rippleDb(ripple)
+                .fillFactor(fill)
+                .ql(ql)
+                .qa(qa)
+                .driverDisplacementL(driverDisplacement)
+                .bracingL(bracing)
+                .spaceL(space)
+                .longestInsideMm(longestInside)
+                .build();
+    return ClosedBoxRequestBuilder.builder()
+        .driver(driver())
+        .box(box)
+        .baffle(baffle)
+        .voltageV(voltage)
+        .powerW(power)
+        .sourceOhm(source)
+        .temperatureC(temperature)
+        .subsonicOrder(order)
+        .highPass(highPass)
+        .lowPass(lowPass)
+        .cabin(cabin)
+        .frequencies(frequencies)
+        .build();
   }
 
   VentedBoxRequest ventedRequest() {
-    return new VentedBoxRequest(
-        driver(),
-        new VentedVolume(volume, fb, ql, qa, qp, driverDisplacement, bracing, space, longestInside),
-        new BoxPort(portCount, diameter, slot, portLength, wall, outerEnd, innerEnd),
-        voltage,
-        power,
-        source,
-        temperature,
-        order,
-        highPass,
-        lowPass,
-        cabin,
-        frequencies);
+    return VentedBoxRequestBuilder.builder()
+        .driver(driver())
+        .box(
+            VentedBoxRequestVentedVolumeBuilder.builder()
+                .volumeL(volume)
+                .fbHz(fb)
+                .ql(ql)
+                .qa(qa)
+                .qp(qp)
+                .driverDisplacementL(driverDisplacement)
+                .bracingL(bracing)
+                .spaceL(space)
+                .longestInsideMm(longestInside)
+                .build())
+        .port(new BoxPort(portCount, diameter, slot, portLength, wall, outerEnd, innerEnd))
+        .voltageV(voltage)
+        .powerW(power)
+        .sourceOhm(source)
+        .temperatureC(temperature)
+        .subsonicOrder(order)
+        .highPass(highPass)
+        .lowPass(lowPass)
+        .cabin(cabin)
+        .frequencies(frequencies)
+        .build();
   }
 
   Answer<ClosedBoxResult> closedAnswer() {

@@ -465,24 +465,19 @@ class ClosedBoxTest {
   void whatIsUndecidedIsRefusedAllAtOnce() {
     BoxDraft draft = hand();
     ClosedBoxRequest both =
-        new ClosedBoxRequest(
-            draft.driver(),
-            new ClosedBoxRequest.ClosedVolume(
-                10.0, 0.7, null, null, null, null, null, null, null, null),
-            new LeakyBaffle(60.0, 1.0, null),
-            1.0,
-            1.0,
-            null,
-            null,
-            null,
-            null,
-            null,
-            new CabinResponse(
-                2.0,
-                null,
-                List.of(new TransferPoint(80.0, 1.0), new TransferPoint(20.0, 2.0)),
-                null),
-            null);
+        ClosedBoxRequestBuilder.builder()
+            .driver(draft.driver())
+            .box(ClosedBoxRequestClosedVolumeBuilder.builder().volumeL(10.0).qtc(0.7).build())
+            .baffle(new LeakyBaffle(60.0, 1.0, null))
+            .voltageV(1.0)
+            .powerW(1.0)
+            .cabin(
+                new CabinResponse(
+                    2.0,
+                    null,
+                    List.of(new TransferPoint(80.0, 1.0), new TransferPoint(20.0, 2.0)),
+                    null))
+            .build();
     List<String> pointers =
         Answers.faults(new ClosedBox(), both).stream().map(Fault::pointer).toList();
     // Box or baffle and the drive stand at the root.

@@ -54,24 +54,11 @@ class LevelOutsideChecks extends OutsideChecks {
   /** Shorthand for requests with little in them. */
   static final class Requests {
     static SoundLevelRequest perWatt(double sensitivity, double ratedOhm, double power) {
-      return new SoundLevelRequest(
-          new Sensitivity(sensitivity, Sensitivity.Basis.ONE_WATT),
-          ratedOhm,
-          power,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null,
-          null);
+      return SoundLevelRequestBuilder.builder()
+          .sensitivity(new Sensitivity(sensitivity, Sensitivity.Basis.ONE_WATT))
+          .ratedOhm(ratedOhm)
+          .powerW(power)
+          .build();
     }
 
     private Requests() {}

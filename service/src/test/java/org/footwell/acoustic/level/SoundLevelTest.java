@@ -47,24 +47,25 @@ class SoundLevelTest {
     Cone cone;
 
     SoundLevelRequest request() {
-      return new SoundLevelRequest(
-          sensitivity,
-          ratedOhm,
-          powerW,
-          voltageV,
-          distanceM,
-          driverCount,
-          drive,
-          addition,
-          cabin,
-          compression,
-          crestFactorDb,
-          targetLevelDbSpl,
-          roadNoiseDba,
-          spectrum,
-          aWeightingDb,
-          continuousPowerW,
-          cone);
+      return SoundLevelRequestBuilder.builder()
+          .sensitivity(sensitivity)
+          .ratedOhm(ratedOhm)
+          .powerW(powerW)
+          .voltageV(voltageV)
+          .distanceM(distanceM)
+          .driverCount(driverCount)
+          .drive(drive)
+          .addition(addition)
+          .cabin(cabin)
+          .compression(compression)
+          .crestFactorDb(crestFactorDb)
+          .targetLevelDbSpl(targetLevelDbSpl)
+          .roadNoiseDba(roadNoiseDba)
+          .spectrum(spectrum)
+          .aWeightingDb(aWeightingDb)
+          .continuousPowerW(continuousPowerW)
+          .cone(cone)
+          .build();
     }
 
     Answer<SoundLevelResult> answer() {

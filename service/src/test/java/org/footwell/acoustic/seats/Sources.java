@@ -39,21 +39,22 @@ final class Sources {
     Position position;
 
     SoundSource source() {
-      return new SoundSource(
-          name,
-          sensitivity,
-          ratedOhm,
-          powerW,
-          voltageV,
-          continuousPowerW,
-          cone,
-          rollOff,
-          highPass,
-          lowPass,
-          delayMs,
-          trimDb,
-          polarity,
-          position);
+      return SoundSourceBuilder.builder()
+          .name(name)
+          .sensitivity(sensitivity)
+          .ratedOhm(ratedOhm)
+          .powerW(powerW)
+          .voltageV(voltageV)
+          .continuousPowerW(continuousPowerW)
+          .cone(cone)
+          .rollOff(rollOff)
+          .highPass(highPass)
+          .lowPass(lowPass)
+          .delayMs(delayMs)
+          .trimDb(trimDb)
+          .polarity(polarity)
+          .position(position)
+          .build();
     }
   }
 
@@ -89,19 +90,19 @@ final class Sources {
                         seats.stream().map(seat -> new SeatDistance(source.name, seat.name(), 1.0)))
                 .toList();
       }
-      return new SeatLevelsRequest(
-          sources.stream().map(SourceDraft::source).toList(),
-          seats,
-          ways,
-          cabin,
-          null,
-          fromHz,
-          toHz,
-          incoherentAboveHz,
-          target,
-          tilt,
-          referenceSeat,
-          crestFactorDb);
+      return SeatLevelsRequestBuilder.builder()
+          .sources(sources.stream().map(SourceDraft::source).toList())
+          .seats(seats)
+          .distances(ways)
+          .cabin(cabin)
+          .fromHz(fromHz)
+          .toHz(toHz)
+          .incoherentAboveHz(incoherentAboveHz)
+          .target(target)
+          .tilt(tilt)
+          .referenceSeat(referenceSeat)
+          .crestFactorDb(crestFactorDb)
+          .build();
     }
 
     Answer<SeatLevelsResult> answer() {

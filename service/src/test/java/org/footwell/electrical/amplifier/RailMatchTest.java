@@ -108,16 +108,11 @@ class RailMatchTest {
   @Test
   void railsThatSinkToTheDropGiveNothing() {
     RailMatchRequest request =
-        new RailMatchRequest(
-            4.0,
-            new Rails(14.4, 14.4, null, 12.0, null, null),
-            null,
-            null,
-            null,
-            null,
-            null,
-            new Driver(1.0, 4.0),
-            null);
+        RailMatchRequestBuilder.builder()
+            .loadOhm(4.0)
+            .rails(new Rails(14.4, 14.4, null, 12.0, null, null))
+            .driver(new Driver(1.0, 4.0))
+            .build();
     AtSupply at11 = Requests.result(request).atSupply().get(0);
     assertEquals(0, at11.cleanPowerW(), 0);
     assertNull(at11.headroomDb());
@@ -126,8 +121,11 @@ class RailMatchTest {
   @Test
   void regulatedRailsStayWhateverTheSupply() {
     RailMatchRequest request =
-        new RailMatchRequest(
-            4.0, Requests.rails(30, 2, null, 0), null, null, true, null, null, null, null);
+        RailMatchRequestBuilder.builder()
+            .loadOhm(4.0)
+            .rails(Requests.rails(30, 2, null, 0))
+            .supplyRegulated(true)
+            .build();
     Requests.result(request).atSupply().forEach(at -> assertEquals(98, at.cleanPowerW(), 1e-9));
   }
 
@@ -160,19 +158,13 @@ class RailMatchTest {
   @Test
   void railsAndRatingsExcludeEachOther() {
     RailMatchRequest both =
-        new RailMatchRequest(
-            4.0,
-            Requests.rails(30, 2, null, 0),
-            Requests.ratings(4, 100, 2, 160),
-            null,
-            null,
-            null,
-            null,
-            null,
-            null);
+        RailMatchRequestBuilder.builder()
+            .loadOhm(4.0)
+            .rails(Requests.rails(30, 2, null, 0))
+            .ratings(Requests.ratings(4, 100, 2, 160))
+            .build();
     assertEquals("exactly-one-of", Requests.onlyFault(both).code());
-    RailMatchRequest neither =
-        new RailMatchRequest(4.0, null, null, null, null, null, null, null, null);
+    RailMatchRequest neither = RailMatchRequestBuilder.builder().loadOhm(4.0).build();
     assertEquals("exactly-one-of", Requests.onlyFault(neither).code());
   }
 
@@ -220,7 +212,12 @@ class RailMatchTest {
   void whatARunningEngineAddsIsCountedAgainstTheDriver() {
     Rails rails = new Rails(20.0, 12.0, null, 0.0, null, null); // 50 W at 12 V, 72 W at 14.4 V
     RailMatchRequest request =
-        new RailMatchRequest(4.0, rails, null, null, null, 2.0, null, new Driver(30.0, 4.0), null);
+        RailMatchRequestBuilder.builder()
+            .loadOhm(4.0)
+            .rails(rails)
+            .minimumOhm(2.0)
+            .driver(new Driver(30.0, 4.0))
+            .build();
     Answer<RailMatchResult> answer = Requests.answer(request);
     assertEquals(2.2185, answer.result().headroomDb(), 5e-5);
     assertEquals(List.of("amplifier-can-destroy-driver"), Answers.codes(answer));
@@ -229,16 +226,14 @@ class RailMatchTest {
 
   private static RailMatchRequest withMinimum(
       double loadOhm, boolean bridged, Double minimum, Double minimumBridged, Driver driver) {
-    return new RailMatchRequest(
-        loadOhm,
-        null,
-        Requests.ratings(4, 100, 1, 200),
-        bridged,
-        null,
-        minimum,
-        minimumBridged,
-        driver,
-        null);
+    return RailMatchRequestBuilder.builder()
+        .loadOhm(loadOhm)
+        .ratings(Requests.ratings(4, 100, 1, 200))
+        .bridged(bridged)
+        .minimumOhm(minimum)
+        .minimumBridgedOhm(minimumBridged)
+        .driver(driver)
+        .build();
   }
 
   @Test

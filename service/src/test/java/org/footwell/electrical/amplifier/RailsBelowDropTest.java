@@ -15,8 +15,13 @@ class RailsBelowDropTest {
 
   /** 12 V at 14.4 V, so 8.33 V at 10 V, where 9 V get lost. */
   private static RailMatchRequest sunk(Driver driver) {
-    return new RailMatchRequest(
-        4.0, Requests.rails(12, 9, null, 0), null, null, null, 2.0, null, driver, 10.0);
+    return RailMatchRequestBuilder.builder()
+        .loadOhm(4.0)
+        .rails(Requests.rails(12, 9, null, 0))
+        .minimumOhm(2.0)
+        .driver(driver)
+        .supplyV(10.0)
+        .build();
   }
 
   @Test

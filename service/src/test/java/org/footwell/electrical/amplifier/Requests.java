@@ -43,8 +43,13 @@ final class Requests {
   }
 
   static RailMatchRequest of(double loadOhm, Ratings ratings, boolean bridged, Driver driver) {
-    return new RailMatchRequest(
-        loadOhm, null, ratings, bridged, null, LEAST_OHM, null, driver, null);
+    return RailMatchRequestBuilder.builder()
+        .loadOhm(loadOhm)
+        .ratings(ratings)
+        .bridged(bridged)
+        .minimumOhm(LEAST_OHM)
+        .driver(driver)
+        .build();
   }
 
   static RailMatchRequest of(double loadOhm, Rails rails) {
@@ -52,7 +57,12 @@ final class Requests {
   }
 
   static RailMatchRequest of(double loadOhm, Rails rails, boolean bridged) {
-    return new RailMatchRequest(loadOhm, rails, null, bridged, null, LEAST_OHM, null, null, null);
+    return RailMatchRequestBuilder.builder()
+        .loadOhm(loadOhm)
+        .rails(rails)
+        .bridged(bridged)
+        .minimumOhm(LEAST_OHM)
+        .build();
   }
 
   static Answer<RailMatchResult> answer(RailMatchRequest request) {

@@ -13,16 +13,13 @@ import org.junit.jupiter.api.Test;
 class UnjudgedLoadTest {
 
   private static RailMatchRequest bridged(double loadOhm, Double minimum, Double minimumBridged) {
-    return new RailMatchRequest(
-        loadOhm,
-        Requests.rails(30, 4, null, 0),
-        null,
-        true,
-        null,
-        minimum,
-        minimumBridged,
-        null,
-        null);
+    return RailMatchRequestBuilder.builder()
+        .loadOhm(loadOhm)
+        .rails(Requests.rails(30, 4, null, 0))
+        .bridged(true)
+        .minimumOhm(minimum)
+        .minimumBridgedOhm(minimumBridged)
+        .build();
   }
 
   @Test

@@ -17,30 +17,39 @@ class FactoryOutputTest {
   /** Everything known and as it should be, of a supply and what is stated. */
   private static FactoryOutput known(
       double supplyV, double dropV, Double statedW, Double statedOhm, Boolean bridged) {
-    return new FactoryOutput(
-        null,
-        supplyV,
-        dropV,
-        statedW,
-        statedOhm,
-        null,
-        bridged,
-        true,
-        false,
-        null,
-        null,
-        TurnOn.REMOTE_WIRE);
+    return FactoryOutputBuilder.builder()
+        .supplyV(supplyV)
+        .dropV(dropV)
+        .statedPowerW(statedW)
+        .statedLoadOhm(statedOhm)
+        .bridged(bridged)
+        .measuredDifferentially(true)
+        .loadDetection(false)
+        .turnOn(TurnOn.REMOTE_WIRE)
+        .build();
   }
 
   private static FactoryOutput measured(
       Boolean bridged, Boolean differentially, Boolean detection, TurnOn turnOn) {
-    return new FactoryOutput(
-        8.0, null, null, null, null, null, bridged, differentially, detection, null, null, turnOn);
+    return FactoryOutputBuilder.builder()
+        .cleanOutputV(8.0)
+        .bridged(bridged)
+        .measuredDifferentially(differentially)
+        .loadDetection(detection)
+        .turnOn(turnOn)
+        .build();
   }
 
   private static FactoryOutput loaded(Boolean detection, Double ohm, Double ratedW) {
-    return new FactoryOutput(
-        8.0, null, null, null, null, null, true, true, detection, ohm, ratedW, TurnOn.REMOTE_WIRE);
+    return FactoryOutputBuilder.builder()
+        .cleanOutputV(8.0)
+        .bridged(true)
+        .measuredDifferentially(true)
+        .loadDetection(detection)
+        .loadResistorOhm(ohm)
+        .loadResistorRatedW(ratedW)
+        .turnOn(TurnOn.REMOTE_WIRE)
+        .build();
   }
 
   @Test
@@ -126,8 +135,7 @@ class FactoryOutputTest {
     assertEquals("needed-with", load.code());
     assertEquals("/factory_output/stated_load_ohm", load.pointer());
     assertTrue(load.detail().endsWith("is needed with stated_power_w."), load::detail);
-    FactoryOutput nothing =
-        new FactoryOutput(null, null, null, null, null, null, null, null, null, null, 5.0, null);
+    FactoryOutput nothing = FactoryOutputBuilder.builder().loadResistorRatedW(5.0).build();
     assertEquals(
         List.of("/factory_output", "/factory_output/load_resistor_ohm"),
         Answers.faults(new GainChain(), Requests.of(nothing)).stream()

@@ -94,16 +94,14 @@ class GainChainTest {
   @Test
   void loadedTerminalsAreSaidAndTheTonesPowerWithThem() {
     GainChainRequest request =
-        new GainChainRequest(
-            new HeadUnit(4.0, null),
-            null,
-            List.of(Requests.amplifier(20, 0.2, 5)),
-            4.0,
-            0.04,
-            null,
-            -20.0,
-            Terminals.LOADED,
-            null);
+        GainChainRequestBuilder.builder()
+            .headUnit(new HeadUnit(4.0, null))
+            .stages(List.of(Requests.amplifier(20, 0.2, 5)))
+            .loadOhm(4.0)
+            .outputOhm(0.04)
+            .testToneDbfs(-20.0)
+            .terminals(Terminals.LOADED)
+            .build();
     Answer<GainChainResult> answer = Requests.answer(request);
     assertEquals(2, answer.result().targetV(), 1e-9);
     assertEquals(2.02, answer.result().targetOpenV(), 1e-9);
@@ -235,8 +233,12 @@ class GainChainTest {
             .sorted()
             .toList());
     GainChainRequest noSource =
-        new GainChainRequest(
-            null, null, List.of(PROCESSOR), 4.0, null, null, -10.0, Terminals.OPEN, null);
+        GainChainRequestBuilder.builder()
+            .stages(List.of(PROCESSOR))
+            .loadOhm(4.0)
+            .testToneDbfs(-10.0)
+            .terminals(Terminals.OPEN)
+            .build();
     assertEquals("exactly-one-of", Requests.onlyFault(noSource).code());
   }
 }

@@ -47,7 +47,13 @@ class GainOutsideChecks extends OutsideChecks {
             .toList();
     HeadUnit source = new HeadUnit(row.number("source_v"), row.number("source_noise_uv"));
     GainChainRequest request =
-        new GainChainRequest(source, null, stages, 4.0, null, null, 0.0, Terminals.OPEN, null);
+        GainChainRequestBuilder.builder()
+            .headUnit(source)
+            .stages(stages)
+            .loadOhm(4.0)
+            .testToneDbfs(0.0)
+            .terminals(Terminals.OPEN)
+            .build();
     return Answers.of(new GainChain(), request).result();
   }
 }

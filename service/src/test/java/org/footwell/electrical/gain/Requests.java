@@ -63,8 +63,16 @@ final class Requests {
       Seat seat,
       Stage... stages) {
     HeadUnit unit = new HeadUnit(sourceV, sourceNoiseUv);
-    return new GainChainRequest(
-        unit, null, List.of(stages), 4.0, 0.0, overlapDb, toneDbfs, Terminals.OPEN, seat);
+    return GainChainRequestBuilder.builder()
+        .headUnit(unit)
+        .stages(List.of(stages))
+        .loadOhm(4.0)
+        .outputOhm(0.0)
+        .overlapDb(overlapDb)
+        .testToneDbfs(toneDbfs)
+        .terminals(Terminals.OPEN)
+        .seat(seat)
+        .build();
   }
 
   /** A factory output into an amplifier with a high-level input that reaches its 20 V. */
@@ -73,8 +81,13 @@ final class Requests {
   }
 
   static GainChainRequest of(FactoryOutput factory, Stage... stages) {
-    return new GainChainRequest(
-        null, factory, List.of(stages), 4.0, null, null, -10.0, Terminals.OPEN, null);
+    return GainChainRequestBuilder.builder()
+        .factoryOutput(factory)
+        .stages(List.of(stages))
+        .loadOhm(4.0)
+        .testToneDbfs(-10.0)
+        .terminals(Terminals.OPEN)
+        .build();
   }
 
   static Answer<GainChainResult> answer(GainChainRequest request) {

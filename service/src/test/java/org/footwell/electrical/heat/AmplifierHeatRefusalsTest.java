@@ -14,7 +14,14 @@ import org.junit.jupiter.api.Test;
 class AmplifierHeatRefusalsTest {
 
   private static Channel channel(OutputClass type, Double quiescent, ClassD classD) {
-    return new Channel(null, null, type, null, 30.0, 2.0, 4.0, null, quiescent, classD);
+    return AmplifierHeatRequestChannelBuilder.builder()
+        .outputClass(type)
+        .railV(30.0)
+        .dropV(2.0)
+        .loadOhm(4.0)
+        .quiescentCurrentA(quiescent)
+        .classD(classD)
+        .build();
   }
 
   @Test

@@ -17,38 +17,61 @@ final class Requests {
   private Requests() {}
 
   static Channel classB(double railV, double dropV, double loadOhm, double phaseDeg) {
-    return new Channel(
-        null, null, OutputClass.CLASS_B, null, railV, dropV, loadOhm, phaseDeg, null, null);
+    return AmplifierHeatRequestChannelBuilder.builder()
+        .outputClass(OutputClass.CLASS_B)
+        .railV(railV)
+        .dropV(dropV)
+        .loadOhm(loadOhm)
+        .phaseDeg(phaseDeg)
+        .build();
   }
 
   static Channel classB(Topology topology, double railV, double dropV, double loadOhm) {
-    return new Channel(
-        null, null, OutputClass.CLASS_B, topology, railV, dropV, loadOhm, null, null, null);
+    return AmplifierHeatRequestChannelBuilder.builder()
+        .outputClass(OutputClass.CLASS_B)
+        .topology(topology)
+        .railV(railV)
+        .dropV(dropV)
+        .loadOhm(loadOhm)
+        .build();
   }
 
   static Channel classAb(
       double railV, double dropV, double loadOhm, double phaseDeg, double quiescentA) {
-    return new Channel(
-        null, null, OutputClass.CLASS_AB, null, railV, dropV, loadOhm, phaseDeg, quiescentA, null);
+    return AmplifierHeatRequestChannelBuilder.builder()
+        .outputClass(OutputClass.CLASS_AB)
+        .railV(railV)
+        .dropV(dropV)
+        .loadOhm(loadOhm)
+        .phaseDeg(phaseDeg)
+        .quiescentCurrentA(quiescentA)
+        .build();
   }
 
   static Channel classD(double railV, double loadOhm, double phaseDeg, ClassD losses) {
-    return new Channel(
-        null, null, OutputClass.CLASS_D, null, railV, 0.0, loadOhm, phaseDeg, null, losses);
+    return AmplifierHeatRequestChannelBuilder.builder()
+        .outputClass(OutputClass.CLASS_D)
+        .railV(railV)
+        .dropV(0.0)
+        .loadOhm(loadOhm)
+        .phaseDeg(phaseDeg)
+        .classD(losses)
+        .build();
   }
 
   static Channel times(int count, Channel c) {
-    return new Channel(
-        c.name(),
-        count,
-        c.outputClass(),
-        c.topology(),
-        c.railV(),
-        c.dropV(),
-        c.loadOhm(),
-        c.phaseDeg(),
-        c.quiescentCurrentA(),
-        c.classD());
+    return AmplifierHeatRequestChannelBuilder.builder()
+        .name(c.name())
+        .channelCount(count)
+        .outputClass(c.outputClass())
+        .topology(c.topology())
+        .railV(c.railV())
+        .dropV(c.dropV())
+        .loadOhm(c.loadOhm())
+        .phaseDeg(c.phaseDeg())
+        .quiescentCurrentA(c.quiescentCurrentA())
+        .classD(c.classD())
+        .build();
   }
 
   /** At 13.8 V through a converter of 85 %. */

@@ -43,18 +43,19 @@ class PassiveFilterTest {
     Double amplifierMinimumOhm;
 
     PassiveFilterRequest request() {
-      return new PassiveFilterRequest(
-          loadOhm,
-          highPass,
-          lowPass,
-          padDb,
-          powerW,
-          compensate,
-          driver,
-          box,
-          series,
-          frequencies,
-          amplifierMinimumOhm);
+      return PassiveFilterRequestBuilder.builder()
+          .loadOhm(loadOhm)
+          .highPass(highPass)
+          .lowPass(lowPass)
+          .padDb(padDb)
+          .powerW(powerW)
+          .compensate(compensate)
+          .driver(driver)
+          .box(box)
+          .series(series)
+          .frequencies(frequencies)
+          .amplifierMinimumOhm(amplifierMinimumOhm)
+          .build();
     }
 
     Answer<PassiveFilterResult> answer() {

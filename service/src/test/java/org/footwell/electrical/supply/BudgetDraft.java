@@ -5,7 +5,6 @@ import org.footwell.calculation.Answer;
 import org.footwell.electrical.supply.SupplyBudgetRequest.Alternator;
 import org.footwell.electrical.supply.SupplyBudgetRequest.Battery;
 import org.footwell.electrical.supply.SupplyBudgetRequest.Consumers;
-import org.footwell.electrical.supply.SupplyBudgetRequest.SoundSystem;
 
 /**
  * A request to be changed, with round numbers: a regulated amplifier draws 200 W, always, through
@@ -59,17 +58,18 @@ final class BudgetDraft {
             internalOhm,
             startCharge,
             selfDischarge),
-        new SoundSystem(
-            cleanPowerW,
-            atV,
-            regulated,
-            fullEfficiency,
-            averageEfficiency,
-            idleA,
-            levelDb,
-            crestFactorDb,
-            cableOhm,
-            minimumV),
+        SupplyBudgetRequestSoundSystemBuilder.builder()
+            .cleanPowerW(cleanPowerW)
+            .atV(atV)
+            .regulated(regulated)
+            .fullEfficiency(fullEfficiency)
+            .averageEfficiency(averageEfficiency)
+            .idleA(idleA)
+            .levelDb(levelDb)
+            .crestFactorDb(crestFactorDb)
+            .cableOhm(cableOhm)
+            .minimumV(minimumV)
+            .build(),
         depth,
         idleShare,
         crankingV);

@@ -51,27 +51,28 @@ final class CableDraft {
   }
 
   SupplyCableRequest request() {
-    return new SupplyCableRequest(
-        supplyV,
-        currentA,
-        constantPower,
-        oneWayM,
-        returnPath,
-        bodyOhm,
-        contactsOhm,
-        permittedDropV,
-        material,
-        conductivity,
-        conductorTemperatureC,
-        insulationTemperatureC,
-        engineSpace,
-        areaMm2,
-        fuseDistanceM,
-        fuseDistanceLimitM,
-        fuseLoading,
-        fuseHeatFactor,
-        amplifier,
-        branches);
+    return SupplyCableRequestBuilder.builder()
+        .supplyV(supplyV)
+        .currentA(currentA)
+        .constantPower(constantPower)
+        .oneWayM(oneWayM)
+        .returnPath(returnPath)
+        .bodyOhm(bodyOhm)
+        .contactsOhm(contactsOhm)
+        .permittedDropV(permittedDropV)
+        .material(material)
+        .conductivity(conductivity)
+        .conductorTemperatureC(conductorTemperatureC)
+        .insulationTemperatureC(insulationTemperatureC)
+        .engineSpace(engineSpace)
+        .areaMm2(areaMm2)
+        .fuseDistanceM(fuseDistanceM)
+        .fuseDistanceLimitM(fuseDistanceLimitM)
+        .fuseLoading(fuseLoading)
+        .fuseHeatFactor(fuseHeatFactor)
+        .amplifier(amplifier)
+        .branches(branches)
+        .build();
   }
 
   Answer<SupplyCableResult> answer() {

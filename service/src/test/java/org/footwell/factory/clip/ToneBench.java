@@ -59,19 +59,20 @@ final class ToneBench {
   }
 
   ClipPointRequest request() {
-    return new ClipPointRequest(
-        captures.isEmpty() ? null : captures,
-        readings,
-        toneHz,
-        toneDbfs,
-        bandEdgeHz,
-        limitPercent,
-        fullScaleV,
-        probeRatio,
-        terminals,
-        loadOhm,
-        differential,
-        bridged);
+    return ClipPointRequestBuilder.builder()
+        .captures(captures.isEmpty() ? null : captures)
+        .readings(readings)
+        .toneHz(toneHz)
+        .toneDbfs(toneDbfs)
+        .bandEdgeHz(bandEdgeHz)
+        .limitPercent(limitPercent)
+        .fullScaleV(fullScaleV)
+        .probeRatio(probeRatio)
+        .terminals(terminals)
+        .loadOhm(loadOhm)
+        .measuredDifferentially(differential)
+        .bridged(bridged)
+        .build();
   }
 
   Answer<ClipPointResult> answer() {

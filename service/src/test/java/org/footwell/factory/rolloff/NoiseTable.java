@@ -72,17 +72,17 @@ final class NoiseTable {
   }
 
   BassRolloffRequest request() {
-    return new BassRolloffRequest(
-        captures,
-        levels,
-        referenceStep,
-        null,
-        referenceFromHz,
-        referenceToHz,
-        thresholdDb,
-        mostGainDb,
-        headroom,
-        driver);
+    return BassRolloffRequestBuilder.builder()
+        .captures(captures)
+        .levels(levels)
+        .referenceStep(referenceStep)
+        .referenceFromHz(referenceFromHz)
+        .referenceToHz(referenceToHz)
+        .thresholdDb(thresholdDb)
+        .mostGainDb(mostGainDb)
+        .headroom(headroom)
+        .driver(driver)
+        .build();
   }
 
   Answer<BassRolloffResult> answer() {

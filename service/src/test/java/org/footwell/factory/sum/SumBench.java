@@ -88,8 +88,18 @@ final class SumBench {
     }
 
     Output done() {
-      return new Output(
-          id, highPass, lowPass, impulse, gainDb, delayMs, polarity, volts, connected, carries);
+      return SignalSumRequestOutputBuilder.builder()
+          .id(id)
+          .highPass(highPass)
+          .lowPass(lowPass)
+          .impulseResponse(impulse)
+          .gainDb(gainDb)
+          .delayMs(delayMs)
+          .polarity(polarity)
+          .cleanOutputV(volts)
+          .connected(connected)
+          .carries(carries)
+          .build();
     }
   }
 

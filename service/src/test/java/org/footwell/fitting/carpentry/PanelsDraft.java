@@ -29,24 +29,25 @@ final class PanelsDraft {
   Double density;
 
   BoxPanelsRequest request() {
-    return new BoxPanelsRequest(
-        net,
-        driver,
-        bracing,
-        port,
-        board,
-        front,
-        measured,
-        width,
-        height,
-        depth,
-        heightPerWidth,
-        depthPerWidth,
-        topDepth,
-        angle,
-        cutout,
-        driverDepth,
-        density);
+    return BoxPanelsRequestBuilder.builder()
+        .netVolumeL(net)
+        .driverDisplacementL(driver)
+        .bracingL(bracing)
+        .portDisplacementL(port)
+        .boardMm(board)
+        .frontBoardMm(front)
+        .measured(measured)
+        .widthMm(width)
+        .heightMm(height)
+        .depthMm(depth)
+        .heightPerWidth(heightPerWidth)
+        .depthPerWidth(depthPerWidth)
+        .topDepthMm(topDepth)
+        .backAngleDeg(angle)
+        .driverCutoutMm(cutout)
+        .driverDepthMm(driverDepth)
+        .boardDensityKgPerM3(density)
+        .build();
   }
 
   Answer<BoxPanelsResult> answer() {

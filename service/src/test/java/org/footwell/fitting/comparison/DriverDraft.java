@@ -2,6 +2,7 @@ package org.footwell.fitting.comparison;
 
 import java.math.BigDecimal;
 import org.footwell.fitting.comparison.sides.ComparedDriver;
+import org.footwell.fitting.comparison.sides.ComparedDriverBuilder;
 import org.footwell.parts.Sensitivity;
 import org.footwell.parts.Sensitivity.Basis;
 
@@ -42,17 +43,18 @@ final class DriverDraft {
   }
 
   ComparedDriver driver() {
-    return new ComparedDriver(
-        name,
-        ratedOhm,
-        sensitivity,
-        continuousPowerW,
-        peakPowerW,
-        sdCm2,
-        xmaxMm,
-        fsHz,
-        f3Hz,
-        massG,
-        price);
+    return ComparedDriverBuilder.builder()
+        .name(name)
+        .ratedOhm(ratedOhm)
+        .sensitivity(sensitivity)
+        .continuousPowerW(continuousPowerW)
+        .peakPowerW(peakPowerW)
+        .sdCm2(sdCm2)
+        .xmaxMm(xmaxMm)
+        .fsHz(fsHz)
+        .f3Hz(f3Hz)
+        .massG(massG)
+        .price(price)
+        .build();
   }
 }

@@ -5,6 +5,7 @@ import org.footwell.fitting.comparison.sides.ComparedPosition;
 import org.footwell.fitting.comparison.sides.ComparedPosition.Band;
 import org.footwell.fitting.comparison.sides.ComparedPosition.MountedAt;
 import org.footwell.fitting.comparison.sides.ComparedPosition.Zone;
+import org.footwell.fitting.comparison.sides.ComparedPositionBuilder;
 
 /** A position to be changed: the two front doors of the method page. */
 final class PositionDraft {
@@ -35,17 +36,18 @@ final class PositionDraft {
   }
 
   ComparedPosition position() {
-    return new ComparedPosition(
-        name,
-        zone,
-        band,
-        at,
-        driverCount,
-        factory == null ? null : factory.driver(),
-        replacement.driver(),
-        amplifierBefore,
-        amplifierAfter,
-        displacementHz,
-        reachLevelDbSpl);
+    return ComparedPositionBuilder.builder()
+        .name(name)
+        .zone(zone)
+        .band(band)
+        .at(at)
+        .driverCount(driverCount)
+        .factory(factory == null ? null : factory.driver())
+        .replacement(replacement.driver())
+        .amplifierBefore(amplifierBefore)
+        .amplifierAfter(amplifierAfter)
+        .displacementHz(displacementHz)
+        .reachLevelDbSpl(reachLevelDbSpl)
+        .build();
   }
 }

@@ -4,9 +4,7 @@ import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
-import org.footwell.fitting.ring.AdapterRingRequest.FittedDriver;
 import org.footwell.fitting.ring.AdapterRingRequest.Opening;
-import org.footwell.fitting.ring.AdapterRingRequest.RingMaking;
 import org.footwell.fitting.ring.MountingHoles.BoltCircle;
 import org.footwell.fitting.ring.MountingHoles.HolePosition;
 import org.footwell.fitting.ring.drawing.DrawnRing;
@@ -77,30 +75,32 @@ final class RingDraft {
   AdapterRingRequest request() {
     return new AdapterRingRequest(
         new Opening(panelCutOut, factoryHoles, depthMm, null, grilleMm, null, limit),
-        new FittedDriver(
-            frame,
-            driverCutOut,
-            driverHoles,
-            turnedDeg,
-            mountingDepthMm,
-            magnetDiameterMm,
-            basketDiameterMm,
-            frontHeightMm,
-            excursionMm),
-        new RingMaking(
-            material,
-            thicknessMm,
-            outer,
-            basketClearanceMm,
-            factoryHoleMm,
-            screwMm,
-            pilotMm,
-            wallMinimumMm,
-            densityKgPerM3,
-            softeningC,
-            fill,
-            placeTemperatureC,
-            arcToleranceMm));
+        AdapterRingRequestFittedDriverBuilder.builder()
+            .frame(frame)
+            .cutOut(driverCutOut)
+            .holes(driverHoles)
+            .turnedDeg(turnedDeg)
+            .mountingDepthMm(mountingDepthMm)
+            .magnetDiameterMm(magnetDiameterMm)
+            .basketDiameterMm(basketDiameterMm)
+            .frontHeightMm(frontHeightMm)
+            .excursionMm(excursionMm)
+            .build(),
+        AdapterRingRequestRingMakingBuilder.builder()
+            .material(material)
+            .thicknessMm(thicknessMm)
+            .outer(outer)
+            .basketClearanceMm(basketClearanceMm)
+            .factoryHoleMm(factoryHoleMm)
+            .screwMm(screwMm)
+            .pilotMm(pilotMm)
+            .wallMinimumMm(wallMinimumMm)
+            .densityKgPerM3(densityKgPerM3)
+            .softeningC(softeningC)
+            .fill(fill)
+            .placeTemperatureC(placeTemperatureC)
+            .arcToleranceMm(arcToleranceMm)
+            .build());
   }
 
   Answer<AdapterRingResult> answer() {

@@ -50,17 +50,18 @@ final class Session {
   }
 
   ArrivalTimesRequest request() {
-    return new ArrivalTimesRequest(
-        kind,
-        sweep,
-        timeReference,
-        channels,
-        microphones,
-        takes,
-        processor,
-        temperatureC,
-        pairs,
-        cabinLengthM);
+    return ArrivalTimesRequestBuilder.builder()
+        .kind(kind)
+        .sweep(sweep)
+        .timeReference(timeReference)
+        .channels(channels)
+        .microphones(microphones)
+        .recordings(takes)
+        .processor(processor)
+        .temperatureC(temperatureC)
+        .pairs(pairs)
+        .cabinLengthM(cabinLengthM)
+        .build();
   }
 
   Answer<ArrivalTimesResult> answer() {

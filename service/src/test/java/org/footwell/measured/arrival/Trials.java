@@ -4,9 +4,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.function.Predicate;
+import org.footwell.calculation.Built;
 import org.footwell.measured.arrival.ArrivalTimesResult.Method;
 
 /** What many trials of one kind gave; times in ms, shares 0 to 1 of those found. */
+@Built
 record Trials(
     double medianMs,
     double tenthMs,
@@ -57,22 +59,24 @@ record Trials(
     List<Double> levels =
         found.stream().map(one -> one.arrival().signalToNoiseDb()).sorted().toList();
     List<Outcome> sure = found.stream().filter(Outcome::sure).toList();
-    return new Trials(
-        at(errors, 0.5),
-        at(errors, 0.1),
-        at(errors, 0.9),
-        share(found, one -> Math.abs(one.errorS()) <= one.arrival().uncertaintyS()),
-        share(found, Outcome::right),
-        share(found, Outcome::sure),
-        sure.isEmpty() ? 1 : share(sure, Outcome::right),
-        (int) sure.stream().filter(one -> !one.right()).count(),
-        share(found, one -> one.arrival().method() == Method.EXCESS_PHASE),
-        at(levels, 0.5),
-        (all.size() - found.size()) / (double) all.size(),
-        share(found, one -> one.errorS() < -one.arrival().uncertaintyS()),
-        share(
-            found,
-            one -> one.arrival().reflectionDb() != null && one.arrival().reflectionDb() > 0));
+    return TrialsBuilder.builder()
+        .medianMs(at(errors, 0.5))
+        .tenthMs(at(errors, 0.1))
+        .ninetiethMs(at(errors, 0.9))
+        .covered(share(found, one -> Math.abs(one.errorS()) <= one.arrival().uncertaintyS()))
+        .rightPolarity(share(found, Outcome::right))
+        .surePolarity(share(found, Outcome::sure))
+        .sureAndRight(sure.isEmpty() ? 1 : share(sure, Outcome::right))
+        .sureAndWrong((int) sure.stream().filter(one -> !one.right()).count())
+        .excessPhase(share(found, one -> one.arrival().method() == Method.EXCESS_PHASE))
+        .signalToNoiseDb(at(levels, 0.5))
+        .lost((all.size() - found.size()) / (double) all.size())
+        .early(share(found, one -> one.errorS() < -one.arrival().uncertaintyS()))
+        .reflectionStronger(
+            share(
+                found,
+                one -> one.arrival().reflectionDb() != null && one.arrival().reflectionDb() > 0))
+        .build();
   }
 
   private static double share(List<Outcome> all, Predicate<Outcome> which) {

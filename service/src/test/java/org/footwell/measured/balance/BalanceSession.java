@@ -47,18 +47,19 @@ final class BalanceSession {
   }
 
   LevelAndBalanceRequest request() {
-    return new LevelAndBalanceRequest(
-        sweep == null ? RecordedKind.IMPULSE_RESPONSE : RecordedKind.SWEEP,
-        sweep,
-        channels,
-        microphones,
-        takes,
-        pairs,
-        target,
-        gate,
-        calibration,
-        fromHz,
-        toHz);
+    return LevelAndBalanceRequestBuilder.builder()
+        .kind(sweep == null ? RecordedKind.IMPULSE_RESPONSE : RecordedKind.SWEEP)
+        .sweep(sweep)
+        .channels(channels)
+        .microphones(microphones)
+        .recordings(takes)
+        .pairs(pairs)
+        .target(target)
+        .gate(gate)
+        .calibration(calibration)
+        .fromHz(fromHz)
+        .toHz(toHz)
+        .build();
   }
 
   Answer<LevelAndBalanceResult> answer() {

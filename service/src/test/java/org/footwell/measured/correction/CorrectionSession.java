@@ -57,19 +57,20 @@ public final class CorrectionSession {
   }
 
   public ResponseCorrectionRequest request() {
-    return new ResponseCorrectionRequest(
-        sweep == null ? RecordedKind.IMPULSE_RESPONSE : RecordedKind.SWEEP,
-        sweep,
-        channels,
-        microphones,
-        takes,
-        processorRateHz,
-        target,
-        filters,
-        smoothingPerOctave,
-        movingDipDb,
-        gate,
-        calibration);
+    return ResponseCorrectionRequestBuilder.builder()
+        .kind(sweep == null ? RecordedKind.IMPULSE_RESPONSE : RecordedKind.SWEEP)
+        .sweep(sweep)
+        .channels(channels)
+        .microphones(microphones)
+        .recordings(takes)
+        .processorRateHz(processorRateHz)
+        .target(target)
+        .filters(filters)
+        .smoothingPerOctave(smoothingPerOctave)
+        .movingDipDb(movingDipDb)
+        .gate(gate)
+        .calibration(calibration)
+        .build();
   }
 
   Answer<ResponseCorrectionResult> answer() {

@@ -50,16 +50,16 @@ final class SumSession {
   }
 
   LoudspeakerSumRequest request() {
-    return new LoudspeakerSumRequest(
-        sweep == null ? RecordedKind.IMPULSE_RESPONSE : RecordedKind.SWEEP,
-        sweep,
-        List.of(new Channel("low"), new Channel("high")),
-        microphones,
-        takes,
-        crossoverHz,
-        null,
-        delayRangeMs,
-        gate);
+    return LoudspeakerSumRequestBuilder.builder()
+        .kind(sweep == null ? RecordedKind.IMPULSE_RESPONSE : RecordedKind.SWEEP)
+        .sweep(sweep)
+        .channels(List.of(new Channel("low"), new Channel("high")))
+        .microphones(microphones)
+        .recordings(takes)
+        .crossoverHz(crossoverHz)
+        .delayRangeMs(delayRangeMs)
+        .gate(gate)
+        .build();
   }
 
   Answer<LoudspeakerSumResult> answer() {

@@ -3,8 +3,10 @@ package org.footwell.acoustic.driver.sheet;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
+import org.footwell.calculation.Built;
 
 /** How far figures may disagree. What printing rounds away is allowed on top. */
+@Built
 public record DriverTolerance(
     @Schema(description = "qts against qms and qes, percent") @DecimalMin("0.1") @DecimalMax("50")
         Double qtsPercent,
@@ -62,8 +64,7 @@ public record DriverTolerance(
         @DecimalMax("20")
         Double peakDb) {
 
-  public static final DriverTolerance STANDARD =
-      new DriverTolerance(null, null, null, null, null, null, null, null, null, null, null, null);
+  public static final DriverTolerance STANDARD = DriverToleranceBuilder.builder().build();
 
   public DriverTolerance {
     qtsPercent = qtsPercent == null ? Double.valueOf(3) : qtsPercent;

@@ -61,19 +61,20 @@ public final class BoxCurve {
     boolean heatFirst = both && byHeat < byDisplacement;
     Double cabinGain = cabin == null ? null : cabin.gainDb(f);
     Double sealedGain = cabin == null ? null : cabin.sealedGainDb(f);
-    return new BoxPoint(
-        f,
-        level,
-        s.phaseDeg(),
-        s.groupDelayMs(),
-        displacement,
-        vented ? s.portVelocity() * voltage : null,
-        byDisplacement,
-        byHeat,
-        both ? Math.min(byDisplacement, byHeat) : null,
-        both ? (heatFirst ? Limit.THERMAL : Limit.DISPLACEMENT) : null,
-        cabinGain,
-        cabinGain == null ? null : level + cabinGain,
-        sealedGain == null ? null : level + sealedGain);
+    return BoxPointBuilder.builder()
+        .frequencyHz(f)
+        .levelDbSpl(level)
+        .phaseDeg(s.phaseDeg())
+        .groupDelayMs(s.groupDelayMs())
+        .displacementMm(displacement)
+        .portVelocityMPerS(vented ? s.portVelocity() * voltage : null)
+        .displacementLimitedDbSpl(byDisplacement)
+        .thermallyLimitedDbSpl(byHeat)
+        .maxLevelDbSpl(both ? Math.min(byDisplacement, byHeat) : null)
+        .limitedBy(both ? (heatFirst ? Limit.THERMAL : Limit.DISPLACEMENT) : null)
+        .cabinGainDb(cabinGain)
+        .cabinLevelDbSpl(cabinGain == null ? null : level + cabinGain)
+        .sealedCabinLevelDbSpl(sealedGain == null ? null : level + sealedGain)
+        .build();
   }
 }

@@ -2,9 +2,11 @@ package org.footwell.acoustic.enclosure.lowend;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
+import org.footwell.calculation.Built;
 
 /** One frequency of the curve of a driver in a box. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
+@Built
 public record BoxPoint(
     @Schema(description = "Frequency, Hz") double frequencyHz,
     @Schema(description = "Level at 1 m in half space at the stated drive, dB SPL")

@@ -62,32 +62,29 @@ public final class Excursion {
     Double xmax = q.driver().xmaxMm();
     if (xmax == null) {
       run.find(XMAX_NOT_GIVEN).at("/driver/xmax_mm").value(largest.value());
-      return new BoxLimits(
-          drive.voltage(),
-          drive.power(),
-          largest.value(),
-          largest.frequencyHz(),
-          null,
-          null,
-          null,
-          null,
-          null,
-          modelLimitHz);
+      return BoxLimitsBuilder.builder()
+          .voltageV(drive.voltage())
+          .powerW(drive.power())
+          .largestDisplacementMm(largest.value())
+          .largestDisplacementHz(largest.frequencyHz())
+          .modelLimitHz(modelLimitHz)
+          .build();
     }
     double power = run.apply(DISPLACEMENT_POWER, drive.power(), xmax, largest.value());
     Double upwards = upwardsOfTuning(xmax, run);
     boolean kept = largest.value() <= xmax;
-    return new BoxLimits(
-        drive.voltage(),
-        drive.power(),
-        largest.value(),
-        largest.frequencyHz(),
-        kept,
-        kept ? null : exceeded(largest, xmax, run),
-        power,
-        upwards,
-        kept ? null : subsonic(xmax, bassEndHz, upwards == null ? power : upwards, run),
-        modelLimitHz);
+    return BoxLimitsBuilder.builder()
+        .voltageV(drive.voltage())
+        .powerW(drive.power())
+        .largestDisplacementMm(largest.value())
+        .largestDisplacementHz(largest.frequencyHz())
+        .xmaxKept(kept)
+        .xmaxExceededBelowHz(kept ? null : exceeded(largest, xmax, run))
+        .displacementPowerW(power)
+        .protectedPowerW(upwards)
+        .subsonic(kept ? null : subsonic(xmax, bassEndHz, upwards == null ? power : upwards, run))
+        .modelLimitHz(modelLimitHz)
+        .build();
   }
 
   private Double upwardsOfTuning(double xmax, Run run) {

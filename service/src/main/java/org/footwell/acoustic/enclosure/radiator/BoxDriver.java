@@ -4,8 +4,10 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
+import org.footwell.calculation.Built;
 
 /** A driver to be put in a box: its Thiele/Small parameters and what it can take. */
+@Built
 public record BoxDriver(
     @Schema(description = "DC resistance of the voice coil, ohm")
         @NotNull

@@ -32,20 +32,22 @@ public final class ChangeFigures {
         reachComparable()
             ? run.apply(SideFormulas.OCTAVES_DOWN, before.lowestUsefulHz(), after.lowestUsefulHz())
             : null;
-    return new ComparedChange(
-        growth(ComparedSide::massG),
-        powerChange(ComparedSide::continuousPowerW),
-        powerChange(ComparedSide::peakPowerW),
-        change(ComparedSide::twoPointEightThreeVoltLevelDbSpl),
-        equalPower,
-        equalPower == null ? null : (Double) run.apply(SideFormulas.POWER_RATIO, equalPower),
-        largest,
-        factoryUnknown(largest, octaves),
-        octaves,
-        growth(ComparedSide::coneAreaCm2),
-        growth(ComparedSide::displacementCm3),
-        after.price(),
-        Money.perDb(after.price(), levelIsBound(before, after) ? null : largest));
+    return ComparedChangeBuilder.builder()
+        .massG(growth(ComparedSide::massG))
+        .continuousPowerDb(powerChange(ComparedSide::continuousPowerW))
+        .peakPowerDb(powerChange(ComparedSide::peakPowerW))
+        .sensitivityAtEqualVoltageDb(change(ComparedSide::twoPointEightThreeVoltLevelDbSpl))
+        .sensitivityAtEqualPowerDb(equalPower)
+        .powerRatioForFactoryLevel(
+            equalPower == null ? null : (Double) run.apply(SideFormulas.POWER_RATIO, equalPower))
+        .largestLevelDb(largest)
+        .limitsOfFactoryUnknown(factoryUnknown(largest, octaves))
+        .lowerReachOctaves(octaves)
+        .coneAreaCm2(growth(ComparedSide::coneAreaCm2))
+        .displacementCm3(growth(ComparedSide::displacementCm3))
+        .price(after.price())
+        .pricePerDb(Money.perDb(after.price(), levelIsBound(before, after) ? null : largest))
+        .build();
   }
 
   private Boolean factoryUnknown(Double largest, Double octaves) {

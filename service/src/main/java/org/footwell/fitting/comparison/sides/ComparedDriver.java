@@ -7,10 +7,12 @@ import jakarta.validation.constraints.Digits;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.math.BigDecimal;
+import org.footwell.calculation.Built;
 import org.footwell.parts.Money;
 import org.footwell.parts.Sensitivity;
 
 /** One driver by its data sheet or by measurement; what is not known is left out. */
+@Built
 public record ComparedDriver(
     @Schema(description = "What it is called") @Size(min = 1, max = 80) String name,
     @Schema(description = "Rated impedance as wired, all its voice coils together, ohm")

@@ -7,8 +7,10 @@ import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
+import org.footwell.calculation.Built;
 
 /** One place of the vehicle, or several alike: what is in it and what shall be. */
+@Built
 public record ComparedPosition(
     @Schema(description = "What the place is called, once only") @NotNull @Size(min = 1, max = 80)
         String name,

@@ -49,34 +49,38 @@ public final class SideFigures {
     // Travel alone says how low a part does not go, not how low it goes.
     ReachLimit highest = reachBasis(position, driver) == null ? null : highest(reach);
     Double area = ofAll(driver.sdCm2());
-    return new ComparedSide(
-        driver.name(),
-        oneWatt,
-        atVoltage,
-        amplifierW,
-        limits.get(LevelLimit.THERMAL),
-        limits.get(LevelLimit.DISPLACEMENT),
-        limits.get(LevelLimit.AMPLIFIER),
-        limits.get(least),
-        least,
-        displacementLimitedBelow(limits),
-        highest == null ? null : reach.get(highest),
-        highest,
-        area,
-        driver.displacementKnown()
-            ? (Double) run.apply(SideFormulas.DISPLACEMENT, area, driver.xmaxMm())
-            : null,
-        ofAll(driver.continuousPowerW()),
-        ofAll(driver.peakPowerW()),
-        driver.continuousPowerW() == null || driver.peakPowerW() == null
-            ? null
-            : (Double)
-                run.apply(
-                    SideFormulas.POWER_CHANGE, driver.peakPowerW(), driver.continuousPowerW()),
-        ofAll(driver.massG()),
-        driver.price() == null
-            ? null
-            : driver.price().multiply(BigDecimal.valueOf(position.driverCount())));
+    return ComparedSideBuilder.builder()
+        .name(driver.name())
+        .oneWattLevelDbSpl(oneWatt)
+        .twoPointEightThreeVoltLevelDbSpl(atVoltage)
+        .amplifierPowerW(amplifierW)
+        .thermalLevelDbSpl(limits.get(LevelLimit.THERMAL))
+        .displacementLevelDbSpl(limits.get(LevelLimit.DISPLACEMENT))
+        .amplifierLevelDbSpl(limits.get(LevelLimit.AMPLIFIER))
+        .largestLevelDbSpl(limits.get(least))
+        .limitedBy(least)
+        .displacementLimitedBelowHz(displacementLimitedBelow(limits))
+        .lowestUsefulHz(highest == null ? null : reach.get(highest))
+        .lowestUsefulBy(highest)
+        .coneAreaCm2(area)
+        .displacementCm3(
+            driver.displacementKnown()
+                ? (Double) run.apply(SideFormulas.DISPLACEMENT, area, driver.xmaxMm())
+                : null)
+        .continuousPowerW(ofAll(driver.continuousPowerW()))
+        .peakPowerW(ofAll(driver.peakPowerW()))
+        .peakOverContinuousDb(
+            driver.continuousPowerW() == null || driver.peakPowerW() == null
+                ? null
+                : (Double)
+                    run.apply(
+                        SideFormulas.POWER_CHANGE, driver.peakPowerW(), driver.continuousPowerW()))
+        .massG(ofAll(driver.massG()))
+        .price(
+            driver.price() == null
+                ? null
+                : driver.price().multiply(BigDecimal.valueOf(position.driverCount())))
+        .build();
   }
 
   private double oneWattLevel(double difference) {
