@@ -1,5 +1,6 @@
 package org.footwell.web;
 
+import static io.restassured.config.DecoderConfig.decoderConfig;
 import static io.restassured.config.EncoderConfig.encoderConfig;
 
 import io.restassured.RestAssured;
@@ -22,6 +23,8 @@ public final class RunningServer implements BeforeAllCallback {
 
   private static final RestAssuredConfig CONFIG =
       RestAssuredConfig.config()
+          // XML says no charset in its header, and a machine may have another than the service writes.
+          .decoderConfig(decoderConfig().defaultContentCharset(StandardCharsets.UTF_8))
           .encoderConfig(
               encoderConfig()
                   .defaultContentCharset(StandardCharsets.UTF_8)
