@@ -23,7 +23,7 @@ public final class RunningServer implements BeforeAllCallback {
 
   private static final RestAssuredConfig CONFIG =
       RestAssuredConfig.config()
-          // XML says no charset in its header, and a machine may have another than the service writes.
+          // XML says no charset in its header, and a machine may have another one than ours.
           .decoderConfig(decoderConfig().defaultContentCharset(StandardCharsets.UTF_8))
           .encoderConfig(
               encoderConfig()
