@@ -12,7 +12,7 @@ trap 'kill $pid; rm -rf "$folder"' EXIT
 for _ in $(seq 200); do curl -sf localhost:18088/health/ready >/dev/null && break; sleep 0.1; done
 
 java -cp "$classes" org.footwell.acoustic.driver.CatalogueSample "$folder/catalogue.csv"
-java -cp "$classes" org.footwell.web.LevelTable "$folder/levels.csv" 20000
+java -cp "$classes" org.footwell.web.batch.LevelTable "$folder/levels.csv" 20000
 measure() {
   java -XX:+UseSerialGC -cp "$classes" org.footwell.web.BatchOverHttp http://localhost:18088 "$1" "$2" "$rows" "$folder"
 }

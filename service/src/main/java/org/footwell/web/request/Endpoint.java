@@ -39,7 +39,7 @@ public final class Endpoint<Q extends Record, R extends Record> {
   private final ObjectReader reader;
   private final ObjectWriter writer;
 
-  Endpoint(Calculation<Q, R> calculation, Engine engine, Duration deadline) {
+  public Endpoint(Calculation<Q, R> calculation, Engine engine, Duration deadline) {
     Card<Q, R> card = calculation.card();
     this.calculation = calculation;
     this.engine = engine;

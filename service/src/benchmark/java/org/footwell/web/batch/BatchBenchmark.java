@@ -1,10 +1,6 @@
-package org.footwell.web;
+package org.footwell.web.batch;
 
-import org.footwell.web.batch.AnnouncedInput;
-import org.footwell.web.batch.CsvBatch;
-import org.footwell.web.batch.CsvForm;
 import org.footwell.web.request.Endpoint;
-import org.footwell.web.batch.Pipeline;
 
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;

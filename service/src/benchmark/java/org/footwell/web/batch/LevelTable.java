@@ -1,4 +1,4 @@
-package org.footwell.web;
+package org.footwell.web.batch;
 
 import java.io.IOException;
 import java.nio.file.Files;

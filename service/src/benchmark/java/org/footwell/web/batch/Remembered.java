@@ -1,4 +1,4 @@
-package org.footwell.web;
+package org.footwell.web.batch;
 
 import java.util.ArrayList;
 import java.util.List;

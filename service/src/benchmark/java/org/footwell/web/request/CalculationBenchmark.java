@@ -1,8 +1,5 @@
-package org.footwell.web;
+package org.footwell.web.request;
 
-import org.footwell.web.request.Endpoint;
-import org.footwell.web.request.Json;
-import org.footwell.web.request.Rendering;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
