@@ -7,17 +7,16 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Moves JSON Pointers of a nested request to where its numbers stand in the outer one.
- *
- * <p>Everything lands below {@code root} unless a nearer prefix says otherwise.
+ * Moves JSON Pointers of a nested request to where its numbers stand in the outer one: what a part of it
+ * was built from has its fields under the same names, and only what is called otherwise there is said
+ * one by one. The nearest prefix decides; what has no place of its own lands at {@code root}.
  */
 public final class Rebase {
-
-  private static final Rebase NOWHERE = new Rebase("", null);
 
   private final String root;
   private final String subject;
   private final Map<String, String> moved = new LinkedHashMap<>();
+  private final Map<String, List<String>> builtFrom = new LinkedHashMap<>();
   private final Set<FindingCode> left = new HashSet<>();
 
   private Rebase(String root, String subject) {
@@ -25,9 +24,9 @@ public final class Rebase {
     this.subject = subject;
   }
 
-  /** Leaves pointers as they are. */
+  /** For a request that is within no other. */
   static Rebase nowhere() {
-    return NOWHERE;
+    return new Rebase("", null);
   }
 
   /**
@@ -46,7 +45,16 @@ public final class Rebase {
     return this;
   }
 
-  /** Sends {@code nested} and all below it to {@code outer}. */
+  /**
+   * What the part of the nested request at {@code nested} was built from, the main place first: a field
+   * of it stands under the same name in the first of these places that has one.
+   */
+  public Rebase from(String nested, String... places) {
+    builtFrom.put(nested, List.of(places));
+    return this;
+  }
+
+  /** Sends {@code nested} and all below it to {@code outer}, where it is called otherwise. */
   public Rebase with(String nested, String outer) {
     moved.put(nested, outer);
     return this;
@@ -59,6 +67,11 @@ public final class Rebase {
         (from, to) -> {
           require(nested, from);
           require(outer, to);
+        });
+    builtFrom.forEach(
+        (part, places) -> {
+          require(nested, part);
+          places.forEach(place -> require(outer, place));
         });
     return true;
   }
@@ -81,15 +94,30 @@ public final class Rebase {
     return subject;
   }
 
-  /** The outer pointer for a nested one; the longest known prefix decides. */
-  String pointer(String nested) {
-    for (String prefix = nested; !prefix.isEmpty(); prefix = parent(prefix)) {
-      String outer = moved.get(prefix);
-      if (outer != null) {
-        return outer + nested.substring(prefix.length());
+  /** The place in the outer request for one in the nested. */
+  String pointer(String nested, Shape<?> outer) {
+    String prefix = nested;
+    while (true) {
+      String rest = nested.substring(prefix.length());
+      String to = moved.get(prefix);
+      if (to != null) {
+        return to + rest;
       }
+      List<String> places = builtFrom.getOrDefault(prefix, List.of());
+      if (rest.isEmpty() && !nested.isEmpty() && !places.isEmpty()) {
+        return places.get(0);
+      }
+      for (String place : places) {
+        String found = outer.deepest(place, rest);
+        if (found.length() > place.length()) {
+          return found;
+        }
+      }
+      if (prefix.isEmpty()) {
+        return root;
+      }
+      prefix = parent(prefix);
     }
-    return this == NOWHERE ? nested : root;
   }
 
   private static String parent(String pointer) {

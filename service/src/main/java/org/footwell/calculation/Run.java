@@ -232,7 +232,6 @@ public final class Run {
   /** Where a place in this request stands in the outermost one; the place must exist. */
   private String outerPointer(String pointer) {
     assert request.leadsTo(pointer) : pointer + " leads nowhere";
-    String here = rebase.pointer(pointer);
-    return outer == null ? here : outer.outerPointer(here);
+    return outer == null ? pointer : outer.outerPointer(rebase.pointer(pointer, outer.request));
   }
 }

@@ -116,6 +116,22 @@ public final class Shape<T extends Record> {
     return pointer.isEmpty() || leadsTo(root, pointer.substring(1).split("/", -1));
   }
 
+  /** As much of a way as there is, from a place in the record that exists. */
+  String deepest(String place, String way) {
+    String found = place;
+    if (way.isEmpty()) {
+      return found;
+    }
+    for (String part : way.substring(1).split("/", -1)) {
+      String next = found + "/" + part;
+      if (!leadsTo(next)) {
+        break;
+      }
+      found = next;
+    }
+    return found;
+  }
+
   private static boolean leadsTo(Node from, String... parts) {
     Node here = from;
     for (String part : parts) {

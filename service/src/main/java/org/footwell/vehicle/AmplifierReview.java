@@ -153,16 +153,13 @@ final class AmplifierReview {
     String at = "/amplifiers/" + index;
     Rebase places =
         Rebase.to(at, plan.amplifiers().get(index).id())
-            .with("/battery_v", at + "/feed/supply_v")
-            .with("/converter_efficiency", at + "/draw/converter_efficiency")
-            .with("/supply_regulated", at + "/supply_regulated");
+            .from("", at, at + "/draw")
+            .with("/battery_v", at + "/feed/supply_v");
     List<Integer> channels = channelsOf(index);
     for (int c = 0; c < channels.size(); c++) {
       places
           .with("/channels/" + c, "/channels/" + channels.get(c))
-          .with("/channels/" + c + "/class_d", at + "/draw/class_d")
-          .with("/channels/" + c + "/output_class", at + "/draw/output_class")
-          .with("/channels/" + c + "/quiescent_current_a", at + "/draw/quiescent_current_a");
+          .from("/channels/" + c, at + "/draw");
     }
     return places;
   }
@@ -194,11 +191,7 @@ final class AmplifierReview {
         .with("/current_a", at + "/draw")
         .with("/amplifier/full_sine_a", at + "/draw")
         .with("/amplifier/fuse_a", at + "/feed/amplifier_fuse_a")
-        .with("/supply_v", at + "/feed/supply_v")
-        .with("/one_way_m", at + "/feed/one_way_m")
-        .with("/permitted_drop_v", at + "/feed/permitted_drop_v")
-        .with("/area_mm2", at + "/feed/area_mm2")
-        .with("/fuse_distance_m", at + "/feed/fuse_distance_m")
+        .from("", at + "/feed")
         .without(CableFinding.RULES_FIRST);
   }
 }

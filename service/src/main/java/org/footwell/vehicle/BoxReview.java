@@ -152,16 +152,9 @@ final class BoxReview {
     String enclosure = "/drivers/" + driver + "/enclosure";
     Rebase places =
         Rebase.to("/channels/" + channel, plan.drivers().get(driver).id())
-            .with("/driver", part + "/impedance")
-            .with("/driver/rated_ohm", part + "/rated_ohm")
-            .with("/driver/sd_cm2", part + "/sd_cm2")
-            .with("/driver/xmax_mm", part + "/xmax_mm")
-            .with("/driver/continuous_power_w", part + "/continuous_power_w")
-            .with("/high_pass", "/channels/" + channel + "/high_pass")
-            .with("/low_pass", "/channels/" + channel + "/low_pass")
-            // Power, unknown limits and the cabin are judged by the plan for all drivers alike, and
-            // it
-            // shows no curve.
+            .from("/driver", part + "/impedance", part)
+            // The plan judges power, unknown limits and the cabin for all drivers alike, and shows
+            // no curve.
             .without(
                 BoxFinding.POWER_BEYOND_RATING,
                 BoxFinding.CONTINUOUS_POWER_NOT_GIVEN,
@@ -169,8 +162,8 @@ final class BoxReview {
                 BoxFinding.CABIN_RISE_MODEL,
                 BoxFinding.LUMPED_MODEL_LIMIT);
     return box == VENTED_BOX
-        ? places.with("/box", enclosure + "/vented/box").with("/port", enclosure + "/vented/port")
-        : places.with("/box", enclosure + "/closed").with("/baffle", enclosure + "/baffle");
+        ? places.from("", enclosure + "/vented", "/channels/" + channel)
+        : places.from("", enclosure, "/channels/" + channel).with("/box", enclosure + "/closed");
   }
 
   private Boxed boxed(int driver, ClosedBoxResult box) {

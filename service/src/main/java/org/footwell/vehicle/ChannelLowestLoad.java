@@ -50,10 +50,7 @@ final class ChannelLowestLoad {
       return Optional.empty();
     }
     String at = "/new_parts/" + index;
-    Rebase places =
-        Rebase.to(at, part.id())
-            .with("/driver", at + "/impedance")
-            .with("/rated_ohm", at + "/rated_ohm");
+    Rebase places = Rebase.to(at, part.id()).from("/driver", at + "/impedance").from("", at);
     return run.call(
             IMPEDANCE_CURVE,
             new ImpedanceCurveRequest(part.impedance(), null, part.ratedOhm(), null),

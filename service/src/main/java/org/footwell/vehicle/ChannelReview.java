@@ -108,12 +108,9 @@ final class ChannelReview {
   private Rebase wiringPlaces() {
     Rebase places =
         Rebase.to(at(), channel.id())
-            .with("/network", at() + "/network")
-            .with("/cable", at() + "/cable")
-            .with("/amplifier/bridged", at() + "/outputs")
-            .with("/amplifier/minimum_ohm", outputAt() + "/minimum_ohm")
-            .with("/amplifier/minimum_bridged_ohm", outputAt() + "/minimum_bridged_ohm")
-            .with("/amplifier/output_ohm", outputAt() + "/output_ohm");
+            .from("", at())
+            .from("/amplifier", outputAt())
+            .with("/amplifier/bridged", at() + "/outputs");
     if (resolved.driversOf(index).stream().allMatch(d -> resolved.part(d).impedance() != null)) {
       // The lowest load is computed, so it need not be guessed.
       places.without(LoadFinding.LOWEST_MODULUS);
@@ -151,9 +148,8 @@ final class ChannelReview {
   /** The minimum load is judged by wiring-load, where it is known which coils make the load. */
   private Rebase matchPlaces() {
     return Rebase.to(at(), channel.id())
+        .from("", outputAt())
         .with("/load_ohm", at() + "/network")
-        .with("/rails", outputAt() + "/rails")
-        .with("/ratings", outputAt() + "/ratings")
         .with("/bridged", at() + "/outputs")
         .with("/supply_v", "/amplifiers/" + resolved.amplifierOf(index) + "/feed/supply_v")
         .without(

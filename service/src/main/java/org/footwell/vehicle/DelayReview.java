@@ -71,11 +71,6 @@ final class DelayReview {
       // The plan trims by its levels then.
       places.without(AlignmentFinding.TRIM_DISTANCE_LAW);
     }
-    return places
-        .with("/channels", "/channels")
-        .with("/seats", "/seats")
-        .with("/crossovers", "/crossovers")
-        .with("/processor", "/processor")
-        .with("/temperature_c", "/vehicle/temperature_c");
+    return places.from("", "").with("/temperature_c", "/vehicle/temperature_c");
   }
 }

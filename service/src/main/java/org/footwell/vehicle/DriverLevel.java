@@ -51,10 +51,9 @@ final class DriverLevel {
     String partAt = "/new_parts/" + resolved.partOf(driver);
     Rebase places =
         Rebase.to("/channels/" + channel, plan.drivers().get(driver).id())
-            .with("/sensitivity", partAt + "/sensitivity")
+            .from("", partAt)
             .with("/rated_ohm", partAt + "/sensitivity_ohm")
-            .with("/continuous_power_w", partAt + "/continuous_power_w")
-            .with("/cone", partAt)
+            .from("/cone", partAt)
             .with("/cone/frequency_hz", "/channels/" + channel + "/high_pass/frequency_hz")
             .with("/cabin", "/vehicle/cabin_length_m")
             // The plan itself says what each sensitivity is for, and judges exposure on the whole.

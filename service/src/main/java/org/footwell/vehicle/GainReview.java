@@ -74,12 +74,7 @@ final class GainReview {
     String outputAt =
         "/amplifiers/" + resolved.amplifierOf(channel) + "/outputs/" + resolved.outputOf(channel);
     return Rebase.to("/channels/" + channel, null)
-        .with("/head_unit", "/signal/head_unit")
-        .with("/factory_output", "/signal/factory_output")
-        .with("/stages", "/signal/stages")
-        .with("/stages/" + plan.signal().stages().size(), outputAt + "/sensitivity")
-        .with("/overlap_db", "/signal/overlap_db")
-        .with("/test_tone_dbfs", "/signal/test_tone_dbfs")
-        .with("/terminals", "/signal/terminals");
+        .from("", "/signal")
+        .with("/stages/" + plan.signal().stages().size(), outputAt + "/sensitivity");
   }
 }

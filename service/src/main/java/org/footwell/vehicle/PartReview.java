@@ -1,6 +1,5 @@
 package org.footwell.vehicle;
 
-import java.util.List;
 import org.footwell.acoustic.driver.DriverCheck;
 import org.footwell.acoustic.driver.DriverCheckRequest;
 import org.footwell.acoustic.driver.DriverCheckRequestBuilder;
@@ -70,22 +69,11 @@ final class PartReview {
   }
 
   private static Rebase places(String at, VehiclePlan.Part part) {
-    Rebase places =
-        Rebase.to(at, part.id())
-            .with("/rated_ohm", at + "/rated_ohm")
-            .with("/sd_cm2", at + "/sd_cm2")
-            .with("/xmax_mm", at + "/xmax_mm")
-            .with("/sensitivity", at + "/sensitivity")
-            .with("/continuous_w", at + "/continuous_power_w")
-            .with("/mass_g", at + "/mass_g")
-            // A plan needs no complete data sheet.
-            .without(DriverFinding.NOT_CHECKED, DriverFinding.POORLY_DETERMINED);
-    if (part.impedance() == null) {
-      return places.with("/re_ohm", at + "/re_ohm");
-    }
-    for (String field : List.of("re_ohm", "fs_hz", "qms", "qes", "vas_l", "le_mh")) {
-      places.with("/" + field, at + "/impedance/" + field);
-    }
-    return places;
+    return (part.impedance() == null
+            ? Rebase.to(at, part.id()).from("", at)
+            : Rebase.to(at, part.id()).from("", at + "/impedance", at))
+        .with("/continuous_w", at + "/continuous_power_w")
+        // A plan needs no complete data sheet.
+        .without(DriverFinding.NOT_CHECKED, DriverFinding.POORLY_DETERMINED);
   }
 }

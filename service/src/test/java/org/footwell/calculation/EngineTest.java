@@ -25,7 +25,7 @@ public class EngineTest {
 
   public record Quotient(double quotientOhm) {}
 
-  public record Amp(Double gainDb) {}
+  public record Amp(Double gainDb, Double b) {}
 
   /** What a nested calculation is asked within. */
   public record Vehicle(List<Amp> channels, List<Amp> amplifiers) {}
@@ -190,6 +190,30 @@ public class EngineTest {
     Refused refused = assertThrows(Refused.class, () -> answer(outer, VEHICLE, false));
     assertEquals(
         List.of("/amplifiers/0/gain_db", "/channels/4"),
+        refused.faults().stream().map(Fault::pointer).toList());
+  }
+
+  @Test
+  void whatAPartWasBuiltFromHasItsFieldsUnderTheSameNames() {
+    Calculation<Numbers, Quotient> inner =
+        calculation(
+            (q, run) -> {
+              run.refuse(CoreFault.DUPLICATE).at("/a").given("x");
+              run.refuse(CoreFault.DUPLICATE).at("/b").given("x");
+              throw run.refused();
+            });
+    Calculation<Vehicle, Quotient> outer =
+        calculation(
+            Vehicle.class,
+            (q, run) -> {
+              Rebase there =
+                  Rebase.to("/channels/3", "left").from("", "/amplifiers", "/amplifiers/0");
+              assertTrue(run.call(inner, new Numbers(1.0, 1.0), there).isEmpty());
+              return new Quotient(1);
+            });
+    Refused refused = assertThrows(Refused.class, () -> answer(outer, VEHICLE, false));
+    assertEquals(
+        List.of("/channels/3", "/amplifiers/0/b"),
         refused.faults().stream().map(Fault::pointer).toList());
   }
 
