@@ -152,7 +152,11 @@ class SweepFocusTest {
 
   @Test
   void aLinearSweepStops() {
-    for (int seed = 0; seed < 100; seed++) {
+    linearSweepsStop(12);
+  }
+
+  static void linearSweepsStop(int trials) {
+    for (int seed = 0; seed < trials; seed++) {
       double[] ranges = seed % 2 == 0 ? new double[] {2500, 0} : new double[] {80, 2500};
       Answer<ArrivalTimesResult> answer = heard("lin", 1, seed, 0.3 * (seed % 4), ranges);
       assertTrue(Answers.codes(answer).contains("sound-before-sweep"), "seed " + seed);

@@ -19,10 +19,12 @@ import org.footwell.recording.WavBytes;
 import org.footwell.recording.WavBytes.Kind;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Callers that send or read too slowly, fifty at once, against the others; over real sockets. */
-class SlowCallersTest {
+@Tag("long")
+class SlowCallersIT {
 
   private static final int COUNT = 50;
   private static final int ROWS = 4000;
