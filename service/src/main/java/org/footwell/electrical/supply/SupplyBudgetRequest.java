@@ -7,6 +7,7 @@ import jakarta.validation.constraints.NotNull;
 import org.footwell.calculation.Built;
 
 /** What feeds a sound system, what else draws from it, and what is played. */
+@Built
 public record SupplyBudgetRequest(
     @Schema(description = "The alternator") @NotNull Alternator alternator,
     @Schema(description = "Everything else that draws current") @NotNull Consumers consumers,
@@ -30,6 +31,7 @@ public record SupplyBudgetRequest(
         Double crankingV) {
 
   /** The alternator. */
+  @Built
   public record Alternator(
       @Schema(description = "Output when hot with the engine at idle, A")
           @NotNull
@@ -48,13 +50,14 @@ public record SupplyBudgetRequest(
           Double voltageV,
       @Schema(
               description =
-                  "Lowest voltage the vehicle commands from a smart alternator to save fuel, V; when"
-                      + " given, also what that does")
+                  "Lowest voltage the vehicle commands from a smart alternator to save fuel, V;"
+                      + " when given, also what that does")
           @DecimalMin("5")
           @DecimalMax("60")
           Double lowV) {}
 
   /** Everything else that draws current. */
+  @Built
   public record Consumers(
       @Schema(description = "Drawn with the engine running, A: lights, heater, fans, engine")
           @NotNull
@@ -75,6 +78,7 @@ public record SupplyBudgetRequest(
           Double standbyMa) {}
 
   /** The battery. At most one of peukertExponent and reserveMin. */
+  @Built
   public record Battery(
       @Schema(description = "Capacity at the 20 h rate, Ah")
           @NotNull
@@ -170,8 +174,8 @@ public record SupplyBudgetRequest(
           Double idleA,
       @Schema(
               description =
-                  "Level of the programme's peaks below clipping at at_v, dB: 0 just reaches it, −10"
-                      + " is ten below")
+                  "Level of the programme's peaks below clipping at at_v, dB: 0 just reaches it,"
+                      + " −10 is ten below")
           @NotNull
           @DecimalMin("-80")
           @DecimalMax("0")

@@ -48,7 +48,8 @@ public record SupplyCableRequest(
         Double bodyOhm,
     @Schema(
             description =
-                "Resistance of all joints, fuses and holders of the main cable's loop together, ohm")
+                "Resistance of all joints, fuses and holders of the main cable's loop together,"
+                    + " ohm")
         @DecimalMin("0")
         @DecimalMax("1")
         Double contactsOhm,
@@ -101,8 +102,8 @@ public record SupplyCableRequest(
     @Schema(
             description =
                 "Largest distance allowed between a source and the fuse behind it, m (the default"
-                    + " is about the 18 inches of US NEC 552.10(E)(4) for park trailers; the maker's or"
-                    + " a local rule may ask for less)")
+                    + " is about the 18 inches of US NEC 552.10(E)(4) for park trailers; the"
+                    + " maker's or a local rule may ask for less)")
         @DecimalMin("0.02")
         @DecimalMax("2")
         Double fuseDistanceLimitM,
@@ -195,6 +196,7 @@ public record SupplyCableRequest(
   }
 
   /** A cable after the distribution. Exactly one of currentA and constantPower. */
+  @Built
   public record Branch(
       @Schema(description = "What it feeds") @NotNull @Size(min = 1, max = 40) String name,
       @Schema(
