@@ -106,7 +106,6 @@ public record CrossoverFiltersRequest(
   }
 
   /** One section of an equaliser. */
-  @Built
   public record Section(
       @Schema(description = "Name of the way it belongs to") @NotNull @Size(min = 1, max = 40)
           String way,
