@@ -81,6 +81,7 @@ public record WiringLoadRequest(
           String band) {}
 
   /** The amplifier channel. */
+  @Built
   public record Amplifier(
       @Schema(description = "Smallest rated load of one channel not bridged, ohm")
           @DecimalMin("0.1")
