@@ -12,6 +12,7 @@ import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Verdict;
 import org.footwell.electrical.impedance.ImpedanceDriver;
+import org.footwell.electrical.impedance.ImpedanceDriverBuilder;
 import org.footwell.parts.Filter.Kind;
 import org.junit.jupiter.api.Test;
 
@@ -19,7 +20,7 @@ import org.junit.jupiter.api.Test;
 class FilterLoadTest {
 
   static final ImpedanceDriver WOOFER =
-      new ImpedanceDriver(3.3, 0.5, null, null, 62.0, 4.8, 0.62, null);
+      ImpedanceDriverBuilder.builder().reOhm(3.3).leMh(0.5).fsHz(62.0).qms(4.8).qes(0.62).build();
 
   static PassiveFilterRequestBuilder intoTheWoofer() {
     return eightOhms().loadOhm(4.0).driver(WOOFER);

@@ -17,6 +17,7 @@ import org.footwell.calculation.Step;
 import org.footwell.electrical.impedance.DriverImpedance;
 import org.footwell.electrical.impedance.ImpedanceBox;
 import org.footwell.electrical.impedance.ImpedanceDriver;
+import org.footwell.electrical.impedance.ImpedanceDriverBuilder;
 import org.footwell.electrical.passive.LadderElement.Place;
 import org.footwell.electrical.passive.PassiveFilterResult.Corner;
 import org.footwell.electrical.passive.PassiveFilterResult.Part;
@@ -145,7 +146,14 @@ class PassiveFilterTest {
         eightOhms()
             .loadOhm(4.0)
             .compensate(true)
-            .driver(new ImpedanceDriver(4.0, 0.4, null, null, 50.0, 4.0, 0.5, null));
+            .driver(
+                ImpedanceDriverBuilder.builder()
+                    .reOhm(4.0)
+                    .leMh(0.4)
+                    .fsHz(50.0)
+                    .qms(4.0)
+                    .qes(0.5)
+                    .build());
     List<Part> parts = result(draft).parts();
     assertEquals(4, parts.get(0).resistanceOhm(), 1e-12);
     // 0.4 mH/16
@@ -155,7 +163,15 @@ class PassiveFilterTest {
 
   @Test
   void theCompensationOfALossyCoilIsExactAtTheLowPass() {
-    ImpedanceDriver driver = new ImpedanceDriver(4.0, 0.4, 0.6, null, 20.0, 4.0, 0.5, null);
+    ImpedanceDriver driver =
+        ImpedanceDriverBuilder.builder()
+            .reOhm(4.0)
+            .leMh(0.4)
+            .leExponent(0.6)
+            .fsHz(20.0)
+            .qms(4.0)
+            .qes(0.5)
+            .build();
     PassiveFilterRequestBuilder draft =
         eightOhms()
             .loadOhm(4.0)
@@ -189,7 +205,11 @@ class PassiveFilterTest {
     PassiveNetworkResult network =
         Answers.of(
                 new PassiveNetwork(),
-                new PassiveNetworkRequest(filter.elements(), woofer, box, null, null, null, null))
+                PassiveNetworkRequestBuilder.builder()
+                    .elements(filter.elements())
+                    .driver(woofer)
+                    .box(box)
+                    .build())
             .result();
     assertEquals(filter.lowestModulusOhm(), network.lowestModulusOhm(), 1e-12);
     for (int i = 0; i < filter.points().size(); i++) {
@@ -224,7 +244,15 @@ class PassiveFilterTest {
         eightOhms()
             .loadOhm(5.5)
             .highPass(filter(Kind.BUTTERWORTH, 2, 2000))
-            .driver(new ImpedanceDriver(5.5, 0.05, 0.7, null, 1100.0, 3.0, 1.0, null));
+            .driver(
+                ImpedanceDriverBuilder.builder()
+                    .reOhm(5.5)
+                    .leMh(0.05)
+                    .leExponent(0.7)
+                    .fsHz(1100.0)
+                    .qms(3.0)
+                    .qes(1.0)
+                    .build());
     Answer<PassiveFilterResult> answer = answer(draft);
     assertTrue(answer.result().driverDeviationDb() > 2);
     assertTrue(Answers.codes(answer).contains("driver-shifts-response"));
@@ -236,7 +264,15 @@ class PassiveFilterTest {
         eightOhms()
             .loadOhm(4.0)
             .compensate(true)
-            .driver(new ImpedanceDriver(3.2, 0.4, 0.7, null, 50.0, 4.0, 0.5, null));
+            .driver(
+                ImpedanceDriverBuilder.builder()
+                    .reOhm(3.2)
+                    .leMh(0.4)
+                    .leExponent(0.7)
+                    .fsHz(50.0)
+                    .qms(4.0)
+                    .qes(0.5)
+                    .build());
     assertTrue(Answers.codes(answer(draft)).contains("load-unlike-driver"));
   }
 
@@ -269,7 +305,8 @@ class PassiveFilterTest {
     assertEquals("nothing-to-design", fault(eightOhms()).code());
     PassiveFilterRequestBuilder draft = eightOhms().compensate(true);
     assertEquals("driver-missing", fault(draft).code());
-    draft.driver(new ImpedanceDriver(4.0, 0.0, null, null, 50.0, 4.0, 0.5, null));
+    draft.driver(
+        ImpedanceDriverBuilder.builder().reOhm(4.0).leMh(0.0).fsHz(50.0).qms(4.0).qes(0.5).build());
     Fault fault = fault(draft);
     assertEquals("nothing-to-compensate", fault.code());
     assertEquals("/driver/le_mh", fault.pointer());
