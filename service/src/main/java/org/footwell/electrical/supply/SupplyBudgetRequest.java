@@ -50,8 +50,8 @@ public record SupplyBudgetRequest(
           Double voltageV,
       @Schema(
               description =
-                  "Lowest voltage the vehicle commands from a smart alternator to save fuel, V;"
-                      + " when given, also what that does")
+                  "Lowest voltage the vehicle commands from a smart alternator to save fuel, V; when"
+                      + " given, also what that does")
           @DecimalMin("5")
           @DecimalMax("60")
           Double lowV) {}
@@ -174,8 +174,8 @@ public record SupplyBudgetRequest(
           Double idleA,
       @Schema(
               description =
-                  "Level of the programme's peaks below clipping at at_v, dB: 0 just reaches it,"
-                      + " −10 is ten below")
+                  "Level of the programme's peaks below clipping at at_v, dB: 0 just reaches it, −10"
+                      + " is ten below")
           @NotNull
           @DecimalMin("-80")
           @DecimalMax("0")

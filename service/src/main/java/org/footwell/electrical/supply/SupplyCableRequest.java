@@ -48,8 +48,7 @@ public record SupplyCableRequest(
         Double bodyOhm,
     @Schema(
             description =
-                "Resistance of all joints, fuses and holders of the main cable's loop together,"
-                    + " ohm")
+                "Resistance of all joints, fuses and holders of the main cable's loop together, ohm")
         @DecimalMin("0")
         @DecimalMax("1")
         Double contactsOhm,
@@ -102,8 +101,8 @@ public record SupplyCableRequest(
     @Schema(
             description =
                 "Largest distance allowed between a source and the fuse behind it, m (the default"
-                    + " is about the 18 inches of US NEC 552.10(E)(4) for park trailers; the"
-                    + " maker's or a local rule may ask for less)")
+                    + " is about the 18 inches of US NEC 552.10(E)(4) for park trailers; the maker's or"
+                    + " a local rule may ask for less)")
         @DecimalMin("0.02")
         @DecimalMax("2")
         Double fuseDistanceLimitM,

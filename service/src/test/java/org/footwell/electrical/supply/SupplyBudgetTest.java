@@ -268,8 +268,7 @@ class SupplyBudgetTest {
     assertNull(cranking.balanceA());
     assertEquals(
         "While the engine is started the battery falls to 9 V and the amplifier sees 8.531 V where"
-            + " it needs 8.8 V: it drops out for that moment. Harmless if it mutes without a"
-            + " thump.",
+            + " it needs 8.8 V: it drops out for that moment. Harmless if it mutes without a thump.",
         finding(budget.answer(), "cranking-dropout").text());
     budget.use.crankingV(9.0);
     budget.system.minimumV(8.5);
