@@ -12,7 +12,7 @@ import java.util.List;
 import org.footwell.Answers;
 import org.footwell.acoustic.exposure.SoundExposure;
 import org.footwell.acoustic.exposure.SoundExposureRequest;
-import org.footwell.acoustic.exposure.SoundExposureRequest.Period;
+import org.footwell.acoustic.exposure.SoundExposureRequestPeriodBuilder;
 import org.footwell.acoustic.level.SoundLevelRequest.Addition;
 import org.footwell.acoustic.level.SoundLevelRequest.Band;
 import org.footwell.acoustic.level.SoundLevelRequest.Cabin;
@@ -147,7 +147,12 @@ class SoundLevelTest {
               .spectrum(List.of(new Band(16.0, 0.0)));
       SoundExposureRequest day =
           new SoundExposureRequest(
-              List.of(new Period(8.0, null, "bass", level, null, null)),
+              List.of(
+                  SoundExposureRequestPeriodBuilder.builder()
+                      .durationH(8.0)
+                      .spectrum("bass")
+                      .levelDbSpl(level)
+                      .build()),
               List.of(new SoundExposureRequest.Band("bass", 16.0, 100.0)));
       assertEquals(
           Answers.codes(Answers.of(new SoundExposure(), day)).contains("dose-above-recommendation"),
