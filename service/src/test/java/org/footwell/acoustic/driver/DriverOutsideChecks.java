@@ -52,7 +52,7 @@ class DriverOutsideChecks extends OutsideChecks {
     Sheets.FIGURES.forEach(
         (field, set) -> {
           if (!row.text(field).isEmpty()) {
-            set.apply(draft, row.number(field));
+            set.accept(draft, row.number(field));
           }
         });
     if (!row.text("level_db_spl").isEmpty()) {

@@ -2,7 +2,7 @@ package org.footwell.acoustic.driver;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.function.BiFunction;
+import java.util.function.BiConsumer;
 import org.footwell.Answers;
 import org.footwell.acoustic.driver.sheet.DriverTolerance;
 import org.footwell.acoustic.driver.sheet.DriverToleranceBuilder;
@@ -16,8 +16,8 @@ final class Sheets {
       DriverToleranceBuilder.builder().printedRounding(false).build();
 
   /** How a figure is set, by the name of its field. */
-  static final Map<String, BiFunction<DriverCheckRequestBuilder, Double, DriverCheckRequestBuilder>>
-      FIGURES = new LinkedHashMap<>();
+  static final Map<String, BiConsumer<DriverCheckRequestBuilder, Double>> FIGURES =
+      new LinkedHashMap<>();
 
   static {
     FIGURES.put("re_ohm", DriverCheckRequestBuilder::reOhm);

@@ -31,8 +31,6 @@ import org.junit.jupiter.api.Test;
 
 class PassiveFilterTest {
 
-  private static final PassiveFilter CALCULATION = new PassiveFilter();
-
   @Test
   void aFirstOrderHighPassIsOneCapacitor() {
     Part part =
