@@ -8,6 +8,7 @@ import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import org.footwell.calculation.Built;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Position;
 
@@ -15,6 +16,7 @@ import org.footwell.parts.Position;
  * Loudspeakers and listeners. Either every channel and every seat has a position, or there is a
  * measured distance for every channel and seat, or a measured arrival.
  */
+@Built
 public record SeatDelaysRequest(
     @Schema(description = "Channels of the system, one per loudspeaker that has its own delay")
         @NotNull
@@ -83,6 +85,7 @@ public record SeatDelaysRequest(
   }
 
   /** One channel with its loudspeaker. */
+  @Built
   public record Channel(
       @Schema(description = "Name, unlike any other channel's") @NotNull @Size(min = 1, max = 60)
           String name,
@@ -112,6 +115,7 @@ public record SeatDelaysRequest(
   }
 
   /** One listener. Exactly one of {@code position} and both ears, unless distances or arrivals are given. */
+  @Built
   public record Seat(
       @Schema(description = "Name, unlike any other seat's") @NotNull @Size(min = 1, max = 60)
           String name,

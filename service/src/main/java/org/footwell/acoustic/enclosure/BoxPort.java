@@ -6,8 +6,10 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
+import org.footwell.calculation.Built;
 
 /** One or several equal ports. Exactly one of {@code diameterMm} and {@code slot}. */
+@Built
 public record BoxPort(
     @Schema(description = "Number of equal ports") @Min(1) @Max(8) Integer count,
     @Schema(

@@ -6,6 +6,7 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import org.footwell.calculation.Built;
 
 /** What was or will be heard in one day. */
 public record SoundExposureRequest(
@@ -18,6 +19,7 @@ public record SoundExposureRequest(
         List<@NotNull Band> bands) {
 
   /** A time at one level. Exactly one of {@code levelDba} and {@code spectrum}. */
+  @Built
   public record Period(
       @Schema(description = "How long, h") @NotNull @DecimalMin("0.0001") @DecimalMax("24")
           Double durationH,

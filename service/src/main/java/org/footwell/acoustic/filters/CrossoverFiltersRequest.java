@@ -8,12 +8,14 @@ import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import org.footwell.calculation.Built;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Filter;
 import org.footwell.signal.CoefficientFormat;
 import org.footwell.signal.SectionKind;
 
 /** Filters of all ways of a loudspeaker system, to be made as digital sections. */
+@Built
 public record CrossoverFiltersRequest(
     @Schema(description = "Sample rate, Hz; every frequency must be below half of it")
         @NotNull
@@ -66,6 +68,7 @@ public record CrossoverFiltersRequest(
   }
 
   /** One output. */
+  @Built
   public record Way(
       @Schema(description = "Name of the way, each once") @NotNull @Size(min = 1, max = 40)
           String id,

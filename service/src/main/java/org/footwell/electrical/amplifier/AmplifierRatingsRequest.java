@@ -6,9 +6,11 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import org.footwell.calculation.Built;
 import org.footwell.electrical.amplifier.Ratings.Point;
 
 /** Published powers of an amplifier, and what to predict from them. */
+@Built
 public record AmplifierRatingsRequest(
     @Schema(
             description =

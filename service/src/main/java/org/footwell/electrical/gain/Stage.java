@@ -5,10 +5,12 @@ import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
+import org.footwell.calculation.Built;
 
 /**
  * A converter, a processor or the amplifier. Exactly one of {@code gain} and {@code sensitivity}.
  */
+@Built
 public record Stage(
     @Schema(description = "What the fitter calls it; unique") @NotNull @Size(min = 1, max = 60)
         String name,

@@ -11,6 +11,7 @@ import java.util.List;
 import org.footwell.calculation.Built;
 
 /** An amplifier on its supply, with what hangs on each of its channels. */
+@Built
 public record AmplifierHeatRequest(
     @Schema(description = "Voltage at the battery, V; with the engine running usually 13.8 to 14.4")
         @NotNull

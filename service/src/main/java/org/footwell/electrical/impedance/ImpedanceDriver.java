@@ -4,8 +4,10 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
+import org.footwell.calculation.Built;
 
 /** A driver as its terminals show it: Thiele/Small parameters that decide its impedance. */
+@Built
 public record ImpedanceDriver(
     @Schema(description = "DC resistance of the voice coil, ohm")
         @NotNull

@@ -7,8 +7,10 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Pattern;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import org.footwell.calculation.Built;
 
 /** A network of voice coils, and what drives it. */
+@Built
 public record WiringLoadRequest(
     @Schema(
             description =
@@ -44,6 +46,7 @@ public record WiringLoadRequest(
   static final String BAND = "[a-z][a-z0-9_.-]*";
 
   /** One voice coil. */
+  @Built
   public record Coil(
       @Schema(
               description =
@@ -78,6 +81,7 @@ public record WiringLoadRequest(
           String band) {}
 
   /** The amplifier channel. */
+  @Built
   public record Amplifier(
       @Schema(description = "Smallest rated load of one channel not bridged, ohm")
           @DecimalMin("0.1")

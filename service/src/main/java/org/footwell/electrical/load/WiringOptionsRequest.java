@@ -9,9 +9,11 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Pattern;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import org.footwell.calculation.Built;
 import org.footwell.electrical.amplifier.DescribedAmplifier;
 
 /** Coils that must all be used on one channel, and what the channel accepts. */
+@Built
 public record WiringOptionsRequest(
     @Schema(
             description =

@@ -5,10 +5,12 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
+import org.footwell.calculation.Built;
 import org.footwell.physics.Phasor;
 
 /** One step of a ladder: a capacitor, a coil, a resistor, or several of them together. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
+@Built
 public record LadderElement(
     @Schema(description = "In the way to the driver, or across it and all that follows") @NotNull
         Place place,

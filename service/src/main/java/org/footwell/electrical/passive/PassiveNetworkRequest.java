@@ -6,11 +6,13 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import org.footwell.calculation.Built;
 import org.footwell.electrical.impedance.ImpedanceBox;
 import org.footwell.electrical.impedance.ImpedanceDriver;
 import org.footwell.parts.CurveFrequencies;
 
 /** A passive network between an amplifier and a driver. */
+@Built
 public record PassiveNetworkRequest(
     @Schema(description = "The elements from the amplifier to the driver")
         @NotNull

@@ -7,6 +7,7 @@ import jakarta.validation.constraints.NotNull;
 import org.footwell.calculation.Built;
 
 /** What feeds a sound system, what else draws from it, and what is played. */
+@Built
 public record SupplyBudgetRequest(
     @Schema(description = "The alternator") @NotNull Alternator alternator,
     @Schema(description = "Everything else that draws current") @NotNull Consumers consumers,
@@ -30,6 +31,7 @@ public record SupplyBudgetRequest(
         Double crankingV) {
 
   /** The alternator. */
+  @Built
   public record Alternator(
       @Schema(description = "Output when hot with the engine at idle, A")
           @NotNull
@@ -55,6 +57,7 @@ public record SupplyBudgetRequest(
           Double lowV) {}
 
   /** Everything else that draws current. */
+  @Built
   public record Consumers(
       @Schema(description = "Drawn with the engine running, A: lights, heater, fans, engine")
           @NotNull
@@ -75,6 +78,7 @@ public record SupplyBudgetRequest(
           Double standbyMa) {}
 
   /** The battery. At most one of peukertExponent and reserveMin. */
+  @Built
   public record Battery(
       @Schema(description = "Capacity at the 20 h rate, Ah")
           @NotNull

@@ -195,6 +195,7 @@ public record SupplyCableRequest(
   }
 
   /** A cable after the distribution. Exactly one of currentA and constantPower. */
+  @Built
   public record Branch(
       @Schema(description = "What it feeds") @NotNull @Size(min = 1, max = 40) String name,
       @Schema(

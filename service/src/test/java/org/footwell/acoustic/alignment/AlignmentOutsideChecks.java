@@ -50,7 +50,7 @@ class AlignmentOutsideChecks extends OutsideChecks {
 
   private static double speedOfSound(Row row) {
     Setup setup = Setup.tape(new double[][] {{1}});
-    setup.temperatureC = row.number("temperature_c");
+    setup.asked.temperatureC(row.number("temperature_c"));
     return setup.result().speedOfSoundMPerS();
   }
 

@@ -17,7 +17,6 @@ import org.apache.commons.math3.optim.linear.Relationship;
 import org.apache.commons.math3.optim.linear.SimplexSolver;
 import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.footwell.Answers;
-import org.footwell.acoustic.alignment.SeatDelaysRequest.Seat;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Position;
 import org.junit.jupiter.api.Test;
@@ -123,7 +122,12 @@ class LeastSpreadTest {
     for (int s = 0; s < 8; s++) {
       Position left = anywhere(random, 1.1);
       Position right = Setup.at(left.xM(), left.yM() - 0.18, left.zM());
-      setup.seats.add(new Seat("s" + s, 0.1 + s, null, left, right));
+      setup.seats.add(
+          SeatDelaysRequestSeatBuilder.builder()
+              .name("s" + s)
+              .weight(0.1 + s)
+              .leftEar(left)
+              .rightEar(right));
     }
     return setup.request();
   }

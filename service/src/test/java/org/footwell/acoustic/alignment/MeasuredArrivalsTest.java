@@ -38,8 +38,9 @@ class MeasuredArrivalsTest {
             new double[] {1000 / c + latency, 1600 / c + latency},
             new double[] {1700 / c + latency, 1100 / c + latency});
     setup.seat("s0", null).seat("s1", null);
-    tape.processor = new Processor(48_000.0, null, null);
-    setup.processor = tape.processor;
+    Processor processor = new Processor(48_000.0, null, null);
+    tape.asked.processor(processor);
+    setup.asked.processor(processor);
     assertArrayEquals(tape.delays(), setup.delays(), 1e-6);
     SeatDelaysResult expected = tape.result();
     SeatDelaysResult result = setup.result();
@@ -94,7 +95,7 @@ class MeasuredArrivalsTest {
     assertArrayEquals(new double[] {2, 0}, setup.delays(), 1e-9);
     assertEquals(0, setup.result().crossovers().get(0).phaseErrorDeg(), 1e-6);
     assertEquals(List.of("no-trims-from-arrivals"), setup.codes());
-    setup.arrivals.set(0, Setup.entry("c0", "m", 5.0, Method.ENVELOPE, null, null));
+    setup.arrivals.get(0).method(Method.ENVELOPE);
     assertTrue(setup.codes().contains("arrival-holds-filters"));
   }
 
@@ -102,11 +103,11 @@ class MeasuredArrivalsTest {
   void aSurePolarityThatIsNotTheStatedOneIsTold() {
     Setup setup = heard(List.of("m"), new double[] {5.0}, new double[] {7.0});
     setup.seat("driver", null);
-    setup.arrivals.set(0, Setup.entry("c0", "m", 5.0, null, -1, 0.9));
+    setup.arrivals.get(0).polarity(-1).polarityConfidence(0.9);
     assertTrue(setup.codes().contains("measured-polarity-differs"));
-    setup.arrivals.set(0, Setup.entry("c0", "m", 5.0, null, -1, 0.3));
+    setup.arrivals.get(0).polarity(-1).polarityConfidence(0.3);
     assertTrue(!setup.codes().contains("measured-polarity-differs"));
-    setup.arrivals.set(0, Setup.entry("c0", "m", 5.0, null, -1, 0.9));
+    setup.arrivals.get(0).polarity(-1).polarityConfidence(0.9);
     setup.filters(0, null, null, -1);
     assertTrue(!setup.codes().contains("measured-polarity-differs"));
   }

@@ -17,7 +17,6 @@ import java.util.Map;
 import org.footwell.Answers;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.Distance;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.Processor;
-import org.footwell.acoustic.alignment.SeatDelaysRequest.Seat;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.Fault;
@@ -32,7 +31,7 @@ class SeatDelaysTest {
   @Test
   void theHandExampleOfTheMethodPage() {
     Setup setup = Setup.tape(new double[][] {{1.0}, {1.7}});
-    setup.processor = new Processor(48000.0, null, null);
+    setup.asked.processor(new Processor(48000.0, null, null));
     SeatDelaysResult result = setup.result();
     SeatDelaysResult.Channel near = result.channels().get(0);
     assertEquals(2.9138, near.arrivalMs(), 5e-5);
@@ -77,7 +76,7 @@ class SeatDelaysTest {
   @Test
   void warmAirShortensTheDelay() {
     Setup setup = Setup.tape(new double[][] {{1.0}, {2.0}});
-    setup.temperatureC = 40.0;
+    setup.asked.temperatureC(40.0);
     assertEquals(354.71, setup.result().speedOfSoundMPerS(), 0.005);
     assertEquals(1000 / 354.71, setup.delays()[0], 5e-5);
   }
@@ -104,10 +103,10 @@ class SeatDelaysTest {
   @Test
   void delaysAreRoundedToTheStepOfTheProcessor() {
     Setup setup = Setup.tape(new double[][] {{1.0}, {1.7}});
-    setup.processor = new Processor(48000.0, 4.0, null);
+    setup.asked.processor(new Processor(48000.0, 4.0, null));
     // 97.90 samples: 96 or 100.
     assertEquals(96, setup.result().channels().get(0).delaySamples());
-    setup.processor = new Processor(48000.0, 0.48, null);
+    setup.asked.processor(new Processor(48000.0, 0.48, null));
     // Steps of 0.01 ms: 2.04 ms.
     assertEquals(2.04, setup.result().channels().get(0).settingMs(), 1e-12);
   }
@@ -124,7 +123,7 @@ class SeatDelaysTest {
   @Test
   void anExactDelayBeyondTheProcessorIsAStop() {
     Setup setup = Setup.tape(new double[][] {{1.0}, {1.7}}).chain(1, 9);
-    setup.processor = new Processor(48000.0, null, 10.0);
+    setup.asked.processor(new Processor(48000.0, null, 10.0));
     Finding worst = setup.answer().findings().get(0);
     assertEquals("delay-exceeds-maximum", worst.code());
     assertEquals("/channels/0", worst.pointer());
@@ -233,8 +232,13 @@ class SeatDelaysTest {
   void bothEarsCountHalfTheWeightOfTheirSeatEach() {
     Setup ears = new Setup();
     ears.channel("left", at(1, 0.8, 0)).channel("right", at(1, -0.8, 0));
-    ears.seats.add(new Seat("driver", 3.0, null, at(0, 0.5, 0), at(0, 0.3, 0)));
-    ears.seats.add(new Seat("passenger", 2.0, at(0, -0.4, 0), null, null));
+    ears.seats.add(
+        SeatDelaysRequestSeatBuilder.builder()
+            .name("driver")
+            .weight(3.0)
+            .leftEar(at(0, 0.5, 0))
+            .rightEar(at(0, 0.3, 0)));
+    ears.seat("passenger", at(0, -0.4, 0)).weight(1, 2.0);
     Setup points = new Setup();
     points.channel("left", at(1, 0.8, 0)).channel("right", at(1, -0.8, 0));
     points.seat("a", at(0, 0.5, 0)).seat("b", at(0, 0.3, 0)).seat("c", at(0, -0.4, 0));
@@ -284,7 +288,8 @@ class SeatDelaysTest {
     Setup setup = new Setup();
     setup.channel("front", at(1, 1, 1)).channel("front", null).seat("driver", null);
     setup.filters(0, lr4(100), new Filter(Kind.LINKWITZ_RILEY, 3, 80.0, null), 0);
-    setup.seats.add(new Seat("passenger", null, at(0, 0, 0), at(0, 0, 0), null));
+    setup.seat("passenger", at(0, 0, 0));
+    setup.seats.get(1).leftEar(at(0, 0, 0));
     setup.crossover("front", "front", 80).crossover("rear", "front", 80);
     assertEquals(
         List.of(
@@ -339,8 +344,7 @@ class SeatDelaysTest {
   @Test
   void fullRangeMeansNoFilters() {
     Setup setup = Setup.tape(new double[][] {{1.0}, {1.0}});
-    setup.channels.set(
-        0, new SeatDelaysRequest.Channel("c0", null, null, lr4(80), null, true, null));
+    setup.channels.get(0).highPass(lr4(80));
     assertEquals(List.of("not-allowed at /channels/0/full_range"), setup.faults());
   }
 
@@ -355,7 +359,7 @@ class SeatDelaysTest {
   void boundsAreKept() {
     Setup setup = new Setup();
     setup.channel("front", at(21, 0, 0)).seat("driver", at(0, 0, 0)).weight(0, 0);
-    setup.temperatureC = 81.0;
+    setup.asked.temperatureC(81.0);
     assertEquals(
         List.of(
             "not-allowed at /channels/0/position/x_m",

@@ -3,11 +3,8 @@ package org.footwell.acoustic.alignment;
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.Answers;
-import org.footwell.acoustic.alignment.SeatDelaysRequest.Channel;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.Crossover;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.Distance;
-import org.footwell.acoustic.alignment.SeatDelaysRequest.Processor;
-import org.footwell.acoustic.alignment.SeatDelaysRequest.Seat;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.SeatMicrophone;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
@@ -20,14 +17,13 @@ final class Setup {
 
   static final SeatDelays CALCULATION = new SeatDelays();
 
-  final List<Channel> channels = new ArrayList<>();
-  final List<Seat> seats = new ArrayList<>();
+  final List<SeatDelaysRequestChannelBuilder> channels = new ArrayList<>();
+  final List<SeatDelaysRequestSeatBuilder> seats = new ArrayList<>();
   final List<Distance> distances = new ArrayList<>();
   final List<Crossover> crossovers = new ArrayList<>();
-  final List<MeasuredArrival> arrivals = new ArrayList<>();
+  final List<MeasuredArrivalBuilder> arrivals = new ArrayList<>();
   final List<SeatMicrophone> microphones = new ArrayList<>();
-  Processor processor;
-  Double temperatureC;
+  final SeatDelaysRequestBuilder asked = SeatDelaysRequestBuilder.builder();
 
   /** Full-range channels c0, c1 … and seats s0, s1 … with measured distances, a row per channel. */
   static Setup tape(double[][] metres) {
@@ -58,42 +54,29 @@ final class Setup {
 
   /** A channel that is certain to have no filter. */
   Setup channel(String name, Position position) {
-    channels.add(new Channel(name, position, null, null, null, true, null));
+    channels.add(
+        SeatDelaysRequestChannelBuilder.builder().name(name).position(position).fullRange(true));
     return this;
   }
 
   /** Gives a channel filters and a polarity, keeping the rest. */
   Setup filters(int index, Filter high, Filter low, Integer polarity) {
-    Channel was = channels.get(index);
-    channels.set(
-        index,
-        new Channel(was.name(), was.position(), was.chainDelayMs(), high, low, false, polarity));
+    channels.get(index).highPass(high).lowPass(low).fullRange(false).polarity(polarity);
     return this;
   }
 
   Setup chain(int index, double ms) {
-    Channel was = channels.get(index);
-    channels.set(
-        index,
-        new Channel(
-            was.name(),
-            was.position(),
-            ms,
-            was.highPass(),
-            was.lowPass(),
-            was.fullRange(),
-            was.polarity()));
+    channels.get(index).chainDelayMs(ms);
     return this;
   }
 
   Setup seat(String name, Position position) {
-    seats.add(new Seat(name, null, position, null, null));
+    seats.add(SeatDelaysRequestSeatBuilder.builder().name(name).position(position));
     return this;
   }
 
   Setup weight(int index, double weight) {
-    Seat was = seats.get(index);
-    seats.set(index, new Seat(was.name(), weight, was.position(), was.leftEar(), was.rightEar()));
+    seats.get(index).weight(weight);
     return this;
   }
 
@@ -103,30 +86,20 @@ final class Setup {
   }
 
   Setup arrival(String channel, String microphone, double ms) {
-    arrivals.add(entry(channel, microphone, ms, null, null, null));
+    arrivals.add(
+        MeasuredArrivalBuilder.builder().channel(channel).microphone(microphone).arrivalMs(ms));
     return this;
   }
 
-  static MeasuredArrival entry(
-      String channel,
-      String microphone,
-      double ms,
-      MeasuredArrival.Method method,
-      Integer polarity,
-      Double confidence) {
-    return MeasuredArrivalBuilder.builder()
-        .channel(channel)
-        .microphone(microphone)
-        .arrivalMs(ms)
-        .method(method)
-        .polarity(polarity)
-        .polarityConfidence(confidence)
-        .build();
-  }
-
   SeatDelaysRequest request() {
-    return new SeatDelaysRequest(
-        channels, seats, distances, crossovers, processor, temperatureC, arrivals, microphones);
+    return asked
+        .channels(channels.stream().map(SeatDelaysRequestChannelBuilder::build).toList())
+        .seats(seats.stream().map(SeatDelaysRequestSeatBuilder::build).toList())
+        .distances(distances)
+        .crossovers(crossovers)
+        .arrivals(arrivals.stream().map(MeasuredArrivalBuilder::build).toList())
+        .microphones(microphones)
+        .build();
   }
 
   Answer<SeatDelaysResult> answer() {

@@ -53,9 +53,9 @@ class CrossoverProperties {
   void aProposalWithAWindowLiesInItAndKeepsTheDisplacement(
       @ForAll @DoubleRange(min = 80, max = 115) double level,
       @ForAll @DoubleRange(min = 300, max = 1300) double resonance) {
-    PlanDraft draft = new PlanDraft();
-    draft.wantedLevelDbSpl = level;
-    draft.high().fsHz = resonance;
+    TwoWays draft = new TwoWays();
+    draft.plan.wantedLevelDbSpl(level);
+    draft.high().fsHz(resonance);
     PlannedCrossover crossover = draft.result().crossovers().get(0);
     if (crossover.windowOctaves() >= 0) {
       assertTrue(crossover.frequencyHz() >= crossover.lowestHz());
@@ -69,10 +69,10 @@ class CrossoverProperties {
 
   @Property(tries = 50)
   void theLevelScalesThePowerByDecibels(@ForAll @DoubleRange(min = 60, max = 110) double level) {
-    PlanDraft draft = new PlanDraft();
-    draft.wantedLevelDbSpl = level;
+    TwoWays draft = new TwoWays();
+    draft.plan.wantedLevelDbSpl(level);
     double power = draft.result().ways().get(0).sinePowerW();
-    draft.wantedLevelDbSpl = level + 10;
+    draft.plan.wantedLevelDbSpl(level + 10);
     assertEquals(10 * power, draft.result().ways().get(0).sinePowerW(), 1e-9 * power);
   }
 }

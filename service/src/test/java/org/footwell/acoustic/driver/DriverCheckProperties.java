@@ -1,8 +1,12 @@
 package org.footwell.acoustic.driver;
 
+import static org.footwell.acoustic.driver.Sheets.rated;
+import static org.footwell.acoustic.driver.Sheets.result;
+import static org.footwell.acoustic.driver.Sheets.woofer;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -11,15 +15,16 @@ import org.footwell.acoustic.driver.DriverCheckResult.Completed;
 
 class DriverCheckProperties {
 
-  private static SheetDraft motor(double mms, double cms, double rms, double bl, double re) {
-    return new SheetDraft()
-        .exact()
-        .with("sd_cm2", 330)
-        .with("mms_g", mms)
-        .with("cms_mm_per_n", cms)
-        .with("rms_kg_per_s", rms)
-        .with("bl_tm", bl)
-        .with("re_ohm", re);
+  private static DriverCheckRequestBuilder motor(
+      double mms, double cms, double rms, double bl, double re) {
+    return rated()
+        .tolerance(Sheets.EXACT)
+        .sdCm2(330.0)
+        .mmsG(mms)
+        .cmsMmPerN(cms)
+        .rmsKgPerS(rms)
+        .blTm(bl)
+        .reOhm(re);
   }
 
   /** Six figures, all others from them, then back from the others. */
@@ -30,17 +35,17 @@ class DriverCheckProperties {
       @ForAll @DoubleRange(min = 0.5, max = 10) double rms,
       @ForAll @DoubleRange(min = 3, max = 25) double bl,
       @ForAll @DoubleRange(min = 2, max = 8) double re) {
-    Completed all = motor(mms, cms, rms, bl, re).result().completed();
+    Completed all = result(motor(mms, cms, rms, bl, re)).completed();
     Completed back =
-        new SheetDraft()
-            .exact()
-            .with("fs_hz", all.fsHz())
-            .with("vas_l", all.vasL())
-            .with("qms", all.qms())
-            .with("qts", all.qts())
-            .with("sd_cm2", 330)
-            .with("re_ohm", re)
-            .result()
+        result(
+                rated()
+                    .tolerance(Sheets.EXACT)
+                    .fsHz(all.fsHz())
+                    .vasL(all.vasL())
+                    .qms(all.qms())
+                    .qts(all.qts())
+                    .sdCm2(330.0)
+                    .reOhm(re))
             .completed();
     assertEquals(mms, back.mmsG(), mms * 1e-9);
     assertEquals(bl, back.blTm(), bl * 1e-9);
@@ -54,16 +59,11 @@ class DriverCheckProperties {
       @ForAll @DoubleRange(min = 5, max = 300) double mms,
       @ForAll @DoubleRange(min = 0.05, max = 2) double cms,
       @ForAll @DoubleRange(min = 0.5, max = 10) double rms) {
-    SheetDraft draft = motor(mms, cms, rms, 9.5, 3.4);
-    Completed all = draft.result().completed();
+    DriverCheckRequestBuilder draft = motor(mms, cms, rms, 9.5, 3.4);
+    Completed all = result(draft).completed();
     DriverCheckResult result =
-        draft
-            .with("fs_hz", all.fsHz())
-            .with("vas_l", all.vasL())
-            .with("qms", all.qms())
-            .with("qes", all.qes())
-            .with("qts", all.qts())
-            .result();
+        result(
+            draft.fsHz(all.fsHz()).vasL(all.vasL()).qms(all.qms()).qes(all.qes()).qts(all.qts()));
     assertEquals(5, result.redundancyCount());
     assertEquals(0, result.farthestDeviations(), 1e-6);
     assertEquals(mms, result.adjusted().mmsG(), mms * 1e-8);
@@ -74,23 +74,12 @@ class DriverCheckProperties {
   void theSpoiltFigureIsSuspected(
       @ForAll @IntRange(min = 0, max = 10) int which,
       @ForAll @DoubleRange(min = 1.5, max = 2) double factor) {
-    String[] names = {
-      "re_ohm",
-      "fs_hz",
-      "qms",
-      "qes",
-      "qts",
-      "vas_l",
-      "sd_cm2",
-      "bl_tm",
-      "mms_g",
-      "cms_mm_per_n",
-      "rms_kg_per_s"
-    };
+    String name = List.copyOf(Sheets.FIGURES.keySet()).get(which);
     double[] values = {3.4, 38, 7.09, 0.56, 0.52, 43.2, 330, 9.5, 62, 0.28, 2.1};
-    SheetDraft draft = SheetDraft.woofer().with(names[which], values[which] * factor);
-    String suspects = draft.result().suspects();
+    DriverCheckRequestBuilder draft = woofer();
+    Sheets.FIGURES.get(name).accept(draft, values[which] * factor);
+    String suspects = result(draft).suspects();
     // A resistance above the rated impedance has its own finding and is named all the same.
-    assertTrue(suspects != null && (" " + suspects + " ").contains(" " + names[which] + " "));
+    assertTrue(suspects != null && (" " + suspects + " ").contains(" " + name + " "));
   }
 }

@@ -1,17 +1,23 @@
 package org.footwell.acoustic.driver;
 
+import static org.footwell.acoustic.driver.Sheets.answer;
+import static org.footwell.acoustic.driver.Sheets.rated;
+import static org.footwell.acoustic.driver.Sheets.result;
+import static org.footwell.acoustic.driver.Sheets.woofer;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import org.footwell.Answers;
 import org.footwell.acoustic.driver.DriverCheckRequest.XmaxBasis;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Finding;
 import org.footwell.calculation.Verdict;
+import org.footwell.parts.Sensitivity;
 import org.footwell.parts.Sensitivity.Basis;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -19,8 +25,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 class DriverCheckTest {
 
-  private static SheetDraft full() {
-    return SheetDraft.woofer().sensitivity(92, Basis.TWO_POINT_EIGHT_THREE_VOLT);
+  private static DriverCheckRequestBuilder full() {
+    return woofer().sensitivity(new Sensitivity(92.0, Basis.TWO_POINT_EIGHT_THREE_VOLT));
   }
 
   private static Finding finding(Answer<?> answer, String code) {
@@ -36,7 +42,7 @@ class DriverCheckTest {
 
   @Test
   void theHandExampleOfTheMethodPage() {
-    DriverCheckResult result = full().with("xmax_mm", 9).result();
+    DriverCheckResult result = result(full().xmaxMm(9.0));
     assertEquals(0.20, result.discrepancy().qtsPercent(), 0.02);
     assertEquals(-0.52, result.discrepancy().fsPercent(), 0.02);
     assertEquals(-0.11, result.discrepancy().vasPercent(), 0.02);
@@ -53,7 +59,7 @@ class DriverCheckTest {
 
   @Test
   void aRecordThatAgreesIsOkAndNothingStandsOut() {
-    Answer<DriverCheckResult> answer = full().answer();
+    Answer<DriverCheckResult> answer = answer(full());
     assertEquals(Verdict.OK, answer.verdict());
     assertEquals(6, answer.result().redundancyCount());
     assertNull(answer.result().oddOneOut());
@@ -64,7 +70,7 @@ class DriverCheckTest {
 
   @Test
   void figuresAreFilledInAndTheirPathsTold() {
-    DriverCheckResult result = full().without("qes", "cms_mm_per_n", "bl_tm").result();
+    DriverCheckResult result = result(full().qes(null).cmsMmPerN(null).blTm(null));
     assertEquals(
         "qes from qts qms; cms_mm_per_n from fs_hz mms_g; bl_tm from fs_hz mms_g re_ohm qes",
         result.paths());
@@ -77,7 +83,7 @@ class DriverCheckTest {
   @Test
   void everyFigureFollowsFromMassComplianceLossesMotorAreaAndResistance() {
     DriverCheckResult.Completed completed =
-        SheetDraft.woofer().without("fs_hz", "qms", "qes", "qts", "vas_l").result().completed();
+        result(woofer().fsHz(null).qms(null).qes(null).qts(null).vasL(null)).completed();
     assertEquals(38.198, completed.fsHz(), 5e-4);
     assertEquals(7.0859, completed.qms(), 5e-5);
     assertEquals(0.56059, completed.qes(), 5e-6);
@@ -87,7 +93,7 @@ class DriverCheckTest {
 
   @Test
   void anIdentityIsCheckedThroughAFigureThatOthersGive() {
-    Answer<DriverCheckResult> answer = full().without("cms_mm_per_n").with("vas_l", 60).answer();
+    Answer<DriverCheckResult> answer = answer(full().cmsMmPerN(null).vasL(60.0));
     DriverCheckResult result = answer.result();
     String text = finding(answer, "vas-contradicted").text();
     assertTrue(text.contains("(cms_mm_per_n from fs_hz mms_g)"), text);
@@ -98,7 +104,7 @@ class DriverCheckTest {
 
   @Test
   void aWrongQtsIsNamedWithItsRightValue() {
-    Answer<DriverCheckResult> answer = full().with("qts", 0.47).answer();
+    Answer<DriverCheckResult> answer = answer(full().qts(0.47));
     assertEquals(Verdict.WARNING, answer.verdict());
     assertEquals("/qts", finding(answer, "qts-off").pointer());
     assertEquals(0.519, finding(answer, "qts-off").limit(), 5e-4);
@@ -109,43 +115,42 @@ class DriverCheckTest {
 
   @Test
   void beyondThreeTimesTheToleranceItIsAContradiction() {
-    Answer<DriverCheckResult> answer = full().with("qts", 0.43).answer();
+    Answer<DriverCheckResult> answer = answer(full().qts(0.43));
     assertEquals(Verdict.STOP, answer.verdict());
     assertTrue(has(answer, "qts-contradicted"));
   }
 
   @Test
   void aTotalQAboveItsPartsIsImpossible() {
-    assertTrue(has(full().with("qts", 0.6).answer(), "qts-impossible"));
-    assertFalse(has(full().with("qms", 60).with("qts", 0.56).answer(), "qts-impossible"));
+    assertTrue(has(answer(full().qts(0.6)), "qts-impossible"));
+    assertFalse(has(answer(full().qms(60.0).qts(0.56)), "qts-impossible"));
   }
 
   @Test
   void twoFiguresThatNothingTellsApartAreBothSuspected() {
-    Answer<DriverCheckResult> answer = SheetDraft.woofer().with("vas_l", 60).answer();
+    Answer<DriverCheckResult> answer = answer(woofer().vasL(60.0));
     assertEquals("sd_cm2 vas_l", answer.result().suspects());
     assertNull(answer.result().oddOneOut());
     assertTrue(has(answer, "one-of-several-wrong"));
     // The cone area that 100 litres ask for does not fit into a nominal 250 mm.
-    SheetDraft sized = SheetDraft.woofer().with("vas_l", 100).with("nominal_mm", 250);
-    assertEquals("vas_l", sized.result().oddOneOut());
+    assertEquals("vas_l", result(woofer().vasL(100.0).nominalMm(250.0)).oddOneOut());
   }
 
   @Test
   void theRatedImpedanceClearsTheResistanceOfAWrongForceFactor() {
-    assertEquals("bl_tm", SheetDraft.woofer().with("bl_tm", 12).result().oddOneOut());
+    assertEquals("bl_tm", result(woofer().blTm(12.0)).oddOneOut());
   }
 
   @Test
   void twoWrongFiguresAreNotBlamedOnOne() {
-    Answer<DriverCheckResult> answer = full().with("qts", 0.43).with("vas_l", 80).answer();
+    Answer<DriverCheckResult> answer = answer(full().qts(0.43).vasL(80.0));
     assertTrue(has(answer, "several-figures-wrong"));
     assertNull(answer.result().oddOneOut());
   }
 
   @Test
   void massInKilogramIsRecognised() {
-    Answer<DriverCheckResult> answer = full().with("mms_g", 0.062).answer();
+    Answer<DriverCheckResult> answer = answer(full().mmsG(0.062));
     assertEquals("/mms_g", finding(answer, "unit-slip").pointer());
     assertEquals(62, finding(answer, "unit-slip").limit(), 1e-9);
     assertTrue(finding(answer, "unit-slip").text().contains("kg"));
@@ -155,23 +160,20 @@ class DriverCheckTest {
   @Test
   void volumeInCubicMetresIsRecognisedEvenWhereNothingElseContradictsIt() {
     Answer<DriverCheckResult> answer =
-        SheetDraft.woofer()
-            .without("cms_mm_per_n", "mms_g", "rms_kg_per_s", "bl_tm")
-            .with("vas_l", 0.0432)
-            .answer();
+        answer(woofer().cmsMmPerN(null).mmsG(null).rmsKgPerS(null).blTm(null).vasL(0.0432));
     assertEquals(43.2, finding(answer, "unit-slip").limit(), 1e-9);
   }
 
   @Test
   void aMisplacedPointIsRecognised() {
-    Answer<DriverCheckResult> answer = full().with("bl_tm", 0.95).answer();
+    Answer<DriverCheckResult> answer = answer(full().blTm(0.95));
     assertTrue(finding(answer, "unit-slip").text().contains("decimal point"));
     assertEquals("unit-slip", answer.findings().get(0).code());
   }
 
   @Test
   void inductanceInHenryIsRecognisedByItsSizeAlone() {
-    Answer<DriverCheckResult> answer = full().with("le_mh", 0.0012).answer();
+    Answer<DriverCheckResult> answer = answer(full().leMh(0.0012));
     assertEquals(1.2, finding(answer, "unit-slip").limit(), 1e-12);
   }
 
@@ -179,22 +181,21 @@ class DriverCheckTest {
   void aNominalSizeInAWrongUnitIsTakenForTheOneThatTheConeFits() {
     assertEquals(
         "nominal_mm of 10 looks like a figure in inches: it would be 254 here.",
-        finding(full().with("nominal_mm", 10).answer(), "unit-slip").text());
-    SheetDraft smaller = new SheetDraft().with("sd_cm2", 133);
-    Finding centimetres = finding(smaller.with("nominal_mm", 16.5).answer(), "unit-slip");
+        finding(answer(full().nominalMm(10.0)), "unit-slip").text());
+    Finding centimetres = finding(answer(rated().sdCm2(133.0).nominalMm(16.5)), "unit-slip");
     assertEquals(
         "nominal_mm of 16.5 looks like a figure in cm: it would be 165 here.", centimetres.text());
     assertEquals(165, centimetres.limit(), 1e-9);
     String either = "nominal_mm of 10 looks like a figure in inches or a figure in cm: it would be";
-    SheetDraft unknown = new SheetDraft().with("fs_hz", 38);
     assertEquals(
         either + " 254 or 100 here.",
-        finding(unknown.with("nominal_mm", 10).answer(), "unit-slip").text());
+        finding(answer(rated().fsHz(38.0).nominalMm(10.0)), "unit-slip").text());
   }
 
   @Test
   void aSensitivityOnTheOtherBasisIsPointedOut() {
-    Answer<DriverCheckResult> answer = SheetDraft.woofer().sensitivity(92, Basis.ONE_WATT).answer();
+    Answer<DriverCheckResult> answer =
+        answer(woofer().sensitivity(new Sensitivity(92.0, Basis.ONE_WATT)));
     assertEquals(2.97, answer.result().discrepancy().sensitivityDb(), 5e-3);
     assertTrue(has(answer, "sensitivity-off"));
     assertTrue(has(answer, "sensitivity-fits-other-basis"));
@@ -203,7 +204,7 @@ class DriverCheckTest {
   @Test
   void anInflatedSensitivityIsTheOddOneOut() {
     Answer<DriverCheckResult> answer =
-        SheetDraft.woofer().sensitivity(98, Basis.TWO_POINT_EIGHT_THREE_VOLT).answer();
+        answer(woofer().sensitivity(new Sensitivity(98.0, Basis.TWO_POINT_EIGHT_THREE_VOLT)));
     assertEquals("sensitivity", answer.result().oddOneOut());
     assertEquals(92.04, answer.result().oddOneOutImplied(), 5e-3);
   }
@@ -213,19 +214,15 @@ class DriverCheckTest {
   void anOverstatedSensitivityIsNotTakenForASlipOfAFigureThatIsUsual(double over) {
     double level = Math.round(92.04 + over);
     Basis basis = Basis.TWO_POINT_EIGHT_THREE_VOLT;
-    Answer<DriverCheckResult> full = SheetDraft.woofer().sensitivity(level, basis).answer();
+    Answer<DriverCheckResult> full = answer(woofer().sensitivity(new Sensitivity(level, basis)));
     assertEquals("sensitivity", full.result().oddOneOut(), full.findings()::toString);
     // Here nothing but the level is held against fs, vas and qes: no more can be told.
-    for (SheetDraft draft :
+    for (DriverCheckRequestBuilder draft :
         List.of(
-            SheetDraft.woofer().without("cms_mm_per_n", "sd_cm2"),
-            SheetDraft.woofer().without("cms_mm_per_n", "mms_g", "bl_tm", "rms_kg_per_s"),
-            new SheetDraft()
-                .with("re_ohm", 3.4)
-                .with("fs_hz", 38)
-                .with("qes", 0.56)
-                .with("vas_l", 43.2))) {
-      Answer<DriverCheckResult> answer = draft.sensitivity(level, basis).answer();
+            woofer().cmsMmPerN(null).sdCm2(null),
+            woofer().cmsMmPerN(null).mmsG(null).blTm(null).rmsKgPerS(null),
+            rated().reOhm(3.4).fsHz(38.0).qes(0.56).vasL(43.2))) {
+      Answer<DriverCheckResult> answer = answer(draft.sensitivity(new Sensitivity(level, basis)));
       assertNull(answer.result().oddOneOut(), answer.findings()::toString);
       assertTrue(answer.result().suspects().contains("sensitivity"));
       assertFalse(has(answer, "unit-slip"));
@@ -235,8 +232,7 @@ class DriverCheckTest {
   @Test
   void noCorrectionIsProposedThatWouldBeObjectedTo() {
     // With 30.5, qts would be 8.6 percent off and qms unusual.
-    Answer<DriverCheckResult> answer =
-        new SheetDraft().with("qms", 3.05).with("qes", 0.86).with("qts", 0.77).answer();
+    Answer<DriverCheckResult> answer = answer(rated().qms(3.05).qes(0.86).qts(0.77));
     assertFalse(has(answer, "unit-slip"), answer.findings()::toString);
     assertNull(answer.result().oddOneOut());
     assertEquals("qes qms qts", answer.result().suspects());
@@ -244,41 +240,35 @@ class DriverCheckTest {
 
   @Test
   void aDisplacementIsHeldAgainstTheSizeOfItsDriver() {
-    SheetDraft draft = new SheetDraft().with("nominal_mm", 165).with("xmax_mm", 60);
-    assertTrue(has(draft.answer(), "implausible"), draft.answer().findings()::toString);
-    assertTrue(has(draft.with("sd_cm2", 137).answer(), "implausible"));
-    assertFalse(has(draft.with("xmax_mm", 8).answer(), "implausible"));
+    DriverCheckRequestBuilder draft = rated().nominalMm(165.0).xmaxMm(60.0);
+    assertTrue(has(answer(draft), "implausible"), answer(draft).findings()::toString);
+    assertTrue(has(answer(draft.sdCm2(137.0)), "implausible"));
+    assertFalse(has(answer(draft.xmaxMm(8.0)), "implausible"));
   }
 
   @Test
   void bothDirectionsTogetherAreFoundWhereSizeOrDepthTellThem() {
     // 137 cm² are 132 mm across: 19.8 mm one way at most. 60 mm deep: 15 mm.
-    SheetDraft bySize = new SheetDraft().with("sd_cm2", 137).with("xmax_mm", 24);
-    Answer<DriverCheckResult> answer = bySize.answer();
+    DriverCheckRequestBuilder bySize = rated().sdCm2(137.0).xmaxMm(24.0);
+    Answer<DriverCheckResult> answer = answer(bySize);
     assertTrue(has(answer, "xmax-peak-to-peak"), answer.findings()::toString);
     assertTrue(answer.findings().get(0).text().endsWith("would be 12 mm one way."));
-    assertFalse(has(bySize.with("xmax_mm", 18).answer(), "xmax-peak-to-peak"));
-    assertTrue(has(bySize.with("depth_mm", 60).answer(), "xmax-peak-to-peak"));
-    SheetDraft byRange = new SheetDraft().with("xmax_mm", 70);
-    assertTrue(has(byRange.answer(), "xmax-peak-to-peak"));
-    SheetDraft wrongArea = new SheetDraft().with("sd_cm2", 0.0137).with("xmax_mm", 24);
-    assertFalse(has(wrongArea.answer(), "xmax-peak-to-peak"), "an area in m² says nothing");
+    assertFalse(has(answer(bySize.xmaxMm(18.0)), "xmax-peak-to-peak"));
+    assertTrue(has(answer(bySize.depthMm(60.0)), "xmax-peak-to-peak"));
+    assertTrue(has(answer(rated().xmaxMm(70.0)), "xmax-peak-to-peak"));
+    assertFalse(
+        has(answer(rated().sdCm2(0.0137).xmaxMm(24.0)), "xmax-peak-to-peak"),
+        "an area in m² says nothing");
   }
 
   @Test
   void aWrongBasisAloneDoesNotExchangeQesAndQms() {
     // 6 dB between the bases at 2 ohm, and as much between qes of 0.5 and of 2.
-    SheetDraft draft =
-        new SheetDraft()
-            .with("rated_ohm", 2)
-            .with("re_ohm", 1.7)
-            .with("fs_hz", 40)
-            .with("vas_l", 50)
-            .with("qes", 0.5)
-            .with("qms", 2);
-    double level = draft.result().oneWattLevelDbSpl();
+    DriverCheckRequestBuilder draft =
+        rated().ratedOhm(2.0).reOhm(1.7).fsHz(40.0).vasL(50.0).qes(0.5).qms(2.0);
+    double level = result(draft).oneWattLevelDbSpl();
     Answer<DriverCheckResult> answer =
-        draft.sensitivity(level, Basis.TWO_POINT_EIGHT_THREE_VOLT).answer();
+        answer(draft.sensitivity(new Sensitivity(level, Basis.TWO_POINT_EIGHT_THREE_VOLT)));
     assertTrue(has(answer, "sensitivity-fits-other-basis"), answer.findings()::toString);
     assertFalse(has(answer, "qes-and-qms-exchanged"));
     assertNull(answer.result().oddOneOut());
@@ -287,22 +277,27 @@ class DriverCheckTest {
   @Test
   void aVolumeInCubicMetresIsASlipThoughTheSensitivityWouldExplainIt() {
     Answer<DriverCheckResult> answer =
-        new SheetDraft()
-            .with("re_ohm", 3.4)
-            .with("fs_hz", 38)
-            .with("qes", 0.56)
-            .with("vas_l", 0.0432)
-            .sensitivity(92, Basis.TWO_POINT_EIGHT_THREE_VOLT)
-            .answer();
+        answer(
+            rated()
+                .reOhm(3.4)
+                .fsHz(38.0)
+                .qes(0.56)
+                .vasL(0.0432)
+                .sensitivity(new Sensitivity(92.0, Basis.TWO_POINT_EIGHT_THREE_VOLT)));
     assertEquals("/vas_l", finding(answer, "unit-slip").pointer());
   }
 
   @ParameterizedTest
   @ValueSource(doubles = {0.01, 0.1, 10, 100})
   void qesAndQtsThatSlippedTogetherAreBlamedAndNotTheForceFactor(double factor) {
-    SheetDraft slipped = full().with("qes", 0.56 * factor).with("qts", 0.52 * factor);
-    for (String missing : new String[] {"price", "sensitivity", "qms", "rms_kg_per_s"}) {
-      Answer<DriverCheckResult> answer = slipped.without(missing).answer();
+    DriverCheckRequestBuilder slipped = full().qes(0.56 * factor).qts(0.52 * factor);
+    for (UnaryOperator<DriverCheckRequestBuilder> without :
+        List.<UnaryOperator<DriverCheckRequestBuilder>>of(
+            d -> d.price(null),
+            d -> d.sensitivity(null),
+            d -> d.qms(null),
+            d -> d.rmsKgPerS(null))) {
+      Answer<DriverCheckResult> answer = answer(without.apply(slipped));
       Finding finding = finding(answer, "qes-and-qts-wrong");
       assertEquals("/qes", finding.pointer());
       assertEquals(0.5577, finding.limit(), 1e-4);
@@ -314,9 +309,14 @@ class DriverCheckTest {
 
   @Test
   void qesAndQmsInEachOthersPlaceAreToldBeforeWhatFollowsAndTheRightQtsIsNotBlamed() {
-    SheetDraft exchanged = full().with("qes", 7.09).with("qms", 0.56);
-    for (String missing : new String[] {"price", "qts", "sensitivity", "rms_kg_per_s"}) {
-      Answer<DriverCheckResult> answer = exchanged.without(missing).answer();
+    DriverCheckRequestBuilder exchanged = full().qes(7.09).qms(0.56);
+    for (UnaryOperator<DriverCheckRequestBuilder> without :
+        List.<UnaryOperator<DriverCheckRequestBuilder>>of(
+            d -> d.price(null),
+            d -> d.qts(null),
+            d -> d.sensitivity(null),
+            d -> d.rmsKgPerS(null))) {
+      Answer<DriverCheckResult> answer = answer(without.apply(exchanged));
       Finding first = answer.findings().get(0);
       assertEquals("qes-and-qms-exchanged", first.code());
       assertEquals(
@@ -330,19 +330,19 @@ class DriverCheckTest {
 
   @Test
   void qThatAreNotExchangedAreNotSaidToBe() {
-    assertFalse(has(full().with("qes", 7.09).answer(), "qes-and-qms-exchanged"));
+    assertFalse(has(answer(full().qes(7.09)), "qes-and-qms-exchanged"));
     // Exchanged, and yet a force factor is left that fits neither.
-    SheetDraft more = full().with("qes", 7.09).with("qms", 0.56).with("bl_tm", 15);
-    assertFalse(has(more.answer(), "qes-and-qms-exchanged"));
+    assertFalse(has(answer(full().qes(7.09).qms(0.56).blTm(15.0)), "qes-and-qms-exchanged"));
     // The other way round they would fit, as they are so close to each other.
-    SheetDraft close = SheetDraft.woofer().without("qts", "rms_kg_per_s").with("qms", 0.557);
-    assertFalse(has(close.with("qes", 0.62).answer(), "qes-and-qms-exchanged"));
+    assertFalse(
+        has(
+            answer(woofer().qts(null).rmsKgPerS(null).qms(0.557).qes(0.62)),
+            "qes-and-qms-exchanged"));
   }
 
   @Test
   void qOfAUsualSizeLeavesTheForceFactorTheFirstOfTwoExplanations() {
-    Answer<DriverCheckResult> answer =
-        SheetDraft.woofer().with("qes", 0.84).with("qts", 0.78).answer();
+    Answer<DriverCheckResult> answer = answer(woofer().qes(0.84).qts(0.78));
     assertEquals("bl_tm", answer.result().oddOneOut());
     String text = finding(answer, "odd-one-out").text();
     assertTrue(
@@ -352,57 +352,57 @@ class DriverCheckTest {
   @Test
   void ofEquallyPossibleFiguresTheOneThatIsNotUsualIsBlamed() {
     // Either sd or vas is wrong. 330 cm² are usual; 900 litres are not, but 43 are.
-    Answer<DriverCheckResult> answer = SheetDraft.woofer().with("vas_l", 900).answer();
+    Answer<DriverCheckResult> answer = answer(woofer().vasL(900.0));
     assertEquals("vas_l", answer.result().oddOneOut());
   }
 
   @Test
   void theEfficiencyFollowsFromTheMotorToo() {
     DriverCheckResult result =
-        SheetDraft.woofer()
-            .without("fs_hz", "qms", "qes", "qts", "vas_l", "cms_mm_per_n", "rms_kg_per_s")
-            .result();
+        result(
+            woofer()
+                .fsHz(null)
+                .qms(null)
+                .qes(null)
+                .qts(null)
+                .vasL(null)
+                .cmsMmPerN(null)
+                .rmsKgPerS(null));
     // 1.2041/(2·π·343.2)·(330·9.5/620)²/3.4
     assertEquals(0.0041990, result.referenceEfficiency(), 6e-8);
   }
 
   @Test
   void resistanceAgainstRatedImpedance() {
-    assertTrue(has(full().with("rated_ohm", 8).answer(), "re-contradicts-rated"));
-    assertTrue(has(new SheetDraft().with("re_ohm", 4.4).answer(), "re-above-rated"));
-    assertTrue(has(new SheetDraft().with("re_ohm", 2.4).answer(), "re-low-for-rated"));
-    assertFalse(has(new SheetDraft().with("re_ohm", 4.0).answer(), "re-above-rated"));
+    assertTrue(has(answer(full().ratedOhm(8.0)), "re-contradicts-rated"));
+    assertTrue(has(answer(rated().reOhm(4.4)), "re-above-rated"));
+    assertTrue(has(answer(rated().reOhm(2.4)), "re-low-for-rated"));
+    assertFalse(has(answer(rated().reOhm(4.0)), "re-above-rated"));
   }
 
   @Test
   void fourTimesTheContinuousPowerPassesAndMoreIsANote() {
-    SheetDraft draft = new SheetDraft().with("continuous_w", 100);
-    assertFalse(has(draft.with("peak_w", 400).answer(), "peak-inflated"));
-    Answer<DriverCheckResult> answer = draft.with("peak_w", 1000).answer();
+    DriverCheckRequestBuilder draft = rated().continuousW(100.0);
+    assertFalse(has(answer(draft.peakW(400.0)), "peak-inflated"));
+    Answer<DriverCheckResult> answer = answer(draft.peakW(1000.0));
     assertEquals(Verdict.NOTE, finding(answer, "peak-inflated").level());
     assertEquals(10, answer.result().peakOverContinuousDb(), 1e-12);
-    assertTrue(has(draft.with("peak_w", 50).answer(), "peak-below-continuous"));
+    assertTrue(has(answer(draft.peakW(50.0)), "peak-below-continuous"));
   }
 
   @Test
   void valuesNoDriverHasAreToldWithTheUsualRange() {
-    Answer<DriverCheckResult> unusual = full().with("xmax_mm", 80).answer();
+    Answer<DriverCheckResult> unusual = answer(full().xmaxMm(80.0));
     assertTrue(finding(unusual, "implausible").text().contains("0.3 to 30.75"));
-    assertTrue(has(full().with("xmax_mm", 900).answer(), "absurd"));
-    assertTrue(
-        has(full().with("outside_mm", 260).with("cutout_mm", 262).answer(), "cutout-too-large"));
-    assertTrue(has(full().with("nominal_mm", 165).answer(), "size-off"));
+    assertTrue(has(answer(full().xmaxMm(900.0)), "absurd"));
+    assertTrue(has(answer(full().outsideMm(260.0).cutoutMm(262.0)), "cutout-too-large"));
+    assertTrue(has(answer(full().nominalMm(165.0)), "size-off"));
   }
 
   @Test
   void theNominalSizeGivesARoughAreaThatNothingElseRestsOn() {
     Answer<DriverCheckResult> answer =
-        new SheetDraft()
-            .with("nominal_mm", 250)
-            .with("xmax_mm", 10)
-            .with("xmax_basis", XmaxBasis.GEOMETRIC)
-            .with("vas_l", 43.2)
-            .answer();
+        answer(rated().nominalMm(250.0).xmaxMm(10.0).xmaxBasis(XmaxBasis.GEOMETRIC).vasL(43.2));
     assertTrue(has(answer, "area-estimated"));
     // π/4·(0.82·25)²
     assertEquals(330.06, answer.result().completed().sdCm2(), 5e-3);
@@ -413,7 +413,7 @@ class DriverCheckTest {
 
   @Test
   void whatCannotBeCheckedIsANoteAndNoFault() {
-    Answer<DriverCheckResult> answer = new SheetDraft().answer();
+    Answer<DriverCheckResult> answer = answer(rated());
     assertEquals(Verdict.NOTE, answer.verdict());
     assertEquals("qts fs_hz vas_l qes qms sensitivity", answer.result().unchecked());
     assertEquals(0, answer.result().redundancyCount());
@@ -422,42 +422,41 @@ class DriverCheckTest {
 
   @Test
   void aMechanicalQFromRoundedTotalsIsSaidToBeUncertain() {
-    Answer<DriverCheckResult> answer =
-        new SheetDraft().with("qes", 0.56).with("qts", 0.52).answer();
+    Answer<DriverCheckResult> answer = answer(rated().qes(0.56).qts(0.52));
     assertEquals(7.28, answer.result().completed().qms(), 5e-3);
     assertTrue(has(answer, "poorly-determined"));
   }
 
   @Test
   void withoutRoundingTheSameDiscrepancyIsJudgedMoreStrictly() {
-    SheetDraft draft = full().with("qts", 0.50);
-    assertFalse(has(draft.answer(), "qts-off"));
-    assertTrue(has(draft.exact().answer(), "qts-off"));
+    DriverCheckRequestBuilder draft = full().qts(0.50);
+    assertFalse(has(answer(draft), "qts-off"));
+    assertTrue(has(answer(draft.tolerance(Sheets.EXACT)), "qts-off"));
   }
 
   @Test
   void volumeFollowsTheTemperatureOfTheAir() {
-    SheetDraft draft = SheetDraft.woofer().without("vas_l");
+    DriverCheckRequestBuilder draft = woofer().vasL(null);
     // ρ·c² of an ideal gas is that of its pressure: the same at every temperature.
-    double warm = draft.with("temperature_c", 40).result().completed().vasL();
+    double warm = result(draft.temperatureC(40.0)).completed().vasL();
     assertEquals(43.246, warm, 5e-4);
     // Density falls by 293.15/313.15 and speed rises by its root.
-    assertEquals(1.1272, draft.result().airDensityKgPerM3(), 5e-5);
+    assertEquals(1.1272, result(draft).airDensityKgPerM3(), 5e-5);
   }
 
   @Test
   void aCatalogueMayLeaveOutTheReconciliationOfWhatAgrees() {
-    SheetDraft draft = full().with("reconcile", DriverCheckRequest.Reconcile.WHEN_OFF);
-    DriverCheckResult agreeing = draft.result();
+    DriverCheckRequestBuilder draft = full().reconcile(DriverCheckRequest.Reconcile.WHEN_OFF);
+    DriverCheckResult agreeing = result(draft);
     assertNull(agreeing.adjusted());
     assertNull(agreeing.farthest());
     assertNull(agreeing.redundancyCount());
-    assertEquals("qts", draft.with("qts", 0.47).result().farthest());
+    assertEquals("qts", result(draft.qts(0.47)).farthest());
   }
 
   @Test
   void theWorkingsNameEveryFormula() {
-    var answer = Answers.withWorkings(new DriverCheck(), full().without("qes").request());
+    var answer = Answers.withWorkings(new DriverCheck(), full().qes(null).build());
     List<String> quantities =
         answer.workings().stream().map(step -> step.quantity()).distinct().toList();
     assertTrue(quantities.containsAll(List.of("qes", "fs_hz", "vas_l", "reference_efficiency")));
@@ -466,8 +465,7 @@ class DriverCheckTest {
   @Test
   void onlyWhatIsNoNumberOfADriverIsRefused() {
     List<Fault> faults =
-        Answers.faults(
-            new DriverCheck(), new SheetDraft().without("rated_ohm").with("qts", -1.0).request());
+        Answers.faults(new DriverCheck(), rated().ratedOhm(null).qts(-1.0).build());
     assertEquals(
         List.of("/qts", "/rated_ohm"), faults.stream().map(Fault::pointer).sorted().toList());
   }

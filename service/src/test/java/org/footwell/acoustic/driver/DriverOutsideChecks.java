@@ -1,9 +1,13 @@
 package org.footwell.acoustic.driver;
 
+import static org.footwell.acoustic.driver.Sheets.rated;
+import static org.footwell.acoustic.driver.Sheets.result;
+
 import java.util.List;
 import java.util.stream.Collectors;
 import org.footwell.acoustic.driver.DriverCheckResult.Adjusted;
 import org.footwell.acoustic.driver.DriverCheckResult.Completed;
+import org.footwell.parts.Sensitivity;
 import org.footwell.parts.Sensitivity.Basis;
 import org.footwell.physics.ThieleSmall;
 import org.footwell.reference.OutsideCheck;
@@ -43,30 +47,22 @@ class DriverOutsideChecks extends OutsideChecks {
   }
 
   private static DriverCheckResult record(Row row) {
-    SheetDraft draft = new SheetDraft().exact().with("rated_ohm", row.number("rated_ohm"));
-    for (String field :
-        List.of(
-            "re_ohm",
-            "fs_hz",
-            "qms",
-            "qes",
-            "qts",
-            "vas_l",
-            "sd_cm2",
-            "bl_tm",
-            "mms_g",
-            "cms_mm_per_n",
-            "rms_kg_per_s")) {
-      if (!row.text(field).isEmpty()) {
-        draft.with(field, row.number(field));
-      }
-    }
+    DriverCheckRequestBuilder draft =
+        rated().tolerance(Sheets.EXACT).ratedOhm(row.number("rated_ohm"));
+    Sheets.FIGURES.forEach(
+        (field, set) -> {
+          if (!row.text(field).isEmpty()) {
+            set.accept(draft, row.number(field));
+          }
+        });
     if (!row.text("level_db_spl").isEmpty()) {
       boolean perWatt = row.text("basis").equals("one_watt");
       draft.sensitivity(
-          row.number("level_db_spl"), perWatt ? Basis.ONE_WATT : Basis.TWO_POINT_EIGHT_THREE_VOLT);
+          new Sensitivity(
+              row.number("level_db_spl"),
+              perWatt ? Basis.ONE_WATT : Basis.TWO_POINT_EIGHT_THREE_VOLT));
     }
-    return draft.result();
+    return result(draft);
   }
 
   private static double adjusted(Adjusted figures, String field) {
@@ -107,15 +103,15 @@ class DriverOutsideChecks extends OutsideChecks {
         ReferenceTable.load(WOOFER).rows().stream()
             .collect(Collectors.toMap(row -> row.text("quantity"), row -> row.number("value")));
     Completed completed =
-        new SheetDraft()
-            .exact()
-            .with("re_ohm", given.get("re_ohm"))
-            .with("mms_g", given.get("mms_g"))
-            .with("cms_mm_per_n", given.get("cms_mm_per_n"))
-            .with("bl_tm", given.get("bl_tm"))
-            .with("sd_cm2", 330)
-            .with("rms_kg_per_s", 2.1)
-            .result()
+        result(
+                rated()
+                    .tolerance(Sheets.EXACT)
+                    .reOhm(given.get("re_ohm"))
+                    .mmsG(given.get("mms_g"))
+                    .cmsMmPerN(given.get("cms_mm_per_n"))
+                    .blTm(given.get("bl_tm"))
+                    .sdCm2(330.0)
+                    .rmsKgPerS(2.1))
             .completed();
     return switch (quantity) {
       case "fs_hz" -> completed.fsHz();

@@ -3,6 +3,7 @@ package org.footwell.acoustic.enclosure;
 import java.util.function.ToDoubleFunction;
 import org.footwell.acoustic.enclosure.ClosedBoxRequest.LeakyBaffle;
 import org.footwell.acoustic.enclosure.lowend.BoxPoint;
+import org.footwell.acoustic.enclosure.radiator.BoxDriverBuilder;
 import org.footwell.reference.OutsideCheck;
 import org.footwell.reference.ReferenceTable.Row;
 
@@ -19,19 +20,15 @@ final class BoxCircuits {
   private BoxCircuits() {}
 
   static BoxPoint at(Row row) {
-    String circuit = row.text("circuit");
-    BoxDraft draft = woofer().at(row.number("frequency_hz"));
-    return switch (circuit) {
-      case "closed" -> closed(draft, null, null);
-      case "closed-lossy" -> closed(draft, 8.0, 5.0);
-      case "door-heard" -> door(draft, true);
-      case "door-away" -> door(draft, false);
-      case "vented" -> vented(draft, 50, 35, 7, null, null, 60);
-      case "vented-lossy" -> {
-        draft.source = 0.5;
-        yield vented(draft, 40, 42, 10, 30.0, 20.0, 40);
-      }
-      default -> throw new IllegalArgumentException(circuit);
+    double hz = row.number("frequency_hz");
+    return switch (row.text("circuit")) {
+      case "closed" -> closed(hz, null, null);
+      case "closed-lossy" -> closed(hz, 8.0, 5.0);
+      case "door-heard" -> door(hz, true);
+      case "door-away" -> door(hz, false);
+      case "vented" -> vented(hz);
+      case "vented-lossy" -> ventedLossy(hz);
+      default -> throw new IllegalArgumentException(row.text("circuit"));
     };
   }
 
@@ -40,39 +37,48 @@ final class BoxCircuits {
   }
 
   /** The woofer of the netlists. */
-  static BoxDraft woofer() {
-    BoxDraft draft = new BoxDraft();
+  private static BoxDriverBuilder woofer() {
+    double re = 3.4;
     double ws = 1 / Math.sqrt(MMS * CMS);
-    draft.re = 3.4;
-    draft.le = 1.2;
-    draft.fs = ws / (2 * Math.PI);
-    draft.qms = ws * MMS / RMS;
-    draft.qes = draft.re * ws * MMS / (BL * BL);
-    draft.vas = AIR * SD * SD * CMS * 1000;
-    draft.sd = SD * 1e4;
-    return draft;
+    return BoxDrafts.driver()
+        .reOhm(re)
+        .leMh(1.2)
+        .fsHz(ws / (2 * Math.PI))
+        .qms(ws * MMS / RMS)
+        .qes(re * ws * MMS / (BL * BL))
+        .vasL(AIR * SD * SD * CMS * 1000)
+        .sdCm2(SD * 1e4);
   }
 
-  private static BoxPoint closed(BoxDraft draft, Double ql, Double qa) {
-    draft.volume = 25.0;
-    draft.ql = ql;
-    draft.qa = qa;
-    return draft.closed().points().get(0);
+  private static BoxPoint closed(double hz, Double ql, Double qa) {
+    ClosedBoxDraft draft = new ClosedBoxDraft(woofer()).at(hz);
+    draft.box.volumeL(25.0).ql(ql).qa(qa);
+    return draft.result().points().get(0);
   }
 
-  private static BoxPoint door(BoxDraft draft, boolean heard) {
-    draft.baffle = new LeakyBaffle(60.0, 0.5, heard);
-    return draft.closed().points().get(0);
+  private static BoxPoint door(double hz, boolean heard) {
+    ClosedBoxDraft draft = new ClosedBoxDraft(woofer()).at(hz);
+    draft.played.baffle(new LeakyBaffle(60.0, 0.5, heard));
+    return draft.result().points().get(0);
   }
 
-  private static BoxPoint vented(
-      BoxDraft draft, double volume, double fb, double ql, Double qa, Double qp, double cm2) {
-    draft.tuned(volume, fb);
-    draft.diameter = 20 * Math.sqrt(cm2 / Math.PI);
-    draft.ql = ql;
-    draft.qa = qa;
-    draft.qp = qp;
-    return draft.vented().points().get(0);
+  private static BoxPoint vented(double hz) {
+    VentedBoxDraft draft = new VentedBoxDraft(woofer()).tuned(50, 35).at(hz);
+    draft.port.diameterMm(diameterMm(60));
+    draft.box.ql(7.0);
+    return draft.result().points().get(0);
+  }
+
+  private static BoxPoint ventedLossy(double hz) {
+    VentedBoxDraft draft = new VentedBoxDraft(woofer()).tuned(40, 42).at(hz);
+    draft.port.diameterMm(diameterMm(40));
+    draft.box.ql(10.0).qa(30.0).qp(20.0);
+    draft.played.sourceOhm(0.5);
+    return draft.result().points().get(0);
+  }
+
+  private static double diameterMm(double cm2) {
+    return 20 * Math.sqrt(cm2 / Math.PI);
   }
 
   static OutsideCheck check(

@@ -25,13 +25,13 @@ import org.junit.jupiter.api.Test;
 class ClosedBoxTest {
 
   /** Driver of the method page in 10 litre: alpha 3, everything doubles. */
-  private static BoxDraft hand() {
-    return new BoxDraft();
+  private static ClosedBoxDraft hand() {
+    return new ClosedBoxDraft();
   }
 
   @Test
   void theHandExampleOfTheMethodPage() {
-    ClosedBoxResult r = hand().at(80).closed();
+    ClosedBoxResult r = hand().at(80).result();
     assertEquals(3, r.alpha(), 1e-12);
     assertEquals(0.5, r.qts(), 1e-12);
     assertEquals(80, r.fcHz(), 1e-9);
@@ -52,7 +52,7 @@ class ClosedBoxTest {
 
   @Test
   void atTheResonanceOfQOneTheLevelIsTheReferenceAndThePhaseNinetyDegrees() {
-    ClosedBoxResult r = hand().at(80).closed();
+    ClosedBoxResult r = hand().at(80).result();
     BoxPoint point = r.points().get(0);
     assertEquals(r.response().referenceLevelDbSpl(), point.levelDbSpl(), 1e-9);
     assertEquals(90, point.phaseDeg(), 1e-9);
@@ -65,38 +65,35 @@ class ClosedBoxTest {
 
   @Test
   void theVolumeForAWantedQIsTheOneThatGivesIt() {
-    BoxDraft draft = hand();
-    draft.qtc = 1.0;
-    draft.driverDisplacement = 1.5;
-    draft.bracing = 0.5;
-    ClosedBoxResult r = draft.closed();
+    ClosedBoxDraft draft = hand();
+    draft.box.volumeL(null).qtc(1.0).driverDisplacementL(1.5).bracingL(0.5);
+    ClosedBoxResult r = draft.result();
     assertEquals(10, r.volumeL(), 1e-9);
     assertEquals(12, r.grossVolumeL(), 1e-9);
-    draft.fill = 1.25;
-    assertEquals(8, draft.closed().volumeL(), 1e-9);
-    draft.qa = 5.0;
-    draft.ql = 10.0;
-    ClosedBoxResult lossy = draft.closed();
+    draft.box.fillFactor(1.25);
+    assertEquals(8, draft.result().volumeL(), 1e-9);
+    draft.box.qa(5.0).ql(10.0);
+    ClosedBoxResult lossy = draft.result();
     assertEquals(1, lossy.qtc(), 1e-12);
     assertTrue(lossy.volumeL() < 8);
   }
 
   @Test
   void absorptionCountsByItsShareOfTheStiffness() {
-    BoxDraft draft = hand();
-    draft.qa = 5.0;
+    ClosedBoxDraft draft = hand();
+    draft.box.qa(5.0);
     // 1/(1 + 0.2·0.75)
-    assertEquals(1 / 1.15, draft.closed().qtc(), 1e-12);
-    draft.ql = 7.0;
-    assertEquals(1 / (1 + 0.75 * (0.2 + 7.0 / 50)), draft.closed().qtc(), 1e-12);
+    assertEquals(1 / 1.15, draft.result().qtc(), 1e-12);
+    draft.box.ql(7.0);
+    assertEquals(1 / (1 + 0.75 * (0.2 + 7.0 / 50)), draft.result().qtc(), 1e-12);
   }
 
   @Test
   void aResistanceInTheCableRaisesTheElectricalQAndTakesLevel() {
-    BoxDraft draft = hand().at(80);
-    ClosedBoxResult without = draft.closed();
-    draft.source = 0.8;
-    ClosedBoxResult with = draft.closed();
+    ClosedBoxDraft draft = hand().at(80);
+    ClosedBoxResult without = draft.result();
+    draft.played.sourceOhm(0.8);
+    ClosedBoxResult with = draft.result();
     assertEquals(without.qec() * 1.25, with.qec(), 1e-12);
     assertEquals(
         20 * Math.log10(1.25),
@@ -107,23 +104,23 @@ class ClosedBoxTest {
 
   @Test
   void powerIsCountedIntoTheRatedImpedance() {
-    BoxDraft draft = hand();
-    draft.voltage = null;
-    draft.power = 100.0;
-    ClosedBoxResult r = draft.closed();
+    ClosedBoxDraft draft = hand();
+    draft.played.voltageV(null).powerW(100.0);
+    ClosedBoxResult r = draft.result();
     assertEquals(20, r.limits().voltageV(), 1e-12);
     assertEquals(100, r.limits().powerW(), 1e-12);
   }
 
   @Test
   void theChannelsFiltersAreInDriveAndDisplacementButNotInTheAlignment() {
-    BoxDraft draft = hand().at(20, 80);
-    draft.xmax = 5.0;
-    draft.continuousPower = 100.0;
-    ClosedBoxResult open = draft.closed();
-    draft.highPass = new Filter(Filter.Kind.LINKWITZ_RILEY, 4, 80.0, null);
-    draft.lowPass = new Filter(Filter.Kind.BUTTERWORTH, 2, 20.0, null);
-    ClosedBoxResult filtered = draft.closed();
+    ClosedBoxDraft draft = hand().at(20, 80);
+    draft.driver.xmaxMm(5.0).continuousPowerW(100.0);
+    ClosedBoxResult open = draft.result();
+    draft
+        .played
+        .highPass(new Filter(Filter.Kind.LINKWITZ_RILEY, 4, 80.0, null))
+        .lowPass(new Filter(Filter.Kind.BUTTERWORTH, 2, 20.0, null));
+    ClosedBoxResult filtered = draft.result();
     BoxPoint before = open.points().get(1);
     BoxPoint after = filtered.points().get(1);
     // At 80 Hz the high-pass takes half, the low-pass 1/√(1 + 4⁴).
@@ -139,20 +136,21 @@ class ClosedBoxTest {
 
   @Test
   void aFilterThatDoesNotExistIsRefused() {
-    BoxDraft draft = hand();
-    draft.highPass = new Filter(Filter.Kind.LINKWITZ_RILEY, 3, 30.0, null);
-    draft.lowPass = new Filter(Filter.Kind.LINKWITZ_RILEY, 5, 80.0, null);
+    ClosedBoxDraft draft = hand();
+    draft
+        .played
+        .highPass(new Filter(Filter.Kind.LINKWITZ_RILEY, 3, 30.0, null))
+        .lowPass(new Filter(Filter.Kind.LINKWITZ_RILEY, 5, 80.0, null));
     assertEquals(
         List.of("/high_pass/order", "/low_pass/order"),
-        draft.closedFaults().stream().map(Fault::pointer).toList());
+        draft.faults().stream().map(Fault::pointer).toList());
   }
 
   @Test
   void theLowerOfDisplacementAndHeatIsMarked() {
-    BoxDraft draft = hand().at(20, 200);
-    draft.xmax = 5.0;
-    draft.continuousPower = 100.0;
-    ClosedBoxResult r = draft.closed();
+    ClosedBoxDraft draft = hand().at(20, 200);
+    draft.driver.xmaxMm(5.0).continuousPowerW(100.0);
+    ClosedBoxResult r = draft.result();
     BoxPoint low = r.points().get(0);
     BoxPoint high = r.points().get(1);
     assertEquals(Limit.DISPLACEMENT, low.limitedBy());
@@ -166,24 +164,23 @@ class ClosedBoxTest {
 
   @Test
   void tooMuchDisplacementIsFoundWithThePowerThatIsLeftAndAFilterThatHelps() {
-    BoxDraft draft = hand().qts(0.35).range(10, 200);
-    draft.volume = 30.0;
-    draft.xmax = 6.0;
-    draft.voltage = 1.3 * 6 / draft.closed().limits().largestDisplacementMm();
-    Answer<ClosedBoxResult> answer = draft.closedAnswer();
+    ClosedBoxDraft draft = hand().qts(0.35).range(10, 200);
+    draft.box.volumeL(30.0);
+    draft.driver.xmaxMm(6.0);
+    draft.played.voltageV(1.3 * 6 / draft.result().limits().largestDisplacementMm());
+    Answer<ClosedBoxResult> answer = draft.answer();
     BoxLimits limits = answer.result().limits();
     assertFalse(limits.xmaxKept());
     assertTrue(Answers.codes(answer).contains("displacement-beyond-xmax"));
-    BoxDraft less = hand().qts(0.35).range(10, 200);
-    less.volume = 30.0;
-    less.voltage = null;
-    less.power = limits.displacementPowerW();
-    less.xmax = 6.0;
-    assertEquals(6, less.closed().limits().largestDisplacementMm(), 1e-9);
+    ClosedBoxDraft less = hand().qts(0.35).range(10, 200);
+    less.box.volumeL(30.0);
+    less.played.voltageV(null).powerW(limits.displacementPowerW());
+    less.driver.xmaxMm(6.0);
+    assertEquals(6, less.result().limits().largestDisplacementMm(), 1e-9);
     assertNotNull(limits.subsonic());
     assertNull(limits.subsonic().besselNormalisation());
     double worst = 0;
-    for (BoxPoint p : draft.closed().points()) {
+    for (BoxPoint p : draft.result().points()) {
       double filtered =
           p.displacementMm()
               * Math.pow(10, limits.subsonic().highPass().magnitudeDb(p.frequencyHz()) / 20);
@@ -195,11 +192,11 @@ class ClosedBoxTest {
 
   @Test
   void belowTheFrequencyNamedTheConeGoesTooFar() {
-    BoxDraft draft = hand().range(10, 200);
-    draft.voltage = 30.0;
-    draft.xmax = 6.0;
-    double edge = draft.closed().limits().xmaxExceededBelowHz();
-    List<BoxPoint> around = draft.at(edge * 0.99, edge, edge * 1.01).closed().points();
+    ClosedBoxDraft draft = hand().range(10, 200);
+    draft.played.voltageV(30.0);
+    draft.driver.xmaxMm(6.0);
+    double edge = draft.result().limits().xmaxExceededBelowHz();
+    List<BoxPoint> around = draft.at(edge * 0.99, edge, edge * 1.01).result().points();
     assertTrue(around.get(0).displacementMm() > 6);
     assertEquals(6, around.get(1).displacementMm(), 1e-6);
     assertTrue(around.get(2).displacementMm() < 6);
@@ -207,64 +204,64 @@ class ClosedBoxTest {
 
   @Test
   void whenAFilterWouldCostTheBassThePowerIsSaidInstead() {
-    BoxDraft draft = hand().range(10, 200);
-    draft.voltage = 200.0;
-    draft.xmax = 2.0;
-    Answer<ClosedBoxResult> answer = draft.closedAnswer();
+    ClosedBoxDraft draft = hand().range(10, 200);
+    draft.played.voltageV(200.0);
+    draft.driver.xmaxMm(2.0);
+    Answer<ClosedBoxResult> answer = draft.answer();
     assertTrue(Answers.codes(answer).contains("subsonic-filter-not-enough"));
     assertNull(answer.result().limits().subsonic());
   }
 
   @Test
   void withoutXmaxThereIsNoVerdictOnDisplacement() {
-    Answer<ClosedBoxResult> answer = hand().closedAnswer();
+    Answer<ClosedBoxResult> answer = hand().answer();
     assertTrue(Answers.codes(answer).contains("xmax-not-given"));
     assertNull(answer.result().limits().xmaxKept());
   }
 
   @Test
   void theCabinRisesByTwelveDecibelsPerOctaveUpToItsCap() {
-    BoxDraft draft = hand().at(22, 44, 88);
-    draft.cabin = new CabinResponse(343.2 / 176, 9.0, null, null);
-    List<BoxPoint> points = draft.closed().points();
+    ClosedBoxDraft draft = hand().at(22, 44, 88);
+    draft.played.cabin(new CabinResponse(343.2 / 176, 9.0, null, null));
+    List<BoxPoint> points = draft.result().points();
     assertEquals(9, points.get(0).cabinGainDb(), 1e-9);
     assertEquals(9, points.get(1).cabinGainDb(), 1e-9);
     assertEquals(0, points.get(2).cabinGainDb(), 1e-9);
-    draft.cabin = new CabinResponse(343.2 / 176, 40.0, null, null);
-    points = draft.closed().points();
+    draft.played.cabin(new CabinResponse(343.2 / 176, 40.0, null, null));
+    points = draft.result().points();
     assertEquals(12.0412, points.get(1).cabinGainDb(), 1e-4);
     assertEquals(points.get(1).levelDbSpl() + 12.0412, points.get(1).cabinLevelDbSpl(), 1e-4);
-    assertTrue(Answers.codes(draft.closedAnswer()).contains("cabin-rise-model"));
+    assertTrue(Answers.codes(draft.answer()).contains("cabin-rise-model"));
   }
 
   @Test
   void aRippleWantedIsThePeakOfTheBoxThatIsFound() {
-    BoxDraft draft = hand();
+    ClosedBoxDraft draft = hand();
     for (double ripple : new double[] {0, 0.1, 0.5, 1, 3}) {
-      draft.ripple = ripple;
-      assertEquals(ripple, draft.closed().response().peakDb(), 1e-9);
+      draft.box.volumeL(null).rippleDb(ripple);
+      assertEquals(ripple, draft.result().response().peakDb(), 1e-9);
     }
-    draft.ripple = 0.0;
-    assertEquals(Math.sqrt(0.5), draft.closed().qtc(), 1e-12);
+    draft.box.rippleDb(0.0);
+    assertEquals(Math.sqrt(0.5), draft.result().qtc(), 1e-12);
     draft.qts(1.2);
-    assertEquals("/box/ripple_db", draft.closedFaults().get(0).pointer());
+    assertEquals("/box/ripple_db", draft.faults().get(0).pointer());
   }
 
   @Test
   void aSealedRigidCabinOfAVolumeStandsBesideTheModelByLength() {
     // 343.2/(2·π)·√(2·π/3) = 79.05 Hz; half of it is 12.04 dB more.
-    BoxDraft draft = hand().at(79.05 / 2, 79, 80);
-    draft.cabin = new CabinResponse(3.0, 12.0, null, 3.0);
-    ClosedBoxResult r = draft.closed();
+    ClosedBoxDraft draft = hand().at(79.05 / 2, 79, 80);
+    draft.played.cabin(new CabinResponse(3.0, 12.0, null, 3.0));
+    ClosedBoxResult r = draft.result();
     assertEquals(79.05, r.pressureCornerHz(), 0.005);
     BoxPoint low = r.points().get(0);
     assertEquals(12.04, low.sealedCabinLevelDbSpl() - low.levelDbSpl(), 0.005);
     assertEquals(6.42, low.cabinGainDb(), 0.005); // 40·lg(57.2/39.525)
     assertTrue(r.points().get(1).sealedCabinLevelDbSpl() > r.points().get(1).levelDbSpl());
     assertNull(r.points().get(2).sealedCabinLevelDbSpl());
-    draft.cabin = new CabinResponse(3.0, 12.0, null, null);
-    assertNull(draft.closed().pressureCornerHz());
-    assertNull(draft.closed().points().get(0).sealedCabinLevelDbSpl());
+    draft.played.cabin(new CabinResponse(3.0, 12.0, null, null));
+    assertNull(draft.result().pressureCornerHz());
+    assertNull(draft.result().points().get(0).sealedCabinLevelDbSpl());
   }
 
   /** Both pressures from their own laws: a piston of 200 cm², 1 mm peak, in 3 m³ and in half space. */
@@ -278,11 +275,14 @@ class ClosedBoxTest {
 
   @Test
   void aMeasuredTableIsStraightBetweenItsPointsAndKeptBeyond() {
-    BoxDraft draft = hand().at(10, 40, 1000);
-    draft.cabin =
+    ClosedBoxDraft draft = hand().at(10, 40, 1000);
+    draft.played.cabin(
         new CabinResponse(
-            null, null, List.of(new TransferPoint(20.0, 12.0), new TransferPoint(80.0, 2.0)), null);
-    Answer<ClosedBoxResult> answer = draft.closedAnswer();
+            null,
+            null,
+            List.of(new TransferPoint(20.0, 12.0), new TransferPoint(80.0, 2.0)),
+            null));
+    Answer<ClosedBoxResult> answer = draft.answer();
     List<BoxPoint> points = answer.result().points();
     assertEquals(12, points.get(0).cabinGainDb(), 1e-12);
     assertEquals(7, points.get(1).cabinGainDb(), 1e-12);
@@ -293,9 +293,9 @@ class ClosedBoxTest {
 
   @Test
   void aHugeBaffleWhoseLeaksEndOutdoorsLeavesTheDriverAlmostAsInFreeAir() {
-    BoxDraft draft = hand().at(40);
-    draft.baffle = new LeakyBaffle(10000.0, 0.02, false);
-    Answer<ClosedBoxResult> answer = draft.closedAnswer();
+    ClosedBoxDraft draft = hand().at(40);
+    draft.played.baffle(new LeakyBaffle(10000.0, 0.02, false));
+    Answer<ClosedBoxResult> answer = draft.answer();
     ClosedBoxResult r = answer.result();
     // Q 0.5 in free air: −6 dB at resonance, half power at 1.5538 of it.
     assertEquals(
@@ -308,25 +308,22 @@ class ClosedBoxTest {
 
   @Test
   void aLeakThatIsHeardTakesBass() {
-    BoxDraft draft = hand().at(30);
-    draft.baffle = new LeakyBaffle(60.0, 0.3, true);
-    double heard = draft.closed().points().get(0).levelDbSpl();
-    double f3 = draft.closed().response().f3Hz();
-    draft.baffle = new LeakyBaffle(60.0, 0.3, false);
-    assertTrue(draft.closed().points().get(0).levelDbSpl() > heard + 10);
-    assertTrue(draft.closed().response().f3Hz() < f3);
+    ClosedBoxDraft draft = hand().at(30);
+    draft.played.baffle(new LeakyBaffle(60.0, 0.3, true));
+    double heard = draft.result().points().get(0).levelDbSpl();
+    double f3 = draft.result().response().f3Hz();
+    draft.played.baffle(new LeakyBaffle(60.0, 0.3, false));
+    assertTrue(draft.result().points().get(0).levelDbSpl() > heard + 10);
+    assertTrue(draft.result().response().f3Hz() < f3);
   }
 
   @Test
   void whatIsUnusualIsSaid() {
-    BoxDraft draft = hand().range(10, 500);
-    draft.voltage = null;
-    draft.power = 200.0;
-    draft.continuousPower = 150.0;
-    draft.volume = 3.0;
-    draft.fill = 1.3;
-    draft.space = 2.5;
-    List<String> codes = Answers.codes(draft.closedAnswer());
+    ClosedBoxDraft draft = hand().range(10, 500);
+    draft.played.voltageV(null).powerW(200.0);
+    draft.driver.continuousPowerW(150.0);
+    draft.box.volumeL(3.0).fillFactor(1.3).spaceL(2.5);
+    List<String> codes = Answers.codes(draft.answer());
     assertTrue(
         codes.containsAll(
             List.of(
@@ -341,22 +338,22 @@ class ClosedBoxTest {
 
   @Test
   void theModelHoldsUpToAnEighthOfAWavelength() {
-    BoxDraft draft = hand();
-    draft.longestInside = 400.0;
+    ClosedBoxDraft draft = hand();
+    draft.box.longestInsideMm(400.0);
     // 343.2/(8·0.4)
-    assertEquals(107.25, draft.closed().limits().modelLimitHz(), 1e-9);
+    assertEquals(107.25, draft.result().limits().modelLimitHz(), 1e-9);
     // The cube of 10 litre has sides of 215 mm; the cone has ka 1 at 684 Hz.
-    draft.longestInside = null;
-    assertEquals(343.2 / 8 / Math.cbrt(0.01), draft.closed().limits().modelLimitHz(), 1e-9);
+    draft.box.longestInsideMm(null);
+    assertEquals(343.2 / 8 / Math.cbrt(0.01), draft.result().limits().modelLimitHz(), 1e-9);
   }
 
   @Test
   void aLengthThatCannotHoldTheVolumeIsRefused() {
-    BoxDraft draft = hand();
-    draft.driverDisplacement = 2.0;
+    ClosedBoxDraft draft = hand();
+    draft.box.driverDisplacementL(2.0);
     // The cube of 12 litre has sides of 228.94 mm.
-    draft.longestInside = 220.0;
-    Fault fault = draft.closedFaults().get(0);
+    draft.box.longestInsideMm(220.0);
+    Fault fault = draft.faults().get(0);
     assertEquals("longest-too-short", fault.code());
     assertEquals("/box/longest_inside_mm", fault.pointer());
     assertEquals(
@@ -364,109 +361,107 @@ class ClosedBoxTest {
             + " litre of its air and all that is in it: box.longest_inside_mm must be at least"
             + " 228.9 mm.",
         fault.detail());
-    draft.longestInside = 228.0;
-    assertEquals(12, draft.closed().grossVolumeL(), 1e-12);
+    draft.box.longestInsideMm(228.0);
+    assertEquals(12, draft.result().grossVolumeL(), 1e-12);
   }
 
   @Test
   void aLengthThatLeavesTheDriverNoRoomIsRemarked() {
-    BoxDraft draft = hand();
+    ClosedBoxDraft draft = hand();
     // 10 litre over 1510 mm are 66.2 cm², a third of the cone's 200 cm² are 66.7.
-    draft.longestInside = 1510.0;
-    assertTrue(draft.closedSays("box-like-a-tube").contains("66.23 cm2"));
-    draft.longestInside = 1490.0;
-    assertFalse(Answers.codes(draft.closedAnswer()).contains("box-like-a-tube"));
+    draft.box.longestInsideMm(1510.0);
+    assertTrue(draft.says("box-like-a-tube").contains("66.23 cm2"));
+    draft.box.longestInsideMm(1490.0);
+    assertFalse(Answers.codes(draft.answer()).contains("box-like-a-tube"));
   }
 
   @Test
   void aPeakAboveTheBassIsNotCalledBoomy() {
-    BoxDraft draft = hand();
-    draft.volume = 1.0;
+    ClosedBoxDraft draft = hand();
+    draft.box.volumeL(1.0);
     // alpha 30: fc 222.7 Hz, Q 2.784, the peak of 9 dB a little above.
-    assertTrue(draft.closed().response().peakHz() > 200);
-    assertFalse(Answers.codes(draft.closedAnswer()).contains("response-peak-high"));
-    assertTrue(draft.closedSays("peak-above-bass").contains("above the bass"));
-    draft.volume = 2.0;
-    assertTrue(draft.closed().response().peakHz() < 200);
-    assertTrue(draft.closedSays("response-peak-high").contains("boomy"));
+    assertTrue(draft.result().response().peakHz() > 200);
+    assertFalse(Answers.codes(draft.answer()).contains("response-peak-high"));
+    assertTrue(draft.says("peak-above-bass").contains("above the bass"));
+    draft.box.volumeL(2.0);
+    assertTrue(draft.result().response().peakHz() < 200);
+    assertTrue(draft.says("response-peak-high").contains("boomy"));
   }
 
   @Test
   void aQTooLowAndAQTooHighAreTwoSentences() {
-    BoxDraft draft = hand().qts(0.3);
-    draft.volume = 30.0;
-    String low = draft.closedSays("qtc-low");
+    ClosedBoxDraft draft = hand().qts(0.3);
+    draft.box.volumeL(30.0);
+    String low = draft.says("qtc-low");
     assertTrue(low.contains("A smaller box raises it") && !low.contains("larger"), low);
-    draft.volume = 1.0;
-    String high = draft.closedSays("qtc-high");
+    draft.box.volumeL(1.0);
+    String high = draft.says("qtc-high");
     assertTrue(high.contains("the driver's own 0.3") && !high.contains("smaller"), high);
-    assertFalse(Answers.codes(draft.closedAnswer()).contains("qtc-low"));
+    assertFalse(Answers.codes(draft.answer()).contains("qtc-low"));
   }
 
   @Test
   void aBaffleIsNotAdvisedToBeASmallerBox() {
-    BoxDraft draft = hand().range(10, 200);
-    draft.voltage = 60.0;
-    draft.xmax = 3.0;
-    assertTrue(draft.closedSays("displacement-beyond-xmax").contains("smaller box"));
+    ClosedBoxDraft draft = hand().range(10, 200);
+    draft.played.voltageV(60.0);
+    draft.driver.xmaxMm(3.0);
+    assertTrue(draft.says("displacement-beyond-xmax").contains("smaller box"));
     // A door, and a box so large that it is an infinite baffle.
-    draft.volume = 301.0;
-    assertFalse(draft.closedSays("displacement-in-baffle").contains("box"));
-    draft.baffle = new LeakyBaffle(60.0, 1.0, false);
-    assertFalse(draft.closedSays("displacement-in-baffle").contains("box"));
-    assertFalse(Answers.codes(draft.closedAnswer()).contains("displacement-beyond-xmax"));
+    draft.box.volumeL(301.0);
+    assertFalse(draft.says("displacement-in-baffle").contains("box"));
+    draft.played.baffle(new LeakyBaffle(60.0, 1.0, false));
+    assertFalse(draft.says("displacement-in-baffle").contains("box"));
+    assertFalse(Answers.codes(draft.answer()).contains("displacement-beyond-xmax"));
   }
 
   @Test
   void theModelsLimitIsSaidWhereTheAnswerDependsOnIt() {
-    BoxDraft draft = hand();
-    draft.volume = 30.0;
-    draft.longestInside = 400.0;
+    ClosedBoxDraft draft = hand();
+    draft.box.volumeL(30.0).longestInsideMm(400.0);
     // Half power at 56 Hz, the limit 107 Hz: that the range taken goes to 200 Hz is no news.
-    List<String> codes = Answers.codes(draft.closedAnswer());
+    List<String> codes = Answers.codes(draft.answer());
     assertFalse(codes.contains("lumped-model-limit"), codes::toString);
     assertFalse(codes.contains("figures-beyond-model"), codes::toString);
     draft.at(20, 150);
-    assertTrue(draft.closedSays("lumped-model-limit").contains("150 Hz"));
+    assertTrue(draft.says("lumped-model-limit").contains("150 Hz"));
     // 343.2/(8·0.8) = 53.6 Hz is below the half power.
-    draft.frequencies = null;
-    draft.longestInside = 800.0;
+    draft.played.frequencies(null);
+    draft.box.longestInsideMm(800.0);
     assertEquals(
         "Air in the box and the cone act as one piece up to 53.62 Hz only; what lies above is"
             + " no more than a guess: f3 at "
-            + Texts.forPeople(draft.closed().response().f3Hz())
+            + Texts.forPeople(draft.result().response().f3Hz())
             + " Hz. Measure it.",
-        draft.closedSays("figures-beyond-model"));
+        draft.says("figures-beyond-model"));
   }
 
   @Test
   void withoutAContinuousPowerNothingIsSaidAboutHeat() {
-    BoxDraft draft = hand();
-    draft.voltage = 20.0;
-    assertTrue(draft.closedSays("continuous-power-not-given").contains("bears 100 W"));
-    draft.continuousPower = 100.0;
-    assertFalse(Answers.codes(draft.closedAnswer()).contains("continuous-power-not-given"));
+    ClosedBoxDraft draft = hand();
+    draft.played.voltageV(20.0);
+    assertTrue(draft.says("continuous-power-not-given").contains("bears 100 W"));
+    draft.driver.continuousPowerW(100.0);
+    assertFalse(Answers.codes(draft.answer()).contains("continuous-power-not-given"));
   }
 
   @Test
   void aQBelowThatOfFreeAirIsRefused() {
-    BoxDraft draft = hand();
-    draft.qtc = 0.45;
-    List<Fault> faults = draft.closedFaults();
+    ClosedBoxDraft draft = hand();
+    draft.box.volumeL(null).qtc(0.45);
+    List<Fault> faults = draft.faults();
     assertEquals(1, faults.size());
     assertEquals("qtc-unreachable", faults.get(0).code());
     assertEquals("/box/qtc", faults.get(0).pointer());
-    draft.qtc = 3.0;
-    draft.qa = 2.0;
-    assertEquals("qtc-unreachable", draft.closedFaults().get(0).code());
+    draft.box.qtc(3.0).qa(2.0);
+    assertEquals("qtc-unreachable", draft.faults().get(0).code());
   }
 
   @Test
   void whatIsUndecidedIsRefusedAllAtOnce() {
-    BoxDraft draft = hand();
+    ClosedBoxDraft draft = hand();
     ClosedBoxRequest both =
         ClosedBoxRequestBuilder.builder()
-            .driver(draft.driver())
+            .driver(draft.driver.build())
             .box(ClosedBoxRequestClosedVolumeBuilder.builder().volumeL(10.0).qtc(0.7).build())
             .baffle(new LeakyBaffle(60.0, 1.0, null))
             .voltageV(1.0)
@@ -486,12 +481,12 @@ class ClosedBoxTest {
 
   @Test
   void aRangeThatRunsBackwardsIsRefused() {
-    assertEquals("/frequencies/to_hz", hand().range(100, 50).closedFaults().get(0).pointer());
+    assertEquals("/frequencies/to_hz", hand().range(100, 50).faults().get(0).pointer());
   }
 
   @Test
   void theWorkingsTellHowTheQComesAbout() {
-    List<Step> steps = Answers.withWorkings(new ClosedBox(), hand().closedRequest()).workings();
+    List<Step> steps = Answers.withWorkings(new ClosedBox(), hand().request()).workings();
     assertTrue(steps.stream().anyMatch(s -> s.quantity().equals("qtc") && s.value() == 1));
     assertTrue(steps.stream().allMatch(s -> !s.source().isBlank()));
   }

@@ -1,7 +1,7 @@
 package org.footwell.acoustic.enclosure;
 
 import java.util.List;
-import java.util.function.BiFunction;
+import java.util.function.ToDoubleFunction;
 import org.footwell.acoustic.enclosure.lowend.BoxPoint;
 import org.footwell.reference.OutsideCheck;
 import org.footwell.reference.OutsideChecks;
@@ -30,17 +30,17 @@ class EnclosureOutsideChecks extends OutsideChecks {
             .withinRelative(1e-6),
         OutsideCheck.of("vented-box", "f3 over fs of B4", "vented-box-thiele.csv")
             .printed("f3_over_fs")
-            .computed(row -> ofFilter(row, (r, draft) -> r.response().f3Hz() / draft.fs))
+            .computed(row -> ofFilter(row, r -> r.response().f3Hz() / BoxDrafts.FS_HZ))
             // qts is printed to 0.13 %, which moves f3 by 0.2 %.
             .within(0.003),
-        filter("f3_over_fs", (r, draft) -> r.response().f3Hz() / draft.fs),
-        filter("f10_over_fs", (r, draft) -> r.response().f10Hz() / draft.fs),
-        filter("peak_db", (r, draft) -> r.response().peakDb()).within(1e-5),
-        filter("delay1", (r, draft) -> r.points().get(0).groupDelayMs() / 1000 * draft.fs),
-        filter("delay2", (r, draft) -> r.points().get(1).groupDelayMs() / 1000 * draft.fs),
-        found("alpha", (r, draft) -> r.alpha()).withinRelative(1e-6),
-        found("h", (r, draft) -> r.tuningRatio()).withinRelative(1e-6),
-        found("peak_db", (r, draft) -> r.alignment().rippleDb()).within(1e-6),
+        filter("f3_over_fs", r -> r.response().f3Hz() / BoxDrafts.FS_HZ),
+        filter("f10_over_fs", r -> r.response().f10Hz() / BoxDrafts.FS_HZ),
+        filter("peak_db", r -> r.response().peakDb()).within(1e-5),
+        filter("delay1", r -> r.points().get(0).groupDelayMs() / 1000 * BoxDrafts.FS_HZ),
+        filter("delay2", r -> r.points().get(1).groupDelayMs() / 1000 * BoxDrafts.FS_HZ),
+        found("alpha", r -> r.alpha()).withinRelative(1e-6),
+        found("h", r -> r.tuningRatio()).withinRelative(1e-6),
+        found("peak_db", r -> r.alignment().rippleDb()).within(1e-6),
         OutsideCheck.of("vented-box", "port length, mm", "port-by-hand.csv")
             .printed("length_mm")
             .computed(row -> port(row).lengthMm())
@@ -65,14 +65,13 @@ class EnclosureOutsideChecks extends OutsideChecks {
   }
 
   private static double ofQtc(double qtc) {
-    BoxDraft draft = new BoxDraft().qts(0.3);
-    draft.qtc = qtc;
-    ClosedBoxResult result = draft.closed();
+    ClosedBoxDraft draft = new ClosedBoxDraft().qts(0.3);
+    draft.box.volumeL(null).qtc(qtc);
+    ClosedBoxResult result = draft.result();
     return result.response().f3Hz() / result.fcHz();
   }
 
-  private static OutsideCheck filter(
-      String column, BiFunction<VentedBoxResult, BoxDraft, Double> value) {
+  private static OutsideCheck filter(String column, ToDoubleFunction<VentedBoxResult> value) {
     return OutsideCheck.of("vented-box", column, FILTERS)
         .printed(column)
         .computed(row -> ofFilter(row, value))
@@ -80,34 +79,35 @@ class EnclosureOutsideChecks extends OutsideChecks {
   }
 
   /** The box found for a driver alone; no Bessel response is looked for. */
-  private static OutsideCheck found(
-      String column, BiFunction<VentedBoxResult, BoxDraft, Double> value) {
+  private static OutsideCheck found(String column, ToDoubleFunction<VentedBoxResult> value) {
     return OutsideCheck.of("vented-box", column + " found", FILTERS)
         .rows(row -> !row.text("filter").equals("bessel"))
         .printed(column)
         .computed(
             row -> {
-              BoxDraft draft = new BoxDraft().qts(row.number("qts")).untuned();
-              draft.ql = row.number("ql");
-              return value.apply(draft.vented(), draft);
+              VentedBoxDraft draft = new VentedBoxDraft().qts(row.number("qts"));
+              draft.box.ql(row.number("ql"));
+              return value.applyAsDouble(draft.result());
             });
   }
 
-  private static double ofFilter(Row row, BiFunction<VentedBoxResult, BoxDraft, Double> value) {
-    BoxDraft draft = new BoxDraft().qts(row.number("qts"));
-    draft.tuned(draft.vas / row.number("alpha"), draft.fs * row.number("h"));
-    draft.ql = row.number("ql");
-    draft.at(0.7 * draft.fs, 1.6 * draft.fs);
-    return value.apply(draft.vented(), draft);
+  private static double ofFilter(Row row, ToDoubleFunction<VentedBoxResult> value) {
+    VentedBoxDraft draft = new VentedBoxDraft().qts(row.number("qts"));
+    draft.tuned(BoxDrafts.VAS_L / row.number("alpha"), BoxDrafts.FS_HZ * row.number("h"));
+    draft.box.ql(row.number("ql"));
+    draft.at(0.7 * BoxDrafts.FS_HZ, 1.6 * BoxDrafts.FS_HZ);
+    return value.applyAsDouble(draft.result());
   }
 
   private static VentedBoxResult.Vent port(Row row) {
-    BoxDraft draft = new BoxDraft().tuned(row.number("volume_l"), row.number("fb_hz"));
-    draft.diameter = row.number("diameter_mm");
-    draft.portCount = (int) row.number("count");
-    draft.outerEnd = end(row.number("outer"));
-    draft.innerEnd = end(row.number("inner"));
-    return draft.vented().vent();
+    VentedBoxDraft draft = new VentedBoxDraft().tuned(row.number("volume_l"), row.number("fb_hz"));
+    draft
+        .port
+        .diameterMm(row.number("diameter_mm"))
+        .count((int) row.number("count"))
+        .outerEnd(end(row.number("outer")))
+        .innerEnd(end(row.number("inner")));
+    return draft.result().vent();
   }
 
   private static BoxPort.End end(double factor) {

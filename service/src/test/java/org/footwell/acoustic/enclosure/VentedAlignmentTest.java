@@ -14,9 +14,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class VentedAlignmentTest {
 
-  private static BoxDraft driver(double qts, double ql) {
-    BoxDraft draft = new BoxDraft().qts(qts).untuned();
-    draft.ql = ql;
+  private static VentedBoxDraft driver(double qts, double ql) {
+    VentedBoxDraft draft = new VentedBoxDraft().qts(qts);
+    draft.box.ql(ql);
     return draft;
   }
 
@@ -30,7 +30,7 @@ class VentedAlignmentTest {
     "0.55, 7, CHEBYSHEV, 0.23"
   })
   void theDriverAndItsLeaksDecideTheFamily(double qts, double ql, Family family, double ripple) {
-    VentedBoxResult r = driver(qts, ql).vented();
+    VentedBoxResult r = driver(qts, ql).result();
     assertEquals(family, r.alignment().family());
     assertEquals(ripple, r.alignment().rippleDb(), 0.005);
     assertEquals(r.alignment().rippleDb(), r.response().peakDb(), 1e-6);
@@ -39,25 +39,24 @@ class VentedAlignmentTest {
   @ParameterizedTest
   @CsvSource({"0.383, 100000, 1.414", "0.405, 7, 1.061"})
   void theMaximallyFlatBoxIsTheOneThatIsPrinted(double qts, double ql, double vasOverVb) {
-    BoxDraft draft = driver(qts, ql);
-    VentedBoxResult r = draft.vented();
-    assertEquals(vasOverVb, draft.vas / r.alignment().volumeL(), 0.005);
-    assertEquals(1, r.alignment().fbHz() / draft.fs, 0.002);
-    assertEquals(1, r.response().f3Hz() / draft.fs, 0.002);
+    VentedBoxDraft draft = driver(qts, ql);
+    VentedBoxResult r = draft.result();
+    assertEquals(vasOverVb, BoxDrafts.VAS_L / r.alignment().volumeL(), 0.005);
+    assertEquals(1, r.alignment().fbHz() / BoxDrafts.FS_HZ, 0.002);
+    assertEquals(1, r.response().f3Hz() / BoxDrafts.FS_HZ, 0.002);
   }
 
   /** |G|² = y⁸/(y⁸ + c·y² + 1): c from one frequency must do at every other. */
   @Test
   void aDriverOfLowQFallsOffLikeAQuasiButterworthFilter() {
-    BoxDraft draft = driver(0.25, 7);
-    draft.diameter = 50.0;
-    Alignment found = draft.vented().alignment();
-    draft.volume = found.volumeL();
-    draft.fb = found.fbHz();
-    double unit = Math.sqrt(draft.fs * found.fbHz());
+    VentedBoxDraft draft = driver(0.25, 7);
+    draft.port.diameterMm(50.0);
+    Alignment found = draft.result().alignment();
+    draft.box.volumeL(found.volumeL()).fbHz(found.fbHz());
+    double unit = Math.sqrt(BoxDrafts.FS_HZ * found.fbHz());
     double[] ys = {0.5, 0.8, 1.2, 2, 4};
     draft.at(0.5 * unit, 0.8 * unit, 1.2 * unit, 2 * unit, 4 * unit);
-    VentedBoxResult r = draft.vented();
+    VentedBoxResult r = draft.result();
     double c = Double.NaN;
     for (int i = 0; i < ys.length; i++) {
       double db = r.points().get(i).levelDbSpl() - r.response().referenceLevelDbSpl();
@@ -71,10 +70,10 @@ class VentedAlignmentTest {
 
   @Test
   void theBoxThatIsFoundIsAnsweredLikeOneThatIsGiven() {
-    BoxDraft draft = driver(0.45, 7);
-    VentedBoxResult found = draft.vented();
+    VentedBoxDraft draft = driver(0.45, 7);
+    VentedBoxResult found = draft.result();
     VentedBoxResult given =
-        draft.tuned(found.alignment().volumeL(), found.alignment().fbHz()).vented();
+        draft.tuned(found.alignment().volumeL(), found.alignment().fbHz()).result();
     assertNull(given.alignment());
     assertEquals(given.volumeL(), found.volumeL());
     assertEquals(given.response(), found.response());
@@ -84,29 +83,29 @@ class VentedAlignmentTest {
 
   @Test
   void theSourcesResistanceCountsInTheQThatDecides() {
-    BoxDraft draft = driver(0.4, 7);
-    double without = draft.vented().alignment().volumeL();
-    draft.source = 0.5;
-    VentedBoxResult with = draft.vented();
+    VentedBoxDraft draft = driver(0.4, 7);
+    double without = draft.result().alignment().volumeL();
+    draft.played.sourceOhm(0.5);
+    VentedBoxResult with = draft.result();
     assertTrue(with.alignment().volumeL() > without);
-    assertEquals(driver(with.qts(), 7).vented().alignment().volumeL(), with.volumeL(), 1e-9);
+    assertEquals(driver(with.qts(), 7).result().alignment().volumeL(), with.volumeL(), 1e-9);
   }
 
   @Test
   void whereNoneOfTheFiltersCanBeHadNoneIsInvented() {
-    List<Fault> faults = driver(1.9, 7).ventedFaults();
+    List<Fault> faults = driver(1.9, 7).faults();
     assertEquals("alignment-not-found", faults.get(0).code());
     assertEquals("/box/volume_l", faults.get(0).pointer());
-    assertEquals("alignment-not-found", driver(1, 3).ventedFaults().get(0).code());
+    assertEquals("alignment-not-found", driver(1, 3).faults().get(0).code());
   }
 
   @Test
   void withoutAVolumeNeitherTuningNorLengthIsGiven() {
-    BoxDraft draft = driver(0.4, 7);
-    draft.fb = 40.0;
-    draft.portLength = 200.0;
+    VentedBoxDraft draft = driver(0.4, 7);
+    draft.box.fbHz(40.0);
+    draft.port.lengthMm(200.0);
     assertEquals(
         List.of("/box/fb_hz", "/port/length_mm"),
-        draft.ventedFaults().stream().map(Fault::pointer).toList());
+        draft.faults().stream().map(Fault::pointer).toList());
   }
 }

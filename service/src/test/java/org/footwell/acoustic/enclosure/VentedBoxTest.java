@@ -21,13 +21,13 @@ import org.junit.jupiter.api.Test;
 class VentedBoxTest {
 
   /** Driver of the method page in 30 litre tuned to 36 Hz. */
-  private static BoxDraft hand() {
-    return new BoxDraft().qts(0.4).tuned(30, 36);
+  private static VentedBoxDraft hand() {
+    return new VentedBoxDraft().qts(0.4).tuned(30, 36);
   }
 
   @Test
   void theHandExampleOfTheMethodPage() {
-    VentedBoxResult r = hand().vented();
+    VentedBoxResult r = hand().result();
     assertEquals(1, r.alpha(), 1e-12);
     assertEquals(0.9, r.tuningRatio(), 1e-12);
     // 78.5398 cm²·(343.2/(2·π·36))²/30 l = 602.69 mm, less 50 mm·1.46
@@ -42,19 +42,18 @@ class VentedBoxTest {
 
   @Test
   void theTuningOfAPortIsTheInverseOfItsLength() {
-    BoxDraft draft = hand();
-    double length = draft.vented().vent().lengthMm();
-    draft.fb = null;
-    draft.portLength = length;
-    assertEquals(36, draft.vented().fbHz(), 1e-9);
+    VentedBoxDraft draft = hand();
+    double length = draft.result().vent().lengthMm();
+    draft.box.fbHz(null);
+    draft.port.lengthMm(length);
+    assertEquals(36, draft.result().fbHz(), 1e-9);
   }
 
   @Test
   void eachOfSeveralPortsIsCorrectedByItsOwnRadius() {
-    BoxDraft draft = hand();
-    draft.diameter = 100 / Math.sqrt(2);
-    draft.portCount = 2;
-    VentedBoxResult r = draft.vented();
+    VentedBoxDraft draft = hand();
+    draft.port.diameterMm(100 / Math.sqrt(2)).count(2);
+    VentedBoxResult r = draft.result();
     assertEquals(78.5398, r.vent().areaCm2(), 1e-4);
     assertEquals(602.69, r.vent().effectiveLengthMm(), 0.01);
     assertEquals(602.69 - 1.46 * 50 / Math.sqrt(2), r.vent().lengthMm(), 0.01);
@@ -62,12 +61,11 @@ class VentedBoxTest {
 
   @Test
   void theEndsOfAPortAreCorrectedByWhatSurroundsThem() {
-    BoxDraft draft = hand();
-    draft.outerEnd = End.FREE;
-    draft.innerEnd = End.FLANGED;
-    assertEquals(529.69, draft.vented().vent().lengthMm(), 0.01);
-    draft.outerEnd = End.FLANGED;
-    assertEquals(602.69 - 85, draft.vented().vent().lengthMm(), 0.01);
+    VentedBoxDraft draft = hand();
+    draft.port.outerEnd(End.FREE).innerEnd(End.FLANGED);
+    assertEquals(529.69, draft.result().vent().lengthMm(), 0.01);
+    draft.port.outerEnd(End.FLANGED);
+    assertEquals(602.69 - 85, draft.result().vent().lengthMm(), 0.01);
   }
 
   /**
@@ -95,10 +93,9 @@ class VentedBoxTest {
 
   @Test
   void aSlotCountsByItsAreaAndSaysThatItsEndsAreUncertain() {
-    BoxDraft draft = hand();
-    draft.diameter = null;
-    draft.slot = new Slot(200.0, Math.PI * 2500 / 200);
-    Answer<VentedBoxResult> answer = draft.ventedAnswer();
+    VentedBoxDraft draft = hand();
+    draft.port.diameterMm(null).slot(new Slot(200.0, Math.PI * 2500 / 200));
+    Answer<VentedBoxResult> answer = draft.answer();
     assertEquals(529.69, answer.result().vent().lengthMm(), 0.01);
     assertTrue(Answers.codes(answer).contains("slot-end-correction"));
     // (200 + 6)·(39.27 + 6)·529.69 mm³
@@ -107,7 +104,7 @@ class VentedBoxTest {
 
   @Test
   void aboveTheTuningThePortFollowsAndTheSoundLeadsByLessThanHalfATurn() {
-    List<BoxPoint> points = hand().at(5, 36, 400).vented().points();
+    List<BoxPoint> points = hand().at(5, 36, 400).result().points();
     // Far above everything the port stands still and the phase is that of the voltage.
     assertTrue(points.get(2).portVelocityMPerS() < 0.01 * points.get(1).portVelocityMPerS());
     assertTrue(Math.abs(points.get(2).phaseDeg()) < 25);
@@ -119,19 +116,19 @@ class VentedBoxTest {
 
   @Test
   void atTheTuningTheConeHardlyMoves() {
-    BoxDraft draft = hand().at(30, 36, 45);
-    draft.ql = 100.0;
-    List<BoxPoint> points = draft.vented().points();
+    VentedBoxDraft draft = hand().at(30, 36, 45);
+    draft.box.ql(100.0);
+    List<BoxPoint> points = draft.result().points();
     assertTrue(points.get(1).displacementMm() < points.get(0).displacementMm() / 5);
     assertTrue(points.get(1).displacementMm() < points.get(2).displacementMm() / 5);
   }
 
   @Test
   void belowItsTuningTheBoxLetsGoAndAHighPassHelps() {
-    BoxDraft draft = hand().range(10, 200);
-    draft.voltage = 12.0;
-    draft.xmax = 6.0;
-    Answer<VentedBoxResult> answer = draft.ventedAnswer();
+    VentedBoxDraft draft = hand().range(10, 200);
+    draft.played.voltageV(12.0);
+    draft.driver.xmaxMm(6.0);
+    Answer<VentedBoxResult> answer = draft.answer();
     assertTrue(Answers.codes(answer).contains("unloaded-below-tuning"));
     BoxLimits limits = answer.result().limits();
     assertTrue(limits.xmaxExceededBelowHz() < 36);
@@ -145,10 +142,10 @@ class VentedBoxTest {
 
   @Test
   void tooMuchAboveTheTuningIsNotForAHighPass() {
-    BoxDraft draft = hand().range(10, 200);
-    draft.voltage = 60.0;
-    draft.xmax = 3.0;
-    Answer<VentedBoxResult> answer = draft.ventedAnswer();
+    VentedBoxDraft draft = hand().range(10, 200);
+    draft.played.voltageV(60.0);
+    draft.driver.xmaxMm(3.0);
+    Answer<VentedBoxResult> answer = draft.answer();
     assertTrue(
         Answers.codes(answer)
             .containsAll(
@@ -159,10 +156,9 @@ class VentedBoxTest {
     assertNull(answer.result().limits().subsonic());
     assertTrue(answer.result().limits().xmaxExceededBelowHz() > 36);
     // With the power that is left the cone keeps within xmax from the tuning upwards.
-    draft.voltage = null;
-    draft.power = answer.result().limits().protectedPowerW();
+    draft.played.voltageV(null).powerW(answer.result().limits().protectedPowerW());
     double most =
-        draft.vented().points().stream()
+        draft.result().points().stream()
             .filter(p -> p.frequencyHz() >= 36)
             .mapToDouble(BoxPoint::displacementMm)
             .max()
@@ -172,81 +168,81 @@ class VentedBoxTest {
 
   @Test
   void airThatIsTooFastNamesTheAreaThatWouldDo() {
-    BoxDraft draft = hand();
-    draft.diameter = 50.0;
-    draft.voltage = 8.0;
-    Answer<VentedBoxResult> answer = draft.ventedAnswer();
+    VentedBoxDraft draft = hand();
+    draft.port.diameterMm(50.0);
+    draft.played.voltageV(8.0);
+    Answer<VentedBoxResult> answer = draft.answer();
     assertTrue(Answers.codes(answer).contains("port-air-too-fast"), () -> "" + answer.result());
     VentedBoxResult.Vent port = answer.result().vent();
     assertTrue(port.largestVelocityMPerS() > 17.16);
-    draft.diameter = 20 * Math.sqrt(port.quietAreaCm2() / Math.PI);
-    assertEquals(17.16, draft.vented().vent().largestVelocityMPerS(), 1e-6);
+    draft.port.diameterMm(20 * Math.sqrt(port.quietAreaCm2() / Math.PI));
+    assertEquals(17.16, draft.result().vent().largestVelocityMPerS(), 1e-6);
   }
 
   @Test
   void airThatWouldTearOffIsAStop() {
-    BoxDraft draft = hand();
-    draft.diameter = 30.0;
-    draft.fb = null;
-    draft.portLength = 50.0;
-    draft.voltage = 40.0;
-    Answer<VentedBoxResult> answer = draft.ventedAnswer();
+    VentedBoxDraft draft = hand();
+    draft.port.diameterMm(30.0);
+    draft.box.fbHz(null);
+    draft.port.lengthMm(50.0);
+    draft.played.voltageV(40.0);
+    Answer<VentedBoxResult> answer = draft.answer();
     assertTrue(answer.result().vent().largestVelocityMPerS() > 343);
     assertEquals(Verdict.STOP, answer.verdict());
     // 15 % of 343.2 m/s
-    assertTrue(draft.ventedSays("port-chokes").contains("51.48 m/s"));
+    assertTrue(draft.says("port-chokes").contains("51.48 m/s"));
     assertFalse(Answers.codes(answer).contains("port-air-too-fast"));
-    draft.voltage *= 51.4 / answer.result().vent().largestVelocityMPerS();
-    assertFalse(Answers.codes(draft.ventedAnswer()).contains("port-chokes"));
-    assertTrue(Answers.codes(draft.ventedAnswer()).contains("port-air-too-fast"));
+    draft.played.voltageV(40 * 51.4 / answer.result().vent().largestVelocityMPerS());
+    assertFalse(Answers.codes(draft.answer()).contains("port-chokes"));
+    assertTrue(Answers.codes(draft.answer()).contains("port-air-too-fast"));
   }
 
   @Test
   void aLengthThatCannotHoldAirAndPortIsRefused() {
-    BoxDraft draft = hand();
+    VentedBoxDraft draft = hand();
     // 34.67 litre with the port in it: a cube of 326.1 mm.
-    draft.longestInside = 320.0;
-    assertEquals("longest-too-short", draft.ventedFaults().get(0).code());
-    draft.longestInside = 326.0;
-    assertEquals(34.6743, draft.vented().grossVolumeL(), 1e-3);
-    draft.longestInside = 5000.0;
-    draft.sd = 300;
-    assertTrue(Answers.codes(draft.ventedAnswer()).contains("box-like-a-tube"));
+    draft.box.longestInsideMm(320.0);
+    assertEquals("longest-too-short", draft.faults().get(0).code());
+    draft.box.longestInsideMm(326.0);
+    assertEquals(34.6743, draft.result().grossVolumeL(), 1e-3);
+    draft.box.longestInsideMm(5000.0);
+    draft.driver.sdCm2(300.0);
+    assertTrue(Answers.codes(draft.answer()).contains("box-like-a-tube"));
   }
 
   @Test
   void whatLiesBeyondTheModelIsNamed() {
-    BoxDraft draft = hand();
-    draft.longestInside = 400.0;
-    assertFalse(Answers.codes(draft.ventedAnswer()).contains("figures-beyond-model"));
+    VentedBoxDraft draft = hand();
+    draft.box.longestInsideMm(400.0);
+    assertFalse(Answers.codes(draft.answer()).contains("figures-beyond-model"));
     // 343.2/(8·1.3) = 33 Hz, below the tuning.
-    draft.longestInside = 1300.0;
-    String said = draft.ventedSays("figures-beyond-model");
+    draft.box.longestInsideMm(1300.0);
+    String said = draft.says("figures-beyond-model");
     assertTrue(said.contains("the tuning at 36 Hz"), said);
     assertTrue(said.contains("f3 at"), said);
   }
 
   @Test
   void whatIsUnusualAboutAPortIsSaid() {
-    BoxDraft draft = hand().range(10, 400);
-    draft.longestInside = 450.0;
-    List<String> codes = Answers.codes(draft.ventedAnswer());
+    VentedBoxDraft draft = hand().range(10, 400);
+    draft.box.longestInsideMm(450.0);
+    List<String> codes = Answers.codes(draft.answer());
     assertTrue(codes.contains("port-resonance-in-range"), codes::toString);
     assertTrue(codes.contains("port-longer-than-box"), codes::toString);
-    draft.fb = 95.0;
-    assertTrue(Answers.codes(draft.ventedAnswer()).contains("port-very-short"));
-    draft.fb = 36.0;
-    draft.diameter = 140.0;
-    assertTrue(Answers.codes(draft.ventedAnswer()).contains("port-takes-much-room"));
+    draft.box.fbHz(95.0);
+    assertTrue(Answers.codes(draft.answer()).contains("port-very-short"));
+    draft.box.fbHz(36.0);
+    draft.port.diameterMm(140.0);
+    assertTrue(Answers.codes(draft.answer()).contains("port-takes-much-room"));
     draft.qts(0.8);
-    assertTrue(Answers.codes(draft.ventedAnswer()).contains("qts-unusual-for-vented"));
+    assertTrue(Answers.codes(draft.answer()).contains("qts-unusual-for-vented"));
   }
 
   @Test
   void aTuningThatNoLengthGivesIsRefusedWithTheHighestOne() {
-    BoxDraft draft = hand();
-    draft.fb = 200.0;
-    List<Fault> faults = draft.ventedFaults();
+    VentedBoxDraft draft = hand();
+    draft.box.fbHz(200.0);
+    List<Fault> faults = draft.faults();
     assertEquals("tuning-unreachable", faults.get(0).code());
     assertEquals("/box/fb_hz", faults.get(0).pointer());
     // 343.2/(2·π)·√(78.5398e-4/(0.03·0.073))
@@ -255,39 +251,37 @@ class VentedBoxTest {
 
   @Test
   void aPortAsLargeAsTheBoxIsRefused() {
-    BoxDraft draft = hand();
-    draft.fb = 12.0;
-    List<Fault> faults = draft.ventedFaults();
+    VentedBoxDraft draft = hand();
+    draft.box.fbHz(12.0);
+    List<Fault> faults = draft.faults();
     assertEquals("port-fills-box", faults.get(0).code());
     assertEquals("/port", faults.get(0).pointer());
   }
 
   @Test
   void whatIsUndecidedIsRefusedAllAtOnce() {
-    BoxDraft draft = hand();
-    draft.portLength = 100.0;
-    draft.slot = new Slot(100.0, 30.0);
-    draft.voltage = null;
-    assertEquals(
-        List.of("", "/port", ""), draft.ventedFaults().stream().map(Fault::pointer).toList());
+    VentedBoxDraft draft = hand();
+    draft.port.lengthMm(100.0).slot(new Slot(100.0, 30.0));
+    draft.played.voltageV(null);
+    assertEquals(List.of("", "/port", ""), draft.faults().stream().map(Fault::pointer).toList());
   }
 
   @Test
   void lossesOfAbsorptionAndPortTakeLevelAtTheTuning() {
-    BoxDraft draft = hand().at(36);
-    double none = draft.vented().points().get(0).levelDbSpl();
-    draft.qa = 20.0;
-    double absorbing = draft.vented().points().get(0).levelDbSpl();
-    draft.qp = 20.0;
-    double both = draft.vented().points().get(0).levelDbSpl();
+    VentedBoxDraft draft = hand().at(36);
+    double none = draft.result().points().get(0).levelDbSpl();
+    draft.box.qa(20.0);
+    double absorbing = draft.result().points().get(0).levelDbSpl();
+    draft.box.qp(20.0);
+    double both = draft.result().points().get(0).levelDbSpl();
     assertTrue(absorbing < none - 0.5);
     assertTrue(both < absorbing - 0.5);
   }
 
   @Test
   void theWorkingsTellTheResponseAtTheTuning() {
-    BoxDraft draft = hand().at(36);
-    Answer<VentedBoxResult> answer = Answers.withWorkings(new VentedBox(), draft.ventedRequest());
+    VentedBoxDraft draft = hand().at(36);
+    Answer<VentedBoxResult> answer = Answers.withWorkings(new VentedBox(), draft.request());
     Step response =
         answer.workings().stream()
             .filter(s -> s.quantity().equals("response_db"))
@@ -302,10 +296,10 @@ class VentedBoxTest {
 
   @Test
   void anOrdinaryBoxHasNothingWorseThanNotes() {
-    BoxDraft draft = hand().range(15, 100);
-    draft.xmax = 8.0;
-    draft.voltage = 5.0;
-    draft.longestInside = 600.0;
-    assertTrue(draft.ventedAnswer().verdict().compareTo(Verdict.NOTE) <= 0);
+    VentedBoxDraft draft = hand().range(15, 100);
+    draft.driver.xmaxMm(8.0);
+    draft.played.voltageV(5.0);
+    draft.box.longestInsideMm(600.0);
+    assertTrue(draft.answer().verdict().compareTo(Verdict.NOTE) <= 0);
   }
 }

@@ -13,12 +13,16 @@ final class Days {
 
   private Days() {}
 
+  static SoundExposureRequestPeriodBuilder lasting(double hours) {
+    return SoundExposureRequestPeriodBuilder.builder().durationH(hours);
+  }
+
   static Period at(double levelDba, double hours) {
-    return new Period(hours, levelDba, null, null, null, null);
+    return lasting(hours).levelDba(levelDba).build();
   }
 
   static Period of(String spectrum, Double levelDbSpl, double hours) {
-    return new Period(hours, null, spectrum, levelDbSpl, null, null);
+    return lasting(hours).spectrum(spectrum).levelDbSpl(levelDbSpl).build();
   }
 
   static SoundExposureRequest day(Period... periods) {

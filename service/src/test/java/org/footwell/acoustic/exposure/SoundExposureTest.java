@@ -3,6 +3,7 @@ package org.footwell.acoustic.exposure;
 import static org.footwell.acoustic.exposure.Days.answer;
 import static org.footwell.acoustic.exposure.Days.at;
 import static org.footwell.acoustic.exposure.Days.day;
+import static org.footwell.acoustic.exposure.Days.lasting;
 import static org.footwell.acoustic.exposure.Days.result;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -82,9 +83,9 @@ class SoundExposureTest {
   void muchBassUnderALowFigureIsRemarked() {
     List<Band> bands = List.of(new Band("sub", 40.0, 110.0));
     assertTrue(Answers.codes(answer(day(bands, Days.of("sub", null, 1)))).contains("bass-heavy"));
-    Period measured = new Period(1.0, 82.0, null, null, 97.5, null);
+    Period measured = lasting(1.0).levelDba(82.0).levelDbc(97.5).build();
     assertTrue(Answers.codes(answer(day(measured))).contains("bass-heavy"));
-    Period even = new Period(1.0, 82.0, null, null, 96.5, null);
+    Period even = lasting(1.0).levelDba(82.0).levelDbc(96.5).build();
     assertFalse(Answers.codes(answer(day(even))).contains("bass-heavy"));
   }
 
@@ -99,16 +100,16 @@ class SoundExposureTest {
         Answers.codes(answer(day(at(86, 8)))));
     assertTrue(Answers.codes(answer(day(at(116, 0.01)))).contains("level-above-table"));
     assertTrue(Answers.codes(answer(day(at(140, 0.001)))).contains("level-above-ceiling"));
-    Period shot = new Period(0.1, 80.0, null, null, null, 141.0);
+    Period shot = lasting(0.1).levelDba(80.0).peakLevelDbc(141.0).build();
     assertEquals(List.of("peak-above-limit"), Answers.codes(answer(day(shot))));
   }
 
   @Test
   void noSoundIsLouderInAThanTheWeightingsAllow() {
     // 20·lg(√((1e6 + 107.7²)·(1e6 + 737.9²))/1e6) = 1.938 dB
-    Period possible = new Period(1.0, 88.0, null, null, 86.1, null);
+    Period possible = lasting(1.0).levelDba(88.0).levelDbc(86.1).build();
     assertFalse(Answers.codes(answer(day(possible))).contains("c-below-a"));
-    Period wrong = new Period(1.0, 88.0, null, null, 86.0, null);
+    Period wrong = lasting(1.0).levelDba(88.0).levelDbc(86.0).build();
     Finding found = answer(day(wrong)).findings().get(0);
     assertEquals("c-below-a", found.code());
     assertEquals("/periods/0/level_dbc", found.pointer());
@@ -118,14 +119,14 @@ class SoundExposureTest {
 
   @Test
   void aPeakBelowItsOwnLevelIsFound() {
-    Period byC = new Period(1.0, 75.0, null, null, 88.0, 87.9);
+    Period byC = lasting(1.0).levelDba(75.0).levelDbc(88.0).peakLevelDbc(87.9).build();
     assertEquals(List.of("peak-below-level"), contradictions(byC));
-    Period byA = new Period(1.0, 88.0, null, null, null, 87.9);
+    Period byA = lasting(1.0).levelDba(88.0).peakLevelDbc(87.9).build();
     assertEquals(List.of("peak-below-level"), contradictions(byA));
-    Period crested = new Period(1.0, 75.0, null, null, 88.0, 100.0);
+    Period crested = lasting(1.0).levelDba(75.0).levelDbc(88.0).peakLevelDbc(100.0).build();
     assertEquals(List.of(), contradictions(crested));
     List<Band> bands = List.of(new Band("sub", 40.0, 110.0));
-    Period ofSpectrum = new Period(1.0, null, "sub", null, null, 90.0);
+    Period ofSpectrum = lasting(1.0).spectrum("sub").peakLevelDbc(90.0).build();
     assertTrue(Answers.codes(answer(day(bands, ofSpectrum))).contains("peak-below-level"));
   }
 
@@ -157,7 +158,7 @@ class SoundExposureTest {
   @Test
   void anUnweightedLevelAloneIsRefused() {
     List<Fault> faults =
-        Answers.faults(Days.CALCULATION, day(new Period(1.0, null, null, 120.0, null, null)));
+        Answers.faults(Days.CALCULATION, day(lasting(1.0).levelDbSpl(120.0).build()));
     assertEquals("unweighted-level", faults.get(0).code());
     assertEquals("/periods/0/level_db_spl", faults.get(0).pointer());
     assertEquals(1, faults.size());
@@ -169,10 +170,10 @@ class SoundExposureTest {
     SoundExposureRequest day =
         day(
             bands,
-            new Period(10.0, null, null, null, null, null),
-            new Period(10.0, 90.0, "a", null, null, null),
-            new Period(4.0, 90.0, null, 100.0, null, null),
-            new Period(1.0, null, "b", null, 99.0, null));
+            lasting(10.0).build(),
+            lasting(10.0).levelDba(90.0).spectrum("a").build(),
+            lasting(4.0).levelDba(90.0).levelDbSpl(100.0).build(),
+            lasting(1.0).spectrum("b").levelDbc(99.0).build());
     assertEquals(
         List.of(
             "/bands/1/frequency_hz",

@@ -1,5 +1,7 @@
 package org.footwell.acoustic.filters;
 
+import static org.footwell.acoustic.filters.FilteredWays.high;
+import static org.footwell.acoustic.filters.FilteredWays.low;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -9,7 +11,6 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.footwell.acoustic.filters.CrossoverFiltersRequest.Listening;
-import org.footwell.acoustic.filters.FilterDraft.Output;
 import org.footwell.parts.Filter.Kind;
 
 class CrossoverFiltersProperties {
@@ -20,7 +21,7 @@ class CrossoverFiltersProperties {
       @ForAll @DoubleRange(min = 30, max = 15000) double corner) {
     int polarity = half % 2 == 0 ? 1 : -1;
     CrossoverFiltersResult result =
-        FilterDraft.pair(Kind.LINKWITZ_RILEY, 2 * half, corner, polarity).result();
+        FilteredWays.pair(Kind.LINKWITZ_RILEY, 2 * half, corner, polarity).result();
     assertEquals(0, result.sum().spreadDb(), 1e-6);
   }
 
@@ -29,14 +30,14 @@ class CrossoverFiltersProperties {
       @ForAll Kind kind,
       @ForAll @IntRange(min = 1, max = 4) int half,
       @ForAll @DoubleRange(min = 0, max = 0.4) double delay) {
-    FilterDraft draft =
-        new FilterDraft()
-            .with(new Output("lower").low(kind, 2 * half, 1500))
-            .with(new Output("upper").high(kind, 2 * half, 1500).delayed(delay));
-    FilterDraft turned =
-        new FilterDraft()
-            .with(new Output("lower").low(kind, 2 * half, 1500))
-            .with(new Output("upper").high(kind, 2 * half, 1500).delayed(delay).inverted());
+    FilteredWays draft =
+        new FilteredWays()
+            .with(low("lower", kind, 2 * half, 1500))
+            .with(high("upper", kind, 2 * half, 1500).delayMs(delay));
+    FilteredWays turned =
+        new FilteredWays()
+            .with(low("lower", kind, 2 * half, 1500))
+            .with(high("upper", kind, 2 * half, 1500).delayMs(delay).polarity(-1));
     CrossoverFiltersResult.Handover one = draft.result().handovers().get(0);
     CrossoverFiltersResult.Handover other = turned.result().handovers().get(0);
     assertTrue(one.bestSpreadDb() <= Math.min(one.spreadDb(), one.invertedSpreadDb()) + 0.11);
@@ -48,11 +49,11 @@ class CrossoverFiltersProperties {
   void aboveAndBelowAMiddleAreAlike(
       @ForAll @DoubleRange(min = 0.05, max = 0.5) double apart,
       @ForAll @DoubleRange(min = 0.1, max = 1) double height) {
-    FilterDraft draft =
-        new FilterDraft()
-            .with(new Output("above").low(Kind.LINKWITZ_RILEY, 4, 1000).at(apart, 0))
-            .with(new Output("below").low(Kind.LINKWITZ_RILEY, 4, 1000).at(-apart, 0));
-    draft.listening = new Listening(1.0, List.of(height, -height), null);
+    FilteredWays draft =
+        new FilteredWays()
+            .with(low("above", Kind.LINKWITZ_RILEY, 4, 1000).heightM(apart))
+            .with(low("below", Kind.LINKWITZ_RILEY, 4, 1000).heightM(-apart));
+    draft.asked.listening(new Listening(1.0, List.of(height, -height), null));
     CrossoverFiltersResult result = draft.result();
     assertEquals(result.heights().get(0).lossDb(), result.heights().get(1).lossDb(), 1e-6);
     assertEquals(result.heights().get(0).angleDeg(), -result.heights().get(1).angleDeg(), 1e-12);
@@ -60,9 +61,8 @@ class CrossoverFiltersProperties {
 
   @Property(tries = 40)
   void gainMovesTheWholeCurve(@ForAll @DoubleRange(min = -40, max = 20) double gain) {
-    FilterDraft plain = new FilterDraft().with(new Output("one").low(Kind.BESSEL, 5, 700));
-    FilterDraft moved =
-        new FilterDraft().with(new Output("one").low(Kind.BESSEL, 5, 700).gain(gain));
+    FilteredWays plain = new FilteredWays().with(low("one", Kind.BESSEL, 5, 700));
+    FilteredWays moved = new FilteredWays().with(low("one", Kind.BESSEL, 5, 700).gainDb(gain));
     assertEquals(
         plain.result().ways().get(0).points().get(50).levelDb() + gain,
         moved.result().ways().get(0).points().get(50).levelDb(),

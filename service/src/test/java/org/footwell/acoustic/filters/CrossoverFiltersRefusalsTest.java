@@ -1,10 +1,13 @@
 package org.footwell.acoustic.filters;
 
+import static org.footwell.acoustic.filters.FilteredWays.filter;
+import static org.footwell.acoustic.filters.FilteredWays.high;
+import static org.footwell.acoustic.filters.FilteredWays.low;
+import static org.footwell.acoustic.filters.FilteredWays.way;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import org.footwell.acoustic.filters.CrossoverFiltersRequest.Listening;
-import org.footwell.acoustic.filters.FilterDraft.Output;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Filter.Kind;
 import org.footwell.signal.SectionKind;
@@ -12,19 +15,21 @@ import org.junit.jupiter.api.Test;
 
 class CrossoverFiltersRefusalsTest {
 
-  private static FilterDraft woofer() {
-    return new FilterDraft().with(new Output("woofer").low(Kind.BUTTERWORTH, 4, 3000));
+  private static FilteredWays woofer() {
+    return new FilteredWays().with(low("woofer", Kind.BUTTERWORTH, 4, 3000));
   }
 
   @Test
   void everyFrequencyFromHalfTheRateOnIsRefusedAtItsField() {
-    FilterDraft draft =
-        new FilterDraft()
+    FilteredWays draft =
+        new FilteredWays()
             .with(
-                new Output("all").high(Kind.BUTTERWORTH, 2, 24000).low(Kind.BUTTERWORTH, 2, 30000))
+                high("all", Kind.BUTTERWORTH, 2, 24000).lowPass(filter(Kind.BUTTERWORTH, 2, 30000)))
             .with("all", SectionKind.PEAK, 25000, 1.0, 3.0);
-    draft.flatToHz = 24000.0;
-    draft.frequencies = new CurveFrequencies(null, null, 24000.0, List.of(1000.0, 24000.0));
+    draft
+        .asked
+        .flatToHz(24000.0)
+        .frequencies(new CurveFrequencies(null, null, 24000.0, List.of(1000.0, 24000.0)));
     assertEquals(
         List.of(
             "/ways/0/high_pass/frequency_hz",
@@ -38,18 +43,18 @@ class CrossoverFiltersRefusalsTest {
 
   @Test
   void ordersOutOfRangeAndOddLinkwitzRileyAreRefused() {
-    FilterDraft nine = new FilterDraft().with(new Output("a").low(Kind.BUTTERWORTH, 9, 100));
+    FilteredWays nine = new FilteredWays().with(low("a", Kind.BUTTERWORTH, 9, 100));
     assertEquals(List.of("/ways/0/low_pass/order"), nine.refusedAt());
-    FilterDraft none = new FilterDraft().with(new Output("a").high(Kind.BESSEL, 0, 100));
+    FilteredWays none = new FilteredWays().with(high("a", Kind.BESSEL, 0, 100));
     assertEquals(List.of("/ways/0/high_pass/order"), none.refusedAt());
-    FilterDraft odd = new FilterDraft().with(new Output("a").low(Kind.LINKWITZ_RILEY, 3, 100));
+    FilteredWays odd = new FilteredWays().with(low("a", Kind.LINKWITZ_RILEY, 3, 100));
     assertEquals(List.of("linkwitz-riley-odd"), odd.refusals());
     assertEquals(List.of("/ways/0/low_pass/order"), odd.refusedAt());
   }
 
   @Test
   void sectionsMustNameAWayAndHaveWhatTheirKindHas() {
-    FilterDraft draft =
+    FilteredWays draft =
         woofer()
             .with("wofer", SectionKind.NOTCH, 100, 2.0, null)
             .with("woofer", SectionKind.PEAK, 100, null, null)
@@ -76,24 +81,21 @@ class CrossoverFiltersRefusalsTest {
 
   @Test
   void waysAreNamedOnceAndPolarityIsOneOrMinusOne() {
-    Output again = new Output("woofer").high(Kind.BUTTERWORTH, 2, 100);
-    again.polarity = 0;
+    CrossoverFiltersRequestWayBuilder again = high("woofer", Kind.BUTTERWORTH, 2, 100).polarity(0);
     assertEquals(List.of("/ways/1/id", "/ways/1/polarity"), woofer().with(again).refusedAt());
   }
 
   @Test
   void aWayBehindTheListenerAndAReversedBandAreRefused() {
-    FilterDraft draft = woofer().with(new Output("rear").at(0, -1));
-    draft.listening = new Listening(0.5, null, null);
-    draft.flatFromHz = 500.0;
-    draft.flatToHz = 400.0;
+    FilteredWays draft = woofer().with(way("rear").heightM(0.0).behindM(-1.0));
+    draft.asked.listening(new Listening(0.5, null, null)).flatFromHz(500.0).flatToHz(400.0);
     assertEquals(List.of("/flat_to_hz", "/ways/1/behind_m"), draft.refusedAt());
   }
 
   @Test
   void aLowRateWithoutARangeIsAnsweredBelowHalfOfIt() {
-    FilterDraft draft = woofer();
-    draft.rateHz = 8000;
+    FilteredWays draft = woofer();
+    draft.asked.rateHz(8000.0);
     assertEquals(3600, draft.request().frequencies().toHz());
     assertEquals(1, draft.result().ways().size());
   }

@@ -1,5 +1,9 @@
 package org.footwell.acoustic.filters;
 
+import static org.footwell.acoustic.filters.FilteredWays.filter;
+import static org.footwell.acoustic.filters.FilteredWays.high;
+import static org.footwell.acoustic.filters.FilteredWays.low;
+import static org.footwell.acoustic.filters.FilteredWays.way;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
@@ -12,7 +16,6 @@ import org.footwell.acoustic.filters.CrossoverFiltersRequest.Listening;
 import org.footwell.acoustic.filters.CrossoverFiltersResult.Better;
 import org.footwell.acoustic.filters.CrossoverFiltersResult.Handover;
 import org.footwell.acoustic.filters.CrossoverFiltersResult.WayPoint;
-import org.footwell.acoustic.filters.FilterDraft.Output;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Finding;
 import org.footwell.calculation.Verdict;
@@ -29,7 +32,7 @@ class CrossoverFiltersTest {
   void linkwitzRileyOfOrdersFourAndEightSumsFlatAsItIs() {
     for (int order : new int[] {4, 8}) {
       Answer<CrossoverFiltersResult> answer =
-          FilterDraft.pair(Kind.LINKWITZ_RILEY, order, 2000, 1).answer();
+          FilteredWays.pair(Kind.LINKWITZ_RILEY, order, 2000, 1).answer();
       assertEquals(0, answer.result().sum().highestDb(), 1e-9);
       assertEquals(0, answer.result().sum().lowestDb(), 1e-9);
       Handover handover = answer.result().handovers().get(0);
@@ -47,7 +50,7 @@ class CrossoverFiltersTest {
   void linkwitzRileyOfOrdersTwoAndSixNeedsOneWayInverted() {
     for (int order : new int[] {2, 6}) {
       Answer<CrossoverFiltersResult> wrong =
-          FilterDraft.pair(Kind.LINKWITZ_RILEY, order, 2000, 1).answer();
+          FilteredWays.pair(Kind.LINKWITZ_RILEY, order, 2000, 1).answer();
       assertEquals(List.of("polarity-sums-better", "sum-uneven"), Answers.codes(wrong));
       assertEquals("/ways/1/polarity", wrong.findings().get(0).pointer());
       assertEquals(Better.INVERTED, wrong.result().handovers().get(0).better());
@@ -56,7 +59,7 @@ class CrossoverFiltersTest {
       assertEquals(2000, wrong.result().sum().lowestHz(), 1);
       assertEquals(0, wrong.result().sum().inverted().get(1).spreadDb(), 1e-9);
       Answer<CrossoverFiltersResult> right =
-          FilterDraft.pair(Kind.LINKWITZ_RILEY, order, 2000, -1).answer();
+          FilteredWays.pair(Kind.LINKWITZ_RILEY, order, 2000, -1).answer();
       assertEquals(Verdict.OK, right.verdict());
       assertEquals(0, right.result().sum().spreadDb(), 1e-9);
     }
@@ -66,7 +69,7 @@ class CrossoverFiltersTest {
   void oddButterworthPairsSumFlatInEitherPolarity() {
     for (int order : new int[] {1, 3, 5, 7}) {
       Handover handover =
-          FilterDraft.pair(Kind.BUTTERWORTH, order, 2000, 1).result().handovers().get(0);
+          FilteredWays.pair(Kind.BUTTERWORTH, order, 2000, 1).result().handovers().get(0);
       assertEquals(Better.EITHER, handover.better());
       assertEquals(0, handover.spreadDb(), 1e-8);
       assertEquals(0, handover.invertedSpreadDb(), 1e-8);
@@ -77,7 +80,7 @@ class CrossoverFiltersTest {
 
   @Test
   void evenButterworthPairsRiseThreeDbAtTheCrossingAtBest() {
-    CrossoverFiltersResult fourth = FilterDraft.pair(Kind.BUTTERWORTH, 4, 2000, 1).result();
+    CrossoverFiltersResult fourth = FilteredWays.pair(Kind.BUTTERWORTH, 4, 2000, 1).result();
     assertEquals(3.0103, fourth.sum().highestDb(), 1e-4);
     assertEquals(2000, fourth.sum().highestHz(), 1);
     assertEquals(3.0103, fourth.handovers().get(0).sumDb(), 1e-4);
@@ -85,9 +88,9 @@ class CrossoverFiltersTest {
 
   @Test
   void levelPhaseAndDelayOfAWayCarryItsGainPolarityAndDelay() {
-    FilterDraft draft =
-        new FilterDraft()
-            .with(new Output("sub").low(Kind.LINKWITZ_RILEY, 4, 80).gain(-6).delayed(2).inverted())
+    FilteredWays draft =
+        new FilteredWays()
+            .with(low("sub", Kind.LINKWITZ_RILEY, 4, 80).gainDb(-6.0).delayMs(2.0).polarity(-1))
             .at(1.0, 80.0);
     CrossoverFiltersResult result = draft.result();
     WayPoint atCorner = result.ways().get(0).points().get(1);
@@ -103,10 +106,10 @@ class CrossoverFiltersTest {
 
   @Test
   void aLateWayIsFoundAndTheDelayThatMendsItNamed() {
-    FilterDraft draft =
-        new FilterDraft()
-            .with(new Output("lower").low(Kind.LINKWITZ_RILEY, 4, 2000))
-            .with(new Output("upper").high(Kind.LINKWITZ_RILEY, 4, 2000).delayed(0.15));
+    FilteredWays draft =
+        new FilteredWays()
+            .with(low("lower", Kind.LINKWITZ_RILEY, 4, 2000))
+            .with(high("upper", Kind.LINKWITZ_RILEY, 4, 2000).delayMs(0.15));
     Answer<CrossoverFiltersResult> answer = draft.answer();
     Handover handover = answer.result().handovers().get(0);
     assertEquals(-108, handover.phaseDifferenceDeg(), 1e-3);
@@ -123,10 +126,10 @@ class CrossoverFiltersTest {
 
   @Test
   void aGainThatMakesUpForADriverDoesNotBlurHowThePhasesFit() {
-    FilterDraft draft =
-        new FilterDraft()
-            .with(new Output("lower").low(Kind.LINKWITZ_RILEY, 4, 2000))
-            .with(new Output("upper").high(Kind.LINKWITZ_RILEY, 4, 2000).gain(-6));
+    FilteredWays draft =
+        new FilteredWays()
+            .with(low("lower", Kind.LINKWITZ_RILEY, 4, 2000))
+            .with(high("upper", Kind.LINKWITZ_RILEY, 4, 2000).gainDb(-6.0));
     Answer<CrossoverFiltersResult> answer = draft.answer();
     assertEquals(List.of("sum-shaped"), Answers.codes(answer));
     assertEquals(6, answer.result().sum().spreadDb(), 0.01);
@@ -138,12 +141,12 @@ class CrossoverFiltersTest {
   @Test
   void atHalfAWavelengthApartTheWaysCancelButForTheirDistance() {
     // 0.8 and 1.0 m away: 0.2 m is half a wavelength at 858 Hz; levels 1 and 0.8 of a half each.
-    FilterDraft draft =
-        new FilterDraft()
-            .with(new Output("lower").low(Kind.LINKWITZ_RILEY, 4, 858))
-            .with(new Output("upper").high(Kind.LINKWITZ_RILEY, 4, 858).at(0.6, 0))
+    FilteredWays draft =
+        new FilteredWays()
+            .with(low("lower", Kind.LINKWITZ_RILEY, 4, 858))
+            .with(high("upper", Kind.LINKWITZ_RILEY, 4, 858).heightM(0.6))
             .at(858.0);
-    draft.listening = new Listening(0.8, List.of(0.3, 0.6), null);
+    draft.asked.listening(new Listening(0.8, List.of(0.3, 0.6), null));
     Answer<CrossoverFiltersResult> answer = draft.answer();
     CrossoverFiltersResult result = answer.result();
     assertEquals(-20, result.sum().points().get(0).levelDb(), 1e-3);
@@ -156,11 +159,11 @@ class CrossoverFiltersTest {
 
   @Test
   void theNearerWayIsToBeDelayedByTheDifferenceOfThePaths() {
-    FilterDraft draft =
-        new FilterDraft()
-            .with(new Output("woofer").low(Kind.LINKWITZ_RILEY, 4, 2500).at(-0.15, 0))
-            .with(new Output("tweeter").high(Kind.LINKWITZ_RILEY, 4, 2500).gain(-1.5));
-    draft.listening = new Listening(0.9, null, null);
+    FilteredWays draft =
+        new FilteredWays()
+            .with(low("woofer", Kind.LINKWITZ_RILEY, 4, 2500).heightM(-0.15))
+            .with(high("tweeter", Kind.LINKWITZ_RILEY, 4, 2500).gainDb(-1.5));
+    draft.asked.listening(new Listening(0.9, null, null));
     Handover handover = draft.result().handovers().get(0);
     // √(0.9² + 0.15²) − 0.9 = 0.01241 m: 0.0362 ms.
     assertEquals(0.0362, handover.bestDelayMs(), 1e-4);
@@ -171,11 +174,11 @@ class CrossoverFiltersTest {
 
   @Test
   void aHoleAboveTheListenerIsFound() {
-    FilterDraft draft =
-        new FilterDraft()
-            .with(new Output("lower").low(Kind.LINKWITZ_RILEY, 4, 2000).at(-0.1, 0))
-            .with(new Output("upper").high(Kind.LINKWITZ_RILEY, 4, 2000).at(0.1, 0));
-    draft.listening = new Listening(1.0, List.of(0.0, 0.47), null);
+    FilteredWays draft =
+        new FilteredWays()
+            .with(low("lower", Kind.LINKWITZ_RILEY, 4, 2000).heightM(-0.1))
+            .with(high("upper", Kind.LINKWITZ_RILEY, 4, 2000).heightM(0.1));
+    draft.asked.listening(new Listening(1.0, List.of(0.0, 0.47), null));
     Answer<CrossoverFiltersResult> answer = draft.answer();
     // Reference height: equal paths, flat as alone but for √1.01 m of distance.
     assertEquals(-0.0432, answer.result().sum().points().get(0).levelDb(), 1e-4);
@@ -189,24 +192,26 @@ class CrossoverFiltersTest {
 
   @Test
   void placesOfTheWaysNeedAListener() {
-    FilterDraft draft =
-        new FilterDraft().with(new Output("woofer").low(Kind.BUTTERWORTH, 2, 300).at(0.2, 0));
+    FilteredWays draft =
+        new FilteredWays().with(low("woofer", Kind.BUTTERWORTH, 2, 300).heightM(0.2));
     assertEquals(List.of("heights-without-listener"), Answers.codes(draft.answer()));
   }
 
   @Test
   void inSinglePrecisionTwentyHertzAtTheHighestRateIsOffByMoreThanHalfADecibel() {
-    FilterDraft draft =
-        new FilterDraft().with(new Output("sub").high(Kind.BUTTERWORTH, 2, 20)).at(10.0, 20.0);
-    draft.rateHz = 192000;
-    draft.frequencies = new CurveFrequencies(null, 10.0, 20000.0, List.of(10.0, 20.0));
-    draft.format = new CoefficientFormat(CoefficientFormat.Kind.FLOAT32, null, null);
+    FilteredWays draft =
+        new FilteredWays().with(high("sub", Kind.BUTTERWORTH, 2, 20)).at(10.0, 20.0);
+    draft
+        .asked
+        .rateHz(192000.0)
+        .frequencies(new CurveFrequencies(null, 10.0, 20000.0, List.of(10.0, 20.0)))
+        .coefficientFormat(new CoefficientFormat(CoefficientFormat.Kind.FLOAT32, null, null));
     Answer<CrossoverFiltersResult> answer = draft.answer();
     assertEquals(List.of("rounding-changes-level"), Answers.codes(answer));
     assertEquals(-0.69, answer.result().ways().get(0).roundingErrorDb(), 0.01);
     WayPoint ten = answer.result().ways().get(0).points().get(0);
     assertEquals(-0.6916, ten.roundedLevelDb() - ten.levelDb(), 1e-3);
-    draft.format = null;
+    draft.asked.coefficientFormat(null);
     assertEquals(Verdict.OK, draft.answer().verdict());
     assertNull(draft.result().ways().get(0).roundingErrorDb());
     assertNull(draft.result().sections().get(0).rounded());
@@ -214,9 +219,11 @@ class CrossoverFiltersTest {
 
   @Test
   void roundingIsJudgedDownToZeroAndAtPointsOutsideOfTheRange() {
-    FilterDraft draft = new FilterDraft().with(new Output("sub").low(Kind.LINKWITZ_RILEY, 4, 20));
-    draft.rateHz = 192000;
-    draft.format = new CoefficientFormat(CoefficientFormat.Kind.FLOAT32, null, null);
+    FilteredWays draft = new FilteredWays().with(low("sub", Kind.LINKWITZ_RILEY, 4, 20));
+    draft
+        .asked
+        .rateHz(192000.0)
+        .coefficientFormat(new CoefficientFormat(CoefficientFormat.Kind.FLOAT32, null, null));
     CrossoverFiltersResult.WayCurve way = draft.result().ways().get(0);
     assertEquals(0, way.roundingErrorHz());
     // At zero frequency a section is (b0 + b1 + b2)/(1 + a1 + a2), of coefficients held as floats.
@@ -224,7 +231,7 @@ class CrossoverFiltersTest {
     double zero = (rounded.b0() + rounded.b1() + rounded.b2()) / (1 + rounded.a1() + rounded.a2());
     assertEquals(2 * 20 * Math.log10(zero), way.roundingErrorDb(), 1e-6);
     assertEquals(-1.87, way.roundingErrorDb(), 0.01);
-    draft.frequencies = new CurveFrequencies(null, 20.0, 20000.0, List.of(5.0));
+    draft.asked.frequencies(new CurveFrequencies(null, 20.0, 20000.0, List.of(5.0)));
     CrossoverFiltersResult.WayPoint listed = draft.result().ways().get(0).points().get(0);
     assertTrue(
         Math.abs(listed.roundedLevelDb() - listed.levelDb())
@@ -234,8 +241,8 @@ class CrossoverFiltersTest {
   @Test
   void aWordThatIsTooCoarseMakesALowHighPassUnstable() {
     // 1 + a1 + a2 is 6.8e-6 and the step of the word 6.1e-5: a pole comes to lie on the circle.
-    FilterDraft draft =
-        new FilterDraft().with(new Output("sub").high(Kind.BUTTERWORTH, 2, 20)).fixed(16, 14);
+    FilteredWays draft =
+        new FilteredWays().with(high("sub", Kind.BUTTERWORTH, 2, 20)).fixed(16, 14);
     Answer<CrossoverFiltersResult> answer = draft.answer();
     assertEquals(Verdict.STOP, answer.verdict());
     Finding finding = answer.findings().get(0);
@@ -250,9 +257,8 @@ class CrossoverFiltersTest {
   @Test
   void aLowPassWhoseInputCoefficientsVanishLetsNothingThrough() {
     // b1 is 2.1e-7 and half a step of the word 4.8e-7.
-    FilterDraft draft =
-        new FilterDraft().with(new Output("sub").low(Kind.BUTTERWORTH, 2, 20)).fixed(24, 20);
-    draft.rateHz = 192000;
+    FilteredWays draft = new FilteredWays().with(low("sub", Kind.BUTTERWORTH, 2, 20)).fixed(24, 20);
+    draft.asked.rateHz(192000.0);
     Answer<CrossoverFiltersResult> answer = draft.answer();
     assertTrue(Answers.codes(answer).contains("section-rounded-away"));
     assertFalse(Answers.codes(answer).contains("rounding-changes-level"));
@@ -260,9 +266,9 @@ class CrossoverFiltersTest {
 
   @Test
   void aCoefficientBeyondTheWordIsAStop() {
-    FilterDraft draft =
-        new FilterDraft()
-            .with(new Output("tweeter").high(Kind.LINKWITZ_RILEY, 4, 3000))
+    FilteredWays draft =
+        new FilteredWays()
+            .with(high("tweeter", Kind.LINKWITZ_RILEY, 4, 3000))
             .with("tweeter", SectionKind.HIGH_SHELF, 2000, 0.5, 10.0)
             .fixed(24, 22);
     Answer<CrossoverFiltersResult> answer = draft.answer();
@@ -275,10 +281,10 @@ class CrossoverFiltersTest {
 
   @Test
   void sectionsComeInTheOrderOfTheSignalAndSayWhereTheyAreFrom() {
-    FilterDraft draft =
-        new FilterDraft()
+    FilteredWays draft =
+        new FilteredWays()
             .with(
-                new Output("mid").high(Kind.BUTTERWORTH, 3, 200).low(Kind.LINKWITZ_RILEY, 4, 3000))
+                high("mid", Kind.BUTTERWORTH, 3, 200).lowPass(filter(Kind.LINKWITZ_RILEY, 4, 3000)))
             .with("mid", SectionKind.ALL_PASS_1, 500, null, null)
             .with("mid", SectionKind.PEAK, 800, 2.0, -3.0);
     assertEquals(
@@ -294,14 +300,14 @@ class CrossoverFiltersTest {
 
   @Test
   void theBandJudgedKeepsClearOfTheOuterCornersUnlessStated() {
-    FilterDraft draft =
-        new FilterDraft()
-            .with(new Output("woofer").high(Kind.BUTTERWORTH, 4, 60).low(Kind.BUTTERWORTH, 3, 2000))
-            .with(new Output("tweeter").high(Kind.BUTTERWORTH, 3, 2000));
+    FilteredWays draft =
+        new FilteredWays()
+            .with(
+                high("woofer", Kind.BUTTERWORTH, 4, 60).lowPass(filter(Kind.BUTTERWORTH, 3, 2000)))
+            .with(high("tweeter", Kind.BUTTERWORTH, 3, 2000));
     assertEquals(120, draft.result().sum().bandFromHz());
     assertEquals(20000, draft.result().sum().bandToHz());
-    draft.flatFromHz = 60.0;
-    draft.flatToHz = 4000.0;
+    draft.asked.flatFromHz(60.0).flatToHz(4000.0);
     assertEquals(60, draft.result().sum().bandFromHz());
     assertEquals(4000, draft.result().sum().bandToHz());
     assertEquals(-3.01, draft.result().sum().lowestDb(), 0.01);
@@ -309,18 +315,16 @@ class CrossoverFiltersTest {
 
   @Test
   void everyWayIsPairedWithItsNeighbourOnly() {
-    FilterDraft draft =
-        new FilterDraft()
-            .with(new Output("sub").low(Kind.LINKWITZ_RILEY, 4, 80))
+    FilteredWays draft =
+        new FilteredWays()
+            .with(low("sub", Kind.LINKWITZ_RILEY, 4, 80))
             .with(
-                new Output("left")
-                    .high(Kind.LINKWITZ_RILEY, 4, 80)
-                    .low(Kind.LINKWITZ_RILEY, 4, 2500))
+                high("left", Kind.LINKWITZ_RILEY, 4, 80)
+                    .lowPass(filter(Kind.LINKWITZ_RILEY, 4, 2500)))
             .with(
-                new Output("right")
-                    .high(Kind.LINKWITZ_RILEY, 4, 80)
-                    .low(Kind.LINKWITZ_RILEY, 4, 2500))
-            .with(new Output("tweeter").high(Kind.LINKWITZ_RILEY, 4, 2500));
+                high("right", Kind.LINKWITZ_RILEY, 4, 80)
+                    .lowPass(filter(Kind.LINKWITZ_RILEY, 4, 2500)))
+            .with(high("tweeter", Kind.LINKWITZ_RILEY, 4, 2500));
     assertEquals(
         List.of("sub-left", "sub-right", "left-tweeter", "right-tweeter"),
         draft.result().handovers().stream().map(h -> h.lower() + "-" + h.upper()).toList());
@@ -328,14 +332,13 @@ class CrossoverFiltersTest {
 
   @Test
   void ofThreeWaysOnlyNeighboursHandOver() {
-    FilterDraft draft =
-        new FilterDraft()
-            .with(new Output("woofer").low(Kind.LINKWITZ_RILEY, 4, 300))
+    FilteredWays draft =
+        new FilteredWays()
+            .with(low("woofer", Kind.LINKWITZ_RILEY, 4, 300))
             .with(
-                new Output("middle")
-                    .high(Kind.LINKWITZ_RILEY, 4, 300)
-                    .low(Kind.LINKWITZ_RILEY, 4, 1200))
-            .with(new Output("tweeter").high(Kind.LINKWITZ_RILEY, 4, 1200));
+                high("middle", Kind.LINKWITZ_RILEY, 4, 300)
+                    .lowPass(filter(Kind.LINKWITZ_RILEY, 4, 1200)))
+            .with(high("tweeter", Kind.LINKWITZ_RILEY, 4, 1200));
     assertEquals(
         List.of("woofer-middle", "middle-tweeter"),
         draft.result().handovers().stream().map(h -> h.lower() + "-" + h.upper()).toList());
@@ -344,39 +347,36 @@ class CrossoverFiltersTest {
 
   @Test
   void bandPassesThatHardlyDifferDoNotHandOverToEachOther() {
-    FilterDraft draft =
-        new FilterDraft()
+    FilteredWays draft =
+        new FilteredWays()
             .with(
-                new Output("left")
-                    .high(Kind.LINKWITZ_RILEY, 4, 1000)
-                    .low(Kind.LINKWITZ_RILEY, 4, 2500))
+                high("left", Kind.LINKWITZ_RILEY, 4, 1000)
+                    .lowPass(filter(Kind.LINKWITZ_RILEY, 4, 2500)))
             .with(
-                new Output("right")
-                    .high(Kind.LINKWITZ_RILEY, 4, 1100)
-                    .low(Kind.LINKWITZ_RILEY, 4, 2600));
+                high("right", Kind.LINKWITZ_RILEY, 4, 1100)
+                    .lowPass(filter(Kind.LINKWITZ_RILEY, 4, 2600)));
     assertEquals(List.of(), draft.result().handovers());
   }
 
   @Test
   void aCrossingThatAThirdWayDrownsIsNotJudged() {
-    FilterDraft draft =
-        FilterDraft.pair(Kind.LINKWITZ_RILEY, 2, 1000, 1).with(new Output("full").gain(1));
+    FilteredWays draft =
+        FilteredWays.pair(Kind.LINKWITZ_RILEY, 2, 1000, 1).with(way("full").gainDb(1.0));
     assertEquals(List.of(), draft.result().handovers());
-    FilterDraft softer =
-        FilterDraft.pair(Kind.LINKWITZ_RILEY, 2, 1000, 1).with(new Output("full").gain(-1));
+    FilteredWays softer =
+        FilteredWays.pair(Kind.LINKWITZ_RILEY, 2, 1000, 1).with(way("full").gainDb(-1.0));
     assertEquals(1, softer.result().handovers().size());
   }
 
   @Test
   void allAdviceOnThreeWaysTogetherMakesTheWholeSumFlat() {
-    FilterDraft draft =
-        new FilterDraft()
-            .with(new Output("woofer").low(Kind.LINKWITZ_RILEY, 2, 200))
+    FilteredWays draft =
+        new FilteredWays()
+            .with(low("woofer", Kind.LINKWITZ_RILEY, 2, 200))
             .with(
-                new Output("middle")
-                    .high(Kind.LINKWITZ_RILEY, 2, 200)
-                    .low(Kind.LINKWITZ_RILEY, 2, 4000))
-            .with(new Output("tweeter").high(Kind.LINKWITZ_RILEY, 2, 4000));
+                high("middle", Kind.LINKWITZ_RILEY, 2, 200)
+                    .lowPass(filter(Kind.LINKWITZ_RILEY, 2, 4000)))
+            .with(high("tweeter", Kind.LINKWITZ_RILEY, 2, 4000));
     List<Finding> advice =
         draft.answer().findings().stream()
             .filter(f -> f.code().equals("polarity-sums-better"))
@@ -385,14 +385,13 @@ class CrossoverFiltersTest {
         List.of("/ways/0/polarity", "/ways/2/polarity"),
         advice.stream().map(Finding::pointer).toList());
     assertTrue(advice.get(0).text().contains("with the polarity of woofer changed"));
-    FilterDraft followed =
-        new FilterDraft()
-            .with(new Output("woofer").low(Kind.LINKWITZ_RILEY, 2, 200).inverted())
+    FilteredWays followed =
+        new FilteredWays()
+            .with(low("woofer", Kind.LINKWITZ_RILEY, 2, 200).polarity(-1))
             .with(
-                new Output("middle")
-                    .high(Kind.LINKWITZ_RILEY, 2, 200)
-                    .low(Kind.LINKWITZ_RILEY, 2, 4000))
-            .with(new Output("tweeter").high(Kind.LINKWITZ_RILEY, 2, 4000).inverted());
+                high("middle", Kind.LINKWITZ_RILEY, 2, 200)
+                    .lowPass(filter(Kind.LINKWITZ_RILEY, 2, 4000)))
+            .with(high("tweeter", Kind.LINKWITZ_RILEY, 2, 4000).polarity(-1));
     assertTrue(followed.result().sum().spreadDb() < 1);
   }
 
@@ -400,11 +399,11 @@ class CrossoverFiltersTest {
   void adviceThatWouldMakeTheWholeSumLessFlatIsNotGiven() {
     // Right and left alone would sum with the sub once one side is inverted; both sides cancel
     // then.
-    FilterDraft draft =
-        new FilterDraft()
-            .with(new Output("sub").low(Kind.LINKWITZ_RILEY, 2, 80))
-            .with(new Output("left").high(Kind.LINKWITZ_RILEY, 2, 80))
-            .with(new Output("right").high(Kind.LINKWITZ_RILEY, 2, 80).inverted());
+    FilteredWays draft =
+        new FilteredWays()
+            .with(low("sub", Kind.LINKWITZ_RILEY, 2, 80))
+            .with(high("left", Kind.LINKWITZ_RILEY, 2, 80))
+            .with(high("right", Kind.LINKWITZ_RILEY, 2, 80).polarity(-1));
     Answer<CrossoverFiltersResult> answer = draft.answer();
     assertEquals(Better.INVERTED, answer.result().handovers().get(0).better());
     assertFalse(Answers.codes(answer).contains("polarity-sums-better"));
@@ -414,10 +413,10 @@ class CrossoverFiltersTest {
   void aLateSteepWayIsToBeDelayedAndNotInverted() {
     // 5 ms are 0.4 periods of 80 Hz and 10 of 2000 Hz.
     for (double corner : new double[] {80, 2000}) {
-      FilterDraft draft =
-          new FilterDraft()
-              .with(new Output("lower").low(Kind.LINKWITZ_RILEY, 8, corner))
-              .with(new Output("upper").high(Kind.LINKWITZ_RILEY, 8, corner).delayed(5));
+      FilteredWays draft =
+          new FilteredWays()
+              .with(low("lower", Kind.LINKWITZ_RILEY, 8, corner))
+              .with(high("upper", Kind.LINKWITZ_RILEY, 8, corner).delayMs(5.0));
       Answer<CrossoverFiltersResult> answer = draft.answer();
       assertEquals(
           List.of("delay-sums-better", "sum-uneven"),
@@ -431,7 +430,7 @@ class CrossoverFiltersTest {
   @Test
   void aDelayThatGainsLessThanADecibelIsNotAdvised() {
     Answer<CrossoverFiltersResult> answer =
-        FilterDraft.pair(Kind.BUTTERWORTH, 4, 2000, -1).answer();
+        FilteredWays.pair(Kind.BUTTERWORTH, 4, 2000, -1).answer();
     Handover handover = answer.result().handovers().get(0);
     assertTrue(handover.bestSpreadDb() < handover.invertedSpreadDb() - 0.3);
     assertEquals(List.of("polarity-sums-better", "sum-uneven"), Answers.codes(answer));
@@ -440,7 +439,7 @@ class CrossoverFiltersTest {
   @Test
   void aNullIsEquallyDeepWhereverItIsShown() {
     CrossoverFiltersResult result =
-        FilterDraft.pair(Kind.LINKWITZ_RILEY, 2, 2000, 1).at(2000.0).result();
+        FilteredWays.pair(Kind.LINKWITZ_RILEY, 2, 2000, 1).at(2000.0).result();
     assertEquals(-60, result.handovers().get(0).sumDb(), 1e-6);
     assertEquals(-60, result.sum().points().get(0).levelDb(), 1e-6);
     assertEquals(-60, result.sum().lowestDb(), 1e-3);
@@ -448,10 +447,10 @@ class CrossoverFiltersTest {
 
   @Test
   void waysThatNeverMeetAreSaidToBeSo() {
-    FilterDraft draft =
-        new FilterDraft()
-            .with(new Output("lower").low(Kind.BUTTERWORTH, 1, 1000).gain(30))
-            .with(new Output("upper").high(Kind.BUTTERWORTH, 1, 1000).gain(-60));
+    FilteredWays draft =
+        new FilteredWays()
+            .with(low("lower", Kind.BUTTERWORTH, 1, 1000).gainDb(30.0))
+            .with(high("upper", Kind.BUTTERWORTH, 1, 1000).gainDb(-60.0));
     Answer<CrossoverFiltersResult> answer = draft.answer();
     assertTrue(Answers.codes(answer).contains("no-crossing"));
     assertTrue(Answers.codes(answer).contains("full-scale-exceeded"));
@@ -460,10 +459,10 @@ class CrossoverFiltersTest {
 
   @Test
   void aClosedBandPassAndACornerNearHalfTheRateAreRemarkedOn() {
-    FilterDraft draft =
-        new FilterDraft()
-            .with(new Output("mid").high(Kind.BUTTERWORTH, 2, 3000).low(Kind.BUTTERWORTH, 2, 300))
-            .with(new Output("air").high(Kind.BUTTERWORTH, 2, 13000));
+    FilteredWays draft =
+        new FilteredWays()
+            .with(high("mid", Kind.BUTTERWORTH, 2, 3000).lowPass(filter(Kind.BUTTERWORTH, 2, 300)))
+            .with(high("air", Kind.BUTTERWORTH, 2, 13000));
     List<String> codes = Answers.codes(draft.answer());
     assertTrue(codes.contains("band-pass-closed"));
     assertTrue(codes.contains("near-half-rate"));
@@ -471,8 +470,8 @@ class CrossoverFiltersTest {
 
   @Test
   void workingsShowThePrewarping() {
-    FilterDraft draft =
-        new FilterDraft().with(new Output("low").low(Kind.LINKWITZ_RILEY, 2, 1000)).at(1000.0);
+    FilteredWays draft =
+        new FilteredWays().with(low("low", Kind.LINKWITZ_RILEY, 2, 1000)).at(1000.0);
     Answer<CrossoverFiltersResult> answer =
         Answers.withWorkings(new CrossoverFilters(), draft.request());
     assertEquals("prewarped_ratio", answer.workings().get(0).quantity());
@@ -482,10 +481,10 @@ class CrossoverFiltersTest {
 
   @Test
   void twoEqualWaysOfOppositePolarityLeaveNothingAndNoDelayOfIt() {
-    FilterDraft draft =
-        new FilterDraft()
-            .with(new Output("one").low(Kind.BUTTERWORTH, 2, 500))
-            .with(new Output("other").low(Kind.BUTTERWORTH, 2, 500).inverted())
+    FilteredWays draft =
+        new FilteredWays()
+            .with(low("one", Kind.BUTTERWORTH, 2, 500))
+            .with(low("other", Kind.BUTTERWORTH, 2, 500).polarity(-1))
             .at(100.0);
     CrossoverFiltersResult result = draft.result();
     // In phase each 0 dB would make 6.02 dB; a null is no deeper than 60 dB below that.

@@ -1,11 +1,15 @@
 package org.footwell.acoustic.filters;
 
+import static org.footwell.acoustic.filters.FilteredWays.filter;
+import static org.footwell.acoustic.filters.FilteredWays.high;
+import static org.footwell.acoustic.filters.FilteredWays.low;
+import static org.footwell.acoustic.filters.FilteredWays.way;
+
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import org.footwell.acoustic.filters.CrossoverFiltersResult.SumPoint;
 import org.footwell.acoustic.filters.CrossoverFiltersResult.WayPoint;
-import org.footwell.acoustic.filters.FilterDraft.Output;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Filter.BesselNormalisation;
 import org.footwell.parts.Filter.Kind;
@@ -80,60 +84,59 @@ class FiltersOutsideChecks extends OutsideChecks {
             (int) row.number("order"),
             row.number("corner_hz"),
             norm.equals("-") ? null : BesselNormalisation.valueOf(norm.toUpperCase(Locale.ROOT)));
-    Output output = new Output("one");
+    CrossoverFiltersRequestWayBuilder output = way("one");
     if (row.text("side").equals("low")) {
-      output.lowPass = filter;
+      output.lowPass(filter);
     } else {
-      output.highPass = filter;
+      output.highPass(filter);
     }
-    FilterDraft draft = new FilterDraft().with(output).at(row.number("frequency_hz"));
-    draft.rateHz = row.number("rate_hz");
+    FilteredWays draft = new FilteredWays().with(output).at(row.number("frequency_hz"));
+    draft.asked.rateHz(row.number("rate_hz"));
     return draft.result().ways().get(0).points().get(0);
   }
 
   private static Biquad section(Row row) {
     SectionKind kind = SectionKind.valueOf(row.text("kind").toUpperCase(Locale.ROOT));
-    FilterDraft draft =
-        new FilterDraft()
-            .with(new Output("one"))
+    FilteredWays draft =
+        new FilteredWays()
+            .with(way("one"))
             .with(
                 "one",
                 kind,
                 row.number("frequency_hz"),
                 row.number("q"),
                 kind.takesGain() ? (Double) row.number("gain_db") : null);
-    draft.rateHz = row.number("rate_hz");
+    draft.asked.rateHz(row.number("rate_hz"));
     return draft.result().sections().get(0).coefficients();
   }
 
   private static double roundingError(Row row) {
-    Output output = new Output("one");
+    CrossoverFiltersRequestWayBuilder output = way("one");
     if (row.text("side").equals("low")) {
-      output.low(Kind.BUTTERWORTH, 2, row.number("corner_hz"));
+      output.lowPass(filter(Kind.BUTTERWORTH, 2, row.number("corner_hz")));
     } else {
-      output.high(Kind.BUTTERWORTH, 2, row.number("corner_hz"));
+      output.highPass(filter(Kind.BUTTERWORTH, 2, row.number("corner_hz")));
     }
-    FilterDraft draft = new FilterDraft().with(output).at(row.number("frequency_hz"));
-    draft.rateHz = row.number("rate_hz");
+    FilteredWays draft = new FilteredWays().with(output).at(row.number("frequency_hz"));
+    draft.asked.rateHz(row.number("rate_hz"));
     int fraction = (int) row.numberOr("fraction_bits", -1);
-    draft.format =
+    draft.asked.coefficientFormat(
         fraction < 0
             ? new CoefficientFormat(CoefficientFormat.Kind.FLOAT32, null, null)
-            : new CoefficientFormat(CoefficientFormat.Kind.FIXED, fraction + 2, fraction);
+            : new CoefficientFormat(CoefficientFormat.Kind.FIXED, fraction + 2, fraction));
     WayPoint point = draft.result().ways().get(0).points().get(0);
     return point.roundedLevelDb() - point.levelDb();
   }
 
   private static SumPoint sum(Row row) {
     int order = (int) row.number("order");
-    Output upper =
-        new Output("upper")
-            .high(kind(row), order, 2000)
-            .delayed(row.number("upper_delay_ms"))
-            .gain(row.number("upper_gain_db"));
-    upper.polarity = (int) row.number("upper_polarity");
-    return new FilterDraft()
-        .with(new Output("lower").low(kind(row), order, 2000))
+    CrossoverFiltersRequestWayBuilder upper =
+        high("upper", kind(row), order, 2000)
+            .delayMs(row.number("upper_delay_ms"))
+            .gainDb(row.number("upper_gain_db"))
+            .polarity((int) row.number("upper_polarity"));
+    return new FilteredWays()
+        .with(low("lower", kind(row), order, 2000))
         .with(upper)
         .at(row.number("frequency_hz"))
         .result()

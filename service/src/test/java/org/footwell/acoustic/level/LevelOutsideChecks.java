@@ -1,9 +1,10 @@
 package org.footwell.acoustic.level;
 
+import static org.footwell.acoustic.level.SoundLevels.oneWatt;
+import static org.footwell.acoustic.level.SoundLevels.result;
+
 import java.util.List;
-import org.footwell.Answers;
 import org.footwell.acoustic.level.SoundLevelRequest.Band;
-import org.footwell.parts.Sensitivity;
 import org.footwell.physics.NoiseDose;
 import org.footwell.reference.OutsideCheck;
 import org.footwell.reference.OutsideChecks;
@@ -39,28 +40,14 @@ class LevelOutsideChecks extends OutsideChecks {
 
   /** Weighted by the calculation itself, at the frequency as the table names it. */
   private static double weighting(Row row) {
-    SoundLevelTest.Draft draft = new SoundLevelTest.Draft();
-    draft.spectrum = List.of(new Band(row.number("frequency_hz"), 0.0));
-    SoundLevelResult result = draft.answer().result();
+    SoundLevelRequestBuilder draft =
+        oneWatt().spectrum(List.of(new Band(row.number("frequency_hz"), 0.0)));
+    SoundLevelResult result = result(draft);
     return result.levelDba() - result.levelDbSpl();
   }
 
   private static double basisDifference(double ratedOhm) {
-    SoundLevelResult result =
-        Answers.of(new SoundLevel(), Requests.perWatt(90, ratedOhm, 1)).result();
+    SoundLevelResult result = result(oneWatt().ratedOhm(ratedOhm));
     return result.twoPointEightThreeVoltLevelDbSpl() - result.oneWattLevelDbSpl();
-  }
-
-  /** Shorthand for requests with little in them. */
-  static final class Requests {
-    static SoundLevelRequest perWatt(double sensitivity, double ratedOhm, double power) {
-      return SoundLevelRequestBuilder.builder()
-          .sensitivity(new Sensitivity(sensitivity, Sensitivity.Basis.ONE_WATT))
-          .ratedOhm(ratedOhm)
-          .powerW(power)
-          .build();
-    }
-
-    private Requests() {}
   }
 }

@@ -1,5 +1,7 @@
 package org.footwell.acoustic.level;
 
+import static org.footwell.acoustic.level.SoundLevels.oneWatt;
+import static org.footwell.acoustic.level.SoundLevels.result;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -30,21 +32,18 @@ class SoundLevelProperties {
   void thePowerNeededReachesTheTarget(
       @ForAll @DoubleRange(min = 80, max = 104) double target,
       @ForAll @DoubleRange(min = 0, max = 5) double compression) {
-    SoundLevelTest.Draft draft = draft(1, compression);
-    draft.targetLevelDbSpl = target;
-    double needed = draft.answer().result().powerNeededW();
+    double needed = result(draft(1, compression).targetLevelDbSpl(target)).powerNeededW();
     assertEquals(target, level(needed, compression), 1e-6);
   }
 
   @Property
   void bothBasesOfSensitivityGiveTheSameLevel(@ForAll @DoubleRange(min = 1, max = 32) double ohm) {
-    SoundLevelTest.Draft draft = draft(10, 0);
-    draft.ratedOhm = ohm;
-    SoundLevelResult perWatt = draft.answer().result();
-    draft.sensitivity =
+    SoundLevelRequestBuilder draft = draft(10, 0).ratedOhm(ohm);
+    SoundLevelResult perWatt = result(draft);
+    draft.sensitivity(
         new Sensitivity(
-            perWatt.twoPointEightThreeVoltLevelDbSpl(), Basis.TWO_POINT_EIGHT_THREE_VOLT);
-    assertEquals(perWatt.levelDbSpl(), draft.answer().result().levelDbSpl(), 1e-9);
+            perWatt.twoPointEightThreeVoltLevelDbSpl(), Basis.TWO_POINT_EIGHT_THREE_VOLT));
+    assertEquals(perWatt.levelDbSpl(), result(draft).levelDbSpl(), 1e-9);
   }
 
   @Property
@@ -52,11 +51,12 @@ class SoundLevelProperties {
       @ForAll @DoubleRange(min = 0.01, max = 1000) double power,
       @ForAll @DoubleRange(min = 10, max = 100) double frequency,
       @ForAll @DoubleRange(min = 3, max = 20) double crest) {
-    SoundLevelTest.Draft draft = draft(power, 0);
-    draft.crestFactorDb = crest;
-    draft.continuousPowerW = 100.0;
-    draft.cone = new Cone(200.0, 5.0, frequency);
-    SoundLevelResult result = draft.answer().result();
+    SoundLevelRequestBuilder draft =
+        draft(power, 0)
+            .crestFactorDb(crest)
+            .continuousPowerW(100.0)
+            .cone(new Cone(200.0, 5.0, frequency));
+    SoundLevelResult result = result(draft);
     double least =
         Math.min(
             result.levelDbSpl(),
@@ -66,13 +66,10 @@ class SoundLevelProperties {
   }
 
   private static double level(double power, double compression) {
-    return draft(power, compression).answer().result().levelDbSpl();
+    return result(draft(power, compression)).levelDbSpl();
   }
 
-  private static SoundLevelTest.Draft draft(double power, double compression) {
-    SoundLevelTest.Draft draft = new SoundLevelTest.Draft();
-    draft.powerW = power;
-    draft.compression = new Compression(compression, 100.0);
-    return draft;
+  private static SoundLevelRequestBuilder draft(double power, double compression) {
+    return oneWatt().powerW(power).compression(new Compression(compression, 100.0));
   }
 }

@@ -10,25 +10,22 @@ import org.footwell.acoustic.seats.SeatLevelsRequest.Tilt;
 import org.footwell.acoustic.seats.SeatLevelsResult.SeatBand;
 import org.footwell.acoustic.seats.SeatLevelsResult.SourceBand;
 import org.footwell.acoustic.seats.SeatLevelsResult.SourceLine;
-import org.footwell.acoustic.seats.Sources.Draft;
 import org.footwell.parts.Filter.Kind;
 
 class SeatLevelsProperties {
 
-  private static Draft wide() {
-    Draft draft = Sources.two();
-    draft.fromHz = 20.0;
-    draft.toHz = 20_000.0;
-    draft.incoherentAboveHz = 20_000.0;
+  private static Sources wide() {
+    Sources draft = Sources.two();
+    draft.levels.fromHz(20.0).toHz(20_000.0).incoherentAboveHz(20_000.0);
     return draft;
   }
 
   @Property(tries = 100)
   void aLinkwitzRileyCrossoverAddsToOneSource(
       @ForAll @DoubleRange(min = 30, max = 5000) double corner) {
-    Draft draft = wide();
-    draft.sources.get(0).lowPass = Sources.filter(Kind.LINKWITZ_RILEY, 4, corner);
-    draft.sources.get(1).highPass = Sources.filter(Kind.LINKWITZ_RILEY, 4, corner);
+    Sources draft = wide();
+    draft.sources.get(0).lowPass(Sources.filter(Kind.LINKWITZ_RILEY, 4, corner));
+    draft.sources.get(1).highPass(Sources.filter(Kind.LINKWITZ_RILEY, 4, corner));
     for (SeatBand band : draft.answer().result().seats().get(0).bands()) {
       assertEquals(110, band.coherentLevelDbSpl(), 1e-9);
     }
@@ -38,9 +35,8 @@ class SeatLevelsProperties {
   void pressuresNeverAddToMoreThanAllInPhase(
       @ForAll @DoubleRange(min = 0, max = 20) double delay,
       @ForAll @DoubleRange(min = -40, max = 0) double trim) {
-    Draft draft = wide();
-    draft.sources.get(1).delayMs = delay;
-    draft.sources.get(1).trimDb = trim;
+    Sources draft = wide();
+    draft.sources.get(1).delayMs(delay).trimDb(trim);
     for (SeatBand band : draft.answer().result().seats().get(0).bands()) {
       assertTrue(band.coherentLevelDbSpl() <= band.incoherentLevelDbSpl() + 3.0104);
     }
@@ -50,9 +46,9 @@ class SeatLevelsProperties {
   void atTheCommonDriveNoSourcePassesItsOwnLimit(
       @ForAll @DoubleRange(min = 1, max = 100) double continuous,
       @ForAll @DoubleRange(min = 0.1, max = 20) double xmax) {
-    Draft draft = wide();
-    draft.sources.get(0).continuousPowerW = continuous;
-    draft.sources.get(1).cone = new SoundSource.Cone(150.0, xmax);
+    Sources draft = wide();
+    draft.sources.get(0).continuousPowerW(continuous);
+    draft.sources.get(1).cone(new SoundSource.Cone(150.0, xmax));
     SeatLevelsResult result = draft.answer().result();
     for (int i = 0; i < 2; i++) {
       SourceLine source = result.sources().get(i);
@@ -67,10 +63,10 @@ class SeatLevelsProperties {
   @Property(tries = 100)
   void aLouderTargetLeavesTheLargestProgrammeAsItIs(
       @ForAll @DoubleRange(min = 0, max = 60) double louder) {
-    Draft draft = wide();
-    draft.tilt = new Tilt(60.0, -1.0);
+    Sources draft = wide();
+    draft.levels.tilt(new Tilt(60.0, -1.0));
     double before = draft.answer().result().largest().seats().get(0).levelDbSpl();
-    draft.tilt = new Tilt(60.0 + louder, -1.0);
+    draft.levels.tilt(new Tilt(60.0 + louder, -1.0));
     assertEquals(before, draft.answer().result().largest().seats().get(0).levelDbSpl(), 1e-9);
   }
 }

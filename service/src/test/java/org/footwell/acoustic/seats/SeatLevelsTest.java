@@ -17,8 +17,6 @@ import org.footwell.acoustic.seats.SeatLevelsRequest.Tilt;
 import org.footwell.acoustic.seats.SeatLevelsResult.Largest;
 import org.footwell.acoustic.seats.SeatLevelsResult.SeatBand;
 import org.footwell.acoustic.seats.SeatLevelsResult.SourceBand;
-import org.footwell.acoustic.seats.Sources.Draft;
-import org.footwell.acoustic.seats.Sources.SourceDraft;
 import org.footwell.calculation.Answer;
 import org.footwell.parts.Filter.Kind;
 import org.footwell.parts.Position;
@@ -40,35 +38,34 @@ class SeatLevelsTest {
 
   @Test
   void aQuarterPeriodApartTheyAddAsPowersAndHalfAPeriodApartTheyCancel() {
-    Draft draft = two();
-    draft.sources.get(1).delayMs = 2.5;
+    Sources draft = two();
+    draft.sources.get(1).delayMs(2.5);
     assertEquals(113.0103, draft.only().coherentLevelDbSpl(), 1e-4);
-    draft.sources.get(1).delayMs = 5.0;
+    draft.sources.get(1).delayMs(5.0);
     assertEquals(113.0103 - 60, draft.only().coherentLevelDbSpl(), 1e-4);
     assertEquals("sources-cancel", draft.answer().findings().get(0).code());
     assertEquals(60, draft.answer().findings().get(0).value(), 1e-9);
-    draft.sources.get(1).polarity = -1;
+    draft.sources.get(1).polarity(-1);
     assertEquals(116.0206, draft.only().coherentLevelDbSpl(), 1e-4);
   }
 
   @Test
   void aboveTheStatedFrequencyPowersAreAdded() {
-    Draft draft = two();
-    draft.incoherentAboveHz = 90.0;
+    Sources draft = two();
+    draft.levels.incoherentAboveHz(90.0);
     assertEquals(113.0103, draft.only().levelDbSpl(), 1e-4);
     assertEquals(List.of("phases-not-predicted"), Answers.codes(draft.answer()));
   }
 
   @Test
   void distanceAndCabinCountAsInSoundLevel() {
-    Draft draft = new Draft();
+    Sources draft = new Sources();
     draft.add("a");
-    draft.distances = List.of(new SeatDistance("a", "driver", 2.0));
+    draft.levels.distances(List.of(new SeatDistance("a", "driver", 2.0)));
     assertEquals(110 - 6.0206, draft.only().levelDbSpl(), 1e-4);
-    draft.cabin = new CabinModel(3.0, 0.5, 30.0);
+    draft.levels.cabin(new CabinModel(3.0, 0.5, 30.0));
     assertEquals(110 + 6.0206, draft.only().levelDbSpl(), 1e-4);
-    draft.fromHz = 25.0;
-    draft.toHz = 25.0;
+    draft.levels.fromHz(25.0).toHz(25.0);
     double gain = 40 * Math.log10(343.2 / 6 / (1000 * Math.pow(10, -1.6)));
     assertEquals(110 + 6.0206 + gain, draft.only().levelDbSpl(), 1e-4);
     assertEquals(List.of("cabin-not-measured"), Answers.codes(draft.answer()));
@@ -76,17 +73,17 @@ class SeatLevelsTest {
 
   @Test
   void positionsGiveTheSameAsTheirDistances() {
-    Draft draft = new Draft();
-    draft.add("a").position = new Position(1.0, 2.0, 2.0);
-    draft.seats = List.of(new Seat("driver", new Position(0.0, 0.0, 0.0)));
+    Sources draft = new Sources();
+    draft.add("a").position(new Position(1.0, 2.0, 2.0));
+    draft.levels.seats(List.of(new Seat("driver", new Position(0.0, 0.0, 0.0))));
     draft.measured = false;
     assertEquals(110 - 20 * Math.log10(3), draft.only().levelDbSpl(), 1e-9);
   }
 
   @Test
   void heatHoldsASourceAtItsContinuousPower() {
-    Draft draft = new Draft();
-    draft.add("a").continuousPowerW = 25.0;
+    Sources draft = new Sources();
+    draft.add("a").continuousPowerW(25.0);
     SourceBand alone = draft.answer().result().sources().get(0).bands().get(0);
     assertEquals(SourceLimit.THERMAL, alone.limitedBy());
     assertEquals(25, alone.powerW(), 1e-9);
@@ -96,13 +93,10 @@ class SeatLevelsTest {
 
   @Test
   void aConeHoldsASourceAtThePistonsLevel() {
-    Draft draft = new Draft();
-    SourceDraft sub = draft.add("a");
+    Sources draft = new Sources();
     // As in sound-level: 530 cm² and 10 mm at 30 Hz are 102.117 dB; 31.62 Hz is 0.915 dB more.
-    sub.cone = new SoundSource.Cone(530.0, 10.0);
-    sub.continuousPowerW = 90.0;
-    draft.fromHz = 31.5;
-    draft.toHz = 31.5;
+    draft.add("a").cone(new SoundSource.Cone(530.0, 10.0)).continuousPowerW(90.0);
+    draft.levels.fromHz(31.5).toHz(31.5);
     SourceBand alone = draft.answer().result().sources().get(0).bands().get(0);
     assertEquals(SourceLimit.DISPLACEMENT, alone.limitedBy());
     assertEquals(102.117 + 40 * Math.log10(31.6228 / 30), alone.levelDbSpl(), 1e-3);
@@ -111,11 +105,12 @@ class SeatLevelsTest {
 
   @Test
   void trimAndFilterTakePowerAndRollOffDoesNot() {
-    Draft draft = new Draft();
-    SourceDraft source = draft.add("a");
-    source.trimDb = -3.0;
-    source.highPass = filter(Kind.BUTTERWORTH, 2, 100.0);
-    source.rollOff = new SoundSource.RollOff(100.0, 1.0);
+    Sources draft = new Sources();
+    draft
+        .add("a")
+        .trimDb(-3.0)
+        .highPass(filter(Kind.BUTTERWORTH, 2, 100.0))
+        .rollOff(new SoundSource.RollOff(100.0, 1.0));
     SourceBand alone = draft.answer().result().sources().get(0).bands().get(0);
     assertEquals(100 * Math.pow(10, -0.3) / 2, alone.powerW(), 1e-6);
     // At its resonance the roll-off is Q, 0 dB here.
@@ -125,26 +120,26 @@ class SeatLevelsTest {
 
   @Test
   void aSourceWithoutAHighPassHoldsAllOthersBack() {
-    Draft draft = two();
-    draft.sources.get(0).sensitivity = new Sensitivity(105.0, Basis.ONE_WATT);
-    SourceDraft small = draft.sources.get(1);
-    small.cone = new SoundSource.Cone(50.0, 1.0);
-    draft.fromHz = 25.0;
-    draft.toHz = 25.0;
+    Sources draft = two();
+    draft.sources.get(0).sensitivity(new Sensitivity(105.0, Basis.ONE_WATT));
+    SoundSourceBuilder small = draft.sources.get(1).cone(new SoundSource.Cone(50.0, 1.0));
+    draft.levels.fromHz(25.0).toHz(25.0);
     Answer<SeatLevelsResult> answer = draft.answer();
     assertEquals("source-holds-back", answer.findings().get(0).code());
     assertEquals("b", answer.result().bands().get(0).limitingSource());
-    small.highPass = filter(Kind.LINKWITZ_RILEY, 8, 400.0);
+    small.highPass(filter(Kind.LINKWITZ_RILEY, 8, 400.0));
     assertFalse(Answers.codes(draft.answer()).contains("source-holds-back"));
   }
 
   @Test
   void headroomIsTheLevelOverTheTarget() {
-    Draft draft = new Draft();
-    draft.add("a").continuousPowerW = 25.0;
-    draft.fromHz = 80.0;
-    draft.toHz = 125.0;
-    draft.target = List.of(new TargetPoint(100.0, 106.0), new TargetPoint(125.0, 100.0));
+    Sources draft = new Sources();
+    draft.add("a").continuousPowerW(25.0);
+    draft
+        .levels
+        .fromHz(80.0)
+        .toHz(125.0)
+        .target(List.of(new TargetPoint(100.0, 106.0), new TargetPoint(125.0, 100.0)));
     Answer<SeatLevelsResult> answer = draft.answer();
     List<SeatBand> bands = answer.result().seats().get(0).bands();
     assertNull(bands.get(0).headroomDb());
@@ -160,11 +155,10 @@ class SeatLevelsTest {
 
   @Test
   void whatIsNotGivenOfASourceIsNotJudgedAndSaid() {
-    Draft draft = two();
+    Sources draft = two();
     assertEquals(List.of(), Answers.codes(draft.answer()));
-    draft.sources.get(0).cone = null;
-    draft.sources.get(1).cone = null;
-    draft.sources.get(1).continuousPowerW = null;
+    draft.sources.get(0).cone(null);
+    draft.sources.get(1).cone(null).continuousPowerW(null);
     Answer<SeatLevelsResult> answer = draft.answer();
     assertEquals(List.of("movement-not-judged", "heat-not-judged"), Answers.codes(answer));
     assertTrue(answer.findings().get(0).text().contains("No cone is given of a, b:"));
@@ -173,11 +167,9 @@ class SeatLevelsTest {
 
   @Test
   void aTiltRunsThroughOneKilohertz() {
-    Draft draft = new Draft();
+    Sources draft = new Sources();
     draft.add("a");
-    draft.fromHz = 1000.0;
-    draft.toHz = 2000.0;
-    draft.tilt = new Tilt(80.0, -3.0);
+    draft.levels.fromHz(1000.0).toHz(2000.0).tilt(new Tilt(80.0, -3.0));
     List<SeatBand> bands = draft.answer().result().seats().get(0).bands();
     assertEquals(80, bands.get(0).targetLevelDbSpl(), 1e-9);
     // Three third octaves of base ten are 0.9966 octaves.
@@ -186,11 +178,13 @@ class SeatLevelsTest {
 
   @Test
   void pointsOfTheTargetAtNominalThirdOctavesAreMeantAtTheExactOnes() {
-    Draft draft = new Draft();
+    Sources draft = new Sources();
     draft.add("a");
-    draft.fromHz = 31.5;
-    draft.toHz = 63.0;
-    draft.target = List.of(new TargetPoint(31.5, 90.0), new TargetPoint(63.0, 60.0));
+    draft
+        .levels
+        .fromHz(31.5)
+        .toHz(63.0)
+        .target(List.of(new TargetPoint(31.5, 90.0), new TargetPoint(63.0, 60.0)));
     List<SeatBand> bands = draft.answer().result().seats().get(0).bands();
     assertEquals(90, bands.get(0).targetLevelDbSpl(), 1e-9);
     assertEquals(80, bands.get(1).targetLevelDbSpl(), 1e-9);
@@ -199,18 +193,19 @@ class SeatLevelsTest {
 
   @Test
   void theHandExampleOfTheMethodPage() {
-    Draft draft = new Draft();
-    SourceDraft source = draft.add("a");
-    source.continuousPowerW = 50.0;
-    draft.fromHz = 100.0;
-    draft.toHz = 125.0;
-    draft.target = List.of(new TargetPoint(100.0, 90.0), new TargetPoint(125.0, 90.0));
+    Sources draft = new Sources();
+    draft.add("a").continuousPowerW(50.0);
+    draft
+        .levels
+        .fromHz(100.0)
+        .toHz(125.0)
+        .target(List.of(new TargetPoint(100.0, 90.0), new TargetPoint(125.0, 90.0)));
     // Two bands of 1 W each are 90 dB each: 2 W for 93.01 dB. Peaks of 12 dB leave 12.6 W of 100.
     Largest largest = draft.answer().result().largest();
     assertEquals(8, largest.overTargetDb(), 1e-3);
     assertEquals(SourceLimit.AMPLIFIER, largest.limitedBy());
     assertEquals(101.01, largest.seats().get(0).levelDbSpl(), 5e-3);
-    draft.crestFactorDb = 4.0;
+    draft.levels.crestFactorDb(4.0);
     largest = draft.answer().result().largest();
     assertEquals(SourceLimit.THERMAL, largest.limitedBy());
     assertEquals(10 * Math.log10(25), largest.overTargetDb(), 1e-9);
@@ -218,14 +213,14 @@ class SeatLevelsTest {
 
   @Test
   void theConeHoldsAProgrammeByItsPeaks() {
-    Draft draft = new Draft();
-    SourceDraft sub = draft.add("a");
-    sub.powerW = 10_000.0;
-    sub.cone = new SoundSource.Cone(530.0, 10.0);
-    draft.fromHz = 31.5;
-    draft.toHz = 31.5;
-    draft.target = List.of(new TargetPoint(30.0, 90.0), new TargetPoint(33.0, 90.0));
-    draft.crestFactorDb = 9.0;
+    Sources draft = new Sources();
+    draft.add("a").powerW(10_000.0).cone(new SoundSource.Cone(530.0, 10.0));
+    draft
+        .levels
+        .fromHz(31.5)
+        .toHz(31.5)
+        .target(List.of(new TargetPoint(30.0, 90.0), new TargetPoint(33.0, 90.0)))
+        .crestFactorDb(9.0);
     SeatLevelsResult result = draft.answer().result();
     double sine = result.sources().get(0).bands().get(0).levelDbSpl();
     assertEquals(SourceLimit.DISPLACEMENT, result.largest().limitedBy());
@@ -235,11 +230,9 @@ class SeatLevelsTest {
 
   @Test
   void theLargestProgrammeIsJudgedForHearing() {
-    Draft draft = new Draft();
+    Sources draft = new Sources();
     draft.add("a");
-    draft.fromHz = 1000.0;
-    draft.toHz = 1000.0;
-    draft.tilt = new Tilt(80.0, 0.0);
+    draft.levels.fromHz(1000.0).toHz(1000.0).tilt(new Tilt(80.0, 0.0));
     Answer<SeatLevelsResult> answer = draft.answer();
     Largest largest = answer.result().largest();
     assertEquals(101.01, largest.seats().get(0).levelDbSpl(), 5e-3);
@@ -249,16 +242,18 @@ class SeatLevelsTest {
 
   @Test
   void theReferenceSeatHasTheShapeOfTheTarget() {
-    Draft draft = two();
-    draft.seats = List.of(new Seat("driver", null), new Seat("rear", null));
-    draft.referenceSeat = "rear";
-    draft.tilt = new Tilt(80.0, 0.0);
-    draft.distances =
-        List.of(
-            new SeatDistance("a", "driver", 1.0),
-            new SeatDistance("b", "driver", 1.2),
-            new SeatDistance("a", "rear", 2.0),
-            new SeatDistance("b", "rear", 2.5));
+    Sources draft = two();
+    draft
+        .levels
+        .seats(List.of(new Seat("driver", null), new Seat("rear", null)))
+        .referenceSeat("rear")
+        .tilt(new Tilt(80.0, 0.0))
+        .distances(
+            List.of(
+                new SeatDistance("a", "driver", 1.0),
+                new SeatDistance("b", "driver", 1.2),
+                new SeatDistance("a", "rear", 2.0),
+                new SeatDistance("b", "rear", 2.5)));
     Largest largest = draft.answer().result().largest();
     assertEquals("rear", largest.referenceSeat());
     assertEquals(80 + largest.overTargetDb(), largest.seats().get(1).levelDbSpl(), 1e-9);

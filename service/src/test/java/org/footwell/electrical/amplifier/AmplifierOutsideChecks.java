@@ -42,8 +42,7 @@ class AmplifierOutsideChecks extends OutsideChecks {
 
   private static double predicted(Row row) {
     AmplifierRatingsRequest request =
-        new AmplifierRatingsRequest(
-            ratings(row), null, null, List.of(row.number("load_ohm")), null);
+        Requests.predicted(ratings(row), row.number("load_ohm")).build();
     return Answers.of(new AmplifierRatings(), request).result().predictions().get(0).cleanPowerW();
   }
 
@@ -54,8 +53,7 @@ class AmplifierOutsideChecks extends OutsideChecks {
             row.number("power_1_w"),
             row.number("load_2_ohm"),
             row.number("power_2_w"));
-    AmplifierRatingsRequest request =
-        new AmplifierRatingsRequest(ratings, null, null, List.of(1.0), null);
+    AmplifierRatingsRequest request = Requests.predicted(ratings, 1).build();
     return Answers.of(new AmplifierRatings(), request).result();
   }
 

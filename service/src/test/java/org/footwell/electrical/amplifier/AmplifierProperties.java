@@ -100,7 +100,7 @@ class AmplifierProperties {
       @ForAll @DoubleRange(min = 0.5, max = 16) double loadOhm) {
     Rails rails = Requests.rails(railV, dropV, limitA, sagOhm);
     RailMatchResult half = result(Requests.of(loadOhm / 2, rails));
-    RailMatchResult bridge = result(Requests.of(loadOhm, rails, true));
+    RailMatchResult bridge = result(Requests.bridged(loadOhm, rails));
     assertClose(2 * half.voltageV(), bridge.voltageV());
     assertClose(half.peakCurrentA(), bridge.peakCurrentA());
   }
@@ -112,7 +112,7 @@ class AmplifierProperties {
       @ForAll @DoubleRange(min = 0.5, max = 40) double loadOhm) {
     Ratings ratings = Requests.ratings(4, powerAtFour, 2, growth * powerAtFour);
     RailMatchResult half = result(Requests.of(loadOhm / 2, ratings));
-    RailMatchResult bridge = result(Requests.of(loadOhm, ratings, true, null));
+    RailMatchResult bridge = result(Requests.bridged(loadOhm, ratings));
     assertClose(2 * half.voltageV(), bridge.voltageV());
     assertClose(2 * half.cleanPowerLowW(), bridge.cleanPowerLowW());
     assertClose(2 * half.cleanPowerHighW(), bridge.cleanPowerHighW());

@@ -16,7 +16,10 @@ class AmplifierRatingsProperties {
   private static List<Prediction> predictions(
       Ratings ratings, BridgedRatings bridged, double loadOhm, double supplyV) {
     AmplifierRatingsRequest request =
-        new AmplifierRatingsRequest(ratings, bridged, null, List.of(loadOhm), List.of(supplyV));
+        Requests.predicted(ratings, loadOhm)
+            .bridgedRatings(bridged)
+            .suppliesV(List.of(supplyV))
+            .build();
     return Answers.of(new AmplifierRatings(), request).result().predictions();
   }
 
@@ -31,7 +34,8 @@ class AmplifierRatingsProperties {
       @ForAll @DoubleRange(min = 0.25, max = 40) double loadOhm,
       @ForAll boolean bridged) {
     Ratings ratings = Requests.ratings(4, powerAtFour, 2, growth * powerAtFour);
-    RailMatchResult alone = Requests.result(Requests.of(loadOhm, ratings, bridged, null));
+    RailMatchResult alone =
+        Requests.result(Requests.into(loadOhm).ratings(ratings).bridged(bridged).build());
     Prediction prediction = predictions(ratings, null, loadOhm, 14.4).get(bridged ? 1 : 0);
     assertClose(alone.cleanPowerW(), prediction.cleanPowerW());
     assertClose(alone.cleanPowerLowW(), prediction.cleanPowerLowW());

@@ -1,11 +1,11 @@
 package org.footwell.electrical.amplifier;
 
+import static org.footwell.electrical.amplifier.Requests.predicted;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.Arrays;
 import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
@@ -26,26 +26,20 @@ class AmplifierRatingsTest {
   private static final double TINY = 1e-9;
   private static final Ratings PLAIN = Requests.ratings(4, 100, 2, 160);
 
-  private static AmplifierRatingsRequest request(
-      Ratings ratings, BridgedRatings bridged, double... loads) {
-    return new AmplifierRatingsRequest(
-        ratings, bridged, null, Arrays.stream(loads).boxed().toList(), null);
-  }
-
   private static BridgedRatings bridged(double... loadsAndPowers) {
     return new BridgedRatings(null, null, Requests.ratings(loadsAndPowers).points());
   }
 
-  private static Answer<AmplifierRatingsResult> answer(AmplifierRatingsRequest request) {
-    return Answers.of(new AmplifierRatings(), request);
+  private static Answer<AmplifierRatingsResult> answer(AmplifierRatingsRequestBuilder request) {
+    return Answers.of(new AmplifierRatings(), request.build());
   }
 
-  private static AmplifierRatingsResult result(AmplifierRatingsRequest request) {
+  private static AmplifierRatingsResult result(AmplifierRatingsRequestBuilder request) {
     return answer(request).result();
   }
 
-  private static Fault onlyFault(AmplifierRatingsRequest request) {
-    List<Fault> faults = Answers.faults(new AmplifierRatings(), request);
+  private static Fault onlyFault(AmplifierRatingsRequestBuilder request) {
+    List<Fault> faults = Answers.faults(new AmplifierRatings(), request.build());
     assertEquals(1, faults.size(), faults::toString);
     return faults.get(0);
   }
@@ -73,9 +67,8 @@ class AmplifierRatingsTest {
   /** The numbers of docs/method/amplifier-ratings.md, worked by hand. */
   @Test
   void workedExample() {
-    AmplifierRatingsRequest request =
-        new AmplifierRatingsRequest(
-            PLAIN, bridged(4, 300), null, List.of(2.0, 8.0), List.of(12.0, 14.4));
+    AmplifierRatingsRequestBuilder request =
+        predicted(PLAIN, 2, 8).bridgedRatings(bridged(4, 300)).suppliesV(List.of(12.0, 14.4));
     Answer<AmplifierRatingsResult> answer = answer(request);
     AmplifierRatingsResult result = answer.result();
     assertEquals(22.6766, result.openCircuitV(), 5e-5);
@@ -127,22 +120,22 @@ class AmplifierRatingsTest {
 
   @Test
   void withoutSuppliesTheStatedOneIsPredictedFor() {
-    List<Prediction> predictions = result(request(PLAIN, null, 4)).predictions();
+    List<Prediction> predictions = result(predicted(PLAIN, 4)).predictions();
     assertEquals(2, predictions.size());
     assertPrediction(4, 14.4, false, 100, 100, 100, predictions.get(0));
-    assertNull(result(request(PLAIN, null, 4)).bridge());
+    assertNull(result(predicted(PLAIN, 4)).bridge());
   }
 
   @Test
   void aRegulatedSupplyKeepsItsPower() {
-    AmplifierRatingsRequest request =
-        new AmplifierRatingsRequest(PLAIN, null, true, List.of(4.0), List.of(11.0));
+    AmplifierRatingsRequestBuilder request =
+        predicted(PLAIN, 4).supplyRegulated(true).suppliesV(List.of(11.0));
     assertEquals(100, result(request).predictions().get(0).cleanPowerW(), TINY);
   }
 
   @Test
   void growthIsToldPerHalvingWhateverTheStep() {
-    AmplifierRatingsResult result = result(request(Requests.ratings(2, 150, 8, 60), null, 4));
+    AmplifierRatingsResult result = result(predicted(Requests.ratings(2, 150, 8, 60), 4));
     assertEquals(8, result.growth().get(0).fromLoadOhm(), 0);
     assertEquals(2.5, result.growth().get(0).powerRatio(), TINY);
     assertEquals(Math.sqrt(2.5), result.growth().get(0).powerRatioPerHalving(), TINY);
@@ -152,7 +145,7 @@ class AmplifierRatingsTest {
   void theSmallestGrowthIsTheOneRemarkedOn() {
     // 30 V behind 1 ohm: 88.9 W into 8, 144 W into 4, 200 W into 2.
     Answer<AmplifierRatingsResult> answer =
-        answer(request(Requests.ratings(8, 800 / 9.0, 4, 144, 2, 200), null, 4));
+        answer(predicted(Requests.ratings(8, 800 / 9.0, 4, 144, 2, 200), 4));
     Finding finding = finding(answer, "power-does-not-double");
     assertEquals(200.0 / 144, finding.value(), TINY);
     assertEquals(2, finding.limit(), 0);
@@ -165,8 +158,7 @@ class AmplifierRatingsTest {
 
   @Test
   void powerThatDoublesIsSaidToLookRegulated() {
-    Answer<AmplifierRatingsResult> answer =
-        answer(request(Requests.ratings(4, 75, 2, 150), null, 4));
+    Answer<AmplifierRatingsResult> answer = answer(predicted(Requests.ratings(4, 75, 2, 150), 4));
     assertEquals(List.of("ratings-regulated"), Answers.codes(answer));
     assertEquals(2, answer.result().growth().get(0).powerRatioPerHalving(), TINY);
   }
@@ -174,7 +166,7 @@ class AmplifierRatingsTest {
   @Test
   void aRatingAboveTheLineHasAPositiveResidual() {
     List<Rated> rated =
-        result(request(Requests.ratings(8, 800 / 9.0, 4, 150, 2, 200), null, 4)).rated();
+        result(predicted(Requests.ratings(8, 800 / 9.0, 4, 150, 2, 200), 4)).rated();
     assertTrue(rated.get(1).residualDb() > 0);
     assertTrue(rated.get(0).residualDb() < 0);
     assertTrue(rated.get(2).residualDb() < 0);
@@ -184,8 +176,7 @@ class AmplifierRatingsTest {
 
   @Test
   void powerLimitedRatingsNameNoSource() {
-    Answer<AmplifierRatingsResult> answer =
-        answer(request(Requests.ratings(4, 100, 2, 100), null, 3));
+    Answer<AmplifierRatingsResult> answer = answer(predicted(Requests.ratings(4, 100, 2, 100), 3));
     assertEquals(RatingsFit.Look.POWER_LIMITED, answer.result().character());
     assertNull(answer.result().openCircuitV());
     assertNull(answer.result().sagOhm());
@@ -195,15 +186,14 @@ class AmplifierRatingsTest {
 
   @Test
   void currentThatFallsIntoLowerLoadsHasNothingToCompareWith() {
-    Rated rated = result(request(Requests.ratings(4, 100, 2, 40), null, 3)).rated().get(0);
+    Rated rated = result(predicted(Requests.ratings(4, 100, 2, 40), 3)).rated().get(0);
     assertNull(rated.fittedPowerW());
     assertNull(rated.residualDb());
   }
 
   @Test
   void twoPowersForOneLoadCountAsTheirMeanInTheGrowth() {
-    AmplifierRatingsResult result =
-        result(request(Requests.ratings(4, 99, 4, 101, 2, 160), null, 4));
+    AmplifierRatingsResult result = result(predicted(Requests.ratings(4, 99, 4, 101, 2, 160), 4));
     assertEquals(1, result.growth().size());
     assertEquals(1.6, result.growth().get(0).powerRatio(), TINY);
     assertEquals(3, result.rated().size());
@@ -211,7 +201,8 @@ class AmplifierRatingsTest {
 
   @Test
   void moreBridgedPowerThanTheSingleChannelsPromiseIsAWarning() {
-    Answer<AmplifierRatingsResult> answer = answer(request(PLAIN, bridged(4, 400), 4));
+    Answer<AmplifierRatingsResult> answer =
+        answer(predicted(PLAIN, 4).bridgedRatings(bridged(4, 400)));
     Finding finding = finding(answer, "bridged-power-higher");
     assertEquals("/bridged_ratings/points/0/power_w", finding.pointer());
     assertEquals(0.9691, finding.value(), 5e-5); // 10·lg(400/320)
@@ -226,7 +217,8 @@ class AmplifierRatingsTest {
 
   @Test
   void lessBridgedPowerIsANoteAndCountedOn() {
-    Answer<AmplifierRatingsResult> answer = answer(request(PLAIN, bridged(4, 250), 4));
+    Answer<AmplifierRatingsResult> answer =
+        answer(predicted(PLAIN, 4).bridgedRatings(bridged(4, 250)));
     Finding finding = finding(answer, "bridged-power-lower");
     assertEquals(-1.0721, finding.value(), 5e-5); // 10·lg(250/320)
     assertEquals(-0.5, finding.limit(), 0);
@@ -237,7 +229,8 @@ class AmplifierRatingsTest {
   @Test
   void whatTheSingleRatingsLeaveOpenIsNoDisagreement() {
     // 1 ohm each: between 2·80 and 2·218.151 W.
-    Answer<AmplifierRatingsResult> answer = answer(request(PLAIN, bridged(2, 300), 4));
+    Answer<AmplifierRatingsResult> answer =
+        answer(predicted(PLAIN, 4).bridgedRatings(bridged(2, 300)));
     Bridge bridge = answer.result().bridge().get(0);
     assertEquals(160, bridge.expectedLowW(), TINY);
     assertEquals(436.302, bridge.expectedHighW(), 5e-4);
@@ -247,7 +240,8 @@ class AmplifierRatingsTest {
 
   @Test
   void bridgedRatingsForTwoLoadsSpeakForThemselves() {
-    Answer<AmplifierRatingsResult> answer = answer(request(PLAIN, bridged(8, 200, 4, 250), 8, 4));
+    Answer<AmplifierRatingsResult> answer =
+        answer(predicted(PLAIN, 8, 4).bridgedRatings(bridged(8, 200, 4, 250)));
     List<Prediction> predictions = answer.result().predictions();
     assertPrediction(8, 14.4, true, 200, 200, 200, predictions.get(1));
     assertPrediction(4, 14.4, true, 250, 250, 250, predictions.get(3));
@@ -257,7 +251,8 @@ class AmplifierRatingsTest {
 
   @Test
   void bridgedRatingsThatLookOddAreRemarkedOnWhereTheyStand() {
-    Answer<AmplifierRatingsResult> answer = answer(request(PLAIN, bridged(8, 200, 4, 205), 8));
+    Answer<AmplifierRatingsResult> answer =
+        answer(predicted(PLAIN, 8).bridgedRatings(bridged(8, 200, 4, 205)));
     assertEquals("/bridged_ratings/points", finding(answer, "ratings-power-limited").pointer());
   }
 
@@ -266,11 +261,11 @@ class AmplifierRatingsTest {
     double at12 = 320 * 144 / 207.36;
     List<Ratings.Point> points = Requests.ratings(4, 1.25 * at12).points();
     BridgedRatings other = new BridgedRatings(12.0, Basis.THD_10, points);
-    Answer<AmplifierRatingsResult> answer = answer(request(PLAIN, other, 4));
+    Answer<AmplifierRatingsResult> answer = answer(predicted(PLAIN, 4).bridgedRatings(other));
     assertEquals(0, answer.result().bridge().get(0).differenceDb(), TINY);
     assertEquals("/bridged_ratings/basis", finding(answer, "basis-not-clean").pointer());
-    AmplifierRatingsRequest regulated =
-        new AmplifierRatingsRequest(PLAIN, other, true, List.of(4.0), null);
+    AmplifierRatingsRequestBuilder regulated =
+        predicted(PLAIN, 4).bridgedRatings(other).supplyRegulated(true);
     assertEquals(
         20 * Math.log10(12 / 14.4), result(regulated).bridge().get(0).differenceDb(), TINY);
   }
@@ -278,7 +273,8 @@ class AmplifierRatingsTest {
   @Test
   void theKindOfPowerOfTheSingleRatingsHoldsForTheBridgeWhenItSaysNothing() {
     Ratings ratings = Requests.ratings(Basis.SQUARE_WAVE, false, false, 4, 200, 2, 320);
-    Answer<AmplifierRatingsResult> answer = answer(request(ratings, bridged(4, 640), 4));
+    Answer<AmplifierRatingsResult> answer =
+        answer(predicted(ratings, 4).bridgedRatings(bridged(4, 640)));
     assertEquals(320, answer.result().bridge().get(0).publishedW(), TINY);
     assertEquals(0, answer.result().bridge().get(0).differenceDb(), TINY);
     assertEquals(1, Answers.codes(answer).stream().filter("basis-not-clean"::equals).count());
@@ -287,7 +283,7 @@ class AmplifierRatingsTest {
   @Test
   void ratingsOfABridgeAreShownAsStatedAndHalvedForOneChannel() {
     Ratings ratings = Requests.ratings(Basis.CLEAN, true, false, 8, 200, 4, 320);
-    Answer<AmplifierRatingsResult> answer = answer(request(ratings, null, 4));
+    Answer<AmplifierRatingsResult> answer = answer(predicted(ratings, 4));
     assertEquals(2 * 22.6766, answer.result().openCircuitV(), 1e-4);
     assertEquals(2 * 0.535322, answer.result().sagOhm(), 1e-6);
     assertPrediction(4, 14.4, false, 100, 100, 100, answer.result().predictions().get(0));
@@ -298,19 +294,19 @@ class AmplifierRatingsTest {
   @Test
   void aSingleSupplyBridgeIsNotBridgedAgain() {
     Ratings ratings = Requests.ratings(Basis.CLEAN, false, true, 4, 20, 2, 35);
-    List<Prediction> predictions = result(request(ratings, null, 4, 2)).predictions();
+    List<Prediction> predictions = result(predicted(ratings, 4, 2)).predictions();
     assertEquals(List.of(false, false), predictions.stream().map(Prediction::bridged).toList());
-    Fault fault = onlyFault(request(ratings, bridged(4, 70), 4));
+    Fault fault = onlyFault(predicted(ratings, 4).bridgedRatings(bridged(4, 70)));
     assertEquals("bridge-of-bridges", fault.code());
     assertEquals("/bridged_ratings", fault.pointer());
     Ratings both = Requests.ratings(Basis.CLEAN, true, true, 4, 20, 2, 35);
-    assertEquals("/ratings/bridged", onlyFault(request(both, null, 4)).pointer());
+    assertEquals("/ratings/bridged", onlyFault(predicted(both, 4)).pointer());
   }
 
   @Test
   void bridgedRatingsNeedSingleOnesToBeHeldAgainst() {
     Ratings ratings = Requests.ratings(Basis.CLEAN, true, false, 8, 200, 4, 320);
-    Fault fault = onlyFault(request(ratings, bridged(4, 320), 4));
+    Fault fault = onlyFault(predicted(ratings, 4).bridgedRatings(bridged(4, 320)));
     assertEquals("not-allowed", fault.code());
     assertEquals("/ratings/bridged", fault.pointer());
     assertEquals(
@@ -321,22 +317,21 @@ class AmplifierRatingsTest {
 
   @Test
   void bridgedRatingsThatCannotBelongTogetherAreRefused() {
-    Fault fault = onlyFault(request(PLAIN, bridged(8, 100, 4, 300), 4));
+    Fault fault = onlyFault(predicted(PLAIN, 4).bridgedRatings(bridged(8, 100, 4, 300)));
     assertEquals("sag-grossly-negative", fault.code());
     assertEquals("/bridged_ratings/points", fault.pointer());
   }
 
   @Test
   void ratingsForOneLoadTellNothingOfAnother() {
-    Fault fault = onlyFault(request(Requests.ratings(4, 100, 4.2, 101), null, 4));
+    Fault fault = onlyFault(predicted(Requests.ratings(4, 100, 4.2, 101), 4));
     assertEquals("loads-without-spread", fault.code());
     assertEquals("/ratings/points", fault.pointer());
   }
 
   @Test
   void aSupplyOfOtherVehiclesIsAWarning() {
-    AmplifierRatingsRequest request =
-        new AmplifierRatingsRequest(PLAIN, null, null, List.of(4.0), List.of(14.4, 27.6));
+    AmplifierRatingsRequestBuilder request = predicted(PLAIN, 4).suppliesV(List.of(14.4, 27.6));
     Answer<AmplifierRatingsResult> answer = answer(request);
     Finding finding = finding(answer, "supply-of-other-vehicles");
     assertEquals("/supplies_v/1", finding.pointer());
@@ -346,24 +341,23 @@ class AmplifierRatingsTest {
 
   @Test
   void everyNumberOutOfItsBoundsIsNamed() {
-    AmplifierRatingsRequest request =
-        new AmplifierRatingsRequest(PLAIN, null, null, List.of(4.0, 0.1), List.of(48.0));
+    AmplifierRatingsRequestBuilder request = predicted(PLAIN, 4, 0.1).suppliesV(List.of(48.0));
     assertEquals(
         List.of("/loads_ohm/1", "/supplies_v/0"),
-        Answers.faults(new AmplifierRatings(), request).stream()
+        Answers.faults(new AmplifierRatings(), request.build()).stream()
             .map(Fault::pointer)
             .sorted()
             .toList());
-    assertEquals("/loads_ohm", onlyFault(request(PLAIN, null)).pointer());
-    assertEquals(
-        "/loads_ohm",
-        onlyFault(new AmplifierRatingsRequest(PLAIN, null, null, null, null)).pointer());
+    assertEquals("/loads_ohm", onlyFault(predicted(PLAIN)).pointer());
+    assertEquals("/loads_ohm", onlyFault(predicted(PLAIN).loadsOhm(null)).pointer());
   }
 
   @Test
   void workingsShowTheSourceAndTheComparison() {
     List<Step> steps =
-        Answers.withWorkings(new AmplifierRatings(), request(PLAIN, bridged(4, 300), 4)).workings();
+        Answers.withWorkings(
+                new AmplifierRatings(), predicted(PLAIN, 4).bridgedRatings(bridged(4, 300)).build())
+            .workings();
     List<String> quantities = steps.stream().map(Step::quantity).toList();
     assertTrue(
         quantities.containsAll(

@@ -46,8 +46,7 @@ class RailMatchRatingsTest {
 
   @Test
   void bridgingTwoRatedChannelsDoublesVoltageWithHalfTheLoadEach() {
-    RailMatchResult result =
-        Requests.result(Requests.of(8, Requests.ratings(4, 100, 2, 160), true, null));
+    RailMatchResult result = Requests.result(Requests.bridged(8, Requests.ratings(4, 100, 2, 160)));
     assertEquals(200, result.cleanPowerW(), 1e-9);
     assertEquals(40, result.voltageV(), 1e-9);
     assertEquals(2 * 22.6766, result.openCircuitV(), 1e-4);
@@ -58,7 +57,7 @@ class RailMatchRatingsTest {
   @Test
   void bridgedRatingsServeABridgeAsTheyAreAndOneChannelHalved() {
     Ratings bridged = Requests.ratings(Ratings.Basis.CLEAN, true, false, 8, 200, 4, 320);
-    assertEquals(200, Requests.result(Requests.of(8, bridged, true, null)).cleanPowerW(), 1e-9);
+    assertEquals(200, Requests.result(Requests.bridged(8, bridged)).cleanPowerW(), 1e-9);
     Answer<RailMatchResult> single = Requests.answer(Requests.of(4, bridged));
     assertEquals(100, single.result().cleanPowerW(), 1e-9);
     assertEquals(List.of("bridged-ratings-halved"), Answers.codes(single));

@@ -63,8 +63,7 @@ class RailMatchTest {
 
   @Test
   void aBridgeDoublesSwingDropAndSagAndEachHalfSeesHalfTheLoad() {
-    RailMatchResult result =
-        Requests.result(Requests.of(8, Requests.rails(30, 2, null, 0.5), true));
+    RailMatchResult result = Requests.result(Requests.bridged(8, Requests.rails(30, 2, null, 0.5)));
     assertEquals(56.0 * 8 / 9, result.peakVoltageV(), 1e-9);
     assertEquals(154.8642, result.cleanPowerW(), 5e-5);
     assertEquals(1, result.sagOhm(), 0);
@@ -74,7 +73,7 @@ class RailMatchTest {
   @Test
   void aBridgeDoesNotDoubleTheCurrentLimit() {
     Answer<RailMatchResult> answer =
-        Requests.answer(Requests.of(4, Requests.rails(30, 2, 5.0, 0), true));
+        Requests.answer(Requests.bridged(4, Requests.rails(30, 2, 5.0, 0)));
     assertEquals(50, answer.result().cleanPowerW(), 1e-9); // 5²·4/2
     assertEquals(5, answer.result().peakCurrentA(), 1e-9);
     assertEquals(LimitedBy.CURRENT, answer.result().limitedBy());
@@ -140,12 +139,11 @@ class RailMatchTest {
   @Test
   void aBridgeIsNotBridgedAgain() {
     Ratings ratings = Requests.ratings(Ratings.Basis.CLEAN, false, true, 4, 20, 2, 35);
-    assertEquals(
-        "bridge-of-bridges", Requests.onlyFault(Requests.of(4, ratings, true, null)).code());
+    assertEquals("bridge-of-bridges", Requests.onlyFault(Requests.bridged(4, ratings)).code());
     Ratings twice = Requests.ratings(Ratings.Basis.CLEAN, true, true, 4, 20, 2, 35);
     assertEquals("/ratings/bridged", Requests.onlyFault(Requests.of(4, twice)).pointer());
     Rails rails = new Rails(14.4, 14.4, Rails.Kind.SINGLE_SUPPLY_BRIDGE, 2.0, null, null);
-    assertEquals("/bridged", Requests.onlyFault(Requests.of(4, rails, true)).pointer());
+    assertEquals("/bridged", Requests.onlyFault(Requests.bridged(4, rails)).pointer());
   }
 
   @Test
@@ -184,8 +182,10 @@ class RailMatchTest {
   }
 
   private static RailMatchRequest onDriver(double continuousW, double ratedOhm, double loadOhm) {
-    return Requests.of(
-        loadOhm, Requests.ratings(4, 100, 2, 160), false, new Driver(continuousW, ratedOhm));
+    return Requests.into(loadOhm)
+        .ratings(Requests.ratings(4, 100, 2, 160))
+        .driver(new Driver(continuousW, ratedOhm))
+        .build();
   }
 
   @Test
@@ -224,47 +224,40 @@ class RailMatchTest {
     assertEquals(3.8021, answer.findings().get(0).value(), 5e-5);
   }
 
-  private static RailMatchRequest withMinimum(
-      double loadOhm, boolean bridged, Double minimum, Double minimumBridged, Driver driver) {
-    return RailMatchRequestBuilder.builder()
-        .loadOhm(loadOhm)
-        .ratings(Requests.ratings(4, 100, 1, 200))
-        .bridged(bridged)
-        .minimumOhm(minimum)
-        .minimumBridgedOhm(minimumBridged)
-        .driver(driver)
-        .build();
+  private static RailMatchRequestBuilder withMinimum(double loadOhm, double minimumOhm) {
+    return Requests.into(loadOhm).ratings(Requests.ratings(4, 100, 1, 200)).minimumOhm(minimumOhm);
   }
 
   @Test
   void aLoadBelowTheMinimumStops() {
-    Answer<RailMatchResult> answer = Requests.answer(withMinimum(2, false, 4.0, null, null));
+    Answer<RailMatchResult> answer = Requests.answer(withMinimum(2, 4).build());
     assertEquals(Verdict.STOP, answer.verdict());
     assertEquals(List.of("load-below-minimum"), Answers.codes(answer));
     assertEquals("/load_ohm", answer.findings().get(0).pointer());
-    assertEquals(List.of(), Requests.codes(withMinimum(4, false, 4.0, null, null)));
+    assertEquals(List.of(), Requests.codes(withMinimum(4, 4).build()));
   }
 
   @Test
   void bridgedEachHalfMustBearHalfTheLoad() {
     assertEquals(
-        List.of("load-below-minimum"), Requests.codes(withMinimum(3, true, 2.0, null, null)));
-    assertEquals(List.of(), Requests.codes(withMinimum(4, true, 2.0, null, null)));
+        List.of("load-below-minimum"), Requests.codes(withMinimum(3, 2).bridged(true).build()));
+    assertEquals(List.of(), Requests.codes(withMinimum(4, 2).bridged(true).build()));
     assertEquals(
-        List.of("bridged-minimum-doubtful"), Requests.codes(withMinimum(3, true, 2.0, 2.0, null)));
+        List.of("bridged-minimum-doubtful"),
+        Requests.codes(withMinimum(3, 2).bridged(true).minimumBridgedOhm(2.0).build()));
   }
 
   @Test
   void ratedIsComparedWithRated() {
     Driver fourOhm = new Driver(120.0, 4.0);
-    Answer<RailMatchResult> dips = Requests.answer(withMinimum(3.2, false, 4.0, null, fourOhm));
+    Answer<RailMatchResult> dips = Requests.answer(withMinimum(3.2, 4).driver(fourOhm).build());
     assertEquals(List.of("load-dips-below-minimum"), Answers.codes(dips));
     assertEquals(Verdict.NOTE, dips.verdict());
     // A load of 2 ohm is no 4 ohm driver, whatever is said of it.
     assertTrue(
-        Requests.codes(withMinimum(2, false, 4.0, null, fourOhm)).contains("load-below-minimum"));
+        Requests.codes(withMinimum(2, 4).driver(fourOhm).build()).contains("load-below-minimum"));
     Answer<RailMatchResult> low =
-        Requests.answer(withMinimum(2, false, 4.0, null, new Driver(120.0, 2.0)));
+        Requests.answer(withMinimum(2, 4).driver(new Driver(120.0, 2.0)).build());
     assertEquals("/driver/rated_ohm", low.findings().get(0).pointer());
   }
 

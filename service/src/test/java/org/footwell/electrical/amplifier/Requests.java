@@ -3,11 +3,11 @@ package org.footwell.electrical.amplifier;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
-import org.footwell.electrical.amplifier.RailMatchRequest.Driver;
 import org.footwell.electrical.amplifier.Ratings.Basis;
 import org.footwell.electrical.amplifier.Ratings.Point;
 
@@ -38,31 +38,30 @@ final class Requests {
     return new Rails(railV, 14.4, null, dropV, currentLimitA, sagOhm);
   }
 
-  static RailMatchRequest of(double loadOhm, Ratings ratings) {
-    return of(loadOhm, ratings, false, null);
+  static RailMatchRequestBuilder into(double loadOhm) {
+    return RailMatchRequestBuilder.builder().loadOhm(loadOhm).minimumOhm(LEAST_OHM);
   }
 
-  static RailMatchRequest of(double loadOhm, Ratings ratings, boolean bridged, Driver driver) {
-    return RailMatchRequestBuilder.builder()
-        .loadOhm(loadOhm)
-        .ratings(ratings)
-        .bridged(bridged)
-        .minimumOhm(LEAST_OHM)
-        .driver(driver)
-        .build();
+  static RailMatchRequest of(double loadOhm, Ratings ratings) {
+    return into(loadOhm).ratings(ratings).build();
   }
 
   static RailMatchRequest of(double loadOhm, Rails rails) {
-    return of(loadOhm, rails, false);
+    return into(loadOhm).rails(rails).build();
   }
 
-  static RailMatchRequest of(double loadOhm, Rails rails, boolean bridged) {
-    return RailMatchRequestBuilder.builder()
-        .loadOhm(loadOhm)
-        .rails(rails)
-        .bridged(bridged)
-        .minimumOhm(LEAST_OHM)
-        .build();
+  static RailMatchRequest bridged(double loadOhm, Ratings ratings) {
+    return into(loadOhm).ratings(ratings).bridged(true).build();
+  }
+
+  static RailMatchRequest bridged(double loadOhm, Rails rails) {
+    return into(loadOhm).rails(rails).bridged(true).build();
+  }
+
+  static AmplifierRatingsRequestBuilder predicted(Ratings ratings, double... loads) {
+    return AmplifierRatingsRequestBuilder.builder()
+        .ratings(ratings)
+        .loadsOhm(Arrays.stream(loads).boxed().toList());
   }
 
   static Answer<RailMatchResult> answer(RailMatchRequest request) {

@@ -12,20 +12,17 @@ import org.junit.jupiter.api.Test;
 /** Loads that nothing is known about are not passed over in silence. */
 class UnjudgedLoadTest {
 
-  private static RailMatchRequest bridged(double loadOhm, Double minimum, Double minimumBridged) {
+  private static RailMatchRequestBuilder bridged(double loadOhm) {
     return RailMatchRequestBuilder.builder()
         .loadOhm(loadOhm)
         .rails(Requests.rails(30, 4, null, 0))
-        .bridged(true)
-        .minimumOhm(minimum)
-        .minimumBridgedOhm(minimumBridged)
-        .build();
+        .bridged(true);
   }
 
   @Test
   void halfAnOhmWithoutAnyMinimumIsAWarning() {
     // 2·26 V peak into 0.5 ohm: 104 A, 2704 W
-    Answer<RailMatchResult> answer = Requests.answer(bridged(0.5, null, null));
+    Answer<RailMatchResult> answer = Requests.answer(bridged(0.5).build());
     assertEquals(2704, answer.result().cleanPowerW(), 1e-9);
     assertEquals(104, answer.result().peakCurrentA(), 1e-9);
     assertEquals(List.of("load-hardly-any", "minimum-not-given"), Answers.codes(answer));
@@ -34,14 +31,14 @@ class UnjudgedLoadTest {
 
   @Test
   void aUsualLoadWithoutAMinimumIsANote() {
-    Answer<RailMatchResult> answer = Requests.answer(bridged(4, null, null));
+    Answer<RailMatchResult> answer = Requests.answer(bridged(4).build());
     assertEquals(List.of("minimum-not-given"), Answers.codes(answer));
     assertNotEquals(Verdict.OK, answer.verdict());
   }
 
   @Test
   void whatTheMakerAllowsIsANoteWithTheCurrent() {
-    Answer<RailMatchResult> answer = Requests.answer(bridged(1, null, 1.0));
+    Answer<RailMatchResult> answer = Requests.answer(bridged(1).minimumBridgedOhm(1.0).build());
     assertEquals(List.of("load-low-but-allowed"), Answers.codes(answer));
     assertEquals(
         "Each channel sees 0.5 ohm, which its maker allows: expect 52 A at the peaks. Every"
@@ -52,6 +49,7 @@ class UnjudgedLoadTest {
   @Test
   void belowTheMakersMinimumIsAStopAndNothingElse() {
     assertEquals(
-        List.of("load-below-minimum"), Answers.codes(Requests.answer(bridged(1, 1.0, null))));
+        List.of("load-below-minimum"),
+        Answers.codes(Requests.answer(bridged(1).minimumOhm(1.0).build())));
   }
 }

@@ -77,7 +77,8 @@ class FactoryOutputTest {
 
   @Test
   void whatIsNotKnownIsAskedFor() {
-    Stage unknown = Requests.input(Requests.amplifier(20, 0.5, 20), null);
+    Stage unknown =
+        StageBuilder.builder(Requests.amplifier(20, 0.5, 20)).highLevelInput(null).build();
     Answer<GainChainResult> answer =
         Requests.answer(Requests.of(measured(null, null, null, null), unknown));
     assertEquals(
@@ -93,7 +94,8 @@ class FactoryOutputTest {
 
   @Test
   void aBridgeIsNeitherMeasuredAgainstGroundNorJoinedToALineInput() {
-    Stage line = Requests.input(Requests.amplifier(20, 0.5, 20), false);
+    Stage line =
+        StageBuilder.builder(Requests.amplifier(20, 0.5, 20)).highLevelInput(false).build();
     Answer<GainChainResult> answer =
         Requests.answer(Requests.of(measured(true, false, false, TurnOn.REMOTE_WIRE), line));
     assertEquals(List.of("measured-against-ground", "line-input-on-bridge"), Answers.codes(answer));

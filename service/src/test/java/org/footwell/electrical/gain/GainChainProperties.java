@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import org.footwell.electrical.gain.GainChainRequest.HeadUnit;
 import org.footwell.electrical.gain.GainChainResult.Setting;
 
 class GainChainProperties {
@@ -54,13 +55,23 @@ class GainChainProperties {
       @ForAll @DoubleRange(min = 1, max = 500) double first,
       @ForAll @DoubleRange(min = 1, max = 500) double second,
       @ForAll @DoubleRange(min = 0.5, max = 9) double source) {
-    Stage processor = Requests.noisy(Requests.stage("processor", 10, 4, -60, 60), first, null);
-    Stage amplifier = Requests.noisy(Requests.amplifier(20, 0.01, 20), null, second);
+    Stage processor =
+        StageBuilder.builder(Requests.stage("processor", 10, 4, -60, 60))
+            .inputNoiseUv(first)
+            .build();
+    Stage amplifier =
+        StageBuilder.builder(Requests.amplifier(20, 0.01, 20)).outputNoiseUv(second).build();
     GainChainResult quiet =
-        Requests.result(Requests.of(source, 0.0, 0, -10, null, processor, amplifier));
+        Requests.result(
+            Requests.chain(source, processor, amplifier)
+                .headUnit(new HeadUnit(source, 0.0))
+                .build());
     assertEquals(1, quiet.stages().stream().mapToDouble(Setting::noiseShare).sum(), 1e-9);
     GainChainResult noisy =
-        Requests.result(Requests.of(source, 50.0, 0, -10, null, processor, amplifier));
+        Requests.result(
+            Requests.chain(source, processor, amplifier)
+                .headUnit(new HeadUnit(source, 50.0))
+                .build());
     assertTrue(noisy.noiseUv() > quiet.noiseUv());
     assertTrue(noisy.signalToNoiseDb() < quiet.signalToNoiseDb());
   }

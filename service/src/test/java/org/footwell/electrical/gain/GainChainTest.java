@@ -160,17 +160,18 @@ class GainChainTest {
 
   @Test
   void aStageRunFarBelowItsLimitCostsNoise() {
-    Stage amplifier = Requests.noisy(Requests.amplifier(20, 0.2, 10), 20.0, null);
+    Stage amplifier =
+        StageBuilder.builder(Requests.amplifier(20, 0.2, 10)).inputNoiseUv(20.0).build();
+    GainChainRequestBuilder chain = Requests.chain(0.5, amplifier).headUnit(new HeadUnit(0.5, 2.0));
     Seat seat = new Seat(95.0, Weighting.A, null, null);
-    Answer<GainChainResult> answer =
-        Requests.answer(Requests.of(0.5, 2.0, 0, -10, seat, amplifier));
+    Answer<GainChainResult> answer = Requests.answer(chain.seat(seat).build());
     // 40 times 20 µV and 2 µV: 804 µV; 95 + 20·lg(804e-6/2.83) = 24.07.
     assertEquals(803.99, answer.result().noiseUv(), 5e-3);
     assertEquals(24.07, answer.result().noiseLevelDba(), 5e-3);
     assertEquals(400.0 / 404, answer.result().stages().get(0).noiseShare(), 1e-9);
     assertEquals(List.of(), Answers.codes(answer));
     Seat quiet = new Seat(95.0, Weighting.UNWEIGHTED, 4, 30.0);
-    Answer<GainChainResult> four = Requests.answer(Requests.of(0.5, 2.0, 0, -10, quiet, amplifier));
+    Answer<GainChainResult> four = Requests.answer(chain.seat(quiet).build());
     assertEquals(30.09, four.result().noiseLevelDbSpl(), 5e-3); // 6.02 dB more
     assertEquals(List.of("noise-audible", "stage-costs-noise"), Answers.codes(four));
     assertEquals(26.0206, four.findings().get(1).value(), 5e-5); // 10 V over 0.5 V
@@ -180,17 +181,18 @@ class GainChainTest {
   void noiseThatIsNotGivenIsNotMadeUp() {
     Seat seat = new Seat(90.0, Weighting.A, null, null);
     Answer<GainChainResult> none =
-        Requests.answer(Requests.of(4, null, 0, -10, seat, Requests.amplifier(20, 0.2, 5)));
+        Requests.answer(Requests.chain(4, Requests.amplifier(20, 0.2, 5)).seat(seat).build());
     assertEquals(List.of("noise-incomplete"), Answers.codes(none));
     assertNull(none.result().noiseUv());
     assertNull(none.result().noiseLevelDba());
     assertTrue(
         none.findings().get(0).text().contains("for the source, amplifier:"),
         none.findings().get(0)::text);
+    Stage noiseless =
+        StageBuilder.builder(Requests.amplifier(20, 0.2, 5)).inputNoiseUv(0.0).build();
     Answer<GainChainResult> silent =
         Requests.answer(
-            Requests.of(
-                4, 0.0, 0, -10, seat, Requests.noisy(Requests.amplifier(20, 0.2, 5), 0.0, null)));
+            Requests.chain(4, noiseless).headUnit(new HeadUnit(4.0, 0.0)).seat(seat).build());
     assertEquals(0, silent.result().noiseUv(), 0);
     assertNull(silent.result().signalToNoiseDb());
   }
@@ -219,7 +221,13 @@ class GainChainTest {
     assertEquals("duplicate", twice.code());
     assertEquals("/stages/1/name", twice.pointer());
     Stage both =
-        new Stage("a", 4.0, 4.0, new Gain(0.0, 1.0), new Sensitivity(1.0, 2.0), null, null, null);
+        StageBuilder.builder()
+            .name("a")
+            .maxInputV(4.0)
+            .maxOutputV(4.0)
+            .gain(new Gain(0.0, 1.0))
+            .sensitivity(new Sensitivity(1.0, 2.0))
+            .build();
     assertEquals("exactly-one-of", Requests.onlyFault(Requests.of(4, 0, -10, both)).code());
   }
 

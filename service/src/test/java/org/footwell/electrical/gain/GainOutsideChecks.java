@@ -34,15 +34,14 @@ class GainOutsideChecks extends OutsideChecks {
             .mapToObj(
                 i -> {
                   double gain = row.number("gain_" + i + "_db");
-                  return new Stage(
-                      "stage " + i,
-                      200.0,
-                      500.0,
-                      new Gain(gain, gain),
-                      null,
-                      row.number("input_noise_" + i + "_uv"),
-                      row.number("output_noise_" + i + "_uv"),
-                      null);
+                  return StageBuilder.builder()
+                      .name("stage " + i)
+                      .maxInputV(200.0)
+                      .maxOutputV(500.0)
+                      .gain(new Gain(gain, gain))
+                      .inputNoiseUv(row.number("input_noise_" + i + "_uv"))
+                      .outputNoiseUv(row.number("output_noise_" + i + "_uv"))
+                      .build();
                 })
             .toList();
     HeadUnit source = new HeadUnit(row.number("source_v"), row.number("source_noise_uv"));

@@ -7,7 +7,6 @@ import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
 import org.footwell.electrical.gain.GainChainRequest.HeadUnit;
-import org.footwell.electrical.gain.GainChainRequest.Seat;
 import org.footwell.electrical.gain.GainChainRequest.Terminals;
 import org.footwell.electrical.gain.Stage.Gain;
 import org.footwell.electrical.gain.Stage.Sensitivity;
@@ -18,61 +17,39 @@ final class Requests {
   private Requests() {}
 
   static Stage stage(String name, double maxInputV, double maxOutputV, double minDb, double maxDb) {
-    return new Stage(name, maxInputV, maxOutputV, new Gain(minDb, maxDb), null, null, null, true);
+    return StageBuilder.builder()
+        .name(name)
+        .maxInputV(maxInputV)
+        .maxOutputV(maxOutputV)
+        .gain(new Gain(minDb, maxDb))
+        .highLevelInput(true)
+        .build();
   }
 
   static Stage amplifier(double maxOutputV, double leastV, double mostV) {
-    return new Stage(
-        "amplifier", 10.0, maxOutputV, null, new Sensitivity(leastV, mostV), null, null, true);
+    return StageBuilder.builder()
+        .name("amplifier")
+        .maxInputV(10.0)
+        .maxOutputV(maxOutputV)
+        .sensitivity(new Sensitivity(leastV, mostV))
+        .highLevelInput(true)
+        .build();
   }
 
-  static Stage noisy(Stage s, Double inputUv, Double outputUv) {
-    return new Stage(
-        s.name(),
-        s.maxInputV(),
-        s.maxOutputV(),
-        s.gain(),
-        s.sensitivity(),
-        inputUv,
-        outputUv,
-        s.highLevelInput());
-  }
-
-  static Stage input(Stage s, Boolean highLevel) {
-    return new Stage(
-        s.name(),
-        s.maxInputV(),
-        s.maxOutputV(),
-        s.gain(),
-        s.sensitivity(),
-        s.inputNoiseUv(),
-        s.outputNoiseUv(),
-        highLevel);
-  }
-
-  /** A head unit of {@code sourceV}, load 4 ohm, terminals open. */
-  static GainChainRequest of(double sourceV, double overlapDb, double toneDbfs, Stage... stages) {
-    return of(sourceV, null, overlapDb, toneDbfs, null, stages);
-  }
-
-  static GainChainRequest of(
-      double sourceV,
-      Double sourceNoiseUv,
-      double overlapDb,
-      double toneDbfs,
-      Seat seat,
-      Stage... stages) {
-    HeadUnit unit = new HeadUnit(sourceV, sourceNoiseUv);
+  /** A head unit of {@code sourceV}, load 4 ohm, terminals open, no overlap, a tone of -10 dBFS. */
+  static GainChainRequestBuilder chain(double sourceV, Stage... stages) {
     return GainChainRequestBuilder.builder()
-        .headUnit(unit)
+        .headUnit(new HeadUnit(sourceV, null))
         .stages(List.of(stages))
         .loadOhm(4.0)
         .outputOhm(0.0)
-        .overlapDb(overlapDb)
-        .testToneDbfs(toneDbfs)
-        .terminals(Terminals.OPEN)
-        .seat(seat)
-        .build();
+        .overlapDb(0.0)
+        .testToneDbfs(-10.0)
+        .terminals(Terminals.OPEN);
+  }
+
+  static GainChainRequest of(double sourceV, double overlapDb, double toneDbfs, Stage... stages) {
+    return chain(sourceV, stages).overlapDb(overlapDb).testToneDbfs(toneDbfs).build();
   }
 
   /** A factory output into an amplifier with a high-level input that reaches its 20 V. */

@@ -28,7 +28,13 @@ class AmplifierHeatRefusalsTest {
   void boundsAreNamedWithTheirFields() {
     Channel beyond = Requests.classB(0, 2, 0, 91);
     AmplifierHeatRequest request =
-        new AmplifierHeatRequest(0.0, 1.01, null, -0.1, 3.0, 0.0, List.of(beyond));
+        Requests.standard(beyond)
+            .batteryV(0.0)
+            .converterEfficiency(1.01)
+            .supplyCableOhm(-0.1)
+            .noiseCrestFactorDb(3.0)
+            .sineSwingRatio(0.0)
+            .build();
     List<Fault> faults = Answers.faults(new AmplifierHeat(), request);
     assertEquals(
         List.of(

@@ -143,13 +143,11 @@ class AmplifierHeatTest {
 
   @Test
   void noiseOfLowCrestIsSaidToBeClipped() {
-    AmplifierHeatRequest request =
-        new AmplifierHeatRequest(13.8, 0.85, null, null, 6.0, null, List.of(BY_HAND));
+    AmplifierHeatRequest request = Requests.standard(BY_HAND).noiseCrestFactorDb(6.0).build();
     assertEquals(List.of("noise-clipped"), Requests.codes(request));
     // A sine's crest apart, 12.04 dB below twice the full power is one eighth of it.
     double crest = 20 * Math.log10(4);
-    AmplifierHeatRequest eighth =
-        new AmplifierHeatRequest(13.8, 0.85, null, null, crest, null, List.of(BY_HAND));
+    AmplifierHeatRequest eighth = Requests.standard(BY_HAND).noiseCrestFactorDb(crest).build();
     ChannelHeat channel = Requests.result(eighth).channels().get(0);
     assertEquals(channel.musicEighth().railPowerW(), channel.noise().railPowerW(), 1e-9);
   }
@@ -158,7 +156,7 @@ class AmplifierHeatTest {
   void aSingleSupplyBridgeTakesItsCurrentFromOneRail() {
     Channel headUnit = Requests.classB(Topology.SINGLE_SUPPLY_BRIDGE, 14.4, 2.4, 4);
     AmplifierHeatRequest request =
-        new AmplifierHeatRequest(14.4, 1.0, null, null, null, null, List.of(headUnit));
+        Requests.standard(headUnit).batteryV(14.4).converterEfficiency(1.0).build();
     ChannelHeat channel = Requests.result(request).channels().get(0);
     assertEquals(18, channel.fullPowerW(), 1e-9); // 12²/8
     assertEquals(6 / Math.PI, channel.sine().railCurrentA(), 1e-12);
@@ -200,8 +198,7 @@ class AmplifierHeatTest {
 
   @Test
   void aConverterWithoutLossIsNotBelieved() {
-    AmplifierHeatRequest request =
-        new AmplifierHeatRequest(13.8, 1.0, null, null, null, null, List.of(BY_HAND));
+    AmplifierHeatRequest request = Requests.standard(BY_HAND).converterEfficiency(1.0).build();
     assertEquals(List.of("converter-optimistic"), Requests.codes(request));
   }
 

@@ -16,75 +16,60 @@ final class Requests {
 
   private Requests() {}
 
-  static Channel classB(double railV, double dropV, double loadOhm, double phaseDeg) {
+  private static AmplifierHeatRequestChannelBuilder channel(
+      OutputClass type, double railV, double dropV, double loadOhm) {
     return AmplifierHeatRequestChannelBuilder.builder()
-        .outputClass(OutputClass.CLASS_B)
+        .outputClass(type)
         .railV(railV)
         .dropV(dropV)
-        .loadOhm(loadOhm)
-        .phaseDeg(phaseDeg)
-        .build();
+        .loadOhm(loadOhm);
+  }
+
+  static Channel classB(double railV, double dropV, double loadOhm, double phaseDeg) {
+    return channel(OutputClass.CLASS_B, railV, dropV, loadOhm).phaseDeg(phaseDeg).build();
   }
 
   static Channel classB(Topology topology, double railV, double dropV, double loadOhm) {
-    return AmplifierHeatRequestChannelBuilder.builder()
-        .outputClass(OutputClass.CLASS_B)
-        .topology(topology)
-        .railV(railV)
-        .dropV(dropV)
-        .loadOhm(loadOhm)
-        .build();
+    return channel(OutputClass.CLASS_B, railV, dropV, loadOhm).topology(topology).build();
   }
 
   static Channel classAb(
       double railV, double dropV, double loadOhm, double phaseDeg, double quiescentA) {
-    return AmplifierHeatRequestChannelBuilder.builder()
-        .outputClass(OutputClass.CLASS_AB)
-        .railV(railV)
-        .dropV(dropV)
-        .loadOhm(loadOhm)
+    return channel(OutputClass.CLASS_AB, railV, dropV, loadOhm)
         .phaseDeg(phaseDeg)
         .quiescentCurrentA(quiescentA)
         .build();
   }
 
   static Channel classD(double railV, double loadOhm, double phaseDeg, ClassD losses) {
-    return AmplifierHeatRequestChannelBuilder.builder()
-        .outputClass(OutputClass.CLASS_D)
-        .railV(railV)
-        .dropV(0.0)
-        .loadOhm(loadOhm)
+    return channel(OutputClass.CLASS_D, railV, 0, loadOhm)
         .phaseDeg(phaseDeg)
         .classD(losses)
         .build();
   }
 
-  static Channel times(int count, Channel c) {
-    return AmplifierHeatRequestChannelBuilder.builder()
-        .name(c.name())
-        .channelCount(count)
-        .outputClass(c.outputClass())
-        .topology(c.topology())
-        .railV(c.railV())
-        .dropV(c.dropV())
-        .loadOhm(c.loadOhm())
-        .phaseDeg(c.phaseDeg())
-        .quiescentCurrentA(c.quiescentCurrentA())
-        .classD(c.classD())
-        .build();
+  static Channel times(int count, Channel channel) {
+    return AmplifierHeatRequestChannelBuilder.builder(channel).channelCount(count).build();
   }
 
   /** At 13.8 V through a converter of 85 %. */
+  static AmplifierHeatRequestBuilder standard(Channel... channels) {
+    return AmplifierHeatRequestBuilder.builder()
+        .batteryV(13.8)
+        .converterEfficiency(0.85)
+        .channels(List.of(channels));
+  }
+
   static AmplifierHeatRequest of(Channel... channels) {
     return swing(1, channels);
   }
 
   static AmplifierHeatRequest swing(double sineSwing, Channel... channels) {
-    return new AmplifierHeatRequest(13.8, 0.85, null, null, null, sineSwing, List.of(channels));
+    return standard(channels).sineSwingRatio(sineSwing).build();
   }
 
   static AmplifierHeatRequest behind(double cableOhm, boolean regulated, Channel... channels) {
-    return new AmplifierHeatRequest(13.8, 0.85, regulated, cableOhm, null, null, List.of(channels));
+    return standard(channels).supplyRegulated(regulated).supplyCableOhm(cableOhm).build();
   }
 
   static Answer<AmplifierHeatResult> answer(AmplifierHeatRequest request) {

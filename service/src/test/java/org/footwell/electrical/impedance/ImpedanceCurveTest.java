@@ -31,7 +31,13 @@ class ImpedanceCurveTest {
   }
 
   private static ImpedanceDriver withRe(double re, double leMh) {
-    return new ImpedanceDriver(re, leMh, null, null, 38.0, 7.0, 0.55, null);
+    return ImpedanceDriverBuilder.builder()
+        .reOhm(re)
+        .leMh(leMh)
+        .fsHz(38.0)
+        .qms(7.0)
+        .qes(0.55)
+        .build();
   }
 
   private static CurveFrequencies range(double from, double to) {
@@ -108,7 +114,16 @@ class ImpedanceCurveTest {
 
   @Test
   void theInductanceIsWhatABridgeShowsAtTheStatedFrequency() {
-    ImpedanceDriver driver = new ImpedanceDriver(3.4, 0.8, 0.6, 120.0, 38.0, 7.0, 0.55, null);
+    ImpedanceDriver driver =
+        ImpedanceDriverBuilder.builder()
+            .reOhm(3.4)
+            .leMh(0.8)
+            .leExponent(0.6)
+            .leAtHz(120.0)
+            .fsHz(38.0)
+            .qms(7.0)
+            .qes(0.55)
+            .build();
     Phasor coil = new DriverImpedance(driver, null).coil(120);
     assertEquals(2 * Math.PI * 120 * 0.8e-3, coil.im(), 1e-12);
   }

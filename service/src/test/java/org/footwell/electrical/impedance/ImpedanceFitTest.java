@@ -142,7 +142,13 @@ class ImpedanceFitTest {
             CALCULATION,
             free(
                 table(
-                    new ImpedanceDriver(3.4, 0.01, null, null, 38.0, 7.0, 0.55, null),
+                    ImpedanceDriverBuilder.builder()
+                        .reOhm(3.4)
+                        .leMh(0.01)
+                        .fsHz(38.0)
+                        .qms(7.0)
+                        .qes(0.55)
+                        .build(),
                     null,
                     10,
                     150,
@@ -155,7 +161,15 @@ class ImpedanceFitTest {
 
   @Test
   void aTableThatHardlyShowsTheCoilTakesTheUsualExponent() {
-    ImpedanceDriver driver = new ImpedanceDriver(3.4, 0.5, 0.7, null, 38.0, 7.0, 0.55, null);
+    ImpedanceDriver driver =
+        ImpedanceDriverBuilder.builder()
+            .reOhm(3.4)
+            .leMh(0.5)
+            .leExponent(0.7)
+            .fsHz(38.0)
+            .qms(7.0)
+            .qes(0.55)
+            .build();
     Answer<ImpedanceFitResult> answer =
         Answers.of(CALCULATION, free(noisy(table(driver, null, 10, 150, false), 0.05), null));
     assertTrue(Answers.codes(answer).contains("coil-exponent-assumed"));
@@ -176,7 +190,8 @@ class ImpedanceFitTest {
 
   @Test
   void anIdealCoilIsFoundToBeOne() {
-    ImpedanceDriver ideal = new ImpedanceDriver(3.4, 0.5, null, null, 38.0, 7.0, 0.55, null);
+    ImpedanceDriver ideal =
+        ImpedanceDriverBuilder.builder().reOhm(3.4).leMh(0.5).fsHz(38.0).qms(7.0).qes(0.55).build();
     ImpedanceFitResult r =
         Answers.of(CALCULATION, free(table(ideal, null, 10, 20000, false), null)).result();
     assertEquals(1, r.leExponent(), 1e-6);

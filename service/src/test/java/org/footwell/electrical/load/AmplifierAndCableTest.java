@@ -53,7 +53,8 @@ class AmplifierAndCableTest {
   void bridgedLoadIsHeldAgainstTheBridgedMinimumOrItsHalfAgainstTheChannels() {
     Amplifier both = new Amplifier(2.0, true, 4.0, null);
     assertEquals(Verdict.STOP, answer(on(both, "4||8")).verdict());
-    Amplifier halves = new Amplifier(2.0, true, null, null);
+    Amplifier halves =
+        WiringLoadRequestAmplifierBuilder.builder().minimumOhm(2.0).bridged(true).build();
     Answer<WiringLoadResult> low = answer(on(halves, "2"));
     assertEquals(Verdict.STOP, low.verdict());
     assertEquals(4, low.findings().get(0).limit());
@@ -113,8 +114,12 @@ class AmplifierAndCableTest {
   @Test
   void dampingFactorNeedsSomethingThatDrives() {
     assertNull(result(network("4")).dampingFactor());
-    assertNull(result(on(new Amplifier(null, null, null, 0.0), "4")).dampingFactor());
-    assertEquals(200, result(on(new Amplifier(null, null, null, 0.02), "4")).dampingFactor(), 1e-9);
+    assertNull(result(on(source(0), "4")).dampingFactor());
+    assertEquals(200, result(on(source(0.02), "4")).dampingFactor(), 1e-9);
+  }
+
+  private static Amplifier source(double outputOhm) {
+    return WiringLoadRequestAmplifierBuilder.builder().outputOhm(outputOhm).build();
   }
 
   @Test

@@ -34,15 +34,28 @@ final class Options {
     return new Coils(name, ratedOhm, count);
   }
 
+  /** A window without an upper end. */
+  static Window from(double minimumOhm) {
+    return new Window(minimumOhm, null, null);
+  }
+
   static WiringOptionsRequest of(List<Double> ratedOhms, double minimumOhm) {
     List<Coils> coils = ratedOhms.stream().map(ohm -> new Coils(null, ohm, null)).toList();
-    return new WiringOptionsRequest(coils, new Window(minimumOhm, null, null), null, null, 100);
+    return WiringOptionsRequestBuilder.builder()
+        .coils(coils)
+        .window(from(minimumOhm))
+        .listCount(100)
+        .build();
   }
 
   static WiringOptionsRequest of(
       double minimumOhm, Double maximumOhm, DescribedAmplifier amplifier, Coils... coils) {
-    return new WiringOptionsRequest(
-        Arrays.asList(coils), new Window(minimumOhm, null, maximumOhm), null, amplifier, 100);
+    return WiringOptionsRequestBuilder.builder()
+        .coils(Arrays.asList(coils))
+        .window(new Window(minimumOhm, null, maximumOhm))
+        .amplifier(amplifier)
+        .listCount(100)
+        .build();
   }
 
   static Answer<WiringOptionsResult> answer(WiringOptionsRequest request) {

@@ -16,35 +16,39 @@ final class Requests {
 
   static WiringLoadRequest network(String network, Coil... coils) {
     List<Coil> listed = coils.length == 0 ? null : Arrays.asList(coils);
-    return new WiringLoadRequest(network, listed, null, null, null);
+    return WiringLoadRequestBuilder.builder().network(network).coils(listed).build();
   }
 
   static WiringLoadRequest on(Amplifier amplifier, String network) {
-    return new WiringLoadRequest(network, null, amplifier, null, null);
+    return WiringLoadRequestBuilder.builder().network(network).amplifier(amplifier).build();
   }
 
   static WiringLoadRequest through(Cable cable, String network) {
-    return new WiringLoadRequest(network, null, null, cable, null);
+    return WiringLoadRequestBuilder.builder().network(network).cable(cable).build();
+  }
+
+  private static WiringLoadRequestCoilBuilder named(String name, double ratedOhm) {
+    return WiringLoadRequestCoilBuilder.builder().name(name).ratedOhm(ratedOhm);
   }
 
   static Coil coil(String name, double ratedOhm) {
-    return new Coil(name, ratedOhm, null, null, null);
+    return named(name, ratedOhm).build();
   }
 
   static Coil measured(String name, double ratedOhm, double reOhm) {
-    return new Coil(name, ratedOhm, reOhm, null, null);
+    return named(name, ratedOhm).reOhm(reOhm).build();
   }
 
   static Coil ofDriver(String driver, String name, double ratedOhm) {
-    return new Coil(name, ratedOhm, null, driver, null);
+    return named(name, ratedOhm).driver(driver).build();
   }
 
   static Coil inBand(String band, String name, double ratedOhm) {
-    return new Coil(name, ratedOhm, null, null, band);
+    return named(name, ratedOhm).band(band).build();
   }
 
   static Amplifier minimum(double minimumOhm) {
-    return new Amplifier(minimumOhm, null, null, null);
+    return WiringLoadRequestAmplifierBuilder.builder().minimumOhm(minimumOhm).build();
   }
 
   static Answer<WiringLoadResult> answer(WiringLoadRequest request) {

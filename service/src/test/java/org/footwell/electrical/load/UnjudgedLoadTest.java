@@ -17,7 +17,8 @@ import org.junit.jupiter.api.Test;
 /** Loads that nothing is known about are not passed over in silence. */
 class UnjudgedLoadTest {
 
-  private static final Amplifier BRIDGE = new Amplifier(null, true, null, null);
+  private static final Amplifier BRIDGE =
+      WiringLoadRequestAmplifierBuilder.builder().bridged(true).build();
 
   @Test
   void aBridgeWithoutAMinimumAtHalfAnOhmAHalfIsAWarning() {

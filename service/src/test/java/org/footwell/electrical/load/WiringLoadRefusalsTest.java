@@ -241,10 +241,8 @@ class WiringLoadRefusalsTest {
 
   @Test
   void namesAreHeldToTheirForm() {
-    assertEquals(
-        List.of("not-allowed"), codes(network("4", new Coil("4a", 4.0, null, null, null))));
-    assertEquals(
-        List.of("not-allowed"), codes(network("a", new Coil("a", 4.0, null, null, "Low"))));
+    assertEquals(List.of("not-allowed"), codes(network("4", Requests.coil("4a", 4))));
+    assertEquals(List.of("not-allowed"), codes(network("a", Requests.inBand("Low", "a", 4))));
     assertEquals(List.of("required"), codes(network(null)));
   }
 }

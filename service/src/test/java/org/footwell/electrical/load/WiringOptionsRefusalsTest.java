@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 
 class WiringOptionsRefusalsTest {
 
-  private static final Window ANY = new Window(0.1, null, null);
+  private static final Window ANY = Options.from(0.1);
   private static final List<Coils> TWO = List.of(coils(null, 4, 2));
 
   private static List<Fault> faults(WiringOptionsRequest request) {
@@ -35,7 +35,12 @@ class WiringOptionsRefusalsTest {
   }
 
   private static WiringOptionsRequest with(boolean bridged, DescribedAmplifier amplifier) {
-    return new WiringOptionsRequest(TWO, ANY, bridged, amplifier, null);
+    return WiringOptionsRequestBuilder.builder()
+        .coils(TWO)
+        .window(ANY)
+        .bridged(bridged)
+        .amplifier(amplifier)
+        .build();
   }
 
   @Test
@@ -85,7 +90,11 @@ class WiringOptionsRefusalsTest {
             + " smallest the amplifier allows as connected.",
         fault.detail());
     WiringOptionsRequest bridged =
-        new WiringOptionsRequest(TWO, new Window(2.0, null, 3.0), true, null, null);
+        WiringOptionsRequestBuilder.builder()
+            .coils(TWO)
+            .window(new Window(2.0, null, 3.0))
+            .bridged(true)
+            .build();
     assertEquals("at least 4 ohm", onlyFault(bridged).allowed());
   }
 
@@ -93,15 +102,27 @@ class WiringOptionsRefusalsTest {
   void theSmallestLoadIsForTheCallerToSay() {
     for (Boolean bridged : List.of(false, true)) {
       WiringOptionsRequest request =
-          new WiringOptionsRequest(TWO, new Window(null, null, 8.0), bridged, null, null);
+          WiringOptionsRequestBuilder.builder()
+              .coils(TWO)
+              .window(new Window(null, null, 8.0))
+              .bridged(bridged)
+              .build();
       assertEquals("required", onlyFault(request).code());
       assertEquals("/window/minimum_ohm", onlyFault(request).pointer());
     }
     WiringOptionsRequest single =
-        new WiringOptionsRequest(TWO, new Window(null, 4.0, null), false, null, null);
+        WiringOptionsRequestBuilder.builder()
+            .coils(TWO)
+            .window(new Window(null, 4.0, null))
+            .bridged(false)
+            .build();
     assertEquals("/window/minimum_ohm", onlyFault(single).pointer());
     WiringOptionsRequest ofBridge =
-        new WiringOptionsRequest(TWO, new Window(null, 4.0, null), true, null, null);
+        WiringOptionsRequestBuilder.builder()
+            .coils(TWO)
+            .window(new Window(null, 4.0, null))
+            .bridged(true)
+            .build();
     assertEquals(4, answer(ofBridge).result().smallestLoadOhm(), 0);
   }
 
@@ -148,8 +169,11 @@ class WiringOptionsRefusalsTest {
   @Test
   void everyNumberOutOfItsBoundsIsNamed() {
     WiringOptionsRequest request =
-        new WiringOptionsRequest(
-            List.of(coils("2nd", 0.01, 0)), new Window(0.0, -1.0, 1e6), null, null, 0);
+        WiringOptionsRequestBuilder.builder()
+            .coils(List.of(coils("2nd", 0.01, 0)))
+            .window(new Window(0.0, -1.0, 1e6))
+            .listCount(0)
+            .build();
     List<String> pointers = faults(request).stream().map(Fault::pointer).sorted().toList();
     assertEquals(
         List.of(
@@ -162,13 +186,13 @@ class WiringOptionsRefusalsTest {
             "/window/minimum_ohm"),
         pointers);
     List<String> missing =
-        faults(new WiringOptionsRequest(null, null, null, null, null)).stream()
+        faults(WiringOptionsRequestBuilder.builder().build()).stream()
             .map(Fault::pointer)
             .sorted()
             .toList();
     assertEquals(List.of("/coils", "/window"), missing);
     assertTrue(
-        faults(new WiringOptionsRequest(List.of(), ANY, null, null, null)).stream()
+        faults(WiringOptionsRequestBuilder.builder().coils(List.of()).window(ANY).build()).stream()
             .anyMatch(fault -> fault.pointer().equals("/coils")));
   }
 }

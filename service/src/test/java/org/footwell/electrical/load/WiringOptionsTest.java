@@ -137,14 +137,17 @@ class WiringOptionsTest {
   @Test
   void onlyTheBestAreListedAndTheRestIsCounted() {
     WiringOptionsRequest request =
-        new WiringOptionsRequest(
-            List.of(coils(null, 4, 8)), new Window(0.1, null, null), null, null, 3);
+        WiringOptionsRequestBuilder.builder()
+            .coils(List.of(coils(null, 4, 8)))
+            .window(Options.from(0.1))
+            .listCount(3)
+            .build();
     WiringOptionsResult result = answer(request).result();
     assertEquals(522, result.networkCount());
     assertEquals(522, result.inWindowCount());
     assertEquals(3, result.options().size());
     assertEquals(519, result.notListedCount());
-    assertEquals(10, new WiringOptionsRequest(null, null, null, null, null).listCount());
+    assertEquals(10, WiringOptionsRequestBuilder.builder().build().listCount());
   }
 
   @Test
@@ -211,8 +214,12 @@ class WiringOptionsTest {
   @Test
   void bridgedEachChannelSeesHalfTheLoad() {
     WiringOptionsRequest request =
-        new WiringOptionsRequest(
-            List.of(coils(null, 4, 2)), new Window(2.0, null, null), true, Options.RATED, null);
+        WiringOptionsRequestBuilder.builder()
+            .coils(List.of(coils(null, 4, 2)))
+            .window(Options.from(2))
+            .bridged(true)
+            .amplifier(Options.RATED)
+            .build();
     WiringOptionsResult result = answer(request).result();
     assertEquals(4, result.smallestLoadOhm(), 0);
     assertEquals("4 + 4", result.bestNetwork());
@@ -223,8 +230,11 @@ class WiringOptionsTest {
   @Test
   void aBridgedMinimumBelowTwiceThatOfAChannelIsDoubted() {
     WiringOptionsRequest request =
-        new WiringOptionsRequest(
-            List.of(coils(null, 4, 2)), new Window(2.0, 2.0, null), true, null, null);
+        WiringOptionsRequestBuilder.builder()
+            .coils(List.of(coils(null, 4, 2)))
+            .window(new Window(2.0, 2.0, null))
+            .bridged(true)
+            .build();
     Answer<WiringOptionsResult> answer = answer(request);
     assertEquals(2, answer.result().smallestLoadOhm(), 0);
     assertEquals(List.of("bridged-minimum-doubtful"), Answers.codes(answer));

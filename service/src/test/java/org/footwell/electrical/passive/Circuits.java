@@ -79,15 +79,25 @@ public final class Circuits {
 
   private static List<LadderElement> lowPass() {
     return List.of(
-        new LadderElement(SERIES, null, 1.8, 0.35, null, null),
+        LadderElementBuilder.builder().place(SERIES).inductanceMh(1.8).coilOhm(0.35).build(),
         LadderElement.capacitor(SHUNT, 47),
-        new LadderElement(SHUNT, 100.0, null, null, 3.9, null));
+        LadderElementBuilder.builder()
+            .place(SHUNT)
+            .capacitanceUf(100.0)
+            .resistanceOhm(3.9)
+            .build());
   }
 
   private static List<LadderElement> trapAndPad() {
     return List.of(
         new LadderElement(SERIES, 33.0, 0.8, 0.2, 22.0, IN_PARALLEL),
-        new LadderElement(SHUNT, 220.0, 3.3, 0.6, 2.2, null),
+        LadderElementBuilder.builder()
+            .place(SHUNT)
+            .capacitanceUf(220.0)
+            .inductanceMh(3.3)
+            .coilOhm(0.6)
+            .resistanceOhm(2.2)
+            .build(),
         LadderElement.resistor(SERIES, 1.5),
         LadderElement.resistor(SHUNT, 10));
   }
@@ -95,8 +105,8 @@ public final class Circuits {
   private static List<LadderElement> bandPass() {
     return List.of(
         LadderElement.capacitor(SERIES, 68),
-        new LadderElement(SHUNT, null, 2.2, 0.4, null, null),
-        new LadderElement(SERIES, null, 0.33, 0.15, null, null),
+        LadderElementBuilder.builder().place(SHUNT).inductanceMh(2.2).coilOhm(0.4).build(),
+        LadderElementBuilder.builder().place(SERIES).inductanceMh(0.33).coilOhm(0.15).build(),
         LadderElement.capacitor(SHUNT, 10));
   }
 
@@ -114,7 +124,13 @@ public final class Circuits {
       Double loadOhm,
       double f) {
     PassiveNetworkRequest request =
-        new PassiveNetworkRequest(elements, driver, box, loadOhm, only(f), null, null);
+        PassiveNetworkRequestBuilder.builder()
+            .elements(elements)
+            .driver(driver)
+            .box(box)
+            .loadOhm(loadOhm)
+            .frequencies(only(f))
+            .build();
     PassiveNetworkResult.Point point =
         Answers.of(new PassiveNetwork(), request).result().points().get(0);
     return new Values(point.modulusOhm(), point.phaseDeg(), point.levelDb(), point.levelPhaseDeg());

@@ -1,5 +1,7 @@
 package org.footwell.electrical.passive;
 
+import static org.footwell.electrical.passive.PassiveFilters.filter;
+import static org.footwell.electrical.passive.PassiveFilters.result;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -13,7 +15,6 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.footwell.electrical.impedance.ImpedanceDriver;
 import org.footwell.electrical.passive.LadderElement.Place;
-import org.footwell.electrical.passive.PassiveFilterTest.Draft;
 import org.footwell.parts.Filter.Kind;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -30,21 +31,17 @@ class FilterLoadIT {
 
   @Test
   void aLowPassIntoAWoofer() throws IOException, InterruptedException {
-    Draft draft = FilterLoadTest.intoTheWoofer();
-    draft.lowPass = PassiveFilterTest.filter(Kind.LINKWITZ_RILEY, 4, 300);
-    agree(draft);
+    agree(FilterLoadTest.intoTheWoofer().lowPass(filter(Kind.LINKWITZ_RILEY, 4, 300)));
   }
 
   @Test
   void aHighPassIntoAWoofer() throws IOException, InterruptedException {
-    Draft draft = FilterLoadTest.intoTheWoofer();
-    draft.highPass = PassiveFilterTest.filter(Kind.BUTTERWORTH, 4, 2500);
-    agree(draft);
+    agree(FilterLoadTest.intoTheWoofer().highPass(filter(Kind.BUTTERWORTH, 4, 2500)));
   }
 
-  private void agree(Draft draft) throws IOException, InterruptedException {
-    PassiveFilterResult ours = draft.answer().result();
-    Matcher theirs = LOWEST.matcher(run(deck(ours.elements(), draft.driver)));
+  private void agree(PassiveFilterRequestBuilder draft) throws IOException, InterruptedException {
+    PassiveFilterResult ours = result(draft);
+    Matcher theirs = LOWEST.matcher(run(deck(ours.elements(), FilterLoadTest.WOOFER)));
     assertTrue(theirs.find());
     double ohm = Double.parseDouble(theirs.group(1));
     assertEquals(ohm, ours.lowestModulusOhm(), 0.001 * ohm);

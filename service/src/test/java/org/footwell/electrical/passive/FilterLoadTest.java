@@ -1,5 +1,9 @@
 package org.footwell.electrical.passive;
 
+import static org.footwell.electrical.passive.PassiveFilters.answer;
+import static org.footwell.electrical.passive.PassiveFilters.eightOhms;
+import static org.footwell.electrical.passive.PassiveFilters.filter;
+import static org.footwell.electrical.passive.PassiveFilters.result;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -8,7 +12,7 @@ import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Verdict;
 import org.footwell.electrical.impedance.ImpedanceDriver;
-import org.footwell.electrical.passive.PassiveFilterTest.Draft;
+import org.footwell.electrical.impedance.ImpedanceDriverBuilder;
 import org.footwell.parts.Filter.Kind;
 import org.junit.jupiter.api.Test;
 
@@ -16,20 +20,16 @@ import org.junit.jupiter.api.Test;
 class FilterLoadTest {
 
   static final ImpedanceDriver WOOFER =
-      new ImpedanceDriver(3.3, 0.5, null, null, 62.0, 4.8, 0.62, null);
+      ImpedanceDriverBuilder.builder().reOhm(3.3).leMh(0.5).fsHz(62.0).qms(4.8).qes(0.62).build();
 
-  static Draft intoTheWoofer() {
-    Draft draft = new Draft();
-    draft.loadOhm = 4;
-    draft.driver = WOOFER;
-    return draft;
+  static PassiveFilterRequestBuilder intoTheWoofer() {
+    return eightOhms().loadOhm(4.0).driver(WOOFER);
   }
 
   @Test
   void aLowPassThatDipsFarBelowItsLoadIsSaid() {
-    Draft draft = intoTheWoofer();
-    draft.lowPass = PassiveFilterTest.filter(Kind.LINKWITZ_RILEY, 4, 300);
-    Answer<PassiveFilterResult> answer = draft.answer();
+    Answer<PassiveFilterResult> answer =
+        answer(intoTheWoofer().lowPass(filter(Kind.LINKWITZ_RILEY, 4, 300)));
     assertEquals(1.46, answer.result().lowestModulusOhm(), 0.005);
     assertTrue(Answers.codes(answer).contains("filter-load-low"), Answers.codes(answer)::toString);
     assertEquals(Verdict.WARNING, answer.verdict());
@@ -37,33 +37,29 @@ class FilterLoadTest {
 
   @Test
   void aHighPassThatResonatesWithTheDriverIsSaid() {
-    Draft draft = intoTheWoofer();
-    draft.highPass = PassiveFilterTest.filter(Kind.BUTTERWORTH, 4, 2500);
-    Answer<PassiveFilterResult> answer = draft.answer();
+    Answer<PassiveFilterResult> answer =
+        answer(intoTheWoofer().highPass(filter(Kind.BUTTERWORTH, 4, 2500)));
     assertEquals(0.17, answer.result().lowestModulusOhm(), 0.005);
     assertTrue(Answers.codes(answer).contains("filter-load-low"), Answers.codes(answer)::toString);
   }
 
   @Test
   void anAmplifierIsHeldAgainstItsOwnMinimum() {
-    Draft draft = intoTheWoofer();
-    draft.lowPass = PassiveFilterTest.filter(Kind.LINKWITZ_RILEY, 4, 300);
-    draft.amplifierMinimumOhm = 2.0;
-    assertTrue(Answers.codes(draft.answer()).contains("network-load-too-low"));
-    assertEquals(Verdict.STOP, draft.answer().verdict());
+    PassiveFilterRequestBuilder draft =
+        intoTheWoofer().lowPass(filter(Kind.LINKWITZ_RILEY, 4, 300)).amplifierMinimumOhm(2.0);
+    assertTrue(Answers.codes(answer(draft)).contains("network-load-too-low"));
+    assertEquals(Verdict.STOP, answer(draft).verdict());
     // 80 % of 1.6 ohm are 1.28 ohm.
-    draft.amplifierMinimumOhm = 1.6;
-    assertTrue(Answers.codes(draft.answer()).contains("network-load-below-rated"));
-    assertFalse(Answers.codes(draft.answer()).contains("filter-load-low"));
+    draft.amplifierMinimumOhm(1.6);
+    assertTrue(Answers.codes(answer(draft)).contains("network-load-below-rated"));
+    assertFalse(Answers.codes(answer(draft)).contains("filter-load-low"));
   }
 
   @Test
   void aLoadThatStaysAboveEightTenthsOfItsRatingIsNotSpokenOf() {
-    Draft draft = intoTheWoofer();
-    draft.compensate = true;
-    draft.loadOhm = 3.3;
-    draft.lowPass = PassiveFilterTest.filter(Kind.LINKWITZ_RILEY, 2, 2500);
-    assertTrue(draft.answer().result().lowestModulusOhm() >= 0.8 * 3.3);
-    assertFalse(Answers.codes(draft.answer()).contains("filter-load-low"));
+    PassiveFilterRequestBuilder draft =
+        intoTheWoofer().compensate(true).loadOhm(3.3).lowPass(filter(Kind.LINKWITZ_RILEY, 2, 2500));
+    assertTrue(result(draft).lowestModulusOhm() >= 0.8 * 3.3);
+    assertFalse(Answers.codes(answer(draft)).contains("filter-load-low"));
   }
 }

@@ -1,5 +1,10 @@
 package org.footwell.electrical.passive;
 
+import static org.footwell.electrical.passive.PassiveFilters.answer;
+import static org.footwell.electrical.passive.PassiveFilters.eightOhms;
+import static org.footwell.electrical.passive.PassiveFilters.fault;
+import static org.footwell.electrical.passive.PassiveFilters.filter;
+import static org.footwell.electrical.passive.PassiveFilters.result;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -12,12 +17,12 @@ import org.footwell.calculation.Step;
 import org.footwell.electrical.impedance.DriverImpedance;
 import org.footwell.electrical.impedance.ImpedanceBox;
 import org.footwell.electrical.impedance.ImpedanceDriver;
+import org.footwell.electrical.impedance.ImpedanceDriverBuilder;
 import org.footwell.electrical.passive.LadderElement.Place;
 import org.footwell.electrical.passive.PassiveFilterResult.Corner;
 import org.footwell.electrical.passive.PassiveFilterResult.Part;
 import org.footwell.electrical.passive.PassiveFilterResult.Point;
 import org.footwell.electrical.passive.PassiveFilterResult.Purpose;
-import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Filter.Kind;
 import org.footwell.parts.PreferredSeries;
@@ -26,59 +31,10 @@ import org.junit.jupiter.api.Test;
 
 class PassiveFilterTest {
 
-  private static final PassiveFilter CALCULATION = new PassiveFilter();
-
-  /** A request in the making: 8 ohm, nothing else. */
-  static final class Draft {
-    double loadOhm = 8;
-    Filter highPass;
-    Filter lowPass;
-    Double padDb;
-    Double powerW;
-    boolean compensate;
-    ImpedanceDriver driver;
-    ImpedanceBox box;
-    PreferredSeries series;
-    CurveFrequencies frequencies;
-    Double amplifierMinimumOhm;
-
-    PassiveFilterRequest request() {
-      return PassiveFilterRequestBuilder.builder()
-          .loadOhm(loadOhm)
-          .highPass(highPass)
-          .lowPass(lowPass)
-          .padDb(padDb)
-          .powerW(powerW)
-          .compensate(compensate)
-          .driver(driver)
-          .box(box)
-          .series(series)
-          .frequencies(frequencies)
-          .amplifierMinimumOhm(amplifierMinimumOhm)
-          .build();
-    }
-
-    Answer<PassiveFilterResult> answer() {
-      return Answers.of(CALCULATION, request());
-    }
-
-    Fault fault() {
-      List<Fault> faults = Answers.faults(CALCULATION, request());
-      assertEquals(1, faults.size(), faults::toString);
-      return faults.get(0);
-    }
-  }
-
-  static Filter filter(Kind kind, int order, double hz) {
-    return new Filter(kind, order, hz, null);
-  }
-
   @Test
   void aFirstOrderHighPassIsOneCapacitor() {
-    Draft draft = new Draft();
-    draft.loadOhm = 4;
-    draft.highPass = filter(Kind.BUTTERWORTH, 1, 1000);
-    Part part = draft.answer().result().parts().get(0);
+    Part part =
+        result(eightOhms().loadOhm(4.0).highPass(filter(Kind.BUTTERWORTH, 1, 1000))).parts().get(0);
     // 10⁶/(2π·1000·4)
     assertEquals(39.789, part.capacitanceUf(), 1e-3);
     assertEquals(39, part.nearestUf());
@@ -89,9 +45,8 @@ class PassiveFilterTest {
 
   @Test
   void theHandExampleOfTheMethodPage() {
-    Draft draft = new Draft();
-    draft.lowPass = filter(Kind.LINKWITZ_RILEY, 2, 1000);
-    PassiveFilterResult result = draft.answer().result();
+    PassiveFilterRequestBuilder draft = eightOhms().lowPass(filter(Kind.LINKWITZ_RILEY, 2, 1000));
+    PassiveFilterResult result = result(draft);
     // R/(π·f) and 10⁶/(4π·f·R)
     assertEquals(2.5465, result.parts().get(0).inductanceMh(), 1e-4);
     assertEquals(9.9472, result.parts().get(1).capacitanceUf(), 1e-4);
@@ -104,14 +59,12 @@ class PassiveFilterTest {
     assertEquals(-6.533, corner.roundedDb(), 1e-3);
     assertNull(corner.driverDb());
     assertEquals(
-        List.of("invert-one-way", "rounding-shifts-response"), Answers.codes(draft.answer()));
+        List.of("invert-one-way", "rounding-shifts-response"), Answers.codes(answer(draft)));
   }
 
   @Test
   void aSecondOrderButterworthIsTheTextbookPair() {
-    Draft draft = new Draft();
-    draft.highPass = filter(Kind.BUTTERWORTH, 2, 1000);
-    List<Part> parts = draft.answer().result().parts();
+    List<Part> parts = result(eightOhms().highPass(filter(Kind.BUTTERWORTH, 2, 1000))).parts();
     // 10⁶/(2π·1000·8·√2) and 1000·8·√2/(2π·1000)
     assertEquals(14.067, parts.get(0).capacitanceUf(), 1e-3);
     assertEquals(1.8006, parts.get(1).inductanceMh(), 1e-4);
@@ -124,12 +77,10 @@ class PassiveFilterTest {
       for (int order = 1; order <= 4; order++) {
         Filter filter = filter(kind, order, 500);
         if (filter.possible()) {
-          Draft draft = new Draft();
-          draft.lowPass = filter;
-          draft.answer().result().points().forEach(PassiveFilterTest::onTarget);
-          draft.lowPass = null;
-          draft.highPass = filter;
-          draft.answer().result().points().forEach(PassiveFilterTest::onTarget);
+          PassiveFilterRequestBuilder draft = eightOhms().lowPass(filter);
+          result(draft).points().forEach(PassiveFilterTest::onTarget);
+          draft.lowPass(null).highPass(filter);
+          result(draft).points().forEach(PassiveFilterTest::onTarget);
         }
       }
     }
@@ -141,42 +92,43 @@ class PassiveFilterTest {
 
   @Test
   void aWideBandPassIsBothSidesAndACloseOneIsWarnedAbout() {
-    Draft draft = new Draft();
-    draft.highPass = filter(Kind.BUTTERWORTH, 2, 300);
-    draft.lowPass = filter(Kind.BUTTERWORTH, 2, 5000);
-    draft.series = PreferredSeries.E24;
-    Answer<PassiveFilterResult> wide = draft.answer();
+    PassiveFilterRequestBuilder draft =
+        eightOhms()
+            .highPass(filter(Kind.BUTTERWORTH, 2, 300))
+            .lowPass(filter(Kind.BUTTERWORTH, 2, 5000))
+            .series(PreferredSeries.E24);
+    Answer<PassiveFilterResult> wide = answer(draft);
     assertEquals(4, wide.result().parts().size());
     assertEquals(-3.01, wide.result().corners().get(0).resistorDb(), 0.5);
     assertTrue(!Answers.codes(wide).contains("band-sides-interact"));
-    draft.lowPass = filter(Kind.BUTTERWORTH, 2, 600);
-    assertTrue(Answers.codes(draft.answer()).contains("band-sides-interact"));
+    draft.lowPass(filter(Kind.BUTTERWORTH, 2, 600));
+    assertTrue(Answers.codes(answer(draft)).contains("band-sides-interact"));
   }
 
   /** Half of 40 W in the way, a quarter across, a quarter left for the driver. */
   @Test
   void aPadOfSixDecibelsTurnsThreeQuartersIntoHeat() {
-    Draft draft = new Draft();
-    draft.padDb = 20 * Math.log10(2);
-    assertNull(draft.answer().result().parts().get(0).heatW());
-    draft.powerW = 40.0;
-    List<Part> parts = draft.answer().result().parts();
+    PassiveFilterRequestBuilder draft = eightOhms().padDb(20 * Math.log10(2));
+    assertNull(result(draft).parts().get(0).heatW());
+    draft.powerW(40.0);
+    List<Part> parts = result(draft).parts();
     assertEquals(0.5, parts.get(0).heatShare(), 1e-12);
     assertEquals(20, parts.get(0).heatW(), 1e-9);
     assertEquals(0.25, parts.get(1).heatShare(), 1e-12);
     assertEquals(10, parts.get(1).heatW(), 1e-9);
-    assertEquals(List.of("pad-gets-hot"), Answers.codes(draft.answer()));
-    draft.powerW = 9.9;
-    assertEquals(List.of(), Answers.codes(draft.answer()));
+    assertEquals(List.of("pad-gets-hot"), Answers.codes(answer(draft)));
+    draft.powerW(9.9);
+    assertEquals(List.of(), Answers.codes(answer(draft)));
   }
 
   @Test
   void aPadOfSixDecibelsHalvesTheVoltageAndKeepsTheLoad() {
-    Draft draft = new Draft();
-    draft.padDb = 20 * Math.log10(2);
-    draft.series = PreferredSeries.E24;
-    draft.frequencies = Circuits.only(1000);
-    PassiveFilterResult result = draft.answer().result();
+    PassiveFilterRequestBuilder draft =
+        eightOhms()
+            .padDb(20 * Math.log10(2))
+            .series(PreferredSeries.E24)
+            .frequencies(Circuits.only(1000));
+    PassiveFilterResult result = result(draft);
     assertEquals(4, result.parts().get(0).resistanceOhm(), 1e-9);
     assertEquals(8, result.parts().get(1).resistanceOhm(), 1e-9);
     assertEquals(-6.0206, result.points().get(0).resistorDb(), 1e-4);
@@ -188,11 +140,19 @@ class PassiveFilterTest {
 
   @Test
   void theCompensationOfAnIdealCoilIsTheTextbookOne() {
-    Draft draft = new Draft();
-    draft.loadOhm = 4;
-    draft.compensate = true;
-    draft.driver = new ImpedanceDriver(4.0, 0.4, null, null, 50.0, 4.0, 0.5, null);
-    List<Part> parts = draft.answer().result().parts();
+    PassiveFilterRequestBuilder draft =
+        eightOhms()
+            .loadOhm(4.0)
+            .compensate(true)
+            .driver(
+                ImpedanceDriverBuilder.builder()
+                    .reOhm(4.0)
+                    .leMh(0.4)
+                    .fsHz(50.0)
+                    .qms(4.0)
+                    .qes(0.5)
+                    .build());
+    List<Part> parts = result(draft).parts();
     assertEquals(4, parts.get(0).resistanceOhm(), 1e-12);
     // 0.4 mH/16
     assertEquals(25, parts.get(1).capacitanceUf(), 1e-9);
@@ -201,15 +161,24 @@ class PassiveFilterTest {
 
   @Test
   void theCompensationOfALossyCoilIsExactAtTheLowPass() {
-    ImpedanceDriver driver = new ImpedanceDriver(4.0, 0.4, 0.6, null, 20.0, 4.0, 0.5, null);
-    Draft draft = new Draft();
-    draft.loadOhm = 4;
-    draft.compensate = true;
-    draft.lowPass = filter(Kind.BUTTERWORTH, 2, 2500);
-    draft.driver = driver;
+    ImpedanceDriver driver =
+        ImpedanceDriverBuilder.builder()
+            .reOhm(4.0)
+            .leMh(0.4)
+            .leExponent(0.6)
+            .fsHz(20.0)
+            .qms(4.0)
+            .qes(0.5)
+            .build();
+    PassiveFilterRequestBuilder draft =
+        eightOhms()
+            .loadOhm(4.0)
+            .compensate(true)
+            .lowPass(filter(Kind.BUTTERWORTH, 2, 2500))
+            .driver(driver);
     Phasor coil = new DriverImpedance(driver, null).coil(2500);
-    Part resistor = draft.answer().result().parts().get(2);
-    Part capacitor = draft.answer().result().parts().get(3);
+    Part resistor = result(draft).parts().get(2);
+    Part capacitor = result(draft).parts().get(3);
     Phasor compensation =
         new Phasor(
             resistor.resistanceOhm(), -1e6 / (2 * Math.PI * 2500 * capacitor.capacitanceUf()));
@@ -220,19 +189,25 @@ class PassiveFilterTest {
 
   @Test
   void theElementsGoIntoThePassiveNetworkAsTheyAre() {
-    Draft draft = new Draft();
-    draft.loadOhm = 3.4;
-    draft.lowPass = filter(Kind.BESSEL, 3, 800);
-    draft.padDb = 3.0;
-    draft.compensate = true;
-    draft.driver = Circuits.woofer(0);
-    draft.box = new ImpedanceBox(25.0, null, null);
-    PassiveFilterResult filter = draft.answer().result();
+    ImpedanceDriver woofer = Circuits.woofer(0);
+    ImpedanceBox box = new ImpedanceBox(25.0, null, null);
+    PassiveFilterRequestBuilder draft =
+        eightOhms()
+            .loadOhm(3.4)
+            .lowPass(filter(Kind.BESSEL, 3, 800))
+            .padDb(3.0)
+            .compensate(true)
+            .driver(woofer)
+            .box(box);
+    PassiveFilterResult filter = result(draft);
     PassiveNetworkResult network =
         Answers.of(
                 new PassiveNetwork(),
-                new PassiveNetworkRequest(
-                    filter.elements(), draft.driver, draft.box, null, null, null, null))
+                PassiveNetworkRequestBuilder.builder()
+                    .elements(filter.elements())
+                    .driver(woofer)
+                    .box(box)
+                    .build())
             .result();
     assertEquals(filter.lowestModulusOhm(), network.lowestModulusOhm(), 1e-12);
     for (int i = 0; i < filter.points().size(); i++) {
@@ -242,10 +217,10 @@ class PassiveFilterTest {
 
   @Test
   void everyPartIsAStepOfTheWorkings() {
-    Draft draft = new Draft();
-    draft.highPass = filter(Kind.BUTTERWORTH, 3, 1000);
-    draft.padDb = 6.0;
-    Answer<PassiveFilterResult> answer = Answers.withWorkings(CALCULATION, draft.request());
+    Answer<PassiveFilterResult> answer =
+        Answers.withWorkings(
+            PassiveFilters.CALCULATION,
+            eightOhms().highPass(filter(Kind.BUTTERWORTH, 3, 1000)).padDb(6.0).build());
     assertEquals(
         answer.result().parts().stream().map(PassiveFilterTest::value).toList(),
         answer.workings().stream()
@@ -263,61 +238,78 @@ class PassiveFilterTest {
 
   @Test
   void aDriverAtItsResonanceLiftsAHighPassAndIsSaidTo() {
-    Draft draft = new Draft();
-    draft.loadOhm = 5.5;
-    draft.highPass = filter(Kind.BUTTERWORTH, 2, 2000);
-    draft.driver = new ImpedanceDriver(5.5, 0.05, 0.7, null, 1100.0, 3.0, 1.0, null);
-    Answer<PassiveFilterResult> answer = draft.answer();
+    PassiveFilterRequestBuilder draft =
+        eightOhms()
+            .loadOhm(5.5)
+            .highPass(filter(Kind.BUTTERWORTH, 2, 2000))
+            .driver(
+                ImpedanceDriverBuilder.builder()
+                    .reOhm(5.5)
+                    .leMh(0.05)
+                    .leExponent(0.7)
+                    .fsHz(1100.0)
+                    .qms(3.0)
+                    .qes(1.0)
+                    .build());
+    Answer<PassiveFilterResult> answer = answer(draft);
     assertTrue(answer.result().driverDeviationDb() > 2);
     assertTrue(Answers.codes(answer).contains("driver-shifts-response"));
   }
 
   @Test
   void aLoadThatIsNotTheCompensatedDriverIsRemarked() {
-    Draft draft = new Draft();
-    draft.loadOhm = 4;
-    draft.compensate = true;
-    draft.driver = new ImpedanceDriver(3.2, 0.4, 0.7, null, 50.0, 4.0, 0.5, null);
-    assertTrue(Answers.codes(draft.answer()).contains("load-unlike-driver"));
+    PassiveFilterRequestBuilder draft =
+        eightOhms()
+            .loadOhm(4.0)
+            .compensate(true)
+            .driver(
+                ImpedanceDriverBuilder.builder()
+                    .reOhm(3.2)
+                    .leMh(0.4)
+                    .leExponent(0.7)
+                    .fsHz(50.0)
+                    .qms(4.0)
+                    .qes(0.5)
+                    .build());
+    assertTrue(Answers.codes(answer(draft)).contains("load-unlike-driver"));
   }
 
   @Test
   void aBandPassTurnedRoundIsRefused() {
-    Draft draft = new Draft();
-    draft.highPass = filter(Kind.BUTTERWORTH, 2, 3000);
-    draft.lowPass = filter(Kind.BUTTERWORTH, 2, 300);
-    Fault fault = draft.fault();
+    PassiveFilterRequestBuilder draft =
+        eightOhms()
+            .highPass(filter(Kind.BUTTERWORTH, 2, 3000))
+            .lowPass(filter(Kind.BUTTERWORTH, 2, 300));
+    Fault fault = fault(draft);
     assertEquals("band-reversed", fault.code());
     assertEquals("/high_pass/frequency_hz", fault.pointer());
     assertEquals("3000.0", fault.given());
-    draft.lowPass = filter(Kind.BUTTERWORTH, 2, 3000);
-    assertEquals("band-reversed", draft.fault().code());
+    draft.lowPass(filter(Kind.BUTTERWORTH, 2, 3000));
+    assertEquals("band-reversed", fault(draft).code());
   }
 
   @Test
   void ordersThatAreNotBuiltAreRefused() {
-    Draft draft = new Draft();
-    draft.highPass = filter(Kind.BUTTERWORTH, 5, 3000);
-    assertEquals("order-not-passive", draft.fault().code());
-    draft.highPass = filter(Kind.LINKWITZ_RILEY, 3, 3000);
-    Fault odd = draft.fault();
+    PassiveFilterRequestBuilder draft = eightOhms().highPass(filter(Kind.BUTTERWORTH, 5, 3000));
+    assertEquals("order-not-passive", fault(draft).code());
+    draft.highPass(filter(Kind.LINKWITZ_RILEY, 3, 3000));
+    Fault odd = fault(draft);
     assertEquals("order-not-linkwitz-riley", odd.code());
     assertEquals("/high_pass/order", odd.pointer());
   }
 
   @Test
   void nothingToDesignOrNobodyToDesignForIsRefused() {
-    assertEquals("nothing-to-design", new Draft().fault().code());
-    Draft draft = new Draft();
-    draft.compensate = true;
-    assertEquals("driver-missing", draft.fault().code());
-    draft.driver = new ImpedanceDriver(4.0, 0.0, null, null, 50.0, 4.0, 0.5, null);
-    Fault fault = draft.fault();
+    assertEquals("nothing-to-design", fault(eightOhms()).code());
+    PassiveFilterRequestBuilder draft = eightOhms().compensate(true);
+    assertEquals("driver-missing", fault(draft).code());
+    draft.driver(
+        ImpedanceDriverBuilder.builder().reOhm(4.0).leMh(0.0).fsHz(50.0).qms(4.0).qes(0.5).build());
+    Fault fault = fault(draft);
     assertEquals("nothing-to-compensate", fault.code());
     assertEquals("/driver/le_mh", fault.pointer());
-    draft = new Draft();
-    draft.padDb = 3.0;
-    draft.box = new ImpedanceBox(20.0, null, null);
-    assertEquals("driver-missing", draft.fault().code());
+    draft = eightOhms();
+    draft.padDb(3.0).box(new ImpedanceBox(20.0, null, null));
+    assertEquals("driver-missing", fault(draft).code());
   }
 }

@@ -25,13 +25,19 @@ class PassiveNetworkTest {
 
   private static PassiveNetworkRequest into(
       double ohm, CurveFrequencies frequencies, LadderElement... elements) {
-    return new PassiveNetworkRequest(
-        Arrays.asList(elements), null, null, ohm, frequencies, null, null);
+    return PassiveNetworkRequestBuilder.builder()
+        .elements(Arrays.asList(elements))
+        .loadOhm(ohm)
+        .frequencies(frequencies)
+        .build();
   }
 
   private static PassiveNetworkRequest judged(double ohm, double minimum) {
-    return new PassiveNetworkRequest(
-        List.of(LadderElement.resistor(SHUNT, 1000)), null, null, ohm, null, minimum, null);
+    return PassiveNetworkRequestBuilder.builder()
+        .elements(List.of(LadderElement.resistor(SHUNT, 1000)))
+        .loadOhm(ohm)
+        .amplifierMinimumOhm(minimum)
+        .build();
   }
 
   private static Answer<PassiveNetworkResult> answer(PassiveNetworkRequest request) {
@@ -45,20 +51,18 @@ class PassiveNetworkTest {
   }
 
   private static LadderElement coil(LadderElement.Place place, double mh, double ohm) {
-    return new LadderElement(place, null, mh, ohm, null, null);
+    return LadderElementBuilder.builder().place(place).inductanceMh(mh).coilOhm(ohm).build();
   }
 
   @Test
   void twoResistorsDivideTheVoltage() {
     PassiveNetworkRequest request =
-        new PassiveNetworkRequest(
-            List.of(LadderElement.resistor(SERIES, 2), LadderElement.resistor(SHUNT, 4)),
-            null,
-            null,
-            4.0,
-            Circuits.only(1000),
-            null,
-            8.0);
+        PassiveNetworkRequestBuilder.builder()
+            .elements(List.of(LadderElement.resistor(SERIES, 2), LadderElement.resistor(SHUNT, 4)))
+            .loadOhm(4.0)
+            .frequencies(Circuits.only(1000))
+            .voltageV(8.0)
+            .build();
     PassiveNetworkResult result = answer(request).result();
     // 2 + 4||4 = 4 ohm, half the voltage, 2 A
     assertEquals(4, result.points().get(0).modulusOhm(), 1e-12);
@@ -106,7 +110,12 @@ class PassiveNetworkTest {
   void theLowestLoadOfASeriesResonanceAcrossIsFoundExactly() {
     // 1 mH and 25.3303 µF meet at 1000 Hz; there 1 ohm lies beside 4: 0.8.
     LadderElement dip =
-        new LadderElement(SHUNT, 1e9 / (4e6 * Math.PI * Math.PI), 1.0, null, 1.0, null);
+        LadderElementBuilder.builder()
+            .place(SHUNT)
+            .capacitanceUf(1e9 / (4e6 * Math.PI * Math.PI))
+            .inductanceMh(1.0)
+            .resistanceOhm(1.0)
+            .build();
     PassiveNetworkResult result = answer(into(4, null, dip)).result();
     assertEquals(0.8, result.lowestModulusOhm(), 1e-9);
     assertEquals(1000, result.lowestHz(), 0.01);
@@ -138,7 +147,15 @@ class PassiveNetworkTest {
     assertEquals(
         List.of(),
         Answers.codes(
-            answer(into(4, null, new LadderElement(SHUNT, 10.0, null, null, 4.0, null)))));
+            answer(
+                into(
+                    4,
+                    null,
+                    LadderElementBuilder.builder()
+                        .place(SHUNT)
+                        .capacitanceUf(10.0)
+                        .resistanceOhm(4.0)
+                        .build()))));
   }
 
   @Test
@@ -167,19 +184,27 @@ class PassiveNetworkTest {
   void anElementWithoutPartsIsRefused() {
     Fault fault =
         fault(
-            LadderElement.resistor(SERIES, 1),
-            new LadderElement(SHUNT, null, null, null, null, null));
+            LadderElement.resistor(SERIES, 1), LadderElementBuilder.builder().place(SHUNT).build());
     assertEquals("element-empty", fault.code());
     assertEquals("/elements/1", fault.pointer());
-    Fault lonely = fault(new LadderElement(SERIES, 10.0, null, 0.3, null, null));
+    Fault lonely =
+        fault(
+            LadderElementBuilder.builder().place(SERIES).capacitanceUf(10.0).coilOhm(0.3).build());
     assertEquals("coil-resistance-without-coil", lonely.code());
     assertEquals("/elements/0/coil_ohm", lonely.pointer());
   }
 
   @Test
   void loopsWithoutResistanceAreRefused() {
-    LadderElement series = new LadderElement(SHUNT, 10.0, 1.0, null, null, null);
-    LadderElement parallel = new LadderElement(SERIES, 10.0, 1.0, null, null, IN_PARALLEL);
+    LadderElement series =
+        LadderElementBuilder.builder().place(SHUNT).capacitanceUf(10.0).inductanceMh(1.0).build();
+    LadderElement parallel =
+        LadderElementBuilder.builder()
+            .place(SERIES)
+            .capacitanceUf(10.0)
+            .inductanceMh(1.0)
+            .wiring(IN_PARALLEL)
+            .build();
     for (Fault fault : List.of(fault(series), fault(parallel), fault(coil(SHUNT, 1, 0)))) {
       assertEquals("zero-resistance-loop", fault.code());
       assertEquals("/elements/0/coil_ohm", fault.pointer());
@@ -206,7 +231,13 @@ class PassiveNetworkTest {
   void aLosslessParallelPairAcrossIsOpenAtItsResonanceAndNothingElse() {
     double f = 1000;
     double uf = 1e9 / (4 * Math.PI * Math.PI * f * f);
-    LadderElement tank = new LadderElement(SHUNT, uf, 1.0, null, null, IN_PARALLEL);
+    LadderElement tank =
+        LadderElementBuilder.builder()
+            .place(SHUNT)
+            .capacitanceUf(uf)
+            .inductanceMh(1.0)
+            .wiring(IN_PARALLEL)
+            .build();
     Point point =
         answer(into(4, Circuits.only(f), LadderElement.capacitor(SERIES, 1000), tank))
             .result()
@@ -220,18 +251,25 @@ class PassiveNetworkTest {
     List<LadderElement> one = List.of(LadderElement.resistor(SERIES, 1));
     ImpedanceDriver driver = Circuits.woofer(0);
     List<Fault> none =
-        Answers.faults(
-            CALCULATION, new PassiveNetworkRequest(one, null, null, null, null, null, null));
+        Answers.faults(CALCULATION, PassiveNetworkRequestBuilder.builder().elements(one).build());
     assertEquals("exactly-one-of", none.get(0).code());
     List<Fault> both =
         Answers.faults(
-            CALCULATION, new PassiveNetworkRequest(one, driver, null, 4.0, null, null, null));
+            CALCULATION,
+            PassiveNetworkRequestBuilder.builder()
+                .elements(one)
+                .driver(driver)
+                .loadOhm(4.0)
+                .build());
     assertEquals("exactly-one-of", both.get(0).code());
     List<Fault> box =
         Answers.faults(
             CALCULATION,
-            new PassiveNetworkRequest(
-                one, null, new ImpedanceBox(20.0, null, null), 4.0, null, null, null));
+            PassiveNetworkRequestBuilder.builder()
+                .elements(one)
+                .box(new ImpedanceBox(20.0, null, null))
+                .loadOhm(4.0)
+                .build());
     assertEquals("driver-missing", box.get(0).code());
     assertEquals("/driver", box.get(0).pointer());
   }

@@ -1,5 +1,6 @@
 package org.footwell.electrical.passive;
 
+import static org.footwell.electrical.passive.PassiveFilters.filter;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -20,7 +21,7 @@ class PassiveProperties {
       @ForAll Kind kind,
       @ForAll @IntRange(min = 1, max = 4) int order,
       @ForAll @DoubleRange(min = 0.05, max = 20) double x) {
-    Filter filter = PassiveFilterTest.filter(kind, order, 1000);
+    Filter filter = filter(kind, order, 1000);
     Assume.that(filter.possible());
     Phasor load = new Phasor(4, 0);
     Ladder low = new Ladder(LadderSynthesis.lowPass(filter, 4), f -> load);
@@ -31,7 +32,7 @@ class PassiveProperties {
   @Property
   void elementsOfALadderAreAlwaysPositive(
       @ForAll Kind kind, @ForAll @IntRange(min = 1, max = 4) int order) {
-    Filter filter = PassiveFilterTest.filter(kind, order, 1000);
+    Filter filter = filter(kind, order, 1000);
     Assume.that(filter.possible());
     for (double g : LadderSynthesis.prototype(filter)) {
       assertTrue(g > 0);

@@ -21,13 +21,15 @@ class BudgetContradictionsTest {
 
   @Test
   void anAverageDrawAboveThePeakDrawIsSaid() {
-    BudgetDraft draft = new BudgetDraft();
-    draft.cleanPowerW = 500;
-    draft.fullEfficiency = 0.72;
-    draft.averageEfficiency = 0.3;
-    draft.crestFactorDb = 6.02;
+    Budget budget = new Budget();
+    budget
+        .system
+        .cleanPowerW(500.0)
+        .fullEfficiency(0.72)
+        .averageEfficiency(0.3)
+        .crestFactorDb(6.02);
     // 500/0.72 = 694 W at the peaks, 250/0.3 = 833 W on average
-    Answer<SupplyBudgetResult> answer = draft.answer();
+    Answer<SupplyBudgetResult> answer = budget.answer();
     assertTrue(answer.result().averageInputW() > answer.result().peakInputW());
     Finding said = finding(answer, "average-above-peak");
     assertEquals(answer.result().averageInputW(), said.value());
@@ -36,9 +38,9 @@ class BudgetContradictionsTest {
 
   @Test
   void anAlternatorBelowTheBatteryDoesNotChargeIt() {
-    BudgetDraft draft = new BudgetDraft();
-    draft.voltageV = 11.5;
-    Answer<SupplyBudgetResult> answer = draft.answer();
+    Budget budget = new Budget();
+    budget.alternator.voltageV(11.5);
+    Answer<SupplyBudgetResult> answer = budget.answer();
     Finding said = finding(answer, "alternator-below-battery");
     assertEquals(11.5, said.value());
     assertEquals(12, said.limit());
@@ -49,26 +51,26 @@ class BudgetContradictionsTest {
 
   @Test
   void aSmartAlternatorBelowTheBatteryDoesNotChargeItEither() {
-    BudgetDraft draft = new BudgetDraft();
-    draft.lowV = 11.8;
-    assertEquals(-0.2 / 0.09, draft.result().smartLow().balanceA(), 1e-9);
-    assertFalse(Answers.codes(draft.answer()).contains("alternator-below-battery"));
+    Budget budget = new Budget();
+    budget.alternator.lowV(11.8);
+    assertEquals(-0.2 / 0.09, budget.result().smartLow().balanceA(), 1e-9);
+    assertFalse(Answers.codes(budget.answer()).contains("alternator-below-battery"));
   }
 
   @Test
   void aStarterThatRaisesTheBatteryIsSaid() {
-    BudgetDraft draft = new BudgetDraft();
-    draft.crankingV = 12.5;
-    Finding said = finding(draft.answer(), "cranking-above-rest");
+    Budget budget = new Budget();
+    budget.use.crankingV(12.5);
+    Finding said = finding(budget.answer(), "cranking-above-rest");
     assertEquals(12.5, said.value());
     assertEquals(12, said.limit());
   }
 
   @Test
   void anAmplifierThatNeedsMoreThanItIsRatedAtIsSaid() {
-    BudgetDraft draft = new BudgetDraft();
-    draft.minimumV = 14.5;
-    Finding said = finding(draft.answer(), "minimum-above-rating");
+    Budget budget = new Budget();
+    budget.system.minimumV(14.5);
+    Finding said = finding(budget.answer(), "minimum-above-rating");
     assertEquals(14.5, said.value());
     assertEquals(14, said.limit());
   }

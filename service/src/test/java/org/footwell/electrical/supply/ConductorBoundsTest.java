@@ -14,10 +14,9 @@ import org.junit.jupiter.api.Test;
 class ConductorBoundsTest {
 
   private static List<Fault> faults(Material material, double conductivity) {
-    CableDraft draft = new CableDraft();
-    draft.material = material;
-    draft.conductivity = conductivity;
-    return Answers.faults(new SupplyCable(), draft.request());
+    SupplyCableRequestBuilder draft =
+        Cables.standard().material(material).conductivity(conductivity);
+    return Answers.faults(new SupplyCable(), draft.build());
   }
 
   @Test

@@ -20,12 +20,9 @@ class FeedDropTest {
 
   @Test
   void aFeedThatLeavesSevenVoltsIsAWarningWhateverIsPermitted() {
-    CableDraft draft = new CableDraft();
-    draft.permittedDropV = 6.6;
-    draft.areaMm2 = 1.3;
-    draft.currentA = 12.0;
-    draft.oneWayM = 31.0;
-    Answer<SupplyCableResult> answer = draft.answer();
+    SupplyCableRequestBuilder draft =
+        Cables.standard().permittedDropV(6.6).areaMm2(1.3).currentA(12.0).oneWayM(31.0);
+    Answer<SupplyCableResult> answer = Cables.answer(draft);
     double end = answer.result().metric().endV();
     assertTrue(end > 7.2 && end < 8, () -> "end " + end);
     Finding said = drops(answer).get(0);
@@ -37,28 +34,27 @@ class FeedDropTest {
 
   @Test
   void mainCableAndBranchCountTogether() {
-    CableDraft draft = new CableDraft().branches(CableDraft.branch("bass", 40, 1.0));
-    draft.permittedDropV = 1.38;
-    draft.areaMm2 = 10.0;
-    draft.oneWayM = 16.0; // 16·1.91·1.1179 mohm: 1.367 V of the 1.38 V that are a tenth
-    Answer<SupplyCableResult> answer = draft.answer();
+    SupplyCableRequestBuilder draft =
+        Cables.branched(Cables.branch("bass", 40, 1.0))
+            .permittedDropV(1.38)
+            .areaMm2(10.0)
+            .oneWayM(16.0); // 16·1.91·1.1179 mohm: 1.367 V of the 1.38 V that are a tenth
+    Answer<SupplyCableResult> answer = Cables.answer(draft);
     assertEquals(1, drops(answer).size());
     assertEquals("/branches/0/permitted_drop_v", drops(answer).get(0).pointer());
   }
 
   @Test
   void aTenthIsAllowed() {
-    CableDraft draft = new CableDraft();
-    draft.permittedDropV = 1.38;
-    assertFalse(Answers.codes(draft.answer()).contains("drop-high"));
+    assertFalse(
+        Answers.codes(Cables.answer(Cables.standard().permittedDropV(1.38))).contains("drop-high"));
   }
 
   @Test
   void twoBranchesOfOneNameAreRefused() {
-    CableDraft draft =
-        new CableDraft()
-            .branches(CableDraft.branch("bass", 20, 0.2), CableDraft.branch("bass", 30, 0.2));
-    var faults = Answers.faults(new SupplyCable(), draft.request());
+    SupplyCableRequestBuilder draft =
+        Cables.branched(Cables.branch("bass", 20, 0.2), Cables.branch("bass", 30, 0.2));
+    var faults = Answers.faults(new SupplyCable(), draft.build());
     assertEquals(1, faults.size(), faults::toString);
     assertEquals("duplicate", faults.get(0).code());
     assertEquals("/branches/1/name", faults.get(0).pointer());

@@ -21,12 +21,11 @@ import org.junit.jupiter.api.Test;
 class FuseRangeTest {
 
   /** 17 A of music on 10 mm², which carries 68 A, and an amplifier that draws more at full level. */
-  private static CableDraft draft(Double fullSineA, boolean sustained, Double ownA) {
-    CableDraft draft = new CableDraft();
-    draft.currentA = 17.0;
-    draft.areaMm2 = 10.0;
-    draft.amplifier = new FedAmplifier(fullSineA, sustained, ownA);
-    return draft;
+  private static SupplyCableRequestBuilder draft(Double fullSineA, boolean sustained, Double ownA) {
+    return Cables.standard()
+        .currentA(17.0)
+        .areaMm2(10.0)
+        .amplifier(new FedAmplifier(fullSineA, sustained, ownA));
   }
 
   private static Finding finding(Answer<?> answer, String code) {
@@ -38,7 +37,7 @@ class FuseRangeTest {
 
   @Test
   void theRangeIsGivenAndItsSmallestFuseAdvised() {
-    SizedCable cable = draft(null, false, null).result().metric();
+    SizedCable cable = Cables.result(draft(null, false, null)).metric();
     assertEquals(17 / 0.8, cable.fuseLeastA(), 1e-9);
     assertEquals(25, cable.fuseA());
     assertEquals(60, cable.fuseLargestA()); // 68 A
@@ -46,7 +45,7 @@ class FuseRangeTest {
 
   @Test
   void aFullSineThatOpensItIsSaidWithItsTime() {
-    Answer<SupplyCableResult> answer = draft(52.0, false, null).answer();
+    Answer<SupplyCableResult> answer = Cables.answer(draft(52.0, false, null));
     assertEquals(25, answer.result().metric().fuseA());
     Finding said = finding(answer, "full-sine-opens-fuse");
     assertEquals(52, said.value());
@@ -57,7 +56,7 @@ class FuseRangeTest {
 
   @Test
   void sustainedBassAsksForAFuseThatBearsIt() {
-    Answer<SupplyCableResult> answer = draft(52.0, true, null).answer();
+    Answer<SupplyCableResult> answer = Cables.answer(draft(52.0, true, null));
     SizedCable cable = answer.result().metric();
     assertEquals(52 / 1.1, cable.fuseLeastA(), 1e-9);
     assertEquals(50, cable.fuseA());
@@ -67,48 +66,53 @@ class FuseRangeTest {
 
   @Test
   void boltDownFusesAreNotJudgedByTheTimesOfBlades() {
-    CableDraft draft = draft(200.0, false, null);
-    draft.currentA = 100.0;
-    draft.areaMm2 = 50.0;
-    Answer<SupplyCableResult> answer = draft.answer();
+    Answer<SupplyCableResult> answer =
+        Cables.answer(draft(200.0, false, null).currentA(100.0).areaMm2(50.0));
     assertEquals(FuseSeries.BOLT_DOWN, answer.result().metric().fuseSeries());
     assertEquals(137.5, finding(answer, "full-sine-above-fuse").limit(), 1e-9);
   }
 
   @Test
   void aBladeFuseSlightlyOverItsRatingHasNoTime() {
-    assertTrue(Answers.codes(draft(30.0, false, null).answer()).contains("full-sine-above-fuse"));
-    assertFalse(Answers.codes(draft(27.5, false, null).answer()).contains("full-sine-above-fuse"));
+    assertTrue(
+        Answers.codes(Cables.answer(draft(30.0, false, null))).contains("full-sine-above-fuse"));
+    assertFalse(
+        Answers.codes(Cables.answer(draft(27.5, false, null))).contains("full-sine-above-fuse"));
   }
 
   @Test
   void aHotPlaceCountsForTheSineToo() {
-    CableDraft draft = draft(52.0, true, null);
-    draft.fuseHeatFactor = 0.9;
-    assertEquals(52 / (1.1 * 0.9), draft.result().metric().fuseLeastA(), 1e-9);
+    assertEquals(
+        52 / (1.1 * 0.9),
+        Cables.result(draft(52.0, true, null).fuseHeatFactor(0.9)).metric().fuseLeastA(),
+        1e-9);
   }
 
   @Test
   void theAmplifiersOwnFusesAreCompared() {
-    Finding larger = finding(draft(52.0, false, 60.0).answer(), "amplifier-fuse-larger");
+    Finding larger = finding(Cables.answer(draft(52.0, false, 60.0)), "amplifier-fuse-larger");
     assertEquals(60, larger.value());
     assertEquals(25, larger.limit());
     assertTrue(larger.text().contains("The cable allows up to 60 A"), larger::text);
-    Finding smaller = finding(draft(null, false, 20.0).answer(), "amplifier-fuse-smaller");
+    Finding smaller = finding(Cables.answer(draft(null, false, 20.0)), "amplifier-fuse-smaller");
     assertEquals(20, smaller.value());
     assertFalse(
-        Answers.codes(draft(null, false, 25.0).answer()).stream()
+        Answers.codes(Cables.answer(draft(null, false, 25.0))).stream()
             .anyMatch(code -> code.startsWith("amplifier-fuse")));
   }
 
   @Test
   void branchesLoadTheMainCableWithWhatLasts() {
     Branch bass =
-        new Branch("bass", 17.0, null, 1.0, 0.3, null, null, new FedAmplifier(52.0, true, null));
+        SupplyCableRequestBranchBuilder.builder(Cables.branch("bass", 17, 0.3))
+            .amplifier(new FedAmplifier(52.0, true, null))
+            .build();
     Branch doors =
-        new Branch("doors", 10.0, null, 1.0, 0.3, null, null, new FedAmplifier(30.0, false, null));
+        SupplyCableRequestBranchBuilder.builder(Cables.branch("doors", 10, 0.3))
+            .amplifier(new FedAmplifier(30.0, false, null))
+            .build();
     Answer<SupplyCableResult> answer =
-        new CableDraft().branches(bass, doors, CableDraft.branch("radio", 3, 0.3)).answer();
+        Cables.answer(Cables.branched(bass, doors, Cables.branch("radio", 3, 0.3)));
     // 52 A last, with 10 A and 3 A of music beside them
     assertEquals(65 / 1.1, answer.result().metric().fuseLeastA(), 1e-9);
     assertEquals(52 / 1.1, answer.result().branches().get(0).metric().fuseLeastA(), 1e-9);
@@ -119,12 +123,13 @@ class FuseRangeTest {
 
   @Test
   void whatLastsMustBeStatedAndBelongsToTheBranches() {
-    List<Fault> faults = Answers.faults(new SupplyCable(), draft(null, true, null).request());
+    List<Fault> faults = Answers.faults(new SupplyCable(), draft(null, true, null).build());
     assertEquals("/amplifier/full_sine_a", faults.get(0).pointer());
-    CableDraft both = new CableDraft().branches(CableDraft.branch("bass", 20, 0.2));
-    both.amplifier = new FedAmplifier(52.0, false, null);
+    SupplyCableRequestBuilder both =
+        Cables.branched(Cables.branch("bass", 20, 0.2))
+            .amplifier(new FedAmplifier(52.0, false, null));
     assertEquals(
-        "amplifier-on-branches", Answers.faults(new SupplyCable(), both.request()).get(0).code());
+        "amplifier-on-branches", Answers.faults(new SupplyCable(), both.build()).get(0).code());
   }
 
   @Test
@@ -137,18 +142,16 @@ class FuseRangeTest {
 
   @Test
   void thirtyFiveAmperesIsAValue() {
-    CableDraft draft = draft(null, false, null);
-    draft.currentA = 26.0; // 32.5 A or more
-    assertEquals(35, draft.result().metric().fuseA());
-    assertEquals(FuseSeries.BLADE, draft.result().metric().fuseSeries());
+    SupplyCableRequestBuilder draft = draft(null, false, null).currentA(26.0); // 32.5 A or more
+    assertEquals(35, Cables.result(draft).metric().fuseA());
+    assertEquals(FuseSeries.BLADE, Cables.result(draft).metric().fuseSeries());
   }
 
   @Test
   void above32VoltsTheFusesAreOfAnotherKind() {
-    CableDraft draft = new CableDraft();
-    draft.supplyV = 48.0;
-    assertEquals(48, finding(draft.answer(), "fuses-for-58-v").value());
-    draft.supplyV = 32.0;
-    assertFalse(Answers.codes(draft.answer()).contains("fuses-for-58-v"));
+    SupplyCableRequestBuilder draft = Cables.standard().supplyV(48.0);
+    assertEquals(48, finding(Cables.answer(draft), "fuses-for-58-v").value());
+    draft.supplyV(32.0);
+    assertFalse(Answers.codes(Cables.answer(draft)).contains("fuses-for-58-v"));
   }
 }

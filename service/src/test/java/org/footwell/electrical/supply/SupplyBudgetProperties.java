@@ -10,12 +10,11 @@ import org.footwell.electrical.supply.SupplyBudgetResult.SupplyState;
 
 class SupplyBudgetProperties {
 
-  private static BudgetDraft draft(double watts, double crest) {
-    BudgetDraft draft = new BudgetDraft();
-    draft.internalOhm = 0.01;
-    draft.cleanPowerW = watts;
-    draft.crestFactorDb = crest;
-    return draft;
+  private static Budget draft(double watts, double crest) {
+    Budget budget = new Budget();
+    budget.battery.internalOhm(0.01);
+    budget.system.cleanPowerW(watts).crestFactorDb(crest);
+    return budget;
   }
 
   @Property
@@ -37,9 +36,9 @@ class SupplyBudgetProperties {
       @ForAll @DoubleRange(min = 10, max = 1500) double watts,
       @ForAll @DoubleRange(min = 3.01, max = 20) double crest,
       @ForAll @DoubleRange(min = -40, max = 0) double level) {
-    BudgetDraft draft = draft(watts, crest);
-    draft.levelDb = level;
-    SupplyBudgetResult result = draft.result();
+    Budget budget = draft(watts, crest);
+    budget.system.levelDb(level);
+    SupplyBudgetResult result = budget.result();
     assertTrue(result.averageOutputW() <= result.peakOutputW());
     assertTrue(result.peakOutputW() <= watts);
   }
@@ -50,19 +49,17 @@ class SupplyBudgetProperties {
       @ForAll @DoubleRange(min = 0.1, max = 0.9) double depth,
       @ForAll @DoubleRange(min = 20, max = 200) double capacity,
       @ForAll @DoubleRange(min = 1, max = 1.4) double exponent) {
-    BudgetDraft draft = draft(watts, 12);
-    draft.depth = depth;
-    draft.capacityAh = capacity;
-    draft.peukertExponent = exponent;
-    double minutes = draft.result().listeningMin();
-    draft.depth = depth + 0.1;
-    assertTrue(draft.result().listeningMin() > minutes);
-    draft.depth = depth;
-    draft.capacityAh = capacity * 1.1;
-    assertTrue(draft.result().listeningMin() > minutes);
-    draft.capacityAh = capacity;
-    draft.peukertExponent = exponent + 0.1;
-    assertTrue(draft.result().listeningMin() <= minutes * (1 + 1e-12));
+    Budget budget = draft(watts, 12);
+    budget.use.depth(depth);
+    budget.battery.capacityAh(capacity).peukertExponent(exponent);
+    double minutes = budget.result().listeningMin();
+    budget.use.depth(depth + 0.1);
+    assertTrue(budget.result().listeningMin() > minutes);
+    budget.use.depth(depth);
+    budget.battery.capacityAh(capacity * 1.1);
+    assertTrue(budget.result().listeningMin() > minutes);
+    budget.battery.capacityAh(capacity).peukertExponent(exponent + 0.1);
+    assertTrue(budget.result().listeningMin() <= minutes * (1 + 1e-12));
   }
 
   @Property

@@ -24,36 +24,35 @@ class SupplyBudgetTest {
         .orElseThrow();
   }
 
-  private static List<Fault> faults(BudgetDraft draft) {
-    return Answers.faults(new SupplyBudget(), draft.request());
+  private static List<Fault> faults(Budget budget) {
+    return Answers.faults(new SupplyBudget(), budget.request());
   }
 
   /** The example of the method page, an unregulated amplifier of 1000 W. */
-  private static BudgetDraft thousandWatts() {
-    BudgetDraft draft = new BudgetDraft();
-    draft.voltageV = 14.2;
-    draft.lowV = 12.6;
-    draft.runningA = 45;
-    draft.engineOffA = 4;
-    draft.standbyMa = 30;
-    draft.capacityAh = 70;
-    draft.peukertExponent = null;
-    draft.reserveMin = 120.0;
-    draft.restingV = 12.4;
-    draft.internalOhm = 0.008;
-    draft.cleanPowerW = 1000;
-    draft.atV = 14.4;
-    draft.regulated = false;
-    draft.fullEfficiency = 0.8;
-    draft.averageEfficiency = 0.7;
-    draft.idleA = 2.0;
-    draft.crestFactorDb = 12;
-    draft.cableOhm = 0.004;
-    draft.minimumV = 10.0;
-    draft.depth = 0.3;
-    draft.idleShare = 0.25;
-    draft.crankingV = 8.0;
-    return draft;
+  private static Budget thousandWatts() {
+    Budget budget = new Budget();
+    budget.alternator.voltageV(14.2).lowV(12.6);
+    budget.consumers.runningA(45.0).engineOffA(4.0).standbyMa(30.0);
+    budget
+        .battery
+        .capacityAh(70.0)
+        .peukertExponent(null)
+        .reserveMin(120.0)
+        .restingV(12.4)
+        .internalOhm(0.008);
+    budget
+        .system
+        .cleanPowerW(1000.0)
+        .atV(14.4)
+        .regulated(false)
+        .fullEfficiency(0.8)
+        .averageEfficiency(0.7)
+        .idleA(2.0)
+        .crestFactorDb(12.0)
+        .cableOhm(0.004)
+        .minimumV(10.0);
+    budget.use.depth(0.3).idleShare(0.25).crankingV(8.0);
+    return budget;
   }
 
   @Test
@@ -95,7 +94,7 @@ class SupplyBudgetTest {
 
   @Test
   void constantPowerThroughBatteryAndCableWithTheEngineOff() {
-    SupplyState off = new BudgetDraft().result().engineOff();
+    SupplyState off = new Budget().result().engineOff();
     assertEquals(20, off.averageCurrentA(), 1e-12);
     assertEquals(20, off.peakCurrentA(), 1e-12);
     // 12 V − 20 A · 0.09 ohm, and 0.01 ohm more
@@ -107,7 +106,7 @@ class SupplyBudgetTest {
 
   @Test
   void whatTheAlternatorGivesStaysAtItsVoltage() {
-    SupplyState cruise = new BudgetDraft().result().cruise();
+    SupplyState cruise = new Budget().result().cruise();
     // (14 − √(196 − 8))/0.02 = 14.4336 A
     assertEquals((14 - Math.sqrt(188)) / 0.02, cruise.averageCurrentA(), 1e-9);
     assertEquals(14, cruise.peakBatteryV());
@@ -116,10 +115,10 @@ class SupplyBudgetTest {
 
   @Test
   void pastTheAlternatorTheBatteryHelpsAndItsVoltageCounts() {
-    BudgetDraft draft = new BudgetDraft();
-    draft.alternatorIdleA = 45;
-    draft.runningA = 45;
-    Answer<SupplyBudgetResult> answer = draft.answer();
+    Budget budget = new Budget();
+    budget.alternator.idleA(45.0);
+    budget.consumers.runningA(45.0);
+    Answer<SupplyBudgetResult> answer = budget.answer();
     // Nothing to spare at idle: the battery gives all 20 A.
     assertEquals(20, answer.result().idle().averageCurrentA(), 1e-12);
     assertEquals(10.2, answer.result().idle().peakBatteryV(), 1e-12);
@@ -133,12 +132,11 @@ class SupplyBudgetTest {
 
   @Test
   void aBatteryThatRunsFlatWhileDrivingIsAStop() {
-    BudgetDraft draft = new BudgetDraft();
-    draft.alternatorIdleA = 30;
-    draft.cruiseA = 50;
-    draft.runningA = 45;
-    draft.idleShare = 0.5;
-    Answer<SupplyBudgetResult> answer = draft.answer();
+    Budget budget = new Budget();
+    budget.alternator.idleA(30.0).cruiseA(50.0);
+    budget.consumers.runningA(45.0);
+    budget.use.idleShare(0.5);
+    Answer<SupplyBudgetResult> answer = budget.answer();
     assertEquals(Verdict.STOP, answer.verdict());
     assertEquals(
         List.of("discharges-at-cruise", "discharges-on-average"),
@@ -151,25 +149,27 @@ class SupplyBudgetTest {
 
   @Test
   void unregulatedPowerGoesWithTheSquareOfTheVoltage() {
-    BudgetDraft draft = new BudgetDraft();
-    draft.regulated = false;
-    SupplyState off = draft.result().engineOff();
+    Budget budget = new Budget();
+    budget.system.regulated(false);
+    SupplyState off = budget.result().engineOff();
     // 14²/200 = 0.98 ohm like a resistance: 12/(0.1 + 0.98) A
     assertEquals(12 / 1.08, off.peakCurrentA(), 1e-12);
     assertEquals(12 * 0.98 / 1.08, off.peakAmplifierV(), 1e-12);
     assertEquals(200 * Math.pow(12 * 0.98 / 1.08 / 14, 2), off.cleanPowerW(), 1e-9);
-    assertTrue(Answers.codes(draft.answer()).contains("clean-power-lost"));
+    assertTrue(Answers.codes(budget.answer()).contains("clean-power-lost"));
   }
 
   @Test
   void programmeLevelAndCrestFactorSetAverageAndPeak() {
-    BudgetDraft draft = new BudgetDraft();
-    draft.levelDb = -10;
-    draft.crestFactorDb = 20 * Math.log10(Math.sqrt(2)) + 10;
-    draft.fullEfficiency = 0.8;
-    draft.averageEfficiency = 0.5;
-    draft.idleA = 1.0;
-    SupplyBudgetResult result = draft.result();
+    Budget budget = new Budget();
+    budget
+        .system
+        .levelDb(-10.0)
+        .crestFactorDb(20 * Math.log10(Math.sqrt(2)) + 10)
+        .fullEfficiency(0.8)
+        .averageEfficiency(0.5)
+        .idleA(1.0);
+    SupplyBudgetResult result = budget.result();
     assertEquals(20, result.peakOutputW(), 1e-12);
     assertEquals(2, result.averageOutputW(), 1e-12);
     assertEquals(2 / 0.5 + 14, result.averageInputW(), 1e-12);
@@ -178,55 +178,54 @@ class SupplyBudgetTest {
 
   @Test
   void peukertShortensListening() {
-    BudgetDraft draft = new BudgetDraft();
+    Budget budget = new Budget();
     // 20 h · (5 A/20 A)^1.2 = 3.7893 h, half of it
-    assertEquals(113.68, draft.result().listeningMin(), 0.005);
-    draft.peukertExponent = null;
+    assertEquals(113.68, budget.result().listeningMin(), 0.005);
+    budget.battery.peukertExponent(null);
     // 100 Ah/20 A = 5 h
-    assertEquals(150, draft.result().listeningMin(), 1e-9);
-    assertTrue(Answers.codes(draft.answer()).contains("peukert-assumed"));
+    assertEquals(150, budget.result().listeningMin(), 1e-9);
+    assertTrue(Answers.codes(budget.answer()).contains("peukert-assumed"));
   }
 
   @Test
   void belowTheTwentyHourRateNoMoreThanTheCapacityIsCountedOn() {
-    BudgetDraft draft = new BudgetDraft();
-    draft.capacityAh = 1000;
+    Budget budget = new Budget();
+    budget.battery.capacityAh(1000.0);
     // 1000 Ah/20 A = 50 h, half of it
-    assertEquals(1500, draft.result().listeningMin(), 1e-9);
-    draft.peukertExponent = null;
-    assertFalse(Answers.codes(draft.answer()).contains("peukert-assumed"));
+    assertEquals(1500, budget.result().listeningMin(), 1e-9);
+    budget.battery.peukertExponent(null);
+    assertFalse(Answers.codes(budget.answer()).contains("peukert-assumed"));
   }
 
   @Test
   void aBatteryNotFullIsSoonerAtTheDepth() {
-    BudgetDraft draft = new BudgetDraft();
-    draft.peukertExponent = null;
-    draft.charge = 0.8;
+    Budget budget = new Budget();
+    budget.battery.peukertExponent(null).charge(0.8);
     // 0.5 − 0.2 of 5 h
-    assertEquals(90, draft.result().listeningMin(), 1e-9);
+    assertEquals(90, budget.result().listeningMin(), 1e-9);
   }
 
   @Test
   void standbyAndSelfDischargeDrainTheParkedVehicle() {
-    BudgetDraft draft = new BudgetDraft();
-    draft.capacityAh = 72;
+    Budget budget = new Budget();
+    budget.battery.capacityAh(72.0);
     // 0.047 A + 72 Ah · 0.03/720 h = 0.05 A; 36 Ah
-    assertEquals(30, draft.result().standbyDays(), 1e-9);
-    draft.standbyMa = 147;
-    Answer<SupplyBudgetResult> answer = draft.answer();
+    assertEquals(30, budget.result().standbyDays(), 1e-9);
+    budget.consumers.standbyMa(147.0);
+    Answer<SupplyBudgetResult> answer = budget.answer();
     assertEquals(10, answer.result().standbyDays(), 1e-9);
     assertEquals(14, finding(answer, "standby-too-short").limit());
-    draft.standbyMa = 0;
-    draft.selfDischarge = 0.0;
-    assertNull(draft.result().standbyDays());
+    budget.consumers.standbyMa(0.0);
+    budget.battery.selfDischarge(0.0);
+    assertNull(budget.result().standbyDays());
   }
 
   @Test
   void aPowerThatCannotBeBroughtThroughIsAStopWithTheReason() {
-    BudgetDraft draft = new BudgetDraft();
-    draft.cleanPowerW = 400;
+    Budget budget = new Budget();
+    budget.system.cleanPowerW(400.0);
     // 12²/(4 · 0.1) = 360 W
-    Answer<SupplyBudgetResult> answer = draft.answer();
+    Answer<SupplyBudgetResult> answer = budget.answer();
     Finding collapse = finding(answer, "supply-collapses");
     assertEquals(360, collapse.limit(), 1e-12);
     assertEquals(400, collapse.value(), 1e-12);
@@ -242,16 +241,16 @@ class SupplyBudgetTest {
 
   @Test
   void atExactlyTheLargestPowerTheSupplyStillHolds() {
-    BudgetDraft draft = new BudgetDraft();
-    draft.cleanPowerW = 359.999;
-    assertEquals(60, draft.result().engineOff().averageCurrentA(), 0.2);
+    Budget budget = new Budget();
+    budget.system.cleanPowerW(359.999);
+    assertEquals(60, budget.result().engineOff().averageCurrentA(), 0.2);
   }
 
   @Test
   void belowItsMinimumTheAmplifierIsOff() {
-    BudgetDraft draft = new BudgetDraft();
-    draft.minimumV = 10.5;
-    Answer<SupplyBudgetResult> answer = draft.answer();
+    Budget budget = new Budget();
+    budget.system.minimumV(10.5);
+    Answer<SupplyBudgetResult> answer = budget.answer();
     assertEquals(0, answer.result().engineOff().cleanPowerW());
     assertEquals("amplifier-starved", answer.findings().get(0).code());
     assertEquals(Verdict.WARNING, answer.verdict());
@@ -259,32 +258,35 @@ class SupplyBudgetTest {
 
   @Test
   void aCrankingDipSwitchesTheAmplifierOff() {
-    BudgetDraft draft = new BudgetDraft();
-    draft.cableOhm = 0.02;
-    draft.cranking(9, 8.8);
+    Budget budget = new Budget();
+    budget.system.cableOhm(0.02);
+    budget.use.crankingV(9.0);
+    budget.system.minimumV(8.8);
     // (9 − √(81 − 16))/0.04 = 23.44 A: 8.531 V
-    SupplyState cranking = draft.result().cranking();
+    SupplyState cranking = budget.result().cranking();
     assertEquals((9 + Math.sqrt(65)) / 2, cranking.averageAmplifierV(), 1e-9);
     assertNull(cranking.balanceA());
     assertEquals(
         "While the engine is started the battery falls to 9 V and the amplifier sees 8.531 V where"
             + " it needs 8.8 V: it drops out for that moment. Harmless if it mutes without a thump.",
-        finding(draft.answer(), "cranking-dropout").text());
-    draft.cranking(9, 8.5);
-    assertFalse(Answers.codes(draft.answer()).contains("cranking-dropout"));
-    draft.cranking(3, 2);
+        finding(budget.answer(), "cranking-dropout").text());
+    budget.use.crankingV(9.0);
+    budget.system.minimumV(8.5);
+    assertFalse(Answers.codes(budget.answer()).contains("cranking-dropout"));
+    budget.use.crankingV(3.0);
+    budget.system.minimumV(2.0);
     // 3²/(4 · 0.02) = 112.5 W
-    assertNull(draft.result().cranking().averageAmplifierV());
+    assertNull(budget.result().cranking().averageAmplifierV());
     assertTrue(
-        finding(draft.answer(), "cranking-dropout").text().contains("cannot draw its power"));
+        finding(budget.answer(), "cranking-dropout").text().contains("cannot draw its power"));
   }
 
   @Test
   void aSmartAlternatorFeedsTheAmplifierAtItsLowVoltage() {
-    BudgetDraft draft = new BudgetDraft();
-    draft.regulated = false;
-    draft.lowV = 12.5;
-    Answer<SupplyBudgetResult> answer = draft.answer();
+    Budget budget = new Budget();
+    budget.system.regulated(false);
+    budget.alternator.lowV(12.5);
+    Answer<SupplyBudgetResult> answer = budget.answer();
     SupplyState low = answer.result().smartLow();
     assertEquals(12.5 * 0.98 / 0.99, low.peakAmplifierV(), 1e-12);
     assertTrue(low.cleanPowerW() < answer.result().cruise().cleanPowerW());
@@ -294,33 +296,31 @@ class SupplyBudgetTest {
 
   @Test
   void listeningMustLeaveEnoughToStart() {
-    BudgetDraft draft = new BudgetDraft();
-    draft.depth = 0.6;
-    assertEquals(List.of("no-start-left", "deep-discharge"), Answers.codes(draft.answer()));
-    draft.charge = 0.5;
+    Budget budget = new Budget();
+    budget.use.depth(0.6);
+    assertEquals(List.of("no-start-left", "deep-discharge"), Answers.codes(budget.answer()));
+    budget.battery.charge(0.5);
     assertEquals(
-        List.of("charge-too-low-to-start", "deep-discharge"), Answers.codes(draft.answer()));
-    assertEquals(0, draft.result().standbyDays());
+        List.of("charge-too-low-to-start", "deep-discharge"), Answers.codes(budget.answer()));
+    assertEquals(0, budget.result().standbyDays());
   }
 
   @Test
   void aReserveBeyondTheCapacityCountsAsNoPeukertLoss() {
-    BudgetDraft draft = new BudgetDraft();
-    draft.peukertExponent = null;
-    draft.reserveMin = 245.0;
-    assertEquals(1, draft.result().peukertExponent());
-    assertTrue(Answers.codes(draft.answer()).contains("reserve-above-capacity"));
+    Budget budget = new Budget();
+    budget.battery.peukertExponent(null).reserveMin(245.0);
+    assertEquals(1, budget.result().peukertExponent());
+    assertTrue(Answers.codes(budget.answer()).contains("reserve-above-capacity"));
   }
 
   @Test
   void impossibleInputsAreRefusedTogether() {
-    BudgetDraft draft = new BudgetDraft();
-    draft.depth = 50;
-    draft.reserveMin = 100.0;
-    draft.lowV = 14.0;
-    draft.cruiseA = 50;
-    draft.restingV = 24;
-    List<Fault> faults = faults(draft);
+    Budget budget = new Budget();
+    budget.use.depth(50.0);
+    budget.battery.reserveMin(100.0);
+    budget.alternator.lowV(14.0).cruiseA(50.0);
+    budget.battery.restingV(24.0);
+    List<Fault> faults = faults(budget);
     assertEquals(
         List.of(
             "depth-beyond-capacity",
@@ -338,28 +338,27 @@ class SupplyBudgetTest {
 
   @Test
   void aDepthAlreadyReachedIsRefused() {
-    BudgetDraft draft = new BudgetDraft();
-    draft.charge = 0.5;
-    assertEquals("depth-already-reached", faults(draft).get(0).code());
+    Budget budget = new Budget();
+    budget.battery.charge(0.5);
+    assertEquals("depth-already-reached", faults(budget).get(0).code());
   }
 
   @Test
   void aReserveThatCannotBelongToTheCapacityIsRefused() {
-    BudgetDraft draft = new BudgetDraft();
-    draft.peukertExponent = null;
-    draft.reserveMin = 500.0;
-    assertEquals("reserve-impossible", faults(draft).get(0).code());
-    draft.capacityAh = 600;
-    assertEquals("/battery/reserve_min", faults(draft).get(0).pointer());
+    Budget budget = new Budget();
+    budget.battery.peukertExponent(null).reserveMin(500.0);
+    assertEquals("reserve-impossible", faults(budget).get(0).code());
+    budget.battery.capacityAh(600.0);
+    assertEquals("/battery/reserve_min", faults(budget).get(0).pointer());
   }
 
   @Test
   void aLoopWithoutResistanceIsRefused() {
-    BudgetDraft draft = new BudgetDraft();
-    draft.cableOhm = 0;
-    draft.internalOhm = 0;
+    Budget budget = new Budget();
+    budget.system.cableOhm(0.0);
+    budget.battery.internalOhm(0.0);
     assertEquals(
         List.of("/battery/internal_ohm", "/system/cable_ohm"),
-        faults(draft).stream().map(Fault::pointer).sorted().toList());
+        faults(budget).stream().map(Fault::pointer).sorted().toList());
   }
 }

@@ -13,19 +13,15 @@ import org.footwell.electrical.supply.SupplyCableResult.SizedCable;
 
 class SupplyCableProperties {
 
-  private static CableDraft draft(double current, double length) {
-    CableDraft draft = new CableDraft();
-    draft.currentA = current;
-    draft.oneWayM = length;
-    draft.permittedDropV = 0.8;
-    return draft;
+  private static SupplyCableRequestBuilder draft(double current, double length) {
+    return Cables.standard().currentA(current).oneWayM(length).permittedDropV(0.8);
   }
 
   @Property
   void whateverIsFoundKeepsEveryLimit(
       @ForAll @DoubleRange(min = 1, max = 200) double current,
       @ForAll @DoubleRange(min = 0.1, max = 8) double length) {
-    SizedCable cable = draft(current, length).result().metric();
+    SizedCable cable = Cables.result(draft(current, length)).metric();
     assertNotNull(cable);
     assertTrue(cable.dropV() <= 0.8 * (1 + 1e-9));
     assertTrue(cable.currentA() <= 0.8 * cable.fuseA() * (1 + 1e-9));
@@ -36,17 +32,17 @@ class SupplyCableProperties {
   void moreCurrentOrLengthNeverTakesAThinnerCable(
       @ForAll @DoubleRange(min = 1, max = 150) double current,
       @ForAll @DoubleRange(min = 0.1, max = 7) double length) {
-    double area = draft(current, length).result().metric().areaMm2();
-    assertTrue(draft(current * 1.1, length).result().metric().areaMm2() >= area);
-    assertTrue(draft(current, length * 1.1).result().metric().areaMm2() >= area);
+    double area = Cables.result(draft(current, length)).metric().areaMm2();
+    assertTrue(Cables.result(draft(current * 1.1, length)).metric().areaMm2() >= area);
+    assertTrue(Cables.result(draft(current, length * 1.1)).metric().areaMm2() >= area);
   }
 
   @Property
   void thePowerThatArrivesIsThePowerAsked(
       @ForAll @DoubleRange(min = 10, max = 1500) double watts,
       @ForAll @DoubleRange(min = 0.5, max = 6) double length) {
-    CableDraft draft = draft(1, length).power(watts, 1);
-    SizedCable cable = draft.result().metric();
+    SizedCable cable =
+        Cables.result(Cables.power(watts, 1).oneWayM(length).permittedDropV(0.8)).metric();
     assertEquals(watts, cable.currentA() * cable.endV(), watts * 1e-9);
     assertEquals(
         13.8 * cable.currentA(), watts + cable.lossW(), watts * 1e-9, "what leaves the battery");
@@ -57,10 +53,8 @@ class SupplyCableProperties {
   void aReturnCableIsTwiceTheLengthWithTheBody(
       @ForAll @DoubleRange(min = 1, max = 100) double current,
       @ForAll @DoubleRange(min = 0.1, max = 4) double length) {
-    CableDraft cable = draft(current, length);
-    cable.returnPath = ReturnPath.CABLE;
-    SizedCable there = cable.result().metric();
-    SizedCable body = draft(current, 2 * length).result().metric();
+    SizedCable there = Cables.result(draft(current, length).returnPath(ReturnPath.CABLE)).metric();
+    SizedCable body = Cables.result(draft(current, 2 * length)).metric();
     assertEquals(body, there);
   }
 

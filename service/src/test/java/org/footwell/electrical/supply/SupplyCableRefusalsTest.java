@@ -5,17 +5,16 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Fault;
-import org.footwell.electrical.supply.SupplyCableRequest.Branch;
 import org.footwell.electrical.supply.SupplyCableRequest.ReturnPath;
 import org.junit.jupiter.api.Test;
 
 class SupplyCableRefusalsTest {
 
-  private static List<Fault> faults(CableDraft draft) {
-    return Answers.faults(new SupplyCable(), draft.request());
+  private static List<Fault> faults(SupplyCableRequestBuilder draft) {
+    return Answers.faults(new SupplyCable(), draft.build());
   }
 
-  private static Fault only(CableDraft draft) {
+  private static Fault only(SupplyCableRequestBuilder draft) {
     List<Fault> faults = faults(draft);
     assertEquals(1, faults.size(), faults::toString);
     return faults.get(0);
@@ -23,9 +22,7 @@ class SupplyCableRefusalsTest {
 
   @Test
   void aPermittedDropOfNothingCannotBeMet() {
-    CableDraft draft = new CableDraft();
-    draft.permittedDropV = 0.0;
-    Fault fault = only(draft);
+    Fault fault = only(Cables.standard().permittedDropV(0.0));
     assertEquals("permitted-drop-zero", fault.code());
     assertEquals("/permitted_drop_v", fault.pointer());
     assertEquals(
@@ -35,16 +32,13 @@ class SupplyCableRefusalsTest {
 
   @Test
   void aPermittedDropOfTheWholeSupplyIsRefused() {
-    CableDraft draft = new CableDraft();
-    draft.permittedDropV = 13.8;
-    assertEquals("permitted-drop-above-supply", only(draft).code());
+    assertEquals(
+        "permitted-drop-above-supply", only(Cables.standard().permittedDropV(13.8)).code());
   }
 
   @Test
   void aCurrentThatWouldDropMoreThanTheSupplyCannotFlow() {
-    CableDraft draft = new CableDraft();
-    draft.areaMm2 = 1.5;
-    draft.currentA = 200.0;
+    SupplyCableRequestBuilder draft = Cables.standard().areaMm2(1.5).currentA(200.0);
     // 5 m · 13.3 ohm/km · 1.1179 = 0.07434 ohm, 14.87 V
     Fault fault = only(draft);
     assertEquals("drop-above-supply", fault.code());
@@ -53,10 +47,8 @@ class SupplyCableRefusalsTest {
 
   @Test
   void aPowerThatCannotPassTheCableIsRefusedWithTheReason() {
-    CableDraft draft = new CableDraft().power(1000, 1);
-    draft.areaMm2 = 1.5;
     // 13.8²/(4·0.07434035) = 640.4 W
-    Fault fault = only(draft);
+    Fault fault = only(Cables.power(1000, 1).areaMm2(1.5));
     assertEquals("power-cannot-pass", fault.code());
     assertEquals(
         "Through 1.5 mm2, a loop of 0.07434 ohm, no current brings 1000 W to the load: from 13.8 V"
@@ -67,30 +59,31 @@ class SupplyCableRefusalsTest {
 
   @Test
   void contactsThatDropTooMuchByThemselvesAreNamed() {
-    CableDraft draft = new CableDraft();
-    draft.contactsOhm = 0.02;
-    Fault fault = only(draft);
+    Fault fault = only(Cables.standard().contactsOhm(0.02));
     assertEquals("fixed-resistance-too-high", fault.code());
     assertEquals("/contacts_ohm", fault.pointer());
   }
 
   @Test
   void aBodyOutsideTheLoopIsRefused() {
-    CableDraft draft = new CableDraft();
-    draft.returnPath = ReturnPath.CABLE;
-    draft.bodyOhm = 0.001;
+    SupplyCableRequestBuilder draft = Cables.standard().returnPath(ReturnPath.CABLE).bodyOhm(0.001);
     assertEquals("body-not-in-loop", only(draft).code());
   }
 
   @Test
   void everythingImpossibleIsSaidAtOnce() {
-    CableDraft draft = new CableDraft();
-    draft.branches =
-        List.of(
-            new Branch("a", null, null, 1.0, 0.0, null, null, null),
-            new Branch("b", 10.0, null, 1.0, 13.4, null, null, null));
-    draft.returnPath = ReturnPath.CABLE;
-    draft.bodyOhm = 0.001;
+    SupplyCableRequestBuilder draft =
+        Cables.standard()
+            .branches(
+                List.of(
+                    SupplyCableRequestBranchBuilder.builder()
+                        .name("a")
+                        .oneWayM(1.0)
+                        .permittedDropV(0.0)
+                        .build(),
+                    Cables.branch("b", 10, 13.4)))
+            .returnPath(ReturnPath.CABLE)
+            .bodyOhm(0.001);
     assertEquals(
         List.of(
             "",
@@ -103,9 +96,7 @@ class SupplyCableRefusalsTest {
 
   @Test
   void aLengthOfNothingAndAnUnknownMaterialAreRefused() {
-    CableDraft draft = new CableDraft();
-    draft.oneWayM = 0.0;
-    draft.material = null;
+    SupplyCableRequestBuilder draft = Cables.standard().oneWayM(0.0).material(null);
     assertEquals(
         List.of("/material", "/one_way_m"),
         faults(draft).stream().map(Fault::pointer).sorted().toList());

@@ -11,7 +11,6 @@ import org.footwell.calculation.Answer;
 import org.footwell.calculation.Finding;
 import org.footwell.calculation.Step;
 import org.footwell.calculation.Verdict;
-import org.footwell.electrical.supply.SupplyCableRequest.Branch;
 import org.footwell.electrical.supply.SupplyCableRequest.ConstantPower;
 import org.footwell.electrical.supply.SupplyCableRequest.Material;
 import org.footwell.electrical.supply.SupplyCableRequest.ReturnPath;
@@ -32,9 +31,7 @@ class SupplyCableTest {
 
   @Test
   void theWorkedExampleOfTheMethodPage() {
-    CableDraft draft = new CableDraft();
-    draft.bodyOhm = 0.001;
-    SizedCable cable = draft.result().metric();
+    SizedCable cable = Cables.result(Cables.standard().bodyOhm(0.001)).metric();
     // 5 m · 1.91 ohm/km · 1.1179
     assertEquals(0.010675945, cable.cableOhm(), 1e-12);
     assertEquals(10, cable.areaMm2());
@@ -55,9 +52,7 @@ class SupplyCableTest {
 
   @Test
   void theGaugeIsTheSmallestOfItsOwnSeries() {
-    CableDraft draft = new CableDraft();
-    draft.bodyOhm = 0.001;
-    SizedCable gauge = draft.result().gauge();
+    SizedCable gauge = Cables.result(Cables.standard().bodyOhm(0.001)).gauge();
     // No. 8 would drop 0.557 V
     assertEquals("6", gauge.awg());
     assertEquals(13.3018, gauge.areaMm2(), 1e-4);
@@ -66,30 +61,25 @@ class SupplyCableTest {
 
   @Test
   void aReturnCableDoublesTheConductor() {
-    CableDraft draft = new CableDraft();
-    draft.returnPath = ReturnPath.CABLE;
-    draft.areaMm2 = 25.0;
-    assertEquals(10 * 0.78 / 1000 * 1.1179, draft.result().metric().loopOhm(), 1e-12);
+    SupplyCableRequestBuilder draft = Cables.standard().returnPath(ReturnPath.CABLE).areaMm2(25.0);
+    assertEquals(10 * 0.78 / 1000 * 1.1179, Cables.result(draft).metric().loopOhm(), 1e-12);
   }
 
   @Test
   void copperCladAluminiumDropsMoreAndCarriesLess() {
-    CableDraft draft = new CableDraft();
-    draft.areaMm2 = 25.0;
-    SizedCable copper = draft.result().metric();
-    draft.material = Material.COPPER_CLAD_ALUMINIUM;
-    SizedCable clad = draft.result().metric();
+    SupplyCableRequestBuilder draft = Cables.standard().areaMm2(25.0);
+    SizedCable copper = Cables.result(draft).metric();
+    draft.material(Material.COPPER_CLAD_ALUMINIUM);
+    SizedCable clad = Cables.result(draft).metric();
     assertEquals(copper.dropV() / 0.629, clad.dropV(), 1e-12);
     assertEquals(136, copper.ampacityA(), 1e-12);
     assertEquals(136 * Math.sqrt(0.629), clad.ampacityA(), 1e-12);
-    assertEquals("copper-clad", draft.answer().findings().get(0).code());
+    assertEquals("copper-clad", Cables.answer(draft).findings().get(0).code());
   }
 
   @Test
   void aConstantPowerDrawsMoreCurrentThroughAThinnerCable() {
-    CableDraft draft = new CableDraft().power(500, 0.8);
-    draft.bodyOhm = 0.001;
-    SizedCable cable = draft.result().metric();
+    SizedCable cable = Cables.result(Cables.power(500, 0.8).bodyOhm(0.001)).metric();
     assertEquals(16, cable.areaMm2());
     // 625 W: 2·625/(13.8 + √(13.8² − 4·0.007763295·625))
     assertEquals(46.506590064, cable.currentA(), 1e-9);
@@ -99,12 +89,10 @@ class SupplyCableTest {
 
   @Test
   void aSizeIsRaisedForTheFuseWhereTheCurrentAloneWouldPass() {
-    CableDraft draft = new CableDraft();
-    draft.engineSpace = false;
-    draft.permittedDropV = 5.0;
-    draft.currentA = 33.0;
+    SupplyCableRequestBuilder draft =
+        Cables.standard().engineSpace(false).permittedDropV(5.0).currentA(33.0);
     // 2.5 mm² carries 35 A, but the fuse must be 33/0.8 = 41.25 A or more: 50 A.
-    SizedCable cable = draft.result().metric();
+    SizedCable cable = Cables.result(draft).metric();
     assertEquals(LimitedBy.FUSE, cable.limitedBy());
     assertEquals(50, cable.fuseA());
     // 4 mm² counts as No. 12, 45 A; 6 mm² as No. 10, 60 A.
@@ -113,30 +101,25 @@ class SupplyCableTest {
 
   @Test
   void aHotPlaceAsksForALargerFuse() {
-    CableDraft draft = new CableDraft();
-    draft.areaMm2 = 35.0;
-    assertEquals(50, draft.result().metric().fuseA());
-    draft.fuseHeatFactor = 0.8;
+    SupplyCableRequestBuilder draft = Cables.standard().areaMm2(35.0);
+    assertEquals(50, Cables.result(draft).metric().fuseA());
+    draft.fuseHeatFactor(0.8);
     // 40/(0.8·0.8) = 62.5
-    assertEquals(70, draft.result().metric().fuseA());
+    assertEquals(70, Cables.result(draft).metric().fuseA());
   }
 
   @Test
   void aCurrentThatIsJustEightTenthsOfAFuseTakesThatFuse() {
-    CableDraft draft = new CableDraft();
-    draft.areaMm2 = 35.0;
-    draft.currentA = 24.0;
-    assertEquals(30, draft.result().metric().fuseA());
-    assertEquals(FuseSeries.BLADE, draft.result().metric().fuseSeries());
+    SupplyCableRequestBuilder draft = Cables.standard().areaMm2(35.0).currentA(24.0);
+    assertEquals(30, Cables.result(draft).metric().fuseA());
+    assertEquals(FuseSeries.BLADE, Cables.result(draft).metric().fuseSeries());
   }
 
   @Test
   void anOverloadedCableIsAStop() {
-    CableDraft draft = new CableDraft();
-    draft.areaMm2 = 6.0;
-    draft.currentA = 60.0;
-    draft.permittedDropV = 3.0;
-    Answer<SupplyCableResult> answer = draft.answer();
+    SupplyCableRequestBuilder draft =
+        Cables.standard().areaMm2(6.0).currentA(60.0).permittedDropV(3.0);
+    Answer<SupplyCableResult> answer = Cables.answer(draft);
     assertEquals(Verdict.STOP, answer.verdict());
     Finding overloaded = finding(answer, "cable-overloaded");
     assertEquals(60, overloaded.value());
@@ -147,11 +130,9 @@ class SupplyCableTest {
 
   @Test
   void whereNoFuseFitsThatIsSaidAndNoneIsNamed() {
-    CableDraft draft = new CableDraft();
-    draft.areaMm2 = 6.0;
-    draft.currentA = 45.0;
-    draft.permittedDropV = 3.0;
-    Answer<SupplyCableResult> answer = draft.answer();
+    SupplyCableRequestBuilder draft =
+        Cables.standard().areaMm2(6.0).currentA(45.0).permittedDropV(3.0);
+    Answer<SupplyCableResult> answer = Cables.answer(draft);
     assertEquals(Verdict.STOP, answer.verdict());
     assertEquals(
         "No standard fuse suits a cable of 6 mm2: for 45 A it must be rated 56.25 A or more, but"
@@ -164,12 +145,13 @@ class SupplyCableTest {
 
   @Test
   void moreThanTheLargestFuseHasNoSize() {
-    CableDraft draft = new CableDraft();
-    draft.engineSpace = false;
-    draft.insulationTemperatureC = 200.0;
-    draft.permittedDropV = 5.0;
-    draft.currentA = 450.0;
-    Answer<SupplyCableResult> answer = draft.answer();
+    SupplyCableRequestBuilder draft =
+        Cables.standard()
+            .engineSpace(false)
+            .insulationTemperatureC(200.0)
+            .permittedDropV(5.0)
+            .currentA(450.0);
+    Answer<SupplyCableResult> answer = Cables.answer(draft);
     assertNull(answer.result().metric());
     assertNull(answer.result().gauge());
     assertEquals(List.of("no-size-fits", "no-fuse-fits"), Answers.codes(answer).subList(0, 2));
@@ -178,11 +160,9 @@ class SupplyCableTest {
 
   @Test
   void aMetricSizeMayDoWhereNoGaugeDoes() {
-    CableDraft draft = new CableDraft();
-    draft.currentA = 200.0;
-    draft.permittedDropV = 0.14;
+    SupplyCableRequestBuilder draft = Cables.standard().currentA(200.0).permittedDropV(0.14);
     // 0000 drops about 200 A · 5 m · 0.18 ohm/km · 1.118 = 0.2 V, 185 mm² drops 0.1185 V.
-    Answer<SupplyCableResult> answer = draft.answer();
+    Answer<SupplyCableResult> answer = Cables.answer(draft);
     assertEquals(185, answer.result().metric().areaMm2());
     assertNull(answer.result().gauge());
     assertTrue(Answers.codes(answer).contains("no-gauge-fits"));
@@ -193,10 +173,8 @@ class SupplyCableTest {
 
   @Test
   void aPowerThatNoStandardCableBringsThroughIsAStopWithTheReason() {
-    CableDraft draft = new CableDraft().power(40000, 1);
-    draft.oneWayM = 20.0;
-    draft.permittedDropV = 6.0;
-    Answer<SupplyCableResult> answer = draft.answer();
+    SupplyCableRequestBuilder draft = Cables.power(40000, 1).oneWayM(20.0).permittedDropV(6.0);
+    Answer<SupplyCableResult> answer = Cables.answer(draft);
     // 240 mm²: 20 m · 0.0801 ohm/km · 1.1179 = 0.001790876 ohm; 13.8²/(4·that)
     Finding none = finding(answer, "no-operating-point");
     assertEquals(Verdict.STOP, none.level());
@@ -206,13 +184,16 @@ class SupplyCableTest {
 
   @Test
   void branchesLoadTheMainCableTogetherAndStartAtItsLowestVoltage() {
-    CableDraft draft =
-        new CableDraft()
-            .branches(
-                CableDraft.branch("front", 20, 0.2),
-                new Branch(
-                    "bass", null, new ConstantPower(260.0, 0.8), 1.0, 0.3, null, null, null));
-    SupplyCableResult result = draft.result();
+    SupplyCableRequestBuilder draft =
+        Cables.branched(
+            Cables.branch("front", 20, 0.2),
+            SupplyCableRequestBranchBuilder.builder()
+                .name("bass")
+                .constantPower(new ConstantPower(260.0, 0.8))
+                .oneWayM(1.0)
+                .permittedDropV(0.3)
+                .build());
+    SupplyCableResult result = Cables.result(draft);
     // 20 A + 325 W/(13.8 − 0.5 − 0.3 V) = 45 A
     assertEquals(45, result.metric().currentA(), 1e-12);
     SizedBranch bass = result.branches().get(1);
@@ -224,16 +205,15 @@ class SupplyCableTest {
     assertEquals(2.5, front.metric().areaMm2());
     assertEquals(LimitedBy.DROP, front.metric().limitedBy());
     assertEquals(25, front.metric().fuseA());
-    assertTrue(Answers.codes(draft.answer()).contains("branch-fuse-place"));
+    assertTrue(Answers.codes(Cables.answer(draft)).contains("branch-fuse-place"));
   }
 
   @Test
   void theMainFuseMustNotSitFartherThanTheLimit() {
-    CableDraft draft = new CableDraft();
-    draft.fuseDistanceM = 0.45;
-    assertTrue(Answers.codes(draft.answer()).contains("main-fuse-place"));
-    draft.fuseDistanceM = 0.46;
-    Answer<SupplyCableResult> answer = draft.answer();
+    SupplyCableRequestBuilder draft = Cables.standard().fuseDistanceM(0.45);
+    assertTrue(Answers.codes(Cables.answer(draft)).contains("main-fuse-place"));
+    draft.fuseDistanceM(0.46);
+    Answer<SupplyCableResult> answer = Cables.answer(draft);
     assertEquals("fuse-too-far", answer.findings().get(0).code());
     assertEquals(Verdict.STOP, answer.verdict());
     assertFalse(Answers.codes(answer).contains("main-fuse-place"));
@@ -241,21 +221,19 @@ class SupplyCableTest {
 
   @Test
   void everyAnswerDefersToTheVehicleMakerAndSaysHowToEarth() {
-    CableDraft draft = new CableDraft();
+    SupplyCableRequestBuilder draft = Cables.standard();
     assertEquals(
         List.of("main-fuse-place", "blade-breaking-capacity", "earth-point", "rules-first"),
-        Answers.codes(draft.answer()));
-    assertEquals(Verdict.NOTE, draft.answer().verdict());
-    draft.returnPath = ReturnPath.CABLE;
-    assertTrue(Answers.codes(draft.answer()).contains("earth-return"));
-    assertEquals(3, draft.answer().safety().size());
+        Answers.codes(Cables.answer(draft)));
+    assertEquals(Verdict.NOTE, Cables.answer(draft).verdict());
+    draft.returnPath(ReturnPath.CABLE);
+    assertTrue(Answers.codes(Cables.answer(draft)).contains("earth-return"));
+    assertEquals(3, Cables.answer(draft).safety().size());
   }
 
   @Test
   void aDropAbovePermittedIsAWarning() {
-    CableDraft draft = new CableDraft();
-    draft.areaMm2 = 6.0;
-    Answer<SupplyCableResult> answer = draft.answer();
+    Answer<SupplyCableResult> answer = Cables.answer(Cables.standard().areaMm2(6.0));
     assertEquals("drop-exceeded", answer.findings().get(0).code());
     assertEquals(Verdict.WARNING, answer.verdict());
     assertEquals(40 * 0.01844535, finding(answer, "drop-exceeded").value(), 1e-9);
@@ -263,37 +241,34 @@ class SupplyCableTest {
 
   @Test
   void aConductorHotterThanItsInsulationIsAStop() {
-    CableDraft draft = new CableDraft();
-    draft.conductorTemperatureC = 110.0;
-    assertEquals("conductor-too-hot", draft.answer().findings().get(0).code());
+    assertEquals(
+        "conductor-too-hot",
+        Cables.answer(Cables.standard().conductorTemperatureC(110.0)).findings().get(0).code());
   }
 
   @Test
   void sizesThatAreNeitherMetricNorGaugeAreSaidToBe() {
-    CableDraft draft = new CableDraft();
-    draft.areaMm2 = 20.0;
-    assertTrue(Answers.codes(draft.answer()).contains("size-not-standard"));
-    draft.areaMm2 = 21.1;
-    assertFalse(Answers.codes(draft.answer()).contains("size-not-standard"));
+    SupplyCableRequestBuilder draft = Cables.standard().areaMm2(20.0);
+    assertTrue(Answers.codes(Cables.answer(draft)).contains("size-not-standard"));
+    draft.areaMm2(21.1);
+    assertFalse(Answers.codes(Cables.answer(draft)).contains("size-not-standard"));
     // The area of No. 4 as people write it counts as No. 4.
-    assertEquals(160 * 0.85, draft.result().metric().ampacityA(), 1e-12);
+    assertEquals(160 * 0.85, Cables.result(draft).metric().ampacityA(), 1e-12);
   }
 
   @Test
   void insulationBetweenTwoColumnsCountsAsTheLower() {
-    CableDraft draft = new CableDraft();
-    draft.engineSpace = false;
-    draft.areaMm2 = 25.0;
-    draft.insulationTemperatureC = 104.0;
-    assertEquals(135, draft.result().metric().ampacityA());
-    draft.insulationTemperatureC = 70.0;
-    assertEquals(105, draft.result().metric().ampacityA());
+    SupplyCableRequestBuilder draft =
+        Cables.standard().engineSpace(false).areaMm2(25.0).insulationTemperatureC(104.0);
+    assertEquals(135, Cables.result(draft).metric().ampacityA());
+    draft.insulationTemperatureC(70.0);
+    assertEquals(105, Cables.result(draft).metric().ampacityA());
   }
 
   @Test
   void workingsNameTheLawTheAmpacityComesFrom() {
     List<Step> steps =
-        Answers.withWorkings(new SupplyCable(), new CableDraft().request()).workings();
+        Answers.withWorkings(new SupplyCable(), Cables.standard().build()).workings();
     assertTrue(
         steps.stream()
             .anyMatch(

@@ -92,13 +92,14 @@ class SupplyOutsideChecks extends OutsideChecks {
   }
 
   private static SizedCable check(double areaMm2, double insulationC, boolean engineSpace) {
-    CableDraft draft = new CableDraft();
-    draft.currentA = 0.1;
-    draft.oneWayM = 50.0;
-    draft.conductorTemperatureC = 20.0;
-    draft.areaMm2 = areaMm2;
-    draft.insulationTemperatureC = insulationC;
-    draft.engineSpace = engineSpace;
-    return Answers.of(new SupplyCable(), draft.request()).result().metric();
+    SupplyCableRequestBuilder draft =
+        Cables.standard()
+            .currentA(0.1)
+            .oneWayM(50.0)
+            .conductorTemperatureC(20.0)
+            .areaMm2(areaMm2)
+            .insulationTemperatureC(insulationC)
+            .engineSpace(engineSpace);
+    return Answers.of(new SupplyCable(), draft.build()).result().metric();
   }
 }

@@ -1,0 +1,60 @@
+package org.footwell.acoustic.enclosure;
+
+import java.util.List;
+import org.footwell.Answers;
+import org.footwell.acoustic.enclosure.ClosedBoxRequest.ClosedVolume;
+import org.footwell.acoustic.enclosure.radiator.BoxDriverBuilder;
+import org.footwell.calculation.Answer;
+import org.footwell.calculation.Fault;
+
+/** A request to be changed: 10 litre, closed, at 1 V. A baffle takes the place of the box. */
+final class ClosedBoxDraft {
+  final BoxDriverBuilder driver;
+  final ClosedBoxRequestClosedVolumeBuilder box =
+      ClosedBoxRequestClosedVolumeBuilder.builder().volumeL(10.0);
+  final ClosedBoxRequestBuilder played = ClosedBoxRequestBuilder.builder().voltageV(1.0);
+
+  ClosedBoxDraft() {
+    this(BoxDrafts.driver());
+  }
+
+  ClosedBoxDraft(BoxDriverBuilder driver) {
+    this.driver = driver;
+  }
+
+  ClosedBoxDraft qts(double qts) {
+    BoxDrafts.qts(driver, qts);
+    return this;
+  }
+
+  ClosedBoxDraft at(double... hz) {
+    played.frequencies(BoxDrafts.only(hz));
+    return this;
+  }
+
+  ClosedBoxDraft range(double from, double to) {
+    played.frequencies(BoxDrafts.range(from, to));
+    return this;
+  }
+
+  ClosedBoxRequest request() {
+    ClosedVolume volume = played.build().baffle() == null ? box.build() : null;
+    return played.driver(driver.build()).box(volume).build();
+  }
+
+  Answer<ClosedBoxResult> answer() {
+    return Answers.of(new ClosedBox(), request());
+  }
+
+  ClosedBoxResult result() {
+    return answer().result();
+  }
+
+  String says(String code) {
+    return BoxDrafts.said(answer(), code);
+  }
+
+  List<Fault> faults() {
+    return Answers.faults(new ClosedBox(), request());
+  }
+}
