@@ -70,11 +70,13 @@ class ClipPointTest {
   @Test
   void theHighestCleanStepAndItsVoltageFollow() {
     ToneBench bench = new ToneBench();
-    bench.draft.fullScaleV(2.0);
-    bench.draft.probeRatio(10.0);
-    bench.draft.toneDbfs(0.0);
-    bench.draft.terminals(OutputLoad.LOADED);
-    bench.draft.loadOhm(4.0);
+    bench
+        .draft
+        .fullScaleV(2.0)
+        .probeRatio(10.0)
+        .toneDbfs(0.0)
+        .terminals(OutputLoad.LOADED)
+        .loadOhm(4.0);
     bench.step(22, 0.6, 0.5, 0.5).step(20, 0.4, 0.5, 0.5).step(21, 0.49, 0.5, 0.5);
     ClipPointResult result = bench.result();
     assertEquals(List.of(), bench.codes());
@@ -93,8 +95,7 @@ class ClipPointTest {
   @Test
   void aToneBelowFullScaleGivesTheStepWhereFullScaleWouldBeClean() {
     ToneBench bench = new ToneBench();
-    bench.draft.fullScaleV(10.0);
-    bench.draft.toneDbfs(-6.0);
+    bench.draft.fullScaleV(10.0).toneDbfs(-6.0);
     bench.step(20, 0.2, 0.5, 0.5).step(21, 0.28, 0.5, 0.5).step(22, 0.49, 0.5, 0.5);
     bench.step(23, 0.7, 0.5, 0.5);
     ClipPointResult result = bench.result();
@@ -118,8 +119,7 @@ class ClipPointTest {
   @Test
   void readingsAreTheOtherWayIn() {
     ToneBench bench = new ToneBench();
-    bench.draft.toneDbfs(0.0);
-    bench.draft.bandEdgeHz(null);
+    bench.draft.toneDbfs(0.0).bandEdgeHz(null);
     bench.reading(28, 0.05, 5.0).reading(30, 0.2, 6.3).reading(32, 3.0, 7.4);
     ClipPointResult result = bench.result();
     assertEquals(30, result.cleanStep());
@@ -294,9 +294,7 @@ class ClipPointTest {
     assertEquals(List.of(" exactly-one-of"), both.faults());
     assertEquals(List.of(" exactly-one-of"), new ToneBench().faults());
     ToneBench twice = new ToneBench().reading(1, 0.5, 1.0).reading(1, 0.6, 1.0);
-    twice.draft.fullScaleV(1.0);
-    twice.draft.toneHz(1000.0);
-    twice.draft.loadOhm(4.0);
+    twice.draft.fullScaleV(1.0).toneHz(1000.0).loadOhm(4.0);
     twice.reading(new Reading(2, 1.0, 1.0, 1.0, null));
     assertEquals(
         List.of(
@@ -311,8 +309,7 @@ class ClipPointTest {
   @Test
   void workingsShowTheCleanStep() {
     ToneBench bench = new ToneBench().step(1, 0.5, 1, 1);
-    bench.draft.fullScaleV(1.0);
-    bench.draft.toneDbfs(0.0);
+    bench.draft.fullScaleV(1.0).toneDbfs(0.0);
     var steps = Answers.withWorkings(new ClipPoint(), bench.request()).workings();
     assertEquals(
         List.of("distortion_percent", "output_v", "input_sensitivity_v"),

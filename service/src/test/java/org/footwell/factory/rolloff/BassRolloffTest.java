@@ -221,13 +221,14 @@ class BassRolloffTest {
     twice.levels.add(new BandAtStep(10, 50.12, -40.0));
     assertEquals(List.of("/levels/80 duplicate"), twice.faults());
     NoiseTable reversed = cuts();
-    reversed.draft.referenceFromHz(2000.0);
-    reversed.draft.referenceToHz(500.0);
+    reversed.draft.referenceFromHz(2000.0).referenceToHz(500.0);
     assertEquals(List.of("/reference_to_hz reference-reversed"), reversed.faults());
     NoiseTable elsewhere = cuts();
-    elsewhere.draft.referenceStep(11);
-    elsewhere.draft.headroom(new Headroom(12, 3.0));
-    elsewhere.draft.driver(new BassDriver(500.0, 10.0, 13, 51.9, 80.0, null));
+    elsewhere
+        .draft
+        .referenceStep(11)
+        .headroom(new Headroom(12, 3.0))
+        .driver(new BassDriver(500.0, 10.0, 13, 51.9, 80.0, null));
     assertEquals(
         List.of(
             "/reference_step step-not-measured",

@@ -223,8 +223,7 @@ class SignalSumTest {
     bench.section("b", SectionKind.PEAK, 25_000, null, 3.0);
     bench.section("a", SectionKind.NOTCH, 1000, 3.0, 3.0);
     bench.point("a", 100, 0, 0).point("a", 100, 0, 0).point("a", 50, 0, 0);
-    bench.draft.flatFromHz(300.0);
-    bench.draft.flatToHz(200.0);
+    bench.draft.flatFromHz(300.0).flatToHz(200.0);
     assertEquals(
         List.of(
             "/outputs/0/polarity polarity-zero",

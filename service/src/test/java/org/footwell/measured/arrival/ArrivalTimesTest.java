@@ -169,8 +169,7 @@ class ArrivalTimesTest {
   @Test
   void withoutATimeReferenceThereAreNoDelays() {
     Session session = Session.plain().take("a", "m", room(Speaker.DOOR, 4).response());
-    session.draft.timeReference(TimeReference.NONE);
-    session.draft.processor(new Processor(48_000.0, null, null));
+    session.draft.timeReference(TimeReference.NONE).processor(new Processor(48_000.0, null, null));
     Answer<ArrivalTimesResult> answer = session.answer();
     assertNull(answer.result().channels().get(0).delayMs());
     assertNull(answer.result().spreadMs());

@@ -168,8 +168,10 @@ class LevelAndBalanceTest {
     session.channel("c", 300.0, 310.0, click(1));
     session.channel("d", 300.0, null, click(1));
     session.takes.remove(0);
-    session.draft.target(new TargetCurve(null, null));
-    session.draft.calibration(List.of(new LevelAt(200.0, 0.0), new LevelAt(100.0, 0.0)));
+    session
+        .draft
+        .target(new TargetCurve(null, null))
+        .calibration(List.of(new LevelAt(200.0, 0.0), new LevelAt(100.0, 0.0)));
     assertEquals(
         List.of(
             "/recordings take-missing",
@@ -182,11 +184,9 @@ class LevelAndBalanceTest {
             "/channels/3/to_hz required"),
         session.faults());
     session = twoClicks();
-    session.draft.fromHz(5000.0);
-    session.draft.toHz(100.0);
+    session.draft.fromHz(5000.0).toHz(100.0);
     assertEquals(List.of("/to_hz range-reversed"), session.faults());
-    session.draft.fromHz(19_000.0);
-    session.draft.toHz(19_500.0);
+    session.draft.fromHz(19_000.0).toHz(19_500.0);
     assertEquals(List.of("/from_hz range-without-points"), session.faults());
   }
 

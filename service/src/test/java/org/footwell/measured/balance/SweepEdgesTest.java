@@ -18,8 +18,7 @@ class SweepEdgesTest {
     double[] played = new ExponentialSweep(fromHz, toHz, 0.5).signal(48_000);
     BalanceSession session = new BalanceSession().microphone("m", null);
     session.playing(fromHz, toHz, 0.5);
-    session.draft.fromHz(20.0);
-    session.draft.toHz(20_000.0);
+    session.draft.fromHz(20.0).toHz(20_000.0);
     MadeUpResponse click = MadeUpResponse.click(24_000, 2400, 0.5);
     return session.channel("a", bandFrom, bandTo, click.playing(played));
   }

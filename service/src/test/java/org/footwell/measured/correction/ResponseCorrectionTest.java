@@ -170,9 +170,10 @@ class ResponseCorrectionTest {
   @Test
   void aWantedCurveIsMetNotOnlyAFlatOne() {
     CorrectionSession session = bells();
-    session.draft.target(
-        new TargetCurve(List.of(new LevelAt(300.0, 4.0), new LevelAt(600.0, 0.0)), null));
-    session.draft.filters(CorrectionSession.limits(6, 6));
+    session
+        .draft
+        .target(new TargetCurve(List.of(new LevelAt(300.0, 4.0), new LevelAt(600.0, 0.0)), null))
+        .filters(CorrectionSession.limits(6, 6));
     ResponseCorrectionResult result = session.result();
     ResponseCorrectionResult.Channel channel = result.channels().get(0);
     assertTrue(channel.errorAfterDb() < 0.5 * channel.errorBeforeDb(), channel::toString);

@@ -132,8 +132,7 @@ class LoudspeakerSumTest {
     SumSession session = linkwitzRiley(4, 0, 1);
     session.draft.crossoverHz(15_000.0);
     assertEquals(List.of("/crossover_hz crossover-beyond-recording"), session.faults());
-    session.draft.crossoverHz(100.0);
-    session.draft.gate(new Gate(5.0, 5.0));
+    session.draft.crossoverHz(100.0).gate(new Gate(5.0, 5.0));
     assertEquals(List.of("/gate crossover-below-gate"), session.faults());
     session = linkwitzRiley(4, 0, 1);
     session.microphones.add(new MicrophonePosition("m1", null));
