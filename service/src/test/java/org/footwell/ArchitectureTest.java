@@ -7,7 +7,6 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
-import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaMethod;
 import com.tngtech.archunit.core.importer.ImportOption;
@@ -155,7 +154,7 @@ class ArchitectureTest {
 
   static ArchRule longRowsOfArgumentsAreBuilt() {
     return noClasses()
-        .that(DescribedPredicate.not(describe("are written by the build", ArchitectureTest::built)))
+        .that(describe("are written by hand", type -> !built(type)))
         .should()
         .callConstructorWhere(
             describe(

@@ -9,7 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.footwell.factory.sum.SignalSumRequest.VehicleSound;
 import org.footwell.factory.sum.SignalSumResult.Advice;
-import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.CurveFrequenciesBuilder;
 import org.footwell.parts.Filter.Kind;
 import org.footwell.recording.Recording;
 import org.footwell.signal.SectionKind;
@@ -88,7 +88,7 @@ class SignalSumTest {
     SumBench bench = new SumBench().with(output("left")).with(output("right"));
     bench.section("right", SectionKind.ALL_PASS_1, 1000, null, null);
     bench.draft.frequencies(
-        new CurveFrequencies(null, null, null, List.of(100.0, 1000.0, 10_000.0)));
+        CurveFrequenciesBuilder.builder().listHz(List.of(100.0, 1000.0, 10_000.0)).build());
     SignalSumResult result = bench.result();
     // At 1 kHz a right angle between two equal signals: √2 instead of 2.
     double db = 20 * Math.log10(Math.sqrt(2));
@@ -254,7 +254,7 @@ class SignalSumTest {
   @Test
   void curvesEndBelowHalfTheRate() {
     SumBench bench = SumBench.pair(2500);
-    bench.draft.frequencies(new CurveFrequencies(null, 20.0, 30_000.0, null));
+    bench.draft.frequencies(CurveFrequenciesBuilder.builder().fromHz(20.0).toHz(30_000.0).build());
     assertEquals(List.of("/frequencies/to_hz frequency-above-half-rate"), bench.faults());
   }
 }

@@ -5,7 +5,7 @@ import static org.footwell.factory.sum.SumBench.output;
 
 import java.util.List;
 import org.footwell.factory.sum.SignalSumResult.SummedPoint;
-import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.CurveFrequenciesBuilder;
 import org.footwell.parts.Filter.Kind;
 import org.footwell.reference.OutsideCheck;
 import org.footwell.reference.OutsideChecks;
@@ -48,7 +48,7 @@ class SumOutsideChecks extends OutsideChecks {
       bench.section("mid", SectionKind.ALL_PASS_1, turn, null, null);
     }
     bench.draft.frequencies(
-        new CurveFrequencies(null, null, null, List.of(row.number("frequency_hz"))));
+        CurveFrequenciesBuilder.builder().listHz(List.of(row.number("frequency_hz"))).build());
     return bench.result();
   }
 }
