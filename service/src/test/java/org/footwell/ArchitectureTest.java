@@ -1,11 +1,14 @@
 package org.footwell;
 
+import static com.tngtech.archunit.base.DescribedPredicate.describe;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaMethod;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
@@ -143,4 +146,33 @@ class ArchitectureTest {
           .implement(org.footwell.calculation.Calculation.class)
           .should()
           .haveOnlyFinalFields();
+
+  /** Code that the build writes may; a row of many arguments elsewhere is mixed up unseen. */
+  @ArchTest static final ArchRule longRowsOfArgumentsAreBuilt = longRowsOfArgumentsAreBuilt();
+
+  private static final int MOST_ARGUMENTS = 8;
+
+  static ArchRule longRowsOfArgumentsAreBuilt() {
+    return noClasses()
+        .that(describe("are written by hand", type -> !built(type)))
+        .should()
+        .callConstructorWhere(
+            describe(
+                "it has more than " + MOST_ARGUMENTS + " arguments",
+                call -> call.getTarget().getRawParameterTypes().size() > MOST_ARGUMENTS));
+  }
+
+  /** Whether a class is the builder that {@code @Built} writes for a record. */
+  private static boolean built(JavaClass type) {
+    return type.tryGetMethod("build")
+        .map(JavaMethod::getRawReturnType)
+        .filter(JavaClass::isRecord)
+        .filter(record -> type.getFullName().equals(builderOf(record)))
+        .isPresent();
+  }
+
+  private static String builderOf(JavaClass record) {
+    String inPackage = record.getFullName().substring(record.getPackageName().length() + 1);
+    return record.getPackageName() + "." + inPackage.replace("$", "") + "Builder";
+  }
 }

@@ -18,6 +18,7 @@ import java.util.function.Function;
  * @param cautions where the work can hurt someone
  * @param views other forms its result can be had in
  */
+@Built
 public record Card<Q extends Record, R extends Record>(
     String id,
     Class<Q> request,
@@ -32,69 +33,69 @@ public record Card<Q extends Record, R extends Record>(
     List<Caution> cautions,
     List<View<Q, R>> views) {
 
+  /** Title, purpose, example, sources and limits must be given. */
+  public Card {
+    for (Object must : new Object[] {title, purpose, example, sources, limits}) {
+      if (must == null) {
+        throw new IllegalStateException("card of " + id + " is not complete");
+      }
+    }
+    findings = findings == null ? List.of() : findings;
+    refusals = refusals == null ? List.of() : refusals;
+    cautions = cautions == null ? List.of() : cautions;
+  }
+
   public static <Q extends Record, R extends Record> Builder<Q, R> of(
       String id, Class<Q> request, Class<R> result) {
     return new Builder<>(id, request, result);
   }
 
-  /** Gathers a card; title, purpose, example, sources and limits must be given. */
+  /** Lists what a card has several of. */
   public static final class Builder<Q extends Record, R extends Record> {
-    private final String id;
-    private final Class<Q> request;
-    private final Class<R> result;
-    private String title;
-    private String purpose;
-    private String example;
-    private List<Source> sources;
-    private List<String> limits;
-    private List<FindingCode> findings = List.of();
-    private List<FaultCode> refusals = List.of();
-    private List<Caution> cautions = List.of();
+    private final CardBuilder<Q, R> card = CardBuilder.builder();
     private final List<View<Q, R>> views = new ArrayList<>();
 
     private Builder(String id, Class<Q> request, Class<R> result) {
-      this.id = id;
-      this.request = request;
-      this.result = result;
+      card.id(id).request(request).result(result);
     }
 
     public Builder<Q, R> title(String text) {
-      this.title = text;
+      card.title(text);
       return this;
     }
 
     public Builder<Q, R> purpose(String text) {
-      this.purpose = text;
+      card.purpose(text);
       return this;
     }
 
     public Builder<Q, R> example(String json) {
-      this.example = json;
+      card.example(json);
       return this;
     }
 
     public Builder<Q, R> sources(Source... all) {
-      this.sources = List.of(all);
+      card.sources(List.of(all));
       return this;
     }
 
     public Builder<Q, R> limits(String... all) {
-      this.limits = List.of(all);
+      card.limits(List.of(all));
       return this;
     }
 
     public Builder<Q, R> findings(FindingCode... all) {
-      this.findings = List.of(all);
+      card.findings(List.of(all));
       return this;
     }
 
     public Builder<Q, R> refusals(FaultCode... all) {
-      this.refusals = List.of(all);
+      card.refusals(List.of(all));
       return this;
     }
 
     public Builder<Q, R> cautions(Caution... all) {
-      this.cautions = List.of(all);
+      card.cautions(List.of(all));
       return this;
     }
 
@@ -106,24 +107,7 @@ public record Card<Q extends Record, R extends Record>(
     }
 
     public Card<Q, R> build() {
-      for (Object must : new Object[] {title, purpose, example, sources, limits}) {
-        if (must == null) {
-          throw new IllegalStateException("card of " + id + " is not complete");
-        }
-      }
-      return new Card<>(
-          id,
-          request,
-          result,
-          title,
-          purpose,
-          example,
-          sources,
-          limits,
-          findings,
-          refusals,
-          cautions,
-          List.copyOf(views));
+      return card.views(List.copyOf(views)).build();
     }
   }
 }

@@ -7,10 +7,12 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.footwell.calculation.Built;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 
 /** The frequencies a curve is wanted at, and the range its extremes are looked for in. */
+@Built
 public record CurveFrequencies(
     @Schema(
             description =

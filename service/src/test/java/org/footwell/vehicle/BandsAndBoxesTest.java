@@ -170,7 +170,7 @@ class BandsAndBoxesTest {
     draft.remove("/new_parts/4/impedance", "vas_l");
     assertEquals(
         List.of("exactly-one-of /drivers/7/enclosure", "boxed-part-incomplete /new_parts/4"),
-        draft.faults().stream().map(f -> f.code() + " " + f.pointer()).toList());
+        draft.refusals().stream().map(f -> f.code() + " " + f.pointer()).toList());
   }
 
   @Test
@@ -179,14 +179,14 @@ class BandsAndBoxesTest {
     draft.at("/drivers/1/high_pass").put("kind", "linkwitz_riley").put("order", 3);
     assertEquals(
         List.of("linkwitz-riley-odd /drivers/1/high_pass/order"),
-        draft.faults().stream().map(f -> f.code() + " " + f.pointer()).toList());
+        draft.refusals().stream().map(f -> f.code() + " " + f.pointer()).toList());
   }
 
   @Test
   void aFaultInABoxPointsIntoThePlan() {
     VehicleDraft draft = new VehicleDraft();
     draft.at("/drivers/7/enclosure/closed").put("qtc", 0.7);
-    List<Fault> faults = draft.faults();
+    List<Fault> faults = draft.refusals();
     assertEquals("/drivers/7/enclosure/closed", faults.get(0).pointer());
   }
 

@@ -16,7 +16,7 @@ class SilentChannelTest {
             .put("/amplifiers/1/outputs/0/rails", "drop_v", "30")
             .put("/amplifiers/1/outputs/1/rails", "drop_v", "30")
             .put("/amplifiers/1/feed", "supply_v", "11")
-            .faults();
+            .refusals();
     assertEquals(1, faults.size(), faults::toString);
     assertEquals("channel-silent", faults.get(0).code());
     assertEquals("/amplifiers/1/feed/supply_v", faults.get(0).pointer());

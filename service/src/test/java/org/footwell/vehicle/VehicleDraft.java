@@ -4,24 +4,22 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.List;
-import org.footwell.Answers;
-import org.footwell.calculation.Answer;
-import org.footwell.calculation.Fault;
-import org.footwell.calculation.Finding;
+import org.footwell.RequestUnderTest;
 import org.footwell.web.request.Json;
 
 /** The demo plan, to be changed and asked about. */
-final class VehicleDraft {
-
-  private static final PlanReview CALCULATION = new PlanReview();
+final class VehicleDraft extends RequestUnderTest<VehiclePlan, PlanReviewResult> {
 
   private final ObjectNode plan = example();
+
+  VehicleDraft() {
+    super(new PlanReview());
+  }
 
   /** The demo plan as a tree. */
   static ObjectNode example() {
     try {
-      return (ObjectNode) Json.MAPPER.readTree(CALCULATION.card().example());
+      return (ObjectNode) Json.MAPPER.readTree(new PlanReview().card().example());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -59,16 +57,8 @@ final class VehicleDraft {
     return this;
   }
 
-  Answer<PlanReviewResult> answer() {
-    return Answers.of(CALCULATION, read(plan));
-  }
-
-  /** The findings of a code. */
-  List<Finding> findings(String code) {
-    return answer().findings().stream().filter(f -> f.code().equals(code)).toList();
-  }
-
-  List<Fault> faults() {
-    return Answers.faults(CALCULATION, read(plan));
+  @Override
+  public VehiclePlan request() {
+    return read(plan);
   }
 }

@@ -15,6 +15,7 @@ import org.footwell.recording.Recording;
 import org.footwell.signal.SectionKind;
 
 /** Factory outputs that shall be added to one full-range signal. */
+@Built
 public record SignalSumRequest(
     @Schema(description = "The outputs") @NotNull @Size(min = 1, max = 8)
         List<@NotNull Output> outputs,

@@ -17,6 +17,7 @@ public record AdapterRingRequest(
     @Schema(description = "The ring between them") @NotNull RingMaking ring) {
 
   /** Where the ring is screwed on. */
+  @Built
   public record Opening(
       @Schema(description = "Cut-out of the panel") @NotNull Outline cutOut,
       @Schema(description = "Factory holes, which hold the ring; nothing is drilled in the vehicle")

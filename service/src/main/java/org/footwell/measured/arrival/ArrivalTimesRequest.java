@@ -73,6 +73,7 @@ public record ArrivalTimesRequest(
   }
 
   /** One channel with what is known of it. */
+  @Built
   public record Channel(
       @Schema(description = "Name, unlike any other channel's") @NotNull @Size(min = 1, max = 60)
           String id,

@@ -92,6 +92,7 @@ public record ResponseCorrectionRequest(
           Double toHz) {}
 
   /** What filters may do. */
+  @Built
   public record FilterLimits(
       @Schema(description = "Most filters for a channel") @Min(1) @Max(20) Integer count,
       @Schema(

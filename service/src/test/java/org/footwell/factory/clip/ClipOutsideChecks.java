@@ -1,8 +1,6 @@
 package org.footwell.factory.clip;
 
 import java.util.List;
-import org.footwell.Answers;
-import org.footwell.factory.clip.ClipPointRequest.Capture;
 import org.footwell.factory.clip.ClipPointResult.StepFigures;
 import org.footwell.recording.Recording;
 import org.footwell.reference.OutsideCheck;
@@ -53,7 +51,7 @@ class ClipOutsideChecks extends OutsideChecks {
       samples[n] = Float.parseFloat(texts[n]);
     }
     ToneBench bench = new ToneBench();
-    bench.captures.add(new Capture(1, Recording.of(8000, samples)));
-    return Answers.of(new ClipPoint(), bench.request()).result().steps().get(0);
+    bench.step(1, Recording.of(8000, samples));
+    return bench.first();
   }
 }

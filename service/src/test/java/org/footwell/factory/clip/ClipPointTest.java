@@ -7,7 +7,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.footwell.Answers;
-import org.footwell.factory.clip.ClipPointRequest.Capture;
 import org.footwell.factory.clip.ClipPointRequest.OutputLoad;
 import org.footwell.factory.clip.ClipPointRequest.Reading;
 import org.footwell.factory.clip.ClipPointResult.Clipping;
@@ -47,7 +46,7 @@ class ClipPointTest {
   @Test
   void allHarmonicsTogetherObeyParseval() {
     ToneBench bench = new ToneBench();
-    bench.bandEdgeHz = 23_000.0;
+    bench.draft.bandEdgeHz(23_000.0);
     StepFigures step = bench.step(1, 0.8, 0.4, 0.4).first();
     double a = Math.asin(0.5);
     // Mean square of the held sine less that of its fundamental, but for what lies above the band.
@@ -61,7 +60,7 @@ class ClipPointTest {
     for (double tone : new double[] {40, 97.3, 333.333, 1000, 1234.567}) {
       ToneBench bench = new ToneBench();
       bench.toneMadeHz = tone;
-      bench.bandEdgeHz = 20_000.0;
+      bench.draft.bandEdgeHz(20_000.0);
       StepFigures step = bench.step(1, 0.9, 1, 1).first();
       assertEquals(0, step.distortionPercent(), 0.001, tone + " Hz");
       assertEquals(tone, step.toneHz(), 1e-4);
@@ -71,13 +70,15 @@ class ClipPointTest {
   @Test
   void theHighestCleanStepAndItsVoltageFollow() {
     ToneBench bench = new ToneBench();
-    bench.fullScaleV = 2.0;
-    bench.probeRatio = 10.0;
-    bench.toneDbfs = 0.0;
-    bench.terminals = OutputLoad.LOADED;
-    bench.loadOhm = 4.0;
+    bench
+        .draft
+        .fullScaleV(2.0)
+        .probeRatio(10.0)
+        .toneDbfs(0.0)
+        .terminals(OutputLoad.LOADED)
+        .loadOhm(4.0);
     bench.step(22, 0.6, 0.5, 0.5).step(20, 0.4, 0.5, 0.5).step(21, 0.49, 0.5, 0.5);
-    ClipPointResult result = bench.answer().result();
+    ClipPointResult result = bench.result();
     assertEquals(List.of(), bench.codes());
     assertEquals(21, result.cleanStep());
     assertEquals(22, result.uncleanStep());
@@ -94,52 +95,50 @@ class ClipPointTest {
   @Test
   void aToneBelowFullScaleGivesTheStepWhereFullScaleWouldBeClean() {
     ToneBench bench = new ToneBench();
-    bench.fullScaleV = 10.0;
-    bench.toneDbfs = -6.0;
+    bench.draft.fullScaleV(10.0).toneDbfs(-6.0);
     bench.step(20, 0.2, 0.5, 0.5).step(21, 0.28, 0.5, 0.5).step(22, 0.49, 0.5, 0.5);
     bench.step(23, 0.7, 0.5, 0.5);
-    ClipPointResult result = bench.answer().result();
+    ClipPointResult result = bench.result();
     assertEquals(22, result.cleanStep());
     // 0.28·1.995 would pass 0.49, 0.2·1.995 does not: 2·1.9953/√2 V.
     assertEquals(20, result.fullScaleStep());
     assertEquals(2 / Math.sqrt(2) * Math.pow(10, 0.3), result.inputSensitivityV(), 1e-5);
     assertEquals(List.of("full-scale-calculated"), bench.codes());
-    bench.toneDbfs = -30.0;
+    bench.draft.toneDbfs(-30.0);
     assertEquals(List.of("full-scale-never-clean"), bench.codes());
   }
 
   @Test
   void oneHalfClippingFirstIsToldFromBoth() {
     ToneBench bench = new ToneBench().step(1, 0.4, 0.5, 0.5).step(2, 0.6, 0.6, 0.5);
-    bench.fullScaleV = 1.0;
-    assertEquals(Clipping.ASYMMETRIC, bench.answer().result().clipping());
+    bench.draft.fullScaleV(1.0);
+    assertEquals(Clipping.ASYMMETRIC, bench.result().clipping());
     assertEquals(List.of("clipping-asymmetric"), bench.codes());
   }
 
   @Test
   void readingsAreTheOtherWayIn() {
     ToneBench bench = new ToneBench();
-    bench.toneDbfs = 0.0;
-    bench.bandEdgeHz = null;
+    bench.draft.toneDbfs(0.0).bandEdgeHz(null);
     bench.reading(28, 0.05, 5.0).reading(30, 0.2, 6.3).reading(32, 3.0, 7.4);
-    ClipPointResult result = bench.answer().result();
+    ClipPointResult result = bench.result();
     assertEquals(30, result.cleanStep());
     assertEquals(6.3, result.inputSensitivityV());
     assertEquals(Clipping.UNKNOWN, result.clipping());
     assertEquals(List.of("steps-skipped"), bench.codes());
     bench.readings.set(2, new Reading(32, 3.0, 7.4, 10.0, 9.0));
-    assertEquals(Clipping.ASYMMETRIC, bench.answer().result().clipping());
+    assertEquals(Clipping.ASYMMETRIC, bench.result().clipping());
     bench.readings.set(2, new Reading(32, 3.0, 7.4, 10.0, 9.8));
-    assertEquals(Clipping.SYMMETRIC, bench.answer().result().clipping());
-    bench.limitPercent = 0.1;
-    assertEquals(28, bench.answer().result().cleanStep());
+    assertEquals(Clipping.SYMMETRIC, bench.result().clipping());
+    bench.draft.limitPercent(0.1);
+    assertEquals(28, bench.result().cleanStep());
   }
 
   @Test
   void theFirstRowOfCleanStepsCounts() {
     ToneBench bench = new ToneBench();
     bench.reading(1, 4, 0.1).reading(2, 0.5, 0.2).reading(3, 2, 0.4).reading(4, 0.9, 0.8);
-    assertEquals(2, bench.answer().result().cleanStep());
+    assertEquals(2, bench.result().cleanStep());
     assertEquals(List.of("clean-again-above", "low-steps-unclean"), bench.codes());
   }
 
@@ -147,11 +146,11 @@ class ClipPointTest {
   void neverCleanAndNeverClippedAreSaid() {
     ToneBench dirty = new ToneBench().reading(1, 4, 0.1).reading(2, 3, 0.2);
     assertEquals(List.of("no-clean-step"), dirty.codes());
-    assertNull(dirty.answer().result().cleanStep());
-    assertEquals(1, dirty.answer().result().uncleanStep());
+    assertNull(dirty.result().cleanStep());
+    assertEquals(1, dirty.result().uncleanStep());
     ToneBench clean = new ToneBench().reading(1, 0.1, 0.1).reading(2, 0.2, 0.2);
     assertEquals(List.of("clipping-not-reached"), clean.codes());
-    assertNull(clean.answer().result().uncleanStep());
+    assertNull(clean.result().uncleanStep());
   }
 
   @Test
@@ -164,12 +163,12 @@ class ClipPointTest {
   @Test
   void fallingLevelsUnsteadyTonesAndOtherTonesAreFound() {
     ToneBench bench = new ToneBench();
-    bench.fullScaleV = 1.0;
+    bench.draft.fullScaleV(1.0);
     bench.step(1, 0.4, 1, 1).step(2, 0.3, 1, 1);
     assertEquals(List.of("level-falls-with-volume", "clipping-not-reached"), bench.codes());
 
     ToneBench unsteady = new ToneBench().step(1, 0.4, 1, 1);
-    unsteady.fullScaleV = 1.0;
+    unsteady.draft.fullScaleV(1.0);
     float[] wave = new float[24_000];
     for (int n = 0; n < wave.length; n++) {
       double amplitude = n < 12_000 ? 0.5 : 0.55;
@@ -179,7 +178,7 @@ class ClipPointTest {
     assertTrue(unsteady.codes().contains("tone-not-steady"));
 
     ToneBench other = new ToneBench().step(1, 0.4, 1, 1);
-    other.fullScaleV = 1.0;
+    other.draft.fullScaleV(1.0);
     other.toneMadeHz = 110;
     other.step(2, 0.5, 1, 1);
     assertEquals(List.of("tones-differ", "clipping-not-reached"), other.codes());
@@ -188,7 +187,7 @@ class ClipPointTest {
   @Test
   void aRecordingThatTouchesItsFullScaleIsNotTrusted() {
     ToneBench bench = new ToneBench();
-    bench.fullScaleV = 1.0;
+    bench.draft.fullScaleV(1.0);
     bench.step(1, 0.5, 1, 1).step(2, 0.99, 1, 1);
     assertEquals(List.of("recorder-near-full-scale", "clipping-not-reached"), bench.codes());
     bench.step(3, 1.2, 1, 1);
@@ -200,7 +199,7 @@ class ClipPointTest {
     ToneBench bench = new ToneBench();
     bench.noise = 0.01;
     bench.step(1, 0.5, 1, 1).step(2, 0.5 / 0.95, 0.5, 0.5);
-    List<StepFigures> steps = bench.answer().result().steps();
+    List<StepFigures> steps = bench.result().steps();
     // White noise of 0.01 to 24 kHz has 0.01·√(2/24) up to 2 kHz: 0.82 % of 0.3536.
     assertEquals(0.82, steps.get(0).noisePercent(), 0.1);
     assertTrue(steps.get(0).distortionPercent() < 2 * steps.get(0).floorPercent());
@@ -237,16 +236,16 @@ class ClipPointTest {
   @Test
   void whatIsMissingIsAskedFor() {
     ToneBench bench = new ToneBench().step(1, 0.5, 1, 1);
-    bench.differential = null;
+    bench.draft.measuredDifferentially(null);
     assertEquals(
         List.of("measuring-unknown", "voltage-unknown", "clipping-not-reached"), bench.codes());
-    bench.differential = false;
+    bench.draft.measuredDifferentially(false);
     assertTrue(bench.codes().contains("measured-against-ground"));
-    bench.bridged = false;
+    bench.draft.bridged(false);
     assertFalse(bench.codes().contains("measured-against-ground"));
-    bench.bandEdgeHz = 300.0;
+    bench.draft.bandEdgeHz(300.0);
     assertTrue(bench.codes().contains("harmonics-few"));
-    bench.bandEdgeHz = 40_000.0;
+    bench.draft.bandEdgeHz(40_000.0);
     assertTrue(bench.codes().contains("band-cut-by-rate"));
   }
 
@@ -265,9 +264,9 @@ class ClipPointTest {
     assertEquals(List.of(at + "recording-silent"), new ToneBench().step(1, 0, 1, 1).faults());
     ToneBench brief = new ToneBench();
     brief.samples = 5_000;
-    brief.toneHz = 97.3;
+    brief.draft.toneHz(97.3);
     assertEquals(List.of(at + "too-few-periods"), brief.step(1, 0.5, 1, 1).faults());
-    brief.toneHz = null;
+    brief.draft.toneHz(null);
     assertEquals(List.of(at + "tone-not-found"), brief.faults());
     ToneBench high = new ToneBench();
     high.toneMadeHz = 1500;
@@ -275,7 +274,7 @@ class ClipPointTest {
     ToneBench mixed = new ToneBench().step(1, 0.5, 1, 1);
     float[] samples = new float[1000];
     samples[3] = 0.5f;
-    mixed.captures.add(new Capture(2, Recording.of(44_100, samples)));
+    mixed.step(2, Recording.of(44_100, samples));
     assertEquals(List.of("/captures/1/recording sample-rates-mixed"), mixed.faults());
   }
 
@@ -284,8 +283,8 @@ class ClipPointTest {
     ToneBench bench = new ToneBench();
     float[] samples = new float[1000];
     samples[3] = 0.5f;
-    bench.captures.add(new Capture(2, Recording.of(8000, samples)));
-    bench.toneHz = 4000.0;
+    bench.step(2, Recording.of(8000, samples));
+    bench.draft.toneHz(4000.0);
     assertEquals(List.of("/tone_hz tone-above-half-rate"), bench.faults());
   }
 
@@ -295,10 +294,8 @@ class ClipPointTest {
     assertEquals(List.of(" exactly-one-of"), both.faults());
     assertEquals(List.of(" exactly-one-of"), new ToneBench().faults());
     ToneBench twice = new ToneBench().reading(1, 0.5, 1.0).reading(1, 0.6, 1.0);
-    twice.fullScaleV = 1.0;
-    twice.toneHz = 1000.0;
-    twice.loadOhm = 4.0;
-    twice.readings.add(new Reading(2, 1.0, 1.0, 1.0, null));
+    twice.draft.fullScaleV(1.0).toneHz(1000.0).loadOhm(4.0);
+    twice.reading(new Reading(2, 1.0, 1.0, 1.0, null));
     assertEquals(
         List.of(
             "/load_ohm not-allowed",
@@ -312,8 +309,7 @@ class ClipPointTest {
   @Test
   void workingsShowTheCleanStep() {
     ToneBench bench = new ToneBench().step(1, 0.5, 1, 1);
-    bench.fullScaleV = 1.0;
-    bench.toneDbfs = 0.0;
+    bench.draft.fullScaleV(1.0).toneDbfs(0.0);
     var steps = Answers.withWorkings(new ClipPoint(), bench.request()).workings();
     assertEquals(
         List.of("distortion_percent", "output_v", "input_sensitivity_v"),

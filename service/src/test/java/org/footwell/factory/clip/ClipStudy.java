@@ -65,7 +65,7 @@ final class ClipStudy {
     double most = 0;
     for (int trial = 0; trial < TRIALS; trial++) {
       ToneBench bench = new ToneBench();
-      bench.toneHz = trouble.statedHz;
+      bench.draft.toneHz(trouble.statedHz);
       Random random = new Random(trial);
       for (int i = 0; i < AMPLITUDES.length; i++) {
         bench.step(i + 1, wave(AMPLITUDES[i], trouble, random));

@@ -3,33 +3,26 @@ package org.footwell.factory.clip;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import org.footwell.Answers;
-import org.footwell.calculation.Answer;
-import org.footwell.calculation.Fault;
+import org.footwell.RequestUnderTest;
 import org.footwell.factory.clip.ClipPointRequest.Capture;
 import org.footwell.factory.clip.ClipPointRequest.OutputLoad;
 import org.footwell.factory.clip.ClipPointRequest.Reading;
 import org.footwell.factory.clip.ClipPointResult.StepFigures;
 import org.footwell.recording.Recording;
 
-/** A request in the making: captures of a made-up output that holds its voltage. */
-final class ToneBench {
+/** Captures of a made-up output that holds its voltage. */
+final class ToneBench extends RequestUnderTest<ClipPointRequest, ClipPointResult> {
 
   static final double RATE_HZ = 48_000;
   static final double TONE_HZ = 97.3;
 
-  final List<Capture> captures = new ArrayList<>();
-  List<Reading> readings;
-  Double toneHz;
-  Double toneDbfs;
-  Double bandEdgeHz = 2000.0;
-  Double limitPercent;
-  Double fullScaleV;
-  Double probeRatio;
-  OutputLoad terminals = OutputLoad.OPEN;
-  Double loadOhm;
-  Boolean differential = true;
-  Boolean bridged;
+  private final List<Capture> captures = new ArrayList<>();
+  final List<Reading> readings = new ArrayList<>();
+  final ClipPointRequestBuilder draft =
+      ClipPointRequestBuilder.builder()
+          .bandEdgeHz(2000.0)
+          .terminals(OutputLoad.OPEN)
+          .measuredDifferentially(true);
 
   /** Noise in the captures that follow: RMS, full scale being 1. */
   double noise;
@@ -37,6 +30,10 @@ final class ToneBench {
   int samples = 24_000;
   double toneMadeHz = TONE_HZ;
   private final Random random = new Random(1);
+
+  ToneBench() {
+    super(new ClipPoint());
+  }
 
   ToneBench step(int step, double amplitude, double top, double bottom) {
     float[] wave = new float[samples];
@@ -48,50 +45,31 @@ final class ToneBench {
   }
 
   ToneBench step(int step, float... wave) {
-    captures.add(new Capture(step, Recording.of(RATE_HZ, wave)));
+    return step(step, Recording.of(RATE_HZ, wave));
+  }
+
+  ToneBench step(int step, Recording recording) {
+    captures.add(new Capture(step, recording));
+    draft.captures(captures);
     return this;
   }
 
   ToneBench reading(int step, double percent, Double volts) {
-    readings = readings == null ? new ArrayList<>() : readings;
-    readings.add(new Reading(step, percent, volts, null, null));
+    return reading(new Reading(step, percent, volts, null, null));
+  }
+
+  ToneBench reading(Reading reading) {
+    readings.add(reading);
+    draft.readings(readings);
     return this;
   }
 
-  ClipPointRequest request() {
-    return ClipPointRequestBuilder.builder()
-        .captures(captures.isEmpty() ? null : captures)
-        .readings(readings)
-        .toneHz(toneHz)
-        .toneDbfs(toneDbfs)
-        .bandEdgeHz(bandEdgeHz)
-        .limitPercent(limitPercent)
-        .fullScaleV(fullScaleV)
-        .probeRatio(probeRatio)
-        .terminals(terminals)
-        .loadOhm(loadOhm)
-        .measuredDifferentially(differential)
-        .bridged(bridged)
-        .build();
-  }
-
-  Answer<ClipPointResult> answer() {
-    return Answers.of(new ClipPoint(), request());
-  }
-
-  List<String> codes() {
-    return Answers.codes(answer());
+  @Override
+  public ClipPointRequest request() {
+    return draft.build();
   }
 
   StepFigures first() {
-    return answer().result().steps().get(0);
-  }
-
-  List<String> faults() {
-    return Answers.faults(new ClipPoint(), request()).stream().map(ToneBench::text).toList();
-  }
-
-  private static String text(Fault fault) {
-    return fault.pointer() + " " + fault.code();
+    return result().steps().get(0);
   }
 }

@@ -34,8 +34,10 @@ class BassRolloffProperties {
       @ForAll @DoubleRange(min = 0, max = 20) double headroom,
       @ForAll @DoubleRange(min = 0.5, max = 20) double xmax) {
     NoiseTable table = new NoiseTable().cut(10, 0).cut(20, 5).cut(30, 12);
-    table.headroom = new Headroom(20, headroom);
-    table.driver = new BassDriver(300.0, xmax, 10, 50.0, 70.0, null);
+    table
+        .draft
+        .headroom(new Headroom(20, headroom))
+        .driver(new BassDriver(300.0, xmax, 10, 50.0, 70.0, null));
     double ceiling = -35 + headroom;
     for (var band : table.result().bands()) {
       double level = band.volumeStep() - 50 - (band.frequencyHz() < 101 ? band.lossDb() : 0);

@@ -10,7 +10,6 @@ import org.footwell.Answers;
 import org.footwell.factory.rolloff.BassRolloffRequest.BandAtStep;
 import org.footwell.factory.rolloff.BassRolloffRequest.BassDriver;
 import org.footwell.factory.rolloff.BassRolloffRequest.Headroom;
-import org.footwell.factory.rolloff.BassRolloffRequest.NoiseCapture;
 import org.footwell.factory.rolloff.BassRolloffResult.BandGain;
 import org.footwell.factory.rolloff.BassRolloffResult.HeldBy;
 import org.footwell.factory.rolloff.BassRolloffResult.StepLoss;
@@ -65,7 +64,7 @@ class BassRolloffTest {
     NoiseTable table = cuts();
     // At 20 bass stands at -30; with 16 dB of room the ceiling is -14. At 30 it is at -24, gain 4
     // goes; at 40 it is at -18: 4 of 8 dB.
-    table.headroom = new Headroom(20, 16.0);
+    table.draft.headroom(new Headroom(20, 16.0));
     BassRolloffResult result = table.result();
     assertEquals(HeldBy.NOTHING, result.steps().get(2).heldBy());
     assertEquals(HeldBy.HEADROOM, result.steps().get(3).heldBy());
@@ -86,12 +85,12 @@ class BassRolloffTest {
   void withoutRoomCompensatingMustHaveEnded() {
     NoiseTable table = cuts();
     // Bands above 100 Hz reach -10 at step 40 too: with 20 dB they just fit, with bass at -18.
-    table.headroom = new Headroom(40, 0.0);
+    table.draft.headroom(new Headroom(40, 0.0));
     BassRolloffResult result = table.result();
     assertEquals(40, result.endsAtStep());
     assertEquals(0, result.steps().get(3).allowedGainDb(), 1e-9);
     assertEquals(30, result.fullUpToStep());
-    table.headroom = new Headroom(30, 0.0);
+    table.draft.headroom(new Headroom(30, 0.0));
     assertTrue(table.codes().contains("limit-already-passed"));
     assertEquals(30, table.result().endsAtStep());
     assertEquals(20, table.result().fullUpToStep());
@@ -106,7 +105,7 @@ class BassRolloffTest {
         table.level(step, band, step - 50 - (bass && step == 20 ? 6 : 0));
       }
     }
-    table.driver = new BassDriver(500.0, 8.0, 20, 50.0, 80.0, 12.0);
+    table.draft.driver(new BassDriver(500.0, 8.0, 20, 50.0, 80.0, 12.0));
     StepLoss held = table.step(1);
     assertEquals(HeldBy.DISPLACEMENT, held.heldBy());
     assertEquals(8, held.displacementMm(), 1e-9);
@@ -120,16 +119,16 @@ class BassRolloffTest {
       squares += x * x / 2;
     }
     assertEquals(Math.sqrt(squares) * Math.pow(10, 0.6), table.step(0).displacementMm(), 1e-4);
-    table.driver = new BassDriver(500.0, 50.0, 20, 50.0, 80.0, null);
+    table.draft.driver(new BassDriver(500.0, 50.0, 20, 50.0, 80.0, null));
     assertEquals(HeldBy.NOTHING, table.step(1).heldBy());
-    table.driver = new BassDriver(500.0, 0.01, 20, 50.0, 80.0, null);
+    table.draft.driver(new BassDriver(500.0, 0.01, 20, 50.0, 80.0, null));
     assertTrue(table.codes().contains("limit-already-passed"));
   }
 
   @Test
   void theMostGainOfAnEqualiserHolds() {
     NoiseTable table = cuts();
-    table.mostGainDb = 6.0;
+    table.draft.mostGainDb(6.0);
     StepLoss held = table.step(3);
     assertEquals(HeldBy.MOST_GAIN, held.heldBy());
     assertEquals(0.75 * held.shelfGainDb(), held.allowedGainDb(), 1e-9);
@@ -139,7 +138,7 @@ class BassRolloffTest {
   void aLoudnessFunctionIsToldFromARollOff() {
     NoiseTable table = new NoiseTable().cut(10, -6).cut(20, -3).cut(30, 0).cut(40, 0);
     assertTrue(table.codes().contains("bass-falls-from-the-start"));
-    table.referenceStep = 30;
+    table.draft.referenceStep(30);
     BassRolloffResult result = table.result();
     assertNull(result.onsetStep());
     assertTrue(table.codes().containsAll(List.of("bass-ahead", "bass-keeps-up")));
@@ -159,7 +158,7 @@ class BassRolloffTest {
   @Test
   void aLargeConeIsSaid() {
     NoiseTable table = cuts();
-    table.driver = new BassDriver(1500.0, 10.0, 20, 50.0, 80.0, null);
+    table.draft.driver(new BassDriver(1500.0, 10.0, 20, 50.0, 80.0, null));
     assertTrue(table.codes().contains("cone-too-large-for-model"));
   }
 
@@ -167,7 +166,7 @@ class BassRolloffTest {
   void capturesOfNoiseAreTheOtherWayIn() {
     NoiseTable table = new NoiseTable();
     table.capture(10, 60, 0, 1, 1).capture(20, 60, 6, 1, 2).capture(30, 60, 12, 0.25, 3);
-    table.thresholdDb = 1.5;
+    table.draft.thresholdDb(1.5);
     BassRolloffResult result = table.result();
     assertEquals(30, result.onsetStep());
     assertEquals(
@@ -202,12 +201,12 @@ class BassRolloffTest {
     NoiseTable silent = new NoiseTable().capture(10, 2, -300, 1, 1).capture(20, 2, 0, 1, 1);
     assertEquals(List.of("/captures/0/recording recording-silent"), silent.faults());
     NoiseTable high = new NoiseTable().capture(10, 2, 0, 1, 1);
-    high.referenceToHz = 10_000.0;
+    high.draft.referenceToHz(10_000.0);
     assertEquals(List.of("/captures/0/recording bands-above-half-rate"), high.faults());
     NoiseTable mixed = new NoiseTable().capture(10, 2, 0, 1, 1);
     float[] samples = new float[40_000];
     samples[5] = 0.5f;
-    mixed.captures.add(new NoiseCapture(20, Recording.of(44_100, samples)));
+    mixed.capture(20, Recording.of(44_100, samples));
     assertEquals(List.of("/captures/1/recording sample-rates-mixed"), mixed.faults());
   }
 
@@ -222,13 +221,14 @@ class BassRolloffTest {
     twice.levels.add(new BandAtStep(10, 50.12, -40.0));
     assertEquals(List.of("/levels/80 duplicate"), twice.faults());
     NoiseTable reversed = cuts();
-    reversed.referenceFromHz = 2000.0;
-    reversed.referenceToHz = 500.0;
+    reversed.draft.referenceFromHz(2000.0).referenceToHz(500.0);
     assertEquals(List.of("/reference_to_hz reference-reversed"), reversed.faults());
     NoiseTable elsewhere = cuts();
-    elsewhere.referenceStep = 11;
-    elsewhere.headroom = new Headroom(12, 3.0);
-    elsewhere.driver = new BassDriver(500.0, 10.0, 13, 51.9, 80.0, null);
+    elsewhere
+        .draft
+        .referenceStep(11)
+        .headroom(new Headroom(12, 3.0))
+        .driver(new BassDriver(500.0, 10.0, 13, 51.9, 80.0, null));
     assertEquals(
         List.of(
             "/reference_step step-not-measured",

@@ -3,17 +3,14 @@ package org.footwell.factory.rolloff;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
-import org.footwell.Answers;
-import org.footwell.calculation.Answer;
+import org.footwell.RequestUnderTest;
 import org.footwell.factory.rolloff.BassRolloffRequest.BandAtStep;
-import org.footwell.factory.rolloff.BassRolloffRequest.BassDriver;
-import org.footwell.factory.rolloff.BassRolloffRequest.Headroom;
 import org.footwell.factory.rolloff.BassRolloffRequest.NoiseCapture;
 import org.footwell.factory.rolloff.BassRolloffResult.StepLoss;
 import org.footwell.recording.Recording;
 
-/** A request in the making: a source whose bass is held back by a shelf or by a plain cut. */
-final class NoiseTable {
+/** What was measured of a source whose bass is held back by a shelf or by a plain cut. */
+final class NoiseTable extends RequestUnderTest<BassRolloffRequest, BassRolloffResult> {
 
   static final double[] BANDS = {
     25, 31.5, 40, 50, 63, 80, 100, 125, 160, 200, 250, 315, 400, 500, 630, 800, 1000, 1250, 1600,
@@ -22,15 +19,13 @@ final class NoiseTable {
 
   static final double RATE_HZ = 8000;
 
-  List<BandAtStep> levels;
-  List<NoiseCapture> captures;
-  Integer referenceStep;
-  Double thresholdDb;
-  Double mostGainDb;
-  Headroom headroom;
-  BassDriver driver;
-  Double referenceFromHz;
-  Double referenceToHz;
+  final List<BandAtStep> levels = new ArrayList<>();
+  private final List<NoiseCapture> captures = new ArrayList<>();
+  final BassRolloffRequestBuilder draft = BassRolloffRequestBuilder.builder();
+
+  NoiseTable() {
+    super(new BassRolloff());
+  }
 
   /** A step whose bands up to 100 Hz lie {@code lossDb} lower than the rest. */
   NoiseTable cut(int step, double lossDb) {
@@ -49,14 +44,13 @@ final class NoiseTable {
   }
 
   NoiseTable level(int step, double band, double levelDb) {
-    levels = levels == null ? new ArrayList<>() : levels;
     levels.add(new BandAtStep(step, band, levelDb));
+    draft.levels(levels);
     return this;
   }
 
   /** A capture of white noise, its bass halved by a first-order high-pass shelf if asked for. */
   NoiseTable capture(int step, double seconds, double gainDb, double bassFactor, long seed) {
-    captures = captures == null ? new ArrayList<>() : captures;
     Random random = new Random(seed);
     float[] samples = new float[(int) (seconds * RATE_HZ)];
     double slow = 0;
@@ -67,43 +61,21 @@ final class NoiseTable {
       slow = pole * slow + (1 - pole) * white;
       samples[n] = (float) (gain * (white + (bassFactor - 1) * slow));
     }
-    captures.add(new NoiseCapture(step, Recording.of(RATE_HZ, samples)));
+    return capture(step, Recording.of(RATE_HZ, samples));
+  }
+
+  NoiseTable capture(int step, Recording recording) {
+    captures.add(new NoiseCapture(step, recording));
+    draft.captures(captures);
     return this;
   }
 
-  BassRolloffRequest request() {
-    return BassRolloffRequestBuilder.builder()
-        .captures(captures)
-        .levels(levels)
-        .referenceStep(referenceStep)
-        .referenceFromHz(referenceFromHz)
-        .referenceToHz(referenceToHz)
-        .thresholdDb(thresholdDb)
-        .mostGainDb(mostGainDb)
-        .headroom(headroom)
-        .driver(driver)
-        .build();
-  }
-
-  Answer<BassRolloffResult> answer() {
-    return Answers.of(new BassRolloff(), request());
-  }
-
-  BassRolloffResult result() {
-    return answer().result();
+  @Override
+  public BassRolloffRequest request() {
+    return draft.build();
   }
 
   StepLoss step(int index) {
     return result().steps().get(index);
-  }
-
-  List<String> codes() {
-    return Answers.codes(answer());
-  }
-
-  List<String> faults() {
-    return Answers.faults(new BassRolloff(), request()).stream()
-        .map(fault -> fault.pointer() + " " + fault.code())
-        .toList();
   }
 }

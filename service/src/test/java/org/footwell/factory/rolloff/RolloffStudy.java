@@ -75,11 +75,10 @@ final class RolloffStudy {
     Integer onset = trouble.left < 1 ? (Integer) STEPS[2] : null;
     for (int trial = 0; trial < TRIALS; trial++) {
       NoiseTable table = new NoiseTable();
-      table.captures = new ArrayList<>();
       Random random = new Random(trial);
       for (int s = 0; s < STEPS.length; s++) {
         Recording recording = Recording.of(NoiseTable.RATE_HZ, capture(s, trouble, random));
-        table.captures.add(new BassRolloffRequest.NoiseCapture(STEPS[s], recording));
+        table.capture(STEPS[s], recording);
       }
       try {
         var answer = table.answer();

@@ -1,5 +1,6 @@
 package org.footwell.factory.sum;
 
+import static org.footwell.factory.sum.SumBench.filter;
 import static org.footwell.factory.sum.SumBench.output;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -13,13 +14,13 @@ class SignalSumProperties {
 
   private static SumBench two(double hz, double delayMs, int polarity, double gainDb) {
     SumBench bench = new SumBench();
-    bench.with(output("low").low(Kind.BUTTERWORTH, 3, hz).gain(gainDb));
+    bench.with(output("low").lowPass(filter(Kind.BUTTERWORTH, 3, hz)).gainDb(gainDb));
     bench.with(
         output("high")
-            .high(Kind.BUTTERWORTH, 3, hz)
-            .delay(delayMs)
+            .highPass(filter(Kind.BUTTERWORTH, 3, hz))
+            .delayMs(delayMs)
             .polarity(polarity)
-            .gain(gainDb));
+            .gainDb(gainDb));
     return bench;
   }
 

@@ -1,5 +1,6 @@
 package org.footwell.factory.sum;
 
+import static org.footwell.factory.sum.SumBench.filter;
 import static org.footwell.factory.sum.SumBench.output;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -8,7 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.footwell.factory.sum.SignalSumRequest.VehicleSound;
 import org.footwell.factory.sum.SignalSumResult.Advice;
-import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.CurveFrequenciesBuilder;
 import org.footwell.parts.Filter.Kind;
 import org.footwell.recording.Recording;
 import org.footwell.signal.SectionKind;
@@ -34,8 +35,8 @@ class SignalSumTest {
   @Test
   void oneOfThemTurnedOverMakesAHoleThatPolarityMends() {
     SumBench bench = new SumBench();
-    bench.with(output("woofer").low(LR, 4, 2500));
-    bench.with(output("tweeter").high(LR, 4, 2500).polarity(-1));
+    bench.with(output("woofer").lowPass(filter(LR, 4, 2500)));
+    bench.with(output("tweeter").highPass(filter(LR, 4, 2500)).polarity(-1));
     SignalSumResult result = bench.result();
     assertEquals(1, result.holes().size());
     assertEquals(2500, result.holes().get(0).worstHz(), 20);
@@ -52,8 +53,8 @@ class SignalSumTest {
   @Test
   void aDelayIsUndone() {
     SumBench bench = new SumBench();
-    bench.with(output("woofer").low(LR, 4, 2500));
-    bench.with(output("tweeter").high(LR, 4, 2500).delay(0.2));
+    bench.with(output("woofer").lowPass(filter(LR, 4, 2500)));
+    bench.with(output("tweeter").highPass(filter(LR, 4, 2500)).delayMs(0.2));
     SignalSumResult result = bench.result();
     // Half a period at 2500 Hz is 0.2 ms: they cancel.
     assertTrue(result.sum().lowestDb() < -30);
@@ -70,7 +71,10 @@ class SignalSumTest {
   void anOutputThatOnlyDoublesTheOthersIsLeftOut() {
     SumBench bench = SumBench.pair(2500);
     bench.with(
-        output("rear").high(Kind.BUTTERWORTH, 2, 200).low(Kind.BUTTERWORTH, 2, 1000).gain(3));
+        output("rear")
+            .highPass(filter(Kind.BUTTERWORTH, 2, 200))
+            .lowPass(filter(Kind.BUTTERWORTH, 2, 1000))
+            .gainDb(3.0));
     SignalSumResult result = bench.result();
     assertFalse(result.sum().flatEnough());
     assertEquals(
@@ -83,7 +87,8 @@ class SignalSumTest {
   void anAllPassHidesFromTheSumOfMagnitudes() {
     SumBench bench = new SumBench().with(output("left")).with(output("right"));
     bench.section("right", SectionKind.ALL_PASS_1, 1000, null, null);
-    bench.frequencies = new CurveFrequencies(null, null, null, List.of(100.0, 1000.0, 10_000.0));
+    bench.draft.frequencies(
+        CurveFrequenciesBuilder.builder().listHz(List.of(100.0, 1000.0, 10_000.0)).build());
     SignalSumResult result = bench.result();
     // At 1 kHz a right angle between two equal signals: √2 instead of 2.
     double db = 20 * Math.log10(Math.sqrt(2));
@@ -99,15 +104,17 @@ class SignalSumTest {
   @Test
   void voltagesAddUpAndAreTold() {
     SumBench bench = new SumBench();
-    bench.with(output("woofer").low(LR, 4, 2500).volts(6));
-    bench.with(output("tweeter").high(LR, 4, 2500).volts(6));
+    bench.with(output("woofer").lowPass(filter(LR, 4, 2500)).cleanOutputV(6.0));
+    bench.with(output("tweeter").highPass(filter(LR, 4, 2500)).cleanOutputV(6.0));
     SignalSumResult result = bench.result();
     assertEquals(6, result.summedV(), 1e-9);
     assertEquals(6, result.highestSummedV(), 1e-9);
     assertEquals(result.highestSummedV(), result.cleanOutputV());
     assertEquals(List.of("sum-flat"), bench.codes());
     SumBench twice =
-        new SumBench().with(output("left").volts(6)).with(output("right").volts(4).gain(-6.0206));
+        new SumBench()
+            .with(output("left").cleanOutputV(6.0))
+            .with(output("right").cleanOutputV(4.0).gainDb(-6.0206));
     assertEquals(8, twice.result().summedV(), 1e-4);
     assertTrue(twice.codes().contains("sum-voltage-above-single"));
   }
@@ -115,9 +122,9 @@ class SignalSumTest {
   @Test
   void soundsOfTheVehicleMustNotBeCutOff() {
     SumBench bench = SumBench.pair(2500);
-    bench.with(output("centre").out().carries(VehicleSound.PARKING_AID));
-    bench.with(output("sub").out().carries(VehicleSound.NOISE_CANCELLING));
-    bench.with(output("rear").out().carries((VehicleSound[]) null));
+    bench.with(output("centre").connected(false).carries(List.of(VehicleSound.PARKING_AID)));
+    bench.with(output("sub").connected(false).carries(List.of(VehicleSound.NOISE_CANCELLING)));
+    bench.with(output("rear").connected(false).carries(null));
     assertEquals(
         List.of(
             "vehicle-sound-not-in-sum",
@@ -153,7 +160,7 @@ class SignalSumTest {
 
   @Test
   void anAllPassInAMeasuredOutputIsFoundByItsExcessPhase() {
-    SumBench made = new SumBench().with(output("a").high(Kind.BUTTERWORTH, 2, 30));
+    SumBench made = new SumBench().with(output("a").highPass(filter(Kind.BUTTERWORTH, 2, 30)));
     made.section("a", SectionKind.ALL_PASS_2, 300, 0.7, null);
     SumBench bench = new SumBench().with(output("a"));
     for (double f = 20; f < 20_000; f *= 1.03) {
@@ -174,8 +181,8 @@ class SignalSumTest {
     early[10] = 0.5f;
     late[34] = 0.5f;
     SumBench bench = new SumBench();
-    bench.with(output("a").impulse(Recording.of(48_000, early)));
-    bench.with(output("b").impulse(Recording.of(48_000, late)));
+    bench.with(output("a").impulseResponse(Recording.of(48_000, early)));
+    bench.with(output("b").impulseResponse(Recording.of(48_000, late)));
     SignalSumResult result = bench.result();
     // 24 samples apart: holes at 1, 3, 5 kHz and so on.
     assertEquals(1000, result.holes().get(0).worstHz(), 10);
@@ -193,14 +200,16 @@ class SignalSumTest {
     assertEquals(
         List.of("phase-too-coarse", "band-narrowed", "sum-flat"),
         bench.codes().stream().filter(code -> !code.equals("all-pass-hidden")).toList());
-    bench.flatFromHz = 5000.0;
+    bench.draft.flatFromHz(5000.0);
     assertEquals(List.of("/flat_from_hz band-outside-responses"), bench.faults());
   }
 
   @Test
   void nothingHelpsWhereABandIsMissing() {
     SumBench bench = new SumBench();
-    bench.with(output("woofer").low(LR, 4, 200)).with(output("tweeter").high(LR, 4, 5000));
+    bench
+        .with(output("woofer").lowPass(filter(LR, 4, 200)))
+        .with(output("tweeter").highPass(filter(LR, 4, 5000)));
     assertEquals(List.of("sum-not-flat", "sum-not-flat-at-best"), bench.codes().subList(0, 2));
     assertFalse(bench.result().best().flatEnough());
   }
@@ -208,13 +217,13 @@ class SignalSumTest {
   @Test
   void requestsThatCannotBeAreRefused() {
     SumBench bench = new SumBench();
-    bench.with(output("a").high(LR, 3, 100).polarity(0).volts(4).out());
-    bench.with(output("a").low(Kind.BESSEL, 2, 30_000).out());
+    bench.with(
+        output("a").highPass(filter(LR, 3, 100)).polarity(0).cleanOutputV(4.0).connected(false));
+    bench.with(output("a").lowPass(filter(Kind.BESSEL, 2, 30_000)).connected(false));
     bench.section("b", SectionKind.PEAK, 25_000, null, 3.0);
     bench.section("a", SectionKind.NOTCH, 1000, 3.0, 3.0);
     bench.point("a", 100, 0, 0).point("a", 100, 0, 0).point("a", 50, 0, 0);
-    bench.flatFromHz = 300.0;
-    bench.flatToHz = 200.0;
+    bench.draft.flatFromHz(300.0).flatToHz(200.0);
     assertEquals(
         List.of(
             "/outputs/0/polarity polarity-zero",
@@ -245,7 +254,7 @@ class SignalSumTest {
   @Test
   void curvesEndBelowHalfTheRate() {
     SumBench bench = SumBench.pair(2500);
-    bench.frequencies = new CurveFrequencies(null, 20.0, 30_000.0, null);
+    bench.draft.frequencies(CurveFrequenciesBuilder.builder().fromHz(20.0).toHz(30_000.0).build());
     assertEquals(List.of("/frequencies/to_hz frequency-above-half-rate"), bench.faults());
   }
 }

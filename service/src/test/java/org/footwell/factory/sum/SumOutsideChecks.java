@@ -1,10 +1,11 @@
 package org.footwell.factory.sum;
 
+import static org.footwell.factory.sum.SumBench.filter;
 import static org.footwell.factory.sum.SumBench.output;
 
 import java.util.List;
 import org.footwell.factory.sum.SignalSumResult.SummedPoint;
-import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.CurveFrequenciesBuilder;
 import org.footwell.parts.Filter.Kind;
 import org.footwell.reference.OutsideCheck;
 import org.footwell.reference.OutsideChecks;
@@ -34,19 +35,20 @@ class SumOutsideChecks extends OutsideChecks {
 
   private static SignalSumResult sum(Row row) {
     Kind kind = Kind.LINKWITZ_RILEY;
-    SumBench bench = new SumBench().with(output("low").low(kind, 4, 300));
+    SumBench bench = new SumBench().with(output("low").lowPass(filter(kind, 4, 300)));
     bench.with(
         output("mid")
-            .low(kind, 4, 3000)
-            .high(kind, 4, 300)
-            .gain(row.number("mid_gain_db"))
+            .lowPass(filter(kind, 4, 3000))
+            .highPass(filter(kind, 4, 300))
+            .gainDb(row.number("mid_gain_db"))
             .polarity((int) row.number("mid_polarity")));
-    bench.with(output("high").high(kind, 4, 3000).delay(row.number("high_delay_ms")));
+    bench.with(output("high").highPass(filter(kind, 4, 3000)).delayMs(row.number("high_delay_ms")));
     double turn = row.number("mid_all_pass_hz");
     if (turn > 0) {
       bench.section("mid", SectionKind.ALL_PASS_1, turn, null, null);
     }
-    bench.frequencies = new CurveFrequencies(null, null, null, List.of(row.number("frequency_hz")));
+    bench.draft.frequencies(
+        CurveFrequenciesBuilder.builder().listHz(List.of(row.number("frequency_hz"))).build());
     return bench.result();
   }
 }

@@ -11,10 +11,7 @@ class BoxPanelsProperties {
 
   private static PanelsDraft wedge(double net, double board, double front, double angle) {
     PanelsDraft draft = new PanelsDraft();
-    draft.net = net;
-    draft.board = board;
-    draft.front = front;
-    draft.angle = angle;
+    draft.box.netVolumeL(net).boardMm(board).frontBoardMm(front).backAngleDeg(angle);
     return draft;
   }
 
@@ -37,9 +34,11 @@ class BoxPanelsProperties {
       @ForAll @DoubleRange(min = 0.5, max = 25) double angle) {
     PanelsDraft draft = wedge(net, board, front, angle);
     BoxPanelsResult inside = draft.result();
-    draft.measured = Measured.OUTSIDE;
-    draft.width = inside.outside().widthMm();
-    draft.height = inside.outside().heightMm();
+    draft
+        .box
+        .measured(Measured.OUTSIDE)
+        .widthMm(inside.outside().widthMm())
+        .heightMm(inside.outside().heightMm());
     BoxPanelsResult outside = draft.result();
     assertEquals(inside.inside().depthMm(), outside.inside().depthMm(), 1e-6);
     assertEquals(inside.outside().topDepthMm(), outside.outside().topDepthMm(), 1e-6);
@@ -52,11 +51,9 @@ class BoxPanelsProperties {
     PanelsDraft draft = wedge(net, 18, 18, angle);
     BoxPanelsResult first = draft.result();
     assertEquals(net, first.grossVolumeL(), 1e-7 * net);
-    draft.depth = first.inside().depthMm();
-    draft.width = null;
+    draft.box.depthMm(first.inside().depthMm()).widthMm(null);
     assertEquals(500, draft.result().inside().widthMm(), 1e-5);
-    draft.width = 500.0;
-    draft.height = null;
+    draft.box.widthMm(500.0).heightMm(null);
     assertEquals(300, draft.result().inside().heightMm(), 1e-4);
   }
 }

@@ -5,7 +5,6 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import org.footwell.Answers;
 import org.footwell.calculation.Finding;
 import org.footwell.calculation.Shape;
 import org.footwell.calculation.Verdict;
@@ -51,8 +50,7 @@ class BoxPanelsTest {
   @Test
   void aWedgeLeansAsItsDepthsSay() {
     PanelsDraft draft = new PanelsDraft();
-    draft.net = 30;
-    draft.topDepth = 50.0;
+    draft.box.netVolumeL(30.0).topDepthMm(50.0);
     BoxPanelsResult r = draft.result();
     // (d + 50)/2·300·500 = 30 l: d = 350; lean 1, 45 degrees
     assertEquals(350, r.inside().depthMm(), 1e-6);
@@ -69,36 +67,30 @@ class BoxPanelsTest {
   @Test
   void theSameWedgeByItsAngleAndByItsOutside() {
     PanelsDraft draft = new PanelsDraft();
-    draft.net = 30;
-    draft.angle = 45.0;
+    draft.box.netVolumeL(30.0).backAngleDeg(45.0);
     assertEquals(50, draft.result().inside().topDepthMm(), 1e-6);
-    draft.measured = Measured.OUTSIDE;
-    draft.width = 536.0;
-    draft.height = null;
-    draft.depth = 393 + 18 * Math.sqrt(2) - 7;
+    draft
+        .box
+        .measured(Measured.OUTSIDE)
+        .widthMm(536.0)
+        .heightMm(null)
+        .depthMm(393 + 18 * Math.sqrt(2) - 7);
     assertEquals(336, draft.result().outside().heightMm(), 1e-6);
-    draft.angle = null;
-    draft.topDepth = 50 + 18 * Math.sqrt(2);
+    draft.box.backAngleDeg(null).topDepthMm(50 + 18 * Math.sqrt(2));
     assertEquals(336, draft.result().outside().heightMm(), 1e-6);
   }
 
   @Test
   void whatIsInTheBoxIsAddedToItsVolume() {
     PanelsDraft draft = new PanelsDraft();
-    draft.net = 30;
-    draft.driver = 3.0;
-    draft.bracing = 1.5;
-    draft.port = 3.0;
+    draft.box.netVolumeL(30.0).driverDisplacementL(3.0).bracingL(1.5).portDisplacementL(3.0);
     assertEquals(250, draft.result().inside().depthMm(), 1e-6);
   }
 
   @Test
   void proportionsScaleTheWholeBox() {
     PanelsDraft draft = new PanelsDraft();
-    draft.width = null;
-    draft.height = null;
-    draft.heightPerWidth = 0.6;
-    draft.depthPerWidth = 0.5;
+    draft.box.widthMm(null).heightMm(null).heightPerWidth(0.6).depthPerWidth(0.5);
     BoxPanelsResult r = draft.result();
     assertEquals(500, r.inside().widthMm(), 1e-6);
     assertEquals(300, r.inside().heightMm(), 1e-6);
@@ -107,8 +99,7 @@ class BoxPanelsTest {
   @Test
   void aThickFrontTakesDepthOnlyAndALightHoleMass() {
     PanelsDraft draft = new PanelsDraft();
-    draft.front = 36.0;
-    draft.cutout = 200.0;
+    draft.box.frontBoardMm(36.0).driverCutoutMm(200.0);
     BoxPanelsResult r = draft.result();
     assertEquals(304, r.outside().depthMm(), 1e-6);
     assertEquals(36, PanelsDraft.panel(r, Name.FRONT).thicknessMm());
@@ -120,16 +111,13 @@ class BoxPanelsTest {
   @Test
   void whatDoesNotFitWellIsSaid() {
     PanelsDraft draft = new PanelsDraft();
-    draft.board = 14;
-    draft.density = 1200.0;
-    draft.cutout = 280.0;
-    draft.driverDepth = 270.0;
-    List<String> codes = Answers.codes(draft.answer());
+    draft.box.boardMm(14.0).boardDensityKgPerM3(1200.0).driverCutoutMm(280.0).driverDepthMm(270.0);
+    List<String> codes = draft.codes();
     assertEquals(
         List.of("cutout-near-edge", "driver-too-deep", "panel-wants-brace", "box-must-be-held"),
         codes.stream().sorted((a, b) -> order(a) - order(b)).toList());
-    draft.bracing = 0.5;
-    assertTrue(!Answers.codes(draft.answer()).contains("panel-wants-brace"));
+    draft.box.bracingL(0.5);
+    assertTrue(!draft.codes().contains("panel-wants-brace"));
   }
 
   private static int order(String code) {
@@ -140,10 +128,7 @@ class BoxPanelsTest {
   @Test
   void aBoxTooNarrowForAnyDriverIsAStop() {
     PanelsDraft draft = new PanelsDraft();
-    draft.net = 1;
-    draft.measured = Measured.OUTSIDE;
-    draft.width = 40.0;
-    draft.height = 400.0;
+    draft.box.netVolumeL(1.0).measured(Measured.OUTSIDE).widthMm(40.0).heightMm(400.0);
     // 40 mm less twice 18 mm of board.
     Finding narrow = draft.answer().findings().get(0);
     assertEquals("inside-too-narrow", narrow.code());
@@ -151,30 +136,29 @@ class BoxPanelsTest {
     assertEquals(4, narrow.value(), 1e-9);
     assertEquals(Verdict.STOP, draft.answer().verdict());
     // The driver's own size counts where it is given.
-    draft.width = 70.0;
-    draft.cutout = 30.0;
-    assertTrue(!Answers.codes(draft.answer()).contains("inside-too-narrow"));
-    draft.cutout = 34.0;
+    draft.box.widthMm(70.0).driverCutoutMm(30.0);
+    assertTrue(!draft.codes().contains("inside-too-narrow"));
+    draft.box.driverCutoutMm(34.0);
     assertEquals("cutout-too-large", draft.fault().code());
   }
 
   @Test
   void aBoxTooShallowForItsDriverIsAStopAsWell() {
     PanelsDraft draft = new PanelsDraft();
-    draft.net = 6;
+    draft.box.netVolumeL(6.0);
     // 6 litre over 500 by 300 mm are 40 mm.
     assertEquals("/depth_mm", draft.answer().findings().get(0).pointer());
-    draft.driverDepth = 45.0;
-    assertTrue(!Answers.codes(draft.answer()).contains("inside-too-narrow"));
-    draft.driverDepth = 60.0;
-    assertEquals("driver-too-deep", Answers.codes(draft.answer()).get(0));
+    draft.box.driverDepthMm(45.0);
+    assertTrue(!draft.codes().contains("inside-too-narrow"));
+    draft.box.driverDepthMm(60.0);
+    assertEquals("driver-too-deep", draft.codes().get(0));
     assertEquals(Verdict.STOP, draft.answer().verdict());
   }
 
   @Test
   void aHoleThatDoesNotFitTheFrontIsRefused() {
     PanelsDraft draft = new PanelsDraft();
-    draft.cutout = 300.0;
+    draft.box.driverCutoutMm(300.0);
     assertEquals("cutout-too-large", draft.fault().code());
     assertEquals("/driver_cutout_mm", draft.fault().pointer());
   }
@@ -182,33 +166,27 @@ class BoxPanelsTest {
   @Test
   void tooFewAndTooManyDimensionsAreRefused() {
     PanelsDraft draft = new PanelsDraft();
-    draft.depth = 200.0;
+    draft.box.depthMm(200.0);
     assertEquals("dimensions-undecided", draft.fault().code());
-    draft.depth = null;
-    draft.height = null;
+    draft.box.depthMm(null).heightMm(null);
     assertEquals("dimensions-undecided", draft.fault().code());
-    draft.width = null;
-    draft.heightPerWidth = 1.0;
+    draft.box.widthMm(null).heightPerWidth(1.0);
     assertEquals("dimensions-undecided", draft.fault().code());
-    draft.depthPerWidth = 1.0;
-    draft.width = 400.0;
+    draft.box.depthPerWidth(1.0).widthMm(400.0);
     assertEquals("dimensions-undecided", draft.fault().code());
   }
 
   @Test
   void impossibleBoxesAreRefusedAtTheOpenDimension() {
     PanelsDraft draft = new PanelsDraft();
-    draft.measured = Measured.OUTSIDE;
-    draft.height = 36.0;
+    draft.box.measured(Measured.OUTSIDE).heightMm(36.0);
     // 18 mm of board above and below leave nothing.
     assertEquals("dimension-out-of-reach", draft.fault().code());
     assertEquals("/depth_mm", draft.fault().pointer());
-    draft.height = null;
-    draft.depth = 100.0;
-    draft.angle = 45.0;
+    draft.box.heightMm(null).depthMm(100.0).backAngleDeg(45.0);
     // The back reaches the front before the box is large enough.
     assertEquals("/height_mm", draft.fault().pointer());
-    draft.topDepth = 50.0;
+    draft.box.topDepthMm(50.0);
     assertEquals("wedge-given-twice", draft.fault().code());
   }
 
@@ -216,11 +194,13 @@ class BoxPanelsTest {
   @Test
   void aLeanThatLeavesMoreThanAskedForIsRefused() {
     PanelsDraft draft = new PanelsDraft();
-    draft.measured = Measured.OUTSIDE;
-    draft.net = 1;
-    draft.width = 600.0;
-    draft.height = 500.0;
-    draft.angle = 60.0;
+    draft
+        .box
+        .measured(Measured.OUTSIDE)
+        .netVolumeL(1.0)
+        .widthMm(600.0)
+        .heightMm(500.0)
+        .backAngleDeg(60.0);
     assertEquals("dimension-out-of-reach", draft.fault().code());
     assertEquals("/depth_mm", draft.fault().pointer());
   }
@@ -228,7 +208,7 @@ class BoxPanelsTest {
   @Test
   void aTopAsDeepAsTheBottomIsNoWedge() {
     PanelsDraft draft = new PanelsDraft();
-    draft.topDepth = 260.0;
+    draft.box.topDepthMm(260.0);
     assertEquals("wedge-not-a-wedge", draft.fault().code());
     assertEquals("/top_depth_mm", draft.fault().pointer());
   }

@@ -26,13 +26,15 @@ class CarpentryOutsideChecks extends OutsideChecks {
 
   private static BoxPanelsResult box(Row row) {
     PanelsDraft draft = new PanelsDraft();
-    draft.net = row.number("inside_l");
-    draft.board = row.number("board_mm");
-    draft.front = row.number("front_board_mm");
-    draft.width = row.number("width_mm");
-    draft.height = row.number("height_mm");
+    draft
+        .box
+        .netVolumeL(row.number("inside_l"))
+        .boardMm(row.number("board_mm"))
+        .frontBoardMm(row.number("front_board_mm"))
+        .widthMm(row.number("width_mm"))
+        .heightMm(row.number("height_mm"));
     double top = row.number("top_depth_mm");
-    draft.topDepth = top == row.number("depth_mm") ? null : Double.valueOf(top);
+    draft.box.topDepthMm(top == row.number("depth_mm") ? null : Double.valueOf(top));
     return draft.result();
   }
 }

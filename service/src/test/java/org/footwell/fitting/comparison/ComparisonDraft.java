@@ -2,25 +2,25 @@ package org.footwell.fitting.comparison;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import org.footwell.Answers;
-import org.footwell.calculation.Answer;
+import org.footwell.RequestUnderTest;
+import org.footwell.calculation.Finding;
 import org.footwell.fitting.comparison.DriverComparisonRequest.AddedItem;
 import org.footwell.fitting.comparison.DriverComparisonResult.PositionLine;
 import org.footwell.fitting.comparison.sides.ComparedPosition.MountedAt;
 
 /** A comparison to be changed. */
-final class ComparisonDraft {
-  final List<PositionDraft> positions;
-  final List<AddedItem> additions = new ArrayList<>();
-  String currency;
-  Double heavyG;
-  Double heavyDoorsG;
-  Double payloadLeftG;
+final class ComparisonDraft
+    extends RequestUnderTest<DriverComparisonRequest, DriverComparisonResult> {
+
+  private final List<PositionDraft> positions;
+  private final List<AddedItem> additions = new ArrayList<>();
+  final DriverComparisonRequestBuilder comparison =
+      DriverComparisonRequestBuilder.builder().additions(additions);
 
   private ComparisonDraft(PositionDraft... positions) {
-    this.positions = new ArrayList<>(Arrays.asList(positions));
+    super(new DriverComparison());
+    this.positions = List.of(positions);
   }
 
   static ComparisonDraft of(PositionDraft... positions) {
@@ -32,40 +32,18 @@ final class ComparisonDraft {
     return this;
   }
 
-  DriverComparisonRequest request() {
-    return new DriverComparisonRequest(
-        positions.stream().map(PositionDraft::position).toList(),
-        additions,
-        currency,
-        heavyG,
-        heavyDoorsG,
-        payloadLeftG,
-        null);
-  }
-
-  Answer<DriverComparisonResult> answer() {
-    return Answers.of(new DriverComparison(), request());
-  }
-
-  DriverComparisonResult result() {
-    return answer().result();
-  }
-
-  List<String> codes() {
-    return Answers.codes(answer());
+  @Override
+  public DriverComparisonRequest request() {
+    return comparison.positions(positions.stream().map(PositionDraft::position).toList()).build();
   }
 
   /** The sentence of the one finding with a code. */
   String said(String code) {
-    List<String> texts =
-        answer().findings().stream()
-            .filter(finding -> finding.code().equals(code))
-            .map(finding -> finding.text())
-            .toList();
-    if (texts.size() != 1) {
-      throw new AssertionError(texts.size() + " findings are " + code);
+    List<Finding> said = findings(code);
+    if (said.size() != 1) {
+      throw new AssertionError(said.size() + " findings are " + code);
     }
-    return texts.get(0);
+    return said.get(0).text();
   }
 
   PositionLine line(int index) {

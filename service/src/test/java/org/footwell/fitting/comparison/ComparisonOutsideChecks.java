@@ -3,6 +3,7 @@ package org.footwell.fitting.comparison;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
+import org.footwell.fitting.comparison.sides.ComparedDriverBuilder;
 import org.footwell.fitting.comparison.sides.ComparedSide;
 import org.footwell.parts.Sensitivity;
 import org.footwell.parts.Sensitivity.Basis;
@@ -63,21 +64,24 @@ class ComparisonOutsideChecks extends OutsideChecks {
   private static ComparedSide side(Row row) {
     PositionDraft position = new PositionDraft();
     position.factory = null;
-    position.amplifierBefore = null;
-    position.amplifierAfter = PositionDraft.volts(row.number("clean_v"));
-    position.displacementHz = row.number("displacement_hz");
-    position.reachLevelDbSpl = row.number("reach_db");
-    DriverDraft driver = position.replacement;
-    driver.ratedOhm = row.number("rated_ohm");
-    driver.sensitivity =
-        new Sensitivity(
-            row.number("stated_db"),
-            row.text("basis").equals("one_watt")
-                ? Basis.ONE_WATT
-                : Basis.TWO_POINT_EIGHT_THREE_VOLT);
-    driver.continuousPowerW = row.number("continuous_w");
-    driver.sdCm2 = row.number("sd_cm2");
-    driver.xmaxMm = row.number("xmax_mm");
+    position
+        .place
+        .amplifierBefore(null)
+        .amplifierAfter(PositionDraft.volts(row.number("clean_v")).build())
+        .displacementHz(row.number("displacement_hz"))
+        .reachLevelDbSpl(row.number("reach_db"));
+    ComparedDriverBuilder driver = position.replacement;
+    driver
+        .ratedOhm(row.number("rated_ohm"))
+        .sensitivity(
+            new Sensitivity(
+                row.number("stated_db"),
+                row.text("basis").equals("one_watt")
+                    ? Basis.ONE_WATT
+                    : Basis.TWO_POINT_EIGHT_THREE_VOLT))
+        .continuousPowerW(row.number("continuous_w"))
+        .sdCm2(row.number("sd_cm2"))
+        .xmaxMm(row.number("xmax_mm"));
     return ComparisonDraft.of(position).line(0).after();
   }
 }

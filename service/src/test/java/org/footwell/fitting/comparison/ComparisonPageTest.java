@@ -29,7 +29,7 @@ class ComparisonPageTest {
   void bothPartsStandBesideEachOtherRoundedForPeople() {
     ComparisonDraft draft =
         ComparisonDraft.of(new PositionDraft()).with("amplifier", MountedAt.BOOT, 3100.0, "249.5");
-    draft.currency = "EUR";
+    draft.comparison.currency("EUR");
     String page = page(draft);
     assertRow(page, "Largest clean level", "93.1 dB", "101.4 dB", "+8.3 dB");
     String held = "the travel of its cone at 80 Hz";
@@ -47,8 +47,8 @@ class ComparisonPageTest {
   @Test
   void whatIsNotKnownIsADashAndABoundIsCalledOne() {
     PositionDraft position = new PositionDraft();
-    position.factory.xmaxMm = null;
-    position.replacement.price = null;
+    position.factory.xmaxMm(null);
+    position.replacement.price(null);
     String page = page(ComparisonDraft.of(position));
     assertRow(page, "Air moved, one way", "–", "137 cm³", "–");
     assertRow(page, "Largest clean level", "101.0 dB", "101.4 dB", "at least +0.4 dB");
@@ -62,7 +62,7 @@ class ComparisonPageTest {
   void whereNothingWasItsColumnIsEmptyOfFigures() {
     PositionDraft position = new PositionDraft();
     position.factory = null;
-    position.amplifierBefore = null;
+    position.place.amplifierBefore(null);
     String page = page(ComparisonDraft.of(position));
     assertRow(page, "Largest clean level", "–", "101.4 dB", "–");
     assertRow(page, "Mass", "–", "2.50 kg", "+2.50 kg");
@@ -71,7 +71,7 @@ class ComparisonPageTest {
   @Test
   void namesAreTextAndNothingElse() throws Exception {
     PositionDraft position = PositionDraft.named("<script>alert('1')</script> & \"doors\"");
-    position.replacement.name = "</td><img src=x>";
+    position.replacement.name("</td><img src=x>");
     String page = page(ComparisonDraft.of(position).with("<b>", MountedAt.BOOT, 1.0, "1"));
     assertFalse(page.contains("<script"));
     assertFalse(page.contains("<img"));

@@ -8,8 +8,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.footwell.fitting.comparison.DriverComparisonResult.GroupLine;
-import org.footwell.fitting.comparison.sides.ComparedAmplifier;
 import org.footwell.fitting.comparison.sides.ComparedChange;
+import org.footwell.fitting.comparison.sides.ComparedDriverBuilder;
 import org.footwell.fitting.comparison.sides.ComparedPosition.Zone;
 import org.footwell.fitting.comparison.sides.ComparedSide;
 
@@ -17,12 +17,13 @@ class ComparisonProperties {
 
   private static PositionDraft position(double level, double watts, double sd, double xmax) {
     PositionDraft position = new PositionDraft();
-    DriverDraft driver = position.replacement;
-    driver.sensitivity = DriverDraft.perWatt(level);
-    driver.continuousPowerW = watts;
-    driver.peakPowerW = 2 * watts;
-    driver.sdCm2 = sd;
-    driver.xmaxMm = xmax;
+    ComparedDriverBuilder driver = position.replacement;
+    driver
+        .sensitivity(ComparedParts.perWatt(level))
+        .continuousPowerW(watts)
+        .peakPowerW(2 * watts)
+        .sdCm2(sd)
+        .xmaxMm(xmax);
     return position;
   }
 
@@ -34,12 +35,13 @@ class ComparisonProperties {
       @ForAll @DoubleRange(min = 0.1, max = 30) double xmax) {
     PositionDraft position = position(level, watts, sd, xmax);
     ComparedChange forth = ComparisonDraft.of(position).line(0).change();
-    DriverDraft factory = position.factory;
+    ComparedDriverBuilder factory = position.factory;
     position.factory = position.replacement;
     position.replacement = factory;
-    ComparedAmplifier amplifier = position.amplifierBefore;
-    position.amplifierBefore = position.amplifierAfter;
-    position.amplifierAfter = amplifier;
+    position
+        .place
+        .amplifierBefore(PositionDraft.AMPLIFIER_AFTER)
+        .amplifierAfter(PositionDraft.AMPLIFIER_BEFORE);
     ComparedChange back = ComparisonDraft.of(position).line(0).change();
     assertEquals(-forth.largestLevelDb(), back.largestLevelDb(), 1e-9);
     assertEquals(-forth.massG(), back.massG(), 1e-9);
@@ -71,7 +73,7 @@ class ComparisonProperties {
       @ForAll @DoubleRange(min = 1, max = 20) double xmax) {
     PositionDraft position = position(level, watts, sd, xmax);
     ComparedSide after = ComparisonDraft.of(position).line(0).after();
-    position.displacementHz = after.displacementLimitedBelowHz();
+    position.place.displacementHz(after.displacementLimitedBelowHz());
     ComparedSide there = ComparisonDraft.of(position).line(0).after();
     assertEquals(
         Math.min(there.thermalLevelDbSpl(), there.amplifierLevelDbSpl()),
@@ -83,9 +85,9 @@ class ComparisonProperties {
   void theNumberOfDriversChangesMassAndAreaAndNoDifferenceOfLevels(
       @ForAll @IntRange(min = 1, max = 32) int count) {
     PositionDraft position = new PositionDraft();
-    position.driverCount = 1;
+    position.place.driverCount(1);
     ComparedChange one = ComparisonDraft.of(position).line(0).change();
-    position.driverCount = count;
+    position.place.driverCount(count);
     ComparedChange several = ComparisonDraft.of(position).line(0).change();
     assertEquals(one.largestLevelDb(), several.largestLevelDb(), 1e-12);
     assertEquals(one.continuousPowerDb(), several.continuousPowerDb(), 1e-9);
@@ -100,11 +102,11 @@ class ComparisonProperties {
       @ForAll @DoubleRange(min = 0.5, max = 20) double frontXmax,
       @ForAll @DoubleRange(min = 0.5, max = 20) double rearXmax) {
     PositionDraft front = PositionDraft.named("front");
-    front.replacement.xmaxMm = frontXmax;
+    front.replacement.xmaxMm(frontXmax);
     PositionDraft rear = PositionDraft.named("rear");
-    rear.zone = Zone.REAR;
-    rear.factory.continuousPowerW = 5.0;
-    rear.replacement.xmaxMm = rearXmax;
+    rear.place.zone(Zone.REAR);
+    rear.factory.continuousPowerW(5.0);
+    rear.replacement.xmaxMm(rearXmax);
     DriverComparisonResult result = ComparisonDraft.of(front, rear).result();
     GroupLine a = result.groups().get(0);
     GroupLine b = result.groups().get(1);

@@ -12,8 +12,8 @@ import org.footwell.calculation.Step;
 import org.footwell.calculation.Verdict;
 import org.footwell.fitting.comparison.DriverComparisonResult.GroupLine;
 import org.footwell.fitting.comparison.DriverComparisonResult.VehicleTotals;
-import org.footwell.fitting.comparison.sides.ComparedAmplifier;
 import org.footwell.fitting.comparison.sides.ComparedChange;
+import org.footwell.fitting.comparison.sides.ComparedDriverBuilder;
 import org.footwell.fitting.comparison.sides.ComparedPosition.Band;
 import org.footwell.fitting.comparison.sides.ComparedPosition.MountedAt;
 import org.footwell.fitting.comparison.sides.ComparedPosition.Zone;
@@ -92,9 +92,8 @@ class DriverComparisonTest {
   @Test
   void halfTheImpedanceIsLouderByVoltageThoughNotByPower() {
     PositionDraft position = new PositionDraft();
-    position.factory.sensitivity = DriverDraft.perWatt(90);
-    position.replacement.sensitivity = DriverDraft.perWatt(88);
-    position.replacement.ratedOhm = 2.0;
+    position.factory.sensitivity(ComparedParts.perWatt(90));
+    position.replacement.sensitivity(ComparedParts.perWatt(88)).ratedOhm(2.0);
     ComparisonDraft draft = ComparisonDraft.of(position);
     ComparedChange change = draft.line(0).change();
     assertEquals(-2, change.sensitivityAtEqualPowerDb(), 1e-9);
@@ -107,8 +106,8 @@ class DriverComparisonTest {
   @Test
   void twoVoltBasisAtFourOhmFlattersByThreeDecibels() {
     PositionDraft position = new PositionDraft();
-    position.factory.sensitivity = DriverDraft.perWatt(90);
-    position.replacement.sensitivity = DriverDraft.atVoltage(91);
+    position.factory.sensitivity(ComparedParts.perWatt(90));
+    position.replacement.sensitivity(ComparedParts.atVoltage(91));
     ComparisonDraft draft = ComparisonDraft.of(position);
     assertEquals(-2.015, draft.line(0).change().sensitivityAtEqualPowerDb(), 5e-4);
     assertTrue(draft.said("sensitivity-not-per-watt").contains("2.002 W into 4 ohm"));
@@ -119,8 +118,8 @@ class DriverComparisonTest {
   @Test
   void atEightOhmTheTwoBasesAreAlikeAndNotWorthAWord() {
     PositionDraft position = new PositionDraft();
-    position.factory.ratedOhm = 8.0;
-    position.replacement.ratedOhm = 8.0;
+    position.factory.ratedOhm(8.0);
+    position.replacement.ratedOhm(8.0);
     List<String> codes = ComparisonDraft.of(position).codes();
     assertFalse(codes.contains("sensitivities-unlike"));
     assertFalse(codes.contains("sensitivity-not-per-watt"));
@@ -129,9 +128,8 @@ class DriverComparisonTest {
   @Test
   void anAmplifierThatStaysKeepsItsVoltageIntoTheNewLoad() {
     PositionDraft position = new PositionDraft();
-    position.amplifierBefore = PositionDraft.watts(20, null);
-    position.amplifierAfter = null;
-    position.replacement.ratedOhm = 2.0;
+    position.place.amplifierBefore(PositionDraft.watts(20).build()).amplifierAfter(null);
+    position.replacement.ratedOhm(2.0);
     ComparisonDraft draft = ComparisonDraft.of(position);
     assertEquals(20, draft.line(0).before().amplifierPowerW(), 1e-9);
     assertEquals(40, draft.line(0).after().amplifierPowerW(), 1e-9);
@@ -141,49 +139,48 @@ class DriverComparisonTest {
   @Test
   void anAmplifierFarAboveWhatTheNewPartBearsIsFound() {
     PositionDraft position = new PositionDraft();
-    position.amplifierBefore = PositionDraft.watts(100, null);
-    position.amplifierAfter = null;
-    position.replacement.continuousPowerW = 49.0;
+    position.place.amplifierBefore(PositionDraft.watts(100).build()).amplifierAfter(null);
+    position.replacement.continuousPowerW(49.0);
     ComparisonDraft draft = ComparisonDraft.of(position);
     String said = draft.said("amplifier-far-above-rating");
     assertTrue(said.contains("the amplifier that stays has 100 W"), said);
     // √(49 W·4 ohm)
     assertTrue(said.contains("hold the output to 14 V"), said);
     assertEquals(Verdict.WARNING, draft.line(0).verdict());
-    position.replacement.continuousPowerW = 50.0;
+    position.replacement.continuousPowerW(50.0);
     assertFalse(draft.codes().contains("amplifier-far-above-rating"));
-    position.amplifierAfter = PositionDraft.watts(400, 4.0);
+    position.place.amplifierAfter(PositionDraft.watts(400).loadOhm(4.0).build());
     assertTrue(draft.said("amplifier-far-above-rating").contains("the amplifier has 400 W"));
   }
 
   @Test
   void aPowerIsForTheLoadItIsStatedFor() {
     PositionDraft position = new PositionDraft();
-    position.amplifierAfter = PositionDraft.watts(150, 2.0);
+    position.place.amplifierAfter(PositionDraft.watts(150).loadOhm(2.0).build());
     assertEquals(
         75, ComparisonDraft.of(position).line(0).after().amplifierPowerW(), 1e-9, "300 V² into 4");
-    position.amplifierAfter = PositionDraft.watts(150, null);
+    position.place.amplifierAfter(PositionDraft.watts(150).build());
     assertEquals(150, ComparisonDraft.of(position).line(0).after().amplifierPowerW(), 1e-9);
   }
 
   @Test
   void aKnownSmallestLoadDecidesInsteadOfTheFactoryPart() {
     PositionDraft position = new PositionDraft();
-    position.amplifierAfter = null;
-    position.replacement.ratedOhm = 2.0;
-    position.amplifierBefore = new ComparedAmplifier(8.9, null, null, 2.0);
+    position.place.amplifierAfter(null);
+    position.replacement.ratedOhm(2.0);
+    position.place.amplifierBefore(PositionDraft.volts(8.9).minimumOhm(2.0).build());
     assertFalse(ComparisonDraft.of(position).codes().contains("replacement-loads-more"));
-    position.amplifierBefore = new ComparedAmplifier(8.9, null, null, 4.0);
+    position.place.amplifierBefore(PositionDraft.volts(8.9).minimumOhm(4.0).build());
     assertEquals("replacement-below-minimum-load", ComparisonDraft.of(position).codes().get(0));
     assertEquals(Verdict.STOP, ComparisonDraft.of(position).line(0).verdict());
-    position.amplifierAfter = new ComparedAmplifier(17.0, null, null, 4.0);
+    position.place.amplifierAfter(PositionDraft.volts(17.0).minimumOhm(4.0).build());
     assertEquals("replacement-below-minimum-load", ComparisonDraft.of(position).codes().get(0));
   }
 
   @Test
   void aLowerLargestLevelIsSaidWithWhatHoldsIt() {
     PositionDraft position = new PositionDraft();
-    position.replacement.xmaxMm = 1.0;
+    position.replacement.xmaxMm(1.0);
     ComparisonDraft draft = ComparisonDraft.of(position);
     // 20·lg(137·1/(132·2)) = −5.698
     assertEquals(-5.698, draft.line(0).change().largestLevelDb(), 5e-4);
@@ -196,7 +193,7 @@ class DriverComparisonTest {
   @Test
   void whatIsUnknownOfTheFactoryPartMakesTheChangeALowerBound() {
     PositionDraft position = new PositionDraft();
-    position.factory.xmaxMm = null;
+    position.factory.xmaxMm(null);
     ComparisonDraft draft = ComparisonDraft.of(position);
     ComparedChange change = draft.line(0).change();
     // From the amplifier's 100.952 to the travel's 101.383.
@@ -215,7 +212,7 @@ class DriverComparisonTest {
   @Test
   void whatIsUnknownOfTheReplacementOnlyCannotBeCompared() {
     PositionDraft position = new PositionDraft();
-    position.replacement.xmaxMm = null;
+    position.replacement.xmaxMm(null);
     ComparisonDraft draft = ComparisonDraft.of(position);
     assertNull(draft.line(0).change().largestLevelDb());
     assertNull(draft.line(0).change().lowerReachOctaves());
@@ -229,18 +226,9 @@ class DriverComparisonTest {
   @Test
   void nothingButTheImpedancesStillGivesAnAnswer() {
     PositionDraft position = new PositionDraft();
-    position.amplifierBefore = null;
-    position.amplifierAfter = null;
-    for (DriverDraft driver : List.of(position.factory, position.replacement)) {
-      driver.sensitivity = null;
-      driver.continuousPowerW = null;
-      driver.peakPowerW = null;
-      driver.sdCm2 = null;
-      driver.xmaxMm = null;
-      driver.fsHz = null;
-      driver.massG = null;
-      driver.price = null;
-    }
+    position.place.amplifierBefore(null).amplifierAfter(null);
+    position.factory = ComparedDriverBuilder.builder().ratedOhm(4.0);
+    position.replacement = ComparedDriverBuilder.builder().ratedOhm(4.0);
     ComparisonDraft draft = ComparisonDraft.of(position);
     assertEquals(List.of("data-not-given"), draft.codes());
     assertNull(draft.line(0).after().limitedBy());
@@ -253,9 +241,9 @@ class DriverComparisonTest {
   @Test
   void aStatedResponseCountsInsteadOfTheResonanceOnlyWhenBothHaveOne() {
     PositionDraft position = new PositionDraft();
-    position.replacement.f3Hz = 50.0;
+    position.replacement.f3Hz(50.0);
     assertEquals(58, ComparisonDraft.of(position).line(0).after().lowestUsefulHz(), 1e-12);
-    position.factory.f3Hz = 100.0;
+    position.factory.f3Hz(100.0);
     assertEquals(1, ComparisonDraft.of(position).line(0).change().lowerReachOctaves(), 1e-12);
     assertEquals(
         ReachLimit.RESPONSE, ComparisonDraft.of(position).line(0).after().lowestUsefulBy());
@@ -264,8 +252,7 @@ class DriverComparisonTest {
   @Test
   void aResponseAndAResonanceAreNotCompared() {
     PositionDraft position = new PositionDraft();
-    position.replacement.f3Hz = 50.0;
-    position.replacement.fsHz = null;
+    position.replacement.f3Hz(50.0).fsHz(null);
     ComparisonDraft draft = ComparisonDraft.of(position);
     assertNull(draft.line(0).change().lowerReachOctaves());
     assertTrue(draft.codes().contains("reach-unlike"));
@@ -274,7 +261,7 @@ class DriverComparisonTest {
   @Test
   void atALevelThatAsksForTooMuchTravelTheReachIsHeldByIt() {
     PositionDraft position = new PositionDraft();
-    position.reachLevelDbSpl = 100.0;
+    position.place.reachLevelDbSpl(100.0);
     ComparedSide before = ComparisonDraft.of(position).line(0).before();
     // 66.919 Hz at 90 dB, and 10 dB more is a frequency 10^(1/4) higher.
     assertEquals(66.919 * Math.pow(10, 0.25), before.lowestUsefulHz(), 0.002);
@@ -285,7 +272,7 @@ class DriverComparisonTest {
   void travelIsJudgedAtAFrequencyOfTheBandUnlessGiven() {
     PositionDraft position = new PositionDraft();
     for (Band band : Band.values()) {
-      position.band = band;
+      position.place.band(band);
       double expected =
           switch (band) {
             case SUBWOOFER -> 40;
@@ -295,7 +282,7 @@ class DriverComparisonTest {
           };
       assertEquals(expected, ComparisonDraft.of(position).line(0).displacementHz(), 1e-12);
     }
-    position.displacementHz = 160.0;
+    position.place.displacementHz(160.0);
     double atTwice = ComparisonDraft.of(position).line(0).after().displacementLevelDbSpl();
     assertEquals(101.3834 + 12.0412, atTwice, 1e-3);
   }
@@ -303,24 +290,21 @@ class DriverComparisonTest {
   @Test
   void pastTheModelOfAPistonItSaysSo() {
     PositionDraft position = new PositionDraft();
-    position.displacementHz = 1000.0;
+    position.place.displacementHz(1000.0);
     // ka is 1 for 132 cm² at 343.2/(2·π·0.064820 m) = 842.7 Hz
     assertTrue(
         ComparisonDraft.of(position).answer().findings().stream()
             .anyMatch(finding -> finding.text().contains("the factory part is no longer small")));
-    position.displacementHz = 800.0;
+    position.place.displacementHz(800.0);
     assertFalse(ComparisonDraft.of(position).codes().contains("piston-model-limit"));
   }
 
   @Test
   void whereNothingWasAllOfTheMassComesInAndNothingIsCompared() {
     PositionDraft added = PositionDraft.named("subwoofer");
-    added.band = Band.SUBWOOFER;
-    added.zone = Zone.REAR;
-    added.at = MountedAt.BOOT;
-    added.driverCount = 1;
+    added.place.band(Band.SUBWOOFER).zone(Zone.REAR).at(MountedAt.BOOT).driverCount(1);
     added.factory = null;
-    added.amplifierBefore = null;
+    added.place.amplifierBefore(null);
     ComparisonDraft draft = ComparisonDraft.of(new PositionDraft(), added);
     ComparedChange change = draft.line(1).change();
     assertEquals(1250, change.massG(), 1e-9);
@@ -344,9 +328,9 @@ class DriverComparisonTest {
   @Test
   void positionsOfOneZoneAndBandAddTheirPowers() {
     PositionDraft left = PositionDraft.named("left");
-    left.driverCount = 1;
+    left.place.driverCount(1);
     PositionDraft right = PositionDraft.named("right");
-    right.driverCount = 1;
+    right.place.driverCount(1);
     GroupLine apart = ComparisonDraft.of(left, right).result().groups().get(0);
     GroupLine together = ComparisonDraft.of(new PositionDraft()).result().groups().get(0);
     assertEquals(together.largestLevelBeforeDbSpl(), apart.largestLevelBeforeDbSpl(), 1e-9);
@@ -358,8 +342,8 @@ class DriverComparisonTest {
   @Test
   void theVehicleGainsWhatItsLeastGroupGains() {
     PositionDraft rear = PositionDraft.named("rear");
-    rear.zone = Zone.REAR;
-    rear.replacement.xmaxMm = 2.5;
+    rear.place.zone(Zone.REAR);
+    rear.replacement.xmaxMm(2.5);
     // 20·lg(137·2.5/(132·2)) = 2.261
     VehicleTotals totals = ComparisonDraft.of(new PositionDraft(), rear).result().totals();
     assertEquals(2.261, totals.levelChangeDb(), 5e-4);
@@ -370,7 +354,7 @@ class DriverComparisonTest {
   @Test
   void peakBelowContinuousPowerIsSaid() {
     PositionDraft position = new PositionDraft();
-    position.factory.peakPowerW = 20.0;
+    position.factory.peakPowerW(20.0);
     assertTrue(
         ComparisonDraft.of(position).said("peak-below-continuous").contains("the factory part"));
   }
@@ -378,10 +362,10 @@ class DriverComparisonTest {
   @Test
   void everythingHeavyGetsTheCautionAboutRestraint() {
     PositionDraft position = new PositionDraft();
-    position.replacement.massG = 2000.0;
+    position.replacement.massG(2000.0);
     ComparisonDraft draft = ComparisonDraft.of(position).with("box", MountedAt.BOOT, 1999.0, "0");
     assertTrue(draft.said("heavy-part").startsWith("The new part of front doors weighs 2 kg"));
-    draft.heavyG = 1500.0;
+    draft.comparison.heavyG(1500.0);
     assertEquals(2, draft.codes().stream().filter("heavy-part"::equals).count());
     assertTrue(draft.result().additions().get(0).needsRestraint());
   }
@@ -394,10 +378,10 @@ class DriverComparisonTest {
             .with("box", MountedAt.BOOT, 9000.0, "120");
     assertTrue(draft.said("doors-heavier").contains("2.7 kg heavier"));
     assertTrue(draft.said("vehicle-heavier").contains("11.7 kg"));
-    draft.payloadLeftG = 11_000.0;
+    draft.comparison.payloadLeftG(11_000.0);
     assertEquals("payload-exceeded", draft.codes().get(0));
     assertFalse(draft.codes().contains("vehicle-heavier"));
-    draft.payloadLeftG = 11_700.0;
+    draft.comparison.payloadLeftG(11_700.0);
     assertTrue(draft.codes().contains("vehicle-heavier"));
   }
 

@@ -9,7 +9,6 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import org.footwell.Answers;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Finding;
 import org.footwell.fitting.ring.MountingHoles.HolePosition;
@@ -21,8 +20,7 @@ class AdapterRingTest {
   private final RingDraft draft = new RingDraft();
 
   private String text(String code) {
-    return draft.answer().findings().stream()
-        .filter(finding -> finding.code().equals(code))
+    return draft.findings(code).stream()
         .map(Finding::text)
         .findFirst()
         .orElse("no " + code + " among " + draft.codes());
@@ -64,18 +62,17 @@ class AdapterRingTest {
 
   @Test
   void withoutDepthToGainTheRingIsAsThickAsItsScrewsAskFor() {
-    draft.depthMm = 120.0;
+    draft.opening.depthMm(120.0);
     assertEquals(0, draft.result().lowestThicknessMm());
     assertEquals(8, draft.result().thicknessMm(), 1e-12);
     assertTrue(found("depth-needs-no-ring"));
-    draft.screwMm = 5.0;
+    draft.ring.screwMm(5.0);
     assertEquals(10, draft.result().thicknessMm(), 1e-12);
   }
 
   @Test
   void theGrilleKeepsTheRingThinnerThanItsScrewsAskFor() {
-    draft.depthMm = 120.0;
-    draft.grilleMm = 24.0;
+    draft.opening.depthMm(120.0).grilleMm(24.0);
     assertEquals(6, draft.result().thicknessMm(), 1e-12);
     assertEquals(
         "In 6 mm the driver's screws hold over 1.5 of their diameters; 2 are common practice"
@@ -86,7 +83,7 @@ class AdapterRingTest {
 
   @Test
   void noRingFitsBetweenWindowAndGrille() {
-    draft.grilleMm = 28.0;
+    draft.opening.grilleMm(28.0);
     AdapterRingResult result = draft.result();
     assertFalse(result.fits());
     assertEquals(12, result.thicknessMm(), 1e-12);
@@ -99,23 +96,23 @@ class AdapterRingTest {
 
   @Test
   void aRingThatIsGivenIsTooThinOrTooThick() {
-    draft.thicknessMm = 10.0;
+    draft.ring.thicknessMm(10.0);
     assertEquals(
         "At 10 mm the ring is too thin: with 3 mm left the driver comes too close to what lies"
             + " behind, such as the window. It must be 12 mm or thicker.",
         text("hits-behind"));
-    draft.thicknessMm = 18.0;
+    draft.ring.thicknessMm(18.0);
     assertEquals(
         "At 18 mm the ring is too thick: with -1 mm left the driver comes too close to the grille."
             + " It may be 14 mm at most.",
         text("hits-grille"));
-    draft.thicknessMm = 13.0;
+    draft.ring.thicknessMm(13.0);
     assertTrue(draft.result().fits());
   }
 
   @Test
   void withoutAGrilleNothingIsSaidAboutItsLimit() {
-    draft.grilleMm = null;
+    draft.opening.grilleMm(null);
     assertNull(draft.result().highestThicknessMm());
     assertNull(draft.result().room().grilleMm());
     assertTrue(found("grille-not-given"));
@@ -123,26 +120,25 @@ class AdapterRingTest {
 
   @Test
   void anExcursionThatIsNotGivenIsAskedFor() {
-    draft.excursionMm = null;
+    draft.driver.excursionMm(null);
     assertEquals(20, draft.result().highestThicknessMm(), 1e-12);
     assertTrue(found("excursion-not-given"));
   }
 
   @Test
   void magnetAndBasketMustPassThePanel() {
-    draft.panelCutOut = round(120);
-    draft.factoryHoles = circle(3, 170, 90);
+    draft.opening.cutOut(round(120)).holes(circle(3, 170, 90));
     assertTrue(found("basket-unknown"));
     assertEquals(-11.5, draft.result().room().basketMm(), 1e-12);
-    draft.basketDiameterMm = 118.0;
+    draft.driver.basketDiameterMm(118.0);
     assertFalse(found("basket-unknown"));
     assertEquals(1, draft.result().room().basketMm(), 1e-12);
-    draft.basketDiameterMm = 126.0;
+    draft.driver.basketDiameterMm(126.0);
     assertEquals(
         "The basket of 126 mm does not pass the panel's cut-out, which is 120 mm at its narrowest."
             + " A thicker ring helps if the basket tapers; measure it again at that depth.",
         text("basket-too-wide"));
-    draft.panelCutOut = oval(90, 130);
+    draft.opening.cutOut(oval(90, 130));
     assertEquals(
         "The magnet of 100 mm does not pass the panel's cut-out, which is 90 mm at its narrowest."
             + " Cutting the panel could not be undone; take another driver.",
@@ -151,24 +147,24 @@ class AdapterRingTest {
 
   @Test
   void aRingThatIsGivenMustCoverTheCutOutAndStayWithinTheLimit() {
-    draft.outer = round(149);
+    draft.ring.outer(round(149));
     assertTrue(found("cut-out-not-covered"));
     assertTrue(found("frame-overhangs"));
-    draft.outer = round(154);
+    draft.ring.outer(round(154));
     assertTrue(found("overlap-small"));
-    draft.outer = round(194);
+    draft.ring.outer(round(194));
     assertEquals(
         "The ring reaches 2 mm beyond what the panel has room for.", text("outer-beyond-limit"));
   }
 
   @Test
   void screwsThatMeetFactoryHolesTurnTheDriver() {
-    draft.factoryHoles = circle(4, 160, 45);
+    draft.opening.holes(circle(4, 160, 45));
     AdapterRingResult turned = draft.result();
     assertEquals(45, Math.abs(turned.turnedDeg()), 1e-12);
     assertTrue(turned.fits());
     assertTrue(found("driver-turned"));
-    draft.turnedDeg = 0.0;
+    draft.driver.turnedDeg(0.0);
     assertFalse(draft.result().fits());
     // Centres 2 mm apart, radii 1.6 and 2.75 mm.
     assertEquals(-2.35, draft.result().walls().pilotToFactoryMm(), 1e-9);
@@ -180,15 +176,13 @@ class AdapterRingTest {
   @Test
   void anOvalDriverIsNotTurned() {
     draft.ovalOpening();
-    draft.frame = oval(164, 236);
-    draft.driverCutOut = oval(146, 218);
-    draft.driverHoles = RingDraft.corners(110, 160);
-    draft.factoryHoles = RingDraft.corners(112, 162);
+    draft.driver.frame(oval(164, 236)).cutOut(oval(146, 218)).holes(RingDraft.corners(110, 160));
+    draft.opening.holes(RingDraft.corners(112, 162));
     assertEquals(0, draft.result().turnedDeg());
     assertTrue(found("holes-overlap"));
-    draft.turnedDeg = 180.0;
+    draft.driver.turnedDeg(180.0);
     assertTrue(found("holes-overlap"));
-    draft.turnedDeg = 90.0;
+    draft.driver.turnedDeg(90.0);
     assertEquals(List.of("/driver/turned_deg"), draft.refused());
   }
 
@@ -205,11 +199,11 @@ class AdapterRingTest {
 
   @Test
   void aHoleThatBreaksAnEdgeAndAThinWallAreNamed() {
-    draft.outer = round(173);
+    draft.ring.outer(round(173));
     assertEquals(
         "Between a factory hole and the outer edge no wall is left: they overlap by 1.25 mm.",
         text("hole-breaks-edge"));
-    draft.outer = round(178);
+    draft.ring.outer(round(178));
     assertEquals(
         "Between a factory hole and the outer edge the wall is 1.25 mm where 3 mm are wanted.",
         text("wall-thin"));
@@ -217,28 +211,27 @@ class AdapterRingTest {
 
   @Test
   void aWallThatCannotBeMadeStopsTheRing() {
-    draft.wallMinimumMm = 0.5;
-    draft.outer = round(175.6);
+    draft.ring.wallMinimumMm(0.5).outer(round(175.6));
     assertEquals(
         "Between a factory hole and the outer edge the wall is 0.05 mm; below 0.9 mm none can be"
             + " made of ASA. Make the ring larger or move the holes.",
         text("wall-too-thin"));
     assertFalse(draft.result().fits());
-    draft.outer = round(177.3);
+    draft.ring.outer(round(177.3));
     assertTrue(draft.result().fits(), "two beads of a printer");
-    draft.material = RingMaterial.MDF;
+    draft.ring.material(RingMaterial.MDF);
     assertTrue(found("wall-too-thin"));
-    draft.outer = round(179.5);
+    draft.ring.outer(round(179.5));
     assertFalse(found("wall-too-thin"), "2 mm of board");
   }
 
   @Test
   void aPilotWantsABossOfTwoScrewDiameters() {
-    draft.screwMm = 6.0;
-    draft.driverHoles = circle(4, 156, 45);
+    draft.ring.screwMm(6.0);
+    draft.driver.holes(circle(4, 156, 45));
     // From the pilot of 4.8 mm to the inner edge 78 − 72 − 2.4 = 3.6 mm, all a boss of 12 mm asks.
     assertFalse(found("pilot-wall-thin"));
-    draft.basketClearanceMm = 0.9;
+    draft.ring.basketClearanceMm(0.9);
     assertEquals(
         "The wall around a pilot hole is 3.2 mm; a boss of two screw diameters would leave 3.6 mm."
             + " It may split.",
@@ -247,8 +240,8 @@ class AdapterRingTest {
 
   @Test
   void aThinRingBends() {
-    draft.depthMm = 120.0;
-    draft.thicknessMm = 2.0;
+    draft.opening.depthMm(120.0);
+    draft.ring.thicknessMm(2.0);
     assertTrue(found("ring-thin"));
   }
 
@@ -259,11 +252,10 @@ class AdapterRingTest {
 
   @Test
   void aThickRingIsALever() {
-    draft.grilleMm = null;
-    draft.depthMm = 49.0;
+    draft.opening.grilleMm(null).depthMm(49.0);
     assertEquals(25, draft.result().thicknessMm(), 1e-12);
     assertFalse(found("ring-thick"));
-    draft.depthMm = 30.0;
+    draft.opening.depthMm(30.0);
     assertEquals(44, draft.result().thicknessMm(), 1e-12);
     assertTrue(text("ring-thick").startsWith("A ring of 44 mm, thicker than 25 mm, is a lever"));
     assertTrue(draft.result().fits());
@@ -272,8 +264,8 @@ class AdapterRingTest {
   @Test
   void earsAndCornersOutsideTheFrameAreRefusedWithTheReasonAndAWayOut() {
     // Corners of 120 mm square: 84.853 mm from the centre, the frame ends at 83.
-    draft.driverHoles = RingDraft.corners(120, 120);
-    Fault fault = Answers.faults(new AdapterRing(), draft.request()).get(0);
+    draft.driver.holes(RingDraft.corners(120, 120));
+    Fault fault = draft.refusals().get(0);
     assertEquals("hole-outside-frame", fault.code());
     assertEquals("/driver/holes/positions/0", fault.pointer());
     assertEquals(
@@ -281,14 +273,14 @@ class AdapterRingTest {
             + " frame is a circle or an ellipse here; for one with ears or corners give the one"
             + " around them, more than 169.7056 mm, so that the ring carries them.",
         fault.detail());
-    draft.frame = round(170);
+    draft.driver.frame(round(170));
     assertTrue(draft.result().ring().frame().circular());
   }
 
   @Test
   void aHoleWithinTheDriversOwnCutOutIsAnotherReason() {
-    draft.driverHoles = circle(4, 140, 45);
-    Fault fault = Answers.faults(new AdapterRing(), draft.request()).get(0);
+    draft.driver.holes(circle(4, 140, 45));
+    Fault fault = draft.refusals().get(0);
     assertEquals("hole-in-driver-cut-out", fault.code());
     assertTrue(fault.detail().contains("1.5 mm inside the driver's cut-out of 143 mm"));
   }
@@ -296,22 +288,22 @@ class AdapterRingTest {
   @Test
   void inADoorPlaSoftensAndAsaHolds() {
     assertFalse(found("softens"));
-    draft.material = RingMaterial.PLA;
+    draft.ring.material(RingMaterial.PLA);
     assertEquals(
         "PLA softens at 59 degrees Celsius, and a door in the summer sun is taken to reach 85:"
             + " screws pull out and the ring sags. Take ABS, ASA or another material that stays"
             + " hard.",
         text("softens"));
-    draft.placeTemperatureC = 50.0;
+    draft.ring.placeTemperatureC(50.0);
     assertFalse(found("softens"));
     assertTrue(found("heat-margin-small"));
-    draft.placeTemperatureC = 40.0;
+    draft.ring.placeTemperatureC(40.0);
     assertFalse(found("heat-margin-small"));
   }
 
   @Test
   void boardSwellsAndIsDrilledSmaller() {
-    draft.material = RingMaterial.MDF;
+    draft.ring.material(RingMaterial.MDF);
     AdapterRingResult result = draft.result();
     assertTrue(found("moisture"));
     assertFalse(found("softens"));
@@ -322,17 +314,16 @@ class AdapterRingTest {
   @Test
   void aSparsePrintWeighsLessAndHoldsLess() {
     double solid = draft.result().massG();
-    draft.fill = 0.4;
+    draft.ring.fill(0.4);
     assertEquals(0.4 * solid, draft.result().massG(), 1e-9);
     assertTrue(found("sparse-print"));
   }
 
   @Test
   void unclearOutlinesHolesAndMaterialAreRefusedAtOnce() {
-    draft.panelCutOut = new Outline(null, 150.0, null);
-    draft.frame = new Outline(166.0, null, 166.0);
-    draft.driverHoles = new MountingHoles(null, null);
-    draft.material = RingMaterial.OTHER;
+    draft.opening.cutOut(new Outline(null, 150.0, null));
+    draft.driver.frame(new Outline(166.0, null, 166.0)).holes(new MountingHoles(null, null));
+    draft.ring.material(RingMaterial.OTHER);
     assertEquals(
         List.of(
             "/opening/cut_out/height_mm",
@@ -346,13 +337,9 @@ class AdapterRingTest {
 
   @Test
   void impossibleMeasuresAreRefusedWithTheirField() {
-    draft.limit = round(140);
-    draft.factoryHoles = circle(3, 149, 90);
-    draft.driverCutOut = round(166);
-    draft.magnetDiameterMm = 170.0;
-    draft.basketDiameterMm = 167.0;
-    draft.outer = round(167);
-    draft.pilotMm = 4.0;
+    draft.opening.limit(round(140)).holes(circle(3, 149, 90));
+    draft.driver.cutOut(round(166)).magnetDiameterMm(170.0).basketDiameterMm(167.0);
+    draft.ring.outer(round(167)).pilotMm(4.0);
     assertEquals(
         List.of(
             "/opening/cut_out",
@@ -368,12 +355,12 @@ class AdapterRingTest {
 
   @Test
   void holesInOnePlaceAreRefused() {
-    draft.factoryHoles =
-        new MountingHoles(null, List.of(new HolePosition(85.0, 0.0), new HolePosition(85.0, 5.0)));
+    draft.opening.holes(
+        new MountingHoles(null, List.of(new HolePosition(85.0, 0.0), new HolePosition(85.0, 5.0))));
     assertEquals(List.of("/opening/holes/positions/1"), draft.refused());
     assertEquals(
         "opening.holes.positions.1 puts a hole at 85, 5 mm, less than 5.5 mm from another: it must"
             + " be more than a hole's diameter away from the others.",
-        Answers.faults(new AdapterRing(), draft.request()).get(0).detail());
+        draft.refusals().get(0).detail());
   }
 }

@@ -29,20 +29,21 @@ final class RingCases {
     drafts.put("oval-opening", new RingDraft().ovalOpening());
 
     RingDraft oval = new RingDraft().ovalOpening();
-    oval.frame = RingDraft.oval(164, 236);
-    oval.driverCutOut = RingDraft.oval(146, 218);
-    oval.driverHoles = RingDraft.corners(110, 160);
-    oval.factoryHoles = RingDraft.corners(140, 130);
-    oval.arcToleranceMm = 0.01;
+    oval.driver
+        .frame(RingDraft.oval(164, 236))
+        .cutOut(RingDraft.oval(146, 218))
+        .holes(RingDraft.corners(110, 160));
+    oval.opening.holes(RingDraft.corners(140, 130));
+    oval.ring.arcToleranceMm(0.01);
     drafts.put("oval-driver", oval);
 
     RingDraft coarse = new RingDraft();
-    coarse.arcToleranceMm = 1.0;
+    coarse.ring.arcToleranceMm(1.0);
     drafts.put("coarse", coarse);
 
     RingDraft broken = new RingDraft();
-    broken.outer = RingDraft.round(173);
-    broken.turnedDeg = 45.0;
+    broken.ring.outer(RingDraft.round(173));
+    broken.driver.turnedDeg(45.0);
     drafts.put("holes-break-edge", broken);
     return drafts;
   }

@@ -171,8 +171,7 @@ class RingDrawingsTest {
   /** The grille allows 14 mm, and a factory hole breaks the outer edge. */
   private static RingDraft misfit() {
     RingDraft draft = new RingDraft();
-    draft.thicknessMm = 18.0;
-    draft.outer = RingDraft.round(173);
+    draft.ring.thicknessMm(18.0).outer(RingDraft.round(173));
     return draft;
   }
 

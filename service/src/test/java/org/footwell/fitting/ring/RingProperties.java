@@ -32,26 +32,29 @@ class RingProperties {
     RingDraft draft = new RingDraft();
     double width = 80 + 180 * share.get(0);
     double height = share.get(1) < 0.5 ? width : width * (1 + share.get(1));
-    draft.frame = RingDraft.oval(width, height);
-    draft.driverCutOut = RingDraft.oval(width - 24, height - 24);
+    draft
+        .driver
+        .frame(RingDraft.oval(width, height))
+        .cutOut(RingDraft.oval(width - 24, height - 24));
     // On the axes only, so that they lie on the frame of an oval driver too.
-    draft.driverHoles =
+    draft.driver.holes(
         width == height
             ? RingDraft.circle(holes, width - 12, 360 * share.get(2))
             : new MountingHoles(
                 null,
                 List.of(
-                    new HolePosition(width / 2 - 6, 0.0), new HolePosition(0.0, 6 - height / 2)));
+                    new HolePosition(width / 2 - 6, 0.0), new HolePosition(0.0, 6 - height / 2))));
     double cutOut = width * (0.8 + 0.3 * share.get(3));
-    draft.panelCutOut = RingDraft.oval(cutOut, cutOut * (1 + 0.5 * share.get(4)));
-    draft.factoryHoles =
-        RingDraft.circle(9 - holes, cutOut * 1.5 + 2 + 20 * share.get(5), 360 * share.get(6));
-    draft.limit = null;
-    draft.magnetDiameterMm = 40.0;
-    draft.mountingDepthMm = 40 + 60 * share.get(7);
-    draft.arcToleranceMm = 0.01 + 0.4 * share.get(8);
+    draft
+        .opening
+        .cutOut(RingDraft.oval(cutOut, cutOut * (1 + 0.5 * share.get(4))))
+        .holes(
+            RingDraft.circle(9 - holes, cutOut * 1.5 + 2 + 20 * share.get(5), 360 * share.get(6)))
+        .limit(null);
+    draft.driver.magnetDiameterMm(40.0).mountingDepthMm(40 + 60 * share.get(7));
+    draft.ring.arcToleranceMm(0.01 + 0.4 * share.get(8));
     if (share.get(7) < 0.3) {
-      draft.outer = RingDraft.oval(width + 2, height + 2);
+      draft.ring.outer(RingDraft.oval(width + 2, height + 2));
     }
     return draft;
   }
@@ -87,10 +90,10 @@ class RingProperties {
 
   @Property(tries = 100)
   void aMirroredVehicleGetsTheMirroredRing(@ForAll("rings") RingDraft draft) {
-    draft.turnedDeg = 0.0;
+    draft.driver.turnedDeg(0.0);
     AdapterRingResult result = draft.result();
-    draft.factoryHoles = mirrored(draft.factoryHoles);
-    draft.driverHoles = mirrored(draft.driverHoles);
+    draft.opening.holes(mirrored(draft.request().opening().holes()));
+    draft.driver.holes(mirrored(draft.request().driver().holes()));
     AdapterRingResult mirrored = draft.result();
     assertEquals(result.walls().smallestMm(), mirrored.walls().smallestMm(), 1e-6);
     // Holes that break an edge are cut with their polygons, whose corners do not mirror.
@@ -112,15 +115,14 @@ class RingProperties {
   @Property(tries = 200)
   void turningTheDriverNeverBringsItsScrewsNearer(@ForAll("rings") RingDraft draft) {
     double chosen = draft.result().walls().pilotToFactoryMm();
-    draft.turnedDeg = 0.0;
+    draft.driver.turnedDeg(0.0);
     assertTrue(chosen >= draft.result().walls().pilotToFactoryMm() - 1e-9);
   }
 
   @Property(tries = 200)
   void aRingThatIsNotGivenLeavesTheDepthItsClearanceAndEveryHoleItsWallOutwards(
       @ForAll("rings") RingDraft draft) {
-    draft.outer = null;
-    draft.thicknessMm = null;
+    draft.ring.outer(null).thicknessMm(null);
     AdapterRingResult result = draft.result();
     assertTrue(result.room().depthMm() >= 5 - 1e-9);
     assertTrue(result.walls().factoryToOuterMm() >= 3 - 1e-9);

@@ -26,6 +26,6 @@ class ArrivalOutsideChecks extends OutsideChecks {
     for (int n = 0; n < samples.length; n++) {
       samples[n] = Float.parseFloat(texts[n]);
     }
-    return Session.plain().take("a", "m", samples).answer().result().recordings().get(0);
+    return Session.plain().take("a", "m", samples).result().recordings().get(0);
   }
 }

@@ -5,11 +5,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.Arrays;
 import java.util.List;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Band;
-import org.footwell.measured.arrival.ArrivalTimesRequest.Channel;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Processor;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Take;
 import org.footwell.measured.arrival.ArrivalTimesRequest.TimeReference;
-import org.footwell.measured.response.MicrophonePosition;
 import org.footwell.measured.response.PlayedSweep;
 import org.footwell.measured.response.RecordedKind;
 import org.footwell.parts.Filter;
@@ -56,7 +54,7 @@ class ArrivalRefusalsTest {
     float[] scaled = click(1000);
     scaled[500] = 1;
     Session session = Session.plain().take("a", "m", scaled);
-    assertEquals(1, session.answer().result().recordings().size());
+    assertEquals(1, session.result().recordings().size());
   }
 
   @Test
@@ -68,7 +66,7 @@ class ArrivalRefusalsTest {
   @Test
   void allRecordingsTogetherMayBeTooLong() {
     Session session = new Session();
-    session.microphones.add(new MicrophonePosition("m", null));
+    session.microphone("m", null);
     float[] click = click(1 << 21);
     for (int i = 0; i < 7; i++) {
       session.channel("c" + i).take("c" + i, "m", click);
@@ -115,7 +113,7 @@ class ArrivalRefusalsTest {
   @Test
   void idsMayNotBeUsedTwice() {
     Session session = Session.plain().channel("a").take("a", "m", click(100));
-    session.microphones.add(new MicrophonePosition("m", null));
+    session.microphone("m", null);
     assertEquals(
         List.of("/channels/1/id duplicate", "/microphones/1/id duplicate"), session.faults());
   }
@@ -123,15 +121,15 @@ class ArrivalRefusalsTest {
   @Test
   void aSweepMustFitItsKindTheRateAndTheRecording() {
     Session session = Session.plain().take("a", "m", click(4800));
-    session.sweep = new PlayedSweep(20.0, 20_000.0, 1.0, null);
+    session.draft.sweep(new PlayedSweep(20.0, 20_000.0, 1.0, null));
     assertEquals(List.of("/sweep sweep-not-expected"), session.faults());
-    session.kind = RecordedKind.SWEEP;
+    session.draft.kind(RecordedKind.SWEEP);
     assertEquals(List.of(AT + " sweep-cut-off"), session.faults());
-    session.sweep = new PlayedSweep(200.0, 100.0, 0.05, null);
+    session.draft.sweep(new PlayedSweep(200.0, 100.0, 0.05, null));
     assertEquals(List.of("/sweep/to_hz sweep-reversed"), session.faults());
-    session.sweep = new PlayedSweep(200.0, 30_000.0, 0.05, null);
+    session.draft.sweep(new PlayedSweep(200.0, 30_000.0, 0.05, null));
     assertEquals(List.of("/sweep/to_hz sweep-above-half-rate"), session.faults());
-    session.sweep = null;
+    session.draft.sweep(null);
     assertEquals(List.of("/sweep required"), session.faults());
   }
 
@@ -142,7 +140,7 @@ class ArrivalRefusalsTest {
     session.takes.add(new Take("a", "m", click, click));
     assertEquals(List.of("/recordings/0/loopback loopback-not-expected"), session.faults());
     session.takes.set(0, new Take("a", "m", click, null));
-    session.timeReference = TimeReference.LOOPBACK;
+    session.draft.timeReference(TimeReference.LOOPBACK);
     assertEquals(List.of("/recordings/0/loopback required"), session.faults());
   }
 
@@ -150,16 +148,16 @@ class ArrivalRefusalsTest {
   void bandsFiltersAndProcessorMustBePossible() {
     Session session = Session.plain().take("a", "m", click(1000));
     Filter odd = new Filter(Filter.Kind.LINKWITZ_RILEY, 3, 80.0, null);
-    session.channels.set(0, new Channel("a", new Band(100.0, 110.0), odd, null, null));
-    session.processor = new Processor(48_000.0, 0.1, null);
+    session.channels.set(0, Session.named("a").band(new Band(100.0, 110.0)).highPass(odd).build());
+    session.draft.processor(new Processor(48_000.0, 0.1, null));
     assertEquals(
         List.of(
             "/channels/0/band/high_hz band-too-narrow",
             "/channels/0/high_pass/order linkwitz-riley-odd",
             "/processor exactly-one-of"),
         session.faults());
-    session.processor = null;
-    session.channels.set(0, new Channel("a", new Band(100.0, 22_000.0), null, null, null));
+    session.draft.processor(null);
+    session.channels.set(0, Session.named("a").band(new Band(100.0, 22_000.0)).build());
     assertEquals(List.of("/channels/0/band/high_hz band-above-half-rate"), session.faults());
   }
 }

@@ -8,7 +8,6 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.footwell.measured.arrival.MadeUpRoom.Speaker;
-import org.footwell.measured.response.MicrophonePosition;
 
 class ArrivalTimesProperties {
 
@@ -19,7 +18,7 @@ class ArrivalTimesProperties {
   }
 
   private static double arrivalMs(float[] samples) {
-    return Session.plain().take("a", "m", samples).answer().result().channels().get(0).arrivalMs();
+    return Session.plain().take("a", "m", samples).result().channels().get(0).arrivalMs();
   }
 
   @Property(tries = 15)
@@ -47,12 +46,12 @@ class ArrivalTimesProperties {
       @ForAll @DoubleRange(min = 1, max = 12) double other,
       @ForAll @IntRange(min = 1, max = 9) int weight) {
     Session session = Session.plain().channel("b");
-    session.microphones.add(new MicrophonePosition("n", (double) weight));
+    session.microphone("n", (double) weight);
     session.take("a", "m", response(Speaker.FULL_RANGE, one));
     session.take("a", "n", response(Speaker.FULL_RANGE, one + 0.3));
     session.take("b", "m", response(Speaker.FULL_RANGE, other));
     session.take("b", "n", response(Speaker.FULL_RANGE, other - 0.3));
-    var channels = session.answer().result().channels();
+    var channels = session.result().channels();
     double least = Math.min(channels.get(0).delayMs(), channels.get(1).delayMs());
     assertEquals(0, least, 0);
     assertTrue(channels.stream().allMatch(channel -> channel.delayMs() >= 0));

@@ -8,7 +8,6 @@ import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Band;
-import org.footwell.measured.arrival.ArrivalTimesRequest.Channel;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Processor;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Take;
 import org.footwell.measured.arrival.ArrivalTimesRequest.TimeReference;
@@ -16,8 +15,6 @@ import org.footwell.measured.arrival.ArrivalTimesResult.Method;
 import org.footwell.measured.arrival.MadeUpRoom.Reflection;
 import org.footwell.measured.arrival.MadeUpRoom.Speaker;
 import org.footwell.measured.response.MicrophonePosition;
-import org.footwell.measured.response.PlayedSweep;
-import org.footwell.measured.response.RecordedKind;
 import org.footwell.parts.Filter;
 import org.footwell.recording.Recording;
 import org.footwell.signal.ExponentialSweep;
@@ -35,13 +32,13 @@ class ArrivalTimesTest {
   void theHandExampleOfTheMethodPage() {
     Session session = Session.plain().channel("b");
     session.microphones.set(0, new MicrophonePosition("left ear", null));
-    session.microphones.add(new MicrophonePosition("right ear", 3.0));
+    session.microphone("right ear", 3.0);
     session.take("a", "left ear", room(Speaker.FULL_RANGE, 3).response());
     session.take("a", "right ear", room(Speaker.FULL_RANGE, 3.4).response());
     session.take("b", "left ear", room(Speaker.FULL_RANGE, 6).response());
     session.take("b", "right ear", room(Speaker.FULL_RANGE, 5.6).response());
-    session.processor = new Processor(48_000.0, null, 10.0);
-    ArrivalTimesResult result = session.answer().result();
+    session.draft.processor(new Processor(48_000.0, null, 10.0));
+    ArrivalTimesResult result = session.result();
     ArrivalTimesResult.Channel a = result.channels().get(0);
     ArrivalTimesResult.Channel b = result.channels().get(1);
     // (3 + 3·3.4)/4 = 3.3 and (6 + 3·5.6)/4 = 5.7; the offset of the loudspeaker is the same.
@@ -61,7 +58,7 @@ class ArrivalTimesTest {
     for (double arrival : new double[] {4, 4.005, 4.01, 4.0137}) {
       Session session =
           Session.plain().take("a", "m", room(Speaker.FULL_RANGE, arrival).response());
-      ArrivalTimesResult.Take take = session.answer().result().recordings().get(0);
+      ArrivalTimesResult.Take take = session.result().recordings().get(0);
       assertEquals(arrival + 0.012, take.arrivalMs(), 0.002);
       assertEquals(Method.EXCESS_PHASE, take.method());
       assertTrue(take.uncertaintyMs() >= 0.012, take::toString);
@@ -75,7 +72,7 @@ class ArrivalTimesTest {
     room = room(Speaker.DOOR, 5);
     room.polarity = -1;
     Session inverted = Session.plain().take("a", "m", room.response());
-    ArrivalTimesResult.Channel one = upright.answer().result().channels().get(0);
+    ArrivalTimesResult.Channel one = upright.result().channels().get(0);
     Answer<ArrivalTimesResult> answer = inverted.answer();
     assertEquals(1, one.polarity());
     assertEquals(-1, answer.result().channels().get(0).polarity());
@@ -100,10 +97,10 @@ class ArrivalTimesTest {
   @Test
   void statedFiltersMakeASubwooferMoreExact() {
     Session session = Session.plain().take("a", "m", room(Speaker.SUBWOOFER, 6).response());
-    double found = session.answer().result().recordings().get(0).arrivalMs();
+    double found = session.result().recordings().get(0).arrivalMs();
     Filter lowPass = new Filter(Filter.Kind.LINKWITZ_RILEY, 4, 80.0, null);
-    session.channels.set(0, new Channel("a", null, null, lowPass, null));
-    double stated = session.answer().result().recordings().get(0).arrivalMs();
+    session.channels.set(0, Session.named("a").lowPass(lowPass).build());
+    double stated = session.result().recordings().get(0).arrivalMs();
     assertTrue(Math.abs(stated - 6) < Math.abs(found - 6), stated + " and " + found);
   }
 
@@ -136,8 +133,7 @@ class ArrivalTimesTest {
   @Test
   void aSweepGivesTheArrivalOfItsImpulseResponse() {
     Session session = Session.plain();
-    session.kind = RecordedKind.SWEEP;
-    session.sweep = new PlayedSweep(50.0, 20_000.0, 0.5, 0.1);
+    session.playing(50.0, 20_000.0, 0.5, 0.1);
     ExponentialSweep sweep = new ExponentialSweep(50, 20_000, 0.5);
     // Played 0.1 s after the start; arrives 3.3 ms later, upside down and at half size.
     float[] recorded = new float[48_000];
@@ -146,7 +142,7 @@ class ArrivalTimesTest {
       recorded[n] = since < 0 || since > 0.5 ? 0 : (float) (-0.5 * sweep.at(since));
     }
     session.take("a", "m", recorded);
-    ArrivalTimesResult.Take take = session.answer().result().recordings().get(0);
+    ArrivalTimesResult.Take take = session.result().recordings().get(0);
     assertEquals(3.3, take.arrivalMs(), 0.01);
     assertEquals(-1, take.polarity());
   }
@@ -154,7 +150,7 @@ class ArrivalTimesTest {
   @Test
   void aLoopbackTakesAwayWhatRecordingAddsOnce() {
     Session session = Session.plain().channel("b");
-    session.timeReference = TimeReference.LOOPBACK;
+    session.draft.timeReference(TimeReference.LOOPBACK);
     double[] starts = {10, 17.3};
     double[] flights = {3, 4.5};
     for (int c = 0; c < 2; c++) {
@@ -164,7 +160,7 @@ class ArrivalTimesTest {
           new Take(
               c == 0 ? "a" : "b", "m", Recording.of(48_000, sound), Recording.of(48_000, loop)));
     }
-    ArrivalTimesResult result = session.answer().result();
+    ArrivalTimesResult result = session.result();
     assertEquals(3, result.channels().get(0).arrivalMs(), 0.002);
     assertEquals(4.5, result.channels().get(1).arrivalMs(), 0.002);
     assertEquals(1.5, result.channels().get(0).delayMs(), 0.003);
@@ -173,8 +169,7 @@ class ArrivalTimesTest {
   @Test
   void withoutATimeReferenceThereAreNoDelays() {
     Session session = Session.plain().take("a", "m", room(Speaker.DOOR, 4).response());
-    session.timeReference = TimeReference.NONE;
-    session.processor = new Processor(48_000.0, null, null);
+    session.draft.timeReference(TimeReference.NONE).processor(new Processor(48_000.0, null, null));
     Answer<ArrivalTimesResult> answer = session.answer();
     assertNull(answer.result().channels().get(0).delayMs());
     assertNull(answer.result().spreadMs());
@@ -186,13 +181,13 @@ class ArrivalTimesTest {
     Session session = Session.plain().channel("b");
     session.take("a", "m", room(Speaker.TWEETER, 2).response());
     session.take("b", "m", room(Speaker.TWEETER, 8).response());
-    session.processor = new Processor(null, 0.02, 5.0);
+    session.draft.processor(new Processor(null, 0.02, 5.0));
     Answer<ArrivalTimesResult> answer = session.answer();
     assertEquals("delay-beyond-maximum", answer.findings().get(0).code());
     assertEquals(6, answer.result().channels().get(0).settingMs(), 1e-9);
     assertNull(answer.result().channels().get(0).delaySamples());
-    session.processor = new Processor(null, 0.02, 8.0);
-    session.channels.set(0, new Channel("a", null, null, null, 3.0));
+    session.draft.processor(new Processor(null, 0.02, 8.0));
+    session.channels.set(0, Session.named("a").chainDelayMs(3.0).build());
     answer = session.answer();
     assertEquals("setting-beyond-maximum", answer.findings().get(0).code());
     assertEquals(9, answer.result().channels().get(0).absoluteSettingMs(), 1e-9);
@@ -201,17 +196,17 @@ class ArrivalTimesTest {
   @Test
   void microphonesFarApartAreTold() {
     Session session = Session.plain();
-    session.microphones.add(new MicrophonePosition("far", null));
+    session.microphone("far", null);
     session.take("a", "m", room(Speaker.TWEETER, 3).response());
     session.take("a", "far", room(Speaker.TWEETER, 5).response());
-    assertEquals(List.of("microphones-disagree"), Answers.codes(session.answer()));
+    assertEquals(List.of("microphones-disagree"), session.codes());
   }
 
   @Test
   void aBandThatIsStatedIsUsed() {
     Session session = Session.plain().take("a", "m", room(Speaker.DOOR, 4).response());
-    session.channels.set(0, new Channel("a", new Band(500.0, 2000.0), null, null, null));
-    ArrivalTimesResult.Take take = session.answer().result().recordings().get(0);
+    session.channels.set(0, Session.named("a").band(new Band(500.0, 2000.0)).build());
+    ArrivalTimesResult.Take take = session.result().recordings().get(0);
     assertEquals(500, take.bandLowHz(), 1e-9);
     assertEquals(2000, take.bandHighHz(), 1e-9);
     assertEquals(4, take.arrivalMs(), take.uncertaintyMs());

@@ -8,7 +8,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
-import org.footwell.measured.arrival.ArrivalTimesRequest.Channel;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Take;
 import org.footwell.measured.arrival.ArrivalTimesRequest.TimeReference;
 import org.footwell.measured.arrival.PairStudy.Trouble;
@@ -25,7 +24,7 @@ class LeftAgainstRightTest {
   }
 
   private static ArrivalTimesResult.Pair pair(Session session) {
-    return session.answer().result().pairs().get(0);
+    return session.result().pairs().get(0);
   }
 
   @Test
@@ -50,7 +49,7 @@ class LeftAgainstRightTest {
   @Test
   void itsBandEndsAtFourFifthsOfTheLowestModeByHand() {
     Session session = session(1);
-    session.cabinLengthM = 2.5;
+    session.draft.cabinLengthM(2.5);
     // 0.8·343.2/(2·2.5) = 54.912 Hz.
     assertEquals(54.912, pair(session).highHz(), 0.001);
   }
@@ -65,15 +64,15 @@ class LeftAgainstRightTest {
       late[n] = (float) right[n - 480];
     }
     session.takes.set(1, new Take("b", "m", Recording.of(48_000, late), null));
-    session.channels.set(1, new Channel("b", null, null, null, 10.0));
+    session.channels.set(1, Session.named("b").chainDelayMs(10.0).build());
     assertEquals(as, pair(session).likeness(), 0.01);
     assertEquals(-1, pair(session).polarity());
     // 10 ms are half a turn at 50 Hz.
-    session.channels.set(1, new Channel("b", null, null, null, null));
+    session.channels.set(1, Session.named("b").build());
     assertTrue(pair(session).likeness() < 0.8 * as || pair(session).polarity() == 1);
 
     Session looped = session(-1);
-    looped.timeReference = TimeReference.LOOPBACK;
+    looped.draft.timeReference(TimeReference.LOOPBACK);
     for (int i = 0; i < 2; i++) {
       Recording sound = i == 0 ? looped.takes.get(0).recording() : Recording.of(48_000, late);
       looped.takes.set(i, new Take(i == 0 ? "a" : "b", "m", sound, click(100 + 480 * i)));
@@ -101,17 +100,17 @@ class LeftAgainstRightTest {
   @Test
   void withoutATimeReferenceOrPairsNothingIsTold() {
     Session session = session(-1);
-    session.timeReference = TimeReference.NONE;
-    assertNull(session.answer().result().pairs());
+    session.draft.timeReference(TimeReference.NONE);
+    assertNull(session.result().pairs());
     session = session(-1);
     session.pairs.clear();
-    assertNull(session.answer().result().pairs());
+    assertNull(session.result().pairs());
   }
 
   @Test
   void pairsNeedTheCabinAndTwoDifferentChannels() {
     Session session = session(1);
-    session.cabinLengthM = null;
+    session.draft.cabinLengthM(null);
     session.pairs.add(new LeftAndRight("b", "a"));
     session.pairs.add(new LeftAndRight("a", "a"));
     session.pairs.add(new LeftAndRight("a", "x"));

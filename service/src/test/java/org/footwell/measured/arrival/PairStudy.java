@@ -40,8 +40,7 @@ final class PairStudy {
     List<ArrivalTimesResult.Pair> pairs =
         IntStream.range(0, trials)
             .parallel()
-            .mapToObj(
-                trial -> session(trial, polarity(trial), trouble).answer().result().pairs().get(0))
+            .mapToObj(trial -> session(trial, polarity(trial), trouble).result().pairs().get(0))
             .toList();
     int told = 0;
     int wrong = 0;
@@ -79,7 +78,7 @@ final class PairStudy {
     right.peakToNoiseDb = trouble.peakToNoiseDb;
     Session session = Session.plain().channel("b");
     session.pairs.add(new LeftAndRight("a", "b"));
-    session.cabinLengthM = trouble.statedOverTrue * left.cabin.lengthM();
+    session.draft.cabinLengthM(trouble.statedOverTrue * left.cabin.lengthM());
     return session.take("a", "m", left.response()).take("b", "m", right.response());
   }
 

@@ -2,11 +2,8 @@ package org.footwell.measured.arrival;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.footwell.Answers;
-import org.footwell.calculation.Answer;
-import org.footwell.calculation.Fault;
+import org.footwell.RequestUnderTest;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Channel;
-import org.footwell.measured.arrival.ArrivalTimesRequest.Processor;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Take;
 import org.footwell.measured.arrival.ArrivalTimesRequest.TimeReference;
 import org.footwell.measured.response.LeftAndRight;
@@ -15,33 +12,44 @@ import org.footwell.measured.response.PlayedSweep;
 import org.footwell.measured.response.RecordedKind;
 import org.footwell.recording.Recording;
 
-/** A request in the making. */
-final class Session {
+/** A measuring session: channels heard at microphones, all started at the same time. */
+final class Session extends RequestUnderTest<ArrivalTimesRequest, ArrivalTimesResult> {
 
-  static final ArrivalTimes CALCULATION = new ArrivalTimes();
-
-  RecordedKind kind = RecordedKind.IMPULSE_RESPONSE;
-  PlayedSweep sweep;
-  TimeReference timeReference = TimeReference.COMMON_START;
   final List<Channel> channels = new ArrayList<>();
   final List<MicrophonePosition> microphones = new ArrayList<>();
   final List<Take> takes = new ArrayList<>();
-  Processor processor;
-  Double temperatureC;
   final List<LeftAndRight> pairs = new ArrayList<>();
-  Double cabinLengthM;
+  final ArrivalTimesRequestBuilder draft =
+      ArrivalTimesRequestBuilder.builder()
+          .kind(RecordedKind.IMPULSE_RESPONSE)
+          .timeReference(TimeReference.COMMON_START)
+          .channels(channels)
+          .microphones(microphones)
+          .recordings(takes)
+          .pairs(pairs);
+
+  Session() {
+    super(new ArrivalTimes());
+  }
 
   /** A session of one channel "a" at one microphone "m" so far without a recording. */
   static Session plain() {
-    Session session = new Session();
-    session.channel("a");
-    session.microphones.add(new MicrophonePosition("m", null));
-    return session;
+    return new Session().channel("a").microphone("m", null);
+  }
+
+  Session microphone(String id, Double weight) {
+    microphones.add(new MicrophonePosition(id, weight));
+    return this;
   }
 
   Session channel(String id) {
-    channels.add(new Channel(id, null, null, null, null));
+    channels.add(named(id).build());
     return this;
+  }
+
+  /** A channel to be described further. */
+  static ArrivalTimesRequestChannelBuilder named(String id) {
+    return ArrivalTimesRequestChannelBuilder.builder().id(id);
   }
 
   Session take(String channel, String microphone, float... samples) {
@@ -49,29 +57,14 @@ final class Session {
     return this;
   }
 
-  ArrivalTimesRequest request() {
-    return ArrivalTimesRequestBuilder.builder()
-        .kind(kind)
-        .sweep(sweep)
-        .timeReference(timeReference)
-        .channels(channels)
-        .microphones(microphones)
-        .recordings(takes)
-        .processor(processor)
-        .temperatureC(temperatureC)
-        .pairs(pairs)
-        .cabinLengthM(cabinLengthM)
-        .build();
+  /** The recordings are of a sweep that starts so long after them. */
+  Session playing(double fromHz, double toHz, double seconds, Double leadInS) {
+    draft.kind(RecordedKind.SWEEP).sweep(new PlayedSweep(fromHz, toHz, seconds, leadInS));
+    return this;
   }
 
-  Answer<ArrivalTimesResult> answer() {
-    return Answers.of(CALCULATION, request());
-  }
-
-  /** Every fault as its pointer and code. */
-  List<String> faults() {
-    return Answers.faults(CALCULATION, request()).stream()
-        .map((Fault fault) -> fault.pointer() + " " + fault.code())
-        .toList();
+  @Override
+  public ArrivalTimesRequest request() {
+    return draft.build();
   }
 }

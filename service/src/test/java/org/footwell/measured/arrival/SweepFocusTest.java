@@ -11,9 +11,6 @@ import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Verdict;
 import org.footwell.measured.response.MadeUpResponse;
-import org.footwell.measured.response.MicrophonePosition;
-import org.footwell.measured.response.PlayedSweep;
-import org.footwell.measured.response.RecordedKind;
 import org.footwell.signal.ExponentialSweep;
 import org.footwell.signal.Spectrum;
 import org.junit.jupiter.api.Test;
@@ -75,9 +72,8 @@ class SweepFocusTest {
       String kind, double seconds, int seed, double size, double... ranges) {
     Random random = new Random(seed);
     Session session = new Session();
-    session.kind = RecordedKind.SWEEP;
-    session.sweep = new PlayedSweep(20.0, 20_000.0, 1.0, null);
-    session.microphones.add(new MicrophonePosition("m", null));
+    session.playing(20.0, 20_000.0, 1.0, null);
+    session.microphone("m", null);
     for (int c = 0; c < ranges.length; c += 2) {
       double[] response = response(ranges[c], ranges[c + 1], random, size);
       double[] recording = recorded(response, signal(kind, seconds), random);
@@ -169,18 +165,17 @@ class SweepFocusTest {
   void arrivalsFurtherApartThanAnyCabinStopUnlessTheDelayIsStated() {
     double[] played = signal("exp", 0.2);
     Session session = new Session();
-    session.kind = RecordedKind.SWEEP;
-    session.sweep = new PlayedSweep(20.0, 20_000.0, 0.2, null);
-    session.microphones.add(new MicrophonePosition("m", null));
+    session.playing(20.0, 20_000.0, 0.2, null);
+    session.microphone("m", null);
     session.channel("near").channel("far");
     session.take("near", "m", MadeUpResponse.click(9600, 240, 0.4).playing(played).samples());
     session.take(
         "far", "m", MadeUpResponse.click(9600, 240 + 1440, -0.4).playing(played).samples());
-    var codes = Answers.codes(session.answer());
+    var codes = session.codes();
     assertTrue(codes.contains("arrivals-implausible"), codes::toString);
     assertFalse(codes.contains("polarity-inverted"), codes::toString);
-    session.channels.set(1, new ArrivalTimesRequest.Channel("far", null, null, null, 30.0));
-    codes = Answers.codes(session.answer());
+    session.channels.set(1, Session.named("far").chainDelayMs(30.0).build());
+    codes = session.codes();
     assertFalse(codes.contains("arrivals-implausible"), codes::toString);
     assertTrue(codes.contains("polarity-inverted"), codes::toString);
   }

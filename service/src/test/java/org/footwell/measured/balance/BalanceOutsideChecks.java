@@ -22,7 +22,7 @@ class BalanceOutsideChecks extends OutsideChecks {
     BalanceSession session = new BalanceSession().microphone("m", null);
     MadeUpResponse response = MadeUpResponse.click(36_000, 4000, 1).through(row.text("sections"));
     session.channel("a", 80.0, 16_000.0, response);
-    return session.answer().result().bands().stream()
+    return session.result().bands().stream()
         .filter(band -> Math.abs(band.frequencyHz() / row.number("frequency_hz") - 1) < 1e-6)
         .findFirst()
         .orElseThrow()

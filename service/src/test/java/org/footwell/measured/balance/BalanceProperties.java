@@ -15,7 +15,7 @@ class BalanceProperties {
     MadeUpResponse click = MadeUpResponse.click(9600, 2000, 1);
     session.channel("a", 200.0, 5000.0, click.times(one));
     session.channel("b", 200.0, 5000.0, click.reflected(0.5, 31).times(other));
-    return session.answer().result();
+    return session.result();
   }
 
   @Property(tries = 20)

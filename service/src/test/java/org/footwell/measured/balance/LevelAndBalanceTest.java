@@ -10,7 +10,6 @@ import org.footwell.calculation.Answer;
 import org.footwell.measured.response.Gate;
 import org.footwell.measured.response.LeftAndRight;
 import org.footwell.measured.response.MadeUpResponse;
-import org.footwell.measured.response.PlayedSweep;
 import org.footwell.parts.LevelAt;
 import org.footwell.parts.TargetCurve;
 import org.footwell.signal.ExponentialSweep;
@@ -49,7 +48,7 @@ class LevelAndBalanceTest {
 
   @Test
   void aSingleSampleOfOneIsZeroDecibelsInEveryBand() {
-    for (LevelAndBalanceResult.Band band : twoClicks().answer().result().bands()) {
+    for (LevelAndBalanceResult.Band band : twoClicks().result().bands()) {
       assertEquals(band.channel().equals("a") ? 0 : -6.0206, band.levelDb(), 1e-4);
       assertEquals(band.frequencyHz() >= 99 && band.frequencyHz() <= 10_001, band.judged());
       assertEquals(120, band.signalToNoiseDb(), 0);
@@ -58,7 +57,7 @@ class LevelAndBalanceTest {
 
   @Test
   void bandsLieOnExactMidBandFrequencies() {
-    List<LevelAndBalanceResult.Band> bands = twoClicks().answer().result().bands();
+    List<LevelAndBalanceResult.Band> bands = twoClicks().result().bands();
     // From 20 Hz (19.953) to 20 kHz (19952.6): 31 for each of two channels.
     assertEquals(62, bands.size());
     assertEquals(1000 * Math.pow(10, -1.7), bands.get(0).frequencyHz(), 1e-9);
@@ -69,7 +68,7 @@ class LevelAndBalanceTest {
   void positionsAreAveragedByPowerAndTheirSpreadIsTold() {
     BalanceSession session = new BalanceSession().microphone("m", null).microphone("n", 3.0);
     session.channel("a", 100.0, 10_000.0, click(1), click(0.5));
-    LevelAndBalanceResult.Band band = session.answer().result().bands().get(15);
+    LevelAndBalanceResult.Band band = session.result().bands().get(15);
     // (1·1 + 3·0.25)/4 = 0.4375; levels 0 and −6.0206, their sample deviation 6.0206/√2.
     assertEquals(10 * Math.log10(0.4375), band.levelDb(), 1e-6);
     assertEquals(6.0206 / Math.sqrt(2), band.spreadDb(), 1e-4);
@@ -80,9 +79,9 @@ class LevelAndBalanceTest {
     BalanceSession session = new BalanceSession().microphone("m", null);
     session.channel("low", 100.0, 200.0, click(0.5));
     session.channel("high", 1000.0, 2000.0, click(0.5));
-    session.target =
-        new TargetCurve(List.of(new LevelAt(200.0, 4.0), new LevelAt(1000.0, 0.0)), null);
-    LevelAndBalanceResult result = session.answer().result();
+    session.draft.target(
+        new TargetCurve(List.of(new LevelAt(200.0, 4.0), new LevelAt(1000.0, 0.0)), null));
+    LevelAndBalanceResult result = session.result();
     // The wanted curve asks for 4 dB more below 200 Hz, so the upper channel comes down by 4.
     assertEquals("low", result.quietest());
     assertEquals(-4, result.channels().get(1).trimDb(), 1e-6);
@@ -92,8 +91,8 @@ class LevelAndBalanceTest {
   @Test
   void aTiltIsCountedFromItsCorner() {
     BalanceSession session = twoClicks();
-    session.target = new TargetCurve(null, new TargetCurve.Slope(-3.0, 1000.0));
-    List<LevelAndBalanceResult.Band> bands = session.answer().result().bands();
+    session.draft.target(new TargetCurve(null, new TargetCurve.Slope(-3.0, 1000.0)));
+    List<LevelAndBalanceResult.Band> bands = session.result().bands();
     double flat = bands.get(5).targetDb();
     assertEquals(flat, bands.get(17).targetDb(), 1e-9);
     // Ten third octaves up is 10 times the frequency: log2(10) octaves.
@@ -103,8 +102,8 @@ class LevelAndBalanceTest {
   @Test
   void theCalibrationOfTheMicrophoneIsSubtracted() {
     BalanceSession session = twoClicks();
-    session.calibration = List.of(new LevelAt(100.0, 0.0), new LevelAt(10_000.0, 2.0));
-    List<LevelAndBalanceResult.Band> bands = session.answer().result().bands();
+    session.draft.calibration(List.of(new LevelAt(100.0, 0.0), new LevelAt(10_000.0, 2.0)));
+    List<LevelAndBalanceResult.Band> bands = session.result().bands();
     assertEquals(-1, bands.get(17).levelDb(), 1e-4);
     assertEquals(-2, bands.get(30).levelDb(), 1e-4);
   }
@@ -113,14 +112,14 @@ class LevelAndBalanceTest {
   void sweepsGiveTheLevelsOfTheirResponse() {
     ExponentialSweep played = new ExponentialSweep(50, 20_000, 0.5);
     BalanceSession session = new BalanceSession().microphone("m", null);
-    session.sweep = new PlayedSweep(50.0, 20_000.0, 0.5, null);
+    session.playing(50.0, 20_000.0, 0.5);
     MadeUpResponse click = MadeUpResponse.click(12_000, 480, 0.5);
     session.channel("a", 200.0, 10_000.0, click.playing(played.signal(48_000)));
     Answer<LevelAndBalanceResult> answer = session.answer();
     assertEquals(-6.02, answer.result().channels().get(0).levelDb(), 0.02);
     assertEquals(List.of("one-position-only"), Answers.codes(answer));
     session.channels.set(0, new LevelAndBalanceRequest.Channel("a", 40.0, 10_000.0));
-    assertTrue(Answers.codes(session.answer()).contains("band-beyond-sweep"));
+    assertTrue(session.codes().contains("band-beyond-sweep"));
   }
 
   @Test
@@ -138,10 +137,10 @@ class LevelAndBalanceTest {
   void noiseAndShortGatesAreToldWhenTheyMatter() {
     BalanceSession session = new BalanceSession().microphone("m", null);
     session.channel("a", 100.0, 10_000.0, click(1).noisy(0.01, 5));
-    assertTrue(Answers.codes(session.answer()).contains("band-near-noise"));
+    assertTrue(session.codes().contains("band-near-noise"));
     session = twoClicks();
-    assertFalse(Answers.codes(session.answer()).contains("gate-too-short-for-bass"));
-    session.gate = new Gate(5.0, 5.0);
+    assertFalse(session.codes().contains("gate-too-short-for-bass"));
+    session.draft.gate(new Gate(5.0, 5.0));
     Answer<LevelAndBalanceResult> answer = session.answer();
     assertTrue(Answers.codes(answer).contains("gate-too-short-for-bass"));
     assertEquals(200, answer.result().gateLimitHz(), 1e-9);
@@ -169,8 +168,10 @@ class LevelAndBalanceTest {
     session.channel("c", 300.0, 310.0, click(1));
     session.channel("d", 300.0, null, click(1));
     session.takes.remove(0);
-    session.target = new TargetCurve(null, null);
-    session.calibration = List.of(new LevelAt(200.0, 0.0), new LevelAt(100.0, 0.0));
+    session
+        .draft
+        .target(new TargetCurve(null, null))
+        .calibration(List.of(new LevelAt(200.0, 0.0), new LevelAt(100.0, 0.0)));
     assertEquals(
         List.of(
             "/recordings take-missing",
@@ -183,11 +184,9 @@ class LevelAndBalanceTest {
             "/channels/3/to_hz required"),
         session.faults());
     session = twoClicks();
-    session.fromHz = 5000.0;
-    session.toHz = 100.0;
+    session.draft.fromHz(5000.0).toHz(100.0);
     assertEquals(List.of("/to_hz range-reversed"), session.faults());
-    session.fromHz = 19_000.0;
-    session.toHz = 19_500.0;
+    session.draft.fromHz(19_000.0).toHz(19_500.0);
     assertEquals(List.of("/from_hz range-without-points"), session.faults());
   }
 

@@ -8,7 +8,6 @@ import java.util.List;
 import org.footwell.Answers;
 import org.footwell.measured.balance.LevelAndBalanceResult.Band;
 import org.footwell.measured.response.MadeUpResponse;
-import org.footwell.measured.response.PlayedSweep;
 import org.footwell.signal.ExponentialSweep;
 import org.junit.jupiter.api.Test;
 
@@ -18,9 +17,8 @@ class SweepEdgesTest {
   private static BalanceSession flat(double fromHz, double toHz, Double bandFrom, Double bandTo) {
     double[] played = new ExponentialSweep(fromHz, toHz, 0.5).signal(48_000);
     BalanceSession session = new BalanceSession().microphone("m", null);
-    session.sweep = new PlayedSweep(fromHz, toHz, 0.5, null);
-    session.fromHz = 20.0;
-    session.toHz = 20_000.0;
+    session.playing(fromHz, toHz, 0.5);
+    session.draft.fromHz(20.0).toHz(20_000.0);
     MadeUpResponse click = MadeUpResponse.click(24_000, 2400, 0.5);
     return session.channel("a", bandFrom, bandTo, click.playing(played));
   }
@@ -29,13 +27,13 @@ class SweepEdgesTest {
   void bandsInTheFadeAreLeftOutAndNamed() {
     for (Double[] stated : new Double[][] {{null, null}, {20.0, 20_000.0}}) {
       BalanceSession session = flat(20, 20_000, stated[0], stated[1]);
-      List<Band> counted = session.answer().result().bands().stream().filter(Band::judged).toList();
+      List<Band> counted = session.result().bands().stream().filter(Band::judged).toList();
       for (Band band : counted) {
         assertEquals(-6.02, band.levelDb(), 0.1, band.frequencyHz() + " Hz");
       }
       assertEquals(31.6, counted.get(0).frequencyHz(), 0.1);
       assertEquals(12_589, counted.get(counted.size() - 1).frequencyHz(), 1);
-      assertTrue(Answers.codes(session.answer()).contains("band-beyond-sweep"));
+      assertTrue(session.codes().contains("band-beyond-sweep"));
     }
   }
 

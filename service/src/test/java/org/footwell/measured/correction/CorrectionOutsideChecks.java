@@ -24,8 +24,10 @@ class CorrectionOutsideChecks extends OutsideChecks {
   private static ResponseCorrectionResult.Channel channel(Row row) {
     CorrectionSession session = CorrectionSession.at(1);
     session.channel("a", 100.0, 10_000.0, Bells.flat().through(row.text("sections")));
-    session.filters = CorrectionSession.limits((int) row.number("count"), 4);
-    session.smoothingPerOctave = 24;
-    return session.answer().result().channels().get(0);
+    session
+        .draft
+        .filters(CorrectionSession.limits((int) row.number("count"), 4))
+        .smoothingPerOctave(24);
+    return session.result().channels().get(0);
   }
 }

@@ -29,14 +29,25 @@ class CorrectionProperties {
     return session;
   }
 
+  private static FilterLimits limits(int count, double boostDb) {
+    return ResponseCorrectionRequestFilterLimitsBuilder.builder(
+            CorrectionSession.limits(count, boostDb))
+        .cutDb(8.0)
+        .lowestQ(0.7)
+        .highestQ(5.0)
+        .fromHz(100.0)
+        .toHz(5000.0)
+        .build();
+  }
+
   @Property(tries = 25)
   void noLimitIsEverPassed(
       @ForAll @IntRange(min = 0, max = 10_000) int seed,
       @ForAll @IntRange(min = 1, max = 12) int count,
       @ForAll @DoubleRange(min = 0, max = 9) double boost) {
     CorrectionSession session = cabin(seed);
-    session.filters = new FilterLimits(count, boost, 8.0, 0.7, 5.0, 100.0, 5000.0);
-    ResponseCorrectionResult result = session.answer().result();
+    session.draft.filters(limits(count, boost));
+    ResponseCorrectionResult result = session.result();
     assertTrue(result.sections().size() <= count, result::toString);
     for (ResponseCorrectionResult.Section one : result.sections()) {
       assertTrue(one.gainDb() <= boost + 1e-9 && one.gainDb() >= -8 - 1e-9, one::toString);
@@ -84,8 +95,8 @@ class CorrectionProperties {
       }
     }
     CorrectionSession session = CorrectionSession.at(4).channel("a", 80.0, 12_000.0, heard);
-    session.filters = new FilterLimits(count, boost, 8.0, 0.7, 5.0, 100.0, 5000.0);
-    return session.answer().result().channels().get(0);
+    session.draft.filters(limits(count, boost));
+    return session.result().channels().get(0);
   }
 
   @Property(tries = 10)
@@ -98,8 +109,8 @@ class CorrectionProperties {
     one.channel("a", 100.0, 12_000.0, heard);
     other.channel("a", 100.0, 12_000.0, heard.times(factor));
     assertEquals(
-        one.answer().result().channels().get(0).errorAfterDb(),
-        other.answer().result().channels().get(0).errorAfterDb(),
+        one.result().channels().get(0).errorAfterDb(),
+        other.result().channels().get(0).errorAfterDb(),
         1e-2);
   }
 }

@@ -2,36 +2,34 @@ package org.footwell.measured.correction;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.footwell.Answers;
-import org.footwell.calculation.Answer;
+import org.footwell.RequestUnderTest;
 import org.footwell.measured.correction.ResponseCorrectionRequest.Channel;
 import org.footwell.measured.correction.ResponseCorrectionRequest.FilterLimits;
 import org.footwell.measured.response.ChannelTake;
-import org.footwell.measured.response.Gate;
 import org.footwell.measured.response.MadeUpResponse;
 import org.footwell.measured.response.MicrophonePosition;
 import org.footwell.measured.response.PlayedSweep;
 import org.footwell.measured.response.RecordedKind;
-import org.footwell.parts.LevelAt;
-import org.footwell.parts.TargetCurve;
 import org.footwell.recording.Recording;
 
-/** A request in the making. */
-public final class CorrectionSession {
+/** A measuring session: channels heard at microphones, to be corrected by a processor at 48 kHz. */
+public final class CorrectionSession
+    extends RequestUnderTest<ResponseCorrectionRequest, ResponseCorrectionResult> {
 
-  static final ResponseCorrection CALCULATION = new ResponseCorrection();
-
-  PlayedSweep sweep;
   final List<Channel> channels = new ArrayList<>();
-  final List<MicrophonePosition> microphones = new ArrayList<>();
-  final List<ChannelTake> takes = new ArrayList<>();
-  double processorRateHz = 48_000;
-  TargetCurve target;
-  FilterLimits filters;
-  Integer smoothingPerOctave;
-  Double movingDipDb;
-  Gate gate;
-  List<LevelAt> calibration;
+  private final List<MicrophonePosition> microphones = new ArrayList<>();
+  private final List<ChannelTake> takes = new ArrayList<>();
+  final ResponseCorrectionRequestBuilder draft =
+      ResponseCorrectionRequestBuilder.builder()
+          .kind(RecordedKind.IMPULSE_RESPONSE)
+          .channels(channels)
+          .microphones(microphones)
+          .recordings(takes)
+          .processorRateHz(48_000.0);
+
+  private CorrectionSession() {
+    super(new ResponseCorrection());
+  }
 
   /** A session with so many microphone positions m0, m1, … */
   public static CorrectionSession at(int positions) {
@@ -52,34 +50,21 @@ public final class CorrectionSession {
     return this;
   }
 
-  static FilterLimits limits(int count, double boostDb) {
-    return new FilterLimits(count, boostDb, null, null, null, null, null);
+  /** The recordings are of a sweep. */
+  CorrectionSession playing(double fromHz, double toHz, double seconds) {
+    draft.kind(RecordedKind.SWEEP).sweep(new PlayedSweep(fromHz, toHz, seconds, null));
+    return this;
   }
 
-  public ResponseCorrectionRequest request() {
-    return ResponseCorrectionRequestBuilder.builder()
-        .kind(sweep == null ? RecordedKind.IMPULSE_RESPONSE : RecordedKind.SWEEP)
-        .sweep(sweep)
-        .channels(channels)
-        .microphones(microphones)
-        .recordings(takes)
-        .processorRateHz(processorRateHz)
-        .target(target)
-        .filters(filters)
-        .smoothingPerOctave(smoothingPerOctave)
-        .movingDipDb(movingDipDb)
-        .gate(gate)
-        .calibration(calibration)
+  static FilterLimits limits(int count, double boostDb) {
+    return ResponseCorrectionRequestFilterLimitsBuilder.builder()
+        .count(count)
+        .boostDb(boostDb)
         .build();
   }
 
-  Answer<ResponseCorrectionResult> answer() {
-    return Answers.of(CALCULATION, request());
-  }
-
-  List<String> faults() {
-    return Answers.faults(CALCULATION, request()).stream()
-        .map(fault -> fault.pointer() + " " + fault.code())
-        .toList();
+  @Override
+  public ResponseCorrectionRequest request() {
+    return draft.build();
   }
 }

@@ -9,12 +9,10 @@ import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.measured.correction.ResponseCorrectionRequest.Channel;
-import org.footwell.measured.correction.ResponseCorrectionRequest.FilterLimits;
 import org.footwell.measured.correction.ResponseCorrectionResult.Point;
 import org.footwell.measured.correction.ResponseCorrectionResult.Section;
 import org.footwell.measured.response.Gate;
 import org.footwell.measured.response.MadeUpResponse;
-import org.footwell.measured.response.PlayedSweep;
 import org.footwell.parts.LevelAt;
 import org.footwell.parts.TargetCurve;
 import org.footwell.signal.ExponentialSweep;
@@ -27,8 +25,12 @@ class ResponseCorrectionTest {
   private static CorrectionSession bells(double... bells) {
     CorrectionSession session = CorrectionSession.at(1);
     session.channel("a", 100.0, 10_000.0, Bells.with(Bells.flat(), bells));
-    session.smoothingPerOctave = 24;
+    session.draft.smoothingPerOctave(24);
     return session;
+  }
+
+  private static ResponseCorrectionRequestFilterLimitsBuilder limits() {
+    return ResponseCorrectionRequestFilterLimitsBuilder.builder();
   }
 
   /** Six positions whose reflection comes between 40 and 60 samples later: 600 to 400 Hz. */
@@ -67,7 +69,7 @@ class ResponseCorrectionTest {
     CorrectionSession session = CorrectionSession.at(3);
     MadeUpResponse same = Bells.with(Bells.flat(), 1000, 2, -6);
     session.channel("a", 100.0, 10_000.0, same, same.times(0.9), same.times(1.1));
-    session.filters = CorrectionSession.limits(4, 3);
+    session.draft.filters(CorrectionSession.limits(4, 3));
     Answer<ResponseCorrectionResult> answer = session.answer();
     ResponseCorrectionResult.Channel channel = answer.result().channels().get(0);
     assertTrue(channel.headroomDb() > 2 && channel.headroomDb() < 3.11, channel::toString);
@@ -81,7 +83,7 @@ class ResponseCorrectionTest {
   void aDipThatMovesFromPositionToPositionIsNeverBoosted() {
     CorrectionSession session = CorrectionSession.at(6);
     session.channel("a", 100.0, 2000.0, movingDips());
-    session.filters = CorrectionSession.limits(10, 12);
+    session.draft.filters(CorrectionSession.limits(10, 12));
     Answer<ResponseCorrectionResult> answer = session.answer();
     long forbidden = 0;
     boolean dip = false;
@@ -96,9 +98,9 @@ class ResponseCorrectionTest {
     assertTrue(forbidden > 5 && dip, "there is a dip that moves");
     assertTrue(Answers.codes(answer).contains("moving-dip-left"));
     // With a limit no spread reaches, the same dip is boosted.
-    session.movingDipDb = 20.0;
+    session.draft.movingDipDb(20.0);
     assertTrue(
-        session.answer().result().points().stream()
+        session.result().points().stream()
             .anyMatch(point -> point.spreadDb() > 3 && point.correctionDb() > 1));
   }
 
@@ -106,7 +108,7 @@ class ResponseCorrectionTest {
   void theMeanIsByPowerWithItsSpread() {
     CorrectionSession session = CorrectionSession.at(2);
     session.channel("a", 100.0, 10_000.0, Bells.flat(), Bells.flat().times(0.5));
-    Point point = session.answer().result().points().get(50);
+    Point point = session.result().points().get(50);
     // (0.25 + 0.0625)/2 = 0.15625.
     assertEquals(10 * Math.log10(0.15625), point.levelDb(), 1e-4);
     // One is 6.02 dB quieter throughout: a difference of level, not of form.
@@ -122,11 +124,11 @@ class ResponseCorrectionTest {
     CorrectionSession quieter =
         CorrectionSession.at(3)
             .channel("a", 100.0, 10_000.0, same, same.times(0.25), same.times(0.5));
-    alike.filters = CorrectionSession.limits(4, 3);
-    quieter.filters = alike.filters;
-    ResponseCorrectionResult result = quieter.answer().result();
+    alike.draft.filters(CorrectionSession.limits(4, 3));
+    quieter.draft.filters(CorrectionSession.limits(4, 3));
+    ResponseCorrectionResult result = quieter.result();
     assertEquals(0, result.channels().get(0).noBoostShare(), 0);
-    List<Section> expected = alike.answer().result().sections();
+    List<Section> expected = alike.result().sections();
     assertEquals(expected.size(), result.sections().size());
     for (int i = 0; i < expected.size(); i++) {
       assertEquals(expected.get(i).frequencyHz(), result.sections().get(i).frequencyHz(), 0.1);
@@ -148,16 +150,16 @@ class ResponseCorrectionTest {
   }
 
   private static double[] spreads(CorrectionSession session) {
-    return session.answer().result().points().stream().mapToDouble(Point::spreadDb).toArray();
+    return session.result().points().stream().mapToDouble(Point::spreadDb).toArray();
   }
 
   @Test
   void aDipAtOneOfTwoPositionsHasTheSpreadOfItsDepth() {
     CorrectionSession session = CorrectionSession.at(2);
     session.channel("a", 100.0, 10_000.0, Bells.flat(), Bells.with(Bells.flat(), 1000, 4, -9));
-    session.smoothingPerOctave = 24;
+    session.draft.smoothingPerOctave(24);
     Point deepest =
-        session.answer().result().points().stream()
+        session.result().points().stream()
             .max((one, other) -> Double.compare(one.spreadDb(), other.spreadDb()))
             .orElseThrow();
     assertEquals(1000, deepest.frequencyHz(), 30);
@@ -168,10 +170,11 @@ class ResponseCorrectionTest {
   @Test
   void aWantedCurveIsMetNotOnlyAFlatOne() {
     CorrectionSession session = bells();
-    session.target =
-        new TargetCurve(List.of(new LevelAt(300.0, 4.0), new LevelAt(600.0, 0.0)), null);
-    session.filters = CorrectionSession.limits(6, 6);
-    ResponseCorrectionResult result = session.answer().result();
+    session
+        .draft
+        .target(new TargetCurve(List.of(new LevelAt(300.0, 4.0), new LevelAt(600.0, 0.0)), null))
+        .filters(CorrectionSession.limits(6, 6));
+    ResponseCorrectionResult result = session.result();
     ResponseCorrectionResult.Channel channel = result.channels().get(0);
     assertTrue(channel.errorAfterDb() < 0.5 * channel.errorBeforeDb(), channel::toString);
     Point low = result.points().get(0);
@@ -182,13 +185,13 @@ class ResponseCorrectionTest {
   @Test
   void theCalibrationIsSubtracted() {
     CorrectionSession session = bells();
-    session.calibration = List.of(new LevelAt(1000.0, 1.5));
-    assertEquals(-6.0206 - 1.5, session.answer().result().points().get(9).levelDb(), 1e-4);
+    session.draft.calibration(List.of(new LevelAt(1000.0, 1.5)));
+    assertEquals(-6.0206 - 1.5, session.result().points().get(9).levelDb(), 1e-4);
   }
 
   @Test
   void theErrorIsToldByOctaves() {
-    ResponseCorrectionResult result = bells(1000, 3, 6).answer().result();
+    ResponseCorrectionResult result = bells(1000, 3, 6).result();
     ResponseCorrectionResult.Octave at1k =
         result.octaves().stream()
             .filter(octave -> Math.abs(octave.frequencyHz() - 1000) < 1)
@@ -214,14 +217,14 @@ class ResponseCorrectionTest {
   void sweepsAndShortGatesLimitTheRange() {
     ExponentialSweep played = new ExponentialSweep(200, 8000, 0.4);
     CorrectionSession session = CorrectionSession.at(1);
-    session.sweep = new PlayedSweep(200.0, 8000.0, 0.4, null);
+    session.playing(200.0, 8000.0, 0.4);
     MadeUpResponse click = MadeUpResponse.click(12_000, 1200, 0.5);
     session.channel("a", 100.0, 10_000.0, click.playing(played.signal(48_000)));
     Answer<ResponseCorrectionResult> answer = session.answer();
     assertTrue(Answers.codes(answer).contains("range-beyond-sweep"));
     assertTrue(answer.result().channels().get(0).fromHz() > 200);
     session = bells(1000, 2, 6);
-    session.gate = new Gate(5.0, 4.0);
+    session.draft.gate(new Gate(5.0, 4.0));
     answer = session.answer();
     assertTrue(Answers.codes(answer).contains("range-beyond-gate"));
     assertEquals(250, answer.result().gateLimitHz(), 1e-9);
@@ -233,7 +236,7 @@ class ResponseCorrectionTest {
     CorrectionSession session = CorrectionSession.at(1);
     MadeUpResponse dull = Bells.flat().through(0.05, 0, 0, 1, -0.95, 0);
     session.channel("a", 100.0, 10_000.0, dull.noisy(0.0005, 4));
-    session.filters = CorrectionSession.limits(6, 12);
+    session.draft.filters(CorrectionSession.limits(6, 12));
     Answer<ResponseCorrectionResult> answer = session.answer();
     assertTrue(Answers.codes(answer).contains("range-near-noise"));
     Point last = answer.result().points().get(answer.result().points().size() - 1);
@@ -243,10 +246,10 @@ class ResponseCorrectionTest {
   @Test
   void whatIsFarOffIsToldToBeMendedElsewhere() {
     CorrectionSession session = bells(200, 1, 15, 3000, 1, -15);
-    session.filters = new FilterLimits(1, 1.0, 3.0, null, null, null, null);
-    assertTrue(Answers.codes(session.answer()).contains("error-left"));
+    session.draft.filters(limits().count(1).boostDb(1.0).cutDb(3.0).build());
+    assertTrue(session.codes().contains("error-left"));
     session = CorrectionSession.at(1).channel("a", null, null, Bells.flat());
-    assertTrue(Answers.codes(session.answer()).contains("correction-range-found"));
+    assertTrue(session.codes().contains("correction-range-found"));
   }
 
   @Test
@@ -254,7 +257,7 @@ class ResponseCorrectionTest {
     CorrectionSession session = bells();
     session.channels.add(new Channel("b", 5000.0, 5100.0));
     session.channels.add(new Channel("c", null, 5100.0));
-    session.filters = new FilterLimits(null, null, null, 5.0, 1.0, 500.0, 200.0);
+    session.draft.filters(limits().lowestQ(5.0).highestQ(1.0).fromHz(500.0).toHz(200.0).build());
     assertEquals(
         List.of(
             "/recordings take-missing",

@@ -3,9 +3,7 @@ package org.footwell.measured.correction;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import org.footwell.Answers;
 import org.footwell.measured.response.MadeUpResponse;
-import org.footwell.measured.response.PlayedSweep;
 import org.footwell.signal.ExponentialSweep;
 import org.junit.jupiter.api.Test;
 
@@ -17,16 +15,16 @@ class SweepEdgesTest {
     for (Double[] stated : new Double[][] {{null, null}, {20.0, 20_000.0}}) {
       double[] played = new ExponentialSweep(20, 20_000, 0.5).signal(48_000);
       CorrectionSession session = CorrectionSession.at(1);
-      session.sweep = new PlayedSweep(20.0, 20_000.0, 0.5, null);
+      session.playing(20.0, 20_000.0, 0.5);
       MadeUpResponse click = MadeUpResponse.click(24_000, 2400, 0.5);
       session.channel("a", stated[0], stated[1], click.playing(played));
-      session.filters = CorrectionSession.limits(6, 12);
-      ResponseCorrectionResult result = session.answer().result();
+      session.draft.filters(CorrectionSession.limits(6, 12));
+      ResponseCorrectionResult result = session.result();
       result.sections().forEach(one -> assertEquals(0, one.gainDb(), 0.2, one::toString));
       assertEquals(0, result.channels().get(0).errorBeforeDb(), 0.05);
       // What nobody asked for is only noted.
       String code = stated[0] == null ? "found-range-beyond-sweep" : "range-beyond-sweep";
-      assertTrue(Answers.codes(session.answer()).contains(code));
+      assertTrue(session.codes().contains(code));
     }
   }
 }

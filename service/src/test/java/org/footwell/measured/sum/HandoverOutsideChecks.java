@@ -32,13 +32,12 @@ class HandoverOutsideChecks extends OutsideChecks {
 
   private static LoudspeakerSumResult result(Row row) {
     SumSession session = new SumSession();
-    session.crossoverHz = row.number("corner_hz");
+    session.draft.crossoverHz(row.number("corner_hz"));
     MadeUpResponse click = MadeUpResponse.click(12_000, 1500, 1);
     return session
         .position(
             click.through(row.text("low_sections")),
             click.through(row.text("high_sections")).times(row.number("polarity")))
-        .answer()
         .result();
   }
 }

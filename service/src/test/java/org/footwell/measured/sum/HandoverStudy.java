@@ -103,8 +103,7 @@ final class HandoverStudy {
     int later = (int) Math.round(trouble.reflectedMs / MS_A_SAMPLE);
     double noise = 0.5 * Decibels.toAmplitude(trouble.noiseDb);
     SumSession session = new SumSession();
-    session.crossoverHz = CROSSOVER_HZ;
-    session.gate = trouble.gate;
+    session.draft.crossoverHz(CROSSOVER_HZ).gate(trouble.gate);
     return session.position(
         low.noisy(noise, random.nextLong()),
         high.reflected(size, later).noisy(noise, random.nextLong()));

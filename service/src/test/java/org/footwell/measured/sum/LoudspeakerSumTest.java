@@ -12,6 +12,7 @@ import org.footwell.measured.response.Gate;
 import org.footwell.measured.response.MadeUpResponse;
 import org.footwell.measured.response.MicrophonePosition;
 import org.footwell.measured.response.PlayedSweep;
+import org.footwell.measured.response.RecordedKind;
 import org.footwell.signal.ExponentialSweep;
 import org.junit.jupiter.api.Test;
 
@@ -62,7 +63,7 @@ class LoudspeakerSumTest {
   @Test
   void theHandExampleOfTheMethodPage() {
     // 8 samples at 48 kHz are a quarter of a period at 1500 Hz: the upper lags by 90 degrees.
-    LoudspeakerSumResult result = linkwitzRiley(4, 8, 1).answer().result();
+    LoudspeakerSumResult result = linkwitzRiley(4, 8, 1).result();
     assertEquals(-90, result.phaseDeg(), 0.1);
     assertEquals(-3.01, result.lossAtCrossoverDb(), 0.01);
     assertEquals(-8 / 48.0, result.best().delayMs(), 0.001);
@@ -74,7 +75,7 @@ class LoudspeakerSumTest {
 
   @Test
   void aLowerWayThatComesLaterHasTheUpperDelayed() {
-    LoudspeakerSumResult result = linkwitzRiley(4, -8, 1).answer().result();
+    LoudspeakerSumResult result = linkwitzRiley(4, -8, 1).result();
     assertEquals(8 / 48.0, result.best().delayMs(), 0.001);
     assertEquals("high", result.delayed());
   }
@@ -105,11 +106,11 @@ class LoudspeakerSumTest {
   void sweepsGiveTheSame() {
     double[] played = new ExponentialSweep(100, 20_000, 0.3).signal(48_000);
     SumSession session = new SumSession();
-    session.sweep = new PlayedSweep(100.0, 20_000.0, 0.3, null);
+    session.draft.kind(RecordedKind.SWEEP).sweep(new PlayedSweep(100.0, 20_000.0, 0.3, null));
     session.position(
         MadeUpResponse.click(9600, 480, 0.5).playing(played),
         MadeUpResponse.click(9600, 488, -0.5).playing(played));
-    LoudspeakerSumResult result = session.answer().result();
+    LoudspeakerSumResult result = session.result();
     assertEquals(90, result.phaseDeg(), 0.5);
     assertEquals(-8 / 48.0, result.best().delayMs(), 0.002);
     assertEquals(-1, result.best().polarity());
@@ -119,20 +120,19 @@ class LoudspeakerSumTest {
   @Test
   void noiseAndTheEndOfTheRangeAreTold() {
     SumSession session = linkwitzRiley(4, 40, 1);
-    session.delayRangeMs = 0.05;
-    assertTrue(Answers.codes(session.answer()).contains("delay-at-end-of-range"));
+    session.draft.delayRangeMs(0.05);
+    assertTrue(session.codes().contains("delay-at-end-of-range"));
     session =
         new SumSession().position(click(1000, 0.5).noisy(0.02, 1), click(1000, 0.5).noisy(0.02, 2));
-    assertTrue(Answers.codes(session.answer()).contains("sum-near-noise"));
+    assertTrue(session.codes().contains("sum-near-noise"));
   }
 
   @Test
   void requestsThatCannotBeAnsweredAreRefused() {
     SumSession session = linkwitzRiley(4, 0, 1);
-    session.crossoverHz = 15_000;
+    session.draft.crossoverHz(15_000.0);
     assertEquals(List.of("/crossover_hz crossover-beyond-recording"), session.faults());
-    session.crossoverHz = 100;
-    session.gate = new Gate(5.0, 5.0);
+    session.draft.crossoverHz(100.0).gate(new Gate(5.0, 5.0));
     assertEquals(List.of("/gate crossover-below-gate"), session.faults());
     session = linkwitzRiley(4, 0, 1);
     session.microphones.add(new MicrophonePosition("m1", null));

@@ -15,7 +15,6 @@ class SumProperties {
     return new SumSession()
         .position(
             MadeUpResponse.click(9600, 2000, low), MadeUpResponse.click(9600, 2000 + later, high))
-        .answer()
         .result();
   }
 

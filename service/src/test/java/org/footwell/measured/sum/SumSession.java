@@ -2,13 +2,10 @@ package org.footwell.measured.sum;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.footwell.Answers;
-import org.footwell.calculation.Answer;
+import org.footwell.RequestUnderTest;
 import org.footwell.measured.response.ChannelTake;
-import org.footwell.measured.response.Gate;
 import org.footwell.measured.response.MadeUpResponse;
 import org.footwell.measured.response.MicrophonePosition;
-import org.footwell.measured.response.PlayedSweep;
 import org.footwell.measured.response.RecordedKind;
 import org.footwell.measured.sum.LoudspeakerSumRequest.Channel;
 import org.footwell.parts.Filter;
@@ -17,17 +14,22 @@ import org.footwell.recording.Recording;
 import org.footwell.signal.Biquad;
 import org.footwell.signal.SectionDesign;
 
-/** A request in the making: channels "low" and "high". */
-final class SumSession {
+/** A measuring session: channels "low" and "high", handing over at 1500 Hz. */
+final class SumSession extends RequestUnderTest<LoudspeakerSumRequest, LoudspeakerSumResult> {
 
-  static final LoudspeakerSum CALCULATION = new LoudspeakerSum();
-
-  PlayedSweep sweep;
   final List<MicrophonePosition> microphones = new ArrayList<>();
   final List<ChannelTake> takes = new ArrayList<>();
-  double crossoverHz = 1500;
-  Double delayRangeMs;
-  Gate gate;
+  final LoudspeakerSumRequestBuilder draft =
+      LoudspeakerSumRequestBuilder.builder()
+          .kind(RecordedKind.IMPULSE_RESPONSE)
+          .channels(List.of(new Channel("low"), new Channel("high")))
+          .microphones(microphones)
+          .recordings(takes)
+          .crossoverHz(1500.0);
+
+  SumSession() {
+    super(new LoudspeakerSum());
+  }
 
   /** A click through one way of a Linkwitz-Riley crossover. */
   static MadeUpResponse linkwitzRiley(
@@ -49,26 +51,8 @@ final class SumSession {
     return this;
   }
 
-  LoudspeakerSumRequest request() {
-    return LoudspeakerSumRequestBuilder.builder()
-        .kind(sweep == null ? RecordedKind.IMPULSE_RESPONSE : RecordedKind.SWEEP)
-        .sweep(sweep)
-        .channels(List.of(new Channel("low"), new Channel("high")))
-        .microphones(microphones)
-        .recordings(takes)
-        .crossoverHz(crossoverHz)
-        .delayRangeMs(delayRangeMs)
-        .gate(gate)
-        .build();
-  }
-
-  Answer<LoudspeakerSumResult> answer() {
-    return Answers.of(CALCULATION, request());
-  }
-
-  List<String> faults() {
-    return Answers.faults(CALCULATION, request()).stream()
-        .map(fault -> fault.pointer() + " " + fault.code())
-        .toList();
+  @Override
+  public LoudspeakerSumRequest request() {
+    return draft.build();
   }
 }

@@ -5,10 +5,12 @@ import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import java.util.HashMap;
 import java.util.Map;
+import org.footwell.calculation.Built;
 import org.footwell.calculation.Run;
 import org.footwell.physics.Electricity;
 
 /** What drives each driver of a position. Exactly one of {@code voltageV} and {@code powerW}. */
+@Built
 public record ComparedAmplifier(
     @Schema(
             description =
