@@ -90,9 +90,13 @@ class SweepFocusTest {
   /** A millisecond is found where nothing reflects strongly, two everywhere. */
   @Test
   void anotherLengthIsFoundAndPolarityNotTold() {
+    anotherLengthIsFound(1);
+  }
+
+  static void anotherLengthIsFound(int seeds) {
     for (double size : new double[] {0, 0.5, 0.9}) {
       for (double longer : new double[] {0.001, -0.002, 0.004, 0.008}) {
-        for (int seed = 0; seed < 3; seed++) {
+        for (int seed = 0; seed < seeds; seed++) {
           Answer<ArrivalTimesResult> answer =
               heard("exp", 1 + longer, seed, size, 2500, 0, 80, 2500);
           String trial = longer + " s longer, reflections " + size + ", seed " + seed;
@@ -133,8 +137,12 @@ class SweepFocusTest {
 
   @Test
   void theRightLengthIsNotRemarkedOn() {
+    theRightLengthIsNotRemarkedOn(1);
+  }
+
+  static void theRightLengthIsNotRemarkedOn(int seeds) {
     for (double size : new double[] {0, 0.5, 0.9}) {
-      for (int seed = 0; seed < 4; seed++) {
+      for (int seed = 0; seed < seeds; seed++) {
         for (double[] ranges :
             new double[][] {{2500, 0, 80, 2500}, {60, 0}, {60, 300}, {80, 2500}}) {
           var codes = Answers.codes(heard("exp", 1, seed, size, ranges));

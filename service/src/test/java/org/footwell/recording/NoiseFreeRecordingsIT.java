@@ -17,13 +17,15 @@ import org.footwell.calculation.Refused;
 import org.footwell.calculation.Shape;
 import org.footwell.measured.response.MadeUpResponse;
 import org.footwell.signal.ExponentialSweep;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * Recordings without any noise, of exact tones, or silent in parts: each calculation that takes
  * recordings answers, or says which recording it cannot use.
  */
-class NoiseFreeRecordingsTest {
+@Tag("long")
+class NoiseFreeRecordingsIT {
 
   private static final double RATE = 48_000;
 
