@@ -39,7 +39,8 @@ await() {
 
 [ -f "$jar" ] || fail "$jar is not built"
 
-# Two copies, then nginx with their addresses in place of those in compose.yaml.
+# Two copies, then nginx with their addresses in place of those in compose.yaml, and with what does not fit
+# into its memory where an ordinary user may write.
 for copy in 1 2; do
   port[copy]=$(free_port)
   FOOTWELL_HOST=127.0.0.1 FOOTWELL_PORT=${port[copy]} \
@@ -50,7 +51,8 @@ for copy in 1 2; do
 done
 port[0]=$(free_port)
 sed -e "s/footwell-1:8080/127.0.0.1:${port[1]}/" -e "s/footwell-2:8080/127.0.0.1:${port[2]}/" \
-  -e "s/listen 8080/listen 127.0.0.1:${port[0]}/" docker/nginx.conf >"$work/nginx.conf"
+  -e "s/listen 8080/listen 127.0.0.1:${port[0]}/" \
+  -e "s,^http {,&\n  client_body_temp_path $work/bodies; proxy_temp_path $work/answers;," docker/nginx.conf >"$work/nginx.conf"
 chmod 755 "$work"
 nginx -p "$work" -c "$work/nginx.conf" -g "daemon off; pid $work/nginx.pid;" >"$work/access.log" 2>"$work/nginx.log" &
 pids+=($!)
