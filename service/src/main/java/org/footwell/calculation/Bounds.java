@@ -9,6 +9,7 @@ import jakarta.validation.constraints.Pattern;
 import jakarta.validation.constraints.Size;
 import java.lang.reflect.AnnotatedElement;
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.function.Predicate;
 
 /**
@@ -29,7 +30,7 @@ record Bounds(Predicate<Object> permit, String allowed) {
     return size == null
         ? any("a list")
         : new Bounds(
-            value -> within(((java.util.List<?>) value).size(), size),
+            value -> within(((List<?>) value).size(), size),
             "a list of " + size.min() + " to " + size.max() + " entries");
   }
 

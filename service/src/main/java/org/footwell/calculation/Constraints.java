@@ -27,7 +27,7 @@ final class Constraints {
     }
   }
 
-  /** The place is put together only where it is needed: most values of most requests are right. */
+  /** The place of a single value is put together only where it is wrong: most are right. */
   private void value(Node node, boolean required, Object value, String above, Object name) {
     if (value == null) {
       if (required) {

@@ -86,10 +86,6 @@ public final class Rebase {
     return left.contains(code);
   }
 
-  String root() {
-    return root;
-  }
-
   String subject() {
     return subject;
   }
