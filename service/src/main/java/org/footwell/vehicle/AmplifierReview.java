@@ -9,7 +9,7 @@ import org.footwell.electrical.amplifier.Rails;
 import org.footwell.electrical.heat.AmplifierHeat;
 import org.footwell.electrical.heat.AmplifierHeatRequest;
 import org.footwell.electrical.heat.AmplifierHeatRequest.Topology;
-import org.footwell.electrical.heat.AmplifierHeatRequestChannelBuilder;
+import org.footwell.electrical.heat.AmplifierHeatRequestChannelStageBuilder;
 import org.footwell.electrical.heat.AmplifierHeatResult;
 import org.footwell.electrical.supply.CableFinding;
 import org.footwell.electrical.supply.SupplyCable;
@@ -104,7 +104,7 @@ final class AmplifierReview {
 
   private AmplifierHeatRequest heat(int index) {
     VehiclePlan.Amplifier amplifier = plan.amplifiers().get(index);
-    List<AmplifierHeatRequest.Channel> channels = new ArrayList<>();
+    List<AmplifierHeatRequest.ChannelStage> channels = new ArrayList<>();
     for (int c : channelsOf(index)) {
       channels.add(channel(amplifier.draw(), c));
     }
@@ -122,14 +122,14 @@ final class AmplifierReview {
    * A channel as amplifier-heat sees it. Of an output known by its ratings only the largest swing is
    * known; it is taken for the rail, which tells a little less heat than there is.
    */
-  private AmplifierHeatRequest.Channel channel(AmplifierSupply.Draw draw, int index) {
+  private AmplifierHeatRequest.ChannelStage channel(AmplifierSupply.Draw draw, int index) {
     boolean bridged = plan.channels().get(index).bridged();
     Rails rails = resolved.output(index).rails();
     boolean singleSupply = rails != null && rails.kind() == Rails.Kind.SINGLE_SUPPLY_BRIDGE;
     double drop = rails == null ? 0 : rails.dropV();
     double halves = bridged && !singleSupply ? 2 : 1;
     double rail = powered.get(index).power().peakVoltageV() / halves + drop;
-    return AmplifierHeatRequestChannelBuilder.builder()
+    return AmplifierHeatRequestChannelStageBuilder.builder()
         .name(plan.channels().get(index).id())
         .outputClass(draw.outputClass())
         .topology(

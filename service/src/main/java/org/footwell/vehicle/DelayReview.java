@@ -36,7 +36,7 @@ final class DelayReview {
   }
 
   private SeatDelaysRequest request() {
-    List<SeatDelaysRequest.Channel> channels = new ArrayList<>();
+    List<SeatDelaysRequest.PlacedChannel> channels = new ArrayList<>();
     for (int i = 0; i < plan.channels().size(); i++) {
       VehiclePlan.Channel channel = plan.channels().get(i);
       Collection<Position> places =
@@ -46,7 +46,7 @@ final class DelayReview {
         run.find(PlanFinding.DRIVERS_APART).at("/channels/" + i + "/network").value(apart);
       }
       channels.add(
-          new SeatDelaysRequest.Channel(
+          new SeatDelaysRequest.PlacedChannel(
               channel.id(),
               Positions.middle(places),
               channel.chainDelayMs(),

@@ -82,7 +82,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
     for (int i = 0; i < channels.size(); i++) {
       Figures figures =
           new Figures(loudness.get(i), trims.get(i), lowestOhm.get(i), gainTargetV.get(i));
-      SeatDelaysResult.Channel delay = delays.channels().get(i);
+      SeatDelaysResult.ChannelDelay delay = delays.channels().get(i);
       // What was measured is judged here and so counts for the verdict of the line below.
       sheet.add(setup(plan.channels().get(i), channels.get(i), figures, delay, handover));
       lines.add(line(plan, i, channels.get(i), figures, delay, run));
@@ -146,7 +146,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
    */
   private static List<Double> trims(List<Double> levels, SeatDelaysResult delays) {
     if (levels.contains(null)) {
-      return delays.channels().stream().map(SeatDelaysResult.Channel::trimDb).toList();
+      return delays.channels().stream().map(SeatDelaysResult.ChannelDelay::trimDb).toList();
     }
     double quietest = levels.stream().mapToDouble(level -> level).min().orElseThrow();
     return levels.stream().map(level -> quietest - level).toList();
@@ -165,7 +165,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
       VehiclePlan.Channel channel,
       ChannelReview.Powered powered,
       Figures figures,
-      SeatDelaysResult.Channel delay,
+      SeatDelaysResult.ChannelDelay delay,
       Handover handover) {
     return PlanReviewResultSetupLineBuilder.builder()
         .id(channel.id())
@@ -194,7 +194,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
       int index,
       ChannelReview.Powered powered,
       Figures figures,
-      SeatDelaysResult.Channel delay,
+      SeatDelaysResult.ChannelDelay delay,
       Run run) {
     ChannelLevel.Loudness loudness = figures.loudness();
     VehiclePlan.Channel channel = plan.channels().get(index);

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.concurrent.TimeUnit;
-import org.footwell.measured.arrival.ArrivalTimesRequest.Channel;
+import org.footwell.measured.arrival.ArrivalTimesRequest.RecordedChannel;
 import org.footwell.measured.response.RecordedKind;
 import org.footwell.measured.response.MicrophonePosition;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Take;
@@ -37,11 +37,11 @@ public class ArrivalBenchmark {
   private final ArrivalTimesRequest request = request();
 
   private static ArrivalTimesRequest request() {
-    List<Channel> channels = new ArrayList<>();
+    List<RecordedChannel> channels = new ArrayList<>();
     List<MicrophonePosition> microphones = new ArrayList<>();
     List<Take> takes = new ArrayList<>();
     for (int c = 0; c < 8; c++) {
-      channels.add(new Channel("channel " + c, null, null, null, null));
+      channels.add(new RecordedChannel("channel " + c, null, null, null, null));
       for (int m = 0; m < 6; m++) {
         if (c == 0) {
           microphones.add(new MicrophonePosition("microphone " + m, null));

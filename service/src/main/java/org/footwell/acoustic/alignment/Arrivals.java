@@ -13,7 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.footwell.acoustic.alignment.SeatDelaysRequest.Channel;
+import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.SeatMicrophone;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Names;
@@ -69,7 +69,7 @@ final class Arrivals {
         run.refuse(DUPLICATE).at(at).given(arrival.channel() + " at " + arrival.microphone());
       }
     }
-    for (Channel channel : q.channels()) {
+    for (PlacedChannel channel : q.channels()) {
       microphones.values().stream()
           .filter(one -> roster.seat(one.seat()) != null)
           .filter(one -> !seen.contains(List.of(channel.name(), one.id())))
@@ -121,7 +121,7 @@ final class Arrivals {
     Map<String, Integer> turned = new HashMap<>();
     for (int i = 0; i < q.arrivals().size(); i++) {
       MeasuredArrival arrival = q.arrivals().get(i);
-      Channel channel = q.channels().get(roster.channel(arrival.channel()));
+      PlacedChannel channel = q.channels().get(roster.channel(arrival.channel()));
       boolean filtered = channel.highPass() != null || channel.lowPass() != null;
       if (arrival.method() == MeasuredArrival.Method.ENVELOPE
           && filtered

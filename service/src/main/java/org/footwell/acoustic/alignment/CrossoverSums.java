@@ -5,8 +5,8 @@ import static org.footwell.acoustic.alignment.AlignmentFinding.POLARITY_WOULD_ME
 
 import java.util.ArrayList;
 import java.util.List;
-import org.footwell.acoustic.alignment.SeatDelaysRequest.Channel;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.Crossover;
+import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
@@ -99,7 +99,7 @@ final class CrossoverSums {
     return run.apply(PHASE, filters, polarity, frequency, late);
   }
 
-  private static double filtersDeg(Channel channel, double frequency) {
+  private static double filtersDeg(PlacedChannel channel, double frequency) {
     return (channel.highPass() == null ? 0 : channel.highPass().highPass().phaseDeg(frequency))
         + (channel.lowPass() == null ? 0 : channel.lowPass().lowPass().phaseDeg(frequency));
   }

@@ -4,7 +4,7 @@ import static org.footwell.acoustic.alignment.AlignmentFinding.ABSOLUTE_SETTING_
 import static org.footwell.acoustic.alignment.AlignmentFinding.DELAY_EXCEEDS_MAXIMUM;
 import static org.footwell.calculation.Source.DEFINITION;
 
-import org.footwell.acoustic.alignment.SeatDelaysRequest.Channel;
+import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.Processor;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
@@ -52,7 +52,7 @@ final class DelaySteps {
     }
     double maximum = q.processor().maximumDelayMs();
     for (int c = 0; c < addedMs.length; c++) {
-      Channel channel = q.channels().get(c);
+      PlacedChannel channel = q.channels().get(c);
       double absolute = channel.chainDelayMs() + addedMs[c];
       boolean addedTooMuch = addedMs[c] > maximum;
       if (absolute > maximum) {

@@ -9,8 +9,8 @@ import static org.footwell.calculation.Source.DEFINITION;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
-import org.footwell.acoustic.alignment.SeatDelaysRequest.Channel;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.Crossover;
+import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Filter;
@@ -83,7 +83,7 @@ final class FilterDelays {
   }
 
   /** Delay of a channel's low-pass at low frequencies, ms; null without one. */
-  static Double lowPassMs(Channel channel) {
+  static Double lowPassMs(PlacedChannel channel) {
     return channel.lowPass() == null ? null : channel.lowPass().lowPass().groupDelayMs(0);
   }
 
@@ -147,7 +147,7 @@ final class FilterDelays {
   }
 
   private void remark(int index, boolean onTop) {
-    Channel channel = q.channels().get(index);
+    PlacedChannel channel = q.channels().get(index);
     if (channel.highPass() == null && channel.lowPass() == null && !channel.fullRange()) {
       run.find(FILTER_DELAY_UNKNOWN).at("/channels/" + index).with("name", channel.name());
     }

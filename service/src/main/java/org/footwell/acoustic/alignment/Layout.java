@@ -7,8 +7,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.footwell.acoustic.alignment.SeatDelaysRequest.Channel;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.Distance;
+import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.Seat;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
@@ -103,7 +103,7 @@ final class Layout {
     double[][] distances = new double[q.channels().size()][points.size()];
     for (int c = 0; c < distances.length; c++) {
       for (int p = 0; p < points.size(); p++) {
-        Channel channel = q.channels().get(c);
+        PlacedChannel channel = q.channels().get(c);
         distances[c][p] = distance(channel.position(), points.get(p), run);
         if (distances[c][p] < CLOSEST_M) {
           run.refuse(TOO_CLOSE)

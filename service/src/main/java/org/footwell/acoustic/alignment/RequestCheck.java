@@ -16,9 +16,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.footwell.acoustic.alignment.SeatDelaysRequest.Channel;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.Crossover;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.Distance;
+import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.Seat;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
@@ -41,7 +41,7 @@ final class RequestCheck {
   /** Ends the run if anything is amiss. */
   static void require(SeatDelaysRequest q, Run run) {
     RequestCheck check = new RequestCheck(q, run);
-    check.unique("/channels/", q.channels().stream().map(Channel::name).toList());
+    check.unique("/channels/", q.channels().stream().map(PlacedChannel::name).toList());
     check.unique("/seats/", q.seats().stream().map(Seat::name).toList());
     check.channels();
     boolean taped = !Roster.orNone(q.distances()).isEmpty();
@@ -75,7 +75,7 @@ final class RequestCheck {
   private void channels() {
     for (int i = 0; i < q.channels().size(); i++) {
       String at = "/channels/" + i;
-      Channel channel = q.channels().get(i);
+      PlacedChannel channel = q.channels().get(i);
       Filter high = channel.highPass();
       Filter low = channel.lowPass();
       Filter.require(high, at + "/high_pass", run);
@@ -161,7 +161,7 @@ final class RequestCheck {
         run.refuse(DUPLICATE).at(at).given(pair(distance.channel(), distance.seat()));
       }
     }
-    for (Channel channel : q.channels()) {
+    for (PlacedChannel channel : q.channels()) {
       for (Seat seat : q.seats()) {
         if (!measured.contains(pair(channel.name(), seat.name()))) {
           run.refuse(DISTANCE_MISSING).at("/distances").given(pair(channel.name(), seat.name()));

@@ -12,7 +12,7 @@ final class Roster {
   private final Map<String, Integer> seats = new LinkedHashMap<>();
 
   Roster(SeatDelaysRequest q) {
-    for (SeatDelaysRequest.Channel channel : q.channels()) {
+    for (SeatDelaysRequest.PlacedChannel channel : q.channels()) {
       channels.putIfAbsent(channel.name(), channels.size());
     }
     for (SeatDelaysRequest.Seat seat : q.seats()) {

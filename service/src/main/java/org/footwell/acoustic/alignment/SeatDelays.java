@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
-import org.footwell.acoustic.alignment.SeatDelaysRequest.Channel;
+import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
@@ -101,7 +101,7 @@ public final class SeatDelays implements Calculation<SeatDelaysRequest, SeatDela
     double speed = run.apply(Air.SPEED_OF_SOUND, q.temperatureC());
     Layout layout = Layout.of(q, speed, run);
     double[] filterMs = FilterDelays.of(q, run);
-    double[] chainMs = q.channels().stream().mapToDouble(Channel::chainDelayMs).toArray();
+    double[] chainMs = q.channels().stream().mapToDouble(PlacedChannel::chainDelayMs).toArray();
     Spreads spreads = new Spreads(layout, sum(chainMs, filterMs));
 
     double[][] arrivals = spreads.arrivalsMs(speed, run);
@@ -122,10 +122,10 @@ public final class SeatDelays implements Calculation<SeatDelaysRequest, SeatDela
     double drift = drift(spreads, cold, hot, run);
     double[] trims = trims(q, layout, run);
 
-    List<SeatDelaysResult.Channel> channels = new ArrayList<>();
+    List<SeatDelaysResult.ChannelDelay> channels = new ArrayList<>();
     for (int c = 0; c < exact.length; c++) {
       channels.add(
-          SeatDelaysResultChannelBuilder.builder()
+          SeatDelaysResultChannelDelayBuilder.builder()
               .name(q.channels().get(c).name())
               .distanceM(layout.mean(layout.distanceM[c]))
               .arrivalMs(layout.mean(arrivals[c]))

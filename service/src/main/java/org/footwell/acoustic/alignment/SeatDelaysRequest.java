@@ -21,7 +21,7 @@ public record SeatDelaysRequest(
     @Schema(description = "Channels of the system, one per loudspeaker that has its own delay")
         @NotNull
         @Size(min = 1, max = 32)
-        List<@NotNull Channel> channels,
+        List<@NotNull PlacedChannel> channels,
     @Schema(description = "Who listens") @NotNull @Size(min = 1, max = 8) List<@NotNull Seat> seats,
     @Schema(
             description =
@@ -59,7 +59,7 @@ public record SeatDelaysRequest(
 
   /** Of positions or distances. */
   public SeatDelaysRequest(
-      List<Channel> channels,
+      List<PlacedChannel> channels,
       List<Seat> seats,
       List<Distance> distances,
       List<Crossover> crossovers,
@@ -86,7 +86,7 @@ public record SeatDelaysRequest(
 
   /** One channel with its loudspeaker. */
   @Built
-  public record Channel(
+  public record PlacedChannel(
       @Schema(description = "Name, unlike any other channel's") @NotNull @Size(min = 1, max = 60)
           String name,
       @Schema(description = "Acoustic centre of the loudspeaker, in vehicle axes (ISO 8855)")
@@ -107,7 +107,7 @@ public record SeatDelaysRequest(
           @Max(1)
           Integer polarity) {
 
-    public Channel {
+    public PlacedChannel {
       chainDelayMs = chainDelayMs == null ? Double.valueOf(0) : chainDelayMs;
       fullRange = fullRange == null ? Boolean.FALSE : fullRange;
       polarity = polarity == null ? Integer.valueOf(1) : polarity;

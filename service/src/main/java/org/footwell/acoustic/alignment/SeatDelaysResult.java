@@ -8,7 +8,7 @@ import org.footwell.calculation.Built;
 /** How long each channel waits, and what that leaves. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record SeatDelaysResult(
-    @Schema(description = "One entry per channel, in the order given") List<Channel> channels,
+    @Schema(description = "One entry per channel, in the order given") List<ChannelDelay> channels,
     @Schema(description = "One entry per seat, in the order given") List<Seat> seats,
     @Schema(description = "One entry per crossover and seat, in the order given")
         List<Crossover> crossovers,
@@ -25,7 +25,7 @@ public record SeatDelaysResult(
   /** One channel. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
-  public record Channel(
+  public record ChannelDelay(
       @Schema(description = "Name of the channel") String name,
       @Schema(
               description =

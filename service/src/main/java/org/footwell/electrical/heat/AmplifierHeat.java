@@ -11,7 +11,7 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.electrical.heat.AmplifierHeatRequest.Channel;
+import org.footwell.electrical.heat.AmplifierHeatRequest.ChannelStage;
 import org.footwell.electrical.heat.AmplifierHeatResult.ChannelHeat;
 import org.footwell.electrical.heat.AmplifierHeatResult.Draw;
 import org.footwell.electrical.heat.Duty.StageDraw;
@@ -117,7 +117,7 @@ public final class AmplifierHeat implements Calculation<AmplifierHeatRequest, Am
   }
 
   private static ChannelHeat channel(
-      Channel channel,
+      ChannelStage channel,
       LossyStage stage,
       int index,
       Map<Duty, List<StageDraw>> draws,

@@ -52,7 +52,7 @@ public record AmplifierHeatRequest(
     @Schema(description = "The channels; equal ones may be one entry with a count")
         @NotNull
         @Size(min = 1, max = 32)
-        List<@NotNull Channel> channels) {
+        List<@NotNull ChannelStage> channels) {
 
   public AmplifierHeatRequest {
     supplyRegulated = supplyRegulated == null ? Boolean.FALSE : supplyRegulated;
@@ -63,7 +63,7 @@ public record AmplifierHeatRequest(
 
   /** One channel or several alike. */
   @Built
-  public record Channel(
+  public record ChannelStage(
       @Schema(description = "What the fitter calls it") @Size(min = 1, max = 60) String name,
       @Schema(description = "How many channels are like this one; figures are for one of them")
           @Min(1)
@@ -116,7 +116,7 @@ public record AmplifierHeatRequest(
           Double quiescentCurrentA,
       @Schema(description = "The losses of a class D stage; needed for class D") ClassD classD) {
 
-    public Channel {
+    public ChannelStage {
       channelCount = channelCount == null ? Integer.valueOf(1) : channelCount;
       topology = topology == null ? Topology.SPLIT_RAILS : topology;
       phaseDeg = phaseDeg == null ? Double.valueOf(0) : phaseDeg;

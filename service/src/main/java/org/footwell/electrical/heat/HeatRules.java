@@ -4,7 +4,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.footwell.calculation.Run;
-import org.footwell.electrical.heat.AmplifierHeatRequest.Channel;
+import org.footwell.electrical.heat.AmplifierHeatRequest.ChannelStage;
 import org.footwell.electrical.heat.AmplifierHeatRequest.OutputClass;
 import org.footwell.electrical.heat.AmplifierHeatResult.ChannelHeat;
 import org.footwell.electrical.heat.Supply.Drawn;
@@ -34,7 +34,7 @@ final class HeatRules {
 
   static void refuseImpossible(AmplifierHeatRequest q, Run run) {
     for (int i = 0; i < q.channels().size(); i++) {
-      Channel channel = q.channels().get(i);
+      ChannelStage channel = q.channels().get(i);
       String at = "/channels/" + i;
       if (channel.dropV() >= channel.railV()) {
         run.refuse(HeatFault.DROP_NOT_BELOW_RAIL)
@@ -69,7 +69,7 @@ final class HeatRules {
     }
   }
 
-  private static void require(boolean classD, Channel channel, String at, Run run) {
+  private static void require(boolean classD, ChannelStage channel, String at, Run run) {
     if (classD && channel.classD() == null) {
       run.refuse(HeatFault.NEEDED_FOR_CLASS)
           .at(at + "/class_d")

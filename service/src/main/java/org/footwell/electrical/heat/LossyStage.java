@@ -12,7 +12,7 @@ import org.footwell.calculation.Built;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.electrical.heat.AmplifierHeatRequest.Channel;
+import org.footwell.electrical.heat.AmplifierHeatRequest.ChannelStage;
 import org.footwell.electrical.heat.AmplifierHeatRequest.ClassD;
 import org.footwell.electrical.heat.AmplifierHeatRequest.OutputClass;
 import org.footwell.electrical.heat.AmplifierHeatRequest.Topology;
@@ -85,7 +85,7 @@ record LossyStage(
               (u, z, k, cos) -> u * u / z * (2 * k / Math.PI - k * k * cos / 2));
 
   /** The stage of a channel, or a fault in the run. */
-  static LossyStage of(Channel channel, String at, Run run) {
+  static LossyStage of(ChannelStage channel, String at, Run run) {
     double halves = channel.topology() == Topology.BRIDGED_SPLIT_RAILS ? 2 : 1;
     double rail = halves * channel.railV();
     double across =

@@ -9,7 +9,7 @@ import java.util.HashMap;
 import java.util.Map;
 import org.footwell.calculation.Run;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Band;
-import org.footwell.measured.arrival.ArrivalTimesRequest.Channel;
+import org.footwell.measured.arrival.ArrivalTimesRequest.RecordedChannel;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Take;
 import org.footwell.measured.arrival.ArrivalTimesRequest.TimeReference;
 import org.footwell.measured.response.TakeRules;
@@ -34,9 +34,9 @@ final class ArrivalRules {
     ArrivalRules rules = new ArrivalRules(q, run);
     TakeRules takes = new TakeRules(q.kind(), q.sweep(), run);
     takes.complete(
-        q.channels().stream().map(Channel::id).toList(), q.microphones(), q.recordings());
+        q.channels().stream().map(RecordedChannel::id).toList(), q.microphones(), q.recordings());
     takes.sweep();
-    takes.pairs(q.pairs(), q.channels().stream().map(Channel::id).toList());
+    takes.pairs(q.pairs(), q.channels().stream().map(RecordedChannel::id).toList());
     if (!q.pairs().isEmpty() && q.cabinLengthM() == null) {
       run.refuse(REQUIRED).at("/cabin_length_m").allowed("given with pairs");
     }
@@ -81,7 +81,7 @@ final class ArrivalRules {
 
   private void channels() {
     for (int i = 0; i < q.channels().size(); i++) {
-      Channel channel = q.channels().get(i);
+      RecordedChannel channel = q.channels().get(i);
       String at = "/channels/" + i;
       Band band = channel.band();
       if (band != null && band.highHz() < NARROWEST * band.lowHz()) {

@@ -10,7 +10,7 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.measured.arrival.ArrivalTimesRequest.Channel;
+import org.footwell.measured.arrival.ArrivalTimesRequest.RecordedChannel;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Take;
 import org.footwell.measured.arrival.ArrivalTimesRequest.TimeReference;
 import org.footwell.measured.arrival.ListeningPosition.Heard;
@@ -98,7 +98,7 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
     List<ArrivalTimesResult.Pair> pairs =
         paired ? LeftAgainstRight.of(q, responses, heard, speed, run) : null;
     List<DelaySetting> delays = delays(q, positions, remarks, run);
-    List<ArrivalTimesResult.Channel> channels = new ArrayList<>();
+    List<ArrivalTimesResult.ChannelArrival> channels = new ArrayList<>();
     for (int c = 0; c < positions.size(); c++) {
       channels.add(
           channel(
@@ -127,7 +127,7 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
     for (int i = 0; i < q.recordings().size(); i++) {
       run.checkDeadline();
       Take take = q.recordings().get(i);
-      Channel channel =
+      RecordedChannel channel =
           q.channels().stream()
               .filter(one -> one.id().equals(take.channel()))
               .findFirst()
@@ -186,7 +186,7 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
     }
     double last = positions.stream().mapToDouble(ListeningPosition::arrivalMs).max().orElseThrow();
     for (int c = 0; c < positions.size(); c++) {
-      Channel channel = q.channels().get(c);
+      RecordedChannel channel = q.channels().get(c);
       DelaySetting delay = DelaySetting.of(last, positions.get(c).arrivalMs(), q.processor(), run);
       delays.add(delay);
       Double maximum = q.processor() == null ? null : q.processor().maximumDelayMs();
@@ -206,9 +206,13 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
     return latest - earliest;
   }
 
-  private static ArrivalTimesResult.Channel channel(
-      Channel channel, ListeningPosition position, DelaySetting delay, double speed, Run run) {
-    return ArrivalTimesResultChannelBuilder.builder()
+  private static ArrivalTimesResult.ChannelArrival channel(
+      RecordedChannel channel,
+      ListeningPosition position,
+      DelaySetting delay,
+      double speed,
+      Run run) {
+    return ArrivalTimesResultChannelArrivalBuilder.builder()
         .id(channel.id())
         .arrivalMs(position.arrivalMs())
         .distanceM(run.apply(PATH_M, position.arrivalMs(), speed))

@@ -29,7 +29,7 @@ public record ArrivalTimesRequest(
     @Schema(description = "Channels of the system, each recorded alone")
         @NotNull
         @Size(min = 1, max = 32)
-        List<@NotNull Channel> channels,
+        List<@NotNull RecordedChannel> channels,
     @Schema(description = "Microphone positions around the listening position")
         @NotNull
         @Size(min = 1, max = 32)
@@ -74,7 +74,7 @@ public record ArrivalTimesRequest(
 
   /** One channel with what is known of it. */
   @Built
-  public record Channel(
+  public record RecordedChannel(
       @Schema(description = "Name, unlike any other channel's") @NotNull @Size(min = 1, max = 60)
           String id,
       @Schema(
@@ -93,7 +93,7 @@ public record ArrivalTimesRequest(
           @DecimalMax("1000")
           Double chainDelayMs) {
 
-    public Channel {
+    public RecordedChannel {
       chainDelayMs = chainDelayMs == null ? Double.valueOf(0) : chainDelayMs;
     }
   }

@@ -9,7 +9,8 @@ import org.footwell.calculation.Built;
 @JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record ArrivalTimesResult(
-    @Schema(description = "One entry per channel, in the order given") List<Channel> channels,
+    @Schema(description = "One entry per channel, in the order given")
+        List<ChannelArrival> channels,
     @Schema(description = "One entry per recording, in the order given") List<Take> recordings,
     @Schema(
             description =
@@ -49,7 +50,7 @@ public record ArrivalTimesResult(
   /** One channel at the listening position. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
-  public record Channel(
+  public record ChannelArrival(
       @Schema(description = "Id of the channel") String id,
       @Schema(
               description =

@@ -8,7 +8,7 @@ import java.util.List;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.measured.arrival.ArrivalTimesRequest.Channel;
+import org.footwell.measured.arrival.ArrivalTimesRequest.RecordedChannel;
 import org.footwell.measured.arrival.ListeningPosition.Heard;
 import org.footwell.measured.response.LeftAndRight;
 import org.footwell.measured.response.MicrophonePosition;
@@ -107,7 +107,7 @@ final class LeftAgainstRight {
       take++;
     }
     Heard one = heard.get(take);
-    Channel channel =
+    RecordedChannel channel =
         q.channels().stream().filter(c -> c.id().equals(id)).findFirst().orElseThrow();
     double[] response = responses.of(one.take().recording());
     double rate = responses.rateHz();

@@ -5,7 +5,7 @@ import java.util.List;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.measured.arrival.ArrivalTimesRequest.Channel;
+import org.footwell.measured.arrival.ArrivalTimesRequest.RecordedChannel;
 import org.footwell.measured.response.MicrophonePosition;
 
 /**
@@ -30,7 +30,8 @@ record ListeningPosition(
       Formula.of("arrival_ms", "Σ(w·t)/Σw", "ms", Source.DEFINITION)
           .with("Σ(w·t)", "Σw", (sum, weights) -> sum / weights);
 
-  static ListeningPosition of(Channel channel, ArrivalTimesRequest q, List<Heard> all, Run run) {
+  static ListeningPosition of(
+      RecordedChannel channel, ArrivalTimesRequest q, List<Heard> all, Run run) {
     double weights = 0;
     double time = 0;
     double uncertainty = 0;
@@ -59,7 +60,8 @@ record ListeningPosition(
         polarities.stream().distinct().count() == 1);
   }
 
-  private static Heard heard(Channel channel, MicrophonePosition microphone, List<Heard> all) {
+  private static Heard heard(
+      RecordedChannel channel, MicrophonePosition microphone, List<Heard> all) {
     return all.stream()
         .filter(
             heard ->

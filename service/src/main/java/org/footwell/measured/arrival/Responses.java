@@ -2,7 +2,7 @@ package org.footwell.measured.arrival;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.footwell.measured.arrival.ArrivalTimesRequest.Channel;
+import org.footwell.measured.arrival.ArrivalTimesRequest.RecordedChannel;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Take;
 import org.footwell.measured.response.ImpulseResponses;
 import org.footwell.measured.response.PlayedSweep;
@@ -37,7 +37,7 @@ final class Responses {
   }
 
   /** What arrives of a channel; null if nothing stands out. */
-  Arrival arrival(Recording recording, Channel channel) {
+  Arrival arrival(Recording recording, RecordedChannel channel) {
     PassBand band =
         channel.band() == null
             ? null

@@ -3,7 +3,7 @@ package org.footwell.measured.arrival;
 import java.util.Comparator;
 import java.util.List;
 import org.footwell.calculation.Run;
-import org.footwell.measured.arrival.ArrivalTimesRequest.Channel;
+import org.footwell.measured.arrival.ArrivalTimesRequest.RecordedChannel;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Take;
 import org.footwell.measured.arrival.ArrivalTimesRequest.TimeReference;
 import org.footwell.measured.arrival.ListeningPosition.Heard;
@@ -60,7 +60,7 @@ final class SweepPlausibility {
     return focus == null ? null : (Double) (1000 * focus.uncertaintyS());
   }
 
-  private Take first(Channel channel) {
+  private Take first(RecordedChannel channel) {
     return q.recordings().stream()
         .filter(take -> take.channel().equals(channel.id()))
         .findFirst()
@@ -126,7 +126,7 @@ final class SweepPlausibility {
     }
     double earliest = Double.POSITIVE_INFINITY;
     double latest = Double.NEGATIVE_INFINITY;
-    for (Channel channel : q.channels()) {
+    for (RecordedChannel channel : q.channels()) {
       for (Heard one : all) {
         if (one.take().channel().equals(channel.id())) {
           double flight = one.arrivalMs() - channel.chainDelayMs();

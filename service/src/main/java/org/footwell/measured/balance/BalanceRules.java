@@ -4,7 +4,7 @@ import static org.footwell.calculation.CoreFault.REQUIRED;
 
 import java.util.List;
 import org.footwell.calculation.Run;
-import org.footwell.measured.balance.LevelAndBalanceRequest.Channel;
+import org.footwell.measured.balance.LevelAndBalanceRequest.BalancedChannel;
 import org.footwell.measured.response.TakeRules;
 import org.footwell.parts.FrequencyFault;
 import org.footwell.parts.LevelAt;
@@ -26,7 +26,7 @@ final class BalanceRules {
   static double[] require(LevelAndBalanceRequest q, Run run) {
     BalanceRules rules = new BalanceRules(q, run);
     TakeRules takes = new TakeRules(q.kind(), q.sweep(), run);
-    List<String> ids = q.channels().stream().map(Channel::id).toList();
+    List<String> ids = q.channels().stream().map(BalancedChannel::id).toList();
     takes.check(ids, q.microphones(), q.recordings());
     q.target().require("/target", run);
     if (q.calibration() != null) {
@@ -64,7 +64,7 @@ final class BalanceRules {
 
   private void bands(double[] frequencies) {
     for (int i = 0; i < q.channels().size(); i++) {
-      Channel channel = q.channels().get(i);
+      BalancedChannel channel = q.channels().get(i);
       String at = "/channels/" + i;
       if (channel.fromHz() == null && channel.toHz() == null) {
         continue;

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.footwell.calculation.Run;
-import org.footwell.measured.balance.LevelAndBalanceRequest.Channel;
+import org.footwell.measured.balance.LevelAndBalanceRequest.BalancedChannel;
 import org.footwell.measured.response.Gate;
 import org.footwell.measured.response.ImpulseResponses;
 import org.footwell.measured.response.PositionPowers;
@@ -15,7 +15,7 @@ import org.footwell.signal.PlayingBand;
 /** Third octaves of one channel. */
 final class BandLevels {
 
-  private final Channel asked;
+  private final BalancedChannel asked;
   private final double[] frequencies;
   private final PositionPowers heard;
   private final double[] targetDb;
@@ -23,7 +23,7 @@ final class BandLevels {
   private final PlayingBand band;
 
   BandLevels(
-      Channel asked,
+      BalancedChannel asked,
       double[] frequencies,
       PositionPowers heard,
       double[] targetDb,
@@ -48,7 +48,7 @@ final class BandLevels {
     }
     List<BandLevels> all = new ArrayList<>();
     for (int c = 0; c < q.channels().size(); c++) {
-      Channel channel = q.channels().get(c);
+      BalancedChannel channel = q.channels().get(c);
       PositionPowers heard =
           PositionPowers.of(channel.id(), q, responses, frequencies, 3, calibration, run);
       PlayingBand stated = within(channel, frequencies);
@@ -66,7 +66,7 @@ final class BandLevels {
   }
 
   /** The third octaves of a stated band; null if none is stated or none lies in it. */
-  static PlayingBand within(Channel channel, double[] frequencies) {
+  static PlayingBand within(BalancedChannel channel, double[] frequencies) {
     if (channel.fromHz() == null || channel.toHz() == null) {
       return null;
     }
@@ -140,13 +140,13 @@ final class BandLevels {
    *
    * @param offset what sets the wanted curve to the quietest channel, dB
    */
-  LevelAndBalanceResult.Channel channel(double trim, double offset) {
+  LevelAndBalanceResult.ChannelLevel channel(double trim, double offset) {
     double squares = 0;
     for (int i = band.first(); i <= band.last(); i++) {
       double off = levelDb(i) + trim - targetDb[i] - offset;
       squares += off * off;
     }
-    return new LevelAndBalanceResult.Channel(
+    return new LevelAndBalanceResult.ChannelLevel(
         id(), fromHz(), toHz(), meanDb(), overTargetDb(), trim, Math.sqrt(squares / count()));
   }
 
@@ -167,7 +167,7 @@ final class BandLevels {
     return bands;
   }
 
-  Channel asked() {
+  BalancedChannel asked() {
     return asked;
   }
 

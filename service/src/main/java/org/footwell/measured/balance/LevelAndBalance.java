@@ -86,7 +86,7 @@ public final class LevelAndBalance
     double least = quietest.overTargetDb();
     double[] trims =
         all.stream().mapToDouble(one -> run.apply(TRIM, least, one.overTargetDb())).toArray();
-    List<LevelAndBalanceResult.Channel> channels = new ArrayList<>();
+    List<LevelAndBalanceResult.ChannelLevel> channels = new ArrayList<>();
     List<LevelAndBalanceResult.Band> bands = new ArrayList<>();
     for (int c = 0; c < all.size(); c++) {
       channels.add(all.get(c).channel(trims[c], least));

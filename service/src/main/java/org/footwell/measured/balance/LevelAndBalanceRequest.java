@@ -28,7 +28,7 @@ public record LevelAndBalanceRequest(
                     + " microphone gain")
         @NotNull
         @Size(min = 1, max = 32)
-        List<@NotNull Channel> channels,
+        List<@NotNull BalancedChannel> channels,
     @Schema(description = "Microphone positions around the listening position")
         @NotNull
         @Size(min = 1, max = 32)
@@ -70,7 +70,7 @@ public record LevelAndBalanceRequest(
   }
 
   /** One channel. */
-  public record Channel(
+  public record BalancedChannel(
       @Schema(description = "Name, unlike any other channel's") @NotNull @Size(min = 1, max = 60)
           String id,
       @Schema(

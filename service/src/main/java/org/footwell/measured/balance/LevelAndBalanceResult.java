@@ -7,7 +7,7 @@ import java.util.List;
 /** How loud every channel is, and what evens them out. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record LevelAndBalanceResult(
-    @Schema(description = "One entry per channel, in the order given") List<Channel> channels,
+    @Schema(description = "One entry per channel, in the order given") List<ChannelLevel> channels,
     @Schema(description = "Third octaves of every channel, channel by channel") List<Band> bands,
     @Schema(description = "One entry per pair, in the order given") List<Pair> pairs,
     @Schema(description = "The channel that is left as it is") String quietest,
@@ -21,7 +21,7 @@ public record LevelAndBalanceResult(
     @Schema(description = "Sample rate of the recordings, Hz") double rateHz) {
 
   /** One channel. */
-  public record Channel(
+  public record ChannelLevel(
       @Schema(description = "Id of the channel") String id,
       @Schema(description = "Middle of the lowest third octave it is judged by, Hz")
           double bandFromHz,

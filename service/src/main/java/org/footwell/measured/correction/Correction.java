@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.footwell.calculation.Run;
-import org.footwell.measured.correction.ResponseCorrectionRequest.Channel;
+import org.footwell.measured.correction.ResponseCorrectionRequest.CorrectedChannel;
 import org.footwell.measured.response.PositionPowers;
 import org.footwell.signal.Biquad;
 import org.footwell.signal.Cascade;
@@ -27,7 +27,7 @@ final class Correction {
   /** Points to the octave where the highest gain is looked for. */
   private static final int FINE = 48;
 
-  private final Channel channel;
+  private final CorrectedChannel channel;
   private final ResponseCorrectionRequest q;
   private final double[] frequencies;
   private final double[] levels;
@@ -47,7 +47,7 @@ final class Correction {
    * @param last index of the last
    */
   Correction(
-      Channel channel,
+      CorrectedChannel channel,
       ResponseCorrectionRequest q,
       double[] points,
       PositionPowers heard,
@@ -115,13 +115,13 @@ final class Correction {
     return Math.sqrt(squares / count);
   }
 
-  ResponseCorrectionResult.Channel channel() {
+  ResponseCorrectionResult.ChannelCorrection channel() {
     double[] highest = highest();
     int forbidden = 0;
     for (boolean allowed : boost) {
       forbidden += allowed ? 0 : 1;
     }
-    return ResponseCorrectionResultChannelBuilder.builder()
+    return ResponseCorrectionResultChannelCorrectionBuilder.builder()
         .id(id())
         .fromHz(frequencies[0])
         .toHz(frequencies[frequencies.length - 1])

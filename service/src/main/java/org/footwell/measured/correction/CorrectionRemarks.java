@@ -13,7 +13,7 @@ import static org.footwell.measured.correction.CorrectionFinding.RANGE_NEAR_NOIS
 
 import java.util.List;
 import org.footwell.calculation.Run;
-import org.footwell.measured.correction.ResponseCorrectionRequest.Channel;
+import org.footwell.measured.correction.ResponseCorrectionRequest.CorrectedChannel;
 import org.footwell.measured.response.PositionPowers;
 import org.footwell.signal.PlayingBand;
 
@@ -35,7 +35,7 @@ final class CorrectionRemarks {
 
   /** The part of a channel's range that gate and sweep tell; null if that is nothing. */
   PlayingBand told(int c, double[] points, PlayingBand band, PositionPowers heard) {
-    Channel channel = q.channels().get(c);
+    CorrectedChannel channel = q.channels().get(c);
     String at = "/channels/" + c;
     PlayingBand swept = heard.told(band);
     if (swept == null) {
@@ -103,7 +103,7 @@ final class CorrectionRemarks {
     }
   }
 
-  private void on(Correction one, ResponseCorrectionResult.Channel result, String at) {
+  private void on(Correction one, ResponseCorrectionResult.ChannelCorrection result, String at) {
     int dip = one.movingDip();
     if (dip >= 0 && one.depth(dip) > DEEP_DIP_DB) {
       run.find(MOVING_DIP_LEFT)

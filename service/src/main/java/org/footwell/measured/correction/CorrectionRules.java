@@ -7,7 +7,7 @@ import static org.footwell.measured.correction.CorrectionFault.FILTER_LIMITS_REV
 import java.util.List;
 import java.util.stream.IntStream;
 import org.footwell.calculation.Run;
-import org.footwell.measured.correction.ResponseCorrectionRequest.Channel;
+import org.footwell.measured.correction.ResponseCorrectionRequest.CorrectedChannel;
 import org.footwell.measured.correction.ResponseCorrectionRequest.FilterLimits;
 import org.footwell.measured.response.TakeRules;
 import org.footwell.parts.LevelAt;
@@ -30,7 +30,7 @@ final class CorrectionRules {
   /** The points in Hz; ends the run if anything is amiss. */
   static double[] require(ResponseCorrectionRequest q, Run run) {
     TakeRules takes = new TakeRules(q.kind(), q.sweep(), run);
-    List<String> ids = q.channels().stream().map(Channel::id).toList();
+    List<String> ids = q.channels().stream().map(CorrectedChannel::id).toList();
     takes.check(ids, q.microphones(), q.recordings());
     q.target().require("/target", run);
     if (q.calibration() != null) {
@@ -72,7 +72,7 @@ final class CorrectionRules {
     }
   }
 
-  private static void range(Channel channel, String at, double[] points, Run run) {
+  private static void range(CorrectedChannel channel, String at, double[] points, Run run) {
     if (channel.fromHz() == null && channel.toHz() == null) {
       return;
     }

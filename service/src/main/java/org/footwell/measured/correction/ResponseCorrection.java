@@ -8,7 +8,7 @@ import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.measured.correction.ResponseCorrectionRequest.Channel;
+import org.footwell.measured.correction.ResponseCorrectionRequest.CorrectedChannel;
 import org.footwell.measured.response.Gate;
 import org.footwell.measured.response.ImpulseResponses;
 import org.footwell.measured.response.MeasurementFault;
@@ -81,7 +81,7 @@ public final class ResponseCorrection
     List<Correction> all = new ArrayList<>();
     double limitHz = 0;
     for (int c = 0; c < q.channels().size(); c++) {
-      Channel channel = q.channels().get(c);
+      CorrectedChannel channel = q.channels().get(c);
       PositionPowers heard =
           PositionPowers.of(
               channel.id(), q, responses, points, q.smoothingPerOctave(), calibration, run);
@@ -108,7 +108,7 @@ public final class ResponseCorrection
     return Arrays.stream(points).map(curve).toArray();
   }
 
-  private static PlayingBand band(Channel channel, double[] points, PositionPowers heard) {
+  private static PlayingBand band(CorrectedChannel channel, double[] points, PositionPowers heard) {
     if (channel.fromHz() == null) {
       return heard.band(points, Correction.PER_OCTAVE);
     }

@@ -26,7 +26,7 @@ public record ResponseCorrectionRequest(
     @Schema(description = "Channels to be corrected, each recorded alone")
         @NotNull
         @Size(min = 1, max = 8)
-        List<@NotNull Channel> channels,
+        List<@NotNull CorrectedChannel> channels,
     @Schema(description = "Microphone positions around the listening position")
         @NotNull
         @Size(min = 1, max = 32)
@@ -76,7 +76,7 @@ public record ResponseCorrectionRequest(
   }
 
   /** One channel. */
-  public record Channel(
+  public record CorrectedChannel(
       @Schema(description = "Name, unlike any other channel's") @NotNull @Size(min = 1, max = 60)
           String id,
       @Schema(

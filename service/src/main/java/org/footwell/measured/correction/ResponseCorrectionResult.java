@@ -10,7 +10,8 @@ import org.footwell.signal.SectionKind;
 /** Filters for every channel, and what they do. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record ResponseCorrectionResult(
-    @Schema(description = "One entry per channel, in the order given") List<Channel> channels,
+    @Schema(description = "One entry per channel, in the order given")
+        List<ChannelCorrection> channels,
     @Schema(
             description =
                 "The filters, channel by channel and rising in frequency; kind, frequency, q and"
@@ -24,7 +25,7 @@ public record ResponseCorrectionResult(
   /** One channel. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
-  public record Channel(
+  public record ChannelCorrection(
       @Schema(description = "Id of the channel") String id,
       @Schema(description = "Lowest frequency corrected, Hz") double fromHz,
       @Schema(description = "Highest frequency corrected, Hz") double toHz,

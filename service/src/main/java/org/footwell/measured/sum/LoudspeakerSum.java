@@ -13,7 +13,7 @@ import org.footwell.measured.response.ImpulseResponses;
 import org.footwell.measured.response.MeasurementFault;
 import org.footwell.measured.response.MicrophonePosition;
 import org.footwell.measured.response.TakeRules;
-import org.footwell.measured.sum.LoudspeakerSumRequest.Channel;
+import org.footwell.measured.sum.LoudspeakerSumRequest.SummedChannel;
 import org.footwell.measured.sum.LoudspeakerSumResult.Sum;
 import org.footwell.parts.Safety;
 import org.footwell.physics.Decibels;
@@ -77,7 +77,8 @@ public final class LoudspeakerSum
   @Override
   public LoudspeakerSumResult compute(LoudspeakerSumRequest q, Run run) {
     TakeRules takes = new TakeRules(q.kind(), q.sweep(), run);
-    takes.check(q.channels().stream().map(Channel::id).toList(), q.microphones(), q.recordings());
+    takes.check(
+        q.channels().stream().map(SummedChannel::id).toList(), q.microphones(), q.recordings());
     run.requireNoFaults();
     double[] frequencies = frequencies(q);
     ImpulseResponses responses = q.responses();

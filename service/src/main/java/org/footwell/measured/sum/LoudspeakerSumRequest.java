@@ -26,7 +26,7 @@ public record LoudspeakerSumRequest(
                     + " the sample")
         @NotNull
         @Size(min = 2, max = 2)
-        List<@NotNull Channel> channels,
+        List<@NotNull SummedChannel> channels,
     @Schema(description = "Microphone positions around the listening position")
         @NotNull
         @Size(min = 1, max = 32)
@@ -70,7 +70,7 @@ public record LoudspeakerSumRequest(
   }
 
   /** One channel. */
-  public record Channel(
+  public record SummedChannel(
       @Schema(description = "Name, unlike the other's") @NotNull @Size(min = 1, max = 60)
           String id) {}
 }

@@ -80,7 +80,7 @@ class MeasuredArrivalsTest {
   void theChainIsInAnArrivalAlreadyAndInTheAbsoluteSetting() {
     Setup setup = heard(List.of("m"), new double[] {5.0}, new double[] {7.0});
     setup.seat("driver", null).chain(0, 1.5);
-    SeatDelaysResult.Channel near = setup.result().channels().get(0);
+    SeatDelaysResult.ChannelDelay near = setup.result().channels().get(0);
     assertEquals(5, near.arrivalMs(), 1e-12);
     assertEquals(2, near.delayMs(), 1e-12);
     assertEquals(3.5, near.absoluteSettingMs(), 1e-12);

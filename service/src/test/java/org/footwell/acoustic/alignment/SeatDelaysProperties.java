@@ -116,7 +116,7 @@ class SeatDelaysProperties {
       @ForAll long seed, @ForAll @IntRange(min = 1, max = 16) int step) {
     Setup setup = random(seed, 6, 2, 0);
     setup.asked.processor(new SeatDelaysRequest.Processor(44100.0, (double) step, null));
-    for (SeatDelaysResult.Channel channel : setup.result().channels()) {
+    for (SeatDelaysResult.ChannelDelay channel : setup.result().channels()) {
       assertTrue(Math.abs(channel.roundingErrorUs()) <= 1e6 * step / 44100 / 2 + 1e-6);
       assertEquals(0, channel.delaySamples() % step);
       assertTrue(channel.trimDb() <= 0);

@@ -33,7 +33,7 @@ class SeatDelaysTest {
     Setup setup = Setup.tape(new double[][] {{1.0}, {1.7}});
     setup.asked.processor(new Processor(48000.0, null, null));
     SeatDelaysResult result = setup.result();
-    SeatDelaysResult.Channel near = result.channels().get(0);
+    SeatDelaysResult.ChannelDelay near = result.channels().get(0);
     assertEquals(2.9138, near.arrivalMs(), 5e-5);
     assertEquals(2.0396, near.delayMs(), 5e-5);
     assertEquals(700, near.pathMm(), 1e-9);
@@ -41,7 +41,7 @@ class SeatDelaysTest {
     assertEquals(2.041667, near.settingMs(), 5e-7);
     assertEquals(2.04, near.roundingErrorUs(), 0.005);
     assertEquals(-4.609, near.trimDb(), 5e-4);
-    SeatDelaysResult.Channel far = result.channels().get(1);
+    SeatDelaysResult.ChannelDelay far = result.channels().get(1);
     assertEquals(4.9534, far.arrivalMs(), 5e-5);
     assertEquals(0, far.delayMs());
     assertEquals(0, far.trimDb());
@@ -63,7 +63,7 @@ class SeatDelaysTest {
     SeatDelaysResult result = answer.result();
     assertEquals(
         List.of(99.0, 38.0, 0.0),
-        result.channels().stream().map(SeatDelaysResult.Channel::delaySamples).toList());
+        result.channels().stream().map(SeatDelaysResult.ChannelDelay::delaySamples).toList());
     assertEquals(0.0055, result.seats().get(0).spreadMs(), 5e-5);
     assertEquals(2.5373, result.seats().get(1).spreadMs(), 5e-5);
     SeatDelaysResult.Crossover passengerLeft = result.crossovers().get(1);
@@ -92,7 +92,7 @@ class SeatDelaysTest {
 
   @Test
   void withoutAProcessorNothingIsRounded() {
-    SeatDelaysResult.Channel near =
+    SeatDelaysResult.ChannelDelay near =
         Setup.tape(new double[][] {{1.0}, {1.7}}).result().channels().get(0);
     assertNull(near.delaySamples());
     assertNull(near.settingMs());
@@ -114,7 +114,7 @@ class SeatDelaysTest {
   @Test
   void aDelayInTheChainCountsAndIsInTheAbsoluteSetting() {
     Setup setup = Setup.tape(new double[][] {{1.0}, {1.7}}).chain(0, 5);
-    List<SeatDelaysResult.Channel> channels = setup.result().channels();
+    List<SeatDelaysResult.ChannelDelay> channels = setup.result().channels();
     assertEquals(0, channels.get(0).delayMs());
     assertEquals(5, channels.get(0).absoluteSettingMs());
     assertEquals(5 - 700 / 343.2, channels.get(1).delayMs(), 1e-9);

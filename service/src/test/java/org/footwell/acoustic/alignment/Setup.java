@@ -17,7 +17,7 @@ final class Setup {
 
   static final SeatDelays CALCULATION = new SeatDelays();
 
-  final List<SeatDelaysRequestChannelBuilder> channels = new ArrayList<>();
+  final List<SeatDelaysRequestPlacedChannelBuilder> channels = new ArrayList<>();
   final List<SeatDelaysRequestSeatBuilder> seats = new ArrayList<>();
   final List<Distance> distances = new ArrayList<>();
   final List<Crossover> crossovers = new ArrayList<>();
@@ -55,7 +55,10 @@ final class Setup {
   /** A channel that is certain to have no filter. */
   Setup channel(String name, Position position) {
     channels.add(
-        SeatDelaysRequestChannelBuilder.builder().name(name).position(position).fullRange(true));
+        SeatDelaysRequestPlacedChannelBuilder.builder()
+            .name(name)
+            .position(position)
+            .fullRange(true));
     return this;
   }
 
@@ -93,7 +96,7 @@ final class Setup {
 
   SeatDelaysRequest request() {
     return asked
-        .channels(channels.stream().map(SeatDelaysRequestChannelBuilder::build).toList())
+        .channels(channels.stream().map(SeatDelaysRequestPlacedChannelBuilder::build).toList())
         .seats(seats.stream().map(SeatDelaysRequestSeatBuilder::build).toList())
         .distances(distances)
         .crossovers(crossovers)
@@ -111,7 +114,9 @@ final class Setup {
   }
 
   double[] delays() {
-    return result().channels().stream().mapToDouble(SeatDelaysResult.Channel::delayMs).toArray();
+    return result().channels().stream()
+        .mapToDouble(SeatDelaysResult.ChannelDelay::delayMs)
+        .toArray();
   }
 
   List<String> codes() {

@@ -8,7 +8,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
-import org.footwell.electrical.heat.AmplifierHeatRequest.Channel;
+import org.footwell.electrical.heat.AmplifierHeatRequest.ChannelStage;
 import org.footwell.electrical.heat.AmplifierHeatRequest.ClassD;
 import org.footwell.electrical.heat.AmplifierHeatRequest.Topology;
 import org.footwell.electrical.heat.AmplifierHeatResult.ChannelHeat;
@@ -17,7 +17,7 @@ import org.footwell.electrical.heat.AmplifierHeatResult.TotalDraw;
 
 class AmplifierHeatProperties {
 
-  private static ChannelHeat channel(double sineSwing, Channel channel) {
+  private static ChannelHeat channel(double sineSwing, ChannelStage channel) {
     return Requests.result(Requests.swing(sineSwing, channel)).channels().get(0);
   }
 
@@ -116,7 +116,7 @@ class AmplifierHeatProperties {
   void constantPowerStaysConstantBehindAnyCable(
       @ForAll @DoubleRange(min = 0, max = 0.05) double cable,
       @ForAll @DoubleRange(min = 10, max = 40) double rail) {
-    Channel channel = Requests.classB(rail, 1, 4, 0);
+    ChannelStage channel = Requests.classB(rail, 1, 4, 0);
     TotalDraw sine = Requests.result(Requests.behind(cable, true, channel)).total().sine();
     assertClose(sine.batteryPowerW(), sine.batteryCurrentA() * sine.terminalV());
     assertClose(13.8, sine.terminalV() + cable * sine.batteryCurrentA());

@@ -6,15 +6,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Fault;
-import org.footwell.electrical.heat.AmplifierHeatRequest.Channel;
+import org.footwell.electrical.heat.AmplifierHeatRequest.ChannelStage;
 import org.footwell.electrical.heat.AmplifierHeatRequest.ClassD;
 import org.footwell.electrical.heat.AmplifierHeatRequest.OutputClass;
 import org.junit.jupiter.api.Test;
 
 class AmplifierHeatRefusalsTest {
 
-  private static Channel channel(OutputClass type, Double quiescent, ClassD classD) {
-    return AmplifierHeatRequestChannelBuilder.builder()
+  private static ChannelStage channel(OutputClass type, Double quiescent, ClassD classD) {
+    return AmplifierHeatRequestChannelStageBuilder.builder()
         .outputClass(type)
         .railV(30.0)
         .dropV(2.0)
@@ -26,7 +26,7 @@ class AmplifierHeatRefusalsTest {
 
   @Test
   void boundsAreNamedWithTheirFields() {
-    Channel beyond = Requests.classB(0, 2, 0, 91);
+    ChannelStage beyond = Requests.classB(0, 2, 0, 91);
     AmplifierHeatRequest request =
         Requests.standard(beyond)
             .batteryV(0.0)
@@ -58,7 +58,7 @@ class AmplifierHeatRefusalsTest {
 
   @Test
   void constantPowerBeyondWhatTheCableCarriesIsImpossible() {
-    Channel channel = Requests.times(20, Requests.classB(30, 2, 4, 0));
+    ChannelStage channel = Requests.times(20, Requests.classB(30, 2, 4, 0));
     // 20 · 157.283 W = 3145.7 W; a quarter of 13.8²/0.02 is 2380.5 W.
     List<Fault> faults = Answers.faults(new AmplifierHeat(), Requests.behind(0.02, true, channel));
     assertEquals("draw-impossible", faults.get(0).code());

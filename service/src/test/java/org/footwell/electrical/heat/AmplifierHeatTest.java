@@ -13,7 +13,7 @@ import org.footwell.calculation.Answer;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.Shape;
 import org.footwell.calculation.Verdict;
-import org.footwell.electrical.heat.AmplifierHeatRequest.Channel;
+import org.footwell.electrical.heat.AmplifierHeatRequest.ChannelStage;
 import org.footwell.electrical.heat.AmplifierHeatRequest.ClassD;
 import org.footwell.electrical.heat.AmplifierHeatRequest.Topology;
 import org.footwell.electrical.heat.AmplifierHeatResult.ChannelHeat;
@@ -23,9 +23,9 @@ import org.junit.jupiter.api.Test;
 class AmplifierHeatTest {
 
   /** The worked example of the method page. */
-  private static final Channel BY_HAND = Requests.classB(30, 2, 4, 0);
+  private static final ChannelStage BY_HAND = Requests.classB(30, 2, 4, 0);
 
-  private static ChannelHeat channel(Channel channel) {
+  private static ChannelHeat channel(ChannelStage channel) {
     return Requests.result(Requests.of(channel)).channels().get(0);
   }
 
@@ -134,9 +134,9 @@ class AmplifierHeatTest {
 
   @Test
   void classDByItsEfficiencyIsTheSame() {
-    Channel stated = Requests.classD(40, 4, 0, new ClassD(5.0, null, 200.0 / 215));
+    ChannelStage stated = Requests.classD(40, 4, 0, new ClassD(5.0, null, 200.0 / 215));
     assertEquals(15, channel(stated).sine().heatW(), 1e-9);
-    Channel reactive = Requests.classD(40, 4, 60, new ClassD(5.0, null, 200.0 / 215));
+    ChannelStage reactive = Requests.classD(40, 4, 60, new ClassD(5.0, null, 200.0 / 215));
     assertEquals(15, channel(reactive).sine().heatW(), 1e-9);
     assertEquals(100, channel(reactive).sine().outputPowerW(), 1e-9);
   }
@@ -154,7 +154,7 @@ class AmplifierHeatTest {
 
   @Test
   void aSingleSupplyBridgeTakesItsCurrentFromOneRail() {
-    Channel headUnit = Requests.classB(Topology.SINGLE_SUPPLY_BRIDGE, 14.4, 2.4, 4);
+    ChannelStage headUnit = Requests.classB(Topology.SINGLE_SUPPLY_BRIDGE, 14.4, 2.4, 4);
     AmplifierHeatRequest request =
         Requests.standard(headUnit).batteryV(14.4).converterEfficiency(1.0).build();
     ChannelHeat channel = Requests.result(request).channels().get(0);
@@ -188,7 +188,7 @@ class AmplifierHeatTest {
 
   @Test
   void aLongWayToTheBatteryIsSaid() {
-    Channel four = Requests.times(4, BY_HAND);
+    ChannelStage four = Requests.times(4, BY_HAND);
     assertEquals(List.of("supply-sinks"), Requests.codes(Requests.behind(0.02, true, four)));
     Answer<AmplifierHeatResult> rails = Requests.answer(Requests.behind(0.02, false, four));
     assertEquals(List.of("rails-sink"), Answers.codes(rails));

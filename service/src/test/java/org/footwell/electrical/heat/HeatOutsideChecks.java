@@ -1,7 +1,7 @@
 package org.footwell.electrical.heat;
 
 import java.util.List;
-import org.footwell.electrical.heat.AmplifierHeatRequest.Channel;
+import org.footwell.electrical.heat.AmplifierHeatRequest.ChannelStage;
 import org.footwell.electrical.heat.AmplifierHeatResult.ChannelHeat;
 import org.footwell.reference.OutsideCheck;
 import org.footwell.reference.OutsideChecks;
@@ -53,7 +53,7 @@ class HeatOutsideChecks extends OutsideChecks {
   }
 
   private static ChannelHeat book(Row row) {
-    Channel channel = Requests.classB(row.number("supply_v"), 0, row.number("load_ohm"), 0);
+    ChannelStage channel = Requests.classB(row.number("supply_v"), 0, row.number("load_ohm"), 0);
     return first(Requests.swing(row.number("swing_ratio"), channel));
   }
 
@@ -64,7 +64,7 @@ class HeatOutsideChecks extends OutsideChecks {
     double reactance = row.number("reactance_ohm");
     double load = Math.hypot(resistance, reactance);
     double phase = Math.toDegrees(Math.atan2(reactance, resistance));
-    Channel channel =
+    ChannelStage channel =
         quiescent == 0
             ? Requests.classB(rail, 0, load, phase)
             : Requests.classAb(rail, 0, load, phase, quiescent);

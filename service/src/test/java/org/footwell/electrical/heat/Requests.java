@@ -6,7 +6,7 @@ import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
-import org.footwell.electrical.heat.AmplifierHeatRequest.Channel;
+import org.footwell.electrical.heat.AmplifierHeatRequest.ChannelStage;
 import org.footwell.electrical.heat.AmplifierHeatRequest.ClassD;
 import org.footwell.electrical.heat.AmplifierHeatRequest.OutputClass;
 import org.footwell.electrical.heat.AmplifierHeatRequest.Topology;
@@ -16,24 +16,24 @@ final class Requests {
 
   private Requests() {}
 
-  private static AmplifierHeatRequestChannelBuilder channel(
+  private static AmplifierHeatRequestChannelStageBuilder channel(
       OutputClass type, double railV, double dropV, double loadOhm) {
-    return AmplifierHeatRequestChannelBuilder.builder()
+    return AmplifierHeatRequestChannelStageBuilder.builder()
         .outputClass(type)
         .railV(railV)
         .dropV(dropV)
         .loadOhm(loadOhm);
   }
 
-  static Channel classB(double railV, double dropV, double loadOhm, double phaseDeg) {
+  static ChannelStage classB(double railV, double dropV, double loadOhm, double phaseDeg) {
     return channel(OutputClass.CLASS_B, railV, dropV, loadOhm).phaseDeg(phaseDeg).build();
   }
 
-  static Channel classB(Topology topology, double railV, double dropV, double loadOhm) {
+  static ChannelStage classB(Topology topology, double railV, double dropV, double loadOhm) {
     return channel(OutputClass.CLASS_B, railV, dropV, loadOhm).topology(topology).build();
   }
 
-  static Channel classAb(
+  static ChannelStage classAb(
       double railV, double dropV, double loadOhm, double phaseDeg, double quiescentA) {
     return channel(OutputClass.CLASS_AB, railV, dropV, loadOhm)
         .phaseDeg(phaseDeg)
@@ -41,34 +41,34 @@ final class Requests {
         .build();
   }
 
-  static Channel classD(double railV, double loadOhm, double phaseDeg, ClassD losses) {
+  static ChannelStage classD(double railV, double loadOhm, double phaseDeg, ClassD losses) {
     return channel(OutputClass.CLASS_D, railV, 0, loadOhm)
         .phaseDeg(phaseDeg)
         .classD(losses)
         .build();
   }
 
-  static Channel times(int count, Channel channel) {
-    return AmplifierHeatRequestChannelBuilder.builder(channel).channelCount(count).build();
+  static ChannelStage times(int count, ChannelStage channel) {
+    return AmplifierHeatRequestChannelStageBuilder.builder(channel).channelCount(count).build();
   }
 
   /** At 13.8 V through a converter of 85 %. */
-  static AmplifierHeatRequestBuilder standard(Channel... channels) {
+  static AmplifierHeatRequestBuilder standard(ChannelStage... channels) {
     return AmplifierHeatRequestBuilder.builder()
         .batteryV(13.8)
         .converterEfficiency(0.85)
         .channels(List.of(channels));
   }
 
-  static AmplifierHeatRequest of(Channel... channels) {
+  static AmplifierHeatRequest of(ChannelStage... channels) {
     return swing(1, channels);
   }
 
-  static AmplifierHeatRequest swing(double sineSwing, Channel... channels) {
+  static AmplifierHeatRequest swing(double sineSwing, ChannelStage... channels) {
     return standard(channels).sineSwingRatio(sineSwing).build();
   }
 
-  static AmplifierHeatRequest behind(double cableOhm, boolean regulated, Channel... channels) {
+  static AmplifierHeatRequest behind(double cableOhm, boolean regulated, ChannelStage... channels) {
     return standard(channels).supplyRegulated(regulated).supplyCableOhm(cableOhm).build();
   }
 

@@ -39,8 +39,8 @@ class ArrivalTimesTest {
     session.take("b", "right ear", room(Speaker.FULL_RANGE, 5.6).response());
     session.draft.processor(new Processor(48_000.0, null, 10.0));
     ArrivalTimesResult result = session.result();
-    ArrivalTimesResult.Channel a = result.channels().get(0);
-    ArrivalTimesResult.Channel b = result.channels().get(1);
+    ArrivalTimesResult.ChannelArrival a = result.channels().get(0);
+    ArrivalTimesResult.ChannelArrival b = result.channels().get(1);
     // (3 + 3·3.4)/4 = 3.3 and (6 + 3·5.6)/4 = 5.7; the offset of the loudspeaker is the same.
     assertEquals(2.4, a.delayMs(), 0.002);
     assertEquals(0, b.delayMs(), 0);
@@ -72,7 +72,7 @@ class ArrivalTimesTest {
     room = room(Speaker.DOOR, 5);
     room.polarity = -1;
     Session inverted = Session.plain().take("a", "m", room.response());
-    ArrivalTimesResult.Channel one = upright.result().channels().get(0);
+    ArrivalTimesResult.ChannelArrival one = upright.result().channels().get(0);
     Answer<ArrivalTimesResult> answer = inverted.answer();
     assertEquals(1, one.polarity());
     assertEquals(-1, answer.result().channels().get(0).polarity());

@@ -3,7 +3,7 @@ package org.footwell.measured.arrival;
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.RequestUnderTest;
-import org.footwell.measured.arrival.ArrivalTimesRequest.Channel;
+import org.footwell.measured.arrival.ArrivalTimesRequest.RecordedChannel;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Take;
 import org.footwell.measured.arrival.ArrivalTimesRequest.TimeReference;
 import org.footwell.measured.response.LeftAndRight;
@@ -15,7 +15,7 @@ import org.footwell.recording.Recording;
 /** A measuring session: channels heard at microphones, all started at the same time. */
 final class Session extends RequestUnderTest<ArrivalTimesRequest, ArrivalTimesResult> {
 
-  final List<Channel> channels = new ArrayList<>();
+  final List<RecordedChannel> channels = new ArrayList<>();
   final List<MicrophonePosition> microphones = new ArrayList<>();
   final List<Take> takes = new ArrayList<>();
   final List<LeftAndRight> pairs = new ArrayList<>();
@@ -48,8 +48,8 @@ final class Session extends RequestUnderTest<ArrivalTimesRequest, ArrivalTimesRe
   }
 
   /** A channel to be described further. */
-  static ArrivalTimesRequestChannelBuilder named(String id) {
-    return ArrivalTimesRequestChannelBuilder.builder().id(id);
+  static ArrivalTimesRequestRecordedChannelBuilder named(String id) {
+    return ArrivalTimesRequestRecordedChannelBuilder.builder().id(id);
   }
 
   Session take(String channel, String microphone, float... samples) {

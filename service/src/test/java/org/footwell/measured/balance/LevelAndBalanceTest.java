@@ -118,7 +118,7 @@ class LevelAndBalanceTest {
     Answer<LevelAndBalanceResult> answer = session.answer();
     assertEquals(-6.02, answer.result().channels().get(0).levelDb(), 0.02);
     assertEquals(List.of("one-position-only"), Answers.codes(answer));
-    session.channels.set(0, new LevelAndBalanceRequest.Channel("a", 40.0, 10_000.0));
+    session.channels.set(0, new LevelAndBalanceRequest.BalancedChannel("a", 40.0, 10_000.0));
     assertTrue(session.codes().contains("band-beyond-sweep"));
   }
 
@@ -128,7 +128,7 @@ class LevelAndBalanceTest {
     // A second-order Butterworth band from SciPy's table would do; here one pole pair at 1 kHz.
     session.channel("a", null, null, click(1).through(0.1, 0, -0.1, 1, -1.75, 0.78));
     Answer<LevelAndBalanceResult> answer = session.answer();
-    LevelAndBalanceResult.Channel channel = answer.result().channels().get(0);
+    LevelAndBalanceResult.ChannelLevel channel = answer.result().channels().get(0);
     assertTrue(channel.bandFromHz() > 100 && channel.bandToHz() < 10_000, channel::toString);
     assertTrue(Answers.codes(answer).contains("playing-band-found"));
   }

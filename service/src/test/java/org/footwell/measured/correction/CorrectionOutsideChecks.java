@@ -21,7 +21,7 @@ class CorrectionOutsideChecks extends OutsideChecks {
             .within(0.1));
   }
 
-  private static ResponseCorrectionResult.Channel channel(Row row) {
+  private static ResponseCorrectionResult.ChannelCorrection channel(Row row) {
     CorrectionSession session = CorrectionSession.at(1);
     session.channel("a", 100.0, 10_000.0, Bells.flat().through(row.text("sections")));
     session

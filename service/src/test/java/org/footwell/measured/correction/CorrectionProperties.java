@@ -59,7 +59,7 @@ class CorrectionProperties {
       double most = point.boostAllowed() ? boost : 0;
       assertTrue(point.correctionDb() <= most + 0.1 + 1e-9, point::toString);
     }
-    ResponseCorrectionResult.Channel channel = result.channels().get(0);
+    ResponseCorrectionResult.ChannelCorrection channel = result.channels().get(0);
     assertTrue(channel.errorAfterDb() <= channel.errorBeforeDb() + 1e-9, channel::toString);
   }
 
@@ -69,7 +69,7 @@ class CorrectionProperties {
       @ForAll @IntRange(min = 0, max = 10_000) int seed,
       @ForAll @IntRange(min = 1, max = 6) int count,
       @ForAll @DoubleRange(min = 0, max = 6) double boost) {
-    ResponseCorrectionResult.Channel channel = reflecting(seed, count, boost);
+    ResponseCorrectionResult.ChannelCorrection channel = reflecting(seed, count, boost);
     assertTrue(
         channel.filterCount() == 0
             ? channel.errorAfterDb() == channel.errorBeforeDb()
@@ -80,11 +80,12 @@ class CorrectionProperties {
   @Example
   void aFitThatEndsUpWorseIsTakenBack() {
     // As fitted, its four filters bring 2.65 dB to 2.70.
-    ResponseCorrectionResult.Channel channel = reflecting(44, 4, 3);
+    ResponseCorrectionResult.ChannelCorrection channel = reflecting(44, 4, 3);
     assertTrue(channel.errorAfterDb() <= channel.errorBeforeDb(), channel::toString);
   }
 
-  private static ResponseCorrectionResult.Channel reflecting(int seed, int count, double boost) {
+  private static ResponseCorrectionResult.ChannelCorrection reflecting(
+      int seed, int count, double boost) {
     Random random = new Random(seed);
     MadeUpResponse[] heard = new MadeUpResponse[4];
     for (int m = 0; m < heard.length; m++) {

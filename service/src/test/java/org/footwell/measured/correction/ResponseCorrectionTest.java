@@ -8,7 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
-import org.footwell.measured.correction.ResponseCorrectionRequest.Channel;
+import org.footwell.measured.correction.ResponseCorrectionRequest.CorrectedChannel;
 import org.footwell.measured.correction.ResponseCorrectionResult.Point;
 import org.footwell.measured.correction.ResponseCorrectionResult.Section;
 import org.footwell.measured.response.Gate;
@@ -55,7 +55,7 @@ class ResponseCorrectionTest {
     assertEquals(
         SectionDesign.peak(only.frequencyHz(), only.q(), only.gainDb(), 48_000),
         only.coefficients());
-    ResponseCorrectionResult.Channel channel = answer.result().channels().get(0);
+    ResponseCorrectionResult.ChannelCorrection channel = answer.result().channels().get(0);
     assertTrue(channel.errorBeforeDb() > 1.5, channel::toString);
     assertTrue(channel.errorAfterDb() < 0.15, channel::toString);
     assertEquals(0, channel.headroomDb(), 0);
@@ -71,7 +71,7 @@ class ResponseCorrectionTest {
     session.channel("a", 100.0, 10_000.0, same, same.times(0.9), same.times(1.1));
     session.draft.filters(CorrectionSession.limits(4, 3));
     Answer<ResponseCorrectionResult> answer = session.answer();
-    ResponseCorrectionResult.Channel channel = answer.result().channels().get(0);
+    ResponseCorrectionResult.ChannelCorrection channel = answer.result().channels().get(0);
     assertTrue(channel.headroomDb() > 2 && channel.headroomDb() < 3.11, channel::toString);
     assertEquals(1000, channel.headroomHz(), 150);
     assertTrue(channel.errorAfterDb() < channel.errorBeforeDb() - 0.5, channel::toString);
@@ -175,7 +175,7 @@ class ResponseCorrectionTest {
         .target(new TargetCurve(List.of(new LevelAt(300.0, 4.0), new LevelAt(600.0, 0.0)), null))
         .filters(CorrectionSession.limits(6, 6));
     ResponseCorrectionResult result = session.result();
-    ResponseCorrectionResult.Channel channel = result.channels().get(0);
+    ResponseCorrectionResult.ChannelCorrection channel = result.channels().get(0);
     assertTrue(channel.errorAfterDb() < 0.5 * channel.errorBeforeDb(), channel::toString);
     Point low = result.points().get(0);
     Point high = result.points().get(result.points().size() - 1);
@@ -255,8 +255,8 @@ class ResponseCorrectionTest {
   @Test
   void requestsThatCannotBeAnsweredAreRefused() {
     CorrectionSession session = bells();
-    session.channels.add(new Channel("b", 5000.0, 5100.0));
-    session.channels.add(new Channel("c", null, 5100.0));
+    session.channels.add(new CorrectedChannel("b", 5000.0, 5100.0));
+    session.channels.add(new CorrectedChannel("c", null, 5100.0));
     session.draft.filters(limits().lowestQ(5.0).highestQ(1.0).fromHz(500.0).toHz(200.0).build());
     assertEquals(
         List.of(

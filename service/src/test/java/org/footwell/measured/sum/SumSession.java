@@ -7,7 +7,7 @@ import org.footwell.measured.response.ChannelTake;
 import org.footwell.measured.response.MadeUpResponse;
 import org.footwell.measured.response.MicrophonePosition;
 import org.footwell.measured.response.RecordedKind;
-import org.footwell.measured.sum.LoudspeakerSumRequest.Channel;
+import org.footwell.measured.sum.LoudspeakerSumRequest.SummedChannel;
 import org.footwell.parts.Filter;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.recording.Recording;
@@ -22,7 +22,7 @@ final class SumSession extends RequestUnderTest<LoudspeakerSumRequest, Loudspeak
   final LoudspeakerSumRequestBuilder draft =
       LoudspeakerSumRequestBuilder.builder()
           .kind(RecordedKind.IMPULSE_RESPONSE)
-          .channels(List.of(new Channel("low"), new Channel("high")))
+          .channels(List.of(new SummedChannel("low"), new SummedChannel("high")))
           .microphones(microphones)
           .recordings(takes)
           .crossoverHz(1500.0);
