@@ -163,6 +163,6 @@ final class Binder {
     if (given instanceof String text) {
       return cells ? text : '"' + text + '"';
     }
-    return given instanceof Map ? "a group" : given instanceof List ? "a list" : given;
+    return given instanceof Map ? Given.GROUP : given instanceof List ? Given.LIST : given;
   }
 }

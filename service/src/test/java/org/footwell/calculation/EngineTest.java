@@ -64,6 +64,7 @@ public class EngineTest {
             .example("{}")
             .sources()
             .limits()
+            .findings(Remarks.values())
             .build();
     return new Calculation<>() {
       @Override
