@@ -10,15 +10,24 @@ import jakarta.validation.constraints.Size;
 import java.lang.reflect.AnnotatedElement;
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
+import org.footwell.calculation.Vocabulary.Quantity;
 
 /**
- * What a value may be: read from the annotations of its field, which the contract shows too.
+ * What a value may be: read from the annotations of its field, or else from the vocabulary; the
+ * contract shows the same.
  *
  * @param permit whether a value that is there is allowed
  * @param allowed the same in words that follow "must be"
+ * @param least smallest number, included, or null
+ * @param most largest number, included, or null
  */
-record Bounds(Predicate<Object> permit, String allowed) {
+record Bounds(Predicate<Object> permit, String allowed, BigDecimal least, BigDecimal most) {
+
+  private Bounds(Predicate<Object> permit, String allowed) {
+    this(permit, allowed, null, null);
+  }
 
   static Bounds any(String allowed) {
     return new Bounds(value -> true, allowed);
@@ -55,17 +64,28 @@ record Bounds(Predicate<Object> permit, String allowed) {
   }
 
   /** Range of a number, and its decimals. */
-  static Bounds number(Class<?> type, AnnotatedElement marks) {
+  static Bounds number(Class<?> type, AnnotatedElement marks, Optional<Quantity> quantity) {
     boolean whole = type != Double.class && type != double.class && type != BigDecimal.class;
-    Limit least = Limit.lowest(marks);
-    Limit most = Limit.highest(marks);
+    Limit least =
+        Limit.lowest(marks)
+            .or(() -> quantity.map(Quantity::least).map(Limit::included))
+            .orElse(null);
+    Limit most =
+        Limit.highest(marks)
+            .or(() -> quantity.map(Quantity::most).map(Limit::included))
+            .orElse(null);
     Digits digits = marks.getAnnotation(Digits.class);
-    String allowed = (whole ? "a whole number" : "a number") + range(least, most);
-    return type == BigDecimal.class
-        ? new Bounds(
-            value -> exactly((BigDecimal) value, least, most, digits),
-            allowed + (digits == null ? "" : " with at most " + digits.fraction() + " decimals"))
-        : new Bounds(value -> rounded(((Number) value).doubleValue(), least, most), allowed);
+    Predicate<Object> permit =
+        type == BigDecimal.class
+            ? value -> exactly((BigDecimal) value, least, most, digits)
+            : value -> rounded(((Number) value).doubleValue(), least, most);
+    return new Bounds(
+        permit,
+        (whole ? "a whole number" : "a number")
+            + range(least, most)
+            + (digits == null ? "" : " with at most " + digits.fraction() + " decimals"),
+        least == null || !least.included() ? null : least.exact(),
+        most == null || !most.included() ? null : most.exact());
   }
 
   /** Not-a-number lies within no bound. */
@@ -100,20 +120,24 @@ record Bounds(Predicate<Object> permit, String allowed) {
       return new Limit(text, exact, exact.doubleValue(), included);
     }
 
-    static Limit lowest(AnnotatedElement marks) {
+    static Limit included(String text) {
+      return of(text, true);
+    }
+
+    static Optional<Limit> lowest(AnnotatedElement marks) {
       DecimalMin decimal = marks.getAnnotation(DecimalMin.class);
       Min whole = marks.getAnnotation(Min.class);
       return decimal != null
-          ? of(decimal.value(), decimal.inclusive())
-          : whole == null ? null : of(Long.toString(whole.value()), true);
+          ? Optional.of(of(decimal.value(), decimal.inclusive()))
+          : Optional.ofNullable(whole).map(min -> included(Long.toString(min.value())));
     }
 
-    static Limit highest(AnnotatedElement marks) {
+    static Optional<Limit> highest(AnnotatedElement marks) {
       DecimalMax decimal = marks.getAnnotation(DecimalMax.class);
       Max whole = marks.getAnnotation(Max.class);
       return decimal != null
-          ? of(decimal.value(), decimal.inclusive())
-          : whole == null ? null : of(Long.toString(whole.value()), true);
+          ? Optional.of(of(decimal.value(), decimal.inclusive()))
+          : Optional.ofNullable(whole).map(max -> included(Long.toString(max.value())));
     }
   }
 }

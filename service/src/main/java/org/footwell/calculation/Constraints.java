@@ -1,16 +1,21 @@
 package org.footwell.calculation;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 
-/** Checks a record against the bounds of its shape and puts what breaks them into words. */
+/** Checks a record against bounds and rules of its shape and puts what breaks them into words. */
 final class Constraints {
 
   private final Faults faults;
+
+  /** Places known to be faulty, those found here among them. */
   private final List<String> faulty;
 
   private Constraints(Faults faults) {
     this.faults = faults;
-    this.faulty = faults.list().stream().map(Fault::pointer).toList();
+    this.faulty =
+        faults.list().stream().map(Fault::pointer).collect(Collectors.toCollection(ArrayList::new));
   }
 
   /**
@@ -24,6 +29,9 @@ final class Constraints {
   private void group(Node.Group group, Object record, String pointer) {
     for (Node.Member member : group.members().values()) {
       value(member.node(), member.required(), member.of(record), pointer, member.name());
+    }
+    if (!faults.full()) {
+      group.rules().check(record, pointer, faulty, faults);
     }
   }
 
@@ -60,6 +68,7 @@ final class Constraints {
     if (faults.full() || faulty.stream().anyMatch(known -> covers(known, pointer))) {
       return null;
     }
+    faulty.add(pointer);
     return faults.add(code).at(pointer).allowed(node.bounds().allowed());
   }
 

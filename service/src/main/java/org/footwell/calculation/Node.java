@@ -27,9 +27,14 @@ sealed interface Node {
    *
    * @param constructor takes an array of the components
    * @param numeric those components that are fractional numbers or may have such in them
+   * @param rules between the components and what is below them
    */
   record Group(
-      Class<?> type, MethodHandle constructor, Map<String, Member> members, List<Member> numeric)
+      Class<?> type,
+      MethodHandle constructor,
+      Map<String, Member> members,
+      List<Member> numeric,
+      DeclaredRules rules)
       implements Node {
 
     private static final Bounds ANY = Bounds.any("a group of fields");
@@ -39,7 +44,8 @@ sealed interface Node {
           type,
           constructor,
           members,
-          members.values().stream().filter(member -> isNumeric(member.node())).toList());
+          members.values().stream().filter(member -> isNumeric(member.node())).toList(),
+          new DeclaredRules(type, members));
     }
 
     private static boolean isNumeric(Node node) {

@@ -1,5 +1,6 @@
 package org.footwell.calculation;
 
+import io.swagger.v3.oas.annotations.media.ArraySchema;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
@@ -18,6 +19,8 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import org.footwell.calculation.Vocabulary.Quantity;
 
 /** Reads the shape of a record from its components and their annotations. */
 final class Reflection {
@@ -68,15 +71,16 @@ final class Reflection {
       throws IllegalAccessException {
     MethodHandle accessor = LOOKUP.unreflect(component.getAccessor());
     AnnotatedElement marks = component.getAccessor();
-    Schema schema = marks.getAnnotation(Schema.class);
+    String name = Names.snake(component.getName());
+    Optional<Quantity> quantity = Vocabulary.of(name);
     MethodHandle untyped = accessor.asType(MethodType.methodType(Object.class, Object.class));
     try {
       return new Node.Member(
-          Names.snake(component.getName()),
-          node(component.getGenericType(), component.getAnnotatedType(), marks),
+          name,
+          node(component.getGenericType(), component.getAnnotatedType(), marks, quantity),
           marks.isAnnotationPresent(NotNull.class),
           bare == null ? null : untyped.invoke(bare),
-          schema == null ? "" : schema.description(),
+          sentence(component, quantity),
           untyped,
           component.getType() == double.class
               ? accessor.asType(MethodType.methodType(double.class, Object.class))
@@ -86,21 +90,33 @@ final class Reflection {
     }
   }
 
-  private static Node node(Type type, AnnotatedType annotated, AnnotatedElement marks) {
+  /** What a field says of itself, or else what its name stands for. */
+  private static String sentence(RecordComponent component, Optional<Quantity> quantity) {
+    AnnotatedElement marks = component.getAccessor();
+    return Optional.ofNullable(marks.getAnnotation(ArraySchema.class))
+        .map(ArraySchema::arraySchema)
+        .or(() -> Optional.ofNullable(marks.getAnnotation(Schema.class)))
+        .map(Schema::description)
+        .or(() -> quantity.map(Quantity::sentence))
+        .orElseThrow(() -> new IllegalStateException(component + " says nowhere what it means"));
+  }
+
+  private static Node node(
+      Type type, AnnotatedType annotated, AnnotatedElement marks, Optional<Quantity> quantity) {
     if (type instanceof ParameterizedType list && list.getRawType() == List.class) {
       AnnotatedType element =
           ((AnnotatedParameterizedType) annotated).getAnnotatedActualTypeArguments()[0];
       Size size = marks.getAnnotation(Size.class);
       return new Node.Repeated(
-          node(list.getActualTypeArguments()[0], element, element),
+          node(list.getActualTypeArguments()[0], element, element, Optional.empty()),
           element.isAnnotationPresent(NotNull.class),
           size == null ? Integer.MAX_VALUE : size.max(),
           Bounds.list(marks));
     }
-    Class<?> single = (Class<?>) type;
+    Class<?> single = (Class<?>) (type instanceof ParameterizedType map ? map.getRawType() : type);
     return single.isRecord()
         ? group(single)
-        : new Node.Scalar(single, bounds(single, marks), constants(single));
+        : new Node.Scalar(single, bounds(single, marks, quantity), constants(single));
   }
 
   private static Map<String, Object> constants(Class<?> type) {
@@ -113,16 +129,19 @@ final class Reflection {
     return Collections.unmodifiableMap(constants);
   }
 
-  private static Bounds bounds(Class<?> type, AnnotatedElement marks) {
+  private static Bounds bounds(Class<?> type, AnnotatedElement marks, Optional<Quantity> quantity) {
     if (type.isEnum()) {
       return Bounds.any("one of " + String.join(", ", constants(type).keySet()));
     }
     if (type == Series.class) {
       return Bounds.any("a list of numbers");
     }
+    if (type == Map.class) {
+      return Bounds.any("a group of fields");
+    }
     if (type == Boolean.class || type == boolean.class) {
       return Bounds.any("true or false");
     }
-    return type == String.class ? Bounds.text(marks) : Bounds.number(type, marks);
+    return type == String.class ? Bounds.text(marks) : Bounds.number(type, marks, quantity);
   }
 }

@@ -1,8 +1,10 @@
 package org.footwell.calculation;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Pattern;
+import org.footwell.calculation.rule.Rule;
 
 /**
  * The shape of a request or result record, reflected once: its columns with types, bounds and
@@ -59,6 +61,31 @@ public final class Shape<T extends Record> {
       int most,
       String allowed,
       String description) {}
+
+  /**
+   * One component of the record itself.
+   *
+   * @param description what it means
+   * @param least smallest number a request may give, or null
+   * @param most largest, or null
+   */
+  public record Field(String name, String description, BigDecimal least, BigDecimal most) {}
+
+  /** The components in order of declaration. */
+  public List<Field> fields() {
+    return root.members().values().stream()
+        .map(
+            member -> {
+              Bounds bounds = member.node().bounds();
+              return new Field(member.name(), member.description(), bounds.least(), bounds.most());
+            })
+        .toList();
+  }
+
+  /** The rules between the components and what is below them. */
+  public List<Rule> rules() {
+    return root.rules().list();
+  }
 
   /** The leaves in order of declaration. */
   public List<Column> columns() {

@@ -14,11 +14,14 @@ import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Shape;
+import org.footwell.calculation.rule.Rule;
 import org.footwell.web.request.DeclaredConstants;
 import org.footwell.web.request.Json;
 
@@ -80,9 +83,9 @@ final class Schemas {
   }
 
   private void complete(Schema<?> schema, Class<?> record, boolean request) {
+    declarations(schema, record.asSubclass(Record.class), request);
     List<String> required = new ArrayList<>();
     for (RecordComponent component : record.getRecordComponents()) {
-      describeReference(schema, component);
       if (component.getType().isPrimitive()
           || component.getAccessor().isAnnotationPresent(NotNull.class)) {
         required.add(Names.snake(component.getName()));
@@ -95,20 +98,41 @@ final class Schemas {
     }
   }
 
-  /** Version 3.0 drops a description beside a reference; within allOf it survives. */
-  private void describeReference(Schema<?> schema, RecordComponent component) {
-    String name = Names.snake(component.getName());
-    Schema<?> property = schema.getProperties().get(name);
-    if (!v31 && property.get$ref() != null) {
-      Schema<?> described = new Schema<>(SpecVersion.V30);
-      described.setAllOf(List.of(property));
-      described.setDescription(
-          component
-              .getAccessor()
-              .getAnnotation(io.swagger.v3.oas.annotations.media.Schema.class)
-              .description());
-      schema.addProperty(name, described);
+  /** What a field means and may be, where the vocabulary says it, and the rules between fields. */
+  private void declarations(Schema<?> schema, Class<? extends Record> record, boolean request) {
+    Shape<?> shape = Shape.of(record);
+    for (Shape.Field field : shape.fields()) {
+      Schema<?> property = schema.getProperties().get(field.name());
+      if (property.get$ref() != null && !v31) {
+        schema.addProperty(field.name(), besideReference(property, field.description()));
+        continue;
+      }
+      property.setDescription(field.description());
+      if (request) {
+        property.setMinimum(field.least() == null ? property.getMinimum() : field.least());
+        property.setMaximum(field.most() == null ? property.getMaximum() : field.most());
+      }
     }
+    if (request && !shape.rules().isEmpty()) {
+      schema.setDescription(
+          shape.rules().stream().map(Rule::sentence).collect(Collectors.joining(" ")));
+      schema.addExtension("x-rules", shape.rules().stream().map(Schemas::rule).toList());
+    }
+  }
+
+  private static Map<String, Object> rule(Rule rule) {
+    Map<String, Object> written = new LinkedHashMap<>();
+    written.put("rule", rule.kind());
+    written.put("fields", rule.fields());
+    return written;
+  }
+
+  /** Version 3.0 drops a description beside a reference; within allOf it survives. */
+  private static Schema<?> besideReference(Schema<?> reference, String description) {
+    Schema<?> described = new Schema<>(SpecVersion.V30);
+    described.setAllOf(List.of(reference));
+    described.setDescription(description);
+    return described;
   }
 
   private static void defaults(Schema<?> schema, Class<? extends Record> record) {

@@ -16,14 +16,7 @@ public final class AmplifierSupply {
   public record Draw(
       @Schema(description = "How its output stages work") @NotNull
           AmplifierHeatRequest.OutputClass outputClass,
-      @Schema(
-              description =
-                  "Power given to the rails over power taken from the battery; 1 without a step-up"
-                      + " converter")
-          @NotNull
-          @DecimalMin("0.1")
-          @DecimalMax("1")
-          Double converterEfficiency,
+      @NotNull Double converterEfficiency,
       @Schema(description = "Current of each half without signal, A; needed for class AB")
           @DecimalMin("0.0001")
           @DecimalMax("20")
@@ -33,24 +26,15 @@ public final class AmplifierSupply {
 
   /** The supply cable of an amplifier; with it and {@code draw}, cable and fuse are reviewed. */
   public record Feed(
-      @Schema(description = "Voltage at the battery while the amplifier plays, V")
-          @NotNull
-          @DecimalMin("6")
-          @DecimalMax("32")
+      @Schema(description = "Voltage at the battery while the amplifier plays, V") @NotNull
           Double supplyV,
-      @Schema(description = "Length from the battery, one way, m")
-          @NotNull
-          @DecimalMin("0.05")
-          @DecimalMax("50")
-          Double oneWayM,
+      @Schema(description = "Length from the battery, one way, m") @NotNull Double oneWayM,
       @Schema(description = "What brings the current back") @NotNull
           SupplyCableRequest.ReturnPath returnPath,
       @Schema(
               description =
                   "Resistance of the body between the two earth points, ohm, when the body"
                       + " returns; without it the drop counts the cable alone")
-          @DecimalMin("0")
-          @DecimalMax("1")
           Double bodyOhm,
       @Schema(description = "Drop permitted over the whole loop, V")
           @NotNull
@@ -59,10 +43,7 @@ public final class AmplifierSupply {
           Double permittedDropV,
       @Schema(description = "What the conductors are made of") @NotNull
           SupplyCableRequest.Material material,
-      @Schema(description = "Temperature the insulation bears for long, °C")
-          @NotNull
-          @DecimalMin("60")
-          @DecimalMax("200")
+      @Schema(description = "Temperature the insulation bears for long, °C") @NotNull
           Double insulationTemperatureC,
       @Schema(description = "Whether any part of it lies in an engine space") @NotNull
           Boolean engineSpace,
@@ -70,10 +51,7 @@ public final class AmplifierSupply {
           @DecimalMin("1.3")
           @DecimalMax("240")
           Double areaMm2,
-      @Schema(description = "Distance of the main fuse from the battery, m")
-          @DecimalMin("0")
-          @DecimalMax("20")
-          Double fuseDistanceM,
+      @Schema(description = "Distance of the main fuse from the battery, m") Double fuseDistanceM,
       @Schema(
               description =
                   "Whether bass at full level is to last for seconds: the fuse is then rated for a"

@@ -3,8 +3,6 @@ package org.footwell.vehicle;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
-import jakarta.validation.constraints.Max;
-import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 
@@ -26,10 +24,6 @@ public record MeasuredChannel(
             description =
                 "Arrival at the main seat with all settings made, ms; only the differences between"
                     + " channels count")
-        @DecimalMin("-1000")
-        @DecimalMax("10000")
         Double arrivalMs,
     @Schema(description = "Polarity found: 1 pushes outward, -1 inward; 0 is refused")
-        @Min(-1)
-        @Max(1)
         Integer polarity) {}

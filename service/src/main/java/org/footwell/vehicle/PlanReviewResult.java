@@ -58,7 +58,7 @@ public record PlanReviewResult(
   public record ChannelLine(
       @Schema(description = "Id of the channel") String id,
       @Schema(description = "Where it plays") VehiclePlan.Role role,
-      @Schema(description = "Rated load, ohm") double loadOhm,
+      double loadOhm,
       @Schema(description = "Lowest modulus over frequency, ohm; where the drivers' data is there")
           Double lowestOhm,
       @Schema(description = "Clean sine power into the load, W") double cleanPowerW,

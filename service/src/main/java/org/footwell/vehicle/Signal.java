@@ -1,8 +1,6 @@
 package org.footwell.vehicle;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.constraints.DecimalMax;
-import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
@@ -22,14 +20,8 @@ public record Signal(
     @Schema(description = "Converter and processor between source and amplifiers") @Size(max = 7)
         List<@NotNull Stage> stages,
     @Schema(description = "How far an amplifier reaches its limit before the source does, dB")
-        @DecimalMin("0")
-        @DecimalMax("20")
         Double overlapDb,
-    @Schema(description = "Level of the test tone below full scale, dBFS")
-        @NotNull
-        @DecimalMin("-60")
-        @DecimalMax("0")
-        Double testToneDbfs,
+    @NotNull Double testToneDbfs,
     @Schema(description = "Whether the target is measured open or loaded") @NotNull
         GainChainRequest.Terminals terminals) {
 

@@ -115,7 +115,7 @@ class BadInputTest {
     "power_w, 1e308",
     "power_w, 1e999",
     "power_w, -1e999",
-    "power_w, 20000.000001",
+    "power_w, 50000.000001",
     "power_w, 1e-999",
     "distance_m, 0",
     "distance_m, -0.0",
@@ -133,7 +133,7 @@ class BadInputTest {
   @Test
   void whatIsAllowedIsToldWithTheFault() {
     assertEquals(
-        "power_w must be a number from 0.000001 to 20000.",
+        "power_w must be a number from 0.000001 to 50000.",
         invalid(with("power_w", "-1")).detailAt("/power_w"));
     assertEquals(
         "drive must be one of shared, each.",
@@ -173,7 +173,7 @@ class BadInputTest {
   @Test
   void aDecimalCommaInATextIsRecognised() {
     assertEquals(
-        "power_w must be a number from 0.000001 to 20000 with a decimal point, not a comma.",
+        "power_w must be a number from 0.000001 to 50000 with a decimal point, not a comma.",
         invalid(with("power_w", "\"12,5\"")).detail());
   }
 

@@ -3,8 +3,6 @@ package org.footwell.acoustic.alignment;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
-import jakarta.validation.constraints.Max;
-import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import org.footwell.calculation.Built;
@@ -22,8 +20,6 @@ public record MeasuredArrival(
             description =
                 "Arrival, ms, from the same moment for all: path and whatever delay is in the chain")
         @NotNull
-        @DecimalMin("-1000")
-        @DecimalMax("60000")
         Double arrivalMs,
     @Schema(description = "How far it may be off, ms, either way")
         @DecimalMin("0")
@@ -47,12 +43,8 @@ public record MeasuredArrival(
     @Schema(
             description =
                 "1 or -1 as measured, compared with the polarity of the channel; 0 is not compared")
-        @Min(-1)
-        @Max(1)
         Integer polarity,
     @Schema(description = "How sure the polarity is: 0 a guess, 1 certain; absent: certain")
-        @DecimalMin("0")
-        @DecimalMax("1")
         Double polarityConfidence,
     @Schema(description = "Signal over noise, dB; not used") @DecimalMin("-200") @DecimalMax("200")
         Double signalToNoiseDb,

@@ -3,8 +3,6 @@ package org.footwell.acoustic.alignment;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
-import jakarta.validation.constraints.Max;
-import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
@@ -36,10 +34,7 @@ public record SeatDelaysRequest(
         List<@NotNull Crossover> crossovers,
     @Schema(description = "The processor that sets the delays; absent: exact delays only")
         Processor processor,
-    @Schema(description = "Air temperature the delays are for, °C")
-        @DecimalMin("-40")
-        @DecimalMax("80")
-        Double temperatureC,
+    Double temperatureC,
     @Schema(
             description =
                 "Arrivals by measurement, one for every channel and microphone position: recordings"
@@ -74,10 +69,7 @@ public record SeatDelaysRequest(
           String id,
       @Schema(description = "Name of the seat it stands for") @NotNull @Size(min = 1, max = 60)
           String seat,
-      @Schema(description = "How much it counts among those of its seat")
-          @DecimalMin("0.001")
-          @DecimalMax("1000")
-          Double weight) {
+      @Schema(description = "How much it counts among those of its seat") Double weight) {
 
     public SeatMicrophone {
       weight = weight == null ? Double.valueOf(1) : weight;
@@ -89,23 +81,12 @@ public record SeatDelaysRequest(
   public record PlacedChannel(
       @Schema(description = "Name, unlike any other channel's") @NotNull @Size(min = 1, max = 60)
           String name,
-      @Schema(description = "Acoustic centre of the loudspeaker, in vehicle axes (ISO 8855)")
-          Position position,
-      @Schema(
-              description =
-                  "Delay the channel has already, ms: set before, or the latency of equipment only"
-                      + " this channel passes")
-          @DecimalMin("0")
-          @DecimalMax("1000")
-          Double chainDelayMs,
-      @Schema(description = "High-pass filter of the channel") Filter highPass,
-      @Schema(description = "Low-pass filter of the channel") Filter lowPass,
-      @Schema(description = "Whether it is certain that no filter is in the channel's path")
-          Boolean fullRange,
-      @Schema(description = "1 as wired for a push outward, -1 inverted; 0 is refused")
-          @Min(-1)
-          @Max(1)
-          Integer polarity) {
+      Position position,
+      Double chainDelayMs,
+      Filter highPass,
+      Filter lowPass,
+      Boolean fullRange,
+      Integer polarity) {
 
     public PlacedChannel {
       chainDelayMs = chainDelayMs == null ? Double.valueOf(0) : chainDelayMs;
@@ -119,10 +100,7 @@ public record SeatDelaysRequest(
   public record Seat(
       @Schema(description = "Name, unlike any other seat's") @NotNull @Size(min = 1, max = 60)
           String name,
-      @Schema(description = "How much this seat counts against the others")
-          @DecimalMin("0.001")
-          @DecimalMax("1000")
-          Double weight,
+      Double weight,
       @Schema(description = "Midpoint between the listener's ears, in vehicle axes (ISO 8855)")
           Position position,
       @Schema(
@@ -165,18 +143,14 @@ public record SeatDelaysRequest(
 
   /** What sets the delays. */
   public record Processor(
-      @Schema(description = "Sample rate, Hz") @NotNull @DecimalMin("8000") @DecimalMax("384000")
-          Double rateHz,
+      @NotNull @DecimalMin("8000") @DecimalMax("384000") Double rateHz,
       @Schema(
               description =
                   "Smallest step of a delay, samples; below 1 where steps are finer than a sample")
           @DecimalMin("0.001")
           @DecimalMax("1024")
           Double stepSamples,
-      @Schema(description = "Longest delay of a channel, ms")
-          @DecimalMin("0.01")
-          @DecimalMax("10000")
-          Double maximumDelayMs) {
+      Double maximumDelayMs) {
 
     public Processor {
       stepSamples = stepSamples == null ? Double.valueOf(1) : stepSamples;

@@ -32,10 +32,7 @@ public record CrossoverPlanRequest(
         @DecimalMin("0.1")
         @DecimalMax("20")
         Double distanceM,
-    @Schema(description = "Peak over RMS of the whole programme, dB; a sine has 3.01")
-        @DecimalMin("3.01")
-        @DecimalMax("25")
-        Double crestFactorDb,
+    Double crestFactorDb,
     @Schema(description = "How the power of the programme is spread over frequency")
         ProgrammeKind programme,
     @Schema(description = "Lower end of pink programme, Hz; of no effect on the other kind")
@@ -83,8 +80,7 @@ public record CrossoverPlanRequest(
         @DecimalMin("20")
         @DecimalMax("40000")
         Double processorHighestHz,
-    @Schema(description = "Air temperature, degrees Celsius") @DecimalMin("-40") @DecimalMax("60")
-        Double temperatureC,
+    Double temperatureC,
     @Schema(
             description =
                 "A capacitor in series with the last way, which protects it when its amplifier has"

@@ -18,26 +18,14 @@ import org.footwell.parts.Sensitivity;
 public record DriverCheckRequest(
     @Schema(description = "What the record is called; handed through") @Size(min = 1, max = 80)
         String partId,
-    @Schema(description = "Rated impedance, ohm") @NotNull @DecimalMin("0.5") @DecimalMax("600")
-        Double ratedOhm,
-    @Schema(description = "DC resistance of the voice coil, ohm")
-        @DecimalMin("0.0001")
-        @DecimalMax("100000")
-        Double reOhm,
-    @Schema(description = "Resonance in free air, Hz") @DecimalMin("0.001") @DecimalMax("100000")
-        Double fsHz,
-    @Schema(description = "Mechanical Q at resonance") @DecimalMin("0.0001") @DecimalMax("10000")
-        Double qms,
-    @Schema(description = "Electrical Q at resonance") @DecimalMin("0.0001") @DecimalMax("10000")
-        Double qes,
-    @Schema(description = "Total Q at resonance") @DecimalMin("0.0001") @DecimalMax("10000")
-        Double qts,
-    @Schema(description = "Volume of air as compliant as the suspension, litre")
-        @DecimalMin("0.0000001")
-        @DecimalMax("10000000")
-        Double vasL,
-    @Schema(description = "Effective cone area, cm²") @DecimalMin("0.00001") @DecimalMax("10000000")
-        Double sdCm2,
+    @NotNull @DecimalMin("0.5") @DecimalMax("600") Double ratedOhm,
+    @DecimalMin("0.0001") @DecimalMax("100000") Double reOhm,
+    @DecimalMin("0.001") @DecimalMax("100000") Double fsHz,
+    @DecimalMin("0.0001") @DecimalMax("10000") Double qms,
+    @DecimalMin("0.0001") @DecimalMax("10000") Double qes,
+    @DecimalMin("0.0001") @DecimalMax("10000") Double qts,
+    @DecimalMin("0.0000001") @DecimalMax("10000000") Double vasL,
+    @DecimalMin("0.00001") @DecimalMax("10000000") Double sdCm2,
     @Schema(
             description =
                 "Nominal size, mm (a 10 inch driver has 250); stands in roughly for the missing"
@@ -45,25 +33,12 @@ public record DriverCheckRequest(
         @DecimalMin("0.0001")
         @DecimalMax("10000")
         Double nominalMm,
-    @Schema(description = "Largest linear displacement, one way, peak, mm")
-        @DecimalMin("0.000001")
-        @DecimalMax("10000")
-        Double xmaxMm,
+    @DecimalMin("0.000001") @DecimalMax("10000") Double xmaxMm,
     @Schema(description = "What xmax_mm rests on, when the data sheet says it") XmaxBasis xmaxBasis,
-    @Schema(description = "Force factor, T·m") @DecimalMin("0.0001") @DecimalMax("100000")
-        Double blTm,
-    @Schema(description = "Moving mass with its air load, g")
-        @DecimalMin("0.000001")
-        @DecimalMax("10000000")
-        Double mmsG,
-    @Schema(description = "Compliance of the suspension, mm/N")
-        @DecimalMin("0.0000001")
-        @DecimalMax("1000000")
-        Double cmsMmPerN,
-    @Schema(description = "Mechanical resistance of the suspension, kg/s")
-        @DecimalMin("0.0001")
-        @DecimalMax("100000")
-        Double rmsKgPerS,
+    @DecimalMin("0.0001") @DecimalMax("100000") Double blTm,
+    @DecimalMin("0.000001") @DecimalMax("10000000") Double mmsG,
+    @DecimalMin("0.0000001") @DecimalMax("1000000") Double cmsMmPerN,
+    @DecimalMin("0.0001") @DecimalMax("100000") Double rmsKgPerS,
     @Schema(description = "Inductance of the voice coil, mH")
         @DecimalMin("0.0000001")
         @DecimalMax("1000000")

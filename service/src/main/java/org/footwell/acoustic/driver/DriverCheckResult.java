@@ -74,17 +74,17 @@ public record DriverCheckResult(
   @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record Completed(
-      @Schema(description = "DC resistance of the voice coil, ohm") Double reOhm,
-      @Schema(description = "Resonance in free air, Hz") Double fsHz,
-      @Schema(description = "Mechanical Q") Double qms,
-      @Schema(description = "Electrical Q") Double qes,
-      @Schema(description = "Total Q") Double qts,
-      @Schema(description = "Equivalent volume, litre") Double vasL,
-      @Schema(description = "Effective cone area, cm²") Double sdCm2,
-      @Schema(description = "Force factor, T·m") Double blTm,
-      @Schema(description = "Moving mass, g") Double mmsG,
-      @Schema(description = "Compliance, mm/N") Double cmsMmPerN,
-      @Schema(description = "Mechanical resistance, kg/s") Double rmsKgPerS) {
+      Double reOhm,
+      Double fsHz,
+      Double qms,
+      Double qes,
+      Double qts,
+      Double vasL,
+      Double sdCm2,
+      Double blTm,
+      Double mmsG,
+      Double cmsMmPerN,
+      Double rmsKgPerS) {
 
     static Completed of(Sheet sheet, Double area) {
       return DriverCheckResultCompletedBuilder.builder()
@@ -129,17 +129,17 @@ public record DriverCheckResult(
   @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record Adjusted(
-      @Schema(description = "DC resistance of the voice coil, ohm") Double reOhm,
-      @Schema(description = "Resonance in free air, Hz") Double fsHz,
-      @Schema(description = "Mechanical Q") Double qms,
-      @Schema(description = "Electrical Q") Double qes,
-      @Schema(description = "Total Q") Double qts,
-      @Schema(description = "Equivalent volume, litre") Double vasL,
-      @Schema(description = "Effective cone area, cm²") Double sdCm2,
-      @Schema(description = "Force factor, T·m") Double blTm,
-      @Schema(description = "Moving mass, g") Double mmsG,
-      @Schema(description = "Compliance, mm/N") Double cmsMmPerN,
-      @Schema(description = "Mechanical resistance, kg/s") Double rmsKgPerS,
+      Double reOhm,
+      Double fsHz,
+      Double qms,
+      Double qes,
+      Double qts,
+      Double vasL,
+      Double sdCm2,
+      Double blTm,
+      Double mmsG,
+      Double cmsMmPerN,
+      Double rmsKgPerS,
       @Schema(description = "Sensitivity on the basis given, dB SPL") Double sensitivityDbSpl) {
 
     static Adjusted of(Reconciliation by) {

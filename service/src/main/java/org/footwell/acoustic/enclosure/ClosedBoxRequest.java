@@ -3,8 +3,6 @@ package org.footwell.acoustic.enclosure;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
-import jakarta.validation.constraints.Max;
-import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import org.footwell.acoustic.enclosure.lowend.PlayedBox;
 import org.footwell.acoustic.enclosure.radiator.BoxDriver;
@@ -26,33 +24,15 @@ public record ClosedBoxRequest(
                 "A door, a rear shelf or another large leaky volume. Exactly one of box and baffle")
         LeakyBaffle baffle,
     @Schema(description = "RMS voltage of the source, V. Exactly one of voltage_v and power_w")
-        @DecimalMin("0.001")
-        @DecimalMax("500")
         Double voltageV,
     @Schema(
             description =
                 "The same as power into the rated impedance, W, at every frequency. Exactly one of"
                     + " voltage_v and power_w")
-        @DecimalMin("0.000001")
-        @DecimalMax("20000")
         Double powerW,
-    @Schema(
-            description =
-                "Resistance between source and driver, ohm: cable, crossover coil; it is in every"
-                    + " Q here")
-        @DecimalMin("0")
-        @DecimalMax("100")
-        Double sourceOhm,
-    @Schema(description = "Temperature of the air, degrees Celsius")
-        @DecimalMin("-40")
-        @DecimalMax("85")
-        Double temperatureC,
-    @Schema(
-            description =
-                "Order of the Butterworth high-pass to propose against too much displacement")
-        @Min(1)
-        @Max(8)
-        Integer subsonicOrder,
+    Double sourceOhm,
+    Double temperatureC,
+    Integer subsonicOrder,
     @Schema(
             description =
                 "High-pass of the channel: drive, displacement and level are behind it, f3, f10 and"
@@ -78,64 +58,24 @@ public record ClosedBoxRequest(
   /** A closed box: its volume, or the total Q or the peak it shall give. */
   @Built
   public record ClosedVolume(
-      @Schema(
-              description =
-                  "Net volume of air, litre, all displacement taken off. Exactly one of volume_l,"
-                      + " qtc and ripple_db")
-          @DecimalMin("0.05")
-          @DecimalMax("10000")
-          Double volumeL,
+      Double volumeL,
       @Schema(description = "Total Q wanted in the box. Exactly one of volume_l, qtc and ripple_db")
-          @DecimalMin("0.2")
-          @DecimalMax("5")
           Double qtc,
       @Schema(
               description =
                   "Peak of the response wanted, dB: 0 is maximally flat, a qtc of 0.707. Exactly one"
                       + " of volume_l, qtc and ripple_db")
-          @DecimalMin("0")
-          @DecimalMax("12")
           Double rippleDb,
-      @Schema(
-              description =
-                  "How much larger fill makes the volume appear: 1 without fill, 1.4 at most, when"
-                      + " the air stays at one temperature; 1.1 to 1.25 is what careful filling"
-                      + " reaches (common practice)")
-          @DecimalMin("1")
-          @DecimalMax("1.4")
-          Double fillFactor,
+      Double fillFactor,
       @Schema(description = "Q of the leaks at the resonance in the box; without it there are none")
           @DecimalMin("3")
           @DecimalMax("10000")
           Double ql,
-      @Schema(
-              description =
-                  "Q of the absorption in the box at its resonance, as fill or lining adds; without"
-                      + " it there is none")
-          @DecimalMin("2")
-          @DecimalMax("10000")
-          Double qa,
-      @Schema(description = "Volume of the driver's magnet and basket in the box, litre")
-          @DecimalMin("0")
-          @DecimalMax("100")
-          Double driverDisplacementL,
-      @Schema(description = "Volume of bracing and anything else in the box, litre")
-          @DecimalMin("0")
-          @DecimalMax("1000")
-          Double bracingL,
-      @Schema(
-              description =
-                  "Largest inside volume there is room for, litre, all displacement in it")
-          @DecimalMin("0.1")
-          @DecimalMax("20000")
-          Double spaceL,
-      @Schema(
-              description =
-                  "Longest inside dimension, mm; without it the box is taken as a cube, the most"
-                      + " favourable for the limit of the model")
-          @DecimalMin("20")
-          @DecimalMax("5000")
-          Double longestInsideMm) {
+      Double qa,
+      Double driverDisplacementL,
+      Double bracingL,
+      Double spaceL,
+      Double longestInsideMm) {
 
     public ClosedVolume {
       fillFactor = fillFactor == null ? Double.valueOf(1) : fillFactor;
@@ -151,11 +91,7 @@ public record ClosedBoxRequest(
 
   /** A large volume that leaks: a door, the boot below a rear shelf. */
   public record LeakyBaffle(
-      @Schema(description = "Volume of air behind, litre")
-          @NotNull
-          @DecimalMin("1")
-          @DecimalMax("10000")
-          Double volumeL,
+      @Schema(description = "Volume of air behind, litre") @NotNull Double volumeL,
       @Schema(
               description =
                   "Q of all leaks at the resonance the driver would have in that volume closed:"

@@ -3,8 +3,6 @@ package org.footwell.acoustic.enclosure;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
-import jakarta.validation.constraints.Max;
-import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import org.footwell.acoustic.enclosure.VentedBoxResult.Alignment;
 import org.footwell.acoustic.enclosure.lowend.PlayedBox;
@@ -24,33 +22,15 @@ public record VentedBoxRequest(
     @Schema(description = "The box") @NotNull VentedVolume box,
     @Schema(description = "The port or ports") @NotNull BoxPort port,
     @Schema(description = "RMS voltage of the source, V. Exactly one of voltage_v and power_w")
-        @DecimalMin("0.001")
-        @DecimalMax("500")
         Double voltageV,
     @Schema(
             description =
                 "The same as power into the rated impedance, W, at every frequency. Exactly one of"
                     + " voltage_v and power_w")
-        @DecimalMin("0.000001")
-        @DecimalMax("20000")
         Double powerW,
-    @Schema(
-            description =
-                "Resistance between source and driver, ohm: cable, crossover coil; it is in every"
-                    + " Q here")
-        @DecimalMin("0")
-        @DecimalMax("100")
-        Double sourceOhm,
-    @Schema(description = "Temperature of the air, degrees Celsius")
-        @DecimalMin("-40")
-        @DecimalMax("85")
-        Double temperatureC,
-    @Schema(
-            description =
-                "Order of the Butterworth high-pass to propose against too much displacement")
-        @Min(1)
-        @Max(8)
-        Integer subsonicOrder,
+    Double sourceOhm,
+    Double temperatureC,
+    Integer subsonicOrder,
     @Schema(
             description =
                 "High-pass of the channel: drive, displacement and level are behind it, f3, f10 and"
@@ -111,49 +91,20 @@ public record VentedBoxRequest(
                   "Net volume of air, litre, all displacement taken off, that of the port included;"
                       + " without it volume and tuning are found for a maximally flat response or the"
                       + " nearest one that driver and ql allow")
-          @DecimalMin("0.05")
-          @DecimalMax("10000")
           Double volumeL,
       @Schema(
               description =
                   "Tuning wanted, Hz. With a volume exactly one of box.fb_hz and port.length_mm, without"
                       + " one neither")
-          @DecimalMin("2")
-          @DecimalMax("1000")
           Double fbHz,
       @Schema(description = "Q of the leaks at the tuning") @DecimalMin("1") @DecimalMax("100000")
           Double ql,
-      @Schema(
-              description =
-                  "Q of the absorption in the box at the tuning; without it there is none")
-          @DecimalMin("2")
-          @DecimalMax("100000")
-          Double qa,
-      @Schema(description = "Q of the losses in the port at the tuning; without it there are none")
-          @DecimalMin("2")
-          @DecimalMax("100000")
-          Double qp,
-      @Schema(description = "Volume of the driver's magnet and basket in the box, litre")
-          @DecimalMin("0")
-          @DecimalMax("100")
-          Double driverDisplacementL,
-      @Schema(description = "Volume of bracing and anything else in the box, litre")
-          @DecimalMin("0")
-          @DecimalMax("1000")
-          Double bracingL,
-      @Schema(
-              description =
-                  "Largest inside volume there is room for, litre, all displacement in it")
-          @DecimalMin("0.1")
-          @DecimalMax("20000")
-          Double spaceL,
-      @Schema(
-              description =
-                  "Longest inside dimension, mm; without it the box is taken as a cube, the most"
-                      + " favourable for the limit of the model")
-          @DecimalMin("20")
-          @DecimalMax("5000")
-          Double longestInsideMm) {
+      Double qa,
+      Double qp,
+      Double driverDisplacementL,
+      Double bracingL,
+      Double spaceL,
+      Double longestInsideMm) {
 
     public VentedVolume {
       ql = ql == null ? Double.valueOf(7) : ql;

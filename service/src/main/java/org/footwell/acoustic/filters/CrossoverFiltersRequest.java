@@ -3,8 +3,6 @@ package org.footwell.acoustic.filters;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
-import jakarta.validation.constraints.Max;
-import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
@@ -76,12 +74,8 @@ public record CrossoverFiltersRequest(
           Filter highPass,
       @Schema(description = "Low-pass") Filter lowPass,
       @Schema(description = "Gain, dB") @DecimalMin("-60") @DecimalMax("30") Double gainDb,
-      @Schema(description = "Delay, ms; need not be a whole number of samples")
-          @DecimalMin("0")
-          @DecimalMax("200")
-          Double delayMs,
-      @Schema(description = "1 as it is, -1 inverted; 0 is refused") @Min(-1) @Max(1)
-          Integer polarity,
+      @Schema(description = "Delay, ms; need not be a whole number of samples") Double delayMs,
+      Integer polarity,
       @Schema(
               description =
                   "Height of its acoustic centre above the reference height, m; needs listening")
@@ -148,8 +142,7 @@ public record CrossoverFiltersRequest(
                       + " sum is wanted")
           @Size(max = 19)
           List<@NotNull @DecimalMin("-20") @DecimalMax("20") Double> heightsM,
-      @Schema(description = "Temperature of the air, °C") @DecimalMin("-40") @DecimalMax("85")
-          Double temperatureC) {
+      Double temperatureC) {
 
     public Listening {
       heightsM = heightsM == null ? List.of() : heightsM;

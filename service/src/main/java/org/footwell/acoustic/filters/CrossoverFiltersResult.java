@@ -58,7 +58,7 @@ public record CrossoverFiltersResult(
   /** One frequency of a way. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   public record WayPoint(
-      @Schema(description = "Frequency, Hz") double frequencyHz,
+      double frequencyHz,
       @Schema(description = "Level, dB; -300 or more") double levelDb,
       @Schema(description = "Phase with polarity and delay, above -180 to 180 degrees")
           double phaseDeg,
@@ -95,7 +95,7 @@ public record CrossoverFiltersResult(
   /** One frequency of the sum. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   public record SumPoint(
-      @Schema(description = "Frequency, Hz") double frequencyHz,
+      double frequencyHz,
       @Schema(
               description =
                   "Level, dB; no more than 60 below that of the ways in phase, and -300 or more")
@@ -171,7 +171,7 @@ public record CrossoverFiltersResult(
 
   /** A level at a frequency. */
   public record LevelPoint(
-      @Schema(description = "Frequency, Hz") double frequencyHz,
+      double frequencyHz,
       @Schema(
               description =
                   "Level, dB; no more than 60 below that of the ways in phase, and -300 or more")

@@ -28,8 +28,7 @@ public record SeatLevelsRequest(
         List<@NotNull SeatDistance> distances,
     @Schema(description = "When the seats are inside a cabin; otherwise half space")
         CabinModel cabin,
-    @Schema(description = "Air temperature, °C") @DecimalMin("-40") @DecimalMax("80")
-        Double temperatureC,
+    Double temperatureC,
     @Schema(description = "Lowest third octave, Hz") @DecimalMin("10") @DecimalMax("20000")
         Double fromHz,
     @Schema(description = "Highest third octave, Hz") @DecimalMin("10") @DecimalMax("20000")
@@ -52,8 +51,6 @@ public record SeatLevelsRequest(
         @Size(min = 1, max = 60)
         String referenceSeat,
     @Schema(description = "Peak over RMS of the programme in the target's shape, dB")
-        @DecimalMin("3")
-        @DecimalMax("40")
         Double crestFactorDb) {
 
   public SeatLevelsRequest {
@@ -88,10 +85,7 @@ public record SeatLevelsRequest(
           @DecimalMin("0.5")
           @DecimalMax("20")
           Double lengthM,
-      @Schema(description = "Distance beyond which the level no longer falls, m")
-          @DecimalMin("0.1")
-          @DecimalMax("3")
-          Double criticalDistanceM,
+      Double criticalDistanceM,
       @Schema(
               description =
                   "Largest low-frequency gain of this cabin, dB; leaks and doors limit it")

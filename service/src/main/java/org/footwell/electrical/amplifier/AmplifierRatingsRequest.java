@@ -23,11 +23,7 @@ public record AmplifierRatingsRequest(
                 "Published powers of two of these channels bridged, to hold against the single"
                     + " ones; only beside ratings that are not bridged")
         BridgedRatings bridgedRatings,
-    @Schema(
-            description =
-                "Whether the amplifier regulates its rails, so that power does not follow the"
-                    + " supply of the vehicle; otherwise voltages follow it in proportion")
-        Boolean supplyRegulated,
+    Boolean supplyRegulated,
     @Schema(
             description =
                 "Loads to predict the clean power into, ohm, as connected: one channel and bridged"
@@ -49,8 +45,6 @@ public record AmplifierRatingsRequest(
   /** Published powers of two channels bridged; one is enough. */
   public record BridgedRatings(
       @Schema(description = "Supply voltage they are stated at, V; absent: that of ratings")
-          @DecimalMin("9")
-          @DecimalMax("32")
           Double supplyV,
       @Schema(description = "What kind of power is stated; absent: that of ratings")
           Ratings.Basis basis,

@@ -37,7 +37,7 @@ public record AmplifierRatingsResult(
   /** One rating against the source behind all. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Rated(
-      @Schema(description = "Rated load, ohm") double loadOhm,
+      double loadOhm,
       @Schema(description = "Clean power the rating amounts to, W") double cleanPowerW,
       @Schema(description = "Power of the fitted source there, W; absent without a source")
           Double fittedPowerW,
@@ -58,8 +58,8 @@ public record AmplifierRatingsResult(
 
   /** Clean power into one load at one supply. */
   public record Prediction(
-      @Schema(description = "Load as connected, ohm") double loadOhm,
-      @Schema(description = "Supply voltage of the vehicle, V") double supplyV,
+      double loadOhm,
+      double supplyV,
       @Schema(description = "Whether two channels drive the load as a bridge") boolean bridged,
       @Schema(description = "Clean sine power to count on, W") double cleanPowerW,
       @Schema(description = "Smallest likely clean power, W") double cleanPowerLowW,

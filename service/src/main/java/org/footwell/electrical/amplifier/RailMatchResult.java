@@ -77,7 +77,7 @@ public record RailMatchResult(
   /** Clean power at one supply voltage. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   public record AtSupply(
-      @Schema(description = "Supply voltage of the vehicle, V") double supplyV,
+      double supplyV,
       @Schema(description = "Clean sine power into the load, W") double cleanPowerW,
       @Schema(description = "RMS voltage across the load, V") double voltageV,
       @Schema(

@@ -15,20 +15,10 @@ public record Rails(
         @DecimalMin("1")
         @DecimalMax("400")
         Double railV,
-    @Schema(description = "Supply voltage of the vehicle at which rail_v is stated, V")
-        @NotNull
-        @DecimalMin("9")
-        @DecimalMax("32")
+    @Schema(description = "Supply voltage of the vehicle at which rail_v is stated, V") @NotNull
         Double supplyV,
     @Schema(description = "How the output stage is built") Kind kind,
-    @Schema(
-            description =
-                "Voltage lost between rail and output at clipping, V: of one half for split rails,"
-                    + " of the whole bridge for a single-supply bridge")
-        @NotNull
-        @DecimalMin("0")
-        @DecimalMax("100")
-        Double dropV,
+    @NotNull Double dropV,
     @Schema(description = "Peak current the output stage lets through, A; absent: no limit")
         @DecimalMin("0.1")
         @DecimalMax("1000")

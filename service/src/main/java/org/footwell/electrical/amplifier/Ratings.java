@@ -1,8 +1,6 @@
 package org.footwell.electrical.amplifier;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.constraints.DecimalMax;
-import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
@@ -11,8 +9,6 @@ import java.util.List;
 public record Ratings(
     @Schema(description = "Supply voltage of the vehicle at which the powers are stated, V")
         @NotNull
-        @DecimalMin("9")
-        @DecimalMax("32")
         Double supplyV,
     @Schema(
             description =
@@ -39,15 +35,8 @@ public record Ratings(
 
   /** One published power. */
   public record Point(
-      @Schema(description = "Load it is stated for, ohm")
-          @NotNull
-          @DecimalMin("0.25")
-          @DecimalMax("600")
-          Double loadOhm,
-      @Schema(description = "Power of one channel, or of the bridged pair, W")
-          @NotNull
-          @DecimalMin("0.01")
-          @DecimalMax("50000")
+      @Schema(description = "Load it is stated for, ohm") @NotNull Double loadOhm,
+      @Schema(description = "Power of one channel, or of the bridged pair, W") @NotNull
           Double powerW) {}
 
   /** What kind of power a rating states, and how many times the clean power that is. */

@@ -15,19 +15,13 @@ public record FactoryOutput(
             description =
                 "Measured: RMS voltage of a full-scale sine at the chosen volume, still clean, V."
                     + " Exactly one of clean_output_v and supply_v")
-        @DecimalMin("0.01")
-        @DecimalMax("100")
         Double cleanOutputV,
     @Schema(
             description =
                 "Supply voltage of its output stages, V; with drop_v. The volume is then that at"
                     + " which a full-scale sine just stays clean")
-        @DecimalMin("6")
-        @DecimalMax("32")
         Double supplyV,
     @Schema(description = "Voltage lost in the output stage at clipping, V; of a whole bridge")
-        @DecimalMin("0")
-        @DecimalMax("20")
         Double dropV,
     @Schema(
             description =

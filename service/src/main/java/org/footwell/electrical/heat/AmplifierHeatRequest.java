@@ -3,8 +3,6 @@ package org.footwell.electrical.heat;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
-import jakarta.validation.constraints.Max;
-import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
@@ -18,14 +16,7 @@ public record AmplifierHeatRequest(
         @DecimalMin("6")
         @DecimalMax("32")
         Double batteryV,
-    @Schema(
-            description =
-                "Power given to the rails over power taken from the battery, as a ratio; 1 where"
-                    + " the output stages work straight from the battery")
-        @NotNull
-        @DecimalMin("0.1")
-        @DecimalMax("1")
-        Double converterEfficiency,
+    @NotNull Double converterEfficiency,
     @Schema(
             description =
                 "Whether the converter holds the rails when the supply sinks, so that it draws"
@@ -65,10 +56,7 @@ public record AmplifierHeatRequest(
   @Built
   public record ChannelStage(
       @Schema(description = "What the fitter calls it") @Size(min = 1, max = 60) String name,
-      @Schema(description = "How many channels are like this one; figures are for one of them")
-          @Min(1)
-          @Max(64)
-          Integer channelCount,
+      Integer channelCount,
       @Schema(
               description =
                   "How the output stage works: class_b (no quiescent current), class_ab (with one)"
@@ -84,21 +72,12 @@ public record AmplifierHeatRequest(
           @DecimalMin("1")
           @DecimalMax("400")
           Double railV,
-      @Schema(
-              description =
-                  "Voltage lost between rail and output at clipping, V: of one half for split"
-                      + " rails, of the whole bridge for a single-supply bridge")
-          @NotNull
-          @DecimalMin("0")
-          @DecimalMax("100")
-          Double dropV,
+      @NotNull Double dropV,
       @Schema(
               description =
                   "Modulus of the impedance connected, ohm; the whole load of a bridge. For the"
                       + " worst case the lowest modulus, not the rated impedance")
           @NotNull
-          @DecimalMin("0.25")
-          @DecimalMax("600")
           Double loadOhm,
       @Schema(
               description =

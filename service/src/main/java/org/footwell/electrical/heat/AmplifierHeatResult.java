@@ -54,7 +54,7 @@ public record AmplifierHeatResult(
   @Built
   public record ChannelHeat(
       @Schema(description = "Name as given") String name,
-      @Schema(description = "How many channels are like this one") int channelCount,
+      int channelCount,
       @Schema(description = "Largest clean output, V peak, across the whole load")
           double fullSwingV,
       @Schema(

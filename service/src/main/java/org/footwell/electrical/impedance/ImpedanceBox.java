@@ -7,15 +7,8 @@ import jakarta.validation.constraints.NotNull;
 
 /** The box behind a driver: closed, or vented when it has a tuning. */
 public record ImpedanceBox(
-    @Schema(description = "Net volume of the box, litre")
-        @NotNull
-        @DecimalMin("0.001")
-        @DecimalMax("10000")
-        Double volumeL,
-    @Schema(description = "Tuning of a vented box, Hz; without it the box is closed")
-        @DecimalMin("2")
-        @DecimalMax("1000")
-        Double fbHz,
+    @Schema(description = "Net volume of the box, litre") @NotNull Double volumeL,
+    @Schema(description = "Tuning of a vented box, Hz; without it the box is closed") Double fbHz,
     @Schema(
             description =
                 "Q of the leakage losses of a vented box at its tuning; of no effect on a closed"

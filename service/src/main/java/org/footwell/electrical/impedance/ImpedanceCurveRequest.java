@@ -1,8 +1,6 @@
 package org.footwell.electrical.impedance;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.constraints.DecimalMax;
-import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import org.footwell.parts.CurveFrequencies;
 
@@ -11,8 +9,7 @@ public record ImpedanceCurveRequest(
     @Schema(description = "The driver") @NotNull ImpedanceDriver driver,
     @Schema(description = "The box it is in; without it the driver is in free air")
         ImpedanceBox box,
-    @Schema(description = "Rated impedance to judge, ohm") @DecimalMin("0.1") @DecimalMax("1000")
-        Double ratedOhm,
+    @Schema(description = "Rated impedance to judge, ohm") Double ratedOhm,
     @Schema(description = "Range and points; without it twelfth octaves from 20 Hz to 20 kHz")
         CurveFrequencies frequencies) {
 

@@ -18,7 +18,7 @@ public record ImpedanceCurveResult(
     @Schema(description = "Total Q in free air, the source without resistance") double qts,
     @Schema(description = "Mechanical Q in the closed box") Double qmc,
     @Schema(description = "Electrical Q in the closed box") Double qec,
-    @Schema(description = "Total Q in the closed box") Double qtc,
+    Double qtc,
     @Schema(description = "Peaks within the range, inductance included, rising in frequency")
         List<ModulusPoint> peaks,
     @Schema(description = "Dips within the range, rising in frequency") List<ModulusPoint> dips,
@@ -34,7 +34,7 @@ public record ImpedanceCurveResult(
 
   /** One frequency of the curve. */
   public record Point(
-      @Schema(description = "Frequency, Hz") double frequencyHz,
+      double frequencyHz,
       @Schema(description = "Modulus of the impedance, ohm") double modulusOhm,
       @Schema(description = "Phase of the impedance, degrees; positive when inductive")
           double phaseDeg) {}

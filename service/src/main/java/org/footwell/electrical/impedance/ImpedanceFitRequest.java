@@ -19,8 +19,6 @@ public record ImpedanceFitRequest(
     @Schema(
             description =
                 "DC resistance as a meter shows it, ohm; without it, it is found from the readings")
-        @DecimalMin("0.1")
-        @DecimalMax("1000")
         Double reOhm,
     @Schema(
             description =
@@ -30,8 +28,6 @@ public record ImpedanceFitRequest(
             description =
                 "Effective area of the cone, cm², to tell vas from the moving mass and the other"
                     + " way round")
-        @DecimalMin("0.1")
-        @DecimalMax("20000")
         Double sdCm2,
     @Schema(description = "A second table, with a mass fixed to the cone") AddedMass addedMass,
     @Schema(description = "A second table, with the driver in a closed box") KnownBox knownBox) {
@@ -42,8 +38,7 @@ public record ImpedanceFitRequest(
 
   /** One measured frequency. */
   public record Reading(
-      @Schema(description = "Frequency, Hz") @NotNull @DecimalMin("1") @DecimalMax("100000")
-          Double frequencyHz,
+      @NotNull @DecimalMin("1") @DecimalMax("100000") Double frequencyHz,
       @Schema(description = "Modulus of the impedance, ohm")
           @NotNull
           @DecimalMin("0.01")
@@ -69,8 +64,6 @@ public record ImpedanceFitRequest(
               description =
                   "Volume of air behind the driver, litre: net, the driver's own volume taken off")
           @NotNull
-          @DecimalMin("0.001")
-          @DecimalMax("10000")
           Double volumeL,
       @Schema(description = "Readings in the box, rising in frequency, around the resonance")
           @NotNull

@@ -21,13 +21,13 @@ public record ImpedanceFitResult(
         Double leExponent,
     @Schema(description = "Its 95 % confidence, ±%; none when it was not fitted")
         Double leExponentConfidencePercent,
-    @Schema(description = "Resonance in free air, Hz") double fsHz,
+    double fsHz,
     @Schema(description = "Its 95 % confidence, ±%") double fsConfidencePercent,
-    @Schema(description = "Mechanical Q") double qms,
+    double qms,
     @Schema(description = "Its 95 % confidence, ±%") double qmsConfidencePercent,
-    @Schema(description = "Electrical Q") double qes,
+    double qes,
     @Schema(description = "Its 95 % confidence, ±%") double qesConfidencePercent,
-    @Schema(description = "Total Q") double qts,
+    double qts,
     @Schema(description = "Modulus at resonance, re·(1 + qms/qes), ohm") double resonanceOhm,
     @Schema(description = "How far the model misses the moduli, RMS, %") double residualPercent,
     @Schema(description = "How far it misses the phases, RMS, degrees") Double residualPhaseDeg,
@@ -35,10 +35,10 @@ public record ImpedanceFitResult(
     @Schema(description = "Where it is, Hz") double largestResidualHz,
     @Schema(description = "What the table with the added mass gave") WithMass withMass,
     @Schema(description = "What the table in the box gave") InBox inBox,
-    @Schema(description = "Moving mass with its air load, g") Double mmsG,
-    @Schema(description = "Compliance of the suspension, mm/N") Double cmsMmPerN,
-    @Schema(description = "Volume of air as compliant as the suspension, litre") Double vasL,
-    @Schema(description = "Force factor, T·m") Double blTm) {
+    Double mmsG,
+    Double cmsMmPerN,
+    Double vasL,
+    Double blTm) {
 
   /** The driver with the added mass. */
   @JsonInclude(JsonInclude.Include.NON_NULL)

@@ -4,5 +4,4 @@ import io.swagger.v3.oas.annotations.media.Schema;
 
 /** A modulus and where it is. */
 public record ModulusPoint(
-    @Schema(description = "Frequency, Hz") double frequencyHz,
-    @Schema(description = "Modulus of the impedance, ohm") double modulusOhm) {}
+    double frequencyHz, @Schema(description = "Modulus of the impedance, ohm") double modulusOhm) {}

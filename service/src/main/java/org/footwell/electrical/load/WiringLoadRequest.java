@@ -35,8 +35,6 @@ public record WiringLoadRequest(
             description =
                 "RMS voltage at the amplifier's terminals, V, for the current to expect; bridged it"
                     + " is the voltage across the bridge")
-        @DecimalMin("0.01")
-        @DecimalMax("500")
         Double voltageV) {
 
   /** How a coil or a driver is named: as the network can write it. */
@@ -55,15 +53,8 @@ public record WiringLoadRequest(
           @Size(min = 1, max = 40)
           @Pattern(regexp = NAME)
           String name,
-      @Schema(description = "Rated impedance of this coil alone, ohm")
-          @NotNull
-          @DecimalMin("0.1")
-          @DecimalMax("1000")
-          Double ratedOhm,
-      @Schema(description = "DC resistance of this coil alone, ohm")
-          @DecimalMin("0.05")
-          @DecimalMax("1000")
-          Double reOhm,
+      @Schema(description = "Rated impedance of this coil alone, ohm") @NotNull Double ratedOhm,
+      @Schema(description = "DC resistance of this coil alone, ohm") Double reOhm,
       @Schema(
               description =
                   "Name of the driver the coil belongs to; the coils of one driver share it. A coil"
@@ -83,24 +74,17 @@ public record WiringLoadRequest(
   /** The amplifier channel. */
   @Built
   public record Amplifier(
-      @Schema(description = "Smallest rated load of one channel not bridged, ohm")
-          @DecimalMin("0.1")
-          @DecimalMax("100")
-          Double minimumOhm,
+      Double minimumOhm,
       @Schema(description = "Whether two channels drive the network as a bridge") Boolean bridged,
       @Schema(
               description =
                   "Smallest rated load bridged, ohm. Without it the half load each channel sees is"
                       + " held against minimum_ohm")
-          @DecimalMin("0.1")
-          @DecimalMax("200")
           Double minimumBridgedOhm,
       @Schema(
               description =
                   "Output impedance as connected, ohm: bridged, that of the whole bridge. Not the"
                       + " sag of the supply")
-          @DecimalMin("0")
-          @DecimalMax("10")
           Double outputOhm) {
 
     public Amplifier {
@@ -110,16 +94,9 @@ public record WiringLoadRequest(
 
   /** The speaker cable, of plain copper. */
   public record Cable(
-      @Schema(description = "Length from the amplifier to the network, one way, m")
-          @NotNull
-          @DecimalMin("0.05")
-          @DecimalMax("50")
+      @Schema(description = "Length from the amplifier to the network, one way, m") @NotNull
           Double oneWayM,
-      @Schema(description = "Cross-section of one conductor, mm²")
-          @NotNull
-          @DecimalMin("0.2")
-          @DecimalMax("240")
-          Double areaMm2,
+      @NotNull Double areaMm2,
       @Schema(description = "Temperature of the conductor, °C")
           @DecimalMin("-40")
           @DecimalMax("150")

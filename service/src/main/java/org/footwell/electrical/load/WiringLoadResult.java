@@ -33,7 +33,7 @@ public record WiringLoadResult(
         boolean evenSharing,
     @Schema(description = "Rated load each half of a bridge sees, ohm; when bridged")
         Double halfLoadOhm,
-    @Schema(description = "Resistance of both conductors of the cable, ohm") Double cableOhm,
+    Double cableOhm,
     @Schema(description = "Rated load with the cable, ohm, as the amplifier sees it")
         Double loadWithCableOhm,
     @Schema(description = "Level lost in the cable, dB; 0 would be none") Double cableLossDb,

@@ -47,14 +47,8 @@ public record WiringOptionsRequest(
           @Size(min = 1, max = 37)
           @Pattern(regexp = WiringLoadRequest.NAME)
           String name,
-      @Schema(description = "Rated impedance of each of these coils, ohm")
-          @NotNull
-          @DecimalMin("0.1")
-          @DecimalMax("1000")
-          Double ratedOhm,
+      @Schema(description = "Rated impedance of each of these coils, ohm") @NotNull Double ratedOhm,
       @Schema(description = "How many coils these are; a driver with two voice coils is two")
-          @Min(1)
-          @Max(32)
           Integer coilCount) {
 
     public Coils {
@@ -68,16 +62,8 @@ public record WiringOptionsRequest(
               description =
                   "Smallest rated load of one channel not bridged, ohm; may be left out only when"
                       + " bridged with minimum_bridged_ohm")
-          @DecimalMin("0.1")
-          @DecimalMax("100")
           Double minimumOhm,
-      @Schema(
-              description =
-                  "Smallest rated load bridged, ohm. Without it twice minimum_ohm, for each channel"
-                      + " sees half the load")
-          @DecimalMin("0.1")
-          @DecimalMax("200")
-          Double minimumBridgedOhm,
+      Double minimumBridgedOhm,
       @Schema(description = "Largest load wanted as connected, ohm; absent: any")
           @DecimalMin("0.1")
           @DecimalMax("8000")

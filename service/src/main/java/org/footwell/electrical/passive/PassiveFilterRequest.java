@@ -14,11 +14,7 @@ import org.footwell.parts.PreferredSeries;
 /** What a passive filter is to do, and for which load. */
 @Built
 public record PassiveFilterRequest(
-    @Schema(description = "Resistance the values are for, ohm")
-        @NotNull
-        @DecimalMin("0.5")
-        @DecimalMax("1000")
-        Double loadOhm,
+    @Schema(description = "Resistance the values are for, ohm") @NotNull Double loadOhm,
     @Schema(description = "High-pass of order 1 to 4; with low_pass a band-pass") Filter highPass,
     @Schema(description = "Low-pass of order 1 to 4; with high_pass a band-pass") Filter lowPass,
     @Schema(description = "Attenuation of a level pad that keeps load_ohm, dB")
@@ -29,8 +25,6 @@ public record PassiveFilterRequest(
             description =
                 "Average power the amplifier puts into load_ohm, W; with it the heat in the"
                     + " resistors of the pad is given in watt")
-        @DecimalMin("0.001")
-        @DecimalMax("20000")
         Double powerW,
     @Schema(
             description =

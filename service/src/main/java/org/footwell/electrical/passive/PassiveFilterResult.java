@@ -81,7 +81,7 @@ public record PassiveFilterResult(
   /** One frequency of the curves. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Point(
-      @Schema(description = "Frequency, Hz") double frequencyHz,
+      double frequencyHz,
       @Schema(description = "What the ideal filter has, dB") double targetDb,
       @Schema(description = "Calculated values into the resistor, dB") double resistorDb,
       @Schema(description = "Preferred values into the resistor, dB") double roundedDb,

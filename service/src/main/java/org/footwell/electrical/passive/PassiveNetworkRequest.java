@@ -23,8 +23,6 @@ public record PassiveNetworkRequest(
     @Schema(description = "The box of the driver; without it the driver is in free air")
         ImpedanceBox box,
     @Schema(description = "A resistor it ends in instead, ohm. Exactly one of driver and load_ohm")
-        @DecimalMin("0.1")
-        @DecimalMax("1000")
         Double loadOhm,
     @Schema(description = "Range and points; without it twelfth octaves from 20 Hz to 20 kHz")
         CurveFrequencies frequencies,
@@ -33,8 +31,6 @@ public record PassiveNetworkRequest(
         @DecimalMax("100")
         Double amplifierMinimumOhm,
     @Schema(description = "RMS voltage of the amplifier, V, for the current to expect")
-        @DecimalMin("0.01")
-        @DecimalMax("500")
         Double voltageV) {
 
   public PassiveNetworkRequest {

@@ -23,7 +23,7 @@ public record PassiveNetworkResult(
 
   /** One frequency of the curves. */
   public record Point(
-      @Schema(description = "Frequency, Hz") double frequencyHz,
+      double frequencyHz,
       @Schema(description = "Modulus the amplifier sees, ohm") double modulusOhm,
       @Schema(description = "Phase of that impedance, degrees; positive when inductive")
           double phaseDeg,

@@ -180,15 +180,8 @@ public record SupplyBudgetRequest(
           @DecimalMin("-80")
           @DecimalMax("0")
           Double levelDb,
-      @Schema(description = "Peak over RMS of the programme, dB; a sine has 3.01")
-          @NotNull
-          @DecimalMin("3.01")
-          @DecimalMax("40")
-          Double crestFactorDb,
-      @Schema(description = "Resistance from the battery to the amplifier and back, ohm")
-          @NotNull
-          @DecimalMin("0.00001")
-          @DecimalMax("1")
+      @NotNull @DecimalMin("3.01") @DecimalMax("40") Double crestFactorDb,
+      @Schema(description = "Resistance from the battery to the amplifier and back, ohm") @NotNull
           Double cableOhm,
       @Schema(description = "Voltage at the amplifier below which it mutes or switches off, V")
           @DecimalMin("1")

@@ -26,7 +26,7 @@ public record SupplyCableResult(
   @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record SizedCable(
-      @Schema(description = "Cross-section, mm²") double areaMm2,
+      double areaMm2,
       @Schema(description = "American wire gauge, 0000 to 16, when it is one") String awg,
       @Schema(description = "Resistance of the conductors at their temperature, ohm")
           double cableOhm,

@@ -51,8 +51,8 @@ public record ClipPointResult(
   @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record StepFigures(
-      @Schema(description = "Volume step") int volumeStep,
-      @Schema(description = "Harmonics over fundamental, percent") double distortionPercent,
+      int volumeStep,
+      double distortionPercent,
       @Schema(description = "Whether that is within the limit") boolean clean,
       @Schema(description = "Even harmonics over fundamental, percent") Double evenPercent,
       @Schema(description = "Odd harmonics over fundamental, percent") Double oddPercent,

@@ -34,7 +34,7 @@ public record BassRolloffResult(
   @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record StepLoss(
-      @Schema(description = "Volume step") int volumeStep,
+      int volumeStep,
       @Schema(description = "Level of the reference range, dB, as the levels given")
           double referenceLevelDb,
       @Schema(
@@ -75,7 +75,7 @@ public record BassRolloffResult(
 
   /** One band at one volume step. */
   public record BandGain(
-      @Schema(description = "Volume step") int volumeStep,
+      int volumeStep,
       @Schema(description = "Exact mid-band frequency, Hz") double frequencyHz,
       @Schema(description = "How far the band falls behind, dB") double lossDb,
       @Schema(description = "Gain that restores it as far as the limits allow, dB")

@@ -87,7 +87,7 @@ public record SignalSumResult(
 
   /** One point. */
   public record SummedPoint(
-      @Schema(description = "Frequency, Hz") double frequencyHz,
+      double frequencyHz,
       @Schema(description = "Level of the sum as it is over its median, dB, -60 or more")
           double levelDb,
       @Schema(description = "What it would be if all added in phase, dB: the sum of magnitudes")

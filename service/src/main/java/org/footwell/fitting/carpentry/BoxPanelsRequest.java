@@ -17,14 +17,8 @@ public record BoxPanelsRequest(
         @DecimalMin("0.1")
         @DecimalMax("5000")
         Double netVolumeL,
-    @Schema(description = "Volume of the driver's magnet and basket in the box, litre")
-        @DecimalMin("0")
-        @DecimalMax("100")
-        Double driverDisplacementL,
-    @Schema(description = "Volume of bracing and anything else in the box, litre")
-        @DecimalMin("0")
-        @DecimalMax("1000")
-        Double bracingL,
+    Double driverDisplacementL,
+    Double bracingL,
     @Schema(description = "Volume of the port with its walls, litre")
         @DecimalMin("0")
         @DecimalMax("1000")

@@ -36,8 +36,7 @@ public record DriverComparisonRequest(
         @DecimalMin("0")
         @DecimalMax("50000000")
         Double payloadLeftG,
-    @Schema(description = "Air temperature, °C") @DecimalMin("-40") @DecimalMax("80")
-        Double temperatureC) {
+    Double temperatureC) {
 
   public DriverComparisonRequest {
     additions = additions == null ? List.of() : additions;
@@ -50,16 +49,11 @@ public record DriverComparisonRequest(
   public record AddedItem(
       @Schema(description = "What it is called") @NotNull @Size(min = 1, max = 80) String name,
       @Schema(description = "Where its mass goes") ComparedPosition.MountedAt at,
-      @Schema(description = "Mass, g; left out when it is not known")
-          @DecimalMin("0")
-          @DecimalMax("1000000")
-          Double massG,
+      @Schema(description = "Mass, g; left out when it is not known") Double massG,
       @Schema(
               description =
                   "Price; 0 when the customer owns it, left out when it is not known. At most four"
                       + " decimals")
-          @DecimalMin("0")
-          @DecimalMax("1000000")
           @Digits(integer = Money.MOST_DIGITS, fraction = Money.FINEST)
           BigDecimal price) {
 

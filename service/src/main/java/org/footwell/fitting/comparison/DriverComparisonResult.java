@@ -29,7 +29,7 @@ public record DriverComparisonResult(
       @Schema(description = "Where in the sound stage it plays") Zone zone,
       @Schema(description = "What part of the range it plays") Band band,
       @Schema(description = "Where its mass goes") MountedAt at,
-      @Schema(description = "Number of equal drivers") int driverCount,
+      int driverCount,
       @Schema(description = "Frequency at which travel was held against the level, Hz")
           double displacementHz,
       @Schema(description = "Level at which the lowest useful frequency was judged, dB SPL")
@@ -125,7 +125,7 @@ public record DriverComparisonResult(
   public record AdditionLine(
       @Schema(description = "What it is called") String name,
       @Schema(description = "Where its mass goes") MountedAt at,
-      @Schema(description = "Mass, g") Double massG,
+      Double massG,
       @Schema(description = "Price") BigDecimal price,
       @Schema(description = "Whether it is heavy enough for the caution about restraint")
           boolean needsRestraint) {}

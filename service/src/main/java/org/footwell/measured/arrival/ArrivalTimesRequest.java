@@ -41,8 +41,6 @@ public record ArrivalTimesRequest(
     @Schema(description = "The processor that sets the delays; absent: exact delays only")
         Processor processor,
     @Schema(description = "Air temperature, °C: for delays and times as distances")
-        @DecimalMin("-40")
-        @DecimalMax("80")
         Double temperatureC,
     @Schema(
             description =
@@ -52,10 +50,7 @@ public record ArrivalTimesRequest(
                     + " modes hide the polarity of each")
         @Size(max = 16)
         List<@NotNull LeftAndRight> pairs,
-    @Schema(description = "Longest inside dimension of the cabin, m; needed with pairs")
-        @DecimalMin("0.5")
-        @DecimalMax("6")
-        Double cabinLengthM) {
+    Double cabinLengthM) {
 
   public ArrivalTimesRequest {
     pairs = pairs == null ? List.of() : pairs;
@@ -89,8 +84,6 @@ public record ArrivalTimesRequest(
           Filter highPass,
       @Schema(description = "Low-pass filter in the channel when it was recorded") Filter lowPass,
       @Schema(description = "Delay that was set in the channel when it was recorded, ms")
-          @DecimalMin("0")
-          @DecimalMax("1000")
           Double chainDelayMs) {
 
     public RecordedChannel {
@@ -129,8 +122,5 @@ public record ArrivalTimesRequest(
           @DecimalMin("0.0001")
           @DecimalMax("10")
           Double stepMs,
-      @Schema(description = "Longest delay of a channel, ms")
-          @DecimalMin("0.01")
-          @DecimalMax("10000")
-          Double maximumDelayMs) {}
+      Double maximumDelayMs) {}
 }

@@ -65,8 +65,7 @@ public record ArrivalTimesResult(
           double spreadMs,
       @Schema(description = "1 when a positive signal pushes outward first, -1 when inverted")
           int polarity,
-      @Schema(description = "How sure the polarity is: 0 a guess, 1 certain")
-          double polarityConfidence,
+      double polarityConfidence,
       @Schema(description = "Exact delay to add, ms; absent without a time reference")
           Double delayMs,
       @Schema(description = "The delay as path, mm") Double delayMm,
@@ -113,8 +112,7 @@ public record ArrivalTimesResult(
       @Schema(description = "Lower end of the band it was judged in, Hz") double bandLowHz,
       @Schema(description = "Upper end of that band, Hz") double bandHighHz,
       @Schema(description = "1 or -1") int polarity,
-      @Schema(description = "How sure the polarity is: 0 a guess, 1 certain")
-          double polarityConfidence,
+      double polarityConfidence,
       @Schema(
               description =
                   "Peak of the envelope over the RMS of the noise, both in the band, dB; at most"

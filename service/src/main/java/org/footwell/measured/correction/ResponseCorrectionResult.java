@@ -81,7 +81,7 @@ public record ResponseCorrectionResult(
   /** One frequency of one channel. */
   public record Point(
       @Schema(description = "Id of the channel") String channel,
-      @Schema(description = "Frequency, Hz") double frequencyHz,
+      double frequencyHz,
       @Schema(description = "Mean over the weighted microphone positions, by power, dB")
           double levelDb,
       @Schema(

@@ -1,8 +1,6 @@
 package org.footwell.measured.response;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.constraints.DecimalMax;
-import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 
@@ -10,10 +8,7 @@ import jakarta.validation.constraints.Size;
 public record MicrophonePosition(
     @Schema(description = "Name, unlike any other position's") @NotNull @Size(min = 1, max = 60)
         String id,
-    @Schema(description = "How much it counts for the listening position")
-        @DecimalMin("0.001")
-        @DecimalMax("1000")
-        Double weight) {
+    @Schema(description = "How much it counts for the listening position") Double weight) {
 
   public MicrophonePosition {
     weight = weight == null ? Double.valueOf(1) : weight;

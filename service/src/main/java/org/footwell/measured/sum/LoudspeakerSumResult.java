@@ -57,7 +57,7 @@ public record LoudspeakerSumResult(
 
   /** One frequency, all positions together. */
   public record Point(
-      @Schema(description = "Frequency, Hz") double frequencyHz,
+      double frequencyHz,
       @Schema(description = "Level of the lower channel, dB") double lowerDb,
       @Schema(description = "Level of the upper channel, dB") double upperDb,
       @Schema(description = "Phase of the upper less that of the lower, degrees") double phaseDeg,

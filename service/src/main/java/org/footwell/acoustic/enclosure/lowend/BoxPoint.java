@@ -8,7 +8,7 @@ import org.footwell.calculation.Built;
 @JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record BoxPoint(
-    @Schema(description = "Frequency, Hz") double frequencyHz,
+    double frequencyHz,
     @Schema(description = "Level at 1 m in half space at the stated drive, dB SPL")
         double levelDbSpl,
     @Schema(

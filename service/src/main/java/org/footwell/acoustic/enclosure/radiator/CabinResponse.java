@@ -43,8 +43,7 @@ public record CabinResponse(
 
   /** One measured frequency. */
   public record TransferPoint(
-      @Schema(description = "Frequency, Hz") @NotNull @DecimalMin("1") @DecimalMax("40000")
-          Double frequencyHz,
+      @NotNull @DecimalMin("1") @DecimalMax("40000") Double frequencyHz,
       @Schema(description = "Gain at the seat, dB") @NotNull @DecimalMin("-80") @DecimalMax("60")
           Double gainDb) {}
 }

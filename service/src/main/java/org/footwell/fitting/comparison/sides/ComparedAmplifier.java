@@ -1,8 +1,6 @@
 package org.footwell.fitting.comparison.sides;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.constraints.DecimalMax;
-import jakarta.validation.constraints.DecimalMin;
 import java.util.HashMap;
 import java.util.Map;
 import org.footwell.calculation.Built;
@@ -15,28 +13,20 @@ public record ComparedAmplifier(
     @Schema(
             description =
                 "Largest clean sine at each driver, V RMS. Exactly one of voltage_v and power_w")
-        @DecimalMin("0.01")
-        @DecimalMax("500")
         Double voltageV,
     @Schema(
             description =
                 "Largest clean sine power for each driver, W. Exactly one of voltage_v and power_w")
-        @DecimalMin("0.001")
-        @DecimalMax("20000")
         Double powerW,
     @Schema(
             description =
                 "Load that power_w is stated for, ohm; when not given, the rated impedance of the"
                     + " part it first drives. Into other loads the voltage is taken to stay")
-        @DecimalMin("0.25")
-        @DecimalMax("600")
         Double loadOhm,
     @Schema(
             description =
                 "Smallest rated impedance of a driver it bears in this position, ohm: with several"
                     + " drivers on one channel, the figure for each of them")
-        @DecimalMin("0.25")
-        @DecimalMax("100")
         Double minimumOhm) {
 
   /** Refuses an amplifier given by both voltage and power, or by neither. */

@@ -3,8 +3,6 @@ package org.footwell.fitting.comparison.sides;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
-import jakarta.validation.constraints.Max;
-import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import org.footwell.calculation.Built;
@@ -18,8 +16,7 @@ public record ComparedPosition(
     @Schema(description = "What part of the range it plays; with zone it makes the group") @NotNull
         Band band,
     @Schema(description = "Where its mass goes") MountedAt at,
-    @Schema(description = "Number of equal drivers, before as after") @Min(1) @Max(32)
-        Integer driverCount,
+    Integer driverCount,
     @Schema(description = "What is in it; left out where there was nothing") ComparedDriver factory,
     @Schema(description = "What shall be in it") @NotNull ComparedDriver replacement,
     @Schema(description = "What drives the factory part") ComparedAmplifier amplifierBefore,
@@ -36,12 +33,7 @@ public record ComparedPosition(
         @DecimalMin("5")
         @DecimalMax("20000")
         Double displacementHz,
-    @Schema(
-            description =
-                "Level of one driver at 1 m at which the lowest useful frequency is judged, dB SPL")
-        @DecimalMin("40")
-        @DecimalMax("140")
-        Double reachLevelDbSpl) {
+    Double reachLevelDbSpl) {
 
   public ComparedPosition {
     at = at == null ? MountedAt.CABIN : at;

@@ -1,0 +1,117 @@
+package org.footwell.calculation;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.footwell.calculation.rule.Rule;
+import org.footwell.calculation.rule.Rules;
+
+/** The rules between the fields of one record, ready to be held against it. */
+final class DeclaredRules {
+
+  private final List<Prepared> rules;
+
+  /**
+   * Reads them from a record.
+   *
+   * @throws IllegalStateException if one names a field that the record has not
+   */
+  DeclaredRules(Class<?> type, Map<String, Node.Member> members) {
+    this.rules = Rules.of(type).stream().map(rule -> prepared(rule, type, members)).toList();
+  }
+
+  private static Prepared prepared(Rule rule, Class<?> type, Map<String, Node.Member> members) {
+    try {
+      return new Prepared(
+          rule, rule.fields().stream().map(path -> FieldPath.of(members, path)).toList());
+    } catch (IllegalArgumentException nowhere) {
+      throw new IllegalStateException("rule " + rule.sentence() + " of " + type, nowhere);
+    }
+  }
+
+  List<Rule> list() {
+    return rules.stream().map(Prepared::rule).toList();
+  }
+
+  /**
+   * Adds a fault for each rule that a record breaks, save those about a field that is faulty itself.
+   *
+   * @param faulty places known to be faulty, as pointers from the outermost record
+   * @param above where the record stands in that
+   */
+  void check(Object record, String above, List<String> faulty, Faults faults) {
+    for (Prepared one : rules) {
+      if (faulty.isEmpty() || one.readable(above, faulty)) {
+        one.rule.check(
+            one.paths.stream().map(path -> path.in(record)).toList(),
+            new ToldBreaches(above, faults));
+      }
+    }
+  }
+
+  private record Prepared(Rule rule, List<FieldPath> paths) {
+
+    boolean readable(String above, List<String> faulty) {
+      return faulty.stream()
+          .filter(pointer -> pointer.startsWith(above + "/"))
+          .map(pointer -> pointer.substring(above.length()))
+          .noneMatch(pointer -> paths.stream().anyMatch(path -> path.touches(pointer)));
+    }
+  }
+
+  /** Puts what breaks a rule into faults. */
+  private record ToldBreaches(String above, Faults faults) implements Rule.Breaches {
+
+    @Override
+    public void notExactlyOne(List<String> alternatives, long given) {
+      faults
+          .add(CoreFault.EXACTLY_ONE_OF)
+          .at(above)
+          .given(given == 0 ? "none of them" : "more than one of them")
+          .allowed(String.join(", ", alternatives));
+    }
+
+    @Override
+    public void notAtMostOne(String pointer, List<String> alternatives) {
+      faults
+          .add(CoreFault.AT_MOST_ONE_OF)
+          .at(above + pointer)
+          .given("more than one of them")
+          .allowed(String.join(", ", alternatives));
+    }
+
+    @Override
+    public void missing(String pointer) {
+      faults.add(CoreFault.REQUIRED).at(above + pointer);
+    }
+
+    @Override
+    public void missingBeside(String pointer, String field) {
+      faults.add(CoreFault.NEEDED_BESIDE).at(above + pointer).with("other", field);
+    }
+
+    @Override
+    public void duplicate(String pointer, String given) {
+      faults.add(CoreFault.DUPLICATE).at(above + pointer).given(given);
+    }
+
+    @Override
+    public void unknownName(String pointer, String given, List<String> known, String field) {
+      faults
+          .add(CoreFault.DANGLING_REFERENCE)
+          .at(above + pointer)
+          .given(given)
+          .allowed(field)
+          .with("nearest", Names.didYouMean(given, known));
+    }
+
+    @Override
+    public void notAscending(String pointer, double given, double before, boolean orEqual) {
+      faults
+          .add(CoreFault.NOT_ASCENDING)
+          .at(above + pointer)
+          .given(given)
+          .allowed((orEqual ? "at least " : "more than ") + Objects.toString(before));
+    }
+  }
+}

@@ -1,0 +1,82 @@
+package org.footwell.calculation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.footwell.calculation.rule.Rule;
+
+/**
+ * The way from a record down to a field that a rule is about.
+ *
+ * @param steps the components on the way; null stands for every entry of the list before it
+ */
+record FieldPath(List<String> parts, List<Node.Member> steps) {
+
+  private static final String EVERY = "*";
+
+  /**
+   * Follows a dotted path down from the components of a record.
+   *
+   * @throws IllegalArgumentException if there is no such field
+   */
+  static FieldPath of(Map<String, Node.Member> from, String path) {
+    List<String> parts = List.of(path.split("\\.", -1));
+    List<Node.Member> steps = new ArrayList<>();
+    Map<String, Node.Member> members = from;
+    Node here = null;
+    for (String part : parts) {
+      Node.Member member = members.get(part);
+      if (part.equals(EVERY) && here instanceof Node.Repeated list) {
+        here = list.element();
+      } else if (member != null) {
+        here = member.node();
+      } else {
+        throw new IllegalArgumentException("no field " + path);
+      }
+      members = here instanceof Node.Group group ? group.members() : Map.of();
+      steps.add(member);
+    }
+    return new FieldPath(parts, steps);
+  }
+
+  /** Where the field stands in a record: once, or once for each entry of the lists on the way. */
+  List<Rule.Place> in(Object record) {
+    List<Rule.Place> places = new ArrayList<>(1);
+    collect(0, record, "", places);
+    return places;
+  }
+
+  private void collect(int step, Object here, String pointer, List<Rule.Place> into) {
+    boolean last = step == parts.size() - 1;
+    if (!parts.get(step).equals(EVERY)) {
+      Object value = here == null ? null : steps.get(step).of(here);
+      next(last, step, value, pointer + "/" + parts.get(step), here != null, into);
+    } else if (here != null) {
+      List<?> entries = (List<?>) here;
+      for (int i = 0; i < entries.size(); i++) {
+        next(last, step, entries.get(i), pointer + "/" + i, true, into);
+      }
+    }
+  }
+
+  private void next(
+      boolean last, int step, Object value, String pointer, boolean held, List<Rule.Place> into) {
+    if (last) {
+      into.add(new Rule.Place(pointer, value, held));
+    } else {
+      collect(step + 1, value, pointer, into);
+    }
+  }
+
+  /** Whether a place that is faulty, from the same record, is on the way or below the field. */
+  boolean touches(String pointer) {
+    String[] other = pointer.substring(1).split("/", -1);
+    for (int i = 0; i < Math.min(other.length, parts.size()); i++) {
+      if (!parts.get(i).equals(EVERY) && !Objects.equals(parts.get(i), other[i])) {
+        return false;
+      }
+    }
+    return true;
+  }
+}

@@ -1,0 +1,63 @@
+package org.footwell.calculation.rule;
+
+import java.util.List;
+
+/** A rule between fields of a record: how the contract states it, and what breaks it. */
+public interface Rule {
+
+  /** Which kind of rule it is, in snake_case. */
+  String kind();
+
+  /** The fields it is about, as dotted paths below the record, {@code *} for an index. */
+  List<String> fields();
+
+  /** The rule as a sentence. */
+  String sentence();
+
+  /**
+   * Holds a record against the rule.
+   *
+   * @param places for each of {@link #fields} where it stands in the record and its value; every
+   *     field could be read
+   */
+  void check(List<List<Place>> places, Breaches breaches);
+
+  /**
+   * A field of one record.
+   *
+   * @param pointer JSON Pointer from the record
+   * @param value what is given there, or null
+   * @param held whether the part that would hold it is given
+   */
+  record Place(String pointer, Object value, boolean held) {
+
+    boolean given() {
+      return value != null;
+    }
+  }
+
+  /** Takes what breaks a rule. Pointers are from the record. */
+  interface Breaches {
+
+    /** None or several of the alternatives are given. */
+    void notExactlyOne(List<String> alternatives, long given);
+
+    /** Several of the alternatives are given; told at each that is. */
+    void notAtMostOne(String pointer, List<String> alternatives);
+
+    /** Something is missing. */
+    void missing(String pointer);
+
+    /** Something is missing beside what is given. */
+    void missingBeside(String pointer, String field);
+
+    /** The same stands in two entries. */
+    void duplicate(String pointer, String given);
+
+    /** A name that nothing has. */
+    void unknownName(String pointer, String given, List<String> known, String field);
+
+    /** A number that is not above the one before. */
+    void notAscending(String pointer, double given, double before, boolean orEqual);
+  }
+}

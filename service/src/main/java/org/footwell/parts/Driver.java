@@ -1,0 +1,41 @@
+package org.footwell.parts;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.constraints.Size;
+import java.math.BigDecimal;
+import org.footwell.calculation.Built;
+
+/**
+ * A loudspeaker driver, as far as it is known, one and the same in every request: what a calculation
+ * cannot do without it says at its place.
+ */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+@Built
+public record Driver(
+    @Schema(description = "What the driver is called") @Size(max = 100) String name,
+    Double ratedOhm,
+    Double reOhm,
+    Double leMh,
+    Double leAtHz,
+    Double leExponent,
+    Double fsHz,
+    Double qms,
+    Double qes,
+    Double qts,
+    Double vasL,
+    Double sdCm2,
+    Double xmaxMm,
+    Sensitivity sensitivity,
+    Double continuousPowerW,
+    Double peakPowerW,
+    Double lowerLimitHz,
+    Double upperLimitHz,
+    Double massG,
+    BigDecimal price) {
+
+  public Driver {
+    leAtHz = leAtHz == null ? Double.valueOf(1000) : leAtHz;
+    leExponent = leExponent == null ? Double.valueOf(1) : leExponent;
+  }
+}
