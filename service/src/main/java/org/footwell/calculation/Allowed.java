@@ -12,6 +12,7 @@ public enum Allowed implements Words {
   BETWEEN,
   ABOVE_AND_BELOW,
   ONE_OF,
+  FIELDS,
   LEFT_OUT,
   GIVEN_WITH;
 
@@ -55,6 +56,11 @@ public enum Allowed implements Words {
 
   public static Phrase oneOf(Object... all) {
     return oneOf(List.of(all));
+  }
+
+  /** These fields, or one of them, as the sentence says. */
+  public static Phrase fields(Collection<String> fields) {
+    return Phrase.of(FIELDS).fields("fields", List.copyOf(fields));
   }
 
   /** Nothing, where these fields are given. */

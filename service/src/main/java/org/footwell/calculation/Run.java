@@ -132,7 +132,7 @@ public final class Run {
       refuse(CoreFault.EXACTLY_ONE_OF)
           .at(pointer)
           .given(given == 0 ? Given.NONE_OF_THEM : Given.MORE_THAN_ONE)
-          .allowed(String.join(", ", alternatives.keySet()));
+          .allowed(Allowed.fields(alternatives.keySet()));
     }
   }
 
@@ -143,7 +143,7 @@ public final class Run {
       refuse(CoreFault.EXACTLY_ONE_OF)
           .at(pointer)
           .given(given == null ? Given.NONE_OF_THEM : Given.MORE_THAN_ONE)
-          .allowed(name + ", " + otherName);
+          .allowed(Allowed.fields(List.of(name, otherName)));
     }
   }
 
