@@ -24,9 +24,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 /** Codes and their sentences belong together, one to one. */
-class CodesTest {
+public class CodesTest {
 
-  private static List<Coded> allCodes() {
+  /** Every constant of the program that has words. */
+  public static List<Coded> allCodes() {
     JavaClasses classes =
         new ClassFileImporter()
             .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)

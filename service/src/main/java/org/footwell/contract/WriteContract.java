@@ -1,5 +1,8 @@
 package org.footwell.contract;
 
+import org.footwell.calculation.Calculation;
+import java.util.Map;
+import java.util.List;
 import io.swagger.v3.core.util.Json;
 import io.swagger.v3.core.util.Json31;
 import io.swagger.v3.core.util.Yaml;
@@ -11,7 +14,7 @@ import java.nio.file.Path;
 import org.footwell.Calculations;
 import org.footwell.Version;
 
-/** Writes the contract in both forms, as JSON and YAML, into the folder given. */
+/** Writes the contract in both forms and the list of codes into the folder given. */
 public final class WriteContract {
 
   private WriteContract() {}
@@ -24,6 +27,15 @@ public final class WriteContract {
     OpenAPI newer = new Contract(Calculations.all(), Version.NUMBER, true).build();
     write(folder, "openapi-3.1.json", Json31.pretty().writeValueAsString(newer));
     write(folder, "openapi-3.1.yaml", Yaml31.pretty().writeValueAsString(newer));
+    writeCodes(folder);
+  }
+
+  /** The codes, for people and for programs. */
+  private static void writeCodes(Path folder) throws IOException {
+    List<Calculation<?, ?>> calculations = Calculations.all();
+    List<PublishedCode> codes = PublishedCode.all(calculations);
+    write(folder, "codes.html", CodePage.of(codes, calculations.size()));
+    write(folder, "codes.json", Json.pretty().writeValueAsString(Map.of("codes", codes)));
   }
 
   private static void write(Path folder, String name, String text) throws IOException {
