@@ -70,19 +70,20 @@ final class CrossoverRules {
     CrossoverWay way = model.way();
     if (model.index() > 0) {
       missing(model, way.resonanceHz(), "fs_hz", "resonance", "how far it moves");
-      missing(model, way.xmaxMm(), "xmax_mm", "displacement xmax", "the order it needs");
+      missing(model, way.driver().xmaxMm(), "xmax_mm", "displacement xmax", "the order it needs");
       if (model.assumesQ()) {
         run.find(QTS_ASSUMED)
-            .at(model.pointer() + "/qts")
+            .at(model.pointer() + "/driver/qts")
             .value(model.excursion().q())
             .with("way", way.id());
       }
       order(ways.get(model.index() - 1), model);
     }
-    missing(model, way.sensitivity(), "sensitivity", "sensitivity", "its power and voltage");
+    missing(
+        model, way.driver().sensitivity(), "sensitivity", "sensitivity", "its power and voltage");
     missing(
         model,
-        way.continuousPowerW(),
+        way.driver().continuousPowerW(),
         "continuous_power_w",
         "continuous power",
         "whether it stands its power");
@@ -94,11 +95,11 @@ final class CrossoverRules {
           .at(above.pointer())
           .with("way", above.way().id())
           .with("below", below.way().id());
-    } else if (above.way().sdCm2() > below.way().sdCm2()) {
+    } else if (above.way().driver().sdCm2() > below.way().driver().sdCm2()) {
       run.find(WAYS_OUT_OF_ORDER)
-          .at(above.pointer() + "/sd_cm2")
-          .value(above.way().sdCm2())
-          .limit(below.way().sdCm2())
+          .at(above.pointer() + "/driver/sd_cm2")
+          .value(above.way().driver().sdCm2())
+          .limit(below.way().driver().sdCm2())
           .with("way", above.way().id())
           .with("below", below.way().id());
     }
@@ -107,7 +108,7 @@ final class CrossoverRules {
   private void missing(WayModel model, Object given, String field, String what, String unjudged) {
     if (given == null) {
       run.find(WAY_DATA_MISSING)
-          .at(model.pointer() + "/" + field)
+          .at(model.pointer() + "/driver/" + field)
           .with("way", model.way().id())
           .with("what", what)
           .with("unjudged", unjudged);
@@ -172,7 +173,8 @@ final class CrossoverRules {
   }
 
   private void lawLimit(PlannedCrossover crossover, WayModel upper) {
-    double ka = Piston.KA.at(crossover.lowestHz(), upper.way().sdCm2(), frame.speedOfSoundMPerS());
+    double ka =
+        Piston.KA.at(crossover.lowestHz(), upper.way().driver().sdCm2(), frame.speedOfSoundMPerS());
     if (ka > HIGHEST_KA) {
       run.find(DISPLACEMENT_LAW_LIMIT)
           .at(upper.pointer())
@@ -201,7 +203,7 @@ final class CrossoverRules {
         && lowest.fullLevelFromHz() != null
         && lowest.fullLevelFromHz() > crossover.frequencyHz()) {
       run.find(LOWEST_WAY_SHORT)
-          .at("/ways/0/xmax_mm")
+          .at("/ways/0/driver/xmax_mm")
           .value(lowest.fullLevelFromHz())
           .limit(crossover.frequencyHz())
           .with("way", lowest.id());
@@ -211,16 +213,16 @@ final class CrossoverRules {
   private void heat(WayShare share, WayModel model) {
     if (share.programmeMarginDb() != null && share.programmeMarginDb() < 0) {
       run.find(PROGRAMME_POWER_TOO_HIGH)
-          .at(model.pointer() + "/continuous_power_w")
+          .at(model.pointer() + "/driver/continuous_power_w")
           .value(share.programmePowerW())
-          .limit(model.way().continuousPowerW())
+          .limit(model.way().driver().continuousPowerW())
           .with("way", share.id());
     }
     if (share.amplifierMarginDb() != null && share.amplifierMarginDb() < 0) {
       run.find(AMPLIFIER_SHARE_TOO_HIGH)
           .at("/total_power_w")
           .value(share.amplifierShareW())
-          .limit(model.way().continuousPowerW())
+          .limit(model.way().driver().continuousPowerW())
           .with("way", share.id());
     }
   }
