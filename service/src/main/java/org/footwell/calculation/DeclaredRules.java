@@ -2,7 +2,6 @@ package org.footwell.calculation;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import org.footwell.calculation.rule.Rule;
 import org.footwell.calculation.rule.Rules;
 
@@ -70,8 +69,8 @@ final class DeclaredRules {
       faults
           .add(CoreFault.EXACTLY_ONE_OF)
           .at(above)
-          .given(given == 0 ? "none of them" : "more than one of them")
-          .allowed(String.join(", ", alternatives));
+          .given(given == 0 ? Given.NONE_OF_THEM : Given.MORE_THAN_ONE)
+          .allowed(Allowed.fields(alternatives));
     }
 
     @Override
@@ -79,8 +78,8 @@ final class DeclaredRules {
       faults
           .add(CoreFault.AT_MOST_ONE_OF)
           .at(above + pointer)
-          .given("more than one of them")
-          .allowed(String.join(", ", alternatives));
+          .given(Given.MORE_THAN_ONE)
+          .allowed(Allowed.fields(alternatives));
     }
 
     @Override
@@ -90,7 +89,7 @@ final class DeclaredRules {
 
     @Override
     public void missingBeside(String pointer, String field) {
-      faults.add(CoreFault.NEEDED_BESIDE).at(above + pointer).with("other", field);
+      faults.add(CoreFault.NEEDED_BESIDE).at(above + pointer).field("other", field);
     }
 
     @Override
@@ -104,7 +103,7 @@ final class DeclaredRules {
           .add(CoreFault.DANGLING_REFERENCE)
           .at(above + pointer)
           .given(given)
-          .allowed(field)
+          .allowed(Allowed.fields(List.of(field)))
           .with("nearest", Names.didYouMean(given, known));
     }
 
@@ -114,7 +113,7 @@ final class DeclaredRules {
           .add(CoreFault.NOT_ASCENDING)
           .at(above + pointer)
           .given(given)
-          .allowed((orEqual ? "at least " : "more than ") + Objects.toString(before));
+          .allowed(orEqual ? Allowed.atLeast(before, "") : Allowed.above(before, ""));
     }
   }
 }

@@ -215,7 +215,7 @@ public final class Shape<T extends Record> {
 
   static void requireFinite(Node.Member member, double number, Faults faults) {
     if (!Double.isFinite(number)) {
-      faults.add(CoreFault.NOT_FINITE).with("quantity", member.name()).with("how", "");
+      faults.add(CoreFault.NOT_FINITE).field("quantity", member.name()).with("how", Phrase.nothing());
     }
   }
 

@@ -179,11 +179,11 @@ class CrossoverPlanTest {
     assertEquals("crossover-compromise", finding.code());
     assertTrue(
         finding
-            .text()
+            .advice()
             .endsWith(
                 "Better is an upper driver with a lower resonance, a smaller lower driver, a way"
                     + " between, or a higher beaming_ka."),
-        finding.text());
+        finding.advice());
     assertTrue(crossover.slopes().get(0).withinXmax());
     assertEquals(4, crossover.order(), "the steepest, though the second order holds");
   }
@@ -192,7 +192,7 @@ class CrossoverPlanTest {
   @EnumSource(LowReason.class)
   void everyRemedyReadsAsASentenceWithNothingSaidTwice(LowReason low) {
     for (HighReason high : HighReason.values()) {
-      String sentence = CrossoverRules.remedies(low, high);
+      String sentence = CrossoverRules.remedies(low, high).toString();
       List<String> parts = List.of(sentence.split(", (or )?"));
       assertEquals(parts.stream().distinct().toList(), parts, sentence);
       assertTrue(parts.size() > 1, sentence);
@@ -207,7 +207,7 @@ class CrossoverPlanTest {
     assertEquals(
         "a lower wanted level, an upper driver with more sensitivity or power, or a lower driver"
             + " with more sensitivity or power",
-        CrossoverRules.remedies(LowReason.HEAT, HighReason.HEAT));
+        CrossoverRules.remedies(LowReason.HEAT, HighReason.HEAT).toString());
   }
 
   @Test
