@@ -5,6 +5,7 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.Size;
 import java.math.BigDecimal;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.rule.Ascending;
 
 /**
  * A loudspeaker driver, as far as it is known, one and the same in every request: what a calculation
@@ -12,6 +13,7 @@ import org.footwell.calculation.Built;
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
+@Ascending({"lower_limit_hz", "upper_limit_hz"})
 public record Driver(
     @Schema(description = "What the driver is called") @Size(max = 100) String name,
     Double ratedOhm,
