@@ -60,8 +60,8 @@ class CsvBatchTest {
             "",
             "line 3: power_w must be a number from 0.000001 to 20000.",
             "",
-            "line 5: sensitivity.basis must be one of one_watt, two_point_eight_three_volt."
-                + " rated_ohm must be a number from 0.5 to 600."),
+            "line 5: driver.sensitivity.basis must be one of one_watt, two_point_eight_three_volt."
+                + " driver.rated_ohm must be a number from 0.5 to 600."),
         table.column("error"));
   }
 
@@ -72,8 +72,8 @@ class CsvBatchTest {
     assertEquals(
         List.of(
             "line 2: power_w must be a number from 0.000001 to 20000, written as 3.2.",
-            "line 3: sensitivity.basis must be one of one_watt, two_point_eight_three_volt, written"
-                + " as one_watt. rated_ohm must be a number from 0.5 to 600, written as 8.",
+            "line 3: driver.sensitivity.basis must be one of one_watt, two_point_eight_three_volt, written"
+                + " as one_watt. driver.rated_ohm must be a number from 0.5 to 600, written as 8.",
             "line 4: power_w must be a number from 0.000001 to 20000."),
         table.column("error"));
   }
@@ -176,14 +176,15 @@ class CsvBatchTest {
   @Test
   void onlyTheFiguresAskedForAreAppendedInTheOrderAskedFor() {
     String csv =
-        "power_w," + "sensitivity.level_db_spl,sensitivity.basis,rated_ohm\n10,90,one_watt,8\n";
+        "power_w,driver.sensitivity.level_db_spl,driver.sensitivity.basis,driver.rated_ohm\n"
+            + "10,90,one_watt,8\n";
     Response response =
         given()
             .contentType("text/csv")
             .body(csv)
             .post(PATH + "/batch?columns=peak_level_db_spl,level_db_spl");
     assertEquals(
-        "power_w,sensitivity.level_db_spl,sensitivity.basis,rated_ohm,"
+        "power_w,driver.sensitivity.level_db_spl,driver.sensitivity.basis,driver.rated_ohm,"
             + "peak_level_db_spl,level_db_spl,verdict,findings,error",
         response.asString().lines().findFirst().orElseThrow());
     assertEquals(List.of("100.0"), Table.of(response.asString(), ',').column("level_db_spl"));
@@ -193,7 +194,8 @@ class CsvBatchTest {
         judged
             .asString()
             .startsWith(
-                "power_w,sensitivity.level_db_spl,sensitivity.basis,rated_ohm,verdict,findings,error\n"
+                "power_w,driver.sensitivity.level_db_spl,driver.sensitivity.basis,driver.rated_ohm,"
+                    + "verdict,findings,error\n"
                     + "10,90,one_watt,8,note,"),
         judged.asString());
   }
