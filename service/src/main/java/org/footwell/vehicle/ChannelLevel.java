@@ -77,7 +77,7 @@ final class ChannelLevel {
     if (!unjudged.isEmpty()) {
       run.find(PlanFinding.MOVEMENT_NOT_JUDGED)
           .at("/channels/" + channel)
-          .with("names", String.join(", ", unjudged));
+          .own("names", unjudged);
     }
     return together(channel, bands, boxed);
   }

@@ -133,11 +133,9 @@ final class CrossoverReview {
           .at("/crossovers/" + index + "/frequency_hz")
           .value(frequency)
           .limit(tooLow ? lowest : window.highestHz())
-          .with("lower", crossover.lower())
-          .with("upper", crossover.upper())
-          .with(
-              "reason",
-              reason(tooLow ? window.lowestReason().inWords() : window.highestReason().inWords()));
+          .own("lower", crossover.lower())
+          .own("upper", crossover.upper())
+          .with("reason", tooLow ? window.lowestReason() : window.highestReason());
     }
     return new CrossoverLine(
         crossover.lower(),
@@ -150,10 +148,6 @@ final class CrossoverReview {
   }
 
   /** Its words go on with a comma in sentences of crossover-plan. */
-  private static String reason(String words) {
-    return words.endsWith(",") ? words.substring(0, words.length() - 1) : words;
-  }
-
   /** Holds the filters of both channels against the crossover they are said to make. */
   void remarkFilters() {
     for (SeatDelaysRequest.Crossover crossover : plan.crossovers()) {
@@ -179,7 +173,7 @@ final class CrossoverReview {
           .at(at + "/frequency_hz")
           .value(filter.frequencyHz())
           .limit(crossoverHz)
-          .with("channel", channel);
+          .own("channel", channel);
     }
   }
 }

@@ -1,5 +1,9 @@
 package org.footwell.vehicle;
 
+import org.footwell.calculation.Coded;
+import java.util.Map;
+import java.util.LinkedHashMap;
+import java.util.Collection;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
@@ -71,12 +75,12 @@ final class PlanCard {
               "Each band of a passive crossover is judged as if it got the whole signal.",
               "The limits of the composed calculations hold here too.")
           .findings(
-              Stream.concat(
+              eachOnce(
                       Stream.of(PlanFinding.values()),
                       COMPOSED.stream().flatMap(c -> c.card().findings().stream()))
                   .toArray(FindingCode[]::new))
           .refusals(
-              Stream.concat(
+              eachOnce(
                       Stream.of(PlanFault.values()),
                       COMPOSED.stream().flatMap(c -> c.card().refusals().stream()))
                   .toArray(FaultCode[]::new))
@@ -94,6 +98,14 @@ final class PlanCard {
           .build();
 
   private PlanCard() {}
+
+  /** What the plan and its parts say under one code stands here once. */
+  private static Collection<Coded> eachOnce(
+      Stream<? extends Coded> own, Stream<? extends Coded> composed) {
+    Map<String, Coded> byCode = new LinkedHashMap<>();
+    Stream.concat(own, composed).forEach(one -> byCode.putIfAbsent(one.code(), one));
+    return byCode.values();
+  }
 
   /** The demo plan of the documentation, which the build puts beside the classes. */
   private static String example() {

@@ -224,7 +224,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
           .noneMatch(c -> resolved.driversOf(c).contains(driver))) {
         run.find(PlanFinding.DRIVER_NOT_CONNECTED)
             .at("/drivers/" + d)
-            .with("name", plan.drivers().get(d).id());
+            .own("name", plan.drivers().get(d).id());
       }
     }
     for (int p = 0; p < plan.newParts().size(); p++) {
@@ -232,7 +232,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
       if (IntStream.range(0, plan.drivers().size()).noneMatch(d -> resolved.partOf(d) == part)) {
         run.find(PlanFinding.PART_NOT_USED)
             .at("/new_parts/" + p)
-            .with("name", plan.newParts().get(p).id());
+            .own("name", plan.newParts().get(p).id());
       }
     }
   }

@@ -28,7 +28,7 @@ class TextErrorsTest {
   @Test
   void everyFaultOfAQueryIsASentence() {
     told(
-        "power_w must be a number from 0.000001 to 20000. driver.rated_ohm is required.",
+        "power_w must be a number from 0.000001 to 50000. driver.rated_ohm is required.",
         given()
             .get(
                 PATH

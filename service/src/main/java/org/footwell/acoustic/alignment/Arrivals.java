@@ -118,7 +118,7 @@ final class Arrivals {
       if (arrival.method() == MeasuredArrival.Method.ENVELOPE
           && filtered
           && late.putIfAbsent(channel.name(), i) == null) {
-        run.find(ARRIVAL_HOLDS_FILTERS).at("/arrivals/" + i).with("name", channel.name());
+        run.find(ARRIVAL_HOLDS_FILTERS).at("/arrivals/" + i).own("name", channel.name());
       }
       if (arrival.contradicts(channel.polarity())
           && turned.putIfAbsent(channel.name(), i) == null) {
@@ -126,8 +126,8 @@ final class Arrivals {
             .at("/arrivals/" + i + "/polarity")
             .value(arrival.polarity())
             .limit(channel.polarity())
-            .with("name", channel.name())
-            .with("microphone", arrival.microphone());
+            .own("name", channel.name())
+            .own("microphone", arrival.microphone());
       }
     }
   }

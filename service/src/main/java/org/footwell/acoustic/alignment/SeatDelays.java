@@ -195,7 +195,7 @@ public final class SeatDelays implements Calculation<SeatDelaysRequest, SeatDela
             .at("/seats/" + s)
             .value(seats.get(s).spreadMs())
             .limit(REMARKABLE_SPREAD_MS)
-            .with("name", seats.get(s).name());
+            .own("name", seats.get(s).name());
       }
     }
   }

@@ -120,7 +120,7 @@ public final class CrossoverFilters
             .at(designed.pointer())
             .value(way.highPass().frequencyHz())
             .limit(way.lowPass().frequencyHz())
-            .with("way", way.id());
+            .own("way", way.id());
       }
       for (Part part : designed.parts()) {
         if (part.frequencyHz() > SQUEEZED * q.rateHz()) {
@@ -162,7 +162,7 @@ public final class CrossoverFilters
           .at(way.pointer())
           .value(range.highestDb())
           .limit(0)
-          .with("way", way.id())
+          .own("way", way.id())
           .with("frequency", range.highestHz());
     }
     RoundingCheck.Change error =

@@ -117,9 +117,9 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
       run.find(SENSITIVITY_BASIS)
           .at("/driver/sensitivity")
           .value(sensitivity.levelDbSpl())
-          .with("basis", perWatt ? "per watt" : "at 2.83 V")
+          .with("basis", perWatt ? LevelWords.PER_WATT : LevelWords.AT_2_83_V)
           .with("other", perWatt ? atVoltage : oneWatt)
-          .with("otherBasis", perWatt ? "at 2.83 V" : "per watt");
+          .with("otherBasis", perWatt ? LevelWords.AT_2_83_V : LevelWords.PER_WATT);
     }
 
     double sharing = q.drive() == Drive.SHARED ? q.driverCount() : 1;

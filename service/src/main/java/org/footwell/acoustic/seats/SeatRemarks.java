@@ -1,5 +1,6 @@
 package org.footwell.acoustic.seats;
 
+import org.footwell.calculation.Phrase;
 import static org.footwell.acoustic.seats.SeatLevelFinding.CABIN_NOT_MEASURED;
 import static org.footwell.acoustic.seats.SeatLevelFinding.HEADROOM_SHORT;
 import static org.footwell.acoustic.seats.SeatLevelFinding.HEAT_NOT_JUDGED;
@@ -61,7 +62,7 @@ final class SeatRemarks {
             .map(SoundSource::name)
             .toList();
     if (!names.isEmpty()) {
-      run.find(code).at("/sources").with("sources", String.join(", ", names));
+      run.find(code).at("/sources").own("sources", names);
     }
   }
 
@@ -85,7 +86,7 @@ final class SeatRemarks {
           .at("/seats/" + where)
           .value(deepest)
           .limit(CANCELLED_DB)
-          .with("seat", q.seats().get(where).name())
+          .own("seat", q.seats().get(where).name())
           .with("frequency", frequency);
     }
   }
@@ -107,9 +108,9 @@ final class SeatRemarks {
             .at("/sources/" + i)
             .value(-worst.driveDb())
             .limit(HELD_BACK_DB)
-            .with("source", q.sources().get(i).name())
+            .own("source", q.sources().get(i).name())
             .with("frequency", worst.frequency())
-            .with("by", worst.heldBy().inWords());
+            .with("by", worst.heldBy());
       }
     }
   }
@@ -124,7 +125,7 @@ final class SeatRemarks {
           .at(q.tilt() == null ? "/target" : "/tilt")
           .value(-tightest.headroomDb())
           .limit(0)
-          .with("seat", tightest.seat())
+          .own("seat", tightest.seat())
           .with("frequency", tightest.frequencyHz())
           .with("why", why(tightest));
     }
@@ -139,9 +140,11 @@ final class SeatRemarks {
     }
   }
 
-  private static String why(Tightest tightest) {
+  private static Phrase why(Tightest tightest) {
     return tightest.limitingSource() == null
-        ? "all at full drive"
-        : tightest.limitedBy().inWords() + " of " + tightest.limitingSource();
+        ? Phrase.of(SeatWords.ALL_AT_FULL_DRIVE)
+        : Phrase.of(SeatWords.LIMIT_OF)
+            .with("limit", tightest.limitedBy())
+            .own("source", tightest.limitingSource());
   }
 }

@@ -18,9 +18,17 @@ public interface Rule {
    * Holds a record against the rule.
    *
    * @param places for each of {@link #fields} where it stands in the record and its value; every
-   *     field could be read
+   *     field could be read, or is left out here where the rule holds field by field
    */
   void check(List<List<Place>> places, Breaches breaches);
+
+  /**
+   * Whether it says of each field by itself that it must be given, so that it still holds of some
+   * where others could not be read.
+   */
+  default boolean fieldByField() {
+    return false;
+  }
 
   /**
    * A field of one record.

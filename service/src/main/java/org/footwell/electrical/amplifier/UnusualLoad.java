@@ -1,5 +1,6 @@
 package org.footwell.electrical.amplifier;
 
+import org.footwell.calculation.Phrase;
 import static org.footwell.electrical.amplifier.AmplifierFinding.LOAD_HARDLY_ANY;
 import static org.footwell.electrical.amplifier.AmplifierFinding.LOAD_LOW_BUT_ALLOWED;
 import static org.footwell.electrical.amplifier.AmplifierFinding.MINIMUM_NOT_GIVEN;
@@ -22,7 +23,7 @@ public record UnusualLoad(double ohm, boolean bridged, String at) {
    *
    * @param current what flows, to follow "which its maker allows:"
    */
-  public void allowed(String current, Run run) {
+  public void allowed(Phrase current, Run run) {
     if (isLow()) {
       run.find(LOAD_LOW_BUT_ALLOWED)
           .at(at)

@@ -55,7 +55,7 @@ final class FactoryCheck {
 
   private static void needed(String field, Double value, String with, Double given, Run run) {
     if (given != null && value == null) {
-      run.refuse(GainFault.NEEDED_WITH).at(AT + "/" + field).allowed(with).with("other", with);
+      run.refuse(GainFault.NEEDED_WITH).at(AT + "/" + field).allowed(with).field("other", with);
     }
   }
 
@@ -102,11 +102,11 @@ final class FactoryCheck {
     if (first.highLevelInput() == null) {
       run.find(GainFinding.HIGH_LEVEL_INPUT_UNKNOWN)
           .at("/stages/0/high_level_input")
-          .with("stage", first.name());
+          .own("stage", first.name());
     } else if (!first.highLevelInput()) {
       run.find(GainFinding.LINE_INPUT_ON_BRIDGE)
           .at("/stages/0/high_level_input")
-          .with("stage", first.name());
+          .own("stage", first.name());
     }
   }
 

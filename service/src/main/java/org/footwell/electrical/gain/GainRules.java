@@ -1,5 +1,6 @@
 package org.footwell.electrical.gain;
 
+import org.footwell.calculation.Phrase;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -100,8 +101,8 @@ final class GainRules {
           .at(at + (input ? "/max_input_v" : "/max_output_v"))
           .value(Math.max(inputEarly, outputEarly))
           .limit(0)
-          .with("stage", link.stage().name())
-          .with("side", input ? "input" : "output");
+          .own("stage", link.stage().name())
+          .with("side", input ? GainWords.INPUT : GainWords.OUTPUT);
     }
     double missing = link.wantedDb() - link.gainDb();
     if (missing > TOLERANCE_DB) {
@@ -109,7 +110,7 @@ final class GainRules {
           .at(at + (link.stage().gain() != null ? "/gain/max_db" : "/sensitivity/min_v"))
           .value(missing)
           .limit(0)
-          .with("stage", link.stage().name());
+          .own("stage", link.stage().name());
     }
   }
 
@@ -124,17 +125,18 @@ final class GainRules {
       Double signalToNoiseDb,
       Double levelDb,
       Run run) {
-    List<String> unknown = new ArrayList<>();
+    List<Phrase> unknown = new ArrayList<>();
     if (noise.sourceUv() == null) {
-      unknown.add("the source");
+      unknown.add(Phrase.of(GainWords.SOURCE));
     }
     chain.links().stream()
         .map(Link::stage)
         .filter(stage -> !stage.noiseKnown())
-        .forEach(stage -> unknown.add(stage.name()));
+        .forEach(
+            stage -> unknown.add(Phrase.of(GainWords.STAGE).own("name", stage.name())));
     boolean asked = q.seat() != null || noise.totalUv() != null;
     if (asked && !unknown.isEmpty()) {
-      run.find(GainFinding.NOISE_INCOMPLETE).at("").with("parts", String.join(", ", unknown));
+      run.find(GainFinding.NOISE_INCOMPLETE).at("").with("parts", unknown);
     }
     if (signalToNoiseDb == null) {
       return;
@@ -152,7 +154,7 @@ final class GainRules {
             .at("/stages/" + i)
             .value(link.inputMarginDb())
             .limit(WASTED_DB)
-            .with("stage", link.stage().name())
+            .own("stage", link.stage().name())
             .with("percent", 100 * share);
       }
     }

@@ -92,8 +92,7 @@ public final class AmplifierHeat implements Calculation<AmplifierHeatRequest, Am
       run.checkDeadline();
       draws.put(duty, draws(duty, q, stages, run));
       double rail = HeatTotals.sum(q, draws.get(duty), StageDraw::railW);
-      String name = Names.of(duty).replace('_', ' ');
-      drawn.put(duty, supply.draw(rail, name, run));
+      drawn.put(duty, supply.draw(rail, duty, run));
     }
     run.requireNoFaults();
 

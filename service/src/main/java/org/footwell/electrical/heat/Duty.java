@@ -1,12 +1,13 @@
 package org.footwell.electrical.heat;
 
+import org.footwell.calculation.Words;
 import java.util.EnumMap;
 import java.util.Map;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
 
 /** A kind of signal a channel may have to play. */
-enum Duty {
+enum Duty implements Words {
   IDLE(false),
   SINE(false),
   NOISE(true),

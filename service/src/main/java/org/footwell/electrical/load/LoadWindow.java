@@ -1,10 +1,11 @@
 package org.footwell.electrical.load;
 
+import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Phrase;
 import static org.footwell.electrical.load.OptionsFault.WINDOW_EMPTY;
 
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.Texts;
 import org.footwell.electrical.amplifier.SmallestLoad;
 import org.footwell.electrical.load.WiringOptionsRequest.Window;
 
@@ -25,15 +26,14 @@ record LoadWindow(SmallestLoad smallest, double largestOhm) {
         SmallestLoad.of(given.minimumOhm(), q.bridged(), given.minimumBridgedOhm(), "/window", run);
     if (smallest == null) {
       run.refuse(CoreFault.REQUIRED)
-          .at("/window/minimum_ohm")
-          .allowed("the smallest load of one channel, ohm");
+          .at("/window/minimum_ohm");
       return null;
     }
     if (given.maximumOhm() != null && given.maximumOhm() < smallest.ohm()) {
       run.refuse(WINDOW_EMPTY)
           .at("/window/maximum_ohm")
           .given(given.maximumOhm())
-          .allowed("at least " + Texts.forPeople(smallest.ohm()) + " ohm");
+          .allowed(Allowed.atLeast(smallest.ohm(), "ohm"));
     }
     return new LoadWindow(
         smallest, given.maximumOhm() == null ? Double.POSITIVE_INFINITY : given.maximumOhm());
@@ -50,10 +50,9 @@ record LoadWindow(SmallestLoad smallest, double largestOhm) {
   }
 
   /** As a person would say it. */
-  String inWords() {
-    String from = Texts.forPeople(smallest.ohm());
+  Phrase inWords() {
     return largestOhm == Double.POSITIVE_INFINITY
-        ? from + " ohm or more"
-        : from + " to " + Texts.forPeople(largestOhm) + " ohm";
+        ? Phrase.of(NetworkWords.OHM_OR_MORE).with("from", smallest.ohm())
+        : Phrase.of(NetworkWords.OHM_FROM_TO).with("from", smallest.ohm()).with("to", largestOhm);
   }
 }

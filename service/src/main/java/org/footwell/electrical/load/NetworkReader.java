@@ -1,5 +1,7 @@
 package org.footwell.electrical.load;
 
+import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Remark;
 import static org.footwell.electrical.load.LoadFault.COIL_OUT_OF_RANGE;
 import static org.footwell.electrical.load.LoadFault.UNKNOWN_COIL;
 
@@ -56,11 +58,11 @@ final class NetworkReader {
     try {
       return NetworkParser.parse(network);
     } catch (Unreadable why) {
-      run.refuse(why.code())
-          .at(NETWORK)
-          .given(why.character())
-          .allowed(why.expected())
-          .with("found", why.found());
+      Remark remark =
+          run.refuse(why.code()).at(NETWORK).given(why.character()).allowed(why.expected());
+      if (why.shows()) {
+        remark.with("found", why.found());
+      }
       throw run.refused();
     }
   }
@@ -89,7 +91,7 @@ final class NetworkReader {
       run.refuse(COIL_OUT_OF_RANGE)
           .at(NETWORK)
           .given(token.text())
-          .allowed("0.1 to 1000 ohm")
+          .allowed(Allowed.between(LEAST_OHM, MOST_OHM, "ohm"))
           .with("character", token.character());
     }
     return new Coil("coil " + position, ohm, null, null, null);

@@ -51,7 +51,7 @@ final class OpenCoils {
       String driver, List<Integer> coils, List<Coil> listed, Set<String> used, Run run) {
     List<Integer> open = coils.stream().filter(i -> !used.contains(listed.get(i).name())).toList();
     if (open.size() == coils.size()) {
-      run.find(DRIVER_NOT_CONNECTED).at("/coils/" + open.get(0)).with("driver", driver);
+      run.find(DRIVER_NOT_CONNECTED).at("/coils/" + open.get(0)).own("driver", driver);
       return;
     }
     int driven = coils.size() - open.size();
@@ -60,8 +60,8 @@ final class OpenCoils {
       run.find(COIL_LEFT_OPEN)
           .at("/coils/" + i)
           .value(ratio)
-          .with("coil", listed.get(i).name())
-          .with("driver", driver)
+          .own("coil", listed.get(i).name())
+          .own("driver", driver)
           .with("used", driven)
           .with("count", coils.size())
           .with("loss", Decibels.ofPower(ratio));

@@ -107,11 +107,7 @@ final class CableRefusals {
           .at("/conductivity")
           .given(q.conductivity())
           .allowed(range.least() + " to " + range.most())
-          .with("material", name(q.material()));
+          .with("material", q.material());
     }
-  }
-
-  private static String name(Material material) {
-    return material == Material.COPPER ? "copper" : "copper-clad aluminium";
   }
 }

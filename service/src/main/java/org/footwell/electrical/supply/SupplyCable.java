@@ -205,7 +205,7 @@ public final class SupplyCable implements Calculation<SupplyCableRequest, Supply
           .with("power", main.inputW())
           .with("loop", loop)
           .with("supply", main.startV())
-          .with("limit", run.apply(ConstantPower.LARGEST, main.startV(), loop));
+          .limit(run.apply(ConstantPower.LARGEST, main.startV(), loop));
       throw run.refused();
     }
     if (current * loop >= main.startV()) {

@@ -1,5 +1,6 @@
 package org.footwell.electrical.supply;
 
+import org.footwell.calculation.Words;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
@@ -131,7 +132,7 @@ public record SupplyCableRequest(
   }
 
   /** What a conductor is made of. */
-  public enum Material {
+  public enum Material implements Words {
     /** Plain copper. */
     COPPER,
     /** Aluminium strands with a skin of copper. */

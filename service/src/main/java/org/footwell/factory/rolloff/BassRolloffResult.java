@@ -1,5 +1,6 @@
 package org.footwell.factory.rolloff;
 
+import org.footwell.calculation.Words;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
@@ -61,7 +62,7 @@ public record BassRolloffResult(
           Double uncertaintyDb) {}
 
   /** What holds a gain. */
-  public enum HeldBy {
+  public enum HeldBy implements Words {
     /** Nothing: the loss is restored in full. */
     NOTHING,
     /** The amplifier's headroom. */

@@ -126,12 +126,12 @@ final class ComparisonTotals {
     }
     run.find(ComparisonFinding.PRICE_PER_DB_LEFT_OUT)
         .at("/positions")
-        .with(
+        .own(
             "what",
             positions.stream()
                 .filter(line -> line.before() == null)
                 .map(PositionLine::name)
-                .collect(Collectors.joining(", ")));
+                .toList());
     return null;
   }
 

@@ -174,7 +174,7 @@ public final class AdapterRing implements Calculation<AdapterRingRequest, Adapte
       faults
           .add(RingFault.RING_DOES_NOT_FIT)
           .at(finding.pointer())
-          .with("why", finding.text())
+          .own("why", finding.text())
           .allowed("a ring that fits; json, text, svg and dxf show this one");
     }
     if (!faults.none()) {

@@ -77,7 +77,7 @@ final class MeasureCheck {
   private void opening(Opening opening) {
     Oval cutOut = opening.cutOut().oval();
     if (opening.limit() != null) {
-      inside("/opening/cut_out", cutOut, "the limit of the panel", opening.limit().oval());
+      inside("/opening/cut_out", cutOut, RingWords.PANEL_LIMIT, opening.limit().oval());
     }
     List<HolePosition> centres = opening.holes().centres();
     for (int i = 0; i < centres.size(); i++) {
@@ -97,7 +97,7 @@ final class MeasureCheck {
   private void driver(FittedDriver driver) {
     Oval frame = driver.frame().oval();
     Oval cutOut = driver.cutOut().oval();
-    inside("/driver/cut_out", cutOut, "the frame", frame);
+    inside("/driver/cut_out", cutOut, RingWords.FRAME, frame);
     inside("/driver/magnet_diameter_mm", driver.magnetDiameterMm(), cutOut);
     inside("/driver/basket_diameter_mm", driver.basketDiameterMm(), cutOut);
     onFrame(driver.holes(), frame, cutOut);
@@ -125,8 +125,8 @@ final class MeasureCheck {
           .at("/driver/holes" + holes.pointer(i))
           .given(spoken(centre))
           .with("by", inCutOut >= 0 ? inCutOut : -inFrame)
-          .with("frame", spoken(frame))
-          .with("cutOut", spoken(cutOut))
+          .own("frame", spoken(frame))
+          .own("cutOut", spoken(cutOut))
           .allowed(
               inCutOut >= 0
                   ? "between the driver's cut-out and the edge of its frame"
@@ -169,13 +169,13 @@ final class MeasureCheck {
       run.refuse(RingFault.NOT_INSIDE)
           .at(at)
           .given(Millimetres.text(diameter) + " mm")
-          .with("outer", "the driver's cut-out")
+          .with("outer", RingWords.DRIVER_CUT_OUT)
           .allowed(
               "at most " + Millimetres.text(Math.min(cutOut.widthMm(), cutOut.heightMm())) + " mm");
     }
   }
 
-  private void inside(String at, Oval inner, String what, Oval outer) {
+  private void inside(String at, Oval inner, RingWords what, Oval outer) {
     if (outer.beyond(inner) <= 0) {
       run.refuse(RingFault.NOT_INSIDE)
           .at(at)

@@ -192,7 +192,7 @@ class CrossoverPlanTest {
   @EnumSource(LowReason.class)
   void everyRemedyReadsAsASentenceWithNothingSaidTwice(LowReason low) {
     for (HighReason high : HighReason.values()) {
-      String sentence = CrossoverRules.remedies(low, high);
+      String sentence = CrossoverRules.remedies(low, high).toString();
       List<String> parts = List.of(sentence.split(", (or )?"));
       assertEquals(parts.stream().distinct().toList(), parts, sentence);
       assertTrue(parts.size() > 1, sentence);
@@ -207,7 +207,7 @@ class CrossoverPlanTest {
     assertEquals(
         "a lower wanted level, an upper driver with more sensitivity or power, or a lower driver"
             + " with more sensitivity or power",
-        CrossoverRules.remedies(LowReason.HEAT, HighReason.HEAT));
+        CrossoverRules.remedies(LowReason.HEAT, HighReason.HEAT).toString());
   }
 
   @Test

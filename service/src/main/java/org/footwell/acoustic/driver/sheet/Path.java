@@ -1,5 +1,6 @@
 package org.footwell.acoustic.driver.sheet;
 
+import java.util.List;
 import static org.footwell.acoustic.driver.sheet.Figure.BL;
 import static org.footwell.acoustic.driver.sheet.Figure.CMS;
 import static org.footwell.acoustic.driver.sheet.Figure.FS;
@@ -20,7 +21,7 @@ import org.footwell.physics.ThieleSmall;
  * from two other Q last, since it magnifies their rounding.
  */
 @SuppressWarnings("ImmutableEnumChecker") // nobody writes to the inputs; formulas are records
-enum Path {
+public enum Path {
   QTS_OF_Q(QTS, Identity.QTS, ThieleSmall.TOTAL_Q, QMS, QES),
   QES_OF_Q(QES, Identity.QTS, DriverLaws.ELECTRICAL_FROM_TOTAL, QTS, QMS),
   FS_OF_MECHANICS(FS, Identity.FS, DriverLaws.RESONANCE, MMS, CMS),
@@ -42,7 +43,7 @@ enum Path {
 
   static final Path[] ALL = values();
 
-  final Figure target;
+  public final Figure target;
   final Identity identity;
   final Figure[] inputs;
   final int needed;
@@ -63,6 +64,11 @@ enum Path {
       words.append(' ').append(input.field);
     }
     this.text = words.toString();
+  }
+
+  /** The figures it goes out from. */
+  public List<Figure> inputs() {
+    return List.of(inputs);
   }
 
   /** The path that computes the figure an identity is named after; none for the sensitivity. */
