@@ -40,9 +40,10 @@ final class DeclaredRules {
    */
   void check(Object record, String above, List<String> faulty, Faults faults) {
     for (Prepared one : rules) {
-      if (faulty.isEmpty() || one.readable(above, faulty)) {
+      List<FieldPath> readable = faulty.isEmpty() ? one.paths : one.readable(above, faulty);
+      if (readable.size() == one.paths.size() || one.rule.eachAlone()) {
         one.rule.check(
-            one.paths.stream().map(path -> path.in(record)).toList(),
+            readable.stream().map(path -> path.in(record)).toList(),
             new ToldBreaches(above, faults));
       }
     }
@@ -50,11 +51,13 @@ final class DeclaredRules {
 
   private record Prepared(Rule rule, List<FieldPath> paths) {
 
-    boolean readable(String above, List<String> faulty) {
-      return faulty.stream()
-          .filter(pointer -> pointer.startsWith(above + "/"))
-          .map(pointer -> pointer.substring(above.length()))
-          .noneMatch(pointer -> paths.stream().anyMatch(path -> path.touches(pointer)));
+    List<FieldPath> readable(String above, List<String> faulty) {
+      List<String> below =
+          faulty.stream()
+              .filter(pointer -> pointer.startsWith(above + "/"))
+              .map(pointer -> pointer.substring(above.length()))
+              .toList();
+      return paths.stream().filter(path -> below.stream().noneMatch(path::touches)).toList();
     }
   }
 
