@@ -1,5 +1,6 @@
 package org.footwell.parts;
 
+import org.footwell.calculation.Allowed;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
@@ -79,7 +80,7 @@ public record CurveFrequencies(
       run.refuse(FrequencyFault.RANGE_REVERSED)
           .at(pointer + "/to_hz")
           .given(toHz)
-          .allowed("more than " + fromHz);
+          .allowed(Allowed.above(fromHz, ""));
       return new double[0];
     }
     if (listHz != null) {
@@ -95,8 +96,8 @@ public record CurveFrequencies(
     if (inRange.length == 0) {
       run.refuse(FrequencyFault.RANGE_WITHOUT_POINTS)
           .at(pointer)
-          .given(fromHz + " to " + toHz + " Hz")
-          .allowed("a wider range, or list_hz");
+          .given(Allowed.between(fromHz, toHz, "Hz"))
+          .allowed(Allowed.widerRange());
     }
     return inRange;
   }

@@ -1,5 +1,6 @@
 package org.footwell.parts;
 
+import org.footwell.calculation.Allowed;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
@@ -71,7 +72,7 @@ public record Filter(
       run.refuse(FilterFault.LINKWITZ_RILEY_ODD)
           .at(pointer + "/order")
           .given(filter.order())
-          .allowed("2, 4, 6 or 8");
+          .allowed(Allowed.oneOf(2, 4, 6, 8));
     }
   }
 

@@ -1,5 +1,6 @@
 package org.footwell.vehicle;
 
+import org.footwell.calculation.Allowed;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -44,7 +45,7 @@ final class Handover {
         run.refuse(CoreFault.DUPLICATE).at(at + "/channel").given(measured.channel());
       }
       if (measured.polarity() != null && measured.polarity() == 0) {
-        run.refuse(CoreFault.NOT_ALLOWED).at(at + "/polarity").given(0).allowed("1 or -1");
+        run.refuse(CoreFault.NOT_ALLOWED).at(at + "/polarity").given(0).allowed(Allowed.oneOf(1, -1));
       }
     }
   }

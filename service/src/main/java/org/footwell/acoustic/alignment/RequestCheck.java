@@ -1,5 +1,6 @@
 package org.footwell.acoustic.alignment;
 
+import org.footwell.calculation.Allowed;
 import static org.footwell.acoustic.alignment.AlignmentFault.CROSSOVER_CIRCLE;
 import static org.footwell.acoustic.alignment.AlignmentFault.CROSSOVER_WITH_ITSELF;
 import static org.footwell.acoustic.alignment.AlignmentFault.DISTANCE_MISSING;
@@ -58,7 +59,7 @@ final class RequestCheck {
             .allowed("false when filters are given");
       }
       if (channel.polarity() == 0) {
-        run.refuse(NOT_ALLOWED).at(at + "/polarity").given(0).allowed("1 or -1");
+        run.refuse(NOT_ALLOWED).at(at + "/polarity").given(0).allowed(Allowed.oneOf(1, -1));
       }
     }
   }

@@ -1,5 +1,6 @@
 package org.footwell.acoustic.crossover;
 
+import org.footwell.calculation.Allowed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -138,7 +139,7 @@ public final class CrossoverPlan implements Calculation<CrossoverPlanRequest, Cr
         run.refuse(FilterFault.LINKWITZ_RILEY_ODD)
             .at("/orders/" + i)
             .given(order)
-            .allowed("2, 4, 6 or 8");
+            .allowed(Allowed.oneOf(2, 4, 6, 8));
       }
     }
     run.requireNoFaults();

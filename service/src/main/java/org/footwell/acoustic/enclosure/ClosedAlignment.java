@@ -1,5 +1,6 @@
 package org.footwell.acoustic.enclosure;
 
+import org.footwell.calculation.Phrase;
 import static org.footwell.acoustic.enclosure.EnclosureFault.QTC_UNREACHABLE;
 
 import org.footwell.acoustic.enclosure.ClosedBoxRequest.ClosedVolume;
@@ -7,7 +8,6 @@ import org.footwell.acoustic.enclosure.radiator.BoxDriver;
 import org.footwell.acoustic.enclosure.radiator.DriverMechanics;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.Texts;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.ThieleSmall;
 
@@ -135,8 +135,7 @@ record ClosedAlignment(
     return v > 0 ? 1 / (v * v) - 1 : Double.NaN;
   }
 
-  private static String reachable(double qts, double loss) {
-    String above = "above " + Texts.forPeople(qts) + ", the driver's own qts";
-    return loss == 0 ? above : above + ", and within what the losses of the box allow";
+  private static Phrase reachable(double qts, double loss) {
+    return Phrase.of(loss == 0 ? BoxWords.ABOVE_OWN_QTS : BoxWords.WITHIN_LOSSES).with("qts", qts);
   }
 }

@@ -1,5 +1,7 @@
 package org.footwell.acoustic.enclosure;
 
+import org.footwell.calculation.Phrase;
+import org.footwell.calculation.Allowed;
 import static org.footwell.acoustic.enclosure.EnclosureFault.PORT_FILLS_BOX;
 import static org.footwell.acoustic.enclosure.EnclosureFault.TUNING_UNREACHABLE;
 
@@ -83,7 +85,9 @@ record PortTuning(
           .at("/box/fb_hz")
           .given(q.box().fbHz())
           .limit(TUNING.at(c, area, volume, ends))
-          .allowed("less than " + TUNING.at(c, area, volume, ends) + " Hz with this port");
+          .allowed(
+              Phrase.of(BoxWords.WITH_THIS_PORT)
+                  .with("limit", TUNING.at(c, area, volume, ends)));
       throw run.refused();
     }
     double moving =
@@ -99,7 +103,7 @@ record PortTuning(
           .given(displacement)
           .with("length", 1000 * own)
           .with("room", displacement)
-          .allowed("less than " + volume + " litre");
+          .allowed(Allowed.below(volume, "l"));
       throw run.refused();
     }
     return new PortTuning(fb, area, own, moving, displacement);

@@ -1,5 +1,6 @@
 package org.footwell.acoustic.enclosure;
 
+import org.footwell.calculation.Allowed;
 import java.util.HashMap;
 import java.util.Map;
 import org.footwell.acoustic.enclosure.VentedBoxRequest.VentedVolume;
@@ -202,7 +203,7 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
 
   private static void notWithoutVolume(String at, Double given, Run run) {
     if (given != null) {
-      run.refuse(CoreFault.NOT_ALLOWED).at(at).given(given).allowed("absent without box.volume_l");
+      run.refuse(CoreFault.NOT_ALLOWED).at(at).given(given).allowed(Allowed.givenWith("box.volume_l"));
     }
   }
 

@@ -1,5 +1,6 @@
 package org.footwell.acoustic.loudness;
 
+import org.footwell.calculation.Allowed;
 import static org.footwell.acoustic.loudness.LoudnessFinding.CONTOUR_NOT_MEASURED;
 import static org.footwell.acoustic.loudness.LoudnessFinding.CUT_CAPPED;
 import static org.footwell.acoustic.loudness.LoudnessFinding.LIFT_CAPPED;
@@ -80,12 +81,12 @@ public final class EqualLoudness implements Calculation<EqualLoudnessRequest, Eq
       run.refuse(FrequencyFault.RANGE_REVERSED)
           .at("/to_hz")
           .given(q.toHz())
-          .allowed("at least " + q.fromHz());
+          .allowed(Allowed.atLeast(q.fromHz(), ""));
     } else if (rows.length == 0) {
       run.refuse(FrequencyFault.RANGE_WITHOUT_POINTS)
           .at("/from_hz")
-          .given(q.fromHz() + " to " + q.toHz() + " Hz")
-          .allowed("a wider range");
+          .given(Allowed.between(q.fromHz(), q.toHz(), "Hz"))
+          .allowed(Allowed.widerRange());
     }
     run.requireNoFaults();
     return rows;

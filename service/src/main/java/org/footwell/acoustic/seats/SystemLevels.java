@@ -1,5 +1,6 @@
 package org.footwell.acoustic.seats;
 
+import org.footwell.calculation.Allowed;
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.acoustic.seats.SeatLevelsResult.Drive;
@@ -60,12 +61,12 @@ final class SystemLevels {
     if (all.isEmpty()) {
       run.refuse(FrequencyFault.RANGE_WITHOUT_POINTS)
           .at("/from_hz")
-          .given(q.fromHz() + " to " + q.toHz() + " Hz")
-          .allowed("a wider range");
+          .given(Allowed.between(q.fromHz(), q.toHz(), "Hz"))
+          .allowed(Allowed.widerRange());
     } else if (target.given() && all.stream().allMatch(b -> target.at(b.frequency()) == null)) {
       run.refuse(SeatLevelFault.TARGET_OUTSIDE_BANDS)
           .at("/target")
-          .allowed(q.fromHz() + " to " + q.toHz() + " Hz");
+          .allowed(Allowed.between(q.fromHz(), q.toHz(), "Hz"));
     }
     run.requireNoFaults();
     return all;

@@ -1,5 +1,7 @@
 package org.footwell.electrical.amplifier;
 
+import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Phrase;
 import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.ArrayList;
@@ -136,13 +138,13 @@ public final class AmplifierRatings
       run.refuse(CoreFault.NOT_ALLOWED)
           .at("/ratings/bridged")
           .given(true)
-          .allowed("false beside bridged_ratings, which are held against single channels");
+          .allowed(Phrase.of(LoadWords.SINGLE_BESIDE_BRIDGED));
     }
     if (q.ratings().singleSupplyBridge()) {
       run.refuse(AmplifierFault.BRIDGE_OF_BRIDGES)
           .at("/bridged_ratings")
-          .given("bridged ratings")
-          .allowed("left out");
+          .given(Phrase.of(LoadWords.BRIDGED_RATINGS))
+          .allowed(Allowed.leftOutBeside("single_supply_bridge"));
     }
   }
 

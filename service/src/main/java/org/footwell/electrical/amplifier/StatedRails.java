@@ -1,5 +1,7 @@
 package org.footwell.electrical.amplifier;
 
+import org.footwell.calculation.Phrase;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.amplifier.Amplifier.Delivery;
 import org.footwell.physics.Electricity;
@@ -24,10 +26,10 @@ record StatedRails(Rails rails, OutputStage stage, String at, Run run) implement
       run.refuse(AmplifierFault.RAIL_NOT_ABOVE_DROP)
           .at(at + "/drop_v")
           .given(rails.dropV())
-          .allowed("below the rail of " + rails.railV() + " V");
+          .allowed(Phrase.of(LoadWords.BELOW_RAIL).with("rail", rails.railV()));
     }
     if (bridged && rails.kind() == Rails.Kind.SINGLE_SUPPLY_BRIDGE) {
-      run.refuse(AmplifierFault.BRIDGE_OF_BRIDGES).at("/bridged").given(true).allowed("false");
+      run.refuse(AmplifierFault.BRIDGE_OF_BRIDGES).at("/bridged").given(true).allowed(Allowed.only(false));
     }
     run.requireNoFaults();
     return new StatedRails(rails, OutputStage.of(rails, bridged, regulated), at, run);

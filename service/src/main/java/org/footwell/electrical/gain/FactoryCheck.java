@@ -1,5 +1,6 @@
 package org.footwell.electrical.gain;
 
+import org.footwell.calculation.Allowed;
 import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.HashMap;
@@ -49,13 +50,13 @@ final class FactoryCheck {
       run.refuse(GainFault.DROP_NOT_BELOW_SUPPLY)
           .at(AT + "/drop_v")
           .given(q.dropV())
-          .allowed("below the supply of " + q.supplyV() + " V");
+          .allowed(Allowed.below(q.supplyV(), "V"));
     }
   }
 
   private static void needed(String field, Double value, String with, Double given, Run run) {
     if (given != null && value == null) {
-      run.refuse(GainFault.NEEDED_WITH).at(AT + "/" + field).allowed(with).field("other", with);
+      run.refuse(GainFault.NEEDED_WITH).at(AT + "/" + field).allowed(Allowed.givenWith(with)).field("other", with);
     }
   }
 

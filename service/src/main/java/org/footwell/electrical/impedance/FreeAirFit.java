@@ -1,5 +1,6 @@
 package org.footwell.electrical.impedance;
 
+import org.footwell.calculation.Phrase;
 import static org.footwell.electrical.impedance.DriverFit.EXPONENT;
 import static org.footwell.electrical.impedance.DriverFit.FS;
 import static org.footwell.electrical.impedance.DriverFit.LE;
@@ -50,7 +51,7 @@ final class FreeAirFit {
         coil && q.lossyInductance() ? lossy(search) : search.withExponent(IDEAL);
     return fit.orElseThrow(
         () -> {
-          run.refuse(FIT_FAILED).at("/readings").given("the search came to no end");
+          run.refuse(FIT_FAILED).at("/readings").given(Phrase.of(TableWords.NO_END));
           return run.refused();
         });
   }

@@ -1,5 +1,6 @@
 package org.footwell.electrical.impedance;
 
+import org.footwell.calculation.Phrase;
 import static org.footwell.electrical.impedance.ImpedanceFault.VAS_MISSING;
 import static org.footwell.electrical.impedance.ImpedanceFinding.COIL_TAKEN_AS_IDEAL;
 import static org.footwell.electrical.impedance.ImpedanceFinding.RATED_IMPEDANCE_TOO_HIGH;
@@ -114,7 +115,7 @@ public final class ImpedanceCurve
   /** Refuses a box whose effect cannot be computed. */
   public static void requireVas(ImpedanceDriver driver, ImpedanceBox box, Run run) {
     if (driver != null && box != null && driver.vasL() == null) {
-      run.refuse(VAS_MISSING).at("/driver/vas_l").allowed("a volume in litre");
+      run.refuse(VAS_MISSING).at("/driver/vas_l").allowed(Phrase.of(TableWords.VOLUME));
     }
   }
 

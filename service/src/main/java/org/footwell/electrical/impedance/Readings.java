@@ -1,5 +1,7 @@
 package org.footwell.electrical.impedance;
 
+import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Phrase;
 import static org.footwell.electrical.impedance.ImpedanceFault.RESONANCE_NOT_FOUND;
 
 import java.util.List;
@@ -61,8 +63,8 @@ final class Readings {
             () -> {
               run.refuse(RESONANCE_NOT_FOUND)
                   .at(pointer)
-                  .given(frequencies[0] + " to " + lastHz() + " Hz")
-                  .allowed("a table that rises to a peak and falls again on both its sides");
+                  .given(Allowed.between(frequencies[0], lastHz(), "Hz"))
+                  .allowed(Phrase.of(TableWords.PEAK));
               throw run.refused();
             });
   }

@@ -1,5 +1,6 @@
 package org.footwell.electrical.load;
 
+import org.footwell.calculation.Phrase;
 import static org.footwell.electrical.load.OptionsFault.TOO_MANY_COILS;
 
 import java.math.BigDecimal;
@@ -63,13 +64,13 @@ record CoilKinds(Map<Double, List<String>> names) {
     if (all > (alike ? MOST_ALIKE : MOST_UNLIKE)) {
       run.refuse(TOO_MANY_COILS)
           .at("/coils")
-          .given(all + (alike ? " coils of one impedance" : " coils of different impedances"))
+          .given(
+              Phrase.of(alike ? NetworkWords.COILS_ALIKE : NetworkWords.COILS_UNLIKE)
+                  .with("count", all))
           .allowed(
-              "at most "
-                  + MOST_ALIKE
-                  + " of one rated impedance, or "
-                  + MOST_UNLIKE
-                  + " in all when they differ");
+              Phrase.of(NetworkWords.COILS_IN_ALL)
+                  .with("alike", MOST_ALIKE)
+                  .with("unlike", MOST_UNLIKE));
     }
   }
 

@@ -1,5 +1,6 @@
 package org.footwell.electrical.load;
 
+import org.footwell.calculation.Phrase;
 import static org.footwell.electrical.load.LoadFault.COIL_OUT_OF_RANGE;
 import static org.footwell.electrical.load.LoadFault.UNKNOWN_COIL;
 
@@ -103,8 +104,8 @@ final class NetworkReader {
         .given(token.text())
         .allowed(
             listed.isEmpty()
-                ? "an impedance in ohm, or a name listed in coils"
-                : "one of " + String.join(", ", listed.keySet()))
+                ? Phrase.of(NetworkWords.OHM_OR_NAME)
+                : Allowed.oneOf(listed.keySet()))
         .with("character", token.character())
         .with("nearest", Names.didYouMean(token.text(), listed.keySet()));
   }

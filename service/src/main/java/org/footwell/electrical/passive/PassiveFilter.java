@@ -1,5 +1,7 @@
 package org.footwell.electrical.passive;
 
+import org.footwell.calculation.Phrase;
+import org.footwell.calculation.Allowed;
 import static org.footwell.electrical.impedance.ImpedanceFault.VAS_MISSING;
 import static org.footwell.electrical.passive.NetworkFault.BAND_REVERSED;
 import static org.footwell.electrical.passive.NetworkFault.DRIVER_MISSING;
@@ -165,17 +167,17 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
       run.refuse(BAND_REVERSED)
           .at("/high_pass/frequency_hz")
           .given(q.highPass().frequencyHz())
-          .allowed("below " + q.lowPass().frequencyHz());
+          .allowed(Allowed.below(q.lowPass().frequencyHz(), ""));
     }
     if (q.highPass() == null && q.lowPass() == null && q.padDb() == null && !q.compensate()) {
-      run.refuse(NOTHING_TO_DESIGN).allowed("high_pass, low_pass, pad_db and compensate");
+      run.refuse(NOTHING_TO_DESIGN).allowed(Allowed.fields(List.of("high_pass", "low_pass", "pad_db", "compensate")));
     }
     if (q.driver() == null && q.compensate()) {
-      run.refuse(DRIVER_MISSING).at("/driver").allowed("the driver to compensate");
+      run.refuse(DRIVER_MISSING).at("/driver").allowed(Phrase.of(FilterWords.DRIVER_TO_COMPENSATE));
     } else if (q.driver() == null && q.box() != null) {
-      run.refuse(DRIVER_MISSING).at("/driver").allowed("the driver that is in the box");
+      run.refuse(DRIVER_MISSING).at("/driver").allowed(Phrase.of(FilterWords.DRIVER_IN_THE_BOX));
     } else if (q.compensate() && q.driver().leMh() == 0) {
-      run.refuse(NOTHING_TO_COMPENSATE).at("/driver/le_mh").given(0).allowed("above 0");
+      run.refuse(NOTHING_TO_COMPENSATE).at("/driver/le_mh").given(0).allowed(Allowed.above(0, ""));
     }
     ImpedanceCurve.requireVas(q.driver(), q.box(), run);
   }
@@ -185,9 +187,9 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
       return;
     }
     if (filter.order() > HIGHEST_ORDER) {
-      run.refuse(ORDER_NOT_PASSIVE).at(at).given(filter.order()).allowed("1 to " + HIGHEST_ORDER);
+      run.refuse(ORDER_NOT_PASSIVE).at(at).given(filter.order()).allowed(Allowed.between(1, HIGHEST_ORDER, ""));
     } else if (!filter.possible()) {
-      run.refuse(ORDER_NOT_LINKWITZ_RILEY).at(at).given(filter.order()).allowed("2 or 4");
+      run.refuse(ORDER_NOT_LINKWITZ_RILEY).at(at).given(filter.order()).allowed(Allowed.oneOf(2, 4));
     }
   }
 

@@ -1,5 +1,6 @@
 package org.footwell.electrical.passive;
 
+import org.footwell.calculation.Phrase;
 import static org.footwell.electrical.impedance.ImpedanceFault.VAS_MISSING;
 import static org.footwell.electrical.passive.NetworkFault.COIL_RESISTANCE_WITHOUT_COIL;
 import static org.footwell.electrical.passive.NetworkFault.DRIVER_MISSING;
@@ -156,7 +157,7 @@ public final class PassiveNetwork
     loads.put("load_ohm", q.loadOhm());
     run.exactlyOneOf("", loads);
     if (q.box() != null && q.driver() == null) {
-      run.refuse(DRIVER_MISSING).at("/driver").allowed("the driver that is in the box");
+      run.refuse(DRIVER_MISSING).at("/driver").allowed(Phrase.of(FilterWords.DRIVER_IN_THE_BOX));
     }
     ImpedanceCurve.requireVas(q.driver(), q.box(), run);
   }

@@ -1,5 +1,7 @@
 package org.footwell.electrical.supply;
 
+import org.footwell.calculation.Phrase;
+import org.footwell.calculation.Allowed;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
@@ -62,7 +64,7 @@ final class CableRefusals {
       return;
     }
     if (q.amplifier() != null) {
-      run.refuse(CableFault.AMPLIFIER_ON_BRANCHES).at("/amplifier").given("a group of fields");
+      run.refuse(CableFault.AMPLIFIER_ON_BRANCHES).at("/amplifier").given(Phrase.of(SupplyWords.GROUP));
     }
     for (int i = 0; i < q.branches().size(); i++) {
       requireSine(q.branches().get(i).amplifier(), "/branches/" + i, run);
@@ -72,8 +74,7 @@ final class CableRefusals {
   private static void requireSine(FedAmplifier amplifier, String pointer, Run run) {
     if (amplifier != null && amplifier.sustainedBass() && amplifier.fullSineA() == null) {
       run.refuse(CoreFault.REQUIRED)
-          .at(pointer + "/amplifier/full_sine_a")
-          .allowed("the current with a full sine on all channels, A");
+          .at(pointer + "/amplifier/full_sine_a");
     }
   }
 
@@ -95,7 +96,7 @@ final class CableRefusals {
           .at(at + "/permitted_drop_v")
           .given(permitted)
           .with("supply", supply)
-          .allowed("above 0 and below the supply of " + supply + " V");
+          .allowed(Allowed.aboveAndBelow(0, supply, "V"));
     }
     return permitted > 0 && permitted < supply;
   }
@@ -106,7 +107,7 @@ final class CableRefusals {
       run.refuse(CableFault.CONDUCTIVITY_NOT_OF_MATERIAL)
           .at("/conductivity")
           .given(q.conductivity())
-          .allowed(range.least() + " to " + range.most())
+          .allowed(Allowed.between(range.least(), range.most(), ""))
           .with("material", q.material());
     }
   }

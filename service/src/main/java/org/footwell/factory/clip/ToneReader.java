@@ -1,5 +1,7 @@
 package org.footwell.factory.clip;
 
+import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Phrase;
 import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.ArrayList;
@@ -103,7 +105,9 @@ final class ToneReader {
       run.refuse(ClipFault.NO_HARMONIC_IN_BAND)
           .at(at)
           .given(harmonics.fundamentalHz() + " Hz")
-          .allowed(Math.min(q.bandEdgeHz(), Harmonics.highestHz(samples.length, rate)) + " Hz");
+          .allowed(
+              Allowed.only(
+                  Math.min(q.bandEdgeHz(), Harmonics.highestHz(samples.length, rate)) + " Hz"));
       return null;
     }
     double u1 = harmonics.fundamental();
@@ -133,8 +137,9 @@ final class ToneReader {
     }
     run.refuse(ClipFault.TOO_FEW_PERIODS)
         .at(at)
-        .given(Math.floor(periods) + " periods")
-        .allowed("at least " + Harmonics.FEWEST_PERIODS + " periods");
+        .given(Phrase.of(ToneWords.PERIODS).with("count", Math.floor(periods)))
+        .allowed(
+            Phrase.of(ToneWords.AT_LEAST_PERIODS).with("count", Harmonics.FEWEST_PERIODS));
     return true;
   }
 }

@@ -1,5 +1,7 @@
 package org.footwell.factory.rolloff;
 
+import org.footwell.calculation.Phrase;
+import org.footwell.calculation.Allowed;
 import static org.footwell.factory.rolloff.RolloffFault.BANDS_ABOVE_HALF_RATE;
 import static org.footwell.factory.rolloff.RolloffFault.BAND_LEVEL_MISSING;
 import static org.footwell.factory.rolloff.RolloffFault.CAPTURE_SHORTER_THAN_BAND;
@@ -63,7 +65,10 @@ record BandTable(
       if (row.put(exact, one.levelDb()) != null) {
         run.refuse(CoreFault.DUPLICATE)
             .at("/levels/" + i)
-            .given("step " + one.volumeStep() + ", " + one.frequencyHz() + " Hz");
+            .given(
+                Phrase.of(StepWords.BAND_AT_STEP)
+                    .with("frequency", one.frequencyHz())
+                    .with("step", one.volumeStep()));
       }
     }
     rows.forEach(
@@ -74,7 +79,10 @@ record BandTable(
                     band ->
                         run.refuse(BAND_LEVEL_MISSING)
                             .at("/levels")
-                            .given(Math.round(band) + " Hz at step " + step)));
+                            .given(
+                                Phrase.of(StepWords.BAND_AT_STEP)
+                                    .with("frequency", (double) Math.round(band))
+                                    .with("step", step))));
     run.requireNoFaults();
     return new BandTable(
         List.copyOf(rows.keySet()),
@@ -122,7 +130,7 @@ record BandTable(
     double rate = recording.rateHz();
     double upper = bands[bands.length - 1] * Math.pow(10, 0.05);
     if (upper >= rate / 2) {
-      run.refuse(BANDS_ABOVE_HALF_RATE).at(at).given(rate + " Hz").allowed(2 * upper + " Hz");
+      run.refuse(BANDS_ABOVE_HALF_RATE).at(at).given(rate + " Hz").allowed(Allowed.only(2 * upper + " Hz"));
     }
     double seconds = recording.samples().size() / rate;
     double needed = LEAST_WIDTH_BY_TIME / (RELATIVE_WIDTH * bands[0]);
@@ -130,7 +138,7 @@ record BandTable(
       run.refuse(CAPTURE_SHORTER_THAN_BAND)
           .at(at)
           .given(seconds + " s")
-          .allowed("at least " + needed + " s");
+          .allowed(Allowed.atLeast(needed, "s"));
     }
     return seconds;
   }

@@ -1,5 +1,6 @@
 package org.footwell.factory.sum;
 
+import org.footwell.calculation.Allowed;
 import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.ArrayList;
@@ -144,8 +145,8 @@ public final class SignalSum implements Calculation<SignalSumRequest, SignalSumR
     if (from >= to) {
       run.refuse(SignalSumFault.BAND_OUTSIDE_RESPONSES)
           .at("/flat_from_hz")
-          .given(q.flatFromHz() + " to " + q.flatToHz() + " Hz")
-          .allowed(from + " to " + to + " Hz");
+          .given(Allowed.between(q.flatFromHz(), q.flatToHz(), "Hz"))
+          .allowed(Allowed.between(from, to, "Hz"));
       throw run.refused();
     }
     if (from > q.flatFromHz() || to < q.flatToHz()) {

@@ -1,5 +1,6 @@
 package org.footwell.fitting.carpentry;
 
+import org.footwell.calculation.Allowed;
 import static org.footwell.fitting.carpentry.CarpentryFinding.BOX_MUST_BE_HELD;
 import static org.footwell.fitting.carpentry.CarpentryFinding.CUTOUT_NEAR_EDGE;
 import static org.footwell.fitting.carpentry.CarpentryFinding.DRIVER_TOO_DEEP;
@@ -117,7 +118,7 @@ public final class BoxPanels implements Calculation<BoxPanelsRequest, BoxPanelsR
       run.refuse(CarpentryFault.CUTOUT_TOO_LARGE)
           .at("/driver_cutout_mm")
           .given(q.driverCutoutMm())
-          .allowed("less than " + Texts.forPeople(room) + " mm");
+          .allowed(Allowed.below(Math.floor(10 * room) / 10, "mm"));
       throw run.refused();
     }
   }

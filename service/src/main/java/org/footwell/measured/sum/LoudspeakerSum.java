@@ -1,5 +1,6 @@
 package org.footwell.measured.sum;
 
+import org.footwell.calculation.Allowed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -95,7 +96,7 @@ public final class LoudspeakerSum
       run.refuse(LoudspeakerSumFault.CROSSOVER_BELOW_GATE)
           .at("/gate")
           .given(frequencies[0] + " Hz")
-          .allowed(limitHz + " Hz");
+          .allowed(Allowed.only(limitHz + " Hz"));
       throw run.refused();
     }
     return result(q, frequencies, positions, limitHz, run);
@@ -119,7 +120,7 @@ public final class LoudspeakerSum
       run.refuse(LoudspeakerSumFault.CROSSOVER_BEYOND_RECORDING)
           .at("/crossover_hz")
           .given(q.crossoverHz() + " Hz")
-          .allowed("between " + from + " and " + to + " Hz");
+          .allowed(Allowed.between(from, to, "Hz"));
       throw run.refused();
     }
   }
