@@ -21,6 +21,7 @@ import org.footwell.electrical.amplifier.RailMatch;
 import org.footwell.electrical.gain.GainChain;
 import org.footwell.electrical.heat.AmplifierHeat;
 import org.footwell.electrical.impedance.ImpedanceCurve;
+import org.footwell.electrical.load.LoadFinding;
 import org.footwell.electrical.load.WiringLoad;
 import org.footwell.electrical.supply.SupplyCable;
 import org.footwell.parts.Safety;
@@ -74,11 +75,15 @@ final class PlanCard {
               Stream.concat(
                       Stream.of(PlanFinding.values()),
                       COMPOSED.stream().flatMap(c -> c.card().findings().stream()))
+                  // The coils of a channel are those of its network.
+                  .filter(code -> code != LoadFinding.DRIVER_NOT_CONNECTED)
+                  .distinct()
                   .toArray(FindingCode[]::new))
           .refusals(
               Stream.concat(
                       Stream.of(PlanFault.values()),
                       COMPOSED.stream().flatMap(c -> c.card().refusals().stream()))
+                  .distinct()
                   .toArray(FaultCode[]::new))
           .cautions(Safety.values())
           .view(

@@ -35,8 +35,8 @@ class AmplifierAndCableTest {
     assertEquals(4.0 / 3, finding.value(), TINY);
     assertEquals(2, finding.limit());
     assertEquals(
-        "The rated load of 1.333 ohm is too low: connected like this the amplifier allows no less"
-            + " than 2 ohm. It may overheat, shut down or fail.",
+        "The load of 1.333 ohm is below the 2 ohm the amplifier allows. Rewire the drivers or take"
+            + " another amplifier.",
         finding.text());
   }
 
