@@ -13,8 +13,9 @@ import org.footwell.acoustic.alignment.SeatDelaysRequest;
 import org.footwell.electrical.amplifier.Rails;
 import org.footwell.electrical.amplifier.Ratings;
 import org.footwell.electrical.gain.Stage;
-import org.footwell.electrical.impedance.ImpedanceDriver;
 import org.footwell.electrical.load.WiringLoadRequest;
+import org.footwell.calculation.rule.Needed;
+import org.footwell.calculation.rule.Without;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Money;
 import org.footwell.parts.Position;
@@ -72,6 +73,22 @@ public record VehiclePlan(
   }
 
   /** A driver as its data sheet has it. */
+  @Needed({
+    "impedance.re_ohm",
+    "impedance.le_mh",
+    "impedance.fs_hz",
+    "impedance.qms",
+    "impedance.qes"
+  })
+  @Without({
+    "impedance.rated_ohm",
+    "impedance.sd_cm2",
+    "impedance.xmax_mm",
+    "impedance.sensitivity",
+    "impedance.continuous_power_w",
+    "impedance.mass_g",
+    "impedance.price"
+  })
   public record Part(
       @Schema(description = "Id, unique among all parts")
           @NotNull
@@ -86,7 +103,7 @@ public record VehiclePlan(
               description =
                   "What decides the impedance of one voice coil over frequency; with it the lowest"
                       + " load of a channel is given")
-          ImpedanceDriver impedance,
+          org.footwell.parts.Driver impedance,
       @Schema(
               description =
                   "Effective cone area, cm²; with impedance for crossovers, with xmax_mm for the"

@@ -60,7 +60,7 @@ public record SignalSumRequest(
     toleranceDb = toleranceDb == null ? Double.valueOf(3) : toleranceDb;
     frequencies =
         frequencies == null
-            ? new CurveFrequencies(null, null, Math.min(20_000, 0.45 * rateHz), null)
+            ? CurveFrequencies.upTo(Math.min(20_000, 0.45 * rateHz))
             : frequencies;
   }
 

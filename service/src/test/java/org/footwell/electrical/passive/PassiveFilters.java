@@ -6,8 +6,8 @@ import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
-import org.footwell.parts.Filter;
 import org.footwell.parts.Filter.Kind;
+import org.footwell.parts.Filter;
 
 /** Filters to be designed, and what is answered. */
 final class PassiveFilters {
@@ -22,7 +22,7 @@ final class PassiveFilters {
   }
 
   static Filter filter(Kind kind, int order, double hz) {
-    return new Filter(kind, order, hz, null);
+    return Filter.of(kind, order, hz);
   }
 
   static Answer<PassiveFilterResult> answer(PassiveFilterRequestBuilder filter) {
