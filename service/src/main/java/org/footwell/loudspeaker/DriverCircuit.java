@@ -38,13 +38,7 @@ public final class DriverCircuit implements Impedance {
   }
 
   private DriverCircuit(
-      double re,
-      VoiceCoil coil,
-      double ws,
-      double qms,
-      double qes,
-      double vas,
-      AirBehind air) {
+      double re, VoiceCoil coil, double ws, double qms, double qes, double vas, AirBehind air) {
     this.re = re;
     this.coil = coil;
     this.ws = ws;

@@ -38,7 +38,8 @@ public final class Piston {
               "sd",
               "x",
               "ρ",
-              (f, sd, x, rho) -> Decibels.ofAmplitude(pressure(f, sd, x, rho) / Decibels.SPL_REFERENCE_PA));
+              (f, sd, x, rho) ->
+                  Decibels.ofAmplitude(pressure(f, sd, x, rho) / Decibels.SPL_REFERENCE_PA));
 
   /** One-way peak displacement in mm for a level: the inverse of {@link #LEVEL_OF_DISPLACEMENT}. */
   public static final Formula.Of4 DISPLACEMENT_OF_LEVEL =
@@ -50,7 +51,9 @@ public final class Piston {
               "L",
               "ρ",
               (f, sd, level, rho) ->
-                  Decibels.SPL_REFERENCE_PA * Decibels.toAmplitude(level) / pressure(f, sd, 1, rho));
+                  Decibels.SPL_REFERENCE_PA
+                      * Decibels.toAmplitude(level)
+                      / pressure(f, sd, 1, rho));
 
   /**
    * Frequency in Hz at which a cone area in cm² with a one-way peak displacement in mm gives a level:
@@ -64,7 +67,10 @@ public final class Piston {
               "L",
               "ρ",
               (sd, x, level, rho) ->
-                  Math.sqrt(Decibels.SPL_REFERENCE_PA * Decibels.toAmplitude(level) / pressure(1, sd, x, rho)));
+                  Math.sqrt(
+                      Decibels.SPL_REFERENCE_PA
+                          * Decibels.toAmplitude(level)
+                          / pressure(1, sd, x, rho)));
 
   private Piston() {}
 

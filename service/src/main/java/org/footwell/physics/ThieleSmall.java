@@ -115,7 +115,8 @@ public final class ThieleSmall {
               "ρ",
               "c",
               (eta, rho, c) ->
-                  Decibels.ofAmplitude(Math.sqrt(eta * rho * c / (2 * Math.PI)) / Decibels.SPL_REFERENCE_PA));
+                  Decibels.ofAmplitude(
+                      Math.sqrt(eta * rho * c / (2 * Math.PI)) / Decibels.SPL_REFERENCE_PA));
 
   /** Electrical Q with a resistance between amplifier and voice coil. */
   public static final Formula.Of3 QES_WITH_SOURCE =

@@ -8,9 +8,9 @@ import org.footwell.calculation.Run;
 import org.footwell.electrical.impedance.ImpedanceCurve;
 import org.footwell.electrical.impedance.ImpedanceCurveRequest;
 import org.footwell.electrical.impedance.ImpedanceCurveResult;
+import org.footwell.electrical.load.WiringLoadResult;
 import org.footwell.parts.Driver;
 import org.footwell.parts.DriverBuilder;
-import org.footwell.electrical.load.WiringLoadResult;
 
 /** The lowest load a channel really presents, where the data of its drivers is there. */
 final class ChannelLowestLoad {
@@ -57,10 +57,7 @@ final class ChannelLowestLoad {
             .from("/driver", at + "/impedance")
             .with("/driver/rated_ohm", at + "/rated_ohm");
     Driver rated = DriverBuilder.builder(part.impedance()).ratedOhm(part.ratedOhm()).build();
-    return run.call(
-            IMPEDANCE_CURVE,
-            new ImpedanceCurveRequest(rated, null, null),
-            places)
+    return run.call(IMPEDANCE_CURVE, new ImpedanceCurveRequest(rated, null, null), places)
         .map(ImpedanceCurveResult::lowestModulusOhm)
         .map(lowest -> lowest / part.ratedOhm());
   }

@@ -16,8 +16,7 @@ import org.footwell.parts.Box;
 @Without({"closed.fb_hz", "closed.qp"})
 @Without({"vented.box.qtc", "vented.box.ripple_db", "vented.box.fill_factor"})
 public record Enclosure(
-    @Schema(description = "A closed box. Exactly one of closed, vented and baffle")
-        Box closed,
+    @Schema(description = "A closed box. Exactly one of closed, vented and baffle") Box closed,
     @Schema(description = "A vented box. Exactly one of closed, vented and baffle") Vented vented,
     @Schema(
             description =

@@ -12,13 +12,13 @@ import org.footwell.acoustic.enclosure.ClosedBoxResult;
 import org.footwell.acoustic.level.SoundLevelResult.Holds;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Finding;
+import org.footwell.parts.BoxBuilder;
 import org.footwell.parts.DriverBuilder;
 import org.footwell.parts.Filter;
 import org.footwell.vehicle.PlanReviewResult.BandLine;
 import org.footwell.vehicle.PlanReviewResult.BoxLine;
 import org.footwell.vehicle.PlanReviewResult.ChannelLine;
 import org.footwell.web.request.Json;
-import org.footwell.parts.BoxBuilder;
 import org.junit.jupiter.api.Test;
 
 /** Limits of each band, boxes, data sheets of the parts and levels at the seats of the demo plan. */

@@ -18,8 +18,7 @@ public record BoxPort(
         @DecimalMin("5")
         @DecimalMax("1000")
         Double diameterMm,
-    @Schema(description = "Inside of a rectangular port")
-        Slot slot,
+    @Schema(description = "Inside of a rectangular port") Slot slot,
     @Schema(description = "Length of the port itself, without end corrections, mm")
         @DecimalMin("1")
         @DecimalMax("5000")

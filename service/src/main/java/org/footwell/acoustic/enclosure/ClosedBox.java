@@ -174,11 +174,7 @@ public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxR
   }
 
   private static BoxResponse response(
-      ClosedBoxRequest q,
-      ClosedAlignment alignment,
-      Radiator radiator,
-      BoxDrive drive,
-      Run run) {
+      ClosedBoxRequest q, ClosedAlignment alignment, Radiator radiator, BoxDrive drive, Run run) {
     boolean tight = q.box() != null && q.box().ql() == null;
     return tight
         ? LowEnd.closed(drive.referenceLevel(), alignment.fcHz(), alignment.qtc(), run)
@@ -211,10 +207,7 @@ public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxR
           .with("own", alignment.qts());
     }
     if (q.box().fill() > COMMON_FILL) {
-      run.find(FILL_OPTIMISTIC)
-          .at("/box/fill_factor")
-          .value(q.box().fill())
-          .limit(COMMON_FILL);
+      run.find(FILL_OPTIMISTIC).at("/box/fill_factor").value(q.box().fill()).limit(COMMON_FILL);
     }
     BoxRemarks.space(q.box().spaceL(), q.box().grossL(alignment.volumeL()), run);
   }

@@ -46,6 +46,8 @@ public record ClosedBoxRequest(
 
   /** The field that decides the size of the box. */
   String sizePointer() {
-    return box.volumeL() != null ? "/box/volume_l" : box.qtc() != null ? "/box/qtc" : "/box/ripple_db";
+    return box.volumeL() != null
+        ? "/box/volume_l"
+        : box.qtc() != null ? "/box/qtc" : "/box/ripple_db";
   }
 }

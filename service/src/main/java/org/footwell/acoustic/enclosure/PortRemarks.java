@@ -59,15 +59,13 @@ final class PortRemarks {
     size(q, volumeL, port, longestM, run);
   }
 
-  private static void size(VentedBoxRequest q, double volumeL, PortTuning port, double longestM, Run run) {
+  private static void size(
+      VentedBoxRequest q, double volumeL, PortTuning port, double longestM, Run run) {
     if (port.length() > longestM) {
       run.find(PORT_LONGER_THAN_BOX).at("/port").value(1000 * port.length()).limit(1000 * longestM);
     }
     if (port.displacementL() > MUCH_ROOM * volumeL) {
-      run.find(PORT_TAKES_MUCH_ROOM)
-          .at("/port")
-          .value(port.displacementL())
-          .limit(volumeL);
+      run.find(PORT_TAKES_MUCH_ROOM).at("/port").value(port.displacementL()).limit(volumeL);
     }
     double ends = port.effectiveLength() - port.length();
     if (port.length() < SHORT_SHARE * ends) {

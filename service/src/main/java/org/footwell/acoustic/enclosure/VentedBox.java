@@ -190,16 +190,10 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
 
   private static AirBehind air(Box box, double volumeL, PortTuning port) {
     return AirBehind.vented(
-        volumeL / 1000,
-        2 * Math.PI * port.fbHz(),
-        box.ventedQl(),
-        box.qa(),
-        box.qp(),
-        port.area());
+        volumeL / 1000, 2 * Math.PI * port.fbHz(), box.ventedQl(), box.qa(), box.qp(), port.area());
   }
 
-  private static Vent vent(
-      double c, PortTuning port, Survey range, BoxDrive drive, Run run) {
+  private static Vent vent(double c, PortTuning port, Survey range, BoxDrive drive, Run run) {
     Summit fastest = range.highest((f, state) -> state.portVelocity() * drive.voltage());
     double quiet = run.apply(QUIET_SPEED, c);
     return new Vent(

@@ -114,7 +114,9 @@ public final class Rules {
 
     @Override
     public String sentence() {
-      return listed(fields, " and ") + (fields.size() == 1 ? " has" : " have") + " no meaning here.";
+      return listed(fields, " and ")
+          + (fields.size() == 1 ? " has" : " have")
+          + " no meaning here.";
     }
 
     @Override

@@ -89,11 +89,7 @@ public final class ImpedanceFit implements Calculation<ImpedanceFitRequest, Impe
               SECOND_PEAK,
               SECOND_TABLE_INCONSISTENT,
               AREA_INCONSISTENT)
-          .refusals(
-              RESONANCE_NOT_FOUND,
-              FIT_FAILED,
-              MASS_WITHOUT_EFFECT,
-              BOX_WITHOUT_EFFECT)
+          .refusals(RESONANCE_NOT_FOUND, FIT_FAILED, MASS_WITHOUT_EFFECT, BOX_WITHOUT_EFFECT)
           .build();
 
   @Override
@@ -148,7 +144,8 @@ public final class ImpedanceFit implements Calculation<ImpedanceFitRequest, Impe
         cms = run.apply(MovingMass.CMS_OF_VAS, vas, sd);
         mms = run.apply(ThieleSmall.MOVING_MASS, p[FS], cms);
       } else if (cms != null && vas == null && sd != null) {
-        vas = run.apply(
+        vas =
+            run.apply(
                 ThieleSmall.EQUIVALENT_VOLUME,
                 Air.REFERENCE_DENSITY_KG_PER_M3,
                 Air.REFERENCE_SPEED_M_PER_S,

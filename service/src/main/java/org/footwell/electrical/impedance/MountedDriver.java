@@ -74,8 +74,7 @@ public final class MountedDriver {
     Phasor load = air(driver, box).impedanceAt(f);
     double g = run.apply(DAMPING, share, load.re());
     double y = run.apply(DETUNING, own, share, load.im());
-    double motional =
-        ThieleSmall.MOTIONAL_OHM.at(driver.reOhm(), driver.qms(), driver.qes());
+    double motional = ThieleSmall.MOTIONAL_OHM.at(driver.reOhm(), driver.qms(), driver.qes());
     double real = run.apply(MOTION_REAL, motional, g, y);
     double imaginary = run.apply(MOTION_IMAGINARY, motional, g, y);
     double sumReal = run.apply(ThieleSmall.REAL_PART, driver.reOhm(), coilReal, real);

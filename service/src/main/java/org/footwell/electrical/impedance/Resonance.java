@@ -26,7 +26,8 @@ record Resonance(Double hz, Double ohm, double qts, Double qmc, Double qec, Doub
     if (box == null) {
       return new Resonance(driver.fsHz(), ohm, qts, null, null, null);
     }
-    double alpha = run.apply(ThieleSmall.COMPLIANCE_RATIO, driver.vasL(), box.volumeL() * box.fill());
+    double alpha =
+        run.apply(ThieleSmall.COMPLIANCE_RATIO, driver.vasL(), box.volumeL() * box.fill());
     double fc = run.apply(ThieleSmall.IN_CLOSED_BOX, driver.fsHz(), alpha);
     double qmc = run.apply(ThieleSmall.IN_CLOSED_BOX, driver.qms(), alpha);
     double qec = run.apply(ThieleSmall.IN_CLOSED_BOX, driver.qes(), alpha);

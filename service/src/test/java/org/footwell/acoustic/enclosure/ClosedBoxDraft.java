@@ -11,8 +11,7 @@ import org.footwell.parts.DriverBuilder;
 /** A request to be changed: 10 litre, closed, at 1 V. A baffle takes the place of the box. */
 final class ClosedBoxDraft {
   final DriverBuilder driver;
-  final BoxBuilder box =
-      BoxBuilder.builder().volumeL(10.0);
+  final BoxBuilder box = BoxBuilder.builder().volumeL(10.0);
   final ClosedBoxRequestBuilder played = ClosedBoxRequestBuilder.builder().voltageV(1.0);
 
   ClosedBoxDraft() {

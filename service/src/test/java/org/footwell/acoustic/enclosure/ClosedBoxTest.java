@@ -9,17 +9,17 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.footwell.Answers;
 import org.footwell.acoustic.enclosure.lowend.BoxLimits;
-import org.footwell.acoustic.enclosure.lowend.BoxPoint.Limit;
 import org.footwell.acoustic.enclosure.lowend.BoxPoint;
+import org.footwell.acoustic.enclosure.lowend.BoxPoint.Limit;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Step;
 import org.footwell.calculation.Texts;
+import org.footwell.parts.BoxBuilder;
 import org.footwell.parts.Cabin.TransferPoint;
+import org.footwell.parts.CabinBuilder;
 import org.footwell.parts.Filter;
 import org.footwell.physics.CabinGain;
-import org.footwell.parts.CabinBuilder;
-import org.footwell.parts.BoxBuilder;
 import org.junit.jupiter.api.Test;
 
 class ClosedBoxTest {
@@ -277,7 +277,9 @@ class ClosedBoxTest {
   void aMeasuredTableIsStraightBetweenItsPointsAndKeptBeyond() {
     ClosedBoxDraft draft = hand().at(10, 40, 1000);
     draft.played.cabin(
-        CabinBuilder.builder().transfer(List.of(new TransferPoint(20.0, 12.0), new TransferPoint(80.0, 2.0))).build());
+        CabinBuilder.builder()
+            .transfer(List.of(new TransferPoint(20.0, 12.0), new TransferPoint(80.0, 2.0)))
+            .build());
     Answer<ClosedBoxResult> answer = draft.answer();
     List<BoxPoint> points = answer.result().points();
     assertEquals(12, points.get(0).cabinGainDb(), 1e-12);
@@ -463,7 +465,10 @@ class ClosedBoxTest {
             .voltageV(1.0)
             .powerW(1.0)
             .cabin(
-                CabinBuilder.builder().lengthM(2.0).transfer(List.of(new TransferPoint(80.0, 1.0), new TransferPoint(20.0, 2.0))).build())
+                CabinBuilder.builder()
+                    .lengthM(2.0)
+                    .transfer(List.of(new TransferPoint(80.0, 1.0), new TransferPoint(20.0, 2.0)))
+                    .build())
             .build();
     List<String> pointers =
         Answers.faults(new ClosedBox(), both).stream().map(Fault::pointer).toList();

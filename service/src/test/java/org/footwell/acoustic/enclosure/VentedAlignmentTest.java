@@ -5,8 +5,8 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
-import org.footwell.acoustic.enclosure.VentedBoxResult.Alignment.Family;
 import org.footwell.acoustic.enclosure.VentedBoxResult.Alignment;
+import org.footwell.acoustic.enclosure.VentedBoxResult.Alignment.Family;
 import org.footwell.calculation.Fault;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

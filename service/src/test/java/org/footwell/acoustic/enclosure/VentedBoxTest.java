@@ -264,7 +264,8 @@ class VentedBoxTest {
     draft.port.lengthMm(100.0).slot(new Slot(100.0, 30.0));
     draft.played.voltageV(null);
     assertEquals(
-        List.of("/port", "/port/length_mm", ""), draft.faults().stream().map(Fault::pointer).toList());
+        List.of("/port", "/port/length_mm", ""),
+        draft.faults().stream().map(Fault::pointer).toList());
   }
 
   @Test

@@ -15,8 +15,8 @@ import org.footwell.electrical.passive.Circuits;
 import org.footwell.loudspeaker.VoiceCoil;
 import org.footwell.parts.Box;
 import org.footwell.parts.BoxBuilder;
-import org.footwell.parts.CurveFrequencies.Spacing;
 import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.CurveFrequencies.Spacing;
 import org.footwell.parts.Driver;
 import org.footwell.parts.DriverBuilder;
 import org.footwell.physics.Phasor;
@@ -36,13 +36,7 @@ class ImpedanceCurveTest {
   }
 
   private static Driver withRe(double re, double leMh) {
-    return DriverBuilder.builder()
-        .reOhm(re)
-        .leMh(leMh)
-        .fsHz(38.0)
-        .qms(7.0)
-        .qes(0.55)
-        .build();
+    return DriverBuilder.builder().reOhm(re).leMh(leMh).fsHz(38.0).qms(7.0).qes(0.55).build();
   }
 
   private static CurveFrequencies range(double from, double to) {
@@ -55,8 +49,7 @@ class ImpedanceCurveTest {
     return Answers.of(CALCULATION, new ImpedanceCurveRequest(judged, box, frequencies));
   }
 
-  private static List<Fault> faults(
-      Driver driver, Box box, CurveFrequencies frequencies) {
+  private static List<Fault> faults(Driver driver, Box box, CurveFrequencies frequencies) {
     return Answers.faults(CALCULATION, new ImpedanceCurveRequest(driver, box, frequencies));
   }
 
@@ -76,8 +69,7 @@ class ImpedanceCurveTest {
 
   @Test
   void theHandExampleInAClosedBoxOfAThirdOfVas() {
-    ImpedanceCurveResult result =
-        answer(woofer(), Box.closed(43.0 / 3), null, null).result();
+    ImpedanceCurveResult result = answer(woofer(), Box.closed(43.0 / 3), null, null).result();
     assertEquals(76, result.resonanceHz(), 1e-9);
     assertEquals(46.6727, result.resonanceOhm(), 1e-4);
     assertEquals(14, result.qmc(), 1e-9);
@@ -91,7 +83,12 @@ class ImpedanceCurveTest {
   @Test
   void aVentedBoxWithHardlyAnyLossHasTwoPeaksThatObeyTheLosslessLaws() {
     ImpedanceCurveResult result =
-        answer(woofer(), BoxBuilder.builder().volumeL(43.0).fbHz(40.0).ql(1000.0).build(), null, null).result();
+        answer(
+                woofer(),
+                BoxBuilder.builder().volumeL(43.0).fbHz(40.0).ql(1000.0).build(),
+                null,
+                null)
+            .result();
     assertNull(result.resonanceHz());
     assertEquals(2, result.peaks().size());
     double low = result.peaks().get(0).frequencyHz();
@@ -210,8 +207,7 @@ class ImpedanceCurveTest {
   @Test
   void theWorkingsStandForOneFrequencyHoweverManyPointsThereAre() {
     ImpedanceCurveRequest request =
-        new ImpedanceCurveRequest(
-            withCoil(1.2, 0.7), Box.vented(50.0, 35.0), null);
+        new ImpedanceCurveRequest(withCoil(1.2, 0.7), Box.vented(50.0, 35.0), null);
     Answer<ImpedanceCurveResult> answer = Answers.withWorkings(CALCULATION, request);
     List<Step> moduli =
         answer.workings().stream().filter(s -> s.quantity().equals("modulus_ohm")).toList();

@@ -17,19 +17,17 @@ import org.footwell.electrical.impedance.ImpedanceFitRequest.Reading;
 import org.footwell.loudspeaker.DriverCircuit;
 import org.footwell.parts.Box;
 import org.footwell.parts.Driver;
-import org.footwell.physics.Phasor;
 import org.footwell.parts.DriverBuilder;
+import org.footwell.physics.Phasor;
 import org.junit.jupiter.api.Test;
 
 class ImpedanceFitTest {
 
   private static final ImpedanceFit CALCULATION = new ImpedanceFit();
-  private static final Driver WOOFER =
-      Drivers.of(3.4, 1.2, 0.7, 38.0, 7.0, 0.55);
+  private static final Driver WOOFER = Drivers.of(3.4, 1.2, 0.7, 38.0, 7.0, 0.55);
 
   /** A table as a careful person would measure it, moduli only unless asked. */
-  static List<Reading> table(
-      Driver driver, Box box, double from, double to, boolean phases) {
+  static List<Reading> table(Driver driver, Box box, double from, double to, boolean phases) {
     DriverCircuit impedance = MountedDriver.circuit(driver, box);
     List<Reading> readings = new ArrayList<>();
     for (double f = from; f <= to; f *= 1.06) {
@@ -277,8 +275,7 @@ class ImpedanceFitTest {
 
   @Test
   void aVentedBoxIsNotTakenForADriverInFreeAir() {
-    List<String> codes =
-        codes(free(table(WOOFER, Box.vented(50.0, 35.0), 10, 20000, false), null));
+    List<String> codes = codes(free(table(WOOFER, Box.vented(50.0, 35.0), 10, 20000, false), null));
     assertTrue(codes.contains("second-peak"), codes::toString);
     assertTrue(codes.contains("fit-poor"), codes::toString);
   }

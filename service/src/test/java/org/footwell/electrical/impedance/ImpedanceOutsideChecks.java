@@ -11,7 +11,6 @@ import org.footwell.Answers;
 import org.footwell.electrical.passive.Circuits;
 import org.footwell.loudspeaker.VoiceCoil;
 import org.footwell.parts.CurveFrequencies;
-import org.footwell.parts.Driver;
 import org.footwell.physics.Phasor;
 import org.footwell.reference.OutsideCheck;
 import org.footwell.reference.OutsideChecks;
@@ -51,12 +50,7 @@ class ImpedanceOutsideChecks extends OutsideChecks {
                 value.applyAsDouble(
                     VoiceCoil.of(
                             Drivers.of(
-                                4,
-                                row.number("le_mh"),
-                                row.number("le_exponent"),
-                                50,
-                                5,
-                                0.5))
+                                4, row.number("le_mh"), row.number("le_exponent"), 50, 5, 0.5))
                         .at(row.number("frequency_hz"))))
         .withinRelative(1e-8);
   }

@@ -19,8 +19,7 @@ import org.footwell.physics.Phasor;
 
 class ImpedanceProperties {
 
-  private static Driver driver(
-      double re, double le, double n, double fs, double qms, double qes) {
+  private static Driver driver(double re, double le, double n, double fs, double qms, double qes) {
     return Drivers.of(re, le, n, fs, qms, qes);
   }
 
@@ -33,8 +32,7 @@ class ImpedanceProperties {
       @ForAll @DoubleRange(min = 5, max = 200) double fb,
       @ForAll @DoubleRange(min = 1, max = 20000) double f) {
     DriverCircuit vented =
-        MountedDriver.circuit(
-            driver(re, 1, exponent, 40, qms, 0.5), Box.vented(volume, fb));
+        MountedDriver.circuit(driver(re, 1, exponent, 40, qms, 0.5), Box.vented(volume, fb));
     assertTrue(vented.at(f).re() >= re);
     assertTrue(Math.abs(vented.at(f).phaseDeg()) < 90);
   }
@@ -54,7 +52,10 @@ class ImpedanceProperties {
       @ForAll @DoubleRange(min = 40, max = 2000) double f) {
     Driver woofer = driver(4, 1, 0.7, 60, 5, 0.5);
     Phasor closed = MountedDriver.circuit(woofer, Box.closed(20.0)).at(f);
-    Phasor low = MountedDriver.circuit(woofer, BoxBuilder.builder().volumeL(20.0).fbHz(2.0).ql(1000.0).build()).at(f);
+    Phasor low =
+        MountedDriver.circuit(
+                woofer, BoxBuilder.builder().volumeL(20.0).fbHz(2.0).ql(1000.0).build())
+            .at(f);
     assertEquals(closed.modulus(), low.modulus(), 0.02 * closed.modulus());
     Phasor free = MountedDriver.circuit(woofer, null).at(f);
     Phasor huge = MountedDriver.circuit(woofer, Box.closed(10000.0)).at(f);

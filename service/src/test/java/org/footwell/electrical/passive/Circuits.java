@@ -43,7 +43,8 @@ public final class Circuits {
       case "added-mass" -> driver(woofer(0.02), null, f);
       case "closed-box" -> driver(woofer(0), closed(), f);
       case "vented-box" -> driver(woofer(0), vented(), f);
-      case "vented-box-tight" -> driver(woofer(0), BoxBuilder.builder().volumeL(30.0).fbHz(48.0).ql(40.0).build(), f);
+      case "vented-box-tight" ->
+          driver(woofer(0), BoxBuilder.builder().volumeL(30.0).fbHz(48.0).ql(40.0).build(), f);
       case "low-pass-woofer" -> network(lowPass(), woofer(0), closed(), null, f);
       case "trap-vented" -> network(trapAndPad(), woofer(0), vented(), null, f);
       case "band-pass-resistor" -> network(bandPass(), null, null, 4.0, f);
@@ -118,11 +119,7 @@ public final class Circuits {
   }
 
   private static Values network(
-      List<LadderElement> elements,
-      Driver driver,
-      Box box,
-      Double loadOhm,
-      double f) {
+      List<LadderElement> elements, Driver driver, Box box, Double loadOhm, double f) {
     PassiveNetworkRequest request =
         PassiveNetworkRequestBuilder.builder()
             .elements(elements)

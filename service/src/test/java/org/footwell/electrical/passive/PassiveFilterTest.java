@@ -23,8 +23,8 @@ import org.footwell.loudspeaker.VoiceCoil;
 import org.footwell.parts.Box;
 import org.footwell.parts.Driver;
 import org.footwell.parts.DriverBuilder;
-import org.footwell.parts.Filter.Kind;
 import org.footwell.parts.Filter;
+import org.footwell.parts.Filter.Kind;
 import org.footwell.parts.PreferredSeries;
 import org.footwell.physics.Phasor;
 import org.junit.jupiter.api.Test;
@@ -145,13 +145,7 @@ class PassiveFilterTest {
             .loadOhm(4.0)
             .compensate(true)
             .driver(
-                DriverBuilder.builder()
-                    .reOhm(4.0)
-                    .leMh(0.4)
-                    .fsHz(50.0)
-                    .qms(4.0)
-                    .qes(0.5)
-                    .build());
+                DriverBuilder.builder().reOhm(4.0).leMh(0.4).fsHz(50.0).qms(4.0).qes(0.5).build());
     List<Part> parts = result(draft).parts();
     assertEquals(4, parts.get(0).resistanceOhm(), 1e-12);
     // 0.4 mH/16
@@ -303,8 +297,7 @@ class PassiveFilterTest {
     assertEquals("nothing-to-design", fault(eightOhms()).code());
     PassiveFilterRequestBuilder draft = eightOhms().compensate(true);
     assertEquals("driver-missing", fault(draft).code());
-    draft.driver(
-        DriverBuilder.builder().reOhm(4.0).leMh(0.0).fsHz(50.0).qms(4.0).qes(0.5).build());
+    draft.driver(DriverBuilder.builder().reOhm(4.0).leMh(0.0).fsHz(50.0).qms(4.0).qes(0.5).build());
     Fault fault = fault(draft);
     assertEquals("nothing-to-compensate", fault.code());
     assertEquals("/driver/le_mh", fault.pointer());

@@ -6,8 +6,8 @@ import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
-import org.footwell.parts.Filter.Kind;
 import org.footwell.parts.Filter;
+import org.footwell.parts.Filter.Kind;
 
 /** Filters to be designed, and what is answered. */
 final class PassiveFilters {

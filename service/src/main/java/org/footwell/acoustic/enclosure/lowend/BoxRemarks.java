@@ -16,11 +16,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.footwell.acoustic.enclosure.radiator.CabinCurve;
-import org.footwell.parts.Cabin.TransferPoint;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.calculation.Texts;
+import org.footwell.parts.Cabin.TransferPoint;
 import org.footwell.physics.Air;
 import org.footwell.physics.Piston;
 
