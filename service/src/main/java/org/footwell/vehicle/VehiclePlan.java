@@ -10,10 +10,11 @@ import jakarta.validation.constraints.Size;
 import java.math.BigDecimal;
 import java.util.List;
 import org.footwell.acoustic.alignment.SeatDelaysRequest;
+import org.footwell.calculation.rule.Needed;
+import org.footwell.calculation.rule.Without;
 import org.footwell.electrical.amplifier.Rails;
 import org.footwell.electrical.amplifier.Ratings;
 import org.footwell.electrical.gain.Stage;
-import org.footwell.electrical.impedance.ImpedanceDriver;
 import org.footwell.electrical.load.WiringLoadRequest;
 import org.footwell.calculation.rule.Needed;
 import org.footwell.parts.Filter;
@@ -75,6 +76,22 @@ public record VehiclePlan(
   }
 
   /** A driver as its data sheet has it. */
+  @Needed({
+    "impedance.re_ohm",
+    "impedance.le_mh",
+    "impedance.fs_hz",
+    "impedance.qms",
+    "impedance.qes"
+  })
+  @Without({
+    "impedance.rated_ohm",
+    "impedance.sd_cm2",
+    "impedance.xmax_mm",
+    "impedance.sensitivity",
+    "impedance.continuous_power_w",
+    "impedance.mass_g",
+    "impedance.price"
+  })
   public record Part(
       @Schema(description = "Id, unique among all parts")
           @NotNull
@@ -89,7 +106,7 @@ public record VehiclePlan(
               description =
                   "What decides the impedance of one voice coil over frequency; with it the lowest"
                       + " load of a channel is given")
-          ImpedanceDriver impedance,
+          org.footwell.parts.Driver impedance,
       @Schema(
               description =
                   "Effective cone area, cm²; with impedance for crossovers, with xmax_mm for the"

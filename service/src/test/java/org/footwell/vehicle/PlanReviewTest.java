@@ -273,7 +273,7 @@ class PlanReviewTest {
         Answers.of(
                 new ImpedanceCurve(),
                 new ImpedanceCurveRequest(
-                    VehicleDraft.read(plan()).newParts().get(4).impedance(), null, 4.0, null))
+                    VehicleDraft.read(plan()).newParts().get(4).impedance(), null, null))
             .result();
     // Four equal coils in series-parallel are as one coil.
     assertEquals(curve.lowestModulusOhm(), channel(answer(plan()), "bass").lowestOhm(), 1e-9);

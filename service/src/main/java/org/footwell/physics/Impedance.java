@@ -1,6 +1,4 @@
-package org.footwell.electrical.impedance;
-
-import org.footwell.physics.Phasor;
+package org.footwell.physics;
 
 /** An impedance over frequency. */
 @FunctionalInterface

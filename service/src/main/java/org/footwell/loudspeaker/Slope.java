@@ -1,4 +1,6 @@
-package org.footwell.acoustic.enclosure.radiator;
+package org.footwell.loudspeaker;
+
+import org.footwell.physics.Phasor;
 
 /**
  * A complex function of angular frequency at one place: its value and its derivative there. Carried
@@ -52,6 +54,11 @@ record Slope(double re, double im, double dRe, double dIm) {
     double r2 = r * r - i * i;
     double i2 = 2 * r * i;
     return new Slope(r, i, -(dRe * r2 - dIm * i2), -(dRe * i2 + dIm * r2));
+  }
+
+  /** The value without its derivative. */
+  Phasor value() {
+    return new Phasor(re, im);
   }
 
   double modulus() {
