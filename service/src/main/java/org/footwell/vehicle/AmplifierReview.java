@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.footwell.calculation.Rebase;
 import org.footwell.calculation.Run;
-import org.footwell.electrical.amplifier.Rails;
+import org.footwell.parts.Rails;
 import org.footwell.electrical.heat.AmplifierHeat;
 import org.footwell.electrical.heat.AmplifierHeatRequest;
 import org.footwell.electrical.heat.AmplifierHeatRequest.Topology;

@@ -10,11 +10,12 @@ import jakarta.validation.constraints.Size;
 import java.math.BigDecimal;
 import java.util.List;
 import org.footwell.acoustic.alignment.SeatDelaysRequest;
-import org.footwell.electrical.amplifier.Rails;
-import org.footwell.electrical.amplifier.Ratings;
+import org.footwell.calculation.rule.Needed;
+import org.footwell.parts.Cable;
+import org.footwell.parts.Rails;
+import org.footwell.parts.Ratings;
 import org.footwell.electrical.gain.Stage;
 import org.footwell.electrical.impedance.ImpedanceDriver;
-import org.footwell.electrical.load.WiringLoadRequest;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Money;
 import org.footwell.parts.Position;
@@ -212,6 +213,7 @@ public record VehiclePlan(
   }
 
   /** A coil network on an output, or on two of them bridged. */
+  @Needed({"cable.one_way_m", "cable.area_mm2"})
   public record Channel(
       @Schema(description = "Id") @NotNull @Size(min = 1, max = 40) @Pattern(regexp = ID) String id,
       @Schema(description = "Where it plays") @NotNull Role role,
@@ -228,7 +230,7 @@ public record VehiclePlan(
           @NotNull
           @Size(min = 1, max = 2000)
           String network,
-      @Schema(description = "Speaker cable") WiringLoadRequest.Cable cable,
+      @Schema(description = "Speaker cable") Cable cable,
       Filter highPass,
       Filter lowPass,
       Boolean fullRange,

@@ -1,5 +1,6 @@
 package org.footwell.electrical.amplifier;
 
+import org.footwell.parts.Rails;
 import static org.footwell.calculation.Source.DEFINITION;
 
 import org.footwell.calculation.Formula;
@@ -23,7 +24,7 @@ public record OutputStage(
     double currentLimitA,
     double statedSupplyV,
     boolean regulated)
-    implements Amplifier {
+    implements SineSource {
 
   /** Peak voltage in V without a load. */
   static final Formula.Of2 OPEN_PEAK =

@@ -1,7 +1,8 @@
 package org.footwell.electrical.amplifier;
 
+import org.footwell.parts.Rails;
 import org.footwell.calculation.Run;
-import org.footwell.electrical.amplifier.Amplifier.Delivery;
+import org.footwell.electrical.amplifier.SineSource.Delivery;
 import org.footwell.physics.Electricity;
 
 /**

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.footwell.parts.VoiceCoil;
 
 /**
  * Reads circuit notation by recursive descent:
@@ -45,7 +46,7 @@ final class NetworkParser {
   }
 
   private static final Pattern NUMBER = Pattern.compile("[0-9]+(\\.[0-9]+)?|\\.[0-9]+");
-  private static final Pattern NAME = Pattern.compile(WiringLoadRequest.NAME);
+  private static final Pattern NAME = Pattern.compile(VoiceCoil.NAME);
   private static final Pattern ENCODED = Pattern.compile("%[0-9A-Fa-f]{2}");
 
   private static final String PART = "an impedance, the name of a coil or (";

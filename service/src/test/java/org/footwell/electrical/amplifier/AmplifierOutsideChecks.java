@@ -1,5 +1,6 @@
 package org.footwell.electrical.amplifier;
 
+import org.footwell.parts.Ratings;
 import java.util.List;
 import org.footwell.Answers;
 import org.footwell.reference.OutsideCheck;

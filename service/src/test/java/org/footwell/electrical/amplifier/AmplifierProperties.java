@@ -1,5 +1,7 @@
 package org.footwell.electrical.amplifier;
 
+import org.footwell.parts.Ratings;
+import org.footwell.parts.Rails;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -68,7 +70,7 @@ class AmplifierProperties {
             1,
             growth * furtherGrowth * powerAtFour);
     RatedAmplifier amplifier = RatedAmplifier.of(ratings, false, false);
-    Amplifier.Delivery delivery = amplifier.into(loadOhm, 14.4);
+    SineSource.Delivery delivery = amplifier.into(loadOhm, 14.4);
     double rounding = 1e-9 * delivery.powerW();
     assertTrue(delivery.lowW() > 0);
     assertTrue(delivery.lowW() <= delivery.powerW() + rounding, delivery::toString);

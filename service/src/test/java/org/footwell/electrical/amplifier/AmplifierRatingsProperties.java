@@ -1,5 +1,6 @@
 package org.footwell.electrical.amplifier;
 
+import org.footwell.parts.Ratings;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -8,7 +9,7 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.footwell.Answers;
-import org.footwell.electrical.amplifier.AmplifierRatingsRequest.BridgedRatings;
+import org.footwell.parts.BridgedRatings;
 import org.footwell.electrical.amplifier.AmplifierRatingsResult.Prediction;
 
 class AmplifierRatingsProperties {

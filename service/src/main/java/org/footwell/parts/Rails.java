@@ -1,4 +1,4 @@
-package org.footwell.electrical.amplifier;
+package org.footwell.parts;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
