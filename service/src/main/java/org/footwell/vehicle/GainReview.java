@@ -1,5 +1,6 @@
 package org.footwell.vehicle;
 
+import org.footwell.parts.AmplifierBuilder;
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.calculation.Rebase;
@@ -62,7 +63,8 @@ final class GainReview {
         .factoryOutput(signal.factoryOutput())
         .stages(stages)
         .loadOhm(powered.load().loadOhm())
-        .outputOhm(resolved.output(channel).outputOhm())
+        .amplifier(
+            AmplifierBuilder.builder().outputOhm(resolved.output(channel).outputOhm()).build())
         .overlapDb(signal.overlapDb())
         .testToneDbfs(signal.testToneDbfs())
         .terminals(signal.terminals())

@@ -10,6 +10,7 @@ import jakarta.validation.constraints.Size;
 import java.math.BigDecimal;
 import java.util.List;
 import org.footwell.acoustic.alignment.SeatDelaysRequest;
+import org.footwell.calculation.rule.ExactlyOne;
 import org.footwell.calculation.rule.Needed;
 import org.footwell.parts.Cable;
 import org.footwell.parts.Rails;
@@ -171,15 +172,16 @@ public record VehiclePlan(
     }
   }
 
-  /** One output of an amplifier. Exactly one of {@code rails} and {@code ratings}. */
+  /** One output of an amplifier. */
+  @ExactlyOne({"rails", "ratings"})
   public record Output(
       @Schema(description = "Id within the amplifier")
           @NotNull
           @Size(min = 1, max = 40)
           @Pattern(regexp = "[A-Za-z0-9][A-Za-z0-9_-]*")
           String id,
-      @Schema(description = "By its rails. Exactly one of rails and ratings") Rails rails,
-      @Schema(description = "By its published powers. Exactly one of rails and ratings")
+      @Schema(description = "By its rails") Rails rails,
+      @Schema(description = "By its published powers")
           Ratings ratings,
       Double minimumOhm,
       Double minimumBridgedOhm,

@@ -70,7 +70,6 @@ public final class WiringOptions implements Calculation<WiringOptionsRequest, Wi
           .refusals(
               OptionsFault.TOO_MANY_COILS,
               OptionsFault.WINDOW_EMPTY,
-              AmplifierFault.RAIL_NOT_ABOVE_DROP,
               AmplifierFault.BRIDGE_OF_BRIDGES,
               AmplifierFault.LOADS_WITHOUT_SPREAD,
               AmplifierFault.SAG_GROSSLY_NEGATIVE,

@@ -1,5 +1,6 @@
 package org.footwell.electrical.supply;
 
+import org.footwell.physics.ConstantPower;
 import static org.footwell.calculation.Source.DEFINITION;
 import static org.footwell.electrical.supply.BudgetFinding.AMPLIFIER_STARVED;
 import static org.footwell.electrical.supply.BudgetFinding.CLEAN_POWER_LOST;
@@ -118,9 +119,9 @@ record Situation(String name, String pointer, SupplyBudgetRequest q, Programme p
     if (system.minimumV() != null && voltage < system.minimumV()) {
       return 0;
     }
-    return system.regulated()
+    return system.supplyRegulated()
         ? system.cleanPowerW()
-        : run.apply(UNREGULATED, system.cleanPowerW(), voltage, system.atV());
+        : run.apply(UNREGULATED, system.cleanPowerW(), voltage, system.supplyV());
   }
 
   /** Says what listening is like, with so many amperes left by the other consumers. */

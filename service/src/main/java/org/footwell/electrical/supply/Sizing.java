@@ -1,5 +1,6 @@
 package org.footwell.electrical.supply;
 
+import org.footwell.physics.ConstantPower;
 import static org.footwell.electrical.supply.CableFinding.BEYOND_AMPACITY_TABLE;
 import static org.footwell.electrical.supply.CableFinding.CABLE_OVERLOADED;
 import static org.footwell.electrical.supply.CableFinding.DROP_EXCEEDED;

@@ -152,8 +152,8 @@ class RailMatchTest {
   @Test
   void aRailThatTheDropEatsUpIsRefused() {
     Fault fault = Requests.onlyFault(Requests.of(4, Requests.rails(3, 3, null, 0)));
-    assertEquals("rail-not-above-drop", fault.code());
-    assertEquals("/amplifier/rails/drop_v", fault.pointer());
+    assertEquals("not-ascending", fault.code());
+    assertEquals("/amplifier/rails/rail_v", fault.pointer());
   }
 
   @Test

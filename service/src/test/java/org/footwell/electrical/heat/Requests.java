@@ -6,6 +6,8 @@ import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
+import org.footwell.parts.Amplifier;
+import org.footwell.parts.AmplifierBuilder;
 import org.footwell.electrical.heat.AmplifierHeatRequest.ChannelStage;
 import org.footwell.electrical.heat.AmplifierHeatRequest.ClassD;
 import org.footwell.electrical.heat.AmplifierHeatRequest.OutputClass;
@@ -52,11 +54,18 @@ final class Requests {
     return AmplifierHeatRequestChannelStageBuilder.builder(channel).channelCount(count).build();
   }
 
+  static Amplifier converter(double efficiency, boolean regulated) {
+    return AmplifierBuilder.builder()
+        .converterEfficiency(efficiency)
+        .supplyRegulated(regulated)
+        .build();
+  }
+
   /** At 13.8 V through a converter of 85 %. */
   static AmplifierHeatRequestBuilder standard(ChannelStage... channels) {
     return AmplifierHeatRequestBuilder.builder()
-        .batteryV(13.8)
-        .converterEfficiency(0.85)
+        .supplyV(13.8)
+        .amplifier(converter(0.85, false))
         .channels(List.of(channels));
   }
 
@@ -69,7 +78,10 @@ final class Requests {
   }
 
   static AmplifierHeatRequest behind(double cableOhm, boolean regulated, ChannelStage... channels) {
-    return standard(channels).supplyRegulated(regulated).supplyCableOhm(cableOhm).build();
+    return standard(channels)
+        .amplifier(converter(0.85, regulated))
+        .supplyCableOhm(cableOhm)
+        .build();
   }
 
   static Answer<AmplifierHeatResult> answer(AmplifierHeatRequest request) {

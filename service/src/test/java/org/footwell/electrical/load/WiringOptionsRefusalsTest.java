@@ -141,7 +141,7 @@ class WiringOptionsRefusalsTest {
   @Test
   void anAmplifierThatCannotBeIsRefusedWhereItStands() {
     AmplifierBuilder allDrop = onRails(new Rails(20.0, 14.4, null, 20.0, null, null));
-    assertEquals("/amplifier/rails/drop_v", onlyFault(with(false, allDrop)).pointer());
+    assertEquals("/amplifier/rails/rail_v", onlyFault(with(false, allDrop)).pointer());
     AmplifierBuilder oneLoad =
         AmplifierBuilder.builder(
             Options.rated(new Ratings.Point(4.0, 100.0), new Ratings.Point(4.0, 100.0)));
@@ -158,12 +158,15 @@ class WiringOptionsRefusalsTest {
     WiringOptionsRequest request =
         new WiringOptionsRequest(
             List.of(coils("sub", 4, 9), coils("sub_1", 4, 1)),
-            onRails(new Rails(20.0, 14.4, null, 20.0, null, null)).minimumOhm(4.0).build(),
+            AmplifierBuilder.builder(
+                    Options.rated(new Ratings.Point(4.0, 100.0), new Ratings.Point(4.0, 100.0)))
+                .minimumOhm(4.0)
+                .build(),
             false,
             2.0,
             null);
     assertEquals(
-        List.of("duplicate", "too-many-coils", "window-empty", "rail-not-above-drop"),
+        List.of("duplicate", "too-many-coils", "window-empty", "loads-without-spread"),
         faults(request).stream().map(Fault::code).toList());
   }
 

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
+import org.footwell.physics.ConstantPower;
 import org.footwell.electrical.supply.SupplyBudgetResult.SupplyState;
 
 class SupplyBudgetProperties {

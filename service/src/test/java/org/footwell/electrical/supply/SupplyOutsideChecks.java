@@ -3,6 +3,7 @@ package org.footwell.electrical.supply;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.footwell.physics.ConstantPower;
 import org.footwell.Answers;
 import org.footwell.electrical.supply.SupplyCableResult.SizedCable;
 import org.footwell.reference.OutsideCheck;
@@ -92,7 +93,7 @@ class SupplyOutsideChecks extends OutsideChecks {
   }
 
   private static SizedCable check(double areaMm2, double insulationC, boolean engineSpace) {
-    SupplyCableRequestBuilder draft =
+    CableDraft draft =
         Cables.standard()
             .currentA(0.1)
             .oneWayM(50.0)
