@@ -5,9 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.footwell.calculation.Rebase;
 import org.footwell.calculation.Run;
-import org.footwell.parts.AmplifierBuilder;
-import org.footwell.parts.CableBuilder;
-import org.footwell.parts.Rails;
 import org.footwell.electrical.heat.AmplifierHeat;
 import org.footwell.electrical.heat.AmplifierHeatRequest;
 import org.footwell.electrical.heat.AmplifierHeatRequest.Topology;
@@ -18,6 +15,9 @@ import org.footwell.electrical.supply.SupplyCable;
 import org.footwell.electrical.supply.SupplyCableRequest;
 import org.footwell.electrical.supply.SupplyCableRequestBuilder;
 import org.footwell.electrical.supply.SupplyCableResult;
+import org.footwell.parts.AmplifierBuilder;
+import org.footwell.parts.CableBuilder;
+import org.footwell.parts.Rails;
 import org.footwell.vehicle.PlanReviewResult.AmplifierLine;
 
 /** What each amplifier takes from the battery, its heat, and the cable and fuse that feed it. */

@@ -42,8 +42,7 @@ public final class AmplifierSupply {
           @DecimalMin("0")
           @DecimalMax("60")
           Double permittedDropV,
-      @Schema(description = "What the conductors are made of") @NotNull
-          ConductorMaterial material,
+      @Schema(description = "What the conductors are made of") @NotNull ConductorMaterial material,
       @Schema(description = "Temperature the insulation bears for long, °C") @NotNull
           Double insulationTemperatureC,
       @Schema(description = "Whether any part of it lies in an engine space") @NotNull

@@ -88,8 +88,7 @@ final class ChannelReview {
       for (int coil = 1; coil <= part.coilCount(); coil++) {
         String name = part.coilCount() == 1 ? place.id() : place.id() + "." + coil;
         coils.add(
-            new VoiceCoil(
-                name, part.ratedOhm(), part.reOhm(), null, place.id(), place.band()));
+            new VoiceCoil(name, part.ratedOhm(), part.reOhm(), null, place.id(), place.band()));
       }
     }
     return new WiringLoadRequest(

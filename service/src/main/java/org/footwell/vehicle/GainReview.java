@@ -1,6 +1,5 @@
 package org.footwell.vehicle;
 
-import org.footwell.parts.AmplifierBuilder;
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.calculation.Rebase;
@@ -10,6 +9,7 @@ import org.footwell.electrical.gain.GainChainRequest;
 import org.footwell.electrical.gain.GainChainRequestBuilder;
 import org.footwell.electrical.gain.GainChainResult;
 import org.footwell.electrical.gain.Stage;
+import org.footwell.parts.AmplifierBuilder;
 
 /** The voltage to set each amplifier output to, where its sensitivity and the signal are known. */
 final class GainReview {

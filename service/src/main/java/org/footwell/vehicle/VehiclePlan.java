@@ -12,14 +12,14 @@ import java.util.List;
 import org.footwell.acoustic.alignment.SeatDelaysRequest;
 import org.footwell.calculation.rule.ExactlyOne;
 import org.footwell.calculation.rule.Needed;
-import org.footwell.parts.Cable;
-import org.footwell.parts.Rails;
-import org.footwell.parts.Ratings;
 import org.footwell.electrical.gain.Stage;
 import org.footwell.electrical.impedance.ImpedanceDriver;
+import org.footwell.parts.Cable;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Money;
 import org.footwell.parts.Position;
+import org.footwell.parts.Rails;
+import org.footwell.parts.Ratings;
 import org.footwell.parts.Sensitivity;
 
 /** A vehicle, its parts and how they hang together; parts are listed once and referred to by id. */
@@ -181,8 +181,7 @@ public record VehiclePlan(
           @Pattern(regexp = "[A-Za-z0-9][A-Za-z0-9_-]*")
           String id,
       @Schema(description = "By its rails") Rails rails,
-      @Schema(description = "By its published powers")
-          Ratings ratings,
+      @Schema(description = "By its published powers") Ratings ratings,
       Double minimumOhm,
       Double minimumBridgedOhm,
       Double outputOhm,

@@ -222,8 +222,7 @@ class PlanReviewTest {
     List<String> faults = faults(plan);
     assertTrue(faults.contains("network-syntax /channels/0/network"), faults::toString);
     assertTrue(
-        faults.contains("not-ascending /amplifiers/1/outputs/0/rails/rail_v"),
-        faults::toString);
+        faults.contains("not-ascending /amplifiers/1/outputs/0/rails/rail_v"), faults::toString);
     assertTrue(
         faults.stream().anyMatch(f -> f.startsWith("linkwitz-riley-odd /channels/3")),
         faults::toString);

@@ -1,7 +1,5 @@
 package org.footwell.electrical.amplifier;
 
-import org.footwell.parts.Amplifier;
-import org.footwell.parts.Ratings;
 import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.ArrayList;
@@ -12,11 +10,13 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.electrical.amplifier.SineSource.Delivery;
 import org.footwell.electrical.amplifier.AmplifierRatingsResult.Growth;
 import org.footwell.electrical.amplifier.AmplifierRatingsResult.Prediction;
 import org.footwell.electrical.amplifier.AmplifierRatingsResult.Rated;
 import org.footwell.electrical.amplifier.RatingsFit.Point;
+import org.footwell.electrical.amplifier.SineSource.Delivery;
+import org.footwell.parts.Amplifier;
+import org.footwell.parts.Ratings;
 import org.footwell.parts.Safety;
 import org.footwell.physics.Electricity;
 

@@ -1,7 +1,5 @@
 package org.footwell.electrical.amplifier;
 
-import org.footwell.parts.Amplifier;
-import org.footwell.parts.Ratings;
 import static org.footwell.calculation.Source.DEFINITION;
 import static org.footwell.electrical.amplifier.RatingsFinding.BRIDGED_POWER_HIGHER;
 import static org.footwell.electrical.amplifier.RatingsFinding.BRIDGED_POWER_LOWER;
@@ -12,6 +10,8 @@ import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.amplifier.AmplifierRatingsResult.Bridge;
 import org.footwell.electrical.amplifier.RatingsFit.Point;
+import org.footwell.parts.Amplifier;
+import org.footwell.parts.Ratings;
 import org.footwell.physics.Decibels;
 
 /**
@@ -36,7 +36,8 @@ record BridgedPair(RatedAmplifier expected, RatedAmplifier published, List<Bridg
 
   /** Bridged ratings may be missing; refuses those that cannot be, and says where they disagree. */
   static BridgedPair of(Amplifier amplifier, Run run) {
-    RatedAmplifier expected = RatedAmplifier.of(amplifier.ratings(), true, amplifier.supplyRegulated());
+    RatedAmplifier expected =
+        RatedAmplifier.of(amplifier.ratings(), true, amplifier.supplyRegulated());
     if (amplifier.bridgedRatings() == null) {
       return new BridgedPair(expected, null, List.of());
     }
@@ -44,8 +45,7 @@ record BridgedPair(RatedAmplifier expected, RatedAmplifier published, List<Bridg
     List<Point> points = RatedAmplifier.connected(ratings, true);
     RatedAmplifier published = null;
     if (RatingsFit.spread(points)) {
-      StatedRatings stated =
-          StatedRatings.of(ratings, true, amplifier.supplyRegulated(), AT, run);
+      StatedRatings stated = StatedRatings.of(ratings, true, amplifier.supplyRegulated(), AT, run);
       stated.remarkCharacter();
       published = stated.amplifier();
     }

@@ -2,10 +2,10 @@ package org.footwell.electrical.amplifier;
 
 import org.footwell.calculation.Built;
 import org.footwell.calculation.Run;
+import org.footwell.electrical.amplifier.RailMatchResult.LimitedBy;
+import org.footwell.electrical.amplifier.SineSource.Delivery;
 import org.footwell.parts.Amplifier;
 import org.footwell.parts.Ratings;
-import org.footwell.electrical.amplifier.SineSource.Delivery;
-import org.footwell.electrical.amplifier.RailMatchResult.LimitedBy;
 
 /** The amplifier, however described, with what follows from the description alone. */
 @Built

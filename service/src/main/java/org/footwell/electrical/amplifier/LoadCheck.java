@@ -22,8 +22,7 @@ final class LoadCheck {
     boolean ratedKnown = q.driver() != null && load >= LEAST_OF_RATED * q.driver().ratedOhm();
     double rated = ratedKnown ? q.driver().ratedOhm() : load;
     String at = ratedKnown ? "/driver/rated_ohm" : "/load_ohm";
-    SmallestLoad smallest =
-        SmallestLoad.of(q.amplifier(), q.bridged(), AT, run);
+    SmallestLoad smallest = SmallestLoad.of(q.amplifier(), q.bridged(), AT, run);
     UnusualLoad unusual = new UnusualLoad(rated, q.bridged(), at);
     if (smallest == null) {
       unusual.withoutMinimum(AT, run);

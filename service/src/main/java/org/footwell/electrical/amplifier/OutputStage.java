@@ -1,9 +1,9 @@
 package org.footwell.electrical.amplifier;
 
-import org.footwell.parts.Rails;
 import static org.footwell.calculation.Source.DEFINITION;
 
 import org.footwell.calculation.Formula;
+import org.footwell.parts.Rails;
 import org.footwell.physics.Electricity;
 
 /**

@@ -1,14 +1,14 @@
 package org.footwell.electrical.amplifier;
 
-import org.footwell.parts.Ratings;
 import static org.footwell.electrical.amplifier.RatingsFit.Look.INCONSISTENT;
 import static org.footwell.electrical.amplifier.RatingsFit.Look.POWER_LIMITED;
 
 import java.util.List;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Source;
-import org.footwell.parts.Ratings.Basis;
 import org.footwell.electrical.amplifier.RatingsFit.Point;
+import org.footwell.parts.Ratings;
+import org.footwell.parts.Ratings.Basis;
 import org.footwell.physics.Electricity;
 
 /**

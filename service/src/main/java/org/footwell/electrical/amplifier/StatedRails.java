@@ -1,8 +1,8 @@
 package org.footwell.electrical.amplifier;
 
-import org.footwell.parts.Rails;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.amplifier.SineSource.Delivery;
+import org.footwell.parts.Rails;
 import org.footwell.physics.Electricity;
 
 /**

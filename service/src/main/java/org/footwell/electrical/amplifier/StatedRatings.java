@@ -1,11 +1,11 @@
 package org.footwell.electrical.amplifier;
 
-import org.footwell.parts.Ratings;
 import static org.footwell.electrical.amplifier.RatingsFit.Look.POWER_LIMITED;
 
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Texts;
 import org.footwell.electrical.amplifier.SineSource.Delivery;
+import org.footwell.parts.Ratings;
 import org.footwell.parts.Ratings.Basis;
 import org.footwell.parts.Ratings.Point;
 import org.footwell.physics.Decibels;

@@ -33,9 +33,7 @@ public record FactoryOutput(
         @DecimalMin("0.1")
         @DecimalMax("2000")
         Double statedPowerW,
-    @Schema(description = "Load that power is stated for, ohm")
-        @DecimalMin("0.5")
-        @DecimalMax("64")
+    @Schema(description = "Load that power is stated for, ohm") @DecimalMin("0.5") @DecimalMax("64")
         Double statedLoadOhm,
     Double noiseUv,
     @Schema(

@@ -13,8 +13,7 @@ import org.footwell.calculation.rule.ExactlyOne;
 @Built
 @ExactlyOne({"gain", "sensitivity"})
 public record Stage(
-    @Schema(description = "What the fitter calls it") @NotNull @Size(min = 1, max = 60)
-        String name,
+    @Schema(description = "What the fitter calls it") @NotNull @Size(min = 1, max = 60) String name,
     @Schema(description = "Largest clean input, V RMS of a sine")
         @NotNull
         @DecimalMin("0.001")

@@ -20,18 +20,13 @@ final class AmplifierLimit {
    * @param amplifier what is known of it; null when nothing is
    */
   static void check(
-      Amplifier amplifier,
-      boolean bridged,
-      double loadOhm,
-      double lowestModulusOhm,
-      Run run) {
+      Amplifier amplifier, boolean bridged, double loadOhm, double lowestModulusOhm, Run run) {
     UnusualLoad unusual = new UnusualLoad(loadOhm, bridged, NetworkReader.NETWORK);
     if (amplifier == null) {
       unusual.onAnyAmplifier(run);
       return;
     }
-    SmallestLoad smallest =
-        SmallestLoad.of(amplifier, bridged, "/amplifier", run);
+    SmallestLoad smallest = SmallestLoad.of(amplifier, bridged, "/amplifier", run);
     if (smallest == null) {
       unusual.withoutMinimum("/amplifier", run);
       return;

@@ -59,9 +59,7 @@ record CoilKinds(Map<Double, List<String>> names) {
   /** Every network of all the coils; each coil stands for its kind and has no name. */
   List<Solved> networks() {
     List<Solved> kinds =
-        names.keySet().stream()
-            .map(ohm -> Solved.of(Coil.rated("", ohm, AT), ohm))
-            .toList();
+        names.keySet().stream().map(ohm -> Solved.of(Coil.rated("", ohm, AT), ohm)).toList();
     List<Integer> counts = names.values().stream().map(List::size).toList();
     return Networks.of(kinds, counts, Solved::series, Solved::parallel);
   }
@@ -71,8 +69,7 @@ record CoilKinds(Map<Double, List<String>> names) {
     Map<Double, Deque<String>> left = new TreeMap<>();
     names.forEach((ohm, all) -> left.put(ohm, new ArrayDeque<>(all)));
     return wiring.network(
-        kind ->
-            Coil.rated(left.get(kind.ratedOhm()).removeFirst(), kind.ratedOhm(), AT));
+        kind -> Coil.rated(left.get(kind.ratedOhm()).removeFirst(), kind.ratedOhm(), AT));
   }
 
   /** A coil as the circuit notation has it: by its name, or else its impedance. */

@@ -86,8 +86,7 @@ public final class WiringOptions implements Calculation<WiringOptionsRequest, Wi
   public WiringOptionsResult compute(WiringOptionsRequest q, Run run) {
     CoilKinds kinds = CoilKinds.of(q.coils(), run);
     LoadWindow window = LoadWindow.of(q, run);
-    StatedAmplifier amplifier =
-        StatedAmplifier.of(q.amplifier(), q.bridged(), "/amplifier", run);
+    StatedAmplifier amplifier = StatedAmplifier.of(q.amplifier(), q.bridged(), "/amplifier", run);
     run.requireNoFaults();
 
     List<Solved> networks = kinds.networks();

@@ -66,7 +66,10 @@ final class BudgetRules {
     }
     Double minimum = q.system().minimumV();
     if (minimum != null && minimum > q.system().supplyV()) {
-      run.find(MINIMUM_ABOVE_RATING).at("/system/minimum_v").value(minimum).limit(q.system().supplyV());
+      run.find(MINIMUM_ABOVE_RATING)
+          .at("/system/minimum_v")
+          .value(minimum)
+          .limit(q.system().supplyV());
     }
     if (q.crankingV() != null && q.crankingV() > q.battery().restingV()) {
       run.find(CRANKING_ABOVE_REST)

@@ -1,10 +1,10 @@
 package org.footwell.electrical.supply;
 
-import org.footwell.physics.ConstantPower;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.supply.SupplyBudgetRequest.Battery;
 import org.footwell.electrical.supply.SupplyBudgetRequest.SoundSystem;
+import org.footwell.physics.ConstantPower;
 
 /**
  * A source as the amplifier sees it: a voltage behind a resistance, the battery's terminals

@@ -27,7 +27,6 @@ record LaidCable(
     return new LaidCable(
         cable.oneWayM(),
         cable.areaMm2(),
-
         cable.conductivity(),
         Objects.requireNonNullElse(cable.conductorTemperatureC(), WARM_C),
         cable.insulationTemperatureC(),
@@ -40,7 +39,6 @@ record LaidCable(
     return new LaidCable(
         cable.oneWayM(),
         cable.areaMm2(),
-
         ownConductor ? cable.conductivity() : conductivity,
         Objects.requireNonNullElse(cable.conductorTemperatureC(), conductorC),
         Objects.requireNonNullElse(cable.insulationTemperatureC(), insulationC),

@@ -1,6 +1,5 @@
 package org.footwell.electrical.supply;
 
-import org.footwell.physics.ConstantPower;
 import org.footwell.calculation.Built;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
@@ -8,6 +7,7 @@ import org.footwell.calculation.Source;
 import org.footwell.electrical.supply.SupplyCableResult.LimitedBy;
 import org.footwell.electrical.supply.SupplyCableResult.SizedCable;
 import org.footwell.physics.Conductors;
+import org.footwell.physics.ConstantPower;
 import org.footwell.physics.Electricity;
 
 /**
@@ -137,8 +137,7 @@ record Leg(
 
   /** What the fuse must be rated at least, A: for the current, and for a sine that is to last. */
   double leastFuse(double current) {
-    double least =
-        Fuse.LEAST_RATING.at(current, fusing.loading(), fusing.heatFactor());
+    double least = Fuse.LEAST_RATING.at(current, fusing.loading(), fusing.heatFactor());
     return loudest.lastingA() == null
         ? least
         : Math.max(least, Fuse.LEAST_FOR_SINE.at(loudest.lastingA(), fusing.heatFactor()));

@@ -1,6 +1,5 @@
 package org.footwell.electrical.supply;
 
-import org.footwell.physics.ConstantPower;
 import static org.footwell.calculation.Source.DEFINITION;
 import static org.footwell.electrical.supply.BudgetFinding.AMPLIFIER_STARVED;
 import static org.footwell.electrical.supply.BudgetFinding.CLEAN_POWER_LOST;
@@ -12,6 +11,7 @@ import org.footwell.calculation.Run;
 import org.footwell.electrical.supply.SupplyBudgetRequest.Battery;
 import org.footwell.electrical.supply.SupplyBudgetRequest.SoundSystem;
 import org.footwell.electrical.supply.SupplyBudgetResult.SupplyState;
+import org.footwell.physics.ConstantPower;
 import org.footwell.physics.Decibels;
 
 /**

@@ -1,6 +1,5 @@
 package org.footwell.electrical.supply;
 
-import org.footwell.physics.ConstantPower;
 import static org.footwell.electrical.supply.CableFinding.BEYOND_AMPACITY_TABLE;
 import static org.footwell.electrical.supply.CableFinding.CABLE_OVERLOADED;
 import static org.footwell.electrical.supply.CableFinding.DROP_EXCEEDED;
@@ -14,6 +13,7 @@ import org.footwell.calculation.Run;
 import org.footwell.electrical.supply.SupplyCableResult.LimitedBy;
 import org.footwell.electrical.supply.SupplyCableResult.SizedCable;
 import org.footwell.physics.Conductors;
+import org.footwell.physics.ConstantPower;
 
 /** Finds the smallest size for a leg, or says why there is none. */
 final class Sizing {

@@ -1,6 +1,5 @@
 package org.footwell.electrical.supply;
 
-import org.footwell.physics.ConstantPower;
 import static org.footwell.calculation.Source.DEFINITION;
 
 import org.footwell.calculation.Calculation;
@@ -12,6 +11,7 @@ import org.footwell.electrical.supply.SupplyBudgetRequest.Alternator;
 import org.footwell.electrical.supply.SupplyBudgetRequest.Battery;
 import org.footwell.electrical.supply.SupplyBudgetResult.SupplyState;
 import org.footwell.parts.Safety;
+import org.footwell.physics.ConstantPower;
 
 /** Whether alternator and battery bear a sound system. */
 public final class SupplyBudget implements Calculation<SupplyBudgetRequest, SupplyBudgetResult> {

@@ -146,7 +146,9 @@ public record SupplyBudgetRequest(
   /** The sound system, all its amplifiers taken together, and what is played. */
   @Built
   public record SoundSystem(
-      @Schema(description = "Clean power of all channels together at supply_v, W: sine, clipping onset")
+      @Schema(
+              description =
+                  "Clean power of all channels together at supply_v, W: sine, clipping onset")
           @NotNull
           @DecimalMin("1")
           @DecimalMax("50000")

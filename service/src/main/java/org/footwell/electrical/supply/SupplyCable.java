@@ -1,8 +1,5 @@
 package org.footwell.electrical.supply;
 
-import org.footwell.physics.ConstantPower;
-import static org.footwell.calculation.Source.DEFINITION;
-
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.calculation.Calculation;
@@ -11,12 +8,12 @@ import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.electrical.supply.SupplyCableRequest.Branch;
-import org.footwell.electrical.supply.SupplyCableResult.SizedBranch;
-import org.footwell.electrical.supply.SupplyCableResult.SizedCable;
 import org.footwell.electrical.supply.SupplyCableRequest.ReturnPath;
+import org.footwell.electrical.supply.SupplyCableResult.SizedBranch;
 import org.footwell.parts.ConductorFault;
 import org.footwell.parts.Safety;
 import org.footwell.physics.Conductors;
+import org.footwell.physics.ConstantPower;
 
 /** The smallest supply cable that does, and the fuses that protect it. */
 public final class SupplyCable implements Calculation<SupplyCableRequest, SupplyCableResult> {
@@ -176,9 +173,7 @@ public final class SupplyCable implements Calculation<SupplyCableRequest, Supply
   }
 
   private static double surroundings(LaidCable cable, Run run) {
-    return cable.engineSpace()
-        ? run.apply(Ampacity.ENGINE_SPACE_FACTOR, cable.insulationC())
-        : 1;
+    return cable.engineSpace() ? run.apply(Ampacity.ENGINE_SPACE_FACTOR, cable.insulationC()) : 1;
   }
 
   private static SizedBranch branch(String name, Leg leg, Run run) {

@@ -1,7 +1,5 @@
 package org.footwell.electrical.amplifier;
 
-import org.footwell.parts.Ratings;
-import org.footwell.parts.Rails;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -9,6 +7,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.footwell.Answers;
+import org.footwell.parts.Rails;
+import org.footwell.parts.Ratings;
 
 class AmplifierProperties {
 

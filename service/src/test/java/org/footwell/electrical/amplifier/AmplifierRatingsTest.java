@@ -1,6 +1,5 @@
 package org.footwell.electrical.amplifier;
 
-import org.footwell.parts.Ratings;
 import static org.footwell.electrical.amplifier.Requests.predicted;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -14,11 +13,12 @@ import org.footwell.calculation.Fault;
 import org.footwell.calculation.Finding;
 import org.footwell.calculation.Step;
 import org.footwell.calculation.Verdict;
-import org.footwell.parts.BridgedRatings;
 import org.footwell.electrical.amplifier.AmplifierRatingsResult.Bridge;
 import org.footwell.electrical.amplifier.AmplifierRatingsResult.Growth;
 import org.footwell.electrical.amplifier.AmplifierRatingsResult.Prediction;
 import org.footwell.electrical.amplifier.AmplifierRatingsResult.Rated;
+import org.footwell.parts.BridgedRatings;
+import org.footwell.parts.Ratings;
 import org.footwell.parts.Ratings.Basis;
 import org.junit.jupiter.api.Test;
 
@@ -129,8 +129,7 @@ class AmplifierRatingsTest {
 
   @Test
   void aRegulatedSupplyKeepsItsPower() {
-    RatedRequest request =
-        predicted(PLAIN, 4).supplyRegulated(true).suppliesV(List.of(11.0));
+    RatedRequest request = predicted(PLAIN, 4).supplyRegulated(true).suppliesV(List.of(11.0));
     assertEquals(100, result(request).predictions().get(0).cleanPowerW(), TINY);
   }
 
@@ -247,14 +246,16 @@ class AmplifierRatingsTest {
     assertPrediction(8, 14.4, true, 200, 200, 200, predictions.get(1));
     assertPrediction(4, 14.4, true, 250, 250, 250, predictions.get(3));
     assertEquals(
-        "/amplifier/bridged_ratings/points/1/power_w", finding(answer, "bridged-power-lower").pointer());
+        "/amplifier/bridged_ratings/points/1/power_w",
+        finding(answer, "bridged-power-lower").pointer());
   }
 
   @Test
   void bridgedRatingsThatLookOddAreRemarkedOnWhereTheyStand() {
     Answer<AmplifierRatingsResult> answer =
         answer(predicted(PLAIN, 8).bridgedRatings(bridged(8, 200, 4, 205)));
-    assertEquals("/amplifier/bridged_ratings/points", finding(answer, "ratings-power-limited").pointer());
+    assertEquals(
+        "/amplifier/bridged_ratings/points", finding(answer, "ratings-power-limited").pointer());
   }
 
   @Test
@@ -265,8 +266,7 @@ class AmplifierRatingsTest {
     Answer<AmplifierRatingsResult> answer = answer(predicted(PLAIN, 4).bridgedRatings(other));
     assertEquals(0, answer.result().bridge().get(0).differenceDb(), TINY);
     assertEquals("/amplifier/bridged_ratings/basis", finding(answer, "basis-not-clean").pointer());
-    RatedRequest regulated =
-        predicted(PLAIN, 4).bridgedRatings(other).supplyRegulated(true);
+    RatedRequest regulated = predicted(PLAIN, 4).bridgedRatings(other).supplyRegulated(true);
     assertEquals(
         20 * Math.log10(12 / 14.4), result(regulated).bridge().get(0).differenceDb(), TINY);
   }

@@ -1,6 +1,5 @@
 package org.footwell.electrical.amplifier;
 
-import org.footwell.parts.Ratings;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -11,6 +10,7 @@ import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Finding;
 import org.footwell.electrical.amplifier.RailMatchResult.AtSupply;
+import org.footwell.parts.Ratings;
 import org.junit.jupiter.api.Test;
 
 class RailMatchRatingsTest {
@@ -185,9 +185,12 @@ class RailMatchRatingsTest {
     assertEquals(25.92, answer.result().cleanPowerW(), 1e-9);
     assertTrue(
         Answers.codes(answer).containsAll(List.of("rating-not-clean", "rating-only-square-wave")));
-    assertEquals("/amplifier/ratings/points/0/power_w", finding(answer, "rating-not-clean").pointer());
+    assertEquals(
+        "/amplifier/ratings/points/0/power_w", finding(answer, "rating-not-clean").pointer());
     assertEquals(25.92, finding(answer, "rating-not-clean").limit(), 1e-9);
-    assertEquals("/amplifier/ratings/points/1/power_w", finding(answer, "rating-only-square-wave").pointer());
+    assertEquals(
+        "/amplifier/ratings/points/1/power_w",
+        finding(answer, "rating-only-square-wave").pointer());
     assertEquals(
         11 * 11 / 8.0, answer.result().atSupply().get(0).cleanPowerW(), 1e-9); // capped there too
   }

@@ -1,8 +1,5 @@
 package org.footwell.electrical.amplifier;
 
-import org.footwell.parts.DriverBuilder;
-import org.footwell.parts.Ratings;
-import org.footwell.parts.Rails;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -18,9 +15,12 @@ import org.footwell.calculation.Answer;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Verdict;
-import org.footwell.parts.Driver;
 import org.footwell.electrical.amplifier.RailMatchResult.AtSupply;
 import org.footwell.electrical.amplifier.RailMatchResult.LimitedBy;
+import org.footwell.parts.Driver;
+import org.footwell.parts.DriverBuilder;
+import org.footwell.parts.Rails;
+import org.footwell.parts.Ratings;
 import org.junit.jupiter.api.Test;
 
 class RailMatchTest {
@@ -174,7 +174,13 @@ class RailMatchTest {
 
   @Test
   void everyFieldOutOfBoundsIsNamedAtOnce() {
-    Ratings ratings = new Ratings(null, null, List.of(new Ratings.Point(0.0, 1e6), new Ratings.Point(4.0, 1.0)), null, null);
+    Ratings ratings =
+        new Ratings(
+            null,
+            null,
+            List.of(new Ratings.Point(0.0, 1e6), new Ratings.Point(4.0, 1.0)),
+            null,
+            null);
     List<Fault> faults = Answers.faults(RAIL_MATCH, Requests.of(0.05, ratings));
     assertEquals(
         List.of(

@@ -1,9 +1,5 @@
 package org.footwell.electrical.amplifier;
 
-import org.footwell.parts.Driver;
-import org.footwell.parts.DriverBuilder;
-import org.footwell.parts.Ratings;
-import org.footwell.parts.Rails;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
@@ -11,6 +7,10 @@ import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
+import org.footwell.parts.Driver;
+import org.footwell.parts.DriverBuilder;
+import org.footwell.parts.Rails;
+import org.footwell.parts.Ratings;
 import org.footwell.parts.Ratings.Basis;
 import org.footwell.parts.Ratings.Point;
 

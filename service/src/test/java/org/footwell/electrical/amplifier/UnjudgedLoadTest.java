@@ -13,10 +13,7 @@ import org.junit.jupiter.api.Test;
 class UnjudgedLoadTest {
 
   private static Match bridged(double loadOhm) {
-    return new Match()
-        .loadOhm(loadOhm)
-        .rails(Requests.rails(30, 4, null, 0))
-        .bridged(true);
+    return new Match().loadOhm(loadOhm).rails(Requests.rails(30, 4, null, 0)).bridged(true);
   }
 
   @Test

@@ -21,8 +21,8 @@ import org.footwell.electrical.gain.GainChainRequest.Terminals;
 import org.footwell.electrical.gain.GainChainRequest.Weighting;
 import org.footwell.electrical.gain.GainChainResult.Setting;
 import org.footwell.electrical.gain.Stage.Gain;
-import org.footwell.parts.AmplifierBuilder;
 import org.footwell.electrical.gain.Stage.Sensitivity;
+import org.footwell.parts.AmplifierBuilder;
 import org.junit.jupiter.api.Test;
 
 class GainChainTest {

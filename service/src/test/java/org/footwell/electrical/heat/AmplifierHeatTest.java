@@ -198,7 +198,8 @@ class AmplifierHeatTest {
 
   @Test
   void aConverterWithoutLossIsNotBelieved() {
-    AmplifierHeatRequest request = Requests.standard(BY_HAND).amplifier(Requests.converter(1, false)).build();
+    AmplifierHeatRequest request =
+        Requests.standard(BY_HAND).amplifier(Requests.converter(1, false)).build();
     assertEquals(List.of("converter-optimistic"), Requests.codes(request));
   }
 

@@ -6,12 +6,12 @@ import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
-import org.footwell.parts.Amplifier;
-import org.footwell.parts.AmplifierBuilder;
 import org.footwell.electrical.heat.AmplifierHeatRequest.ChannelStage;
 import org.footwell.electrical.heat.AmplifierHeatRequest.ClassD;
 import org.footwell.electrical.heat.AmplifierHeatRequest.OutputClass;
 import org.footwell.electrical.heat.AmplifierHeatRequest.Topology;
+import org.footwell.parts.Amplifier;
+import org.footwell.parts.AmplifierBuilder;
 
 /** Shorthand for requests with little in them, and for what is answered. */
 final class Requests {

@@ -18,15 +18,15 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
+import org.footwell.calculation.Fault;
 import org.footwell.calculation.Finding;
 import org.footwell.calculation.Verdict;
-import org.footwell.calculation.Fault;
+import org.footwell.parts.Amplifier;
 import org.footwell.parts.AmplifierBuilder;
+import org.footwell.parts.Cable;
 import org.footwell.parts.CableBuilder;
 import org.footwell.parts.ConductorMaterial;
 import org.footwell.parts.VoiceCoil;
-import org.footwell.parts.Amplifier;
-import org.footwell.parts.Cable;
 import org.junit.jupiter.api.Test;
 
 class AmplifierAndCableTest {

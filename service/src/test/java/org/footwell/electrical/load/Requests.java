@@ -5,12 +5,12 @@ import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Finding;
-import org.footwell.parts.AmplifierBuilder;
-import org.footwell.parts.CableBuilder;
-import org.footwell.parts.VoiceCoilBuilder;
 import org.footwell.parts.Amplifier;
+import org.footwell.parts.AmplifierBuilder;
 import org.footwell.parts.Cable;
+import org.footwell.parts.CableBuilder;
 import org.footwell.parts.VoiceCoil;
+import org.footwell.parts.VoiceCoilBuilder;
 
 /** Shorthand for requests with little in them. */
 final class Requests {

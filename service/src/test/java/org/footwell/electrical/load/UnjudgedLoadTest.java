@@ -12,15 +12,14 @@ import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Verdict;
-import org.footwell.parts.AmplifierBuilder;
 import org.footwell.parts.Amplifier;
+import org.footwell.parts.AmplifierBuilder;
 import org.junit.jupiter.api.Test;
 
 /** Loads that nothing is known about are not passed over in silence. */
 class UnjudgedLoadTest {
 
-  private static final Amplifier UNKNOWN =
-      AmplifierBuilder.builder().build();
+  private static final Amplifier UNKNOWN = AmplifierBuilder.builder().build();
 
   @Test
   void aBridgeWithoutAMinimumAtHalfAnOhmAHalfIsAWarning() {

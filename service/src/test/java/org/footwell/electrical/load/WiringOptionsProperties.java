@@ -15,9 +15,9 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import org.footwell.electrical.load.WiringLoadResult.CoilShare;
-import org.footwell.parts.VoiceCoil;
 import org.footwell.electrical.load.WiringOptionsResult.CoilPower;
 import org.footwell.electrical.load.WiringOptionsResult.Option;
+import org.footwell.parts.VoiceCoil;
 
 class WiringOptionsProperties {
 
@@ -49,10 +49,7 @@ class WiringOptionsProperties {
   private static WiringOptionsResult result(List<VoiceCoil> coils, boolean withAmplifier) {
     return Options.answer(
             Options.of(
-                0.1,
-                null,
-                withAmplifier ? Options.RATED : null,
-                coils.toArray(VoiceCoil[]::new)))
+                0.1, null, withAmplifier ? Options.RATED : null, coils.toArray(VoiceCoil[]::new)))
         .result();
   }
 

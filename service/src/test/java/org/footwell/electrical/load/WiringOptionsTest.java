@@ -15,11 +15,11 @@ import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Step;
 import org.footwell.calculation.Verdict;
-import org.footwell.parts.AmplifierBuilder;
-import org.footwell.parts.Amplifier;
-import org.footwell.parts.Ratings;
 import org.footwell.electrical.load.WiringOptionsResult.CoilPower;
 import org.footwell.electrical.load.WiringOptionsResult.Option;
+import org.footwell.parts.Amplifier;
+import org.footwell.parts.AmplifierBuilder;
+import org.footwell.parts.Ratings;
 import org.junit.jupiter.api.Test;
 
 class WiringOptionsTest {
@@ -127,8 +127,7 @@ class WiringOptionsTest {
 
   @Test
   void ofEqualPowersTheHigherLoadIsBetter() {
-    Amplifier limited =
-        Options.rated(new Ratings.Point(8.0, 100.0), new Ratings.Point(2.0, 100.0));
+    Amplifier limited = Options.rated(new Ratings.Point(8.0, 100.0), new Ratings.Point(2.0, 100.0));
     Answer<WiringOptionsResult> answer = answer(Options.of(2, null, limited, coils(null, 4, 2)));
     assertEquals("4 + 4", answer.result().bestNetwork());
     assertEquals(List.of("ratings-power-limited"), Answers.codes(answer));

@@ -14,8 +14,7 @@ import org.junit.jupiter.api.Test;
 class ConductorBoundsTest {
 
   private static List<Fault> faults(ConductorMaterial material, double conductivity) {
-    CableDraft draft =
-        Cables.standard().material(material).conductivity(conductivity);
+    CableDraft draft = Cables.standard().material(material).conductivity(conductivity);
     return Answers.faults(new SupplyCable(), draft.build());
   }
 
@@ -32,7 +31,8 @@ class ConductorBoundsTest {
 
   @Test
   void copperIsNotAluminium() {
-    assertEquals("conductivity-not-of-material", faults(ConductorMaterial.COPPER, 0.629).get(0).code());
+    assertEquals(
+        "conductivity-not-of-material", faults(ConductorMaterial.COPPER, 0.629).get(0).code());
   }
 
   /** IEC 60028: 1 m of 1 mm² of annealed copper has 1/58 ohm at 20 °C. */

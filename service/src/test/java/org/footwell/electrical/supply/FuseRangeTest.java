@@ -21,10 +21,7 @@ class FuseRangeTest {
 
   /** 17 A of music on 10 mm², which carries 68 A, and an amplifier that draws more at full level. */
   private static CableDraft draft(Double fullSineA, boolean sustained, Double ownA) {
-    return Cables.standard()
-        .currentA(17.0)
-        .areaMm2(10.0)
-        .loudest(fullSineA, sustained, ownA);
+    return Cables.standard().currentA(17.0).areaMm2(10.0).loudest(fullSineA, sustained, ownA);
   }
 
   private static Finding finding(Answer<?> answer, String code) {
@@ -125,9 +122,7 @@ class FuseRangeTest {
   void whatLastsMustBeStatedAndBelongsToTheBranches() {
     List<Fault> faults = Answers.faults(new SupplyCable(), draft(null, true, null).build());
     assertEquals("/full_sine_a", faults.get(0).pointer());
-    CableDraft both =
-        Cables.branched(Cables.branch("bass", 20, 0.2))
-            .loudest(52.0, false, null);
+    CableDraft both = Cables.branched(Cables.branch("bass", 20, 0.2)).loudest(52.0, false, null);
     assertEquals(
         List.of("at-most-one-of /amplifier", "at-most-one-of /full_sine_a"),
         Answers.faults(new SupplyCable(), both.build()).stream()

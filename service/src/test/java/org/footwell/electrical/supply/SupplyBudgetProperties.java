@@ -6,8 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
-import org.footwell.physics.ConstantPower;
 import org.footwell.electrical.supply.SupplyBudgetResult.SupplyState;
+import org.footwell.physics.ConstantPower;
 
 class SupplyBudgetProperties {
 

@@ -11,16 +11,16 @@ import org.footwell.calculation.Answer;
 import org.footwell.calculation.Finding;
 import org.footwell.calculation.Step;
 import org.footwell.calculation.Verdict;
-import org.footwell.electrical.supply.SupplyCableRequest.ConstantPower;
-import org.footwell.parts.Cable;
-import org.footwell.parts.CableBuilder;
 import org.footwell.electrical.supply.SupplyCableRequest.Branch;
-import org.footwell.parts.ConductorMaterial;
+import org.footwell.electrical.supply.SupplyCableRequest.ConstantPower;
 import org.footwell.electrical.supply.SupplyCableRequest.ReturnPath;
 import org.footwell.electrical.supply.SupplyCableResult.FuseSeries;
 import org.footwell.electrical.supply.SupplyCableResult.LimitedBy;
 import org.footwell.electrical.supply.SupplyCableResult.SizedBranch;
 import org.footwell.electrical.supply.SupplyCableResult.SizedCable;
+import org.footwell.parts.Cable;
+import org.footwell.parts.CableBuilder;
+import org.footwell.parts.ConductorMaterial;
 import org.junit.jupiter.api.Test;
 
 class SupplyCableTest {
@@ -114,8 +114,7 @@ class SupplyCableTest {
 
   @Test
   void aSizeIsRaisedForTheFuseWhereTheCurrentAloneWouldPass() {
-    CableDraft draft =
-        Cables.standard().engineSpace(false).permittedDropV(5.0).currentA(33.0);
+    CableDraft draft = Cables.standard().engineSpace(false).permittedDropV(5.0).currentA(33.0);
     // 2.5 mm² carries 35 A, but the fuse must be 33/0.8 = 41.25 A or more: 50 A.
     SizedCable cable = Cables.result(draft).metric();
     assertEquals(LimitedBy.FUSE, cable.limitedBy());
@@ -142,8 +141,7 @@ class SupplyCableTest {
 
   @Test
   void anOverloadedCableIsAStop() {
-    CableDraft draft =
-        Cables.standard().areaMm2(6.0).currentA(60.0).permittedDropV(3.0);
+    CableDraft draft = Cables.standard().areaMm2(6.0).currentA(60.0).permittedDropV(3.0);
     Answer<SupplyCableResult> answer = Cables.answer(draft);
     assertEquals(Verdict.STOP, answer.verdict());
     Finding overloaded = finding(answer, "cable-overloaded");
@@ -155,8 +153,7 @@ class SupplyCableTest {
 
   @Test
   void whereNoFuseFitsThatIsSaidAndNoneIsNamed() {
-    CableDraft draft =
-        Cables.standard().areaMm2(6.0).currentA(45.0).permittedDropV(3.0);
+    CableDraft draft = Cables.standard().areaMm2(6.0).currentA(45.0).permittedDropV(3.0);
     Answer<SupplyCableResult> answer = Cables.answer(draft);
     assertEquals(Verdict.STOP, answer.verdict());
     assertEquals(
