@@ -41,10 +41,10 @@ final class DeclaredRules {
    */
   void check(Object record, String above, List<String> faulty, Faults faults) {
     for (Prepared one : rules) {
-      if (faulty.isEmpty() || one.readable(above, faulty)) {
+      if (faulty.isEmpty() || one.rule.aboutEach() || one.readable(above, faulty)) {
         one.rule.check(
             one.paths.stream().map(path -> path.in(record)).toList(),
-            new ToldBreaches(above, faults));
+            new ToldBreaches(above, faulty, faults));
       }
     }
   }
@@ -60,7 +60,7 @@ final class DeclaredRules {
   }
 
   /** Puts what breaks a rule into faults. */
-  private record ToldBreaches(String above, Faults faults) implements Rule.Breaches {
+  private record ToldBreaches(String above, List<String> faulty, Faults faults) implements Rule.Breaches {
 
     @Override
     public void notExactlyOne(List<String> alternatives, long given) {
@@ -82,7 +82,10 @@ final class DeclaredRules {
 
     @Override
     public void missing(String pointer) {
-      faults.add(CoreFault.REQUIRED).at(above + pointer);
+      String place = above + pointer;
+      if (faulty.stream().noneMatch(known -> Constraints.covers(known, place))) {
+        faults.add(CoreFault.REQUIRED).at(place);
+      }
     }
 
     @Override

@@ -14,6 +14,11 @@ public interface Rule {
   /** The rule as a sentence. */
   String sentence();
 
+  /** Whether it is about each of the fields by itself: what is wrong with one tells nothing of others. */
+  default boolean aboutEach() {
+    return false;
+  }
+
   /**
    * Holds a record against the rule.
    *

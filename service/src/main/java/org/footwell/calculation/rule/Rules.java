@@ -61,6 +61,11 @@ public final class Rules {
     }
 
     @Override
+    public boolean aboutEach() {
+      return true;
+    }
+
+    @Override
     public void check(List<List<Place>> places, Breaches breaches) {
       places.stream()
           .flatMap(List::stream)
