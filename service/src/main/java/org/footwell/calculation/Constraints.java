@@ -48,10 +48,11 @@ final class Constraints {
       return;
     }
     if (!node.bounds().permit().test(value)) {
-      Object given = value instanceof List<?> list ? list.size() + " entries" : value;
       Remark remark = add(CoreFault.NOT_ALLOWED, node, above + "/" + name);
-      if (remark != null) {
-        remark.given(given);
+      if (remark != null && value instanceof List<?> list) {
+        remark.givenEntries(list.size());
+      } else if (remark != null) {
+        remark.given(value);
       }
     }
     if (node instanceof Node.Repeated repeated) {

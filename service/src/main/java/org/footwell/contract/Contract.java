@@ -81,8 +81,8 @@ final class Contract {
             commas, as in `channels.*.name=left,right`; an empty value is left out, a comma within \
             a value is written `%2C`.
 
-            Faults of form and of bounds are told all at once. Rules between fields, such as exactly \
-            one of two, are judged once these hold, and are then told all at once too.
+            Faults of form, of bounds and of the rules between fields (`x-rules` of a schema) are told \
+            all at once. What depends on values is judged once these hold, and is then told all at once too.
 
             In CSV answers a cell that a spreadsheet would run as a formula has an apostrophe before it: \
             one that begins with =, +, -, @, a tab or a return and is no number.

@@ -49,7 +49,7 @@ public record Cable(
           .at(at + "/conductivity")
           .given(conductivity)
           .allowed(material.least() + " to " + material.most())
-          .with("material", material.inWords());
+          .with("material", material);
     }
   }
 }

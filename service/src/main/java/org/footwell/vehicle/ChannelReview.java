@@ -67,8 +67,8 @@ final class ChannelReview {
     run.refuse(PlanFault.CHANNEL_SILENT)
         .at("/amplifiers/" + resolved.amplifierOf(index) + "/feed/supply_v")
         .given(supplyV())
-        .with("amplifier", channel.amplifier())
-        .with("channel", channel.id());
+        .own("amplifier", channel.amplifier())
+        .own("channel", channel.id());
     return false;
   }
 

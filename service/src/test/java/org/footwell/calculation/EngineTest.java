@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -21,21 +22,27 @@ public class EngineTest {
   private static final Formula.Of2 QUOTIENT =
       Formula.of("quotient_ohm", "a/b", "ohm", Source.DEFINITION).with("a", "b", (a, b) -> a / b);
 
-  public record Numbers(@NotNull Double a, @NotNull Double b) {}
+  public record Numbers(
+      @Schema(description = "Said here") @NotNull Double a,
+      @Schema(description = "Said here") @NotNull Double b) {}
 
-  public record Quotient(double quotientOhm) {}
+  public record Quotient(@Schema(description = "Said here") double quotientOhm) {}
 
-  public record Amp(Double gainDb, Double b) {}
+  public record Amp(
+      @Schema(description = "Said here") Double gainDb,
+      @Schema(description = "Said here") Double b) {}
 
   /** What a nested calculation is asked within. */
-  public record Vehicle(List<Amp> channels, List<Amp> amplifiers) {}
+  public record Vehicle(
+      @Schema(description = "Said here") List<Amp> channels,
+      @Schema(description = "Said here") List<Amp> amplifiers) {}
 
   private static final Vehicle VEHICLE = new Vehicle(List.of(), List.of());
 
   private enum Remarks implements FindingCode {
     REQUIRED(Verdict.NOTE),
     DUPLICATE(Verdict.STOP),
-    TOO_MANY(Verdict.WARNING);
+    NOT_ALLOWED(Verdict.WARNING);
 
     private final Verdict level;
 
@@ -64,6 +71,7 @@ public class EngineTest {
             .example("{}")
             .sources()
             .limits()
+            .findings(Remarks.values())
             .build();
     return new Calculation<>() {
       @Override
@@ -121,7 +129,7 @@ public class EngineTest {
     assertEquals("not-finite", refused.faults().get(0).code());
   }
 
-  public record Quotients(List<Double> quotientsOhm) {}
+  public record Quotients(@Schema(description = "Said here") List<Double> quotientsOhm) {}
 
   @Test
   void norDoesOneInAList() {
@@ -140,8 +148,9 @@ public class EngineTest {
   }
 
   public record Bounded(
-      @DecimalMin("0.2") Double single,
-      List<@NotNull @DecimalMin("0.2") @DecimalMax("0.7") Double> list) {}
+      @Schema(description = "Said here") @DecimalMin("0.2") Double single,
+      @Schema(description = "Said here")
+          List<@NotNull @DecimalMin("0.2") @DecimalMax("0.7") Double> list) {}
 
   private static Map<String, String> faultsOf(Record request) {
     Faults faults = new Faults();
@@ -156,7 +165,7 @@ public class EngineTest {
             (q, run) -> {
               run.find(Remarks.REQUIRED).at("/a");
               run.find(Remarks.DUPLICATE).at("/b").given("x").value(1).limit(2);
-              run.find(Remarks.TOO_MANY).given(3).allowed("few");
+              run.find(Remarks.NOT_ALLOWED).given(3).allowed("few");
               run.find(Remarks.REQUIRED).at("/a");
               return new Quotient(1);
             });
@@ -172,8 +181,8 @@ public class EngineTest {
     Calculation<Numbers, Quotient> inner =
         calculation(
             (q, run) -> {
-              run.find(Remarks.TOO_MANY).given(3).allowed("few").at("/a");
-              run.find(Remarks.TOO_MANY).given(3).allowed("few").at("/b");
+              run.find(Remarks.NOT_ALLOWED).given(3).allowed("few").at("/a");
+              run.find(Remarks.NOT_ALLOWED).given(3).allowed("few").at("/b");
               run.refuse(CoreFault.DUPLICATE).at("/b").given("x");
               return new Quotient(run.apply(QUOTIENT, q.a(), q.b()));
             });
@@ -222,7 +231,7 @@ public class EngineTest {
     Calculation<Numbers, Quotient> inner =
         calculation(
             (q, run) -> {
-              run.find(Remarks.TOO_MANY).given(3).allowed("few").at("/b");
+              run.find(Remarks.NOT_ALLOWED).given(3).allowed("few").at("/b");
               return new Quotient(1);
             });
     Numbers numbers = new Numbers(1.0, 1.0);
@@ -245,7 +254,7 @@ public class EngineTest {
     Calculation<Numbers, Quotient> astray =
         calculation(
             (q, run) -> {
-              run.find(Remarks.TOO_MANY).given(3).allowed("few").at("/c");
+              run.find(Remarks.NOT_ALLOWED).given(3).allowed("few").at("/c");
               return new Quotient(1);
             });
     assertThrows(AssertionError.class, () -> answer(astray, new Numbers(1.0, 1.0), false));

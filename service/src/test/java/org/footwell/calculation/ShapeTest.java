@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
@@ -22,22 +23,23 @@ public class ShapeTest {
   }
 
   public record Coil(
-      @NotNull @DecimalMin("0.1") @DecimalMax("100") Double ratedOhm,
-      @Size(min = 1, max = 5) String name) {}
+      @Schema(description = "Said here") @NotNull @DecimalMin("0.1") @DecimalMax("100")
+          Double ratedOhm,
+      @Schema(description = "Said here") @Size(min = 1, max = 5) String name) {}
 
   public record Request(
-      @Size(min = 1, max = 2) List<@NotNull Coil> coils,
-      Integer driverCount,
-      Boolean bridged,
-      Colour colour,
-      BigDecimal price,
-      Double gainDb) {
+      @Schema(description = "Said here") @Size(min = 1, max = 2) List<@NotNull Coil> coils,
+      @Schema(description = "Said here") Integer driverCount,
+      @Schema(description = "Said here") Boolean bridged,
+      @Schema(description = "Said here") Colour colour,
+      @Schema(description = "Said here") BigDecimal price,
+      @Schema(description = "Said here") Double gainDb) {
     public Request {
       driverCount = driverCount == null ? Integer.valueOf(1) : driverCount;
     }
   }
 
-  public record Nested(List<Request> requests) {}
+  public record Nested(@Schema(description = "Said here") List<Request> requests) {}
 
   private static final Shape<Request> SHAPE = Shape.of(Request.class);
 
@@ -156,7 +158,7 @@ public class ShapeTest {
   void moreEntriesThanAllowedAreToldWithoutLookingAtEach() {
     List<Fault> faults = faults(Map.of("coils", List.of(1, 2, 3)), false);
     assertEquals(1, faults.size());
-    assertEquals("coils has 3 entries; at most 2 are allowed.", faults.get(0).detail());
+    assertEquals("coils must be a list of 1 to 2 entries.", faults.get(0).detail());
   }
 
   @Test

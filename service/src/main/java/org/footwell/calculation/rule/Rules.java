@@ -1,7 +1,6 @@
 package org.footwell.calculation.rule;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
@@ -57,11 +56,11 @@ public final class Rules {
 
     @Override
     public String sentence() {
-      return "Needs " + listed(fields, " and ") + ".";
+      return listed(fields, " and ") + (fields.size() == 1 ? " is" : " are") + " required here.";
     }
 
     @Override
-    public boolean aboutEach() {
+    public boolean eachAlone() {
       return true;
     }
 
@@ -161,9 +160,9 @@ public final class Rules {
 
     @Override
     public String sentence() {
-      return listed(fields, " and ")
-          + (fields.size() == 1 ? " differs" : " together differ")
-          + " from entry to entry.";
+      return "No two alike in "
+          + listed(fields, " and ")
+          + (fields.size() == 1 ? "." : " together.");
     }
 
     @Override
@@ -221,13 +220,10 @@ public final class Rules {
 
     @Override
     public String sentence() {
-      String how = orEqual ? " not below " : " above ";
-      if (fields.size() == 1) {
-        return fields.get(0) + (orEqual ? " does not fall" : " rises") + " from entry to entry.";
-      }
-      List<String> downward = new ArrayList<>(fields);
-      Collections.reverse(downward);
-      return String.join(how, downward) + ".";
+      String where = fields.size() == 1 ? " from entry to entry." : " in this order.";
+      boolean one = fields.size() == 1;
+      String how = orEqual ? (one ? " does not fall" : " do not fall") : (one ? " rises" : " rise");
+      return listed(fields, " and ") + how + where;
     }
 
     @Override

@@ -102,9 +102,9 @@ public final class AmplifierRatings
       double load = q.loadsOhm().get(i);
       String at = "/loads_ohm/" + i;
       stated.remarkOutside(load, at);
-      remarkBelow(load, stated.fit().lowest().loadOhm(), "per channel", at, run);
+      remarkBelow(load, stated.fit().lowest().loadOhm(), LoadWords.PER_CHANNEL, at, run);
       if (!ratings.singleSupplyBridge()) {
-        remarkBelow(load, bridge.lowestOhm(), "bridged", at, run);
+        remarkBelow(load, bridge.lowestOhm(), LoadWords.BRIDGED, at, run);
       }
     }
     RatingsFit fit = stated.fit();
@@ -123,7 +123,7 @@ public final class AmplifierRatings
         .build();
   }
 
-  private static void remarkBelow(double load, double lowest, String mode, String at, Run run) {
+  private static void remarkBelow(double load, double lowest, LoadWords mode, String at, Run run) {
     if (RatedAmplifier.below(load, lowest)) {
       run.find(RatingsFinding.BELOW_LOWEST_RATED)
           .at(at)

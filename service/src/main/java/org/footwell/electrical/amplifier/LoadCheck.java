@@ -1,7 +1,7 @@
 package org.footwell.electrical.amplifier;
 
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.Texts;
 
 /** Holds a load against the smallest one the maker of the amplifier allows. */
 final class LoadCheck {
@@ -39,6 +39,6 @@ final class LoadCheck {
           .limit(smallest.ohm())
           .with("current", peakCurrentA);
     }
-    unusual.allowed("expect " + Texts.forPeople(peakCurrentA) + " A at the peaks", run);
+    unusual.allowed(Phrase.of(LoadWords.CURRENT_AT_PEAKS).with("current", peakCurrentA), run);
   }
 }

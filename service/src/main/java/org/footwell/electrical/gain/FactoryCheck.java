@@ -73,11 +73,11 @@ final class FactoryCheck {
     if (first.highLevelInput() == null) {
       run.find(GainFinding.HIGH_LEVEL_INPUT_UNKNOWN)
           .at("/stages/0/high_level_input")
-          .with("stage", first.name());
+          .own("stage", first.name());
     } else if (!first.highLevelInput()) {
       run.find(GainFinding.LINE_INPUT_ON_BRIDGE)
           .at("/stages/0/high_level_input")
-          .with("stage", first.name());
+          .own("stage", first.name());
     }
   }
 

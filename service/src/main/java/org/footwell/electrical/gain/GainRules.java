@@ -2,6 +2,7 @@ package org.footwell.electrical.gain;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.gain.Chain.Link;
 
@@ -60,8 +61,8 @@ final class GainRules {
           .at(at + (input ? "/max_input_v" : "/max_output_v"))
           .value(Math.max(inputEarly, outputEarly))
           .limit(0)
-          .with("stage", link.stage().name())
-          .with("side", input ? "input" : "output");
+          .own("stage", link.stage().name())
+          .with("side", input ? GainWords.INPUT : GainWords.OUTPUT);
     }
     double missing = link.wantedDb() - link.gainDb();
     if (missing > TOLERANCE_DB) {
@@ -69,7 +70,7 @@ final class GainRules {
           .at(at + (link.stage().gain() != null ? "/gain/max_db" : "/sensitivity/min_v"))
           .value(missing)
           .limit(0)
-          .with("stage", link.stage().name());
+          .own("stage", link.stage().name());
     }
   }
 
@@ -84,17 +85,17 @@ final class GainRules {
       Double signalToNoiseDb,
       Double levelDb,
       Run run) {
-    List<String> unknown = new ArrayList<>();
+    List<Phrase> unknown = new ArrayList<>();
     if (noise.sourceUv() == null) {
-      unknown.add("the source");
+      unknown.add(Phrase.of(GainWords.SOURCE));
     }
     chain.links().stream()
         .map(Link::stage)
         .filter(stage -> !stage.noiseKnown())
-        .forEach(stage -> unknown.add(stage.name()));
+        .forEach(stage -> unknown.add(Phrase.of(GainWords.STAGE).own("name", stage.name())));
     boolean asked = q.seat() != null || noise.totalUv() != null;
     if (asked && !unknown.isEmpty()) {
-      run.find(GainFinding.NOISE_INCOMPLETE).at("").with("parts", String.join(", ", unknown));
+      run.find(GainFinding.NOISE_INCOMPLETE).at("").with("parts", unknown);
     }
     if (signalToNoiseDb == null) {
       return;
@@ -112,7 +113,7 @@ final class GainRules {
             .at("/stages/" + i)
             .value(link.inputMarginDb())
             .limit(WASTED_DB)
-            .with("stage", link.stage().name())
+            .own("stage", link.stage().name())
             .with("percent", 100 * share);
       }
     }

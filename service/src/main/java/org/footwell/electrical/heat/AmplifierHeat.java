@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
-import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.electrical.heat.AmplifierHeatRequest.ChannelStage;
@@ -98,8 +97,7 @@ public final class AmplifierHeat implements Calculation<AmplifierHeatRequest, Am
       run.checkDeadline();
       draws.put(duty, draws(duty, q, stages, run));
       double rail = HeatTotals.sum(q, draws.get(duty), StageDraw::railW);
-      String name = Names.of(duty).replace('_', ' ');
-      drawn.put(duty, supply.draw(rail, name, run));
+      drawn.put(duty, supply.draw(rail, duty, run));
     }
     run.requireNoFaults();
 

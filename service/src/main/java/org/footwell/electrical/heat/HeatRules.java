@@ -46,12 +46,12 @@ final class HeatRules {
       run.refuse(HeatFault.NEEDED_FOR_CLASS)
           .at(at + "/quiescent_current_a")
           .allowed("the current of each half without signal, A")
-          .with("class", "class_ab");
+          .field("class", "class_ab");
     } else if (!classAb && quiescent != null) {
       run.refuse(HeatFault.NOT_FOR_CLASS)
           .at(at + "/quiescent_current_a")
           .given(quiescent)
-          .with("class", "class_ab");
+          .field("class", "class_ab");
     }
   }
 
@@ -60,12 +60,12 @@ final class HeatRules {
       run.refuse(HeatFault.NEEDED_FOR_CLASS)
           .at(at + "/class_d")
           .allowed("idle_loss_w with on_ohm or full_power_efficiency")
-          .with("class", "class_d");
+          .field("class", "class_d");
     } else if (!classD && channel.classD() != null) {
       run.refuse(HeatFault.NOT_FOR_CLASS)
           .at(at + "/class_d")
           .given("a group of fields")
-          .with("class", "class_d");
+          .field("class", "class_d");
     }
   }
 

@@ -36,7 +36,7 @@ record Supply(double batteryV, double cableOhm, double efficiency, boolean regul
    * What the rails' power takes from the battery. An unregulated converter passes its current on in
    * a fixed ratio, so that the current stays what it would be without a cable.
    */
-  Drawn draw(double railW, String duty, Run run) {
+  Drawn draw(double railW, Duty duty, Run run) {
     double power = run.apply(BATTERY_POWER, railW, efficiency);
     double most = cableOhm == 0 ? Double.POSITIVE_INFINITY : mostPower();
     if (power > most) {

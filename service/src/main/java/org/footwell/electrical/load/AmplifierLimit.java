@@ -1,10 +1,10 @@
 package org.footwell.electrical.load;
 
-import static org.footwell.electrical.load.LoadFinding.LOAD_BELOW_MINIMUM;
+import static org.footwell.electrical.amplifier.AmplifierFinding.LOAD_BELOW_MINIMUM;
 import static org.footwell.electrical.load.LoadFinding.LOWEST_MODULUS;
 
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.Texts;
 import org.footwell.electrical.amplifier.SmallestLoad;
 import org.footwell.electrical.amplifier.UnusualLoad;
 import org.footwell.parts.Amplifier;
@@ -43,6 +43,6 @@ final class AmplifierLimit {
           .with("minimum", smallest.ohm());
     }
     unusual.allowed(
-        "every volt drives " + Texts.forPeople(1 / unusual.ohmPerChannel()) + " A through it", run);
+        Phrase.of(NetworkWords.CURRENT_PER_VOLT).with("current", 1 / unusual.ohmPerChannel()), run);
   }
 }

@@ -77,8 +77,8 @@ final class Bands {
       run.refuse(BAND_SPLIT_IN_SERIES)
           .at(NetworkReader.NETWORK)
           .given(part.first().name())
-          .with("coil", part.first().name())
-          .with("band", missing.get(0));
+          .own("coil", part.first().name())
+          .own("band", missing.get(0));
     }
   }
 }

@@ -2,9 +2,10 @@ package org.footwell.electrical.load;
 
 import static org.footwell.electrical.load.OptionsFault.WINDOW_EMPTY;
 
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.Texts;
 import org.footwell.electrical.amplifier.SmallestLoad;
 
 /**
@@ -21,16 +22,14 @@ record LoadWindow(SmallestLoad smallest, double largestOhm) {
   static LoadWindow of(WiringOptionsRequest q, Run run) {
     SmallestLoad smallest = SmallestLoad.of(q.amplifier(), q.bridged(), "/amplifier", run);
     if (smallest == null) {
-      run.refuse(CoreFault.REQUIRED)
-          .at("/amplifier/minimum_ohm")
-          .allowed("the smallest load of one channel, ohm");
+      run.refuse(CoreFault.REQUIRED).at("/amplifier/minimum_ohm");
       return null;
     }
     if (q.maximumOhm() != null && q.maximumOhm() < smallest.ohm()) {
       run.refuse(WINDOW_EMPTY)
           .at("/maximum_ohm")
           .given(q.maximumOhm())
-          .allowed("at least " + Texts.forPeople(smallest.ohm()) + " ohm");
+          .allowed(Allowed.atLeast(smallest.ohm(), "ohm"));
     }
     return new LoadWindow(
         smallest, q.maximumOhm() == null ? Double.POSITIVE_INFINITY : q.maximumOhm());
@@ -47,10 +46,9 @@ record LoadWindow(SmallestLoad smallest, double largestOhm) {
   }
 
   /** As a person would say it. */
-  String inWords() {
-    String from = Texts.forPeople(smallest.ohm());
+  Phrase inWords() {
     return largestOhm == Double.POSITIVE_INFINITY
-        ? from + " ohm or more"
-        : from + " to " + Texts.forPeople(largestOhm) + " ohm";
+        ? Phrase.of(NetworkWords.OHM_OR_MORE).with("from", smallest.ohm())
+        : Phrase.of(NetworkWords.OHM_FROM_TO).with("from", smallest.ohm()).with("to", largestOhm);
   }
 }

@@ -5,7 +5,6 @@ import static org.footwell.electrical.load.LoadFinding.METER_READING_UNKNOWN;
 import static org.footwell.electrical.load.LoadFinding.RE_UNLIKE_RATED;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import org.footwell.calculation.Run;
 import org.footwell.parts.VoiceCoil;
 
@@ -28,13 +27,10 @@ final class MeterReading {
       run.find(METER_READING_SPLIT).at(NetworkReader.NETWORK);
       return null;
     }
-    String unknown =
-        coils.stream()
-            .filter(coil -> coil.reOhm() == null)
-            .map(Coil::name)
-            .collect(Collectors.joining(", "));
+    List<String> unknown =
+        coils.stream().filter(coil -> coil.reOhm() == null).map(Coil::name).toList();
     if (!unknown.isEmpty()) {
-      run.find(METER_READING_UNKNOWN).at(NetworkReader.NETWORK).with("coils", unknown);
+      run.find(METER_READING_UNKNOWN).at(NetworkReader.NETWORK).own("coils", unknown);
       return null;
     }
     return Solved.of(network, Coil::reOhm, run).ohm();
@@ -50,7 +46,7 @@ final class MeterReading {
             .at("/coils/" + i + "/re_ohm")
             .value(ofRated)
             .limit(ofRated < 1 ? LEAST_OF_RATED : MOST_OF_RATED)
-            .with("coil", coil.name());
+            .own("coil", coil.name());
       }
     }
   }

@@ -8,8 +8,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Names;
+import org.footwell.calculation.Remark;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.load.NetworkParser.Token;
 
@@ -46,11 +48,11 @@ final class NetworkReader {
     try {
       return NetworkParser.parse(network);
     } catch (Unreadable why) {
-      run.refuse(why.code())
-          .at(NETWORK)
-          .given(why.character())
-          .allowed(why.expected())
-          .with("found", why.found());
+      Remark remark =
+          run.refuse(why.code()).at(NETWORK).given(why.character()).allowed(why.expected());
+      if (why.shows()) {
+        remark.with("found", why.found());
+      }
       throw run.refused();
     }
   }
@@ -79,7 +81,7 @@ final class NetworkReader {
       run.refuse(COIL_OUT_OF_RANGE)
           .at(NETWORK)
           .given(token.text())
-          .allowed("0.1 to 1000 ohm")
+          .allowed(Allowed.between(LEAST_OHM, MOST_OHM, "ohm"))
           .with("character", token.character());
     }
     return Coil.rated("coil " + position, ohm, NETWORK);

@@ -50,7 +50,7 @@ final class OpenCoils {
       String driver, List<Integer> coils, List<Coil> listed, Set<String> used, Run run) {
     List<Integer> open = coils.stream().filter(i -> !used.contains(listed.get(i).name())).toList();
     if (open.size() == coils.size()) {
-      run.find(DRIVER_NOT_CONNECTED).at(listed.get(open.get(0)).at()).with("driver", driver);
+      run.find(DRIVER_NOT_CONNECTED).at(listed.get(open.get(0)).at()).own("driver", driver);
       return;
     }
     int driven = coils.size() - open.size();
@@ -59,8 +59,8 @@ final class OpenCoils {
       run.find(COIL_LEFT_OPEN)
           .at(listed.get(i).at())
           .value(ratio)
-          .with("coil", listed.get(i).name())
-          .with("driver", driver)
+          .own("coil", listed.get(i).name())
+          .own("driver", driver)
           .with("used", driven)
           .with("count", coils.size())
           .with("loss", Decibels.ofPower(ratio));

@@ -81,21 +81,21 @@ public final class SupplyBudget implements Calculation<SupplyBudgetRequest, Supp
     double exponent = Discharge.exponent(q.battery(), run);
 
     SupplyState cruise =
-        running("at cruise", "/alternator/cruise_a", alternator.cruiseA(), q, programme, run);
+        running(When.AT_CRUISE, "/alternator/cruise_a", alternator.cruiseA(), q, programme, run);
     SupplyState idle =
-        running("at idle", "/alternator/idle_a", alternator.idleA(), q, programme, run);
+        running(When.AT_IDLE, "/alternator/idle_a", alternator.idleA(), q, programme, run);
     SupplyState smartLow =
         alternator.lowV() == null
             ? null
-            : new Situation("at the low alternator voltage", "/alternator/low_v", q, programme, run)
+            : new Situation(When.AT_LOW_VOLTAGE, "/alternator/low_v", q, programme, run)
                 .running(alternator.cruiseA(), alternator.lowV());
-    Situation engineOff = new Situation("with the engine off", "/battery", q, programme, run);
+    Situation engineOff = new Situation(When.ENGINE_OFF, "/battery", q, programme, run);
     SupplyState off = engineOff.off();
     engineOff.judge(off, -q.consumers().engineOffA());
     SupplyState cranking =
         q.crankingV() == null
             ? null
-            : new Situation("while starting", "/cranking_v", q, programme, run)
+            : new Situation(When.STARTING, "/cranking_v", q, programme, run)
                 .cranking(q.crankingV());
 
     Double mixed = mixed(q.idleShare(), idle, cruise, run);
@@ -119,13 +119,13 @@ public final class SupplyBudget implements Calculation<SupplyBudgetRequest, Supp
   }
 
   private static SupplyState running(
-      String name,
+      When when,
       String pointer,
       double alternatorA,
       SupplyBudgetRequest q,
       Programme programme,
       Run run) {
-    Situation situation = new Situation(name, pointer, q, programme, run);
+    Situation situation = new Situation(when, pointer, q, programme, run);
     SupplyState state = situation.running(alternatorA, q.alternator().voltageV());
     situation.judge(state, alternatorA - q.consumers().runningA());
     return state;

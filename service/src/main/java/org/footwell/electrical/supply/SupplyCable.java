@@ -208,7 +208,7 @@ public final class SupplyCable implements Calculation<SupplyCableRequest, Supply
           .with("power", leg.inputW())
           .with("loop", loop)
           .with("supply", leg.startV())
-          .with("limit", run.apply(ConstantPower.LARGEST, leg.startV(), loop));
+          .limit(run.apply(ConstantPower.LARGEST, leg.startV(), loop));
       throw run.refused();
     }
     if (current * loop >= leg.startV()) {

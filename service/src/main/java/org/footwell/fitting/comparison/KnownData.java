@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import org.footwell.calculation.Names;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.fitting.comparison.DriverComparisonResult.PositionLine;
 import org.footwell.fitting.comparison.sides.ChangeFigures;
@@ -45,13 +45,13 @@ final class KnownData {
     if (!missing.isEmpty()) {
       run.find(ComparisonFinding.DATA_NOT_GIVEN)
           .at(pointer)
-          .with("name", position.name())
-          .with("what", String.join(", ", missing));
+          .own("name", position.name())
+          .fields("what", missing);
     }
     if (Boolean.TRUE.equals(line.change().limitsOfFactoryUnknown())) {
       run.find(ComparisonFinding.CHANGE_AT_LEAST)
           .at(pointer + "/factory")
-          .with("name", position.name())
+          .own("name", position.name())
           .with("what", unknownOfFactory());
     }
   }
@@ -63,7 +63,7 @@ final class KnownData {
     add(into, part + "sd_cm2", driver.sdCm2());
     add(into, part + "xmax_mm", driver.xmaxMm());
     if (driver.f3Hz() == null) {
-      add(into, part + "fs_hz or f3_hz", driver.fsHz());
+      add(into, part + "fs_hz", driver.fsHz());
     }
     add(into, part + "mass_g", driver.massG());
   }
@@ -75,10 +75,9 @@ final class KnownData {
   }
 
   /** Limits that are known of the replacement only. */
-  private String unknownOfFactory() {
+  private List<Phrase> unknownOfFactory() {
     Set<LevelLimit> more = EnumSet.copyOf(ChangeFigures.known(line.after()));
     more.removeAll(ChangeFigures.known(line.before()));
-    return "the limit by "
-        + String.join(" and ", more.stream().map(limit -> Names.of(limit)).toList());
+    return more.stream().map(Phrase::of).toList();
   }
 }

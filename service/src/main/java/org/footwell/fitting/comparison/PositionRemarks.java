@@ -67,7 +67,7 @@ final class PositionRemarks {
           .value(-largest)
           .with("before", before.largestLevelDbSpl())
           .with("after", after.largestLevelDbSpl())
-          .with("by", after.limitedBy().inWords());
+          .with("by", after.limitedBy());
     }
     if (falls(change.sensitivityAtEqualVoltageDb())) {
       find(ComparisonFinding.QUIETER_AT_SAME_SETTING, "/replacement/sensitivity")
@@ -137,7 +137,10 @@ final class PositionRemarks {
           .value(has)
           .limit(bears)
           .with(
-              "amplifier", position.amplifierAfter() == null ? "amplifier that stays" : "amplifier")
+              "amplifier",
+              position.amplifierAfter() == null
+                  ? ComparisonWords.AMPLIFIER_THAT_STAYS
+                  : ComparisonWords.AMPLIFIER)
           .with("ratio", has / bears)
           .with("volt", Electricity.VOLTAGE.at(bears, position.replacement().ratedOhm()));
     }
@@ -157,7 +160,8 @@ final class PositionRemarks {
     if (driver == null) {
       return;
     }
-    String part = which.equals("factory") ? "factory part" : "new part";
+    ComparisonWords part =
+        which.equals("factory") ? ComparisonWords.FACTORY_PART : ComparisonWords.NEW_PART;
     if (driver.sensitivity() != null && unlikeBases(driver)) {
       find(ComparisonFinding.SENSITIVITY_NOT_PER_WATT, "/" + which + "/sensitivity")
           .value(driver.sensitivity().levelDbSpl())
@@ -194,6 +198,6 @@ final class PositionRemarks {
   }
 
   private Remark find(ComparisonFinding code, String field) {
-    return run.find(code).at(pointer + field).with("name", position.name());
+    return run.find(code).at(pointer + field).own("name", position.name());
   }
 }
