@@ -1,11 +1,13 @@
-package org.footwell.electrical.amplifier;
+package org.footwell.parts;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
+import org.footwell.calculation.rule.Ascending;
 
 /** One amplifier channel by what its output stage has to work with. */
+@Ascending({"drop_v", "rail_v"})
 public record Rails(
     @Schema(
             description =

@@ -1,4 +1,4 @@
-package org.footwell.electrical.amplifier;
+package org.footwell.parts;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.NotNull;
@@ -59,17 +59,17 @@ public record Ratings(
     }
 
     /** Stated over clean power, as usually met. */
-    double timesClean() {
+    public double timesClean() {
       return usual;
     }
 
     /** Smallest usual ratio of stated to clean power. */
-    double timesCleanLeast() {
+    public double timesCleanLeast() {
       return least;
     }
 
     /** Largest usual ratio of stated to clean power. */
-    double timesCleanMost() {
+    public double timesCleanMost() {
       return most;
     }
   }

@@ -1,7 +1,7 @@
 package org.footwell.electrical.amplifier;
 
 /** A source of clean sine power, however it was described: pure and immutable. */
-public interface Amplifier {
+public interface SineSource {
 
   /**
    * Clean sine power into a load.
