@@ -10,11 +10,13 @@ import jakarta.validation.constraints.Size;
 import java.math.BigDecimal;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.rule.Unique;
 import org.footwell.fitting.comparison.sides.ComparedPosition;
 import org.footwell.parts.Money;
 
 /** What is compared: position by position, and what comes in besides. */
 @Built
+@Unique("positions.*.name")
 public record DriverComparisonRequest(
     @Schema(description = "The positions") @NotNull @Size(min = 1, max = 32)
         List<@NotNull ComparedPosition> positions,
