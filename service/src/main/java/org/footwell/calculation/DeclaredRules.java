@@ -41,7 +41,7 @@ final class DeclaredRules {
   void check(Object record, String above, List<String> faulty, Faults faults) {
     for (Prepared one : rules) {
       List<FieldPath> readable = faulty.isEmpty() ? one.paths : one.readable(above, faulty);
-      if (readable.size() == one.paths.size() || one.rule.fieldByField()) {
+      if (readable.size() == one.paths.size() || one.rule.eachAlone()) {
         one.rule.check(
             readable.stream().map(path -> path.in(record)).toList(),
             new ToldBreaches(above, faults));
@@ -51,7 +51,6 @@ final class DeclaredRules {
 
   private record Prepared(Rule rule, List<FieldPath> paths) {
 
-    /** The paths that no faulty place is on or below. */
     List<FieldPath> readable(String above, List<String> faulty) {
       List<String> below =
           faulty.stream()

@@ -218,7 +218,10 @@ public final class Shape<T extends Record> {
 
   static void requireFinite(Node.Member member, double number, Faults faults) {
     if (!Double.isFinite(number)) {
-      faults.add(CoreFault.NOT_FINITE).field("quantity", member.name()).with("how", Phrase.nothing());
+      faults
+          .add(CoreFault.NOT_FINITE)
+          .field("quantity", member.name())
+          .with("how", Phrase.nothing());
     }
   }
 
@@ -236,7 +239,7 @@ public final class Shape<T extends Record> {
       Set<String> needed,
       List<Column> into) {
     group.rules().list().stream()
-        .filter(Rule::fieldByField)
+        .filter(Rule::eachAlone)
         .forEach(rule -> rule.fields().forEach(path -> needed.add(prefix + path)));
     for (Node.Member member : group.members().values()) {
       String path = prefix + member.name();

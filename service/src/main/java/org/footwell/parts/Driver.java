@@ -6,6 +6,7 @@ import jakarta.validation.constraints.Digits;
 import jakarta.validation.constraints.Size;
 import java.math.BigDecimal;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.rule.Ascending;
 
 /**
  * A loudspeaker driver, as far as it is known, one and the same in every request: what a calculation
@@ -13,6 +14,7 @@ import org.footwell.calculation.Built;
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
+@Ascending({"lower_limit_hz", "upper_limit_hz"})
 public record Driver(
     @Schema(description = "What the driver is called") @Size(max = 100) String name,
     Double ratedOhm,

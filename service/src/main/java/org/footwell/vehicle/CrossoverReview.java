@@ -16,6 +16,7 @@ import org.footwell.acoustic.crossover.CrossoverWay;
 import org.footwell.acoustic.crossover.CrossoverWayBuilder;
 import org.footwell.calculation.Rebase;
 import org.footwell.calculation.Run;
+import org.footwell.parts.DriverBuilder;
 import org.footwell.parts.Filter;
 import org.footwell.vehicle.PlanReviewResult.CrossoverLine;
 
@@ -116,10 +117,13 @@ final class CrossoverReview {
     return CrossoverWayBuilder.builder()
         .id(plan.channels().get(channel).id())
         .role(subwoofer ? CrossoverWay.WayRole.SUBWOOFER : CrossoverWay.WayRole.WOOFER)
-        .sdCm2(part.sdCm2())
-        .fsHz(part.impedance().fsHz())
-        .xmaxMm(part.xmaxMm())
-        .ratedOhm(part.ratedOhm())
+        .driver(
+            DriverBuilder.builder()
+                .sdCm2(part.sdCm2())
+                .fsHz(part.impedance().fsHz())
+                .xmaxMm(part.xmaxMm())
+                .ratedOhm(part.ratedOhm())
+                .build())
         .build();
   }
 
@@ -133,8 +137,7 @@ final class CrossoverReview {
           .at("/crossovers/" + index + "/frequency_hz")
           .value(frequency)
           .limit(tooLow ? lowest : window.highestHz())
-          .own("lower", crossover.lower())
-          .own("upper", crossover.upper())
+          .own("channel", tooLow ? crossover.upper() : crossover.lower())
           .with("reason", tooLow ? window.lowestReason() : window.highestReason());
     }
     return new CrossoverLine(

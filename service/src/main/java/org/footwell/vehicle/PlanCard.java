@@ -1,14 +1,13 @@
 package org.footwell.vehicle;
 
-import org.footwell.calculation.Coded;
-import java.util.Map;
-import java.util.LinkedHashMap;
-import java.util.Collection;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.footwell.acoustic.alignment.SeatDelays;
 import org.footwell.acoustic.crossover.CrossoverPlan;
@@ -18,6 +17,7 @@ import org.footwell.acoustic.enclosure.VentedBox;
 import org.footwell.acoustic.level.SoundLevel;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
+import org.footwell.calculation.Coded;
 import org.footwell.calculation.FaultCode;
 import org.footwell.calculation.FindingCode;
 import org.footwell.calculation.Source;
@@ -25,6 +25,7 @@ import org.footwell.electrical.amplifier.RailMatch;
 import org.footwell.electrical.gain.GainChain;
 import org.footwell.electrical.heat.AmplifierHeat;
 import org.footwell.electrical.impedance.ImpedanceCurve;
+import org.footwell.electrical.load.LoadFinding;
 import org.footwell.electrical.load.WiringLoad;
 import org.footwell.electrical.supply.SupplyCable;
 import org.footwell.parts.Safety;
@@ -78,11 +79,15 @@ final class PlanCard {
               eachOnce(
                       Stream.of(PlanFinding.values()),
                       COMPOSED.stream().flatMap(c -> c.card().findings().stream()))
+                  // The coils of a channel are those of its network.
+                  .filter(code -> code != LoadFinding.DRIVER_NOT_CONNECTED)
+                  .distinct()
                   .toArray(FindingCode[]::new))
           .refusals(
               eachOnce(
                       Stream.of(PlanFault.values()),
                       COMPOSED.stream().flatMap(c -> c.card().refusals().stream()))
+                  .distinct()
                   .toArray(FaultCode[]::new))
           .cautions(Safety.values())
           .view(

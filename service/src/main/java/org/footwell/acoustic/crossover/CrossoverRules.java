@@ -1,6 +1,5 @@
 package org.footwell.acoustic.crossover;
 
-import org.footwell.calculation.Phrase;
 import static org.footwell.acoustic.crossover.CrossoverFinding.AMPLIFIER_SHARE_TOO_HIGH;
 import static org.footwell.acoustic.crossover.CrossoverFinding.CAPACITOR_EFFECT;
 import static org.footwell.acoustic.crossover.CrossoverFinding.CAPACITOR_NEAR_RESONANCE;
@@ -27,6 +26,7 @@ import org.footwell.acoustic.crossover.CrossoverPlanResult.HighLimit;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.PlannedCrossover;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.ProtectionCapacitor;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.WayShare;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Filter.Kind;
 import org.footwell.physics.Piston;
@@ -71,17 +71,17 @@ final class CrossoverRules {
     CrossoverWay way = model.way();
     if (model.index() > 0) {
       missing(model, way.resonanceHz(), "fs_hz", WayData.HOW_FAR_IT_MOVES);
-      missing(model, way.xmaxMm(), "xmax_mm", WayData.THE_ORDER_IT_NEEDS);
+      missing(model, way.driver().xmaxMm(), "xmax_mm", WayData.THE_ORDER_IT_NEEDS);
       if (model.assumesQ()) {
         run.find(QTS_ASSUMED)
-            .at(model.pointer() + "/qts")
+            .at(model.pointer() + "/driver/qts")
             .value(model.excursion().q())
             .own("way", way.id());
       }
       order(ways.get(model.index() - 1), model);
     }
-    missing(model, way.sensitivity(), "sensitivity", WayData.ITS_POWER_AND_VOLTAGE);
-    missing(model, way.continuousPowerW(), "continuous_power_w", WayData.WHETHER_IT_TAKES_ITS_POWER);
+    missing(model, way.driver().sensitivity(), "sensitivity", WayData.ITS_POWER_AND_VOLTAGE);
+    missing(model, way.driver().continuousPowerW(), "continuous_power_w", WayData.WHETHER_IT_TAKES_ITS_POWER);
   }
 
   private void order(WayModel below, WayModel above) {
@@ -90,11 +90,11 @@ final class CrossoverRules {
           .at(above.pointer())
           .own("way", above.way().id())
           .own("below", below.way().id());
-    } else if (above.way().sdCm2() > below.way().sdCm2()) {
+    } else if (above.way().driver().sdCm2() > below.way().driver().sdCm2()) {
       run.find(WAYS_OUT_OF_ORDER)
-          .at(above.pointer() + "/sd_cm2")
-          .value(above.way().sdCm2())
-          .limit(below.way().sdCm2())
+          .at(above.pointer() + "/driver/sd_cm2")
+          .value(above.way().driver().sdCm2())
+          .limit(below.way().driver().sdCm2())
           .own("way", above.way().id())
           .own("below", below.way().id());
     }
@@ -103,7 +103,7 @@ final class CrossoverRules {
   private void missing(WayModel model, Object given, String field, WayData unjudged) {
     if (given == null) {
       run.find(WAY_DATA_MISSING)
-          .at(model.pointer() + "/" + field)
+          .at(model.pointer() + "/driver/" + field)
           .own("way", model.way().id())
           .field("what", field)
           .with("unjudged", unjudged);
@@ -169,7 +169,7 @@ final class CrossoverRules {
   }
 
   private void lawLimit(PlannedCrossover crossover, WayModel upper) {
-    double ka = Piston.KA.at(crossover.lowestHz(), upper.way().sdCm2(), frame.speedOfSoundMPerS());
+    double ka = Piston.KA.at(crossover.lowestHz(), upper.way().driver().sdCm2(), frame.speedOfSoundMPerS());
     if (ka > HIGHEST_KA) {
       run.find(DISPLACEMENT_LAW_LIMIT)
           .at(upper.pointer())
@@ -198,7 +198,7 @@ final class CrossoverRules {
         && lowest.fullLevelFromHz() != null
         && lowest.fullLevelFromHz() > crossover.frequencyHz()) {
       run.find(LOWEST_WAY_SHORT)
-          .at("/ways/0/xmax_mm")
+          .at("/ways/0/driver/xmax_mm")
           .value(lowest.fullLevelFromHz())
           .limit(crossover.frequencyHz())
           .own("way", lowest.id());
@@ -208,16 +208,16 @@ final class CrossoverRules {
   private void heat(WayShare share, WayModel model) {
     if (share.programmeMarginDb() != null && share.programmeMarginDb() < 0) {
       run.find(PROGRAMME_POWER_TOO_HIGH)
-          .at(model.pointer() + "/continuous_power_w")
+          .at(model.pointer() + "/driver/continuous_power_w")
           .value(share.programmePowerW())
-          .limit(model.way().continuousPowerW())
+          .limit(model.way().driver().continuousPowerW())
           .own("way", share.id());
     }
     if (share.amplifierMarginDb() != null && share.amplifierMarginDb() < 0) {
       run.find(AMPLIFIER_SHARE_TOO_HIGH)
           .at("/total_power_w")
           .value(share.amplifierShareW())
-          .limit(model.way().continuousPowerW())
+          .limit(model.way().driver().continuousPowerW())
           .own("way", share.id());
     }
   }

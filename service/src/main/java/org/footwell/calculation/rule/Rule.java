@@ -14,21 +14,18 @@ public interface Rule {
   /** The rule as a sentence. */
   String sentence();
 
+  /** Whether it is held against each field by itself, whatever another may be. */
+  default boolean eachAlone() {
+    return false;
+  }
+
   /**
    * Holds a record against the rule.
    *
-   * @param places for each of {@link #fields} where it stands in the record and its value; every
-   *     field could be read, or is left out here where the rule holds field by field
+   * @param places for each of {@link #fields} where it stands in the record and its value; only of
+   *     those that could be read, and of all of them unless each is held against it alone
    */
   void check(List<List<Place>> places, Breaches breaches);
-
-  /**
-   * Whether it says of each field by itself that it must be given, so that it still holds of some
-   * where others could not be read.
-   */
-  default boolean fieldByField() {
-    return false;
-  }
 
   /**
    * A field of one record.

@@ -60,7 +60,7 @@ public final class Rules {
     }
 
     @Override
-    public boolean fieldByField() {
+    public boolean eachAlone() {
       return true;
     }
 

@@ -1,9 +1,9 @@
 package org.footwell.fitting.ring;
 
-import org.footwell.calculation.Phrase;
 import static org.footwell.calculation.Source.DEFINITION;
 
 import org.footwell.calculation.Formula;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.fitting.ring.AdapterRingRequest.RingMaking;
 import org.footwell.fitting.ring.AdapterRingResult.Room;
@@ -91,7 +91,7 @@ final class RingRules {
           .at("/driver/basket_diameter_mm")
           .value(-room.basketMm())
           .with(
-              "thickness",
+              "depth",
               q.ring().thicknessMm() == null
                   ? Phrase.of(RingWords.RINGS_THICKNESS)
                   : Phrase.of(RingWords.MILLIMETRES).with("mm", q.ring().thicknessMm()));

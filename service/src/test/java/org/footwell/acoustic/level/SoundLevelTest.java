@@ -198,7 +198,7 @@ class SoundLevelTest {
     assertEquals(List.of(), peaks(draft));
     draft.spectrum(null);
     assertEquals(List.of("peak-not-weighted"), peaks(draft));
-    String said = answer(draft).findings().get(0).text();
+    String said = answer(draft).findings().get(0).inFull();
     assertTrue(said.contains("144 dB SPL, unweighted") && said.contains("140 dBC"), said);
   }
 

@@ -187,8 +187,9 @@ class SeatLevelsTest {
     assertEquals(SourceLimit.THERMAL, answer.result().smallestHeadroom().limitedBy());
     assertEquals("headroom-short", answer.findings().get(0).code());
     assertEquals(
-        "At 100 Hz the driver seat is 2.021 dB short of the target: heat of a.",
-        answer.findings().get(0).text());
+        "At 100 Hz the driver seat is 2.021 dB short of the target: heat of a. Lower"
+            + " the target there, or take a stronger part for what holds it.",
+        answer.findings().get(0).inFull());
   }
 
   @Test
@@ -199,8 +200,8 @@ class SeatLevelsTest {
     draft.sources.get(1).driver(driver().xmaxMm(null).continuousPowerW(null).build());
     Answer<SeatLevelsResult> answer = draft.answer();
     assertEquals(List.of("movement-not-judged", "heat-not-judged"), Answers.codes(answer));
-    assertTrue(answer.findings().get(0).text().contains("No cone is given of a, b:"));
-    assertTrue(answer.findings().get(1).text().contains("given of b:"));
+    assertTrue(answer.findings().get(0).inFull().contains("No cone is given of a, b:"));
+    assertTrue(answer.findings().get(1).inFull().contains("given of b:"));
   }
 
   @Test
