@@ -79,15 +79,14 @@ final class PlanCard {
               eachOnce(
                       Stream.of(PlanFinding.values()),
                       COMPOSED.stream().flatMap(c -> c.card().findings().stream()))
+                  .stream()
                   // The coils of a channel are those of its network.
                   .filter(code -> code != LoadFinding.DRIVER_NOT_CONNECTED)
-                  .distinct()
                   .toArray(FindingCode[]::new))
           .refusals(
               eachOnce(
                       Stream.of(PlanFault.values()),
                       COMPOSED.stream().flatMap(c -> c.card().refusals().stream()))
-                  .distinct()
                   .toArray(FaultCode[]::new))
           .cautions(Safety.values())
           .view(
