@@ -130,7 +130,8 @@ public final class DriverComparison
         factory == null
             ? null
             : new SideFigures(position, position.before(), density, run).side(voltageBefore);
-    ComparedSide after = new SideFigures(position, position.after(), density, run).side(voltageAfter);
+    ComparedSide after =
+        new SideFigures(position, position.after(), density, run).side(voltageAfter);
     return DriverComparisonResultPositionLineBuilder.builder()
         .name(position.name())
         .zone(position.zone())

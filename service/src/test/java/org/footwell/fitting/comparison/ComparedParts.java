@@ -1,7 +1,7 @@
 package org.footwell.fitting.comparison;
 
-import org.footwell.parts.DriverBuilder;
 import java.math.BigDecimal;
+import org.footwell.parts.DriverBuilder;
 import org.footwell.parts.Sensitivity;
 import org.footwell.parts.Sensitivity.Basis;
 

@@ -10,14 +10,8 @@ import org.footwell.physics.Electricity;
 @Built
 @ExactlyOne({"voltage_v", "power_w"})
 public record ComparedAmplifier(
-    @Schema(
-            description =
-                "Largest clean sine at each driver, V RMS")
-        Double voltageV,
-    @Schema(
-            description =
-                "Largest clean sine power for each driver, W")
-        Double powerW,
+    @Schema(description = "Largest clean sine at each driver, V RMS") Double voltageV,
+    @Schema(description = "Largest clean sine power for each driver, W") Double powerW,
     @Schema(
             description =
                 "Load that power_w is stated for, ohm; when not given, the rated impedance of the"

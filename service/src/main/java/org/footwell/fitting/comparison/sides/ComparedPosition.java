@@ -37,9 +37,7 @@ public record ComparedPosition(
         @DecimalMin("1")
         @DecimalMax("20000")
         Double factoryF3Hz,
-    @Schema(description = "The same of the replacement, Hz")
-        @DecimalMin("1")
-        @DecimalMax("20000")
+    @Schema(description = "The same of the replacement, Hz") @DecimalMin("1") @DecimalMax("20000")
         Double replacementF3Hz,
     @Schema(description = "What drives the factory part") ComparedAmplifier amplifierBefore,
     @Schema(
