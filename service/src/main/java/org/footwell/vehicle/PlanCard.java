@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -104,11 +103,11 @@ final class PlanCard {
   private PlanCard() {}
 
   /** What the plan and its parts say under one code stands here once. */
-  private static Collection<Coded> eachOnce(
+  private static Stream<Coded> eachOnce(
       Stream<? extends Coded> own, Stream<? extends Coded> composed) {
     Map<String, Coded> byCode = new LinkedHashMap<>();
     Stream.concat(own, composed).forEach(one -> byCode.putIfAbsent(one.code(), one));
-    return byCode.values();
+    return byCode.values().stream();
   }
 
   /** The demo plan of the documentation, which the build puts beside the classes. */
