@@ -14,6 +14,7 @@ import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -100,8 +101,7 @@ final class Schemas {
     String name = Names.snake(component.getName());
     Schema<?> property = schema.getProperties().get(name);
     if (!v31 && property.get$ref() != null) {
-      Schema<?> described = new Schema<>(SpecVersion.V30);
-      described.setAllOf(List.of(property));
+      Schema<?> described = allOf(List.of(property));
       described.setDescription(
           component
               .getAccessor()
@@ -133,11 +133,27 @@ final class Schemas {
         here = here.getAllOf().get(0);
       }
       if (here.get$ref() != null) {
-        here = components.getSchemas().get(here.get$ref().substring(REFERENCE.length()));
+        here = target(here);
       }
       here = part.equals("*") ? here.getItems() : here.getProperties().get(part);
     }
     return here;
+  }
+
+  /** What a reference leads to. */
+  Schema<?> target(Schema<?> reference) {
+    return components.getSchemas().get(reference.get$ref().substring(REFERENCE.length()));
+  }
+
+  /** The properties of a record that was added. */
+  Map<String, Schema<?>> properties(String name) {
+    Map<String, Schema<?>> properties = new LinkedHashMap<>();
+    components
+        .getSchemas()
+        .get(name)
+        .getProperties()
+        .forEach((of, one) -> properties.put((String) of, (Schema<?>) one));
+    return properties;
   }
 
   Schema<?> reference(String name) {
@@ -149,6 +165,13 @@ final class Schemas {
     Schema<?> schema = new Schema<>(v31 ? SpecVersion.V31 : SpecVersion.V30);
     schema.setType(type);
     schema.setTypes(Set.of(type));
+    return schema;
+  }
+
+  @SuppressWarnings("rawtypes") // the model's own type
+  Schema<?> allOf(List<Schema> parts) {
+    Schema<?> schema = new Schema<>(v31 ? SpecVersion.V31 : SpecVersion.V30);
+    schema.setAllOf(parts);
     return schema;
   }
 
