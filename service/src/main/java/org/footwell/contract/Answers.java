@@ -57,7 +57,7 @@ final class Answers {
     row.addProperty("findings", schemas.reference("Findings"));
     row.addProperty("verdict", schemas.reference("Verdict"));
     row.addProperty("safety", schemas.reference("Safety"));
-    schemas.properties("Problem").forEach(row::addProperty);
+    schemas.target(schemas.reference("Problem")).getProperties().forEach(row::addProperty);
     shared("Row", row, "An answer, or in its place a problem with the line it is about");
     components.addExamples(
         FAULTY_ROW,

@@ -34,7 +34,6 @@ final class Operations {
           + " of a single request.";
 
   private final Schemas schemas;
-  private final Components components;
   private final Examples examples = new Examples();
   private final ProblemAnswers problems;
   private final Options options;
@@ -43,7 +42,6 @@ final class Operations {
   Operations(Schemas schemas, ProblemAnswers problems, Components components) {
     this.schemas = schemas;
     this.problems = problems;
-    this.components = components;
     this.options = new Options(schemas, components);
     this.answers = new Answers(schemas, components);
   }
@@ -110,14 +108,10 @@ final class Operations {
     parameters.addAll(options.single(card));
     ApiResponses responses = responses(answers.kept(card));
     responses.addApiResponse("304", new ApiResponse().description("Not changed"));
-    Operation operation =
-        operation(
-                card, card.id() + "-get", card.title(), "The request as a query." + TOLD_WITH_POST)
-            .parameters(parameters)
-            .responses(responses);
-    // Generators of clients that know it make one object of the parameters.
-    operation.addExtension("x-group-parameters", true);
-    return operation;
+    return operation(
+            card, card.id() + "-get", card.title(), "The request as a query." + TOLD_WITH_POST)
+        .parameters(parameters)
+        .responses(responses);
   }
 
   private static Map<String, String> furtherThanFirst(Map<String, String> given) {
@@ -151,13 +145,16 @@ final class Operations {
     return problems.ofCalculation().addApiResponse("200", good);
   }
 
-  private static Operation operation(
-      Card<?, ?> card, String id, String summary, String description) {
-    return new Operation()
-        .operationId(id)
-        .summary(summary)
-        .description(description)
-        .addTagsItem(card.id());
+  private Operation operation(Card<?, ?> card, String id, String summary, String description) {
+    Operation operation =
+        new Operation()
+            .operationId(id)
+            .summary(summary)
+            .description(description)
+            .addTagsItem(card.id());
+    // Clients in languages with generics have one envelope for all results.
+    operation.addExtension("x-result", schemas.name(card.result()));
+    return operation;
   }
 
   private static String description(Card<?, ?> card) {

@@ -37,6 +37,7 @@ final class SaidOnce {
     pass.schemas
         .properties()
         .forEach(one -> pass.sentence(one.getKey(), (ObjectNode) one.getValue()));
+    SharedParameters.in(contract);
     return contract;
   }
 
@@ -53,8 +54,13 @@ final class SaidOnce {
       }
       noteReference(object);
     }
-    for (JsonNode child : node) {
-      walk(child);
+    for (var within : node.properties()) {
+      if (!within.getKey().equals("example")) {
+        walk(within.getValue());
+      }
+    }
+    if (node.isArray()) {
+      node.forEach(this::walk);
     }
   }
 

@@ -14,7 +14,6 @@ import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -77,7 +76,12 @@ final class Schemas {
             ofRequests.add(name);
           }
         });
-    return reference(new NestedNames().nameForClass(type, Set.of()));
+    return reference(name(type));
+  }
+
+  /** The name of a record in the contract. */
+  String name(Class<?> type) {
+    return new NestedNames().nameForClass(type, Set.of());
   }
 
   private void complete(Schema<?> schema, Class<?> record, boolean request) {
@@ -127,7 +131,7 @@ final class Schemas {
 
   /** The schema of a leaf by its dotted path below a record. */
   Schema<?> leaf(Class<?> record, String path) {
-    Schema<?> here = reference(new NestedNames().nameForClass(record, Set.of()));
+    Schema<?> here = reference(name(record));
     for (String part : path.split("\\.", -1)) {
       if (here.getAllOf() != null) {
         here = here.getAllOf().get(0);
@@ -143,17 +147,6 @@ final class Schemas {
   /** What a reference leads to. */
   Schema<?> target(Schema<?> reference) {
     return components.getSchemas().get(reference.get$ref().substring(REFERENCE.length()));
-  }
-
-  /** The properties of a record that was added. */
-  Map<String, Schema<?>> properties(String name) {
-    Map<String, Schema<?>> properties = new LinkedHashMap<>();
-    components
-        .getSchemas()
-        .get(name)
-        .getProperties()
-        .forEach((of, one) -> properties.put((String) of, (Schema<?>) one));
-    return properties;
   }
 
   Schema<?> reference(String name) {
