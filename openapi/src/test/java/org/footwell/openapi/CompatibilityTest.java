@@ -256,6 +256,7 @@ class CompatibilityTest {
     if (Boolean.getBoolean("footwell.release")) {
       Files.writeString(BASELINE, Baseline.write(now));
     }
+    assertEquals(now, Baseline.read(Baseline.write(now)));
     SortedMap<String, ObjectNode> released = Baseline.read(Files.readString(BASELINE));
     assertEquals(List.of(), Compatibility.breaks(released, now));
   }

@@ -29,9 +29,8 @@ final class Operations {
 
   private static final String JSON = "application/json";
 
-  private static final String TOLD_WITH_POST =
-      " What it answers and where that stops holding, its codes and sources are told with the POST"
-          + " of a single request.";
+  private static final String SEE_POST =
+      " For its limits, findings, refusals and sources see the POST of a single request.";
 
   private final Schemas schemas;
   private final Examples examples = new Examples();
@@ -108,8 +107,7 @@ final class Operations {
     parameters.addAll(options.single(card));
     ApiResponses responses = responses(answers.kept(card));
     responses.addApiResponse("304", new ApiResponse().description("Not changed"));
-    return operation(
-            card, card.id() + "-get", card.title(), "The request as a query." + TOLD_WITH_POST)
+    return operation(card, card.id() + "-get", card.title(), "The request as a query." + SEE_POST)
         .parameters(parameters)
         .responses(responses);
   }
@@ -134,8 +132,7 @@ final class Operations {
             card,
             card.id() + "-batch",
             card.title() + " (batch)",
-            "Many requests, row by row; the page begins with how batches are read and answered."
-                + TOLD_WITH_POST)
+            "Many requests, row by row; see Batches at the top of this document." + SEE_POST)
         .parameters(options.batch(flat))
         .requestBody(new RequestBody().required(true).content(body))
         .responses(responses(answers.rows(card, flat)));
