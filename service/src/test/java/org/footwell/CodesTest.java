@@ -70,8 +70,7 @@ public class CodesTest {
       sentences.addAll(ResourceBundle.getBundle(home + ".texts", Locale.ROOT).keySet());
     }
     sentences.removeIf(key -> key.endsWith(".advice"));
-    assertEquals(
-        allCodes().stream().map(Coded::key).collect(Collectors.toCollection(TreeSet::new)),
-        sentences);
+    allCodes().stream().map(Coded::key).forEach(sentences::remove);
+    assertEquals(Set.of(), sentences);
   }
 }

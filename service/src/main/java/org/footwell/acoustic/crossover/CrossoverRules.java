@@ -81,7 +81,11 @@ final class CrossoverRules {
       order(ways.get(model.index() - 1), model);
     }
     missing(model, way.driver().sensitivity(), "sensitivity", WayData.ITS_POWER_AND_VOLTAGE);
-    missing(model, way.driver().continuousPowerW(), "continuous_power_w", WayData.WHETHER_IT_TAKES_ITS_POWER);
+    missing(
+        model,
+        way.driver().continuousPowerW(),
+        "continuous_power_w",
+        WayData.WHETHER_IT_TAKES_ITS_POWER);
   }
 
   private void order(WayModel below, WayModel above) {
@@ -169,7 +173,8 @@ final class CrossoverRules {
   }
 
   private void lawLimit(PlannedCrossover crossover, WayModel upper) {
-    double ka = Piston.KA.at(crossover.lowestHz(), upper.way().driver().sdCm2(), frame.speedOfSoundMPerS());
+    double ka =
+        Piston.KA.at(crossover.lowestHz(), upper.way().driver().sdCm2(), frame.speedOfSoundMPerS());
     if (ka > HIGHEST_KA) {
       run.find(DISPLACEMENT_LAW_LIMIT)
           .at(upper.pointer())
