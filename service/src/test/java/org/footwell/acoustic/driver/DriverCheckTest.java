@@ -190,7 +190,7 @@ class DriverCheckTest {
     String either = "nominal_mm of 10 looks like a figure in inches or a figure in cm: it would be";
     assertEquals(
         either + " 254 or 100 here.",
-        finding(answer(rated().fsHz(38.0).nominalMm(10.0)), "unit-slip").inFull());
+        finding(answer(rated().fsHz(38.0).nominalMm(10.0)), "unit-slip").text());
   }
 
   @Test
