@@ -1,9 +1,9 @@
 package org.footwell.calculation;
 
-import java.util.LinkedHashMap;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;

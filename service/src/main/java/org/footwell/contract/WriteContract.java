@@ -1,8 +1,5 @@
 package org.footwell.contract;
 
-import org.footwell.calculation.Calculation;
-import java.util.Map;
-import java.util.List;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -12,8 +9,11 @@ import io.swagger.v3.oas.models.OpenAPI;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import org.footwell.Calculations;
 import org.footwell.Version;
+import org.footwell.calculation.Calculation;
 
 /** Writes the contract in both forms and the list of codes into the folder given. */
 public final class WriteContract {

@@ -1,6 +1,5 @@
 package org.footwell.parts;
 
-import org.footwell.calculation.Allowed;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
@@ -9,6 +8,7 @@ import jakarta.validation.constraints.Size;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Built;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;

@@ -1,6 +1,5 @@
 package org.footwell.parts;
 
-import org.footwell.calculation.Allowed;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
@@ -9,6 +8,7 @@ import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import java.util.Objects;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Run;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.FilterPrototype;

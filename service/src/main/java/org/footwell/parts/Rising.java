@@ -1,7 +1,7 @@
 package org.footwell.parts;
 
-import org.footwell.calculation.Allowed;
 import java.util.List;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Run;
 

@@ -33,8 +33,7 @@ class CodesPageTest {
 
   @Test
   void theListIsWhatTheCardsDeclare() throws IOException {
-    JsonNode declared =
-        JSON.valueToTree(Map.of("codes", PublishedCode.all(Calculations.all())));
+    JsonNode declared = JSON.valueToTree(Map.of("codes", PublishedCode.all(Calculations.all())));
     assertEquals(declared, published());
   }
 

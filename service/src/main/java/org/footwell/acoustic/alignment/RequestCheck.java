@@ -1,6 +1,5 @@
 package org.footwell.acoustic.alignment;
 
-import org.footwell.calculation.Allowed;
 import static org.footwell.acoustic.alignment.AlignmentFault.CROSSOVER_CIRCLE;
 import static org.footwell.acoustic.alignment.AlignmentFault.CROSSOVER_WITH_ITSELF;
 import static org.footwell.acoustic.alignment.AlignmentFault.DISTANCE_MISSING;
@@ -12,6 +11,7 @@ import java.util.List;
 import java.util.Set;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.Crossover;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Seat;

@@ -1,12 +1,12 @@
 package org.footwell.acoustic.crossover;
 
-import org.footwell.calculation.Allowed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.PlannedCrossover;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.ProtectionCapacitor;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.WayShare;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Run;

@@ -1,9 +1,9 @@
 package org.footwell.acoustic.enclosure;
 
-import org.footwell.calculation.Phrase;
 import static org.footwell.acoustic.enclosure.EnclosureFault.QTC_UNREACHABLE;
 
 import org.footwell.calculation.Formula;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Box;
 import org.footwell.parts.Driver;

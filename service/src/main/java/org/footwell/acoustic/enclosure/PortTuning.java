@@ -1,11 +1,11 @@
 package org.footwell.acoustic.enclosure;
 
-import org.footwell.calculation.Phrase;
-import org.footwell.calculation.Allowed;
 import static org.footwell.acoustic.enclosure.EnclosureFault.PORT_FILLS_BOX;
 import static org.footwell.acoustic.enclosure.EnclosureFault.TUNING_UNREACHABLE;
 
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Formula;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 
@@ -88,8 +88,7 @@ record PortTuning(
           .given(wantedHz)
           .limit(TUNING.at(c, area, volume, ends))
           .allowed(
-              Phrase.of(BoxWords.WITH_THIS_PORT)
-                  .with("limit", TUNING.at(c, area, volume, ends)));
+              Phrase.of(BoxWords.WITH_THIS_PORT).with("limit", TUNING.at(c, area, volume, ends)));
       throw run.refused();
     }
     double moving =

@@ -1,6 +1,5 @@
 package org.footwell.acoustic.loudness;
 
-import org.footwell.calculation.Allowed;
 import static org.footwell.acoustic.loudness.LoudnessFinding.CONTOUR_NOT_MEASURED;
 import static org.footwell.acoustic.loudness.LoudnessFinding.CUT_CAPPED;
 import static org.footwell.acoustic.loudness.LoudnessFinding.LIFT_CAPPED;
@@ -9,6 +8,7 @@ import static org.footwell.acoustic.loudness.LoudnessFinding.LIFT_ONLY_WHEN_QUIE
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.acoustic.loudness.EqualLoudnessResult.Band;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;

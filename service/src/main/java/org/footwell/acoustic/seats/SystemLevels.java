@@ -1,6 +1,5 @@
 package org.footwell.acoustic.seats;
 
-import org.footwell.calculation.Allowed;
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.acoustic.seats.SeatLevelsResult.Drive;
@@ -10,6 +9,7 @@ import org.footwell.acoustic.seats.SeatLevelsResult.SeatLine;
 import org.footwell.acoustic.seats.SeatLevelsResult.SourceBand;
 import org.footwell.acoustic.seats.SeatLevelsResult.SourceLine;
 import org.footwell.acoustic.seats.SeatLevelsResult.Tightest;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Run;
 import org.footwell.parts.FrequencyFault;
 import org.footwell.physics.Air;

@@ -1,15 +1,15 @@
 package org.footwell.electrical.amplifier;
 
-import org.footwell.calculation.Allowed;
-import org.footwell.calculation.Phrase;
 import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.CoreFault;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.electrical.amplifier.AmplifierRatingsResult.Growth;

@@ -23,7 +23,10 @@ record StatedRails(Rails rails, OutputStage stage, String at, Run run) implement
   /** Refuses rails that cannot be. */
   static StatedRails of(Rails rails, boolean bridged, boolean regulated, String at, Run run) {
     if (bridged && rails.kind() == Rails.Kind.SINGLE_SUPPLY_BRIDGE) {
-      run.refuse(AmplifierFault.BRIDGE_OF_BRIDGES).at("/bridged").given(true).allowed(Allowed.only(false));
+      run.refuse(AmplifierFault.BRIDGE_OF_BRIDGES)
+          .at("/bridged")
+          .given(true)
+          .allowed(Allowed.only(false));
     }
     run.requireNoFaults();
     return new StatedRails(rails, OutputStage.of(rails, bridged, regulated), at, run);

@@ -1,9 +1,9 @@
 package org.footwell.electrical.amplifier;
 
-import org.footwell.calculation.Phrase;
-import org.footwell.calculation.Allowed;
 import static org.footwell.electrical.amplifier.RatingsFit.Look.POWER_LIMITED;
 
+import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.amplifier.SineSource.Delivery;
 import org.footwell.parts.Ratings;
@@ -30,7 +30,10 @@ record StatedRatings(Ratings ratings, boolean bridged, RatedAmplifier amplifier,
   /** Refuses to bridge what is a bridge already; the request says so at {@code /bridged}. */
   static void refuseBridging(Ratings ratings, boolean bridged, Run run) {
     if (ratings.singleSupplyBridge() && bridged) {
-      run.refuse(AmplifierFault.BRIDGE_OF_BRIDGES).at("/bridged").given(true).allowed(Allowed.only(false));
+      run.refuse(AmplifierFault.BRIDGE_OF_BRIDGES)
+          .at("/bridged")
+          .given(true)
+          .allowed(Allowed.only(false));
     }
   }
 
@@ -52,7 +55,10 @@ record StatedRatings(Ratings ratings, boolean bridged, RatedAmplifier amplifier,
   private static void refuseImpossible(Ratings ratings, boolean bridged, String at, Run run) {
     boolean single = ratings.singleSupplyBridge();
     if (single && ratings.bridged()) {
-      run.refuse(AmplifierFault.BRIDGE_OF_BRIDGES).at(at + "/bridged").given(true).allowed(Allowed.only(false));
+      run.refuse(AmplifierFault.BRIDGE_OF_BRIDGES)
+          .at(at + "/bridged")
+          .given(true)
+          .allowed(Allowed.only(false));
     }
     if (!RatingsFit.spread(RatedAmplifier.connected(ratings, bridged))) {
       run.refuse(AmplifierFault.LOADS_WITHOUT_SPREAD)

@@ -1,6 +1,5 @@
 package org.footwell.electrical.impedance;
 
-import org.footwell.calculation.Phrase;
 import static org.footwell.electrical.impedance.DriverFit.EXPONENT;
 import static org.footwell.electrical.impedance.DriverFit.FS;
 import static org.footwell.electrical.impedance.DriverFit.LE;
@@ -17,6 +16,7 @@ import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 
 /** Finds a driver's parameters from its table in free air. */

@@ -1,11 +1,11 @@
 package org.footwell.electrical.impedance;
 
-import org.footwell.calculation.Allowed;
-import org.footwell.calculation.Phrase;
 import static org.footwell.electrical.impedance.ImpedanceFault.RESONANCE_NOT_FOUND;
 
 import java.util.List;
 import java.util.Optional;
+import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.impedance.ImpedanceFitRequest.Reading;
 

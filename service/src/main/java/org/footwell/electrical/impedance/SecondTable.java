@@ -1,7 +1,5 @@
 package org.footwell.electrical.impedance;
 
-import org.footwell.calculation.Allowed;
-import org.footwell.calculation.Phrase;
 import static org.footwell.electrical.impedance.DriverFit.FS;
 import static org.footwell.electrical.impedance.DriverFit.QES;
 import static org.footwell.electrical.impedance.DriverFit.QMS;
@@ -10,7 +8,9 @@ import static org.footwell.electrical.impedance.ImpedanceFault.FIT_FAILED;
 import static org.footwell.electrical.impedance.ImpedanceFault.MASS_WITHOUT_EFFECT;
 import static org.footwell.electrical.impedance.ImpedanceFinding.SECOND_TABLE_INCONSISTENT;
 
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.FaultCode;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.impedance.ImpedanceFitRequest.AddedMass;
 import org.footwell.electrical.impedance.ImpedanceFitRequest.KnownBox;
@@ -40,7 +40,8 @@ final class SecondTable {
     DriverFit with = fit(new Readings(added.readings()), free, false, "/added_mass/readings", run);
     double fs = free.value(FS);
     double fm = with.value(FS);
-    requireEffect(fm < fs, MASS_WITHOUT_EFFECT, "/added_mass/readings", fm, Allowed.below(fs, "Hz"), run);
+    requireEffect(
+        fm < fs, MASS_WITHOUT_EFFECT, "/added_mass/readings", fm, Allowed.below(fs, "Hz"), run);
     double mass = run.apply(MovingMass.MMS_G, added.massG(), fs, fm);
     double byQ =
         MovingMass.MMS_BY_Q_G.at(added.massG(), with.value(QES) / fm, free.value(QES) / fs);
@@ -63,11 +64,17 @@ final class SecondTable {
     DriverFit in = fit(new Readings(box.readings()), free, true, "/known_box/readings", run);
     double fs = free.value(FS);
     double fc = in.value(FS);
-    requireEffect(fc > fs, BOX_WITHOUT_EFFECT, "/known_box/readings", fc, Allowed.above(fs, "Hz"), run);
+    requireEffect(
+        fc > fs, BOX_WITHOUT_EFFECT, "/known_box/readings", fc, Allowed.above(fs, "Hz"), run);
     double inBox = fc * in.value(QES);
     double inFree = fs * free.value(QES);
     requireEffect(
-        inBox > inFree, BOX_WITHOUT_EFFECT, "/known_box/readings", fc, Phrase.of(TableWords.HIGHER_Q), run);
+        inBox > inFree,
+        BOX_WITHOUT_EFFECT,
+        "/known_box/readings",
+        fc,
+        Phrase.of(TableWords.HIGHER_Q),
+        run);
     double vas = run.apply(MovingMass.VAS_IN_BOX_L, box.volumeL(), inBox, inFree);
     double byResonance = MovingMass.VAS_BY_RESONANCE_L.at(box.volumeL(), fc, fs);
     requireConsistent(vas, byResonance, TableWords.VAS, "/known_box", run);

@@ -1,6 +1,5 @@
 package org.footwell.electrical.load;
 
-import org.footwell.calculation.Phrase;
 import static org.footwell.electrical.load.OptionsFault.TOO_MANY_COILS;
 
 import java.math.BigDecimal;
@@ -10,6 +9,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.parts.VoiceCoil;
 

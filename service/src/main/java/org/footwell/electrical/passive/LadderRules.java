@@ -1,12 +1,12 @@
 package org.footwell.electrical.passive;
 
-import org.footwell.calculation.Allowed;
-import org.footwell.calculation.Phrase;
 import static org.footwell.electrical.passive.NetworkFault.COIL_RESISTANCE_WITHOUT_COIL;
 import static org.footwell.electrical.passive.NetworkFault.ELEMENT_EMPTY;
 import static org.footwell.electrical.passive.NetworkFault.ZERO_RESISTANCE_LOOP;
 
 import java.util.List;
+import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 
 /** What a ladder must be so that currents and voltages are finite. */
@@ -24,8 +24,7 @@ final class LadderRules {
       if (element.empty()) {
         run.refuse(ELEMENT_EMPTY)
             .at(at)
-            .allowed(
-                Allowed.fields(List.of("capacitance_uf", "inductance_mh", "resistance_ohm")));
+            .allowed(Allowed.fields(List.of("capacitance_uf", "inductance_mh", "resistance_ohm")));
         bare = false;
         continue;
       }

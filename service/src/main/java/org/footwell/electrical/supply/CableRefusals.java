@@ -47,8 +47,7 @@ final class CableRefusals {
 
   private static void requireSine(boolean sustained, Double fullSineA, String pointer, Run run) {
     if (sustained && fullSineA == null) {
-      run.refuse(CoreFault.REQUIRED)
-          .at(pointer + "/full_sine_a");
+      run.refuse(CoreFault.REQUIRED).at(pointer + "/full_sine_a");
     }
   }
 

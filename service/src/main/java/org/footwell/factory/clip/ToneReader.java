@@ -1,14 +1,14 @@
 package org.footwell.factory.clip;
 
-import org.footwell.calculation.Allowed;
-import org.footwell.calculation.Phrase;
 import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Formula;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.factory.clip.ClipPointRequest.Reading;
@@ -138,8 +138,7 @@ final class ToneReader {
     run.refuse(ClipFault.TOO_FEW_PERIODS)
         .at(at)
         .given(Phrase.of(ToneWords.PERIODS).with("count", Math.floor(periods)))
-        .allowed(
-            Phrase.of(ToneWords.AT_LEAST_PERIODS).with("count", Harmonics.FEWEST_PERIODS));
+        .allowed(Phrase.of(ToneWords.AT_LEAST_PERIODS).with("count", Harmonics.FEWEST_PERIODS));
     return true;
   }
 }

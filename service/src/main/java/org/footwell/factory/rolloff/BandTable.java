@@ -1,7 +1,5 @@
 package org.footwell.factory.rolloff;
 
-import org.footwell.calculation.Phrase;
-import org.footwell.calculation.Allowed;
 import static org.footwell.factory.rolloff.RolloffFault.BANDS_ABOVE_HALF_RATE;
 import static org.footwell.factory.rolloff.RolloffFault.BAND_LEVEL_MISSING;
 import static org.footwell.factory.rolloff.RolloffFault.CAPTURE_SHORTER_THAN_BAND;
@@ -14,7 +12,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.factory.rolloff.BassRolloffRequest.BandAtStep;
 import org.footwell.factory.rolloff.BassRolloffRequest.NoiseCapture;
@@ -130,7 +130,10 @@ record BandTable(
     double rate = recording.rateHz();
     double upper = bands[bands.length - 1] * Math.pow(10, 0.05);
     if (upper >= rate / 2) {
-      run.refuse(BANDS_ABOVE_HALF_RATE).at(at).given(rate + " Hz").allowed(Allowed.only(2 * upper + " Hz"));
+      run.refuse(BANDS_ABOVE_HALF_RATE)
+          .at(at)
+          .given(rate + " Hz")
+          .allowed(Allowed.only(2 * upper + " Hz"));
     }
     double seconds = recording.samples().size() / rate;
     double needed = LEAST_WIDTH_BY_TIME / (RELATIVE_WIDTH * bands[0]);

@@ -1,11 +1,11 @@
 package org.footwell.factory.sum;
 
-import org.footwell.calculation.Allowed;
 import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.FaultCode;

@@ -1,6 +1,5 @@
 package org.footwell.fitting.carpentry;
 
-import org.footwell.calculation.Allowed;
 import static org.footwell.fitting.carpentry.CarpentryFinding.BOX_MUST_BE_HELD;
 import static org.footwell.fitting.carpentry.CarpentryFinding.CUTOUT_NEAR_EDGE;
 import static org.footwell.fitting.carpentry.CarpentryFinding.DRIVER_TOO_DEEP;
@@ -8,12 +7,12 @@ import static org.footwell.fitting.carpentry.CarpentryFinding.INSIDE_TOO_NARROW;
 import static org.footwell.fitting.carpentry.CarpentryFinding.PANEL_WANTS_BRACE;
 
 import java.util.List;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.calculation.Texts;
 import org.footwell.fitting.carpentry.BoxPanelsResult.Panel;
 import org.footwell.fitting.carpentry.BoxPanelsResult.Size;
 import org.footwell.parts.Safety;

@@ -1,6 +1,5 @@
 package org.footwell.fitting.carpentry;
 
-import org.footwell.calculation.Phrase;
 import static org.footwell.fitting.carpentry.CarpentryFault.DIMENSIONS_UNDECIDED;
 import static org.footwell.fitting.carpentry.CarpentryFault.DIMENSION_OUT_OF_REACH;
 import static org.footwell.fitting.carpentry.CarpentryFault.WEDGE_GIVEN_TWICE;
@@ -8,6 +7,7 @@ import static org.footwell.fitting.carpentry.CarpentryFault.WEDGE_NOT_A_WEDGE;
 
 import java.util.stream.Stream;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Refused;
 import org.footwell.calculation.Run;
 import org.footwell.fitting.carpentry.BoxPanelsRequest.Measured;
@@ -33,8 +33,7 @@ final class Dimensions {
     refuseUndecided(run);
     double most = highest();
     if (!(tried(most).grossL() >= grossL)) {
-      throw outOfReach(
-          grossL, Phrase.of(BoxWords.LARGER_DIMENSIONS), run);
+      throw outOfReach(grossL, Phrase.of(BoxWords.LARGER_DIMENSIONS), run);
     }
     double found =
         new BrentSolver(1e-13, 1e-10)
@@ -48,8 +47,7 @@ final class Dimensions {
       run.refuse(WEDGE_NOT_A_WEDGE)
           .at("/top_depth_mm")
           .given(q.topDepthMm())
-          .allowed(
-              Phrase.of(BoxWords.BELOW_BOTTOM_DEPTH).with("depth", size(found).depthMm()));
+          .allowed(Phrase.of(BoxWords.BELOW_BOTTOM_DEPTH).with("depth", size(found).depthMm()));
       throw run.refused();
     }
     return carcass;
@@ -78,7 +76,7 @@ final class Dimensions {
           .at("")
           .given(
               Phrase.of(anyProportion ? BoxWords.GIVEN_AND_PROPORTIONS : BoxWords.GIVEN)
-                  .with("count", dimensions))
+                  .with("count", (int) dimensions))
           .allowed(Phrase.of(BoxWords.TWO_DIMENSIONS));
     }
     if (q.topDepthMm() != null && q.backAngleDeg() != null) {

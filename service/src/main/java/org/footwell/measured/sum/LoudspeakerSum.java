@@ -1,9 +1,9 @@
 package org.footwell.measured.sum;
 
-import org.footwell.calculation.Allowed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;

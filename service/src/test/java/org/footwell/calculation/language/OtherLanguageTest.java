@@ -1,9 +1,9 @@
 package org.footwell.calculation.language;
 
-import io.swagger.v3.oas.annotations.media.Schema;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import io.swagger.v3.oas.annotations.media.Schema;
 import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
@@ -113,15 +113,13 @@ class OtherLanguageTest {
 
   @Test
   void whatIsNotTranslatedIsSaidInEnglish() {
-    assertEquals(
-        "This is said in English only.", answer(101.26, GERMAN).findings().get(1).text());
+    assertEquals("This is said in English only.", answer(101.26, GERMAN).findings().get(1).text());
   }
 
   @Test
   void soAreFaultsWithWhatIsAllowed() {
     Refused refused = assertThrows(Refused.class, () -> answer(-1, GERMAN));
-    assertEquals(
-        "level_db ist -1.0, erlaubt ist In 2 m.", refused.faults().get(0).detail());
+    assertEquals("level_db ist -1.0, erlaubt ist In 2 m.", refused.faults().get(0).detail());
     assertEquals("In 2 m", refused.faults().get(0).allowed());
   }
 
