@@ -105,7 +105,7 @@ class CsvBatchTest {
     Refusal refusal = Refusal.of(post("verdict," + HEADER + "\nok," + ROW + "\n"), 422);
     assertEquals(Set.of("/verdict name-of-result"), refusal.faults());
     assertEquals(
-        "verdict is the name of a column of the answer: name yours otherwise.",
+        "verdict is the name of a column of the answer: call yours something else.",
         refusal.detailAt("/verdict"));
   }
 

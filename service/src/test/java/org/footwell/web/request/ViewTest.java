@@ -11,6 +11,7 @@ import org.footwell.acoustic.level.SoundLevelResult;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Engine;
+import org.footwell.calculation.FindingCode;
 import org.footwell.calculation.Reader;
 import org.footwell.calculation.Reader.Units;
 import org.footwell.calculation.Run;
@@ -32,6 +33,7 @@ class ViewTest {
           .example(level.card().example())
           .sources()
           .limits()
+          .findings(level.card().findings().toArray(FindingCode[]::new))
           .view("txt", "text/x-sentence", "a sentence", InASentence::said)
           .build();
     }
