@@ -2,6 +2,7 @@ package org.footwell;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
@@ -15,7 +16,9 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.footwell.calculation.Coded;
+import org.footwell.calculation.FindingCode;
 import org.footwell.calculation.Texts;
+import org.footwell.calculation.Verdict;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
@@ -42,7 +45,17 @@ class CodesTest {
         .map(
             code ->
                 DynamicTest.dynamicTest(
-                    code.code(), () -> assertFalse(Texts.of(code).isBlank(), code::code)));
+                    code.key(), () -> assertFalse(Texts.of(code).isBlank(), code::key)));
+  }
+
+  @TestFactory
+  Stream<DynamicTest> everyWarningAndStopSaysWhatToDo() {
+    return allCodes().stream()
+        .filter(code -> code instanceof FindingCode finding && finding.level() != Verdict.NOTE)
+        .map(
+            code ->
+                DynamicTest.dynamicTest(
+                    code.key(), () -> assertTrue(Texts.advice(code).isPresent(), code::key)));
   }
 
   @Test
@@ -55,8 +68,9 @@ class CodesTest {
     for (String home : packages) {
       sentences.addAll(ResourceBundle.getBundle(home + ".texts", Locale.ROOT).keySet());
     }
+    sentences.removeIf(key -> key.endsWith(".advice"));
     assertEquals(
-        allCodes().stream().map(Coded::code).collect(Collectors.toCollection(TreeSet::new)),
+        allCodes().stream().map(Coded::key).collect(Collectors.toCollection(TreeSet::new)),
         sentences);
   }
 }

@@ -58,7 +58,7 @@ final class Binder {
         .add(CoreFault.UNKNOWN_FIELD)
         .at(pointer + "/" + shown)
         .given(key)
-        .allowed(String.join(", ", group.members().keySet()))
+        .allowed(Allowed.fields(group.members().keySet()))
         .with("nearest", Names.didYouMean(key, group.members().keySet()));
   }
 
@@ -72,10 +72,10 @@ final class Binder {
     }
     if (entries.size() > repeated.most()) {
       faults
-          .add(CoreFault.TOO_MANY)
+          .add(CoreFault.NOT_ALLOWED)
           .at(pointer)
-          .given(entries.size())
-          .allowed("at most " + repeated.most() + " are allowed");
+          .givenEntries(entries.size())
+          .allowed(repeated.allowed());
       return null;
     }
     List<Object> values = new ArrayList<>(entries.size());
@@ -163,6 +163,6 @@ final class Binder {
     if (given instanceof String text) {
       return cells ? text : '"' + text + '"';
     }
-    return given instanceof Map ? "a group" : given instanceof List ? "a list" : given;
+    return given instanceof Map ? Given.GROUP : given instanceof List ? Given.LIST : given;
   }
 }

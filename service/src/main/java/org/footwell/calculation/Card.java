@@ -1,8 +1,11 @@
 package org.footwell.calculation;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /**
  * The declaration of a calculation. Routes, contract, pages, metrics and logs follow from it.
@@ -40,9 +43,39 @@ public record Card<Q extends Record, R extends Record>(
         throw new IllegalStateException("card of " + id + " is not complete");
       }
     }
-    findings = findings == null ? List.of() : findings;
-    refusals = refusals == null ? List.of() : refusals;
+    findings = eachOnce(id, findings);
+    refusals = eachOnce(id, refusals);
     cautions = cautions == null ? List.of() : cautions;
+  }
+
+  private static <C extends Coded> List<C> eachOnce(String id, List<C> codes) {
+    if (codes == null) {
+      return List.of();
+    }
+    Set<String> seen = new HashSet<>();
+    for (C code : codes) {
+      if (!seen.add(code.code())) {
+        throw new IllegalStateException("card of " + id + " has " + code.code() + " twice");
+      }
+    }
+    return codes;
+  }
+
+  /** Whether an answer may carry the finding; for assertions. */
+  boolean mayFind(String code) {
+    return known(code, findings.stream());
+  }
+
+  /** Whether a request may be refused for it; for assertions. */
+  boolean mayRefuse(String code) {
+    return known(code, Stream.concat(refusals.stream(), Stream.of(CoreFault.values())));
+  }
+
+  private boolean known(String code, Stream<? extends Coded> codes) {
+    if (codes.noneMatch(one -> one.code().equals(code))) {
+      throw new AssertionError("the card of " + id + " does not have " + code);
+    }
+    return true;
   }
 
   public static <Q extends Record, R extends Record> Builder<Q, R> of(
@@ -53,6 +86,8 @@ public record Card<Q extends Record, R extends Record>(
   /** Lists what a card has several of. */
   public static final class Builder<Q extends Record, R extends Record> {
     private final CardBuilder<Q, R> card = CardBuilder.builder();
+    private final List<FindingCode> findings = new ArrayList<>();
+    private final List<FaultCode> refusals = new ArrayList<>();
     private final List<View<Q, R>> views = new ArrayList<>();
 
     private Builder(String id, Class<Q> request, Class<R> result) {
@@ -84,13 +119,15 @@ public record Card<Q extends Record, R extends Record>(
       return this;
     }
 
+    /** Adds findings; may be called once for each room they come from. */
     public Builder<Q, R> findings(FindingCode... all) {
-      card.findings(List.of(all));
+      findings.addAll(List.of(all));
       return this;
     }
 
+    /** Adds refusals; may be called once for each room they come from. */
     public Builder<Q, R> refusals(FaultCode... all) {
-      card.refusals(List.of(all));
+      refusals.addAll(List.of(all));
       return this;
     }
 
@@ -107,7 +144,10 @@ public record Card<Q extends Record, R extends Record>(
     }
 
     public Card<Q, R> build() {
-      return card.views(List.copyOf(views)).build();
+      return card.findings(List.copyOf(findings))
+          .refusals(List.copyOf(refusals))
+          .views(List.copyOf(views))
+          .build();
     }
   }
 }

@@ -12,4 +12,9 @@ public interface Coded {
   default String code() {
     return Codes.of(this);
   }
+
+  /** Under what its sentence stands in the {@code texts.properties} of its package. */
+  default String key() {
+    return code();
+  }
 }

@@ -48,10 +48,11 @@ final class Constraints {
       return;
     }
     if (!node.bounds().permit().test(value)) {
-      Object given = value instanceof List<?> list ? list.size() + " entries" : value;
       Remark remark = add(CoreFault.NOT_ALLOWED, node, above + "/" + name);
-      if (remark != null) {
-        remark.given(given);
+      if (remark != null && value instanceof List<?> list) {
+        remark.givenEntries(list.size());
+      } else if (remark != null) {
+        remark.given(value);
       }
     }
     if (node instanceof Node.Repeated repeated) {
@@ -71,7 +72,8 @@ final class Constraints {
     return faults.add(code).at(pointer).allowed(node.bounds().allowed());
   }
 
-  private static boolean covers(String known, String pointer) {
+  /** Whether a faulty place is this one or holds it. */
+  static boolean covers(String known, String pointer) {
     return pointer.equals(known) || pointer.startsWith(known + "/");
   }
 }

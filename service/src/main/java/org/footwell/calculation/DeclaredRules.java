@@ -2,7 +2,6 @@ package org.footwell.calculation;
 
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import org.footwell.calculation.rule.Rule;
 import org.footwell.calculation.rule.Rules;
 
@@ -41,9 +40,10 @@ final class DeclaredRules {
    */
   void check(Object record, String above, List<String> faulty, Faults faults) {
     for (Prepared one : rules) {
-      if (faulty.isEmpty() || one.readable(above, faulty)) {
+      List<FieldPath> readable = faulty.isEmpty() ? one.paths : one.readable(above, faulty);
+      if (readable.size() == one.paths.size() || one.rule.eachAlone()) {
         one.rule.check(
-            one.paths.stream().map(path -> path.in(record)).toList(),
+            readable.stream().map(path -> path.in(record)).toList(),
             new ToldBreaches(above, faults));
       }
     }
@@ -51,11 +51,13 @@ final class DeclaredRules {
 
   private record Prepared(Rule rule, List<FieldPath> paths) {
 
-    boolean readable(String above, List<String> faulty) {
-      return faulty.stream()
-          .filter(pointer -> pointer.startsWith(above + "/"))
-          .map(pointer -> pointer.substring(above.length()))
-          .noneMatch(pointer -> paths.stream().anyMatch(path -> path.touches(pointer)));
+    List<FieldPath> readable(String above, List<String> faulty) {
+      List<String> below =
+          faulty.stream()
+              .filter(pointer -> pointer.startsWith(above + "/"))
+              .map(pointer -> pointer.substring(above.length()))
+              .toList();
+      return paths.stream().filter(path -> below.stream().noneMatch(path::touches)).toList();
     }
   }
 
@@ -67,8 +69,8 @@ final class DeclaredRules {
       faults
           .add(CoreFault.EXACTLY_ONE_OF)
           .at(above)
-          .given(given == 0 ? "none of them" : "more than one of them")
-          .allowed(String.join(", ", alternatives));
+          .given(given == 0 ? Given.NONE_OF_THEM : Given.MORE_THAN_ONE)
+          .allowed(Allowed.fields(alternatives));
     }
 
     @Override
@@ -76,8 +78,8 @@ final class DeclaredRules {
       faults
           .add(CoreFault.AT_MOST_ONE_OF)
           .at(above + pointer)
-          .given("more than one of them")
-          .allowed(String.join(", ", alternatives));
+          .given(Given.MORE_THAN_ONE)
+          .allowed(Allowed.fields(alternatives));
     }
 
     @Override
@@ -87,7 +89,7 @@ final class DeclaredRules {
 
     @Override
     public void missingBeside(String pointer, String field) {
-      faults.add(CoreFault.NEEDED_BESIDE).at(above + pointer).with("other", field);
+      faults.add(CoreFault.NEEDED_BESIDE).at(above + pointer).field("other", field);
     }
 
     @Override
@@ -106,7 +108,7 @@ final class DeclaredRules {
           .add(CoreFault.DANGLING_REFERENCE)
           .at(above + pointer)
           .given(given)
-          .allowed(field)
+          .allowed(Allowed.fields(List.of(field)))
           .with("nearest", Names.didYouMean(given, known));
     }
 
@@ -116,7 +118,7 @@ final class DeclaredRules {
           .add(CoreFault.NOT_ASCENDING)
           .at(above + pointer)
           .given(given)
-          .allowed((orEqual ? "at least " : "more than ") + Objects.toString(before));
+          .allowed(orEqual ? Allowed.atLeast(before, "") : Allowed.above(before, ""));
     }
   }
 }

@@ -5,13 +5,15 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 
 /** The only caller of {@link Calculation#compute}: validate, compute, refuse nonsense, judge. */
 public final class Engine {
 
-  private final Map<String, List<String>> safety = new ConcurrentHashMap<>();
+  private final Map<String, Map<Locale, List<String>>> safety = new ConcurrentHashMap<>();
 
   /**
    * Answers a request.
@@ -23,22 +25,26 @@ public final class Engine {
    */
   public <Q extends Record, R extends Record> Answer<R> answer(
       Calculation<Q, R> calculation, Q request, boolean workings, Duration within) {
-    Shape<Q> shape = Shape.of(calculation.card().request());
-    Run run = new Run(this, shape, workings, System.nanoTime() + within.toNanos());
-    R result = run(calculation, request, run);
+    return answer(calculation, request, workings, within, Reader.ANYONE);
+  }
+
+  /** The same in the language of a reader. */
+  public <Q extends Record, R extends Record> Answer<R> answer(
+      Calculation<Q, R> calculation, Q request, boolean workings, Duration within, Reader reader) {
+    Card<Q, R> card = calculation.card();
+    Run run = start(card, workings, within, reader);
+    R result = keepingTo(card, run, () -> run(calculation, request, run));
     List<Finding> findings = worstFirst(run.findings());
     Verdict verdict = findings.isEmpty() ? Verdict.OK : findings.get(0).level();
-    return new Answer<>(result, findings, verdict, safety(calculation.card()), run.steps());
+    return new Answer<>(result, findings, verdict, safety(card, reader), run.steps());
   }
 
   /** Answers a request like {@link #answer}, without the sentences and lists. */
   public <Q extends Record, R extends Record> Brief brief(
       Calculation<Q, R> calculation, Q request, Duration within) {
-    Shape<Q> shape = Shape.of(calculation.card().request());
-    Run run = new Run(this, shape, false, System.nanoTime() + within.toNanos());
-    R result = compute(calculation, request, run);
-    Object[] values = Shape.of(calculation.card().result()).values(result, run.faults());
-    run.requireNoFaults();
+    Card<Q, R> card = calculation.card();
+    Run run = start(card, false, within, Reader.ANYONE);
+    Object[] values = keepingTo(card, run, () -> values(calculation, request, run));
     return new Brief(Arrays.asList(values), run.codes(), run.verdict());
   }
 
@@ -60,6 +66,31 @@ public final class Engine {
     return request;
   }
 
+  private Run start(Card<?, ?> card, boolean workings, Duration within, Reader reader) {
+    long deadline = System.nanoTime() + within.toNanos();
+    return new Run(this, Shape.of(card.request()), workings, deadline, reader.language());
+  }
+
+  /** With assertions on, an answer and a refusal carry nothing that the card does not announce. */
+  private static <T> T keepingTo(Card<?, ?> card, Run run, Supplier<T> work) {
+    try {
+      T done = work.get();
+      assert run.keepsTo(card);
+      return done;
+    } catch (Refused refused) {
+      assert refused.faults().stream().allMatch(fault -> card.mayRefuse(fault.code()));
+      throw refused;
+    }
+  }
+
+  private <Q extends Record, R extends Record> Object[] values(
+      Calculation<Q, R> calculation, Q request, Run run) {
+    R result = compute(calculation, request, run);
+    Object[] values = Shape.of(calculation.card().result()).values(result, run.faults());
+    run.requireNoFaults();
+    return values;
+  }
+
   <Q extends Record, R extends Record> R run(Calculation<Q, R> calculation, Q request, Run run) {
     R result = compute(calculation, request, run);
     Shape.of(calculation.card().result()).requireFinite(result, run.faults());
@@ -76,9 +107,12 @@ public final class Engine {
     return result;
   }
 
-  private List<String> safety(Card<?, ?> card) {
-    return safety.computeIfAbsent(
-        card.id(), id -> card.cautions().stream().map(Texts::of).toList());
+  private List<String> safety(Card<?, ?> card, Reader reader) {
+    Map<Locale, List<String>> known =
+        safety.computeIfAbsent(card.id(), id -> new ConcurrentHashMap<>());
+    return known.computeIfAbsent(
+        reader.language(),
+        language -> card.cautions().stream().map(one -> Texts.of(one, language)).toList());
   }
 
   private static List<Finding> worstFirst(List<Finding> findings) {

@@ -2,6 +2,7 @@ package org.footwell.calculation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 
@@ -12,19 +13,21 @@ public final class Faults {
   public static final int MOST = 100;
 
   private final UnaryOperator<String> rebase;
+  private final Locale language;
   private final List<Supplier<Fault>> faults = new ArrayList<>(0);
 
   public Faults() {
-    this(UnaryOperator.identity());
+    this(UnaryOperator.identity(), Reader.ANYONE.language());
   }
 
-  Faults(UnaryOperator<String> rebase) {
+  Faults(UnaryOperator<String> rebase, Locale language) {
     this.rebase = rebase;
+    this.language = language;
   }
 
   /** Adds a fault; the remark returned takes what it is about. */
   public Remark add(FaultCode code) {
-    Remark remark = new Remark(code, rebase, null);
+    Remark remark = new Remark(code, rebase, null, language);
     if (faults.size() < MOST) {
       faults.add(remark::fault);
     }

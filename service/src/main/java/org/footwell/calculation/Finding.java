@@ -10,8 +10,15 @@ public record Finding(
     @Schema(description = "How bad it is") @NotNull Verdict level,
     @Schema(description = "Stable code") @NotNull String code,
     @Schema(description = "The sentence a fitter would say") @NotNull String text,
+    @Schema(description = "What to do about it, where something is to be done") String advice,
     @Schema(description = "In a plan, the part of it that the finding is about") String subject,
     @Schema(description = "JSON Pointer to the field of the request it is about") @NotNull
         String pointer,
     @Schema(description = "The value found, in the unit of the sentence") Double value,
-    @Schema(description = "The limit it is held against, in the same unit") Double limit) {}
+    @Schema(description = "The limit it is held against, in the same unit") Double limit) {
+
+  /** The sentence and what to do about it. */
+  public String inFull() {
+    return advice == null ? text : text + " " + advice;
+  }
+}

@@ -50,9 +50,11 @@ public final class Names {
     return out.toString();
   }
 
-  /** A sentence with the known name that is most like a misspelt one, or nothing. */
-  public static String didYouMean(String wrong, Collection<String> known) {
-    return nearest(wrong, known).map(near -> " Did you mean " + near + "?").orElse("");
+  /** A question with the known name that is most like a misspelt one, or nothing. */
+  public static Phrase didYouMean(String wrong, Collection<String> known) {
+    return nearest(wrong, known)
+        .map(near -> Phrase.of(CoreWords.DID_YOU_MEAN).own("name", near))
+        .orElse(Phrase.nothing());
   }
 
   /**

@@ -1,34 +1,34 @@
 package org.footwell.calculation;
 
-import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
-import java.util.function.Supplier;
+import java.util.Locale;
 import java.util.function.UnaryOperator;
 
 /** A finding or a fault in the making: a code, what it is about, and the arguments of its text. */
-public final class Remark {
+public final class Remark extends Arguments<Remark> {
 
   private static final int SHOWN = 80;
 
   private final Coded code;
   private final UnaryOperator<String> rebase;
   private final String subject;
-
-  /** Filled in only when the sentence is asked for: most rows of a batch never are. */
-  private List<Argument> arguments = List.of();
+  private final Locale language;
 
   private String pointer = "";
-  private String given;
-  private String allowed;
+  private Object given;
+  private Object allowed;
   private Double value;
   private Double limit;
 
-  Remark(Coded code, UnaryOperator<String> rebase, String subject) {
+  Remark(Coded code, UnaryOperator<String> rebase, String subject, Locale language) {
     this.code = code;
     this.rebase = rebase;
     this.subject = subject;
+    this.language = language;
+  }
+
+  @Override
+  Remark self() {
+    return this;
   }
 
   /** The field it is about, as a JSON Pointer into the request of this calculation. */
@@ -49,32 +49,34 @@ public final class Remark {
     return this;
   }
 
-  /** What was given, unrounded; {@code {given}} in the text. */
+  /** What was given, unrounded and as it was written; {@code {given}} in the text. */
   public Remark given(Object what) {
     boolean endless = what instanceof Double number && number.isInfinite();
-    String text = endless ? "a number too large to hold" : String.valueOf(what);
-    this.given = text.length() <= SHOWN ? text : text.substring(0, SHOWN) + "…";
+    this.given = endless ? Given.TOO_LARGE : what instanceof Words ? what : String.valueOf(what);
     return this;
   }
 
-  /** What is allowed; {@code {allowed}} in the text. */
-  public Remark allowed(String what) {
+  /** The same in words of ours, such as a number of entries. */
+  public Remark given(Phrase what) {
+    this.given = what;
+    return this;
+  }
+
+  /** The same of a list: how long it is. */
+  public Remark givenEntries(int count) {
+    return given(Phrase.of(Given.ENTRIES).with("count", count));
+  }
+
+  /** What is allowed, in words that follow "must be"; {@code {allowed}} in the text. */
+  public Remark allowed(Phrase what) {
     this.allowed = what;
     return this;
   }
 
-  /** A further argument of the text. */
-  public Remark with(String name, Object argument) {
-    if (arguments.isEmpty()) {
-      arguments = new ArrayList<>(2);
-    }
-    arguments.add(new Argument(name, argument));
+  /** The same. */
+  public Remark allowed(String what) {
+    this.allowed = what;
     return this;
-  }
-
-  /** A further argument that is worth making only for a sentence. */
-  public Remark with(String name, Supplier<String> argument) {
-    return with(name, (Object) argument);
   }
 
   String code() {
@@ -94,33 +96,66 @@ public final class Remark {
     return where.equals(part) || where.startsWith(part + "/");
   }
 
+  /** Whether its arguments are those of its sentence; for assertions. */
+  boolean complete() {
+    return fill(code, Texts.sentence(code, language).slots());
+  }
+
   Finding finding() {
+    assert complete();
     String where = rebase.apply(pointer);
-    return new Finding(level(), code(), text(where), subject, where, value, limit);
+    Sentence sentence = Texts.sentence(code, language);
+    return new Finding(
+        level(),
+        code(),
+        filled(sentence.text()),
+        sentence.advice() == null ? null : filled(sentence.advice()),
+        subject,
+        where,
+        value,
+        limit);
   }
 
   Fault fault() {
+    assert complete();
     String where = rebase.apply(pointer);
-    return new Fault(where, code(), text(where), given, allowed);
+    String detail = filled(Texts.sentence(code, language).text());
+    return new Fault(where, code(), detail, shownGiven(), said(allowed));
   }
 
-  private String text(String where) {
-    Map<String, Object> all = new HashMap<>();
-    all.put("field", where.isEmpty() ? "The request" : where.substring(1).replace('/', '.'));
-    all.put("value", value);
-    all.put("limit", limit);
-    all.put("given", given);
-    all.put("allowed", allowed);
-    for (Argument argument : arguments) {
-      all.put(argument.name(), argument.now());
-    }
-    return Texts.of(code, all);
+  private String filled(Template template) {
+    return template.filled(this::argument, language);
   }
 
-  private record Argument(String name, Object value) {
+  /** The field in the words of a sentence. */
+  private Object place() {
+    String where = rebase.apply(pointer);
+    return where.isEmpty() ? CoreWords.THE_REQUEST : where.substring(1).replace('/', '.');
+  }
 
-    Object now() {
-      return value instanceof Supplier<?> later ? later.get() : value;
-    }
+  @Override
+  Object argument(String name) {
+    Object own = super.argument(name);
+    return own != null ? own : common(name);
+  }
+
+  private Object common(String name) {
+    return switch (name) {
+      case "field" -> place();
+      case "value" -> value;
+      case "limit" -> limit;
+      case "given" -> shownGiven();
+      case "allowed" -> said(allowed);
+      default -> null;
+    };
+  }
+
+  private String shownGiven() {
+    String text = said(given);
+    return text == null || text.length() <= SHOWN ? text : text.substring(0, SHOWN) + "…";
+  }
+
+  private String said(Object what) {
+    return said(what, Texts.DIGITS, language);
   }
 }

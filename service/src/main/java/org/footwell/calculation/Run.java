@@ -3,6 +3,7 @@ package org.footwell.calculation;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -22,10 +23,11 @@ public final class Run {
   private final Run outer;
   private final List<Step> steps;
   private final List<Remark> findings;
-  private final Faults faults = new Faults(this::outerPointer);
+  private final Locale language;
+  private final Faults faults;
 
   /** A run of its own. */
-  Run(Engine engine, Shape<?> request, boolean workings, long deadlineNanos) {
+  Run(Engine engine, Shape<?> request, boolean workings, long deadlineNanos, Locale language) {
     this.engine = engine;
     this.request = request;
     this.deadlineNanos = deadlineNanos;
@@ -33,6 +35,8 @@ public final class Run {
     this.outer = null;
     this.steps = workings ? new ArrayList<>() : null;
     this.findings = new ArrayList<>(2);
+    this.language = language;
+    this.faults = new Faults(this::outerPointer, language);
   }
 
   /** A run within another: shares what it collects, and points into the outer request. */
@@ -44,6 +48,8 @@ public final class Run {
     this.outer = outer;
     this.steps = outer.steps;
     this.findings = outer.findings;
+    this.language = outer.language;
+    this.faults = new Faults(this::outerPointer, language);
   }
 
   public double apply(Formula.Of1 formula, double a) {
@@ -78,8 +84,12 @@ public final class Run {
     }
     if (!Double.isFinite(value)) {
       refuse(CoreFault.NOT_FINITE)
-          .with("quantity", formula.quantity())
-          .with("how", ": " + formula.text() + " with " + inputs);
+          .field("quantity", formula.quantity())
+          .with(
+              "how",
+              Phrase.of(CoreWords.BY_FORMULA)
+                  .own("formula", formula.text())
+                  .own("inputs", inputs.toString()));
       throw refused();
     }
     String subject = outerPointer("");
@@ -97,7 +107,7 @@ public final class Run {
 
   /** Adds a finding; the remark returned takes what it is about. */
   public Remark find(FindingCode code) {
-    Remark remark = new Remark(code, this::outerPointer, subject());
+    Remark remark = new Remark(code, this::outerPointer, subject(), language);
     if (!left(code)) {
       findings.add(remark);
     }
@@ -120,8 +130,8 @@ public final class Run {
     if (given != 1) {
       refuse(CoreFault.EXACTLY_ONE_OF)
           .at(pointer)
-          .given(given == 0 ? "none of them" : "more than one of them")
-          .allowed(String.join(", ", alternatives.keySet()));
+          .given(given == 0 ? Given.NONE_OF_THEM : Given.MORE_THAN_ONE)
+          .allowed(Allowed.fields(alternatives.keySet()));
     }
   }
 
@@ -131,8 +141,8 @@ public final class Run {
     if ((given == null) == (otherGiven == null)) {
       refuse(CoreFault.EXACTLY_ONE_OF)
           .at(pointer)
-          .given(given == null ? "none of them" : "more than one of them")
-          .allowed(name + ", " + otherName);
+          .given(given == null ? Given.NONE_OF_THEM : Given.MORE_THAN_ONE)
+          .allowed(Allowed.fields(List.of(name, otherName)));
     }
   }
 
@@ -194,6 +204,11 @@ public final class Run {
     return findings.isEmpty()
         ? List.of()
         : findings.stream().map(Remark::finding).distinct().toList();
+  }
+
+  /** Whether the sentences of the findings are complete and the card knows all; for assertions. */
+  boolean keepsTo(Card<?, ?> card) {
+    return findings.stream().allMatch(remark -> remark.complete() && card.mayFind(remark.code()));
   }
 
   /** Codes of the findings, each once, worst first. */

@@ -5,34 +5,26 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.ResourceBundle;
-import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The sentences behind the codes. Each package that declares codes has a {@code texts.properties}
- * with one line per code; {@code {name}} is replaced by the argument of that name.
+ * with a line for each: {@code {name}} is replaced by the argument of that name, a number, or what
+ * {@code {name:own}}, {@code {name:field}} and {@code {name:words}} say. Other languages stand
+ * beside it, as {@code texts_de.properties}.
  */
 public final class Texts {
 
-  private static final int DIGITS = 4;
+  /** So many significant digits are enough for people. */
+  static final int DIGITS = 4;
 
   /** More digits than this are what calculating leaves of equal numbers. */
   private static final int MOST_DIGITS = 9;
 
-  /** The two numbers of a sentence that are held against each other. */
-  private static final Set<String> HELD = Set.of("value", "limit");
-
-  /** A placeholder, and the unit after it if that is one of differences. */
-  private static final Pattern PLACEHOLDER =
-      Pattern.compile("\\{(\\w+)\\}(?= (dB|percent|degrees)\\b)?");
-
-  /** Smaller numbers are what calculating leaves of nothing... */
+  /** Smaller numbers are what calculating leaves of nothing. */
   private static final double NOTHING = 1e-9;
-
-  /** ...and so are smaller decibels, percent and degrees. */
-  private static final double NO_DIFFERENCE = 1e-6;
 
   /** Outside of these, zeros would have to be counted. */
   private static final double LEAST_PLAIN = 1e-5;
@@ -44,59 +36,61 @@ public final class Texts {
   /** Stands for a character that cannot be shown. */
   private static final char REPLACEMENT = '\uFFFD';
 
+  /** What to do stands beside the sentence, under the same key with this at its end. */
+  private static final String ADVICE = ".advice";
+
+  /** Only what is there: no other language is a stand-in for the one asked for. */
+  private static final ResourceBundle.Control AS_ASKED =
+      ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
+
+  /** Sentences taken apart, each at its first use. */
+  private static final Map<Locale, Map<Coded, Sentence>> SENTENCES = new ConcurrentHashMap<>();
+
   private Texts() {}
 
-  /** The sentence of a code, its arguments filled in and rounded for people. */
-  public static String of(Coded coded, Map<String, Object> arguments) {
-    return filled(of(coded), arguments);
+  /** Words that have no arguments. */
+  public static String of(Coded coded, Locale language) {
+    return sentence(coded, language).text().toString();
   }
 
-  /** An argument may be the caller's own words: braces in it are only braces. */
-  static String filled(String template, Map<String, Object> arguments) {
-    StringBuilder sentence = new StringBuilder(template.length() + 40);
-    int digits = digits(template, arguments);
-    Matcher placeholder = PLACEHOLDER.matcher(template);
-    while (placeholder.find()) {
-      Object argument = arguments.get(placeholder.group(1));
-      assert argument != null : placeholder.group() + " is not filled in: " + template;
-      boolean nothing =
-          placeholder.group(2) != null
-              && argument instanceof Double difference
-              && Math.abs(difference) < NO_DIFFERENCE;
-      boolean held = HELD.contains(placeholder.group(1));
-      String words =
-          argument == null
-              ? placeholder.group()
-              : nothing ? "0" : forPeople(argument, held ? digits : DIGITS);
-      placeholder.appendReplacement(sentence, Matcher.quoteReplacement(words));
-    }
-    return placeholder.appendTail(sentence).toString();
+  /** The sentence of a code before its arguments are filled in. */
+  public static String of(Coded coded) {
+    return of(coded, Reader.ANYONE.language());
+  }
+
+  /** What to do, before arguments are filled in; empty where nothing is to be done. */
+  public static Optional<String> advice(Coded coded) {
+    return Optional.ofNullable(sentence(coded, Reader.ANYONE.language()).advice())
+        .map(Template::toString);
+  }
+
+  /** What is said under a code in a language, or in English where there is no such text. */
+  static Sentence sentence(Coded coded, Locale language) {
+    Map<Coded, Sentence> known =
+        SENTENCES.computeIfAbsent(language, any -> new ConcurrentHashMap<>());
+    Sentence sentence = known.get(coded);
+    return sentence != null ? sentence : known.computeIfAbsent(coded, one -> read(one, language));
+  }
+
+  private static Sentence read(Coded coded, Locale language) {
+    Class<?> home = ((Enum<?>) coded).getDeclaringClass();
+    ResourceBundle texts =
+        ResourceBundle.getBundle(
+            home.getPackageName() + ".texts", language, home.getClassLoader(), AS_ASKED);
+    String key = coded.key();
+    return new Sentence(
+        new Template(texts.getString(key)),
+        texts.containsKey(key + ADVICE) ? new Template(texts.getString(key + ADVICE)) : null);
   }
 
   /** Four, or what tells a value from the limit it is held against: 79.999 is not at 80. */
-  private static int digits(String template, Map<String, Object> arguments) {
-    if (HELD.stream().anyMatch(name -> !template.contains("{" + name + "}"))
-        || !(arguments.get("value") instanceof Double value)
-        || !(arguments.get("limit") instanceof Double limit)) {
-      return DIGITS;
-    }
+  static int digits(Object value, Object limit) {
     for (int digits = DIGITS; digits <= MOST_DIGITS; digits++) {
       if (!forPeople(value, digits).equals(forPeople(limit, digits))) {
         return digits;
       }
     }
     return DIGITS;
-  }
-
-  /** The sentence of a code before its arguments are filled in. */
-  public static String of(Coded coded) {
-    return bundle(coded).getString(coded.code());
-  }
-
-  private static ResourceBundle bundle(Coded coded) {
-    Class<?> home = ((Enum<?>) coded).getDeclaringClass();
-    return ResourceBundle.getBundle(
-        home.getPackageName() + ".texts", Locale.ROOT, home.getClassLoader());
   }
 
   /**
@@ -107,7 +101,7 @@ public final class Texts {
     return forPeople(argument, DIGITS);
   }
 
-  private static String forPeople(Object argument, int digits) {
+  static String forPeople(Object argument, int digits) {
     if (argument instanceof Double d && Double.isFinite(d)) {
       return Math.abs(d) < NOTHING ? "0" : rounded(d, digits);
     }

@@ -2,9 +2,11 @@ package org.footwell.parts;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.constraints.Digits;
 import jakarta.validation.constraints.Size;
 import java.math.BigDecimal;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.rule.Ascending;
 
 /**
  * A loudspeaker driver, as far as it is known, one and the same in every request: what a calculation
@@ -12,6 +14,7 @@ import org.footwell.calculation.Built;
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
+@Ascending({"lower_limit_hz", "upper_limit_hz"})
 public record Driver(
     @Schema(description = "What the driver is called") @Size(max = 100) String name,
     Double ratedOhm,
@@ -32,10 +35,16 @@ public record Driver(
     Double lowerLimitHz,
     Double upperLimitHz,
     Double massG,
-    BigDecimal price) {
+    @Digits(integer = Money.MOST_DIGITS, fraction = Money.FINEST) BigDecimal price) {
 
   public Driver {
     leAtHz = leAtHz == null ? Double.valueOf(1000) : leAtHz;
     leExponent = leExponent == null ? Double.valueOf(1) : leExponent;
+    price = Money.plain(price);
+  }
+
+  /** Whether it is known how far the cone may move, and how much air that is. */
+  public boolean displacementKnown() {
+    return sdCm2 != null && xmaxMm != null;
   }
 }

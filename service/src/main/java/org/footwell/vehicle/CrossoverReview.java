@@ -16,6 +16,7 @@ import org.footwell.acoustic.crossover.CrossoverWay;
 import org.footwell.acoustic.crossover.CrossoverWayBuilder;
 import org.footwell.calculation.Rebase;
 import org.footwell.calculation.Run;
+import org.footwell.parts.DriverBuilder;
 import org.footwell.parts.Filter;
 import org.footwell.vehicle.PlanReviewResult.CrossoverLine;
 
@@ -116,10 +117,13 @@ final class CrossoverReview {
     return CrossoverWayBuilder.builder()
         .id(plan.channels().get(channel).id())
         .role(subwoofer ? CrossoverWay.WayRole.SUBWOOFER : CrossoverWay.WayRole.WOOFER)
-        .sdCm2(part.sdCm2())
-        .fsHz(part.impedance().fsHz())
-        .xmaxMm(part.xmaxMm())
-        .ratedOhm(part.ratedOhm())
+        .driver(
+            DriverBuilder.builder()
+                .sdCm2(part.sdCm2())
+                .fsHz(part.impedance().fsHz())
+                .xmaxMm(part.xmaxMm())
+                .ratedOhm(part.ratedOhm())
+                .build())
         .build();
   }
 
@@ -133,11 +137,8 @@ final class CrossoverReview {
           .at("/crossovers/" + index + "/frequency_hz")
           .value(frequency)
           .limit(tooLow ? lowest : window.highestHz())
-          .with("lower", crossover.lower())
-          .with("upper", crossover.upper())
-          .with(
-              "reason",
-              reason(tooLow ? window.lowestReason().inWords() : window.highestReason().inWords()));
+          .own("channel", tooLow ? crossover.upper() : crossover.lower())
+          .with("reason", tooLow ? window.lowestReason() : window.highestReason());
     }
     return new CrossoverLine(
         crossover.lower(),
@@ -150,10 +151,6 @@ final class CrossoverReview {
   }
 
   /** Its words go on with a comma in sentences of crossover-plan. */
-  private static String reason(String words) {
-    return words.endsWith(",") ? words.substring(0, words.length() - 1) : words;
-  }
-
   /** Holds the filters of both channels against the crossover they are said to make. */
   void remarkFilters() {
     for (SeatDelaysRequest.Crossover crossover : plan.crossovers()) {
@@ -179,7 +176,7 @@ final class CrossoverReview {
           .at(at + "/frequency_hz")
           .value(filter.frequencyHz())
           .limit(crossoverHz)
-          .with("channel", channel);
+          .own("channel", channel);
     }
   }
 }

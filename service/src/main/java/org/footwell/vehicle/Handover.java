@@ -69,7 +69,7 @@ final class Handover {
     remark(PlanFinding.MEASURED_GAIN_OFF, at + "/gain_v", gain, GAIN_OFF_DB, channel);
     remark(PlanFinding.MEASURED_ARRIVAL_OFF, at + "/arrival_ms", late, ARRIVAL_OFF_MS, channel);
     if (right != null && !right) {
-      run.find(PlanFinding.MEASURED_POLARITY_WRONG).at(at + "/polarity").with("channel", channel);
+      run.find(PlanFinding.MEASURED_POLARITY_WRONG).at(at + "/polarity").own("channel", channel);
     }
     return new MeasuredLine(
         measured.levelDbSpl(), level, measured.gainV(), gain, late, measured.polarity(), right);
@@ -90,7 +90,7 @@ final class Handover {
 
   private void remark(PlanFinding code, String at, Double off, double limit, String channel) {
     if (off != null && Math.abs(off) > limit) {
-      run.find(code).at(at).value(off).limit(limit).with("channel", channel);
+      run.find(code).at(at).value(off).limit(limit).own("channel", channel);
     }
   }
 

@@ -36,7 +36,7 @@ final class PartReview {
             .at(at + "/re_ohm")
             .value(part.reOhm())
             .limit(coil.reOhm())
-            .with("name", part.id());
+            .own("name", part.id());
       }
       run.call(DRIVER_CHECK, sheet(part), places(at, part));
     }

@@ -4,7 +4,9 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.footwell.acoustic.alignment.SeatDelays;
 import org.footwell.acoustic.crossover.CrossoverPlan;
@@ -14,6 +16,7 @@ import org.footwell.acoustic.enclosure.VentedBox;
 import org.footwell.acoustic.level.SoundLevel;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
+import org.footwell.calculation.Coded;
 import org.footwell.calculation.FaultCode;
 import org.footwell.calculation.FindingCode;
 import org.footwell.calculation.Source;
@@ -21,6 +24,7 @@ import org.footwell.electrical.amplifier.RailMatch;
 import org.footwell.electrical.gain.GainChain;
 import org.footwell.electrical.heat.AmplifierHeat;
 import org.footwell.electrical.impedance.ImpedanceCurve;
+import org.footwell.electrical.load.LoadFinding;
 import org.footwell.electrical.load.WiringLoad;
 import org.footwell.electrical.supply.SupplyCable;
 import org.footwell.parts.Safety;
@@ -71,12 +75,14 @@ final class PlanCard {
               "Each band of a passive crossover is judged as if it got the whole signal.",
               "The limits of the composed calculations hold here too.")
           .findings(
-              Stream.concat(
+              eachOnce(
                       Stream.of(PlanFinding.values()),
                       COMPOSED.stream().flatMap(c -> c.card().findings().stream()))
+                  // The coils of a channel are those of its network.
+                  .filter(code -> code != LoadFinding.DRIVER_NOT_CONNECTED)
                   .toArray(FindingCode[]::new))
           .refusals(
-              Stream.concat(
+              eachOnce(
                       Stream.of(PlanFault.values()),
                       COMPOSED.stream().flatMap(c -> c.card().refusals().stream()))
                   .toArray(FaultCode[]::new))
@@ -94,6 +100,14 @@ final class PlanCard {
           .build();
 
   private PlanCard() {}
+
+  /** What the plan and its parts say under one code stands here once. */
+  private static Stream<Coded> eachOnce(
+      Stream<? extends Coded> own, Stream<? extends Coded> composed) {
+    Map<String, Coded> byCode = new LinkedHashMap<>();
+    Stream.concat(own, composed).forEach(one -> byCode.putIfAbsent(one.code(), one));
+    return byCode.values().stream();
+  }
 
   /** The demo plan of the documentation, which the build puts beside the classes. */
   private static String example() {

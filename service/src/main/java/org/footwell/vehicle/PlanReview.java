@@ -7,13 +7,13 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.footwell.acoustic.alignment.SeatDelaysRequest;
 import org.footwell.acoustic.alignment.SeatDelaysResult;
 import org.footwell.acoustic.level.Exposure;
 import org.footwell.acoustic.level.LevelFinding;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Run;
+import org.footwell.parts.Seat;
 import org.footwell.vehicle.PlanReviewResult.AmplifierLine;
 import org.footwell.vehicle.PlanReviewResult.ChannelLine;
 import org.footwell.vehicle.PlanReviewResult.CrossoverLine;
@@ -42,11 +42,8 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
     remarkUnused(plan, resolved, run);
     new PartReview(plan, run).remark();
 
-    SeatDelaysRequest.Seat main =
-        plan.seats().stream()
-            .max(Comparator.comparing(SeatDelaysRequest.Seat::weight))
-            .orElseThrow();
-    ChannelLevel level = new ChannelLevel(plan, resolved, run, Positions.head(main));
+    Seat main = plan.seats().stream().max(Comparator.comparing(Seat::weight)).orElseThrow();
+    ChannelLevel level = new ChannelLevel(plan, resolved, run, main.head());
     List<ChannelReview.Powered> channels = powered.stream().map(Optional::orElseThrow).toList();
     SeatDelaysResult delays = aligned.orElseThrow();
     List<ChannelLevel.Loudness> loudness =
@@ -126,13 +123,10 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
     return IntStream.range(0, plan.seats().size())
         .mapToObj(
             s -> {
-              SeatDelaysRequest.Seat seat = plan.seats().get(s);
+              Seat seat = plan.seats().get(s);
               List<Double> levels =
                   IntStream.range(0, channels.size())
-                      .mapToObj(
-                          c ->
-                              level.levelAt(
-                                  c, channels.get(c).driverPowerW(), Positions.head(seat)))
+                      .mapToObj(c -> level.levelAt(c, channels.get(c).driverPowerW(), seat.head()))
                       .collect(Collectors.toList());
               return new SeatLine(
                   seat.name(), Totals.together(levels), delays.seats().get(s).spreadMs());
@@ -224,7 +218,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
           .noneMatch(c -> resolved.driversOf(c).contains(driver))) {
         run.find(PlanFinding.DRIVER_NOT_CONNECTED)
             .at("/drivers/" + d)
-            .with("name", plan.drivers().get(d).id());
+            .own("name", plan.drivers().get(d).id());
       }
     }
     for (int p = 0; p < plan.newParts().size(); p++) {
@@ -232,7 +226,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
       if (IntStream.range(0, plan.drivers().size()).noneMatch(d -> resolved.partOf(d) == part)) {
         run.find(PlanFinding.PART_NOT_USED)
             .at("/new_parts/" + p)
-            .with("name", plan.newParts().get(p).id());
+            .own("name", plan.newParts().get(p).id());
       }
     }
   }

@@ -60,7 +60,7 @@ final class Totals {
                 .at("/channels")
                 .value(spread)
                 .limit(ROLE_APART_DB)
-                .with("name", Names.of(role));
+                .field("role", Names.of(role));
           }
           lines.add(new RoleLine(role, powerSum(all), spread));
         });
@@ -147,7 +147,7 @@ final class Totals {
       run.find(PlanFinding.HEAVY_PARTS)
           .at("/new_parts")
           .limit(HEAVY_PART_G / 1000)
-          .with("names", String.join(", ", heavy));
+          .own("names", heavy);
     }
   }
 

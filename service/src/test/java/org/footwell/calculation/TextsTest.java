@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -69,8 +70,8 @@ class TextsTest {
   void differencesOfNothingAreZeroAndCallersWordsStayAsTheyAre() {
     assertEquals(
         "{value} is off by 0 dB, 3 percent of 2e-8",
-        Texts.filled(
-            "{name} is off by {value} dB, {share} percent of {of}",
+        filled(
+            "{name:own} is off by {value} dB, {share} percent of {of}",
             Map.of("name", "{value}", "value", 2e-8, "share", 3.0000001, "of", 2e-8)));
   }
 
@@ -83,19 +84,27 @@ class TextsTest {
   })
   void aValueIsToldFromTheLimitItIsHeldAgainst(double value, double limit, String sentence) {
     Map<String, Object> arguments = Map.of("value", value, "limit", limit, "other", 1.23456);
-    assertEquals(sentence, Texts.filled("{value} is below {limit} ({other})", arguments));
+    assertEquals(sentence, filled("{value} is below {limit} ({other})", arguments));
+  }
+
+  private static String filled(String template, Map<String, Object> arguments) {
+    return new Template(template).filled(arguments::get, Locale.ENGLISH);
   }
 
   @Test
   void aSentenceThatIsNotFilledInIsFoundInTests() {
     Map<String, Object> other = Map.of("limit", 1.0);
-    assertThrows(AssertionError.class, () -> Texts.filled("{value} is too much.", other));
+    assertThrows(AssertionError.class, () -> filled("{value} is too much.", other));
   }
 
   @Test
   void whatNoNumberCanHoldIsSaidToBeTooLarge() {
     Faults faults = new Faults();
-    faults.add(CoreFault.NOT_ALLOWED).at("/re_ohm").given(Double.NEGATIVE_INFINITY).allowed("less");
+    faults
+        .add(CoreFault.NOT_ALLOWED)
+        .at("/re_ohm")
+        .given(Double.NEGATIVE_INFINITY)
+        .allowed(Allowed.below(1, ""));
     assertEquals("a number too large to hold", faults.list().get(0).given());
   }
 }

@@ -134,9 +134,9 @@ final class CrossoverSums {
         .limit(REMARKABLE_DB)
         .with("lost", -worst.sumLossDb())
         .with("frequency", worst.frequencyHz())
-        .with("lower", worst.lower())
-        .with("upper", worst.upper())
-        .with("seat", worst.seat());
+        .own("lower", worst.lower())
+        .own("upper", worst.upper())
+        .own("seat", worst.seat());
     double turned = 0;
     for (double error : errors) {
       turned = Math.min(turned, SUM_LOSS.at(wrapped(error + 180)));
@@ -148,8 +148,8 @@ final class CrossoverSums {
           .limit(REMARKABLE_DB)
           .with("lost", -turned)
           .with("frequency", worst.frequencyHz())
-          .with("lower", worst.lower())
-          .with("upper", worst.upper());
+          .own("lower", worst.lower())
+          .own("upper", worst.upper());
     }
   }
 

@@ -60,7 +60,7 @@ final class DelaySteps {
             .at("/channels/" + c)
             .value(addedTooMuch ? addedMs[c] : absolute)
             .limit(maximum)
-            .with("name", channel.name());
+            .own("name", channel.name());
       }
     }
   }

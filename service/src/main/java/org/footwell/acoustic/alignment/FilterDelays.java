@@ -120,7 +120,7 @@ final class FilterDelays {
           .at("/channels/" + channel)
           .value(apart)
           .limit(limit)
-          .with("name", q.channels().get(channel).name());
+          .own("name", q.channels().get(channel).name());
     }
     return wanted.getAverage();
   }
@@ -149,13 +149,13 @@ final class FilterDelays {
   private void remark(int index, boolean onTop) {
     PlacedChannel channel = q.channels().get(index);
     if (channel.highPass() == null && channel.lowPass() == null && !channel.fullRange()) {
-      run.find(FILTER_DELAY_UNKNOWN).at("/channels/" + index).with("name", channel.name());
+      run.find(FILTER_DELAY_UNKNOWN).at("/channels/" + index).own("name", channel.name());
     }
     if (channel.lowPass() != null && onTop) {
       run.find(CROSSOVER_NOT_STATED)
           .at("/channels/" + index + "/low_pass")
           .value(lowPassMs(channel))
-          .with("name", channel.name());
+          .own("name", channel.name());
     }
   }
 }

@@ -70,7 +70,10 @@ final class CrossoverChoice {
                 ? null
                 : Double.valueOf(
                     run.apply(
-                        Piston.KA, frequency, lower.way().sdCm2(), frame.speedOfSoundMPerS())))
+                        Piston.KA,
+                        frequency,
+                        lower.way().driver().sdCm2(),
+                        frame.speedOfSoundMPerS())))
         .lowLimits(lowLimits)
         .highLimits(highLimits)
         .slopes(slopes)

@@ -103,8 +103,8 @@ final class CrossoverLimits {
     if (displacement != null) {
       all.add(new LowLimit(LowReason.DISPLACEMENT, displacement));
     }
-    if (way.lowerLimitHz() != null) {
-      all.add(new LowLimit(LowReason.DATA_SHEET, way.lowerLimitHz()));
+    if (way.driver().lowerLimitHz() != null) {
+      all.add(new LowLimit(LowReason.DATA_SHEET, way.driver().lowerLimitHz()));
     }
     all.add(new LowLimit(LowReason.PROCESSOR, frame.q().processorLowestHz()));
     return all;
@@ -151,8 +151,8 @@ final class CrossoverLimits {
     if (way.role() == WayRole.SUBWOOFER) {
       all.add(new HighLimit(HighReason.LOCALISATION, frame.q().subwooferHighestHz()));
     }
-    if (way.upperLimitHz() != null) {
-      all.add(new HighLimit(HighReason.DATA_SHEET, way.upperLimitHz()));
+    if (way.driver().upperLimitHz() != null) {
+      all.add(new HighLimit(HighReason.DATA_SHEET, way.driver().upperLimitHz()));
     }
     all.add(new HighLimit(HighReason.PROCESSOR, frame.q().processorHighestHz()));
     return all;

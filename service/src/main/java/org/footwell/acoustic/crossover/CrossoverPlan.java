@@ -3,13 +3,11 @@ package org.footwell.acoustic.crossover;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.footwell.acoustic.crossover.CrossoverPlanRequest.ProgrammeKind;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.PlannedCrossover;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.ProtectionCapacitor;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.WayShare;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
-import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.parts.Filter.Kind;
@@ -37,20 +35,20 @@ public final class CrossoverPlan implements Calculation<CrossoverPlanRequest, Cr
           .example(
               """
               {"ways": [
-                 {"id": "sub", "role": "subwoofer", "sd_cm2": 520, "fs_hz": 28, "fc_hz": 42,
-                  "qts": 0.45, "xmax_mm": 12, "rated_ohm": 4, "re_ohm": 3.4,
-                  "sensitivity": {"level_db_spl": 86, "basis": "one_watt"},
-                  "continuous_power_w": 400},
-                 {"id": "door", "role": "woofer", "sd_cm2": 137, "fs_hz": 60, "qts": 0.6,
-                  "xmax_mm": 5, "rated_ohm": 4, "re_ohm": 3.3,
-                  "sensitivity": {"level_db_spl": 91,
-                    "basis": "two_point_eight_three_volt"},
-                  "continuous_power_w": 80},
-                 {"id": "tweeter", "role": "tweeter", "sd_cm2": 6.2, "fs_hz": 1100, "qts": 0.8,
-                  "xmax_mm": 0.4, "rated_ohm": 4, "re_ohm": 3.4,
-                  "sensitivity": {"level_db_spl": 92,
-                    "basis": "two_point_eight_three_volt"},
-                  "continuous_power_w": 30}],
+                 {"id": "sub", "role": "subwoofer", "fc_hz": 42,
+                  "driver": {"sd_cm2": 520, "fs_hz": 28, "qts": 0.45, "xmax_mm": 12,
+                    "rated_ohm": 4, "re_ohm": 3.4, "continuous_power_w": 400,
+                    "sensitivity": {"level_db_spl": 86, "basis": "one_watt"}}},
+                 {"id": "door", "role": "woofer",
+                  "driver": {"sd_cm2": 137, "fs_hz": 60, "qts": 0.6, "xmax_mm": 5,
+                    "rated_ohm": 4, "re_ohm": 3.3, "continuous_power_w": 80,
+                    "sensitivity": {"level_db_spl": 91,
+                      "basis": "two_point_eight_three_volt"}}},
+                 {"id": "tweeter", "role": "tweeter",
+                  "driver": {"sd_cm2": 6.2, "fs_hz": 1100, "qts": 0.8, "xmax_mm": 0.4,
+                    "rated_ohm": 4, "re_ohm": 3.4, "continuous_power_w": 30,
+                    "sensitivity": {"level_db_spl": 92,
+                      "basis": "two_point_eight_three_volt"}}}],
                "wanted_level_db_spl": 103, "crest_factor_db": 12, "kind": "linkwitz_riley",
                "orders": [2, 4], "protection": {"ratio": 2, "series": "e6"}}
               """)
@@ -83,7 +81,7 @@ public final class CrossoverPlan implements Calculation<CrossoverPlanRequest, Cr
               "Power is without compression, and heat without time: a coil stands its continuous"
                   + " power only as its data sheet measured it.")
           .findings(CrossoverFinding.values())
-          .refusals(FilterFault.and(CrossoverFault.values()))
+          .refusals(FilterFault.values())
           .cautions(Safety.HEARING, Safety.HEAT, Safety.FIRE)
           .build();
 
@@ -134,29 +132,9 @@ public final class CrossoverPlan implements Calculation<CrossoverPlanRequest, Cr
   }
 
   private static void refuseImpossible(CrossoverPlanRequest q, Run run) {
-    for (int i = 0; i < q.ways().size(); i++) {
-      CrossoverWay way = q.ways().get(i);
-      String at = "/ways/" + i;
-      refuseReversed(way.lowerLimitHz(), way.upperLimitHz(), at + "/upper_limit_hz", run);
-      if (way.fcHz() != null && way.fsHz() != null && way.fcHz() < way.fsHz()) {
-        run.refuse(CrossoverFault.BOX_LOWERS_RESONANCE)
-            .at(at + "/fc_hz")
-            .given(way.fcHz())
-            .allowed("at least fs_hz, " + way.fsHz());
-      }
-      if (q.ways().subList(0, i).stream().anyMatch(other -> other.id().equals(way.id()))) {
-        run.refuse(CoreFault.DUPLICATE).at(at + "/id").given(way.id());
-      }
-    }
-    refuseReversed(q.processorLowestHz(), q.processorHighestHz(), "/processor_highest_hz", run);
-    if (q.programme() == ProgrammeKind.PINK) {
-      refuseReversed(q.pinkFromHz(), q.pinkToHz(), "/pink_to_hz", run);
-    }
     for (int i = 0; i < q.orders().size(); i++) {
       int order = q.orders().get(i);
-      if (q.orders().indexOf(order) < i) {
-        run.refuse(CoreFault.DUPLICATE).at("/orders/" + i).given(order);
-      } else if (q.kind() == Kind.LINKWITZ_RILEY && order % 2 == 1) {
+      if (q.kind() == Kind.LINKWITZ_RILEY && order % 2 == 1) {
         run.refuse(FilterFault.LINKWITZ_RILEY_ODD)
             .at("/orders/" + i)
             .given(order)
@@ -164,11 +142,5 @@ public final class CrossoverPlan implements Calculation<CrossoverPlanRequest, Cr
       }
     }
     run.requireNoFaults();
-  }
-
-  private static void refuseReversed(Double from, Double to, String at, Run run) {
-    if (from != null && to != null && from >= to) {
-      run.refuse(CrossoverFault.BAND_LIMITS_REVERSED).at(at).given(to).allowed("more than " + from);
-    }
   }
 }

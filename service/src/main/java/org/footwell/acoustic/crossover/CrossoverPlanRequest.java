@@ -7,11 +7,17 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.rule.Ascending;
+import org.footwell.calculation.rule.Unique;
 import org.footwell.parts.Filter;
 import org.footwell.parts.PreferredSeries;
 
 /** The ways of one side of a vehicle and what they are to do. */
 @Built
+@Unique("ways.*.id")
+@Unique("orders.*")
+@Ascending({"processor_lowest_hz", "processor_highest_hz"})
+@Ascending({"pink_from_hz", "pink_to_hz"})
 public record CrossoverPlanRequest(
     @Schema(description = "The ways from low to high, one driver each")
         @NotNull

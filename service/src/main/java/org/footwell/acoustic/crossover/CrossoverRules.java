@@ -26,6 +26,7 @@ import org.footwell.acoustic.crossover.CrossoverPlanResult.HighLimit;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.PlannedCrossover;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.ProtectionCapacitor;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.WayShare;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Filter.Kind;
 import org.footwell.physics.Piston;
@@ -69,54 +70,53 @@ final class CrossoverRules {
   private void data(WayModel model) {
     CrossoverWay way = model.way();
     if (model.index() > 0) {
-      missing(model, way.resonanceHz(), "fs_hz", "resonance", "how far it moves");
-      missing(model, way.xmaxMm(), "xmax_mm", "displacement xmax", "the order it needs");
+      missing(model, way.resonanceHz(), "fs_hz", WayData.HOW_FAR_IT_MOVES);
+      missing(model, way.driver().xmaxMm(), "xmax_mm", WayData.THE_ORDER_IT_NEEDS);
       if (model.assumesQ()) {
         run.find(QTS_ASSUMED)
-            .at(model.pointer() + "/qts")
+            .at(model.pointer() + "/driver/qts")
             .value(model.excursion().q())
-            .with("way", way.id());
+            .own("way", way.id());
       }
       order(ways.get(model.index() - 1), model);
     }
-    missing(model, way.sensitivity(), "sensitivity", "sensitivity", "its power and voltage");
+    missing(model, way.driver().sensitivity(), "sensitivity", WayData.ITS_POWER_AND_VOLTAGE);
     missing(
         model,
-        way.continuousPowerW(),
+        way.driver().continuousPowerW(),
         "continuous_power_w",
-        "continuous power",
-        "whether it stands its power");
+        WayData.WHETHER_IT_TAKES_ITS_POWER);
   }
 
   private void order(WayModel below, WayModel above) {
     if (above.isPlainlyBelow(below)) {
       run.find(WAYS_REVERSED)
           .at(above.pointer())
-          .with("way", above.way().id())
-          .with("below", below.way().id());
-    } else if (above.way().sdCm2() > below.way().sdCm2()) {
+          .own("way", above.way().id())
+          .own("below", below.way().id());
+    } else if (above.way().driver().sdCm2() > below.way().driver().sdCm2()) {
       run.find(WAYS_OUT_OF_ORDER)
-          .at(above.pointer() + "/sd_cm2")
-          .value(above.way().sdCm2())
-          .limit(below.way().sdCm2())
-          .with("way", above.way().id())
-          .with("below", below.way().id());
+          .at(above.pointer() + "/driver/sd_cm2")
+          .value(above.way().driver().sdCm2())
+          .limit(below.way().driver().sdCm2())
+          .own("way", above.way().id())
+          .own("below", below.way().id());
     }
   }
 
-  private void missing(WayModel model, Object given, String field, String what, String unjudged) {
+  private void missing(WayModel model, Object given, String field, WayData unjudged) {
     if (given == null) {
       run.find(WAY_DATA_MISSING)
-          .at(model.pointer() + "/" + field)
-          .with("way", model.way().id())
-          .with("what", what)
+          .at(model.pointer() + "/driver/" + field)
+          .own("way", model.way().id())
+          .field("what", field)
           .with("unjudged", unjudged);
     }
   }
 
   private void window(PlannedCrossover crossover, WayModel upper) {
     if (crossover.lowestHz() == null) {
-      run.find(LOW_END_UNDECIDED).at(upper.pointer()).with("way", crossover.upperId());
+      run.find(LOW_END_UNDECIDED).at(upper.pointer()).own("way", crossover.upperId());
       return;
     }
     if (crossover.frequencyHz() == null || crossover.frequencyReason() == Choice.LOWEST) {
@@ -126,8 +126,8 @@ final class CrossoverRules {
           .at(upper.pointer())
           .value(crossover.lowestHz())
           .limit(crossover.highestHz())
-          .with("lower", crossover.lowerId())
-          .with("upper", crossover.upperId());
+          .own("lower", crossover.lowerId())
+          .own("upper", crossover.upperId());
     }
     if (crossover.lowestReason() == LowReason.DISPLACEMENT) {
       lawLimit(crossover, upper);
@@ -137,8 +137,8 @@ final class CrossoverRules {
       run.find(WAY_INVERTED)
           .at(upper.pointer())
           .value(crossover.order())
-          .with("lower", crossover.lowerId())
-          .with("upper", crossover.upperId());
+          .own("lower", crossover.lowerId())
+          .own("upper", crossover.upperId());
     }
   }
 
@@ -148,10 +148,10 @@ final class CrossoverRules {
         .at(upper.pointer())
         .value(crossover.lowestHz())
         .limit(high.frequencyHz())
-        .with("lower", crossover.lowerId())
-        .with("upper", crossover.upperId())
-        .with("low", crossover.lowestReason().inWords())
-        .with("high", high.reason().inWords())
+        .own("lower", crossover.lowerId())
+        .own("upper", crossover.upperId())
+        .with("low", crossover.lowestReason())
+        .with("high", high.reason())
         .with("remedies", remedies(crossover.lowestReason(), high.reason()));
   }
 
@@ -163,22 +163,24 @@ final class CrossoverRules {
         .orElseThrow();
   }
 
-  /** What would move either end, each once: "a, b, or c". */
-  static String remedies(LowReason low, HighReason high) {
-    List<String> all =
-        Stream.concat(low.remedies().stream(), high.remedies().stream()).distinct().toList();
-    int last = all.size() - 1;
-    return String.join(", ", all.subList(0, last)) + ", or " + all.get(last);
+  /** What would move either end, each once. */
+  static Phrase remedies(LowReason low, HighReason high) {
+    return Phrase.anyOf(
+        Stream.concat(low.remedies().stream(), high.remedies().stream())
+            .distinct()
+            .map(Phrase::of)
+            .toList());
   }
 
   private void lawLimit(PlannedCrossover crossover, WayModel upper) {
-    double ka = Piston.KA.at(crossover.lowestHz(), upper.way().sdCm2(), frame.speedOfSoundMPerS());
+    double ka =
+        Piston.KA.at(crossover.lowestHz(), upper.way().driver().sdCm2(), frame.speedOfSoundMPerS());
     if (ka > HIGHEST_KA) {
       run.find(DISPLACEMENT_LAW_LIMIT)
           .at(upper.pointer())
           .value(ka)
           .limit(HIGHEST_KA)
-          .with("way", crossover.upperId())
+          .own("way", crossover.upperId())
           .with("frequency", crossover.lowestHz());
     }
   }
@@ -192,7 +194,7 @@ final class CrossoverRules {
           .at(between.pointer())
           .value(above.frequencyHz())
           .limit(below.frequencyHz())
-          .with("way", between.way().id());
+          .own("way", between.way().id());
     }
   }
 
@@ -201,27 +203,27 @@ final class CrossoverRules {
         && lowest.fullLevelFromHz() != null
         && lowest.fullLevelFromHz() > crossover.frequencyHz()) {
       run.find(LOWEST_WAY_SHORT)
-          .at("/ways/0/xmax_mm")
+          .at("/ways/0/driver/xmax_mm")
           .value(lowest.fullLevelFromHz())
           .limit(crossover.frequencyHz())
-          .with("way", lowest.id());
+          .own("way", lowest.id());
     }
   }
 
   private void heat(WayShare share, WayModel model) {
     if (share.programmeMarginDb() != null && share.programmeMarginDb() < 0) {
       run.find(PROGRAMME_POWER_TOO_HIGH)
-          .at(model.pointer() + "/continuous_power_w")
+          .at(model.pointer() + "/driver/continuous_power_w")
           .value(share.programmePowerW())
-          .limit(model.way().continuousPowerW())
-          .with("way", share.id());
+          .limit(model.way().driver().continuousPowerW())
+          .own("way", share.id());
     }
     if (share.amplifierMarginDb() != null && share.amplifierMarginDb() < 0) {
       run.find(AMPLIFIER_SHARE_TOO_HIGH)
           .at("/total_power_w")
           .value(share.amplifierShareW())
-          .limit(model.way().continuousPowerW())
-          .with("way", share.id());
+          .limit(model.way().driver().continuousPowerW())
+          .own("way", share.id());
     }
   }
 
@@ -229,10 +231,10 @@ final class CrossoverRules {
     run.find(CAPACITOR_EFFECT)
         .at("/protection")
         .value(capacitor.capacitorUf())
-        .with("way", capacitor.id())
+        .own("way", capacitor.id())
         .with("loss", -capacitor.levelDb())
         .with("phase", capacitor.phaseDeg());
-    run.find(TURN_ON_THUMP).at("/protection").with("way", capacitor.id());
+    run.find(TURN_ON_THUMP).at("/protection").own("way", capacitor.id());
     Double resonance = way.resonanceHz();
     // Within an octave of the resonance the impedance is not the rated one.
     if (resonance != null && capacitor.cornerHz() < 2 * resonance) {
@@ -240,7 +242,7 @@ final class CrossoverRules {
           .at("/protection")
           .value(capacitor.cornerHz())
           .limit(resonance)
-          .with("way", capacitor.id());
+          .own("way", capacitor.id());
     }
   }
 }

@@ -6,10 +6,16 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import org.footwell.calculation.Built;
-import org.footwell.parts.Sensitivity;
+import org.footwell.calculation.rule.Ascending;
+import org.footwell.calculation.rule.Needed;
+import org.footwell.parts.Driver;
 
-/** The driver of one way, on one side of the vehicle. */
+/** One way on one side of the vehicle: its driver, and what it is used for. */
 @Built
+@Needed({"driver.sd_cm2", "driver.rated_ohm"})
+@Ascending(
+    value = {"driver.fs_hz", "fc_hz"},
+    orEqual = true)
 public record CrossoverWay(
     @Schema(description = "Name of the way, used in the answer") @NotNull @Size(min = 1, max = 40)
         String id,
@@ -19,29 +25,19 @@ public record CrossoverWay(
                     + " subwoofer's crossover the ear must not find the place. Without it the last"
                     + " way counts as a tweeter")
         WayRole role,
-    @NotNull Double sdCm2,
-    @Schema(description = "Resonance in free air, Hz; of a tweeter as its data sheet states it")
-        Double fsHz,
     @Schema(
             description =
-                "Total Q at fs_hz; without it the driver's own roll-off counts as Butterworth,"
-                    + " 0.707")
-        Double qts,
+                "Its driver; without a qts its own roll-off counts as Butterworth, 0.707. Of a"
+                    + " tweeter, fs_hz as its data sheet states it")
+        @NotNull
+        Driver driver,
     @Schema(
             description =
-                "Resonance in its closed box, Hz, which then counts instead of fs_hz; Q rises with"
-                    + " it. Without it the driver is as in free air")
+                "Resonance in its closed box, Hz, which then counts instead of the driver's fs_hz; Q"
+                    + " rises with it. Without it the driver is as in free air")
         @DecimalMin("5")
         @DecimalMax("5000")
         Double fcHz,
-    Double xmaxMm,
-    @NotNull Double ratedOhm,
-    @Schema(description = "Resistance by direct current, ohm, for the peak current to expect")
-        Double reOhm,
-    @Schema(description = "Sensitivity in its band") Sensitivity sensitivity,
-    Double continuousPowerW,
-    Double lowerLimitHz,
-    Double upperLimitHz,
     @Schema(
             description =
                 "Lowest crossover as a multiple of the resonance; without it 2 for a tweeter and 1"
@@ -79,6 +75,6 @@ public record CrossoverWay(
 
   /** The resonance that counts, Hz, or null when none is known. */
   Double resonanceHz() {
-    return fcHz == null ? fsHz : fcHz;
+    return fcHz == null ? driver.fsHz() : fcHz;
   }
 }

@@ -1,46 +1,29 @@
 package org.footwell.acoustic.crossover;
 
 import java.util.List;
+import org.footwell.calculation.Words;
 
 /** Why a crossover may not be higher. */
-@SuppressWarnings("ImmutableEnumChecker") // lists of texts that nobody can change
-public enum HighReason {
+@SuppressWarnings("ImmutableEnumChecker") // lists that nobody can change
+public enum HighReason implements Words {
   /** The lower way's cone gets large against the wavelength. */
-  BEAMING(
-      true,
-      "beaming of the lower driver",
-      "a smaller lower driver",
-      "a way between",
-      "a higher beaming_ka"),
+  BEAMING(true, Remedy.SMALLER_LOWER_DRIVER, Remedy.WAY_BETWEEN, Remedy.HIGHER_BEAMING_KA),
   /** The centres of both ways get far apart against the wavelength. */
-  SPACING(true, "the spacing of the drivers", "the two drivers closer together"),
+  SPACING(true, Remedy.CLOSER_TOGETHER),
   /** The ear would find the subwoofer's place. */
-  LOCALISATION(
-      true,
-      "the ear, which would find the subwoofer,",
-      "a subwoofer so near the front ways that it may play higher"),
+  LOCALISATION(true, Remedy.SUBWOOFER_NEARER),
   /** The lower way's heat from its part of the programme. */
-  HEAT(
-      false,
-      "the heat in the lower driver",
-      "a lower wanted level",
-      "a lower driver with more sensitivity or power"),
+  HEAT(false, Remedy.LOWER_LEVEL, Remedy.LOWER_MORE_POWER),
   /** What the lower way's data sheet recommends. */
-  DATA_SHEET(
-      false,
-      "the lower driver's data sheet (upper_limit_hz)",
-      "a lower driver that reaches higher",
-      "a way between"),
+  DATA_SHEET(false, Remedy.LOWER_REACHES_HIGHER, Remedy.WAY_BETWEEN),
   /** What the processor can be set to. */
-  PROCESSOR(false, "the processor", "a processor that can be set higher");
+  PROCESSOR(false, Remedy.PROCESSOR_HIGHER);
 
   private final boolean costsSoundOnly;
-  private final String words;
-  private final List<String> remedies;
+  private final List<Remedy> remedies;
 
-  HighReason(boolean costsSoundOnly, String words, String... remedies) {
+  HighReason(boolean costsSoundOnly, Remedy... remedies) {
     this.costsSoundOnly = costsSoundOnly;
-    this.words = words;
     this.remedies = List.of(remedies);
   }
 
@@ -49,13 +32,8 @@ public enum HighReason {
     return costsSoundOnly;
   }
 
-  /** What it is, in words. */
-  public String inWords() {
-    return words;
-  }
-
-  /** What would move this end, each in words. */
-  List<String> remedies() {
+  /** What would move this end. */
+  List<Remedy> remedies() {
     return remedies;
   }
 }

@@ -1,45 +1,30 @@
 package org.footwell.acoustic.crossover;
 
 import java.util.List;
+import org.footwell.calculation.Words;
 
 /** Why a crossover may not be lower. All of them protect the upper way. */
-@SuppressWarnings("ImmutableEnumChecker") // lists of texts that nobody can change
-public enum LowReason {
+@SuppressWarnings("ImmutableEnumChecker") // lists that nobody can change
+public enum LowReason implements Words {
   /** A multiple of the upper way's resonance. */
-  RESONANCE("the resonance of the upper driver", "an upper driver with a lower resonance"),
+  RESONANCE(Remedy.LOWER_RESONANCE),
   /** The upper way's displacement at the wanted level, with the steepest order allowed. */
-  DISPLACEMENT(
-      "the displacement of the upper driver",
-      "a lower wanted level",
-      "a steeper order",
-      "an upper driver with more area or displacement"),
+  DISPLACEMENT(Remedy.LOWER_LEVEL, Remedy.STEEPER_ORDER, Remedy.UPPER_MORE_TRAVEL),
   /** The upper way's heat from its part of the programme. */
-  HEAT(
-      "the heat in the upper driver",
-      "a lower wanted level",
-      "an upper driver with more sensitivity or power"),
+  HEAT(Remedy.LOWER_LEVEL, Remedy.UPPER_MORE_POWER),
   /** What the upper way's data sheet allows. */
-  DATA_SHEET(
-      "the upper driver's data sheet (lower_limit_hz)",
-      "an upper driver whose data sheet allows a lower crossover"),
+  DATA_SHEET(Remedy.UPPER_ALLOWED_LOWER),
   /** What the processor can be set to. */
-  PROCESSOR("the processor", "a processor that can be set lower");
+  PROCESSOR(Remedy.PROCESSOR_LOWER);
 
-  private final String words;
-  private final List<String> remedies;
+  private final List<Remedy> remedies;
 
-  LowReason(String words, String... remedies) {
-    this.words = words;
+  LowReason(Remedy... remedies) {
     this.remedies = List.of(remedies);
   }
 
-  /** What it is, in words. */
-  public String inWords() {
-    return words;
-  }
-
-  /** What would move this end, each in words. */
-  List<String> remedies() {
+  /** What would move this end. */
+  List<Remedy> remedies() {
     return remedies;
   }
 }

@@ -45,9 +45,9 @@ final class SeriesCapacitor {
       Protection protection, CrossoverWay way, PlannedCrossover crossover, Run run) {
     double f = crossover.frequencyHz();
     double wanted =
-        run.apply(VALUE, run.apply(WANTED_CORNER, f, protection.ratio()), way.ratedOhm());
+        run.apply(VALUE, run.apply(WANTED_CORNER, f, protection.ratio()), way.driver().ratedOhm());
     double value = protection.series().nearest(wanted);
-    double corner = run.apply(CORNER, value, way.ratedOhm());
+    double corner = run.apply(CORNER, value, way.driver().ratedOhm());
     return CrossoverPlanResultProtectionCapacitorBuilder.builder()
         .id(way.id())
         .wantedUf(wanted)

@@ -52,15 +52,18 @@ record WayModel(
     CrossoverWay way = frame.q().ways().get(index);
     double beaming =
         run.apply(
-            Piston.FREQUENCY_OF_KA, frame.q().beamingKa(), way.sdCm2(), frame.speedOfSoundMPerS());
+            Piston.FREQUENCY_OF_KA,
+            frame.q().beamingKa(),
+            way.driver().sdCm2(),
+            frame.speedOfSoundMPerS());
     Double sine = null;
     Double programme = null;
-    if (way.sensitivity() != null) {
-      double stated = way.sensitivity().levelDbSpl();
+    if (way.driver().sensitivity() != null) {
+      double stated = way.driver().sensitivity().levelDbSpl();
       double perWatt =
-          way.sensitivity().basis() == Basis.ONE_WATT
+          way.driver().sensitivity().basis() == Basis.ONE_WATT
               ? stated
-              : run.apply(SENSITIVITY_PER_WATT, stated, way.ratedOhm());
+              : run.apply(SENSITIVITY_PER_WATT, stated, way.driver().ratedOhm());
       sine = run.apply(POWER_FOR_LEVEL, frame.sineLevelDbSpl(), perWatt);
       programme = run.apply(POWER_FOR_LEVEL, frame.programmeLevelDbSpl(), perWatt);
     }
@@ -84,12 +87,12 @@ record WayModel(
   }
 
   private static FilteredExcursion excursion(CrossoverWay way, PlanFrame frame, Run run) {
-    if (way.xmaxMm() == null || way.resonanceHz() == null) {
+    if (way.driver().xmaxMm() == null || way.resonanceHz() == null) {
       return null;
     }
     return new FilteredExcursion(
-        way.sdCm2(),
-        way.xmaxMm(),
+        way.driver().sdCm2(),
+        way.driver().xmaxMm(),
         way.resonanceHz(),
         q(way, run),
         frame.sineLevelDbSpl(),
@@ -102,11 +105,11 @@ record WayModel(
       return BUTTERWORTH_Q;
     }
     if (way.fcHz() == null) {
-      return way.qts();
+      return way.driver().qts();
     }
     // In a box Q and resonance rise by the same ratio.
-    double stiffer = way.fcHz() / way.fsHz();
-    return run.apply(ThieleSmall.IN_CLOSED_BOX, way.qts(), stiffer * stiffer - 1);
+    double stiffer = way.fcHz() / way.driver().fsHz();
+    return run.apply(ThieleSmall.IN_CLOSED_BOX, way.driver().qts(), stiffer * stiffer - 1);
   }
 
   /** Whether the Q behind the displacement is only assumed. */
@@ -115,29 +118,29 @@ record WayModel(
   }
 
   private static boolean qUnknown(CrossoverWay way) {
-    return way.qts() == null || (way.fcHz() != null && way.fsHz() == null);
+    return way.driver().qts() == null || (way.fcHz() != null && way.driver().fsHz() == null);
   }
 
   /** Where the wanted level takes all of xmax, or null. */
   Double fullLevelFromHz(PlanFrame frame, Run run) {
-    if (way.xmaxMm() == null) {
+    if (way.driver().xmaxMm() == null) {
       return null;
     }
     double atOneHertz =
         run.apply(
             Piston.DISPLACEMENT_OF_LEVEL,
             1,
-            way.sdCm2(),
+            way.driver().sdCm2(),
             frame.sineLevelDbSpl(),
             frame.densityKgPerM3());
-    return run.apply(FilteredExcursion.FULL_LEVEL_FROM, atOneHertz, way.xmaxMm());
+    return run.apply(FilteredExcursion.FULL_LEVEL_FROM, atOneHertz, way.driver().xmaxMm());
   }
 
   /** Share of the programme it stands for long, or null when that is not known; may exceed 1. */
   Double shareAllowed() {
-    return wholeProgrammeW == null || way.continuousPowerW() == null
+    return wholeProgrammeW == null || way.driver().continuousPowerW() == null
         ? null
-        : Double.valueOf(way.continuousPowerW() / wholeProgrammeW);
+        : Double.valueOf(way.driver().continuousPowerW() / wholeProgrammeW);
   }
 
   /**
@@ -148,7 +151,7 @@ record WayModel(
     if (WayRole.decideOrder(way.role(), other.way.role())) {
       return way.role().compareTo(other.way.role()) < 0;
     }
-    double larger = way.sdCm2() / other.way.sdCm2();
+    double larger = way.driver().sdCm2() / other.way.driver().sdCm2();
     Double own = way.resonanceHz();
     Double others = other.way.resonanceHz();
     boolean lower = own != null && others != null && own < others;

@@ -54,13 +54,14 @@ final class WayShares {
     CrossoverWay way = model.way();
     Double share = share(model);
     Double sineW = model.sinePowerW();
-    Double sineV = sineW == null ? null : run.apply(Electricity.VOLTAGE, sineW, way.ratedOhm());
+    Double sineV =
+        sineW == null ? null : run.apply(Electricity.VOLTAGE, sineW, way.driver().ratedOhm());
     Double peakV = sineV == null ? null : run.apply(PEAK_OF_SINE, sineV);
     Double programme = part(model.wholeProgrammeW(), share);
     Double amplifier = part(average, share);
     return CrossoverPlanResultWayShareBuilder.builder()
         .id(way.id())
-        .effectiveDiameterMm(run.apply(Piston.EFFECTIVE_DIAMETER, way.sdCm2()))
+        .effectiveDiameterMm(run.apply(Piston.EFFECTIVE_DIAMETER, way.driver().sdCm2()))
         .beamingHz(model.beamingHz())
         .fullLevelFromHz(model.fullLevelFromHz(frame, run))
         .shareDb(share == null ? null : Decibels.ofPower(share))
@@ -68,9 +69,9 @@ final class WayShares {
         .sinePowerW(sineW)
         .peakV(peakV)
         .peakA(
-            peakV == null || way.reOhm() == null
+            peakV == null || way.driver().reOhm() == null
                 ? null
-                : run.apply(Electricity.CURRENT, peakV, way.reOhm()))
+                : run.apply(Electricity.CURRENT, peakV, way.driver().reOhm()))
         .programmePowerW(programme)
         .programmeMarginDb(margin(way, programme))
         .amplifierShareW(amplifier)
@@ -83,9 +84,9 @@ final class WayShares {
   }
 
   private Double margin(CrossoverWay way, Double power) {
-    return power == null || way.continuousPowerW() == null
+    return power == null || way.driver().continuousPowerW() == null
         ? null
-        : run.apply(MARGIN, way.continuousPowerW(), power);
+        : run.apply(MARGIN, way.driver().continuousPowerW(), power);
   }
 
   /** Share of the programme behind the filters proposed, or null when one is not. */

@@ -1,5 +1,6 @@
 package org.footwell.acoustic.driver;
 
+import java.util.List;
 import java.util.StringJoiner;
 import org.footwell.acoustic.driver.DriverCheckRequest.Reconcile;
 import org.footwell.acoustic.driver.DriverCheckResult.Adjusted;
@@ -167,7 +168,9 @@ public final class DriverCheck implements Calculation<DriverCheckRequest, Driver
       return null;
     }
     if (note) {
-      run.find(DriverFinding.NOT_CHECKED).at("").with("what", fields.toString().replace(" ", ", "));
+      run.find(DriverFinding.NOT_CHECKED)
+          .at("")
+          .fields("what", List.of(fields.toString().split(" ")));
     }
     return fields.toString();
   }

@@ -2,14 +2,13 @@ package org.footwell.acoustic.driver;
 
 import java.util.List;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.footwell.acoustic.driver.sheet.DriverTolerance;
 import org.footwell.acoustic.driver.sheet.Figure;
 import org.footwell.acoustic.driver.sheet.Sheet;
 import org.footwell.calculation.Formula;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.calculation.Texts;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.Piston;
 
@@ -135,11 +134,18 @@ final class OtherRemarks {
         .value(value)
         .limit(value * fitting.get(0).factor())
         .with("slip", either(fitting, UnitSlip::words))
-        .with("right", either(fitting, slip -> Texts.forPeople(value * slip.factor())));
+        .with(
+            "right",
+            either(
+                fitting,
+                slip -> Phrase.of(DriverWords.NUMBER).with("number", value * slip.factor())));
   }
 
-  private static String either(List<UnitSlip> slips, Function<UnitSlip, String> words) {
-    return slips.stream().map(words).collect(Collectors.joining(" or "));
+  private static Phrase either(List<UnitSlip> slips, Function<UnitSlip, Phrase> words) {
+    return slips.stream()
+        .map(words)
+        .reduce((one, other) -> Phrase.of(DriverWords.EITHER).with("one", one).with("other", other))
+        .orElseThrow();
   }
 
   /** Of several ways to mistake a nominal size those that a known cone fits; all if it fits none. */

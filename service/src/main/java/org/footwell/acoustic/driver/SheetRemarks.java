@@ -8,11 +8,12 @@ import org.footwell.acoustic.driver.sheet.Agreement;
 import org.footwell.acoustic.driver.sheet.DriverTolerance;
 import org.footwell.acoustic.driver.sheet.Figure;
 import org.footwell.acoustic.driver.sheet.Identity;
+import org.footwell.acoustic.driver.sheet.Path;
 import org.footwell.acoustic.driver.sheet.Reconciliation;
 import org.footwell.acoustic.driver.sheet.Sheet;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Remark;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.Texts;
 
 /** What is said about the figures that the identities tie together. */
 final class SheetRemarks {
@@ -100,7 +101,7 @@ final class SheetRemarks {
         .value(sheet.of(slip.figure()))
         .limit(slip.right())
         .with("slip", slip.slip().words())
-        .with("right", slip.right());
+        .with("right", Phrase.of(DriverWords.NUMBER).with("number", slip.right()));
     odd = new Suspect(slip.figure(), slip.right(), true);
     suspects = slip.figure().field;
     return true;
@@ -126,7 +127,7 @@ final class SheetRemarks {
           .at(pointer(Figure.QTS))
           .value(sheet.of(Figure.QTS))
           .limit(sheet.of(mechanical ? Figure.QMS : Figure.QES))
-          .with("other", mechanical ? "qms" : "qes");
+          .field("other", mechanical ? "qms" : "qes");
     }
     for (Identity identity : Identity.ALL) {
       if (agreement.isOff(identity)) {
@@ -145,14 +146,21 @@ final class SheetRemarks {
           .at("/sensitivity/basis")
           .value(sheet.of(Figure.LEVEL))
           .limit(sheet.of(Figure.LEVEL) - agreement.otherBasisExcess())
-          .with("other", sheet.drive.isPerVolt() ? "for 1 W" : "at 2.83 V");
+          .with(
+              "other", sheet.drive.isPerVolt() ? DriverWords.FOR_ONE_WATT : DriverWords.AT_2_83_V);
     }
   }
 
   /** How figures that were not given came in. */
-  private String through(Identity identity) {
-    String paths = sheet.pathsInto(identity);
-    return paths == null ? "" : " (" + paths + ")";
+  private Phrase through(Identity identity) {
+    List<Phrase> paths = sheet.pathsInto(identity).stream().map(SheetRemarks::path).toList();
+    return paths.isEmpty() ? Phrase.nothing() : Phrase.of(DriverWords.THROUGH).with("paths", paths);
+  }
+
+  private static Phrase path(Path path) {
+    return Phrase.of(DriverWords.PATH)
+        .field("figure", path.target.field)
+        .field("inputs", path.inputs());
   }
 
   /** A figure that was derived has no place in the request. */
@@ -170,7 +178,7 @@ final class SheetRemarks {
     if (all.isEmpty()) {
       run.find(DriverFinding.SEVERAL_FIGURES_WRONG)
           .at("")
-          .with("farthest", reconciliation.farthest());
+          .fields("farthest", List.of(reconciliation.farthest().split(" ")));
       return;
     }
     StringJoiner names = new StringJoiner(" ");
@@ -178,30 +186,30 @@ final class SheetRemarks {
     suspects = names.toString();
     odd = single;
     if (single == null) {
-      run.find(DriverFinding.ONE_OF_SEVERAL_WRONG).at("").with("names", () -> described(all));
+      run.find(DriverFinding.ONE_OF_SEVERAL_WRONG).at("").with("names", described(all));
       return;
     }
     Remark remark =
         run.find(DriverFinding.ODD_ONE_OUT)
             .at(single.figure().pointer())
             .value(sheet.of(single.figure()))
-            .with("or", () -> pair == null || isOfPair(single) ? "" : or(pair))
-            .with("implies", () -> implies(single));
+            .with("or", pair == null || isOfPair(single) ? Phrase.nothing() : or(pair))
+            .with("implies", implies(single));
     if (single.isImplied()) {
       remark.limit(single.implied());
     }
   }
 
-  private static String implies(Suspect suspect) {
-    return suspect.isImplied() ? " and gives " + Texts.forPeople(suspect.implied()) : "";
+  private static Phrase implies(Suspect suspect) {
+    return suspect.isImplied()
+        ? Phrase.of(DriverWords.GIVES).with("value", suspect.implied())
+        : Phrase.nothing();
   }
 
-  private static String or(QPair pair) {
-    return " Or qes and qts are wrong together and would be "
-        + Texts.forPeople(pair.impliedQes())
-        + " and "
-        + Texts.forPeople(pair.impliedQts())
-        + ".";
+  private static Phrase or(QPair pair) {
+    return Phrase.of(DriverWords.OR_BOTH_Q)
+        .with("qes", pair.impliedQes())
+        .with("qts", pair.impliedQts());
   }
 
   private static boolean isOfPair(Suspect suspect) {
@@ -223,16 +231,16 @@ final class SheetRemarks {
         .with("qts", pair.impliedQts());
   }
 
-  private String described(List<Suspect> all) {
-    StringJoiner words = new StringJoiner(", ");
-    for (Suspect suspect : all) {
-      String name = suspect.figure().field + " " + Texts.forPeople(sheet.of(suspect.figure()));
-      words.add(
-          suspect.isImplied()
-              ? name + " (would be " + Texts.forPeople(suspect.implied()) + ")"
-              : name);
-    }
-    return words.toString();
+  private List<Phrase> described(List<Suspect> all) {
+    return all.stream().map(this::described).toList();
+  }
+
+  private Phrase described(Suspect suspect) {
+    Phrase words =
+        Phrase.of(suspect.isImplied() ? DriverWords.SUSPECT_WOULD_BE : DriverWords.SUSPECT)
+            .field("figure", suspect.figure().field)
+            .with("value", sheet.of(suspect.figure()));
+    return suspect.isImplied() ? words.with("implied", suspect.implied()) : words;
   }
 
   /** What is strange about derived figures; the first strange one stands for those after it. */
@@ -247,14 +255,14 @@ final class SheetRemarks {
           run.find(DriverFinding.DERIVED_IMPLAUSIBLE)
               .at("")
               .value(value)
-              .with("name", figure.field)
+              .field("name", figure.field)
               .with("low", range.low(small))
               .with("high", range.high(small));
         } else if (sheet.rounding(figure) > POOR) {
           run.find(DriverFinding.POORLY_DETERMINED)
               .at("")
               .value(100 * sheet.rounding(figure))
-              .with("name", figure.field);
+              .field("name", figure.field);
         }
       }
     }

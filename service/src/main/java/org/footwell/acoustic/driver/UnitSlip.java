@@ -2,6 +2,7 @@ package org.footwell.acoustic.driver;
 
 import java.util.List;
 import org.footwell.acoustic.driver.sheet.Figure;
+import org.footwell.calculation.Phrase;
 
 /**
  * Ways to get a unit or the decimal point wrong.
@@ -9,51 +10,47 @@ import org.footwell.acoustic.driver.sheet.Figure;
  * @param factor what the figure must be multiplied by to be right
  * @param words what it looks like
  */
-record UnitSlip(double factor, String words) {
+record UnitSlip(double factor, Phrase words) {
 
-  private static final UnitSlip KILO = new UnitSlip(1000, "a figure in m");
-  private static final UnitSlip POINT_LEFT =
-      new UnitSlip(10, "a decimal point one place too far left");
-  private static final UnitSlip POINT_RIGHT =
-      new UnitSlip(0.1, "a decimal point one place too far right");
+  private static final UnitSlip KILO = unit(1000, "m");
+  private static final UnitSlip POINT_LEFT = slip(10, DriverWords.POINT_LEFT);
+  private static final UnitSlip POINT_RIGHT = slip(0.1, DriverWords.POINT_RIGHT);
 
   /** For lengths in mm. */
   static final List<UnitSlip> LENGTH =
-      List.of(new UnitSlip(25.4, "a figure in inches"), new UnitSlip(10, "a figure in cm"), KILO);
+      List.of(slip(25.4, DriverWords.IN_INCHES), unit(10, "cm"), KILO);
 
   /** For inductance in mH. */
-  static final List<UnitSlip> INDUCTANCE =
-      List.of(new UnitSlip(1000, "a figure in H"), new UnitSlip(0.001, "a figure in µH"));
+  static final List<UnitSlip> INDUCTANCE = List.of(unit(1000, "H"), unit(0.001, "µH"));
 
   /** For power in W. */
-  static final List<UnitSlip> POWER = List.of(new UnitSlip(1000, "a figure in kW"));
+  static final List<UnitSlip> POWER = List.of(unit(1000, "kW"));
 
   /** For mass in g. */
-  static final List<UnitSlip> MASS = List.of(new UnitSlip(1000, "a figure in kg"));
+  static final List<UnitSlip> MASS = List.of(unit(1000, "kg"));
 
   static final List<UnitSlip> DECIMAL_POINT = List.of(POINT_LEFT, POINT_RIGHT);
+
+  private static UnitSlip slip(double factor, DriverWords words) {
+    return new UnitSlip(factor, Phrase.of(words));
+  }
+
+  private static UnitSlip unit(double factor, String unit) {
+    return new UnitSlip(factor, Phrase.of(DriverWords.IN_UNIT).own("unit", unit));
+  }
 
   /** Wrong units of a figure that were seen on data sheets, the usual ones first. */
   static List<UnitSlip> units(Figure figure) {
     return switch (figure) {
       case SD ->
-          List.of(
-              new UnitSlip(10000, "a figure in m²"),
-              new UnitSlip(0.01, "a figure in mm²"),
-              new UnitSlip(6.4516, "a figure in square inches"));
-      case CMS ->
-          List.of(new UnitSlip(0.001, "a figure in µm/N"), new UnitSlip(1000, "a figure in m/N"));
-      case MMS ->
-          List.of(new UnitSlip(1000, "a figure in kg"), new UnitSlip(0.001, "a figure in mg"));
+          List.of(unit(10000, "m²"), unit(0.01, "mm²"), slip(6.4516, DriverWords.IN_SQUARE_INCHES));
+      case CMS -> List.of(unit(0.001, "µm/N"), unit(1000, "m/N"));
+      case MMS -> List.of(unit(1000, "kg"), unit(0.001, "mg"));
       case VAS ->
-          List.of(
-              new UnitSlip(1000, "a figure in m³"),
-              new UnitSlip(28.3168, "a figure in cubic feet"),
-              new UnitSlip(0.001, "a figure in cm³"));
-      case FS -> List.of(new UnitSlip(1000, "a figure in kHz"));
-      case RE ->
-          List.of(new UnitSlip(1000, "a figure in kohm"), new UnitSlip(0.001, "a figure in mohm"));
-      case RMS -> List.of(new UnitSlip(0.001, "a figure in g/s"));
+          List.of(unit(1000, "m³"), slip(28.3168, DriverWords.IN_CUBIC_FEET), unit(0.001, "cm³"));
+      case FS -> List.of(unit(1000, "kHz"));
+      case RE -> List.of(unit(1000, "kohm"), unit(0.001, "mohm"));
+      case RMS -> List.of(unit(0.001, "g/s"));
       default -> List.of();
     };
   }

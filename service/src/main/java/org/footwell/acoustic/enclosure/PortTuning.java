@@ -84,7 +84,7 @@ record PortTuning(
       run.refuse(TUNING_UNREACHABLE)
           .at("/box/fb_hz")
           .given(wantedHz)
-          .with("limit", TUNING.at(c, area, volume, ends))
+          .limit(TUNING.at(c, area, volume, ends))
           .allowed("less than " + TUNING.at(c, area, volume, ends) + " Hz with this port");
       throw run.refused();
     }

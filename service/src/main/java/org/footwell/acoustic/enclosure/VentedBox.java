@@ -6,6 +6,7 @@ import org.footwell.acoustic.enclosure.VentedBoxResult.Vent;
 import org.footwell.acoustic.enclosure.lowend.BoxCurve;
 import org.footwell.acoustic.enclosure.lowend.BoxDrive;
 import org.footwell.acoustic.enclosure.lowend.BoxFault;
+import org.footwell.acoustic.enclosure.lowend.BoxFigure;
 import org.footwell.acoustic.enclosure.lowend.BoxFinding;
 import org.footwell.acoustic.enclosure.lowend.BoxLimits;
 import org.footwell.acoustic.enclosure.lowend.BoxRemarks;
@@ -155,9 +156,9 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
 
     BoxRemarks.power(q, drive.power(), run);
     BoxRemarks.peak(response, run);
-    Map<String, Double> figures = BoxRemarks.figures(response, limits);
-    figures.put("the tuning", fb);
-    figures.put("the fastest air in the port", vent.largestVelocityHz());
+    Map<BoxFigure, Double> figures = BoxRemarks.figures(response, limits);
+    figures.put(BoxFigure.TUNING, fb);
+    figures.put(BoxFigure.FASTEST_AIR, vent.largestVelocityHz());
     BoxRemarks.beyondModel(figures, modelLimit, run);
     BoxRemarks.space(box.spaceL(), gross, run);
     PortRemarks.of(q, volume, port, vent, longest, qts, frequencies[frequencies.length - 1], run);

@@ -69,7 +69,7 @@ final class ExposureRemarks {
           .at(at + "/peak_level_dbc")
           .value(period.peakLevelDbc())
           .limit(level)
-          .with("weighting", knowsC ? "dBC" : "dBA");
+          .with("weighting", knowsC ? ExposureWords.DBC : ExposureWords.DBA);
     }
   }
 

@@ -6,6 +6,7 @@ import static org.footwell.acoustic.filters.FiltersFinding.POLARITY_SUMS_BETTER;
 import java.util.List;
 import org.footwell.acoustic.filters.CrossoverFiltersResult.Handover;
 import org.footwell.acoustic.filters.SummedWays.Change;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 
 /**
@@ -98,9 +99,9 @@ final class Advice {
         .value(h.spreadDb())
         .limit(h.invertedSpreadDb())
         .with("frequency", h.crossingHz())
-        .with("lower", h.lower())
-        .with("upper", h.upper())
-        .with("ways", names(change));
+        .own("lower", h.lower())
+        .own("upper", h.upper())
+        .own("ways", names(change));
   }
 
   private void delay(Handover h, Change change, DesignedWay at) {
@@ -108,23 +109,20 @@ final class Advice {
         .at(at.pointer() + "/delay_ms")
         .value(h.spreadDb())
         .limit(h.bestSpreadDb())
-        .with("ways", names(change))
+        .own("ways", names(change))
         .with("delay", change.delayMs())
-        .with("inverted", change.polarity() < 0 ? " and changing the polarity with it" : "")
+        .with(
+            "inverted",
+            change.polarity() < 0 ? Phrase.of(FilterWords.WITH_POLARITY) : Phrase.nothing())
         .with("frequency", h.crossingHz())
-        .with("lower", h.lower())
-        .with("upper", h.upper());
+        .own("lower", h.lower())
+        .own("upper", h.upper());
   }
 
-  private String names(Change change) {
-    List<String> names =
-        sum.ways().stream()
-            .filter(way -> (change.ways() & way.bit()) != 0)
-            .map(DesignedWay::id)
-            .toList();
-    int last = names.size() - 1;
-    return last == 0
-        ? names.get(0)
-        : String.join(", ", names.subList(0, last)) + " and " + names.get(last);
+  private List<String> names(Change change) {
+    return sum.ways().stream()
+        .filter(way -> (change.ways() & way.bit()) != 0)
+        .map(DesignedWay::id)
+        .toList();
   }
 }

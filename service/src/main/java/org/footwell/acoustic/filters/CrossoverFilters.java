@@ -20,6 +20,7 @@ import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.FilterFault;
+import org.footwell.parts.FrequencyFault;
 import org.footwell.physics.Air;
 import org.footwell.physics.FilterPrototype;
 import org.footwell.signal.CirclePoint;
@@ -80,7 +81,9 @@ public final class CrossoverFilters
                   + " yet a flat sum of sound.",
               "The sum at a listener is that of point sources without reflections.")
           .findings(FiltersFinding.values())
-          .refusals(FilterFault.and(FiltersFault.values()))
+          .refusals(FiltersFault.values())
+          .refusals(FilterFault.values())
+          .refusals(FrequencyFault.values())
           .build();
 
   @Override
@@ -120,7 +123,7 @@ public final class CrossoverFilters
             .at(designed.pointer())
             .value(way.highPass().frequencyHz())
             .limit(way.lowPass().frequencyHz())
-            .with("way", way.id());
+            .own("way", way.id());
       }
       for (Part part : designed.parts()) {
         if (part.frequencyHz() > SQUEEZED * q.rateHz()) {
@@ -162,7 +165,7 @@ public final class CrossoverFilters
           .at(way.pointer())
           .value(range.highestDb())
           .limit(0)
-          .with("way", way.id())
+          .own("way", way.id())
           .with("frequency", range.highestHz());
     }
     RoundingCheck.Change error =

@@ -104,8 +104,8 @@ final class FilterRules {
       run.refuse(SECTION_WITHOUT_SUCH)
           .at(at + "/" + name)
           .given(value)
-          .with("kind", Names.of(section.kind()))
-          .with("what", name);
+          .field("kind", Names.of(section.kind()))
+          .field("what", name);
     }
   }
 

@@ -87,7 +87,7 @@ final class Handovers {
   private void add(List<Handover> found, DesignedWay lower, DesignedWay upper) {
     Double crossing = crossing(lower, upper);
     if (crossing == null) {
-      run.find(NO_CROSSING).at(upper.pointer()).with("lower", lower.id()).with("upper", upper.id());
+      run.find(NO_CROSSING).at(upper.pointer()).own("lower", lower.id()).own("upper", upper.id());
       return;
     }
     if (!masked(lower, upper, crossing)) {

@@ -62,7 +62,7 @@ final class RoundingCheck {
           .value(worst.errorDb())
           .limit(REMARKABLE_DB)
           .with("frequency", worst.frequencyHz())
-          .with("way", way.id());
+          .own("way", way.id());
     }
     return worst;
   }
@@ -75,7 +75,7 @@ final class RoundingCheck {
           .value(largest(part.exact()))
           .limit(format.highest())
           .with("frequency", part.frequencyHz())
-          .with("way", way.id());
+          .own("way", way.id());
     }
     if (!rounded.stable()) {
       run.find(ROUNDED_UNSTABLE)
@@ -83,13 +83,13 @@ final class RoundingCheck {
           .value(rounded.poleRadius())
           .limit(1)
           .with("frequency", part.frequencyHz())
-          .with("way", way.id());
+          .own("way", way.id());
     }
     if (rounded.silent() && !part.exact().silent()) {
       run.find(SECTION_ROUNDED_AWAY)
           .at(part.pointer())
           .with("frequency", part.frequencyHz())
-          .with("way", way.id());
+          .own("way", way.id());
     }
   }
 

@@ -1,7 +1,6 @@
 package org.footwell.acoustic.level;
 
 import org.footwell.calculation.Run;
-import org.footwell.calculation.Texts;
 import org.footwell.physics.NoiseDose;
 
 /** Noise exposure by the recommendation of NIOSH: 85 dBA for 8 h, 3 dB exchange rate. */
@@ -33,7 +32,7 @@ public final class Exposure {
       run.find(LevelFinding.EXPOSURE_LIMITED)
           .value(levelDba)
           .limit(NoiseDose.NIOSH_EIGHT_HOUR_DBA)
-          .with("time", () -> inWords(hours));
+          .with("time", LevelWords.time(hours));
     }
     return hours;
   }
@@ -44,15 +43,5 @@ public final class Exposure {
     } else if (peakDbc != null && peakDbc > NoiseDose.PEAK_LIMIT_DBC) {
       run.find(LevelFinding.PEAK_ABOVE_CEILING).value(peakDbc).limit(NoiseDose.PEAK_LIMIT_DBC);
     }
-  }
-
-  /** A time below a day in the unit a person would use. */
-  private static String inWords(double hours) {
-    if (hours >= 1) {
-      return Texts.forPeople(hours) + " hours";
-    }
-    return hours * 60 >= 1
-        ? Texts.forPeople(hours * 60) + " minutes"
-        : Texts.forPeople(hours * 3600) + " seconds";
   }
 }

@@ -10,11 +10,13 @@ import static org.footwell.acoustic.seats.SeatLevelFinding.SOURCES_CANCEL;
 import static org.footwell.acoustic.seats.SeatLevelFinding.SOURCE_HOLDS_BACK;
 
 import java.util.List;
-import java.util.function.Function;
+import java.util.function.Predicate;
 import org.footwell.acoustic.seats.SeatLevelsResult.Largest;
 import org.footwell.acoustic.seats.SeatLevelsResult.SeatTotal;
 import org.footwell.acoustic.seats.SeatLevelsResult.Tightest;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
+import org.footwell.parts.Driver;
 import org.footwell.physics.NoiseDose;
 
 /** What there is to say about levels at the seats. */
@@ -49,18 +51,18 @@ final class SeatRemarks {
 
   /** Names once the sources whose limits are not known. */
   void onUnjudged() {
-    unjudged(MOVEMENT_NOT_JUDGED, SoundSource::cone);
-    unjudged(HEAT_NOT_JUDGED, SoundSource::continuousPowerW);
+    unjudged(MOVEMENT_NOT_JUDGED, Driver::displacementKnown);
+    unjudged(HEAT_NOT_JUDGED, driver -> driver.continuousPowerW() != null);
   }
 
-  private void unjudged(SeatLevelFinding code, Function<SoundSource, Object> limit) {
+  private void unjudged(SeatLevelFinding code, Predicate<Driver> judged) {
     List<String> names =
         q.sources().stream()
-            .filter(source -> limit.apply(source) == null)
+            .filter(source -> !judged.test(source.driver()))
             .map(SoundSource::name)
             .toList();
     if (!names.isEmpty()) {
-      run.find(code).at("/sources").with("sources", String.join(", ", names));
+      run.find(code).at("/sources").own("sources", names);
     }
   }
 
@@ -84,7 +86,7 @@ final class SeatRemarks {
           .at("/seats/" + where)
           .value(deepest)
           .limit(CANCELLED_DB)
-          .with("seat", q.seats().get(where).name())
+          .own("seat", q.seats().get(where).name())
           .with("frequency", frequency);
     }
   }
@@ -106,9 +108,9 @@ final class SeatRemarks {
             .at("/sources/" + i)
             .value(-worst.driveDb())
             .limit(HELD_BACK_DB)
-            .with("source", q.sources().get(i).name())
+            .own("source", q.sources().get(i).name())
             .with("frequency", worst.frequency())
-            .with("by", worst.heldBy().inWords());
+            .with("by", worst.heldBy());
       }
     }
   }
@@ -123,7 +125,7 @@ final class SeatRemarks {
           .at(q.tilt() == null ? "/target" : "/tilt")
           .value(-tightest.headroomDb())
           .limit(0)
-          .with("seat", tightest.seat())
+          .own("seat", tightest.seat())
           .with("frequency", tightest.frequencyHz())
           .with("why", why(tightest));
     }
@@ -138,9 +140,11 @@ final class SeatRemarks {
     }
   }
 
-  private static String why(Tightest tightest) {
+  private static Phrase why(Tightest tightest) {
     return tightest.limitingSource() == null
-        ? "all at full drive"
-        : tightest.limitedBy().inWords() + " of " + tightest.limitingSource();
+        ? Phrase.of(SeatWords.ALL_AT_FULL_DRIVE)
+        : Phrase.of(SeatWords.LIMIT_OF)
+            .with("limit", tightest.limitedBy())
+            .own("source", tightest.limitingSource());
   }
 }

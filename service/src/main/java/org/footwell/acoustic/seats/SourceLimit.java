@@ -1,20 +1,13 @@
 package org.footwell.acoustic.seats;
 
+import org.footwell.calculation.Words;
+
 /** What stops a source from playing louder. */
-public enum SourceLimit {
+public enum SourceLimit implements Words {
   /** Its amplifier at full signal. */
   AMPLIFIER,
   /** Its continuous power. */
   THERMAL,
   /** The movement of its cone. */
-  DISPLACEMENT;
-
-  /** In the words of a sentence. */
-  String inWords() {
-    return switch (this) {
-      case AMPLIFIER -> "amplifier power";
-      case THERMAL -> "heat";
-      case DISPLACEMENT -> "cone movement";
-    };
-  }
+  DISPLACEMENT
 }

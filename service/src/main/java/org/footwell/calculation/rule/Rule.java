@@ -14,11 +14,16 @@ public interface Rule {
   /** The rule as a sentence. */
   String sentence();
 
+  /** Whether it is held against each field by itself, whatever another may be. */
+  default boolean eachAlone() {
+    return false;
+  }
+
   /**
    * Holds a record against the rule.
    *
-   * @param places for each of {@link #fields} where it stands in the record and its value; every
-   *     field could be read
+   * @param places for each of {@link #fields} where it stands in the record and its value; only of
+   *     those that could be read, and of all of them unless each is held against it alone
    */
   void check(List<List<Place>> places, Breaches breaches);
 

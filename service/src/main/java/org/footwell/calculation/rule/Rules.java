@@ -71,6 +71,11 @@ public final class Rules {
     }
 
     @Override
+    public boolean eachAlone() {
+      return true;
+    }
+
+    @Override
     public void check(List<List<Place>> places, Breaches breaches) {
       places.stream()
           .flatMap(List::stream)

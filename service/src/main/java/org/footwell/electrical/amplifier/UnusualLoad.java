@@ -4,6 +4,7 @@ import static org.footwell.electrical.amplifier.AmplifierFinding.LOAD_HARDLY_ANY
 import static org.footwell.electrical.amplifier.AmplifierFinding.LOAD_LOW_BUT_ALLOWED;
 import static org.footwell.electrical.amplifier.AmplifierFinding.MINIMUM_NOT_GIVEN;
 
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 
 /**
@@ -22,7 +23,7 @@ public record UnusualLoad(double ohm, boolean bridged, String at) {
    *
    * @param current what flows, to follow "which its maker allows:"
    */
-  public void allowed(String current, Run run) {
+  public void allowed(Phrase current, Run run) {
     if (isLow()) {
       run.find(LOAD_LOW_BUT_ALLOWED)
           .at(at)

@@ -1,12 +1,8 @@
 package org.footwell.electrical.gain;
 
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import org.footwell.calculation.CoreFault;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.gain.Chain.Link;
 
@@ -28,32 +24,6 @@ final class GainRules {
   private GainRules() {}
 
   static void refuseImpossible(GainChainRequest q, Run run) {
-    Map<String, Object> sources = new HashMap<>();
-    sources.put("head_unit", q.headUnit());
-    sources.put("factory_output", q.factoryOutput());
-    run.exactlyOneOf("", sources);
-    if (q.factoryOutput() != null) {
-      FactoryCheck.refuseImpossible(q.factoryOutput(), run);
-    }
-    Set<String> names = new HashSet<>();
-    for (int i = 0; i < q.stages().size(); i++) {
-      Stage stage = q.stages().get(i);
-      String at = "/stages/" + i;
-      if (!names.add(stage.name())) {
-        run.refuse(CoreFault.DUPLICATE).at(at + "/name").given(stage.name());
-      }
-      Map<String, Object> ways = new HashMap<>();
-      ways.put("gain", stage.gain());
-      ways.put("sensitivity", stage.sensitivity());
-      run.exactlyOneOf(at, ways);
-      if (stage.gain() != null) {
-        range(stage.gain().minDb(), stage.gain().maxDb(), at + "/gain/max_db", "dB", run);
-      }
-      if (stage.sensitivity() != null) {
-        double least = stage.sensitivity().minV();
-        range(least, stage.sensitivity().maxV(), at + "/sensitivity/max_v", "V", run);
-      }
-    }
     if (q.testToneDbfs() > -q.overlapDb() + TOLERANCE_DB) {
       run.refuse(GainFault.TONE_ABOVE_FULL_OUTPUT)
           .at("/test_tone_dbfs")
@@ -61,15 +31,6 @@ final class GainRules {
           .allowed("at most " + -q.overlapDb() + " dBFS");
     }
     run.requireNoFaults();
-  }
-
-  private static void range(double least, double most, String at, String unit, Run run) {
-    if (most < least) {
-      run.refuse(GainFault.RANGE_UPSIDE_DOWN)
-          .at(at)
-          .given(most)
-          .allowed("at least the smallest, " + least + " " + unit);
-    }
   }
 
   static void judge(GainChainRequest q, Chain chain, Run run) {
@@ -100,8 +61,8 @@ final class GainRules {
           .at(at + (input ? "/max_input_v" : "/max_output_v"))
           .value(Math.max(inputEarly, outputEarly))
           .limit(0)
-          .with("stage", link.stage().name())
-          .with("side", input ? "input" : "output");
+          .own("stage", link.stage().name())
+          .with("side", input ? GainWords.INPUT : GainWords.OUTPUT);
     }
     double missing = link.wantedDb() - link.gainDb();
     if (missing > TOLERANCE_DB) {
@@ -109,7 +70,7 @@ final class GainRules {
           .at(at + (link.stage().gain() != null ? "/gain/max_db" : "/sensitivity/min_v"))
           .value(missing)
           .limit(0)
-          .with("stage", link.stage().name());
+          .own("stage", link.stage().name());
     }
   }
 
@@ -124,17 +85,17 @@ final class GainRules {
       Double signalToNoiseDb,
       Double levelDb,
       Run run) {
-    List<String> unknown = new ArrayList<>();
+    List<Phrase> unknown = new ArrayList<>();
     if (noise.sourceUv() == null) {
-      unknown.add("the source");
+      unknown.add(Phrase.of(GainWords.SOURCE));
     }
     chain.links().stream()
         .map(Link::stage)
         .filter(stage -> !stage.noiseKnown())
-        .forEach(stage -> unknown.add(stage.name()));
+        .forEach(stage -> unknown.add(Phrase.of(GainWords.STAGE).own("name", stage.name())));
     boolean asked = q.seat() != null || noise.totalUv() != null;
     if (asked && !unknown.isEmpty()) {
-      run.find(GainFinding.NOISE_INCOMPLETE).at("").with("parts", String.join(", ", unknown));
+      run.find(GainFinding.NOISE_INCOMPLETE).at("").with("parts", unknown);
     }
     if (signalToNoiseDb == null) {
       return;
@@ -152,7 +113,7 @@ final class GainRules {
             .at("/stages/" + i)
             .value(link.inputMarginDb())
             .limit(WASTED_DB)
-            .with("stage", link.stage().name())
+            .own("stage", link.stage().name())
             .with("percent", 100 * share);
       }
     }

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
-import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.electrical.heat.AmplifierHeatRequest.ChannelStage;
@@ -17,6 +16,7 @@ import org.footwell.electrical.heat.AmplifierHeatResult.Draw;
 import org.footwell.electrical.heat.Duty.StageDraw;
 import org.footwell.electrical.heat.Supply.Drawn;
 import org.footwell.parts.Safety;
+import org.footwell.physics.ConstantPower;
 import org.footwell.physics.Decibels;
 
 /** What an amplifier takes from the battery and turns into heat, for sines, noise and music. */
@@ -37,7 +37,7 @@ public final class AmplifierHeat implements Calculation<AmplifierHeatRequest, Am
                   + " and with music at one eighth and one third of full power.")
           .example(
               """
-              {"battery_v": 13.8, "converter_efficiency": 0.85,
+              {"supply_v": 13.8, "amplifier": {"converter_efficiency": 0.85},
                "channels": [
                  {"name": "doors", "channel_count": 4, "output_class": "class_ab",
                   "rail_v": 32, "drop_v": 3, "load_ohm": 3.2, "phase_deg": 40,
@@ -51,7 +51,8 @@ public final class AmplifierHeat implements Calculation<AmplifierHeatRequest, Am
               MeanCurrent.HALF_NORMAL,
               LossyStage.TRANSLINEAR,
               LossyStage.TWO_PART_LOSS,
-              Supply.CONSTANT_POWER,
+              ConstantPower.KIRCHHOFF,
+              ConstantPower.MATCHED_LOAD,
               PROGRAMME,
               DEFINITION,
               Source.COMMON_PRACTICE)
@@ -85,15 +86,18 @@ public final class AmplifierHeat implements Calculation<AmplifierHeatRequest, Am
     run.requireNoFaults();
 
     Supply supply =
-        new Supply(q.batteryV(), q.supplyCableOhm(), q.converterEfficiency(), q.supplyRegulated());
+        new Supply(
+            q.supplyV(),
+            q.supplyCableOhm(),
+            q.amplifier().converterEfficiency(),
+            q.amplifier().supplyRegulated());
     Map<Duty, List<StageDraw>> draws = new EnumMap<>(Duty.class);
     Map<Duty, Drawn> drawn = new EnumMap<>(Duty.class);
     for (Duty duty : Duty.values()) {
       run.checkDeadline();
       draws.put(duty, draws(duty, q, stages, run));
       double rail = HeatTotals.sum(q, draws.get(duty), StageDraw::railW);
-      String name = Names.of(duty).replace('_', ' ');
-      drawn.put(duty, supply.draw(rail, name, run));
+      drawn.put(duty, supply.draw(rail, duty, run));
     }
     run.requireNoFaults();
 

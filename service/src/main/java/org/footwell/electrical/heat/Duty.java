@@ -4,9 +4,10 @@ import java.util.EnumMap;
 import java.util.Map;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.Words;
 
 /** A kind of signal a channel may have to play. */
-enum Duty {
+enum Duty implements Words {
   IDLE(false),
   SINE(false),
   NOISE(true),

@@ -126,7 +126,7 @@ public final class ImpedanceFit implements Calculation<ImpedanceFitRequest, Impe
             .at("/readings")
             .value(100 * fit.confidence(p))
             .limit(100 * UNCERTAIN)
-            .with("parameter", NAMES[p]);
+            .field("parameter", NAMES[p]);
       }
     }
   }

@@ -42,7 +42,7 @@ final class SecondTable {
     double mass = run.apply(MovingMass.MMS_G, added.massG(), fs, fm);
     double byQ =
         MovingMass.MMS_BY_Q_G.at(added.massG(), with.value(QES) / fm, free.value(QES) / fs);
-    requireConsistent(byQ, mass, "moving mass in g", "/added_mass", run);
+    requireConsistent(byQ, mass, TableWords.MOVING_MASS, "/added_mass", run);
     // d ln(mms) = −2·(fs/fm)²/((fs/fm)² − 1)·d ln(fs/fm)
     double square = fs * fs / (fm * fm);
     double leverage = 2 * square / (square - 1);
@@ -68,7 +68,7 @@ final class SecondTable {
         inBox > inFree, BOX_WITHOUT_EFFECT, "/known_box/readings", fc, "a higher Q too", run);
     double vas = run.apply(MovingMass.VAS_IN_BOX_L, box.volumeL(), inBox, inFree);
     double byResonance = MovingMass.VAS_BY_RESONANCE_L.at(box.volumeL(), fc, fs);
-    requireConsistent(vas, byResonance, "vas in litre", "/known_box", run);
+    requireConsistent(vas, byResonance, TableWords.VAS, "/known_box", run);
     double ratio = inBox / inFree;
     double confidence =
         ratio
@@ -108,7 +108,7 @@ final class SecondTable {
   }
 
   private static void requireConsistent(
-      double byQ, double byResonance, String what, String at, Run run) {
+      double byQ, double byResonance, TableWords what, String at, Run run) {
     if (!(Math.abs(byQ / byResonance - 1) <= INCONSISTENT)) {
       run.find(SECOND_TABLE_INCONSISTENT).at(at).value(byQ).limit(byResonance).with("what", what);
     }

@@ -5,9 +5,8 @@ import static org.footwell.electrical.load.LoadFinding.METER_READING_UNKNOWN;
 import static org.footwell.electrical.load.LoadFinding.RE_UNLIKE_RATED;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import org.footwell.calculation.Run;
-import org.footwell.electrical.load.WiringLoadRequest.Coil;
+import org.footwell.parts.VoiceCoil;
 
 /** What a multimeter, which measures with direct current, shows at a network. */
 final class MeterReading {
@@ -28,29 +27,26 @@ final class MeterReading {
       run.find(METER_READING_SPLIT).at(NetworkReader.NETWORK);
       return null;
     }
-    String unknown =
-        coils.stream()
-            .filter(coil -> coil.reOhm() == null)
-            .map(Coil::name)
-            .collect(Collectors.joining(", "));
+    List<String> unknown =
+        coils.stream().filter(coil -> coil.reOhm() == null).map(Coil::name).toList();
     if (!unknown.isEmpty()) {
-      run.find(METER_READING_UNKNOWN).at(NetworkReader.NETWORK).with("coils", unknown);
+      run.find(METER_READING_UNKNOWN).at(NetworkReader.NETWORK).own("coils", unknown);
       return null;
     }
     return Solved.of(network, Coil::reOhm, run).ohm();
   }
 
   /** Warns of resistances that can hardly belong to the rated impedance beside them. */
-  static void check(List<Coil> listed, Run run) {
+  static void check(List<VoiceCoil> listed, Run run) {
     for (int i = 0; i < listed.size(); i++) {
-      Coil coil = listed.get(i);
+      VoiceCoil coil = listed.get(i);
       double ofRated = coil.reOhm() == null ? 1 : coil.reOhm() / coil.ratedOhm();
       if (ofRated < LEAST_OF_RATED || ofRated > MOST_OF_RATED) {
         run.find(RE_UNLIKE_RATED)
             .at("/coils/" + i + "/re_ohm")
             .value(ofRated)
             .limit(ofRated < 1 ? LEAST_OF_RATED : MOST_OF_RATED)
-            .with("coil", coil.name());
+            .own("coil", coil.name());
       }
     }
   }

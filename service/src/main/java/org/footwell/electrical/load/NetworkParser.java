@@ -11,6 +11,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Phrase;
+import org.footwell.parts.VoiceCoil;
 
 /**
  * Reads circuit notation by recursive descent:
@@ -45,11 +48,8 @@ final class NetworkParser {
   }
 
   private static final Pattern NUMBER = Pattern.compile("[0-9]+(\\.[0-9]+)?|\\.[0-9]+");
-  private static final Pattern NAME = Pattern.compile(WiringLoadRequest.NAME);
+  private static final Pattern NAME = Pattern.compile(VoiceCoil.NAME);
   private static final Pattern ENCODED = Pattern.compile("%[0-9A-Fa-f]{2}");
-
-  private static final String PART = "an impedance, the name of a coil or (";
-  private static final String OPERATOR = "+ or ||";
 
   private final String text;
   private int next;
@@ -63,7 +63,7 @@ final class NetworkParser {
     NetworkParser parser = new NetworkParser(text);
     Network<Token> network = parser.series(0);
     if (!parser.atEnd()) {
-      throw parser.noOperator(OPERATOR + " or the end");
+      throw parser.noOperator(Phrase.of(NetworkWords.OPERATOR_OR_END));
     }
     return network;
   }
@@ -91,31 +91,32 @@ final class NetworkParser {
       return inParentheses(start, depth + 1);
     }
     if (!skip(NUMBER) && !skip(NAME)) {
-      throw unexpected(PART);
+      throw unexpected(Phrase.of(NetworkWords.PART));
     }
     if (++coils > MOST_COILS) {
-      throw new Unreadable(NETWORK_TOO_LARGE, start + 1, "coil " + coils, "at most " + MOST_COILS);
+      throw new Unreadable(NETWORK_TOO_LARGE, start + 1, null, Allowed.atMost(MOST_COILS, ""));
     }
     return Network.leaf(new Token(text.substring(start, next), start + 1));
   }
 
   private Network<Token> inParentheses(int open, int depth) throws Unreadable {
     if (depth > DEEPEST) {
-      throw new Unreadable(NETWORK_TOO_DEEP, open + 1, "(", "at most " + DEEPEST);
+      throw new Unreadable(NETWORK_TOO_DEEP, open + 1, null, Allowed.atMost(DEEPEST, ""));
     }
     Network<Token> inner = series(depth);
     if (!skip(")")) {
-      throw noOperator(OPERATOR + ", or ) for the ( at character " + (open + 1));
+      throw noOperator(Phrase.of(NetworkWords.OPERATOR_OR_CLOSING).with("character", open + 1));
     }
     return inner;
   }
 
   /** Something other than an operator follows a part. */
-  private Unreadable noOperator(String expected) {
+  private Unreadable noOperator(Phrase expected) {
     int space = endOfPart();
     boolean lost = space < next && !atEnd() && startsPart();
     return lost
-        ? new Unreadable(NETWORK_OPERATOR_MISSING, space + 1, "a space", OPERATOR)
+        ? new Unreadable(
+            NETWORK_OPERATOR_MISSING, space + 1, null, Phrase.of(NetworkWords.OPERATOR))
         : unexpected(expected);
   }
 
@@ -132,29 +133,36 @@ final class NetworkParser {
     return c == '(' || c == '.' || Character.isLetterOrDigit(c);
   }
 
-  private Unreadable unexpected(String expected) {
+  private Unreadable unexpected(Phrase expected) {
     if (atEnd()) {
-      return new Unreadable(NETWORK_SYNTAX, text.length() + 1, "the end", expected);
+      return new Unreadable(
+          NETWORK_SYNTAX, text.length() + 1, Phrase.of(NetworkWords.THE_END), expected);
     }
     if (text.charAt(next) == '|' && !text.startsWith("||", next)) {
-      return new Unreadable(NETWORK_SINGLE_BAR, next + 1, "|", "||");
+      return new Unreadable(NETWORK_SINGLE_BAR, next + 1, null, Phrase.of(NetworkWords.PARALLEL));
     }
     Matcher encoded = ENCODED.matcher(text).region(next, text.length());
     if (encoded.lookingAt()) {
-      return new Unreadable(NETWORK_ENCODED, next + 1, encoded.group(), expected);
+      return new Unreadable(NETWORK_ENCODED, next + 1, character(encoded.group()), expected);
     }
     boolean comma = text.charAt(next) == ',';
     return new Unreadable(
         NETWORK_SYNTAX,
         next + 1,
         found(),
-        comma ? expected + " (decimals take a point)" : expected);
+        comma ? Phrase.of(NetworkWords.WITH_POINT).with("expected", expected) : expected);
   }
 
-  private String found() {
+  private Phrase found() {
     int c = text.codePointAt(next);
     boolean shows = !Character.isISOControl(c) && Character.isDefined(c);
-    return shows && !isLoneSurrogate(c) ? Character.toString(c) : "an unprintable character";
+    return shows && !isLoneSurrogate(c)
+        ? character(Character.toString(c))
+        : Phrase.of(NetworkWords.UNPRINTABLE);
+  }
+
+  private static Phrase character(String shown) {
+    return Phrase.of(NetworkWords.CHARACTER).own("character", shown);
   }
 
   private static boolean isLoneSurrogate(int c) {

@@ -8,11 +8,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Names;
+import org.footwell.calculation.Remark;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.load.NetworkParser.Token;
-import org.footwell.electrical.load.WiringLoadRequest.Coil;
 
 /** Makes the network of coils from its notation and the list of coils. */
 final class NetworkReader {
@@ -31,36 +32,27 @@ final class NetworkReader {
     this.run = run;
   }
 
-  /** The network of the request; refuses one that cannot be read or names coils wrongly. */
-  static Network<Coil> of(WiringLoadRequest q, Run run) {
+  /** The network of the coils listed; refuses one that cannot be read or names coils wrongly. */
+  static Network<Coil> of(String text, List<Coil> coils, Run run) {
     NetworkReader wiring = new NetworkReader(run);
-    wiring.list(q.coils() == null ? List.of() : q.coils());
+    coils.forEach(coil -> wiring.listed.put(coil.name(), coil));
     Network<Coil> network =
         wiring
-            .parsed(q.network())
+            .parsed(text)
             .fold(token -> Network.leaf(wiring.coil(token)), Network::series, Network::parallel);
     run.requireNoFaults();
     return network;
-  }
-
-  private void list(List<Coil> coils) {
-    for (int i = 0; i < coils.size(); i++) {
-      String name = coils.get(i).name();
-      if (listed.putIfAbsent(name, coils.get(i)) != null) {
-        run.refuse(CoreFault.DUPLICATE).at("/coils/" + i + "/name").given(name);
-      }
-    }
   }
 
   private Network<Token> parsed(String network) {
     try {
       return NetworkParser.parse(network);
     } catch (Unreadable why) {
-      run.refuse(why.code())
-          .at(NETWORK)
-          .given(why.character())
-          .allowed(why.expected())
-          .with("found", why.found());
+      Remark remark =
+          run.refuse(why.code()).at(NETWORK).given(why.character()).allowed(why.expected());
+      if (why.shows()) {
+        remark.with("found", why.found());
+      }
       throw run.refused();
     }
   }
@@ -74,7 +66,7 @@ final class NetworkReader {
     Coil coil = listed.get(name);
     if (coil == null) {
       refuseUnknown(token);
-      return new Coil(name, 1.0, null, null, null);
+      return Coil.rated(name, 1, NETWORK);
     }
     if (!used.add(name)) {
       run.refuse(CoreFault.DUPLICATE).at(NETWORK).given(name);
@@ -89,10 +81,10 @@ final class NetworkReader {
       run.refuse(COIL_OUT_OF_RANGE)
           .at(NETWORK)
           .given(token.text())
-          .allowed("0.1 to 1000 ohm")
+          .allowed(Allowed.between(LEAST_OHM, MOST_OHM, "ohm"))
           .with("character", token.character());
     }
-    return new Coil("coil " + position, ohm, null, null, null);
+    return Coil.rated("coil " + position, ohm, NETWORK);
   }
 
   private void refuseUnknown(Token token) {

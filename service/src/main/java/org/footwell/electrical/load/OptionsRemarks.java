@@ -4,11 +4,11 @@ import static org.footwell.electrical.load.OptionsFinding.NONE_IN_WINDOW;
 import static org.footwell.electrical.load.OptionsFinding.ONLY_UNEVEN;
 import static org.footwell.electrical.load.OptionsFinding.UNEVEN_GIVES_MORE;
 
+import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.Texts;
 
 /** What there is to say about the networks as a whole. */
 final class OptionsRemarks {
@@ -25,7 +25,7 @@ final class OptionsRemarks {
       List<Solved> networks, List<Candidate> ranked, LoadWindow window, CoilKinds kinds, Run run) {
     if (ranked.isEmpty()) {
       run.find(NONE_IN_WINDOW)
-          .at("/window")
+          .at(window.smallest().at())
           .with("count", networks.size())
           .with("window", window.inWords())
           .with("nearest", nearest(networks, window));
@@ -38,7 +38,7 @@ final class OptionsRemarks {
           .at("/coils")
           .value(mostEven.evenness().ratio())
           .limit(1)
-          .with("network", text(mostEven, kinds))
+          .own("network", text(mostEven, kinds))
           .with("load", mostEven.loadOhm())
           .with("most", percent(mostEven.evenness().most()))
           .with("least", percent(mostEven.evenness().least()));
@@ -57,7 +57,7 @@ final class OptionsRemarks {
         .at("/coils")
         .value(uneven.delivery().powerW())
         .limit(best.delivery().powerW())
-        .with("network", text(uneven, kinds))
+        .own("network", text(uneven, kinds))
         .with("load", uneven.loadOhm())
         .with("most", percent(uneven.evenness().most()))
         .with("least", percent(uneven.evenness().least()));
@@ -72,25 +72,20 @@ final class OptionsRemarks {
   }
 
   /** The loads next to the window, none of which is in it. */
-  private static String nearest(List<Solved> networks, LoadWindow window) {
-    OptionalDouble below = loads(networks).filter(window::isAbove).max();
-    OptionalDouble above = loads(networks).filter(window::isBelow).min();
-    StringBuilder words = new StringBuilder();
-    below.ifPresent(ohm -> words.append("the nearest below is ").append(people(ohm)));
-    above.ifPresent(
-        ohm ->
-            words
-                .append(words.isEmpty() ? "" : ", ")
-                .append("the nearest above is ")
-                .append(people(ohm)));
-    return words.toString();
+  private static List<Phrase> nearest(List<Solved> networks, LoadWindow window) {
+    List<Phrase> nearest = new ArrayList<>(2);
+    loads(networks)
+        .filter(window::isAbove)
+        .max()
+        .ifPresent(ohm -> nearest.add(Phrase.of(NetworkWords.NEAREST_BELOW).with("load", ohm)));
+    loads(networks)
+        .filter(window::isBelow)
+        .min()
+        .ifPresent(ohm -> nearest.add(Phrase.of(NetworkWords.NEAREST_ABOVE).with("load", ohm)));
+    return nearest;
   }
 
   private static DoubleStream loads(List<Solved> networks) {
     return networks.stream().mapToDouble(Solved::ohm);
-  }
-
-  private static String people(double ohm) {
-    return Texts.forPeople(ohm) + " ohm";
   }
 }

@@ -7,9 +7,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.Texts;
 import org.footwell.electrical.load.Evenness.Portion;
 import org.footwell.electrical.load.Solved.Share;
 
@@ -50,14 +49,18 @@ final class Sharing {
         .at(NetworkReader.NETWORK)
         .value(100 * evenness.most().power())
         .limit(100.0 / portions.size())
-        .with("most", evenness.most().name())
-        .with("least", evenness.least().name())
+        .own("most", evenness.most().name())
+        .own("least", evenness.least().name())
         .with("least_percent", 100 * evenness.least().power())
         .with(
             "shares",
             portions.stream()
-                .map(each -> each.name() + " " + Texts.forPeople(100 * each.power()) + " %")
-                .collect(Collectors.joining(", ")));
+                .map(
+                    each ->
+                        Phrase.of(NetworkWords.SHARE)
+                            .own("name", each.name())
+                            .with("percent", 100 * each.power()))
+                .toList());
     return false;
   }
 }

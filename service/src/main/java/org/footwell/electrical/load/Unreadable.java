@@ -1,5 +1,7 @@
 package org.footwell.electrical.load;
 
+import org.footwell.calculation.Phrase;
+
 /** Where and why a network cannot be read. */
 final class Unreadable extends Exception {
 
@@ -7,15 +9,15 @@ final class Unreadable extends Exception {
 
   private final LoadFault code;
   private final int character;
-  private final String found;
-  private final String expected;
+  private final transient Phrase found;
+  private final transient Phrase expected;
 
   /**
    * @param character position in the text, from 1
-   * @param found what stands there
+   * @param found what stands there, or null where the sentence says so
    * @param expected what could stand there
    */
-  Unreadable(LoadFault code, int character, String found, String expected) {
+  Unreadable(LoadFault code, int character, Phrase found, Phrase expected) {
     super(code.code(), null, false, false);
     this.code = code;
     this.character = character;
@@ -31,11 +33,16 @@ final class Unreadable extends Exception {
     return character;
   }
 
-  String found() {
+  /** Whether its sentence says what was found. */
+  boolean shows() {
+    return found != null;
+  }
+
+  Phrase found() {
     return found;
   }
 
-  String expected() {
+  Phrase expected() {
     return expected;
   }
 }

@@ -31,15 +31,15 @@ final class LadderRules {
       }
       if (element.lossless() && element.shunt() != element.inParallel()) {
         // In the way a parallel pair, across it a series pair: both go to extremes at resonance.
-        refuseLoop(at, "the coil and the capacitor of this element", run);
+        refuseLoop(at, Loop.COIL_AND_CAPACITOR, run);
       } else if (bare && element.shunt() && element.dcOhm() == 0) {
-        refuseLoop(at, "the amplifier and this coil", run);
+        refuseLoop(at, Loop.AMPLIFIER_AND_COIL, run);
       }
       bare &= element.shunt() || element.dcOhm() == 0;
     }
   }
 
-  private static void refuseLoop(String at, String loop, Run run) {
+  private static void refuseLoop(String at, Loop loop, Run run) {
     run.refuse(ZERO_RESISTANCE_LOOP)
         .at(at + "/coil_ohm")
         .given("0 ohm")

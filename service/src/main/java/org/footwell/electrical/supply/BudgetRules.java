@@ -14,8 +14,8 @@ import static org.footwell.electrical.supply.BudgetFinding.NO_START_LEFT;
 import static org.footwell.electrical.supply.BudgetFinding.SMART_ALTERNATOR;
 import static org.footwell.electrical.supply.BudgetFinding.STANDBY_TOO_SHORT;
 
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.Texts;
 import org.footwell.electrical.supply.SupplyBudgetRequest.Battery;
 import org.footwell.electrical.supply.SupplyBudgetResult.SupplyState;
 
@@ -65,8 +65,11 @@ final class BudgetRules {
           .limit(programme.peakInputW());
     }
     Double minimum = q.system().minimumV();
-    if (minimum != null && minimum > q.system().atV()) {
-      run.find(MINIMUM_ABOVE_RATING).at("/system/minimum_v").value(minimum).limit(q.system().atV());
+    if (minimum != null && minimum > q.system().supplyV()) {
+      run.find(MINIMUM_ABOVE_RATING)
+          .at("/system/minimum_v")
+          .value(minimum)
+          .limit(q.system().supplyV());
     }
     if (q.crankingV() != null && q.crankingV() > q.battery().restingV()) {
       run.find(CRANKING_ABOVE_REST)
@@ -96,14 +99,12 @@ final class BudgetRules {
   }
 
   private static void smart(SupplyBudgetRequest q, SupplyState state, Run run) {
-    String amplifier =
+    Phrase amplifier =
         state.peakAmplifierV() == null
-            ? "cannot draw what it wants"
-            : "sees "
-                + Texts.forPeople(state.peakAmplifierV())
-                + " V at the peaks and gives "
-                + Texts.forPeople(state.cleanPowerW())
-                + " W clean";
+            ? Phrase.of(SupplyWords.CANNOT_DRAW)
+            : Phrase.of(SupplyWords.SEES_AND_GIVES)
+                .with("voltage", state.peakAmplifierV())
+                .with("power", state.cleanPowerW());
     run.find(SMART_ALTERNATOR)
         .at("/alternator/low_v")
         .value(q.alternator().lowV())
@@ -118,7 +119,7 @@ final class BudgetRules {
       run.find(CRANKING_DROPOUT)
           .at("/cranking_v")
           .value(q.crankingV())
-          .with("amplifier", "cannot draw its power");
+          .with("amplifier", SupplyWords.CANNOT_DRAW);
     } else if (minimum != null && voltage < minimum) {
       run.find(CRANKING_DROPOUT)
           .at("/cranking_v")
@@ -126,11 +127,9 @@ final class BudgetRules {
           .limit(minimum)
           .with(
               "amplifier",
-              "sees "
-                  + Texts.forPeople(voltage)
-                  + " V where it needs "
-                  + Texts.forPeople(minimum)
-                  + " V");
+              Phrase.of(SupplyWords.SEES_BUT_NEEDS)
+                  .with("voltage", voltage)
+                  .with("needed", minimum));
     }
   }
 

@@ -5,6 +5,7 @@ import static org.footwell.electrical.supply.CableFinding.AMPLIFIER_FUSE_SMALLER
 import static org.footwell.electrical.supply.CableFinding.FULL_SINE_ABOVE_FUSE;
 import static org.footwell.electrical.supply.CableFinding.FULL_SINE_OPENS_FUSE;
 
+import org.footwell.calculation.Remark;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.supply.Fuse.OpeningTime;
 import org.footwell.electrical.supply.SupplyCableResult.FuseSeries;
@@ -25,7 +26,7 @@ final class FuseRules {
 
   private static void fullSine(Leg leg, SizedCable cable, Run run) {
     Double sine = leg.loudest().sineA();
-    double carries = cable.fuseA() * leg.conditions().fuseHeatFactor();
+    double carries = cable.fuseA() * leg.fusing().heatFactor();
     if (sine == null || sine <= Fuse.STAYS_CLOSED * carries) {
       return;
     }
@@ -33,13 +34,13 @@ final class FuseRules {
         cable.fuseSeries() == FuseSeries.BLADE ? OpeningTime.at(sine / carries) : null;
     if (time == null) {
       run.find(FULL_SINE_ABOVE_FUSE)
-          .at(leg.pointer() + "/amplifier/full_sine_a")
+          .at(leg.pointer() + "/full_sine_a")
           .value(sine)
           .limit(Fuse.STAYS_CLOSED * carries)
           .with("fuse", cable.fuseA());
     } else {
       run.find(FULL_SINE_OPENS_FUSE)
-          .at(leg.pointer() + "/amplifier/full_sine_a")
+          .at(leg.pointer() + "/full_sine_a")
           .value(sine)
           .limit(Fuse.STAYS_CLOSED * carries)
           .with("fuse", cable.fuseA())
@@ -54,10 +55,13 @@ final class FuseRules {
       return;
     }
     boolean larger = own > cable.fuseA();
-    run.find(larger ? AMPLIFIER_FUSE_LARGER : AMPLIFIER_FUSE_SMALLER)
-        .at(leg.pointer() + "/amplifier/fuse_a")
-        .value(own)
-        .limit(cable.fuseA())
-        .with("largest", cable.fuseLargestA());
+    Remark remark =
+        run.find(larger ? AMPLIFIER_FUSE_LARGER : AMPLIFIER_FUSE_SMALLER)
+            .at(leg.pointer() + "/amplifier/fuse_a")
+            .value(own)
+            .limit(cable.fuseA());
+    if (larger) {
+      remark.with("largest", cable.fuseLargestA());
+    }
   }
 }

@@ -11,15 +11,16 @@ import org.footwell.calculation.Run;
 import org.footwell.electrical.supply.SupplyBudgetRequest.Battery;
 import org.footwell.electrical.supply.SupplyBudgetRequest.SoundSystem;
 import org.footwell.electrical.supply.SupplyBudgetResult.SupplyState;
+import org.footwell.physics.ConstantPower;
 import org.footwell.physics.Decibels;
 
 /**
  * Works out what the supply does in one situation.
  *
- * @param name what a fitter calls it
+ * @param when what a fitter calls it
  * @param pointer the field of the request that makes it
  */
-record Situation(String name, String pointer, SupplyBudgetRequest q, Programme programme, Run run) {
+record Situation(When when, String pointer, SupplyBudgetRequest q, Programme programme, Run run) {
 
   /** Common practice, no source: less than this is not worth a word. */
   private static final double LOSS_WORTH_SAYING_DB = 1;
@@ -58,7 +59,7 @@ record Situation(String name, String pointer, SupplyBudgetRequest q, Programme p
             .at(pointer)
             .value(wanted)
             .limit(Math.max(0, left))
-            .with("situation", name)
+            .with("situation", when)
             .with("voltage", peakFeed.atBattery(peak, run));
       }
     }
@@ -118,9 +119,9 @@ record Situation(String name, String pointer, SupplyBudgetRequest q, Programme p
     if (system.minimumV() != null && voltage < system.minimumV()) {
       return 0;
     }
-    return system.regulated()
+    return system.supplyRegulated()
         ? system.cleanPowerW()
-        : run.apply(UNREGULATED, system.cleanPowerW(), voltage, system.atV());
+        : run.apply(UNREGULATED, system.cleanPowerW(), voltage, system.supplyV());
   }
 
   /** Says what listening is like, with so many amperes left by the other consumers. */
@@ -133,7 +134,7 @@ record Situation(String name, String pointer, SupplyBudgetRequest q, Programme p
           .at(pointer)
           .value(wanted)
           .limit(helped(left).largest())
-          .with("situation", name);
+          .with("situation", when);
       return;
     }
     if (state.cleanPowerW() == 0) {
@@ -141,7 +142,7 @@ record Situation(String name, String pointer, SupplyBudgetRequest q, Programme p
           .at(pointer)
           .value(state.peakAmplifierV())
           .limit(system.minimumV())
-          .with("situation", name);
+          .with("situation", when);
       return;
     }
     double lost = -Decibels.ofPower(state.cleanPowerW() / system.cleanPowerW());
@@ -152,7 +153,7 @@ record Situation(String name, String pointer, SupplyBudgetRequest q, Programme p
           .limit(system.cleanPowerW())
           .with("loss", lost)
           .with("voltage", state.peakAmplifierV())
-          .with("situation", name);
+          .with("situation", when);
     }
   }
 }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Words;
 
 /** Where the bass falls behind, and what restores it. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -61,7 +62,7 @@ public record BassRolloffResult(
           Double uncertaintyDb) {}
 
   /** What holds a gain. */
-  public enum HeldBy {
+  public enum HeldBy implements Words {
     /** Nothing: the loss is restored in full. */
     NOTHING,
     /** The amplifier's headroom. */

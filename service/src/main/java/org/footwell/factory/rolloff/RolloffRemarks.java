@@ -12,9 +12,9 @@ import static org.footwell.factory.rolloff.RolloffFinding.LIMIT_ALREADY_PASSED;
 import static org.footwell.factory.rolloff.RolloffFinding.MIDRANGE_DOES_NOT_RISE;
 import static org.footwell.factory.rolloff.RolloffFinding.SHELF_FITS_BADLY;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
 import org.footwell.factory.rolloff.BassLimits.Share;
 import org.footwell.factory.rolloff.BassRolloffResult.BandGain;
@@ -146,14 +146,14 @@ final class RolloffRemarks {
     if (behind && (q.headroom() == null || q.driver() == null)) {
       run.find(LIMITS_UNKNOWN)
           .at(q.headroom() == null ? "/headroom" : "/driver")
-          .with("missing", missing());
+          .fields("missing", missing());
     }
     for (int s = 0; s < shares.size(); s++) {
       if (shares.get(s).passed()) {
         run.find(LIMIT_ALREADY_PASSED)
             .at(at(steps.get(s)))
             .value(steps.get(s).volumeStep())
-            .with("what", words(shares.get(s).heldBy()));
+            .with("what", shares.get(s).heldBy());
         break;
       }
     }
@@ -170,11 +170,15 @@ final class RolloffRemarks {
     }
   }
 
-  private String missing() {
-    if (q.headroom() == null && q.driver() == null) {
-      return "headroom and driver";
+  private List<String> missing() {
+    List<String> missing = new ArrayList<>(2);
+    if (q.headroom() == null) {
+      missing.add("headroom");
     }
-    return q.headroom() == null ? "headroom" : "driver";
+    if (q.driver() == null) {
+      missing.add("driver");
+    }
+    return missing;
   }
 
   /** Highest step up to which all is restored, or null if nothing is to be or the lowest is not. */
@@ -190,7 +194,7 @@ final class RolloffRemarks {
             .value(step.allowedGainDb())
             .limit(step.shelfGainDb())
             .with("step", step.volumeStep())
-            .with("what", words(step.heldBy()));
+            .with("what", step.heldBy());
         return last;
       }
       last = step.volumeStep();
@@ -204,15 +208,6 @@ final class RolloffRemarks {
         .map(StepLoss::volumeStep)
         .findFirst()
         .orElse(null);
-  }
-
-  private static String words(HeldBy heldBy) {
-    return switch (heldBy) {
-      case HEADROOM -> "the amplifier's headroom";
-      case DISPLACEMENT -> "the driver's displacement";
-      case MOST_GAIN -> "the most gain of the equaliser";
-      case NOTHING -> Names.of(heldBy);
-    };
   }
 
   private String at(StepLoss step) {

@@ -126,7 +126,7 @@ final class KnownOutputs {
           .at("/outputs/" + index)
           .value(coarsest)
           .limit(FOLLOWED_DEG)
-          .with("name", output.id())
+          .own("name", output.id())
           .with("frequency", at);
     }
     return new OutputResponse.Points(

@@ -77,19 +77,19 @@ final class SignalSumRemarks {
   private void output(String at, Known known, Advice advice) {
     String name = known.output().id();
     if (known.output().connected() && !advice.connect()) {
-      run.find(SignalSumFinding.LEAVE_OUT).at(at).with("name", name);
+      run.find(SignalSumFinding.LEAVE_OUT).at(at).own("name", name);
     }
     if (advice.turnPolarity()) {
-      run.find(SignalSumFinding.TURN_POLARITY).at(at + "/polarity").with("name", name);
+      run.find(SignalSumFinding.TURN_POLARITY).at(at + "/polarity").own("name", name);
     }
     if (advice.delayMs() > 0) {
       run.find(SignalSumFinding.UNDO_DELAY)
           .at(at + "/delay_ms")
           .value(advice.delayMs())
-          .with("name", name);
+          .own("name", name);
     }
     if (known.allPassHz() != null && known.output().connected()) {
-      run.find(SignalSumFinding.ALL_PASS_HIDDEN).at(at).value(known.allPassHz()).with("name", name);
+      run.find(SignalSumFinding.ALL_PASS_HIDDEN).at(at).value(known.allPassHz()).own("name", name);
     }
   }
 
@@ -97,14 +97,14 @@ final class SignalSumRemarks {
     String name = known.output().id();
     List<VehicleSound> carries = known.output().carries();
     if (carries == null) {
-      run.find(SignalSumFinding.VEHICLE_SOUNDS_UNKNOWN).at(at + "/carries").with("name", name);
+      run.find(SignalSumFinding.VEHICLE_SOUNDS_UNKNOWN).at(at + "/carries").own("name", name);
       return;
     }
     if (!advice.connect() && !carries.isEmpty()) {
-      run.find(SignalSumFinding.VEHICLE_SOUND_NOT_IN_SUM).at(at + "/carries").with("name", name);
+      run.find(SignalSumFinding.VEHICLE_SOUND_NOT_IN_SUM).at(at + "/carries").own("name", name);
     }
     if (Set.copyOf(carries).contains(VehicleSound.NOISE_CANCELLING)) {
-      run.find(SignalSumFinding.NOISE_CANCELLING_DISTURBED).at(at + "/carries").with("name", name);
+      run.find(SignalSumFinding.NOISE_CANCELLING_DISTURBED).at(at + "/carries").own("name", name);
     }
   }
 }

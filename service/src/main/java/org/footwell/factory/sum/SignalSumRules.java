@@ -118,8 +118,8 @@ final class SignalSumRules {
       run.refuse(SignalSumFault.SECTION_FIELD_NOT_TAKEN)
           .at(at + "/" + name)
           .given(value)
-          .with("kind", Names.of(section.kind()))
-          .with("what", name);
+          .field("kind", Names.of(section.kind()))
+          .field("what", name);
     }
   }
 

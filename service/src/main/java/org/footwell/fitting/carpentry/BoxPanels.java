@@ -125,17 +125,21 @@ public final class BoxPanels implements Calculation<BoxPanelsRequest, BoxPanelsR
   /** Where the driver's own size is not given, the least that any driver needs counts. */
   private static void narrow(BoxPanelsRequest q, Size in, Run run) {
     if (q.driverCutoutMm() == null) {
-      narrow("width", "/width_mm", in.widthMm(), run);
-      narrow("height", "/height_mm", in.heightMm(), run);
+      narrow(Inside.WIDTH, in.widthMm(), run);
+      narrow(Inside.HEIGHT, in.heightMm(), run);
     }
     if (q.driverDepthMm() == null) {
-      narrow("depth", "/depth_mm", (in.depthMm() + in.topDepthMm()) / 2, run);
+      narrow(Inside.DEPTH, (in.depthMm() + in.topDepthMm()) / 2, run);
     }
   }
 
-  private static void narrow(String name, String at, double mm, Run run) {
+  private static void narrow(Inside dimension, double mm, Run run) {
     if (mm < NARROWEST_MM) {
-      run.find(INSIDE_TOO_NARROW).at(at).value(mm).limit(NARROWEST_MM).with("name", name);
+      run.find(INSIDE_TOO_NARROW)
+          .at(dimension.at())
+          .value(mm)
+          .limit(NARROWEST_MM)
+          .with("dimension", dimension);
     }
   }
 

@@ -61,8 +61,8 @@ final class Dimensions {
     run.refuse(DIMENSION_OUT_OF_REACH)
         .at("/" + unknown())
         .given(grossL)
-        .with("limit", LONGEST_MM)
-        .with("name", unknown())
+        .limit(LONGEST_MM)
+        .field("name", unknown())
         .allowed(allowed);
     return run.refused();
   }

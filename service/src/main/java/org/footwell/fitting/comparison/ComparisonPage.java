@@ -94,7 +94,7 @@ final class ComparisonPage {
     for (Finding finding : findings) {
       String level = Names.of(finding.level());
       out.append("<li><strong>").append(level).append(":</strong> ");
-      out.append(escaped(finding.text())).append("</li>\n");
+      out.append(escaped(finding.inFull())).append("</li>\n");
     }
     out.append("</ul>\n");
   }
@@ -164,9 +164,10 @@ final class ComparisonPage {
     if (side.limitedBy() == null) {
       return DASH;
     }
+    String limit = Texts.of(side.limitedBy());
     return side.limitedBy() == LevelLimit.DISPLACEMENT
-        ? side.limitedBy().inWords() + " at " + plain(displacementHz, 0, "Hz")
-        : side.limitedBy().inWords();
+        ? limit + " at " + plain(displacementHz, 0, "Hz")
+        : limit;
   }
 
   private static String atLeast(ComparedChange change, String shown) {

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import org.footwell.calculation.Run;
 import org.footwell.fitting.comparison.DriverComparisonResult.AdditionLine;
 import org.footwell.fitting.comparison.DriverComparisonResult.GroupLine;
@@ -126,12 +125,12 @@ final class ComparisonTotals {
     }
     run.find(ComparisonFinding.PRICE_PER_DB_LEFT_OUT)
         .at("/positions")
-        .with(
+        .own(
             "what",
             positions.stream()
                 .filter(line -> line.before() == null)
                 .map(PositionLine::name)
-                .collect(Collectors.joining(", ")));
+                .toList());
     return null;
   }
 

@@ -1,5 +1,7 @@
 package org.footwell.fitting.comparison;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.footwell.calculation.Run;
 import org.footwell.fitting.comparison.DriverComparisonRequest.AddedItem;
 import org.footwell.fitting.comparison.DriverComparisonResult.VehicleTotals;
@@ -61,7 +63,7 @@ final class MassRemarks {
           .at(at)
           .value(massG / 1000)
           .limit(heavyG / 1000)
-          .with("name", name);
+          .own("name", name);
     }
   }
 
@@ -71,12 +73,17 @@ final class MassRemarks {
 
   private static void missing(AddedItem item, String at, Run run) {
     if (item.massG() == null || item.price() == null) {
-      String what =
-          item.price() != null ? "mass_g" : item.massG() != null ? "price" : "mass_g, price";
+      List<String> what = new ArrayList<>(2);
+      if (item.massG() == null) {
+        what.add("mass_g");
+      }
+      if (item.price() == null) {
+        what.add("price");
+      }
       run.find(ComparisonFinding.DATA_NOT_GIVEN)
           .at(at)
-          .with("name", item.name())
-          .with("what", what);
+          .own("name", item.name())
+          .fields("what", what);
     }
   }
 }

@@ -6,12 +6,12 @@ import org.footwell.fitting.comparison.DriverComparisonResult.PositionLine;
 import org.footwell.fitting.comparison.sides.ChangeFigures;
 import org.footwell.fitting.comparison.sides.ComparedAmplifier;
 import org.footwell.fitting.comparison.sides.ComparedChange;
-import org.footwell.fitting.comparison.sides.ComparedDriver;
 import org.footwell.fitting.comparison.sides.ComparedPosition;
 import org.footwell.fitting.comparison.sides.ComparedSide;
 import org.footwell.fitting.comparison.sides.LevelLimit;
 import org.footwell.fitting.comparison.sides.ReachLimit;
 import org.footwell.fitting.comparison.sides.SideFigures;
+import org.footwell.parts.Driver;
 import org.footwell.parts.Money;
 import org.footwell.parts.Sensitivity.Basis;
 import org.footwell.physics.Electricity;
@@ -67,7 +67,7 @@ final class PositionRemarks {
           .value(-largest)
           .with("before", before.largestLevelDbSpl())
           .with("after", after.largestLevelDbSpl())
-          .with("by", after.limitedBy().inWords());
+          .with("by", after.limitedBy());
     }
     if (falls(change.sensitivityAtEqualVoltageDb())) {
       find(ComparisonFinding.QUIETER_AT_SAME_SETTING, "/replacement/sensitivity")
@@ -85,8 +85,8 @@ final class PositionRemarks {
   }
 
   private void sensitivities() {
-    ComparedDriver factory = position.factory();
-    ComparedDriver replacement = position.replacement();
+    Driver factory = position.factory();
+    Driver replacement = position.replacement();
     if (factory.sensitivity() != null
         && replacement.sensitivity() != null
         && factory.sensitivity().basis() != replacement.sensitivity().basis()
@@ -95,15 +95,15 @@ final class PositionRemarks {
     }
   }
 
-  private static boolean unlikeBases(ComparedDriver driver) {
+  private static boolean unlikeBases(Driver driver) {
     double difference = SensitivityBases.BASIS_DIFFERENCE.at(driver.ratedOhm());
     return driver.sensitivity().basis() == Basis.TWO_POINT_EIGHT_THREE_VOLT
         && Math.abs(difference) > BASES_ALIKE_DB;
   }
 
   private void reach() {
-    ReachLimit before = SideFigures.reachBasis(position, position.factory());
-    ReachLimit after = SideFigures.reachBasis(position, position.replacement());
+    ReachLimit before = SideFigures.reachBasis(position, position.before());
+    ReachLimit after = SideFigures.reachBasis(position, position.after());
     if (before != null && after != null && before != after) {
       find(ComparisonFinding.REACH_UNLIKE, "");
     }
@@ -137,7 +137,10 @@ final class PositionRemarks {
           .value(has)
           .limit(bears)
           .with(
-              "amplifier", position.amplifierAfter() == null ? "amplifier that stays" : "amplifier")
+              "amplifier",
+              position.amplifierAfter() == null
+                  ? ComparisonWords.AMPLIFIER_THAT_STAYS
+                  : ComparisonWords.AMPLIFIER)
           .with("ratio", has / bears)
           .with("volt", Electricity.VOLTAGE.at(bears, position.replacement().ratedOhm()));
     }
@@ -153,11 +156,12 @@ final class PositionRemarks {
     }
   }
 
-  private void part(ComparedDriver driver, ComparedSide side, String which) {
+  private void part(Driver driver, ComparedSide side, String which) {
     if (driver == null) {
       return;
     }
-    String part = which.equals("factory") ? "factory part" : "new part";
+    ComparisonWords part =
+        which.equals("factory") ? ComparisonWords.FACTORY_PART : ComparisonWords.NEW_PART;
     if (driver.sensitivity() != null && unlikeBases(driver)) {
       find(ComparisonFinding.SENSITIVITY_NOT_PER_WATT, "/" + which + "/sensitivity")
           .value(driver.sensitivity().levelDbSpl())
@@ -194,6 +198,6 @@ final class PositionRemarks {
   }
 
   private Remark find(ComparisonFinding code, String field) {
-    return run.find(code).at(pointer + field).with("name", position.name());
+    return run.find(code).at(pointer + field).own("name", position.name());
   }
 }

@@ -3,6 +3,7 @@ package org.footwell.fitting.ring;
 import static org.footwell.calculation.Source.DEFINITION;
 
 import org.footwell.calculation.Formula;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.fitting.ring.AdapterRingRequest.RingMaking;
 import org.footwell.fitting.ring.AdapterRingResult.Room;
@@ -90,10 +91,10 @@ final class RingRules {
           .at("/driver/basket_diameter_mm")
           .value(-room.basketMm())
           .with(
-              "thickness",
+              "depth",
               q.ring().thicknessMm() == null
-                  ? "the ring's thickness"
-                  : q.ring().thicknessMm() + " mm");
+                  ? Phrase.of(RingWords.RINGS_THICKNESS)
+                  : Phrase.of(RingWords.MILLIMETRES).with("mm", q.ring().thicknessMm()));
     }
     double wall = q.ring().wallMinimumMm();
     if (room.overlapMm() <= 0) {
@@ -113,15 +114,15 @@ final class RingRules {
     RingMaking ring = q.ring();
     double least = ring.wallMinimumMm();
     double aroundPilot = run.apply(PILOT_WALL, ring.screwMm(), ring.pilotMm());
-    wall("the outer and the inner edge", "/ring", walls.rimMm(), least);
-    edge("a factory hole and the outer edge", "/opening/holes", walls.factoryToOuterMm());
-    edge("a factory hole and the inner edge", "/opening/holes", walls.factoryToInnerMm());
-    edge("a pilot hole and the outer edge", "/driver/holes", walls.pilotToOuterMm());
-    edge("a pilot hole and the inner edge", "/driver/holes", walls.pilotToInnerMm());
+    wall(Edges.OUTER_AND_INNER, "/ring", walls.rimMm(), least);
+    edge(Edges.FACTORY_AND_OUTER, "/opening/holes", walls.factoryToOuterMm());
+    edge(Edges.FACTORY_AND_INNER, "/opening/holes", walls.factoryToInnerMm());
+    edge(Edges.PILOT_AND_OUTER, "/driver/holes", walls.pilotToOuterMm());
+    edge(Edges.PILOT_AND_INNER, "/driver/holes", walls.pilotToInnerMm());
     if (walls.pilotToFactoryMm() <= 0) {
       run.find(RingFinding.HOLES_OVERLAP).at("/driver/holes").value(-walls.pilotToFactoryMm());
     } else {
-      wall("a pilot hole and a factory hole", "/driver/holes", walls.pilotToFactoryMm(), least);
+      wall(Edges.PILOT_AND_FACTORY, "/driver/holes", walls.pilotToFactoryMm(), least);
     }
     double pilot =
         Math.min(
@@ -131,7 +132,7 @@ final class RingRules {
     }
   }
 
-  private void edge(String between, String at, double wall) {
+  private void edge(Edges between, String at, double wall) {
     if (wall <= 0) {
       run.find(RingFinding.HOLE_BREAKS_EDGE).at(at).value(-wall).with("between", between);
     } else {
@@ -139,7 +140,7 @@ final class RingRules {
     }
   }
 
-  private void wall(String between, String at, double wall, double least) {
+  private void wall(Edges between, String at, double wall, double least) {
     RingMaterial material = q.ring().material();
     if (wall < material.kind.leastWallMm - ROUNDING) {
       run.find(RingFinding.WALL_TOO_THIN)
@@ -147,7 +148,7 @@ final class RingRules {
           .value(wall)
           .limit(material.kind.leastWallMm)
           .with("between", between)
-          .with("material", material.spoken);
+          .with("material", material);
     } else if (wall < least - ROUNDING) {
       run.find(RingFinding.WALL_THIN).at(at).value(wall).limit(least).with("between", between);
     }
@@ -203,7 +204,7 @@ final class RingRules {
 
   void weather() {
     RingMaking ring = q.ring();
-    String material = ring.material().spoken;
+    RingMaterial material = ring.material();
     if (ring.material().kind == RingMaterial.Kind.BOARD) {
       run.find(RingFinding.MOISTURE).at("/ring/material").with("material", material);
     }
@@ -221,11 +222,7 @@ final class RingRules {
           .at("/ring/material")
           .value(softening)
           .limit(hottest)
-          .with("material", capital(material));
+          .with("material", material);
     }
-  }
-
-  private static String capital(String words) {
-    return Character.toUpperCase(words.charAt(0)) + words.substring(1);
   }
 }

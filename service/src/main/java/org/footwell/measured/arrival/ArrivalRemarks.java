@@ -45,23 +45,23 @@ final class ArrivalRemarks {
           .at(at)
           .value(arrival.signalToNoiseDb())
           .limit(LOW_DB)
-          .with("name", channel)
-          .with("microphone", microphone);
+          .own("name", channel)
+          .own("microphone", microphone);
     }
     if (arrival.method() == Method.ENVELOPE) {
       run.find(ARRIVAL_BY_ENVELOPE)
           .at(at)
           .value(heard.uncertaintyMs())
-          .with("name", channel)
-          .with("microphone", microphone);
+          .own("name", channel)
+          .own("microphone", microphone);
     }
     if (arrival.reflectionDb() != null && arrival.reflectionDb() > 0) {
       run.find(REFLECTION_STRONGER)
           .at(at)
           .value(arrival.reflectionDb())
           .limit(0)
-          .with("name", channel)
-          .with("microphone", microphone)
+          .own("name", channel)
+          .own("microphone", microphone)
           .with("delay", 1000 * arrival.reflectionS());
     }
   }
@@ -69,25 +69,25 @@ final class ArrivalRemarks {
   void onChannel(int index, String id, ListeningPosition position, double highestHz) {
     String at = "/channels/" + index;
     if (!position.agree()) {
-      run.find(POLARITIES_DISAGREE).at(at).value(position.confidence()).with("name", id);
+      run.find(POLARITIES_DISAGREE).at(at).value(position.confidence()).own("name", id);
     } else if (position.confidence() < SURE) {
-      run.find(POLARITY_UNSURE).at(at).value(position.confidence()).limit(SURE).with("name", id);
+      run.find(POLARITY_UNSURE).at(at).value(position.confidence()).limit(SURE).own("name", id);
     } else if (position.polarity() < 0) {
-      run.find(POLARITY_INVERTED).at(at).value(position.confidence()).with("name", id);
+      run.find(POLARITY_INVERTED).at(at).value(position.confidence()).own("name", id);
     }
     if (position.spreadMs() > WIDE_SPREAD_MS) {
       run.find(MICROPHONES_DISAGREE)
           .at(at)
           .value(position.spreadMs())
           .limit(WIDE_SPREAD_MS)
-          .with("name", id);
+          .own("name", id);
     }
     if (highestHz < SHARP_FROM_HZ) {
       run.find(NO_SHARP_ONSET)
           .at(at)
           .value(highestHz)
           .limit(SHARP_FROM_HZ)
-          .with("name", id)
+          .own("name", id)
           .with("uncertainty", position.uncertaintyMs());
     }
   }
@@ -101,6 +101,6 @@ final class ArrivalRemarks {
         .at("/channels/" + index)
         .value(addedTooMuch ? delay.addedMs() : chainMs + delay.addedMs())
         .limit(maximum)
-        .with("name", id);
+        .own("name", id);
   }
 }

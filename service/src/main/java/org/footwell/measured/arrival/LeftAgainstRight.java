@@ -93,8 +93,8 @@ final class LeftAgainstRight {
           .at("/pairs/" + index)
           .value(size)
           .limit(SURE)
-          .with("left", pair.left())
-          .with("right", pair.right())
+          .own("left", pair.left())
+          .own("right", pair.right())
           .with("to", highHz);
     }
     return new ArrivalTimesResult.Pair(pair.left(), pair.right(), polarity, size, lowHz, highHz);

@@ -115,7 +115,7 @@ final class SweepPlausibility {
           .at("/sweep")
           .value(most.db())
           .limit(TOO_MUCH_BEFORE_DB)
-          .with("name", most.channel());
+          .own("name", most.channel());
     }
   }
 

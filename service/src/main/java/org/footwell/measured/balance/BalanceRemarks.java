@@ -43,8 +43,8 @@ final class BalanceRemarks {
             .at(at)
             .value(-trims[c])
             .limit(LARGE_TRIM_DB)
-            .with("name", one.id())
-            .with("quietest", quietest);
+            .own("name", one.id())
+            .own("quietest", quietest);
       }
       noise(one, at);
       reach(one, at);
@@ -65,7 +65,7 @@ final class BalanceRemarks {
           .at(at)
           .value(least)
           .limit(NEAR_NOISE_DB)
-          .with("name", one.id())
+          .own("name", one.id())
           .with("frequency", one.frequencies()[worst]);
     }
   }
@@ -76,7 +76,7 @@ final class BalanceRemarks {
           .at("/gate")
           .value(1000 * one.heard().lengthS())
           .limit(one.gateLimitHz())
-          .with("name", one.id())
+          .own("name", one.id())
           .with("frequency", one.fromHz());
     }
     if (!one.plays().equals(one.band())) {
@@ -84,7 +84,7 @@ final class BalanceRemarks {
           .at(at)
           .value(one.fromHz())
           .limit(one.toHz())
-          .with("name", one.id())
+          .own("name", one.id())
           .with("from", one.frequencies()[one.plays().first()])
           .with("to", one.frequencies()[one.plays().last()]);
     }
@@ -93,17 +93,14 @@ final class BalanceRemarks {
           .at(at)
           .value(one.fromHz())
           .limit(one.toHz())
-          .with("name", one.id());
+          .own("name", one.id());
     }
   }
 
   void onPair(int index, LevelAndBalanceResult.Pair pair) {
     String at = "/pairs/" + index;
     if (pair.differenceDb() == null) {
-      run.find(PAIR_WITHOUT_COMMON_BAND)
-          .at(at)
-          .with("left", pair.left())
-          .with("right", pair.right());
+      run.find(PAIR_WITHOUT_COMMON_BAND).at(at).own("left", pair.left()).own("right", pair.right());
       return;
     }
     if (Math.abs(pair.differenceDb()) > UNEVEN_DB) {
@@ -111,16 +108,16 @@ final class BalanceRemarks {
           .at(at)
           .value(Math.abs(pair.differenceDb()))
           .limit(UNEVEN_DB)
-          .with("louder", pair.differenceDb() > 0 ? pair.left() : pair.right())
-          .with("softer", pair.differenceDb() > 0 ? pair.right() : pair.left());
+          .own("louder", pair.differenceDb() > 0 ? pair.left() : pair.right())
+          .own("softer", pair.differenceDb() > 0 ? pair.right() : pair.left());
     }
     if (Math.abs(pair.largestDifferenceDb()) > UNEVEN_BAND_DB) {
       run.find(PAIR_UNEVEN_IN_BANDS)
           .at(at)
           .value(pair.largestDifferenceDb())
           .limit(UNEVEN_BAND_DB)
-          .with("left", pair.left())
-          .with("right", pair.right())
+          .own("left", pair.left())
+          .own("right", pair.right())
           .with("frequency", pair.largestDifferenceHz());
     }
   }

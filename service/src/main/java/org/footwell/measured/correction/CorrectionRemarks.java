@@ -48,7 +48,7 @@ final class CorrectionRemarks {
           .limit(points[band.last()])
           .with("from", points[swept.first()])
           .with("to", points[swept.last()])
-          .with("name", channel.id());
+          .own("name", channel.id());
     }
     int first = swept.first();
     int last = swept.last();
@@ -62,7 +62,7 @@ final class CorrectionRemarks {
           .at("/gate")
           .value(points[first])
           .limit(limit)
-          .with("name", channel.id());
+          .own("name", channel.id());
     }
     if (open > last) {
       return null;
@@ -72,7 +72,7 @@ final class CorrectionRemarks {
           .at(at)
           .value(points[open])
           .limit(points[last])
-          .with("name", channel.id());
+          .own("name", channel.id());
     }
     noise(at, channel.id(), points, new PlayingBand(open, last), heard);
     return new PlayingBand(open, last);
@@ -89,7 +89,7 @@ final class CorrectionRemarks {
           .at(at)
           .value(heard.aboveNoiseDb(worst))
           .limit(Correction.NEAR_NOISE_DB)
-          .with("name", id)
+          .own("name", id)
           .with("frequency", points[worst]);
     }
   }
@@ -110,7 +110,7 @@ final class CorrectionRemarks {
           .at(at)
           .value(one.spreadDb(dip))
           .limit(q.movingDipDb())
-          .with("name", one.id())
+          .own("name", one.id())
           .with("depth", one.depth(dip))
           .with("frequency", one.frequencyHz(dip));
     }
@@ -118,7 +118,7 @@ final class CorrectionRemarks {
       run.find(HEADROOM_NEEDED)
           .at(at)
           .value(result.headroomDb())
-          .with("name", one.id())
+          .own("name", one.id())
           .with("frequency", result.headroomHz());
     }
     if (result.errorAfterDb() > result.errorBeforeDb() - GAINED_DB) {
@@ -126,14 +126,14 @@ final class CorrectionRemarks {
           .at(at)
           .value(result.errorAfterDb())
           .with("before", result.errorBeforeDb())
-          .with("name", one.id());
+          .own("name", one.id());
     }
     if (result.errorAfterDb() > MUCH_LEFT_DB) {
       run.find(ERROR_LEFT)
           .at(at)
           .value(result.errorAfterDb())
           .limit(MUCH_LEFT_DB)
-          .with("name", one.id());
+          .own("name", one.id());
     }
   }
 }

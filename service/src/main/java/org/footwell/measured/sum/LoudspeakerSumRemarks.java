@@ -11,8 +11,9 @@ import static org.footwell.measured.sum.LoudspeakerSumFinding.POSITIONS_SUM_DIFF
 import static org.footwell.measured.sum.LoudspeakerSumFinding.SUM_NEAR_NOISE;
 
 import java.util.List;
+import org.footwell.calculation.Phrase;
+import org.footwell.calculation.Remark;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.Texts;
 import org.footwell.measured.sum.LoudspeakerSumResult.Position;
 
 /** What is remarked on. Thresholds are common practice without a source. */
@@ -51,8 +52,8 @@ final class LoudspeakerSumRemarks {
           .value(-r.lossAtCrossoverDb())
           .limit(CANCEL_DB)
           .with("frequency", q.crossoverHz())
-          .with("lower", lower)
-          .with("upper", upper);
+          .own("lower", lower)
+          .own("upper", upper);
     }
     if (Math.abs(r.levelDifferenceDb()) > APART_DB) {
       run.find(LEVELS_APART)
@@ -60,30 +61,34 @@ final class LoudspeakerSumRemarks {
           .value(Math.abs(r.levelDifferenceDb()))
           .limit(APART_DB)
           .with("frequency", q.crossoverHz())
-          .with("louder", r.levelDifferenceDb() > 0 ? upper : lower)
-          .with("softer", r.levelDifferenceDb() > 0 ? lower : upper);
+          .own("louder", r.levelDifferenceDb() > 0 ? upper : lower)
+          .own("softer", r.levelDifferenceDb() > 0 ? lower : upper);
     }
     setting(r);
     positions(r, positions);
+  }
+
+  private static Phrase andDelay(String name, double delay) {
+    return Phrase.of(SumWords.AND_DELAY).own("name", name).with("delay", delay);
   }
 
   private void setting(LoudspeakerSumResult r) {
     boolean worth = r.best().lossDb() > r.asSet().lossDb() + WORTH_DB;
     if (worth) {
       boolean turn = r.best().polarity() < 0;
-      String delay = Texts.forPeople(Math.abs(r.best().delayMs()));
-      run.find(turn ? POLARITY_LOSES : DELAY_LOSES)
-          .at("/channels")
-          .value(hundredths(-r.asSet().lossDb()))
-          .limit(hundredths(-r.best().lossDb()))
-          .with("lower", lower)
-          .with("upper", upper)
-          .with("name", r.delayed())
-          .with(
-              "delay",
-              turn
-                  ? r.delayed() == null ? "" : " and delay " + r.delayed() + " by " + delay + " ms"
-                  : delay);
+      double delay = Math.abs(r.best().delayMs());
+      Remark remark =
+          run.find(turn ? POLARITY_LOSES : DELAY_LOSES)
+              .at("/channels")
+              .value(hundredths(-r.asSet().lossDb()))
+              .limit(hundredths(-r.best().lossDb()))
+              .own("lower", lower)
+              .own("upper", upper);
+      if (turn) {
+        remark.with("delay", r.delayed() == null ? Phrase.nothing() : andDelay(r.delayed(), delay));
+      } else {
+        remark.own("name", r.delayed()).with("delay", delay);
+      }
     }
     if (-r.best().lossDb() > REMAINS_DB) {
       run.find(LOSS_REMAINS).at("/channels").value(-r.best().lossDb()).limit(REMAINS_DB);
@@ -126,7 +131,7 @@ final class LoudspeakerSumRemarks {
             .at("/channels/" + c)
             .value(above)
             .limit(NOISE_DB)
-            .with("name", q.channels().get(c).id());
+            .own("name", q.channels().get(c).id());
       }
     }
   }

@@ -128,7 +128,7 @@ final class CsvHeader {
                     .add(CoreFault.UNKNOWN_FIELD)
                     .at("/" + column)
                     .given(column)
-                    .with("nearest", " Did you mean " + near + "?"));
+                    .with("nearest", Names.didYouMean(template, known)));
   }
 
   /** Names of the columns that are appended; one that a field of the request has is told apart. */

@@ -115,7 +115,7 @@ public final class Rendering {
     faults
         .add(CoreFault.UNKNOWN_FIELD)
         .at("/field")
-        .with("field", field)
+        .field("field", field)
         .given(field)
         .allowed(here.isArray() ? "an index below " + here.size() : String.join(", ", known))
         .with("nearest", Names.didYouMean(name, known));

@@ -100,7 +100,7 @@ final class UploadedFiles {
           .at(pointer + "/" + CHANNEL)
           .given(index)
           .allowed(count == 1 ? "it has channel 0 only" : "it has channels 0 to " + (count - 1))
-          .with("part", name);
+          .own("part", name);
       return;
     }
     fields.remove(WAV);
@@ -124,7 +124,7 @@ final class UploadedFiles {
           .allowed(
               "integers of 16, 24 or 32 bits or floating point of 32 bits, 44100 to 192000 Hz, up to"
                   + " 64 channels of at most 2097152 samples")
-          .with("part", name);
+          .own("part", name);
     }
     read.put(name, wav);
     return wav;

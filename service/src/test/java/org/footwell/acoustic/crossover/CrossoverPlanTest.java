@@ -179,11 +179,11 @@ class CrossoverPlanTest {
     assertEquals("crossover-compromise", finding.code());
     assertTrue(
         finding
-            .text()
+            .inFull()
             .endsWith(
                 "Better is an upper driver with a lower resonance, a smaller lower driver, a way"
                     + " between, or a higher beaming_ka."),
-        finding.text());
+        finding.inFull());
     assertTrue(crossover.slopes().get(0).withinXmax());
     assertEquals(4, crossover.order(), "the steepest, though the second order holds");
   }
@@ -192,7 +192,7 @@ class CrossoverPlanTest {
   @EnumSource(LowReason.class)
   void everyRemedyReadsAsASentenceWithNothingSaidTwice(LowReason low) {
     for (HighReason high : HighReason.values()) {
-      String sentence = CrossoverRules.remedies(low, high);
+      String sentence = CrossoverRules.remedies(low, high).toString();
       List<String> parts = List.of(sentence.split(", (or )?"));
       assertEquals(parts.stream().distinct().toList(), parts, sentence);
       assertTrue(parts.size() > 1, sentence);
@@ -207,7 +207,7 @@ class CrossoverPlanTest {
     assertEquals(
         "a lower wanted level, an upper driver with more sensitivity or power, or a lower driver"
             + " with more sensitivity or power",
-        CrossoverRules.remedies(LowReason.HEAT, HighReason.HEAT));
+        CrossoverRules.remedies(LowReason.HEAT, HighReason.HEAT).toString());
   }
 
   @Test
@@ -237,9 +237,9 @@ class CrossoverPlanTest {
     assertEquals("no-crossover-window", finding.code());
     assertEquals(5000, finding.value());
     assertEquals(2000, finding.limit());
-    assertTrue(finding.text().contains("lower_limit_hz) asks for at least 5000 Hz"));
-    assertTrue(finding.text().contains("upper_limit_hz) asks for 2000 Hz at most"));
-    assertFalse(finding.text().contains("beaming"), finding.text());
+    assertTrue(finding.inFull().contains("lower_limit_hz) asks for at least 5000 Hz"));
+    assertTrue(finding.inFull().contains("upper_limit_hz) asks for 2000 Hz at most"));
+    assertFalse(finding.inFull().contains("beaming"), finding.inFull());
   }
 
   @Test
@@ -283,7 +283,10 @@ class CrossoverPlanTest {
     draft.low().xmaxMm(null).fsHz(null);
     Answer<CrossoverPlanResult> answer = draft.answer();
     assertEquals(
-        List.of("/ways/1/qts", "/ways/1/sensitivity", "/ways/1/continuous_power_w"),
+        List.of(
+            "/ways/1/driver/qts",
+            "/ways/1/driver/sensitivity",
+            "/ways/1/driver/continuous_power_w"),
         answer.findings().stream().map(Finding::pointer).toList());
     assertNull(answer.result().ways().get(0).fullLevelFromHz());
     assertNull(answer.result().ways().get(1).sinePowerW());
@@ -446,16 +449,24 @@ class CrossoverPlanTest {
         .processorHighestHz(4000.0)
         .pinkFromHz(1000.0)
         .pinkToHz(1000.0);
+    draft.plan.wantedLevelDbSpl(300.0);
     assertEquals(
         List.of(
-            "/ways/0/fc_hz",
-            "/ways/1/upper_limit_hz",
-            "/ways/1/id",
-            "/processor_highest_hz",
+            "/orders/2",
             "/pink_to_hz",
-            "/orders/1",
-            "/orders/2"),
-        draft.faults());
+            "/processor_highest_hz",
+            "/wanted_level_db_spl",
+            "/ways/0/fc_hz",
+            "/ways/1/driver/upper_limit_hz",
+            "/ways/1/id"),
+        draft.faults().stream().sorted().toList());
+  }
+
+  @Test
+  void linkwitzRileyOfOddOrderIsRefused() {
+    TwoWays draft = new TwoWays();
+    draft.plan.orders(List.of(2, 3)).kind(Kind.LINKWITZ_RILEY);
+    assertEquals(List.of("/orders/1"), draft.faults());
   }
 
   @Test
@@ -464,7 +475,11 @@ class CrossoverPlanTest {
     draft.plan.orders(List.of(9)).wantedLevelDbSpl(300.0);
     draft.high().sdCm2(null).ratedOhm(-4.0);
     assertEquals(
-        List.of("/orders/0", "/wanted_level_db_spl", "/ways/1/rated_ohm", "/ways/1/sd_cm2"),
+        List.of(
+            "/orders/0",
+            "/wanted_level_db_spl",
+            "/ways/1/driver/rated_ohm",
+            "/ways/1/driver/sd_cm2"),
         draft.faults().stream().sorted().toList());
   }
 }

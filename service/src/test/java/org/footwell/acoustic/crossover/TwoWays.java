@@ -13,7 +13,7 @@ import org.footwell.parts.Sensitivity.Basis;
 
 /** A request to be changed: a midrange and a tweeter of round numbers at 100 dB SPL. */
 final class TwoWays {
-  final List<CrossoverWayBuilder> ways = new ArrayList<>(List.of(midrange(), tweeter()));
+  final List<DraftWay> ways = new ArrayList<>(List.of(midrange(), tweeter()));
   final CrossoverPlanRequestBuilder plan =
       CrossoverPlanRequestBuilder.builder()
           .wantedLevelDbSpl(100.0)
@@ -22,8 +22,8 @@ final class TwoWays {
           .orders(List.of(2, 4));
 
   /** 4 ohm, 90 dB per watt, 50 W. */
-  static CrossoverWayBuilder way(String id, double sdCm2) {
-    return CrossoverWayBuilder.builder()
+  static DraftWay way(String id, double sdCm2) {
+    return new DraftWay()
         .id(id)
         .sdCm2(sdCm2)
         .ratedOhm(4.0)
@@ -31,28 +31,28 @@ final class TwoWays {
         .continuousPowerW(50.0);
   }
 
-  private static CrossoverWayBuilder midrange() {
+  private static DraftWay midrange() {
     return way("midrange", 50).fsHz(120.0).qts(0.5).xmaxMm(3.0);
   }
 
-  private static CrossoverWayBuilder tweeter() {
+  private static DraftWay tweeter() {
     return way("tweeter", 6).fsHz(900.0).qts(0.7).xmaxMm(0.3);
   }
 
-  static CrossoverWayBuilder subwoofer() {
+  static DraftWay subwoofer() {
     return way("sub", 500).role(WayRole.SUBWOOFER).fsHz(30.0).qts(0.5).xmaxMm(12.0);
   }
 
-  CrossoverWayBuilder low() {
+  DraftWay low() {
     return ways.get(0);
   }
 
-  CrossoverWayBuilder high() {
+  DraftWay high() {
     return ways.get(ways.size() - 1);
   }
 
   private CrossoverPlanRequest request() {
-    return plan.ways(ways.stream().map(CrossoverWayBuilder::build).toList()).build();
+    return plan.ways(ways.stream().map(DraftWay::build).toList()).build();
   }
 
   Answer<CrossoverPlanResult> answer() {

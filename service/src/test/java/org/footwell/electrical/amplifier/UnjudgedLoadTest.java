@@ -12,11 +12,8 @@ import org.junit.jupiter.api.Test;
 /** Loads that nothing is known about are not passed over in silence. */
 class UnjudgedLoadTest {
 
-  private static RailMatchRequestBuilder bridged(double loadOhm) {
-    return RailMatchRequestBuilder.builder()
-        .loadOhm(loadOhm)
-        .rails(Requests.rails(30, 4, null, 0))
-        .bridged(true);
+  private static Match bridged(double loadOhm) {
+    return new Match().loadOhm(loadOhm).rails(Requests.rails(30, 4, null, 0)).bridged(true);
   }
 
   @Test
@@ -43,7 +40,7 @@ class UnjudgedLoadTest {
     assertEquals(
         "Each channel sees 0.5 ohm, which its maker allows: expect 52 A at the peaks. Every"
             + " milliohm of cable and joint counts there.",
-        answer.findings().get(0).text());
+        answer.findings().get(0).inFull());
   }
 
   @Test

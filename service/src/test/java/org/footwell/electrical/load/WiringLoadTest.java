@@ -20,10 +20,10 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.Shape;
 import org.footwell.calculation.Verdict;
-import org.footwell.electrical.load.WiringLoadRequest.Amplifier;
-import org.footwell.electrical.load.WiringLoadRequest.Cable;
 import org.footwell.electrical.load.WiringLoadResult.BandLoad;
 import org.footwell.electrical.load.WiringLoadResult.CoilShare;
+import org.footwell.parts.AmplifierBuilder;
+import org.footwell.parts.VoiceCoil;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -47,12 +47,17 @@ class WiringLoadTest {
         new WiringLoadRequest(
             "(left_a+left_b)||(right_a+right_b)",
             List.of(
-                new WiringLoadRequest.Coil("left_a", 4.0, 3.4, "left", null),
-                new WiringLoadRequest.Coil("left_b", 4.0, 3.4, "left", null),
-                new WiringLoadRequest.Coil("right_a", 4.0, 3.4, "right", null),
-                new WiringLoadRequest.Coil("right_b", 4.0, 3.4, "right", null)),
-            new Amplifier(2.0, true, 4.0, 0.02),
-            new Cable(3.0, 4.0, null),
+                new VoiceCoil("left_a", 4.0, 3.4, null, "left", null),
+                new VoiceCoil("left_b", 4.0, 3.4, null, "left", null),
+                new VoiceCoil("right_a", 4.0, 3.4, null, "right", null),
+                new VoiceCoil("right_b", 4.0, 3.4, null, "right", null)),
+            AmplifierBuilder.builder()
+                .minimumOhm(2.0)
+                .minimumBridgedOhm(4.0)
+                .outputOhm(0.01)
+                .build(),
+            true,
+            Requests.cable(3, 4, null),
             40.0);
     Answer<WiringLoadResult> answer = answer(request);
     WiringLoadResult result = answer.result();
@@ -125,9 +130,10 @@ class WiringLoadTest {
     assertFalse(mixed.result().evenSharing());
     assertEquals(Verdict.WARNING, mixed.verdict());
     assertEquals(
-        "The coils do not share the power evenly: coil 1 takes 66.67 % and coil 2 takes 16.67 %,"
-            + " where an even share would be 33.33 %. In full: coil 1 66.67 %, coil 2 16.67 %,"
-            + " coil 3 16.67 %.",
+        "The coils do not share the power evenly: coil 1 takes 66.67 % and coil 2 takes"
+            + " 16.67 %, where an even share would be 33.33 %. In full: coil 1 66.67 %, coil"
+            + " 2 16.67 %, coil 3 16.67 %. Wire coils alike in series or in parallel only, if"
+            + " all are to play alike.",
         sentence(mixed, "uneven-sharing"));
   }
 
@@ -150,7 +156,7 @@ class WiringLoadTest {
             + " coils its Qes is about 2 times that with all of them and it is about 3.01 dB less"
             + " sensitive per watt, so a box for all coils no longer fits. Do not short the open"
             + " coil.",
-        answer.findings().get(0).text());
+        answer.findings().get(0).inFull());
   }
 
   @Test
@@ -160,11 +166,13 @@ class WiringLoadTest {
             network("4", ofDriver("sub", "sub_a", 4), ofDriver("sub", "sub_b", 4), coil("mid", 8)));
     assertEquals(List.of("driver-not-connected", "driver-not-connected"), Answers.codes(answer));
     assertEquals(
-        "sub is listed but not connected: the network uses none of its coils.",
-        answer.findings().get(0).text());
+        "sub is listed but not connected: the network uses none of its coils. Put its"
+            + " coils into the network, or take it off the list.",
+        answer.findings().get(0).inFull());
     assertEquals(
-        "coil mid is listed but not connected: the network uses none of its coils.",
-        answer.findings().get(1).text());
+        "coil mid is listed but not connected: the network uses none of its coils. Put"
+            + " its coils into the network, or take it off the list.",
+        answer.findings().get(1).inFull());
   }
 
   @Test

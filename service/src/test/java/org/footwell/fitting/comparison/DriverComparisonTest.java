@@ -13,13 +13,13 @@ import org.footwell.calculation.Verdict;
 import org.footwell.fitting.comparison.DriverComparisonResult.GroupLine;
 import org.footwell.fitting.comparison.DriverComparisonResult.VehicleTotals;
 import org.footwell.fitting.comparison.sides.ComparedChange;
-import org.footwell.fitting.comparison.sides.ComparedDriverBuilder;
 import org.footwell.fitting.comparison.sides.ComparedPosition.Band;
 import org.footwell.fitting.comparison.sides.ComparedPosition.MountedAt;
 import org.footwell.fitting.comparison.sides.ComparedPosition.Zone;
 import org.footwell.fitting.comparison.sides.ComparedSide;
 import org.footwell.fitting.comparison.sides.LevelLimit;
 import org.footwell.fitting.comparison.sides.ReachLimit;
+import org.footwell.parts.DriverBuilder;
 import org.junit.jupiter.api.Test;
 
 class DriverComparisonTest {
@@ -145,7 +145,7 @@ class DriverComparisonTest {
     String said = draft.said("amplifier-far-above-rating");
     assertTrue(said.contains("the amplifier that stays has 100 W"), said);
     // √(49 W·4 ohm)
-    assertTrue(said.contains("hold the output to 14 V"), said);
+    assertTrue(said.contains("Hold the output to 14 V"), said);
     assertEquals(Verdict.WARNING, draft.line(0).verdict());
     position.replacement.continuousPowerW(50.0);
     assertFalse(draft.codes().contains("amplifier-far-above-rating"));
@@ -199,7 +199,7 @@ class DriverComparisonTest {
     // From the amplifier's 100.952 to the travel's 101.383.
     assertEquals(0.431, change.largestLevelDb(), 5e-4);
     assertTrue(change.limitsOfFactoryUnknown());
-    assertTrue(draft.said("change-at-least").contains("the limit by displacement"));
+    assertTrue(draft.said("change-at-least").contains("the travel of its cone"));
     // A price for each dB of a gain that may be much larger would mislead.
     assertTrue(draft.said("change-at-least").contains("has no price for each dB"));
     assertNull(change.pricePerDb());
@@ -227,8 +227,8 @@ class DriverComparisonTest {
   void nothingButTheImpedancesStillGivesAnAnswer() {
     PositionDraft position = new PositionDraft();
     position.place.amplifierBefore(null).amplifierAfter(null);
-    position.factory = ComparedDriverBuilder.builder().ratedOhm(4.0);
-    position.replacement = ComparedDriverBuilder.builder().ratedOhm(4.0);
+    position.factory = DriverBuilder.builder().ratedOhm(4.0);
+    position.replacement = DriverBuilder.builder().ratedOhm(4.0);
     ComparisonDraft draft = ComparisonDraft.of(position);
     assertEquals(List.of("data-not-given"), draft.codes());
     assertNull(draft.line(0).after().limitedBy());
@@ -241,9 +241,9 @@ class DriverComparisonTest {
   @Test
   void aStatedResponseCountsInsteadOfTheResonanceOnlyWhenBothHaveOne() {
     PositionDraft position = new PositionDraft();
-    position.replacement.f3Hz(50.0);
+    position.place.replacementF3Hz(50.0);
     assertEquals(58, ComparisonDraft.of(position).line(0).after().lowestUsefulHz(), 1e-12);
-    position.factory.f3Hz(100.0);
+    position.place.factoryF3Hz(100.0);
     assertEquals(1, ComparisonDraft.of(position).line(0).change().lowerReachOctaves(), 1e-12);
     assertEquals(
         ReachLimit.RESPONSE, ComparisonDraft.of(position).line(0).after().lowestUsefulBy());
@@ -252,7 +252,8 @@ class DriverComparisonTest {
   @Test
   void aResponseAndAResonanceAreNotCompared() {
     PositionDraft position = new PositionDraft();
-    position.replacement.f3Hz(50.0).fsHz(null);
+    position.place.replacementF3Hz(50.0);
+    position.replacement.fsHz(null);
     ComparisonDraft draft = ComparisonDraft.of(position);
     assertNull(draft.line(0).change().lowerReachOctaves());
     assertTrue(draft.codes().contains("reach-unlike"));
@@ -294,7 +295,7 @@ class DriverComparisonTest {
     // ka is 1 for 132 cm² at 343.2/(2·π·0.064820 m) = 842.7 Hz
     assertTrue(
         ComparisonDraft.of(position).answer().findings().stream()
-            .anyMatch(finding -> finding.text().contains("the factory part is no longer small")));
+            .anyMatch(finding -> finding.inFull().contains("the factory part is no longer small")));
     position.place.displacementHz(800.0);
     assertFalse(ComparisonDraft.of(position).codes().contains("piston-model-limit"));
   }

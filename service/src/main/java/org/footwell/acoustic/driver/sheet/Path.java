@@ -12,6 +12,8 @@ import static org.footwell.acoustic.driver.sheet.Figure.RMS;
 import static org.footwell.acoustic.driver.sheet.Figure.SD;
 import static org.footwell.acoustic.driver.sheet.Figure.VAS;
 
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.footwell.calculation.Formula;
 import org.footwell.physics.ThieleSmall;
 
@@ -20,7 +22,7 @@ import org.footwell.physics.ThieleSmall;
  * from two other Q last, since it magnifies their rounding.
  */
 @SuppressWarnings("ImmutableEnumChecker") // nobody writes to the inputs; formulas are records
-enum Path {
+public enum Path {
   QTS_OF_Q(QTS, Identity.QTS, ThieleSmall.TOTAL_Q, QMS, QES),
   QES_OF_Q(QES, Identity.QTS, DriverLaws.ELECTRICAL_FROM_TOTAL, QTS, QMS),
   FS_OF_MECHANICS(FS, Identity.FS, DriverLaws.RESONANCE, MMS, CMS),
@@ -42,7 +44,7 @@ enum Path {
 
   static final Path[] ALL = values();
 
-  final Figure target;
+  public final Figure target;
   final Identity identity;
   final Figure[] inputs;
   final int needed;
@@ -63,6 +65,11 @@ enum Path {
       words.append(' ').append(input.field);
     }
     this.text = words.toString();
+  }
+
+  /** The fields it goes out from. */
+  public String inputs() {
+    return Stream.of(inputs).map(input -> input.field).collect(Collectors.joining(" "));
   }
 
   /** The path that computes the figure an identity is named after; none for the sensitivity. */

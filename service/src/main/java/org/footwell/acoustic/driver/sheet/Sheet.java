@@ -4,7 +4,9 @@ import static org.footwell.acoustic.driver.sheet.Figure.QES;
 import static org.footwell.acoustic.driver.sheet.Figure.QMS;
 import static org.footwell.acoustic.driver.sheet.Figure.QTS;
 
+import java.util.List;
 import java.util.StringJoiner;
+import java.util.stream.Stream;
 import org.footwell.parts.Sensitivity.Basis;
 
 /** The figures of one record: given, and filled in from the others. */
@@ -164,15 +166,19 @@ public final class Sheet {
     return paths(-1);
   }
 
-  /** The paths taken to figures of an identity, or null when all of those were given. */
-  public String pathsInto(Identity identity) {
-    return paths(identity.members);
+  /** The paths taken to figures of an identity; none when all of those were given. */
+  public List<Path> pathsInto(Identity identity) {
+    return Stream.of(Path.ALL).filter(path -> isTaken(path, identity.members)).toList();
+  }
+
+  private boolean isTaken(Path path, int targets) {
+    return (taken & path.bit()) != 0 && (targets & path.target.bit()) != 0;
   }
 
   private String paths(int targets) {
     StringJoiner words = null;
     for (Path path : Path.ALL) {
-      if ((taken & path.bit()) != 0 && (targets & path.target.bit()) != 0) {
+      if (isTaken(path, targets)) {
         words = words == null ? new StringJoiner("; ") : words;
         words.add(path.text);
       }

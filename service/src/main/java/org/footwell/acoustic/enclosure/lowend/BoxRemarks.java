@@ -11,15 +11,15 @@ import static org.footwell.acoustic.enclosure.lowend.BoxFinding.PEAK_ABOVE_BASS;
 import static org.footwell.acoustic.enclosure.lowend.BoxFinding.POWER_BEYOND_RATING;
 import static org.footwell.acoustic.enclosure.lowend.BoxFinding.RESPONSE_PEAK_HIGH;
 
-import java.util.LinkedHashMap;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.footwell.acoustic.enclosure.radiator.CabinCurve;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Formula;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.calculation.Texts;
 import org.footwell.parts.Cabin.TransferPoint;
 import org.footwell.physics.Air;
 import org.footwell.physics.Piston;
@@ -81,7 +81,7 @@ public final class BoxRemarks {
           .given(givenMm)
           .with("most", CUBE_VOLUME.at(givenMm))
           .with("volume", grossL)
-          .allowed("at least " + Texts.forPeople(side) + " mm");
+          .allowed(Allowed.atLeast(Math.ceil(10 * side) / 10, "mm"));
       throw run.refused();
     }
     double section = run.apply(SECTION, grossL, givenMm);
@@ -116,15 +116,15 @@ public final class BoxRemarks {
   }
 
   /** The figures of any box that stand at a frequency, by what a fitter calls them. */
-  public static Map<String, Double> figures(BoxResponse response, BoxLimits limits) {
-    Map<String, Double> figures = new LinkedHashMap<>();
+  public static Map<BoxFigure, Double> figures(BoxResponse response, BoxLimits limits) {
+    Map<BoxFigure, Double> figures = new EnumMap<>(BoxFigure.class);
     if (response.f3Hz() != null) {
-      figures.put("f3", response.f3Hz());
+      figures.put(BoxFigure.F3, response.f3Hz());
     }
     if (isHigh(response)) {
-      figures.put("the peak", response.peakHz());
+      figures.put(BoxFigure.PEAK, response.peakHz());
     }
-    figures.put("the largest displacement", limits.largestDisplacementHz());
+    figures.put(BoxFigure.LARGEST_DISPLACEMENT, limits.largestDisplacementHz());
     return figures;
   }
 
@@ -133,8 +133,8 @@ public final class BoxRemarks {
    *
    * @param figures what they are called, with their frequencies in Hz
    */
-  public static void beyondModel(Map<String, Double> figures, double limit, Run run) {
-    List<Map.Entry<String, Double>> beyond =
+  public static void beyondModel(Map<BoxFigure, Double> figures, double limit, Run run) {
+    List<Map.Entry<BoxFigure, Double>> beyond =
         figures.entrySet().stream().filter(figure -> figure.getValue() > limit).toList();
     if (!beyond.isEmpty()) {
       run.find(FIGURES_BEYOND_MODEL)
@@ -144,8 +144,12 @@ public final class BoxRemarks {
           .with(
               "what",
               beyond.stream()
-                  .map(figure -> figure.getKey() + " at " + Texts.forPeople(figure.getValue()))
-                  .collect(Collectors.joining(" Hz, ")));
+                  .map(
+                      figure ->
+                          Phrase.of(BoxFigure.AT)
+                              .with("figure", figure.getKey())
+                              .with("frequency", figure.getValue()))
+                  .toList());
     }
   }
 

@@ -1,22 +1,13 @@
 package org.footwell.fitting.comparison.sides;
 
+import org.footwell.calculation.Words;
+
 /** What holds the largest clean level. */
-public enum LevelLimit {
-  /** The power the driver bears continuously. */
-  THERMAL("the power it bears"),
+public enum LevelLimit implements Words {
+  /** The power the driver takes continuously. */
+  THERMAL,
   /** The travel of the cone. */
-  DISPLACEMENT("the travel of its cone"),
+  DISPLACEMENT,
   /** The amplifier's clean power. */
-  AMPLIFIER("the amplifier");
-
-  private final String words;
-
-  LevelLimit(String words) {
-    this.words = words;
-  }
-
-  /** As a sentence says it. */
-  public String inWords() {
-    return words;
-  }
+  AMPLIFIER
 }

@@ -1,0 +1,9 @@
+package org.footwell.acoustic.exposure;
+
+import org.footwell.calculation.Words;
+
+/** Units of weighted levels in sentences. */
+enum ExposureWords implements Words {
+  DBA,
+  DBC
+}

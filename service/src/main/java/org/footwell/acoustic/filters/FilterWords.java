@@ -1,0 +1,8 @@
+package org.footwell.acoustic.filters;
+
+import org.footwell.calculation.Words;
+
+/** Words in sentences about filters. */
+enum FilterWords implements Words {
+  WITH_POLARITY
+}

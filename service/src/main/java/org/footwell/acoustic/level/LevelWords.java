@@ -1,0 +1,23 @@
+package org.footwell.acoustic.level;
+
+import org.footwell.calculation.Phrase;
+import org.footwell.calculation.Words;
+
+/** Words in sentences about level. */
+enum LevelWords implements Words {
+  PER_WATT,
+  AT_2_83_V,
+  HOURS,
+  MINUTES,
+  SECONDS;
+
+  /** A time below a day in the unit a person would use. */
+  static Phrase time(double hours) {
+    if (hours >= 1) {
+      return Phrase.of(HOURS).with("time", hours);
+    }
+    return hours * 60 >= 1
+        ? Phrase.of(MINUTES).with("time", hours * 60)
+        : Phrase.of(SECONDS).with("time", hours * 3600);
+  }
+}

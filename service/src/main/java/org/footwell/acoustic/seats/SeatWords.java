@@ -1,0 +1,9 @@
+package org.footwell.acoustic.seats;
+
+import org.footwell.calculation.Words;
+
+/** Words in sentences about the level at seats. */
+enum SeatWords implements Words {
+  ALL_AT_FULL_DRIVE,
+  LIMIT_OF
+}

@@ -1,0 +1,79 @@
+package org.footwell.calculation;
+
+import java.util.Collection;
+import java.util.List;
+
+/** What is allowed, in words that follow "must be"; numbers are not rounded. */
+public enum Allowed implements Words {
+  AT_LEAST,
+  AT_MOST,
+  ABOVE,
+  BELOW,
+  BETWEEN,
+  ABOVE_AND_BELOW,
+  ONE_OF,
+  FIELDS,
+  LEFT_OUT,
+  GIVEN_WITH;
+
+  /** Everything from this number up; the unit may be empty. */
+  public static Phrase atLeast(double least, String unit) {
+    return Phrase.of(AT_LEAST).own("least", exact(least)).own("unit", unit);
+  }
+
+  public static Phrase atMost(double most, String unit) {
+    return Phrase.of(AT_MOST).own("most", exact(most)).own("unit", unit);
+  }
+
+  public static Phrase above(double limit, String unit) {
+    return Phrase.of(ABOVE).own("limit", exact(limit)).own("unit", unit);
+  }
+
+  public static Phrase below(double limit, String unit) {
+    return Phrase.of(BELOW).own("limit", exact(limit)).own("unit", unit);
+  }
+
+  /** Both ends included. */
+  public static Phrase between(double least, double most, String unit) {
+    return Phrase.of(BETWEEN).own("least", exact(least)).own("most", exact(most)).own("unit", unit);
+  }
+
+  /** Both ends left out. */
+  public static Phrase aboveAndBelow(double low, double high, String unit) {
+    return Phrase.of(ABOVE_AND_BELOW)
+        .own("low", exact(low))
+        .own("high", exact(high))
+        .own("unit", unit);
+  }
+
+  /** One of these names or numbers. */
+  public static Phrase oneOf(Collection<?> all) {
+    return Phrase.of(ONE_OF).own("all", all.stream().map(Allowed::exact).toList());
+  }
+
+  public static Phrase oneOf(Object... all) {
+    return oneOf(List.of(all));
+  }
+
+  /** These fields, or one of them, as the sentence says. */
+  public static Phrase fields(Collection<String> fields) {
+    return Phrase.of(FIELDS).fields("fields", List.copyOf(fields));
+  }
+
+  /** Nothing, where these fields are given. */
+  public static Phrase leftOutBeside(String... fields) {
+    return Phrase.of(LEFT_OUT).fields("fields", List.of(fields));
+  }
+
+  /** Something, where these fields are given. */
+  public static Phrase givenWith(String... fields) {
+    return Phrase.of(GIVEN_WITH).fields("fields", List.of(fields));
+  }
+
+  private static String exact(Object value) {
+    String text = String.valueOf(value);
+    return value instanceof Double && text.endsWith(".0")
+        ? text.substring(0, text.length() - 2)
+        : text;
+  }
+}

@@ -1,0 +1,145 @@
+package org.footwell.calculation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/**
+ * What fills the placeholders of a sentence. Every argument has a kind, and none is a piece of
+ * English: words of ours are constants that a translation has too.
+ *
+ * @param <T> whose sentence it is
+ */
+public abstract class Arguments<T extends Arguments<T>> {
+
+  /** What a placeholder may be filled with, as the template marks it: {@code {names:own}}. */
+  enum Kind {
+    /** A number, rounded for people; has no mark. */
+    NUMBER,
+    /** The caller's own words, or several of them. */
+    OWN,
+    /** A field of a request or a result by its name, or several. */
+    FIELD,
+    /** Words of ours, which a translation puts into its language. */
+    WORDS
+  }
+
+  /** One of them; a single value or a list. */
+  record Argument(String name, Kind kind, Object value) {}
+
+  private List<Argument> arguments = List.of();
+
+  Arguments() {}
+
+  abstract T self();
+
+  /** A number, rounded for people. */
+  public T with(String name, double number) {
+    return put(name, Kind.NUMBER, number);
+  }
+
+  /** A count, or another whole number. */
+  public T with(String name, int number) {
+    return put(name, Kind.NUMBER, number);
+  }
+
+  /** Words of ours. */
+  public T with(String name, Words words) {
+    return put(name, Kind.WORDS, words);
+  }
+
+  /** Words of ours that have arguments themselves. */
+  public T with(String name, Phrase phrase) {
+    return put(name, Kind.WORDS, phrase);
+  }
+
+  /** Several of them, as a list. */
+  public T with(String name, List<Phrase> phrases) {
+    return put(name, Kind.WORDS, phrases);
+  }
+
+  /** The caller's own words, such as the name of a channel, and symbols. */
+  public T own(String name, String words) {
+    return put(name, Kind.OWN, words);
+  }
+
+  /** Several of the caller's own names, as a list. */
+  public T own(String name, List<String> words) {
+    return put(name, Kind.OWN, words);
+  }
+
+  /** A field of a request or a result by the name callers know it by. */
+  public T field(String name, String field) {
+    return put(name, Kind.FIELD, field);
+  }
+
+  /** Several fields, as a list. */
+  public T fields(String name, List<String> fields) {
+    return put(name, Kind.FIELD, fields);
+  }
+
+  private T put(String name, Kind kind, Object value) {
+    if (arguments.isEmpty()) {
+      arguments = new ArrayList<>(2);
+    }
+    arguments.add(new Argument(name, kind, value));
+    return self();
+  }
+
+  /** Those given so far. */
+  List<Argument> all() {
+    return arguments;
+  }
+
+  /** The argument of that name, or null. */
+  Object argument(String name) {
+    for (Argument argument : arguments) {
+      if (argument.name().equals(name)) {
+        return argument.value();
+      }
+    }
+    return null;
+  }
+
+  /** An argument as it is said; numbers are rounded to so many digits. */
+  static String said(Object argument, int digits, Locale language) {
+    if (argument instanceof Phrase phrase) {
+      return phrase.said(language);
+    }
+    if (argument instanceof Words words) {
+      return Texts.of(words, language);
+    }
+    if (argument instanceof List<?> list) {
+      return list.stream()
+          .map(one -> said(one, digits, language))
+          .collect(Collectors.joining(", "));
+    }
+    return Texts.forPeople(argument, digits);
+  }
+
+  /**
+   * Whether these are what a template leaves open, no more and no less; for assertions.
+   *
+   * @throws AssertionError saying what is not
+   */
+  boolean fill(Coded code, List<Template.Slot> slots) {
+    for (Template.Slot slot : slots) {
+      boolean given = argument(slot.name()) != null;
+      boolean fits =
+          Template.COMMON.contains(slot.name())
+              || all().stream()
+                  .allMatch(one -> !one.name().equals(slot.name()) || one.kind() == slot.kind());
+      if (!given || !fits) {
+        throw new AssertionError(
+            code.key() + ": " + slot.name() + " must be " + slot.kind() + ", not " + all());
+      }
+    }
+    for (Argument argument : all()) {
+      if (slots.stream().noneMatch(slot -> slot.name().equals(argument.name()))) {
+        throw new AssertionError(code.key() + " has no place for " + argument);
+      }
+    }
+    return true;
+  }
+}

@@ -1,0 +1,54 @@
+package org.footwell.calculation;
+
+import java.util.List;
+import java.util.Locale;
+
+/** Words within a sentence, with arguments of their own. */
+public final class Phrase extends Arguments<Phrase> {
+
+  private static final Phrase NOTHING = new Phrase(null);
+
+  private final Words words;
+
+  private Phrase(Words words) {
+    this.words = words;
+  }
+
+  public static Phrase of(Words words) {
+    return new Phrase(words);
+  }
+
+  /** No words: the sentence closes up where they would stand. */
+  public static Phrase nothing() {
+    return NOTHING;
+  }
+
+  /** One of several: "a, b, or c". */
+  public static Phrase anyOf(List<Phrase> all) {
+    int last = all.size() - 1;
+    if (last == 0) {
+      return all.get(0);
+    }
+    return of(CoreWords.OR).with("first", all.subList(0, last)).with("last", all.get(last));
+  }
+
+  @Override
+  Phrase self() {
+    return this;
+  }
+
+  String said(Locale language) {
+    if (words == null) {
+      return "";
+    }
+    Template template = Texts.sentence(words, language).text();
+    assert fill(words, template.slots());
+    return template.filled(this::argument, language);
+  }
+
+  /** As it reads in English. */
+  @Override
+  public String toString() {
+    return said(Reader.ANYONE.language());
+  }
+}

@@ -1,0 +1,102 @@
+package org.footwell.calculation;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A sentence taken apart at its placeholders, once for all times it is filled in. */
+final class Template {
+
+  /** The two numbers of a sentence that are held against each other. */
+  private static final Set<String> HELD = Set.of("value", "limit");
+
+  /** What every remark may have; what they hold is up to it. */
+  static final Set<String> COMMON = Set.of("field", "given", "allowed");
+
+  /** A placeholder with its kind, and the unit after it if that is one of differences. */
+  private static final Pattern PLACEHOLDER =
+      Pattern.compile("\\{(\\w+)(?::(own|field|words))?\\}(?= (dB|percent|degrees)\\b)?");
+
+  /** Smaller decibels, percent and degrees are what calculating leaves of nothing. */
+  private static final double NO_DIFFERENCE = 1e-6;
+
+  /**
+   * A placeholder.
+   *
+   * @param before the words before it
+   * @param difference whether its unit is one of differences
+   */
+  record Slot(String before, String name, Arguments.Kind kind, boolean difference) {}
+
+  private final List<Slot> slots;
+  private final String end;
+  private final boolean comparing;
+
+  Template(String text) {
+    List<Slot> found = new ArrayList<>();
+    Matcher placeholder = PLACEHOLDER.matcher(text);
+    int from = 0;
+    while (placeholder.find()) {
+      String kind = placeholder.group(2);
+      found.add(
+          new Slot(
+              text.substring(from, placeholder.start()),
+              placeholder.group(1),
+              kind == null
+                  ? Arguments.Kind.NUMBER
+                  : Arguments.Kind.valueOf(kind.toUpperCase(Locale.ROOT)),
+              placeholder.group(3) != null));
+      from = placeholder.end();
+    }
+    slots = List.copyOf(found);
+    end = text.substring(from);
+    comparing = HELD.stream().allMatch(name -> found.stream().anyMatch(s -> s.name().equals(name)));
+  }
+
+  /** Its placeholders. */
+  List<Slot> slots() {
+    return slots;
+  }
+
+  /** An argument may be the caller's own words: braces in it are only braces. */
+  String filled(Function<String, Object> arguments, Locale language) {
+    if (slots.isEmpty()) {
+      return end;
+    }
+    StringBuilder sentence = new StringBuilder(160);
+    int digits = comparing ? Texts.digits(arguments.apply("value"), arguments.apply("limit")) : 0;
+    for (Slot slot : slots) {
+      sentence.append(slot.before());
+      Object argument = arguments.apply(slot.name());
+      assert argument != null : slot.name() + " is not filled in: " + this;
+      if (slot.difference() && argument instanceof Double d && Math.abs(d) < NO_DIFFERENCE) {
+        sentence.append('0');
+      } else {
+        boolean held = comparing && HELD.contains(slot.name());
+        add(Arguments.said(argument, held ? digits : Texts.DIGITS, language), sentence);
+      }
+    }
+    return sentence.append(end).toString();
+  }
+
+  /** Adds words; where there are none, the blank before them goes too. */
+  private static void add(String words, StringBuilder sentence) {
+    int last = sentence.length() - 1;
+    if (words != null && words.isEmpty() && last >= 0 && sentence.charAt(last) == ' ') {
+      sentence.setLength(last);
+    }
+    sentence.append(words);
+  }
+
+  /** The sentence with the names of its placeholders, without their kinds. */
+  @Override
+  public String toString() {
+    StringBuilder text = new StringBuilder();
+    slots.forEach(slot -> text.append(slot.before()).append('{').append(slot.name()).append('}'));
+    return text.append(end).toString();
+  }
+}

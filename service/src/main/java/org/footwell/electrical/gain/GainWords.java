@@ -1,0 +1,11 @@
+package org.footwell.electrical.gain;
+
+import org.footwell.calculation.Words;
+
+/** Words in sentences about a chain. */
+enum GainWords implements Words {
+  INPUT,
+  OUTPUT,
+  SOURCE,
+  STAGE
+}

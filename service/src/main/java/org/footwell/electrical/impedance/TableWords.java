@@ -1,0 +1,9 @@
+package org.footwell.electrical.impedance;
+
+import org.footwell.calculation.Words;
+
+/** What a second table of readings tells. */
+enum TableWords implements Words {
+  MOVING_MASS,
+  VAS
+}

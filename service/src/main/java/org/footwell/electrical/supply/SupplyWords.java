@@ -1,0 +1,10 @@
+package org.footwell.electrical.supply;
+
+import org.footwell.calculation.Words;
+
+/** Words in sentences about a supply. */
+enum SupplyWords implements Words {
+  CANNOT_DRAW,
+  SEES_AND_GIVES,
+  SEES_BUT_NEEDS
+}

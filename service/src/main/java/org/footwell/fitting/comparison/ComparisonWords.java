@@ -1,0 +1,11 @@
+package org.footwell.fitting.comparison;
+
+import org.footwell.calculation.Words;
+
+/** Words in sentences about the change of a part. */
+enum ComparisonWords implements Words {
+  AMPLIFIER,
+  AMPLIFIER_THAT_STAYS,
+  FACTORY_PART,
+  NEW_PART
+}

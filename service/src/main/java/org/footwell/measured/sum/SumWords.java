@@ -1,0 +1,8 @@
+package org.footwell.measured.sum;
+
+import org.footwell.calculation.Words;
+
+/** Words in sentences about a sum. */
+enum SumWords implements Words {
+  AND_DELAY
+}
