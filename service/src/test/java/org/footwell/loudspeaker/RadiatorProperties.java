@@ -60,19 +60,13 @@ class RadiatorProperties {
     double wb = 2 * Math.PI * fb;
     double compliance = volume / STIFFNESS;
     Phasor intoVolume =
-        Phasor.ONE.over(
-            re(1 / (q * wb * compliance)).plus(Phasor.ONE.over(im(w * compliance))));
+        Phasor.ONE.over(re(1 / (q * wb * compliance)).plus(Phasor.ONE.over(im(w * compliance))));
     double portMass = 1 / (wb * wb * compliance);
-    Phasor port =
-        Phasor.ONE.over(re(1 / (q * wb * compliance)).plus(im(w * portMass)));
-    Phasor acoustic =
-        Phasor.ONE.over(intoVolume.plus(port).plus(re(wb * compliance / q)));
-    Phasor mechanical =
-        re(rms).plus(im(w * mms - 1 / (w * CMS))).plus(acoustic.times(SD * SD));
+    Phasor port = Phasor.ONE.over(re(1 / (q * wb * compliance)).plus(im(w * portMass)));
+    Phasor acoustic = Phasor.ONE.over(intoVolume.plus(port).plus(re(wb * compliance / q)));
+    Phasor mechanical = re(rms).plus(im(w * mms - 1 / (w * CMS))).plus(acoustic.times(SD * SD));
     Phasor electrical = re(RE).plus(im(w * LE_MH / 1000));
-    Phasor velocity =
-        re(BL)
-            .over(electrical.plus(re(SOURCE)).times(mechanical).plus(re(BL * BL)));
+    Phasor velocity = re(BL).over(electrical.plus(re(SOURCE)).times(mechanical).plus(re(BL * BL)));
     Phasor inBox = velocity.times(acoustic).times(SD);
     double pressure = inBox.times(intoVolume).modulus() * w * RHO / (2 * Math.PI);
 

@@ -229,7 +229,11 @@ class ImpedanceCurveTest {
     Answer<ImpedanceCurveResult> answer =
         Answers.withWorkings(
             CALCULATION, new ImpedanceCurveRequest(withCoil(1.2, 0.7), lossy, null));
-    Step last = answer.workings().stream().filter(s -> s.quantity().equals("modulus_ohm")).findFirst().get();
+    Step last =
+        answer.workings().stream()
+            .filter(s -> s.quantity().equals("modulus_ohm"))
+            .findFirst()
+            .get();
     assertEquals(answer.result().lowestModulusOhm(), last.value(), 1e-9);
   }
 
