@@ -35,10 +35,7 @@ public enum Allowed implements Words {
 
   /** Both ends included. */
   public static Phrase between(double least, double most, String unit) {
-    return Phrase.of(BETWEEN)
-        .own("least", exact(least))
-        .own("most", exact(most))
-        .own("unit", unit);
+    return Phrase.of(BETWEEN).own("least", exact(least)).own("most", exact(most)).own("unit", unit);
   }
 
   /** Both ends left out. */

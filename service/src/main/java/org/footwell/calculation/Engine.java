@@ -30,11 +30,7 @@ public final class Engine {
 
   /** The same in the language of a reader. */
   public <Q extends Record, R extends Record> Answer<R> answer(
-      Calculation<Q, R> calculation,
-      Q request,
-      boolean workings,
-      Duration within,
-      Reader reader) {
+      Calculation<Q, R> calculation, Q request, boolean workings, Duration within, Reader reader) {
     Card<Q, R> card = calculation.card();
     Run run = start(card, workings, within, reader);
     R result = keepingTo(card, run, () -> run(calculation, request, run));

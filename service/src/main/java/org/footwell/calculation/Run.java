@@ -27,8 +27,7 @@ public final class Run {
   private final Faults faults;
 
   /** A run of its own. */
-  Run(
-      Engine engine, Shape<?> request, boolean workings, long deadlineNanos, Locale language) {
+  Run(Engine engine, Shape<?> request, boolean workings, long deadlineNanos, Locale language) {
     this.engine = engine;
     this.request = request;
     this.deadlineNanos = deadlineNanos;

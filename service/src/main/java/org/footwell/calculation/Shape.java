@@ -215,7 +215,10 @@ public final class Shape<T extends Record> {
 
   static void requireFinite(Node.Member member, double number, Faults faults) {
     if (!Double.isFinite(number)) {
-      faults.add(CoreFault.NOT_FINITE).field("quantity", member.name()).with("how", Phrase.nothing());
+      faults
+          .add(CoreFault.NOT_FINITE)
+          .field("quantity", member.name())
+          .with("how", Phrase.nothing());
     }
   }
 

@@ -60,7 +60,8 @@ public final class Texts {
 
   /** What to do, before arguments are filled in; empty where nothing is to be done. */
   public static Optional<String> advice(Coded coded) {
-    return Optional.ofNullable(sentence(coded, Reader.ANYONE.language()).advice()).map(Template::toString);
+    return Optional.ofNullable(sentence(coded, Reader.ANYONE.language()).advice())
+        .map(Template::toString);
   }
 
   /** What is said under a code in a language, or in English where there is no such text. */

@@ -76,9 +76,7 @@ final class ChannelLevel {
                       band.heldBy()));
             });
     if (!unjudged.isEmpty()) {
-      run.find(PlanFinding.MOVEMENT_NOT_JUDGED)
-          .at("/channels/" + channel)
-          .own("names", unjudged);
+      run.find(PlanFinding.MOVEMENT_NOT_JUDGED).at("/channels/" + channel).own("names", unjudged);
     }
     return together(channel, bands, boxed);
   }

@@ -1,14 +1,13 @@
 package org.footwell.vehicle;
 
-import org.footwell.calculation.Coded;
-import java.util.Map;
-import java.util.LinkedHashMap;
-import java.util.Collection;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Stream;
 import org.footwell.acoustic.alignment.SeatDelays;
 import org.footwell.acoustic.crossover.CrossoverPlan;
@@ -18,6 +17,7 @@ import org.footwell.acoustic.enclosure.VentedBox;
 import org.footwell.acoustic.level.SoundLevel;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
+import org.footwell.calculation.Coded;
 import org.footwell.calculation.FaultCode;
 import org.footwell.calculation.FindingCode;
 import org.footwell.calculation.Source;

@@ -1,10 +1,10 @@
 package org.footwell.calculation;
 
-import java.util.Locale;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -100,7 +100,11 @@ class TextsTest {
   @Test
   void whatNoNumberCanHoldIsSaidToBeTooLarge() {
     Faults faults = new Faults();
-    faults.add(CoreFault.NOT_ALLOWED).at("/re_ohm").given(Double.NEGATIVE_INFINITY).allowed(Allowed.below(1, ""));
+    faults
+        .add(CoreFault.NOT_ALLOWED)
+        .at("/re_ohm")
+        .given(Double.NEGATIVE_INFINITY)
+        .allowed(Allowed.below(1, ""));
     assertEquals("a number too large to hold", faults.list().get(0).given());
   }
 }

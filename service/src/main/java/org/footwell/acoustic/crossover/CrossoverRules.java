@@ -1,6 +1,5 @@
 package org.footwell.acoustic.crossover;
 
-import org.footwell.calculation.Phrase;
 import static org.footwell.acoustic.crossover.CrossoverFinding.AMPLIFIER_SHARE_TOO_HIGH;
 import static org.footwell.acoustic.crossover.CrossoverFinding.CAPACITOR_EFFECT;
 import static org.footwell.acoustic.crossover.CrossoverFinding.CAPACITOR_NEAR_RESONANCE;
@@ -27,6 +26,7 @@ import org.footwell.acoustic.crossover.CrossoverPlanResult.HighLimit;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.PlannedCrossover;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.ProtectionCapacitor;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.WayShare;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Filter.Kind;
 import org.footwell.physics.Piston;
@@ -81,7 +81,11 @@ final class CrossoverRules {
       order(ways.get(model.index() - 1), model);
     }
     missing(model, way.driver().sensitivity(), "sensitivity", WayData.ITS_POWER_AND_VOLTAGE);
-    missing(model, way.driver().continuousPowerW(), "continuous_power_w", WayData.WHETHER_IT_TAKES_ITS_POWER);
+    missing(
+        model,
+        way.driver().continuousPowerW(),
+        "continuous_power_w",
+        WayData.WHETHER_IT_TAKES_ITS_POWER);
   }
 
   private void order(WayModel below, WayModel above) {
@@ -169,7 +173,8 @@ final class CrossoverRules {
   }
 
   private void lawLimit(PlannedCrossover crossover, WayModel upper) {
-    double ka = Piston.KA.at(crossover.lowestHz(), upper.way().driver().sdCm2(), frame.speedOfSoundMPerS());
+    double ka =
+        Piston.KA.at(crossover.lowestHz(), upper.way().driver().sdCm2(), frame.speedOfSoundMPerS());
     if (ka > HIGHEST_KA) {
       run.find(DISPLACEMENT_LAW_LIMIT)
           .at(upper.pointer())

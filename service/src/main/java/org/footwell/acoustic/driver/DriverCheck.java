@@ -168,7 +168,9 @@ public final class DriverCheck implements Calculation<DriverCheckRequest, Driver
       return null;
     }
     if (note) {
-      run.find(DriverFinding.NOT_CHECKED).at("").fields("what", List.of(fields.toString().split(" ")));
+      run.find(DriverFinding.NOT_CHECKED)
+          .at("")
+          .fields("what", List.of(fields.toString().split(" ")));
     }
     return fields.toString();
   }

@@ -1,7 +1,5 @@
 package org.footwell.acoustic.driver;
 
-import org.footwell.acoustic.driver.sheet.Path;
-import org.footwell.calculation.Phrase;
 import java.util.List;
 import java.util.StringJoiner;
 import org.footwell.acoustic.driver.Culprit.QPair;
@@ -10,8 +8,10 @@ import org.footwell.acoustic.driver.sheet.Agreement;
 import org.footwell.acoustic.driver.sheet.DriverTolerance;
 import org.footwell.acoustic.driver.sheet.Figure;
 import org.footwell.acoustic.driver.sheet.Identity;
+import org.footwell.acoustic.driver.sheet.Path;
 import org.footwell.acoustic.driver.sheet.Reconciliation;
 import org.footwell.acoustic.driver.sheet.Sheet;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Remark;
 import org.footwell.calculation.Run;
 
@@ -147,17 +147,14 @@ final class SheetRemarks {
           .value(sheet.of(Figure.LEVEL))
           .limit(sheet.of(Figure.LEVEL) - agreement.otherBasisExcess())
           .with(
-              "other",
-              sheet.drive.isPerVolt() ? DriverWords.FOR_ONE_WATT : DriverWords.AT_2_83_V);
+              "other", sheet.drive.isPerVolt() ? DriverWords.FOR_ONE_WATT : DriverWords.AT_2_83_V);
     }
   }
 
   /** How figures that were not given came in. */
   private Phrase through(Identity identity) {
     List<Phrase> paths = sheet.pathsInto(identity).stream().map(SheetRemarks::path).toList();
-    return paths.isEmpty()
-        ? Phrase.nothing()
-        : Phrase.of(DriverWords.THROUGH).with("paths", paths);
+    return paths.isEmpty() ? Phrase.nothing() : Phrase.of(DriverWords.THROUGH).with("paths", paths);
   }
 
   private static Phrase path(Path path) {
@@ -240,8 +237,7 @@ final class SheetRemarks {
 
   private Phrase described(Suspect suspect) {
     Phrase words =
-        Phrase.of(
-                suspect.isImplied() ? DriverWords.SUSPECT_WOULD_BE : DriverWords.SUSPECT)
+        Phrase.of(suspect.isImplied() ? DriverWords.SUSPECT_WOULD_BE : DriverWords.SUSPECT)
             .field("figure", suspect.figure().field)
             .with("value", sheet.of(suspect.figure()));
     return suspect.isImplied() ? words.with("implied", suspect.implied()) : words;

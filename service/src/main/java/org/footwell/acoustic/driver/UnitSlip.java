@@ -1,8 +1,8 @@
 package org.footwell.acoustic.driver;
 
-import org.footwell.calculation.Phrase;
 import java.util.List;
 import org.footwell.acoustic.driver.sheet.Figure;
+import org.footwell.calculation.Phrase;
 
 /**
  * Ways to get a unit or the decimal point wrong.
@@ -12,20 +12,16 @@ import org.footwell.acoustic.driver.sheet.Figure;
  */
 record UnitSlip(double factor, Phrase words) {
 
-
   private static final UnitSlip KILO = unit(1000, "m");
-  private static final UnitSlip POINT_LEFT =
-      slip(10, DriverWords.POINT_LEFT);
-  private static final UnitSlip POINT_RIGHT =
-      slip(0.1, DriverWords.POINT_RIGHT);
+  private static final UnitSlip POINT_LEFT = slip(10, DriverWords.POINT_LEFT);
+  private static final UnitSlip POINT_RIGHT = slip(0.1, DriverWords.POINT_RIGHT);
 
   /** For lengths in mm. */
   static final List<UnitSlip> LENGTH =
       List.of(slip(25.4, DriverWords.IN_INCHES), unit(10, "cm"), KILO);
 
   /** For inductance in mH. */
-  static final List<UnitSlip> INDUCTANCE =
-      List.of(unit(1000, "H"), unit(0.001, "µH"));
+  static final List<UnitSlip> INDUCTANCE = List.of(unit(1000, "H"), unit(0.001, "µH"));
 
   /** For power in W. */
   static final List<UnitSlip> POWER = List.of(unit(1000, "kW"));
@@ -47,22 +43,13 @@ record UnitSlip(double factor, Phrase words) {
   static List<UnitSlip> units(Figure figure) {
     return switch (figure) {
       case SD ->
-          List.of(
-              unit(10000, "m²"),
-              unit(0.01, "mm²"),
-              slip(6.4516, DriverWords.IN_SQUARE_INCHES));
-      case CMS ->
-          List.of(unit(0.001, "µm/N"), unit(1000, "m/N"));
-      case MMS ->
-          List.of(unit(1000, "kg"), unit(0.001, "mg"));
+          List.of(unit(10000, "m²"), unit(0.01, "mm²"), slip(6.4516, DriverWords.IN_SQUARE_INCHES));
+      case CMS -> List.of(unit(0.001, "µm/N"), unit(1000, "m/N"));
+      case MMS -> List.of(unit(1000, "kg"), unit(0.001, "mg"));
       case VAS ->
-          List.of(
-              unit(1000, "m³"),
-              slip(28.3168, DriverWords.IN_CUBIC_FEET),
-              unit(0.001, "cm³"));
+          List.of(unit(1000, "m³"), slip(28.3168, DriverWords.IN_CUBIC_FEET), unit(0.001, "cm³"));
       case FS -> List.of(unit(1000, "kHz"));
-      case RE ->
-          List.of(unit(1000, "kohm"), unit(0.001, "mohm"));
+      case RE -> List.of(unit(1000, "kohm"), unit(0.001, "mohm"));
       case RMS -> List.of(unit(0.001, "g/s"));
       default -> List.of();
     };

@@ -1,6 +1,5 @@
 package org.footwell.acoustic.enclosure;
 
-import org.footwell.acoustic.enclosure.lowend.BoxFigure;
 import java.util.HashMap;
 import java.util.Map;
 import org.footwell.acoustic.enclosure.VentedBoxRequest.VentedVolume;
@@ -9,6 +8,7 @@ import org.footwell.acoustic.enclosure.VentedBoxResult.Vent;
 import org.footwell.acoustic.enclosure.lowend.BoxCurve;
 import org.footwell.acoustic.enclosure.lowend.BoxDrive;
 import org.footwell.acoustic.enclosure.lowend.BoxFault;
+import org.footwell.acoustic.enclosure.lowend.BoxFigure;
 import org.footwell.acoustic.enclosure.lowend.BoxFinding;
 import org.footwell.acoustic.enclosure.lowend.BoxLimits;
 import org.footwell.acoustic.enclosure.lowend.BoxRemarks;

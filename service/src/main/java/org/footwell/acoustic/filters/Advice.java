@@ -1,12 +1,12 @@
 package org.footwell.acoustic.filters;
 
-import org.footwell.calculation.Phrase;
 import static org.footwell.acoustic.filters.FiltersFinding.DELAY_SUMS_BETTER;
 import static org.footwell.acoustic.filters.FiltersFinding.POLARITY_SUMS_BETTER;
 
 import java.util.List;
 import org.footwell.acoustic.filters.CrossoverFiltersResult.Handover;
 import org.footwell.acoustic.filters.SummedWays.Change;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 
 /**

@@ -1,6 +1,5 @@
 package org.footwell.acoustic.seats;
 
-import org.footwell.calculation.Phrase;
 import static org.footwell.acoustic.seats.SeatLevelFinding.CABIN_NOT_MEASURED;
 import static org.footwell.acoustic.seats.SeatLevelFinding.HEADROOM_SHORT;
 import static org.footwell.acoustic.seats.SeatLevelFinding.HEAT_NOT_JUDGED;
@@ -15,6 +14,7 @@ import java.util.function.Function;
 import org.footwell.acoustic.seats.SeatLevelsResult.Largest;
 import org.footwell.acoustic.seats.SeatLevelsResult.SeatTotal;
 import org.footwell.acoustic.seats.SeatLevelsResult.Tightest;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.physics.NoiseDose;
 

@@ -12,8 +12,16 @@ public final class Rules {
 
   private Rules() {}
 
-  /** The rules of a record, in a fixed order. */
+  /** The rules of a record in a fixed order, after them those of what it implements. */
   public static List<Rule> of(Class<?> record) {
+    List<Rule> rules = new ArrayList<>(declaredOn(record));
+    for (Class<?> form : record.getInterfaces()) {
+      rules.addAll(of(form));
+    }
+    return List.copyOf(rules);
+  }
+
+  private static List<Rule> declaredOn(Class<?> record) {
     List<Rule> rules = new ArrayList<>();
     for (Needed one : record.getAnnotationsByType(Needed.class)) {
       rules.add(new AllNeeded(List.of(one.value())));
@@ -36,7 +44,7 @@ public final class Rules {
     for (Ascending one : record.getAnnotationsByType(Ascending.class)) {
       rules.add(new Rising(List.of(one.value()), one.orEqual()));
     }
-    return List.copyOf(rules);
+    return rules;
   }
 
   /** Names in a row as people list them: a, b and c. */

@@ -38,7 +38,6 @@ final class LoadCheck {
           .limit(smallest.ohm())
           .with("current", peakCurrentA);
     }
-    unusual.allowed(
-        Phrase.of(LoadWords.CURRENT_AT_PEAKS).with("current", peakCurrentA), run);
+    unusual.allowed(Phrase.of(LoadWords.CURRENT_AT_PEAKS).with("current", peakCurrentA), run);
   }
 }

@@ -1,10 +1,10 @@
 package org.footwell.electrical.amplifier;
 
-import org.footwell.calculation.Phrase;
 import static org.footwell.electrical.amplifier.AmplifierFinding.LOAD_HARDLY_ANY;
 import static org.footwell.electrical.amplifier.AmplifierFinding.LOAD_LOW_BUT_ALLOWED;
 import static org.footwell.electrical.amplifier.AmplifierFinding.MINIMUM_NOT_GIVEN;
 
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 
 /**

@@ -1,6 +1,5 @@
 package org.footwell.electrical.gain;
 
-import org.footwell.calculation.Phrase;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -8,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.footwell.calculation.CoreFault;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.gain.Chain.Link;
 
@@ -132,8 +132,7 @@ final class GainRules {
     chain.links().stream()
         .map(Link::stage)
         .filter(stage -> !stage.noiseKnown())
-        .forEach(
-            stage -> unknown.add(Phrase.of(GainWords.STAGE).own("name", stage.name())));
+        .forEach(stage -> unknown.add(Phrase.of(GainWords.STAGE).own("name", stage.name())));
     boolean asked = q.seat() != null || noise.totalUv() != null;
     if (asked && !unknown.isEmpty()) {
       run.find(GainFinding.NOISE_INCOMPLETE).at("").with("parts", unknown);

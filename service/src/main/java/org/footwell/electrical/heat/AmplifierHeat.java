@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
-import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.electrical.heat.AmplifierHeatRequest.ChannelStage;

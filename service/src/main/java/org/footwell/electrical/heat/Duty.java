@@ -1,10 +1,10 @@
 package org.footwell.electrical.heat;
 
-import org.footwell.calculation.Words;
 import java.util.EnumMap;
 import java.util.Map;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.Words;
 
 /** A kind of signal a channel may have to play. */
 enum Duty implements Words {

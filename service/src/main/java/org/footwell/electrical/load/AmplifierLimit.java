@@ -1,9 +1,9 @@
 package org.footwell.electrical.load;
 
-import org.footwell.calculation.Phrase;
 import static org.footwell.electrical.load.LoadFinding.LOAD_BELOW_MINIMUM;
 import static org.footwell.electrical.load.LoadFinding.LOWEST_MODULUS;
 
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.amplifier.SmallestLoad;
 import org.footwell.electrical.amplifier.UnusualLoad;

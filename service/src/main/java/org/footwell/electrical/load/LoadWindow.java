@@ -1,10 +1,10 @@
 package org.footwell.electrical.load;
 
-import org.footwell.calculation.Allowed;
-import org.footwell.calculation.Phrase;
 import static org.footwell.electrical.load.OptionsFault.WINDOW_EMPTY;
 
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.amplifier.SmallestLoad;
 import org.footwell.electrical.load.WiringOptionsRequest.Window;
@@ -25,8 +25,7 @@ record LoadWindow(SmallestLoad smallest, double largestOhm) {
     SmallestLoad smallest =
         SmallestLoad.of(given.minimumOhm(), q.bridged(), given.minimumBridgedOhm(), "/window", run);
     if (smallest == null) {
-      run.refuse(CoreFault.REQUIRED)
-          .at("/window/minimum_ohm");
+      run.refuse(CoreFault.REQUIRED).at("/window/minimum_ohm");
       return null;
     }
     if (given.maximumOhm() != null && given.maximumOhm() < smallest.ohm()) {

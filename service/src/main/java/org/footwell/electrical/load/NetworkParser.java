@@ -1,7 +1,5 @@
 package org.footwell.electrical.load;
 
-import org.footwell.calculation.Allowed;
-import org.footwell.calculation.Phrase;
 import static org.footwell.electrical.load.LoadFault.NETWORK_ENCODED;
 import static org.footwell.electrical.load.LoadFault.NETWORK_OPERATOR_MISSING;
 import static org.footwell.electrical.load.LoadFault.NETWORK_SINGLE_BAR;
@@ -13,6 +11,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Phrase;
 
 /**
  * Reads circuit notation by recursive descent:
@@ -49,7 +49,6 @@ final class NetworkParser {
   private static final Pattern NUMBER = Pattern.compile("[0-9]+(\\.[0-9]+)?|\\.[0-9]+");
   private static final Pattern NAME = Pattern.compile(WiringLoadRequest.NAME);
   private static final Pattern ENCODED = Pattern.compile("%[0-9A-Fa-f]{2}");
-
 
   private final String text;
   private int next;
@@ -94,21 +93,18 @@ final class NetworkParser {
       throw unexpected(Phrase.of(NetworkWords.PART));
     }
     if (++coils > MOST_COILS) {
-      throw new Unreadable(
-          NETWORK_TOO_LARGE, start + 1, null, Allowed.atMost(MOST_COILS, ""));
+      throw new Unreadable(NETWORK_TOO_LARGE, start + 1, null, Allowed.atMost(MOST_COILS, ""));
     }
     return Network.leaf(new Token(text.substring(start, next), start + 1));
   }
 
   private Network<Token> inParentheses(int open, int depth) throws Unreadable {
     if (depth > DEEPEST) {
-      throw new Unreadable(
-          NETWORK_TOO_DEEP, open + 1, null, Allowed.atMost(DEEPEST, ""));
+      throw new Unreadable(NETWORK_TOO_DEEP, open + 1, null, Allowed.atMost(DEEPEST, ""));
     }
     Network<Token> inner = series(depth);
     if (!skip(")")) {
-      throw noOperator(
-          Phrase.of(NetworkWords.OPERATOR_OR_CLOSING).with("character", open + 1));
+      throw noOperator(Phrase.of(NetworkWords.OPERATOR_OR_CLOSING).with("character", open + 1));
     }
     return inner;
   }
@@ -119,10 +115,7 @@ final class NetworkParser {
     boolean lost = space < next && !atEnd() && startsPart();
     return lost
         ? new Unreadable(
-            NETWORK_OPERATOR_MISSING,
-            space + 1,
-            null,
-            Phrase.of(NetworkWords.OPERATOR))
+            NETWORK_OPERATOR_MISSING, space + 1, null, Phrase.of(NetworkWords.OPERATOR))
         : unexpected(expected);
   }
 
@@ -145,8 +138,7 @@ final class NetworkParser {
           NETWORK_SYNTAX, text.length() + 1, Phrase.of(NetworkWords.THE_END), expected);
     }
     if (text.charAt(next) == '|' && !text.startsWith("||", next)) {
-      return new Unreadable(
-          NETWORK_SINGLE_BAR, next + 1, null, Phrase.of(NetworkWords.PARALLEL));
+      return new Unreadable(NETWORK_SINGLE_BAR, next + 1, null, Phrase.of(NetworkWords.PARALLEL));
     }
     Matcher encoded = ENCODED.matcher(text).region(next, text.length());
     if (encoded.lookingAt()) {
@@ -163,7 +155,8 @@ final class NetworkParser {
   private Phrase found() {
     int c = text.codePointAt(next);
     boolean shows = !Character.isISOControl(c) && Character.isDefined(c);
-    return shows && !isLoneSurrogate(c) ? character(Character.toString(c))
+    return shows && !isLoneSurrogate(c)
+        ? character(Character.toString(c))
         : Phrase.of(NetworkWords.UNPRINTABLE);
   }
 

@@ -1,7 +1,5 @@
 package org.footwell.electrical.load;
 
-import org.footwell.calculation.Allowed;
-import org.footwell.calculation.Remark;
 import static org.footwell.electrical.load.LoadFault.COIL_OUT_OF_RANGE;
 import static org.footwell.electrical.load.LoadFault.UNKNOWN_COIL;
 
@@ -10,8 +8,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Names;
+import org.footwell.calculation.Remark;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.load.NetworkParser.Token;
 import org.footwell.electrical.load.WiringLoadRequest.Coil;

@@ -1,13 +1,13 @@
 package org.footwell.electrical.load;
 
-import java.util.ArrayList;
-import org.footwell.calculation.Phrase;
 import static org.footwell.electrical.load.OptionsFinding.NONE_IN_WINDOW;
 import static org.footwell.electrical.load.OptionsFinding.ONLY_UNEVEN;
 import static org.footwell.electrical.load.OptionsFinding.UNEVEN_GIVES_MORE;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 
 /** What there is to say about the networks as a whole. */

@@ -1,6 +1,5 @@
 package org.footwell.electrical.load;
 
-import org.footwell.calculation.Phrase;
 import static org.footwell.electrical.load.LoadFinding.UNEVEN_DRIVERS;
 import static org.footwell.electrical.load.LoadFinding.UNEVEN_SHARING;
 
@@ -8,6 +7,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.load.Evenness.Portion;
 import org.footwell.electrical.load.Solved.Share;

@@ -1,6 +1,5 @@
 package org.footwell.electrical.supply;
 
-import org.footwell.calculation.Phrase;
 import static org.footwell.electrical.supply.BudgetFinding.ALTERNATOR_BELOW_BATTERY;
 import static org.footwell.electrical.supply.BudgetFinding.AVERAGE_ABOVE_PEAK;
 import static org.footwell.electrical.supply.BudgetFinding.CHARGE_TOO_LOW_TO_START;
@@ -15,6 +14,7 @@ import static org.footwell.electrical.supply.BudgetFinding.NO_START_LEFT;
 import static org.footwell.electrical.supply.BudgetFinding.SMART_ALTERNATOR;
 import static org.footwell.electrical.supply.BudgetFinding.STANDBY_TOO_SHORT;
 
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.supply.SupplyBudgetRequest.Battery;
 import org.footwell.electrical.supply.SupplyBudgetResult.SupplyState;

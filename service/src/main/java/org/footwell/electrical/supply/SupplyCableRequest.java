@@ -1,6 +1,5 @@
 package org.footwell.electrical.supply;
 
-import org.footwell.calculation.Words;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
@@ -8,6 +7,7 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Words;
 
 /** A supply cable to be sized or checked. One of currentA, constantPower and branches loads it. */
 @Built

@@ -1,10 +1,10 @@
 package org.footwell.factory.rolloff;
 
-import org.footwell.calculation.Words;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Words;
 
 /** Where the bass falls behind, and what restores it. */
 @JsonInclude(JsonInclude.Include.NON_NULL)

@@ -1,6 +1,5 @@
 package org.footwell.factory.rolloff;
 
-import java.util.ArrayList;
 import static org.footwell.factory.rolloff.RolloffFinding.BASS_AHEAD;
 import static org.footwell.factory.rolloff.RolloffFinding.BASS_FALLS_BEHIND;
 import static org.footwell.factory.rolloff.RolloffFinding.BASS_FALLS_FROM_THE_START;
@@ -13,9 +12,9 @@ import static org.footwell.factory.rolloff.RolloffFinding.LIMIT_ALREADY_PASSED;
 import static org.footwell.factory.rolloff.RolloffFinding.MIDRANGE_DOES_NOT_RISE;
 import static org.footwell.factory.rolloff.RolloffFinding.SHELF_FITS_BADLY;
 
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
 import org.footwell.factory.rolloff.BassLimits.Share;
 import org.footwell.factory.rolloff.BassRolloffResult.BandGain;

@@ -9,7 +9,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import java.util.stream.Collectors;
 import org.footwell.calculation.Run;
 import org.footwell.fitting.comparison.DriverComparisonResult.AdditionLine;
 import org.footwell.fitting.comparison.DriverComparisonResult.GroupLine;

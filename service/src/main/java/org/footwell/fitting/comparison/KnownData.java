@@ -1,11 +1,10 @@
 package org.footwell.fitting.comparison;
 
-import org.footwell.calculation.Phrase;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
-import org.footwell.calculation.Names;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.fitting.comparison.DriverComparisonResult.PositionLine;
 import org.footwell.fitting.comparison.sides.ChangeFigures;

@@ -1,7 +1,7 @@
 package org.footwell.fitting.comparison;
 
-import java.util.List;
 import java.util.ArrayList;
+import java.util.List;
 import org.footwell.calculation.Run;
 import org.footwell.fitting.comparison.DriverComparisonRequest.AddedItem;
 import org.footwell.fitting.comparison.DriverComparisonResult.VehicleTotals;

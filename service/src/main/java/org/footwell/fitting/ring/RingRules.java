@@ -1,9 +1,9 @@
 package org.footwell.fitting.ring;
 
-import org.footwell.calculation.Phrase;
 import static org.footwell.calculation.Source.DEFINITION;
 
 import org.footwell.calculation.Formula;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.fitting.ring.AdapterRingRequest.RingMaking;
 import org.footwell.fitting.ring.AdapterRingResult.Room;

@@ -100,10 +100,7 @@ final class BalanceRemarks {
   void onPair(int index, LevelAndBalanceResult.Pair pair) {
     String at = "/pairs/" + index;
     if (pair.differenceDb() == null) {
-      run.find(PAIR_WITHOUT_COMMON_BAND)
-          .at(at)
-          .own("left", pair.left())
-          .own("right", pair.right());
+      run.find(PAIR_WITHOUT_COMMON_BAND).at(at).own("left", pair.left()).own("right", pair.right());
       return;
     }
     if (Math.abs(pair.differenceDb()) > UNEVEN_DB) {

@@ -1,7 +1,5 @@
 package org.footwell.measured.sum;
 
-import org.footwell.calculation.Remark;
-import org.footwell.calculation.Phrase;
 import static org.footwell.measured.sum.LoudspeakerSumFinding.CHANNELS_CANCEL;
 import static org.footwell.measured.sum.LoudspeakerSumFinding.DELAY_AMBIGUOUS;
 import static org.footwell.measured.sum.LoudspeakerSumFinding.DELAY_AT_END_OF_RANGE;
@@ -13,6 +11,8 @@ import static org.footwell.measured.sum.LoudspeakerSumFinding.POSITIONS_SUM_DIFF
 import static org.footwell.measured.sum.LoudspeakerSumFinding.SUM_NEAR_NOISE;
 
 import java.util.List;
+import org.footwell.calculation.Phrase;
+import org.footwell.calculation.Remark;
 import org.footwell.calculation.Run;
 import org.footwell.measured.sum.LoudspeakerSumResult.Position;
 

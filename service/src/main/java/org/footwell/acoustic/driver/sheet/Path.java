@@ -1,6 +1,5 @@
 package org.footwell.acoustic.driver.sheet;
 
-import java.util.List;
 import static org.footwell.acoustic.driver.sheet.Figure.BL;
 import static org.footwell.acoustic.driver.sheet.Figure.CMS;
 import static org.footwell.acoustic.driver.sheet.Figure.FS;
@@ -13,6 +12,7 @@ import static org.footwell.acoustic.driver.sheet.Figure.RMS;
 import static org.footwell.acoustic.driver.sheet.Figure.SD;
 import static org.footwell.acoustic.driver.sheet.Figure.VAS;
 
+import java.util.List;
 import org.footwell.calculation.Formula;
 import org.footwell.physics.ThieleSmall;
 

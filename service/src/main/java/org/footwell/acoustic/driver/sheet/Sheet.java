@@ -1,12 +1,12 @@
 package org.footwell.acoustic.driver.sheet;
 
-import java.util.stream.Stream;
-import java.util.List;
 import static org.footwell.acoustic.driver.sheet.Figure.QES;
 import static org.footwell.acoustic.driver.sheet.Figure.QMS;
 import static org.footwell.acoustic.driver.sheet.Figure.QTS;
 
+import java.util.List;
 import java.util.StringJoiner;
+import java.util.stream.Stream;
 import org.footwell.parts.Sensitivity.Basis;
 
 /** The figures of one record: given, and filled in from the others. */

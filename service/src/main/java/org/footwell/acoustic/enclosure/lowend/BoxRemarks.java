@@ -1,7 +1,5 @@
 package org.footwell.acoustic.enclosure.lowend;
 
-import org.footwell.calculation.Allowed;
-import org.footwell.calculation.Phrase;
 import static org.footwell.acoustic.enclosure.lowend.BoxFinding.BOX_LARGER_THAN_SPACE;
 import static org.footwell.acoustic.enclosure.lowend.BoxFinding.BOX_LIKE_A_TUBE;
 import static org.footwell.acoustic.enclosure.lowend.BoxFinding.CABIN_RISE_MODEL;
@@ -18,7 +16,9 @@ import java.util.List;
 import java.util.Map;
 import org.footwell.acoustic.enclosure.radiator.CabinCurve;
 import org.footwell.acoustic.enclosure.radiator.CabinResponse.TransferPoint;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Formula;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.physics.Air;
