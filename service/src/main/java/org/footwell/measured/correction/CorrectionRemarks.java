@@ -61,8 +61,7 @@ final class CorrectionRemarks {
       run.find(RANGE_BEYOND_GATE)
           .at("/gate")
           .value(points[first])
-          .limit(limit)
-          .own("name", channel.id());
+          .limit(limit);
     }
     if (open > last) {
       return null;
