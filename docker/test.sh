@@ -60,7 +60,7 @@ base=http://127.0.0.1:${port[0]}
 await "$base/health/ready"
 ok "ready through the balancer"
 
-question='{"sensitivity":{"level_db_spl":90,"basis":"one_watt"},"rated_ohm":4,"power_w":50}'
+question='{"driver":{"sensitivity":{"level_db_spl":90,"basis":"one_watt"},"rated_ohm":4},"power_w":50}'
 post() { get -H 'Content-Type: application/json' -d "$question" "$base/v1/sound-level" "$@"; }
 
 post | grep -q '"verdict"' || fail "no verdict"

@@ -68,7 +68,7 @@ CHANNEL = [
     ("x_m", "Forward", DELAYS, "channels.0.position.x_m", 1.9, None),
     ("y_m", "To the left", DELAYS, "channels.0.position.y_m", 1.9, None),
     ("z_m", "Up", DELAYS, "channels.0.position.z_m", 1.9, None),
-    ("lowest_hz", "Plays fully from", SOUND, "cone.frequency_hz", 2.1, None),
+    ("lowest_hz", "Plays fully from", SOUND, "displacement_hz", 2.1, None),
     ("high_pass_hz", "High-pass", DELAYS, "channels.0.high_pass.frequency_hz", 2.1, None),
     ("low_pass_hz", "Low-pass", DELAYS, "channels.0.low_pass.frequency_hz", 2.1, None),
     ("lower", "Below the high-pass plays", DELAYS, "crossovers.0.lower", 3.6, "channels"),

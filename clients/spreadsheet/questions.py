@@ -41,14 +41,14 @@ def sound(book, i):
     new, count, power, distance = (lambda key: book.of(i, "new." + key)), book.of(i, "count"), book.of(i, "programme_power_w"), book.of(i, "distance_m")
     several, lowest = f"AND(ISNUMBER({count}),{count}>1)", book.of_channel(i, "lowest_hz")
     query = (Query(book, SOUND)
-             .value("sensitivity.level_db_spl", new("level_db_spl")).value("sensitivity.basis", new("basis"))
-             .value("rated_ohm", new("rated_ohm")).value("power_w", power)
+             .value("driver.sensitivity.level_db_spl", new("level_db_spl")).value("driver.sensitivity.basis", new("basis"))
+             .value("driver.rated_ohm", new("rated_ohm")).value("power_w", power)
              .value("distance_m", distance).value("driver_count", count)
              .choice("drive", "shared", several).choice("addition", "coherent", several)
              .value("cabin.length_m", book.cell["cabin_length_m"]).value("crest_factor_db", book.cell["crest_factor_db"])
-             .value("continuous_power_w", new("continuous_power_w"))
+             .value("driver.continuous_power_w", new("continuous_power_w"))
              .group(f'AND({filled(new("sd_cm2"), new("xmax_mm"), lowest)})', lambda cone: cone
-                    .value("cone.sd_cm2", new("sd_cm2")).value("cone.xmax_mm", new("xmax_mm")).value("cone.frequency_hz", lowest)))
+                    .value("driver.sd_cm2", new("sd_cm2")).value("driver.xmax_mm", new("xmax_mm")).value("displacement_hz", lowest)))
     return query, f"AND({named(book, i)},{filled(power, distance)})"
 
 

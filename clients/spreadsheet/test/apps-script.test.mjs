@@ -42,8 +42,8 @@ async function post(calculation, question) {
   return response.json();
 }
 
-const QUESTION = [['rated_ohm', 4], ['power_w', 50], ['sensitivity.level_db_spl', 90.5], ['sensitivity.basis', 'one_watt'], ['distance_m', ''], ['', '']];
-const SAME = {rated_ohm: 4, power_w: 50, sensitivity: {level_db_spl: 90.5, basis: 'one_watt'}};
+const QUESTION = [['driver.rated_ohm', 4], ['power_w', 50], ['driver.sensitivity.level_db_spl', 90.5], ['driver.sensitivity.basis', 'one_watt'], ['distance_m', ''], ['', '']];
+const SAME = {driver: {rated_ohm: 4, sensitivity: {level_db_spl: 90.5, basis: 'one_watt'}}, power_w: 50};
 
 test('a range of names and values gives the number', async () => {
   const {result, verdict} = await post('sound-level', SAME);
@@ -62,22 +62,22 @@ test('the caution of an answer can be had', async () => {
 });
 
 test('a fault is a short sentence', () => {
-  assert.equal(load().one('sound-level', 'level_db_spl', [['rated_ohm', 'four'], ['power_w', 50]]),
-      'rated_ohm must be a number from 0.5 to 600. sensitivity is required.');
+  assert.equal(load().one('sound-level', 'level_db_spl', [['driver.rated_ohm', 'four'], ['power_w', 50]]),
+      'driver.rated_ohm must be a number from 0.1 to 1000. driver.sensitivity is required.');
 });
 
 test('a table is answered in one call, row by row, empty rows and faults in their place', async () => {
   const table = [
-    ['rated_ohm', 'power_w', 'sensitivity.level_db_spl', 'sensitivity.basis'],
+    ['driver.rated_ohm', 'power_w', 'driver.sensitivity.level_db_spl', 'driver.sensitivity.basis'],
     [4, 50, 90.5, 'one_watt'], ['', '', '', ''], [4, 50, 900, 'one_watt'], [8, 20, 88, 'two_point_eight_three_volt']];
   const found = load().rows('sound-level', 'level_db_spl, verdict, findings.0.code', table);
   assert.equal(fetched.length, 1);
   const first = await post('sound-level', SAME);
-  const last = await post('sound-level', {rated_ohm: 8, power_w: 20, sensitivity: {level_db_spl: 88, basis: 'two_point_eight_three_volt'}});
+  const last = await post('sound-level', {driver: {rated_ohm: 8, sensitivity: {level_db_spl: 88, basis: 'two_point_eight_three_volt'}}, power_w: 20});
   assert.deepEqual(found, [
     [first.result.level_db_spl, first.verdict, first.findings[0].code],
     ['', '', ''],
-    ['sensitivity.level_db_spl must be a number from 40 to 130.', '', ''],
+    ['driver.sensitivity.level_db_spl must be a number from 40 to 130.', '', ''],
     [last.result.level_db_spl, last.verdict, last.findings[0].code]]);
 });
 
@@ -90,7 +90,7 @@ test('repeated groups go into a table as well', async () => {
 });
 
 test('a calculation that is none is told', () => {
-  assert.match(load().rows('sound-levels', 'level_db_spl', [['rated_ohm'], [4]])[0][0], /^There is no such calculation/);
+  assert.match(load().rows('sound-levels', 'level_db_spl', [['driver.rated_ohm'], [4]])[0][0], /^There is no such calculation/);
 });
 
 test('a page that is not of the service is a sentence, whatever its status', () => {
@@ -98,13 +98,13 @@ test('a page that is not of the service is a sentence, whatever its status', () 
     const {one, rows} = load(SERVICE, () => response(status, 'text/html; charset=utf-8', '<html><h1>Bad Gateway</h1></html>'));
     const told = `${SERVICE} does not answer as the service does (status ${status}, text/html).`;
     assert.equal(one('sound-level', 'level_db_spl', QUESTION), told);
-    assert.deepEqual(rows('sound-level', 'level_db_spl', [['rated_ohm'], [4]]), [[told]]);
+    assert.deepEqual(rows('sound-level', 'level_db_spl', [['driver.rated_ohm'], [4]]), [[told]]);
   }
   const broken = load(SERVICE, () => response(503, 'text/plain', 'try again later'));
   assert.match(broken.one('sound-level', 'level_db_spl', QUESTION), /does not answer as the service does \(status 503, text\/plain\)/);
 });
 
-const TABLE = [['rated_ohm', 'power_w', 'sensitivity.level_db_spl', 'sensitivity.basis'], [4, 50, 90.5, 'one_watt'], [4, 50, 900, 'one_watt']];
+const TABLE = [['driver.rated_ohm', 'power_w', 'driver.sensitivity.level_db_spl', 'driver.sensitivity.basis'], [4, 50, 90.5, 'one_watt'], [4, 50, 900, 'one_watt']];
 
 test('the values wanted may stand in cells, in a row or below each other', () => {
   const wanted = load().rows('sound-level', 'level_db_spl, verdict', TABLE);
@@ -131,14 +131,14 @@ test('an answer that breaks off is a sentence', () => {
 });
 
 test('a single cell is no table, and says so', () => {
-  for (const table of ['rated_ohm', [['rated_ohm', 'power_w']]]) {
+  for (const table of ['driver.rated_ohm', [['driver.rated_ohm', 'power_w']]]) {
     assert.deepEqual(load().rows('sound-level', 'level_db_spl', table), [['Name the values wanted, and a table with names in its first row.']]);
   }
-  assert.deepEqual(load().rows('sound-level', 'level_db_spl', [['rated_ohm'], ['']]), [['']]);
+  assert.deepEqual(load().rows('sound-level', 'level_db_spl', [['driver.rated_ohm'], ['']]), [['']]);
 });
 
 test('no service is a sentence', () => {
   const {one, rows} = load('http://127.0.0.1:9');
   assert.match(one('sound-level', 'level_db_spl', QUESTION), /^No answer from http:\/\/127.0.0.1:9\. Is the service running/);
-  assert.match(rows('sound-level', 'level_db_spl', [['rated_ohm'], [4]])[0][0], /^No answer/);
+  assert.match(rows('sound-level', 'level_db_spl', [['driver.rated_ohm'], [4]])[0][0], /^No answer/);
 });

@@ -56,12 +56,12 @@ class Expected:
         distance = sum((here - there) ** 2 for here, there in zip(position, seat)) ** 0.5
         answers["programme power"] = 2 * power / 10 ** (vehicle["crest_factor_db"] / 10)
         answers["sound-level"] = post("sound-level", filled(
-            sensitivity={"level_db_spl": new["level_db_spl"], "basis": new["basis"]}, rated_ohm=new["rated_ohm"],
+            driver={"sensitivity": {"level_db_spl": new["level_db_spl"], "basis": new["basis"]}, "rated_ohm": new["rated_ohm"],
+                    "continuous_power_w": new["continuous_power_w"], "sd_cm2": new["sd_cm2"], "xmax_mm": new["xmax_mm"]},
             power_w=answers["programme power"], distance_m=distance, driver_count=count,
             drive="shared" if count > 1 else None, addition="coherent" if count > 1 else None,
             cabin={"length_m": vehicle["cabin_length_m"]}, crest_factor_db=vehicle["crest_factor_db"],
-            continuous_power_w=new["continuous_power_w"],
-            cone={"sd_cm2": new["sd_cm2"], "xmax_mm": new["xmax_mm"], "frequency_hz": channel["lowest_hz"]}))
+            displacement_hz=channel["lowest_hz"]))
         factory = drivers.get(channel.get("factory"))
         answers["driver-comparison"] = post("driver-comparison", {
             "currency": vehicle["currency"], "heavy_g": 100000, "heavy_doors_g": 100000, "temperature_c": vehicle["temperature_c"], "positions": [filled(

@@ -12,7 +12,7 @@ trap 'kill "${pids[@]}" 2>/dev/null || true; rm -rf "$work"' EXIT
 cat >"$work/post.lua" <<'LUA'
 wrk.method = "POST"
 wrk.headers["Content-Type"] = "application/json"
-wrk.body = '{"sensitivity":{"level_db_spl":90,"basis":"one_watt"},"rated_ohm":4,"power_w":50,"distance_m":1.2,"driver_count":2,"drive":"each","addition":"incoherent","crest_factor_db":12,"target_level_db_spl":105,"road_noise_dba":68,"a_weighting_db":-4}'
+wrk.body = '{"driver":{"sensitivity":{"level_db_spl":90,"basis":"one_watt"},"rated_ohm":4},"power_w":50,"distance_m":1.2,"driver_count":2,"drive":"each","addition":"incoherent","crest_factor_db":12,"target_level_db_spl":105,"road_noise_dba":68,"a_weighting_db":-4}'
 done = function(summary, latency)
   io.write(string.format("%10.0f req/s   p50 %6.2f ms   p99 %6.2f ms   errors %d\n",
     summary.requests / summary.duration * 1e6, latency:percentile(50) / 1000,

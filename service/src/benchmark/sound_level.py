@@ -11,9 +11,9 @@ import pandas as pd
 start = time.perf_counter()
 rows = pd.read_csv(sys.argv[1])
 
-difference = 10 * np.log10(2.83**2 / rows["rated_ohm"])
-per_watt = rows["sensitivity.basis"] == "one_watt"
-one_watt = rows["sensitivity.level_db_spl"] - np.where(per_watt, 0, difference)
+difference = 10 * np.log10(2.83**2 / rows["driver.rated_ohm"])
+per_watt = rows["driver.sensitivity.basis"] == "one_watt"
+one_watt = rows["driver.sensitivity.level_db_spl"] - np.where(per_watt, 0, difference)
 sharing = np.where(rows["drive"] == "shared", rows["driver_count"], 1)
 count_db = np.where(rows["addition"] == "incoherent", 10, 20) * np.log10(rows["driver_count"])
 distance_db = -20 * np.log10(rows["distance_m"])

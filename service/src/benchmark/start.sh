@@ -3,7 +3,7 @@
 # service, and the service with a class-data archive. Run like load.sh.
 set -euo pipefail
 runs=${1:-5}
-body='{"sensitivity":{"level_db_spl":90,"basis":"one_watt"},"rated_ohm":4,"power_w":50}'
+body='{"driver":{"sensitivity":{"level_db_spl":90,"basis":"one_watt"},"rated_ohm":4},"power_w":50}'
 work=$(mktemp -d)
 trap 'rm -rf "$work"' EXIT
 

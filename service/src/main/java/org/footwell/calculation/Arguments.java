@@ -113,7 +113,7 @@ public abstract class Arguments<T extends Arguments<T>> {
     if (argument instanceof List<?> list) {
       return list.stream()
           .map(one -> said(one, digits, language))
-          .collect(Collectors.joining(list.get(0) instanceof Phrase ? "; " : ", "));
+          .collect(Collectors.joining(", "));
     }
     return Texts.forPeople(argument, digits);
   }

@@ -72,10 +72,10 @@ final class Binder {
     }
     if (entries.size() > repeated.most()) {
       faults
-          .add(CoreFault.TOO_MANY)
+          .add(CoreFault.NOT_ALLOWED)
           .at(pointer)
-          .given(entries.size())
-          .allowed(Allowed.atMost(repeated.most(), ""));
+          .givenEntries(entries.size())
+          .allowed(repeated.allowed());
       return null;
     }
     List<Object> values = new ArrayList<>(entries.size());

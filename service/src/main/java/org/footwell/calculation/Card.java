@@ -86,6 +86,8 @@ public record Card<Q extends Record, R extends Record>(
   /** Lists what a card has several of. */
   public static final class Builder<Q extends Record, R extends Record> {
     private final CardBuilder<Q, R> card = CardBuilder.builder();
+    private final List<FindingCode> findings = new ArrayList<>();
+    private final List<FaultCode> refusals = new ArrayList<>();
     private final List<View<Q, R>> views = new ArrayList<>();
 
     private Builder(String id, Class<Q> request, Class<R> result) {
@@ -117,13 +119,15 @@ public record Card<Q extends Record, R extends Record>(
       return this;
     }
 
+    /** Adds findings; may be called once for each room they come from. */
     public Builder<Q, R> findings(FindingCode... all) {
-      card.findings(List.of(all));
+      findings.addAll(List.of(all));
       return this;
     }
 
+    /** Adds refusals; may be called once for each room they come from. */
     public Builder<Q, R> refusals(FaultCode... all) {
-      card.refusals(List.of(all));
+      refusals.addAll(List.of(all));
       return this;
     }
 
@@ -140,7 +144,10 @@ public record Card<Q extends Record, R extends Record>(
     }
 
     public Card<Q, R> build() {
-      return card.views(List.copyOf(views)).build();
+      return card.findings(List.copyOf(findings))
+          .refusals(List.copyOf(refusals))
+          .views(List.copyOf(views))
+          .build();
     }
   }
 }

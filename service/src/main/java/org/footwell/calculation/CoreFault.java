@@ -6,7 +6,6 @@ public enum CoreFault implements FaultCode {
   UNKNOWN_FIELD,
   WRONG_TYPE,
   NOT_ALLOWED,
-  TOO_MANY,
   EXACTLY_ONE_OF,
   AT_MOST_ONE_OF,
   NEEDED_BESIDE,

@@ -5,6 +5,5 @@ enum CoreWords implements Words {
   THE_REQUEST,
   DID_YOU_MEAN,
   BY_FORMULA,
-  COMMA,
   OR
 }

@@ -29,11 +29,7 @@ public final class Phrase extends Arguments<Phrase> {
     if (last == 0) {
       return all.get(0);
     }
-    Phrase first =
-        all.subList(0, last).stream()
-            .reduce((one, other) -> of(CoreWords.COMMA).with("one", one).with("other", other))
-            .orElseThrow();
-    return of(CoreWords.OR).with("first", first).with("last", all.get(last));
+    return of(CoreWords.OR).with("first", all.subList(0, last)).with("last", all.get(last));
   }
 
   @Override

@@ -2,7 +2,9 @@ package org.footwell.calculation;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.footwell.calculation.rule.Rule;
 
@@ -33,7 +35,8 @@ public final class Shape<T extends Record> {
   private Shape(Class<?> type) {
     this.root = Reflection.group(type);
     this.values = new RowValues(root);
-    this.columns = columns(root, "", new ArrayList<>());
+    this.columns = new ArrayList<>();
+    columns(root, "", 1, true, new HashSet<>(), columns);
     this.flat = flat(root, false);
   }
 
@@ -222,27 +225,43 @@ public final class Shape<T extends Record> {
     }
   }
 
-  private static List<Column> columns(Node.Group group, String prefix, List<Column> into) {
-    group.members().values().forEach(member -> columns(member, prefix, 1, true, into));
-    return into;
+  /**
+   * Adds the leaves of a group.
+   *
+   * @param around whether all that holds the group must be given
+   * @param needed dotted paths that the rules around say must be given
+   */
+  private static void columns(
+      Node.Group group,
+      String prefix,
+      int most,
+      boolean around,
+      Set<String> needed,
+      List<Column> into) {
+    group.rules().list().stream()
+        .filter(Rule::eachAlone)
+        .forEach(rule -> rule.fields().forEach(path -> needed.add(prefix + path)));
+    for (Node.Member member : group.members().values()) {
+      String path = prefix + member.name();
+      boolean required = around && (member.required() || needed.contains(path));
+      if (member.node() instanceof Node.Repeated repeated) {
+        column(member, repeated.element(), path + ".*", repeated.most(), false, needed, into);
+      } else {
+        column(member, member.node(), path, most, required, needed, into);
+      }
+    }
   }
 
-  private static void columns(
-      Node.Member member, String prefix, int most, boolean around, List<Column> into) {
-    String path = prefix + member.name();
-    Node node = member.node();
-    int entries = most;
-    boolean required = around && member.required();
-    if (node instanceof Node.Repeated repeated) {
-      path += ".*";
-      node = repeated.element();
-      entries = repeated.most();
-      required = false;
-    }
+  private static void column(
+      Node.Member member,
+      Node node,
+      String path,
+      int most,
+      boolean required,
+      Set<String> needed,
+      List<Column> into) {
     if (node instanceof Node.Group inner) {
-      for (Node.Member below : inner.members().values()) {
-        columns(below, path + ".", entries, required, into);
-      }
+      columns(inner, path + ".", most, required, needed, into);
     } else {
       into.add(
           new Column(
@@ -250,7 +269,7 @@ public final class Shape<T extends Record> {
               ((Node.Scalar) node).type(),
               required,
               member.standard(),
-              entries,
+              most,
               node.allowed(),
               member.description()));
     }

@@ -2,6 +2,7 @@ package org.footwell.parts;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.constraints.Digits;
 import jakarta.validation.constraints.Size;
 import java.math.BigDecimal;
 import org.footwell.calculation.Built;
@@ -34,10 +35,16 @@ public record Driver(
     Double lowerLimitHz,
     Double upperLimitHz,
     Double massG,
-    BigDecimal price) {
+    @Digits(integer = Money.MOST_DIGITS, fraction = Money.FINEST) BigDecimal price) {
 
   public Driver {
     leAtHz = leAtHz == null ? Double.valueOf(1000) : leAtHz;
     leExponent = leExponent == null ? Double.valueOf(1) : leExponent;
+    price = Money.plain(price);
+  }
+
+  /** Whether it is known how far the cone may move, and how much air that is. */
+  public boolean displacementKnown() {
+    return sdCm2 != null && xmaxMm != null;
   }
 }

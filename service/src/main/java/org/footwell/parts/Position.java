@@ -21,4 +21,18 @@ public record Position(
         @NotNull
         @DecimalMin("-20")
         @DecimalMax("20")
-        Double zM) {}
+        Double zM) {
+
+  /** How far it is to another, m. */
+  public double distanceTo(Position other) {
+    double x = xM - other.xM;
+    double y = yM - other.yM;
+    double z = zM - other.zM;
+    return Math.sqrt(x * x + y * y + z * z);
+  }
+
+  /** Half way to another. */
+  public Position middleTo(Position other) {
+    return new Position((xM + other.xM) / 2, (yM + other.yM) / 2, (zM + other.zM) / 2);
+  }
+}

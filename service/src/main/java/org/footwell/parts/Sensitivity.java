@@ -4,6 +4,7 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
+import org.footwell.physics.SensitivityBases;
 
 /** Sensitivity of a driver at 1 m in half space, with the drive it was measured at. */
 public record Sensitivity(
@@ -14,6 +15,20 @@ public record Sensitivity(
         Double levelDbSpl,
     @Schema(description = "What drove it: 1 W into the rated impedance, or 2.83 V") @NotNull
         Basis basis) {
+
+  /**
+   * Level for one watt, dB SPL.
+   *
+   * @param differenceDb between the two bases, of {@link SensitivityBases#BASIS_DIFFERENCE}
+   */
+  public double oneWattDbSpl(double differenceDb) {
+    return basis == Basis.ONE_WATT ? levelDbSpl : levelDbSpl - differenceDb;
+  }
+
+  /** Level at 2.83 V, dB SPL, from the same difference. */
+  public double voltageDbSpl(double differenceDb) {
+    return basis == Basis.ONE_WATT ? levelDbSpl + differenceDb : levelDbSpl;
+  }
 
   /** The drive a sensitivity is stated for. */
   public enum Basis {

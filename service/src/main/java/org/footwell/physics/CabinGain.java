@@ -38,4 +38,9 @@ public final class CabinGain {
               (fc, f, cap) -> Math.min(cap, Math.max(0, 2 * Decibels.ofAmplitude(fc / f))));
 
   private CabinGain() {}
+
+  /** The distance in m that counts: the level falls no further than to the critical distance, m. */
+  public static double countedM(double distanceM, double criticalDistanceM) {
+    return Math.min(distanceM, criticalDistanceM);
+  }
 }

@@ -115,9 +115,10 @@ public final class RecordingRules {
       float size = Math.abs(samples.at(i));
       if (!(size <= LARGEST)) {
         run.refuse(SAMPLE_OUT_OF_RANGE)
-            .at(at + "/samples/" + i)
+            .at(at)
             .given(samples.at(i))
-            .allowed("from -1000 to 1000");
+            .allowed("from -1000 to 1000")
+            .with("index", i);
         return false;
       }
       peak = Math.max(peak, size);

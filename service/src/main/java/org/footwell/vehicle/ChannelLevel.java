@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.footwell.acoustic.level.SoundLevelRequest;
 import org.footwell.acoustic.level.SoundLevelResult.Holds;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Position;
@@ -86,14 +85,14 @@ final class ChannelLevel {
     Optional<BoxReview.Boxed> box = boxes.of(channel, driver, powerW);
     box.map(BoxReview.Boxed::line).ifPresent(boxed::add);
     Double room = box.map(BoxReview.Boxed::roomDb).orElse(null);
-    SoundLevelRequest.Cone cone = box.isPresent() ? null : drivers.cone(channel, driver);
-    if (cone == null && room == null) {
+    Double displacementHz = box.isPresent() ? null : drivers.displacementHz(channel, driver);
+    if (displacementHz == null && room == null) {
       unjudged.add(plan.drivers().get(driver).id());
     }
     return new BandSum.Member(
         powerW,
         resolved.part(driver).continuousPowerW(),
-        drivers.of(channel, driver, powerW, cone, ear).orElse(null),
+        drivers.of(channel, driver, powerW, displacementHz, ear).orElse(null),
         room);
   }
 

@@ -137,8 +137,7 @@ final class CrossoverReview {
           .at("/crossovers/" + index + "/frequency_hz")
           .value(frequency)
           .limit(tooLow ? lowest : window.highestHz())
-          .own("lower", crossover.lower())
-          .own("upper", crossover.upper())
+          .own("channel", tooLow ? crossover.upper() : crossover.lower())
           .with("reason", tooLow ? window.lowestReason() : window.highestReason());
     }
     return new CrossoverLine(

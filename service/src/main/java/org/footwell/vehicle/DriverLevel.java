@@ -6,14 +6,16 @@ import org.footwell.acoustic.level.SoundLevel;
 import org.footwell.acoustic.level.SoundLevelRequest;
 import org.footwell.acoustic.level.SoundLevelRequestBuilder;
 import org.footwell.acoustic.level.SoundLevelResult;
-import org.footwell.calculation.Formula;
 import org.footwell.calculation.Rebase;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.Source;
+import org.footwell.parts.Cabin;
+import org.footwell.parts.CabinBuilder;
+import org.footwell.parts.DriverBuilder;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Position;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.Decibels;
+import org.footwell.physics.DriverOutput;
 
 /** How loud one driver of a plan gets, and how far its cone is asked to move. */
 final class DriverLevel {
@@ -24,10 +26,6 @@ final class DriverLevel {
   private static final int STEPS_PER_OCTAVE = 12;
 
   private static final int SKIRT_STEPS = 2 * STEPS_PER_OCTAVE;
-
-  private static final Formula.Of2 AVERAGE_POWER =
-      Formula.of("average_power_w", "P·10^((3.01 − crest)/10)", "W", Source.DEFINITION)
-          .with("P", "crest", (p, crest) -> p * Decibels.toPower(Decibels.SINE_CREST - crest));
 
   private final VehiclePlan plan;
   private final Resolved resolved;
@@ -43,18 +41,18 @@ final class DriverLevel {
    * Its level at an ear and the limits known of it; empty without a sensitivity.
    *
    * @param cleanPowerW sine power at the clip point
-   * @param cone what is to be judged of its movement, or null
+   * @param displacementHz where its movement is to be judged, Hz, or null
    */
   Optional<SoundLevelResult> of(
-      int channel, int driver, double cleanPowerW, SoundLevelRequest.Cone cone, Position ear) {
+      int channel, int driver, double cleanPowerW, Double displacementHz, Position ear) {
     VehiclePlan.Part part = resolved.part(driver);
     String partAt = "/new_parts/" + resolved.partOf(driver);
     Rebase places =
         Rebase.to("/channels/" + channel, plan.drivers().get(driver).id())
-            .from("", partAt)
-            .with("/rated_ohm", partAt + "/sensitivity_ohm")
-            .from("/cone", partAt)
-            .with("/cone/frequency_hz", "/channels/" + channel + "/high_pass/frequency_hz")
+            .from("/driver", partAt)
+            .with("/driver/rated_ohm", partAt + "/sensitivity_ohm")
+            .with("/driver/xmax_mm", partAt)
+            .with("/displacement_hz", "/channels/" + channel + "/high_pass/frequency_hz")
             .with("/cabin", "/vehicle/cabin_length_m")
             // The plan itself says what each sensitivity is for, and judges exposure on the whole.
             .without(
@@ -62,7 +60,7 @@ final class DriverLevel {
                 LevelFinding.CABIN_MODEL,
                 LevelFinding.EXPOSURE_UNKNOWN,
                 LevelFinding.CABIN_AT_OTHER_FREQUENCY);
-    return level(driver, cleanPowerW, part.continuousPowerW(), cone, ear, places);
+    return level(driver, cleanPowerW, part.continuousPowerW(), displacementHz, ear, places);
   }
 
   /** Its level at another place, dB SPL, of which nothing more is said; empty as above. */
@@ -75,7 +73,7 @@ final class DriverLevel {
       int driver,
       double cleanPowerW,
       Double continuousPowerW,
-      SoundLevelRequest.Cone cone,
+      Double displacementHz,
       Position place,
       Rebase places) {
     VehiclePlan.Part part = resolved.part(driver);
@@ -84,30 +82,36 @@ final class DriverLevel {
     }
     SoundLevelRequest request =
         SoundLevelRequestBuilder.builder()
-            .sensitivity(part.sensitivity())
-            .ratedOhm(part.sensitivityLoad())
-            .powerW(run.apply(AVERAGE_POWER, cleanPowerW, crest()))
-            .distanceM(Positions.distance(plan.drivers().get(driver).position(), place))
+            .driver(
+                DriverBuilder.builder()
+                    .sensitivity(part.sensitivity())
+                    .ratedOhm(part.sensitivityLoad())
+                    .continuousPowerW(continuousPowerW)
+                    .sdCm2(part.sdCm2())
+                    .xmaxMm(part.xmaxMm())
+                    .build())
+            .powerW(run.apply(DriverOutput.MEAN_POWER, cleanPowerW, crest()))
+            .distanceM(plan.drivers().get(driver).position().distanceTo(place))
             .cabin(cabin(plan))
             .crestFactorDb(crest())
-            .continuousPowerW(continuousPowerW)
-            .cone(cone)
+            .displacementHz(displacementHz)
             .build();
     return run.call(SOUND_LEVEL, request, places);
   }
 
   /**
-   * The cone of a driver at the lowest frequency its high-pass gives it: that of its passive
-   * crossover, or that of the channel for the lowest driver in it. Null without one.
+   * Where the movement of a cone is judged, Hz: at the lowest frequency its high-pass gives it: that of its passive
+   * crossover, or that of the channel for the lowest driver in it. Null without one, or where the cone
+   * is not known.
    */
-  SoundLevelRequest.Cone cone(int channel, int driver) {
+  Double displacementHz(int channel, int driver) {
     VehiclePlan.Part part = resolved.part(driver);
     Filter passive = plan.drivers().get(driver).highPass();
     Filter active = plan.channels().get(channel).highPass();
     Filter highPass = passive != null || !lowestOfItsChannel(channel, part) ? passive : active;
     return part.sdCm2() == null || part.xmaxMm() == null || highPass == null
         ? null
-        : new SoundLevelRequest.Cone(part.sdCm2(), part.xmaxMm(), asIfUnfiltered(highPass));
+        : (Double) asIfUnfiltered(highPass);
   }
 
   /**
@@ -137,8 +141,8 @@ final class DriverLevel {
   }
 
   /** The inside of the vehicle as the level takes it. */
-  static SoundLevelRequest.Cabin cabin(VehiclePlan plan) {
-    return new SoundLevelRequest.Cabin(plan.vehicle().cabinLengthM(), null, null, null);
+  static Cabin cabin(VehiclePlan plan) {
+    return CabinBuilder.builder().lengthM(plan.vehicle().cabinLengthM()).build();
   }
 
   private double crest() {

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -25,6 +24,7 @@ import org.footwell.electrical.amplifier.RailMatch;
 import org.footwell.electrical.gain.GainChain;
 import org.footwell.electrical.heat.AmplifierHeat;
 import org.footwell.electrical.impedance.ImpedanceCurve;
+import org.footwell.electrical.load.LoadFinding;
 import org.footwell.electrical.load.WiringLoad;
 import org.footwell.electrical.supply.SupplyCable;
 import org.footwell.parts.Safety;
@@ -78,6 +78,8 @@ final class PlanCard {
               eachOnce(
                       Stream.of(PlanFinding.values()),
                       COMPOSED.stream().flatMap(c -> c.card().findings().stream()))
+                  // The coils of a channel are those of its network.
+                  .filter(code -> code != LoadFinding.DRIVER_NOT_CONNECTED)
                   .toArray(FindingCode[]::new))
           .refusals(
               eachOnce(
@@ -100,11 +102,11 @@ final class PlanCard {
   private PlanCard() {}
 
   /** What the plan and its parts say under one code stands here once. */
-  private static Collection<Coded> eachOnce(
+  private static Stream<Coded> eachOnce(
       Stream<? extends Coded> own, Stream<? extends Coded> composed) {
     Map<String, Coded> byCode = new LinkedHashMap<>();
     Stream.concat(own, composed).forEach(one -> byCode.putIfAbsent(one.code(), one));
-    return byCode.values();
+    return byCode.values().stream();
   }
 
   /** The demo plan of the documentation, which the build puts beside the classes. */

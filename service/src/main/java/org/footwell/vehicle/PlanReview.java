@@ -7,13 +7,13 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.footwell.acoustic.alignment.SeatDelaysRequest;
 import org.footwell.acoustic.alignment.SeatDelaysResult;
 import org.footwell.acoustic.level.Exposure;
 import org.footwell.acoustic.level.LevelFinding;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Run;
+import org.footwell.parts.Seat;
 import org.footwell.vehicle.PlanReviewResult.AmplifierLine;
 import org.footwell.vehicle.PlanReviewResult.ChannelLine;
 import org.footwell.vehicle.PlanReviewResult.CrossoverLine;
@@ -42,11 +42,11 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
     remarkUnused(plan, resolved, run);
     new PartReview(plan, run).remark();
 
-    SeatDelaysRequest.Seat main =
+    Seat main =
         plan.seats().stream()
-            .max(Comparator.comparing(SeatDelaysRequest.Seat::weight))
+            .max(Comparator.comparing(Seat::weight))
             .orElseThrow();
-    ChannelLevel level = new ChannelLevel(plan, resolved, run, Positions.head(main));
+    ChannelLevel level = new ChannelLevel(plan, resolved, run, main.head());
     List<ChannelReview.Powered> channels = powered.stream().map(Optional::orElseThrow).toList();
     SeatDelaysResult delays = aligned.orElseThrow();
     List<ChannelLevel.Loudness> loudness =
@@ -126,13 +126,13 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
     return IntStream.range(0, plan.seats().size())
         .mapToObj(
             s -> {
-              SeatDelaysRequest.Seat seat = plan.seats().get(s);
+              Seat seat = plan.seats().get(s);
               List<Double> levels =
                   IntStream.range(0, channels.size())
                       .mapToObj(
                           c ->
                               level.levelAt(
-                                  c, channels.get(c).driverPowerW(), Positions.head(seat)))
+                                  c, channels.get(c).driverPowerW(), seat.head()))
                       .collect(Collectors.toList());
               return new SeatLine(
                   seat.name(), Totals.together(levels), delays.seats().get(s).spreadMs());

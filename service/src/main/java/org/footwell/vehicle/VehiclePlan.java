@@ -15,18 +15,21 @@ import org.footwell.electrical.amplifier.Ratings;
 import org.footwell.electrical.gain.Stage;
 import org.footwell.electrical.impedance.ImpedanceDriver;
 import org.footwell.electrical.load.WiringLoadRequest;
+import org.footwell.calculation.rule.Needed;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Money;
 import org.footwell.parts.Position;
+import org.footwell.parts.Seat;
 import org.footwell.parts.Sensitivity;
 
 /** A vehicle, its parts and how they hang together; parts are listed once and referred to by id. */
+@Needed("seats.*.name")
 public record VehiclePlan(
     @Schema(description = "The vehicle") @NotNull Vehicle vehicle,
     @Schema(description = "Listening positions; levels are given for the one of largest weight")
         @NotNull
         @Size(min = 1, max = 8)
-        List<SeatDelaysRequest.@NotNull Seat> seats,
+        List<@NotNull Seat> seats,
     @Schema(description = "Drivers that leave the vehicle") @Size(max = 64)
         List<@NotNull Part> factoryParts,
     @Schema(description = "Drivers that come in, or stay") @NotNull @Size(min = 1, max = 64)

@@ -122,6 +122,19 @@ class DeclaredRulesTest {
         faults(Map.of("part", Map.of("name", "a", "power_w", 99.0), "high_hz", 20.0)));
   }
 
+  @Needed({"part.name", "part.power_w"})
+  public record TwoNeeded(@Schema(description = "Part") Part part) {}
+
+  @Test
+  void whatIsNeededIsToldWhereAnotherFieldIsFaulty() {
+    Faults faults = new Faults();
+    Shape<TwoNeeded> shape = Shape.of(TwoNeeded.class);
+    shape.check(shape.bind(Map.of("part", Map.of("power_w", 99.0)), false, faults), faults);
+    assertEquals(
+        List.of("not-allowed /part/power_w", "required /part/name"),
+        faults.list().stream().map(f -> f.code() + " " + f.pointer()).toList());
+  }
+
   @Test
   void aRuleAboutAFieldThatIsNotThereIsAMistakeOfTheProgram() {
     IllegalStateException thrown =

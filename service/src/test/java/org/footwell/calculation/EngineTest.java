@@ -42,7 +42,7 @@ public class EngineTest {
   private enum Remarks implements FindingCode {
     REQUIRED(Verdict.NOTE),
     DUPLICATE(Verdict.STOP),
-    TOO_MANY(Verdict.WARNING);
+    NOT_ALLOWED(Verdict.WARNING);
 
     private final Verdict level;
 
@@ -165,7 +165,7 @@ public class EngineTest {
             (q, run) -> {
               run.find(Remarks.REQUIRED).at("/a");
               run.find(Remarks.DUPLICATE).at("/b").given("x").value(1).limit(2);
-              run.find(Remarks.TOO_MANY).given(3).allowed("few");
+              run.find(Remarks.NOT_ALLOWED).given(3).allowed("few");
               run.find(Remarks.REQUIRED).at("/a");
               return new Quotient(1);
             });
@@ -181,8 +181,8 @@ public class EngineTest {
     Calculation<Numbers, Quotient> inner =
         calculation(
             (q, run) -> {
-              run.find(Remarks.TOO_MANY).given(3).allowed("few").at("/a");
-              run.find(Remarks.TOO_MANY).given(3).allowed("few").at("/b");
+              run.find(Remarks.NOT_ALLOWED).given(3).allowed("few").at("/a");
+              run.find(Remarks.NOT_ALLOWED).given(3).allowed("few").at("/b");
               run.refuse(CoreFault.DUPLICATE).at("/b").given("x");
               return new Quotient(run.apply(QUOTIENT, q.a(), q.b()));
             });
@@ -231,7 +231,7 @@ public class EngineTest {
     Calculation<Numbers, Quotient> inner =
         calculation(
             (q, run) -> {
-              run.find(Remarks.TOO_MANY).given(3).allowed("few").at("/b");
+              run.find(Remarks.NOT_ALLOWED).given(3).allowed("few").at("/b");
               return new Quotient(1);
             });
     Numbers numbers = new Numbers(1.0, 1.0);
@@ -254,7 +254,7 @@ public class EngineTest {
     Calculation<Numbers, Quotient> astray =
         calculation(
             (q, run) -> {
-              run.find(Remarks.TOO_MANY).given(3).allowed("few").at("/c");
+              run.find(Remarks.NOT_ALLOWED).given(3).allowed("few").at("/c");
               return new Quotient(1);
             });
     assertThrows(AssertionError.class, () -> answer(astray, new Numbers(1.0, 1.0), false));

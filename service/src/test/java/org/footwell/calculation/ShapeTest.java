@@ -158,7 +158,7 @@ public class ShapeTest {
   void moreEntriesThanAllowedAreToldWithoutLookingAtEach() {
     List<Fault> faults = faults(Map.of("coils", List.of(1, 2, 3)), false);
     assertEquals(1, faults.size());
-    assertEquals("coils has 3 entries; at most 2 are allowed.", faults.get(0).detail());
+    assertEquals("coils must be a list of 1 to 2 entries.", faults.get(0).detail());
   }
 
   @Test

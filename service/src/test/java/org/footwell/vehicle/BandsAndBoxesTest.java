@@ -205,7 +205,7 @@ class BandsAndBoxesTest {
     draft.at("/new_parts/0/impedance").put("re_ohm", 3.6);
     Finding finding = draft.findings("coil-resistance-twice").get(0);
     assertEquals("/new_parts/0/re_ohm", finding.pointer());
-    assertTrue(finding.text().contains("3.3 ohm"), finding::text);
+    assertTrue(finding.inFull().contains("3.3 ohm"), finding::inFull);
     draft.at("/new_parts/0/impedance").put("re_ohm", 3.4);
     assertEquals(List.of(), draft.findings("coil-resistance-twice"));
   }

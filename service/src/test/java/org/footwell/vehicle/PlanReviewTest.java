@@ -167,7 +167,7 @@ class PlanReviewTest {
     ObjectNode plan = plan();
     at(plan, "/channels/2").put("amplifier", "mian");
     Fault fault = Answers.faults(CALCULATION, VehicleDraft.read(plan)).get(0);
-    assertEquals("mian is not the id of any of the amplifiers. Did you mean main?", fault.detail());
+    assertEquals("mian is none of amplifiers. Did you mean main?", fault.detail());
   }
 
   @Test

@@ -83,8 +83,8 @@ class BadAddressTest {
   void aParameterGivenTwiceIsRefused() {
     assertEquals(Set.of("/power_w duplicate"), invalid(QUERY + "&power_w=10").faults());
     assertEquals(
-        Set.of("/sensitivity/basis duplicate"),
-        invalid(QUERY + "&sensitivity.basis=one_watt").faults());
+        Set.of("/driver/sensitivity/basis duplicate"),
+        invalid(QUERY + "&driver.sensitivity.basis=one_watt").faults());
     assertEquals(Set.of("/format duplicate"), invalid(QUERY + "&format=json&format=json").faults());
   }
 
@@ -130,8 +130,8 @@ class BadAddressTest {
   @Test
   void aNameThatIsBothValueAndGroupIsRefused() {
     assertEquals(
-        Set.of("/sensitivity/basis wrong-type"),
-        invalid("sensitivity=90&sensitivity.basis=one_watt").faults());
+        Set.of("/driver/sensitivity/basis wrong-type"),
+        invalid("power_w=1&driver.sensitivity=90&driver.sensitivity.basis=one_watt").faults());
   }
 
   @Test
@@ -141,12 +141,12 @@ class BadAddressTest {
             "/colour unknown-field",
             "/drive wrong-type",
             "/power_w not-allowed",
-            "/rated_ohm required",
-            "/sensitivity/basis required",
-            "/sensitivity/level_db_spl wrong-type",
+            "/driver/rated_ohm required",
+            "/driver/sensitivity/basis required",
+            "/driver/sensitivity/level_db_spl wrong-type",
             "/spectrum/0/level_db required"),
         invalid(
-                "sensitivity.level_db_spl=loud&power_w=-1&drive=both&colour=red"
+                "driver.sensitivity.level_db_spl=loud&power_w=-1&drive=both&colour=red"
                     + "&spectrum.0.frequency_hz=100")
             .faults());
   }

@@ -145,10 +145,10 @@ class BadInputTest {
 
   @Test
   void aMissingFieldIsToldAsRequired() {
-    assertEquals(Set.of("/rated_ohm required", "/sensitivity required"), invalid("{}").faults());
+    assertEquals(Set.of("/driver required", " exactly-one-of"), invalid("{}").faults());
     assertEquals(
-        Set.of("/sensitivity required"),
-        invalid("{\"rated_ohm\":8,\"sensitivity\":null}").faults());
+        Set.of("/driver/sensitivity required"),
+        invalid("{\"driver\":{\"rated_ohm\":8,\"sensitivity\":null},\"power_w\":1}").faults());
   }
 
   @Test
@@ -157,8 +157,8 @@ class BadInputTest {
         "driver_cuont is not a known field. Did you mean driver_count?",
         invalid(with("driver_cuont", "2")).detailAt("/driver_cuont"));
     assertEquals(
-        "sensitivity.base is not a known field. Did you mean basis?",
-        invalid(GOOD.replace("basis", "base")).detailAt("/sensitivity/base"));
+        "driver.sensitivity.base is not a known field. Did you mean basis?",
+        invalid(GOOD.replace("basis", "base")).detailAt("/driver/sensitivity/base"));
     assertEquals(
         "power is not a known field. Did you mean power_w?",
         invalid(with("power", "2")).detailAt("/power"));
@@ -182,7 +182,7 @@ class BadInputTest {
     Refusal refusal =
         invalid(
             """
-            {"sensitivity": {"level_db_spl": 900, "bases": "one_watt"}, "power_w": "50",
+            {"driver": {"sensitivity": {"level_db_spl": 900, "bases": "one_watt"}}, "power_w": "50",
              "voltage_v": 1e9, "driver_count": 0, "drive": "both", "cabin": {"gain_cap_db": -1},
              "spectrum": [{"frequency_hz": 1}, 5, null], "colour": "red"}
             """);
@@ -194,10 +194,10 @@ class BadInputTest {
             "/drive wrong-type",
             "/driver_count not-allowed",
             "/power_w wrong-type",
-            "/rated_ohm required",
-            "/sensitivity/bases unknown-field",
-            "/sensitivity/basis required",
-            "/sensitivity/level_db_spl not-allowed",
+            "/driver/rated_ohm required",
+            "/driver/sensitivity/bases unknown-field",
+            "/driver/sensitivity/basis required",
+            "/driver/sensitivity/level_db_spl not-allowed",
             "/spectrum/0/frequency_hz not-allowed",
             "/spectrum/0/level_db required",
             "/spectrum/1 wrong-type",
@@ -209,7 +209,7 @@ class BadInputTest {
 
   @Test
   void noMoreThanAHundredFaultsAreListed() {
-    StringBuilder body = new StringBuilder("{\"rated_ohm\":8");
+    StringBuilder body = new StringBuilder("{\"power_w\":8");
     for (int i = 0; i < 500; i++) {
       body.append(",\"colour").append(i).append("\":1");
     }

@@ -18,7 +18,8 @@ class ContractFilterTest {
   private static final ContractDocument CONTRACT = ContractDocument.built();
   private static final String GOOD_REQUEST =
       """
-      {"sensitivity": {"level_db_spl": 90, "basis": "one_watt"}, "rated_ohm": 8, "power_w": 10}
+      {"driver": {"sensitivity": {"level_db_spl": 90, "basis": "one_watt"}, "rated_ohm": 8},
+       "power_w": 10}
       """;
   private static final String GOOD_ANSWER =
       """
@@ -88,7 +89,7 @@ class ContractFilterTest {
   void anAnswerToARequestTheContractForbidsIsFound() {
     String request = GOOD_REQUEST.replace("\"rated_ohm\": 8", "\"rated_ohm\": 8000");
     assertEquals(
-        List.of("/rated_ohm: must have a maximum value of 600"),
+        List.of("/driver/rated_ohm: must have a maximum value of 1000"),
         afterPost(request, 200, "application/json", GOOD_ANSWER));
   }
 

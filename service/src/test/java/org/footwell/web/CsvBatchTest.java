@@ -52,16 +52,17 @@ class CsvBatchTest {
   @Test
   void rowsKeepTheirOrderAndABadOneStopsNothing() {
     Table table =
-        table(HEADER + "\n90,one_watt,8,1\n90,one_watt,8,ten\n90,one_watt,8,100\n90,loud,800,\n");
+        table(HEADER + "\n90,one_watt,8,1\n90,one_watt,8,ten\n90,one_watt,8,100\n90,loud,8000,\n");
     assertEquals(List.of("90.0", "", "110.0", ""), table.column("level_db_spl"));
     assertEquals(List.of("note", "", "note", ""), table.column("verdict"));
     assertEquals(
         List.of(
             "",
-            "line 3: power_w must be a number from 0.000001 to 20000.",
+            "line 3: power_w must be a number from 0.000001 to 50000.",
             "",
-            "line 5: sensitivity.basis must be one of one_watt, two_point_eight_three_volt."
-                + " rated_ohm must be a number from 0.5 to 600."),
+            "line 5: driver.sensitivity.basis must be one of one_watt, two_point_eight_three_volt."
+                + " driver.rated_ohm must be a number from 0.1 to 1000. Give exactly one of"
+                + " power_w, voltage_v."),
         table.column("error"));
   }
 
@@ -71,10 +72,11 @@ class CsvBatchTest {
         table(HEADER + "\n90,one_watt,8, 3.2\n90,One_Watt,+8,10\n90,one_watt,8,ten watts\n");
     assertEquals(
         List.of(
-            "line 2: power_w must be a number from 0.000001 to 20000, written as 3.2.",
-            "line 3: sensitivity.basis must be one of one_watt, two_point_eight_three_volt, written"
-                + " as one_watt. rated_ohm must be a number from 0.5 to 600, written as 8.",
-            "line 4: power_w must be a number from 0.000001 to 20000."),
+            "line 2: power_w must be a number from 0.000001 to 50000, written as 3.2.",
+            "line 3: driver.rated_ohm must be a number from 0.1 to 1000, written as 8."
+                + " driver.sensitivity.basis must be one of one_watt, two_point_eight_three_volt,"
+                + " written as one_watt.",
+            "line 4: power_w must be a number from 0.000001 to 50000."),
         table.column("error"));
   }
 
@@ -169,21 +171,22 @@ class CsvBatchTest {
     Table table = Table.of(response.asString(), ';');
     assertEquals(List.of("100.0", ""), table.column("level_db_spl"));
     assertEquals(
-        "line 3: power_w must be a number from 0.000001 to 20000 with a decimal point, not a comma.",
+        "line 3: power_w must be a number from 0.000001 to 50000 with a decimal point, not a comma.",
         table.column("error").get(1));
   }
 
   @Test
   void onlyTheFiguresAskedForAreAppendedInTheOrderAskedFor() {
     String csv =
-        "power_w," + "sensitivity.level_db_spl,sensitivity.basis,rated_ohm\n10,90,one_watt,8\n";
+        "power_w,driver.sensitivity.level_db_spl,driver.sensitivity.basis,driver.rated_ohm\n"
+            + "10,90,one_watt,8\n";
     Response response =
         given()
             .contentType("text/csv")
             .body(csv)
             .post(PATH + "/batch?columns=peak_level_db_spl,level_db_spl");
     assertEquals(
-        "power_w,sensitivity.level_db_spl,sensitivity.basis,rated_ohm,"
+        "power_w,driver.sensitivity.level_db_spl,driver.sensitivity.basis,driver.rated_ohm,"
             + "peak_level_db_spl,level_db_spl,verdict,findings,error",
         response.asString().lines().findFirst().orElseThrow());
     assertEquals(List.of("100.0"), Table.of(response.asString(), ',').column("level_db_spl"));
@@ -193,7 +196,8 @@ class CsvBatchTest {
         judged
             .asString()
             .startsWith(
-                "power_w,sensitivity.level_db_spl,sensitivity.basis,rated_ohm,verdict,findings,error\n"
+                "power_w,driver.sensitivity.level_db_spl,driver.sensitivity.basis,driver.rated_ohm,"
+                    + "verdict,findings,error\n"
                     + "10,90,one_watt,8,note,"),
         judged.asString());
   }
@@ -224,17 +228,18 @@ class CsvBatchTest {
 
   @Test
   void everyFaultOfTheHeaderIsToldInOneProblem() {
-    Refusal refusal = Refusal.of(post("ratd_ohm,power_w,power_w,colour\n4,10,10,red\n"), 422);
+    Refusal refusal = Refusal.of(post("driver.ratd_ohm,power_w,power_w,colour\n4,10,10,red\n"), 422);
     assertEquals(
         Set.of(
             "/power_w duplicate",
-            "/rated_ohm required",
-            "/sensitivity.level_db_spl required",
-            "/sensitivity.basis required",
-            "/ratd_ohm unknown-field"),
+            "/driver.rated_ohm required",
+            "/driver.sensitivity.level_db_spl required",
+            "/driver.sensitivity.basis required",
+            "/driver.ratd_ohm unknown-field"),
         refusal.faults());
     assertEquals(
-        "ratd_ohm is not a known field. Did you mean rated_ohm?", refusal.detailAt("/ratd_ohm"));
+        "driver.ratd_ohm is not a known field. Did you mean driver.rated_ohm?",
+        refusal.detailAt("/driver.ratd_ohm"));
   }
 
   @Test

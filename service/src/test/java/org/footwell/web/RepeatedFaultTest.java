@@ -65,7 +65,7 @@ class RepeatedFaultTest {
         .forEach(i -> body.append(String.format(Locale.ROOT, "90,one_watt,8,ten %d%n", i)));
     List<String> errors = Table.of(answer("text/csv", body.toString())).column("error");
     assertEquals(
-        "line 1001: power_w must be a number from 0.000001 to 20000.", errors.get(IN_FULL - 1));
+        "line 1001: power_w must be a number from 0.000001 to 50000.", errors.get(IN_FULL - 1));
     assertEquals("line 1002: Faults of the same kind as in line 2.", errors.get(IN_FULL));
   }
 

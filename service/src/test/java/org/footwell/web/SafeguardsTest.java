@@ -66,7 +66,7 @@ class SafeguardsTest {
         Table.of(given().contentType("text/csv").body(body).post(PATH + "/batch").asString());
     assertEquals(List.of("'=1+1", "'+a,b", "a"), table.column("note"));
     assertEquals(List.of("'@a", "-5", "b"), table.column("'=HYPERLINK(\"http://x\")"));
-    assertEquals("'=cmd", table.column("sensitivity.level_db_spl").get(2));
+    assertEquals("'=cmd", table.column("driver.sensitivity.level_db_spl").get(2));
   }
 
   @Test

@@ -11,14 +11,17 @@ final class SoundLevelCalls {
 
   /** A request of the smallest kind, as a body. */
   static final String GOOD =
-      "{\"sensitivity\":{\"level_db_spl\":90,\"basis\":\"one_watt\"},\"rated_ohm\":8,\"power_w\":10}";
+      "{\"driver\":{\"sensitivity\":{\"level_db_spl\":90,\"basis\":\"one_watt\"},\"rated_ohm\":8},"
+          + "\"power_w\":10}";
 
   /** The same as a query. */
   static final String QUERY =
-      "sensitivity.level_db_spl=90&sensitivity.basis=one_watt&rated_ohm=8&power_w=10";
+      "driver.sensitivity.level_db_spl=90&driver.sensitivity.basis=one_watt&driver.rated_ohm=8"
+          + "&power_w=10";
 
   /** The same as the columns and cells of a table. */
-  static final String HEADER = "sensitivity.level_db_spl,sensitivity.basis,rated_ohm,power_w";
+  static final String HEADER = 
+      "driver.sensitivity.level_db_spl,driver.sensitivity.basis,driver.rated_ohm,power_w";
 
   static final String ROW = "90,one_watt,8,10";
 

@@ -28,11 +28,11 @@ class TextErrorsTest {
   @Test
   void everyFaultOfAQueryIsASentence() {
     told(
-        "power_w must be a number from 0.000001 to 20000. rated_ohm is required.",
+        "power_w must be a number from 0.000001 to 50000. driver.rated_ohm is required.",
         given()
             .get(
                 PATH
-                    + "?errors=text&sensitivity.level_db_spl=90&sensitivity.basis=one_watt"
+                    + "?errors=text&driver.sensitivity.level_db_spl=90&driver.sensitivity.basis=one_watt"
                     + "&power_w=ten"));
   }
 
@@ -43,7 +43,7 @@ class TextErrorsTest {
 
   @Test
   void anInvalidBodyIsASentence() {
-    told("sensitivity is required. rated_ohm is required.", post("{}"));
+    told("driver is required. Give exactly one of power_w, voltage_v.", post("{}"));
   }
 
   @Test

@@ -18,7 +18,7 @@ final class LevelTable {
     Random random = new Random(1);
     StringBuilder table =
         new StringBuilder(
-            "sensitivity.level_db_spl,sensitivity.basis,rated_ohm,power_w,distance_m,driver_count,"
+            "driver.sensitivity.level_db_spl,driver.sensitivity.basis,driver.rated_ohm,power_w,distance_m,driver_count,"
                 + "drive,addition,crest_factor_db,target_level_db_spl,road_noise_dba,a_weighting_db\n");
     for (int i = 0; i < rows; i++) {
       table.append(

@@ -4,7 +4,6 @@ import static org.footwell.acoustic.alignment.AlignmentFault.ARRIVAL_MISSING;
 import static org.footwell.acoustic.alignment.AlignmentFinding.ARRIVAL_HOLDS_FILTERS;
 import static org.footwell.acoustic.alignment.AlignmentFinding.MEASURED_POLARITY_DIFFERS;
 import static org.footwell.calculation.CoreFault.DANGLING_REFERENCE;
-import static org.footwell.calculation.CoreFault.DUPLICATE;
 import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.HashMap;
@@ -13,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.stream.Collectors;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.SeatMicrophone;
 import org.footwell.calculation.Formula;
@@ -45,29 +45,21 @@ final class Arrivals {
     }
   }
 
-  /** Refuses what does not fit together. */
+  /** Refuses arrivals at nobody's place, and names those that are missing. */
   void check(Run run) {
-    Set<String> names = new HashSet<>();
     List<SeatMicrophone> given = Roster.orNone(q.microphones());
-    for (int i = 0; i < given.size(); i++) {
-      known(given.get(i).seat(), roster.seatNames(), "/microphones/" + i + "/seat", "seats", run);
-      if (!names.add(given.get(i).id())) {
-        run.refuse(DUPLICATE).at("/microphones/" + i + "/id").given(given.get(i).id());
-      }
-    }
-    Set<String> known = given.isEmpty() ? roster.seatNames() : names;
+    Set<String> places =
+        given.isEmpty()
+            ? roster.seatNames()
+            : given.stream().map(SeatMicrophone::id).collect(Collectors.toSet());
     Set<List<String>> seen = new HashSet<>();
     for (int i = 0; i < q.arrivals().size(); i++) {
       MeasuredArrival arrival = q.arrivals().get(i);
-      String at = "/arrivals/" + i;
-      known(arrival.channel(), roster.channelNames(), at + "/channel", "channels", run);
       if (!given.isEmpty() || q.seats().size() > 1) {
         String list = given.isEmpty() ? "seats" : "microphones";
-        known(arrival.microphone(), known, at + "/microphone", list, run);
+        known(arrival.microphone(), places, "/arrivals/" + i + "/microphone", list, run);
       }
-      if (!seen.add(List.of(arrival.channel(), arrival.microphone()))) {
-        run.refuse(DUPLICATE).at(at).given(arrival.channel() + " at " + arrival.microphone());
-      }
+      seen.add(List.of(arrival.channel(), arrival.microphone()));
     }
     for (PlacedChannel channel : q.channels()) {
       microphones.values().stream()

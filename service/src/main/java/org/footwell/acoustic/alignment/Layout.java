@@ -9,10 +9,10 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.Distance;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
-import org.footwell.acoustic.alignment.SeatDelaysRequest.Seat;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Position;
+import org.footwell.parts.Seat;
 
 /** How far every loudspeaker is from every listening point, and what the points count. */
 final class Layout {
@@ -46,13 +46,11 @@ final class Layout {
 
   /** Of a request whose positions, distances or arrivals are complete. */
   static Layout of(SeatDelaysRequest q, double speed, Run run) {
-    if (!Roster.orNone(q.arrivals()).isEmpty()) {
+    if (q.arrivals() != null) {
       return ofArrivals(q, speed, run);
     }
     Layout layout =
-        Roster.orNone(q.distances()).isEmpty()
-            ? ofPositions(q, run)
-            : ofDistances(q, new Roster(q));
+        q.distances() == null ? ofPositions(q, run) : ofDistances(q, new Roster(q));
     run.requireNoFaults();
     return layout;
   }

@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.footwell.parts.Seat;
 
 /** Channels and seats by their names. */
 final class Roster {
@@ -15,7 +16,7 @@ final class Roster {
     for (SeatDelaysRequest.PlacedChannel channel : q.channels()) {
       channels.putIfAbsent(channel.name(), channels.size());
     }
-    for (SeatDelaysRequest.Seat seat : q.seats()) {
+    for (Seat seat : q.seats()) {
       seats.putIfAbsent(seat.name(), seats.size());
     }
   }

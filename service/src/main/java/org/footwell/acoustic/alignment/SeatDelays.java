@@ -154,7 +154,7 @@ public final class SeatDelays implements Calculation<SeatDelaysRequest, SeatDela
 
   /** By the distance law; measured arrivals tell no distance, so nothing is turned down then. */
   private static double[] trims(SeatDelaysRequest q, Layout layout, Run run) {
-    if (Roster.orNone(q.arrivals()).isEmpty()) {
+    if (q.arrivals() == null) {
       return Trims.db(layout, run);
     }
     new Arrivals(q).remark(run);

@@ -7,14 +7,40 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.rule.Ascending;
+import org.footwell.calculation.rule.AtMostOne;
+import org.footwell.calculation.rule.Needed;
+import org.footwell.calculation.rule.Needs;
+import org.footwell.calculation.rule.RefersTo;
+import org.footwell.calculation.rule.Unique;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Position;
+import org.footwell.parts.Seat;
 
 /**
  * Loudspeakers and listeners. Either every channel and every seat has a position, or there is a
  * measured distance for every channel and seat, or a measured arrival.
  */
 @Built
+@Needed("seats.*.name")
+@AtMostOne({"distances", "arrivals", "channels.*.position"})
+@AtMostOne({"distances", "seats.*.position"})
+@AtMostOne({"distances", "seats.*.left_ear"})
+@AtMostOne({"arrivals", "seats.*.position"})
+@AtMostOne({"arrivals", "seats.*.left_ear"})
+@Needs(field = "microphones", beside = "arrivals")
+@Unique("channels.*.name")
+@Unique("seats.*.name")
+@Unique({"distances.*.channel", "distances.*.seat"})
+@Unique({"arrivals.*.channel", "arrivals.*.microphone"})
+@Unique("microphones.*.id")
+@Unique({"crossovers.*.lower", "crossovers.*.upper"})
+@RefersTo(field = "distances.*.channel", to = "channels.*.name")
+@RefersTo(field = "distances.*.seat", to = "seats.*.name")
+@RefersTo(field = "arrivals.*.channel", to = "channels.*.name")
+@RefersTo(field = "microphones.*.seat", to = "seats.*.name")
+@RefersTo(field = "crossovers.*.lower", to = "channels.*.name")
+@RefersTo(field = "crossovers.*.upper", to = "channels.*.name")
 public record SeatDelaysRequest(
     @Schema(description = "Channels of the system, one per loudspeaker that has its own delay")
         @NotNull
@@ -49,7 +75,15 @@ public record SeatDelaysRequest(
         List<@NotNull SeatMicrophone> microphones) {
 
   public SeatDelaysRequest {
+    distances = noneIfEmpty(distances);
+    crossovers = noneIfEmpty(crossovers);
+    arrivals = noneIfEmpty(arrivals);
+    microphones = noneIfEmpty(microphones);
     temperatureC = temperatureC == null ? Double.valueOf(20) : temperatureC;
+  }
+
+  private static <T> List<T> noneIfEmpty(List<T> list) {
+    return list == null || list.isEmpty() ? null : list;
   }
 
   /** Of positions or distances. */
@@ -78,6 +112,9 @@ public record SeatDelaysRequest(
 
   /** One channel with its loudspeaker. */
   @Built
+  @Ascending(
+      value = {"high_pass.frequency_hz", "low_pass.frequency_hz"},
+      orEqual = true)
   public record PlacedChannel(
       @Schema(description = "Name, unlike any other channel's") @NotNull @Size(min = 1, max = 60)
           String name,
@@ -92,26 +129,6 @@ public record SeatDelaysRequest(
       chainDelayMs = chainDelayMs == null ? Double.valueOf(0) : chainDelayMs;
       fullRange = fullRange == null ? Boolean.FALSE : fullRange;
       polarity = polarity == null ? Integer.valueOf(1) : polarity;
-    }
-  }
-
-  /** One listener. Exactly one of {@code position} and both ears, unless distances or arrivals are given. */
-  @Built
-  public record Seat(
-      @Schema(description = "Name, unlike any other seat's") @NotNull @Size(min = 1, max = 60)
-          String name,
-      Double weight,
-      @Schema(description = "Midpoint between the listener's ears, in vehicle axes (ISO 8855)")
-          Position position,
-      @Schema(
-              description =
-                  "Left ear, with right_ear instead of position: each ear then counts as a"
-                      + " listening point with half the weight")
-          Position leftEar,
-      @Schema(description = "Right ear, with left_ear") Position rightEar) {
-
-    public Seat {
-      weight = weight == null ? Double.valueOf(1) : weight;
     }
   }
 

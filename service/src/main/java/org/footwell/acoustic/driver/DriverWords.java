@@ -18,5 +18,6 @@ enum DriverWords implements Words {
   IN_CUBIC_FEET,
   POINT_LEFT,
   POINT_RIGHT,
-  NUMBER
+  NUMBER,
+  EITHER
 }

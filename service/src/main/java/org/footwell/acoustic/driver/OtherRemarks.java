@@ -142,7 +142,10 @@ final class OtherRemarks {
   }
 
   private static Phrase either(List<UnitSlip> slips, Function<UnitSlip, Phrase> words) {
-    return Phrase.anyOf(slips.stream().map(words).toList());
+    return slips.stream()
+        .map(words)
+        .reduce((one, other) -> Phrase.of(DriverWords.EITHER).with("one", one).with("other", other))
+        .orElseThrow();
   }
 
   /** Of several ways to mistake a nominal size those that a known cone fits; all if it fits none. */

@@ -160,7 +160,7 @@ final class SheetRemarks {
   private static Phrase path(Path path) {
     return Phrase.of(DriverWords.PATH)
         .field("figure", path.target.field)
-        .fields("inputs", path.inputs().stream().map(input -> input.field).toList());
+        .field("inputs", path.inputs());
   }
 
   /** A figure that was derived has no place in the request. */

@@ -223,11 +223,13 @@ public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxR
       return;
     }
     double qtc = alignment.qtc();
-    if (qtc < LOW_QTC || qtc > HIGH_QTC) {
-      run.find(qtc < LOW_QTC ? QTC_LOW : QTC_HIGH)
+    if (qtc < LOW_QTC) {
+      run.find(QTC_LOW).at(q.box().pointer()).value(qtc).limit(LOW_QTC);
+    } else if (qtc > HIGH_QTC) {
+      run.find(QTC_HIGH)
           .at(q.box().pointer())
           .value(qtc)
-          .limit(qtc < LOW_QTC ? LOW_QTC : HIGH_QTC)
+          .limit(HIGH_QTC)
           .with("own", alignment.qts());
     }
     if (q.box().fillFactor() > COMMON_FILL) {

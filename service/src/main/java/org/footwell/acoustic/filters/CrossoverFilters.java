@@ -20,6 +20,7 @@ import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.FilterFault;
+import org.footwell.parts.FrequencyFault;
 import org.footwell.physics.Air;
 import org.footwell.physics.FilterPrototype;
 import org.footwell.signal.CirclePoint;
@@ -80,7 +81,9 @@ public final class CrossoverFilters
                   + " yet a flat sum of sound.",
               "The sum at a listener is that of point sources without reflections.")
           .findings(FiltersFinding.values())
-          .refusals(FilterFault.and(FiltersFault.values()))
+          .refusals(FiltersFault.values())
+          .refusals(FilterFault.values())
+          .refusals(FrequencyFault.values())
           .build();
 
   @Override

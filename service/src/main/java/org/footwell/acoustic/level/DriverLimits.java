@@ -5,14 +5,12 @@ import static org.footwell.acoustic.level.LevelFinding.CONE_NOT_A_PISTON;
 import static org.footwell.acoustic.level.LevelFinding.DISPLACEMENT_LIMIT_PASSED;
 import static org.footwell.acoustic.level.LevelFinding.THERMAL_LIMIT_PASSED;
 
-import org.footwell.acoustic.level.SoundLevelRequest.Cone;
 import org.footwell.acoustic.level.SoundLevelResult.Holds;
 import org.footwell.acoustic.level.SoundLevelResult.Limits;
-import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.Source;
+import org.footwell.parts.Driver;
 import org.footwell.physics.Air;
-import org.footwell.physics.Decibels;
+import org.footwell.physics.DriverOutput;
 import org.footwell.physics.Piston;
 
 /** What heat and cone movement allow beside the power given. */
@@ -20,15 +18,6 @@ final class DriverLimits {
 
   /** Above this ka a cone is no small piston any more. */
   private static final double SMALL_KA = 1;
-
-  /** Level of the programme whose peaks are as high as those of a sine. */
-  private static final Formula.Of3 AT_XMAX =
-      Formula.of("displacement_level_db_spl", "L + G + 3.01 − crest", "dB SPL", Source.DEFINITION)
-          .with("L", "G", "crest", (l, g, crest) -> l + g + Decibels.SINE_CREST - crest);
-
-  private static final Formula.Of3 DISPLACEMENT =
-      Formula.of("displacement_mm", "xmax·10^((L − Lmax)/20)", "mm", Source.DEFINITION)
-          .with("xmax", "L", "Lmax", (x, l, most) -> x * Decibels.toAmplitude(l - most));
 
   private DriverLimits() {}
 
@@ -42,7 +31,7 @@ final class DriverLimits {
    */
   record Played(double oneWatt, double powerW, double gain, double perWattOfHeat) {
     double level(double power, Run run) {
-      return run.apply(SoundLevel.LEVEL, oneWatt, power, gain, compression(power));
+      return run.apply(DriverOutput.LEVEL, oneWatt, power, gain - compression(power));
     }
 
     private double compression(double power) {
@@ -52,25 +41,17 @@ final class DriverLimits {
 
   /** The limits, or null when no figures for them are given. */
   static Limits of(SoundLevelRequest q, Played played, Run run) {
-    if (q.continuousPowerW() == null && q.cone() == null) {
+    Double bears = q.driver().continuousPowerW();
+    if (bears == null && q.displacementHz() == null) {
       return null;
     }
     double level = played.level(played.powerW(), run);
-    Double thermal = q.continuousPowerW() == null ? null : thermal(q, played, run);
-    Double displaced = q.cone() == null ? null : displaced(q, played.gain(), run);
-    Double movement =
-        displaced == null ? null : run.apply(DISPLACEMENT, q.cone().xmaxMm(), level, displaced);
-    if (movement != null && movement > q.cone().xmaxMm()) {
-      run.find(DISPLACEMENT_LIMIT_PASSED)
-          .at("/cone")
-          .value(movement)
-          .limit(q.cone().xmaxMm())
-          .with("frequency", q.cone().frequencyHz())
-          .with("level", displaced);
-    }
+    Double thermal = bears == null ? null : (Double) thermal(bears, played, run);
+    Double displaced = q.displacementHz() == null ? null : (Double) displaced(q, played.gain(), run);
+    Double movement = displaced == null ? null : (Double) movement(q, level, displaced, run);
     double largest = level;
     Holds holds = Holds.POWER;
-    if (thermal != null && played.powerW() > q.continuousPowerW()) {
+    if (thermal != null && played.powerW() > bears) {
       // Past its limit the compression model has the level fall with power: never above this.
       largest = thermal;
       holds = Holds.THERMAL;
@@ -82,42 +63,56 @@ final class DriverLimits {
     return new Limits(largest, holds, thermal, displaced, movement);
   }
 
-  private static double thermal(SoundLevelRequest q, Played played, Run run) {
-    double level = played.level(q.continuousPowerW(), run);
-    if (played.powerW() > q.continuousPowerW()) {
+  private static double thermal(double bears, Played played, Run run) {
+    double level = played.level(bears, run);
+    if (played.powerW() > bears) {
       run.find(THERMAL_LIMIT_PASSED)
-          .at("/continuous_power_w")
+          .at("/driver/continuous_power_w")
           .value(played.powerW())
-          .limit(q.continuousPowerW())
+          .limit(bears)
           .with("level", level);
     }
     return level;
   }
 
   private static double displaced(SoundLevelRequest q, double gain, Run run) {
-    Cone cone = q.cone();
-    double ka = run.apply(Piston.KA, cone.frequencyHz(), cone.sdCm2(), Air.REFERENCE_SPEED_M_PER_S);
+    Driver driver = q.driver();
+    double frequency = q.displacementHz();
+    double ka = run.apply(Piston.KA, frequency, driver.sdCm2(), Air.REFERENCE_SPEED_M_PER_S);
     if (ka > SMALL_KA) {
       run.find(CONE_NOT_A_PISTON)
-          .at("/cone/frequency_hz")
+          .at("/displacement_hz")
           .value(ka)
           .limit(SMALL_KA)
-          .with("frequency", cone.frequencyHz());
+          .with("frequency", frequency);
     }
-    Double cabinHz = q.cabin() == null ? null : q.cabin().frequencyHz();
-    if (cabinHz != null && !cabinHz.equals(cone.frequencyHz())) {
+    if (q.frequencyHz() != null && q.frequencyHz() != frequency) {
       run.find(CABIN_AT_OTHER_FREQUENCY)
-          .at("/cone/frequency_hz")
-          .value(cone.frequencyHz())
-          .limit(cabinHz);
+          .at("/displacement_hz")
+          .value(frequency)
+          .limit(q.frequencyHz());
     }
     double sine =
         run.apply(
             Piston.LEVEL_OF_DISPLACEMENT,
-            cone.frequencyHz(),
-            cone.sdCm2(),
-            cone.xmaxMm(),
+            frequency,
+            driver.sdCm2(),
+            driver.xmaxMm(),
             Air.REFERENCE_DENSITY_KG_PER_M3);
-    return run.apply(AT_XMAX, sine, gain, q.crestFactorDb());
+    return run.apply(DriverOutput.LEVEL_AT_XMAX, sine, gain, q.crestFactorDb());
+  }
+
+  private static double movement(SoundLevelRequest q, double level, double displaced, Run run) {
+    double xmax = q.driver().xmaxMm();
+    double movement = run.apply(DriverOutput.DISPLACEMENT, xmax, level, displaced);
+    if (movement > xmax) {
+      run.find(DISPLACEMENT_LIMIT_PASSED)
+          .at("/driver/xmax_mm")
+          .value(movement)
+          .limit(xmax)
+          .with("frequency", q.displacementHz())
+          .with("level", displaced);
+    }
+    return movement;
   }
 }

@@ -4,6 +4,5 @@ import org.footwell.calculation.FaultCode;
 
 /** Why a level cannot be given. */
 public enum LevelFault implements FaultCode {
-  SEVERAL_DRIVERS_UNDECIDED,
-  WEIGHTING_GIVEN_TWICE
+  SEVERAL_DRIVERS_UNDECIDED
 }

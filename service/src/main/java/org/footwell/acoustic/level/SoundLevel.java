@@ -11,7 +11,6 @@ import static org.footwell.calculation.Source.DEFINITION;
 
 import org.footwell.acoustic.level.SoundLevelRequest.Addition;
 import org.footwell.acoustic.level.SoundLevelRequest.Band;
-import org.footwell.acoustic.level.SoundLevelRequest.Cabin;
 import org.footwell.acoustic.level.SoundLevelRequest.Drive;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
@@ -19,12 +18,15 @@ import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.parts.Cabin;
 import org.footwell.parts.Safety;
+import org.footwell.parts.Sensitivity;
 import org.footwell.parts.Sensitivity.Basis;
 import org.footwell.physics.Air;
 import org.footwell.physics.BandSpectrum;
 import org.footwell.physics.CabinGain;
 import org.footwell.physics.Decibels;
+import org.footwell.physics.DriverOutput;
 import org.footwell.physics.Electricity;
 import org.footwell.physics.FrequencyWeighting;
 import org.footwell.physics.NoiseDose;
@@ -45,9 +47,6 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
           .with("N", Decibels::ofAmplitude);
   private static final Formula.Of1 INCOHERENT =
       Formula.of("driver_count_db", "10·lg(N)", "dB", SUPERPOSITION).with("N", Decibels::ofPower);
-  static final Formula.Of4 LEVEL =
-      Formula.of("level_db_spl", "S + 10·lg(P/1 W) + G − C", "dB SPL", DEFINITION)
-          .with("S", "P", "G", "C", (s, p, g, c) -> s + Decibels.ofPower(p) + g - c);
   private static final Formula.Of2 SUM =
       Formula.of("peak_level_db_spl", "L + crest factor", "dB SPL", DEFINITION)
           .with("L", "crest", Double::sum);
@@ -67,8 +66,9 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
                   + " may listen.")
           .example(
               """
-              {"sensitivity": {"level_db_spl": 90, "basis": "two_point_eight_three_volt"},
-               "rated_ohm": 4, "power_w": 50, "distance_m": 1.2,
+              {"driver": {"rated_ohm": 4,
+                 "sensitivity": {"level_db_spl": 90, "basis": "two_point_eight_three_volt"}},
+               "power_w": 50, "distance_m": 1.2,
                "driver_count": 2, "drive": "each", "addition": "incoherent",
                "crest_factor_db": 12, "target_level_db_spl": 105,
                "road_noise_dba": 68, "a_weighting_db": -4}
@@ -86,7 +86,8 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
           .limits(
               "Drivers are point sources: closer than about three times their size the level is"
                   + " lower than stated.",
-              "The cabin is a model of two rules; a measured transfer table is better.",
+              "The cabin is a model of two rules; a measured transfer table is better, and is not used"
+                  + " here.",
               "Compression is thermal only and proportional to average power; what heat and cone"
                   + " movement allow is known only where their figures are given.",
               "The limit by cone movement takes the cone as a rigid piston in half space, all peaks"
@@ -106,15 +107,16 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
   public SoundLevelResult compute(SoundLevelRequest q, Run run) {
     refuseUndecided(q, run);
 
-    double difference = run.apply(SensitivityBases.BASIS_DIFFERENCE, q.ratedOhm());
-    boolean perWatt = q.sensitivity().basis() == Basis.ONE_WATT;
-    double stated = q.sensitivity().levelDbSpl();
-    double oneWatt = perWatt ? stated : stated - difference;
-    double atVoltage = perWatt ? stated + difference : stated;
+    Sensitivity sensitivity = q.driver().sensitivity();
+    double ratedOhm = q.driver().ratedOhm();
+    double difference = run.apply(SensitivityBases.BASIS_DIFFERENCE, ratedOhm);
+    double oneWatt = sensitivity.oneWattDbSpl(difference);
+    double atVoltage = sensitivity.voltageDbSpl(difference);
     if (Math.abs(difference) > 0.5) {
+      boolean perWatt = sensitivity.basis() == Basis.ONE_WATT;
       run.find(SENSITIVITY_BASIS)
-          .at("/sensitivity")
-          .value(stated)
+          .at("/driver/sensitivity")
+          .value(sensitivity.levelDbSpl())
           .with("basis", perWatt ? LevelWords.PER_WATT : LevelWords.AT_2_83_V)
           .with("other", perWatt ? atVoltage : oneWatt)
           .with("otherBasis", perWatt ? LevelWords.AT_2_83_V : LevelWords.PER_WATT);
@@ -123,18 +125,18 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
     double sharing = q.drive() == Drive.SHARED ? q.driverCount() : 1;
     double driverPower =
         q.powerW() == null
-            ? run.apply(Electricity.POWER, q.voltageV(), q.ratedOhm())
+            ? run.apply(Electricity.POWER, q.voltageV(), ratedOhm)
             : run.apply(SHARE, q.powerW(), sharing);
     double count =
         run.apply(q.addition() == Addition.INCOHERENT ? INCOHERENT : COHERENT, q.driverCount());
     double distance = distance(q, run);
-    Double cabinGain = cabinGain(q.cabin(), run);
+    Double cabinGain = cabinGain(q, run);
     double gain = count + distance + (cabinGain == null ? 0 : cabinGain);
 
     double perWattOfHeat = compressionPerWatt(q, driverPower, run);
     double compression =
         perWattOfHeat == 0 ? 0 : run.apply(Compression.LOSS_DB, perWattOfHeat, driverPower);
-    double level = run.apply(LEVEL, oneWatt, driverPower, gain, compression);
+    double level = run.apply(DriverOutput.LEVEL, oneWatt, driverPower, gain - compression);
     double peak = run.apply(SUM, level, q.crestFactorDb());
     Double needed = powerNeeded(q, oneWatt + gain, perWattOfHeat, sharing, run);
 
@@ -170,7 +172,6 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
   }
 
   private static void refuseUndecided(SoundLevelRequest q, Run run) {
-    run.exactlyOneOf("", "power_w", q.powerW(), "voltage_v", q.voltageV());
     if (q.driverCount() > 1 && q.powerW() != null && q.drive() == null) {
       run.refuse(LevelFault.SEVERAL_DRIVERS_UNDECIDED).at("/drive").allowed("shared or each");
     }
@@ -178,9 +179,6 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
       run.refuse(LevelFault.SEVERAL_DRIVERS_UNDECIDED)
           .at("/addition")
           .allowed("coherent or incoherent");
-    }
-    if (q.spectrum() != null && q.aWeightingDb() != null) {
-      run.refuse(LevelFault.WEIGHTING_GIVEN_TWICE).at("/a_weighting_db");
     }
     run.requireNoFaults();
   }
@@ -191,15 +189,16 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
     }
     double critical = q.cabin().criticalDistanceM();
     run.find(CABIN_MODEL).at("/cabin").value(critical);
-    return run.apply(PointSource.DISTANCE, Math.min(q.distanceM(), critical));
+    return run.apply(PointSource.DISTANCE, CabinGain.countedM(q.distanceM(), critical));
   }
 
-  private static Double cabinGain(Cabin cabin, Run run) {
-    if (cabin == null || cabin.frequencyHz() == null) {
+  private static Double cabinGain(SoundLevelRequest q, Run run) {
+    Cabin cabin = q.cabin();
+    if (cabin == null || q.frequencyHz() == null) {
       return null;
     }
     double corner = run.apply(CabinGain.CORNER, Air.REFERENCE_SPEED_M_PER_S, cabin.lengthM());
-    return run.apply(CabinGain.RISE, corner, cabin.frequencyHz(), cabin.gainCapDb());
+    return run.apply(CabinGain.RISE, corner, q.frequencyHz(), cabin.gainCapDb());
   }
 
   private static double compressionPerWatt(SoundLevelRequest q, double driverPower, Run run) {

@@ -7,24 +7,36 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
-import org.footwell.parts.Sensitivity;
+import org.footwell.calculation.rule.AtMostOne;
+import org.footwell.calculation.rule.ExactlyOne;
+import org.footwell.calculation.rule.Needed;
+import org.footwell.calculation.rule.Needs;
+import org.footwell.parts.Cabin;
+import org.footwell.parts.Driver;
 import org.footwell.physics.Decibels;
 
-/** What the level at a seat depends on. Exactly one of {@code powerW} and {@code voltageV}. */
+/** What the level at a seat depends on. */
 @Built
+@Needed({"driver.sensitivity", "driver.rated_ohm", "cabin.length_m"})
+@ExactlyOne({"power_w", "voltage_v"})
+@AtMostOne({"spectrum", "a_weighting_db"})
+@Needs(field = "frequency_hz", beside = "cabin")
+@Needs(
+    field = "displacement_hz",
+    beside = {"driver.sd_cm2", "driver.xmax_mm"})
 public record SoundLevelRequest(
-    @Schema(description = "Sensitivity of one driver") @NotNull Sensitivity sensitivity,
-    @Schema(description = "Rated impedance of one driver, ohm") @NotNull Double ratedOhm,
+    @Schema(
+            description =
+                "One of the drivers. Its continuous_power_w is held against its average power, and"
+                    + " its movement against its xmax_mm where displacement_hz is given")
+        @NotNull
+        Driver driver,
     @Schema(
             description =
                 "Average electrical power of the programme, W: of each driver or shared, as drive"
-                    + " says. Exactly one of power_w and voltage_v")
+                    + " says")
         Double powerW,
-    @Schema(
-            description =
-                "RMS voltage at the terminals of each driver, V. Exactly one of power_w and"
-                    + " voltage_v")
-        Double voltageV,
+    @Schema(description = "RMS voltage at the terminals of each driver, V") Double voltageV,
     @Schema(description = "Distance from the drivers to the ear, m")
         @DecimalMin("0.05")
         @DecimalMax("100")
@@ -33,7 +45,18 @@ public record SoundLevelRequest(
     @Schema(description = "With several drivers and power_w: whether they share it or each gets it")
         Drive drive,
     @Schema(description = "With several drivers: whether they add in phase") Addition addition,
-    @Schema(description = "When the seat is inside a cabin; otherwise half space") Cabin cabin,
+    @Schema(
+            description =
+                "When the seat is inside a cabin; otherwise half space. Its length, critical"
+                    + " distance and gain cap count here, not a measured table")
+        Cabin cabin,
+    @Schema(
+            description =
+                "Frequency the level is for, Hz; when given, the rise of the cabin below"
+                    + " c/(2·length) is included")
+        @DecimalMin("5")
+        @DecimalMax("20000")
+        Double frequencyHz,
     @Schema(description = "Thermal compression, when it is known") Compression compression,
     Double crestFactorDb,
     @Schema(description = "Level wanted at the seat, dB SPL") @DecimalMin("20") @DecimalMax("180")
@@ -50,9 +73,7 @@ public record SoundLevelRequest(
                 "A-weighted minus unweighted level of the programme, dB, when it is known instead"
                     + " of a spectrum")
         Double aWeightingDb,
-    @Schema(description = "Continuous power one driver bears, W, to hold its average power against")
-        Double continuousPowerW,
-    @Schema(description = "Cone of one driver, to hold its movement against its limit") Cone cone) {
+    Double displacementHz) {
 
   public SoundLevelRequest {
     distanceM = distanceM == null ? Double.valueOf(1) : distanceM;
@@ -76,34 +97,6 @@ public record SoundLevelRequest(
     INCOHERENT
   }
 
-  /** The inside of a vehicle. */
-  public record Cabin(
-      @Schema(description = "Longest inside dimension, m")
-          @NotNull
-          @DecimalMin("0.5")
-          @DecimalMax("20")
-          Double lengthM,
-      Double criticalDistanceM,
-      @Schema(
-              description =
-                  "Frequency the level is for, Hz; when given, the rise below c/(2·length) is"
-                      + " included")
-          @DecimalMin("5")
-          @DecimalMax("20000")
-          Double frequencyHz,
-      @Schema(
-              description =
-                  "Largest low-frequency gain of this cabin, dB; leaks and doors limit it")
-          @DecimalMin("0")
-          @DecimalMax("40")
-          Double gainCapDb) {
-
-    public Cabin {
-      criticalDistanceM = criticalDistanceM == null ? Double.valueOf(0.4) : criticalDistanceM;
-      gainCapDb = gainCapDb == null ? Double.valueOf(12) : gainCapDb;
-    }
-  }
-
   /** How much level a hot voice coil loses. */
   public record Compression(
       @Schema(description = "Level lost at the stated power, dB")
@@ -116,16 +109,6 @@ public record SoundLevelRequest(
           @DecimalMin("0.01")
           @DecimalMax("20000")
           Double atPowerW) {}
-
-  /** How far the cone can go, and for which frequency that matters. */
-  public record Cone(
-      @NotNull Double sdCm2,
-      @NotNull Double xmaxMm,
-      @Schema(description = "Lowest frequency to be played at full level, Hz")
-          @NotNull
-          @DecimalMin("5")
-          @DecimalMax("20000")
-          Double frequencyHz) {}
 
   /** One band of a spectrum. */
   public record Band(

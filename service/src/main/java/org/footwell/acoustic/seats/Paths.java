@@ -2,10 +2,10 @@ package org.footwell.acoustic.seats;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import org.footwell.acoustic.seats.SeatLevelsRequest.CabinModel;
 import org.footwell.acoustic.seats.SeatLevelsRequest.SeatDistance;
 import org.footwell.calculation.Run;
-import org.footwell.parts.Position;
+import org.footwell.parts.Cabin;
+import org.footwell.parts.Seat;
 import org.footwell.physics.CabinGain;
 import org.footwell.physics.PointSource;
 
@@ -13,7 +13,7 @@ import org.footwell.physics.PointSource;
 final class Paths {
 
   private final double[][] distanceM;
-  private final CabinModel cabin;
+  private final Cabin cabin;
   private final double speed;
 
   /** Distances by tape measure or from positions; the request is sound. */
@@ -30,10 +30,10 @@ final class Paths {
     for (int i = 0; i < distanceM.length; i++) {
       SoundSource source = q.sources().get(i);
       for (int k = 0; k < distanceM[i].length; k++) {
-        SeatLevelsRequest.Seat seat = q.seats().get(k);
+        Seat seat = q.seats().get(k);
         distanceM[i][k] =
             q.distances() == null
-                ? between(source.position(), seat.position())
+                ? source.position().distanceTo(seat.head())
                 : measured.get(new Way(source.name(), seat.name()));
       }
     }
@@ -42,13 +42,6 @@ final class Paths {
   /** From one source to one seat, by their names. */
   record Way(String source, String seat) {}
 
-  static double between(Position a, Position b) {
-    double x = a.xM() - b.xM();
-    double y = a.yM() - b.yM();
-    double z = a.zM() - b.zM();
-    return Math.sqrt(x * x + y * y + z * z);
-  }
-
   /** What the way takes, dB. */
   double gainDb(int source, int seat) {
     return PointSource.DISTANCE.at(counted(source, seat));
@@ -56,7 +49,7 @@ final class Paths {
 
   private double counted(int source, int seat) {
     double distance = distanceM[source][seat];
-    return cabin == null ? distance : Math.min(distance, cabin.criticalDistanceM());
+    return cabin == null ? distance : CabinGain.countedM(distance, cabin.criticalDistanceM());
   }
 
   /** How long the sound is on its way, ms. */

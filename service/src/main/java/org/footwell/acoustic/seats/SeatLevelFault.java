@@ -5,9 +5,7 @@ import org.footwell.calculation.FaultCode;
 /** Why levels at the seats cannot be given. */
 public enum SeatLevelFault implements FaultCode {
   PLACE_MISSING,
-  PLACE_BESIDE_DISTANCES,
   SEAT_DISTANCE_MISSING,
   SOURCE_TOO_NEAR,
-  TARGET_GIVEN_TWICE,
   TARGET_OUTSIDE_BANDS
 }

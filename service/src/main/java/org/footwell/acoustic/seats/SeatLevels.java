@@ -33,21 +33,24 @@ public final class SeatLevels implements Calculation<SeatLevelsRequest, SeatLeve
           .example(
               """
               {"sources": [
-                 {"name": "sub", "sensitivity": {"level_db_spl": 86, "basis": "one_watt"},
-                  "rated_ohm": 4, "power_w": 300, "continuous_power_w": 250,
-                  "cone": {"sd_cm2": 480, "xmax_mm": 12},
+                 {"name": "sub", "power_w": 300,
+                  "driver": {"rated_ohm": 4, "continuous_power_w": 250,
+                    "sensitivity": {"level_db_spl": 86, "basis": "one_watt"},
+                    "sd_cm2": 480, "xmax_mm": 12},
                   "roll_off": {"resonance_hz": 45, "q": 0.8},
                   "low_pass": {"kind": "linkwitz_riley", "order": 4, "frequency_hz": 80},
                   "position": {"x_m": -2.2, "y_m": 0, "z_m": -0.3}},
-                 {"name": "left door", "sensitivity": {"level_db_spl": 89, "basis": "one_watt"},
-                  "rated_ohm": 4, "power_w": 75, "continuous_power_w": 60,
-                  "cone": {"sd_cm2": 140, "xmax_mm": 4},
+                 {"name": "left door", "power_w": 75,
+                  "driver": {"rated_ohm": 4, "continuous_power_w": 60,
+                    "sensitivity": {"level_db_spl": 89, "basis": "one_watt"},
+                    "sd_cm2": 140, "xmax_mm": 4},
                   "roll_off": {"resonance_hz": 60, "q": 0.7}, "delay_ms": 5.2,
                   "high_pass": {"kind": "linkwitz_riley", "order": 4, "frequency_hz": 80},
                   "position": {"x_m": 0.5, "y_m": 0.7, "z_m": -0.4}},
-                 {"name": "right door", "sensitivity": {"level_db_spl": 89, "basis": "one_watt"},
-                  "rated_ohm": 4, "power_w": 75, "continuous_power_w": 60,
-                  "cone": {"sd_cm2": 140, "xmax_mm": 4},
+                 {"name": "right door", "power_w": 75,
+                  "driver": {"rated_ohm": 4, "continuous_power_w": 60,
+                    "sensitivity": {"level_db_spl": 89, "basis": "one_watt"},
+                    "sd_cm2": 140, "xmax_mm": 4},
                   "roll_off": {"resonance_hz": 60, "q": 0.7}, "delay_ms": 3.6,
                   "high_pass": {"kind": "linkwitz_riley", "order": 4, "frequency_hz": 80},
                   "position": {"x_m": 0.5, "y_m": -0.7, "z_m": -0.4}}],
@@ -87,15 +90,11 @@ public final class SeatLevels implements Calculation<SeatLevelsRequest, SeatLeve
           .findings(SeatLevelFinding.values())
           .refusals(
               SeatLevelFault.PLACE_MISSING,
-              SeatLevelFault.PLACE_BESIDE_DISTANCES,
               SeatLevelFault.SEAT_DISTANCE_MISSING,
               SeatLevelFault.SOURCE_TOO_NEAR,
               FilterFault.LINKWITZ_RILEY_ODD,
-              SeatLevelFault.TARGET_GIVEN_TWICE,
               SeatLevelFault.TARGET_OUTSIDE_BANDS,
-              FrequencyFault.RANGE_REVERSED,
-              FrequencyFault.RANGE_WITHOUT_POINTS,
-              FrequencyFault.FREQUENCIES_UNSORTED)
+              FrequencyFault.RANGE_WITHOUT_POINTS)
           .cautions(Safety.HEARING)
           .build();
 

@@ -7,12 +7,38 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
-import org.footwell.parts.Position;
+import org.footwell.calculation.rule.Ascending;
+import org.footwell.calculation.rule.AtMostOne;
+import org.footwell.calculation.rule.Needed;
+import org.footwell.calculation.rule.RefersTo;
+import org.footwell.calculation.rule.Unique;
+import org.footwell.parts.Cabin;
+import org.footwell.parts.Seat;
 
 /**
  * Sources, seats and what is wanted there. Either every source and seat has a position, or there is
  * a distance for every source and seat.
  */
+@Needed({
+  "sources.*.driver.sensitivity",
+  "sources.*.driver.rated_ohm",
+  "seats.*.name",
+  "cabin.length_m"
+})
+@AtMostOne({"distances", "sources.*.position"})
+@AtMostOne({"distances", "seats.*.position"})
+@AtMostOne({"distances", "seats.*.left_ear"})
+@AtMostOne({"target", "tilt"})
+@Unique("sources.*.name")
+@Unique("seats.*.name")
+@Unique({"distances.*.source", "distances.*.seat"})
+@RefersTo(field = "distances.*.source", to = "sources.*.name")
+@RefersTo(field = "distances.*.seat", to = "seats.*.name")
+@RefersTo(field = "reference_seat", to = "seats.*.name")
+@Ascending("target.*.frequency_hz")
+@Ascending(
+    value = {"from_hz", "to_hz"},
+    orEqual = true)
 @Built
 public record SeatLevelsRequest(
     @Schema(description = "Sources that play the same signal, each through its own channel")
@@ -26,8 +52,11 @@ public record SeatLevelsRequest(
     @Schema(description = "Distances, one for every source and seat; instead of positions")
         @Size(min = 1, max = 128)
         List<@NotNull SeatDistance> distances,
-    @Schema(description = "When the seats are inside a cabin; otherwise half space")
-        CabinModel cabin,
+    @Schema(
+            description =
+                "When the seats are inside a cabin; otherwise half space. Its length, critical"
+                    + " distance and gain cap count here, not a measured table")
+        Cabin cabin,
     Double temperatureC,
     @Schema(description = "Lowest third octave, Hz") @DecimalMin("10") @DecimalMax("20000")
         Double fromHz,
@@ -43,10 +72,10 @@ public record SeatLevelsRequest(
     @Schema(
             description =
                 "Target curve: third-octave levels, straight between the points over the logarithm"
-                    + " of frequency; no target outside them. At most one of target and tilt")
+                    + " of frequency; no target outside them")
         @Size(min = 2, max = 100)
         List<@NotNull TargetPoint> target,
-    @Schema(description = "A straight target. At most one of target and tilt") Tilt tilt,
+    @Schema(description = "A straight target instead") Tilt tilt,
     @Schema(description = "Seat that the largest level in the target's shape is set for")
         @Size(min = 1, max = 60)
         String referenceSeat,
@@ -61,13 +90,6 @@ public record SeatLevelsRequest(
     crestFactorDb = crestFactorDb == null ? Double.valueOf(12) : crestFactorDb;
   }
 
-  /** One listener. */
-  public record Seat(
-      @Schema(description = "Name, unlike any other seat's") @NotNull @Size(min = 1, max = 60)
-          String name,
-      @Schema(description = "Midpoint between the listener's ears, in vehicle axes (ISO 8855)")
-          Position position) {}
-
   /** One measured distance. */
   public record SeatDistance(
       @Schema(description = "Name of the source") @NotNull @Size(min = 1, max = 60) String source,
@@ -77,27 +99,6 @@ public record SeatLevelsRequest(
           @DecimalMin("0.05")
           @DecimalMax("50")
           Double distanceM) {}
-
-  /** The inside of a vehicle by two rules. */
-  public record CabinModel(
-      @Schema(description = "Longest inside dimension, m")
-          @NotNull
-          @DecimalMin("0.5")
-          @DecimalMax("20")
-          Double lengthM,
-      Double criticalDistanceM,
-      @Schema(
-              description =
-                  "Largest low-frequency gain of this cabin, dB; leaks and doors limit it")
-          @DecimalMin("0")
-          @DecimalMax("40")
-          Double gainCapDb) {
-
-    public CabinModel {
-      criticalDistanceM = criticalDistanceM == null ? Double.valueOf(0.4) : criticalDistanceM;
-      gainCapDb = gainCapDb == null ? Double.valueOf(12) : gainCapDb;
-    }
-  }
 
   /** One point of the target curve. */
   public record TargetPoint(

@@ -26,7 +26,7 @@ public record SeatLevelsResult(
       @Schema(description = "Exact mid-band frequency, Hz") double frequencyHz,
       @Schema(description = "Largest level of a sine at 1 m in half space, dB SPL")
           double levelDbSpl,
-      @Schema(description = "Power it takes then, W") double powerW,
+      @Schema(description = "Power each of its drivers takes then, W") double powerW,
       @Schema(description = "What holds it there") SourceLimit limitedBy) {}
 
   /** What all sources play in one band. */

@@ -10,12 +10,13 @@ import static org.footwell.acoustic.seats.SeatLevelFinding.SOURCES_CANCEL;
 import static org.footwell.acoustic.seats.SeatLevelFinding.SOURCE_HOLDS_BACK;
 
 import java.util.List;
-import java.util.function.Function;
+import java.util.function.Predicate;
 import org.footwell.acoustic.seats.SeatLevelsResult.Largest;
 import org.footwell.acoustic.seats.SeatLevelsResult.SeatTotal;
 import org.footwell.acoustic.seats.SeatLevelsResult.Tightest;
 import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
+import org.footwell.parts.Driver;
 import org.footwell.physics.NoiseDose;
 
 /** What there is to say about levels at the seats. */
@@ -50,14 +51,14 @@ final class SeatRemarks {
 
   /** Names once the sources whose limits are not known. */
   void onUnjudged() {
-    unjudged(MOVEMENT_NOT_JUDGED, SoundSource::cone);
-    unjudged(HEAT_NOT_JUDGED, SoundSource::continuousPowerW);
+    unjudged(MOVEMENT_NOT_JUDGED, Driver::displacementKnown);
+    unjudged(HEAT_NOT_JUDGED, driver -> driver.continuousPowerW() != null);
   }
 
-  private void unjudged(SeatLevelFinding code, Function<SoundSource, Object> limit) {
+  private void unjudged(SeatLevelFinding code, Predicate<Driver> judged) {
     List<String> names =
         q.sources().stream()
-            .filter(source -> limit.apply(source) == null)
+            .filter(source -> !judged.test(source.driver()))
             .map(SoundSource::name)
             .toList();
     if (!names.isEmpty()) {

@@ -4,10 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.footwell.acoustic.seats.SeatLevelsResult.Largest;
 import org.footwell.acoustic.seats.SeatLevelsResult.SeatTotal;
-import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.Source;
 import org.footwell.physics.Decibels;
+import org.footwell.physics.DriverOutput;
 import org.footwell.physics.FrequencyWeighting;
 
 /**
@@ -15,21 +14,6 @@ import org.footwell.physics.FrequencyWeighting;
  * scales with one gain, so that what each limit leaves is a plain difference.
  */
 final class ShapedProgramme {
-
-  /** What a power leaves to a limit, dB. */
-  private static final Formula.Of2 LEFT =
-      Formula.of("over_target_db", "10·lg(Pmax/P)", "dB", Source.DEFINITION)
-          .with("Pmax", "P", (most, power) -> Decibels.ofPower(most / power));
-
-  /** Mean power whose peaks are those of the amplifier's sine power, W. */
-  private static final Formula.Of2 MEAN_POWER =
-      Formula.of("mean_power_w", "P·10^((3.01 − crest)/10)", "W", Source.DEFINITION)
-          .with("P", "crest", (p, crest) -> p * Decibels.toPower(Decibels.SINE_CREST - crest));
-
-  /** What the movement leaves, dB, from its mean square against that of a sine of peak xmax. */
-  private static final Formula.Of2 MOVEMENT_LEFT =
-      Formula.of("over_target_db", "3.01 − crest − 10·lg(x²)", "dB", Source.DEFINITION)
-          .with("crest", "x²", (crest, x) -> Decibels.SINE_CREST - crest - Decibels.ofPower(x));
 
   private final SeatLevelsRequest q;
   private final List<SourcesInBand> bands;
@@ -83,14 +67,14 @@ final class ShapedProgramme {
         movement += Decibels.toPower(band.levelDbSpl() + drive - band.xmaxDbSpl());
       }
     }
-    double clean = run.apply(MEAN_POWER, responses.get(index).amplifierW(), q.crestFactorDb());
-    hold(run.apply(LEFT, clean, power), index, SourceLimit.AMPLIFIER);
-    Double continuous = q.sources().get(index).continuousPowerW();
+    double clean = run.apply(DriverOutput.MEAN_POWER, responses.get(index).amplifierW(), q.crestFactorDb());
+    hold(run.apply(DriverOutput.POWER_LEFT, clean, power), index, SourceLimit.AMPLIFIER);
+    Double continuous = q.sources().get(index).driver().continuousPowerW();
     if (continuous != null) {
-      hold(run.apply(LEFT, continuous, power), index, SourceLimit.THERMAL);
+      hold(run.apply(DriverOutput.POWER_LEFT, continuous, power), index, SourceLimit.THERMAL);
     }
-    if (q.sources().get(index).cone() != null) {
-      hold(run.apply(MOVEMENT_LEFT, q.crestFactorDb(), movement), index, SourceLimit.DISPLACEMENT);
+    if (q.sources().get(index).driver().displacementKnown()) {
+      hold(run.apply(DriverOutput.MOVEMENT_LEFT, q.crestFactorDb(), movement), index, SourceLimit.DISPLACEMENT);
     }
   }
 

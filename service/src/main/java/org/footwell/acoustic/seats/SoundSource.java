@@ -6,30 +6,28 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.rule.ExactlyOne;
+import org.footwell.parts.Driver;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Position;
-import org.footwell.parts.Sensitivity;
 
-/** One loudspeaker with its channel. Exactly one of {@code powerW} and {@code voltageV}. */
+/** One driver, or several alike side by side, with their channel. */
 @Built
+@ExactlyOne({"power_w", "voltage_v"})
 public record SoundSource(
     @Schema(description = "Name, unlike any other source's") @NotNull @Size(min = 1, max = 60)
         String name,
-    @Schema(description = "Sensitivity on axis, in its pass band") @NotNull Sensitivity sensitivity,
-    @NotNull Double ratedOhm,
     @Schema(
             description =
-                "Clean sine power its amplifier gives into it, W. Exactly one of power_w and"
-                    + " voltage_v")
-        Double powerW,
-    @Schema(
-            description =
-                "Largest clean sine voltage at its terminals, V RMS. Exactly one of power_w and"
-                    + " voltage_v")
+                "The driver, or one of several alike, a rigid piston in half space. Heat sets a"
+                    + " limit where its continuous_power_w is given, movement where its sd_cm2 and"
+                    + " xmax_mm are")
+        @NotNull
+        Driver driver,
+    @Schema(description = "Number of such drivers; they play as one, in phase") Integer driverCount,
+    @Schema(description = "Clean sine power its amplifier gives into each driver, W") Double powerW,
+    @Schema(description = "Largest clean sine voltage at the terminals of each driver, V RMS")
         Double voltageV,
-    @Schema(description = "Continuous power it bears, W; absent: heat sets no limit")
-        Double continuousPowerW,
-    @Schema(description = "Its cone; absent: movement sets no limit") Cone cone,
     @Schema(description = "How it falls off at low frequencies by itself; absent: not at all")
         RollOff rollOff,
     Filter highPass,
@@ -40,16 +38,11 @@ public record SoundSource(
     Position position) {
 
   public SoundSource {
+    driverCount = driverCount == null ? Integer.valueOf(1) : driverCount;
     delayMs = delayMs == null ? Double.valueOf(0) : delayMs;
     trimDb = trimDb == null ? Double.valueOf(0) : trimDb;
     polarity = polarity == null ? Integer.valueOf(1) : polarity;
   }
-
-  /** A cone taken as a rigid piston in half space. */
-  public record Cone(
-      @Schema(description = "Effective cone area of all its drivers together, cm²") @NotNull
-          Double sdCm2,
-      @NotNull Double xmaxMm) {}
 
   /** Second-order high-pass of a driver in a closed box or free air. */
   public record RollOff(

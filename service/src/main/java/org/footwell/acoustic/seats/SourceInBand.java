@@ -3,18 +3,18 @@ package org.footwell.acoustic.seats;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.physics.Decibels;
+import org.footwell.physics.DriverOutput;
 
 /**
  * One source in one band at full drive.
  *
  * @param electricalDb what filters and trim take, dB
  * @param acousticDb what its own roll-off takes, dB
- * @param powerW power it takes, W
+ * @param powerW power each of its drivers takes, W
  * @param levelDbSpl level of a sine at 1 m in half space, dB SPL
  * @param phaseDeg phase of filters, roll-off and polarity, degrees
- * @param continuousW continuous power, W, or null
- * @param xmaxDbSpl level at which its cone reaches xmax, dB SPL, or null
+ * @param continuousW continuous power of one driver, W, or null
+ * @param xmaxDbSpl level at which its cones reach xmax, dB SPL, or null
  */
 record SourceInBand(
     double electricalDb,
@@ -24,11 +24,6 @@ record SourceInBand(
     double phaseDeg,
     Double continuousW,
     Double xmaxDbSpl) {
-
-  /** Drive in dB at which the continuous power is reached. */
-  static final Formula.Of2 HEAT_DRIVE =
-      Formula.of("thermal_drive_db", "10·lg(Pc/P)", "dB", Source.DEFINITION)
-          .with("Pc", "P", (most, power) -> Decibels.ofPower(most / power));
 
   /** Drive in dB at which the cone reaches xmax. */
   static final Formula.Of2 CONE_DRIVE =
@@ -49,7 +44,7 @@ record SourceInBand(
   Held held() {
     Held held = new Held(0, SourceLimit.AMPLIFIER);
     if (continuousW != null) {
-      held = held.or(HEAT_DRIVE.at(continuousW, powerW), SourceLimit.THERMAL);
+      held = held.or(DriverOutput.POWER_LEFT.at(continuousW, powerW), SourceLimit.THERMAL);
     }
     if (xmaxDbSpl != null) {
       held = held.or(CONE_DRIVE.at(xmaxDbSpl, levelDbSpl), SourceLimit.DISPLACEMENT);
@@ -60,7 +55,7 @@ record SourceInBand(
   /** The same, noted. */
   void noteHeld(Run run) {
     if (continuousW != null) {
-      run.apply(HEAT_DRIVE, continuousW, powerW);
+      run.apply(DriverOutput.POWER_LEFT, continuousW, powerW);
     }
     if (xmaxDbSpl != null) {
       run.apply(CONE_DRIVE, xmaxDbSpl, levelDbSpl);

@@ -5,9 +5,11 @@ import java.util.List;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.parts.Driver;
 import org.footwell.parts.Sensitivity.Basis;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.Decibels;
+import org.footwell.physics.DriverOutput;
 import org.footwell.physics.Electricity;
 import org.footwell.physics.FilterPrototype.Section;
 import org.footwell.physics.Piston;
@@ -16,27 +18,25 @@ import org.footwell.physics.SensitivityBases;
 /** How one source answers to the signal: its channel's filters and its own roll-off. */
 final class SourceResponse {
 
-  private static final Formula.Of2 PER_WATT =
-      Formula.of(
-              "one_watt_level_db_spl", "S − 10·lg(2.83²/R)", "dB SPL", SensitivityBases.IEC_60268_5)
-          .with("S", "R", (s, r) -> s - SensitivityBases.BASIS_DIFFERENCE.at(r));
-
   /** Power in W that filters and trim leave. */
   private static final Formula.Of2 POWER =
       Formula.of("power_w", "P·10^(H/10)", "W", Source.DEFINITION)
           .with("P", "H", (p, h) -> p * Decibels.toPower(h));
 
-  private static final Formula.Of3 LEVEL =
-      Formula.of("level_db_spl", "S + 10·lg(P/1 W) + A", "dB SPL", Source.DEFINITION)
-          .with("S", "P", "A", (s, p, a) -> s + Decibels.ofPower(p) + a);
+  /** Equal drivers that play as one, each with its power. */
+  private static final Formula.Of1 COUNT =
+      Formula.of("driver_count_db", "20·lg(N)", "dB", SeatLevels.SUPERPOSITION)
+          .with("N", Decibels::ofAmplitude);
 
   private final SoundSource source;
+  private final Driver driver;
   private final double density;
   private final List<AnalogFilter> channel = new ArrayList<>();
   private final AnalogFilter rollOff;
 
   SourceResponse(SoundSource source, double density) {
     this.source = source;
+    this.driver = source.driver();
     this.density = density;
     if (source.highPass() != null) {
       channel.add(source.highPass().highPass());
@@ -59,29 +59,32 @@ final class SourceResponse {
         electrical,
         acoustic,
         power,
-        LEVEL.at(oneWatt(), power, acoustic),
+        DriverOutput.LEVEL.at(oneWatt(), power, acoustic + COUNT.at(source.driverCount())),
         phaseDeg(frequency),
-        source.continuousPowerW(),
-        source.cone() == null ? null : Double.valueOf(atXmax(frequency)));
+        driver.continuousPowerW(),
+        driver.displacementKnown() ? (Double) atXmax(frequency) : null);
   }
 
-  /** Clean sine power of the amplifier, W. */
+  /** Clean sine power of the amplifier for each driver, W. */
   double amplifierW() {
     return source.powerW() == null
-        ? Electricity.POWER.at(source.voltageV(), source.ratedOhm())
+        ? Electricity.POWER.at(source.voltageV(), driver.ratedOhm())
         : source.powerW();
   }
 
   private double oneWatt() {
-    double stated = source.sensitivity().levelDbSpl();
-    return source.sensitivity().basis() == Basis.ONE_WATT
-        ? stated
-        : PER_WATT.at(stated, source.ratedOhm());
+    return driver
+        .sensitivity()
+        .oneWattDbSpl(SensitivityBases.BASIS_DIFFERENCE.at(driver.ratedOhm()));
   }
 
   private double atXmax(double frequency) {
-    SoundSource.Cone cone = source.cone();
-    return Piston.LEVEL_OF_DISPLACEMENT.at(frequency, cone.sdCm2(), cone.xmaxMm(), density);
+    return Piston.LEVEL_OF_DISPLACEMENT.at(frequency, areaCm2(), driver.xmaxMm(), density);
+  }
+
+  /** Cones that move alike radiate as one of their area together. */
+  private double areaCm2() {
+    return source.driverCount() * driver.sdCm2();
   }
 
   private double electricalDb(double frequency) {
@@ -103,19 +106,19 @@ final class SourceResponse {
   /** Notes how its level and limits in one band come about. */
   void note(double frequency, Run run) {
     SourceInBand band = at(frequency);
-    double oneWatt =
-        source.sensitivity().basis() == Basis.ONE_WATT
-            ? oneWatt()
-            : run.apply(PER_WATT, source.sensitivity().levelDbSpl(), source.ratedOhm());
+    if (driver.sensitivity().basis() != Basis.ONE_WATT) {
+      run.apply(SensitivityBases.BASIS_DIFFERENCE, driver.ratedOhm());
+    }
     double amplifier =
         source.powerW() == null
-            ? run.apply(Electricity.POWER, source.voltageV(), source.ratedOhm())
+            ? run.apply(Electricity.POWER, source.voltageV(), driver.ratedOhm())
             : source.powerW();
     double power = run.apply(POWER, amplifier, band.electricalDb());
-    run.apply(LEVEL, oneWatt, power, band.acousticDb());
-    if (source.cone() != null) {
-      SoundSource.Cone cone = source.cone();
-      run.apply(Piston.LEVEL_OF_DISPLACEMENT, frequency, cone.sdCm2(), cone.xmaxMm(), density);
+    double count = run.apply(COUNT, source.driverCount());
+    run.apply(DriverOutput.LEVEL, oneWatt(), power, band.acousticDb() + count);
+    if (driver.displacementKnown()) {
+      run.apply(
+          Piston.LEVEL_OF_DISPLACEMENT, frequency, areaCm2(), driver.xmaxMm(), density);
     }
     band.noteHeld(run);
   }

@@ -78,6 +78,10 @@ final class DriverFit {
         for (int k = 0; k < free.length; k++) {
           covariance.setEntry(free[i], free[k], found.getEntry(i, k));
         }
+        // Rounding leaves less than nothing of what the readings do not determine.
+        if (!(found.getEntry(i, i) >= 0 && found.getEntry(i, i) <= Double.MAX_VALUE)) {
+          return Optional.empty();
+        }
       }
       double[] values = unscaled(start, free, optimum.getPoint().toArray());
       return Optional.of(

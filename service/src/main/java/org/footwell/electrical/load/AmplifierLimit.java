@@ -1,6 +1,6 @@
 package org.footwell.electrical.load;
 
-import static org.footwell.electrical.load.LoadFinding.LOAD_BELOW_MINIMUM;
+import static org.footwell.electrical.amplifier.AmplifierFinding.LOAD_BELOW_MINIMUM;
 import static org.footwell.electrical.load.LoadFinding.LOWEST_MODULUS;
 
 import org.footwell.calculation.Phrase;

@@ -1,7 +1,6 @@
 package org.footwell.electrical.load;
 
 import static org.footwell.calculation.Verdict.NOTE;
-import static org.footwell.calculation.Verdict.STOP;
 import static org.footwell.calculation.Verdict.WARNING;
 
 import org.footwell.calculation.FindingCode;
@@ -9,7 +8,6 @@ import org.footwell.calculation.Verdict;
 
 /** What there is to say about a load. */
 public enum LoadFinding implements FindingCode {
-  LOAD_BELOW_MINIMUM(STOP),
   LOWEST_MODULUS(NOTE),
   CURRENT_TO_EXPECT(NOTE),
   UNEVEN_SHARING(WARNING),

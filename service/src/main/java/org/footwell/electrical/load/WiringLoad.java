@@ -80,6 +80,7 @@ public final class WiringLoad implements Calculation<WiringLoadRequest, WiringLo
               Stream.concat(
                       Stream.of(LoadFinding.values()),
                       Stream.of(
+                          AmplifierFinding.LOAD_BELOW_MINIMUM,
                           AmplifierFinding.MINIMUM_NOT_GIVEN,
                           AmplifierFinding.BRIDGED_MINIMUM_DOUBTFUL,
                           AmplifierFinding.LOAD_HARDLY_ANY,

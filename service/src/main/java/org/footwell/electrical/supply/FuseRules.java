@@ -5,6 +5,7 @@ import static org.footwell.electrical.supply.CableFinding.AMPLIFIER_FUSE_SMALLER
 import static org.footwell.electrical.supply.CableFinding.FULL_SINE_ABOVE_FUSE;
 import static org.footwell.electrical.supply.CableFinding.FULL_SINE_OPENS_FUSE;
 
+import org.footwell.calculation.Remark;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.supply.Fuse.OpeningTime;
 import org.footwell.electrical.supply.SupplyCableResult.FuseSeries;
@@ -54,10 +55,13 @@ final class FuseRules {
       return;
     }
     boolean larger = own > cable.fuseA();
-    run.find(larger ? AMPLIFIER_FUSE_LARGER : AMPLIFIER_FUSE_SMALLER)
-        .at(leg.pointer() + "/amplifier/fuse_a")
-        .value(own)
-        .limit(cable.fuseA())
-        .with("largest", cable.fuseLargestA());
+    Remark remark =
+        run.find(larger ? AMPLIFIER_FUSE_LARGER : AMPLIFIER_FUSE_SMALLER)
+            .at(leg.pointer() + "/amplifier/fuse_a")
+            .value(own)
+            .limit(cable.fuseA());
+    if (larger) {
+      remark.with("largest", cable.fuseLargestA());
+    }
   }
 }

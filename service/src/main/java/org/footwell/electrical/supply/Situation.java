@@ -16,7 +16,7 @@ import org.footwell.physics.Decibels;
 /**
  * Works out what the supply does in one situation.
  *
- * @param name what a fitter calls it
+ * @param when what a fitter calls it
  * @param pointer the field of the request that makes it
  */
 record Situation(When when, String pointer, SupplyBudgetRequest q, Programme programme, Run run) {

@@ -94,7 +94,7 @@ final class ComparisonPage {
     for (Finding finding : findings) {
       String level = Names.of(finding.level());
       out.append("<li><strong>").append(level).append(":</strong> ");
-      out.append(escaped(finding.text())).append("</li>\n");
+      out.append(escaped(finding.inFull())).append("</li>\n");
     }
     out.append("</ul>\n");
   }

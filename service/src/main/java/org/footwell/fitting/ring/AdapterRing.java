@@ -10,6 +10,7 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.Faults;
 import org.footwell.calculation.Finding;
 import org.footwell.calculation.Formula;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Refused;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
@@ -174,8 +175,8 @@ public final class AdapterRing implements Calculation<AdapterRingRequest, Adapte
       faults
           .add(RingFault.RING_DOES_NOT_FIT)
           .at(finding.pointer())
-          .own("why", finding.text())
-          .allowed("a ring that fits; json, text, svg and dxf show this one");
+          .own("why", finding.inFull())
+          .allowed(Phrase.of(RingWords.RING_THAT_FITS));
     }
     if (!faults.none()) {
       throw new Refused(faults.list());

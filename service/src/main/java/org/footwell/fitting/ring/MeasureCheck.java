@@ -3,7 +3,10 @@ package org.footwell.fitting.ring;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
+import org.footwell.calculation.Phrase;
+import org.footwell.calculation.Remark;
 import org.footwell.calculation.Run;
 import org.footwell.fitting.ring.AdapterRingRequest.FittedDriver;
 import org.footwell.fitting.ring.AdapterRingRequest.Opening;
@@ -85,7 +88,7 @@ final class MeasureCheck {
         run.refuse(RingFault.FACTORY_HOLE_IN_CUT_OUT)
             .at("/opening/holes" + opening.holes().pointer(i))
             .given(spoken(centres.get(i)))
-            .allowed("outside the cut-out");
+            .allowed(Phrase.of(RingWords.OUTSIDE_CUT_OUT));
         if (opening.holes().boltCircle() != null) {
           break;
         }
@@ -107,7 +110,7 @@ final class MeasureCheck {
       run.refuse(CoreFault.NOT_ALLOWED)
           .at("/driver/turned_deg")
           .given(driver.turnedDeg())
-          .allowed("0 or 180 for an oval driver: give its width and height as it stands");
+          .allowed(Phrase.of(RingWords.OVAL_TURN));
     }
   }
 
@@ -121,16 +124,17 @@ final class MeasureCheck {
       if (inCutOut < 0 && inFrame > 0) {
         continue;
       }
-      run.refuse(inCutOut >= 0 ? RingFault.HOLE_IN_DRIVER_CUT_OUT : RingFault.HOLE_OUTSIDE_FRAME)
-          .at("/driver/holes" + holes.pointer(i))
-          .given(spoken(centre))
-          .with("by", inCutOut >= 0 ? inCutOut : -inFrame)
-          .own("frame", spoken(frame))
-          .own("cutOut", spoken(cutOut))
-          .allowed(
-              inCutOut >= 0
-                  ? "between the driver's cut-out and the edge of its frame"
-                  : "more than " + spoken(frame.scaled(farthest(centres, frame))));
+      Remark remark =
+          inCutOut >= 0
+              ? run.refuse(RingFault.HOLE_IN_DRIVER_CUT_OUT)
+                  .with("by", inCutOut)
+                  .own("cutOut", spoken(cutOut))
+                  .allowed(Phrase.of(RingWords.ON_THE_FRAME))
+              : run.refuse(RingFault.HOLE_OUTSIDE_FRAME)
+                  .with("by", -inFrame)
+                  .own("frame", spoken(frame))
+                  .allowed(moreThan(frame.scaled(farthest(centres, frame))));
+      remark.at("/driver/holes" + holes.pointer(i)).given(spoken(centre));
       if (holes.boltCircle() != null) {
         return;
       }
@@ -152,14 +156,14 @@ final class MeasureCheck {
       run.refuse(CoreFault.NOT_ALLOWED)
           .at("/ring/pilot_mm")
           .given(ring.pilotMm())
-          .allowed("less than the screw's " + Millimetres.text(ring.screwMm()) + " mm");
+          .allowed(Allowed.below(ring.screwMm(), "mm"));
     }
     Oval inner = AdapterRing.inner(q);
     if (ring.outer() != null && ring.outer().oval().beyond(inner) <= 0) {
       run.refuse(RingFault.OUTER_WITHIN_INNER)
           .at("/ring/outer")
           .given(spoken(ring.outer().oval()))
-          .allowed("more than " + spoken(inner));
+          .allowed(moreThan(inner));
     }
   }
 
@@ -170,8 +174,7 @@ final class MeasureCheck {
           .at(at)
           .given(Millimetres.text(diameter) + " mm")
           .with("outer", RingWords.DRIVER_CUT_OUT)
-          .allowed(
-              "at most " + Millimetres.text(Math.min(cutOut.widthMm(), cutOut.heightMm())) + " mm");
+          .allowed(Allowed.atMost(Math.min(cutOut.widthMm(), cutOut.heightMm()), "mm"));
     }
   }
 
@@ -181,7 +184,7 @@ final class MeasureCheck {
           .at(at)
           .given(spoken(inner))
           .with("outer", what)
-          .allowed("less than " + spoken(outer));
+          .allowed(Phrase.of(RingWords.LESS_THAN).own("size", spoken(outer)));
     }
   }
 
@@ -194,11 +197,15 @@ final class MeasureCheck {
               .at(at + holes.pointer(i))
               .given(spoken(centres.get(i)))
               .with("diameter", diameter)
-              .allowed("more than a hole's diameter away from the others");
+              .allowed(Phrase.of(RingWords.APART));
           return;
         }
       }
     }
+  }
+
+  private static Phrase moreThan(Oval size) {
+    return Phrase.of(RingWords.MORE_THAN).own("size", spoken(size));
   }
 
   private static String spoken(HolePosition centre) {
@@ -208,6 +215,6 @@ final class MeasureCheck {
   private static String spoken(Oval oval) {
     return oval.circular()
         ? Millimetres.text(oval.widthMm()) + " mm"
-        : Millimetres.text(oval.widthMm()) + " by " + Millimetres.text(oval.heightMm()) + " mm";
+        : Millimetres.text(oval.widthMm()) + " × " + Millimetres.text(oval.heightMm()) + " mm";
   }
 }

@@ -91,7 +91,7 @@ final class RingRules {
           .at("/driver/basket_diameter_mm")
           .value(-room.basketMm())
           .with(
-              "thickness",
+              "depth",
               q.ring().thicknessMm() == null
                   ? Phrase.of(RingWords.RINGS_THICKNESS)
                   : Phrase.of(RingWords.MILLIMETRES).with("mm", q.ring().thicknessMm()));

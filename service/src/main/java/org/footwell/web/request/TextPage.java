@@ -37,8 +37,12 @@ final class TextPage {
       String subject = finding.has("subject") ? Rendering.cell(finding.get("subject")) + ": " : "";
       wrapped(
           "  " + finding.get("level").asText() + ": ",
-          subject + Rendering.cell(finding.get("text")));
+          subject + Rendering.cell(finding.get("text")) + advice(finding));
     }
+  }
+
+  private static String advice(JsonNode finding) {
+    return finding.has("advice") ? " " + Rendering.cell(finding.get("advice")) : "";
   }
 
   private void cautions(JsonNode safety) {

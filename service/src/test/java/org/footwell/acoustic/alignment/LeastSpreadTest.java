@@ -19,6 +19,7 @@ import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.footwell.Answers;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Position;
+import org.footwell.parts.SeatBuilder;
 import org.junit.jupiter.api.Test;
 
 class LeastSpreadTest {
@@ -123,7 +124,7 @@ class LeastSpreadTest {
       Position left = anywhere(random, 1.1);
       Position right = Setup.at(left.xM(), left.yM() - 0.18, left.zM());
       setup.seats.add(
-          SeatDelaysRequestSeatBuilder.builder()
+          SeatBuilder.builder()
               .name("s" + s)
               .weight(0.1 + s)
               .leftEar(left)

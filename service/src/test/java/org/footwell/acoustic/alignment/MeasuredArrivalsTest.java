@@ -120,12 +120,17 @@ class MeasuredArrivalsTest {
     setup.distances.add(new SeatDelaysRequest.Distance("c0", "s0", 1.0));
     assertEquals(
         List.of(
-            "position-beside-distances at /seats/1/position",
-            "not-allowed at /distances",
-            "dangling-reference at /arrivals/1/microphone",
-            "duplicate at /arrivals/3",
-            "dangling-reference at /arrivals/4/channel",
-            "arrival-missing at /arrivals"),
+            "at-most-one-of at /arrivals",
+            "at-most-one-of at /seats/1/position",
+            "at-most-one-of at /seats/1/position",
+            "duplicate at /arrivals/3/channel",
+            "dangling-reference at /arrivals/4/channel"),
+        setup.faults());
+    setup.distances.clear();
+    setup.seats.get(1).position(null);
+    setup.arrivals.subList(3, 5).clear();
+    assertEquals(
+        List.of("dangling-reference at /arrivals/1/microphone", "arrival-missing at /arrivals"),
         setup.faults());
     Setup grouped = heard(List.of("a", "b"), new double[] {5, 6}, new double[] {7});
     grouped.seat("driver", null).seat("passenger", null);
@@ -133,13 +138,14 @@ class MeasuredArrivalsTest {
     grouped.microphones.add(new SeatMicrophone("a", "drivr", null));
     assertEquals(
         List.of(
-            "dangling-reference at /microphones/1/seat",
-            "duplicate at /microphones/1/id",
-            "dangling-reference at /arrivals/1/microphone",
-            "arrival-missing at /arrivals"),
+            "duplicate at /microphones/1/id", "dangling-reference at /microphones/1/seat"),
+        grouped.faults());
+    grouped.microphones.remove(1);
+    assertEquals(
+        List.of("dangling-reference at /arrivals/1/microphone", "arrival-missing at /arrivals"),
         grouped.faults());
     Setup alone = Setup.tape(new double[][] {{1.0}});
     alone.microphones.add(new SeatMicrophone("a", "s0", null));
-    assertEquals(List.of("not-allowed at /microphones"), alone.faults());
+    assertEquals(List.of("needed-beside at /arrivals"), alone.faults());
   }
 }

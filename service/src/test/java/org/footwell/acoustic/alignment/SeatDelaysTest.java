@@ -24,6 +24,7 @@ import org.footwell.calculation.Finding;
 import org.footwell.calculation.Verdict;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Filter.Kind;
+import org.footwell.parts.SeatBuilder;
 import org.junit.jupiter.api.Test;
 
 class SeatDelaysTest {
@@ -233,7 +234,7 @@ class SeatDelaysTest {
     Setup ears = new Setup();
     ears.channel("left", at(1, 0.8, 0)).channel("right", at(1, -0.8, 0));
     ears.seats.add(
-        SeatDelaysRequestSeatBuilder.builder()
+        SeatBuilder.builder()
             .name("driver")
             .weight(3.0)
             .leftEar(at(0, 0.5, 0))
@@ -286,23 +287,44 @@ class SeatDelaysTest {
   @Test
   void everythingAmissIsRefusedAtOnce() {
     Setup setup = new Setup();
-    setup.channel("front", at(1, 1, 1)).channel("front", null).seat("driver", null);
-    setup.filters(0, lr4(100), new Filter(Kind.LINKWITZ_RILEY, 3, 80.0, null), 0);
-    setup.seat("passenger", at(0, 0, 0));
+    setup.channel("front", at(1, 1, 1)).channel("front", at(1, 1, 1)).seat(null, at(0, 0, 0));
+    setup.filters(0, lr4(100), lr4(80), null);
+    setup.seat("passenger", at(0, 0, 0)).weight(1, 0);
     setup.seats.get(1).leftEar(at(0, 0, 0));
-    setup.crossover("front", "front", 80).crossover("rear", "front", 80);
+    setup.crossover("rear", "front", 80).crossover("rear", "front", 90);
+    setup.microphones.add(new SeatDelaysRequest.SeatMicrophone("a", "nobody", null));
     assertEquals(
         List.of(
+            "not-ascending at /channels/0/low_pass/frequency_hz",
+            "not-allowed at /seats/1/weight",
+            "at-most-one-of at /seats/1/left_ear",
+            "needed-beside at /seats/1/right_ear",
+            "required at /seats/0/name",
+            "needed-beside at /arrivals",
             "duplicate at /channels/1/name",
+            "duplicate at /crossovers/1/lower",
+            "dangling-reference at /microphones/0/seat",
+            "dangling-reference at /crossovers/0/lower",
+            "dangling-reference at /crossovers/1/lower"),
+        setup.faults());
+    for (Fault fault : Answers.faults(Setup.CALCULATION, setup.request())) {
+      assertFalse(fault.detail().contains("{"), fault::detail);
+    }
+  }
+
+  @Test
+  void filtersPolaritiesPlacesAndCrossoversMustBePossible() {
+    Setup setup = new Setup();
+    setup.channel("front", at(1, 1, 1)).channel("rear", null).seat("driver", null);
+    setup.filters(0, null, new Filter(Kind.LINKWITZ_RILEY, 3, 80.0, null), 0);
+    setup.crossover("front", "front", 80);
+    assertEquals(
+        List.of(
             "linkwitz-riley-odd at /channels/0/low_pass/order",
-            "high-pass-above-low-pass at /channels/0/high_pass/frequency_hz",
             "not-allowed at /channels/0/polarity",
             "position-missing at /channels/1/position",
             "position-missing at /seats/0/position",
-            "exactly-one-of at /seats/1",
-            "required at /seats/1/right_ear",
-            "crossover-with-itself at /crossovers/0",
-            "dangling-reference at /crossovers/1/lower"),
+            "crossover-with-itself at /crossovers/0"),
         setup.faults());
     for (Fault fault : Answers.faults(Setup.CALCULATION, setup.request())) {
       assertFalse(fault.detail().contains("{"), fault::detail);
@@ -317,10 +339,16 @@ class SeatDelaysTest {
     setup.distances.add(new Distance("nobody", "s1", 1.0));
     assertEquals(
         List.of(
-            "position-beside-distances at /channels/2/position",
-            "position-beside-distances at /seats/2/position",
-            "duplicate at /distances/4",
-            "dangling-reference at /distances/5/channel",
+            "at-most-one-of at /channels/2/position",
+            "at-most-one-of at /seats/2/position",
+            "duplicate at /distances/4/channel",
+            "dangling-reference at /distances/5/channel"),
+        setup.faults());
+    setup.distances.subList(4, 6).clear();
+    setup.channels.get(2).position(null);
+    setup.seats.get(2).position(null);
+    assertEquals(
+        List.of(
             "distance-missing at /distances",
             "distance-missing at /distances",
             "distance-missing at /distances",
@@ -359,7 +387,7 @@ class SeatDelaysTest {
   void boundsAreKept() {
     Setup setup = new Setup();
     setup.channel("front", at(21, 0, 0)).seat("driver", at(0, 0, 0)).weight(0, 0);
-    setup.asked.temperatureC(81.0);
+    setup.asked.temperatureC(86.0);
     assertEquals(
         List.of(
             "not-allowed at /channels/0/position/x_m",

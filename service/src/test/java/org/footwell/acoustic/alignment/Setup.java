@@ -11,6 +11,7 @@ import org.footwell.calculation.Fault;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Filter.Kind;
 import org.footwell.parts.Position;
+import org.footwell.parts.SeatBuilder;
 
 /** A request in the making. */
 final class Setup {
@@ -18,7 +19,7 @@ final class Setup {
   static final SeatDelays CALCULATION = new SeatDelays();
 
   final List<SeatDelaysRequestPlacedChannelBuilder> channels = new ArrayList<>();
-  final List<SeatDelaysRequestSeatBuilder> seats = new ArrayList<>();
+  final List<SeatBuilder> seats = new ArrayList<>();
   final List<Distance> distances = new ArrayList<>();
   final List<Crossover> crossovers = new ArrayList<>();
   final List<MeasuredArrivalBuilder> arrivals = new ArrayList<>();
@@ -74,7 +75,7 @@ final class Setup {
   }
 
   Setup seat(String name, Position position) {
-    seats.add(SeatDelaysRequestSeatBuilder.builder().name(name).position(position));
+    seats.add(SeatBuilder.builder().name(name).position(position));
     return this;
   }
 
@@ -97,7 +98,7 @@ final class Setup {
   SeatDelaysRequest request() {
     return asked
         .channels(channels.stream().map(SeatDelaysRequestPlacedChannelBuilder::build).toList())
-        .seats(seats.stream().map(SeatDelaysRequestSeatBuilder::build).toList())
+        .seats(seats.stream().map(SeatBuilder::build).toList())
         .distances(distances)
         .crossovers(crossovers)
         .arrivals(arrivals.stream().map(MeasuredArrivalBuilder::build).toList())

@@ -179,11 +179,11 @@ class CrossoverPlanTest {
     assertEquals("crossover-compromise", finding.code());
     assertTrue(
         finding
-            .advice()
+            .inFull()
             .endsWith(
                 "Better is an upper driver with a lower resonance, a smaller lower driver, a way"
                     + " between, or a higher beaming_ka."),
-        finding.advice());
+        finding.inFull());
     assertTrue(crossover.slopes().get(0).withinXmax());
     assertEquals(4, crossover.order(), "the steepest, though the second order holds");
   }
@@ -237,9 +237,9 @@ class CrossoverPlanTest {
     assertEquals("no-crossover-window", finding.code());
     assertEquals(5000, finding.value());
     assertEquals(2000, finding.limit());
-    assertTrue(finding.text().contains("lower_limit_hz) asks for at least 5000 Hz"));
-    assertTrue(finding.text().contains("upper_limit_hz) asks for 2000 Hz at most"));
-    assertFalse(finding.text().contains("beaming"), finding.text());
+    assertTrue(finding.inFull().contains("lower_limit_hz) asks for at least 5000 Hz"));
+    assertTrue(finding.inFull().contains("upper_limit_hz) asks for 2000 Hz at most"));
+    assertFalse(finding.inFull().contains("beaming"), finding.inFull());
   }
 
   @Test

@@ -95,7 +95,7 @@ class DriverCheckTest {
   void anIdentityIsCheckedThroughAFigureThatOthersGive() {
     Answer<DriverCheckResult> answer = answer(full().cmsMmPerN(null).vasL(60.0));
     DriverCheckResult result = answer.result();
-    String text = finding(answer, "vas-contradicted").text();
+    String text = finding(answer, "vas-contradicted").inFull();
     assertTrue(text.contains("(cms_mm_per_n from fs_hz mms_g)"), text);
     assertNull(result.discrepancy().fsPercent());
     // cms from fs and mms is 0.28293 and gives 43.70 l.
@@ -153,7 +153,7 @@ class DriverCheckTest {
     Answer<DriverCheckResult> answer = answer(full().mmsG(0.062));
     assertEquals("/mms_g", finding(answer, "unit-slip").pointer());
     assertEquals(62, finding(answer, "unit-slip").limit(), 1e-9);
-    assertTrue(finding(answer, "unit-slip").text().contains("kg"));
+    assertTrue(finding(answer, "unit-slip").inFull().contains("kg"));
     assertEquals("mms_g", answer.result().oddOneOut());
   }
 
@@ -167,7 +167,7 @@ class DriverCheckTest {
   @Test
   void aMisplacedPointIsRecognised() {
     Answer<DriverCheckResult> answer = answer(full().blTm(0.95));
-    assertTrue(finding(answer, "unit-slip").text().contains("decimal point"));
+    assertTrue(finding(answer, "unit-slip").inFull().contains("decimal point"));
     assertEquals("unit-slip", answer.findings().get(0).code());
   }
 
@@ -180,8 +180,9 @@ class DriverCheckTest {
   @Test
   void aNominalSizeInAWrongUnitIsTakenForTheOneThatTheConeFits() {
     assertEquals(
-        "nominal_mm of 10 looks like a figure in inches: it would be 254 here.",
-        finding(answer(full().nominalMm(10.0)), "unit-slip").text());
+        "nominal_mm of 10 looks like a figure in inches: it would be 254 here. Check"
+            + " the unit and the decimal point.",
+        finding(answer(full().nominalMm(10.0)), "unit-slip").inFull());
     Finding centimetres = finding(answer(rated().sdCm2(133.0).nominalMm(16.5)), "unit-slip");
     assertEquals(
         "nominal_mm of 16.5 looks like a figure in cm: it would be 165 here.", centimetres.text());
@@ -189,7 +190,7 @@ class DriverCheckTest {
     String either = "nominal_mm of 10 looks like a figure in inches or a figure in cm: it would be";
     assertEquals(
         either + " 254 or 100 here.",
-        finding(answer(rated().fsHz(38.0).nominalMm(10.0)), "unit-slip").text());
+        finding(answer(rated().fsHz(38.0).nominalMm(10.0)), "unit-slip").inFull());
   }
 
   @Test
@@ -301,7 +302,7 @@ class DriverCheckTest {
       Finding finding = finding(answer, "qes-and-qts-wrong");
       assertEquals("/qes", finding.pointer());
       assertEquals(0.5577, finding.limit(), 1e-4);
-      assertTrue(finding.text().contains("gives 0.5577 and 0.5"), finding.text());
+      assertTrue(finding.inFull().contains("gives 0.5577 and 0.5"), finding.inFull());
       assertEquals("qes qts", answer.result().suspects());
       assertEquals("qes", answer.result().oddOneOut());
     }
@@ -393,7 +394,7 @@ class DriverCheckTest {
   @Test
   void valuesNoDriverHasAreToldWithTheUsualRange() {
     Answer<DriverCheckResult> unusual = answer(full().xmaxMm(80.0));
-    assertTrue(finding(unusual, "implausible").text().contains("0.3 to 30.75"));
+    assertTrue(finding(unusual, "implausible").inFull().contains("0.3 to 30.75"));
     assertTrue(has(answer(full().xmaxMm(900.0)), "absurd"));
     assertTrue(has(answer(full().outsideMm(260.0).cutoutMm(262.0)), "cutout-too-large"));
     assertTrue(has(answer(full().nominalMm(165.0)), "size-off"));

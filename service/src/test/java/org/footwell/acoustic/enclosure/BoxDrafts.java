@@ -46,7 +46,7 @@ final class BoxDrafts {
     List<String> texts =
         answer.findings().stream()
             .filter(finding -> finding.code().equals(code))
-            .map(Finding::text)
+            .map(Finding::inFull)
             .toList();
     if (texts.size() != 1) {
       throw new AssertionError(texts.size() + " are " + code + " of " + Answers.codes(answer));

@@ -357,9 +357,9 @@ class ClosedBoxTest {
     assertEquals("longest-too-short", fault.code());
     assertEquals("/box/longest_inside_mm", fault.pointer());
     assertEquals(
-        "A box that is 220.0 mm long inside at its longest holds 10.65 litre at most, not the 12"
-            + " litre of its air and all that is in it: box.longest_inside_mm must be at least"
-            + " 228.9 mm.",
+        "A box that is 220.0 mm long inside at its longest holds 10.65 litre at most,"
+            + " not the 12 litre of its air and all that is in it: box.longest_inside_mm must"
+            + " be at least 229 mm.",
         fault.detail());
     draft.box.longestInsideMm(228.0);
     assertEquals(12, draft.result().grossVolumeL(), 1e-12);
@@ -439,7 +439,7 @@ class ClosedBoxTest {
   void withoutAContinuousPowerNothingIsSaidAboutHeat() {
     ClosedBoxDraft draft = hand();
     draft.played.voltageV(20.0);
-    assertTrue(draft.says("continuous-power-not-given").contains("bears 100 W"));
+    assertTrue(draft.says("continuous-power-not-given").contains("takes 100 W"));
     draft.driver.continuousPowerW(100.0);
     assertFalse(Answers.codes(draft.answer()).contains("continuous-power-not-given"));
   }

@@ -46,7 +46,7 @@ class SoundExposureTest {
 
   @Test
   void aLevelJustBelowTheOneThatCountsIsToldFromIt() {
-    String said = answer(day(at(79.999, 10))).findings().get(0).text();
+    String said = answer(day(at(79.999, 10))).findings().get(0).inFull();
     assertTrue(said.contains("At 79.999 dBA") && said.contains("below 80 dBA"), said);
   }
 
@@ -138,7 +138,7 @@ class SoundExposureTest {
 
   @Test
   void aDriverIsNotSentToTrafficWithHearingProtection() {
-    String said = answer(day(at(91, 8))).findings().get(0).text();
+    String said = answer(day(at(91, 8))).findings().get(0).inFull();
     assertTrue(said.contains("Turn it down") && said.contains("traffic"), said);
     assertFalse(said.contains("without hearing protection"), said);
   }

@@ -121,7 +121,7 @@ class CrossoverFiltersTest {
             .filter(f -> f.code().equals("delay-sums-better"))
             .findFirst()
             .orElseThrow();
-    assertTrue(finding.text().startsWith("Delaying lower by 0.15 ms more would bring"));
+    assertTrue(finding.inFull().startsWith("Delaying lower by 0.15 ms more would bring"));
   }
 
   @Test

@@ -1,5 +1,6 @@
 package org.footwell.acoustic.level;
 
+import static org.footwell.acoustic.level.SoundLevels.driver;
 import static org.footwell.acoustic.level.SoundLevels.oneWatt;
 import static org.footwell.acoustic.level.SoundLevels.result;
 
@@ -47,7 +48,7 @@ class LevelOutsideChecks extends OutsideChecks {
   }
 
   private static double basisDifference(double ratedOhm) {
-    SoundLevelResult result = result(oneWatt().ratedOhm(ratedOhm));
+    SoundLevelResult result = result(oneWatt().driver(driver().ratedOhm(ratedOhm).build()));
     return result.twoPointEightThreeVoltLevelDbSpl() - result.oneWattLevelDbSpl();
   }
 }

@@ -1,5 +1,6 @@
 package org.footwell.acoustic.level;
 
+import static org.footwell.acoustic.level.SoundLevels.driver;
 import static org.footwell.acoustic.level.SoundLevels.oneWatt;
 import static org.footwell.acoustic.level.SoundLevels.result;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -9,7 +10,6 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.footwell.acoustic.level.SoundLevelRequest.Compression;
-import org.footwell.acoustic.level.SoundLevelRequest.Cone;
 import org.footwell.parts.Sensitivity;
 import org.footwell.parts.Sensitivity.Basis;
 
@@ -38,11 +38,12 @@ class SoundLevelProperties {
 
   @Property
   void bothBasesOfSensitivityGiveTheSameLevel(@ForAll @DoubleRange(min = 1, max = 32) double ohm) {
-    SoundLevelRequestBuilder draft = draft(10, 0).ratedOhm(ohm);
+    SoundLevelRequestBuilder draft = draft(10, 0).driver(driver().ratedOhm(ohm).build());
     SoundLevelResult perWatt = result(draft);
-    draft.sensitivity(
+    Sensitivity atVoltage =
         new Sensitivity(
-            perWatt.twoPointEightThreeVoltLevelDbSpl(), Basis.TWO_POINT_EIGHT_THREE_VOLT));
+            perWatt.twoPointEightThreeVoltLevelDbSpl(), Basis.TWO_POINT_EIGHT_THREE_VOLT);
+    draft.driver(driver().ratedOhm(ohm).sensitivity(atVoltage).build());
     assertEquals(perWatt.levelDbSpl(), result(draft).levelDbSpl(), 1e-9);
   }
 
@@ -54,8 +55,8 @@ class SoundLevelProperties {
     SoundLevelRequestBuilder draft =
         draft(power, 0)
             .crestFactorDb(crest)
-            .continuousPowerW(100.0)
-            .cone(new Cone(200.0, 5.0, frequency));
+            .driver(driver().continuousPowerW(100.0).sdCm2(200.0).xmaxMm(5.0).build())
+            .displacementHz(frequency);
     SoundLevelResult result = result(draft);
     double least =
         Math.min(

@@ -1,7 +1,10 @@
 package org.footwell.acoustic.level;
 
 import static org.footwell.acoustic.level.SoundLevels.answer;
+import static org.footwell.acoustic.level.SoundLevels.cabin;
+import static org.footwell.acoustic.level.SoundLevels.driver;
 import static org.footwell.acoustic.level.SoundLevels.oneWatt;
+import static org.footwell.acoustic.level.SoundLevels.perWatt;
 import static org.footwell.acoustic.level.SoundLevels.refusedAt;
 import static org.footwell.acoustic.level.SoundLevels.result;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -9,18 +12,18 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
+import java.util.Set;
 import org.footwell.Answers;
 import org.footwell.acoustic.exposure.SoundExposure;
 import org.footwell.acoustic.exposure.SoundExposureRequest;
 import org.footwell.acoustic.exposure.SoundExposureRequestPeriodBuilder;
 import org.footwell.acoustic.level.SoundLevelRequest.Addition;
 import org.footwell.acoustic.level.SoundLevelRequest.Band;
-import org.footwell.acoustic.level.SoundLevelRequest.Cabin;
 import org.footwell.acoustic.level.SoundLevelRequest.Compression;
-import org.footwell.acoustic.level.SoundLevelRequest.Cone;
 import org.footwell.acoustic.level.SoundLevelRequest.Drive;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Finding;
+import org.footwell.parts.DriverBuilder;
 import org.footwell.parts.Sensitivity;
 import org.footwell.parts.Sensitivity.Basis;
 import org.junit.jupiter.api.Test;
@@ -31,8 +34,11 @@ class SoundLevelTest {
   void theHandExampleOfTheMethodPage() {
     SoundLevelRequestBuilder draft =
         oneWatt()
-            .sensitivity(new Sensitivity(90.0, Basis.TWO_POINT_EIGHT_THREE_VOLT))
-            .ratedOhm(4.0)
+            .driver(
+                driver()
+                    .sensitivity(new Sensitivity(90.0, Basis.TWO_POINT_EIGHT_THREE_VOLT))
+                    .ratedOhm(4.0)
+                    .build())
             .powerW(50.0)
             .distanceM(1.2)
             .driverCount(2)
@@ -57,7 +63,7 @@ class SoundLevelTest {
 
   @Test
   void voltageGivesThePowerIntoTheRatedImpedance() {
-    SoundLevelRequestBuilder draft = oneWatt().powerW(null).voltageV(20.0).ratedOhm(4.0);
+    SoundLevelRequestBuilder draft = oneWatt().powerW(null).voltageV(20.0).driver(driver().ratedOhm(4.0).build());
     assertEquals(100, result(draft).driverPowerW(), 1e-12);
   }
 
@@ -75,7 +81,7 @@ class SoundLevelTest {
   @Test
   void inACabinDistanceCountsOnlyWithinTheCriticalDistance() {
     Answer<SoundLevelResult> answer =
-        answer(oneWatt().distanceM(2.0).cabin(new Cabin(3.0, 0.5, null, null)));
+        answer(oneWatt().distanceM(2.0).cabin(cabin().criticalDistanceM(0.5).build()));
     assertEquals(6.0206, answer.result().distanceDb(), 1e-4);
     assertNull(answer.result().cabinGainDb());
     assertTrue(Answers.codes(answer).contains("cabin-model"));
@@ -83,11 +89,11 @@ class SoundLevelTest {
 
   @Test
   void anOctaveBelowTheCornerTheCabinGainsTwelveDbUnlessCapped() {
-    SoundLevelRequestBuilder draft = oneWatt().cabin(new Cabin(3.0, null, 343.2 / 6 / 2, 30.0));
+    SoundLevelRequestBuilder draft = oneWatt().cabin(cabin().gainCapDb(30.0).build()).frequencyHz(343.2 / 6 / 2);
     assertEquals(12.041, result(draft).cabinGainDb(), 1e-3);
-    draft.cabin(new Cabin(3.0, null, 343.2 / 6 / 2, 9.0));
+    draft.cabin(cabin().gainCapDb(9.0).build());
     assertEquals(9, result(draft).cabinGainDb(), 1e-12);
-    draft.cabin(new Cabin(3.0, null, 200.0, 9.0));
+    draft.frequencyHz(200.0);
     assertEquals(0, result(draft).cabinGainDb(), 1e-12);
   }
 
@@ -142,7 +148,7 @@ class SoundLevelTest {
     for (double level = 141; level <= 142.5; level += 0.05) {
       SoundLevelRequestBuilder draft =
           oneWatt()
-              .sensitivity(new Sensitivity(level - 40, Basis.ONE_WATT))
+              .driver(perWatt(level - 40))
               .powerW(1e4)
               .spectrum(List.of(new Band(16.0, 0.0)));
       SoundExposureRequest day =
@@ -180,7 +186,7 @@ class SoundLevelTest {
   void peaksAreHeldAgainstTheirLimitWithTheWeightingItIsMadeFor() {
     SoundLevelRequestBuilder draft =
         oneWatt()
-            .sensitivity(new Sensitivity(101.0, Basis.ONE_WATT))
+            .driver(perWatt(101))
             .powerW(1e4)
             .spectrum(List.of(new Band(31.5, 0.0)));
     SoundLevelResult result = result(draft);
@@ -192,7 +198,7 @@ class SoundLevelTest {
     assertEquals(List.of(), peaks(draft));
     draft.spectrum(null);
     assertEquals(List.of("peak-not-weighted"), peaks(draft));
-    String said = answer(draft).findings().get(0).text();
+    String said = answer(draft).findings().get(0).inFull();
     assertTrue(said.contains("144 dB SPL, unweighted") && said.contains("140 dBC"), said);
   }
 
@@ -213,14 +219,18 @@ class SoundLevelTest {
     SoundLevelRequestBuilder draft =
         oneWatt()
             .powerW(1e5 / 5)
-            .sensitivity(new Sensitivity(110.0, Basis.ONE_WATT))
+            .driver(perWatt(110))
             .aWeightingDb(0.0);
     assertEquals("exposure-ceiling", answer(draft).findings().get(0).code());
   }
 
   /** 530 cm², 10 mm and 30 Hz: 2.5518 Pa, 102.117 dB at 1 m. */
   private static SoundLevelRequestBuilder withCone() {
-    return oneWatt().cone(new Cone(530.0, 10.0, 30.0));
+    return oneWatt().driver(cone().build()).displacementHz(30.0);
+  }
+
+  private static DriverBuilder cone() {
+    return driver().sdCm2(530.0).xmaxMm(10.0);
   }
 
   @Test
@@ -240,7 +250,7 @@ class SoundLevelTest {
 
   @Test
   void pastItsLimitTheConeHoldsTheLevel() {
-    Answer<SoundLevelResult> answer = answer(withCone().powerW(100.0).continuousPowerW(200.0));
+    Answer<SoundLevelResult> answer = answer(withCone().powerW(100.0).driver(cone().continuousPowerW(200.0).build()));
     assertEquals(102.117, answer.result().limits().largestLevelDbSpl(), 1e-3);
     assertEquals(SoundLevelResult.Holds.DISPLACEMENT, answer.result().limits().holds());
     assertEquals(110, answer.result().levelDbSpl(), 1e-9);
@@ -258,7 +268,7 @@ class SoundLevelTest {
 
   @Test
   void averagePowerAboveTheContinuousIsTooHot() {
-    SoundLevelRequestBuilder draft = oneWatt().powerW(400.0).continuousPowerW(100.0);
+    SoundLevelRequestBuilder draft = oneWatt().powerW(400.0).driver(driver().continuousPowerW(100.0).build());
     Answer<SoundLevelResult> answer = answer(draft);
     assertEquals(110, answer.result().limits().largestLevelDbSpl(), 1e-9);
     assertEquals(SoundLevelResult.Holds.THERMAL, answer.result().limits().holds());
@@ -275,28 +285,50 @@ class SoundLevelTest {
             .driverCount(2)
             .drive(Drive.EACH)
             .addition(Addition.COHERENT)
-            .cabin(new Cabin(3.0, 0.5, 30.0, 6.0));
+            .cabin(cabin().criticalDistanceM(0.5).gainCapDb(6.0).build())
+            .frequencyHz(30.0);
     // 6.02 dB for the number, 6.02 for half a metre and 6 for the cabin.
     assertEquals(102.117 + 18.041, result(draft).limits().displacementLevelDbSpl(), 1e-3);
-    draft.cabin(new Cabin(3.0, 0.5, 40.0, 6.0));
+    draft.frequencyHz(40.0);
     assertTrue(Answers.codes(answer(draft)).contains("cabin-at-other-frequency"));
   }
 
   @Test
   void aConeThatBeamsIsNoPiston() {
     assertTrue(
-        Answers.codes(answer(oneWatt().cone(new Cone(530.0, 10.0, 500.0))))
+        Answers.codes(answer(withCone().displacementHz(500.0)))
             .contains("cone-not-a-piston"));
   }
 
   @Test
-  void everythingUndecidedIsRefusedAtOnce() {
+  void severalDriversMustBeDecidedOn() {
+    assertEquals(List.of("/drive", "/addition"), refusedAt(oneWatt().driverCount(2)));
+  }
+
+  @Test
+  void formBoundsAndRulesAreRefusedAtOnce() {
     SoundLevelRequestBuilder draft =
         oneWatt()
+            .driver(driver().ratedOhm(null).sdCm2(0.0).build())
             .voltageV(2.0)
-            .driverCount(2)
+            .distanceM(0.0)
             .spectrum(List.of(new Band(1000.0, 70.0)))
-            .aWeightingDb(0.0);
-    assertEquals(List.of("", "/drive", "/addition", "/a_weighting_db"), refusedAt(draft));
+            .aWeightingDb(0.0)
+            .frequencyHz(40.0)
+            .displacementHz(40.0)
+            .driverCount(2);
+    assertEquals(
+        Set.of(
+            "/driver/sd_cm2",
+            "/distance_m",
+            "/driver/rated_ohm",
+            "",
+            "/a_weighting_db",
+            "/cabin"),
+        Set.copyOf(refusedAt(draft)));
+    draft.driver(driver().build()).distanceM(1.0);
+    assertEquals(
+        List.of("", "/a_weighting_db", "/cabin", "/driver/sd_cm2", "/driver/xmax_mm"),
+        refusedAt(draft));
   }
 }

@@ -4,6 +4,9 @@ import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
+import org.footwell.parts.CabinBuilder;
+import org.footwell.parts.Driver;
+import org.footwell.parts.DriverBuilder;
 import org.footwell.parts.Sensitivity;
 import org.footwell.parts.Sensitivity.Basis;
 
@@ -16,10 +19,24 @@ final class SoundLevels {
 
   /** 90 dB per watt, 8 ohm, 1 W at 1 m. */
   static SoundLevelRequestBuilder oneWatt() {
-    return SoundLevelRequestBuilder.builder()
+    return SoundLevelRequestBuilder.builder().driver(driver().build()).powerW(1.0);
+  }
+
+  /** 90 dB per watt, 8 ohm. */
+  static DriverBuilder driver() {
+    return DriverBuilder.builder()
         .sensitivity(new Sensitivity(90.0, Basis.ONE_WATT))
-        .ratedOhm(8.0)
-        .powerW(1.0);
+        .ratedOhm(8.0);
+  }
+
+  /** 8 ohm and a level per watt. */
+  static Driver perWatt(double levelDbSpl) {
+    return driver().sensitivity(new Sensitivity(levelDbSpl, Basis.ONE_WATT)).build();
+  }
+
+  /** A cabin of 3 m. */
+  static CabinBuilder cabin() {
+    return CabinBuilder.builder().lengthM(3.0);
   }
 
   static Answer<SoundLevelResult> answer(SoundLevelRequestBuilder heard) {

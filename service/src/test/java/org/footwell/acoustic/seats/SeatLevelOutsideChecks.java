@@ -1,9 +1,8 @@
 package org.footwell.acoustic.seats;
 
 import java.util.List;
-import org.footwell.acoustic.seats.SeatLevelsRequest.CabinModel;
-import org.footwell.acoustic.seats.SeatLevelsRequest.Seat;
 import org.footwell.acoustic.seats.SeatLevelsRequest.SeatDistance;
+import org.footwell.parts.CabinBuilder;
 import org.footwell.parts.Filter.Kind;
 import org.footwell.parts.Sensitivity;
 import org.footwell.parts.Sensitivity.Basis;
@@ -34,14 +33,14 @@ class SeatLevelOutsideChecks extends OutsideChecks {
     Sources draft = new Sources();
     draft
         .add("sub")
-        .sensitivity(new Sensitivity(86.0, Basis.ONE_WATT))
+        .driver(Sources.driver().sensitivity(new Sensitivity(86.0, Basis.ONE_WATT)).build())
         .powerW(300.0)
         .lowPass(Sources.filter(Kind.LINKWITZ_RILEY, 4, 80.0))
         .rollOff(new SoundSource.RollOff(45.0, 0.8))
         .trimDb(-3.0);
     draft
         .add("door")
-        .sensitivity(new Sensitivity(89.0, Basis.ONE_WATT))
+        .driver(Sources.driver().sensitivity(new Sensitivity(89.0, Basis.ONE_WATT)).build())
         .powerW(75.0)
         .highPass(Sources.filter(Kind.LINKWITZ_RILEY, 4, 80.0))
         .lowPass(Sources.filter(Kind.BUTTERWORTH, 3, 2500.0))
@@ -49,8 +48,11 @@ class SeatLevelOutsideChecks extends OutsideChecks {
         .delayMs(5.2);
     draft
         .add("tweeter")
-        .sensitivity(new Sensitivity(92.0, Basis.TWO_POINT_EIGHT_THREE_VOLT))
-        .ratedOhm(4.0)
+        .driver(
+            Sources.driver()
+                .sensitivity(new Sensitivity(92.0, Basis.TWO_POINT_EIGHT_THREE_VOLT))
+                .ratedOhm(4.0)
+                .build())
         .powerW(null)
         .voltageV(12.0)
         .highPass(Sources.filter(Kind.BUTTERWORTH, 3, 2500.0))
@@ -59,7 +61,7 @@ class SeatLevelOutsideChecks extends OutsideChecks {
         .trimDb(-6.0);
     draft
         .levels
-        .seats(List.of(new Seat("driver", null), new Seat("passenger", null)))
+        .seats(List.of(Sources.seat("driver"), Sources.seat("passenger")))
         .distances(
             List.of(
                 new SeatDistance("sub", "driver", 2.4),
@@ -68,7 +70,7 @@ class SeatLevelOutsideChecks extends OutsideChecks {
                 new SeatDistance("sub", "passenger", 2.3),
                 new SeatDistance("door", "passenger", 1.5),
                 new SeatDistance("tweeter", "passenger", 0.9)))
-        .cabin(new CabinModel(3.0, 0.5, 9.0))
+        .cabin(CabinBuilder.builder().lengthM(3.0).criticalDistanceM(0.5).gainCapDb(9.0).build())
         .fromHz(20.0)
         .toHz(12_500.0);
     return draft;

@@ -47,8 +47,8 @@ class SeatLevelsProperties {
       @ForAll @DoubleRange(min = 1, max = 100) double continuous,
       @ForAll @DoubleRange(min = 0.1, max = 20) double xmax) {
     Sources draft = wide();
-    draft.sources.get(0).continuousPowerW(continuous);
-    draft.sources.get(1).cone(new SoundSource.Cone(150.0, xmax));
+    draft.sources.get(0).driver(Sources.driver().continuousPowerW(continuous).build());
+    draft.sources.get(1).driver(Sources.driver().sdCm2(150.0).xmaxMm(xmax).build());
     SeatLevelsResult result = draft.answer().result();
     for (int i = 0; i < 2; i++) {
       SourceLine source = result.sources().get(i);

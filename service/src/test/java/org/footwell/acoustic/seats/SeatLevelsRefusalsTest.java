@@ -4,13 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.List;
 import org.footwell.Answers;
-import org.footwell.acoustic.seats.SeatLevelsRequest.Seat;
 import org.footwell.acoustic.seats.SeatLevelsRequest.SeatDistance;
 import org.footwell.acoustic.seats.SeatLevelsRequest.TargetPoint;
 import org.footwell.acoustic.seats.SeatLevelsRequest.Tilt;
 import org.footwell.calculation.Fault;
 import org.footwell.parts.Filter.Kind;
 import org.footwell.parts.Position;
+import org.footwell.parts.SeatBuilder;
 import org.junit.jupiter.api.Test;
 
 class SeatLevelsRefusalsTest {
@@ -24,13 +24,8 @@ class SeatLevelsRefusalsTest {
   @Test
   void everythingAmissIsRefusedAtOnce() {
     Sources draft = Sources.two();
-    draft.sources.get(0).voltageV(20.0).polarity(0);
-    draft
-        .sources
-        .get(1)
-        .name("a")
-        .lowPass(Sources.filter(Kind.LINKWITZ_RILEY, 3, 80.0))
-        .position(new Position(0.0, 0.0, 0.0));
+    draft.sources.get(0).voltageV(20.0);
+    draft.sources.get(1).name("a").position(new Position(0.0, 0.0, 0.0));
     draft
         .levels
         .distances(
@@ -44,18 +39,26 @@ class SeatLevelsRefusalsTest {
         .referenceSeat("drivers");
     assertEquals(
         List.of(
-            "duplicate /sources/1/name",
             "exactly-one-of /sources/0",
-            "not-allowed /sources/0/polarity",
-            "linkwitz-riley-odd /sources/1/low_pass/order",
-            "place-beside-distances /sources/1/position",
-            "duplicate /distances/1",
+            "at-most-one-of /sources/1/position",
+            "at-most-one-of /tilt",
+            "duplicate /sources/1/name",
+            "duplicate /distances/1/source",
             "dangling-reference /distances/2/source",
             "dangling-reference /distances/2/seat",
-            "frequencies-unsorted /target/1/frequency_hz",
-            "target-given-twice /tilt",
-            "range-reversed /to_hz",
-            "dangling-reference /reference_seat"),
+            "dangling-reference /reference_seat",
+            "not-ascending /target/1/frequency_hz",
+            "not-ascending /to_hz"),
+        refused(draft));
+  }
+
+  @Test
+  void polarityAndFiltersOfASourceMustBePossible() {
+    Sources draft = Sources.two();
+    draft.sources.get(0).polarity(0);
+    draft.sources.get(1).lowPass(Sources.filter(Kind.LINKWITZ_RILEY, 3, 80.0));
+    assertEquals(
+        List.of("not-allowed /sources/0/polarity", "linkwitz-riley-odd /sources/1/low_pass/order"),
         refused(draft));
   }
 
@@ -78,7 +81,7 @@ class SeatLevelsRefusalsTest {
     Sources draft = new Sources();
     draft.measured = false;
     draft.add("a").position(new Position(0.0, 0.0, 0.02));
-    draft.levels.seats(List.of(new Seat("driver", new Position(0.0, 0.0, 0.0))));
+    draft.levels.seats(List.of(SeatBuilder.builder().name("driver").position(new Position(0.0, 0.0, 0.0)).build()));
     assertEquals(List.of("source-too-near /sources/0/position"), refused(draft));
   }
 

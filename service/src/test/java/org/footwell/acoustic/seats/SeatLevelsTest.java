@@ -1,5 +1,6 @@
 package org.footwell.acoustic.seats;
 
+import static org.footwell.acoustic.seats.Sources.driver;
 import static org.footwell.acoustic.seats.Sources.filter;
 import static org.footwell.acoustic.seats.Sources.two;
 import static org.junit.jupiter.api.Assertions.assertEquals;
@@ -9,8 +10,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.footwell.Answers;
-import org.footwell.acoustic.seats.SeatLevelsRequest.CabinModel;
-import org.footwell.acoustic.seats.SeatLevelsRequest.Seat;
 import org.footwell.acoustic.seats.SeatLevelsRequest.SeatDistance;
 import org.footwell.acoustic.seats.SeatLevelsRequest.TargetPoint;
 import org.footwell.acoustic.seats.SeatLevelsRequest.Tilt;
@@ -18,8 +17,10 @@ import org.footwell.acoustic.seats.SeatLevelsResult.Largest;
 import org.footwell.acoustic.seats.SeatLevelsResult.SeatBand;
 import org.footwell.acoustic.seats.SeatLevelsResult.SourceBand;
 import org.footwell.calculation.Answer;
+import org.footwell.parts.CabinBuilder;
 import org.footwell.parts.Filter.Kind;
 import org.footwell.parts.Position;
+import org.footwell.parts.SeatBuilder;
 import org.footwell.parts.Sensitivity;
 import org.footwell.parts.Sensitivity.Basis;
 import org.junit.jupiter.api.Test;
@@ -63,7 +64,8 @@ class SeatLevelsTest {
     draft.add("a");
     draft.levels.distances(List.of(new SeatDistance("a", "driver", 2.0)));
     assertEquals(110 - 6.0206, draft.only().levelDbSpl(), 1e-4);
-    draft.levels.cabin(new CabinModel(3.0, 0.5, 30.0));
+    draft.levels.cabin(
+        CabinBuilder.builder().lengthM(3.0).criticalDistanceM(0.5).gainCapDb(30.0).build());
     assertEquals(110 + 6.0206, draft.only().levelDbSpl(), 1e-4);
     draft.levels.fromHz(25.0).toHz(25.0);
     double gain = 40 * Math.log10(343.2 / 6 / (1000 * Math.pow(10, -1.6)));
@@ -75,15 +77,46 @@ class SeatLevelsTest {
   void positionsGiveTheSameAsTheirDistances() {
     Sources draft = new Sources();
     draft.add("a").position(new Position(1.0, 2.0, 2.0));
-    draft.levels.seats(List.of(new Seat("driver", new Position(0.0, 0.0, 0.0))));
+    draft.levels.seats(List.of(SeatBuilder.builder().name("driver").position(new Position(0.0, 0.0, 0.0)).build()));
     draft.measured = false;
     assertEquals(110 - 20 * Math.log10(3), draft.only().levelDbSpl(), 1e-9);
   }
 
   @Test
+  void earsStandForTheirMidpoint() {
+    Sources draft = new Sources();
+    draft.measured = false;
+    draft.add("a").position(new Position(1.0, 2.0, 2.0));
+    draft.levels.seats(
+        List.of(
+            SeatBuilder.builder()
+                .name("driver")
+                .leftEar(new Position(0.0, 0.08, 0.0))
+                .rightEar(new Position(0.0, -0.08, 0.0))
+                .build()));
+    assertEquals(110 - 20 * Math.log10(3), draft.only().levelDbSpl(), 1e-9);
+  }
+
+  /** Sound pressures of N drivers add, and so do their cone areas; power is that of each. */
+  @Test
+  void severalDriversOfASourcePlayAsOne() {
+    Sources draft = new Sources();
+    draft.add("a").driver(driver().continuousPowerW(25.0).build()).driverCount(2);
+    SourceBand alone = draft.answer().result().sources().get(0).bands().get(0);
+    assertEquals(SourceLimit.THERMAL, alone.limitedBy());
+    assertEquals(25, alone.powerW(), 1e-9);
+    assertEquals(103.979 + 6.021, alone.levelDbSpl(), 1e-3);
+    draft.sources.get(0).driver(driver().sdCm2(265.0).xmaxMm(10.0).build());
+    draft.levels.fromHz(31.5).toHz(31.5);
+    alone = draft.answer().result().sources().get(0).bands().get(0);
+    assertEquals(SourceLimit.DISPLACEMENT, alone.limitedBy());
+    assertEquals(102.117 + 40 * Math.log10(31.6228 / 30), alone.levelDbSpl(), 1e-3);
+  }
+
+  @Test
   void heatHoldsASourceAtItsContinuousPower() {
     Sources draft = new Sources();
-    draft.add("a").continuousPowerW(25.0);
+    draft.add("a").driver(driver().continuousPowerW(25.0).build());
     SourceBand alone = draft.answer().result().sources().get(0).bands().get(0);
     assertEquals(SourceLimit.THERMAL, alone.limitedBy());
     assertEquals(25, alone.powerW(), 1e-9);
@@ -95,7 +128,9 @@ class SeatLevelsTest {
   void aConeHoldsASourceAtThePistonsLevel() {
     Sources draft = new Sources();
     // As in sound-level: 530 cm² and 10 mm at 30 Hz are 102.117 dB; 31.62 Hz is 0.915 dB more.
-    draft.add("a").cone(new SoundSource.Cone(530.0, 10.0)).continuousPowerW(90.0);
+    draft
+        .add("a")
+        .driver(driver().sdCm2(530.0).xmaxMm(10.0).continuousPowerW(90.0).build());
     draft.levels.fromHz(31.5).toHz(31.5);
     SourceBand alone = draft.answer().result().sources().get(0).bands().get(0);
     assertEquals(SourceLimit.DISPLACEMENT, alone.limitedBy());
@@ -121,8 +156,11 @@ class SeatLevelsTest {
   @Test
   void aSourceWithoutAHighPassHoldsAllOthersBack() {
     Sources draft = two();
-    draft.sources.get(0).sensitivity(new Sensitivity(105.0, Basis.ONE_WATT));
-    SoundSourceBuilder small = draft.sources.get(1).cone(new SoundSource.Cone(50.0, 1.0));
+    draft
+        .sources
+        .get(0)
+        .driver(driver().sensitivity(new Sensitivity(105.0, Basis.ONE_WATT)).build());
+    SoundSourceBuilder small = draft.sources.get(1).driver(driver().sdCm2(50.0).xmaxMm(1.0).build());
     draft.levels.fromHz(25.0).toHz(25.0);
     Answer<SeatLevelsResult> answer = draft.answer();
     assertEquals("source-holds-back", answer.findings().get(0).code());
@@ -134,7 +172,7 @@ class SeatLevelsTest {
   @Test
   void headroomIsTheLevelOverTheTarget() {
     Sources draft = new Sources();
-    draft.add("a").continuousPowerW(25.0);
+    draft.add("a").driver(driver().continuousPowerW(25.0).build());
     draft
         .levels
         .fromHz(80.0)
@@ -149,20 +187,21 @@ class SeatLevelsTest {
     assertEquals(SourceLimit.THERMAL, answer.result().smallestHeadroom().limitedBy());
     assertEquals("headroom-short", answer.findings().get(0).code());
     assertEquals(
-        "At 100 Hz the driver seat is 2.021 dB short of the target: heat of a.",
-        answer.findings().get(0).text());
+        "At 100 Hz the driver seat is 2.021 dB short of the target: heat of a. Lower"
+            + " the target there, or take a stronger part for what holds it.",
+        answer.findings().get(0).inFull());
   }
 
   @Test
   void whatIsNotGivenOfASourceIsNotJudgedAndSaid() {
     Sources draft = two();
     assertEquals(List.of(), Answers.codes(draft.answer()));
-    draft.sources.get(0).cone(null);
-    draft.sources.get(1).cone(null).continuousPowerW(null);
+    draft.sources.get(0).driver(driver().sdCm2(null).build());
+    draft.sources.get(1).driver(driver().xmaxMm(null).continuousPowerW(null).build());
     Answer<SeatLevelsResult> answer = draft.answer();
     assertEquals(List.of("movement-not-judged", "heat-not-judged"), Answers.codes(answer));
-    assertTrue(answer.findings().get(0).text().contains("No cone is given of a, b:"));
-    assertTrue(answer.findings().get(1).text().contains("given of b:"));
+    assertTrue(answer.findings().get(0).inFull().contains("No cone is given of a, b:"));
+    assertTrue(answer.findings().get(1).inFull().contains("given of b:"));
   }
 
   @Test
@@ -194,7 +233,7 @@ class SeatLevelsTest {
   @Test
   void theHandExampleOfTheMethodPage() {
     Sources draft = new Sources();
-    draft.add("a").continuousPowerW(50.0);
+    draft.add("a").driver(driver().continuousPowerW(50.0).build());
     draft
         .levels
         .fromHz(100.0)
@@ -214,7 +253,7 @@ class SeatLevelsTest {
   @Test
   void theConeHoldsAProgrammeByItsPeaks() {
     Sources draft = new Sources();
-    draft.add("a").powerW(10_000.0).cone(new SoundSource.Cone(530.0, 10.0));
+    draft.add("a").powerW(10_000.0).driver(driver().sdCm2(530.0).xmaxMm(10.0).build());
     draft
         .levels
         .fromHz(31.5)
@@ -245,7 +284,7 @@ class SeatLevelsTest {
     Sources draft = two();
     draft
         .levels
-        .seats(List.of(new Seat("driver", null), new Seat("rear", null)))
+        .seats(List.of(Sources.seat("driver"), Sources.seat("rear")))
         .referenceSeat("rear")
         .tilt(new Tilt(80.0, 0.0))
         .distances(

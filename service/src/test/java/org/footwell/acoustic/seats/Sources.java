@@ -3,10 +3,12 @@ package org.footwell.acoustic.seats;
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.Answers;
-import org.footwell.acoustic.seats.SeatLevelsRequest.Seat;
 import org.footwell.acoustic.seats.SeatLevelsRequest.SeatDistance;
 import org.footwell.calculation.Answer;
+import org.footwell.parts.DriverBuilder;
 import org.footwell.parts.Filter;
+import org.footwell.parts.Seat;
+import org.footwell.parts.SeatBuilder;
 import org.footwell.parts.Sensitivity;
 import org.footwell.parts.Sensitivity.Basis;
 
@@ -21,7 +23,7 @@ final class Sources {
   final List<SoundSourceBuilder> sources = new ArrayList<>();
   final SeatLevelsRequestBuilder levels =
       SeatLevelsRequestBuilder.builder()
-          .seats(List.of(new Seat("driver", null)))
+          .seats(List.of(seat("driver")))
           .fromHz(100.0)
           .toHz(100.0);
   boolean measured = true;
@@ -38,13 +40,24 @@ final class Sources {
     SoundSourceBuilder source =
         SoundSourceBuilder.builder()
             .name(name)
-            .sensitivity(new Sensitivity(90.0, Basis.ONE_WATT))
-            .ratedOhm(8.0)
-            .powerW(100.0)
-            .continuousPowerW(20_000.0)
-            .cone(new SoundSource.Cone(20_000.0, 200.0));
+            .driver(driver().build())
+            .powerW(100.0);
     sources.add(source);
     return source;
+  }
+
+  /** 90 dB per watt, 8 ohm, a cone and a coil that never hold it. */
+  static DriverBuilder driver() {
+    return DriverBuilder.builder()
+        .sensitivity(new Sensitivity(90.0, Basis.ONE_WATT))
+        .ratedOhm(8.0)
+        .continuousPowerW(20_000.0)
+        .sdCm2(20_000.0)
+        .xmaxMm(200.0);
+  }
+
+  static Seat seat(String name) {
+    return SeatBuilder.builder().name(name).build();
   }
 
   static Filter filter(Filter.Kind kind, int order, double frequency) {

@@ -115,7 +115,7 @@ class AmplifierRatingsTest {
     assertEquals(
         "From 4 to 2 ohm the power grows 1.6 times per halving of the load, where a supply that"
             + " does not sag gives 2 times: the ratings show 0.5353 ohm of sag.",
-        finding(answer, "power-does-not-double").text());
+        finding(answer, "power-does-not-double").inFull());
   }
 
   @Test
@@ -207,10 +207,10 @@ class AmplifierRatingsTest {
     assertEquals("/bridged_ratings/points/0/power_w", finding.pointer());
     assertEquals(0.9691, finding.value(), 5e-5); // 10·lg(400/320)
     assertEquals(
-        "Bridged into 4 ohm 400 W are published, 0.9691 dB more than the 320 W of two single"
-            + " channels into 2 ohm each: not all of these ratings are for the same supply, kind of"
-            + " power and number of channels driven.",
-        finding.text());
+        "Bridged into 4 ohm 400 W are published, 0.9691 dB more than the 320 W of two"
+            + " single channels into 2 ohm each: not all of these ratings are for the same"
+            + " supply, kind of power and number of channels driven. Check the ratings.",
+        finding.inFull());
     assertEquals(Verdict.WARNING, answer.verdict());
     assertPrediction(4, 14.4, true, 400, 320, 400, answer.result().predictions().get(1));
   }
@@ -222,7 +222,7 @@ class AmplifierRatingsTest {
     Finding finding = finding(answer, "bridged-power-lower");
     assertEquals(-1.0721, finding.value(), 5e-5); // 10·lg(250/320)
     assertEquals(-0.5, finding.limit(), 0);
-    assertTrue(finding.text().contains("1.072 dB less than the 320 W"), finding::text);
+    assertTrue(finding.inFull().contains("1.072 dB less than the 320 W"), finding::inFull);
     assertPrediction(4, 14.4, true, 250, 250, 320, answer.result().predictions().get(1));
   }
 

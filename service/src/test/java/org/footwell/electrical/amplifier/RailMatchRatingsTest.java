@@ -33,7 +33,7 @@ class RailMatchRatingsTest {
     assertEquals(
         "The load of 8 ohm lies beyond the nearest rated load of 4 ohm: expect between 50 and"
             + " 56.47 W.",
-        answer.findings().get(0).text());
+        answer.findings().get(0).inFull());
   }
 
   @Test

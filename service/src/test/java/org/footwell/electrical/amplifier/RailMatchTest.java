@@ -203,9 +203,9 @@ class RailMatchTest {
     assertEquals(Verdict.WARNING, answer.verdict());
     assertEquals(10, answer.result().limiterRmsV(), 1e-9); // √(25·4)
     assertEquals(
-        "The amplifier can give 100 W at 14.4 V, 6.021 dB more than the 25 W the driver bears for"
-            + " long. Set the limiter to 10 V RMS or turn the gain down to that.",
-        answer.findings().get(0).text());
+        "The amplifier can give 100 W at 14.4 V, 6.021 dB more than the 25 W the driver"
+            + " takes for long. Set the limiter to 10 V RMS or turn the gain down to that.",
+        answer.findings().get(0).inFull());
   }
 
   @Test

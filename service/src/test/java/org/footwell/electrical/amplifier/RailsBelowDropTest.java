@@ -30,9 +30,9 @@ class RailsBelowDropTest {
     assertEquals(0, answer.result().cleanPowerW());
     assertEquals(Verdict.STOP, answer.verdict());
     assertEquals(
-        "At 10 V the rails are 8.333 V, not above the 9 V the output stage loses: nothing comes"
-            + " out.",
-        answer.findings().get(0).text());
+        "At 10 V the rails are 8.333 V, not above the 9 V the output stage loses:"
+            + " nothing comes out. Check supply and drop.",
+        answer.findings().get(0).inFull());
   }
 
   @Test

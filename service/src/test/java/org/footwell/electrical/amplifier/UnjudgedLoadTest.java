@@ -43,7 +43,7 @@ class UnjudgedLoadTest {
     assertEquals(
         "Each channel sees 0.5 ohm, which its maker allows: expect 52 A at the peaks. Every"
             + " milliohm of cable and joint counts there.",
-        answer.findings().get(0).text());
+        answer.findings().get(0).inFull());
   }
 
   @Test

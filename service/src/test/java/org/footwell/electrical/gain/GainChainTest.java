@@ -186,7 +186,7 @@ class GainChainTest {
     assertNull(none.result().noiseUv());
     assertNull(none.result().noiseLevelDba());
     assertTrue(
-        none.findings().get(0).text().contains("for the source, amplifier:"),
+        none.findings().get(0).inFull().contains("for the source, amplifier:"),
         none.findings().get(0)::text);
     Stage noiseless =
         StageBuilder.builder(Requests.amplifier(20, 0.2, 5)).inputNoiseUv(0.0).build();

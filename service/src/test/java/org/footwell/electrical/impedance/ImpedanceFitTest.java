@@ -299,6 +299,20 @@ class ImpedanceFitTest {
     assertEquals("/readings/" + (readings.size() - 1) + "/frequency_hz", faults.get(1).pointer());
   }
 
+  /** The search ends, but rounding makes the variances of such readings less than nothing. */
+  @Test
+  void readingsOfNoDriverAreRefusedAsSuch() {
+    double[] hz = {20, 21, 24, 28, 105, 196, 224, 234};
+    double[] ohm = {9, 3, 3, 212, 3, 3, 3, 26};
+    Double[] deg = {null, null, -42.0, 30.0, null, -86.0, null, -40.0};
+    List<Reading> readings = new ArrayList<>();
+    for (int i = 0; i < hz.length; i++) {
+      readings.add(new Reading(hz[i], ohm[i], deg[i]));
+    }
+    List<Fault> faults = Answers.faults(CALCULATION, free(readings, null));
+    assertEquals(List.of("fit-failed"), faults.stream().map(Fault::code).toList());
+  }
+
   @Test
   void tooFewReadingsAreRefused() {
     List<Reading> few = table(WOOFER, null, 10, 20000, false).subList(0, 7);

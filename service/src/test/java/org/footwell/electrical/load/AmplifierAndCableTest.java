@@ -35,9 +35,10 @@ class AmplifierAndCableTest {
     assertEquals(4.0 / 3, finding.value(), TINY);
     assertEquals(2, finding.limit());
     assertEquals(
-        "The rated load of 1.333 ohm is too low: connected like this the amplifier allows no less"
-            + " than 2 ohm. It may overheat, shut down or fail.",
-        finding.text());
+        "The rated load of 1.333 ohm is too low: connected like this the amplifier"
+            + " allows no less than 2 ohm. It may overheat, shut down or fail. Wire the coils"
+            + " for a higher load, or take another amplifier.",
+        finding.inFull());
   }
 
   @Test
@@ -71,7 +72,7 @@ class AmplifierAndCableTest {
         "The minimum bridged load is given as 4 ohm, but each half of the bridge would then see"
             + " less than its own minimum; twice that is 8 ohm. Check both figures in the"
             + " amplifier's documents.",
-        answer.findings().get(0).text());
+        answer.findings().get(0).inFull());
   }
 
   @Test
@@ -83,8 +84,7 @@ class AmplifierAndCableTest {
     assertEquals(3.8462, answer.result().dampingFactor(), 0.0001);
     assertEquals(List.of("cable-loss-high", "damping-factor-low"), Answers.codes(answer));
     assertEquals(
-        "The cable costs 2.007 dB; more than 0.5 dB is usually avoided by a thicker or shorter"
-            + " one.",
+        "The cable costs 2.007 dB, more than 0.5 dB. Take a thicker or shorter one.",
         sentence(answer, "cable-loss-high"));
     assertEquals(
         "The damping factor is 3.846; below about 10 the response near the driver's resonance"
@@ -108,7 +108,7 @@ class AmplifierAndCableTest {
     assertEquals(
         "2 mm2 is not a size of IEC 60228 class 5; the resistance was taken from the line through"
             + " the nearest sizes.",
-        answer.findings().get(0).text());
+        answer.findings().get(0).inFull());
   }
 
   @Test

@@ -29,8 +29,9 @@ class DriverSharingTest {
     assertFalse(answer.result().evenSharing());
     assertEquals(List.of("uneven-drivers"), Answers.codes(answer));
     assertEquals(
-        "The drivers do not share the power evenly: a takes 66.67 % and b takes 33.33 %, where an"
-            + " even share would be 50 %. In full: a 66.67 %, b 33.33 %.",
+        "The drivers do not share the power evenly: a takes 66.67 % and b takes 33.33"
+            + " %, where an even share would be 50 %. In full: a 66.67 %, b 33.33 %. Wire the"
+            + " drivers alike, if all are to play alike.",
         sentence(answer, "uneven-drivers"));
   }
 

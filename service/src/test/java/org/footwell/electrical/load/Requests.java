@@ -62,7 +62,7 @@ final class Requests {
   static String sentence(Answer<?> answer, String code) {
     return answer.findings().stream()
         .filter(finding -> finding.code().equals(code))
-        .map(Finding::text)
+        .map(Finding::inFull)
         .findFirst()
         .orElseThrow();
   }

@@ -168,8 +168,8 @@ class WiringLoadRefusalsTest {
     List<Fault> faults = faults(network("0+4+1001+" + "9".repeat(400)));
     assertEquals(3, faults.size());
     assertEquals(
-        "The coil of 0 ohm at character 1 of the network is out of range: a coil has 0.1 to 1000"
-            + " ohm.",
+        "The coil of 0 ohm at character 1 of the network is out of range: a coil has"
+            + " from 0.1 to 1000 ohm.",
         faults.get(0).detail());
     assertEquals("1001", faults.get(1).given());
     assertTrue(faults.get(2).given().endsWith("…"), faults.get(2)::given);

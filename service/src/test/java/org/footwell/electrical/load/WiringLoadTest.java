@@ -125,9 +125,10 @@ class WiringLoadTest {
     assertFalse(mixed.result().evenSharing());
     assertEquals(Verdict.WARNING, mixed.verdict());
     assertEquals(
-        "The coils do not share the power evenly: coil 1 takes 66.67 % and coil 2 takes 16.67 %,"
-            + " where an even share would be 33.33 %. In full: coil 1 66.67 %, coil 2 16.67 %,"
-            + " coil 3 16.67 %.",
+        "The coils do not share the power evenly: coil 1 takes 66.67 % and coil 2 takes"
+            + " 16.67 %, where an even share would be 33.33 %. In full: coil 1 66.67 %, coil"
+            + " 2 16.67 %, coil 3 16.67 %. Wire coils alike in series or in parallel only, if"
+            + " all are to play alike.",
         sentence(mixed, "uneven-sharing"));
   }
 
@@ -150,7 +151,7 @@ class WiringLoadTest {
             + " coils its Qes is about 2 times that with all of them and it is about 3.01 dB less"
             + " sensitive per watt, so a box for all coils no longer fits. Do not short the open"
             + " coil.",
-        answer.findings().get(0).text());
+        answer.findings().get(0).inFull());
   }
 
   @Test
@@ -160,11 +161,13 @@ class WiringLoadTest {
             network("4", ofDriver("sub", "sub_a", 4), ofDriver("sub", "sub_b", 4), coil("mid", 8)));
     assertEquals(List.of("driver-not-connected", "driver-not-connected"), Answers.codes(answer));
     assertEquals(
-        "sub is listed but not connected: the network uses none of its coils.",
-        answer.findings().get(0).text());
+        "sub is listed but not connected: the network uses none of its coils. Put its"
+            + " coils into the network, or take it off the list.",
+        answer.findings().get(0).inFull());
     assertEquals(
-        "coil mid is listed but not connected: the network uses none of its coils.",
-        answer.findings().get(1).text());
+        "coil mid is listed but not connected: the network uses none of its coils. Put"
+            + " its coils into the network, or take it off the list.",
+        answer.findings().get(1).inFull());
   }
 
   @Test

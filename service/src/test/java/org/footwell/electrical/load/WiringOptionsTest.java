@@ -191,8 +191,9 @@ class WiringOptionsTest {
     assertEquals("mid || sub", answer.result().bestNetwork());
     assertEquals(0.5, answer.result().bestEvenness(), TINY);
     assertEquals(
-        "No network in the window lets all coils take the same power. The most even one is"
-            + " mid || sub with 2.667 ohm: one coil takes 66.67 % of the power, another 33.33 %.",
+        "No network in the window lets all coils take the same power. The most even one"
+            + " is mid || sub with 2.667 ohm: one coil takes 66.67 % of the power, another"
+            + " 33.33 %. Take other coils or another window, or accept that they play unlike.",
         sentence(answer, "only-uneven"));
   }
 

@@ -230,9 +230,9 @@ class SupplyBudgetTest {
     assertEquals(360, collapse.limit(), 1e-12);
     assertEquals(400, collapse.value(), 1e-12);
     assertEquals(
-        "The supply with the engine off cannot give the 400 W wanted: through battery and cable at"
-            + " most 360 W get through, the square of the voltage over four times the resistance."
-            + " Play quieter, or lower the resistance.",
+        "The supply with the engine off cannot give the 400 W wanted: through battery"
+            + " and cable at most 360 W get through, the square of the voltage over four"
+            + " times the resistance.",
         collapse.text());
     assertNull(answer.result().engineOff().averageCurrentA());
     assertNull(answer.result().listeningMin());
@@ -269,7 +269,7 @@ class SupplyBudgetTest {
     assertEquals(
         "While the engine is started the battery falls to 9 V and the amplifier sees 8.531 V where"
             + " it needs 8.8 V: it drops out for that moment. Harmless if it mutes without a thump.",
-        finding(budget.answer(), "cranking-dropout").text());
+        finding(budget.answer(), "cranking-dropout").inFull());
     budget.use.crankingV(9.0);
     budget.system.minimumV(8.5);
     assertFalse(Answers.codes(budget.answer()).contains("cranking-dropout"));
@@ -278,7 +278,7 @@ class SupplyBudgetTest {
     // 3²/(4 · 0.02) = 112.5 W
     assertNull(budget.result().cranking().averageAmplifierV());
     assertTrue(
-        finding(budget.answer(), "cranking-dropout").text().contains("cannot draw its power"));
+        finding(budget.answer(), "cranking-dropout").inFull().contains("cannot draw its power"));
   }
 
   @Test
@@ -291,7 +291,7 @@ class SupplyBudgetTest {
     assertEquals(12.5 * 0.98 / 0.99, low.peakAmplifierV(), 1e-12);
     assertTrue(low.cleanPowerW() < answer.result().cruise().cleanPowerW());
     Finding finding = finding(answer, "smart-alternator");
-    assertTrue(finding.text().contains("sees 12.37 V at the peaks and gives 156.2 W clean"));
+    assertTrue(finding.inFull().contains("sees 12.37 V at the peaks and gives 156.2 W clean"));
   }
 
   @Test

@@ -138,7 +138,7 @@ class SupplyCableTest {
         "No standard fuse suits a cable of 6 mm2: for 45 A it must be rated 56.25 A or more, but"
             + " the cable carries only 51 A. Do not fit a larger fuse; take a thicker cable or"
             + " split the load.",
-        finding(answer, "no-fuse-fits").text());
+        finding(answer, "no-fuse-fits").inFull());
     assertNull(answer.result().metric().fuseA());
     assertFalse(Answers.codes(answer).contains("cable-overloaded"));
   }

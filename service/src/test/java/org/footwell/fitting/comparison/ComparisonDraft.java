@@ -43,7 +43,7 @@ final class ComparisonDraft
     if (said.size() != 1) {
       throw new AssertionError(said.size() + " findings are " + code);
     }
-    return said.get(0).text();
+    return said.get(0).inFull();
   }
 
   PositionLine line(int index) {

@@ -100,7 +100,7 @@ class ComparisonPageTest {
         .forEach(
             finding ->
                 assertTrue(
-                    page(draft).contains(PageFigures.escaped(finding.text())), finding.text()));
+                    page(draft).contains(PageFigures.escaped(finding.inFull())), finding.inFull()));
     assertFalse(draft.answer().findings().isEmpty());
   }
 

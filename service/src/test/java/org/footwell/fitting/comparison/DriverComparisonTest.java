@@ -145,7 +145,7 @@ class DriverComparisonTest {
     String said = draft.said("amplifier-far-above-rating");
     assertTrue(said.contains("the amplifier that stays has 100 W"), said);
     // √(49 W·4 ohm)
-    assertTrue(said.contains("hold the output to 14 V"), said);
+    assertTrue(said.contains("Hold the output to 14 V"), said);
     assertEquals(Verdict.WARNING, draft.line(0).verdict());
     position.replacement.continuousPowerW(50.0);
     assertFalse(draft.codes().contains("amplifier-far-above-rating"));
@@ -199,7 +199,7 @@ class DriverComparisonTest {
     // From the amplifier's 100.952 to the travel's 101.383.
     assertEquals(0.431, change.largestLevelDb(), 5e-4);
     assertTrue(change.limitsOfFactoryUnknown());
-    assertTrue(draft.said("change-at-least").contains("the limit by displacement"));
+    assertTrue(draft.said("change-at-least").contains("the travel of its cone"));
     // A price for each dB of a gain that may be much larger would mislead.
     assertTrue(draft.said("change-at-least").contains("has no price for each dB"));
     assertNull(change.pricePerDb());
@@ -294,7 +294,7 @@ class DriverComparisonTest {
     // ka is 1 for 132 cm² at 343.2/(2·π·0.064820 m) = 842.7 Hz
     assertTrue(
         ComparisonDraft.of(position).answer().findings().stream()
-            .anyMatch(finding -> finding.text().contains("the factory part is no longer small")));
+            .anyMatch(finding -> finding.inFull().contains("the factory part is no longer small")));
     position.place.displacementHz(800.0);
     assertFalse(ComparisonDraft.of(position).codes().contains("piston-model-limit"));
   }

@@ -21,7 +21,7 @@ class AdapterRingTest {
 
   private String text(String code) {
     return draft.findings(code).stream()
-        .map(Finding::text)
+        .map(Finding::inFull)
         .findFirst()
         .orElse("no " + code + " among " + draft.codes());
   }
@@ -88,8 +88,8 @@ class AdapterRingTest {
     assertFalse(result.fits());
     assertEquals(12, result.thicknessMm(), 1e-12);
     assertEquals(
-        "No ring fits: the depth behind asks for 12 mm, the grille allows 10 mm. 2 mm are lacking;"
-            + " take a shallower driver. Do not cut the vehicle for it.",
+        "No ring fits: the depth behind asks for 12 mm, the grille allows 10 mm; 2 mm"
+            + " are lacking. Take a shallower driver. Do not cut the vehicle for it.",
         text("no-thickness-fits"));
     assertFalse(found("hits-grille"));
   }
@@ -98,13 +98,13 @@ class AdapterRingTest {
   void aRingThatIsGivenIsTooThinOrTooThick() {
     draft.ring.thicknessMm(10.0);
     assertEquals(
-        "At 10 mm the ring is too thin: with 3 mm left the driver comes too close to what lies"
-            + " behind, such as the window. It must be 12 mm or thicker.",
+        "At 10 mm the ring is too thin: with 3 mm left the driver comes too close to"
+            + " what lies behind, such as the window. Make it 12 mm thick or more.",
         text("hits-behind"));
     draft.ring.thicknessMm(18.0);
     assertEquals(
-        "At 18 mm the ring is too thick: with -1 mm left the driver comes too close to the grille."
-            + " It may be 14 mm at most.",
+        "At 18 mm the ring is too thick: with -1 mm left the driver comes too close to"
+            + " the grille. Make it 14 mm thick at most.",
         text("hits-grille"));
     draft.ring.thicknessMm(13.0);
     assertTrue(draft.result().fits());
@@ -154,7 +154,8 @@ class AdapterRingTest {
     assertTrue(found("overlap-small"));
     draft.ring.outer(round(194));
     assertEquals(
-        "The ring reaches 2 mm beyond what the panel has room for.", text("outer-beyond-limit"));
+        "The ring reaches 2 mm beyond what the panel has room for. Make it smaller.",
+        text("outer-beyond-limit"));
   }
 
   @Test
@@ -201,11 +202,13 @@ class AdapterRingTest {
   void aHoleThatBreaksAnEdgeAndAThinWallAreNamed() {
     draft.ring.outer(round(173));
     assertEquals(
-        "Between a factory hole and the outer edge no wall is left: they overlap by 1.25 mm.",
+        "Between a factory hole and the outer edge no wall is left: they overlap by"
+            + " 1.25 mm. Make the ring larger or move the holes.",
         text("hole-breaks-edge"));
     draft.ring.outer(round(178));
     assertEquals(
-        "Between a factory hole and the outer edge the wall is 1.25 mm where 3 mm are wanted.",
+        "Between a factory hole and the outer edge the wall is 1.25 mm where 3 mm are"
+            + " wanted. Make the ring larger or move the holes.",
         text("wall-thin"));
   }
 
@@ -233,8 +236,8 @@ class AdapterRingTest {
     assertFalse(found("pilot-wall-thin"));
     draft.ring.basketClearanceMm(0.9);
     assertEquals(
-        "The wall around a pilot hole is 3.2 mm; a boss of two screw diameters would leave 3.6 mm."
-            + " It may split.",
+        "The wall around a pilot hole is 3.2 mm; a boss of two screw diameters would"
+            + " leave 3.6 mm. It may split. Make the ring larger, or take thinner screws.",
         text("pilot-wall-thin"));
   }
 
@@ -247,7 +250,7 @@ class AdapterRingTest {
 
   @Test
   void theFactoryScrewsAreTooShortByTheRing() {
-    assertTrue(text("screws-longer").contains("take screws 12 mm longer than the factory's"));
+    assertTrue(text("screws-longer").contains("Take screws 12 mm longer than the factory's"));
   }
 
   @Test
@@ -290,9 +293,9 @@ class AdapterRingTest {
     assertFalse(found("softens"));
     draft.ring.material(RingMaterial.PLA);
     assertEquals(
-        "PLA softens at 59 degrees Celsius, and a door in the summer sun is taken to reach 85:"
-            + " screws pull out and the ring sags. Take ABS, ASA or another material that stays"
-            + " hard.",
+        "A door in the summer sun is taken to reach 85 degrees Celsius, but PLA softens"
+            + " at 59: screws pull out and the ring sags. Take ABS, ASA or another material"
+            + " that stays hard.",
         text("softens"));
     draft.ring.placeTemperatureC(50.0);
     assertFalse(found("softens"));

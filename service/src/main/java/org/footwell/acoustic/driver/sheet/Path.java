@@ -12,7 +12,8 @@ import static org.footwell.acoustic.driver.sheet.Figure.RMS;
 import static org.footwell.acoustic.driver.sheet.Figure.SD;
 import static org.footwell.acoustic.driver.sheet.Figure.VAS;
 
-import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.footwell.calculation.Formula;
 import org.footwell.physics.ThieleSmall;
 
@@ -66,9 +67,9 @@ public enum Path {
     this.text = words.toString();
   }
 
-  /** The figures it goes out from. */
-  public List<Figure> inputs() {
-    return List.of(inputs);
+  /** The fields it goes out from. */
+  public String inputs() {
+    return Stream.of(inputs).map(input -> input.field).collect(Collectors.joining(" "));
   }
 
   /** The path that computes the figure an identity is named after; none for the sensitivity. */

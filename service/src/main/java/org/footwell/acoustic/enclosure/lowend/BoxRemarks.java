@@ -81,7 +81,7 @@ public final class BoxRemarks {
           .given(givenMm)
           .with("most", CUBE_VOLUME.at(givenMm))
           .with("volume", grossL)
-          .allowed(Allowed.atLeast(side, "mm"));
+          .allowed(Allowed.atLeast(Math.ceil(10 * side) / 10, "mm"));
       throw run.refused();
     }
     double section = run.apply(SECTION, grossL, givenMm);

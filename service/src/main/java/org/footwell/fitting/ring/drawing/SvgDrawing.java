@@ -78,7 +78,7 @@ public final class SvgDrawing {
   private List<String> against() {
     int letters = (int) ((width - 2 * MARGIN) / LETTER);
     return drawn.against().stream()
-        .flatMap(finding -> WordUtils.wrap(finding.text(), letters).lines())
+        .flatMap(finding -> WordUtils.wrap(finding.inFull(), letters).lines())
         .map(StringEscapeUtils::escapeXml10)
         .toList();
   }
