@@ -42,10 +42,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
     remarkUnused(plan, resolved, run);
     new PartReview(plan, run).remark();
 
-    Seat main =
-        plan.seats().stream()
-            .max(Comparator.comparing(Seat::weight))
-            .orElseThrow();
+    Seat main = plan.seats().stream().max(Comparator.comparing(Seat::weight)).orElseThrow();
     ChannelLevel level = new ChannelLevel(plan, resolved, run, main.head());
     List<ChannelReview.Powered> channels = powered.stream().map(Optional::orElseThrow).toList();
     SeatDelaysResult delays = aligned.orElseThrow();
@@ -129,10 +126,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
               Seat seat = plan.seats().get(s);
               List<Double> levels =
                   IntStream.range(0, channels.size())
-                      .mapToObj(
-                          c ->
-                              level.levelAt(
-                                  c, channels.get(c).driverPowerW(), seat.head()))
+                      .mapToObj(c -> level.levelAt(c, channels.get(c).driverPowerW(), seat.head()))
                       .collect(Collectors.toList());
               return new SeatLine(
                   seat.name(), Totals.together(levels), delays.seats().get(s).spreadMs());

@@ -228,7 +228,8 @@ class CsvBatchTest {
 
   @Test
   void everyFaultOfTheHeaderIsToldInOneProblem() {
-    Refusal refusal = Refusal.of(post("driver.ratd_ohm,power_w,power_w,colour\n4,10,10,red\n"), 422);
+    Refusal refusal =
+        Refusal.of(post("driver.ratd_ohm,power_w,power_w,colour\n4,10,10,red\n"), 422);
     assertEquals(
         Set.of(
             "/power_w duplicate",

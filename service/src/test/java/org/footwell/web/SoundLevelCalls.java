@@ -20,7 +20,7 @@ final class SoundLevelCalls {
           + "&power_w=10";
 
   /** The same as the columns and cells of a table. */
-  static final String HEADER = 
+  static final String HEADER =
       "driver.sensitivity.level_db_spl,driver.sensitivity.basis,driver.rated_ohm,power_w";
 
   static final String ROW = "90,one_watt,8,10";

@@ -49,8 +49,7 @@ final class Layout {
     if (q.arrivals() != null) {
       return ofArrivals(q, speed, run);
     }
-    Layout layout =
-        q.distances() == null ? ofPositions(q, run) : ofDistances(q, new Roster(q));
+    Layout layout = q.distances() == null ? ofPositions(q, run) : ofDistances(q, new Roster(q));
     run.requireNoFaults();
     return layout;
   }

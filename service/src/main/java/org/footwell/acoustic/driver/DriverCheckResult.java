@@ -16,9 +16,7 @@ import org.footwell.calculation.Built;
 public record DriverCheckResult(
     @Schema(description = "The part_id of the request") String part,
     @Schema(description = "The figures, given or filled in") Completed completed,
-    @Schema(
-            description =
-                "How each filled-in figure was found, such as: qes from qts qms")
+    @Schema(description = "How each filled-in figure was found, such as: qes from qts qms")
         List<String> paths,
     @Schema(description = "Reference efficiency in half space for 1 W into re, as a ratio")
         Double referenceEfficiency,
@@ -78,7 +76,6 @@ public record DriverCheckResult(
     /** The data sheet does not say it. */
     NOT_STATED
   }
-
 
   /** Thiele/Small figures. */
   @JsonInclude(JsonInclude.Include.NON_NULL)

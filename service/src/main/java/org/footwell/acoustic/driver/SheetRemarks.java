@@ -177,7 +177,8 @@ final class SheetRemarks {
     if (all.isEmpty()) {
       run.find(DriverFinding.SEVERAL_FIGURES_WRONG)
           .at("")
-          .fields("farthest", reconciliation.farthest().stream().map(figure -> figure.field).toList());
+          .fields(
+              "farthest", reconciliation.farthest().stream().map(figure -> figure.field).toList());
       return;
     }
     suspects = all.stream().map(Suspect::figure).toList();

@@ -47,7 +47,8 @@ final class DriverLimits {
     }
     double level = played.level(played.powerW(), run);
     Double thermal = bears == null ? null : (Double) thermal(bears, played, run);
-    Double displaced = q.displacementHz() == null ? null : (Double) displaced(q, played.gain(), run);
+    Double displaced =
+        q.displacementHz() == null ? null : (Double) displaced(q, played.gain(), run);
     Double movement = displaced == null ? null : (Double) movement(q, level, displaced, run);
     double largest = level;
     Holds holds = Holds.POWER;

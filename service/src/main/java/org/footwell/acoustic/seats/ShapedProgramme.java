@@ -67,14 +67,18 @@ final class ShapedProgramme {
         movement += Decibels.toPower(band.levelDbSpl() + drive - band.xmaxDbSpl());
       }
     }
-    double clean = run.apply(DriverOutput.MEAN_POWER, responses.get(index).amplifierW(), q.crestFactorDb());
+    double clean =
+        run.apply(DriverOutput.MEAN_POWER, responses.get(index).amplifierW(), q.crestFactorDb());
     hold(run.apply(DriverOutput.POWER_LEFT, clean, power), index, SourceLimit.AMPLIFIER);
     Double continuous = q.sources().get(index).driver().continuousPowerW();
     if (continuous != null) {
       hold(run.apply(DriverOutput.POWER_LEFT, continuous, power), index, SourceLimit.THERMAL);
     }
     if (q.sources().get(index).driver().displacementKnown()) {
-      hold(run.apply(DriverOutput.MOVEMENT_LEFT, q.crestFactorDb(), movement), index, SourceLimit.DISPLACEMENT);
+      hold(
+          run.apply(DriverOutput.MOVEMENT_LEFT, q.crestFactorDb(), movement),
+          index,
+          SourceLimit.DISPLACEMENT);
     }
   }
 

@@ -117,8 +117,7 @@ final class SourceResponse {
     double count = run.apply(COUNT, source.driverCount());
     run.apply(DriverOutput.LEVEL, oneWatt(), power, band.acousticDb() + count);
     if (driver.displacementKnown()) {
-      run.apply(
-          Piston.LEVEL_OF_DISPLACEMENT, frequency, areaCm2(), driver.xmaxMm(), density);
+      run.apply(Piston.LEVEL_OF_DISPLACEMENT, frequency, areaCm2(), driver.xmaxMm(), density);
     }
     band.noteHeld(run);
   }

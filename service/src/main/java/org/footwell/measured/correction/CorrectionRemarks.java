@@ -58,10 +58,7 @@ final class CorrectionRemarks {
       open++;
     }
     if (open > first) {
-      run.find(RANGE_BEYOND_GATE)
-          .at("/gate")
-          .value(points[first])
-          .limit(limit);
+      run.find(RANGE_BEYOND_GATE).at("/gate").value(points[first]).limit(limit);
     }
     if (open > last) {
       return null;

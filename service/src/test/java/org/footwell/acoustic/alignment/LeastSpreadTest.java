@@ -124,11 +124,7 @@ class LeastSpreadTest {
       Position left = anywhere(random, 1.1);
       Position right = Setup.at(left.xM(), left.yM() - 0.18, left.zM());
       setup.seats.add(
-          SeatBuilder.builder()
-              .name("s" + s)
-              .weight(0.1 + s)
-              .leftEar(left)
-              .rightEar(right));
+          SeatBuilder.builder().name("s" + s).weight(0.1 + s).leftEar(left).rightEar(right));
     }
     return setup.request();
   }

@@ -11,8 +11,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
-import org.footwell.acoustic.driver.sheet.Figure;
 import org.footwell.acoustic.driver.DriverCheckResult.Completed;
+import org.footwell.acoustic.driver.sheet.Figure;
 
 class DriverCheckProperties {
 

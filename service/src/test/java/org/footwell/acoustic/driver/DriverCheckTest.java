@@ -195,7 +195,7 @@ class DriverCheckTest {
     String either = "nominal_mm of 10 looks like a figure in inches or a figure in cm: it would be";
     assertEquals(
         either + " 254 or 100 here.",
-        finding(answer(rated().fsHz(38.0).nominalMm(10.0)), "unit-slip").inFull());
+        finding(answer(rated().fsHz(38.0).nominalMm(10.0)), "unit-slip").text());
   }
 
   @Test
@@ -421,7 +421,9 @@ class DriverCheckTest {
   void whatCannotBeCheckedIsANoteAndNoFault() {
     Answer<DriverCheckResult> answer = answer(rated());
     assertEquals(Verdict.NOTE, answer.verdict());
-    assertEquals(List.of(Figure.QTS, Figure.FS_HZ, Figure.VAS_L, Figure.QES, Figure.QMS, Figure.SENSITIVITY), answer.result().unchecked());
+    assertEquals(
+        List.of(Figure.QTS, Figure.FS_HZ, Figure.VAS_L, Figure.QES, Figure.QMS, Figure.SENSITIVITY),
+        answer.result().unchecked());
     assertEquals(0, answer.result().redundancyCount());
     assertNull(answer.result().adjusted());
   }

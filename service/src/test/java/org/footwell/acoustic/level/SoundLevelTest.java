@@ -63,7 +63,8 @@ class SoundLevelTest {
 
   @Test
   void voltageGivesThePowerIntoTheRatedImpedance() {
-    SoundLevelRequestBuilder draft = oneWatt().powerW(null).voltageV(20.0).driver(driver().ratedOhm(4.0).build());
+    SoundLevelRequestBuilder draft =
+        oneWatt().powerW(null).voltageV(20.0).driver(driver().ratedOhm(4.0).build());
     assertEquals(100, result(draft).driverPowerW(), 1e-12);
   }
 
@@ -89,7 +90,8 @@ class SoundLevelTest {
 
   @Test
   void anOctaveBelowTheCornerTheCabinGainsTwelveDbUnlessCapped() {
-    SoundLevelRequestBuilder draft = oneWatt().cabin(cabin().gainCapDb(30.0).build()).frequencyHz(343.2 / 6 / 2);
+    SoundLevelRequestBuilder draft =
+        oneWatt().cabin(cabin().gainCapDb(30.0).build()).frequencyHz(343.2 / 6 / 2);
     assertEquals(12.041, result(draft).cabinGainDb(), 1e-3);
     draft.cabin(cabin().gainCapDb(9.0).build());
     assertEquals(9, result(draft).cabinGainDb(), 1e-12);
@@ -147,10 +149,7 @@ class SoundLevelTest {
   void aSpectrumIsJudgedHereAsInTheExposureOfEightHours() {
     for (double level = 141; level <= 142.5; level += 0.05) {
       SoundLevelRequestBuilder draft =
-          oneWatt()
-              .driver(perWatt(level - 40))
-              .powerW(1e4)
-              .spectrum(List.of(new Band(16.0, 0.0)));
+          oneWatt().driver(perWatt(level - 40)).powerW(1e4).spectrum(List.of(new Band(16.0, 0.0)));
       SoundExposureRequest day =
           new SoundExposureRequest(
               List.of(
@@ -185,10 +184,7 @@ class SoundLevelTest {
   @Test
   void peaksAreHeldAgainstTheirLimitWithTheWeightingItIsMadeFor() {
     SoundLevelRequestBuilder draft =
-        oneWatt()
-            .driver(perWatt(101))
-            .powerW(1e4)
-            .spectrum(List.of(new Band(31.5, 0.0)));
+        oneWatt().driver(perWatt(101)).powerW(1e4).spectrum(List.of(new Band(31.5, 0.0)));
     SoundLevelResult result = result(draft);
     assertEquals(144.01, result.peakLevelDbSpl(), 5e-3);
     assertEquals(138.0, result.levelDbc(), 0.051);
@@ -217,10 +213,7 @@ class SoundLevelTest {
   @Test
   void atOneHundredAndFortyDbaNothingIsAllowed() {
     SoundLevelRequestBuilder draft =
-        oneWatt()
-            .powerW(1e5 / 5)
-            .driver(perWatt(110))
-            .aWeightingDb(0.0);
+        oneWatt().powerW(1e5 / 5).driver(perWatt(110)).aWeightingDb(0.0);
     assertEquals("exposure-ceiling", answer(draft).findings().get(0).code());
   }
 
@@ -250,7 +243,8 @@ class SoundLevelTest {
 
   @Test
   void pastItsLimitTheConeHoldsTheLevel() {
-    Answer<SoundLevelResult> answer = answer(withCone().powerW(100.0).driver(cone().continuousPowerW(200.0).build()));
+    Answer<SoundLevelResult> answer =
+        answer(withCone().powerW(100.0).driver(cone().continuousPowerW(200.0).build()));
     assertEquals(102.117, answer.result().limits().largestLevelDbSpl(), 1e-3);
     assertEquals(SoundLevelResult.Holds.DISPLACEMENT, answer.result().limits().holds());
     assertEquals(110, answer.result().levelDbSpl(), 1e-9);
@@ -268,7 +262,8 @@ class SoundLevelTest {
 
   @Test
   void averagePowerAboveTheContinuousIsTooHot() {
-    SoundLevelRequestBuilder draft = oneWatt().powerW(400.0).driver(driver().continuousPowerW(100.0).build());
+    SoundLevelRequestBuilder draft =
+        oneWatt().powerW(400.0).driver(driver().continuousPowerW(100.0).build());
     Answer<SoundLevelResult> answer = answer(draft);
     assertEquals(110, answer.result().limits().largestLevelDbSpl(), 1e-9);
     assertEquals(SoundLevelResult.Holds.THERMAL, answer.result().limits().holds());
@@ -296,8 +291,7 @@ class SoundLevelTest {
   @Test
   void aConeThatBeamsIsNoPiston() {
     assertTrue(
-        Answers.codes(answer(withCone().displacementHz(500.0)))
-            .contains("cone-not-a-piston"));
+        Answers.codes(answer(withCone().displacementHz(500.0))).contains("cone-not-a-piston"));
   }
 
   @Test
@@ -319,12 +313,7 @@ class SoundLevelTest {
             .driverCount(2);
     assertEquals(
         Set.of(
-            "/driver/sd_cm2",
-            "/distance_m",
-            "/driver/rated_ohm",
-            "",
-            "/a_weighting_db",
-            "/cabin"),
+            "/driver/sd_cm2", "/distance_m", "/driver/rated_ohm", "", "/a_weighting_db", "/cabin"),
         Set.copyOf(refusedAt(draft)));
     draft.driver(driver().build()).distanceM(1.0);
     assertEquals(

@@ -24,9 +24,7 @@ final class SoundLevels {
 
   /** 90 dB per watt, 8 ohm. */
   static DriverBuilder driver() {
-    return DriverBuilder.builder()
-        .sensitivity(new Sensitivity(90.0, Basis.ONE_WATT))
-        .ratedOhm(8.0);
+    return DriverBuilder.builder().sensitivity(new Sensitivity(90.0, Basis.ONE_WATT)).ratedOhm(8.0);
   }
 
   /** 8 ohm and a level per watt. */

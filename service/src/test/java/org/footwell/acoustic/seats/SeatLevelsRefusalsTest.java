@@ -81,7 +81,9 @@ class SeatLevelsRefusalsTest {
     Sources draft = new Sources();
     draft.measured = false;
     draft.add("a").position(new Position(0.0, 0.0, 0.02));
-    draft.levels.seats(List.of(SeatBuilder.builder().name("driver").position(new Position(0.0, 0.0, 0.0)).build()));
+    draft.levels.seats(
+        List.of(
+            SeatBuilder.builder().name("driver").position(new Position(0.0, 0.0, 0.0)).build()));
     assertEquals(List.of("source-too-near /sources/0/position"), refused(draft));
   }
 

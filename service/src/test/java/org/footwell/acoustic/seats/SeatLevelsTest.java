@@ -77,7 +77,9 @@ class SeatLevelsTest {
   void positionsGiveTheSameAsTheirDistances() {
     Sources draft = new Sources();
     draft.add("a").position(new Position(1.0, 2.0, 2.0));
-    draft.levels.seats(List.of(SeatBuilder.builder().name("driver").position(new Position(0.0, 0.0, 0.0)).build()));
+    draft.levels.seats(
+        List.of(
+            SeatBuilder.builder().name("driver").position(new Position(0.0, 0.0, 0.0)).build()));
     draft.measured = false;
     assertEquals(110 - 20 * Math.log10(3), draft.only().levelDbSpl(), 1e-9);
   }
@@ -128,9 +130,7 @@ class SeatLevelsTest {
   void aConeHoldsASourceAtThePistonsLevel() {
     Sources draft = new Sources();
     // As in sound-level: 530 cm² and 10 mm at 30 Hz are 102.117 dB; 31.62 Hz is 0.915 dB more.
-    draft
-        .add("a")
-        .driver(driver().sdCm2(530.0).xmaxMm(10.0).continuousPowerW(90.0).build());
+    draft.add("a").driver(driver().sdCm2(530.0).xmaxMm(10.0).continuousPowerW(90.0).build());
     draft.levels.fromHz(31.5).toHz(31.5);
     SourceBand alone = draft.answer().result().sources().get(0).bands().get(0);
     assertEquals(SourceLimit.DISPLACEMENT, alone.limitedBy());
@@ -160,7 +160,8 @@ class SeatLevelsTest {
         .sources
         .get(0)
         .driver(driver().sensitivity(new Sensitivity(105.0, Basis.ONE_WATT)).build());
-    SoundSourceBuilder small = draft.sources.get(1).driver(driver().sdCm2(50.0).xmaxMm(1.0).build());
+    SoundSourceBuilder small =
+        draft.sources.get(1).driver(driver().sdCm2(50.0).xmaxMm(1.0).build());
     draft.levels.fromHz(25.0).toHz(25.0);
     Answer<SeatLevelsResult> answer = draft.answer();
     assertEquals("source-holds-back", answer.findings().get(0).code());

@@ -22,10 +22,7 @@ final class Sources {
 
   final List<SoundSourceBuilder> sources = new ArrayList<>();
   final SeatLevelsRequestBuilder levels =
-      SeatLevelsRequestBuilder.builder()
-          .seats(List.of(seat("driver")))
-          .fromHz(100.0)
-          .toHz(100.0);
+      SeatLevelsRequestBuilder.builder().seats(List.of(seat("driver"))).fromHz(100.0).toHz(100.0);
   boolean measured = true;
 
   static Sources two() {
@@ -38,10 +35,7 @@ final class Sources {
   /** 90 dB per watt, 8 ohm, 100 W, with a cone and a coil that never hold it. */
   SoundSourceBuilder add(String name) {
     SoundSourceBuilder source =
-        SoundSourceBuilder.builder()
-            .name(name)
-            .driver(driver().build())
-            .powerW(100.0);
+        SoundSourceBuilder.builder().name(name).driver(driver().build()).powerW(100.0);
     sources.add(source);
     return source;
   }

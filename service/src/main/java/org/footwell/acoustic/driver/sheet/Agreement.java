@@ -2,11 +2,11 @@ package org.footwell.acoustic.driver.sheet;
 
 import static org.footwell.acoustic.driver.sheet.Figure.BL_TM;
 import static org.footwell.acoustic.driver.sheet.Figure.FS_HZ;
-import static org.footwell.acoustic.driver.sheet.Figure.SENSITIVITY;
 import static org.footwell.acoustic.driver.sheet.Figure.MMS_G;
 import static org.footwell.acoustic.driver.sheet.Figure.QES;
 import static org.footwell.acoustic.driver.sheet.Figure.RE_OHM;
 import static org.footwell.acoustic.driver.sheet.Figure.SD_CM2;
+import static org.footwell.acoustic.driver.sheet.Figure.SENSITIVITY;
 import static org.footwell.acoustic.driver.sheet.Figure.VAS_L;
 
 import org.footwell.physics.ThieleSmall;
@@ -101,7 +101,8 @@ public final class Agreement {
           sheet.steps.apply(
               DriverLaws.EFFICIENCY_OF_ACCELERATION, sheet.air.density(), c, a, sheet.of(RE_OHM));
       efficiencyRounding =
-          2 * (sheet.rounding(SD_CM2) + sheet.rounding(BL_TM) + sheet.rounding(MMS_G)) + sheet.rounding(RE_OHM);
+          2 * (sheet.rounding(SD_CM2) + sheet.rounding(BL_TM) + sheet.rounding(MMS_G))
+              + sheet.rounding(RE_OHM);
     } else {
       return;
     }
@@ -118,7 +119,8 @@ public final class Agreement {
       int here = Identity.SENSITIVITY.index();
       expected[here] = sheet.drive.isPerVolt() ? voltageLevel : oneWattLevel;
       rounding[here] =
-          sheet.rounding(SENSITIVITY) + DB_PER_RATIO * (efficiencyRounding + sheet.rounding(RE_OHM));
+          sheet.rounding(SENSITIVITY)
+              + DB_PER_RATIO * (efficiencyRounding + sheet.rounding(RE_OHM));
     }
   }
 
