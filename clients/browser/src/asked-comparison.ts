@@ -49,6 +49,7 @@ export function comparisonOf(
 function positionOf(vehicle: Vehicle, chosen: Package, driver: Driver, review: Review): Position {
   const { name, zone, at, factory_part } = placeOf(vehicle, driver.place);
   const factory = vehicle.factory_parts.find(({ id }) => id === factory_part);
+  const replacement = known(chosen, 'new_parts', driver.part);
   const voltage_v = vehicle.factory_voltage_v;
   const amplifier_before = factory && voltage_v !== undefined ? { voltage_v } : undefined;
   return {
@@ -58,7 +59,9 @@ function positionOf(vehicle: Vehicle, chosen: Package, driver: Driver, review: R
     band: driver.range,
     driver_count: 1,
     factory: factory && sideOf(factory),
-    replacement: sideOf(known(chosen, 'new_parts', driver.part)),
+    replacement: sideOf(replacement),
+    factory_f3_hz: factory?.compared?.f3_hz,
+    replacement_f3_hz: replacement.compared?.f3_hz,
     amplifier_before,
     amplifier_after: amplifierOf(chosen, driver, review, amplifier_before),
   };
@@ -88,8 +91,9 @@ function additionsOf({ amplifiers, additions = [] }: Package, texts: Texts): Com
   return [...bought, ...additions];
 }
 
-function sideOf(part: Part): Schemas['ComparedDriver'] {
+function sideOf(part: Part): Schemas['Driver'] {
   const { name, rated_ohm, sensitivity, continuous_power_w, sd_cm2, xmax_mm, mass_g, price, impedance, compared } = part;
+  const { f3_hz, ...stated } = compared ?? {};
   const fs_hz = impedance?.fs_hz;
-  return { name, rated_ohm, sensitivity, continuous_power_w, sd_cm2, xmax_mm, mass_g, price, fs_hz, ...compared };
+  return { name, rated_ohm, sensitivity, continuous_power_w, sd_cm2, xmax_mm, mass_g, price, fs_hz, ...stated };
 }

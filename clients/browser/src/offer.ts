@@ -5,7 +5,7 @@ import type { Texts } from './texts.js';
 
 type Schemas = components['schemas'];
 type Compared = Schemas['ComparedPosition'];
-type Side = Schemas['ComparedDriver'];
+type Side = Schemas['Driver'];
 type Addition = Schemas['DriverComparisonRequestAddedItem'];
 
 /** What a shop offers: its vehicles and its packages. */
@@ -36,7 +36,7 @@ export interface Place extends Pick<Compared, 'name' | 'zone' | 'at'> {
 }
 
 /** A part of the contract's plan, with what only a comparison asks for. */
-export type Part = Schemas['VehiclePlanPart'] & { compared?: Partial<Side> };
+export type Part = Schemas['VehiclePlanPart'] & { compared?: Partial<Side> & { f3_hz?: number } };
 
 /** A package: a plan without its vehicle, with drivers that name places. */
 export interface Package

@@ -136,11 +136,7 @@ public record SeatDelaysRequest(
   public record Distance(
       @Schema(description = "Name of the channel") @NotNull @Size(min = 1, max = 60) String channel,
       @Schema(description = "Name of the seat") @NotNull @Size(min = 1, max = 60) String seat,
-      @Schema(description = "From the loudspeaker to the midpoint between the ears, m")
-          @NotNull
-          @DecimalMin("0.05")
-          @DecimalMax("50")
-          Double distanceM) {}
+      @NotNull Double distanceM) {}
 
   /** Where one channel hands over to another. */
   public record Crossover(

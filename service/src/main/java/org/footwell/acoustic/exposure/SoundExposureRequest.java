@@ -7,8 +7,13 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.rule.AtMostOne;
+import org.footwell.calculation.rule.ExactlyOne;
+import org.footwell.calculation.rule.Needs;
+import org.footwell.calculation.rule.RefersTo;
 
 /** What was or will be heard in one day. */
+@RefersTo(field = "periods.*.spectrum", to = "bands.*.spectrum")
 public record SoundExposureRequest(
     @Schema(description = "Periods of the day with one level each, in order; silence is left out")
         @NotNull
@@ -18,38 +23,26 @@ public record SoundExposureRequest(
         @Size(min = 1, max = 400)
         List<@NotNull Band> bands) {
 
-  /** A time at one level. Exactly one of {@code levelDba} and {@code spectrum}. */
+  /** A time at one level. */
   @Built
+  @ExactlyOne({"level_dba", "spectrum"})
+  @Needs(field = "level_db_spl", beside = "spectrum")
+  @AtMostOne({"spectrum", "level_dbc"})
   public record Period(
-      @Schema(description = "How long, h") @NotNull @DecimalMin("0.0001") @DecimalMax("24")
-          Double durationH,
-      @Schema(
-              description =
-                  "A-weighted equivalent level at the ear, dBA. Exactly one of level_dba and"
-                      + " spectrum")
-          @DecimalMin("0")
-          @DecimalMax("170")
-          Double levelDba,
-      @Schema(
-              description =
-                  "Name of the spectrum heard, among bands. Exactly one of level_dba and spectrum")
-          @Size(min = 1, max = 60)
+      @NotNull Double durationH,
+      @Schema(description = "A-weighted equivalent level at the ear, dBA") Double levelDba,
+      @Schema(description = "Name of the spectrum heard, among bands") @Size(min = 1, max = 60)
           String spectrum,
       @Schema(
               description =
                   "Unweighted level the spectrum is raised or lowered to, dB SPL; absent: the"
-                      + " bands' own levels. Only with spectrum")
+                      + " bands' own levels")
           @DecimalMin("0")
           @DecimalMax("180")
           Double levelDbSpl,
       @Schema(description = "C-weighted level, dBC, when it was measured beside level_dba")
-          @DecimalMin("0")
-          @DecimalMax("180")
           Double levelDbc,
-      @Schema(description = "C-weighted instantaneous peak, dBC, when it is known")
-          @DecimalMin("0")
-          @DecimalMax("200")
-          Double peakLevelDbc) {}
+      Double peakLevelDbc) {}
 
   /** One band of a spectrum. */
   public record Band(

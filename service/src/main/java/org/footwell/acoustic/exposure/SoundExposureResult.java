@@ -38,11 +38,11 @@ public record SoundExposureResult(
   /** One period. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Line(
-      @Schema(description = "A-weighted level, dBA") double levelDba,
-      @Schema(description = "C-weighted level, dBC") Double levelDbc,
+      double levelDba,
+      Double levelDbc,
       @Schema(description = "C-weighted less A-weighted level, dB: large where bass prevails")
           Double cMinusADb,
-      @Schema(description = "How long, h") double durationH,
+      double durationH,
       @Schema(description = "Its part of the NIOSH dose, %") double nioshDosePercent,
       @Schema(description = "Its part of the dose by 29 CFR 1910.95, %") double cfrDosePercent) {}
 }

@@ -37,10 +37,7 @@ public record SoundLevelRequest(
                     + " says")
         Double powerW,
     @Schema(description = "RMS voltage at the terminals of each driver, V") Double voltageV,
-    @Schema(description = "Distance from the drivers to the ear, m")
-        @DecimalMin("0.05")
-        @DecimalMax("100")
-        Double distanceM,
+    Double distanceM,
     Integer driverCount,
     @Schema(description = "With several drivers and power_w: whether they share it or each gets it")
         Drive drive,

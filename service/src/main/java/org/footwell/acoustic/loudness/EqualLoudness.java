@@ -44,7 +44,7 @@ public final class EqualLoudness implements Calculation<EqualLoudnessRequest, Eq
               "20 to 90 phon up to 4 kHz, 20 to 80 phon above.",
               "Road noise masks bass; what it takes to be heard above it is not in the contours.")
           .findings(LoudnessFinding.values())
-          .refusals(FrequencyFault.RANGE_REVERSED, FrequencyFault.RANGE_WITHOUT_POINTS)
+          .refusals(FrequencyFault.RANGE_WITHOUT_POINTS)
           .cautions(Safety.HEARING)
           .build();
 
@@ -76,12 +76,7 @@ public final class EqualLoudness implements Calculation<EqualLoudnessRequest, Eq
 
   private static int[] rows(EqualLoudnessRequest q, Run run) {
     int[] rows = Contours.rows(q.fromHz(), q.toHz());
-    if (q.fromHz() > q.toHz()) {
-      run.refuse(FrequencyFault.RANGE_REVERSED)
-          .at("/to_hz")
-          .given(q.toHz())
-          .allowed("at least " + q.fromHz());
-    } else if (rows.length == 0) {
+    if (rows.length == 0) {
       run.refuse(FrequencyFault.RANGE_WITHOUT_POINTS)
           .at("/from_hz")
           .given(q.fromHz() + " to " + q.toHz() + " Hz")

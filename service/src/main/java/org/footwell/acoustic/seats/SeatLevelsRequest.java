@@ -94,11 +94,7 @@ public record SeatLevelsRequest(
   public record SeatDistance(
       @Schema(description = "Name of the source") @NotNull @Size(min = 1, max = 60) String source,
       @Schema(description = "Name of the seat") @NotNull @Size(min = 1, max = 60) String seat,
-      @Schema(description = "From the source to the midpoint between the ears, m")
-          @NotNull
-          @DecimalMin("0.05")
-          @DecimalMax("50")
-          Double distanceM) {}
+      @NotNull Double distanceM) {}
 
   /** One point of the target curve. */
   public record TargetPoint(

@@ -12,11 +12,11 @@ import org.footwell.fitting.comparison.DriverComparisonResult.PositionLine;
 import org.footwell.fitting.comparison.DriverComparisonResult.VehicleTotals;
 import org.footwell.fitting.comparison.sides.ChangeFigures;
 import org.footwell.fitting.comparison.sides.ComparedAmplifier;
-import org.footwell.fitting.comparison.sides.ComparedDriver;
 import org.footwell.fitting.comparison.sides.ComparedPosition;
 import org.footwell.fitting.comparison.sides.ComparedSide;
 import org.footwell.fitting.comparison.sides.SideFigures;
 import org.footwell.fitting.comparison.sides.SideFormulas;
+import org.footwell.parts.Driver;
 import org.footwell.parts.Safety;
 import org.footwell.physics.Air;
 import org.footwell.physics.Piston;
@@ -68,7 +68,6 @@ public final class DriverComparison
               "An amplifier that stays is taken to keep its voltage into another load.",
               "Better sound is not in these figures: listen.")
           .findings(ComparisonFinding.values())
-          .refusals(ComparisonFault.values())
           .cautions(Safety.RESTRAINT, Safety.HEARING, Safety.AIRBAG)
           .view(
               "html",
@@ -84,7 +83,6 @@ public final class DriverComparison
 
   @Override
   public DriverComparisonResult compute(DriverComparisonRequest q, Run run) {
-    ComparisonRules.check(q, run);
     double density = run.apply(Air.DENSITY, q.temperatureC());
     List<PositionLine> lines = new ArrayList<>();
     for (ComparedPosition position : q.positions()) {
@@ -120,8 +118,8 @@ public final class DriverComparison
   }
 
   private static PositionLine line(ComparedPosition position, double density, Run run) {
-    ComparedDriver factory = position.factory();
-    ComparedDriver replacement = position.replacement();
+    Driver factory = position.factory();
+    Driver replacement = position.replacement();
     ComparedAmplifier first = position.amplifierBefore();
     ComparedAmplifier second = position.amplifierAfter();
     Double voltageBefore =
@@ -131,8 +129,9 @@ public final class DriverComparison
     ComparedSide before =
         factory == null
             ? null
-            : new SideFigures(position, factory, density, run).side(voltageBefore);
-    ComparedSide after = new SideFigures(position, replacement, density, run).side(voltageAfter);
+            : new SideFigures(position, position.before(), density, run).side(voltageBefore);
+    ComparedSide after =
+        new SideFigures(position, position.after(), density, run).side(voltageAfter);
     return DriverComparisonResultPositionLineBuilder.builder()
         .name(position.name())
         .zone(position.zone())

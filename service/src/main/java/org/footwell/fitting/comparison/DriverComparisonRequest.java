@@ -10,11 +10,13 @@ import jakarta.validation.constraints.Size;
 import java.math.BigDecimal;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.rule.Unique;
 import org.footwell.fitting.comparison.sides.ComparedPosition;
 import org.footwell.parts.Money;
 
 /** What is compared: position by position, and what comes in besides. */
 @Built
+@Unique("positions.*.name")
 public record DriverComparisonRequest(
     @Schema(description = "The positions") @NotNull @Size(min = 1, max = 32)
         List<@NotNull ComparedPosition> positions,
@@ -49,13 +51,8 @@ public record DriverComparisonRequest(
   public record AddedItem(
       @Schema(description = "What it is called") @NotNull @Size(min = 1, max = 80) String name,
       @Schema(description = "Where its mass goes") ComparedPosition.MountedAt at,
-      @Schema(description = "Mass, g; left out when it is not known") Double massG,
-      @Schema(
-              description =
-                  "Price; 0 when the customer owns it, left out when it is not known. At most four"
-                      + " decimals")
-          @Digits(integer = Money.MOST_DIGITS, fraction = Money.FINEST)
-          BigDecimal price) {
+      Double massG,
+      @Digits(integer = Money.MOST_DIGITS, fraction = Money.FINEST) BigDecimal price) {
 
     public AddedItem {
       at = at == null ? ComparedPosition.MountedAt.CABIN : at;

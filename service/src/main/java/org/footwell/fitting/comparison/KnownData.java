@@ -8,9 +8,10 @@ import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.fitting.comparison.DriverComparisonResult.PositionLine;
 import org.footwell.fitting.comparison.sides.ChangeFigures;
-import org.footwell.fitting.comparison.sides.ComparedDriver;
+import org.footwell.fitting.comparison.sides.ComparedPart;
 import org.footwell.fitting.comparison.sides.ComparedPosition;
 import org.footwell.fitting.comparison.sides.LevelLimit;
+import org.footwell.parts.Driver;
 
 /** Says once for each position what was not given, and what is only a bound for it. */
 final class KnownData {
@@ -30,9 +31,9 @@ final class KnownData {
   void remark() {
     List<String> missing = new ArrayList<>();
     if (position.factory() != null) {
-      missing(missing, position.factory(), "factory.");
+      missing(missing, position.before(), "factory.");
     }
-    missing(missing, position.replacement(), "replacement.");
+    missing(missing, position.after(), "replacement.");
     if (position.replacement().price() == null) {
       missing.add("replacement.price");
     }
@@ -56,16 +57,17 @@ final class KnownData {
     }
   }
 
-  private static void missing(List<String> into, ComparedDriver driver, String part) {
-    add(into, part + "sensitivity", driver.sensitivity());
-    add(into, part + "continuous_power_w", driver.continuousPowerW());
-    add(into, part + "peak_power_w", driver.peakPowerW());
-    add(into, part + "sd_cm2", driver.sdCm2());
-    add(into, part + "xmax_mm", driver.xmaxMm());
-    if (driver.f3Hz() == null) {
-      add(into, part + "fs_hz", driver.fsHz());
+  private static void missing(List<String> into, ComparedPart part, String at) {
+    Driver driver = part.driver();
+    add(into, at + "sensitivity", driver.sensitivity());
+    add(into, at + "continuous_power_w", driver.continuousPowerW());
+    add(into, at + "peak_power_w", driver.peakPowerW());
+    add(into, at + "sd_cm2", driver.sdCm2());
+    add(into, at + "xmax_mm", driver.xmaxMm());
+    if (part.f3Hz() == null) {
+      add(into, at + "fs_hz", driver.fsHz());
     }
-    add(into, part + "mass_g", driver.massG());
+    add(into, at + "mass_g", driver.massG());
   }
 
   private static void add(List<String> into, String field, Object value) {

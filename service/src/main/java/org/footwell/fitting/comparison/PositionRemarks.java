@@ -6,12 +6,12 @@ import org.footwell.fitting.comparison.DriverComparisonResult.PositionLine;
 import org.footwell.fitting.comparison.sides.ChangeFigures;
 import org.footwell.fitting.comparison.sides.ComparedAmplifier;
 import org.footwell.fitting.comparison.sides.ComparedChange;
-import org.footwell.fitting.comparison.sides.ComparedDriver;
 import org.footwell.fitting.comparison.sides.ComparedPosition;
 import org.footwell.fitting.comparison.sides.ComparedSide;
 import org.footwell.fitting.comparison.sides.LevelLimit;
 import org.footwell.fitting.comparison.sides.ReachLimit;
 import org.footwell.fitting.comparison.sides.SideFigures;
+import org.footwell.parts.Driver;
 import org.footwell.parts.Money;
 import org.footwell.parts.Sensitivity.Basis;
 import org.footwell.physics.Electricity;
@@ -85,8 +85,8 @@ final class PositionRemarks {
   }
 
   private void sensitivities() {
-    ComparedDriver factory = position.factory();
-    ComparedDriver replacement = position.replacement();
+    Driver factory = position.factory();
+    Driver replacement = position.replacement();
     if (factory.sensitivity() != null
         && replacement.sensitivity() != null
         && factory.sensitivity().basis() != replacement.sensitivity().basis()
@@ -95,15 +95,15 @@ final class PositionRemarks {
     }
   }
 
-  private static boolean unlikeBases(ComparedDriver driver) {
+  private static boolean unlikeBases(Driver driver) {
     double difference = SensitivityBases.BASIS_DIFFERENCE.at(driver.ratedOhm());
     return driver.sensitivity().basis() == Basis.TWO_POINT_EIGHT_THREE_VOLT
         && Math.abs(difference) > BASES_ALIKE_DB;
   }
 
   private void reach() {
-    ReachLimit before = SideFigures.reachBasis(position, position.factory());
-    ReachLimit after = SideFigures.reachBasis(position, position.replacement());
+    ReachLimit before = SideFigures.reachBasis(position, position.before());
+    ReachLimit after = SideFigures.reachBasis(position, position.after());
     if (before != null && after != null && before != after) {
       find(ComparisonFinding.REACH_UNLIKE, "");
     }
@@ -156,7 +156,7 @@ final class PositionRemarks {
     }
   }
 
-  private void part(ComparedDriver driver, ComparedSide side, String which) {
+  private void part(Driver driver, ComparedSide side, String which) {
     if (driver == null) {
       return;
     }

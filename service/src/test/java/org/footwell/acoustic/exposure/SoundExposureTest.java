@@ -159,14 +159,14 @@ class SoundExposureTest {
   void anUnweightedLevelAloneIsRefused() {
     List<Fault> faults =
         Answers.faults(Days.CALCULATION, day(lasting(1.0).levelDbSpl(120.0).build()));
-    assertEquals("unweighted-level", faults.get(0).code());
-    assertEquals("/periods/0/level_db_spl", faults.get(0).pointer());
-    assertEquals(1, faults.size());
+    assertEquals(
+        List.of("exactly-one-of /periods/0", "needed-beside /periods/0/spectrum"),
+        faults.stream().map(fault -> fault.code() + " " + fault.pointer()).toList());
   }
 
   @Test
   void everythingAmissIsRefusedAtOnce() {
-    List<Band> bands = List.of(new Band("a", 63.0, 90.0), new Band("a", 63.0957, 80.0));
+    List<Band> bands = List.of(new Band("a", 63.0, 90.0));
     SoundExposureRequest day =
         day(
             bands,
@@ -176,13 +176,22 @@ class SoundExposureTest {
             lasting(1.0).spectrum("b").levelDbc(99.0).build());
     assertEquals(
         List.of(
-            "/bands/1/frequency_hz",
             "/periods/0",
             "/periods/1",
-            "/periods/2/level_db_spl",
+            "/periods/2/spectrum",
             "/periods/3/level_dbc",
-            "/periods/3/spectrum",
-            "/periods"),
+            "/periods/3/spectrum"),
         Answers.faults(Days.CALCULATION, day).stream().map(Fault::pointer).toList());
+  }
+
+  @Test
+  void aDayHas24HoursAndABandOneLevel() {
+    List<Band> bands = List.of(new Band("a", 63.0, 90.0), new Band("a", 63.0957, 80.0));
+    SoundExposureRequest day = day(bands, at(90, 20), at(80, 5));
+    assertEquals(
+        List.of("duplicate /bands/1/frequency_hz", "day-too-long /periods"),
+        Answers.faults(Days.CALCULATION, day).stream()
+            .map(fault -> fault.code() + " " + fault.pointer())
+            .toList());
   }
 }

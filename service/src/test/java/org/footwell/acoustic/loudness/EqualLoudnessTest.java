@@ -95,7 +95,7 @@ class EqualLoudnessTest {
   @Test
   void rangesWithoutThirdOctavesAreRefused() {
     assertEquals(
-        List.of("range-reversed"),
+        List.of("not-ascending"),
         Answers.faults(CALCULATION, within(200, 100)).stream().map(Fault::code).toList());
     assertEquals(
         List.of("range-without-points"),

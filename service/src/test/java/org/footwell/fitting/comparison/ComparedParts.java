@@ -1,7 +1,7 @@
 package org.footwell.fitting.comparison;
 
 import java.math.BigDecimal;
-import org.footwell.fitting.comparison.sides.ComparedDriverBuilder;
+import org.footwell.parts.DriverBuilder;
 import org.footwell.parts.Sensitivity;
 import org.footwell.parts.Sensitivity.Basis;
 
@@ -10,8 +10,8 @@ final class ComparedParts {
 
   private ComparedParts() {}
 
-  static ComparedDriverBuilder factory() {
-    return ComparedDriverBuilder.builder()
+  static DriverBuilder factory() {
+    return DriverBuilder.builder()
         .ratedOhm(4.0)
         .sensitivity(atVoltage(91))
         .continuousPowerW(25.0)
@@ -22,8 +22,8 @@ final class ComparedParts {
         .massG(350.0);
   }
 
-  static ComparedDriverBuilder replacement() {
-    return ComparedDriverBuilder.builder()
+  static DriverBuilder replacement() {
+    return DriverBuilder.builder()
         .ratedOhm(4.0)
         .sensitivity(perWatt(88))
         .continuousPowerW(80.0)

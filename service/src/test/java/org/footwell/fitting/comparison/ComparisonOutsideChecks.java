@@ -3,8 +3,8 @@ package org.footwell.fitting.comparison;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
-import org.footwell.fitting.comparison.sides.ComparedDriverBuilder;
 import org.footwell.fitting.comparison.sides.ComparedSide;
+import org.footwell.parts.DriverBuilder;
 import org.footwell.parts.Sensitivity;
 import org.footwell.parts.Sensitivity.Basis;
 import org.footwell.physics.Piston;
@@ -70,7 +70,7 @@ class ComparisonOutsideChecks extends OutsideChecks {
         .amplifierAfter(PositionDraft.volts(row.number("clean_v")).build())
         .displacementHz(row.number("displacement_hz"))
         .reachLevelDbSpl(row.number("reach_db"));
-    ComparedDriverBuilder driver = position.replacement;
+    DriverBuilder driver = position.replacement;
     driver
         .ratedOhm(row.number("rated_ohm"))
         .sensitivity(

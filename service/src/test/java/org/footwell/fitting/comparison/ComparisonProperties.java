@@ -9,15 +9,15 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.footwell.fitting.comparison.DriverComparisonResult.GroupLine;
 import org.footwell.fitting.comparison.sides.ComparedChange;
-import org.footwell.fitting.comparison.sides.ComparedDriverBuilder;
 import org.footwell.fitting.comparison.sides.ComparedPosition.Zone;
 import org.footwell.fitting.comparison.sides.ComparedSide;
+import org.footwell.parts.DriverBuilder;
 
 class ComparisonProperties {
 
   private static PositionDraft position(double level, double watts, double sd, double xmax) {
     PositionDraft position = new PositionDraft();
-    ComparedDriverBuilder driver = position.replacement;
+    DriverBuilder driver = position.replacement;
     driver
         .sensitivity(ComparedParts.perWatt(level))
         .continuousPowerW(watts)
@@ -35,7 +35,7 @@ class ComparisonProperties {
       @ForAll @DoubleRange(min = 0.1, max = 30) double xmax) {
     PositionDraft position = position(level, watts, sd, xmax);
     ComparedChange forth = ComparisonDraft.of(position).line(0).change();
-    ComparedDriverBuilder factory = position.factory;
+    DriverBuilder factory = position.factory;
     position.factory = position.replacement;
     position.replacement = factory;
     position

@@ -26,8 +26,8 @@ class ComparisonRefusalsTest {
         List.of(
             "/positions/0/amplifier_before exactly-one-of",
             "/positions/0/amplifier_after exactly-one-of",
-            "/positions/1/name duplicate",
-            "/positions/1/amplifier_before amplifier-without-factory-part"),
+            "/positions/1/factory needed-beside",
+            "/positions/1/name duplicate"),
         draft.faults());
   }
 

@@ -13,13 +13,13 @@ import org.footwell.calculation.Verdict;
 import org.footwell.fitting.comparison.DriverComparisonResult.GroupLine;
 import org.footwell.fitting.comparison.DriverComparisonResult.VehicleTotals;
 import org.footwell.fitting.comparison.sides.ComparedChange;
-import org.footwell.fitting.comparison.sides.ComparedDriverBuilder;
 import org.footwell.fitting.comparison.sides.ComparedPosition.Band;
 import org.footwell.fitting.comparison.sides.ComparedPosition.MountedAt;
 import org.footwell.fitting.comparison.sides.ComparedPosition.Zone;
 import org.footwell.fitting.comparison.sides.ComparedSide;
 import org.footwell.fitting.comparison.sides.LevelLimit;
 import org.footwell.fitting.comparison.sides.ReachLimit;
+import org.footwell.parts.DriverBuilder;
 import org.junit.jupiter.api.Test;
 
 class DriverComparisonTest {
@@ -227,8 +227,8 @@ class DriverComparisonTest {
   void nothingButTheImpedancesStillGivesAnAnswer() {
     PositionDraft position = new PositionDraft();
     position.place.amplifierBefore(null).amplifierAfter(null);
-    position.factory = ComparedDriverBuilder.builder().ratedOhm(4.0);
-    position.replacement = ComparedDriverBuilder.builder().ratedOhm(4.0);
+    position.factory = DriverBuilder.builder().ratedOhm(4.0);
+    position.replacement = DriverBuilder.builder().ratedOhm(4.0);
     ComparisonDraft draft = ComparisonDraft.of(position);
     assertEquals(List.of("data-not-given"), draft.codes());
     assertNull(draft.line(0).after().limitedBy());
@@ -241,9 +241,9 @@ class DriverComparisonTest {
   @Test
   void aStatedResponseCountsInsteadOfTheResonanceOnlyWhenBothHaveOne() {
     PositionDraft position = new PositionDraft();
-    position.replacement.f3Hz(50.0);
+    position.place.replacementF3Hz(50.0);
     assertEquals(58, ComparisonDraft.of(position).line(0).after().lowestUsefulHz(), 1e-12);
-    position.factory.f3Hz(100.0);
+    position.place.factoryF3Hz(100.0);
     assertEquals(1, ComparisonDraft.of(position).line(0).change().lowerReachOctaves(), 1e-12);
     assertEquals(
         ReachLimit.RESPONSE, ComparisonDraft.of(position).line(0).after().lowestUsefulBy());
@@ -252,7 +252,8 @@ class DriverComparisonTest {
   @Test
   void aResponseAndAResonanceAreNotCompared() {
     PositionDraft position = new PositionDraft();
-    position.replacement.f3Hz(50.0).fsHz(null);
+    position.place.replacementF3Hz(50.0);
+    position.replacement.fsHz(null);
     ComparisonDraft draft = ComparisonDraft.of(position);
     assertNull(draft.line(0).change().lowerReachOctaves());
     assertTrue(draft.codes().contains("reach-unlike"));

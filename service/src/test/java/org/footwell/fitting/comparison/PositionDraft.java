@@ -2,12 +2,12 @@ package org.footwell.fitting.comparison;
 
 import org.footwell.fitting.comparison.sides.ComparedAmplifier;
 import org.footwell.fitting.comparison.sides.ComparedAmplifierBuilder;
-import org.footwell.fitting.comparison.sides.ComparedDriverBuilder;
 import org.footwell.fitting.comparison.sides.ComparedPosition;
 import org.footwell.fitting.comparison.sides.ComparedPosition.Band;
 import org.footwell.fitting.comparison.sides.ComparedPosition.MountedAt;
 import org.footwell.fitting.comparison.sides.ComparedPosition.Zone;
 import org.footwell.fitting.comparison.sides.ComparedPositionBuilder;
+import org.footwell.parts.DriverBuilder;
 
 /** A position to be changed with its parts: the two front doors of the method page. */
 final class PositionDraft {
@@ -15,8 +15,8 @@ final class PositionDraft {
   static final ComparedAmplifier AMPLIFIER_BEFORE = volts(8.9).build();
   static final ComparedAmplifier AMPLIFIER_AFTER = watts(75).loadOhm(4.0).build();
 
-  ComparedDriverBuilder factory = ComparedParts.factory();
-  ComparedDriverBuilder replacement = ComparedParts.replacement();
+  DriverBuilder factory = ComparedParts.factory();
+  DriverBuilder replacement = ComparedParts.replacement();
   final ComparedPositionBuilder place =
       ComparedPositionBuilder.builder()
           .name("front doors")

@@ -78,9 +78,9 @@ public final class ChangeFigures {
     if (before == null) {
       return false;
     }
-    ReachLimit basis = SideFigures.reachBasis(position, position.factory());
+    ReachLimit basis = SideFigures.reachBasis(position, position.before());
     return basis != null
-        && basis == SideFigures.reachBasis(position, position.replacement())
+        && basis == SideFigures.reachBasis(position, position.after())
         && (position.replacement().displacementKnown() || !position.factory().displacementKnown());
   }
 

@@ -1,23 +1,17 @@
 package org.footwell.fitting.comparison.sides;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import java.util.HashMap;
-import java.util.Map;
 import org.footwell.calculation.Built;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.rule.ExactlyOne;
 import org.footwell.physics.Electricity;
 
-/** What drives each driver of a position. Exactly one of {@code voltageV} and {@code powerW}. */
+/** What drives each driver of a position. */
 @Built
+@ExactlyOne({"voltage_v", "power_w"})
 public record ComparedAmplifier(
-    @Schema(
-            description =
-                "Largest clean sine at each driver, V RMS. Exactly one of voltage_v and power_w")
-        Double voltageV,
-    @Schema(
-            description =
-                "Largest clean sine power for each driver, W. Exactly one of voltage_v and power_w")
-        Double powerW,
+    @Schema(description = "Largest clean sine at each driver, V RMS") Double voltageV,
+    @Schema(description = "Largest clean sine power for each driver, W") Double powerW,
     @Schema(
             description =
                 "Load that power_w is stated for, ohm; when not given, the rated impedance of the"
@@ -28,14 +22,6 @@ public record ComparedAmplifier(
                 "Smallest rated impedance of a driver it bears in this position, ohm: with several"
                     + " drivers on one channel, the figure for each of them")
         Double minimumOhm) {
-
-  /** Refuses an amplifier given by both voltage and power, or by neither. */
-  public void requireOneDrive(String pointer, Run run) {
-    Map<String, Double> drives = new HashMap<>();
-    drives.put("voltage_v", voltageV);
-    drives.put("power_w", powerW);
-    run.exactlyOneOf(pointer, drives);
-  }
 
   /** Clean voltage, V RMS, when it was made for a rated impedance in ohm. */
   public double cleanV(double ratedOhm, Run run) {

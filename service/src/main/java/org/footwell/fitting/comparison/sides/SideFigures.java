@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.EnumMap;
 import java.util.Map;
 import org.footwell.calculation.Run;
+import org.footwell.parts.Driver;
 import org.footwell.parts.Sensitivity.Basis;
 import org.footwell.physics.Electricity;
 import org.footwell.physics.Piston;
@@ -13,7 +14,8 @@ import org.footwell.physics.SensitivityBases;
 public final class SideFigures {
 
   private final ComparedPosition position;
-  private final ComparedDriver driver;
+  private final ComparedPart part;
+  private final Driver driver;
   private final double density;
   private final Run run;
 
@@ -22,9 +24,10 @@ public final class SideFigures {
    *
    * @param density of the air, kg/m³
    */
-  public SideFigures(ComparedPosition position, ComparedDriver driver, double density, Run run) {
+  public SideFigures(ComparedPosition position, ComparedPart part, double density, Run run) {
     this.position = position;
-    this.driver = driver;
+    this.part = part;
+    this.driver = part.driver();
     this.density = density;
     this.run = run;
   }
@@ -47,7 +50,7 @@ public final class SideFigures {
     LevelLimit least = least(limits);
     Map<ReachLimit, Double> reach = reach();
     // Travel alone says how low a part does not go, not how low it goes.
-    ReachLimit highest = reachBasis(position, driver) == null ? null : highest(reach);
+    ReachLimit highest = reachBasis(position, part) == null ? null : highest(reach);
     Double area = ofAll(driver.sdCm2());
     return ComparedSideBuilder.builder()
         .name(driver.name())
@@ -140,9 +143,9 @@ public final class SideFigures {
 
   private Map<ReachLimit, Double> reach() {
     Map<ReachLimit, Double> reach = new EnumMap<>(ReachLimit.class);
-    ReachLimit basis = reachBasis(position, driver);
+    ReachLimit basis = reachBasis(position, part);
     if (basis != null) {
-      reach.put(basis, basis == ReachLimit.RESPONSE ? driver.f3Hz() : driver.fsHz());
+      reach.put(basis, basis == ReachLimit.RESPONSE ? part.f3Hz() : driver.fsHz());
     }
     if (driver.displacementKnown()) {
       reach.put(ReachLimit.DISPLACEMENT, frequencyOfTravel(position.reachLevelDbSpl()));
@@ -154,14 +157,15 @@ public final class SideFigures {
    * What the reach of a part is taken from, travel aside; null when nothing is known. A stated
    * response is no match for a resonance: it counts where both parts have one.
    */
-  public static ReachLimit reachBasis(ComparedPosition position, ComparedDriver driver) {
+  public static ReachLimit reachBasis(ComparedPosition position, ComparedPart part) {
     boolean bothHaveResponse =
-        position.replacement().f3Hz() != null
-            && (position.factory() == null || position.factory().f3Hz() != null);
-    if (driver.f3Hz() != null && (bothHaveResponse || driver.fsHz() == null)) {
+        position.replacementF3Hz() != null
+            && (position.factory() == null || position.factoryF3Hz() != null);
+    Double resonance = part.driver().fsHz();
+    if (part.f3Hz() != null && (bothHaveResponse || resonance == null)) {
       return ReachLimit.RESPONSE;
     }
-    return driver.fsHz() == null ? null : ReachLimit.RESONANCE;
+    return resonance == null ? null : ReachLimit.RESONANCE;
   }
 
   private static ReachLimit highest(Map<ReachLimit, Double> reach) {
