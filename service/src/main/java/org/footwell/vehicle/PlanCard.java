@@ -78,7 +78,6 @@ final class PlanCard {
               eachOnce(
                       Stream.of(PlanFinding.values()),
                       COMPOSED.stream().flatMap(c -> c.card().findings().stream()))
-                  .stream()
                   // The coils of a channel are those of its network.
                   .filter(code -> code != LoadFinding.DRIVER_NOT_CONNECTED)
                   .toArray(FindingCode[]::new))
