@@ -32,7 +32,7 @@ class Contract:
     def parameter(self, calculation, name):
         """A parameter of a calculation; an index of a repeated group, or a star for all, counts as its first."""
         wanted = re.sub(r"\.(\d+|\*)(?=\.|$)", ".0", name)
-        for parameter in self.get("/v1/" + calculation)["parameters"]:
+        for parameter in self._parameters(calculation):
             if parameter["name"] == wanted:
                 return parameter
         raise UnknownName(f"{calculation} has no parameter {name}")
@@ -41,7 +41,13 @@ class Contract:
         return self.parameter(calculation, name)["schema"].get("type") in ("number", "integer")
 
     def required(self, calculation):
-        return [p["name"] for p in self.get("/v1/" + calculation)["parameters"] if p.get("required")]
+        return [p["name"] for p in self._parameters(calculation) if p.get("required")]
+
+    def _parameters(self, calculation):
+        """Those of a GET; the ones that all share stand apart."""
+        for parameter in self.get("/v1/" + calculation)["parameters"]:
+            shared = parameter.get("$ref", "").rsplit("/", 1)[-1]
+            yield self.document["components"]["parameters"][shared] if shared else parameter
 
     def choices(self, calculation, name):
         return self.parameter(calculation, name)["schema"].get("enum", [])

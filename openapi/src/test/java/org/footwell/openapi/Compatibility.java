@@ -1,145 +1,137 @@
 package org.footwell.openapi;
 
-import io.swagger.v3.oas.models.OpenAPI;
-import io.swagger.v3.oas.models.Operation;
-import io.swagger.v3.oas.models.PathItem;
-import io.swagger.v3.oas.models.media.Content;
-import io.swagger.v3.oas.models.media.MediaType;
-import io.swagger.v3.oas.models.parameters.Parameter;
-import io.swagger.v3.oas.models.responses.ApiResponse;
-import io.swagger.v3.parser.OpenAPIV3Parser;
-import io.swagger.v3.parser.core.models.ParseOptions;
-import io.swagger.v3.parser.core.models.SwaggerParseResult;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import org.openapitools.openapidiff.core.OpenApiCompare;
-import org.openapitools.openapidiff.core.compare.OpenApiDiffOptions;
-import org.openapitools.openapidiff.core.model.ChangedOpenApi;
-import org.openapitools.openapidiff.core.model.ChangedOperation;
+import java.util.Set;
+import java.util.TreeSet;
 
 /**
- * What would break a caller who knows only the older of two contracts. openapi-diff finds most; it
- * overlooks changes within schemas, which {@link SchemaBreaks} finds.
+ * What would break a caller who knows only the older promises: something is gone, a request takes
+ * less, an answer promises less. What is new breaks nobody, unless it must be sent.
  */
 final class Compatibility {
 
-  private final OpenAPI before;
-  private final OpenAPI after;
-  private final SchemaBreaks schemas;
-  private final ChangedOpenApi diff;
+  private final Map<String, ObjectNode> before;
+  private final Map<String, ObjectNode> after;
+  private final List<String> found = new ArrayList<>();
 
-  Compatibility(String before, String after) {
-    this.before = read(before);
-    this.after = read(after);
-    schemas = new SchemaBreaks(this.before, this.after);
-    OpenApiDiffOptions options =
-        OpenApiDiffOptions.builder()
-            // A changed operationId renames a method of every generated client.
-            .configProperty("incompatible.operation.id.changed", "true")
-            // It compares the digits of bounds without their decimal point: 0.5 above 1.
-            .configProperty("incompatible.request.numeric.range.decreased", "false")
-            .configProperty("incompatible.response.numeric.range.increased", "false")
-            .build();
-    // It alters what it reads, so it reads its own copies.
-    diff = OpenApiCompare.fromSpecifications(read(before), read(after), options);
-  }
-
-  private static OpenAPI read(String contract) {
-    ParseOptions options = new ParseOptions();
-    options.setResolve(true); // shared parameters, bodies and answers; schemas stay references
-    options.setResolveRequestBody(true);
-    options.setResolveResponses(true);
-    SwaggerParseResult result = new OpenAPIV3Parser().readContents(contract, null, options);
-    if (!result.getMessages().isEmpty()) {
-      throw new IllegalArgumentException(String.join("\n", result.getMessages()));
-    }
-    return result.getOpenAPI();
-  }
-
-  /** All changes, breaking or not. */
-  ChangedOpenApi changes() {
-    return diff;
+  private Compatibility(Map<String, ObjectNode> before, Map<String, ObjectNode> after) {
+    this.before = before;
+    this.after = after;
   }
 
   /** One line for each break, empty when there is none. */
-  List<String> breaks() {
-    List<String> found = new ArrayList<>();
-    diff.getMissingEndpoints()
-        .forEach(gone -> found.add(gone.getMethod() + " " + gone.getPathUrl() + " is gone"));
-    for (ChangedOperation operation : diff.getChangedOperations()) {
-      if (operation.isIncompatible()) {
-        found.add(operation.getHttpMethod() + " " + operation.getPathUrl() + " has changed");
-      }
-    }
-    before.getPaths().forEach(this::path);
-    found.addAll(schemas.found());
-    if (found.isEmpty() && diff.isIncompatible()) {
-      found.add("the contract as a whole has changed");
-    }
-    return found;
+  static List<String> breaks(Map<String, ObjectNode> before, Map<String, ObjectNode> after) {
+    Compatibility compatibility = new Compatibility(before, after);
+    before.forEach(compatibility::compare);
+    after.forEach(compatibility::demanded);
+    return compatibility.found;
   }
 
-  private void path(String path, PathItem item) {
-    PathItem now = after.getPaths().get(path);
-    if (now == null) {
+  private void compare(String place, ObjectNode was) {
+    ObjectNode is = after.get(place);
+    if (is == null) {
+      // What was within it is gone as well, and told by this line.
+      report(
+          place, "removed", after.containsKey(parent(place)) || !before.containsKey(parent(place)));
       return;
     }
-    item.readOperationsMap()
-        .forEach(
-            (method, operation) -> {
-              Operation successor = now.readOperationsMap().get(method);
-              if (successor != null) {
-                operation(method + " " + path, operation, successor);
-              }
-            });
-  }
-
-  private void operation(String place, Operation old, Operation now) {
-    for (Parameter parameter : orEmpty(old.getParameters())) {
-      for (Parameter successor : orEmpty(now.getParameters())) {
-        if (parameter.getName().equals(successor.getName())
-            && parameter.getIn().equals(successor.getIn())) {
-          String at = place + " parameter " + parameter.getName();
-          schemas.request(at, parameter.getSchema(), successor.getSchema());
-        }
-      }
+    for (String fact :
+        List.of("type", "format", "operationId", "in", "style", "explode", "within")) {
+      report(place, fact + " changed", !was.path(fact).equals(is.path(fact)));
     }
-    if (old.getRequestBody() != null && now.getRequestBody() != null) {
-      Content successor = now.getRequestBody().getContent();
-      orEmpty(old.getRequestBody().getContent())
-          .forEach((type, body) -> body(place + " request " + type, body, successor.get(type)));
-    }
-    old.getResponses()
-        .forEach((status, answer) -> answer(place, status, answer, now.getResponses().get(status)));
-  }
-
-  private void body(String place, MediaType old, MediaType now) {
-    if (now != null) {
-      schemas.request(place, old.getSchema(), now.getSchema());
+    if (place.contains(" < ")) {
+      weakened(place, was, is);
+    } else {
+      narrowed(place, was, is);
     }
   }
 
-  private void answer(String place, String status, ApiResponse old, ApiResponse now) {
-    if (now == null || now.getContent() == null) {
-      return;
+  /** Something new that must be sent where nothing had to be. */
+  private void demanded(String place, ObjectNode is) {
+    boolean sent = !place.contains(" < ");
+    boolean fresh = !before.containsKey(place) && before.containsKey(parent(place));
+    report(place, "now required", sent && fresh && is.has("required"));
+  }
+
+  private void narrowed(String place, ObjectNode was, ObjectNode is) {
+    report(place, "now required", !was.has("required") && is.has("required"));
+    report(place, "no longer nullable", holds(was, "nullable") && !holds(is, "nullable"));
+    report(place, "default changed", !was.path("default").equals(is.path("default")));
+    report(
+        place,
+        "pattern changed",
+        is.has("pattern") && !is.get("pattern").equals(was.get("pattern")));
+    report(place, "fewer values", beyond(is.path("enum"), was.path("enum")));
+    report(place, "minimum raised", tightened(was, is, "inimum", 1));
+    report(place, "maximum lowered", tightened(was, is, "aximum", -1));
+    report(place, "must be longer", raised(was, is, "minLength"));
+    report(place, "must be shorter", lowered(was, is, "maxLength"));
+    report(place, "must have more entries", raised(was, is, "minItems"));
+    report(place, "must have fewer entries", lowered(was, is, "maxItems"));
+    report(place, "entries must differ", !holds(was, "uniqueItems") && holds(is, "uniqueItems"));
+    report(place, "unknown fields now refused", !was.has("closed") && is.has("closed"));
+  }
+
+  private void weakened(String place, ObjectNode was, ObjectNode is) {
+    report(place, "may be absent", was.has("required") && !is.has("required"));
+    report(place, "now nullable", !holds(was, "nullable") && holds(is, "nullable"));
+    report(place, "further values", beyond(was.path("enum"), is.path("enum")));
+  }
+
+  private void report(String place, String what, boolean broken) {
+    if (broken) {
+      found.add(place + ": " + what);
     }
-    orEmpty(old.getContent())
-        .forEach(
-            (type, body) -> {
-              MediaType successor = now.getContent().get(type);
-              if (successor != null) {
-                String at = place + " answer " + status + " " + type;
-                schemas.answer(at, body.getSchema(), successor.getSchema());
-              }
-            });
   }
 
-  private static <T> List<T> orEmpty(List<T> list) {
-    return list == null ? List.of() : list;
+  /** What a place stands in: a field in its group or body, a parameter in its operation. */
+  private static String parent(String place) {
+    int last = place.lastIndexOf(' ');
+    String name = place.substring(last + 1);
+    boolean field = !name.startsWith("?") && !name.contains("/") && name.contains(".");
+    int cut = field ? place.lastIndexOf('.') : last;
+    return cut < 0 ? "" : place.substring(0, cut);
   }
 
-  private static Map<String, MediaType> orEmpty(Content content) {
-    return content == null ? Map.of() : content;
+  private static boolean holds(JsonNode facts, String fact) {
+    return facts.path(fact).asBoolean();
+  }
+
+  /** Whether there are values beyond those listed as possible; no list means any. */
+  private static boolean beyond(JsonNode possible, JsonNode values) {
+    return possible.isArray()
+        && (values.isMissingNode() || !set(possible).containsAll(set(values)));
+  }
+
+  private static Set<String> set(JsonNode values) {
+    Set<String> set = new TreeSet<>();
+    values.forEach(value -> set.add(value.asText()));
+    return set;
+  }
+
+  private static boolean raised(JsonNode was, JsonNode is, String fact) {
+    return is.path(fact).asInt() > was.path(fact).asInt();
+  }
+
+  private static boolean lowered(JsonNode was, JsonNode is, String fact) {
+    return is.has(fact) && is.get(fact).asInt() < was.path(fact).asInt(Integer.MAX_VALUE);
+  }
+
+  /** Whether a bound, named without its first letter, moved in a direction or now excludes itself. */
+  private static boolean tightened(JsonNode was, JsonNode is, String bound, int direction) {
+    String fact = "m" + bound;
+    if (!was.has(fact) || !is.has(fact)) {
+      return is.has(fact);
+    }
+    BigDecimal old = new BigDecimal(was.get(fact).asText());
+    int change = new BigDecimal(is.get(fact).asText()).compareTo(old);
+    String exclusive = "exclusiveM" + bound;
+    boolean excluded = holds(is, exclusive) && !holds(was, exclusive);
+    return Integer.signum(change) == direction || (change == 0 && excluded);
   }
 }

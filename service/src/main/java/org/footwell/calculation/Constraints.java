@@ -72,7 +72,8 @@ final class Constraints {
     return faults.add(code).at(pointer).allowed(node.bounds().allowed());
   }
 
-  private static boolean covers(String known, String pointer) {
+  /** Whether a faulty place is this one or holds it. */
+  static boolean covers(String known, String pointer) {
     return pointer.equals(known) || pointer.startsWith(known + "/");
   }
 }

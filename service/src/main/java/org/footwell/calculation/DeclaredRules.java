@@ -93,6 +93,11 @@ final class DeclaredRules {
     }
 
     @Override
+    public void unwanted(String pointer, Object given) {
+      faults.add(CoreFault.NOT_ALLOWED).at(above + pointer).given(given).allowed("absent here");
+    }
+
+    @Override
     public void duplicate(String pointer, String given) {
       faults.add(CoreFault.DUPLICATE).at(above + pointer).given(given);
     }

@@ -55,10 +55,10 @@ final class Contract {
             .components(components)
             .security(List.of())
             .paths(new Paths());
-    Operations operations = new Operations(schemas, problems);
+    Operations operations = new Operations(schemas, problems, components);
     for (Calculation<?, ?> calculation : calculations) {
       Card<?, ?> card = calculation.card();
-      operations.add(api.getPaths(), components, card);
+      operations.add(api.getPaths(), card);
     }
     plainPages(api.getPaths());
     return api;
@@ -79,13 +79,20 @@ final class Contract {
             takes it as a query with dotted names and an index from 0 for repeated groups. A `*` \
             in place of the index stands for all entries, with their values in order between \
             commas, as in `channels.*.name=left,right`; an empty value is left out, a comma within \
-            a value is written `%2C`.
+            a value is written `%2C`. Lists in the example answers are cut after three entries.
 
             Faults of form, of bounds and of the rules between fields (`x-rules` of a schema) are told \
             all at once. What depends on values is judged once these hold, and is then told all at once too.
 
             In CSV answers a cell that a spreadsheet would run as a formula has an apostrophe before it: \
             one that begins with =, +, -, @, a tab or a return and is no number.
+
+            Batches: POST to `/batch` takes many requests in one call, as an array in JSON, one a line in NDJSON or, \
+            where the request is flat, one a row in CSV, whose columns are dotted field names; others pass through, and \
+            empty lines are skipped. They are answered row by row, in order and in constant memory; a faulty row carries its \
+            own problem and never stops the rest. Of faults of one kind, the same codes at the same fields, the first 1,000 \
+            are told in full, the others by the line of the first. Above 2 MiB, or without a Content-Length, the caller has \
+            to read while it sends.
 
             Limits: a body or a row of a batch holds at most 1 MiB, a request with recordings 64 MiB, JSON nests at most 50 deep, a \
             query has at most 1,000 parameters, an answer lists at most 100 faults.""");

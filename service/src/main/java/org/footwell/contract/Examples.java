@@ -2,6 +2,7 @@ package org.footwell.contract;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Duration;
@@ -16,6 +17,9 @@ import org.footwell.web.request.Json;
 /** Worked examples: the requests of the cards, and what the engine answers to them. */
 final class Examples {
 
+  /** What a list in an answer shows; curves have hundreds of points. */
+  private static final int SHOWN = 3;
+
   private final Engine engine = new Engine();
 
   JsonNode question(Card<?, ?> card) {
@@ -26,12 +30,24 @@ final class Examples {
     }
   }
 
+  /** The answer to the question of a card, its lists cut after the first few entries. */
   JsonNode answer(Card<?, ?> card) {
     return Calculations.all().stream()
         .filter(calculation -> calculation.card().id().equals(card.id()))
         .map(this::answer)
         .findFirst()
+        .map(Examples::shortened)
         .orElseThrow();
+  }
+
+  private static JsonNode shortened(JsonNode node) {
+    if (node instanceof ArrayNode list) {
+      while (list.size() > SHOWN) {
+        list.remove(SHOWN);
+      }
+    }
+    node.forEach(Examples::shortened);
+    return node;
   }
 
   private <Q extends Record, R extends Record> JsonNode answer(Calculation<Q, R> calculation) {

@@ -79,7 +79,12 @@ final class Schemas {
             ofRequests.add(name);
           }
         });
-    return reference(new NestedNames().nameForClass(type, Set.of()));
+    return reference(name(type));
+  }
+
+  /** The name of a record in the contract. */
+  String name(Class<?> type) {
+    return new NestedNames().nameForClass(type, Set.of());
   }
 
   private void complete(Schema<?> schema, Class<?> record, boolean request) {
@@ -128,9 +133,8 @@ final class Schemas {
   }
 
   /** Version 3.0 drops a description beside a reference; within allOf it survives. */
-  private static Schema<?> besideReference(Schema<?> reference, String description) {
-    Schema<?> described = new Schema<>(SpecVersion.V30);
-    described.setAllOf(List.of(reference));
+  private Schema<?> besideReference(Schema<?> reference, String description) {
+    Schema<?> described = allOf(List.of(reference));
     described.setDescription(description);
     return described;
   }
@@ -151,17 +155,22 @@ final class Schemas {
 
   /** The schema of a leaf by its dotted path below a record. */
   Schema<?> leaf(Class<?> record, String path) {
-    Schema<?> here = reference(new NestedNames().nameForClass(record, Set.of()));
+    Schema<?> here = reference(name(record));
     for (String part : path.split("\\.", -1)) {
       if (here.getAllOf() != null) {
         here = here.getAllOf().get(0);
       }
       if (here.get$ref() != null) {
-        here = components.getSchemas().get(here.get$ref().substring(REFERENCE.length()));
+        here = target(here);
       }
       here = part.equals("*") ? here.getItems() : here.getProperties().get(part);
     }
     return here;
+  }
+
+  /** What a reference leads to. */
+  Schema<?> target(Schema<?> reference) {
+    return components.getSchemas().get(reference.get$ref().substring(REFERENCE.length()));
   }
 
   Schema<?> reference(String name) {
@@ -173,6 +182,13 @@ final class Schemas {
     Schema<?> schema = new Schema<>(v31 ? SpecVersion.V31 : SpecVersion.V30);
     schema.setType(type);
     schema.setTypes(Set.of(type));
+    return schema;
+  }
+
+  @SuppressWarnings("rawtypes") // the model's own type
+  Schema<?> allOf(List<Schema> parts) {
+    Schema<?> schema = new Schema<>(v31 ? SpecVersion.V31 : SpecVersion.V30);
+    schema.setAllOf(parts);
     return schema;
   }
 

@@ -1,9 +1,10 @@
 package org.footwell.contract;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.swagger.v3.core.util.Json;
 import io.swagger.v3.core.util.Json31;
-import io.swagger.v3.core.util.Yaml;
-import io.swagger.v3.core.util.Yaml31;
 import io.swagger.v3.oas.models.OpenAPI;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -18,12 +19,17 @@ public final class WriteContract {
 
   public static void main(String[] arguments) throws IOException {
     Path folder = Files.createDirectories(Path.of(arguments[0]));
-    OpenAPI plain = new Contract(Calculations.all(), Version.NUMBER, false).build();
-    write(folder, "openapi-3.0.json", Json.pretty().writeValueAsString(plain));
-    write(folder, "openapi-3.0.yaml", Yaml.pretty().writeValueAsString(plain));
-    OpenAPI newer = new Contract(Calculations.all(), Version.NUMBER, true).build();
-    write(folder, "openapi-3.1.json", Json31.pretty().writeValueAsString(newer));
-    write(folder, "openapi-3.1.yaml", Yaml31.pretty().writeValueAsString(newer));
+    JsonNode plain = contract(false, Json.mapper());
+    write(folder, "openapi-3.0.json", plain.toPrettyString());
+    write(folder, "openapi-3.0.yaml", YamlText.of(plain));
+    JsonNode newer = contract(true, Json31.mapper());
+    write(folder, "openapi-3.1.json", newer.toPrettyString());
+    write(folder, "openapi-3.1.yaml", YamlText.of(newer));
+  }
+
+  private static JsonNode contract(boolean v31, ObjectMapper mapper) throws IOException {
+    OpenAPI api = new Contract(Calculations.all(), Version.NUMBER, v31).build();
+    return SaidOnce.of((ObjectNode) new ObjectMapper().readTree(mapper.writeValueAsString(api)));
   }
 
   private static void write(Path folder, String name, String text) throws IOException {

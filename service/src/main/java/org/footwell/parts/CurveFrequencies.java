@@ -5,14 +5,18 @@ import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.footwell.calculation.Built;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.calculation.rule.Ascending;
 
 /** The frequencies a curve is wanted at, and the range its extremes are looked for in. */
 @Built
+@Ascending({"from_hz", "to_hz"})
+@Ascending("list_hz.*")
 public record CurveFrequencies(
     @Schema(
             description =
@@ -73,17 +77,24 @@ public record CurveFrequencies(
     return new CurveFrequencies(null, null, null, null);
   }
 
+  /** Twelfth octaves up to a frequency in Hz, from where they always start. */
+  public static CurveFrequencies upTo(double toHz) {
+    return new CurveFrequencies(null, null, toHz, null);
+  }
+
+  /** Twelfth octaves of a range in Hz. */
+  public static CurveFrequencies range(double fromHz, double toHz) {
+    return new CurveFrequencies(null, fromHz, toHz, null);
+  }
+
+  /** These frequencies in Hz, rising. */
+  public static CurveFrequencies only(double... hz) {
+    return new CurveFrequencies(null, null, null, Arrays.stream(hz).boxed().toList());
+  }
+
   /** The points in Hz, or none if something was refused. */
   public double[] points(String pointer, Run run) {
-    if (fromHz >= toHz) {
-      run.refuse(FrequencyFault.RANGE_REVERSED)
-          .at(pointer + "/to_hz")
-          .given(toHz)
-          .allowed("more than " + fromHz);
-      return new double[0];
-    }
     if (listHz != null) {
-      Rising.require(pointer + "/list_hz", "", listHz, run);
       return listHz.stream().mapToDouble(Double::doubleValue).toArray();
     }
     // The range bounds of 1 Hz to 100 kHz lie within ten octaves below and seven above 1 kHz.

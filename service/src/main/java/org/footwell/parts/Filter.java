@@ -40,6 +40,11 @@ public record Filter(
             : Objects.requireNonNullElse(besselNormalisation, BesselNormalisation.MAGNITUDE);
   }
 
+  /** A filter by its corner in Hz; a Bessel one is half the power there. */
+  public static Filter of(Kind kind, int order, double frequencyHz) {
+    return new Filter(kind, order, frequencyHz, null);
+  }
+
   /** Kinds of filter. */
   public enum Kind {
     /** Flattest pass band. */

@@ -48,6 +48,19 @@ public final class Conductors {
       Formula.of("conductor_ohm", "l·r/1000·(1 + 0.00393·(t − 20))", "ohm", IEC_60028)
           .with("l", "r", "t", (l, r, t) -> l * r / 1000 * (1 + PER_KELVIN * (t - 20)));
 
+  /** Resistance in ohm/km of a conductor of conductivity σ, above 0, where one of copper has r. */
+  public static final Formula.Of2 OF_CONDUCTIVITY =
+      Formula.of(
+              "conductor_ohm_per_km",
+              "r/σ",
+              "ohm/km",
+              Source.of("Definition of conductivity relative to annealed copper, IEC 60028"))
+          .with("r", "σ", (r, sigma) -> r / sigma);
+
+  /** Length in m of the conductors of a cable of l metres, there and back. */
+  public static final Formula.Of1 LOOP_LENGTH =
+      Formula.of("conductor_length_m", "2·l", "m", Source.DEFINITION).with("l", l -> 2 * l);
+
   private Conductors() {}
 
   /** The sizes of class 5 in mm², thinnest first. */

@@ -6,6 +6,9 @@ public final class Decibels {
   /** Peak over RMS of a sine: 20·log10(√2) = 3.0103 dB. */
   public static final double SINE_CREST = 20 * Math.log10(Math.sqrt(2));
 
+  /** Sound pressure of 0 dB SPL in air, Pa RMS (ISO 1683). */
+  public static final double SPL_REFERENCE_PA = 20e-6;
+
   private Decibels() {}
 
   /** A ratio of powers (above 0) in dB. */

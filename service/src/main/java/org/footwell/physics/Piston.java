@@ -10,7 +10,6 @@ public final class Piston {
       Source.of(
           "L. L. Beranek, Acoustics (1954): rigid piston in an infinite baffle, far field, ka well"
               + " below 1");
-  private static final double REFERENCE_PA = 20e-6;
 
   /** Diameter in mm of the circle of a cone area in cm². */
   public static final Formula.Of1 EFFECTIVE_DIAMETER =
@@ -39,7 +38,8 @@ public final class Piston {
               "sd",
               "x",
               "ρ",
-              (f, sd, x, rho) -> Decibels.ofAmplitude(pressure(f, sd, x, rho) / REFERENCE_PA));
+              (f, sd, x, rho) ->
+                  Decibels.ofAmplitude(pressure(f, sd, x, rho) / Decibels.SPL_REFERENCE_PA));
 
   /** One-way peak displacement in mm for a level: the inverse of {@link #LEVEL_OF_DISPLACEMENT}. */
   public static final Formula.Of4 DISPLACEMENT_OF_LEVEL =
@@ -51,7 +51,9 @@ public final class Piston {
               "L",
               "ρ",
               (f, sd, level, rho) ->
-                  REFERENCE_PA * Decibels.toAmplitude(level) / pressure(f, sd, 1, rho));
+                  Decibels.SPL_REFERENCE_PA
+                      * Decibels.toAmplitude(level)
+                      / pressure(f, sd, 1, rho));
 
   /**
    * Frequency in Hz at which a cone area in cm² with a one-way peak displacement in mm gives a level:
@@ -65,7 +67,10 @@ public final class Piston {
               "L",
               "ρ",
               (sd, x, level, rho) ->
-                  Math.sqrt(REFERENCE_PA * Decibels.toAmplitude(level) / pressure(1, sd, x, rho)));
+                  Math.sqrt(
+                      Decibels.SPL_REFERENCE_PA
+                          * Decibels.toAmplitude(level)
+                          / pressure(1, sd, x, rho)));
 
   private Piston() {}
 
@@ -73,9 +78,18 @@ public final class Piston {
     return Math.sqrt(sdCm2 / 1e4 / Math.PI);
   }
 
-  /** RMS in Pa at 1 m: ρ·ω²·Sd·x/(2·π·√2). */
+  /**
+   * Pressure in Pa at 1 m for a volume acceleration of 1 m³/s² in half space, ρ/(2·π·r), from the
+   * density in kg/m³: far from the piston, where ka is well below 1.
+   */
+  public static double pressureAtOneMetre(double rho) {
+    return rho / (2 * Math.PI);
+  }
+
+  /** RMS in Pa at 1 m: the volume acceleration of a sine is ω²·sd·x/√2. */
   private static double pressure(double f, double sdCm2, double peakMm, double rho) {
     double w = 2 * Math.PI * f;
-    return rho * w * w * (sdCm2 / 1e4) * (peakMm / 1000) / (2 * Math.PI * Math.sqrt(2));
+    double acceleration = w * w * (sdCm2 / 1e4) * (peakMm / 1000) / Math.sqrt(2);
+    return pressureAtOneMetre(rho) * acceleration;
   }
 }

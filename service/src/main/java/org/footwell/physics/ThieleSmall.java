@@ -115,7 +115,27 @@ public final class ThieleSmall {
               "ρ",
               "c",
               (eta, rho, c) ->
-                  Decibels.ofAmplitude(Math.sqrt(eta * rho * c / (2 * Math.PI)) / 20e-6));
+                  Decibels.ofAmplitude(
+                      Math.sqrt(eta * rho * c / (2 * Math.PI)) / Decibels.SPL_REFERENCE_PA));
+
+  /** Electrical Q with a resistance between amplifier and voice coil. */
+  public static final Formula.Of3 QES_WITH_SOURCE =
+      Formula.of("qes", "qes·(re + source)/re", "", SMALL_DRIVER)
+          .with("qes", "re", "source", (qes, re, source) -> qes * (re + source) / re);
+
+  /** Level in dB SPL well above all resonances, from that for 1 W into re, and the voltage. */
+  public static final Formula.Of4 REFERENCE_LEVEL =
+      Formula.of(
+              "reference_level_db_spl",
+              "L1 + 10·lg(U²·re/(re + source)²)",
+              "dB SPL",
+              Source.DEFINITION)
+          .with(
+              "L1",
+              "U",
+              "re",
+              "source",
+              (l1, u, re, source) -> l1 + 20 * Math.log10(u * Math.sqrt(re) / (re + source)));
 
   private static double square(double x) {
     return x * x;

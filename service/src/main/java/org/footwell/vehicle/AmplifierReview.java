@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.footwell.calculation.Rebase;
 import org.footwell.calculation.Run;
-import org.footwell.electrical.amplifier.Rails;
 import org.footwell.electrical.heat.AmplifierHeat;
 import org.footwell.electrical.heat.AmplifierHeatRequest;
 import org.footwell.electrical.heat.AmplifierHeatRequest.Topology;
@@ -16,6 +15,9 @@ import org.footwell.electrical.supply.SupplyCable;
 import org.footwell.electrical.supply.SupplyCableRequest;
 import org.footwell.electrical.supply.SupplyCableRequestBuilder;
 import org.footwell.electrical.supply.SupplyCableResult;
+import org.footwell.parts.AmplifierBuilder;
+import org.footwell.parts.CableBuilder;
+import org.footwell.parts.Rails;
 import org.footwell.vehicle.PlanReviewResult.AmplifierLine;
 
 /** What each amplifier takes from the battery, its heat, and the cable and fuse that feed it. */
@@ -110,8 +112,10 @@ final class AmplifierReview {
     }
     return new AmplifierHeatRequest(
         amplifier.feed().supplyV(),
-        amplifier.draw().converterEfficiency(),
-        amplifier.supplyRegulated(),
+        AmplifierBuilder.builder()
+            .converterEfficiency(amplifier.draw().converterEfficiency())
+            .supplyRegulated(amplifier.supplyRegulated())
+            .build(),
         null,
         null,
         null,
@@ -154,7 +158,8 @@ final class AmplifierReview {
     Rebase places =
         Rebase.to(at, plan.amplifiers().get(index).id())
             .from("", at, at + "/draw")
-            .with("/battery_v", at + "/feed/supply_v");
+            .from("/amplifier", at, at + "/draw")
+            .with("/supply_v", at + "/feed/supply_v");
     List<Integer> channels = channelsOf(index);
     for (int c = 0; c < channels.size(); c++) {
       places
@@ -169,18 +174,21 @@ final class AmplifierReview {
     return SupplyCableRequestBuilder.builder()
         .supplyV(feed.supplyV())
         .currentA(total.musicThird().batteryCurrentA())
-        .oneWayM(feed.oneWayM())
+        .cable(
+            CableBuilder.builder()
+                .oneWayM(feed.oneWayM())
+                .areaMm2(feed.areaMm2())
+                .material(feed.material())
+                .insulationTemperatureC(feed.insulationTemperatureC())
+                .engineSpace(feed.engineSpace())
+                .build())
         .returnPath(feed.returnPath())
         .bodyOhm(feed.bodyOhm())
         .permittedDropV(feed.permittedDropV())
-        .material(feed.material())
-        .insulationTemperatureC(feed.insulationTemperatureC())
-        .engineSpace(feed.engineSpace())
-        .areaMm2(feed.areaMm2())
         .fuseDistanceM(feed.fuseDistanceM())
-        .amplifier(
-            new SupplyCableRequest.FedAmplifier(
-                total.sine().batteryCurrentA(), feed.sustainedBass(), feed.amplifierFuseA()))
+        .fullSineA(total.sine().batteryCurrentA())
+        .sustainedBass(feed.sustainedBass())
+        .amplifier(AmplifierBuilder.builder().fuseA(feed.amplifierFuseA()).build())
         .build();
   }
 
@@ -189,9 +197,10 @@ final class AmplifierReview {
     String at = "/amplifiers/" + index;
     return Rebase.to(at + "/feed", id)
         .with("/current_a", at + "/draw")
-        .with("/amplifier/full_sine_a", at + "/draw")
+        .with("/full_sine_a", at + "/draw")
         .with("/amplifier/fuse_a", at + "/feed/amplifier_fuse_a")
         .from("", at + "/feed")
+        .from("/cable", at + "/feed")
         .without(CableFinding.RULES_FIRST);
   }
 }

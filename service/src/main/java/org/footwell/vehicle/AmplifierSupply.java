@@ -6,6 +6,7 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import org.footwell.electrical.heat.AmplifierHeatRequest;
 import org.footwell.electrical.supply.SupplyCableRequest;
+import org.footwell.parts.ConductorMaterial;
 
 /** How an amplifier is supplied: what it draws, and the cable that feeds it. */
 public final class AmplifierSupply {
@@ -41,8 +42,7 @@ public final class AmplifierSupply {
           @DecimalMin("0")
           @DecimalMax("60")
           Double permittedDropV,
-      @Schema(description = "What the conductors are made of") @NotNull
-          SupplyCableRequest.Material material,
+      @Schema(description = "What the conductors are made of") @NotNull ConductorMaterial material,
       @Schema(description = "Temperature the insulation bears for long, °C") @NotNull
           Double insulationTemperatureC,
       @Schema(description = "Whether any part of it lies in an engine space") @NotNull

@@ -14,13 +14,13 @@ import org.footwell.acoustic.enclosure.VentedBoxResult;
 import org.footwell.acoustic.enclosure.lowend.BoxFinding;
 import org.footwell.acoustic.enclosure.lowend.BoxLimits;
 import org.footwell.acoustic.enclosure.lowend.BoxResponse;
-import org.footwell.acoustic.enclosure.radiator.BoxDriver;
-import org.footwell.acoustic.enclosure.radiator.BoxDriverBuilder;
-import org.footwell.acoustic.enclosure.radiator.CabinResponse;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Rebase;
 import org.footwell.calculation.Run;
-import org.footwell.electrical.impedance.ImpedanceDriver;
+import org.footwell.parts.Cabin;
+import org.footwell.parts.CabinBuilder;
+import org.footwell.parts.Driver;
+import org.footwell.parts.DriverBuilder;
 import org.footwell.parts.Filter;
 import org.footwell.physics.Decibels;
 import org.footwell.vehicle.PlanReviewResult.BoxLine;
@@ -119,21 +119,13 @@ final class BoxReview {
    * The part of a driver as a box takes it. Impedances are those of one voice coil: with all coils
    * driven alike, power into the rated impedance and all else are the same for any way to join them.
    */
-  private BoxDriver boxDriver(int driver) {
+  private Driver boxDriver(int driver) {
     VehiclePlan.Part part = resolved.part(driver);
-    ImpedanceDriver coil = part.impedance();
-    return BoxDriverBuilder.builder()
-        .reOhm(coil.reOhm())
+    Driver coil = part.impedance();
+    return DriverBuilder.builder(coil)
         .ratedOhm(part.ratedOhm())
-        .fsHz(coil.fsHz())
-        .qms(coil.qms())
-        .qes(coil.qes())
-        .vasL(coil.vasL())
         .sdCm2(part.sdCm2())
         .xmaxMm(part.xmaxMm())
-        .leMh(coil.leMh())
-        .leExponent(coil.leExponent())
-        .leAtHz(coil.leAtHz())
         .continuousPowerW(part.continuousPowerW())
         .build();
   }
@@ -143,8 +135,8 @@ final class BoxReview {
     return passive == null ? plan.channels().get(channel).highPass() : passive;
   }
 
-  private CabinResponse cabin() {
-    return new CabinResponse(plan.vehicle().cabinLengthM(), null, null, null);
+  private Cabin cabin() {
+    return CabinBuilder.builder().lengthM(plan.vehicle().cabinLengthM()).build();
   }
 
   private Rebase places(Calculation<?, ?> box, int channel, int driver) {
@@ -152,7 +144,11 @@ final class BoxReview {
     String enclosure = "/drivers/" + driver + "/enclosure";
     Rebase places =
         Rebase.to("/channels/" + channel, plan.drivers().get(driver).id())
-            .from("/driver", part + "/impedance", part)
+            .from("/driver", part + "/impedance")
+            .with("/driver/rated_ohm", part + "/rated_ohm")
+            .with("/driver/sd_cm2", part + "/sd_cm2")
+            .with("/driver/xmax_mm", part + "/xmax_mm")
+            .with("/driver/continuous_power_w", part + "/continuous_power_w")
             // The plan judges power, unknown limits and the cabin for all drivers alike, and shows
             // no curve.
             .without(

@@ -9,6 +9,8 @@ import org.footwell.electrical.impedance.ImpedanceCurve;
 import org.footwell.electrical.impedance.ImpedanceCurveRequest;
 import org.footwell.electrical.impedance.ImpedanceCurveResult;
 import org.footwell.electrical.load.WiringLoadResult;
+import org.footwell.parts.Driver;
+import org.footwell.parts.DriverBuilder;
 
 /** The lowest load a channel really presents, where the data of its drivers is there. */
 final class ChannelLowestLoad {
@@ -50,11 +52,12 @@ final class ChannelLowestLoad {
       return Optional.empty();
     }
     String at = "/new_parts/" + index;
-    Rebase places = Rebase.to(at, part.id()).from("/driver", at + "/impedance").from("", at);
-    return run.call(
-            IMPEDANCE_CURVE,
-            new ImpedanceCurveRequest(part.impedance(), null, part.ratedOhm(), null),
-            places)
+    Rebase places =
+        Rebase.to(at, part.id())
+            .from("/driver", at + "/impedance")
+            .with("/driver/rated_ohm", at + "/rated_ohm");
+    Driver rated = DriverBuilder.builder(part.impedance()).ratedOhm(part.ratedOhm()).build();
+    return run.call(IMPEDANCE_CURVE, new ImpedanceCurveRequest(rated, null, null), places)
         .map(ImpedanceCurveResult::lowestModulusOhm)
         .map(lowest -> lowest / part.ratedOhm());
   }

@@ -16,6 +16,9 @@ import org.footwell.electrical.load.LoadFinding;
 import org.footwell.electrical.load.WiringLoad;
 import org.footwell.electrical.load.WiringLoadRequest;
 import org.footwell.electrical.load.WiringLoadResult;
+import org.footwell.parts.AmplifierBuilder;
+import org.footwell.parts.DriverBuilder;
+import org.footwell.parts.VoiceCoil;
 
 /** One channel of a plan: its load, and what its amplifier delivers into it. */
 final class ChannelReview {
@@ -78,31 +81,34 @@ final class ChannelReview {
   }
 
   private WiringLoadRequest wiring() {
-    List<WiringLoadRequest.Coil> coils = new ArrayList<>();
+    List<VoiceCoil> coils = new ArrayList<>();
     for (int driver : resolved.driversOf(index)) {
       VehiclePlan.Part part = resolved.part(driver);
       VehiclePlan.Driver place = plan.drivers().get(driver);
       for (int coil = 1; coil <= part.coilCount(); coil++) {
         String name = part.coilCount() == 1 ? place.id() : place.id() + "." + coil;
         coils.add(
-            new WiringLoadRequest.Coil(
-                name, part.ratedOhm(), part.reOhm(), place.id(), place.band()));
+            new VoiceCoil(name, part.ratedOhm(), part.reOhm(), null, place.id(), place.band()));
       }
     }
     return new WiringLoadRequest(
         channel.network(),
-        coils.isEmpty() ? null : coils,
-        new WiringLoadRequest.Amplifier(
-            output.minimumOhm(), channel.bridged(), output.minimumBridgedOhm(), outputOhm()),
+        coils,
+        amplifier()
+            .minimumOhm(output.minimumOhm())
+            .minimumBridgedOhm(output.minimumBridgedOhm())
+            .build(),
+        channel.bridged(),
         channel.cable(),
         null);
   }
 
-  /** Bridged, the output impedances of both halves lie in series. */
-  private Double outputOhm() {
-    return output.outputOhm() == null
-        ? null
-        : Double.valueOf(output.outputOhm() * channel.outputs().size());
+  private AmplifierBuilder amplifier() {
+    return AmplifierBuilder.builder()
+        .rails(output.rails())
+        .ratings(output.ratings())
+        .outputOhm(output.outputOhm())
+        .supplyRegulated(plan.amplifiers().get(resolved.amplifierOf(index)).supplyRegulated());
   }
 
   private Rebase wiringPlaces() {
@@ -110,7 +116,7 @@ final class ChannelReview {
         Rebase.to(at(), channel.id())
             .from("", at())
             .from("/amplifier", outputAt())
-            .with("/amplifier/bridged", at() + "/outputs");
+            .with("/bridged", at() + "/outputs");
     if (resolved.driversOf(index).stream().allMatch(d -> resolved.part(d).impedance() != null)) {
       // The lowest load is computed, so it need not be guessed.
       places.without(LoadFinding.LOWEST_MODULUS);
@@ -130,11 +136,15 @@ final class ChannelReview {
     Double bearable = bearableW(load);
     return RailMatchRequestBuilder.builder()
         .loadOhm(load.loadWithCableOhm() == null ? load.loadOhm() : load.loadWithCableOhm())
-        .rails(output.rails())
-        .ratings(output.ratings())
+        .amplifier(amplifier().build())
         .bridged(channel.bridged())
-        .supplyRegulated(plan.amplifiers().get(resolved.amplifierOf(index)).supplyRegulated())
-        .driver(bearable == null ? null : new RailMatchRequest.Driver(bearable, load.loadOhm()))
+        .driver(
+            bearable == null
+                ? null
+                : DriverBuilder.builder()
+                    .continuousPowerW(bearable)
+                    .ratedOhm(load.loadOhm())
+                    .build())
         .supplyV(supplyV())
         .build();
   }
@@ -149,6 +159,7 @@ final class ChannelReview {
   private Rebase matchPlaces() {
     return Rebase.to(at(), channel.id())
         .from("", outputAt())
+        .from("/amplifier", outputAt())
         .with("/load_ohm", at() + "/network")
         .with("/bridged", at() + "/outputs")
         .with("/supply_v", "/amplifiers/" + resolved.amplifierOf(index) + "/feed/supply_v")

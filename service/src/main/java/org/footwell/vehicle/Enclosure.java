@@ -3,17 +3,20 @@ package org.footwell.vehicle;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.NotNull;
 import org.footwell.acoustic.enclosure.BoxPort;
-import org.footwell.acoustic.enclosure.ClosedBoxRequest.ClosedVolume;
-import org.footwell.acoustic.enclosure.ClosedBoxRequest.LeakyBaffle;
-import org.footwell.acoustic.enclosure.VentedBoxRequest.VentedVolume;
+import org.footwell.acoustic.enclosure.LeakyBaffle;
+import org.footwell.calculation.rule.ExactlyOne;
+import org.footwell.calculation.rule.Without;
+import org.footwell.parts.Box;
 
 /**
  * What the back of one driver works into, its own share of it where drivers share a box. Exactly one
  * of {@code closed}, {@code vented} and {@code baffle}.
  */
+@ExactlyOne({"closed.volume_l", "closed.qtc", "closed.ripple_db"})
+@Without({"closed.fb_hz", "closed.qp"})
+@Without({"vented.box.qtc", "vented.box.ripple_db", "vented.box.fill_factor"})
 public record Enclosure(
-    @Schema(description = "A closed box. Exactly one of closed, vented and baffle")
-        ClosedVolume closed,
+    @Schema(description = "A closed box. Exactly one of closed, vented and baffle") Box closed,
     @Schema(description = "A vented box. Exactly one of closed, vented and baffle") Vented vented,
     @Schema(
             description =
@@ -23,6 +26,6 @@ public record Enclosure(
 
   /** A box with its port. */
   public record Vented(
-      @Schema(description = "The box") @NotNull VentedVolume box,
+      @Schema(description = "The box") @NotNull Box box,
       @Schema(description = "The port or ports") @NotNull BoxPort port) {}
 }

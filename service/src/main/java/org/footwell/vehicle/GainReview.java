@@ -9,6 +9,7 @@ import org.footwell.electrical.gain.GainChainRequest;
 import org.footwell.electrical.gain.GainChainRequestBuilder;
 import org.footwell.electrical.gain.GainChainResult;
 import org.footwell.electrical.gain.Stage;
+import org.footwell.parts.AmplifierBuilder;
 
 /** The voltage to set each amplifier output to, where its sensitivity and the signal are known. */
 final class GainReview {
@@ -62,7 +63,8 @@ final class GainReview {
         .factoryOutput(signal.factoryOutput())
         .stages(stages)
         .loadOhm(powered.load().loadOhm())
-        .outputOhm(resolved.output(channel).outputOhm())
+        .amplifier(
+            AmplifierBuilder.builder().outputOhm(resolved.output(channel).outputOhm()).build())
         .overlapDb(signal.overlapDb())
         .testToneDbfs(signal.testToneDbfs())
         .terminals(signal.terminals())

@@ -6,7 +6,7 @@ import org.footwell.acoustic.driver.DriverCheckRequestBuilder;
 import org.footwell.acoustic.driver.DriverFinding;
 import org.footwell.calculation.Rebase;
 import org.footwell.calculation.Run;
-import org.footwell.electrical.impedance.ImpedanceDriver;
+import org.footwell.parts.Driver;
 
 /** Whether the figures of each new part agree with each other. */
 final class PartReview {
@@ -28,7 +28,7 @@ final class PartReview {
     for (int p = 0; p < plan.newParts().size(); p++) {
       VehiclePlan.Part part = plan.newParts().get(p);
       String at = "/new_parts/" + p;
-      ImpedanceDriver coil = part.impedance();
+      Driver coil = part.impedance();
       if (coil != null
           && part.reOhm() != null
           && Math.abs(part.reOhm() / coil.reOhm() - 1) > SAME_RESISTANCE) {
@@ -47,7 +47,7 @@ final class PartReview {
    * impedances are scaled to that.
    */
   private static DriverCheckRequest sheet(VehiclePlan.Part part) {
-    ImpedanceDriver coil = part.impedance();
+    Driver coil = part.impedance();
     double joined = part.sensitivityLoad() / part.ratedOhm();
     Double re = coil == null ? part.reOhm() : coil.reOhm();
     return DriverCheckRequestBuilder.builder()
@@ -71,7 +71,9 @@ final class PartReview {
   private static Rebase places(String at, VehiclePlan.Part part) {
     return (part.impedance() == null
             ? Rebase.to(at, part.id()).from("", at)
-            : Rebase.to(at, part.id()).from("", at + "/impedance", at))
+            : Rebase.to(at, part.id())
+                .from("", at, at + "/impedance")
+                .with("/re_ohm", at + "/impedance/re_ohm"))
         .with("/continuous_w", at + "/continuous_power_w")
         // A plan needs no complete data sheet.
         .without(DriverFinding.NOT_CHECKED, DriverFinding.POORLY_DETERMINED);

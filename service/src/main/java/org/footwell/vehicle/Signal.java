@@ -4,19 +4,18 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import org.footwell.calculation.rule.ExactlyOne;
+import org.footwell.calculation.rule.Unique;
 import org.footwell.electrical.gain.FactoryOutput;
 import org.footwell.electrical.gain.GainChainRequest;
 import org.footwell.electrical.gain.Stage;
 
-/**
- * What feeds the amplifiers; with it, and the sensitivity of an output, its gain target is given.
- * Exactly one of {@code headUnit} and {@code factoryOutput}.
- */
+/** What feeds the amplifiers; with it, and the sensitivity of an output, its gain target is given. */
+@ExactlyOne({"head_unit", "factory_output"})
+@Unique("stages.*.name")
 public record Signal(
-    @Schema(description = "A source with line outputs. Exactly one of the two sources")
-        GainChainRequest.HeadUnit headUnit,
-    @Schema(description = "A source with loudspeaker outputs. Exactly one of the two sources")
-        FactoryOutput factoryOutput,
+    @Schema(description = "A source with line outputs") GainChainRequest.HeadUnit headUnit,
+    @Schema(description = "A source with loudspeaker outputs") FactoryOutput factoryOutput,
     @Schema(description = "Converter and processor between source and amplifiers") @Size(max = 7)
         List<@NotNull Stage> stages,
     @Schema(description = "How far an amplifier reaches its limit before the source does, dB")

@@ -10,15 +10,16 @@ import jakarta.validation.constraints.Size;
 import java.math.BigDecimal;
 import java.util.List;
 import org.footwell.acoustic.alignment.SeatDelaysRequest;
+import org.footwell.calculation.rule.ExactlyOne;
 import org.footwell.calculation.rule.Needed;
-import org.footwell.electrical.amplifier.Rails;
-import org.footwell.electrical.amplifier.Ratings;
+import org.footwell.calculation.rule.Without;
 import org.footwell.electrical.gain.Stage;
-import org.footwell.electrical.impedance.ImpedanceDriver;
-import org.footwell.electrical.load.WiringLoadRequest;
+import org.footwell.parts.Cable;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Money;
 import org.footwell.parts.Position;
+import org.footwell.parts.Rails;
+import org.footwell.parts.Ratings;
 import org.footwell.parts.Seat;
 import org.footwell.parts.Sensitivity;
 
@@ -75,6 +76,22 @@ public record VehiclePlan(
   }
 
   /** A driver as its data sheet has it. */
+  @Needed({
+    "impedance.re_ohm",
+    "impedance.le_mh",
+    "impedance.fs_hz",
+    "impedance.qms",
+    "impedance.qes"
+  })
+  @Without({
+    "impedance.rated_ohm",
+    "impedance.sd_cm2",
+    "impedance.xmax_mm",
+    "impedance.sensitivity",
+    "impedance.continuous_power_w",
+    "impedance.mass_g",
+    "impedance.price"
+  })
   public record Part(
       @Schema(description = "Id, unique among all parts")
           @NotNull
@@ -89,7 +106,7 @@ public record VehiclePlan(
               description =
                   "What decides the impedance of one voice coil over frequency; with it the lowest"
                       + " load of a channel is given")
-          ImpedanceDriver impedance,
+          org.footwell.parts.Driver impedance,
       @Schema(
               description =
                   "Effective cone area, cm²; with impedance for crossovers, with xmax_mm for the"
@@ -173,16 +190,16 @@ public record VehiclePlan(
     }
   }
 
-  /** One output of an amplifier. Exactly one of {@code rails} and {@code ratings}. */
+  /** One output of an amplifier. */
+  @ExactlyOne({"rails", "ratings"})
   public record Output(
       @Schema(description = "Id within the amplifier")
           @NotNull
           @Size(min = 1, max = 40)
           @Pattern(regexp = "[A-Za-z0-9][A-Za-z0-9_-]*")
           String id,
-      @Schema(description = "By its rails. Exactly one of rails and ratings") Rails rails,
-      @Schema(description = "By its published powers. Exactly one of rails and ratings")
-          Ratings ratings,
+      @Schema(description = "By its rails") Rails rails,
+      @Schema(description = "By its published powers") Ratings ratings,
       Double minimumOhm,
       Double minimumBridgedOhm,
       Double outputOhm,
@@ -215,6 +232,7 @@ public record VehiclePlan(
   }
 
   /** A coil network on an output, or on two of them bridged. */
+  @Needed({"cable.one_way_m", "cable.area_mm2"})
   public record Channel(
       @Schema(description = "Id") @NotNull @Size(min = 1, max = 40) @Pattern(regexp = ID) String id,
       @Schema(description = "Where it plays") @NotNull Role role,
@@ -231,7 +249,7 @@ public record VehiclePlan(
           @NotNull
           @Size(min = 1, max = 2000)
           String network,
-      @Schema(description = "Speaker cable") WiringLoadRequest.Cable cable,
+      @Schema(description = "Speaker cable") Cable cable,
       Filter highPass,
       Filter lowPass,
       Boolean fullRange,

@@ -18,6 +18,7 @@ import org.footwell.calculation.rule.Needs;
 import org.footwell.calculation.rule.RefersTo;
 import org.footwell.calculation.rule.Rule;
 import org.footwell.calculation.rule.Unique;
+import org.footwell.calculation.rule.Without;
 import org.junit.jupiter.api.Test;
 
 /** Rules beside a record: each kind kept and broken, and left alone where a field is faulty. */
@@ -26,10 +27,15 @@ class DeclaredRulesTest {
   public record Part(
       @Schema(description = "Name") String name,
       @Schema(description = "Voltage, V") @DecimalMin("0") @DecimalMax("10") Double voltageV,
-      @Schema(description = "Power, W") @DecimalMin("0") @DecimalMax("10") Double powerW) {}
+      @Schema(description = "Power, W") @DecimalMin("0") @DecimalMax("10") Double powerW,
+      @Schema(description = "Price") @DecimalMin("0") @DecimalMax("10") Double price) {}
 
   public record Link(
       @Schema(description = "One part") String first, @Schema(description = "Other") String last) {}
+
+  /** A rule stands beside what several records have in common. */
+  @Without("part.price")
+  public interface Form {}
 
   @Needed("part.name")
   @ExactlyOne({"part.voltage_v", "part.power_w"})
@@ -47,7 +53,8 @@ class DeclaredRulesTest {
       @Schema(description = "Level, dB") Double levelDb,
       @Schema(description = "Steps, mm") List<Double> stepsMm,
       @Schema(description = "Parts") List<Part> parts,
-      @Schema(description = "Links") List<Link> links) {}
+      @Schema(description = "Links") List<Link> links)
+      implements Form {}
 
   @ExactlyOne({"nowhere", "here"})
   public record Misspelt(@Schema(description = "Here") String here) {}
@@ -103,11 +110,14 @@ class DeclaredRulesTest {
         Map.of("part", PART, "parts", List.of(PART), "links", List.of(link, link)),
         "duplicate /links/1/first");
     assertFaults(with("links", List.of(link)), "dangling-reference /links/0/first");
+    assertFaults(
+        Map.of("part", Map.of("name", "a", "power_w", 1.0, "price", 2.0)),
+        "not-allowed /part/price");
   }
 
   @Test
   void aPartThatIsNotThereNeedsNothing() {
-    assertFaults(Map.of(), "exactly-one-of ");
+    assertFaults(Map.of());
   }
 
   @Test
@@ -154,7 +164,8 @@ class DeclaredRulesTest {
             "No two alike in links.*.first and links.*.last together.",
             "links.*.first is one of parts.*.name.",
             "low_hz and high_hz rise in this order.",
-            "steps_mm.* does not fall from entry to entry."),
+            "steps_mm.* does not fall from entry to entry.",
+            "part.price has no meaning here."),
         Shape.of(Request.class).rules().stream().map(Rule::sentence).toList());
   }
 }

@@ -14,7 +14,7 @@ import uk.me.berndporr.iirj.Butterworth;
 class SectionDesignTest {
 
   private static Cascade lowPass(Kind kind, int order, double corner, double rate) {
-    return Cascade.of(SectionDesign.of(new Filter(kind, order, corner, null).lowPass(), rate));
+    return Cascade.of(SectionDesign.of(Filter.of(kind, order, corner).lowPass(), rate));
   }
 
   private static double db(Biquad section, double frequency, double rate) {
@@ -54,8 +54,8 @@ class SectionDesignTest {
   void atTwentyHertzAndTheHighestRateTheResponseIsTheAnalogOneAtTheWarpedFrequency() {
     double rate = 192000;
     for (Kind kind : Kind.values()) {
-      AnalogFilter low = new Filter(kind, 8, 20.0, null).lowPass();
-      AnalogFilter high = new Filter(kind, 8, 20.0, null).highPass();
+      AnalogFilter low = Filter.of(kind, 8, 20.0).lowPass();
+      AnalogFilter high = Filter.of(kind, 8, 20.0).highPass();
       for (double f : new double[] {1, 5, 20, 100, 5000, 90000}) {
         double warped = 20 * Math.tan(Math.PI * f / rate) / Math.tan(Math.PI * 20 / rate);
         CirclePoint p = CirclePoint.of(f, rate);
@@ -78,7 +78,7 @@ class SectionDesignTest {
       theirLow.lowPass(order, 48000, 2500);
       Butterworth theirHigh = new Butterworth();
       theirHigh.highPass(order, 48000, 2500);
-      Filter filter = new Filter(Kind.BUTTERWORTH, order, 2500.0, null);
+      Filter filter = Filter.of(Kind.BUTTERWORTH, order, 2500.0);
       Cascade low = Cascade.of(SectionDesign.of(filter.lowPass(), 48000));
       Cascade high = Cascade.of(SectionDesign.of(filter.highPass(), 48000));
       for (double f : new double[] {300, 1000, 2500, 4000, 12000, 20000}) {

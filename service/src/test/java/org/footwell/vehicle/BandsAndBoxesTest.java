@@ -8,12 +8,12 @@ import java.util.List;
 import org.footwell.Answers;
 import org.footwell.acoustic.enclosure.ClosedBox;
 import org.footwell.acoustic.enclosure.ClosedBoxRequestBuilder;
-import org.footwell.acoustic.enclosure.ClosedBoxRequestClosedVolumeBuilder;
 import org.footwell.acoustic.enclosure.ClosedBoxResult;
-import org.footwell.acoustic.enclosure.radiator.BoxDriverBuilder;
 import org.footwell.acoustic.level.SoundLevelResult.Holds;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Finding;
+import org.footwell.parts.BoxBuilder;
+import org.footwell.parts.DriverBuilder;
 import org.footwell.parts.Filter;
 import org.footwell.vehicle.PlanReviewResult.BandLine;
 import org.footwell.vehicle.PlanReviewResult.BoxLine;
@@ -91,7 +91,7 @@ class BandsAndBoxesTest {
                 new ClosedBox(),
                 ClosedBoxRequestBuilder.builder()
                     .driver(
-                        BoxDriverBuilder.builder()
+                        DriverBuilder.builder()
                             .reOhm(3.6)
                             .ratedOhm(4.0)
                             .fsHz(31.0)
@@ -105,13 +105,13 @@ class BandsAndBoxesTest {
                             .continuousPowerW(250.0)
                             .build())
                     .box(
-                        ClosedBoxRequestClosedVolumeBuilder.builder()
+                        BoxBuilder.builder()
                             .volumeL(18.0)
                             .fillFactor(1.1)
                             .driverDisplacementL(2.2)
                             .build())
                     .powerW(power)
-                    .lowPass(new Filter(Filter.Kind.LINKWITZ_RILEY, 4, 80.0, null))
+                    .lowPass(Filter.of(Filter.Kind.LINKWITZ_RILEY, 4, 80.0))
                     .build())
             .result();
     assertEquals("sub_left", line.driver());
@@ -187,7 +187,8 @@ class BandsAndBoxesTest {
     VehicleDraft draft = new VehicleDraft();
     draft.at("/drivers/7/enclosure/closed").put("qtc", 0.7);
     List<Fault> faults = draft.refusals();
-    assertEquals("/drivers/7/enclosure/closed", faults.get(0).pointer());
+    assertEquals("/drivers/7/enclosure", faults.get(0).pointer());
+    assertTrue(faults.get(0).detail().contains("closed.qtc"), faults.get(0)::detail);
   }
 
   @Test

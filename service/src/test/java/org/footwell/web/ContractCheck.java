@@ -196,7 +196,7 @@ final class ContractCheck {
     if (content.isMissingNode()) {
       faults.add("content type " + told.mediaType() + " is not declared for the answer");
     } else if (asked.batch()) {
-      rows(asked, told, faults);
+      rows(asked, content, told, faults);
     } else if (told.mediaType().equals(JSON) && !asked.has("field")) {
       JsonNode body = parsed(told.body(), "the answer", faults);
       faults.addAll(contract.faults(content.get("schema"), body));
@@ -204,7 +204,7 @@ final class ContractCheck {
   }
 
   /** Every row of a batch in JSON is an answer of the calculation or a problem. */
-  private void rows(Asked asked, Told told, List<String> faults) {
+  private void rows(Asked asked, JsonNode content, Told told, List<String> faults) {
     String calculation = asked.uri().getPath().replaceFirst("/batch$", "");
     JsonNode answer =
         contract.path(calculation).at("/post/responses/200/content/application~1json/schema");
@@ -215,6 +215,11 @@ final class ContractCheck {
       told.body().lines().forEach(line -> rows.add(parsed(line, "a line", faults)));
     }
     for (JsonNode row : rows) {
+      if (told.mediaType().equals(JSON)) {
+        for (String name : contract.undeclared(content.at("/schema/items"), row)) {
+          faults.add("a row has the undeclared field " + name);
+        }
+      }
       boolean problem = row.has("status");
       faults.addAll(contract.faults(problem ? contract.reference("Problem") : answer, row));
     }

@@ -2,6 +2,7 @@ package org.footwell.web;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.networknt.schema.Error;
 import com.networknt.schema.Schema;
@@ -10,9 +11,12 @@ import com.networknt.schema.dialect.OpenApi30;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 
 /** The contract in its 3.0 form, with its schemas ready to validate. */
@@ -31,6 +35,7 @@ final class ContractDocument {
 
   ContractDocument(JsonNode root) {
     this.root = root;
+    inline(root.path("paths"));
     this.closed = root.deepCopy();
     close(closed);
   }
@@ -52,6 +57,23 @@ final class ContractDocument {
       object.put("additionalProperties", false);
     }
     node.forEach(ContractDocument::close);
+  }
+
+  /** Puts shared parameters, answers and headers where they are referred to; schemas stay references. */
+  private void inline(JsonNode node) {
+    for (var entry : node.properties()) {
+      ((ObjectNode) node).set(entry.getKey(), inlined(entry.getValue()));
+    }
+    for (int i = 0; node instanceof ArrayNode list && i < list.size(); i++) {
+      list.set(i, inlined(list.get(i)));
+    }
+  }
+
+  private JsonNode inlined(JsonNode value) {
+    String to = value.path("$ref").asText("#/components/schemas/");
+    JsonNode shared = to.startsWith("#/components/schemas/") ? value : root.at(to.substring(1));
+    inline(shared);
+    return shared;
   }
 
   JsonNode root() {
@@ -91,6 +113,22 @@ final class ContractDocument {
     standalone.putArray("allOf").add(copy);
     standalone.set("components", closed.path("components"));
     return REGISTRY.getSchema(standalone);
+  }
+
+  /** Names in an object that a schema, or what it is composed of, does not have. */
+  List<String> undeclared(JsonNode schema, JsonNode object) {
+    List<String> names = new ArrayList<>();
+    object.fieldNames().forEachRemaining(names::add);
+    names.removeAll(declared(schema));
+    return names;
+  }
+
+  private Set<String> declared(JsonNode schema) {
+    JsonNode here = schema.has("$ref") ? resolved(schema) : schema;
+    Set<String> names = new TreeSet<>();
+    here.path("properties").fieldNames().forEachRemaining(names::add);
+    here.path("allOf").forEach(part -> names.addAll(declared(part)));
+    return names;
   }
 
   /** A schema that only names another. */

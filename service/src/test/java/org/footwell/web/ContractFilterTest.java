@@ -159,6 +159,14 @@ class ContractFilterTest {
   }
 
   @Test
+  void anUndeclaredFieldOfARowIsFound() {
+    String row = PROBLEM.replace("\"title\"", "\"kind\": 1, \"title\"");
+    List<String> faults =
+        faults("POST", "/v1/sound-level/batch", "[{}]", 200, "application/json", "[" + row + "]");
+    assertTrue(faults.contains("a row has the undeclared field kind"), faults::toString);
+  }
+
+  @Test
   void aBoundThatIsNotIncludedIsKept() {
     JsonNode above0 = Example.read("{\"type\":\"number\",\"minimum\":0,\"exclusiveMinimum\":true}");
     assertEquals(1, CONTRACT.faults(above0, Example.read("0")).size());

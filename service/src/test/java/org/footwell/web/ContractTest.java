@@ -1,6 +1,7 @@
 package org.footwell.web;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
@@ -103,13 +104,68 @@ class ContractTest {
     Calculations.all()
         .forEach(
             calculation -> {
-              String id = calculation.card().id();
-              JsonNode question = post(id).at("/requestBody/content/application~1json");
-              assertEquals(
-                  List.of(), CONTRACT.faults(question.get("schema"), question.get("example")), id);
-              JsonNode answer = post(id).at("/responses/200/content/application~1json");
-              assertEquals(
-                  List.of(), CONTRACT.faults(answer.get("schema"), answer.get("example")), id);
+              JsonNode post = post(calculation.card().id());
+              fits(post.at("/requestBody/content/application~1json/schema"));
+              fits(post.at("/responses/200/content/application~1json/schema"));
             });
+  }
+
+  private static void fits(JsonNode reference) {
+    JsonNode example = CONTRACT.resolved(reference).path("example");
+    assertTrue(example.isObject(), () -> reference + " has no example");
+    assertEquals(List.of(), CONTRACT.faults(reference, example), reference::toString);
+  }
+
+  /** The rows that are answered are examples of the single answer; this is the other kind. */
+  @Test
+  void theExampleOfAFaultyRowIsAProblem() {
+    JsonNode json =
+        CONTRACT.path("/v1/sound-level/batch").at("/post/responses/200/content/application~1json");
+    JsonNode rows = json.at("/examples/faulty/value");
+    assertEquals(1, rows.size());
+    assertEquals(List.of(), CONTRACT.faults(CONTRACT.reference("Problem"), rows.get(0)));
+    assertEquals(List.of(), CONTRACT.undeclared(json.at("/schema/items"), rows.get(0)));
+  }
+
+  @Test
+  void nothingIsSaidTwice() {
+    List<String> twice = new ArrayList<>();
+    said("", CONTRACT.root(), twice);
+    assertEquals(List.of(), twice);
+  }
+
+  private static void said(String place, JsonNode node, List<String> twice) {
+    JsonNode text = node.path("description");
+    for (String within : List.of("items", "additionalProperties", "schema")) {
+      if (text.isTextual() && text.equals(node.path(within).path("description"))) {
+        twice.add(place + "/" + within);
+      }
+    }
+    for (String bound : List.of("exclusiveMinimum", "exclusiveMaximum")) {
+      if (node.path(bound).isBoolean() && !node.path(bound).booleanValue()) {
+        twice.add(place + "/" + bound);
+      }
+    }
+    node.properties().forEach(entry -> said(place + "/" + entry.getKey(), entry.getValue(), twice));
+    for (int i = 0; node.isArray() && i < node.size(); i++) {
+      said(place + "/" + i, node.get(i), twice);
+    }
+  }
+
+  /** Limits, codes and sources stand with the POST of a single request; the others refer to it. */
+  @Test
+  void limitsCodesAndSourcesAreToldOnce() {
+    List<String> lengthy = new ArrayList<>();
+    CONTRACT
+        .operations()
+        .forEach(
+            (name, operation) -> {
+              boolean single = name.matches("post /v1/[a-z-]+");
+              String description = operation.path("description").asText();
+              if (description.contains("**Sources**") != single) {
+                lengthy.add(name);
+              }
+            });
+    assertEquals(List.of(), lengthy);
   }
 }

@@ -1,16 +1,15 @@
 package org.footwell.acoustic.enclosure;
 
-import org.footwell.acoustic.enclosure.radiator.BoxDriverBuilder;
-
 import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
 import org.footwell.calculation.Engine;
 
-import org.footwell.acoustic.enclosure.VentedBoxRequest.VentedVolume;
 import org.footwell.parts.CurveFrequencies;
-import org.footwell.acoustic.enclosure.radiator.BoxDriver;
+import org.footwell.parts.BoxBuilder;
+import org.footwell.parts.Driver;
+import org.footwell.parts.DriverBuilder;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -36,12 +35,12 @@ public class BoxBenchmark {
   private final List<Double> hz =
       IntStream.range(0, POINTS).mapToObj(i -> 10 * Math.pow(20, i / (POINTS - 1.0))).toList();
   private final CurveFrequencies frequencies = new CurveFrequencies(null, 10.0, 200.0, hz);
-  private final BoxDriver driver =
-      BoxDriverBuilder.builder().reOhm(3.4).ratedOhm(4.0).fsHz(30.0).qms(6.0).qes(0.42).vasL(60.0).sdCm2(330.0).xmaxMm(12.0).leMh(1.5).leExponent(0.7).continuousPowerW(300.0).build();
+  private final Driver driver =
+      DriverBuilder.builder().reOhm(3.4).ratedOhm(4.0).fsHz(30.0).qms(6.0).qes(0.42).vasL(60.0).sdCm2(330.0).xmaxMm(12.0).leMh(1.5).leExponent(0.7).continuousPowerW(300.0).build();
   private final ClosedBoxRequest closed =
-      ClosedBoxRequestBuilder.builder().driver(driver).box(ClosedBoxRequestClosedVolumeBuilder.builder().volumeL(30.0).ql(20.0).qa(10.0).build()).powerW(150.0).frequencies(frequencies).build();
+      ClosedBoxRequestBuilder.builder().driver(driver).box(BoxBuilder.builder().volumeL(30.0).ql(20.0).qa(10.0).build()).powerW(150.0).frequencies(frequencies).build();
   private final VentedBoxRequest vented =
-      VentedBoxRequestBuilder.builder().driver(driver).box(VentedBoxRequestVentedVolumeBuilder.builder().volumeL(45.0).fbHz(33.0).qa(50.0).qp(50.0).build()).port(new BoxPort(null, 100.0, null, null, null, null, null)).powerW(150.0).frequencies(frequencies).build();
+      VentedBoxRequestBuilder.builder().driver(driver).box(BoxBuilder.builder().volumeL(45.0).fbHz(33.0).qa(50.0).qp(50.0).build()).port(new BoxPort(null, 100.0, null, null, null, null, null)).powerW(150.0).frequencies(frequencies).build();
 
   /** closed-box with leaks: its corners are searched. */
   @Benchmark

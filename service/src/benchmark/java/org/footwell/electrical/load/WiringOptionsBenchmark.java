@@ -4,11 +4,12 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
-import org.footwell.electrical.amplifier.DescribedAmplifier;
-import org.footwell.electrical.amplifier.Ratings;
+import org.footwell.parts.Amplifier;
+import org.footwell.parts.Ratings;
 import org.footwell.calculation.Engine;
-import org.footwell.electrical.load.WiringOptionsRequest.Coils;
-import org.footwell.electrical.load.WiringOptionsRequest.Window;
+import org.footwell.parts.AmplifierBuilder;
+import org.footwell.parts.VoiceCoil;
+import org.footwell.parts.VoiceCoilBuilder;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -39,21 +40,27 @@ public class WiringOptionsBenchmark {
 
   @Setup
   public void prepare() {
-    List<Coils> six = new ArrayList<>();
+    List<VoiceCoil> six = new ArrayList<>();
     for (double ohm = 2; ohm <= 7; ohm++) {
-      six.add(new Coils("coil_" + (int) ohm, ohm, 1));
+      six.add(coils("coil_" + (int) ohm, ohm, 1));
     }
-    alike = request(List.of(new Coils(null, 4.0, 8)));
+    alike = request(List.of(coils(null, 4.0, 8)));
     unlike = request(six);
   }
 
-  private static WiringOptionsRequest request(List<Coils> coils) {
+  private static VoiceCoil coils(String name, double ratedOhm, int count) {
+    return VoiceCoilBuilder.builder().name(name).ratedOhm(ratedOhm).coilCount(count).build();
+  }
+
+  private static WiringOptionsRequest request(List<VoiceCoil> coils) {
     List<Ratings.Point> points =
         List.of(new Ratings.Point(4.0, 100.0), new Ratings.Point(2.0, 160.0));
-    DescribedAmplifier amplifier =
-        new DescribedAmplifier(
-            null, new Ratings(14.4, Ratings.Basis.CLEAN, points, null, null));
-    return new WiringOptionsRequest(coils, new Window(0.1, null, null), null, amplifier, 100);
+    Amplifier amplifier =
+        AmplifierBuilder.builder()
+            .minimumOhm(0.1)
+            .ratings(new Ratings(14.4, Ratings.Basis.CLEAN, points, null, null))
+            .build();
+    return new WiringOptionsRequest(coils, amplifier, null, null, 100);
   }
 
   @Benchmark

@@ -2,22 +2,23 @@ package org.footwell.electrical.passive;
 
 import org.footwell.parts.CurveFrequencies;
 
+import org.footwell.parts.Box;
+import org.footwell.parts.BoxBuilder;
+import org.footwell.parts.Driver;
+import org.footwell.parts.DriverBuilder;
+import org.footwell.physics.Impedance;
 import org.footwell.physics.Phasor;
 
 import java.time.Duration;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.IntStream;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Engine;
-import org.footwell.electrical.impedance.DriverImpedance;
-import org.footwell.electrical.impedance.Impedance;
-import org.footwell.electrical.impedance.ImpedanceBox;
+import org.footwell.electrical.impedance.MountedDriver;
 import org.footwell.electrical.impedance.ImpedanceCurve;
 import org.footwell.electrical.impedance.ImpedanceCurveRequest;
-import org.footwell.electrical.impedance.ImpedanceDriver;
 import org.footwell.electrical.impedance.ImpedanceFit;
 import org.footwell.electrical.impedance.ImpedanceFitRequest;
 import org.footwell.electrical.impedance.ImpedanceFitRequest.Reading;
@@ -51,13 +52,12 @@ public class CurveBenchmark {
   private final double[] frequencies =
       IntStream.range(0, POINTS).mapToDouble(i -> 20 * Math.pow(1000, i / (POINTS - 1.0))).toArray();
   private final CurveFrequencies listed =
-      new CurveFrequencies(
-          null, null, null, Arrays.stream(frequencies).boxed().toList());
-  private final ImpedanceDriver ideal =
-      new ImpedanceDriver(3.4, 1.2, 1.0, null, 38.0, 7.0, 0.55, 43.0);
-  private final ImpedanceDriver lossy =
-      new ImpedanceDriver(3.4, 1.2, 0.7, null, 38.0, 7.0, 0.55, 43.0);
-  private final ImpedanceBox vented = new ImpedanceBox(50.0, 35.0, 7.0);
+      CurveFrequencies.only(frequencies);
+  private final Driver ideal =
+      driver(1.0);
+  private final Driver lossy =
+      driver(0.7);
+  private final Box vented = BoxBuilder.builder().volumeL(50.0).fbHz(35.0).ql(7.0).build();
   private final List<LadderElement> elements =
       List.of(
           LadderElement.capacitor(Place.SERIES, 100),
@@ -66,8 +66,12 @@ public class CurveBenchmark {
           LadderElement.capacitor(Place.SHUNT, 10));
   private final ImpedanceFitRequest table = table();
 
+  private static Driver driver(double exponent) {
+    return DriverBuilder.builder().reOhm(3.4).ratedOhm(4.0).leMh(1.2).leExponent(exponent).fsHz(38.0).qms(7.0).qes(0.55).vasL(43.0).build();
+  }
+
   private ImpedanceFitRequest table() {
-    DriverImpedance impedance = new DriverImpedance(lossy, null);
+    Impedance impedance = MountedDriver.circuit(lossy, null);
     List<Reading> readings = new ArrayList<>();
     for (double f : frequencies) {
       Phasor z = impedance.at(f);
@@ -93,25 +97,25 @@ public class CurveBenchmark {
   /** The points of an ideal coil in free air. */
   @Benchmark
   public double pointsInFreeAir() {
-    return sum(new DriverImpedance(ideal, null));
+    return sum(MountedDriver.circuit(ideal, null));
   }
 
   /** The points of a lossy coil in a vented box. */
   @Benchmark
   public double pointsInVentedBox() {
-    return sum(new DriverImpedance(lossy, vented));
+    return sum(MountedDriver.circuit(lossy, vented));
   }
 
   /** The points of a ladder of four before that. */
   @Benchmark
   public double pointsOfLadder() {
-    return sum(new Ladder(elements, new DriverImpedance(lossy, vented)).input());
+    return sum(new Ladder(elements, MountedDriver.circuit(lossy, vented)).input());
   }
 
   /** impedance-curve of a lossy coil in a vented box. */
   @Benchmark
   public Object impedanceCurve() {
-    return whole(new ImpedanceCurve(), new ImpedanceCurveRequest(lossy, vented, 4.0, listed));
+    return whole(new ImpedanceCurve(), new ImpedanceCurveRequest(lossy, vented, listed));
   }
 
   /** passive-network of four elements before that. */
@@ -125,7 +129,7 @@ public class CurveBenchmark {
   /** passive-filter of four elements: four curves at once. */
   @Benchmark
   public Object passiveFilter() {
-    Filter filter = new Filter(Filter.Kind.LINKWITZ_RILEY, 4, 2000.0, null);
+    Filter filter = Filter.of(Filter.Kind.LINKWITZ_RILEY, 4, 2000);
     return whole(
         new PassiveFilter(),
         PassiveFilterRequestBuilder.builder().loadOhm(3.4).lowPass(filter).compensate(true).driver(lossy).box(vented).frequencies(listed).build());

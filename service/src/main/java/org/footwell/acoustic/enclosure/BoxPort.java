@@ -7,23 +7,19 @@ import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.rule.ExactlyOne;
 
-/** One or several equal ports. Exactly one of {@code diameterMm} and {@code slot}. */
+/** One or several equal ports. */
 @Built
+@ExactlyOne({"diameter_mm", "slot"})
 public record BoxPort(
     @Schema(description = "Number of equal ports") @Min(1) @Max(8) Integer count,
-    @Schema(
-            description =
-                "Inside diameter of a round port, mm. Exactly one of diameter_mm and slot")
+    @Schema(description = "Inside diameter of a round port, mm")
         @DecimalMin("5")
         @DecimalMax("1000")
         Double diameterMm,
-    @Schema(description = "Inside of a rectangular port. Exactly one of diameter_mm and slot")
-        Slot slot,
-    @Schema(
-            description =
-                "Length of the port itself, without end corrections, mm. With a volume exactly one"
-                    + " of box.fb_hz and port.length_mm, without one neither")
+    @Schema(description = "Inside of a rectangular port") Slot slot,
+    @Schema(description = "Length of the port itself, without end corrections, mm")
         @DecimalMin("1")
         @DecimalMax("5000")
         Double lengthMm,

@@ -2,12 +2,11 @@ package org.footwell.acoustic.enclosure;
 
 import static org.footwell.acoustic.enclosure.EnclosureFault.QTC_UNREACHABLE;
 
-import org.footwell.acoustic.enclosure.ClosedBoxRequest.ClosedVolume;
-import org.footwell.acoustic.enclosure.radiator.BoxDriver;
-import org.footwell.acoustic.enclosure.radiator.DriverMechanics;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Texts;
+import org.footwell.parts.Box;
+import org.footwell.parts.Driver;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.ThieleSmall;
 
@@ -74,27 +73,29 @@ record ClosedAlignment(
       Formula.of("box_loss", "1/qa + leak loss", "", ThieleSmall.SMALL_CLOSED)
           .with("qa", "leak loss", (qa, leak) -> 1 / qa + leak);
 
-  static ClosedAlignment inBox(BoxDriver driver, double sourceOhm, ClosedVolume box, Run run) {
-    double qes = electricalQ(driver, sourceOhm, run);
+  static ClosedAlignment inBox(ClosedBoxRequest q, Run run) {
+    Driver driver = q.driver();
+    Box box = q.box();
+    double qes = electricalQ(driver, q.sourceOhm(), run);
     double qts = run.apply(ThieleSmall.TOTAL_Q, driver.qms(), qes);
     double loss = loss(box, run);
     if (box.volumeL() != null) {
-      double apparent = run.apply(APPARENT_VOLUME, box.volumeL(), box.fillFactor());
+      double apparent = run.apply(APPARENT_VOLUME, box.volumeL(), box.fill());
       double alpha = run.apply(ThieleSmall.COMPLIANCE_RATIO, driver.vasL(), apparent);
       return of(driver, qes, qts, box.volumeL(), alpha, loss, run);
     }
     double wanted = box.qtc() == null ? run.apply(QTC_FOR_RIPPLE, box.rippleDb()) : box.qtc();
     if (!(alphaFor(wanted, qts, loss) > 0)) {
-      run.refuse(QTC_UNREACHABLE).at(box.pointer()).given(wanted).allowed(reachable(qts, loss));
+      run.refuse(QTC_UNREACHABLE).at(q.sizePointer()).given(wanted).allowed(reachable(qts, loss));
       throw run.refused();
     }
     double alpha = run.apply(ALPHA_FOR_QTC, wanted, qts, loss);
-    double volume = run.apply(VOLUME, driver.vasL(), alpha, box.fillFactor());
+    double volume = run.apply(VOLUME, driver.vasL(), alpha, box.fill());
     return of(driver, qes, qts, volume, alpha, loss, run);
   }
 
   /** In a volume so leaky that its total Q says little. */
-  static ClosedAlignment leaky(BoxDriver driver, double sourceOhm, double volumeL, Run run) {
+  static ClosedAlignment leaky(Driver driver, double sourceOhm, double volumeL, Run run) {
     double qes = electricalQ(driver, sourceOhm, run);
     double qts = run.apply(ThieleSmall.TOTAL_Q, driver.qms(), qes);
     double alpha = run.apply(ThieleSmall.COMPLIANCE_RATIO, driver.vasL(), volumeL);
@@ -103,7 +104,7 @@ record ClosedAlignment(
   }
 
   private static ClosedAlignment of(
-      BoxDriver driver, double qes, double qts, double volume, double alpha, double loss, Run run) {
+      Driver driver, double qes, double qts, double volume, double alpha, double loss, Run run) {
     double fc = run.apply(ThieleSmall.IN_CLOSED_BOX, driver.fsHz(), alpha);
     double qmc = run.apply(ThieleSmall.IN_CLOSED_BOX, driver.qms(), alpha);
     double qec = run.apply(ThieleSmall.IN_CLOSED_BOX, qes, alpha);
@@ -112,17 +113,17 @@ record ClosedAlignment(
   }
 
   /** Total Q in free air, the source's resistance in it. */
-  static double freeAirQ(BoxDriver driver, double sourceOhm, Run run) {
+  static double freeAirQ(Driver driver, double sourceOhm, Run run) {
     return run.apply(ThieleSmall.TOTAL_Q, driver.qms(), electricalQ(driver, sourceOhm, run));
   }
 
-  private static double electricalQ(BoxDriver driver, double sourceOhm, Run run) {
+  private static double electricalQ(Driver driver, double sourceOhm, Run run) {
     return sourceOhm == 0
         ? driver.qes()
-        : run.apply(DriverMechanics.QES_WITH_SOURCE, driver.qes(), driver.reOhm(), sourceOhm);
+        : run.apply(ThieleSmall.QES_WITH_SOURCE, driver.qes(), driver.reOhm(), sourceOhm);
   }
 
-  private static double loss(ClosedVolume box, Run run) {
+  private static double loss(Box box, Run run) {
     double leak = box.ql() == null ? 0 : run.apply(LEAK_LOSS, box.ql());
     return box.qa() == null ? leak : run.apply(SUM, box.qa(), leak);
   }

@@ -5,10 +5,6 @@ import static org.footwell.acoustic.enclosure.EnclosureFinding.LEAKY_BAFFLE_MODE
 import static org.footwell.acoustic.enclosure.EnclosureFinding.QTC_HIGH;
 import static org.footwell.acoustic.enclosure.EnclosureFinding.QTC_LOW;
 
-import java.util.HashMap;
-import java.util.Map;
-import org.footwell.acoustic.enclosure.ClosedBoxRequest.ClosedVolume;
-import org.footwell.acoustic.enclosure.ClosedBoxRequest.LeakyBaffle;
 import org.footwell.acoustic.enclosure.lowend.BoxCurve;
 import org.footwell.acoustic.enclosure.lowend.BoxDrive;
 import org.footwell.acoustic.enclosure.lowend.BoxFault;
@@ -18,16 +14,15 @@ import org.footwell.acoustic.enclosure.lowend.BoxRemarks;
 import org.footwell.acoustic.enclosure.lowend.BoxResponse;
 import org.footwell.acoustic.enclosure.lowend.Excursion;
 import org.footwell.acoustic.enclosure.lowend.LowEnd;
-import org.footwell.acoustic.enclosure.radiator.AirBehind;
-import org.footwell.acoustic.enclosure.radiator.BoxCircuit;
 import org.footwell.acoustic.enclosure.radiator.CabinCurve;
-import org.footwell.acoustic.enclosure.radiator.DriverMechanics;
 import org.footwell.acoustic.enclosure.radiator.Survey;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.loudspeaker.AirBehind;
+import org.footwell.loudspeaker.Radiator;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.FilterFault;
 import org.footwell.parts.FrequencyFault;
@@ -101,9 +96,7 @@ public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxR
               EnclosureFault.QTC_UNREACHABLE,
               FilterFault.LINKWITZ_RILEY_ODD,
               BoxFault.LONGEST_TOO_SHORT,
-              FrequencyFault.RANGE_REVERSED,
-              FrequencyFault.RANGE_WITHOUT_POINTS,
-              FrequencyFault.FREQUENCIES_UNSORTED)
+              FrequencyFault.RANGE_WITHOUT_POINTS)
           .cautions(Safety.HEARING, Safety.RESTRAINT, Safety.HEAT)
           .build();
 
@@ -117,19 +110,18 @@ public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxR
     double[] frequencies = checked(q, run);
     BoxDrive drive = BoxDrive.of(q, run);
     ClosedAlignment alignment = alignment(q, run);
-    Double gross = gross(q.box(), alignment.volumeL());
+    Double gross = q.box() == null ? null : (Double) q.box().grossL(alignment.volumeL());
     if (q.box() != null) {
       BoxRemarks.longest(q, q.box().longestInsideMm(), gross, run);
     }
     AirBehind air = air(q, alignment, run);
-    DriverMechanics mechanics = DriverMechanics.of(q.driver(), q.sourceOhm(), q.temperatureC());
-    BoxCircuit circuit =
-        BoxCircuit.of(q.driver(), mechanics, air, q.temperatureC()).behind(q.filters());
+    Radiator radiator =
+        Radiator.of(q.driver(), q.sourceOhm(), air, q.temperatureC()).behind(q.filters());
 
-    BoxResponse response = response(q, alignment, air, circuit, drive, run);
+    BoxResponse response = response(q, alignment, radiator, drive, run);
     double modelLimit =
         BoxRemarks.modelLimit(q, longestM(q, alignment.volumeL(), run), frequencies, run);
-    Survey range = new Survey(circuit, q.frequencies().fromHz(), q.frequencies().toHz());
+    Survey range = new Survey(radiator, q.frequencies().fromHz(), q.frequencies().toHz());
     double bassEnd = response.f3Hz() == null ? alignment.fcHz() : response.f3Hz();
     BoxLimits limits =
         new Excursion(q, range, drive, null, tooFar(q, alignment)).limits(bassEnd, modelLimit, run);
@@ -150,22 +142,11 @@ public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxR
         .response(response)
         .limits(limits)
         .pressureCornerHz(cabin == null ? null : cabin.pressureCornerHz())
-        .points(new BoxCurve(q, circuit, false, drive.voltage(), cabin).points(frequencies, run))
+        .points(new BoxCurve(q, radiator, false, drive.voltage(), cabin).points(frequencies, run))
         .build();
   }
 
   private static double[] checked(ClosedBoxRequest q, Run run) {
-    Map<String, Object> volumes = new HashMap<>();
-    volumes.put("box", q.box());
-    volumes.put("baffle", q.baffle());
-    run.exactlyOneOf("", volumes);
-    if (q.box() != null) {
-      Map<String, Double> ways = new HashMap<>();
-      ways.put("volume_l", q.box().volumeL());
-      ways.put("qtc", q.box().qtc());
-      ways.put("ripple_db", q.box().rippleDb());
-      run.exactlyOneOf("/box", ways);
-    }
     BoxDrive.check(q, run);
     double[] frequencies = q.frequencies().points("/frequencies", run);
     run.requireNoFaults();
@@ -175,30 +156,29 @@ public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxR
   private static ClosedAlignment alignment(ClosedBoxRequest q, Run run) {
     return q.box() == null
         ? ClosedAlignment.leaky(q.driver(), q.sourceOhm(), q.baffle().volumeL(), run)
-        : ClosedAlignment.inBox(q.driver(), q.sourceOhm(), q.box(), run);
+        : ClosedAlignment.inBox(q, run);
   }
 
   private static AirBehind air(ClosedBoxRequest q, ClosedAlignment alignment, Run run) {
     double c = Air.SPEED_OF_SOUND.at(q.temperatureC());
     double rho = Air.DENSITY.at(q.temperatureC());
     double apparent = q.driver().vasL() / alignment.alpha();
-    double compliance = run.apply(COMPLIANCE, apparent, rho, c);
+    run.apply(COMPLIANCE, apparent, rho, c);
+    double volume = apparent / 1000;
     double w0 = 2 * Math.PI * alignment.fcHz();
-    return q.box() == null
-        ? AirBehind.closed(compliance, w0, q.baffle().ql(), null, q.baffle().leakHeard())
-        : AirBehind.closed(compliance, w0, q.box().ql(), q.box().qa(), true);
+    if (q.box() != null) {
+      return AirBehind.closed(volume, w0, q.box().ql(), q.box().qa());
+    }
+    AirBehind door = AirBehind.closed(volume, w0, q.baffle().ql(), null);
+    return q.baffle().leakHeard() ? door : door.leakingAway();
   }
 
   private static BoxResponse response(
-      ClosedBoxRequest q,
-      ClosedAlignment alignment,
-      AirBehind air,
-      BoxCircuit circuit,
-      BoxDrive drive,
-      Run run) {
-    return air.leak() == 0
+      ClosedBoxRequest q, ClosedAlignment alignment, Radiator radiator, BoxDrive drive, Run run) {
+    boolean tight = q.box() != null && q.box().ql() == null;
+    return tight
         ? LowEnd.closed(drive.referenceLevel(), alignment.fcHz(), alignment.qtc(), run)
-        : LowEnd.searched(drive, circuit.bare(), q.driver().fsHz(), alignment.fcHz());
+        : LowEnd.searched(drive, radiator.bare(), q.driver().fsHz(), alignment.fcHz());
   }
 
   /** Where next to nothing holds the cone, a smaller box is no advice. */
@@ -212,10 +192,6 @@ public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxR
     return BoxRemarks.longestM(q.box() == null ? null : q.box().longestInsideMm(), volumeL, run);
   }
 
-  private static Double gross(ClosedVolume box, double netL) {
-    return box == null ? null : netL + box.driverDisplacementL() + box.bracingL();
-  }
-
   private static void remark(ClosedBoxRequest q, ClosedAlignment alignment, Run run) {
     LeakyBaffle baffle = q.baffle();
     if (baffle != null) {
@@ -224,20 +200,17 @@ public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxR
     }
     double qtc = alignment.qtc();
     if (qtc < LOW_QTC) {
-      run.find(QTC_LOW).at(q.box().pointer()).value(qtc).limit(LOW_QTC);
+      run.find(QTC_LOW).at(q.sizePointer()).value(qtc).limit(LOW_QTC);
     } else if (qtc > HIGH_QTC) {
       run.find(QTC_HIGH)
-          .at(q.box().pointer())
+          .at(q.sizePointer())
           .value(qtc)
           .limit(HIGH_QTC)
           .with("own", alignment.qts());
     }
-    if (q.box().fillFactor() > COMMON_FILL) {
-      run.find(FILL_OPTIMISTIC)
-          .at("/box/fill_factor")
-          .value(q.box().fillFactor())
-          .limit(COMMON_FILL);
+    if (q.box().fill() > COMMON_FILL) {
+      run.find(FILL_OPTIMISTIC).at("/box/fill_factor").value(q.box().fill()).limit(COMMON_FILL);
     }
-    BoxRemarks.space(q.box().spaceL(), gross(q.box(), alignment.volumeL()), run);
+    BoxRemarks.space(q.box().spaceL(), q.box().grossL(alignment.volumeL()), run);
   }
 }

@@ -26,7 +26,11 @@ public record ClosedBoxResult(
                 "Total Q in the box, losses of the air in it; absent for a leaky baffle, where it"
                     + " would say little")
         Double qtc,
-    @Schema(description = "The low end of the response") BoxResponse response,
+    @Schema(
+            description =
+                "The low end of the response, without the coil's inductance and the filters of the"
+                    + " channel")
+        BoxResponse response,
     @Schema(description = "Displacement and what it allows") BoxLimits limits,
     @Schema(
             description =

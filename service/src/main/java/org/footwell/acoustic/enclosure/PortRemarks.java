@@ -27,6 +27,7 @@ final class PortRemarks {
 
   static void of(
       VentedBoxRequest q,
+      double volumeL,
       PortTuning port,
       Vent air,
       double longestM,
@@ -55,18 +56,16 @@ final class PortRemarks {
     if (air.resonanceHz() < highestHz) {
       run.find(PORT_RESONANCE_IN_RANGE).at("/port").value(air.resonanceHz()).limit(highestHz);
     }
-    size(q, port, longestM, run);
+    size(q, volumeL, port, longestM, run);
   }
 
-  private static void size(VentedBoxRequest q, PortTuning port, double longestM, Run run) {
+  private static void size(
+      VentedBoxRequest q, double volumeL, PortTuning port, double longestM, Run run) {
     if (port.length() > longestM) {
       run.find(PORT_LONGER_THAN_BOX).at("/port").value(1000 * port.length()).limit(1000 * longestM);
     }
-    if (port.displacementL() > MUCH_ROOM * q.box().volumeL()) {
-      run.find(PORT_TAKES_MUCH_ROOM)
-          .at("/port")
-          .value(port.displacementL())
-          .limit(q.box().volumeL());
+    if (port.displacementL() > MUCH_ROOM * volumeL) {
+      run.find(PORT_TAKES_MUCH_ROOM).at("/port").value(port.displacementL()).limit(volumeL);
     }
     double ends = port.effectiveLength() - port.length();
     if (port.length() < SHORT_SHARE * ends) {

@@ -6,7 +6,6 @@ import static org.footwell.acoustic.enclosure.EnclosureFault.TUNING_UNREACHABLE;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.physics.Air;
 
 /**
  * A port and the tuning it gives a box.
@@ -67,31 +66,34 @@ record PortTuning(
       Formula.of("port_resonance_hz", "c/(2·L)", "Hz", Source.of("Half-wave resonance of a tube"))
           .with("c", "L", (c, length) -> c / (2 * length));
 
-  /** The port of a request, its tuning or its length found; refuses what cannot be built. */
-  static PortTuning of(VentedBoxRequest q, Run run) {
-    BoxPort port = q.port();
-    double c = Air.SPEED_OF_SOUND.at(q.temperatureC());
-    double volume = q.box().volumeL();
+  /**
+   * A port, its tuning or its length found; refuses what cannot be built.
+   *
+   * @param volume of air in the box, litre
+   * @param wantedHz tuning the port shall give, or null where its length decides
+   * @param c speed of sound, m/s
+   */
+  static PortTuning of(BoxPort port, double volume, Double wantedHz, double c, Run run) {
     double area = port.count() * port.areaM2();
     double radius = run.apply(RADIUS, port.areaM2());
     double ends =
         run.apply(
             END_CORRECTION, radius, port.outerEnd().correction(), port.innerEnd().correction());
-    boolean tuned = q.box().fbHz() != null;
-    if (tuned && q.box().fbHz() >= TUNING.at(c, area, volume, ends)) {
+    boolean tuned = wantedHz != null;
+    if (tuned && wantedHz >= TUNING.at(c, area, volume, ends)) {
       run.refuse(TUNING_UNREACHABLE)
           .at("/box/fb_hz")
-          .given(q.box().fbHz())
+          .given(wantedHz)
           .limit(TUNING.at(c, area, volume, ends))
           .allowed("less than " + TUNING.at(c, area, volume, ends) + " Hz with this port");
       throw run.refused();
     }
     double moving =
         tuned
-            ? run.apply(MOVING_LENGTH, c, area, volume, q.box().fbHz())
+            ? run.apply(MOVING_LENGTH, c, area, volume, wantedHz)
             : run.apply(ALL_LENGTH, port.lengthMm() / 1000, ends);
     double own = tuned ? run.apply(OWN_LENGTH, moving, ends) : port.lengthMm() / 1000;
-    double fb = tuned ? q.box().fbHz() : run.apply(TUNING, c, area, volume, moving);
+    double fb = tuned ? wantedHz : run.apply(TUNING, c, area, volume, moving);
     double displacement = 1000 * port.count() * port.outerAreaM2() * own;
     if (displacement >= volume) {
       run.refuse(PORT_FILLS_BOX)

@@ -65,7 +65,7 @@ final class VentedAlignment {
 
   /** The box for a driver of a total Q, or a refusal where none of these filters can be had. */
   static Alignment of(VentedBoxRequest q, double qts, Run run) {
-    double ql = q.box().ql();
+    double ql = q.box().ventedQl();
     VentedAlignment search = new VentedAlignment(qts, ql);
     double place = search.place();
     Filter filter = Filter.at(place);

@@ -1,8 +1,6 @@
 package org.footwell.acoustic.enclosure;
 
-import java.util.HashMap;
 import java.util.Map;
-import org.footwell.acoustic.enclosure.VentedBoxRequest.VentedVolume;
 import org.footwell.acoustic.enclosure.VentedBoxResult.Alignment;
 import org.footwell.acoustic.enclosure.VentedBoxResult.Vent;
 import org.footwell.acoustic.enclosure.lowend.BoxCurve;
@@ -15,18 +13,17 @@ import org.footwell.acoustic.enclosure.lowend.BoxRemarks;
 import org.footwell.acoustic.enclosure.lowend.BoxResponse;
 import org.footwell.acoustic.enclosure.lowend.Excursion;
 import org.footwell.acoustic.enclosure.lowend.LowEnd;
-import org.footwell.acoustic.enclosure.radiator.AirBehind;
-import org.footwell.acoustic.enclosure.radiator.BoxCircuit;
 import org.footwell.acoustic.enclosure.radiator.CabinCurve;
-import org.footwell.acoustic.enclosure.radiator.DriverMechanics;
 import org.footwell.acoustic.enclosure.radiator.Survey;
 import org.footwell.acoustic.enclosure.radiator.Survey.Summit;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
-import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.loudspeaker.AirBehind;
+import org.footwell.loudspeaker.Radiator;
+import org.footwell.parts.Box;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.FilterFault;
 import org.footwell.parts.FrequencyFault;
@@ -113,9 +110,7 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
               EnclosureFault.PORT_FILLS_BOX,
               FilterFault.LINKWITZ_RILEY_ODD,
               BoxFault.LONGEST_TOO_SHORT,
-              FrequencyFault.RANGE_REVERSED,
-              FrequencyFault.RANGE_WITHOUT_POINTS,
-              FrequencyFault.FREQUENCIES_UNSORTED)
+              FrequencyFault.RANGE_WITHOUT_POINTS)
           .cautions(Safety.HEARING, Safety.RESTRAINT, Safety.HEAT)
           .build();
 
@@ -125,38 +120,39 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
   }
 
   @Override
-  public VentedBoxResult compute(VentedBoxRequest given, Run run) {
-    double[] frequencies = checked(given, run);
-    double qts = ClosedAlignment.freeAirQ(given.driver(), given.sourceOhm(), run);
-    Alignment found = given.box().volumeL() == null ? VentedAlignment.of(given, qts, run) : null;
-    VentedBoxRequest q = found == null ? given : given.in(found);
+  public VentedBoxResult compute(VentedBoxRequest q, Run run) {
+    double[] frequencies = checked(q, run);
+    Box box = q.box();
+    double qts = ClosedAlignment.freeAirQ(q.driver(), q.sourceOhm(), run);
+    Alignment found = box.volumeL() == null ? VentedAlignment.of(q, qts, run) : null;
+    double volume = found == null ? box.volumeL() : found.volumeL();
     BoxDrive drive = BoxDrive.of(q, run);
-    VentedVolume box = q.box();
-    double alpha = run.apply(ThieleSmall.COMPLIANCE_RATIO, q.driver().vasL(), box.volumeL());
-    PortTuning port = PortTuning.of(q, run);
+    double alpha = run.apply(ThieleSmall.COMPLIANCE_RATIO, q.driver().vasL(), volume);
+    double c = Air.SPEED_OF_SOUND.at(q.temperatureC());
+    Double wanted = found == null ? box.fbHz() : (Double) found.fbHz();
+    PortTuning port = PortTuning.of(q.port(), volume, wanted, c, run);
     double fb = port.fbHz();
-    double gross =
-        box.volumeL() + box.driverDisplacementL() + box.bracingL() + port.displacementL();
+    double gross = box.grossL(volume) + port.displacementL();
     BoxRemarks.longest(q, box.longestInsideMm(), gross, run);
     double h = run.apply(TUNING_RATIO, fb, q.driver().fsHz());
     if (box.qa() == null && box.qp() == null) {
-      VentedForm.responseDb(h, alpha, h, box.ql(), qts, run);
+      VentedForm.responseDb(h, alpha, h, box.ventedQl(), qts, run);
     }
 
-    DriverMechanics mechanics = DriverMechanics.of(q.driver(), q.sourceOhm(), q.temperatureC());
-    BoxCircuit circuit =
-        BoxCircuit.of(q.driver(), mechanics, air(q, port, run), q.temperatureC())
+    run.apply(ClosedBox.COMPLIANCE, volume, Air.DENSITY.at(q.temperatureC()), c);
+    Radiator radiator =
+        Radiator.of(q.driver(), q.sourceOhm(), air(box, volume, port), q.temperatureC())
             .behind(q.filters());
     double highest = Math.max(fb, q.driver().fsHz() * Math.sqrt(1 + alpha));
     BoxResponse response =
-        LowEnd.searched(drive, circuit.bare(), Math.min(fb, q.driver().fsHz()), highest);
-    double longest = BoxRemarks.longestM(box.longestInsideMm(), box.volumeL(), run);
+        LowEnd.searched(drive, radiator.bare(), Math.min(fb, q.driver().fsHz()), highest);
+    double longest = BoxRemarks.longestM(box.longestInsideMm(), volume, run);
     double modelLimit = BoxRemarks.modelLimit(q, longest, frequencies, run);
-    Survey range = new Survey(circuit, q.frequencies().fromHz(), q.frequencies().toHz());
+    Survey range = new Survey(radiator, q.frequencies().fromHz(), q.frequencies().toHz());
     BoxLimits limits =
         new Excursion(q, range, drive, fb, BoxFinding.DISPLACEMENT_BEYOND_XMAX)
             .limits(fb, modelLimit, run);
-    Vent vent = vent(q, port, range, drive, run);
+    Vent vent = vent(c, port, range, drive, run);
 
     BoxRemarks.power(q, drive.power(), run);
     BoxRemarks.peak(response, run);
@@ -165,7 +161,7 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
     figures.put(BoxFigure.FASTEST_AIR, vent.largestVelocityHz());
     BoxRemarks.beyondModel(figures, modelLimit, run);
     BoxRemarks.space(box.spaceL(), gross, run);
-    PortRemarks.of(q, port, vent, longest, qts, frequencies[frequencies.length - 1], run);
+    PortRemarks.of(q, volume, port, vent, longest, qts, frequencies[frequencies.length - 1], run);
     CabinCurve cabin = BoxRemarks.cabin(q, frequencies, run);
     return VentedBoxResultBuilder.builder()
         .grossVolumeL(gross)
@@ -173,51 +169,32 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
         .qts(qts)
         .fbHz(fb)
         .tuningRatio(h)
-        .volumeL(box.volumeL())
+        .volumeL(volume)
         .alignment(found)
         .vent(vent)
         .response(response)
         .limits(limits)
         .pressureCornerHz(cabin == null ? null : cabin.pressureCornerHz())
-        .points(new BoxCurve(q, circuit, true, drive.voltage(), cabin).points(frequencies, run))
+        .points(new BoxCurve(q, radiator, true, drive.voltage(), cabin).points(frequencies, run))
         .build();
   }
 
   private static double[] checked(VentedBoxRequest q, Run run) {
-    if (q.box().volumeL() == null) {
-      notWithoutVolume("/box/fb_hz", q.box().fbHz(), run);
-      notWithoutVolume("/port/length_mm", q.port().lengthMm(), run);
-    } else {
-      run.exactlyOneOf("", "box.fb_hz", q.box().fbHz(), "port.length_mm", q.port().lengthMm());
+    if (q.box().volumeL() != null && q.box().fbHz() == null) {
+      run.exactlyOneOf("", "box.fb_hz", null, "port.length_mm", q.port().lengthMm());
     }
-    Map<String, Object> shapes = new HashMap<>();
-    shapes.put("diameter_mm", q.port().diameterMm());
-    shapes.put("slot", q.port().slot());
-    run.exactlyOneOf("/port", shapes);
     BoxDrive.check(q, run);
     double[] frequencies = q.frequencies().points("/frequencies", run);
     run.requireNoFaults();
     return frequencies;
   }
 
-  private static void notWithoutVolume(String at, Double given, Run run) {
-    if (given != null) {
-      run.refuse(CoreFault.NOT_ALLOWED).at(at).given(given).allowed("absent without box.volume_l");
-    }
-  }
-
-  private static AirBehind air(VentedBoxRequest q, PortTuning port, Run run) {
-    VentedVolume box = q.box();
-    double c = Air.SPEED_OF_SOUND.at(q.temperatureC());
-    double rho = Air.DENSITY.at(q.temperatureC());
-    double compliance = run.apply(ClosedBox.COMPLIANCE, box.volumeL(), rho, c);
+  private static AirBehind air(Box box, double volumeL, PortTuning port) {
     return AirBehind.vented(
-        compliance, 2 * Math.PI * port.fbHz(), box.ql(), box.qa(), box.qp(), port.area());
+        volumeL / 1000, 2 * Math.PI * port.fbHz(), box.ventedQl(), box.qa(), box.qp(), port.area());
   }
 
-  private static Vent vent(
-      VentedBoxRequest q, PortTuning port, Survey range, BoxDrive drive, Run run) {
-    double c = Air.SPEED_OF_SOUND.at(q.temperatureC());
+  private static Vent vent(double c, PortTuning port, Survey range, BoxDrive drive, Run run) {
     Summit fastest = range.highest((f, state) -> state.portVelocity() * drive.voltage());
     double quiet = run.apply(QUIET_SPEED, c);
     return new Vent(

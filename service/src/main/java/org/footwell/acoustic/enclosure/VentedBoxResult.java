@@ -20,7 +20,11 @@ public record VentedBoxResult(
     @Schema(description = "Net volume of air: given, or found, litre") double volumeL,
     @Schema(description = "The box that was found, where no volume was given") Alignment alignment,
     @Schema(description = "The port or ports") Vent vent,
-    @Schema(description = "The low end of the response") BoxResponse response,
+    @Schema(
+            description =
+                "The low end of the response, without the coil's inductance and the filters of the"
+                    + " channel")
+        BoxResponse response,
     @Schema(description = "Displacement and what it allows") BoxLimits limits,
     @Schema(
             description =
@@ -51,7 +55,7 @@ public record VentedBoxResult(
   /** A port that fits the tuning, and the air in it. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Vent(
-      @Schema(description = "Inside area of all ports, cm2") double areaCm2,
+      @Schema(description = "Inside area of all ports, cm²") double areaCm2,
       @Schema(description = "Length of each port itself: given, or found for the tuning, mm")
           double lengthMm,
       @Schema(description = "Length of the air that moves, end corrections in it, mm")
@@ -64,7 +68,7 @@ public record VentedBoxResult(
       @Schema(description = "Where it is, Hz") double largestVelocityHz,
       @Schema(
               description =
-                  "Area of all ports at which that speed would be 5 % of the speed of sound, cm2;"
+                  "Area of all ports at which that speed would be 5 % of the speed of sound, cm²;"
                       + " the length follows from it")
           double quietAreaCm2) {}
 }

@@ -56,6 +56,9 @@ public interface Rule {
     /** Something is missing beside what is given. */
     void missingBeside(String pointer, String field);
 
+    /** Something is given that has no meaning here. */
+    void unwanted(String pointer, Object given);
+
     /** The same stands in two entries. */
     void duplicate(String pointer, String given);
 

@@ -12,8 +12,16 @@ public final class Rules {
 
   private Rules() {}
 
-  /** The rules of a record, in a fixed order. */
+  /** The rules of a record in a fixed order, after them those of what it implements. */
   public static List<Rule> of(Class<?> record) {
+    List<Rule> rules = new ArrayList<>(declaredOn(record));
+    for (Class<?> form : record.getInterfaces()) {
+      rules.addAll(declaredOn(form));
+    }
+    return List.copyOf(rules);
+  }
+
+  private static List<Rule> declaredOn(Class<?> record) {
     List<Rule> rules = new ArrayList<>();
     for (Needed one : record.getAnnotationsByType(Needed.class)) {
       rules.add(new AllNeeded(List.of(one.value())));
@@ -36,7 +44,10 @@ public final class Rules {
     for (Ascending one : record.getAnnotationsByType(Ascending.class)) {
       rules.add(new Rising(List.of(one.value()), one.orEqual()));
     }
-    return List.copyOf(rules);
+    for (Without one : record.getAnnotationsByType(Without.class)) {
+      rules.add(new NoneOf(List.of(one.value())));
+    }
+    return rules;
   }
 
   /** Names in a row as people list them: a, b and c. */
@@ -88,9 +99,37 @@ public final class Rules {
     @Override
     public void check(List<List<Place>> places, Breaches breaches) {
       long given = given(places);
-      if (given != 1) {
+      if (given != 1 && held(places)) {
         breaches.notExactlyOne(fields, given);
       }
+    }
+  }
+
+  /** Alternatives within one part are none where that part is not given. */
+  private static boolean held(List<List<Rule.Place>> places) {
+    return places.stream().flatMap(List::stream).anyMatch(Rule.Place::held);
+  }
+
+  private record NoneOf(List<String> fields) implements Rule {
+
+    @Override
+    public String kind() {
+      return "without";
+    }
+
+    @Override
+    public String sentence() {
+      return listed(fields, " and ")
+          + (fields.size() == 1 ? " has" : " have")
+          + " no meaning here.";
+    }
+
+    @Override
+    public void check(List<List<Place>> places, Breaches breaches) {
+      places.stream()
+          .flatMap(List::stream)
+          .filter(Place::given)
+          .forEach(place -> breaches.unwanted(place.pointer(), place.value()));
     }
   }
 

@@ -4,7 +4,6 @@ import org.footwell.calculation.FaultCode;
 
 /** Why nothing can be said about an amplifier. */
 public enum AmplifierFault implements FaultCode {
-  RAIL_NOT_ABOVE_DROP,
   BRIDGE_OF_BRIDGES,
   LOADS_WITHOUT_SPREAD,
   SAG_GROSSLY_NEGATIVE,

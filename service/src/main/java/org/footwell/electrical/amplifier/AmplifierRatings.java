@@ -10,11 +10,13 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.electrical.amplifier.Amplifier.Delivery;
 import org.footwell.electrical.amplifier.AmplifierRatingsResult.Growth;
 import org.footwell.electrical.amplifier.AmplifierRatingsResult.Prediction;
 import org.footwell.electrical.amplifier.AmplifierRatingsResult.Rated;
 import org.footwell.electrical.amplifier.RatingsFit.Point;
+import org.footwell.electrical.amplifier.SineSource.Delivery;
+import org.footwell.parts.Amplifier;
+import org.footwell.parts.Ratings;
 import org.footwell.parts.Safety;
 import org.footwell.physics.Electricity;
 
@@ -31,10 +33,11 @@ public final class AmplifierRatings
                   + " and bridged, and whether the published powers agree with one another.")
           .example(
               """
-              {"ratings": {"supply_v": 14.4, "basis": "clean",
-                           "points": [{"load_ohm": 4, "power_w": 100},
-                                      {"load_ohm": 2, "power_w": 160}]},
-               "bridged_ratings": {"points": [{"load_ohm": 4, "power_w": 320}]},
+              {"amplifier": {
+                 "ratings": {"supply_v": 14.4, "basis": "clean",
+                             "points": [{"load_ohm": 4, "power_w": 100},
+                                        {"load_ohm": 2, "power_w": 160}]},
+                 "bridged_ratings": {"points": [{"load_ohm": 4, "power_w": 320}]}},
                "loads_ohm": [2, 4, 8],
                "supplies_v": [12, 14.4]}
               """)
@@ -81,17 +84,19 @@ public final class AmplifierRatings
 
   @Override
   public AmplifierRatingsResult compute(AmplifierRatingsRequest q, Run run) {
-    refuseBridgedRatings(q, run);
-    Ratings ratings = q.ratings();
+    refuseBridgedRatings(q.amplifier(), run);
+    Amplifier amplifier = q.amplifier();
+    Ratings ratings = amplifier.ratings();
     StatedRatings stated =
-        StatedRatings.of(ratings, ratings.bridged(), q.supplyRegulated(), "/ratings", run);
-    BridgedPair bridge = BridgedPair.of(q, run);
+        StatedRatings.of(
+            ratings, ratings.bridged(), amplifier.supplyRegulated(), "/amplifier/ratings", run);
+    BridgedPair bridge = BridgedPair.of(amplifier, run);
     stated.explainRatings();
     stated.explainSource();
     stated.remarkReading();
     stated.remarkCharacter();
     if (ratings.bridged()) {
-      run.find(AmplifierFinding.BRIDGED_RATINGS_HALVED).at("/ratings/bridged");
+      run.find(AmplifierFinding.BRIDGED_RATINGS_HALVED).at("/amplifier/ratings/bridged");
     }
     for (int i = 0; i < q.loadsOhm().size(); i++) {
       double load = q.loadsOhm().get(i);
@@ -114,7 +119,7 @@ public final class AmplifierRatings
         .rated(fit.points().stream().map(point -> rated(point, fit)).toList())
         .growth(growth)
         .predictions(predictions(q, bridge, run))
-        .bridge(q.bridgedRatings() == null ? null : bridge.comparisons())
+        .bridge(amplifier.bridgedRatings() == null ? null : bridge.comparisons())
         .build();
   }
 
@@ -128,19 +133,19 @@ public final class AmplifierRatings
     }
   }
 
-  private static void refuseBridgedRatings(AmplifierRatingsRequest q, Run run) {
-    if (q.bridgedRatings() == null) {
+  private static void refuseBridgedRatings(Amplifier amplifier, Run run) {
+    if (amplifier.bridgedRatings() == null) {
       return;
     }
-    if (q.ratings().bridged()) {
+    if (amplifier.ratings().bridged()) {
       run.refuse(CoreFault.NOT_ALLOWED)
-          .at("/ratings/bridged")
+          .at("/amplifier/ratings/bridged")
           .given(true)
           .allowed("false beside bridged_ratings, which are held against single channels");
     }
-    if (q.ratings().singleSupplyBridge()) {
+    if (amplifier.ratings().singleSupplyBridge()) {
       run.refuse(AmplifierFault.BRIDGE_OF_BRIDGES)
-          .at("/bridged_ratings")
+          .at("/amplifier/bridged_ratings")
           .given("bridged ratings")
           .allowed("left out");
     }
@@ -186,7 +191,7 @@ public final class AmplifierRatings
     Growth least =
         growth.stream().min(Comparator.comparingDouble(Growth::powerRatioPerHalving)).orElseThrow();
     run.find(RatingsFinding.POWER_DOES_NOT_DOUBLE)
-        .at("/ratings/points")
+        .at("/amplifier/ratings/points")
         .value(least.powerRatioPerHalving())
         .limit(2)
         .with("from", least.fromLoadOhm())
@@ -196,12 +201,12 @@ public final class AmplifierRatings
 
   private static List<Prediction> predictions(
       AmplifierRatingsRequest q, BridgedPair bridge, Run run) {
-    Ratings ratings = q.ratings();
+    Ratings ratings = q.amplifier().ratings();
     List<Double> supplies = q.suppliesV() == null ? List.of(ratings.supplyV()) : q.suppliesV();
     for (int i = 0; i < supplies.size(); i++) {
       remarkSupply(supplies.get(i), ratings.supplyV(), "/supplies_v/" + i, run);
     }
-    RatedAmplifier single = RatedAmplifier.of(ratings, false, q.supplyRegulated());
+    RatedAmplifier single = RatedAmplifier.of(ratings, false, q.amplifier().supplyRegulated());
     List<Prediction> predictions = new ArrayList<>();
     for (double load : q.loadsOhm()) {
       for (double supply : supplies) {

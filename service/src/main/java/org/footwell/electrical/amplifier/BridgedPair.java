@@ -10,6 +10,8 @@ import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.amplifier.AmplifierRatingsResult.Bridge;
 import org.footwell.electrical.amplifier.RatingsFit.Point;
+import org.footwell.parts.Amplifier;
+import org.footwell.parts.Ratings;
 import org.footwell.physics.Decibels;
 
 /**
@@ -20,34 +22,36 @@ import org.footwell.physics.Decibels;
  * @param comparisons one for each bridged rating
  */
 record BridgedPair(RatedAmplifier expected, RatedAmplifier published, List<Bridge> comparisons)
-    implements Amplifier {
+    implements SineSource {
 
   /** Published over expected power, dB. */
   private static final Formula.Of2 DIFFERENCE =
       Formula.of("difference_db", "10·lg(P/Pe)", "dB", DEFINITION)
           .with("P", "Pe", (p, expected) -> Decibels.ofPower(p / expected));
 
+  private static final String AT = "/amplifier/bridged_ratings";
+
   /** Published powers closer than this agree: 12 %, common practice, no source. */
   private static final double AGREE_DB = 0.5;
 
   /** Bridged ratings may be missing; refuses those that cannot be, and says where they disagree. */
-  static BridgedPair of(AmplifierRatingsRequest q, Run run) {
-    RatedAmplifier expected = RatedAmplifier.of(q.ratings(), true, q.supplyRegulated());
-    if (q.bridgedRatings() == null) {
+  static BridgedPair of(Amplifier amplifier, Run run) {
+    RatedAmplifier expected =
+        RatedAmplifier.of(amplifier.ratings(), true, amplifier.supplyRegulated());
+    if (amplifier.bridgedRatings() == null) {
       return new BridgedPair(expected, null, List.of());
     }
-    Ratings ratings = q.bridgedRatings().beside(q.ratings());
+    Ratings ratings = amplifier.bridgedRatings().beside(amplifier.ratings());
     List<Point> points = RatedAmplifier.connected(ratings, true);
     RatedAmplifier published = null;
     if (RatingsFit.spread(points)) {
-      StatedRatings stated =
-          StatedRatings.of(ratings, true, q.supplyRegulated(), "/bridged_ratings", run);
+      StatedRatings stated = StatedRatings.of(ratings, true, amplifier.supplyRegulated(), AT, run);
       stated.remarkCharacter();
       published = stated.amplifier();
     }
-    if (ratings.basis() != q.ratings().basis() && ratings.basis() != Ratings.Basis.CLEAN) {
+    if (ratings.basis() != amplifier.ratings().basis() && ratings.basis() != Ratings.Basis.CLEAN) {
       run.find(AmplifierFinding.BASIS_NOT_CLEAN)
-          .at("/bridged_ratings/basis")
+          .at(AT + "/basis")
           .value(ratings.basis().timesClean());
     }
     List<Bridge> comparisons = new ArrayList<>();
@@ -64,7 +68,7 @@ record BridgedPair(RatedAmplifier expected, RatedAmplifier published, List<Bridg
     boolean lower = Decibels.ofPower(point.powerW() / expected.lowW()) < -AGREE_DB;
     if (higher || lower) {
       run.find(higher ? BRIDGED_POWER_HIGHER : BRIDGED_POWER_LOWER)
-          .at("/bridged_ratings/points/" + index + "/power_w")
+          .at(AT + "/points/" + index + "/power_w")
           .value(difference)
           .limit(higher ? AGREE_DB : -AGREE_DB)
           .with("by", Math.abs(difference))

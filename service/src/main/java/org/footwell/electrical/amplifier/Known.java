@@ -2,13 +2,15 @@ package org.footwell.electrical.amplifier;
 
 import org.footwell.calculation.Built;
 import org.footwell.calculation.Run;
-import org.footwell.electrical.amplifier.Amplifier.Delivery;
 import org.footwell.electrical.amplifier.RailMatchResult.LimitedBy;
+import org.footwell.electrical.amplifier.SineSource.Delivery;
+import org.footwell.parts.Amplifier;
+import org.footwell.parts.Ratings;
 
 /** The amplifier, however described, with what follows from the description alone. */
 @Built
 record Known(
-    Amplifier amplifier,
+    SineSource amplifier,
     double supplyV,
     Delivery delivery,
     LimitedBy limitedBy,
@@ -19,18 +21,21 @@ record Known(
     Double residualLargestDb) {
 
   static Known of(RailMatchRequest q, Run run) {
-    return q.rails() != null ? byRails(q, run) : byRatings(q, run);
+    return q.amplifier().rails() != null ? byRails(q, run) : byRatings(q, run);
   }
 
   private static Known byRails(RailMatchRequest q, Run run) {
-    StatedRails stated = StatedRails.of(q.rails(), q.bridged(), q.supplyRegulated(), "/rails", run);
+    Amplifier amplifier = q.amplifier();
+    StatedRails stated =
+        StatedRails.of(
+            amplifier.rails(), q.bridged(), amplifier.supplyRegulated(), "/amplifier/rails", run);
     if (q.supplyV() != null) {
       stated.judge(q.supplyV());
     }
     StatedRails.Clean clean = stated.clean(q.loadOhm());
     return KnownBuilder.builder()
         .amplifier(stated.stage())
-        .supplyV(q.rails().supplyV())
+        .supplyV(amplifier.rails().supplyV())
         .delivery(Delivery.exactly(clean.powerW()))
         .limitedBy(clean.currentFirst() ? LimitedBy.CURRENT : LimitedBy.VOLTAGE)
         .openCircuitV(stated.openCircuitV())
@@ -39,14 +44,16 @@ record Known(
   }
 
   private static Known byRatings(RailMatchRequest q, Run run) {
-    StatedRatings.refuseBridging(q.ratings(), q.bridged(), run);
+    Ratings ratings = q.amplifier().ratings();
+    StatedRatings.refuseBridging(ratings, q.bridged(), run);
     StatedRatings stated =
-        StatedRatings.of(q.ratings(), q.bridged(), q.supplyRegulated(), "/ratings", run);
+        StatedRatings.of(
+            ratings, q.bridged(), q.amplifier().supplyRegulated(), "/amplifier/ratings", run);
     stated.explain(q.loadOhm(), "/load_ohm");
     boolean residual = stated.hasResidual();
     return KnownBuilder.builder()
         .amplifier(stated.amplifier())
-        .supplyV(q.ratings().supplyV())
+        .supplyV(ratings.supplyV())
         .delivery(stated.into(q.loadOhm()))
         .openCircuitV(stated.openCircuitV())
         .sagOhm(stated.sagOhm())

@@ -12,6 +12,8 @@ final class LoadCheck {
    */
   private static final double LEAST_OF_RATED = 0.7;
 
+  private static final String AT = "/amplifier";
+
   private LoadCheck() {}
 
   /** Compares rated with rated: the driver's impedance where it is known, else the load given. */
@@ -20,11 +22,10 @@ final class LoadCheck {
     boolean ratedKnown = q.driver() != null && load >= LEAST_OF_RATED * q.driver().ratedOhm();
     double rated = ratedKnown ? q.driver().ratedOhm() : load;
     String at = ratedKnown ? "/driver/rated_ohm" : "/load_ohm";
-    SmallestLoad smallest =
-        SmallestLoad.of(q.minimumOhm(), q.bridged(), q.minimumBridgedOhm(), "", run);
+    SmallestLoad smallest = SmallestLoad.of(q.amplifier(), q.bridged(), AT, run);
     UnusualLoad unusual = new UnusualLoad(rated, q.bridged(), at);
     if (smallest == null) {
-      unusual.withoutMinimum("", run);
+      unusual.withoutMinimum(AT, run);
       return;
     }
     if (smallest.isAbove(rated)) {

@@ -3,6 +3,7 @@ package org.footwell.electrical.amplifier;
 import static org.footwell.calculation.Source.DEFINITION;
 
 import org.footwell.calculation.Formula;
+import org.footwell.parts.Rails;
 import org.footwell.physics.Electricity;
 
 /**
@@ -23,7 +24,7 @@ public record OutputStage(
     double currentLimitA,
     double statedSupplyV,
     boolean regulated)
-    implements Amplifier {
+    implements SineSource {
 
   /** Peak voltage in V without a load. */
   static final Formula.Of2 OPEN_PEAK =

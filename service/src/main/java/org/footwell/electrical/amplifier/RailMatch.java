@@ -3,17 +3,15 @@ package org.footwell.electrical.amplifier;
 import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.DoubleStream;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.electrical.amplifier.Amplifier.Delivery;
 import org.footwell.electrical.amplifier.RailMatchResult.AtSupply;
+import org.footwell.electrical.amplifier.SineSource.Delivery;
 import org.footwell.parts.Safety;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.Electricity;
@@ -53,10 +51,11 @@ public final class RailMatch implements Calculation<RailMatchRequest, RailMatchR
           .example(
               """
               {"load_ohm": 3.2,
-               "ratings": {"supply_v": 14.4, "basis": "clean",
-                           "points": [{"load_ohm": 4, "power_w": 100},
-                                      {"load_ohm": 2, "power_w": 160}]},
-               "minimum_ohm": 2,
+               "amplifier": {
+                 "ratings": {"supply_v": 14.4, "basis": "clean",
+                             "points": [{"load_ohm": 4, "power_w": 100},
+                                        {"load_ohm": 2, "power_w": 160}]},
+                 "minimum_ohm": 2},
                "driver": {"continuous_power_w": 120, "rated_ohm": 4}}
               """)
           .sources(
@@ -86,11 +85,6 @@ public final class RailMatch implements Calculation<RailMatchRequest, RailMatchR
 
   @Override
   public RailMatchResult compute(RailMatchRequest q, Run run) {
-    Map<String, Object> ways = new HashMap<>();
-    ways.put("rails", q.rails());
-    ways.put("ratings", q.ratings());
-    run.exactlyOneOf("", ways);
-    run.requireNoFaults();
     Known known = Known.of(q, run);
 
     Delivery delivery = delivery(known, q, run);

@@ -6,8 +6,9 @@ import static org.footwell.electrical.amplifier.RatingsFit.Look.POWER_LIMITED;
 import java.util.List;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Source;
-import org.footwell.electrical.amplifier.Ratings.Basis;
 import org.footwell.electrical.amplifier.RatingsFit.Point;
+import org.footwell.parts.Ratings;
+import org.footwell.parts.Ratings.Basis;
 import org.footwell.physics.Electricity;
 
 /**
@@ -25,7 +26,7 @@ public record RatedAmplifier(
     double statedSupplyV,
     boolean regulated,
     boolean singleSupplyBridge)
-    implements Amplifier {
+    implements SineSource {
 
   /**
    * Clean power in W of a rating P whose kind is k times the clean power, for n times its load: two

@@ -3,6 +3,7 @@ package org.footwell.electrical.amplifier;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.parts.Amplifier;
 
 /**
  * The smallest rated load allowed as connected.
@@ -28,12 +29,11 @@ public record SmallestLoad(double ohm, String at) {
    * The smallest load by what is known of it, or null when that is nothing; warns when the figures
    * disagree.
    *
-   * @param minimumOhm of one channel not bridged, or null
-   * @param minimumBridgedOhm of the bridge, or null
-   * @param at JSON Pointer to where both stand
+   * @param at JSON Pointer to the amplifier
    */
-  public static SmallestLoad of(
-      Double minimumOhm, boolean bridged, Double minimumBridgedOhm, String at, Run run) {
+  public static SmallestLoad of(Amplifier amplifier, boolean bridged, String at, Run run) {
+    Double minimumOhm = amplifier.minimumOhm();
+    Double minimumBridgedOhm = amplifier.minimumBridgedOhm();
     if (!bridged) {
       return minimumOhm == null ? null : new SmallestLoad(minimumOhm, at + "/minimum_ohm");
     }

@@ -1,6 +1,8 @@
 package org.footwell.electrical.amplifier;
 
-import org.footwell.electrical.amplifier.Amplifier.Delivery;
+import org.footwell.calculation.Run;
+import org.footwell.electrical.amplifier.SineSource.Delivery;
+import org.footwell.parts.Amplifier;
 
 /** An amplifier as it was described and is connected, at the supply it is described for. */
 public interface StatedAmplifier {
@@ -15,4 +17,24 @@ public interface StatedAmplifier {
    * @param atLoad JSON Pointer to what decides the load
    */
   void explain(double loadOhm, String atLoad);
+
+  /**
+   * An amplifier by its rails or else its published powers, as connected; refuses one that cannot
+   * be. Null when nothing is known of its power.
+   *
+   * @param bridged whether the load hangs between two channels; the request says so at {@code
+   *     /bridged}
+   * @param at JSON Pointer to the amplifier
+   */
+  static StatedAmplifier of(Amplifier amplifier, boolean bridged, String at, Run run) {
+    boolean regulated = amplifier.supplyRegulated();
+    if (amplifier.rails() != null) {
+      return StatedRails.of(amplifier.rails(), bridged, regulated, at + "/rails", run);
+    }
+    if (amplifier.ratings() == null) {
+      return null;
+    }
+    StatedRatings.refuseBridging(amplifier.ratings(), bridged, run);
+    return StatedRatings.of(amplifier.ratings(), bridged, regulated, at + "/ratings", run);
+  }
 }

@@ -1,7 +1,8 @@
 package org.footwell.electrical.amplifier;
 
 import org.footwell.calculation.Run;
-import org.footwell.electrical.amplifier.Amplifier.Delivery;
+import org.footwell.electrical.amplifier.SineSource.Delivery;
+import org.footwell.parts.Rails;
 import org.footwell.physics.Electricity;
 
 /**
@@ -20,12 +21,6 @@ record StatedRails(Rails rails, OutputStage stage, String at, Run run) implement
 
   /** Refuses rails that cannot be. */
   static StatedRails of(Rails rails, boolean bridged, boolean regulated, String at, Run run) {
-    if (rails.railV() <= rails.dropV()) {
-      run.refuse(AmplifierFault.RAIL_NOT_ABOVE_DROP)
-          .at(at + "/drop_v")
-          .given(rails.dropV())
-          .allowed("below the rail of " + rails.railV() + " V");
-    }
     if (bridged && rails.kind() == Rails.Kind.SINGLE_SUPPLY_BRIDGE) {
       run.refuse(AmplifierFault.BRIDGE_OF_BRIDGES).at("/bridged").given(true).allowed("false");
     }

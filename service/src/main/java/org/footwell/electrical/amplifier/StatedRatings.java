@@ -4,9 +4,10 @@ import static org.footwell.electrical.amplifier.RatingsFit.Look.POWER_LIMITED;
 
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Texts;
-import org.footwell.electrical.amplifier.Amplifier.Delivery;
-import org.footwell.electrical.amplifier.Ratings.Basis;
-import org.footwell.electrical.amplifier.Ratings.Point;
+import org.footwell.electrical.amplifier.SineSource.Delivery;
+import org.footwell.parts.Ratings;
+import org.footwell.parts.Ratings.Basis;
+import org.footwell.parts.Ratings.Point;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.Electricity;
 

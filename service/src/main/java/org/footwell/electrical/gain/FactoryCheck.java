@@ -2,8 +2,6 @@ package org.footwell.electrical.gain;
 
 import static org.footwell.calculation.Source.DEFINITION;
 
-import java.util.HashMap;
-import java.util.Map;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
@@ -31,33 +29,6 @@ final class FactoryCheck {
           .with("peak", peak -> peak / Math.sqrt(2));
 
   private FactoryCheck() {}
-
-  static void refuseImpossible(FactoryOutput q, Run run) {
-    Map<String, Double> ways = new HashMap<>();
-    ways.put("clean_output_v", q.cleanOutputV());
-    ways.put("supply_v", q.supplyV());
-    run.exactlyOneOf(AT, ways);
-    needed("drop_v", q.dropV(), "supply_v", q.supplyV(), run);
-    needed("stated_load_ohm", q.statedLoadOhm(), "stated_power_w", q.statedPowerW(), run);
-    needed(
-        "load_resistor_ohm",
-        q.loadResistorOhm(),
-        "load_resistor_rated_w",
-        q.loadResistorRatedW(),
-        run);
-    if (q.supplyV() != null && q.dropV() != null && q.dropV() >= q.supplyV()) {
-      run.refuse(GainFault.DROP_NOT_BELOW_SUPPLY)
-          .at(AT + "/drop_v")
-          .given(q.dropV())
-          .allowed("below the supply of " + q.supplyV() + " V");
-    }
-  }
-
-  private static void needed(String field, Double value, String with, Double given, Run run) {
-    if (given != null && value == null) {
-      run.refuse(GainFault.NEEDED_WITH).at(AT + "/" + field).allowed(with).field("other", with);
-    }
-  }
 
   /** RMS voltage of a full-scale sine, clean, V. */
   static double cleanOutputV(FactoryOutput q, Run run) {

@@ -4,25 +4,28 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.rule.Ascending;
+import org.footwell.calculation.rule.ExactlyOne;
+import org.footwell.calculation.rule.Needs;
 
 /**
- * A loudspeaker output of a factory radio or amplifier. Exactly one of {@code clean_output_v} and
- * {@code supply_v}. What is not known is left out, and asked for in the findings.
+ * A loudspeaker output of a factory radio or amplifier, as measured or by its supply. What is not
+ * known is left out, and asked for in the findings.
  */
 @Built
+@ExactlyOne({"clean_output_v", "supply_v"})
+@Needs(field = "supply_v", beside = "drop_v")
+@Needs(field = "stated_power_w", beside = "stated_load_ohm")
+@Needs(field = "load_resistor_rated_w", beside = "load_resistor_ohm")
+@Ascending({"drop_v", "supply_v"})
 public record FactoryOutput(
+    Double cleanOutputV,
     @Schema(
             description =
-                "Measured: RMS voltage of a full-scale sine at the chosen volume, still clean, V."
-                    + " Exactly one of clean_output_v and supply_v")
-        Double cleanOutputV,
-    @Schema(
-            description =
-                "Supply voltage of its output stages, V; with drop_v. The volume is then that at"
-                    + " which a full-scale sine just stays clean")
+                "Supply voltage of its output stages, V. The volume is then that at which a"
+                    + " full-scale sine just stays clean")
         Double supplyV,
-    @Schema(description = "Voltage lost in the output stage at clipping, V; of a whole bridge")
-        Double dropV,
+    Double dropV,
     @Schema(
             description =
                 "Power of one channel as its maker states it, W: 50 for '4 x 50 W'; the clean"
@@ -30,16 +33,9 @@ public record FactoryOutput(
         @DecimalMin("0.1")
         @DecimalMax("2000")
         Double statedPowerW,
-    @Schema(description = "Load that power is stated for, ohm; needed with stated_power_w")
-        @DecimalMin("0.5")
-        @DecimalMax("64")
+    @Schema(description = "Load that power is stated for, ohm") @DecimalMin("0.5") @DecimalMax("64")
         Double statedLoadOhm,
-    @Schema(
-            description =
-                "Noise at the output, microvolt RMS, in the weighting of the other noise voltages")
-        @DecimalMin("0")
-        @DecimalMax("1000000")
-        Double noiseUv,
+    Double noiseUv,
     @Schema(
             description =
                 "Whether both terminals are driven, neither on ground (usual); absent: unknown,"

@@ -51,7 +51,7 @@ public final class GainChain implements Calculation<GainChainRequest, GainChainR
                   "input_noise_uv": 20, "output_noise_uv": 12},
                  {"name": "amplifier", "max_input_v": 8, "max_output_v": 20,
                   "sensitivity": {"min_v": 0.2, "max_v": 5}, "input_noise_uv": 8}],
-               "load_ohm": 4, "output_ohm": 0.04, "overlap_db": 5,
+               "load_ohm": 4, "amplifier": {"output_ohm": 0.04}, "overlap_db": 5,
                "test_tone_dbfs": -5, "terminals": "open",
                "seat": {"level_db_spl": 90, "noise_weighting": "a"}}
               """)

@@ -7,31 +7,26 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.rule.ExactlyOne;
+import org.footwell.calculation.rule.Unique;
+import org.footwell.parts.Amplifier;
 
-/** A chain for one channel. Exactly one of {@code head_unit} and {@code factory_output}. */
+/** A chain for one channel. */
 @Built
+@ExactlyOne({"head_unit", "factory_output"})
+@Unique("stages.*.name")
 public record GainChainRequest(
-    @Schema(description = "A source with line outputs. Exactly one of head_unit and factory_output")
-        HeadUnit headUnit,
-    @Schema(
-            description =
-                "A source with loudspeaker outputs. Exactly one of head_unit and factory_output")
-        FactoryOutput factoryOutput,
+    @Schema(description = "A source with line outputs") HeadUnit headUnit,
+    @Schema(description = "A source with loudspeaker outputs") FactoryOutput factoryOutput,
     @Schema(description = "What follows, in the order of the signal; the amplifier is the last")
         @NotNull
         @Size(min = 1, max = 8)
         List<@NotNull Stage> stages,
     @Schema(description = "Impedance the amplifier drives, ohm") @NotNull Double loadOhm,
-    @Schema(
-            description =
-                "Output impedance of the amplifier, the one in the damping factor, ohm; not what"
-                    + " its supply sags")
-        Double outputOhm,
-    @Schema(
-            description =
-                "How far the amplifier reaches its limit before the source does, dB: recordings"
-                    + " seldom use the full scale. 0: all together")
-        Double overlapDb,
+    @Schema(description = "The amplifier, the last of the stages: what its output impedance is")
+        Amplifier amplifier,
+    Boolean bridged,
+    Double overlapDb,
     @NotNull Double testToneDbfs,
     @Schema(
             description =
@@ -42,8 +37,14 @@ public record GainChainRequest(
     @Schema(description = "How loud a voltage is at the seat; for the noise there") Seat seat) {
 
   public GainChainRequest {
-    outputOhm = outputOhm == null ? Double.valueOf(0) : outputOhm;
+    bridged = bridged == null ? Boolean.FALSE : bridged;
     overlapDb = overlapDb == null ? Double.valueOf(0) : overlapDb;
+  }
+
+  /** Output impedance as connected, ohm: none unless it is known. */
+  double outputOhm() {
+    Double known = amplifier == null ? null : amplifier.outputOhm(bridged);
+    return known == null ? 0 : known;
   }
 
   /** A source with line outputs. */
@@ -54,13 +55,7 @@ public record GainChainRequest(
                       + " next device connected")
           @NotNull
           Double cleanOutputV,
-      @Schema(
-              description =
-                  "Noise at the output at that volume, microvolt RMS, in the weighting of the other"
-                      + " noise voltages")
-          @DecimalMin("0")
-          @DecimalMax("1000000")
-          Double noiseUv) {}
+      Double noiseUv) {}
 
   /** How loud a voltage at the amplifier is at the seat. */
   public record Seat(

@@ -1,12 +1,7 @@
 package org.footwell.electrical.gain;
 
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.gain.Chain.Link;
@@ -29,32 +24,6 @@ final class GainRules {
   private GainRules() {}
 
   static void refuseImpossible(GainChainRequest q, Run run) {
-    Map<String, Object> sources = new HashMap<>();
-    sources.put("head_unit", q.headUnit());
-    sources.put("factory_output", q.factoryOutput());
-    run.exactlyOneOf("", sources);
-    if (q.factoryOutput() != null) {
-      FactoryCheck.refuseImpossible(q.factoryOutput(), run);
-    }
-    Set<String> names = new HashSet<>();
-    for (int i = 0; i < q.stages().size(); i++) {
-      Stage stage = q.stages().get(i);
-      String at = "/stages/" + i;
-      if (!names.add(stage.name())) {
-        run.refuse(CoreFault.DUPLICATE).at(at + "/name").given(stage.name());
-      }
-      Map<String, Object> ways = new HashMap<>();
-      ways.put("gain", stage.gain());
-      ways.put("sensitivity", stage.sensitivity());
-      run.exactlyOneOf(at, ways);
-      if (stage.gain() != null) {
-        range(stage.gain().minDb(), stage.gain().maxDb(), at + "/gain/max_db", "dB", run);
-      }
-      if (stage.sensitivity() != null) {
-        double least = stage.sensitivity().minV();
-        range(least, stage.sensitivity().maxV(), at + "/sensitivity/max_v", "V", run);
-      }
-    }
     if (q.testToneDbfs() > -q.overlapDb() + TOLERANCE_DB) {
       run.refuse(GainFault.TONE_ABOVE_FULL_OUTPUT)
           .at("/test_tone_dbfs")
@@ -62,15 +31,6 @@ final class GainRules {
           .allowed("at most " + -q.overlapDb() + " dBFS");
     }
     run.requireNoFaults();
-  }
-
-  private static void range(double least, double most, String at, String unit, Run run) {
-    if (most < least) {
-      run.refuse(GainFault.RANGE_UPSIDE_DOWN)
-          .at(at)
-          .given(most)
-          .allowed("at least the smallest, " + least + " " + unit);
-    }
   }
 
   static void judge(GainChainRequest q, Chain chain, Run run) {

@@ -6,14 +6,14 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.rule.Ascending;
+import org.footwell.calculation.rule.ExactlyOne;
 
-/**
- * A converter, a processor or the amplifier. Exactly one of {@code gain} and {@code sensitivity}.
- */
+/** A converter, a processor or the amplifier. */
 @Built
+@ExactlyOne({"gain", "sensitivity"})
 public record Stage(
-    @Schema(description = "What the fitter calls it; unique") @NotNull @Size(min = 1, max = 60)
-        String name,
+    @Schema(description = "What the fitter calls it") @NotNull @Size(min = 1, max = 60) String name,
     @Schema(description = "Largest clean input, V RMS of a sine")
         @NotNull
         @DecimalMin("0.001")
@@ -27,15 +27,8 @@ public record Stage(
         @DecimalMin("0.001")
         @DecimalMax("500")
         Double maxOutputV,
-    @Schema(
-            description =
-                "Gains that can be set; equal bounds for a fixed gain. Exactly one of gain and"
-                    + " sensitivity")
-        Gain gain,
-    @Schema(
-            description =
-                "Gains that can be set, by the input that gives max_output_v. Exactly one of gain"
-                    + " and sensitivity")
+    @Schema(description = "Gains that can be set; equal bounds for a fixed gain") Gain gain,
+    @Schema(description = "Gains that can be set, by the input that gives max_output_v")
         Sensitivity sensitivity,
     @Schema(
             description =
@@ -59,6 +52,9 @@ public record Stage(
         Boolean highLevelInput) {
 
   /** Gains that can be set. */
+  @Ascending(
+      value = {"min_db", "max_db"},
+      orEqual = true)
   public record Gain(
       @Schema(description = "Smallest gain, dB") @NotNull @DecimalMin("-100") @DecimalMax("80")
           Double minDb,
@@ -66,6 +62,9 @@ public record Stage(
           Double maxDb) {}
 
   /** Gains that can be set, by the input voltage that gives the largest clean output. */
+  @Ascending(
+      value = {"min_v", "max_v"},
+      orEqual = true)
   public record Sensitivity(
       @Schema(description = "Most sensitive setting: smallest such input, V RMS")
           @NotNull

@@ -16,6 +16,7 @@ import org.footwell.electrical.heat.AmplifierHeatResult.Draw;
 import org.footwell.electrical.heat.Duty.StageDraw;
 import org.footwell.electrical.heat.Supply.Drawn;
 import org.footwell.parts.Safety;
+import org.footwell.physics.ConstantPower;
 import org.footwell.physics.Decibels;
 
 /** What an amplifier takes from the battery and turns into heat, for sines, noise and music. */
@@ -36,7 +37,7 @@ public final class AmplifierHeat implements Calculation<AmplifierHeatRequest, Am
                   + " and with music at one eighth and one third of full power.")
           .example(
               """
-              {"battery_v": 13.8, "converter_efficiency": 0.85,
+              {"supply_v": 13.8, "amplifier": {"converter_efficiency": 0.85},
                "channels": [
                  {"name": "doors", "channel_count": 4, "output_class": "class_ab",
                   "rail_v": 32, "drop_v": 3, "load_ohm": 3.2, "phase_deg": 40,
@@ -50,7 +51,8 @@ public final class AmplifierHeat implements Calculation<AmplifierHeatRequest, Am
               MeanCurrent.HALF_NORMAL,
               LossyStage.TRANSLINEAR,
               LossyStage.TWO_PART_LOSS,
-              Supply.CONSTANT_POWER,
+              ConstantPower.KIRCHHOFF,
+              ConstantPower.MATCHED_LOAD,
               PROGRAMME,
               DEFINITION,
               Source.COMMON_PRACTICE)
@@ -84,7 +86,11 @@ public final class AmplifierHeat implements Calculation<AmplifierHeatRequest, Am
     run.requireNoFaults();
 
     Supply supply =
-        new Supply(q.batteryV(), q.supplyCableOhm(), q.converterEfficiency(), q.supplyRegulated());
+        new Supply(
+            q.supplyV(),
+            q.supplyCableOhm(),
+            q.amplifier().converterEfficiency(),
+            q.amplifier().supplyRegulated());
     Map<Duty, List<StageDraw>> draws = new EnumMap<>(Duty.class);
     Map<Duty, Drawn> drawn = new EnumMap<>(Duty.class);
     for (Duty duty : Duty.values()) {

@@ -7,28 +7,28 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.rule.Ascending;
+import org.footwell.calculation.rule.ExactlyOne;
+import org.footwell.calculation.rule.Needed;
+import org.footwell.parts.Amplifier;
 
 /** An amplifier on its supply, with what hangs on each of its channels. */
 @Built
+@Needed("amplifier.converter_efficiency")
 public record AmplifierHeatRequest(
     @Schema(description = "Voltage at the battery, V; with the engine running usually 13.8 to 14.4")
         @NotNull
-        @DecimalMin("6")
-        @DecimalMax("32")
-        Double batteryV,
-    @NotNull Double converterEfficiency,
+        Double supplyV,
     @Schema(
             description =
-                "Whether the converter holds the rails when the supply sinks, so that it draws"
-                    + " constant power: the current then rises as the voltage falls. Otherwise the"
-                    + " rails follow the supply in proportion")
-        Boolean supplyRegulated,
+                "The amplifier: how its converter works. One that holds the rails when the supply"
+                    + " sinks draws constant power: the current then rises as the voltage falls")
+        @NotNull
+        Amplifier amplifier,
     @Schema(
             description =
-                "Resistance between battery and amplifier, ohm: both ways, fuse and joints"
-                    + " included, and the battery's own if battery_v is without load")
-        @DecimalMin("0")
-        @DecimalMax("1")
+                "Resistance from the battery to the amplifier and back, ohm: fuse and joints"
+                    + " included, and the battery's own if supply_v is without load")
         Double supplyCableOhm,
     @Schema(
             description =
@@ -46,7 +46,6 @@ public record AmplifierHeatRequest(
         List<@NotNull ChannelStage> channels) {
 
   public AmplifierHeatRequest {
-    supplyRegulated = supplyRegulated == null ? Boolean.FALSE : supplyRegulated;
     supplyCableOhm = supplyCableOhm == null ? Double.valueOf(0) : supplyCableOhm;
     noiseCrestFactorDb = noiseCrestFactorDb == null ? Double.valueOf(12) : noiseCrestFactorDb;
     sineSwingRatio = sineSwingRatio == null ? Double.valueOf(1) : sineSwingRatio;
@@ -54,6 +53,7 @@ public record AmplifierHeatRequest(
 
   /** One channel or several alike. */
   @Built
+  @Ascending({"drop_v", "rail_v"})
   public record ChannelStage(
       @Schema(description = "What the fitter calls it") @Size(min = 1, max = 60) String name,
       Integer channelCount,
@@ -67,7 +67,7 @@ public record AmplifierHeatRequest(
       @Schema(
               description =
                   "Rail under load, V: to ground per half; for a single-supply bridge the supply of"
-                      + " the bridge. At battery_v, unless the supply is regulated")
+                      + " the bridge. At supply_v, unless the supply is regulated")
           @NotNull
           @DecimalMin("1")
           @DecimalMax("400")
@@ -104,8 +104,9 @@ public record AmplifierHeatRequest(
 
   /**
    * Losses of a class D stage in two parts: one that is always there and one that grows with the
-   * square of the output current. Exactly one of {@code on_ohm} and {@code full_power_efficiency}.
+   * square of the output current.
    */
+  @ExactlyOne({"on_ohm", "full_power_efficiency"})
   public record ClassD(
       @Schema(description = "Loss without signal: switching, driving and control, W")
           @NotNull
@@ -115,15 +116,14 @@ public record AmplifierHeatRequest(
       @Schema(
               description =
                   "Resistance in the way of the output current: switches, filter coils and tracks,"
-                      + " ohm. Exactly one of on_ohm and full_power_efficiency")
+                      + " ohm")
           @DecimalMin("0")
           @DecimalMax("10")
           Double onOhm,
       @Schema(
               description =
                   "Output over rail power with a sine at full swing into a resistance of load_ohm,"
-                      + " as a ratio, without the converter. Exactly one of on_ohm and"
-                      + " full_power_efficiency")
+                      + " as a ratio, without the converter")
           @DecimalMin("0.3")
           @DecimalMax("1")
           Double fullPowerEfficiency) {}

@@ -4,7 +4,6 @@ import org.footwell.calculation.FaultCode;
 
 /** Why current and heat cannot be given. */
 public enum HeatFault implements FaultCode {
-  DROP_NOT_BELOW_RAIL,
   NEEDED_FOR_CLASS,
   NOT_FOR_CLASS,
   EFFICIENCY_BELOW_IDLE_LOSS,

@@ -1,8 +1,6 @@
 package org.footwell.electrical.heat;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.heat.AmplifierHeatRequest.ChannelStage;
 import org.footwell.electrical.heat.AmplifierHeatRequest.OutputClass;
@@ -36,20 +34,8 @@ final class HeatRules {
     for (int i = 0; i < q.channels().size(); i++) {
       ChannelStage channel = q.channels().get(i);
       String at = "/channels/" + i;
-      if (channel.dropV() >= channel.railV()) {
-        run.refuse(HeatFault.DROP_NOT_BELOW_RAIL)
-            .at(at + "/drop_v")
-            .given(channel.dropV())
-            .allowed("below the rail of " + channel.railV() + " V");
-      }
       OutputClass type = channel.outputClass();
       require(type == OutputClass.CLASS_AB, channel.quiescentCurrentA(), at, run);
-      if (type == OutputClass.CLASS_D && channel.classD() != null) {
-        Map<String, Double> ways = new HashMap<>();
-        ways.put("on_ohm", channel.classD().onOhm());
-        ways.put("full_power_efficiency", channel.classD().fullPowerEfficiency());
-        run.exactlyOneOf(at + "/class_d", ways);
-      }
       require(type == OutputClass.CLASS_D, channel, at, run);
     }
     run.requireNoFaults();
@@ -98,11 +84,11 @@ final class HeatRules {
           .value(q.noiseCrestFactorDb())
           .limit(GAUSSIAN_CREST_DB);
     }
-    boolean stepsUp = stages.stream().anyMatch(stage -> stage.acrossRailsV() > q.batteryV());
-    if (stepsUp && q.converterEfficiency() > OPTIMISTIC_EFFICIENCY) {
+    boolean stepsUp = stages.stream().anyMatch(stage -> stage.acrossRailsV() > q.supplyV());
+    if (stepsUp && q.amplifier().converterEfficiency() > OPTIMISTIC_EFFICIENCY) {
       run.find(HeatFinding.CONVERTER_OPTIMISTIC)
-          .at("/converter_efficiency")
-          .value(q.converterEfficiency())
+          .at("/amplifier/converter_efficiency")
+          .value(q.amplifier().converterEfficiency())
           .limit(OPTIMISTIC_EFFICIENCY);
     }
     if (sine.currentA() > LARGEST_FUSE_A) {
@@ -111,14 +97,14 @@ final class HeatRules {
           .value(sine.currentA())
           .limit(LARGEST_FUSE_A);
     }
-    double least = (1 - USUAL_LOSS) * q.batteryV();
+    double least = (1 - USUAL_LOSS) * q.supplyV();
     if (sine.terminalV() < least) {
-      run.find(q.supplyRegulated() ? HeatFinding.SUPPLY_SINKS : HeatFinding.RAILS_SINK)
+      run.find(q.amplifier().supplyRegulated() ? HeatFinding.SUPPLY_SINKS : HeatFinding.RAILS_SINK)
           .at("/supply_cable_ohm")
           .value(sine.terminalV())
           .limit(least)
           .with("current", sine.currentA())
-          .with("percent", 100 * (1 - sine.terminalV() / q.batteryV()));
+          .with("percent", 100 * (1 - sine.terminalV() / q.supplyV()));
     }
   }
 

@@ -4,7 +4,8 @@ import static org.footwell.calculation.Source.DEFINITION;
 
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.Source;
+import org.footwell.physics.ConstantPower;
+import org.footwell.physics.Electricity;
 
 /**
  * Battery, cable and converter.
@@ -16,20 +17,12 @@ import org.footwell.calculation.Source;
  */
 record Supply(double batteryV, double cableOhm, double efficiency, boolean regulated) {
 
-  static final Source CONSTANT_POWER =
-      Source.of("Constant power behind a resistance: V² − E·V + P·R = 0, Ohm's and Joule's laws");
-
   static final Formula.Of2 BATTERY_POWER =
       Formula.of("battery_power_w", "rail power/efficiency", "W", DEFINITION)
           .with("rail power", "efficiency", (rail, efficiency) -> rail / efficiency);
 
-  /** Voltage in V left to a load that takes P watts from E volts behind R ohms; NaN if it cannot. */
-  static final Formula.Of3 TERMINAL =
-      Formula.of("terminal_v", "(E + √(E² − 4·P·R))/2", "V", CONSTANT_POWER)
-          .with("E", "P", "R", (e, p, r) -> (e + Math.sqrt(e * e - 4 * p * r)) / 2);
-
   static final Formula.Of3 TERMINAL_AT_CURRENT =
-      Formula.of("terminal_v", "E − I·R", "V", CONSTANT_POWER)
+      Formula.of("terminal_v", "E − I·R", "V", ConstantPower.KIRCHHOFF)
           .with("E", "I", "R", (e, i, r) -> e - i * r);
 
   static final Formula.Of2 BATTERY_CURRENT =
@@ -56,18 +49,19 @@ record Supply(double batteryV, double cableOhm, double efficiency, boolean regul
           .with("most", most);
       return new Drawn(railW, power, 0, batteryV);
     }
-    if (regulated) {
-      double terminal = run.apply(TERMINAL, batteryV, power, cableOhm);
-      return new Drawn(railW, power, run.apply(BATTERY_CURRENT, power, terminal), terminal);
-    }
-    double current = run.apply(BATTERY_CURRENT, power, batteryV);
+    double current =
+        regulated
+            ? run.apply(ConstantPower.CURRENT, power, batteryV, cableOhm)
+            : run.apply(BATTERY_CURRENT, power, batteryV);
     double terminal = run.apply(TERMINAL_AT_CURRENT, batteryV, current, cableOhm);
     return new Drawn(railW, power, current, terminal);
   }
 
   /** More power than this cannot pass the cable, W: a quarter of the short circuit's, or all. */
   private double mostPower() {
-    return (regulated ? 0.25 : 1) * batteryV * batteryV / cableOhm;
+    return regulated
+        ? ConstantPower.LARGEST.at(batteryV, cableOhm)
+        : Electricity.POWER.at(batteryV, cableOhm);
   }
 
   /** The voltage by which a power is a current: the amplifier's own, unless its rails sink too. */

@@ -12,6 +12,7 @@ import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
 import org.apache.commons.math3.optim.univariate.UnivariatePointValuePair;
 import org.footwell.calculation.Run;
 import org.footwell.parts.CurveFrequencies;
+import org.footwell.physics.Impedance;
 
 /**
  * Peaks, dips and the two ends of a curve over a range of frequencies.

@@ -1,12 +1,9 @@
 package org.footwell.electrical.impedance;
 
-import static org.footwell.electrical.impedance.ImpedanceFault.VAS_MISSING;
 import static org.footwell.electrical.impedance.ImpedanceFinding.COIL_TAKEN_AS_IDEAL;
 import static org.footwell.electrical.impedance.ImpedanceFinding.RATED_IMPEDANCE_TOO_HIGH;
 import static org.footwell.electrical.impedance.ImpedanceFinding.RESONANCE_OUTSIDE_RANGE;
 import static org.footwell.electrical.impedance.ImpedanceFinding.RE_BELOW_RATED_LIMIT;
-import static org.footwell.parts.FrequencyFault.FREQUENCIES_UNSORTED;
-import static org.footwell.parts.FrequencyFault.RANGE_REVERSED;
 import static org.footwell.parts.FrequencyFault.RANGE_WITHOUT_POINTS;
 
 import java.util.ArrayList;
@@ -19,6 +16,7 @@ import org.footwell.calculation.Source;
 import org.footwell.electrical.impedance.Extremes.Place;
 import org.footwell.electrical.impedance.ImpedanceCurveResult.Point;
 import org.footwell.parts.CurveFrequencies;
+import org.footwell.physics.Impedance;
 import org.footwell.physics.Phasor;
 import org.footwell.physics.ThieleSmall;
 
@@ -48,9 +46,8 @@ public final class ImpedanceCurve
           .example(
               """
               {"driver": {"re_ohm": 3.4, "le_mh": 1.2, "le_exponent": 0.7, "fs_hz": 38, "qms": 7,
-                 "qes": 0.55, "vas_l": 43},
+                 "qes": 0.55, "vas_l": 43, "rated_ohm": 4},
                "box": {"volume_l": 50, "fb_hz": 35},
-               "rated_ohm": 4,
                "frequencies": {"spacing": "third_octave", "from_hz": 20, "to_hz": 2000}}
               """)
           .sources(
@@ -63,8 +60,7 @@ public final class ImpedanceCurve
           .limits(
               "Small signals: at high level the coil heats up, and its resistance with it, and"
                   + " resonance and inductance move.",
-              "A closed box is without losses of its own; a vented one leaks as ql says. Cone"
-                  + " break-up and standing waves in the box are not in it.",
+              "Cone break-up and standing waves in the box are not in it.",
               "Power laws of inductance hold above the resonance; far below, coils differ.",
               "One driver; for several see the load of a network of coils.")
           .findings(
@@ -72,7 +68,7 @@ public final class ImpedanceCurve
               RE_BELOW_RATED_LIMIT,
               RESONANCE_OUTSIDE_RANGE,
               COIL_TAKEN_AS_IDEAL)
-          .refusals(RANGE_REVERSED, RANGE_WITHOUT_POINTS, FREQUENCIES_UNSORTED, VAS_MISSING)
+          .refusals(RANGE_WITHOUT_POINTS)
           .build();
 
   @Override
@@ -82,15 +78,14 @@ public final class ImpedanceCurve
 
   @Override
   public ImpedanceCurveResult compute(ImpedanceCurveRequest q, Run run) {
-    requireVas(q.driver(), q.box(), run);
     double[] frequencies = q.frequencies().points("/frequencies", run);
     run.requireNoFaults();
 
-    DriverImpedance impedance = new DriverImpedance(q.driver(), q.box());
+    Impedance impedance = MountedDriver.circuit(q.driver(), q.box());
     Resonance resonance = Resonance.of(q.driver(), q.box(), run);
     Extremes extremes = Extremes.ofModulus(impedance, q.frequencies(), run);
     Place lowest = extremes.lowest();
-    impedance.explain(lowest.frequencyHz(), run);
+    MountedDriver.explain(q.driver(), q.box(), lowest.frequencyHz(), run);
     remark(q, resonance, run);
     Double limit = judge(q, lowest, run);
     return ImpedanceCurveResultBuilder.builder()
@@ -109,13 +104,6 @@ public final class ImpedanceCurve
         .highestRatedOhm(run.apply(HIGHEST_RATED, lowest.value()))
         .points(points(impedance, frequencies))
         .build();
-  }
-
-  /** Refuses a box whose effect cannot be computed. */
-  public static void requireVas(ImpedanceDriver driver, ImpedanceBox box, Run run) {
-    if (driver != null && box != null && driver.vasL() == null) {
-      run.refuse(VAS_MISSING).at("/driver/vas_l").allowed("a volume in litre");
-    }
   }
 
   private static List<Point> points(Impedance impedance, double[] frequencies) {
@@ -149,24 +137,24 @@ public final class ImpedanceCurve
 
   /** The limit for the rated impedance, or null when none was given to judge. */
   private static Double judge(ImpedanceCurveRequest q, Place lowest, Run run) {
-    if (q.ratedOhm() == null) {
+    if (q.driver().ratedOhm() == null) {
       return null;
     }
-    double limit = run.apply(RATED_LIMIT, q.ratedOhm());
+    double limit = run.apply(RATED_LIMIT, q.driver().ratedOhm());
     if (lowest.value() < limit) {
       run.find(RATED_IMPEDANCE_TOO_HIGH)
-          .at("/rated_ohm")
+          .at("/driver/rated_ohm")
           .value(lowest.value())
           .limit(limit)
           .with("frequency", lowest.frequencyHz())
-          .with("rated", q.ratedOhm())
+          .with("rated", q.driver().ratedOhm())
           .with("highest", HIGHEST_RATED.at(lowest.value()));
     } else if (q.driver().reOhm() < limit) {
       run.find(RE_BELOW_RATED_LIMIT)
           .at("/driver/re_ohm")
           .value(q.driver().reOhm())
           .limit(limit)
-          .with("rated", q.ratedOhm());
+          .with("rated", q.driver().ratedOhm());
     }
     return limit;
   }

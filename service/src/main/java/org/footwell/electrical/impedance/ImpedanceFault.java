@@ -4,7 +4,6 @@ import org.footwell.calculation.FaultCode;
 
 /** Why an impedance over frequency cannot be given. */
 public enum ImpedanceFault implements FaultCode {
-  VAS_MISSING,
   RESONANCE_NOT_FOUND,
   FIT_FAILED,
   MASS_WITHOUT_EFFECT,

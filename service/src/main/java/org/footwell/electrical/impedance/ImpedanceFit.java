@@ -17,12 +17,12 @@ import static org.footwell.electrical.impedance.ImpedanceFinding.FIT_POOR;
 import static org.footwell.electrical.impedance.ImpedanceFinding.FIT_UNCERTAIN;
 import static org.footwell.electrical.impedance.ImpedanceFinding.SECOND_PEAK;
 import static org.footwell.electrical.impedance.ImpedanceFinding.SECOND_TABLE_INCONSISTENT;
-import static org.footwell.parts.FrequencyFault.FREQUENCIES_UNSORTED;
 
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.physics.Air;
 import org.footwell.physics.ThieleSmall;
 
 /** A driver's parameters from its measured impedance. */
@@ -89,12 +89,7 @@ public final class ImpedanceFit implements Calculation<ImpedanceFitRequest, Impe
               SECOND_PEAK,
               SECOND_TABLE_INCONSISTENT,
               AREA_INCONSISTENT)
-          .refusals(
-              FREQUENCIES_UNSORTED,
-              RESONANCE_NOT_FOUND,
-              FIT_FAILED,
-              MASS_WITHOUT_EFFECT,
-              BOX_WITHOUT_EFFECT)
+          .refusals(RESONANCE_NOT_FOUND, FIT_FAILED, MASS_WITHOUT_EFFECT, BOX_WITHOUT_EFFECT)
           .build();
 
   @Override
@@ -104,7 +99,6 @@ public final class ImpedanceFit implements Calculation<ImpedanceFitRequest, Impe
 
   @Override
   public ImpedanceFitResult compute(ImpedanceFitRequest q, Run run) {
-    requireRising(q, run);
     DriverFit fit = FreeAirFit.of(q, run);
     remark(q, fit, run);
     SecondTable.Mass mass =
@@ -112,17 +106,6 @@ public final class ImpedanceFit implements Calculation<ImpedanceFitRequest, Impe
     SecondTable.Volume volume =
         q.knownBox() == null ? null : SecondTable.inBox(q.knownBox(), fit, run);
     return result(q, fit, mass, volume, Moving.of(q.sdCm2(), fit, mass, volume, run), run);
-  }
-
-  private static void requireRising(ImpedanceFitRequest q, Run run) {
-    Readings.requireRising(q.readings(), "/readings", run);
-    if (q.addedMass() != null) {
-      Readings.requireRising(q.addedMass().readings(), "/added_mass/readings", run);
-    }
-    if (q.knownBox() != null) {
-      Readings.requireRising(q.knownBox().readings(), "/known_box/readings", run);
-    }
-    run.requireNoFaults();
   }
 
   private static void remark(ImpedanceFitRequest q, DriverFit fit, Run run) {
@@ -156,12 +139,18 @@ public final class ImpedanceFit implements Calculation<ImpedanceFitRequest, Impe
       double[] p = fit.values();
       Double vas = volume == null ? null : volume.litres();
       Double mms = mass == null ? null : mass.grams();
-      Double cms = mms == null ? null : (Double) run.apply(MovingMass.CMS, p[FS], mms);
+      Double cms = mms == null ? null : (Double) run.apply(ThieleSmall.COMPLIANCE, p[FS], mms);
       if (cms == null && vas != null && sd != null) {
         cms = run.apply(MovingMass.CMS_OF_VAS, vas, sd);
-        mms = run.apply(MovingMass.MMS_OF_CMS_G, p[FS], cms);
+        mms = run.apply(ThieleSmall.MOVING_MASS, p[FS], cms);
       } else if (cms != null && vas == null && sd != null) {
-        vas = run.apply(MovingMass.VAS_L, sd, cms);
+        vas =
+            run.apply(
+                ThieleSmall.EQUIVALENT_VOLUME,
+                Air.REFERENCE_DENSITY_KG_PER_M3,
+                Air.REFERENCE_SPEED_M_PER_S,
+                sd,
+                cms);
       } else if (cms != null && vas != null && sd != null) {
         compareArea(MovingMass.SD_CM2.at(vas, cms), sd, run);
       }

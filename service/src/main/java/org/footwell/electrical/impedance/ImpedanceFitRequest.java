@@ -6,12 +6,16 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import org.footwell.calculation.rule.Ascending;
 
 /** Measured impedance of a driver, in free air and perhaps changed in a known way. */
+@Ascending("readings.*.frequency_hz")
+@Ascending("added_mass.readings.*.frequency_hz")
+@Ascending("known_box.readings.*.frequency_hz")
 public record ImpedanceFitRequest(
     @Schema(
             description =
-                "Readings in free air, rising in frequency, from below the resonance to well above"
+                "Readings in free air, from below the resonance to well above"
                     + " it; as far as 10 kHz or more for the inductance")
         @NotNull
         @Size(min = 8, max = 2000)
@@ -53,7 +57,7 @@ public record ImpedanceFitRequest(
   public record AddedMass(
       @Schema(description = "The mass, g") @NotNull @DecimalMin("0.001") @DecimalMax("2000")
           Double massG,
-      @Schema(description = "Readings with the mass, rising in frequency, around the resonance")
+      @Schema(description = "Readings with the mass, around the resonance")
           @NotNull
           @Size(min = 6, max = 2000)
           List<@NotNull Reading> readings) {}
@@ -65,7 +69,7 @@ public record ImpedanceFitRequest(
                   "Volume of air behind the driver, litre: net, the driver's own volume taken off")
           @NotNull
           Double volumeL,
-      @Schema(description = "Readings in the box, rising in frequency, around the resonance")
+      @Schema(description = "Readings in the box, around the resonance")
           @NotNull
           @Size(min = 6, max = 2000)
           List<@NotNull Reading> readings) {}

@@ -38,21 +38,6 @@ final class MovingMass {
       Formula.of("vas_by_resonance_l", "vb·((fc/fs)² − 1)", "l", ThieleSmall.SMALL_CLOSED)
           .with("vb", "fc", "fs", (vb, fc, fs) -> vb * (fc * fc / (fs * fs) - 1));
 
-  /** Compliance in mm/N from the resonance in Hz and the moving mass in g. */
-  static final Formula.Of2 CMS =
-      Formula.of("cms_mm_per_n", "10⁶/((2·π·fs)²·mms)", "mm/N", ThieleSmall.SMALL_DRIVER)
-          .with("fs", "mms", (fs, mms) -> 1e6 / (Math.pow(2 * Math.PI * fs, 2) * mms));
-
-  /** Moving mass in g from the resonance in Hz and the compliance in mm/N. */
-  static final Formula.Of2 MMS_OF_CMS_G =
-      Formula.of("mms_g", "10⁶/((2·π·fs)²·cms)", "g", ThieleSmall.SMALL_DRIVER)
-          .with("fs", "cms", (fs, cms) -> 1e6 / (Math.pow(2 * Math.PI * fs, 2) * cms));
-
-  /** vas in litre from the cone's area in cm² and the compliance in mm/N. */
-  static final Formula.Of2 VAS_L =
-      Formula.of("vas_l", "ρ·c²·(sd/10⁴)²·cms", "l", ThieleSmall.SMALL_DRIVER)
-          .with("sd", "cms", (sd, cms) -> AIR_STIFFNESS_PA * sd * sd * 1e-8 * cms);
-
   /** Compliance in mm/N from vas in litre and the cone's area in cm². */
   static final Formula.Of2 CMS_OF_VAS =
       Formula.of("cms_mm_per_n", "vas/(ρ·c²·(sd/10⁴)²)", "mm/N", ThieleSmall.SMALL_DRIVER)

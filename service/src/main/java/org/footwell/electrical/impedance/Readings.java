@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.impedance.ImpedanceFitRequest.Reading;
-import org.footwell.parts.Rising;
 
 /** A table of readings, and what can be read off it without a model. */
 final class Readings {
@@ -46,12 +45,6 @@ final class Readings {
   /** Radians; NaN where none was measured. */
   double phase(int i) {
     return phases[i];
-  }
-
-  /** Refuses frequencies that do not rise. */
-  static void requireRising(List<Reading> table, String pointer, Run run) {
-    Rising.require(
-        pointer, "/frequency_hz", table.stream().map(Reading::frequencyHz).toList(), run);
   }
 
   /** The index of the resonance, refused when the table has no peak. */

@@ -1,6 +1,8 @@
 package org.footwell.electrical.impedance;
 
 import org.footwell.calculation.Run;
+import org.footwell.parts.Box;
+import org.footwell.parts.Driver;
 import org.footwell.physics.ThieleSmall;
 
 /**
@@ -13,10 +15,10 @@ import org.footwell.physics.ThieleSmall;
  */
 record Resonance(Double hz, Double ohm, double qts, Double qmc, Double qec, Double qtc) {
 
-  static Resonance of(ImpedanceDriver driver, ImpedanceBox box, Run run) {
+  static Resonance of(Driver driver, Box box, Run run) {
     double qts = run.apply(ThieleSmall.TOTAL_Q, driver.qms(), driver.qes());
     if (box != null && box.fbHz() != null) {
-      run.apply(ThieleSmall.COMPLIANCE_RATIO, driver.vasL(), box.volumeL());
+      run.apply(ThieleSmall.COMPLIANCE_RATIO, driver.vasL(), box.volumeL() * box.fill());
       run.apply(ThieleSmall.MOTIONAL_OHM, driver.reOhm(), driver.qms(), driver.qes());
       return new Resonance(null, null, qts, null, null, null);
     }
@@ -24,7 +26,8 @@ record Resonance(Double hz, Double ohm, double qts, Double qmc, Double qec, Doub
     if (box == null) {
       return new Resonance(driver.fsHz(), ohm, qts, null, null, null);
     }
-    double alpha = run.apply(ThieleSmall.COMPLIANCE_RATIO, driver.vasL(), box.volumeL());
+    double alpha =
+        run.apply(ThieleSmall.COMPLIANCE_RATIO, driver.vasL(), box.volumeL() * box.fill());
     double fc = run.apply(ThieleSmall.IN_CLOSED_BOX, driver.fsHz(), alpha);
     double qmc = run.apply(ThieleSmall.IN_CLOSED_BOX, driver.qms(), alpha);
     double qec = run.apply(ThieleSmall.IN_CLOSED_BOX, driver.qes(), alpha);

@@ -7,7 +7,7 @@ import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.amplifier.SmallestLoad;
 import org.footwell.electrical.amplifier.UnusualLoad;
-import org.footwell.electrical.load.WiringLoadRequest.Amplifier;
+import org.footwell.parts.Amplifier;
 
 /** Holds the load against what the amplifier allows: a rated load against a rated load. */
 final class AmplifierLimit {
@@ -19,20 +19,14 @@ final class AmplifierLimit {
    *
    * @param amplifier what is known of it; null when nothing is
    */
-  static void check(Amplifier amplifier, double loadOhm, double lowestModulusOhm, Run run) {
-    UnusualLoad unusual =
-        new UnusualLoad(loadOhm, amplifier != null && amplifier.bridged(), NetworkReader.NETWORK);
+  static void check(
+      Amplifier amplifier, boolean bridged, double loadOhm, double lowestModulusOhm, Run run) {
+    UnusualLoad unusual = new UnusualLoad(loadOhm, bridged, NetworkReader.NETWORK);
     if (amplifier == null) {
       unusual.onAnyAmplifier(run);
       return;
     }
-    SmallestLoad smallest =
-        SmallestLoad.of(
-            amplifier.minimumOhm(),
-            amplifier.bridged(),
-            amplifier.minimumBridgedOhm(),
-            "/amplifier",
-            run);
+    SmallestLoad smallest = SmallestLoad.of(amplifier, bridged, "/amplifier", run);
     if (smallest == null) {
       unusual.withoutMinimum("/amplifier", run);
       return;

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.footwell.calculation.Run;
-import org.footwell.electrical.load.WiringLoadRequest.Coil;
 
 /** Takes a network apart into the bands of its passive crossovers. */
 final class Bands {
@@ -24,7 +23,7 @@ final class Bands {
   private Bands() {}
 
   /** The bands in order of appearance, or the whole network as the only one. */
-  static List<Band> of(Network<Coil> network, List<Coil> listed, Run run) {
+  static List<Band> of(Network<Coil> network, Run run) {
     List<String> names =
         network.coils().stream()
             .flatMap(coil -> Stream.ofNullable(coil.band()))
@@ -33,7 +32,7 @@ final class Bands {
     if (names.isEmpty()) {
       return List.of(new Band(null, network));
     }
-    refuseCoilsWithout(network, listed, run);
+    refuseCoilsWithout(network, run);
     run.requireNoFaults();
     refuseInterruptions(network, run);
     run.requireNoFaults();
@@ -42,13 +41,11 @@ final class Bands {
         .toList();
   }
 
-  private static void refuseCoilsWithout(Network<Coil> network, List<Coil> listed, Run run) {
+  private static void refuseCoilsWithout(Network<Coil> network, Run run) {
     for (Coil coil : network.coils()) {
       if (coil.band() == null) {
-        int index = listed.indexOf(coil);
-        run.refuse(BAND_MISSING)
-            .at(index < 0 ? NetworkReader.NETWORK : "/coils/" + index + "/band")
-            .given(coil.name());
+        boolean listed = !coil.at().equals(NetworkReader.NETWORK);
+        run.refuse(BAND_MISSING).at(listed ? coil.at() + "/band" : coil.at()).given(coil.name());
       }
     }
   }

@@ -3,10 +3,9 @@ package org.footwell.electrical.load;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.footwell.electrical.amplifier.Amplifier.Delivery;
+import org.footwell.electrical.amplifier.SineSource.Delivery;
 import org.footwell.electrical.amplifier.StatedAmplifier;
 import org.footwell.electrical.load.Solved.Share;
-import org.footwell.electrical.load.WiringLoadRequest.Coil;
 import org.footwell.electrical.load.WiringOptionsResult.CoilPower;
 import org.footwell.electrical.load.WiringOptionsResult.Option;
 

@@ -6,15 +6,11 @@ import java.math.BigDecimal;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
-import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Run;
-import org.footwell.electrical.load.WiringLoadRequest.Coil;
-import org.footwell.electrical.load.WiringOptionsRequest.Coils;
+import org.footwell.parts.VoiceCoil;
 
 /**
  * The coils by their rated impedance: those of the same one are equals, for swapping them changes
@@ -25,6 +21,8 @@ import org.footwell.electrical.load.WiringOptionsRequest.Coils;
  */
 record CoilKinds(Map<Double, List<String>> names) {
 
+  private static final String AT = "/coils";
+
   /** Most coils of one rated impedance: 522 networks. */
   static final int MOST_ALIKE = 8;
 
@@ -32,29 +30,14 @@ record CoilKinds(Map<Double, List<String>> names) {
   static final int MOST_UNLIKE = 6;
 
   /** Sorts the coils; refuses names that clash and coils that are too many. */
-  static CoilKinds of(List<Coils> coils, Run run) {
+  static CoilKinds of(List<VoiceCoil> coils, Run run) {
     Map<Double, List<String>> names = new TreeMap<>();
-    Set<String> taken = new HashSet<>();
-    for (int i = 0; i < coils.size(); i++) {
-      Coils group = coils.get(i);
-      for (int n = 1; n <= group.coilCount(); n++) {
-        String name = name(group, n);
-        if (!name.isEmpty() && !taken.add(name)) {
-          run.refuse(CoreFault.DUPLICATE).at("/coils/" + i + "/name").given(name);
-        }
-        names.computeIfAbsent(group.ratedOhm(), ohm -> new ArrayList<>()).add(name);
-      }
+    for (Coil coil : Coil.each(coils, run)) {
+      names.computeIfAbsent(coil.ratedOhm(), ohm -> new ArrayList<>()).add(coil.name());
     }
     CoilKinds kinds = new CoilKinds(names);
     kinds.refuseTooMany(run);
     return kinds;
-  }
-
-  private static String name(Coils group, int number) {
-    if (group.name() == null) {
-      return "";
-    }
-    return group.coilCount() == 1 ? group.name() : group.name() + "_" + number;
   }
 
   private void refuseTooMany(Run run) {
@@ -62,7 +45,7 @@ record CoilKinds(Map<Double, List<String>> names) {
     boolean alike = names.size() == 1;
     if (all > (alike ? MOST_ALIKE : MOST_UNLIKE)) {
       run.refuse(TOO_MANY_COILS)
-          .at("/coils")
+          .at(AT)
           .given(all + (alike ? " coils of one impedance" : " coils of different impedances"))
           .allowed(
               "at most "
@@ -76,9 +59,7 @@ record CoilKinds(Map<Double, List<String>> names) {
   /** Every network of all the coils; each coil stands for its kind and has no name. */
   List<Solved> networks() {
     List<Solved> kinds =
-        names.keySet().stream()
-            .map(ohm -> Solved.of(new Coil(null, ohm, null, null, null), ohm))
-            .toList();
+        names.keySet().stream().map(ohm -> Solved.of(Coil.rated("", ohm, AT), ohm)).toList();
     List<Integer> counts = names.values().stream().map(List::size).toList();
     return Networks.of(kinds, counts, Solved::series, Solved::parallel);
   }
@@ -88,8 +69,7 @@ record CoilKinds(Map<Double, List<String>> names) {
     Map<Double, Deque<String>> left = new TreeMap<>();
     names.forEach((ohm, all) -> left.put(ohm, new ArrayDeque<>(all)));
     return wiring.network(
-        kind ->
-            new Coil(left.get(kind.ratedOhm()).removeFirst(), kind.ratedOhm(), null, null, null));
+        kind -> Coil.rated(left.get(kind.ratedOhm()).removeFirst(), kind.ratedOhm(), AT));
   }
 
   /** A coil as the circuit notation has it: by its name, or else its impedance. */

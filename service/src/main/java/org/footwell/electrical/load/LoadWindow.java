@@ -7,7 +7,6 @@ import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.amplifier.SmallestLoad;
-import org.footwell.electrical.load.WiringOptionsRequest.Window;
 
 /**
  * The loads that are accepted as connected, both ends included.
@@ -21,21 +20,19 @@ record LoadWindow(SmallestLoad smallest, double largestOhm) {
 
   /** Refuses a window that is not known or empty; null then. */
   static LoadWindow of(WiringOptionsRequest q, Run run) {
-    Window given = q.window();
-    SmallestLoad smallest =
-        SmallestLoad.of(given.minimumOhm(), q.bridged(), given.minimumBridgedOhm(), "/window", run);
+    SmallestLoad smallest = SmallestLoad.of(q.amplifier(), q.bridged(), "/amplifier", run);
     if (smallest == null) {
-      run.refuse(CoreFault.REQUIRED).at("/window/minimum_ohm");
+      run.refuse(CoreFault.REQUIRED).at("/amplifier/minimum_ohm");
       return null;
     }
-    if (given.maximumOhm() != null && given.maximumOhm() < smallest.ohm()) {
+    if (q.maximumOhm() != null && q.maximumOhm() < smallest.ohm()) {
       run.refuse(WINDOW_EMPTY)
-          .at("/window/maximum_ohm")
-          .given(given.maximumOhm())
+          .at("/maximum_ohm")
+          .given(q.maximumOhm())
           .allowed(Allowed.atLeast(smallest.ohm(), "ohm"));
     }
     return new LoadWindow(
-        smallest, given.maximumOhm() == null ? Double.POSITIVE_INFINITY : given.maximumOhm());
+        smallest, q.maximumOhm() == null ? Double.POSITIVE_INFINITY : q.maximumOhm());
   }
 
   /** Whether the whole window lies above a load: the amplifier does not bear it. */

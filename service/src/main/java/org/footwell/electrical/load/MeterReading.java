@@ -6,7 +6,7 @@ import static org.footwell.electrical.load.LoadFinding.RE_UNLIKE_RATED;
 
 import java.util.List;
 import org.footwell.calculation.Run;
-import org.footwell.electrical.load.WiringLoadRequest.Coil;
+import org.footwell.parts.VoiceCoil;
 
 /** What a multimeter, which measures with direct current, shows at a network. */
 final class MeterReading {
@@ -37,9 +37,9 @@ final class MeterReading {
   }
 
   /** Warns of resistances that can hardly belong to the rated impedance beside them. */
-  static void check(List<Coil> listed, Run run) {
+  static void check(List<VoiceCoil> listed, Run run) {
     for (int i = 0; i < listed.size(); i++) {
-      Coil coil = listed.get(i);
+      VoiceCoil coil = listed.get(i);
       double ofRated = coil.reOhm() == null ? 1 : coil.reOhm() / coil.ratedOhm();
       if (ofRated < LEAST_OF_RATED || ofRated > MOST_OF_RATED) {
         run.find(RE_UNLIKE_RATED)

@@ -13,6 +13,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Phrase;
+import org.footwell.parts.VoiceCoil;
 
 /**
  * Reads circuit notation by recursive descent:
@@ -47,7 +48,7 @@ final class NetworkParser {
   }
 
   private static final Pattern NUMBER = Pattern.compile("[0-9]+(\\.[0-9]+)?|\\.[0-9]+");
-  private static final Pattern NAME = Pattern.compile(WiringLoadRequest.NAME);
+  private static final Pattern NAME = Pattern.compile(VoiceCoil.NAME);
   private static final Pattern ENCODED = Pattern.compile("%[0-9A-Fa-f]{2}");
 
   private final String text;

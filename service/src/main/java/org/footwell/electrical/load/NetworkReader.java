@@ -14,7 +14,6 @@ import org.footwell.calculation.Names;
 import org.footwell.calculation.Remark;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.load.NetworkParser.Token;
-import org.footwell.electrical.load.WiringLoadRequest.Coil;
 
 /** Makes the network of coils from its notation and the list of coils. */
 final class NetworkReader {
@@ -33,25 +32,16 @@ final class NetworkReader {
     this.run = run;
   }
 
-  /** The network of the request; refuses one that cannot be read or names coils wrongly. */
-  static Network<Coil> of(WiringLoadRequest q, Run run) {
+  /** The network of the coils listed; refuses one that cannot be read or names coils wrongly. */
+  static Network<Coil> of(String text, List<Coil> coils, Run run) {
     NetworkReader wiring = new NetworkReader(run);
-    wiring.list(q.coils() == null ? List.of() : q.coils());
+    coils.forEach(coil -> wiring.listed.put(coil.name(), coil));
     Network<Coil> network =
         wiring
-            .parsed(q.network())
+            .parsed(text)
             .fold(token -> Network.leaf(wiring.coil(token)), Network::series, Network::parallel);
     run.requireNoFaults();
     return network;
-  }
-
-  private void list(List<Coil> coils) {
-    for (int i = 0; i < coils.size(); i++) {
-      String name = coils.get(i).name();
-      if (listed.putIfAbsent(name, coils.get(i)) != null) {
-        run.refuse(CoreFault.DUPLICATE).at("/coils/" + i + "/name").given(name);
-      }
-    }
   }
 
   private Network<Token> parsed(String network) {
@@ -76,7 +66,7 @@ final class NetworkReader {
     Coil coil = listed.get(name);
     if (coil == null) {
       refuseUnknown(token);
-      return new Coil(name, 1.0, null, null, null);
+      return Coil.rated(name, 1, NETWORK);
     }
     if (!used.add(name)) {
       run.refuse(CoreFault.DUPLICATE).at(NETWORK).given(name);
@@ -94,7 +84,7 @@ final class NetworkReader {
           .allowed(Allowed.between(LEAST_OHM, MOST_OHM, "ohm"))
           .with("character", token.character());
     }
-    return new Coil("coil " + position, ohm, null, null, null);
+    return Coil.rated("coil " + position, ohm, NETWORK);
   }
 
   private void refuseUnknown(Token token) {

@@ -12,7 +12,6 @@ import java.util.stream.Collectors;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.electrical.load.WiringLoadRequest.Coil;
 import org.footwell.physics.Decibels;
 
 /** Says which of the coils listed are left open, and what that does to their driver. */
@@ -51,14 +50,14 @@ final class OpenCoils {
       String driver, List<Integer> coils, List<Coil> listed, Set<String> used, Run run) {
     List<Integer> open = coils.stream().filter(i -> !used.contains(listed.get(i).name())).toList();
     if (open.size() == coils.size()) {
-      run.find(DRIVER_NOT_CONNECTED).at("/coils/" + open.get(0)).own("driver", driver);
+      run.find(DRIVER_NOT_CONNECTED).at(listed.get(open.get(0)).at()).own("driver", driver);
       return;
     }
     int driven = coils.size() - open.size();
     for (int i : open) {
       double ratio = run.apply(QES_RATIO, coils.size(), driven);
       run.find(COIL_LEFT_OPEN)
-          .at("/coils/" + i)
+          .at(listed.get(i).at())
           .value(ratio)
           .own("coil", listed.get(i).name())
           .own("driver", driver)

@@ -25,7 +25,7 @@ final class OptionsRemarks {
       List<Solved> networks, List<Candidate> ranked, LoadWindow window, CoilKinds kinds, Run run) {
     if (ranked.isEmpty()) {
       run.find(NONE_IN_WINDOW)
-          .at("/window")
+          .at(window.smallest().at())
           .with("count", networks.size())
           .with("window", window.inWords())
           .with("nearest", nearest(networks, window));

@@ -7,7 +7,6 @@ import java.util.function.UnaryOperator;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.electrical.load.WiringLoadRequest.Coil;
 
 /**
  * A network with the resistance of each of its parts.

@@ -7,7 +7,7 @@ import static org.footwell.electrical.load.LoadFinding.DAMPING_FACTOR_LOW;
 
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
-import org.footwell.electrical.load.WiringLoadRequest.Cable;
+import org.footwell.parts.Cable;
 import org.footwell.physics.Conductors;
 import org.footwell.physics.Decibels;
 
@@ -18,8 +18,8 @@ final class SpeakerCable {
   private static final double LOSS_LIMIT_DB = 0.5;
   private static final double DAMPING_LIMIT = 10;
 
-  private static final Formula.Of1 LOOP_LENGTH =
-      Formula.of("conductor_length_m", "2·l", "m", DEFINITION).with("l", l -> 2 * l);
+  /** Resistances are stated at this temperature; a conductor is taken to have it unless known, °C. */
+  private static final double STATED_AT_C = 20;
 
   /** Level lost in dB, 0 or more, when the cable takes its share of a voltage that stays. */
   private static final Formula.Of2 LOSS =
@@ -38,9 +38,14 @@ final class SpeakerCable {
     if (!Conductors.isStandard(cable.areaMm2())) {
       run.find(CABLE_SIZE_NOT_STANDARD).at("/cable/area_mm2").value(cable.areaMm2());
     }
-    double length = run.apply(LOOP_LENGTH, cable.oneWayM());
+    double length = run.apply(Conductors.LOOP_LENGTH, cable.oneWayM());
     double perKm = run.apply(Conductors.CLASS_5_OHM_PER_KM, cable.areaMm2());
-    return run.apply(Conductors.CONDUCTOR_OHM, length, perKm, cable.temperatureC());
+    if (cable.conductivity() != null) {
+      perKm = run.apply(Conductors.OF_CONDUCTIVITY, perKm, cable.conductivity());
+    }
+    double temperature =
+        cable.conductorTemperatureC() == null ? STATED_AT_C : cable.conductorTemperatureC();
+    return run.apply(Conductors.CONDUCTOR_OHM, length, perKm, temperature);
   }
 
   static double lossDb(double loadOhm, double cableOhm, Run run) {

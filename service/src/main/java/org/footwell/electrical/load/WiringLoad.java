@@ -15,9 +15,9 @@ import org.footwell.calculation.Source;
 import org.footwell.electrical.amplifier.AmplifierFinding;
 import org.footwell.electrical.load.Bands.Band;
 import org.footwell.electrical.load.Solved.Share;
-import org.footwell.electrical.load.WiringLoadRequest.Coil;
 import org.footwell.electrical.load.WiringLoadResult.BandLoad;
 import org.footwell.electrical.load.WiringLoadResult.CoilShare;
+import org.footwell.parts.ConductorFault;
 import org.footwell.parts.Safety;
 import org.footwell.physics.Conductors;
 import org.footwell.physics.Electricity;
@@ -57,8 +57,8 @@ public final class WiringLoad implements Calculation<WiringLoadRequest, WiringLo
                  {"name": "sub_left_b", "rated_ohm": 4, "re_ohm": 3.4, "driver": "sub_left"},
                  {"name": "sub_right_a", "rated_ohm": 4, "re_ohm": 3.4, "driver": "sub_right"},
                  {"name": "sub_right_b", "rated_ohm": 4, "re_ohm": 3.4, "driver": "sub_right"}],
-               "amplifier": {"minimum_ohm": 2, "bridged": true, "minimum_bridged_ohm": 4,
-                 "output_ohm": 0.02},
+               "amplifier": {"minimum_ohm": 2, "minimum_bridged_ohm": 4, "output_ohm": 0.01},
+               "bridged": true,
                "cable": {"one_way_m": 3, "area_mm2": 4},
                "voltage_v": 40}
               """)
@@ -73,8 +73,8 @@ public final class WiringLoad implements Calculation<WiringLoadRequest, WiringLo
               "Loads are rated impedances, taken as resistances: coils of unlike drivers share"
                   + " their power differently from one frequency to the next.",
               "Bands are taken as wholly apart; near the crossover frequency both draw current.",
-              "The cable is of plain copper at its largest resistance, without contacts and"
-                  + " inductance; copper-clad aluminium has much more resistance.",
+              "The cable is taken at the largest resistance of its size, without contacts and"
+                  + " inductance.",
               "At most 32 coils.")
           .findings(
               Stream.concat(
@@ -86,7 +86,7 @@ public final class WiringLoad implements Calculation<WiringLoadRequest, WiringLo
                           AmplifierFinding.LOAD_HARDLY_ANY,
                           AmplifierFinding.LOAD_LOW_BUT_ALLOWED))
                   .toArray(FindingCode[]::new))
-          .refusals(LoadFault.values())
+          .refusals(ConductorFault.and(LoadFault.values()))
           .cautions(Safety.HEAT, Safety.FIRE, Safety.AIRBAG)
           .build();
 
@@ -97,12 +97,15 @@ public final class WiringLoad implements Calculation<WiringLoadRequest, WiringLo
 
   @Override
   public WiringLoadResult compute(WiringLoadRequest q, Run run) {
-    List<Coil> listed = q.coils() == null ? List.of() : q.coils();
-    Network<Coil> network = NetworkReader.of(q, run);
-    List<Band> bands = Bands.of(network, listed, run);
+    List<Coil> listed = Coil.each(q.coils(), run);
+    if (q.cable() != null) {
+      q.cable().requirePossible("/cable", run);
+    }
+    Network<Coil> network = NetworkReader.of(q.network(), listed, run);
+    List<Band> bands = Bands.of(network, run);
     boolean split = bands.get(0).band() != null;
     OpenCoils.find(listed, network, run);
-    MeterReading.check(listed, run);
+    MeterReading.check(q.coils(), run);
 
     List<BandLoad> loads = new ArrayList<>();
     List<Share> shares = new ArrayList<>();
@@ -116,11 +119,10 @@ public final class WiringLoad implements Calculation<WiringLoadRequest, WiringLo
     }
     double load = loads.stream().mapToDouble(BandLoad::loadOhm).min().orElseThrow();
     double modulus = run.apply(LOWEST_MODULUS_OHM, load);
-    boolean bridged = q.amplifier() != null && q.amplifier().bridged();
-    AmplifierLimit.check(q.amplifier(), load, modulus, run);
+    AmplifierLimit.check(q.amplifier(), q.bridged(), load, modulus, run);
     Double meter = MeterReading.of(network, split, run);
     Double cable = q.cable() == null ? null : SpeakerCable.loopOhm(q.cable(), run);
-    Double output = q.amplifier() == null ? null : q.amplifier().outputOhm();
+    Double output = q.amplifier() == null ? null : q.amplifier().outputOhm(q.bridged());
     Double current = current(q.voltageV(), withCable(modulus, cable, run), run);
     return WiringLoadResultBuilder.builder()
         .loadOhm(load)
@@ -131,7 +133,7 @@ public final class WiringLoad implements Calculation<WiringLoadRequest, WiringLo
             meter == null || cable == null ? null : withCable(meter, cable, run))
         .coils(coils(network, shares))
         .evenSharing(even)
-        .halfLoadOhm(bridged ? run.apply(HALF_LOAD, load) : null)
+        .halfLoadOhm(q.bridged() ? run.apply(HALF_LOAD, load) : null)
         .cableOhm(cable)
         .loadWithCableOhm(cable == null ? null : withCable(load, cable, run))
         .cableLossDb(cable == null ? null : SpeakerCable.lossDb(load, cable, run))

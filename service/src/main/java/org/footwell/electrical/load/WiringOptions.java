@@ -13,7 +13,6 @@ import org.footwell.calculation.Source;
 import org.footwell.electrical.amplifier.AmplifierFault;
 import org.footwell.electrical.amplifier.AmplifierFinding;
 import org.footwell.electrical.amplifier.StatedAmplifier;
-import org.footwell.electrical.load.WiringLoadRequest.Coil;
 import org.footwell.electrical.load.WiringOptionsResult.Option;
 import org.footwell.parts.Safety;
 
@@ -31,8 +30,9 @@ public final class WiringOptions implements Calculation<WiringOptionsRequest, Wi
               """
               {"coils": [{"name": "sub_left", "rated_ohm": 4, "coil_count": 2},
                          {"name": "sub_right", "rated_ohm": 4, "coil_count": 2}],
-               "window": {"minimum_ohm": 2, "maximum_ohm": 16},
+               "maximum_ohm": 16,
                "amplifier": {
+                 "minimum_ohm": 2,
                  "ratings": {"supply_v": 14.4, "basis": "clean",
                              "points": [{"load_ohm": 4, "power_w": 100},
                                         {"load_ohm": 2, "power_w": 160}]}},
@@ -70,7 +70,6 @@ public final class WiringOptions implements Calculation<WiringOptionsRequest, Wi
           .refusals(
               OptionsFault.TOO_MANY_COILS,
               OptionsFault.WINDOW_EMPTY,
-              AmplifierFault.RAIL_NOT_ABOVE_DROP,
               AmplifierFault.BRIDGE_OF_BRIDGES,
               AmplifierFault.LOADS_WITHOUT_SPREAD,
               AmplifierFault.SAG_GROSSLY_NEGATIVE,
@@ -87,8 +86,7 @@ public final class WiringOptions implements Calculation<WiringOptionsRequest, Wi
   public WiringOptionsResult compute(WiringOptionsRequest q, Run run) {
     CoilKinds kinds = CoilKinds.of(q.coils(), run);
     LoadWindow window = LoadWindow.of(q, run);
-    StatedAmplifier amplifier =
-        q.amplifier() == null ? null : q.amplifier().connected(q.bridged(), "/amplifier", run);
+    StatedAmplifier amplifier = StatedAmplifier.of(q.amplifier(), q.bridged(), "/amplifier", run);
     run.requireNoFaults();
 
     List<Solved> networks = kinds.networks();

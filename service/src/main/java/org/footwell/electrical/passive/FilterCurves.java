@@ -6,10 +6,9 @@ import static org.footwell.electrical.passive.PassiveFilterResult.Purpose.LOW_PA
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.calculation.Run;
-import org.footwell.electrical.impedance.DriverImpedance;
 import org.footwell.electrical.impedance.Extremes;
 import org.footwell.electrical.impedance.Extremes.Place;
-import org.footwell.electrical.impedance.Impedance;
+import org.footwell.electrical.impedance.MountedDriver;
 import org.footwell.electrical.passive.Ladder.Response;
 import org.footwell.electrical.passive.PassiveFilterResult.Corner;
 import org.footwell.electrical.passive.PassiveFilterResult.Point;
@@ -17,6 +16,7 @@ import org.footwell.electrical.passive.PassiveFilterResult.Purpose;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Filter;
 import org.footwell.physics.AnalogFilter;
+import org.footwell.physics.Impedance;
 import org.footwell.physics.Phasor;
 
 /** What a filter is meant to do and does: ideal, into the resistor, rounded, with the driver. */
@@ -46,7 +46,7 @@ final class FilterCurves {
     real =
         q.driver() == null
             ? null
-            : new Ladder(parts.preferred(), new DriverImpedance(q.driver(), q.box()));
+            : new Ladder(parts.preferred(), MountedDriver.circuit(q.driver(), q.box()));
   }
 
   /** What the amplifier sees in the end. */

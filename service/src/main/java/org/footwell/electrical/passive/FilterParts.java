@@ -12,10 +12,10 @@ import java.util.List;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.electrical.impedance.DriverImpedance;
-import org.footwell.electrical.impedance.ImpedanceDriver;
 import org.footwell.electrical.passive.PassiveFilterResult.Part;
 import org.footwell.electrical.passive.PassiveFilterResult.Purpose;
+import org.footwell.loudspeaker.VoiceCoil;
+import org.footwell.parts.Driver;
 import org.footwell.parts.Filter;
 import org.footwell.parts.PreferredSeries;
 import org.footwell.physics.Decibels;
@@ -112,9 +112,9 @@ final class FilterParts {
 
   /** The compensation is exact where it matters most: at the low-pass, else where le is stated. */
   private static LadderElement compensation(PassiveFilterRequest q, Run run) {
-    ImpedanceDriver driver = q.driver();
+    Driver driver = q.driver();
     double f = q.lowPass() == null ? driver.leAtHz() : q.lowPass().frequencyHz();
-    Phasor coil = new DriverImpedance(driver, null).coil(f);
+    Phasor coil = VoiceCoil.of(driver).at(f);
     double re = driver.reOhm();
     double ohm = run.apply(COMPENSATION_OHM, re, coil.re(), coil.im());
     double uf = run.apply(COMPENSATION_UF, re, coil.re(), coil.im(), f);

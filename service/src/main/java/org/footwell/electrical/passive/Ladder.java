@@ -3,7 +3,7 @@ package org.footwell.electrical.passive;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.footwell.calculation.Source;
-import org.footwell.electrical.impedance.Impedance;
+import org.footwell.physics.Impedance;
 import org.footwell.physics.Phasor;
 
 /**

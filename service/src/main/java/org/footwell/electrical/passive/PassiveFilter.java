@@ -1,7 +1,5 @@
 package org.footwell.electrical.passive;
 
-import static org.footwell.electrical.impedance.ImpedanceFault.VAS_MISSING;
-import static org.footwell.electrical.passive.NetworkFault.BAND_REVERSED;
 import static org.footwell.electrical.passive.NetworkFault.DRIVER_MISSING;
 import static org.footwell.electrical.passive.NetworkFault.NOTHING_TO_COMPENSATE;
 import static org.footwell.electrical.passive.NetworkFault.NOTHING_TO_DESIGN;
@@ -16,8 +14,6 @@ import static org.footwell.electrical.passive.NetworkFinding.NETWORK_LOAD_BELOW_
 import static org.footwell.electrical.passive.NetworkFinding.NETWORK_LOAD_TOO_LOW;
 import static org.footwell.electrical.passive.NetworkFinding.PAD_GETS_HOT;
 import static org.footwell.electrical.passive.NetworkFinding.ROUNDING_SHIFTS_RESPONSE;
-import static org.footwell.parts.FrequencyFault.FREQUENCIES_UNSORTED;
-import static org.footwell.parts.FrequencyFault.RANGE_REVERSED;
 import static org.footwell.parts.FrequencyFault.RANGE_WITHOUT_POINTS;
 
 import java.util.List;
@@ -28,7 +24,6 @@ import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.electrical.impedance.Extremes;
 import org.footwell.electrical.impedance.Extremes.Place;
-import org.footwell.electrical.impedance.ImpedanceCurve;
 import org.footwell.electrical.passive.FilterCurves.Deviations;
 import org.footwell.electrical.passive.PassiveFilterResult.Part;
 import org.footwell.parts.CurveFrequencies;
@@ -104,16 +99,12 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
               FILTER_LOAD_LOW,
               PAD_GETS_HOT)
           .refusals(
-              BAND_REVERSED,
               ORDER_NOT_PASSIVE,
               ORDER_NOT_LINKWITZ_RILEY,
               NOTHING_TO_DESIGN,
               DRIVER_MISSING,
               NOTHING_TO_COMPENSATE,
-              RANGE_REVERSED,
-              RANGE_WITHOUT_POINTS,
-              FREQUENCIES_UNSORTED,
-              VAS_MISSING)
+              RANGE_WITHOUT_POINTS)
           .cautions(Safety.HEAT)
           .build();
 
@@ -159,25 +150,14 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
   private static void refuseImpossible(PassiveFilterRequest q, Run run) {
     refuseOrder(q.highPass(), "/high_pass/order", run);
     refuseOrder(q.lowPass(), "/low_pass/order", run);
-    if (q.highPass() != null
-        && q.lowPass() != null
-        && q.highPass().frequencyHz() >= q.lowPass().frequencyHz()) {
-      run.refuse(BAND_REVERSED)
-          .at("/high_pass/frequency_hz")
-          .given(q.highPass().frequencyHz())
-          .allowed("below " + q.lowPass().frequencyHz());
-    }
     if (q.highPass() == null && q.lowPass() == null && q.padDb() == null && !q.compensate()) {
       run.refuse(NOTHING_TO_DESIGN).allowed("high_pass, low_pass, pad_db and compensate");
     }
     if (q.driver() == null && q.compensate()) {
       run.refuse(DRIVER_MISSING).at("/driver").allowed("the driver to compensate");
-    } else if (q.driver() == null && q.box() != null) {
-      run.refuse(DRIVER_MISSING).at("/driver").allowed("the driver that is in the box");
     } else if (q.compensate() && q.driver().leMh() == 0) {
       run.refuse(NOTHING_TO_COMPENSATE).at("/driver/le_mh").given(0).allowed("above 0");
     }
-    ImpedanceCurve.requireVas(q.driver(), q.box(), run);
   }
 
   private static void refuseOrder(Filter filter, String at, Run run) {

@@ -5,14 +5,23 @@ import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import org.footwell.calculation.Built;
-import org.footwell.electrical.impedance.ImpedanceBox;
-import org.footwell.electrical.impedance.ImpedanceDriver;
+import org.footwell.calculation.rule.Ascending;
+import org.footwell.calculation.rule.Needed;
+import org.footwell.calculation.rule.Needs;
+import org.footwell.calculation.rule.Without;
+import org.footwell.parts.Box;
 import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.Driver;
 import org.footwell.parts.Filter;
 import org.footwell.parts.PreferredSeries;
 
 /** What a passive filter is to do, and for which load. */
 @Built
+@Needed({"driver.re_ohm", "driver.le_mh", "driver.fs_hz", "driver.qms", "driver.qes"})
+@Needed("box.volume_l")
+@Needs(field = "box", beside = "driver.vas_l")
+@Without({"box.qtc", "box.ripple_db"})
+@Ascending({"high_pass.frequency_hz", "low_pass.frequency_hz"})
 public record PassiveFilterRequest(
     @Schema(description = "Resistance the values are for, ohm") @NotNull Double loadOhm,
     @Schema(description = "High-pass of order 1 to 4; with low_pass a band-pass") Filter highPass,
@@ -31,13 +40,11 @@ public record PassiveFilterRequest(
                 "Whether a resistor and a capacitor across the driver are to cancel its"
                     + " inductance; needs driver")
         Boolean compensate,
-    @Schema(description = "The driver, to see what the filter does with it") ImpedanceDriver driver,
-    @Schema(description = "The box of the driver; without it the driver is in free air")
-        ImpedanceBox box,
+    @Schema(description = "The driver, to see what the filter does with it") Driver driver,
+    @Schema(description = "The box of the driver; without it the driver is in free air") Box box,
     @Schema(description = "Series of preferred values the parts are taken from")
         PreferredSeries series,
-    @Schema(description = "Range and points; without it twelfth octaves from 20 Hz to 20 kHz")
-        CurveFrequencies frequencies,
+    CurveFrequencies frequencies,
     @Schema(
             description =
                 "Smallest rated load the amplifier allows, ohm, to judge the lowest load; without"

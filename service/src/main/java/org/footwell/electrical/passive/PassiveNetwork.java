@@ -1,8 +1,6 @@
 package org.footwell.electrical.passive;
 
-import static org.footwell.electrical.impedance.ImpedanceFault.VAS_MISSING;
 import static org.footwell.electrical.passive.NetworkFault.COIL_RESISTANCE_WITHOUT_COIL;
-import static org.footwell.electrical.passive.NetworkFault.DRIVER_MISSING;
 import static org.footwell.electrical.passive.NetworkFault.ELEMENT_EMPTY;
 import static org.footwell.electrical.passive.NetworkFault.ZERO_RESISTANCE_LOOP;
 import static org.footwell.electrical.passive.NetworkFinding.CAPACITOR_ACROSS_AMPLIFIER;
@@ -10,29 +8,24 @@ import static org.footwell.electrical.passive.NetworkFinding.COIL_ACROSS_AMPLIFI
 import static org.footwell.electrical.passive.NetworkFinding.LEVEL_HUMP;
 import static org.footwell.electrical.passive.NetworkFinding.NETWORK_LOAD_BELOW_RATED;
 import static org.footwell.electrical.passive.NetworkFinding.NETWORK_LOAD_TOO_LOW;
-import static org.footwell.parts.FrequencyFault.FREQUENCIES_UNSORTED;
-import static org.footwell.parts.FrequencyFault.RANGE_REVERSED;
 import static org.footwell.parts.FrequencyFault.RANGE_WITHOUT_POINTS;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.electrical.impedance.DriverImpedance;
 import org.footwell.electrical.impedance.Extremes;
 import org.footwell.electrical.impedance.Extremes.Place;
-import org.footwell.electrical.impedance.Impedance;
-import org.footwell.electrical.impedance.ImpedanceCurve;
+import org.footwell.electrical.impedance.MountedDriver;
 import org.footwell.electrical.passive.Ladder.Response;
 import org.footwell.electrical.passive.PassiveNetworkResult.Point;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Safety;
 import org.footwell.physics.Electricity;
+import org.footwell.physics.Impedance;
 import org.footwell.physics.Phasor;
 import org.footwell.physics.ThieleSmall;
 
@@ -93,11 +86,7 @@ public final class PassiveNetwork
               ELEMENT_EMPTY,
               COIL_RESISTANCE_WITHOUT_COIL,
               ZERO_RESISTANCE_LOOP,
-              DRIVER_MISSING,
-              RANGE_REVERSED,
-              RANGE_WITHOUT_POINTS,
-              FREQUENCIES_UNSORTED,
-              VAS_MISSING)
+              RANGE_WITHOUT_POINTS)
           .cautions(Safety.HEAT)
           .build();
 
@@ -108,7 +97,6 @@ public final class PassiveNetwork
 
   @Override
   public PassiveNetworkResult compute(PassiveNetworkRequest q, Run run) {
-    refuseUndecided(q, run);
     LadderRules.check(q.elements(), run);
     double[] frequencies = q.frequencies().points("/frequencies", run);
     run.requireNoFaults();
@@ -150,20 +138,9 @@ public final class PassiveNetwork
         points(ladder, frequencies));
   }
 
-  private static void refuseUndecided(PassiveNetworkRequest q, Run run) {
-    Map<String, Object> loads = new HashMap<>();
-    loads.put("driver", q.driver());
-    loads.put("load_ohm", q.loadOhm());
-    run.exactlyOneOf("", loads);
-    if (q.box() != null && q.driver() == null) {
-      run.refuse(DRIVER_MISSING).at("/driver").allowed("the driver that is in the box");
-    }
-    ImpedanceCurve.requireVas(q.driver(), q.box(), run);
-  }
-
   private static Impedance load(PassiveNetworkRequest q) {
     if (q.driver() != null) {
-      return new DriverImpedance(q.driver(), q.box());
+      return MountedDriver.circuit(q.driver(), q.box());
     }
     Phasor resistor = new Phasor(q.loadOhm(), 0);
     return f -> resistor;

@@ -7,25 +7,30 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
-import org.footwell.electrical.impedance.ImpedanceBox;
-import org.footwell.electrical.impedance.ImpedanceDriver;
+import org.footwell.calculation.rule.ExactlyOne;
+import org.footwell.calculation.rule.Needed;
+import org.footwell.calculation.rule.Needs;
+import org.footwell.calculation.rule.Without;
+import org.footwell.parts.Box;
 import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.Driver;
 
 /** A passive network between an amplifier and a driver. */
 @Built
+@Needed({"driver.re_ohm", "driver.le_mh", "driver.fs_hz", "driver.qms", "driver.qes"})
+@Needed("box.volume_l")
+@ExactlyOne({"driver", "load_ohm"})
+@Needs(field = "box", beside = "driver.vas_l")
+@Without({"box.qtc", "box.ripple_db"})
 public record PassiveNetworkRequest(
     @Schema(description = "The elements from the amplifier to the driver")
         @NotNull
         @Size(min = 1, max = 32)
         List<@NotNull LadderElement> elements,
-    @Schema(description = "The driver it ends in. Exactly one of driver and load_ohm")
-        ImpedanceDriver driver,
-    @Schema(description = "The box of the driver; without it the driver is in free air")
-        ImpedanceBox box,
-    @Schema(description = "A resistor it ends in instead, ohm. Exactly one of driver and load_ohm")
-        Double loadOhm,
-    @Schema(description = "Range and points; without it twelfth octaves from 20 Hz to 20 kHz")
-        CurveFrequencies frequencies,
+    @Schema(description = "The driver it ends in") Driver driver,
+    @Schema(description = "The box of the driver; without it the driver is in free air") Box box,
+    @Schema(description = "A resistor it ends in instead, ohm") Double loadOhm,
+    CurveFrequencies frequencies,
     @Schema(description = "Smallest rated load the amplifier allows, ohm, to judge the lowest load")
         @DecimalMin("0.1")
         @DecimalMax("100")

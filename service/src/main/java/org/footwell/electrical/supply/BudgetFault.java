@@ -6,9 +6,6 @@ import org.footwell.calculation.FaultCode;
 public enum BudgetFault implements FaultCode {
   DEPTH_BEYOND_CAPACITY,
   DEPTH_ALREADY_REACHED,
-  PEUKERT_GIVEN_TWICE,
   RESERVE_IMPOSSIBLE,
-  LOW_VOLTAGE_NOT_LOWER,
-  OUTPUT_FALLS_WITH_SPEED,
   VOLTAGES_DO_NOT_MATCH
 }

@@ -65,8 +65,11 @@ final class BudgetRules {
           .limit(programme.peakInputW());
     }
     Double minimum = q.system().minimumV();
-    if (minimum != null && minimum > q.system().atV()) {
-      run.find(MINIMUM_ABOVE_RATING).at("/system/minimum_v").value(minimum).limit(q.system().atV());
+    if (minimum != null && minimum > q.system().supplyV()) {
+      run.find(MINIMUM_ABOVE_RATING)
+          .at("/system/minimum_v")
+          .value(minimum)
+          .limit(q.system().supplyV());
     }
     if (q.crankingV() != null && q.crankingV() > q.battery().restingV()) {
       run.find(CRANKING_ABOVE_REST)

@@ -16,12 +16,12 @@ import static org.footwell.electrical.supply.CableFinding.SIZE_NOT_STANDARD;
 
 import java.util.List;
 import org.footwell.calculation.Run;
-import org.footwell.electrical.supply.SupplyCableRequest.Branch;
-import org.footwell.electrical.supply.SupplyCableRequest.Material;
 import org.footwell.electrical.supply.SupplyCableRequest.ReturnPath;
 import org.footwell.electrical.supply.SupplyCableResult.FuseSeries;
 import org.footwell.electrical.supply.SupplyCableResult.SizedBranch;
 import org.footwell.electrical.supply.SupplyCableResult.SizedCable;
+import org.footwell.parts.Cable;
+import org.footwell.parts.ConductorMaterial;
 import org.footwell.physics.Conductors;
 
 /** The rules of the trade that hold whatever the numbers are, and those about what was given. */
@@ -42,22 +42,11 @@ final class CableRules {
     fuses(q, found, run);
     drops(q.supplyV(), found, branches, run);
     run.find(q.returnPath() == ReturnPath.BODY ? EARTH_POINT : EARTH_RETURN).at("/return_path");
-    if (q.material() == Material.COPPER_CLAD_ALUMINIUM) {
-      run.find(COPPER_CLAD).at("/material").value(q.conductivity());
-    }
-    if (q.areaMm2() != null) {
-      size(q.areaMm2(), run);
-    }
-    tooHot(q.insulationTemperatureC(), "/insulation_temperature_c", q, run);
+    LaidCable main = LaidCable.main(q.cable());
+    conductor(q.cable(), main, "/cable", run);
     for (int i = 0; q.branches() != null && i < q.branches().size(); i++) {
-      Branch branch = q.branches().get(i);
-      if (branch.insulationTemperatureC() != null) {
-        tooHot(
-            branch.insulationTemperatureC(),
-            "/branches/" + i + "/insulation_temperature_c",
-            q,
-            run);
-      }
+      Cable branch = q.branches().get(i).cable();
+      conductor(branch, main.branch(branch), "/branches/" + i + "/cable", run);
     }
     run.find(RULES_FIRST);
   }
@@ -112,24 +101,35 @@ final class CableRules {
         && cable.fuseSeries() != FuseSeries.BOLT_DOWN;
   }
 
-  private static void size(double areaMm2, Run run) {
+  /** What there is to say about what one cable says of itself. */
+  private static void conductor(Cable cable, LaidCable laid, String at, Run run) {
+    if (cable.material() == ConductorMaterial.COPPER_CLAD_ALUMINIUM) {
+      run.find(COPPER_CLAD).at(at + "/material").value(cable.conductivity());
+    }
+    if (cable.areaMm2() != null) {
+      size(cable.areaMm2(), at + "/area_mm2", run);
+    }
+    boolean own = cable.insulationTemperatureC() != null || cable.conductorTemperatureC() != null;
+    if (own && laid.conductorC() > laid.insulationC()) {
+      run.find(CONDUCTOR_TOO_HOT)
+          .at(at + "/insulation_temperature_c")
+          .value(laid.conductorC())
+          .limit(laid.insulationC());
+    }
+  }
+
+  private static void size(double areaMm2, String at, Run run) {
     boolean gauge = Gauge.sizes().anyMatch(n -> near(areaMm2, Gauge.areaMm2(n)));
     if (!Conductors.isStandard(areaMm2) && !gauge) {
-      run.find(SIZE_NOT_STANDARD).at("/area_mm2").value(areaMm2);
+      run.find(SIZE_NOT_STANDARD).at(at).value(areaMm2);
     }
     if (areaMm2 > Ampacity.LARGEST_MM2) {
-      run.find(BEYOND_AMPACITY_TABLE).at("/area_mm2").value(areaMm2).limit(Ampacity.LARGEST_MM2);
+      run.find(BEYOND_AMPACITY_TABLE).at(at).value(areaMm2).limit(Ampacity.LARGEST_MM2);
     }
   }
 
   /** People round areas of gauges to two or three digits. */
   private static boolean near(double a, double b) {
     return Math.abs(a - b) <= 0.01 * b;
-  }
-
-  private static void tooHot(double insulationC, String at, SupplyCableRequest q, Run run) {
-    if (q.conductorTemperatureC() > insulationC) {
-      run.find(CONDUCTOR_TOO_HOT).at(at).value(q.conductorTemperatureC()).limit(insulationC);
-    }
   }
 }

@@ -4,6 +4,7 @@ import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.supply.SupplyBudgetRequest.Battery;
 import org.footwell.electrical.supply.SupplyBudgetRequest.SoundSystem;
+import org.footwell.physics.ConstantPower;
 
 /**
  * A source as the amplifier sees it: a voltage behind a resistance, the battery's terminals
@@ -30,13 +31,13 @@ record Feed(double openV, double sourceOhm, double cableOhm) {
 
   /** A regulator that holds the voltage at the battery. */
   static Feed held(double voltage, SoundSystem system) {
-    return new Feed(voltage, 0, system.cableOhm());
+    return new Feed(voltage, 0, system.supplyCableOhm());
   }
 
   /** The battery, with what else it gives (or, below 0, is given) besides the amplifier. */
   static Feed battery(Battery battery, double elsewhereA, SoundSystem system, Run run) {
     double open = run.apply(BATTERY, battery.restingV(), battery.internalOhm(), elsewhereA);
-    return new Feed(open, battery.internalOhm(), system.cableOhm());
+    return new Feed(open, battery.internalOhm(), system.supplyCableOhm());
   }
 
   /** Resistance of the whole way, ohm. */
@@ -54,10 +55,10 @@ record Feed(double openV, double sourceOhm, double cableOhm) {
 
   /** Current in A at the peaks, or null when the power cannot be brought through. */
   Double peak(double watts, SoundSystem system, Run run) {
-    if (system.regulated()) {
+    if (system.supplyRegulated()) {
       return constantPower(watts, run);
     }
-    return openV <= 0 ? null : run.apply(LIKE_RESISTANCE, openV, ohm(), system.atV(), watts);
+    return openV <= 0 ? null : run.apply(LIKE_RESISTANCE, openV, ohm(), system.supplyV(), watts);
   }
 
   /** Voltage in V at the battery while the amplifier draws I amperes. */

@@ -26,7 +26,7 @@ final class FuseRules {
 
   private static void fullSine(Leg leg, SizedCable cable, Run run) {
     Double sine = leg.loudest().sineA();
-    double carries = cable.fuseA() * leg.conditions().fuseHeatFactor();
+    double carries = cable.fuseA() * leg.fusing().heatFactor();
     if (sine == null || sine <= Fuse.STAYS_CLOSED * carries) {
       return;
     }
@@ -34,13 +34,13 @@ final class FuseRules {
         cable.fuseSeries() == FuseSeries.BLADE ? OpeningTime.at(sine / carries) : null;
     if (time == null) {
       run.find(FULL_SINE_ABOVE_FUSE)
-          .at(leg.pointer() + "/amplifier/full_sine_a")
+          .at(leg.pointer() + "/full_sine_a")
           .value(sine)
           .limit(Fuse.STAYS_CLOSED * carries)
           .with("fuse", cable.fuseA());
     } else {
       run.find(FULL_SINE_OPENS_FUSE)
-          .at(leg.pointer() + "/amplifier/full_sine_a")
+          .at(leg.pointer() + "/full_sine_a")
           .value(sine)
           .limit(Fuse.STAYS_CLOSED * carries)
           .with("fuse", cable.fuseA())

@@ -7,6 +7,7 @@ import org.footwell.calculation.Source;
 import org.footwell.electrical.supply.SupplyCableResult.LimitedBy;
 import org.footwell.electrical.supply.SupplyCableResult.SizedCable;
 import org.footwell.physics.Conductors;
+import org.footwell.physics.ConstantPower;
 import org.footwell.physics.Electricity;
 
 /**
@@ -20,6 +21,7 @@ import org.footwell.physics.Electricity;
  * @param fixedOhm resistance of the loop that no size changes, ohm: body and contacts
  * @param permittedDropV drop permitted, V
  * @param loudest what it carries at the loudest
+ * @param cable as it lies
  * @param surroundings factor on the ampacity for where it lies
  */
 @Built
@@ -32,21 +34,13 @@ record Leg(
     double fixedOhm,
     double permittedDropV,
     Loudest loudest,
-    double insulationC,
+    LaidCable cable,
     double surroundings,
-    Conditions conditions) {
+    Fusing fusing) {
 
-  /** What main cable and branches have in common. */
-  record Conditions(
-      double conductivity, double conductorC, double fuseLoading, double fuseHeatFactor) {}
+  /** How the fuses of main cable and branches are loaded. */
+  record Fusing(double loading, double heatFactor) {}
 
-  private static final Formula.Of2 PER_KM =
-      Formula.of(
-              "conductor_ohm_per_km",
-              "r/σ",
-              "ohm/km",
-              Source.of("Definition of conductivity relative to annealed copper, IEC 60028"))
-          .with("r", "σ", (r, sigma) -> r / sigma);
   private static final Formula.Of2 LOOP =
       Formula.of("loop_ohm", "Rc + Rf", "ohm", ConstantPower.KIRCHHOFF)
           .with("Rc", "Rf", Double::sum);
@@ -79,8 +73,8 @@ record Leg(
 
   /** Resistance of the whole loop in ohm with conductors of so many mm². */
   double loopOhm(double areaMm2) {
-    double perKm = Conductors.CLASS_5_OHM_PER_KM.at(areaMm2) / conditions.conductivity();
-    return Conductors.CONDUCTOR_OHM.at(conductorM, perKm, conditions.conductorC()) + fixedOhm;
+    double perKm = Conductors.CLASS_5_OHM_PER_KM.at(areaMm2) / cable.conductivity();
+    return Conductors.CONDUCTOR_OHM.at(conductorM, perKm, cable.conductorC()) + fixedOhm;
   }
 
   /** Why conductors of so many mm² do not do, what is worse first; null if they do. */
@@ -89,7 +83,7 @@ record Leg(
     double current = current(loop);
     double ampacity =
         Ampacity.CORRECTED.at(
-            Ampacity.TABLE.at(areaMm2, insulationC), surroundings, conditions.conductivity());
+            Ampacity.TABLE.at(areaMm2, cable.insulationC()), surroundings, cable.conductivity());
     if (Double.isNaN(current)) {
       return LimitedBy.DROP;
     }
@@ -105,27 +99,27 @@ record Leg(
   /** Everything about one size that lets the load's power pass. */
   SizedCable sized(double areaMm2, String awg, LimitedBy limitedBy, Run run) {
     double table = run.apply(Conductors.CLASS_5_OHM_PER_KM, areaMm2);
-    double perKm = run.apply(PER_KM, table, conditions.conductivity());
-    double cable = run.apply(Conductors.CONDUCTOR_OHM, conductorM, perKm, conditions.conductorC());
-    double loop = run.apply(LOOP, cable, fixedOhm);
+    double perKm = run.apply(Conductors.OF_CONDUCTIVITY, table, cable.conductivity());
+    double conductors = run.apply(Conductors.CONDUCTOR_OHM, conductorM, perKm, cable.conductorC());
+    double loop = run.apply(LOOP, conductors, fixedOhm);
     double current =
         currentA != null ? currentA : run.apply(ConstantPower.CURRENT, inputW, startV, loop);
     double drop = run.apply(DROP, current, loop);
     double ampacity =
         run.apply(
             Ampacity.CORRECTED,
-            run.apply(Ampacity.TABLE, areaMm2, insulationC),
+            run.apply(Ampacity.TABLE, areaMm2, cable.insulationC()),
             surroundings,
-            conditions.conductivity());
-    run.apply(Fuse.LEAST_RATING, current, conditions.fuseLoading(), conditions.fuseHeatFactor());
+            cable.conductivity());
+    run.apply(Fuse.LEAST_RATING, current, fusing.loading(), fusing.heatFactor());
     if (loudest.lastingA() != null) {
-      run.apply(Fuse.LEAST_FOR_SINE, loudest.lastingA(), conditions.fuseHeatFactor());
+      run.apply(Fuse.LEAST_FOR_SINE, loudest.lastingA(), fusing.heatFactor());
     }
     Fuse fuse = fuse(current, ampacity);
     return SupplyCableResultSizedCableBuilder.builder()
         .areaMm2(areaMm2)
         .awg(awg)
-        .cableOhm(cable)
+        .cableOhm(conductors)
         .loopOhm(loop)
         .currentA(current)
         .dropV(drop)
@@ -143,11 +137,10 @@ record Leg(
 
   /** What the fuse must be rated at least, A: for the current, and for a sine that is to last. */
   double leastFuse(double current) {
-    double least =
-        Fuse.LEAST_RATING.at(current, conditions.fuseLoading(), conditions.fuseHeatFactor());
+    double least = Fuse.LEAST_RATING.at(current, fusing.loading(), fusing.heatFactor());
     return loudest.lastingA() == null
         ? least
-        : Math.max(least, Fuse.LEAST_FOR_SINE.at(loudest.lastingA(), conditions.fuseHeatFactor()));
+        : Math.max(least, Fuse.LEAST_FOR_SINE.at(loudest.lastingA(), fusing.heatFactor()));
   }
 
   private Fuse fuse(double current, double ampacity) {

@@ -2,7 +2,7 @@ package org.footwell.electrical.supply;
 
 import java.util.List;
 import java.util.Objects;
-import org.footwell.electrical.supply.SupplyCableRequest.FedAmplifier;
+import org.footwell.parts.Amplifier;
 
 /**
  * What a cable carries at the loudest.
@@ -13,16 +13,10 @@ import org.footwell.electrical.supply.SupplyCableRequest.FedAmplifier;
  */
 record Loudest(Double sineA, Double lastingA, Double amplifierFuseA) {
 
-  private static final Loudest UNKNOWN = new Loudest(null, null, null);
-
   /** Of one amplifier, or of none that is known. */
-  static Loudest of(FedAmplifier amplifier) {
-    return amplifier == null
-        ? UNKNOWN
-        : new Loudest(
-            amplifier.fullSineA(),
-            amplifier.sustainedBass() ? amplifier.fullSineA() : null,
-            amplifier.fuseA());
+  static Loudest of(Amplifier amplifier, Double fullSineA, boolean sustained) {
+    return new Loudest(
+        fullSineA, sustained ? fullSineA : null, amplifier == null ? null : amplifier.fuseA());
   }
 
   /** Of branches together; those of which nothing is known carry what they do for minutes. */

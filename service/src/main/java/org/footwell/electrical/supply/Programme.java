@@ -41,7 +41,7 @@ record Programme(
     return new Programme(
         average,
         peak,
-        run.apply(INPUT, average, system.averageEfficiency(), system.idleA(), system.atV()),
-        run.apply(INPUT, peak, system.fullEfficiency(), system.idleA(), system.atV()));
+        run.apply(INPUT, average, system.averageEfficiency(), system.idleA(), system.supplyV()),
+        run.apply(INPUT, peak, system.fullEfficiency(), system.idleA(), system.supplyV()));
   }
 }

@@ -11,6 +11,7 @@ import org.footwell.calculation.Run;
 import org.footwell.electrical.supply.SupplyBudgetRequest.Battery;
 import org.footwell.electrical.supply.SupplyBudgetRequest.SoundSystem;
 import org.footwell.electrical.supply.SupplyBudgetResult.SupplyState;
+import org.footwell.physics.ConstantPower;
 import org.footwell.physics.Decibels;
 
 /**
@@ -118,9 +119,9 @@ record Situation(When when, String pointer, SupplyBudgetRequest q, Programme pro
     if (system.minimumV() != null && voltage < system.minimumV()) {
       return 0;
     }
-    return system.regulated()
+    return system.supplyRegulated()
         ? system.cleanPowerW()
-        : run.apply(UNREGULATED, system.cleanPowerW(), voltage, system.atV());
+        : run.apply(UNREGULATED, system.cleanPowerW(), voltage, system.supplyV());
   }
 
   /** Says what listening is like, with so many amperes left by the other consumers. */

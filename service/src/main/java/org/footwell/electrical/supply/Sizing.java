@@ -13,6 +13,7 @@ import org.footwell.calculation.Run;
 import org.footwell.electrical.supply.SupplyCableResult.LimitedBy;
 import org.footwell.electrical.supply.SupplyCableResult.SizedCable;
 import org.footwell.physics.Conductors;
+import org.footwell.physics.ConstantPower;
 
 /** Finds the smallest size for a leg, or says why there is none. */
 final class Sizing {

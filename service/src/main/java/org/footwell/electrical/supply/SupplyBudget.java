@@ -11,6 +11,7 @@ import org.footwell.electrical.supply.SupplyBudgetRequest.Alternator;
 import org.footwell.electrical.supply.SupplyBudgetRequest.Battery;
 import org.footwell.electrical.supply.SupplyBudgetResult.SupplyState;
 import org.footwell.parts.Safety;
+import org.footwell.physics.ConstantPower;
 
 /** Whether alternator and battery bear a sound system. */
 public final class SupplyBudget implements Calculation<SupplyBudgetRequest, SupplyBudgetResult> {
@@ -38,9 +39,9 @@ public final class SupplyBudget implements Calculation<SupplyBudgetRequest, Supp
                "consumers": {"running_a": 45, "engine_off_a": 4, "standby_ma": 30},
                "battery": {"capacity_ah": 70, "reserve_min": 120, "resting_v": 12.4,
                  "internal_ohm": 0.008},
-               "system": {"clean_power_w": 1000, "at_v": 14.4, "regulated": false,
+               "system": {"clean_power_w": 1000, "supply_v": 14.4, "supply_regulated": false,
                  "full_efficiency": 0.8, "average_efficiency": 0.7, "idle_a": 2, "level_db": 0,
-                 "crest_factor_db": 12, "cable_ohm": 0.004, "minimum_v": 10},
+                 "crest_factor_db": 12, "supply_cable_ohm": 0.004, "minimum_v": 10},
                "depth": 0.3, "idle_share": 0.25, "cranking_v": 8}
               """)
           .sources(
@@ -165,21 +166,6 @@ public final class SupplyBudget implements Calculation<SupplyBudgetRequest, Supp
           .at("/depth")
           .given(q.depth())
           .with("used", 1 - battery.charge());
-    }
-    if (battery.peukertExponent() != null && battery.reserveMin() != null) {
-      run.refuse(BudgetFault.PEUKERT_GIVEN_TWICE).at("/battery/peukert_exponent");
-    }
-    if (alternator.lowV() != null && alternator.lowV() >= alternator.voltageV()) {
-      run.refuse(BudgetFault.LOW_VOLTAGE_NOT_LOWER)
-          .at("/alternator/low_v")
-          .given(alternator.lowV())
-          .with("voltage", alternator.voltageV());
-    }
-    if (alternator.cruiseA() < alternator.idleA()) {
-      run.refuse(BudgetFault.OUTPUT_FALLS_WITH_SPEED)
-          .at("/alternator/cruise_a")
-          .given(alternator.cruiseA())
-          .with("idle", alternator.idleA());
     }
     double ratio = alternator.voltageV() / battery.restingV();
     if (ratio < 0.9 || ratio > 1.4) {

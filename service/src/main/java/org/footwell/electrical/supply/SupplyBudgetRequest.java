@@ -5,6 +5,8 @@ import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.rule.Ascending;
+import org.footwell.calculation.rule.AtMostOne;
 
 /** What feeds a sound system, what else draws from it, and what is played. */
 @Built
@@ -32,6 +34,10 @@ public record SupplyBudgetRequest(
 
   /** The alternator. */
   @Built
+  @Ascending({"low_v", "voltage_v"})
+  @Ascending(
+      value = {"idle_a", "cruise_a"},
+      orEqual = true)
   public record Alternator(
       @Schema(description = "Output when hot with the engine at idle, A")
           @NotNull
@@ -77,8 +83,9 @@ public record SupplyBudgetRequest(
           @DecimalMax("10000")
           Double standbyMa) {}
 
-  /** The battery. At most one of peukertExponent and reserveMin. */
+  /** The battery. */
   @Built
+  @AtMostOne({"peukert_exponent", "reserve_min"})
   public record Battery(
       @Schema(description = "Capacity at the 20 h rate, Ah")
           @NotNull
@@ -139,22 +146,22 @@ public record SupplyBudgetRequest(
   /** The sound system, all its amplifiers taken together, and what is played. */
   @Built
   public record SoundSystem(
-      @Schema(description = "Clean power of all channels together at at_v, W: sine, clipping onset")
+      @Schema(
+              description =
+                  "Clean power of all channels together at supply_v, W: sine, clipping onset")
           @NotNull
           @DecimalMin("1")
           @DecimalMax("50000")
           Double cleanPowerW,
       @Schema(description = "Voltage at the amplifier for which clean_power_w is stated, V")
           @NotNull
-          @DecimalMin("5")
-          @DecimalMax("60")
-          Double atV,
+          Double supplyV,
       @Schema(
               description =
                   "Whether the amplifier holds its clean power whatever the voltage; otherwise it"
                       + " goes with the square of the voltage")
           @NotNull
-          Boolean regulated,
+          Boolean supplyRegulated,
       @Schema(description = "Output over input power at full clean power, idle_a left out")
           @NotNull
           @DecimalMin("0.05")
@@ -168,21 +175,21 @@ public record SupplyBudgetRequest(
           @DecimalMin("0.02")
           @DecimalMax("1")
           Double averageEfficiency,
-      @Schema(description = "Current drawn switched on but silent, at at_v, A")
+      @Schema(description = "Current drawn switched on but silent, at supply_v, A")
           @DecimalMin("0")
           @DecimalMax("100")
           Double idleA,
       @Schema(
               description =
-                  "Level of the programme's peaks below clipping at at_v, dB: 0 just reaches it, −10"
+                  "Level of the programme's peaks below clipping at supply_v, dB: 0 just reaches it, −10"
                       + " is ten below")
           @NotNull
           @DecimalMin("-80")
           @DecimalMax("0")
           Double levelDb,
       @NotNull @DecimalMin("3.01") @DecimalMax("40") Double crestFactorDb,
-      @Schema(description = "Resistance from the battery to the amplifier and back, ohm") @NotNull
-          Double cableOhm,
+      // Without any, what the supply can give at most would have no bound.
+      @NotNull @DecimalMin("0.00001") Double supplyCableOhm,
       @Schema(description = "Voltage at the amplifier below which it mutes or switches off, V")
           @DecimalMin("1")
           @DecimalMax("60")

@@ -1,7 +1,5 @@
 package org.footwell.electrical.supply;
 
-import static org.footwell.calculation.Source.DEFINITION;
-
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.calculation.Calculation;
@@ -12,15 +10,14 @@ import org.footwell.calculation.Source;
 import org.footwell.electrical.supply.SupplyCableRequest.Branch;
 import org.footwell.electrical.supply.SupplyCableRequest.ReturnPath;
 import org.footwell.electrical.supply.SupplyCableResult.SizedBranch;
-import org.footwell.electrical.supply.SupplyCableResult.SizedCable;
+import org.footwell.parts.ConductorFault;
 import org.footwell.parts.Safety;
 import org.footwell.physics.Conductors;
+import org.footwell.physics.ConstantPower;
 
 /** The smallest supply cable that does, and the fuses that protect it. */
 public final class SupplyCable implements Calculation<SupplyCableRequest, SupplyCableResult> {
 
-  private static final Formula.Of1 LOOP_LENGTH =
-      Formula.of("conductor_length_m", "2·l", "m", DEFINITION).with("l", l -> 2 * l);
   private static final Formula.Of2 LOWEST_START =
       Formula.of("branch_start_v", "U − Ud", "V", ConstantPower.KIRCHHOFF)
           .with("U", "Ud", (u, drop) -> u - drop);
@@ -37,13 +34,15 @@ public final class SupplyCable implements Calculation<SupplyCableRequest, Supply
                   + " fuses protect it, or that none fits.")
           .example(
               """
-              {"supply_v": 13.8, "one_way_m": 5, "return_path": "body", "body_ohm": 0.001,
-               "permitted_drop_v": 0.5, "material": "copper", "insulation_temperature_c": 105,
-               "engine_space": true, "fuse_distance_m": 0.3,
+              {"supply_v": 13.8,
+               "cable": {"one_way_m": 5, "material": "copper", "insulation_temperature_c": 105,
+                         "engine_space": true},
+               "return_path": "body", "body_ohm": 0.001,
+               "permitted_drop_v": 0.5, "fuse_distance_m": 0.3,
                "branches": [
                  {"name": "bass amplifier", "constant_power": {"output_w": 500, "efficiency": 0.8},
-                  "one_way_m": 0.6, "permitted_drop_v": 0.1},
-                 {"name": "front amplifier", "current_a": 22, "one_way_m": 0.8,
+                  "cable": {"one_way_m": 0.6}, "permitted_drop_v": 0.1},
+                 {"name": "front amplifier", "current_a": 22, "cable": {"one_way_m": 0.8},
                   "permitted_drop_v": 0.1}]}
               """)
           .sources(
@@ -68,7 +67,7 @@ public final class SupplyCable implements Calculation<SupplyCableRequest, Supply
               "Opening times are those of blade fuses of type C, from memory; others are not judged by"
                   + " them.")
           .findings(CableFinding.values())
-          .refusals(CableFault.values())
+          .refusals(ConductorFault.and(CableFault.values()))
           .cautions(Safety.FIRE, Safety.BATTERY, Safety.AIRBAG)
           .build();
 
@@ -80,29 +79,30 @@ public final class SupplyCable implements Calculation<SupplyCableRequest, Supply
   @Override
   public SupplyCableResult compute(SupplyCableRequest q, Run run) {
     CableRefusals.of(q, run);
-    Leg.Conditions conditions =
-        new Leg.Conditions(
-            q.conductivity(), q.conductorTemperatureC(), q.fuseLoading(), q.fuseHeatFactor());
+    Leg.Fusing fusing = new Leg.Fusing(q.fuseLoading(), q.fuseHeatFactor());
+    LaidCable cable = LaidCable.main(q.cable());
     List<SizedBranch> branches = new ArrayList<>();
     List<Leg> legs = new ArrayList<>();
     Double branchCurrent = null;
-    Loudest loudest = Loudest.of(q.amplifier());
+    Loudest loudest = Loudest.of(q.amplifier(), q.fullSineA(), q.sustainedBass());
     if (q.branches() != null) {
       double start = run.apply(LOWEST_START, q.supplyV(), q.permittedDropV());
       branchCurrent = 0.0;
       List<Double> currents = new ArrayList<>();
       for (int i = 0; i < q.branches().size(); i++) {
         Branch branch = q.branches().get(i);
-        Leg leg = leg(branch, "/branches/" + i, start, q, conditions, run);
+        LaidCable own = cable.branch(branch.cable());
+        Leg leg = leg(branch, own, "/branches/" + i, start, q.returnPath(), fusing, run);
         currents.add(leg.worstCurrent(run));
         branchCurrent = run.apply(SUM, branchCurrent, currents.get(i));
         legs.add(leg);
-        branches.add(sized(branch.name(), leg, run));
+        branches.add(branch(branch.name(), leg, run));
       }
       loudest = Loudest.together(legs.stream().map(Leg::loudest).toList(), currents);
     }
-    Leg main = main(q, branchCurrent, loudest, conditions, run);
-    Sizing.Found found = q.areaMm2() == null ? searched(q, main, run) : given(q, main, run);
+    Leg main = main(q, cable, branchCurrent, loudest, fusing, run);
+    refuseFixed(q, main, run);
+    Sizing.Found found = sized(main, run);
     CableRules.find(q, found, branches, run);
     FuseRules.find(main, found.either(), run);
     for (int i = 0; i < legs.size(); i++) {
@@ -118,9 +118,10 @@ public final class SupplyCable implements Calculation<SupplyCableRequest, Supply
 
   private static Leg main(
       SupplyCableRequest q,
+      LaidCable cable,
       Double branchCurrent,
       Loudest loudest,
-      Leg.Conditions conditions,
+      Leg.Fusing fusing,
       Run run) {
     double fixed = q.contactsOhm() + (q.bodyOhm() == null ? 0 : q.bodyOhm());
     return LegBuilder.builder()
@@ -128,39 +129,36 @@ public final class SupplyCable implements Calculation<SupplyCableRequest, Supply
         .startV(q.supplyV())
         .currentA(branchCurrent == null ? q.currentA() : branchCurrent)
         .inputW(inputW(q.constantPower(), run))
-        .conductorM(conductorM(q.oneWayM(), q, run))
+        .conductorM(conductorM(cable.oneWayM(), q.returnPath(), run))
         .fixedOhm(fixed)
         .permittedDropV(q.permittedDropV())
         .loudest(loudest)
-        .insulationC(q.insulationTemperatureC())
-        .surroundings(surroundings(q.engineSpace(), q.insulationTemperatureC(), run))
-        .conditions(conditions)
+        .cable(cable)
+        .surroundings(surroundings(cable, run))
+        .fusing(fusing)
         .build();
   }
 
   private static Leg leg(
       Branch branch,
+      LaidCable cable,
       String pointer,
       double startV,
-      SupplyCableRequest q,
-      Leg.Conditions conditions,
+      ReturnPath returnPath,
+      Leg.Fusing fusing,
       Run run) {
-    double insulation =
-        branch.insulationTemperatureC() == null
-            ? q.insulationTemperatureC()
-            : branch.insulationTemperatureC();
     return LegBuilder.builder()
         .pointer(pointer)
         .startV(startV)
         .currentA(branch.currentA())
         .inputW(inputW(branch.constantPower(), run))
-        .conductorM(conductorM(branch.oneWayM(), q, run))
+        .conductorM(conductorM(cable.oneWayM(), returnPath, run))
         .fixedOhm(0)
         .permittedDropV(branch.permittedDropV())
-        .loudest(Loudest.of(branch.amplifier()))
-        .insulationC(insulation)
-        .surroundings(surroundings(branch.engineSpace(), insulation, run))
-        .conditions(conditions)
+        .loudest(Loudest.of(branch.amplifier(), branch.fullSineA(), branch.sustainedBass()))
+        .cable(cable)
+        .surroundings(surroundings(cable, run))
+        .fusing(fusing)
         .build();
   }
 
@@ -170,54 +168,58 @@ public final class SupplyCable implements Calculation<SupplyCableRequest, Supply
         : run.apply(ConstantPower.INPUT, power.outputW(), power.efficiency());
   }
 
-  private static double conductorM(double oneWayM, SupplyCableRequest q, Run run) {
-    return q.returnPath() == ReturnPath.CABLE ? run.apply(LOOP_LENGTH, oneWayM) : oneWayM;
+  private static double conductorM(double oneWayM, ReturnPath returnPath, Run run) {
+    return returnPath == ReturnPath.CABLE ? run.apply(Conductors.LOOP_LENGTH, oneWayM) : oneWayM;
   }
 
-  private static double surroundings(boolean engineSpace, double insulationC, Run run) {
-    return engineSpace ? run.apply(Ampacity.ENGINE_SPACE_FACTOR, insulationC) : 1;
+  private static double surroundings(LaidCable cable, Run run) {
+    return cable.engineSpace() ? run.apply(Ampacity.ENGINE_SPACE_FACTOR, cable.insulationC()) : 1;
   }
 
-  private static SizedBranch sized(String name, Leg leg, Run run) {
-    Sizing.Found found = Sizing.smallest(leg, run);
+  private static SizedBranch branch(String name, Leg leg, Run run) {
+    Sizing.Found found = sized(leg, run);
     return new SizedBranch(name, leg.startV(), found.metric(), found.gauge());
   }
 
-  private static Sizing.Found searched(SupplyCableRequest q, Leg main, Run run) {
-    if (main.dropsTooMuch(main.fixedOhm())) {
+  private static void refuseFixed(SupplyCableRequest q, Leg main, Run run) {
+    if (main.cable().areaMm2() == null && main.dropsTooMuch(main.fixedOhm())) {
       run.refuse(CableFault.FIXED_RESISTANCE_TOO_HIGH)
           .at(q.bodyOhm() == null ? "/contacts_ohm" : "/body_ohm")
           .given(main.fixedOhm())
           .with("drop", main.permittedDropV());
       throw run.refused();
     }
-    return Sizing.smallest(main, run);
+  }
+
+  private static Sizing.Found sized(Leg leg, Run run) {
+    Double areaMm2 = leg.cable().areaMm2();
+    return areaMm2 == null ? Sizing.smallest(leg, run) : given(areaMm2, leg, run);
   }
 
   /** The size to be checked, as it is; refused when nothing can be said about it. */
-  private static Sizing.Found given(SupplyCableRequest q, Leg main, Run run) {
-    double loop = main.loopOhm(q.areaMm2());
-    double current = main.current(loop);
+  private static Sizing.Found given(double areaMm2, Leg leg, Run run) {
+    double loop = leg.loopOhm(areaMm2);
+    double current = leg.current(loop);
+    String at = leg.pointer() + "/cable/area_mm2";
     if (Double.isNaN(current)) {
       run.refuse(CableFault.POWER_CANNOT_PASS)
-          .at("/area_mm2")
-          .given(q.areaMm2())
-          .with("power", main.inputW())
+          .at(at)
+          .given(areaMm2)
+          .with("power", leg.inputW())
           .with("loop", loop)
-          .with("supply", main.startV())
-          .limit(run.apply(ConstantPower.LARGEST, main.startV(), loop));
+          .with("supply", leg.startV())
+          .limit(run.apply(ConstantPower.LARGEST, leg.startV(), loop));
       throw run.refused();
     }
-    if (current * loop >= main.startV()) {
+    if (current * loop >= leg.startV()) {
       run.refuse(CableFault.DROP_ABOVE_SUPPLY)
-          .at("/area_mm2")
-          .given(q.areaMm2())
+          .at(at)
+          .given(areaMm2)
           .with("drop", current * loop)
-          .with("supply", main.startV());
+          .with("supply", leg.startV());
       throw run.refused();
     }
-    Sizing.judge(main, q.areaMm2(), run);
-    SizedCable cable = main.sized(q.areaMm2(), null, null, run);
-    return new Sizing.Found(cable, null);
+    Sizing.judge(leg, areaMm2, run);
+    return new Sizing.Found(leg.sized(areaMm2, null, null, run), null);
   }
 }

@@ -7,10 +7,25 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
-import org.footwell.calculation.Words;
+import org.footwell.calculation.rule.AtMostOne;
+import org.footwell.calculation.rule.ExactlyOne;
+import org.footwell.calculation.rule.Needed;
+import org.footwell.calculation.rule.Unique;
+import org.footwell.parts.Amplifier;
+import org.footwell.parts.Cable;
 
-/** A supply cable to be sized or checked. One of currentA, constantPower and branches loads it. */
+/** A supply cable to be sized or checked, and what loads it. */
 @Built
+@ExactlyOne({"current_a", "constant_power", "branches"})
+@AtMostOne({"branches", "amplifier"})
+@AtMostOne({"branches", "full_sine_a"})
+@Needed({
+  "cable.one_way_m",
+  "cable.material",
+  "cable.insulation_temperature_c",
+  "cable.engine_space"
+})
+@Unique("branches.*.name")
 public record SupplyCableRequest(
     @Schema(
             description =
@@ -18,10 +33,7 @@ public record SupplyCableRequest(
                     + " current, V")
         @NotNull
         Double supplyV,
-    @Schema(
-            description =
-                "Current that flows for minutes, A: drop, cable and fuse are for this. Exactly one"
-                    + " of current_a, constant_power and branches")
+    @Schema(description = "Current that flows for minutes, A: drop, cable and fuse are for this")
         @DecimalMin("0.1")
         @DecimalMax("2000")
         Double currentA,
@@ -32,9 +44,11 @@ public record SupplyCableRequest(
         ConstantPower constantPower,
     @Schema(
             description =
-                "Length of the cable one way, m; the loop is twice that unless the body returns")
+                "The main cable: the one to be checked with area_mm2, else the smallest standard"
+                    + " size is looked for. A gauge is given by its area: No. 4 is 21.15 mm². Its"
+                    + " conductor is taken at 50 °C unless it says otherwise")
         @NotNull
-        Double oneWayM,
+        Cable cable,
     @Schema(description = "What brings the current back to the battery") @NotNull
         ReturnPath returnPath,
     Double bodyOhm,
@@ -51,34 +65,6 @@ public record SupplyCableRequest(
         @DecimalMin("0")
         @DecimalMax("60")
         Double permittedDropV,
-    @Schema(description = "What the conductors are made of, branches included") @NotNull
-        Material material,
-    @Schema(
-            description =
-                "Conductivity relative to annealed copper. When not given 1 for copper and 0.629"
-                    + " for copper-clad aluminium: a tenth of copper by volume, the lowest that"
-                    + " ASTM B566 allows")
-        @DecimalMin("0.3")
-        @DecimalMax("1")
-        Double conductivity,
-    @Schema(description = "Temperature of the conductor, °C, for its resistance")
-        @DecimalMin("-40")
-        @DecimalMax("150")
-        Double conductorTemperatureC,
-    @NotNull Double insulationTemperatureC,
-    @Schema(
-            description =
-                "Whether any part of the main cable lies in an engine space, where it is 50 °C"
-                    + " around it instead of 30 °C")
-        @NotNull
-        Boolean engineSpace,
-    @Schema(
-            description =
-                "Cross-section of a main cable to be checked, mm². Without it the smallest standard"
-                    + " size is looked for. A gauge is given by its area: No. 4 is 21.15 mm²")
-        @DecimalMin("1.3")
-        @DecimalMax("240")
-        Double areaMm2,
     Double fuseDistanceM,
     @Schema(
             description =
@@ -101,9 +87,11 @@ public record SupplyCableRequest(
         Double fuseHeatFactor,
     @Schema(
             description =
-                "What is known of the amplifier at its end, for its fuse; with branches, of that of"
-                    + " each branch")
-        FedAmplifier amplifier,
+                "The amplifier at its end, for its own fuses; with branches it stands on each of"
+                    + " them")
+        Amplifier amplifier,
+    Double fullSineA,
+    Boolean sustainedBass,
     @Schema(
             description =
                 "Cables after a distribution block at the end of the main cable, each with a fuse"
@@ -113,11 +101,7 @@ public record SupplyCableRequest(
 
   public SupplyCableRequest {
     contactsOhm = contactsOhm == null ? Double.valueOf(0) : contactsOhm;
-    if (conductivity == null && material != null) {
-      conductivity = material == Material.COPPER ? Double.valueOf(1) : Double.valueOf(0.629);
-    }
-    conductorTemperatureC =
-        conductorTemperatureC == null ? Double.valueOf(50) : conductorTemperatureC;
+    sustainedBass = sustainedBass == null ? Boolean.FALSE : sustainedBass;
     fuseDistanceLimitM = fuseDistanceLimitM == null ? Double.valueOf(0.45) : fuseDistanceLimitM;
     fuseLoading = fuseLoading == null ? Double.valueOf(0.8) : fuseLoading;
     fuseHeatFactor = fuseHeatFactor == null ? Double.valueOf(1) : fuseHeatFactor;
@@ -129,14 +113,6 @@ public record SupplyCableRequest(
     CABLE,
     /** The body of the vehicle. */
     BODY
-  }
-
-  /** What a conductor is made of. */
-  public enum Material implements Words {
-    /** Plain copper. */
-    COPPER,
-    /** Aluminium strands with a skin of copper. */
-    COPPER_CLAD_ALUMINIUM
   }
 
   /** A load of constant power. */
@@ -152,58 +128,36 @@ public record SupplyCableRequest(
           @DecimalMax("1")
           Double efficiency) {}
 
-  /** An amplifier as the fuse of its cable meets it. */
-  public record FedAmplifier(
-      @Schema(
-              description =
-                  "Current with a full sine on all channels at once, A; needed where bass is"
-                      + " sustained")
-          @DecimalMin("0.1")
-          @DecimalMax("5000")
-          Double fullSineA,
-      @Schema(
-              description =
-                  "Whether such bass is to last for seconds, as in test tones and bass-heavy music"
-                      + " played to the limit: the fuse is then rated for it")
-          Boolean sustainedBass,
-      @Schema(description = "Sum of the fuses in or at the amplifier itself, A") Double fuseA) {
-
-    public FedAmplifier {
-      sustainedBass = sustainedBass == null ? Boolean.FALSE : sustainedBass;
-    }
-  }
-
-  /** A cable after the distribution. Exactly one of currentA and constantPower. */
+  /** A cable after the distribution. */
   @Built
+  @ExactlyOne({"current_a", "constant_power"})
+  @Needed("cable.one_way_m")
   public record Branch(
       @Schema(description = "What it feeds") @NotNull @Size(min = 1, max = 40) String name,
-      @Schema(
-              description =
-                  "Current that flows for minutes, A. Exactly one of current_a and constant_power")
+      @Schema(description = "Current that flows for minutes, A")
           @DecimalMin("0.1")
           @DecimalMax("2000")
           Double currentA,
       @Schema(description = "Instead of a current: a load of constant power")
           ConstantPower constantPower,
-      @Schema(description = "Length from the distribution to the load one way, m") @NotNull
-          Double oneWayM,
+      @Schema(
+              description =
+                  "The cable from the distribution to the load; what it does not say of its"
+                      + " conductor and insulation is as in the main cable, and it lies in no engine"
+                      + " space unless it says so")
+          @NotNull
+          Cable cable,
       @Schema(description = "Drop permitted over this branch alone, V")
           @NotNull
           @DecimalMin("0")
           @DecimalMax("60")
           Double permittedDropV,
-      @Schema(
-              description =
-                  "Temperature the insulation bears for long, °C; when not given that of the main"
-                      + " cable")
-          Double insulationTemperatureC,
-      @Schema(description = "Whether any part of the branch lies in an engine space")
-          Boolean engineSpace,
-      @Schema(description = "What is known of the amplifier at its end, for its fuse")
-          FedAmplifier amplifier) {
+      @Schema(description = "The amplifier at its end, for its own fuses") Amplifier amplifier,
+      Double fullSineA,
+      Boolean sustainedBass) {
 
     public Branch {
-      engineSpace = engineSpace == null ? Boolean.FALSE : engineSpace;
+      sustainedBass = sustainedBass == null ? Boolean.FALSE : sustainedBass;
     }
   }
 }

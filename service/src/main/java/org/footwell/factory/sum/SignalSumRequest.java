@@ -59,9 +59,7 @@ public record SignalSumRequest(
     flatToHz = flatToHz == null ? Double.valueOf(14_000) : flatToHz;
     toleranceDb = toleranceDb == null ? Double.valueOf(3) : toleranceDb;
     frequencies =
-        frequencies == null
-            ? new CurveFrequencies(null, null, Math.min(20_000, 0.45 * rateHz), null)
-            : frequencies;
+        frequencies == null ? CurveFrequencies.upTo(Math.min(20_000, 0.45 * rateHz)) : frequencies;
   }
 
   /** One output. Its response is that of its filters, its points or its impulse response. */

@@ -1,9 +1,8 @@
 package org.footwell.acoustic.enclosure;
 
 import java.util.function.ToDoubleFunction;
-import org.footwell.acoustic.enclosure.ClosedBoxRequest.LeakyBaffle;
 import org.footwell.acoustic.enclosure.lowend.BoxPoint;
-import org.footwell.acoustic.enclosure.radiator.BoxDriverBuilder;
+import org.footwell.parts.DriverBuilder;
 import org.footwell.reference.OutsideCheck;
 import org.footwell.reference.ReferenceTable.Row;
 
@@ -37,7 +36,7 @@ final class BoxCircuits {
   }
 
   /** The woofer of the netlists. */
-  private static BoxDriverBuilder woofer() {
+  private static DriverBuilder woofer() {
     double re = 3.4;
     double ws = 1 / Math.sqrt(MMS * CMS);
     return BoxDrafts.driver()

@@ -1,12 +1,11 @@
 package org.footwell.acoustic.enclosure;
 
-import java.util.Arrays;
 import java.util.List;
 import org.footwell.Answers;
-import org.footwell.acoustic.enclosure.radiator.BoxDriverBuilder;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Finding;
 import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.DriverBuilder;
 
 /** What requests for closed and for vented boxes share. */
 final class BoxDrafts {
@@ -17,8 +16,8 @@ final class BoxDrafts {
   private BoxDrafts() {}
 
   /** A driver whose qts is 0.5, without inductance. */
-  static BoxDriverBuilder driver() {
-    return BoxDriverBuilder.builder()
+  static DriverBuilder driver() {
+    return DriverBuilder.builder()
         .reOhm(3.2)
         .ratedOhm(4.0)
         .fsHz(FS_HZ)
@@ -29,16 +28,16 @@ final class BoxDrafts {
   }
 
   /** Changes the electrical Q so that the total one is that given. */
-  static void qts(BoxDriverBuilder driver, double qts) {
+  static void qts(DriverBuilder driver, double qts) {
     driver.qes(1 / (1 / qts - 1 / driver.build().qms()));
   }
 
   static CurveFrequencies only(double... hz) {
-    return new CurveFrequencies(null, null, null, Arrays.stream(hz).boxed().toList());
+    return CurveFrequencies.only(hz);
   }
 
   static CurveFrequencies range(double from, double to) {
-    return new CurveFrequencies(null, from, to, null);
+    return CurveFrequencies.range(from, to);
   }
 
   /** The sentence of the one finding with a code. */

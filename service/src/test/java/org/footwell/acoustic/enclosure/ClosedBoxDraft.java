@@ -2,23 +2,23 @@ package org.footwell.acoustic.enclosure;
 
 import java.util.List;
 import org.footwell.Answers;
-import org.footwell.acoustic.enclosure.ClosedBoxRequest.ClosedVolume;
-import org.footwell.acoustic.enclosure.radiator.BoxDriverBuilder;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
+import org.footwell.parts.Box;
+import org.footwell.parts.BoxBuilder;
+import org.footwell.parts.DriverBuilder;
 
 /** A request to be changed: 10 litre, closed, at 1 V. A baffle takes the place of the box. */
 final class ClosedBoxDraft {
-  final BoxDriverBuilder driver;
-  final ClosedBoxRequestClosedVolumeBuilder box =
-      ClosedBoxRequestClosedVolumeBuilder.builder().volumeL(10.0);
+  final DriverBuilder driver;
+  final BoxBuilder box = BoxBuilder.builder().volumeL(10.0);
   final ClosedBoxRequestBuilder played = ClosedBoxRequestBuilder.builder().voltageV(1.0);
 
   ClosedBoxDraft() {
     this(BoxDrafts.driver());
   }
 
-  ClosedBoxDraft(BoxDriverBuilder driver) {
+  ClosedBoxDraft(DriverBuilder driver) {
     this.driver = driver;
   }
 
@@ -38,7 +38,7 @@ final class ClosedBoxDraft {
   }
 
   ClosedBoxRequest request() {
-    ClosedVolume volume = played.build().baffle() == null ? box.build() : null;
+    Box volume = played.build().baffle() == null ? box.build() : null;
     return played.driver(driver.build()).box(volume).build();
   }
 

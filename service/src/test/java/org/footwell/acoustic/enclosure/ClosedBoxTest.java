@@ -8,16 +8,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.footwell.Answers;
-import org.footwell.acoustic.enclosure.ClosedBoxRequest.LeakyBaffle;
 import org.footwell.acoustic.enclosure.lowend.BoxLimits;
 import org.footwell.acoustic.enclosure.lowend.BoxPoint;
 import org.footwell.acoustic.enclosure.lowend.BoxPoint.Limit;
-import org.footwell.acoustic.enclosure.radiator.CabinResponse;
-import org.footwell.acoustic.enclosure.radiator.CabinResponse.TransferPoint;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Step;
 import org.footwell.calculation.Texts;
+import org.footwell.parts.BoxBuilder;
+import org.footwell.parts.Cabin.TransferPoint;
+import org.footwell.parts.CabinBuilder;
 import org.footwell.parts.Filter;
 import org.footwell.physics.CabinGain;
 import org.junit.jupiter.api.Test;
@@ -118,8 +118,8 @@ class ClosedBoxTest {
     ClosedBoxResult open = draft.result();
     draft
         .played
-        .highPass(new Filter(Filter.Kind.LINKWITZ_RILEY, 4, 80.0, null))
-        .lowPass(new Filter(Filter.Kind.BUTTERWORTH, 2, 20.0, null));
+        .highPass(Filter.of(Filter.Kind.LINKWITZ_RILEY, 4, 80.0))
+        .lowPass(Filter.of(Filter.Kind.BUTTERWORTH, 2, 20.0));
     ClosedBoxResult filtered = draft.result();
     BoxPoint before = open.points().get(1);
     BoxPoint after = filtered.points().get(1);
@@ -139,8 +139,8 @@ class ClosedBoxTest {
     ClosedBoxDraft draft = hand();
     draft
         .played
-        .highPass(new Filter(Filter.Kind.LINKWITZ_RILEY, 3, 30.0, null))
-        .lowPass(new Filter(Filter.Kind.LINKWITZ_RILEY, 5, 80.0, null));
+        .highPass(Filter.of(Filter.Kind.LINKWITZ_RILEY, 3, 30.0))
+        .lowPass(Filter.of(Filter.Kind.LINKWITZ_RILEY, 5, 80.0));
     assertEquals(
         List.of("/high_pass/order", "/low_pass/order"),
         draft.faults().stream().map(Fault::pointer).toList());
@@ -222,12 +222,12 @@ class ClosedBoxTest {
   @Test
   void theCabinRisesByTwelveDecibelsPerOctaveUpToItsCap() {
     ClosedBoxDraft draft = hand().at(22, 44, 88);
-    draft.played.cabin(new CabinResponse(343.2 / 176, 9.0, null, null));
+    draft.played.cabin(CabinBuilder.builder().lengthM(343.2 / 176).gainCapDb(9.0).build());
     List<BoxPoint> points = draft.result().points();
     assertEquals(9, points.get(0).cabinGainDb(), 1e-9);
     assertEquals(9, points.get(1).cabinGainDb(), 1e-9);
     assertEquals(0, points.get(2).cabinGainDb(), 1e-9);
-    draft.played.cabin(new CabinResponse(343.2 / 176, 40.0, null, null));
+    draft.played.cabin(CabinBuilder.builder().lengthM(343.2 / 176).gainCapDb(40.0).build());
     points = draft.result().points();
     assertEquals(12.0412, points.get(1).cabinGainDb(), 1e-4);
     assertEquals(points.get(1).levelDbSpl() + 12.0412, points.get(1).cabinLevelDbSpl(), 1e-4);
@@ -251,7 +251,7 @@ class ClosedBoxTest {
   void aSealedRigidCabinOfAVolumeStandsBesideTheModelByLength() {
     // 343.2/(2·π)·√(2·π/3) = 79.05 Hz; half of it is 12.04 dB more.
     ClosedBoxDraft draft = hand().at(79.05 / 2, 79, 80);
-    draft.played.cabin(new CabinResponse(3.0, 12.0, null, 3.0));
+    draft.played.cabin(CabinBuilder.builder().lengthM(3.0).gainCapDb(12.0).volumeM3(3.0).build());
     ClosedBoxResult r = draft.result();
     assertEquals(79.05, r.pressureCornerHz(), 0.005);
     BoxPoint low = r.points().get(0);
@@ -259,7 +259,7 @@ class ClosedBoxTest {
     assertEquals(6.42, low.cabinGainDb(), 0.005); // 40·lg(57.2/39.525)
     assertTrue(r.points().get(1).sealedCabinLevelDbSpl() > r.points().get(1).levelDbSpl());
     assertNull(r.points().get(2).sealedCabinLevelDbSpl());
-    draft.played.cabin(new CabinResponse(3.0, 12.0, null, null));
+    draft.played.cabin(CabinBuilder.builder().lengthM(3.0).gainCapDb(12.0).build());
     assertNull(draft.result().pressureCornerHz());
     assertNull(draft.result().points().get(0).sealedCabinLevelDbSpl());
   }
@@ -277,11 +277,9 @@ class ClosedBoxTest {
   void aMeasuredTableIsStraightBetweenItsPointsAndKeptBeyond() {
     ClosedBoxDraft draft = hand().at(10, 40, 1000);
     draft.played.cabin(
-        new CabinResponse(
-            null,
-            null,
-            List.of(new TransferPoint(20.0, 12.0), new TransferPoint(80.0, 2.0)),
-            null));
+        CabinBuilder.builder()
+            .transfer(List.of(new TransferPoint(20.0, 12.0), new TransferPoint(80.0, 2.0)))
+            .build());
     Answer<ClosedBoxResult> answer = draft.answer();
     List<BoxPoint> points = answer.result().points();
     assertEquals(12, points.get(0).cabinGainDb(), 1e-12);
@@ -462,21 +460,20 @@ class ClosedBoxTest {
     ClosedBoxRequest both =
         ClosedBoxRequestBuilder.builder()
             .driver(draft.driver.build())
-            .box(ClosedBoxRequestClosedVolumeBuilder.builder().volumeL(10.0).qtc(0.7).build())
+            .box(BoxBuilder.builder().volumeL(10.0).qtc(0.7).build())
             .baffle(new LeakyBaffle(60.0, 1.0, null))
             .voltageV(1.0)
             .powerW(1.0)
             .cabin(
-                new CabinResponse(
-                    2.0,
-                    null,
-                    List.of(new TransferPoint(80.0, 1.0), new TransferPoint(20.0, 2.0)),
-                    null))
+                CabinBuilder.builder()
+                    .lengthM(2.0)
+                    .transfer(List.of(new TransferPoint(80.0, 1.0), new TransferPoint(20.0, 2.0)))
+                    .build())
             .build();
     List<String> pointers =
         Answers.faults(new ClosedBox(), both).stream().map(Fault::pointer).toList();
-    // Box or baffle and the drive stand at the root.
-    assertEquals(List.of("", "/box", "", "/cabin", "/cabin/transfer/1/frequency_hz"), pointers);
+    // Box or baffle, the size of the box, the drive and the cabin are rules of the whole.
+    assertEquals(List.of("/cabin/transfer/1/frequency_hz", "", "", "", ""), pointers);
   }
 
   @Test

@@ -7,10 +7,9 @@ import java.util.List;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
-import org.footwell.acoustic.enclosure.ClosedBoxRequest.LeakyBaffle;
 import org.footwell.acoustic.enclosure.lowend.BoxPoint;
 import org.footwell.acoustic.enclosure.lowend.BoxResponse;
-import org.footwell.acoustic.enclosure.radiator.BoxDriverBuilder;
+import org.footwell.parts.DriverBuilder;
 
 class EnclosureProperties {
 
@@ -22,7 +21,7 @@ class EnclosureProperties {
     return new VentedBoxDraft(driver(fs, vas)).qts(qts);
   }
 
-  private static BoxDriverBuilder driver(double fs, double vas) {
+  private static DriverBuilder driver(double fs, double vas) {
     return BoxDrafts.driver().qms(6.0).fsHz(fs).vasL(vas);
   }
 

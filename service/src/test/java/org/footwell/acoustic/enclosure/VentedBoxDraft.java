@@ -2,14 +2,15 @@ package org.footwell.acoustic.enclosure;
 
 import java.util.List;
 import org.footwell.Answers;
-import org.footwell.acoustic.enclosure.radiator.BoxDriverBuilder;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
+import org.footwell.parts.BoxBuilder;
+import org.footwell.parts.DriverBuilder;
 
 /** A request to be changed: a box to be found at 1 V, with a port of 100 mm. */
 final class VentedBoxDraft {
-  final BoxDriverBuilder driver;
-  final VentedBoxRequestVentedVolumeBuilder box = VentedBoxRequestVentedVolumeBuilder.builder();
+  final DriverBuilder driver;
+  final BoxBuilder box = BoxBuilder.builder();
   final BoxPortBuilder port = BoxPortBuilder.builder().diameterMm(100.0);
   final VentedBoxRequestBuilder played = VentedBoxRequestBuilder.builder().voltageV(1.0);
 
@@ -17,7 +18,7 @@ final class VentedBoxDraft {
     this(BoxDrafts.driver());
   }
 
-  VentedBoxDraft(BoxDriverBuilder driver) {
+  VentedBoxDraft(DriverBuilder driver) {
     this.driver = driver;
   }
 

@@ -263,7 +263,9 @@ class VentedBoxTest {
     VentedBoxDraft draft = hand();
     draft.port.lengthMm(100.0).slot(new Slot(100.0, 30.0));
     draft.played.voltageV(null);
-    assertEquals(List.of("", "/port", ""), draft.faults().stream().map(Fault::pointer).toList());
+    assertEquals(
+        List.of("/port", "/port/length_mm", ""),
+        draft.faults().stream().map(Fault::pointer).toList());
   }
 
   @Test

@@ -2,6 +2,7 @@ package org.footwell.electrical.amplifier;
 
 import java.util.List;
 import org.footwell.Answers;
+import org.footwell.parts.Ratings;
 import org.footwell.reference.OutsideCheck;
 import org.footwell.reference.OutsideChecks;
 import org.footwell.reference.ReferenceTable.Row;

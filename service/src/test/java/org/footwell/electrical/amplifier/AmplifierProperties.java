@@ -7,6 +7,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.footwell.Answers;
+import org.footwell.parts.Rails;
+import org.footwell.parts.Ratings;
 
 class AmplifierProperties {
 
@@ -68,7 +70,7 @@ class AmplifierProperties {
             1,
             growth * furtherGrowth * powerAtFour);
     RatedAmplifier amplifier = RatedAmplifier.of(ratings, false, false);
-    Amplifier.Delivery delivery = amplifier.into(loadOhm, 14.4);
+    SineSource.Delivery delivery = amplifier.into(loadOhm, 14.4);
     double rounding = 1e-9 * delivery.powerW();
     assertTrue(delivery.lowW() > 0);
     assertTrue(delivery.lowW() <= delivery.powerW() + rounding, delivery::toString);

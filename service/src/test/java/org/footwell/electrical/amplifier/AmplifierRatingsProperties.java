@@ -8,8 +8,9 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.footwell.Answers;
-import org.footwell.electrical.amplifier.AmplifierRatingsRequest.BridgedRatings;
 import org.footwell.electrical.amplifier.AmplifierRatingsResult.Prediction;
+import org.footwell.parts.BridgedRatings;
+import org.footwell.parts.Ratings;
 
 class AmplifierRatingsProperties {
 

@@ -13,12 +13,13 @@ import org.footwell.calculation.Fault;
 import org.footwell.calculation.Finding;
 import org.footwell.calculation.Step;
 import org.footwell.calculation.Verdict;
-import org.footwell.electrical.amplifier.AmplifierRatingsRequest.BridgedRatings;
 import org.footwell.electrical.amplifier.AmplifierRatingsResult.Bridge;
 import org.footwell.electrical.amplifier.AmplifierRatingsResult.Growth;
 import org.footwell.electrical.amplifier.AmplifierRatingsResult.Prediction;
 import org.footwell.electrical.amplifier.AmplifierRatingsResult.Rated;
-import org.footwell.electrical.amplifier.Ratings.Basis;
+import org.footwell.parts.BridgedRatings;
+import org.footwell.parts.Ratings;
+import org.footwell.parts.Ratings.Basis;
 import org.junit.jupiter.api.Test;
 
 class AmplifierRatingsTest {
@@ -30,15 +31,15 @@ class AmplifierRatingsTest {
     return new BridgedRatings(null, null, Requests.ratings(loadsAndPowers).points());
   }
 
-  private static Answer<AmplifierRatingsResult> answer(AmplifierRatingsRequestBuilder request) {
+  private static Answer<AmplifierRatingsResult> answer(RatedRequest request) {
     return Answers.of(new AmplifierRatings(), request.build());
   }
 
-  private static AmplifierRatingsResult result(AmplifierRatingsRequestBuilder request) {
+  private static AmplifierRatingsResult result(RatedRequest request) {
     return answer(request).result();
   }
 
-  private static Fault onlyFault(AmplifierRatingsRequestBuilder request) {
+  private static Fault onlyFault(RatedRequest request) {
     List<Fault> faults = Answers.faults(new AmplifierRatings(), request.build());
     assertEquals(1, faults.size(), faults::toString);
     return faults.get(0);
@@ -67,7 +68,7 @@ class AmplifierRatingsTest {
   /** The numbers of docs/method/amplifier-ratings.md, worked by hand. */
   @Test
   void workedExample() {
-    AmplifierRatingsRequestBuilder request =
+    RatedRequest request =
         predicted(PLAIN, 2, 8).bridgedRatings(bridged(4, 300)).suppliesV(List.of(12.0, 14.4));
     Answer<AmplifierRatingsResult> answer = answer(request);
     AmplifierRatingsResult result = answer.result();
@@ -128,8 +129,7 @@ class AmplifierRatingsTest {
 
   @Test
   void aRegulatedSupplyKeepsItsPower() {
-    AmplifierRatingsRequestBuilder request =
-        predicted(PLAIN, 4).supplyRegulated(true).suppliesV(List.of(11.0));
+    RatedRequest request = predicted(PLAIN, 4).supplyRegulated(true).suppliesV(List.of(11.0));
     assertEquals(100, result(request).predictions().get(0).cleanPowerW(), TINY);
   }
 
@@ -204,7 +204,7 @@ class AmplifierRatingsTest {
     Answer<AmplifierRatingsResult> answer =
         answer(predicted(PLAIN, 4).bridgedRatings(bridged(4, 400)));
     Finding finding = finding(answer, "bridged-power-higher");
-    assertEquals("/bridged_ratings/points/0/power_w", finding.pointer());
+    assertEquals("/amplifier/bridged_ratings/points/0/power_w", finding.pointer());
     assertEquals(0.9691, finding.value(), 5e-5); // 10·lg(400/320)
     assertEquals(
         "Bridged into 4 ohm 400 W are published, 0.9691 dB more than the 320 W of two"
@@ -246,14 +246,16 @@ class AmplifierRatingsTest {
     assertPrediction(8, 14.4, true, 200, 200, 200, predictions.get(1));
     assertPrediction(4, 14.4, true, 250, 250, 250, predictions.get(3));
     assertEquals(
-        "/bridged_ratings/points/1/power_w", finding(answer, "bridged-power-lower").pointer());
+        "/amplifier/bridged_ratings/points/1/power_w",
+        finding(answer, "bridged-power-lower").pointer());
   }
 
   @Test
   void bridgedRatingsThatLookOddAreRemarkedOnWhereTheyStand() {
     Answer<AmplifierRatingsResult> answer =
         answer(predicted(PLAIN, 8).bridgedRatings(bridged(8, 200, 4, 205)));
-    assertEquals("/bridged_ratings/points", finding(answer, "ratings-power-limited").pointer());
+    assertEquals(
+        "/amplifier/bridged_ratings/points", finding(answer, "ratings-power-limited").pointer());
   }
 
   @Test
@@ -263,9 +265,8 @@ class AmplifierRatingsTest {
     BridgedRatings other = new BridgedRatings(12.0, Basis.THD_10, points);
     Answer<AmplifierRatingsResult> answer = answer(predicted(PLAIN, 4).bridgedRatings(other));
     assertEquals(0, answer.result().bridge().get(0).differenceDb(), TINY);
-    assertEquals("/bridged_ratings/basis", finding(answer, "basis-not-clean").pointer());
-    AmplifierRatingsRequestBuilder regulated =
-        predicted(PLAIN, 4).bridgedRatings(other).supplyRegulated(true);
+    assertEquals("/amplifier/bridged_ratings/basis", finding(answer, "basis-not-clean").pointer());
+    RatedRequest regulated = predicted(PLAIN, 4).bridgedRatings(other).supplyRegulated(true);
     assertEquals(
         20 * Math.log10(12 / 14.4), result(regulated).bridge().get(0).differenceDb(), TINY);
   }
@@ -298,9 +299,9 @@ class AmplifierRatingsTest {
     assertEquals(List.of(false, false), predictions.stream().map(Prediction::bridged).toList());
     Fault fault = onlyFault(predicted(ratings, 4).bridgedRatings(bridged(4, 70)));
     assertEquals("bridge-of-bridges", fault.code());
-    assertEquals("/bridged_ratings", fault.pointer());
+    assertEquals("/amplifier/bridged_ratings", fault.pointer());
     Ratings both = Requests.ratings(Basis.CLEAN, true, true, 4, 20, 2, 35);
-    assertEquals("/ratings/bridged", onlyFault(predicted(both, 4)).pointer());
+    assertEquals("/amplifier/ratings/bridged", onlyFault(predicted(both, 4)).pointer());
   }
 
   @Test
@@ -308,9 +309,9 @@ class AmplifierRatingsTest {
     Ratings ratings = Requests.ratings(Basis.CLEAN, true, false, 8, 200, 4, 320);
     Fault fault = onlyFault(predicted(ratings, 4).bridgedRatings(bridged(4, 320)));
     assertEquals("not-allowed", fault.code());
-    assertEquals("/ratings/bridged", fault.pointer());
+    assertEquals("/amplifier/ratings/bridged", fault.pointer());
     assertEquals(
-        "ratings.bridged must be false beside bridged_ratings, which are held against single"
+        "amplifier.ratings.bridged must be false beside bridged_ratings, which are held against single"
             + " channels.",
         fault.detail());
   }
@@ -319,19 +320,19 @@ class AmplifierRatingsTest {
   void bridgedRatingsThatCannotBelongTogetherAreRefused() {
     Fault fault = onlyFault(predicted(PLAIN, 4).bridgedRatings(bridged(8, 100, 4, 300)));
     assertEquals("sag-grossly-negative", fault.code());
-    assertEquals("/bridged_ratings/points", fault.pointer());
+    assertEquals("/amplifier/bridged_ratings/points", fault.pointer());
   }
 
   @Test
   void ratingsForOneLoadTellNothingOfAnother() {
     Fault fault = onlyFault(predicted(Requests.ratings(4, 100, 4.2, 101), 4));
     assertEquals("loads-without-spread", fault.code());
-    assertEquals("/ratings/points", fault.pointer());
+    assertEquals("/amplifier/ratings/points", fault.pointer());
   }
 
   @Test
   void aSupplyOfOtherVehiclesIsAWarning() {
-    AmplifierRatingsRequestBuilder request = predicted(PLAIN, 4).suppliesV(List.of(14.4, 27.6));
+    RatedRequest request = predicted(PLAIN, 4).suppliesV(List.of(14.4, 27.6));
     Answer<AmplifierRatingsResult> answer = answer(request);
     Finding finding = finding(answer, "supply-of-other-vehicles");
     assertEquals("/supplies_v/1", finding.pointer());
@@ -341,7 +342,7 @@ class AmplifierRatingsTest {
 
   @Test
   void everyNumberOutOfItsBoundsIsNamed() {
-    AmplifierRatingsRequestBuilder request = predicted(PLAIN, 4, 0.1).suppliesV(List.of(48.0));
+    RatedRequest request = predicted(PLAIN, 4, 0.1).suppliesV(List.of(48.0));
     assertEquals(
         List.of("/loads_ohm/1", "/supplies_v/0"),
         Answers.faults(new AmplifierRatings(), request.build()).stream()

@@ -10,6 +10,7 @@ import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Finding;
 import org.footwell.electrical.amplifier.RailMatchResult.AtSupply;
+import org.footwell.parts.Ratings;
 import org.junit.jupiter.api.Test;
 
 class RailMatchRatingsTest {
@@ -166,14 +167,14 @@ class RailMatchRatingsTest {
   void grosslyNegativeSagIsRefused() {
     Fault fault = Requests.onlyFault(Requests.of(4, Requests.ratings(4, 100, 2, 260)));
     assertEquals("sag-grossly-negative", fault.code());
-    assertEquals("/ratings/points", fault.pointer());
+    assertEquals("/amplifier/ratings/points", fault.pointer());
   }
 
   @Test
   void nearlyEqualLoadsAreRefused() {
     Fault fault = Requests.onlyFault(Requests.of(4, Requests.ratings(4, 100, 4.3, 95)));
     assertEquals("loads-without-spread", fault.code());
-    assertEquals("/ratings/points", fault.pointer());
+    assertEquals("/amplifier/ratings/points", fault.pointer());
   }
 
   @Test
@@ -184,9 +185,12 @@ class RailMatchRatingsTest {
     assertEquals(25.92, answer.result().cleanPowerW(), 1e-9);
     assertTrue(
         Answers.codes(answer).containsAll(List.of("rating-not-clean", "rating-only-square-wave")));
-    assertEquals("/ratings/points/0/power_w", finding(answer, "rating-not-clean").pointer());
+    assertEquals(
+        "/amplifier/ratings/points/0/power_w", finding(answer, "rating-not-clean").pointer());
     assertEquals(25.92, finding(answer, "rating-not-clean").limit(), 1e-9);
-    assertEquals("/ratings/points/1/power_w", finding(answer, "rating-only-square-wave").pointer());
+    assertEquals(
+        "/amplifier/ratings/points/1/power_w",
+        finding(answer, "rating-only-square-wave").pointer());
     assertEquals(
         11 * 11 / 8.0, answer.result().atSupply().get(0).cleanPowerW(), 1e-9); // capped there too
   }
@@ -202,6 +206,6 @@ class RailMatchRatingsTest {
             Requests.of(
                 4, Requests.ratings(Ratings.Basis.SQUARE_WAVE, false, true, 4, 60, 2, 100)));
     assertEquals("rating-impossible", fault.code());
-    assertEquals("/ratings/points/0/power_w", fault.pointer());
+    assertEquals("/amplifier/ratings/points/0/power_w", fault.pointer());
   }
 }

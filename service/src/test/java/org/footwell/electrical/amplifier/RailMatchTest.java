@@ -15,9 +15,12 @@ import org.footwell.calculation.Answer;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Verdict;
-import org.footwell.electrical.amplifier.RailMatchRequest.Driver;
 import org.footwell.electrical.amplifier.RailMatchResult.AtSupply;
 import org.footwell.electrical.amplifier.RailMatchResult.LimitedBy;
+import org.footwell.parts.Driver;
+import org.footwell.parts.DriverBuilder;
+import org.footwell.parts.Rails;
+import org.footwell.parts.Ratings;
 import org.junit.jupiter.api.Test;
 
 class RailMatchTest {
@@ -107,10 +110,10 @@ class RailMatchTest {
   @Test
   void railsThatSinkToTheDropGiveNothing() {
     RailMatchRequest request =
-        RailMatchRequestBuilder.builder()
+        new Match()
             .loadOhm(4.0)
             .rails(new Rails(14.4, 14.4, null, 12.0, null, null))
-            .driver(new Driver(1.0, 4.0))
+            .driver(Requests.driver(1.0, 4.0))
             .build();
     AtSupply at11 = Requests.result(request).atSupply().get(0);
     assertEquals(0, at11.cleanPowerW(), 0);
@@ -120,7 +123,7 @@ class RailMatchTest {
   @Test
   void regulatedRailsStayWhateverTheSupply() {
     RailMatchRequest request =
-        RailMatchRequestBuilder.builder()
+        new Match()
             .loadOhm(4.0)
             .rails(Requests.rails(30, 2, null, 0))
             .supplyRegulated(true)
@@ -141,7 +144,7 @@ class RailMatchTest {
     Ratings ratings = Requests.ratings(Ratings.Basis.CLEAN, false, true, 4, 20, 2, 35);
     assertEquals("bridge-of-bridges", Requests.onlyFault(Requests.bridged(4, ratings)).code());
     Ratings twice = Requests.ratings(Ratings.Basis.CLEAN, true, true, 4, 20, 2, 35);
-    assertEquals("/ratings/bridged", Requests.onlyFault(Requests.of(4, twice)).pointer());
+    assertEquals("/amplifier/ratings/bridged", Requests.onlyFault(Requests.of(4, twice)).pointer());
     Rails rails = new Rails(14.4, 14.4, Rails.Kind.SINGLE_SUPPLY_BRIDGE, 2.0, null, null);
     assertEquals("/bridged", Requests.onlyFault(Requests.bridged(4, rails)).pointer());
   }
@@ -149,42 +152,63 @@ class RailMatchTest {
   @Test
   void aRailThatTheDropEatsUpIsRefused() {
     Fault fault = Requests.onlyFault(Requests.of(4, Requests.rails(3, 3, null, 0)));
-    assertEquals("rail-not-above-drop", fault.code());
-    assertEquals("/rails/drop_v", fault.pointer());
+    assertEquals("not-ascending", fault.code());
+    assertEquals("/amplifier/rails/rail_v", fault.pointer());
   }
 
   @Test
   void railsAndRatingsExcludeEachOther() {
     RailMatchRequest both =
-        RailMatchRequestBuilder.builder()
+        new Match()
             .loadOhm(4.0)
             .rails(Requests.rails(30, 2, null, 0))
             .ratings(Requests.ratings(4, 100, 2, 160))
             .build();
     assertEquals("exactly-one-of", Requests.onlyFault(both).code());
-    RailMatchRequest neither = RailMatchRequestBuilder.builder().loadOhm(4.0).build();
+    assertEquals(
+        "Give exactly one of amplifier.rails, amplifier.ratings.",
+        Requests.onlyFault(both).detail());
+    RailMatchRequest neither = new Match().loadOhm(4.0).build();
     assertEquals("exactly-one-of", Requests.onlyFault(neither).code());
   }
 
   @Test
   void everyFieldOutOfBoundsIsNamedAtOnce() {
-    Ratings ratings = new Ratings(null, null, List.of(new Ratings.Point(0.0, 1e6)), null, null);
-    List<Fault> faults = Answers.faults(RAIL_MATCH, Requests.of(0.1, ratings));
+    Ratings ratings =
+        new Ratings(
+            null,
+            null,
+            List.of(new Ratings.Point(0.0, 1e6), new Ratings.Point(4.0, 1.0)),
+            null,
+            null);
+    List<Fault> faults = Answers.faults(RAIL_MATCH, Requests.of(0.05, ratings));
     assertEquals(
         List.of(
-            "/load_ohm",
-            "/ratings/basis",
-            "/ratings/points",
-            "/ratings/points/0/load_ohm",
-            "/ratings/points/0/power_w",
-            "/ratings/supply_v"),
+            "/amplifier/ratings/basis",
+            "/amplifier/ratings/points/0/load_ohm",
+            "/amplifier/ratings/points/0/power_w",
+            "/amplifier/ratings/supply_v",
+            "/load_ohm"),
         faults.stream().map(Fault::pointer).sorted().toList());
+  }
+
+  @Test
+  void whatADriverLacksIsNamedTogetherWithWhatTheAmplifierLacks() {
+    RailMatchRequest request =
+        new Match().loadOhm(4).driver(DriverBuilder.builder().fsHz(30.0).build()).build();
+    List<Fault> faults = Answers.faults(RAIL_MATCH, request);
+    assertEquals(
+        List.of("", "/driver/continuous_power_w", "/driver/rated_ohm"),
+        faults.stream().map(Fault::pointer).sorted().toList());
+    assertEquals(
+        List.of("exactly-one-of", "required", "required"),
+        faults.stream().map(Fault::code).sorted().toList());
   }
 
   private static RailMatchRequest onDriver(double continuousW, double ratedOhm, double loadOhm) {
     return Requests.into(loadOhm)
         .ratings(Requests.ratings(4, 100, 2, 160))
-        .driver(new Driver(continuousW, ratedOhm))
+        .driver(Requests.driver(continuousW, ratedOhm))
         .build();
   }
 
@@ -212,11 +236,11 @@ class RailMatchTest {
   void whatARunningEngineAddsIsCountedAgainstTheDriver() {
     Rails rails = new Rails(20.0, 12.0, null, 0.0, null, null); // 50 W at 12 V, 72 W at 14.4 V
     RailMatchRequest request =
-        RailMatchRequestBuilder.builder()
+        new Match()
             .loadOhm(4.0)
             .rails(rails)
             .minimumOhm(2.0)
-            .driver(new Driver(30.0, 4.0))
+            .driver(Requests.driver(30.0, 4.0))
             .build();
     Answer<RailMatchResult> answer = Requests.answer(request);
     assertEquals(2.2185, answer.result().headroomDb(), 5e-5);
@@ -224,7 +248,7 @@ class RailMatchTest {
     assertEquals(3.8021, answer.findings().get(0).value(), 5e-5);
   }
 
-  private static RailMatchRequestBuilder withMinimum(double loadOhm, double minimumOhm) {
+  private static Match withMinimum(double loadOhm, double minimumOhm) {
     return Requests.into(loadOhm).ratings(Requests.ratings(4, 100, 1, 200)).minimumOhm(minimumOhm);
   }
 
@@ -249,7 +273,7 @@ class RailMatchTest {
 
   @Test
   void ratedIsComparedWithRated() {
-    Driver fourOhm = new Driver(120.0, 4.0);
+    Driver fourOhm = Requests.driver(120.0, 4.0);
     Answer<RailMatchResult> dips = Requests.answer(withMinimum(3.2, 4).driver(fourOhm).build());
     assertEquals(List.of("load-dips-below-minimum"), Answers.codes(dips));
     assertEquals(Verdict.NOTE, dips.verdict());
@@ -257,7 +281,7 @@ class RailMatchTest {
     assertTrue(
         Requests.codes(withMinimum(2, 4).driver(fourOhm).build()).contains("load-below-minimum"));
     Answer<RailMatchResult> low =
-        Requests.answer(withMinimum(2, 4).driver(new Driver(120.0, 2.0)).build());
+        Requests.answer(withMinimum(2, 4).driver(Requests.driver(120.0, 2.0)).build());
     assertEquals("/driver/rated_ohm", low.findings().get(0).pointer());
   }
 

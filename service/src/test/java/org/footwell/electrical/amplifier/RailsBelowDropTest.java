@@ -7,7 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Verdict;
-import org.footwell.electrical.amplifier.RailMatchRequest.Driver;
+import org.footwell.parts.Driver;
 import org.junit.jupiter.api.Test;
 
 /** A supply so low that the rails do not reach above what the output stage loses. */
@@ -15,7 +15,7 @@ class RailsBelowDropTest {
 
   /** 12 V at 14.4 V, so 8.33 V at 10 V, where 9 V get lost. */
   private static RailMatchRequest sunk(Driver driver) {
-    return RailMatchRequestBuilder.builder()
+    return new Match()
         .loadOhm(4.0)
         .rails(Requests.rails(12, 9, null, 0))
         .minimumOhm(2.0)
@@ -37,7 +37,7 @@ class RailsBelowDropTest {
 
   @Test
   void withADriverItIsTheSameAndHasNoHeadroom() {
-    Answer<RailMatchResult> answer = Requests.answer(sunk(new Driver(50.0, 4.0)));
+    Answer<RailMatchResult> answer = Requests.answer(sunk(Requests.driver(50.0, 4.0)));
     assertEquals(0, answer.result().cleanPowerW());
     assertNull(answer.result().headroomDb());
     assertEquals(Verdict.STOP, answer.verdict());

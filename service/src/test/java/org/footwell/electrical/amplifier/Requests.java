@@ -3,13 +3,16 @@ package org.footwell.electrical.amplifier;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
-import org.footwell.electrical.amplifier.Ratings.Basis;
-import org.footwell.electrical.amplifier.Ratings.Point;
+import org.footwell.parts.Driver;
+import org.footwell.parts.DriverBuilder;
+import org.footwell.parts.Rails;
+import org.footwell.parts.Ratings;
+import org.footwell.parts.Ratings.Basis;
+import org.footwell.parts.Ratings.Point;
 
 /** Shorthand for requests with little in them, and for what is answered. */
 final class Requests {
@@ -38,8 +41,12 @@ final class Requests {
     return new Rails(railV, 14.4, null, dropV, currentLimitA, sagOhm);
   }
 
-  static RailMatchRequestBuilder into(double loadOhm) {
-    return RailMatchRequestBuilder.builder().loadOhm(loadOhm).minimumOhm(LEAST_OHM);
+  static Match into(double loadOhm) {
+    return new Match().loadOhm(loadOhm).minimumOhm(LEAST_OHM);
+  }
+
+  static Driver driver(double continuousPowerW, double ratedOhm) {
+    return DriverBuilder.builder().continuousPowerW(continuousPowerW).ratedOhm(ratedOhm).build();
   }
 
   static RailMatchRequest of(double loadOhm, Ratings ratings) {
@@ -58,10 +65,8 @@ final class Requests {
     return into(loadOhm).rails(rails).bridged(true).build();
   }
 
-  static AmplifierRatingsRequestBuilder predicted(Ratings ratings, double... loads) {
-    return AmplifierRatingsRequestBuilder.builder()
-        .ratings(ratings)
-        .loadsOhm(Arrays.stream(loads).boxed().toList());
+  static RatedRequest predicted(Ratings ratings, double... loads) {
+    return new RatedRequest(ratings, loads);
   }
 
   static Answer<RailMatchResult> answer(RailMatchRequest request) {

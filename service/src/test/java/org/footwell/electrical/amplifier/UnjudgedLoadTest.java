@@ -12,11 +12,8 @@ import org.junit.jupiter.api.Test;
 /** Loads that nothing is known about are not passed over in silence. */
 class UnjudgedLoadTest {
 
-  private static RailMatchRequestBuilder bridged(double loadOhm) {
-    return RailMatchRequestBuilder.builder()
-        .loadOhm(loadOhm)
-        .rails(Requests.rails(30, 4, null, 0))
-        .bridged(true);
+  private static Match bridged(double loadOhm) {
+    return new Match().loadOhm(loadOhm).rails(Requests.rails(30, 4, null, 0)).bridged(true);
   }
 
   @Test

@@ -131,12 +131,12 @@ class FactoryOutputTest {
   @Test
   void impossibleOutputsAreRefused() {
     Fault drop = Requests.onlyFault(Requests.of(known(14.4, 14.4, null, null, true)));
-    assertEquals("drop-not-below-supply", drop.code());
-    assertEquals("/factory_output/drop_v", drop.pointer());
+    assertEquals("not-ascending", drop.code());
+    assertEquals("/factory_output/supply_v", drop.pointer());
     Fault load = Requests.onlyFault(Requests.of(known(14.4, 2, 50.0, null, true)));
-    assertEquals("needed-with", load.code());
+    assertEquals("needed-beside", load.code());
     assertEquals("/factory_output/stated_load_ohm", load.pointer());
-    assertTrue(load.detail().endsWith("is needed with stated_power_w."), load::detail);
+    assertTrue(load.detail().endsWith("is required beside stated_power_w."), load::detail);
     FactoryOutput nothing = FactoryOutputBuilder.builder().loadResistorRatedW(5.0).build();
     assertEquals(
         List.of("/factory_output", "/factory_output/load_resistor_ohm"),

@@ -22,6 +22,7 @@ import org.footwell.electrical.gain.GainChainRequest.Weighting;
 import org.footwell.electrical.gain.GainChainResult.Setting;
 import org.footwell.electrical.gain.Stage.Gain;
 import org.footwell.electrical.gain.Stage.Sensitivity;
+import org.footwell.parts.AmplifierBuilder;
 import org.junit.jupiter.api.Test;
 
 class GainChainTest {
@@ -98,7 +99,7 @@ class GainChainTest {
             .headUnit(new HeadUnit(4.0, null))
             .stages(List.of(Requests.amplifier(20, 0.2, 5)))
             .loadOhm(4.0)
-            .outputOhm(0.04)
+            .amplifier(AmplifierBuilder.builder().outputOhm(0.04).build())
             .testToneDbfs(-20.0)
             .terminals(Terminals.LOADED)
             .build();
@@ -208,7 +209,7 @@ class GainChainTest {
   void badInputIsRefusedWithItsField() {
     Stage upsideDown = Requests.stage("processor", 4, 4, 12, -20);
     Fault gain = Requests.onlyFault(Requests.of(4, 0, -10, upsideDown));
-    assertEquals("range-upside-down", gain.code());
+    assertEquals("not-ascending", gain.code());
     assertEquals("/stages/0/gain/max_db", gain.pointer());
     assertEquals("-20.0", gain.given());
     Fault sensitivity = Requests.onlyFault(Requests.of(4, 0, -10, Requests.amplifier(20, 5, 1)));

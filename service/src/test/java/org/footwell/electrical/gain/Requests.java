@@ -42,7 +42,6 @@ final class Requests {
         .headUnit(new HeadUnit(sourceV, null))
         .stages(List.of(stages))
         .loadOhm(4.0)
-        .outputOhm(0.0)
         .overlapDb(0.0)
         .testToneDbfs(-10.0)
         .terminals(Terminals.OPEN);

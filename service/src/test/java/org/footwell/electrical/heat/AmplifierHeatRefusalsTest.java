@@ -29,8 +29,8 @@ class AmplifierHeatRefusalsTest {
     ChannelStage beyond = Requests.classB(0, 2, 0, 91);
     AmplifierHeatRequest request =
         Requests.standard(beyond)
-            .batteryV(0.0)
-            .converterEfficiency(1.01)
+            .supplyV(0.0)
+            .amplifier(Requests.converter(1.01, false))
             .supplyCableOhm(-0.1)
             .noiseCrestFactorDb(3.0)
             .sineSwingRatio(0.0)
@@ -38,18 +38,18 @@ class AmplifierHeatRefusalsTest {
     List<Fault> faults = Answers.faults(new AmplifierHeat(), request);
     assertEquals(
         List.of(
-            "/battery_v",
+            "/amplifier/converter_efficiency",
             "/channels/0/load_ohm",
             "/channels/0/phase_deg",
             "/channels/0/rail_v",
-            "/converter_efficiency",
             "/noise_crest_factor_db",
             "/sine_swing_ratio",
-            "/supply_cable_ohm"),
+            "/supply_cable_ohm",
+            "/supply_v"),
         faults.stream().map(Fault::pointer).sorted().toList());
     Fault efficiency =
         faults.stream()
-            .filter(fault -> fault.pointer().equals("/converter_efficiency"))
+            .filter(fault -> fault.pointer().equals("/amplifier/converter_efficiency"))
             .findFirst()
             .orElseThrow();
     assertEquals("1.01", efficiency.given());
@@ -116,7 +116,7 @@ class AmplifierHeatRefusalsTest {
   @Test
   void aDropThatEatsTheRailIsRefused() {
     Fault fault = Requests.onlyFault(Requests.of(Requests.classB(3, 3, 4, 0)));
-    assertEquals("drop-not-below-rail", fault.code());
-    assertEquals("/channels/0/drop_v", fault.pointer());
+    assertEquals("not-ascending", fault.code());
+    assertEquals("/channels/0/rail_v", fault.pointer());
   }
 }

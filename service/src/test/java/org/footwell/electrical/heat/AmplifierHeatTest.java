@@ -156,7 +156,7 @@ class AmplifierHeatTest {
   void aSingleSupplyBridgeTakesItsCurrentFromOneRail() {
     ChannelStage headUnit = Requests.classB(Topology.SINGLE_SUPPLY_BRIDGE, 14.4, 2.4, 4);
     AmplifierHeatRequest request =
-        Requests.standard(headUnit).batteryV(14.4).converterEfficiency(1.0).build();
+        Requests.standard(headUnit).supplyV(14.4).amplifier(Requests.converter(1, false)).build();
     ChannelHeat channel = Requests.result(request).channels().get(0);
     assertEquals(18, channel.fullPowerW(), 1e-9); // 12²/8
     assertEquals(6 / Math.PI, channel.sine().railCurrentA(), 1e-12);
@@ -198,7 +198,8 @@ class AmplifierHeatTest {
 
   @Test
   void aConverterWithoutLossIsNotBelieved() {
-    AmplifierHeatRequest request = Requests.standard(BY_HAND).converterEfficiency(1.0).build();
+    AmplifierHeatRequest request =
+        Requests.standard(BY_HAND).amplifier(Requests.converter(1, false)).build();
     assertEquals(List.of("converter-optimistic"), Requests.codes(request));
   }
 

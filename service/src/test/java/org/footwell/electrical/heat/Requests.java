@@ -10,6 +10,8 @@ import org.footwell.electrical.heat.AmplifierHeatRequest.ChannelStage;
 import org.footwell.electrical.heat.AmplifierHeatRequest.ClassD;
 import org.footwell.electrical.heat.AmplifierHeatRequest.OutputClass;
 import org.footwell.electrical.heat.AmplifierHeatRequest.Topology;
+import org.footwell.parts.Amplifier;
+import org.footwell.parts.AmplifierBuilder;
 
 /** Shorthand for requests with little in them, and for what is answered. */
 final class Requests {
@@ -52,11 +54,18 @@ final class Requests {
     return AmplifierHeatRequestChannelStageBuilder.builder(channel).channelCount(count).build();
   }
 
+  static Amplifier converter(double efficiency, boolean regulated) {
+    return AmplifierBuilder.builder()
+        .converterEfficiency(efficiency)
+        .supplyRegulated(regulated)
+        .build();
+  }
+
   /** At 13.8 V through a converter of 85 %. */
   static AmplifierHeatRequestBuilder standard(ChannelStage... channels) {
     return AmplifierHeatRequestBuilder.builder()
-        .batteryV(13.8)
-        .converterEfficiency(0.85)
+        .supplyV(13.8)
+        .amplifier(converter(0.85, false))
         .channels(List.of(channels));
   }
 
@@ -69,7 +78,10 @@ final class Requests {
   }
 
   static AmplifierHeatRequest behind(double cableOhm, boolean regulated, ChannelStage... channels) {
-    return standard(channels).supplyRegulated(regulated).supplyCableOhm(cableOhm).build();
+    return standard(channels)
+        .amplifier(converter(0.85, regulated))
+        .supplyCableOhm(cableOhm)
+        .build();
   }
 
   static Answer<AmplifierHeatResult> answer(AmplifierHeatRequest request) {

@@ -14,19 +14,21 @@ import org.footwell.calculation.Fault;
 import org.footwell.electrical.impedance.ImpedanceFitRequest.AddedMass;
 import org.footwell.electrical.impedance.ImpedanceFitRequest.KnownBox;
 import org.footwell.electrical.impedance.ImpedanceFitRequest.Reading;
+import org.footwell.loudspeaker.DriverCircuit;
+import org.footwell.parts.Box;
+import org.footwell.parts.Driver;
+import org.footwell.parts.DriverBuilder;
 import org.footwell.physics.Phasor;
 import org.junit.jupiter.api.Test;
 
 class ImpedanceFitTest {
 
   private static final ImpedanceFit CALCULATION = new ImpedanceFit();
-  private static final ImpedanceDriver WOOFER =
-      new ImpedanceDriver(3.4, 1.2, 0.7, null, 38.0, 7.0, 0.55, 43.0);
+  private static final Driver WOOFER = Drivers.of(3.4, 1.2, 0.7, 38.0, 7.0, 0.55);
 
   /** A table as a careful person would measure it, moduli only unless asked. */
-  static List<Reading> table(
-      ImpedanceDriver driver, ImpedanceBox box, double from, double to, boolean phases) {
-    DriverImpedance impedance = new DriverImpedance(driver, box);
+  static List<Reading> table(Driver driver, Box box, double from, double to, boolean phases) {
+    DriverCircuit impedance = MountedDriver.circuit(driver, box);
     List<Reading> readings = new ArrayList<>();
     for (double f = from; f <= to; f *= 1.06) {
       Phasor z = impedance.at(f);
@@ -55,8 +57,8 @@ class ImpedanceFitTest {
   }
 
   /** The woofer with resonance and Qs as a mass or a spring changes them. */
-  private static ImpedanceDriver moved(double fs, double qms, double qes) {
-    return new ImpedanceDriver(3.4, 1.2, 0.7, null, fs, qms, qes, 43.0);
+  private static Driver moved(double fs, double qms, double qes) {
+    return Drivers.of(3.4, 1.2, 0.7, fs, qms, qes);
   }
 
   /** 20 g on 62 g. */
@@ -67,7 +69,7 @@ class ImpedanceFitTest {
   }
 
   private static KnownBox box(double volume) {
-    return new KnownBox(volume, table(WOOFER, new ImpedanceBox(25.0, null, null), 10, 500, false));
+    return new KnownBox(volume, table(WOOFER, Box.closed(25.0), 10, 500, false));
   }
 
   private static List<String> codes(ImpedanceFitRequest request) {
@@ -142,7 +144,7 @@ class ImpedanceFitTest {
             CALCULATION,
             free(
                 table(
-                    ImpedanceDriverBuilder.builder()
+                    DriverBuilder.builder()
                         .reOhm(3.4)
                         .leMh(0.01)
                         .fsHz(38.0)
@@ -161,8 +163,8 @@ class ImpedanceFitTest {
 
   @Test
   void aTableThatHardlyShowsTheCoilTakesTheUsualExponent() {
-    ImpedanceDriver driver =
-        ImpedanceDriverBuilder.builder()
+    Driver driver =
+        DriverBuilder.builder()
             .reOhm(3.4)
             .leMh(0.5)
             .leExponent(0.7)
@@ -190,8 +192,8 @@ class ImpedanceFitTest {
 
   @Test
   void anIdealCoilIsFoundToBeOne() {
-    ImpedanceDriver ideal =
-        ImpedanceDriverBuilder.builder().reOhm(3.4).leMh(0.5).fsHz(38.0).qms(7.0).qes(0.55).build();
+    Driver ideal =
+        DriverBuilder.builder().reOhm(3.4).leMh(0.5).fsHz(38.0).qms(7.0).qes(0.55).build();
     ImpedanceFitResult r =
         Answers.of(CALCULATION, free(table(ideal, null, 10, 20000, false), null)).result();
     assertEquals(1, r.leExponent(), 1e-6);
@@ -273,8 +275,7 @@ class ImpedanceFitTest {
 
   @Test
   void aVentedBoxIsNotTakenForADriverInFreeAir() {
-    List<String> codes =
-        codes(free(table(WOOFER, new ImpedanceBox(50.0, 35.0, null), 10, 20000, false), null));
+    List<String> codes = codes(free(table(WOOFER, Box.vented(50.0, 35.0), 10, 20000, false), null));
     assertTrue(codes.contains("second-peak"), codes::toString);
     assertTrue(codes.contains("fit-poor"), codes::toString);
   }
@@ -293,15 +294,15 @@ class ImpedanceFitTest {
     readings.set(5, readings.get(4));
     readings.add(new Reading(30.0, 5.0, null));
     List<Fault> faults = Answers.faults(CALCULATION, free(readings, null));
-    assertEquals("duplicate", faults.get(0).code());
+    assertEquals("not-ascending", faults.get(0).code());
     assertEquals("/readings/5/frequency_hz", faults.get(0).pointer());
-    assertEquals("frequencies-unsorted", faults.get(1).code());
+    assertEquals("not-ascending", faults.get(1).code());
     assertEquals("/readings/" + (readings.size() - 1) + "/frequency_hz", faults.get(1).pointer());
   }
 
-  /** The search ends, but rounding makes the variances of such readings less than nothing. */
+  /** One of the searches ends where rounding leaves less than nothing of a variance. */
   @Test
-  void readingsOfNoDriverAreRefusedAsSuch() {
+  void aFitThatTheReadingsDoNotDetermineIsPassedOver() {
     double[] hz = {20, 21, 24, 28, 105, 196, 224, 234};
     double[] ohm = {9, 3, 3, 212, 3, 3, 3, 26};
     Double[] deg = {null, null, -42.0, 30.0, null, -86.0, null, -40.0};
@@ -309,8 +310,8 @@ class ImpedanceFitTest {
     for (int i = 0; i < hz.length; i++) {
       readings.add(new Reading(hz[i], ohm[i], deg[i]));
     }
-    List<Fault> faults = Answers.faults(CALCULATION, free(readings, null));
-    assertEquals(List.of("fit-failed"), faults.stream().map(Fault::code).toList());
+    List<String> codes = codes(free(readings, null));
+    assertTrue(codes.containsAll(List.of("fit-poor", "fit-uncertain")), codes::toString);
   }
 
   @Test

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.footwell.Answers;
 import org.footwell.electrical.passive.Circuits;
+import org.footwell.loudspeaker.VoiceCoil;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.physics.Phasor;
 import org.footwell.reference.OutsideCheck;
@@ -47,18 +48,10 @@ class ImpedanceOutsideChecks extends OutsideChecks {
         .computed(
             row ->
                 value.applyAsDouble(
-                    new DriverImpedance(
-                            new ImpedanceDriver(
-                                4.0,
-                                row.number("le_mh"),
-                                row.number("le_exponent"),
-                                null,
-                                50.0,
-                                5.0,
-                                0.5,
-                                null),
-                            null)
-                        .coil(row.number("frequency_hz"))))
+                    VoiceCoil.of(
+                            Drivers.of(
+                                4, row.number("le_mh"), row.number("le_exponent"), 50, 5, 0.5))
+                        .at(row.number("frequency_hz"))))
         .withinRelative(1e-8);
   }
 

@@ -10,13 +10,17 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.footwell.Answers;
 import org.footwell.electrical.impedance.ImpedanceFitRequest.Reading;
+import org.footwell.loudspeaker.DriverCircuit;
+import org.footwell.loudspeaker.VoiceCoil;
+import org.footwell.parts.Box;
+import org.footwell.parts.BoxBuilder;
+import org.footwell.parts.Driver;
 import org.footwell.physics.Phasor;
 
 class ImpedanceProperties {
 
-  private static ImpedanceDriver driver(
-      double re, double le, double n, double fs, double qms, double qes) {
-    return new ImpedanceDriver(re, le, n, null, fs, qms, qes, 40.0);
+  private static Driver driver(double re, double le, double n, double fs, double qms, double qes) {
+    return Drivers.of(re, le, n, fs, qms, qes);
   }
 
   @Property
@@ -27,9 +31,8 @@ class ImpedanceProperties {
       @ForAll @DoubleRange(min = 2, max = 500) double volume,
       @ForAll @DoubleRange(min = 5, max = 200) double fb,
       @ForAll @DoubleRange(min = 1, max = 20000) double f) {
-    DriverImpedance vented =
-        new DriverImpedance(
-            driver(re, 1, exponent, 40, qms, 0.5), new ImpedanceBox(volume, fb, null));
+    DriverCircuit vented =
+        MountedDriver.circuit(driver(re, 1, exponent, 40, qms, 0.5), Box.vented(volume, fb));
     assertTrue(vented.at(f).re() >= re);
     assertTrue(Math.abs(vented.at(f).phaseDeg()) < 90);
   }
@@ -38,8 +41,8 @@ class ImpedanceProperties {
   void everythingGrowsWithReAndLeAlike(
       @ForAll @DoubleRange(min = 0.1, max = 10) double factor,
       @ForAll @DoubleRange(min = 5, max = 20000) double f) {
-    Phasor one = new DriverImpedance(driver(4, 1, 0.7, 40, 5, 0.5), null).at(f);
-    Phasor more = new DriverImpedance(driver(4 * factor, factor, 0.7, 40, 5, 0.5), null).at(f);
+    Phasor one = MountedDriver.circuit(driver(4, 1, 0.7, 40, 5, 0.5), null).at(f);
+    Phasor more = MountedDriver.circuit(driver(4 * factor, factor, 0.7, 40, 5, 0.5), null).at(f);
     assertEquals(factor * one.re(), more.re(), 1e-9 * more.modulus());
     assertEquals(factor * one.im(), more.im(), 1e-9 * more.modulus());
   }
@@ -47,12 +50,15 @@ class ImpedanceProperties {
   @Property
   void aBoxTunedVeryLowIsAClosedOneAndAHugeOneIsNone(
       @ForAll @DoubleRange(min = 40, max = 2000) double f) {
-    ImpedanceDriver woofer = driver(4, 1, 0.7, 60, 5, 0.5);
-    Phasor closed = new DriverImpedance(woofer, new ImpedanceBox(20.0, null, null)).at(f);
-    Phasor low = new DriverImpedance(woofer, new ImpedanceBox(20.0, 2.0, 1000.0)).at(f);
+    Driver woofer = driver(4, 1, 0.7, 60, 5, 0.5);
+    Phasor closed = MountedDriver.circuit(woofer, Box.closed(20.0)).at(f);
+    Phasor low =
+        MountedDriver.circuit(
+                woofer, BoxBuilder.builder().volumeL(20.0).fbHz(2.0).ql(1000.0).build())
+            .at(f);
     assertEquals(closed.modulus(), low.modulus(), 0.02 * closed.modulus());
-    Phasor free = new DriverImpedance(woofer, null).at(f);
-    Phasor huge = new DriverImpedance(woofer, new ImpedanceBox(10000.0, null, null)).at(f);
+    Phasor free = MountedDriver.circuit(woofer, null).at(f);
+    Phasor huge = MountedDriver.circuit(woofer, Box.closed(10000.0)).at(f);
     assertEquals(free.modulus(), huge.modulus(), 0.03 * free.modulus());
   }
 
@@ -64,9 +70,9 @@ class ImpedanceProperties {
       @ForAll @DoubleRange(min = 25, max = 120) double fs,
       @ForAll @DoubleRange(min = 1.5, max = 12) double qms,
       @ForAll @DoubleRange(min = 0.25, max = 1.2) double qes) {
-    ImpedanceDriver driver = driver(re, le, exponent, fs, qms, qes);
+    Driver driver = driver(re, le, exponent, fs, qms, qes);
     // A coil this large at the resonance would hide its peak.
-    Assume.that(new DriverImpedance(driver, null).coil(fs).modulus() < 0.4 * re);
+    Assume.that(VoiceCoil.of(driver).at(fs).modulus() < 0.4 * re);
     List<Reading> readings = ImpedanceFitTest.table(driver, null, 5, 20000, true);
     ImpedanceFitResult fit =
         Answers.of(

@@ -1,6 +1,9 @@
 package org.footwell.electrical.load;
 
+import static org.footwell.electrical.load.Requests.across;
 import static org.footwell.electrical.load.Requests.answer;
+import static org.footwell.electrical.load.Requests.bears;
+import static org.footwell.electrical.load.Requests.cable;
 import static org.footwell.electrical.load.Requests.coil;
 import static org.footwell.electrical.load.Requests.measured;
 import static org.footwell.electrical.load.Requests.minimum;
@@ -15,10 +18,15 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
+import org.footwell.calculation.Fault;
 import org.footwell.calculation.Finding;
 import org.footwell.calculation.Verdict;
-import org.footwell.electrical.load.WiringLoadRequest.Amplifier;
-import org.footwell.electrical.load.WiringLoadRequest.Cable;
+import org.footwell.parts.Amplifier;
+import org.footwell.parts.AmplifierBuilder;
+import org.footwell.parts.Cable;
+import org.footwell.parts.CableBuilder;
+import org.footwell.parts.ConductorMaterial;
+import org.footwell.parts.VoiceCoil;
 import org.junit.jupiter.api.Test;
 
 class AmplifierAndCableTest {
@@ -52,21 +60,19 @@ class AmplifierAndCableTest {
 
   @Test
   void bridgedLoadIsHeldAgainstTheBridgedMinimumOrItsHalfAgainstTheChannels() {
-    Amplifier both = new Amplifier(2.0, true, 4.0, null);
-    assertEquals(Verdict.STOP, answer(on(both, "4||8")).verdict());
-    Amplifier halves =
-        WiringLoadRequestAmplifierBuilder.builder().minimumOhm(2.0).bridged(true).build();
-    Answer<WiringLoadResult> low = answer(on(halves, "2"));
+    assertEquals(Verdict.STOP, answer(across(bears(2.0, 4.0), "4||8")).verdict());
+    Amplifier halves = minimum(2);
+    Answer<WiringLoadResult> low = answer(across(halves, "2"));
     assertEquals(Verdict.STOP, low.verdict());
     assertEquals(4, low.findings().get(0).limit());
     assertEquals(1, low.result().halfLoadOhm(), TINY);
-    assertEquals(Verdict.OK, answer(on(halves, "8")).verdict());
+    assertEquals(Verdict.OK, answer(across(halves, "8")).verdict());
     assertNull(result(on(minimum(2), "4")).halfLoadOhm());
   }
 
   @Test
   void bridgedMinimumBelowTwiceTheChannelsIsDoubted() {
-    Answer<WiringLoadResult> answer = answer(on(new Amplifier(4.0, true, 4.0, null), "8"));
+    Answer<WiringLoadResult> answer = answer(across(bears(4.0, 4.0), "8"));
     assertEquals(List.of("bridged-minimum-doubtful"), Answers.codes(answer));
     assertEquals(
         "The minimum bridged load is given as 4 ohm, but each half of the bridge would then see"
@@ -78,7 +84,7 @@ class AmplifierAndCableTest {
   @Test
   void thinCableCostsLevelAndDamping() {
     // 10 m of 0.75 mm²: 20 m·26 ohm/km = 0.52 ohm; 20·lg(2.52/2) = 2.007 dB; 2/0.52 = 3.846
-    Answer<WiringLoadResult> answer = answer(through(new Cable(10.0, 0.75, null), "4||4"));
+    Answer<WiringLoadResult> answer = answer(through(cable(10.0, 0.75, null), "4||4"));
     assertEquals(0.52, answer.result().cableOhm(), TINY);
     assertEquals(2.0074, answer.result().cableLossDb(), 0.0001);
     assertEquals(3.8462, answer.result().dampingFactor(), 0.0001);
@@ -95,15 +101,37 @@ class AmplifierAndCableTest {
   @Test
   void warmCableHasMoreResistance() {
     // 80 K above 20 °C: 1 + 0.00393·80 = 1.3144
-    double cold = result(through(new Cable(5.0, 2.5, null), "4")).cableOhm();
-    double warm = result(through(new Cable(5.0, 2.5, 100.0), "4")).cableOhm();
+    double cold = result(through(cable(5.0, 2.5, null), "4")).cableOhm();
+    double warm = result(through(cable(5.0, 2.5, 100.0), "4")).cableOhm();
     assertEquals(0.0798, cold, TINY);
     assertEquals(0.0798 * 1.3144, warm, TINY);
   }
 
   @Test
+  void copperCladAluminiumHasMoreResistance() {
+    // A tenth of copper by volume: 0.0798 ohm over 0.1 + 0.9*0.588
+    Cable clad =
+        CableBuilder.builder()
+            .oneWayM(5.0)
+            .areaMm2(2.5)
+            .material(ConductorMaterial.COPPER_CLAD_ALUMINIUM)
+            .build();
+    assertEquals(0.0798 / 0.629, result(through(clad, "4")).cableOhm(), TINY);
+    Cable wrong = CableBuilder.builder(clad).conductivity(1.0).build();
+    List<Fault> faults = Answers.faults(new WiringLoad(), through(wrong, "4"));
+    assertEquals(
+        List.of("conductivity-not-of-material"), faults.stream().map(Fault::code).toList());
+    assertEquals("/cable/conductivity", faults.get(0).pointer());
+  }
+
+  @Test
+  void theHalvesOfABridgeHaveTwiceTheOutputImpedanceOfOne() {
+    assertEquals(100, result(across(source(0.02), "4")).dampingFactor(), 1e-9);
+  }
+
+  @Test
   void sizeThatIsNoneOfTheTableIsNoted() {
-    Answer<WiringLoadResult> answer = answer(through(new Cable(1.0, 2.0, null), "4"));
+    Answer<WiringLoadResult> answer = answer(through(cable(1.0, 2.0, null), "4"));
     assertEquals(List.of("cable-size-not-standard"), Answers.codes(answer));
     assertEquals(
         "2 mm2 is not a size of IEC 60228 class 5; the resistance was taken from the line through"
@@ -119,7 +147,7 @@ class AmplifierAndCableTest {
   }
 
   private static Amplifier source(double outputOhm) {
-    return WiringLoadRequestAmplifierBuilder.builder().outputOhm(outputOhm).build();
+    return AmplifierBuilder.builder().outputOhm(outputOhm).build();
   }
 
   @Test
@@ -143,8 +171,8 @@ class AmplifierAndCableTest {
         answer(
             network(
                 "w||t",
-                new WiringLoadRequest.Coil("w", 4.0, 3.4, null, "low"),
-                new WiringLoadRequest.Coil("t", 4.0, 3.4, null, "high")));
+                new VoiceCoil("w", 4.0, 3.4, null, null, "low"),
+                new VoiceCoil("t", 4.0, 3.4, null, null, "high")));
     assertNull(answer.result().meterReadingOhm());
     assertEquals(List.of("meter-reading-split"), Answers.codes(answer));
   }

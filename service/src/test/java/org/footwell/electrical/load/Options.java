@@ -4,56 +4,62 @@ import java.util.Arrays;
 import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
-import org.footwell.electrical.amplifier.DescribedAmplifier;
-import org.footwell.electrical.amplifier.Rails;
-import org.footwell.electrical.amplifier.Ratings;
-import org.footwell.electrical.load.WiringLoadRequest.Coil;
-import org.footwell.electrical.load.WiringOptionsRequest.Coils;
-import org.footwell.electrical.load.WiringOptionsRequest.Window;
 import org.footwell.electrical.load.WiringOptionsResult.Option;
+import org.footwell.parts.Amplifier;
+import org.footwell.parts.AmplifierBuilder;
+import org.footwell.parts.Rails;
+import org.footwell.parts.Ratings;
+import org.footwell.parts.VoiceCoil;
+import org.footwell.parts.VoiceCoilBuilder;
 
 /** Shorthand for requests for the ways to wire coils, and for what is answered. */
 final class Options {
 
   /** 100 W into 4 ohm and 160 W into 2 ohm, clean at 14.4 V. */
-  static final DescribedAmplifier RATED =
+  static final Amplifier RATED =
       rated(new Ratings.Point(4.0, 100.0), new Ratings.Point(2.0, 160.0));
 
   private Options() {}
 
-  static DescribedAmplifier rated(Ratings.Point... points) {
-    return new DescribedAmplifier(
-        null, new Ratings(14.4, Ratings.Basis.CLEAN, Arrays.asList(points), null, null));
+  static Amplifier rated(Ratings.Point... points) {
+    return AmplifierBuilder.builder()
+        .ratings(new Ratings(14.4, Ratings.Basis.CLEAN, Arrays.asList(points), null, null))
+        .build();
   }
 
-  static DescribedAmplifier onRails(double railV, Double currentLimitA) {
-    return new DescribedAmplifier(new Rails(railV, 14.4, null, 2.0, currentLimitA, null), null);
+  static Amplifier onRails(double railV, Double currentLimitA) {
+    return AmplifierBuilder.builder()
+        .rails(new Rails(railV, 14.4, null, 2.0, currentLimitA, null))
+        .build();
   }
 
-  static Coils coils(String name, double ratedOhm, int count) {
-    return new Coils(name, ratedOhm, count);
+  static VoiceCoil coils(String name, double ratedOhm, int count) {
+    return VoiceCoilBuilder.builder().name(name).ratedOhm(ratedOhm).coilCount(count).build();
   }
 
-  /** A window without an upper end. */
-  static Window from(double minimumOhm) {
-    return new Window(minimumOhm, null, null);
+  /** An amplifier of which only the smallest load is known. */
+  static Amplifier from(double minimumOhm) {
+    return Requests.minimum(minimumOhm);
   }
 
   static WiringOptionsRequest of(List<Double> ratedOhms, double minimumOhm) {
-    List<Coils> coils = ratedOhms.stream().map(ohm -> new Coils(null, ohm, null)).toList();
+    List<VoiceCoil> coils = ratedOhms.stream().map(ohm -> coils(null, ohm, 1)).toList();
     return WiringOptionsRequestBuilder.builder()
         .coils(coils)
-        .window(from(minimumOhm))
+        .amplifier(from(minimumOhm))
         .listCount(100)
         .build();
   }
 
   static WiringOptionsRequest of(
-      double minimumOhm, Double maximumOhm, DescribedAmplifier amplifier, Coils... coils) {
+      double minimumOhm, Double maximumOhm, Amplifier amplifier, VoiceCoil... coils) {
     return WiringOptionsRequestBuilder.builder()
         .coils(Arrays.asList(coils))
-        .window(new Window(minimumOhm, null, maximumOhm))
-        .amplifier(amplifier)
+        .amplifier(
+            (amplifier == null ? AmplifierBuilder.builder() : AmplifierBuilder.builder(amplifier))
+                .minimumOhm(minimumOhm)
+                .build())
+        .maximumOhm(maximumOhm)
         .listCount(100)
         .build();
   }
@@ -67,10 +73,10 @@ final class Options {
   }
 
   /** What the coils of an option are to the calculation of a load. */
-  static Coil[] fedBack(Option option) {
+  static VoiceCoil[] fedBack(Option option) {
     return option.coils().stream()
         .filter(coil -> !coil.name().startsWith("coil "))
         .map(coil -> Requests.coil(coil.name(), coil.ratedOhm()))
-        .toArray(Coil[]::new);
+        .toArray(VoiceCoil[]::new);
   }
 }

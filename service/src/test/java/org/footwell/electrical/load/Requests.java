@@ -5,17 +5,20 @@ import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Finding;
-import org.footwell.electrical.load.WiringLoadRequest.Amplifier;
-import org.footwell.electrical.load.WiringLoadRequest.Cable;
-import org.footwell.electrical.load.WiringLoadRequest.Coil;
+import org.footwell.parts.Amplifier;
+import org.footwell.parts.AmplifierBuilder;
+import org.footwell.parts.Cable;
+import org.footwell.parts.CableBuilder;
+import org.footwell.parts.VoiceCoil;
+import org.footwell.parts.VoiceCoilBuilder;
 
 /** Shorthand for requests with little in them. */
 final class Requests {
 
   private Requests() {}
 
-  static WiringLoadRequest network(String network, Coil... coils) {
-    List<Coil> listed = coils.length == 0 ? null : Arrays.asList(coils);
+  static WiringLoadRequest network(String network, VoiceCoil... coils) {
+    List<VoiceCoil> listed = coils.length == 0 ? null : Arrays.asList(coils);
     return WiringLoadRequestBuilder.builder().network(network).coils(listed).build();
   }
 
@@ -23,32 +26,56 @@ final class Requests {
     return WiringLoadRequestBuilder.builder().network(network).amplifier(amplifier).build();
   }
 
+  /** Two channels bridged. */
+  static WiringLoadRequest across(Amplifier amplifier, String network) {
+    return WiringLoadRequestBuilder.builder()
+        .network(network)
+        .amplifier(amplifier)
+        .bridged(true)
+        .build();
+  }
+
+  static Cable cable(double oneWayM, double areaMm2, Double conductorTemperatureC) {
+    return CableBuilder.builder()
+        .oneWayM(oneWayM)
+        .areaMm2(areaMm2)
+        .conductorTemperatureC(conductorTemperatureC)
+        .build();
+  }
+
+  static Amplifier bears(Double minimumOhm, Double minimumBridgedOhm) {
+    return AmplifierBuilder.builder()
+        .minimumOhm(minimumOhm)
+        .minimumBridgedOhm(minimumBridgedOhm)
+        .build();
+  }
+
   static WiringLoadRequest through(Cable cable, String network) {
     return WiringLoadRequestBuilder.builder().network(network).cable(cable).build();
   }
 
-  private static WiringLoadRequestCoilBuilder named(String name, double ratedOhm) {
-    return WiringLoadRequestCoilBuilder.builder().name(name).ratedOhm(ratedOhm);
+  private static VoiceCoilBuilder named(String name, double ratedOhm) {
+    return VoiceCoilBuilder.builder().name(name).ratedOhm(ratedOhm);
   }
 
-  static Coil coil(String name, double ratedOhm) {
+  static VoiceCoil coil(String name, double ratedOhm) {
     return named(name, ratedOhm).build();
   }
 
-  static Coil measured(String name, double ratedOhm, double reOhm) {
+  static VoiceCoil measured(String name, double ratedOhm, double reOhm) {
     return named(name, ratedOhm).reOhm(reOhm).build();
   }
 
-  static Coil ofDriver(String driver, String name, double ratedOhm) {
+  static VoiceCoil ofDriver(String driver, String name, double ratedOhm) {
     return named(name, ratedOhm).driver(driver).build();
   }
 
-  static Coil inBand(String band, String name, double ratedOhm) {
+  static VoiceCoil inBand(String band, String name, double ratedOhm) {
     return named(name, ratedOhm).band(band).build();
   }
 
   static Amplifier minimum(double minimumOhm) {
-    return WiringLoadRequestAmplifierBuilder.builder().minimumOhm(minimumOhm).build();
+    return AmplifierBuilder.builder().minimumOhm(minimumOhm).build();
   }
 
   static Answer<WiringLoadResult> answer(WiringLoadRequest request) {

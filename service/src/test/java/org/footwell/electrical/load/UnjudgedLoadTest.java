@@ -1,5 +1,6 @@
 package org.footwell.electrical.load;
 
+import static org.footwell.electrical.load.Requests.across;
 import static org.footwell.electrical.load.Requests.answer;
 import static org.footwell.electrical.load.Requests.minimum;
 import static org.footwell.electrical.load.Requests.network;
@@ -11,18 +12,18 @@ import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Verdict;
-import org.footwell.electrical.load.WiringLoadRequest.Amplifier;
+import org.footwell.parts.Amplifier;
+import org.footwell.parts.AmplifierBuilder;
 import org.junit.jupiter.api.Test;
 
 /** Loads that nothing is known about are not passed over in silence. */
 class UnjudgedLoadTest {
 
-  private static final Amplifier BRIDGE =
-      WiringLoadRequestAmplifierBuilder.builder().bridged(true).build();
+  private static final Amplifier UNKNOWN = AmplifierBuilder.builder().build();
 
   @Test
   void aBridgeWithoutAMinimumAtHalfAnOhmAHalfIsAWarning() {
-    Answer<WiringLoadResult> answer = answer(on(BRIDGE, "2||2"));
+    Answer<WiringLoadResult> answer = answer(across(UNKNOWN, "2||2"));
     assertEquals(1, answer.result().loadOhm(), 1e-12);
     assertEquals(0.5, answer.result().halfLoadOhm(), 1e-12);
     assertEquals(List.of("load-hardly-any", "minimum-not-given"), Answers.codes(answer));
@@ -31,7 +32,7 @@ class UnjudgedLoadTest {
 
   @Test
   void aUsualLoadOnAnAmplifierWithoutAMinimumIsANote() {
-    assertEquals(List.of("minimum-not-given"), Answers.codes(answer(on(BRIDGE, "4"))));
+    assertEquals(List.of("minimum-not-given"), Answers.codes(answer(across(UNKNOWN, "4"))));
   }
 
   @Test

@@ -10,7 +10,8 @@ import java.util.Collections;
 import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Fault;
-import org.footwell.electrical.load.WiringLoadRequest.Coil;
+import org.footwell.parts.VoiceCoil;
+import org.footwell.parts.VoiceCoilBuilder;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -157,10 +158,10 @@ class WiringLoadRefusalsTest {
   void tenThousandCoilsAreRefused() {
     assertEquals(
         List.of("not-allowed"), codes(network(String.join("+", Collections.nCopies(10_000, "4")))));
-    Coil[] coils = Collections.nCopies(10_000, coil("a", 4)).toArray(new Coil[0]);
+    VoiceCoil[] coils = Collections.nCopies(10_000, coil("a", 4)).toArray(new VoiceCoil[0]);
     Fault fault = only(network("a", coils));
     assertEquals("/coils", fault.pointer());
-    assertEquals("coils must be a list of 1 to 32 entries.", fault.detail());
+    assertEquals("coils must be a list of 0 to 32 entries.", fault.detail());
   }
 
   @Test
@@ -202,10 +203,18 @@ class WiringLoadRefusalsTest {
   @Test
   void everyFaultIsToldAtOnce() {
     assertEquals(
-        List.of("duplicate", "unknown-coil", "coil-out-of-range", "duplicate"),
-        codes(network("b+0+a+a", coil("a", 4), coil("a", 8))));
+        List.of("unknown-coil", "coil-out-of-range", "duplicate"),
+        codes(network("b+0+a+a", coil("a", 4))));
+    // Coils of one list that are called alike are told with what form and bounds say.
     assertEquals(
-        List.of("duplicate", "network-syntax"), codes(network("a+", coil("a", 4), coil("a", 8))));
+        List.of("required", "duplicate"),
+        codes(
+            network(
+                "a", coil("a", 4), coil("a", 8), VoiceCoilBuilder.builder().name("b").build())));
+    // What several alike are called may clash with a name that stands in the list.
+    VoiceCoil pair = VoiceCoilBuilder.builder().name("a").ratedOhm(4.0).coilCount(2).build();
+    Fault made = only(network("a_1+a_2", pair, coil("a_2", 8)));
+    assertEquals("/coils/1/name", made.pointer());
   }
 
   @Test

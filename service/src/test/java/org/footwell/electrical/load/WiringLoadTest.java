@@ -20,10 +20,10 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.Shape;
 import org.footwell.calculation.Verdict;
-import org.footwell.electrical.load.WiringLoadRequest.Amplifier;
-import org.footwell.electrical.load.WiringLoadRequest.Cable;
 import org.footwell.electrical.load.WiringLoadResult.BandLoad;
 import org.footwell.electrical.load.WiringLoadResult.CoilShare;
+import org.footwell.parts.AmplifierBuilder;
+import org.footwell.parts.VoiceCoil;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -47,12 +47,17 @@ class WiringLoadTest {
         new WiringLoadRequest(
             "(left_a+left_b)||(right_a+right_b)",
             List.of(
-                new WiringLoadRequest.Coil("left_a", 4.0, 3.4, "left", null),
-                new WiringLoadRequest.Coil("left_b", 4.0, 3.4, "left", null),
-                new WiringLoadRequest.Coil("right_a", 4.0, 3.4, "right", null),
-                new WiringLoadRequest.Coil("right_b", 4.0, 3.4, "right", null)),
-            new Amplifier(2.0, true, 4.0, 0.02),
-            new Cable(3.0, 4.0, null),
+                new VoiceCoil("left_a", 4.0, 3.4, null, "left", null),
+                new VoiceCoil("left_b", 4.0, 3.4, null, "left", null),
+                new VoiceCoil("right_a", 4.0, 3.4, null, "right", null),
+                new VoiceCoil("right_b", 4.0, 3.4, null, "right", null)),
+            AmplifierBuilder.builder()
+                .minimumOhm(2.0)
+                .minimumBridgedOhm(4.0)
+                .outputOhm(0.01)
+                .build(),
+            true,
+            Requests.cable(3, 4, null),
             40.0);
     Answer<WiringLoadResult> answer = answer(request);
     WiringLoadResult result = answer.result();

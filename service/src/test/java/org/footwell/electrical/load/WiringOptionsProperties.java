@@ -15,10 +15,9 @@ import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import org.footwell.electrical.load.WiringLoadResult.CoilShare;
-import org.footwell.electrical.load.WiringOptionsRequest.Coils;
-import org.footwell.electrical.load.WiringOptionsRequest.Window;
 import org.footwell.electrical.load.WiringOptionsResult.CoilPower;
 import org.footwell.electrical.load.WiringOptionsResult.Option;
+import org.footwell.parts.VoiceCoil;
 
 class WiringOptionsProperties {
 
@@ -27,39 +26,35 @@ class WiringOptionsProperties {
 
   /** Up to five coils of a few impedances, so that some are alike, with and without names. */
   @Provide
-  Arbitrary<List<Coils>> coils() {
+  Arbitrary<List<VoiceCoil>> coils() {
     Arbitrary<Double> ohm = Arbitraries.of(2.0, 3.2, 4.0, 8.0, 0.1, 1000.0, 7.123456789012345);
     Arbitrary<Boolean> named = Arbitraries.of(true, false);
     return Combinators.combine(ohm, named)
-        .as((ratedOhm, withName) -> new Coils(withName ? "x" : null, ratedOhm, null))
+        .as((ratedOhm, withName) -> Options.coils(withName ? "x" : null, ratedOhm, 1))
         .list()
         .ofMinSize(1)
         .ofMaxSize(5)
         .map(WiringOptionsProperties::numbered);
   }
 
-  private static List<Coils> numbered(List<Coils> coils) {
-    List<Coils> numbered = new ArrayList<>();
-    for (Coils one : coils) {
+  private static List<VoiceCoil> numbered(List<VoiceCoil> coils) {
+    List<VoiceCoil> numbered = new ArrayList<>();
+    for (VoiceCoil one : coils) {
       String name = one.name() == null ? null : "c" + numbered.size();
-      numbered.add(new Coils(name, one.ratedOhm(), null));
+      numbered.add(Options.coils(name, one.ratedOhm(), 1));
     }
     return numbered;
   }
 
-  private static WiringOptionsResult result(List<Coils> coils, boolean withAmplifier) {
+  private static WiringOptionsResult result(List<VoiceCoil> coils, boolean withAmplifier) {
     return Options.answer(
-            new WiringOptionsRequest(
-                coils,
-                new Window(0.1, null, null),
-                null,
-                withAmplifier ? Options.RATED : null,
-                100))
+            Options.of(
+                0.1, null, withAmplifier ? Options.RATED : null, coils.toArray(VoiceCoil[]::new)))
         .result();
   }
 
   @Property(tries = TRIES)
-  void everyNetworkIsReadBackAsTheSameLoadAndShares(@ForAll("coils") List<Coils> coils) {
+  void everyNetworkIsReadBackAsTheSameLoadAndShares(@ForAll("coils") List<VoiceCoil> coils) {
     for (Option option : result(coils, true).options()) {
       WiringLoadResult back =
           Requests.result(Requests.network(option.network(), Options.fedBack(option)));
@@ -78,8 +73,8 @@ class WiringOptionsProperties {
   }
 
   @Property(tries = TRIES)
-  void everyCoilIsUsedOnceAndTheSharesAddUpToOne(@ForAll("coils") List<Coils> coils) {
-    List<Double> ohms = coils.stream().map(Coils::ratedOhm).sorted().toList();
+  void everyCoilIsUsedOnceAndTheSharesAddUpToOne(@ForAll("coils") List<VoiceCoil> coils) {
+    List<Double> ohms = coils.stream().map(VoiceCoil::ratedOhm).sorted().toList();
     for (Option option : result(coils, true).options()) {
       assertEquals(ohms, option.coils().stream().map(CoilPower::ratedOhm).sorted().toList());
       assertEquals(1, option.coils().stream().mapToDouble(CoilPower::powerShare).sum(), CLOSE);
@@ -93,7 +88,7 @@ class WiringOptionsProperties {
 
   @Property(tries = TRIES)
   void evenSharingComesFirstThenPower(
-      @ForAll("coils") List<Coils> coils, @ForAll boolean withAmplifier) {
+      @ForAll("coils") List<VoiceCoil> coils, @ForAll boolean withAmplifier) {
     List<Option> options = result(coils, withAmplifier).options();
     for (int i = 1; i < options.size(); i++) {
       Option better = options.get(i - 1);
@@ -111,8 +106,8 @@ class WiringOptionsProperties {
   }
 
   @Property(tries = TRIES)
-  void theOrderOfTheCoilsChangesNothingButNames(@ForAll("coils") List<Coils> coils) {
-    List<Coils> reversed = new ArrayList<>(coils);
+  void theOrderOfTheCoilsChangesNothingButNames(@ForAll("coils") List<VoiceCoil> coils) {
+    List<VoiceCoil> reversed = new ArrayList<>(coils);
     Collections.reverse(reversed);
     List<Option> there = result(coils, true).options();
     List<Option> back = result(reversed, true).options();
@@ -148,17 +143,19 @@ class WiringOptionsProperties {
 
   @Property(tries = TRIES)
   void countsAddUpWhateverTheWindow(
-      @ForAll("coils") List<Coils> coils,
+      @ForAll("coils") List<VoiceCoil> coils,
       @ForAll @DoubleRange(min = 0.1, max = 50) double minimumOhm,
       @ForAll @DoubleRange(min = 1, max = 20) double width) {
     WiringOptionsResult result =
         Options.answer(
-                new WiringOptionsRequest(
-                    coils,
-                    new Window(minimumOhm, null, minimumOhm * width),
-                    null,
-                    Options.RATED,
-                    7))
+                WiringOptionsRequestBuilder.builder(
+                        Options.of(
+                            minimumOhm,
+                            minimumOhm * width,
+                            Options.RATED,
+                            coils.toArray(VoiceCoil[]::new)))
+                    .listCount(7)
+                    .build())
             .result();
     assertEquals(
         result.networkCount(),

@@ -8,17 +8,15 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Fault;
-import org.footwell.electrical.amplifier.DescribedAmplifier;
-import org.footwell.electrical.amplifier.Rails;
-import org.footwell.electrical.amplifier.Ratings;
-import org.footwell.electrical.load.WiringOptionsRequest.Coils;
-import org.footwell.electrical.load.WiringOptionsRequest.Window;
+import org.footwell.parts.AmplifierBuilder;
+import org.footwell.parts.Rails;
+import org.footwell.parts.Ratings;
+import org.footwell.parts.VoiceCoil;
 import org.junit.jupiter.api.Test;
 
 class WiringOptionsRefusalsTest {
 
-  private static final Window ANY = Options.from(0.1);
-  private static final List<Coils> TWO = List.of(coils(null, 4, 2));
+  private static final List<VoiceCoil> TWO = List.of(coils(null, 4, 2));
 
   private static List<Fault> faults(WiringOptionsRequest request) {
     return Answers.faults(new WiringOptions(), request);
@@ -30,16 +28,15 @@ class WiringOptionsRefusalsTest {
     return faults.get(0);
   }
 
-  private static Fault onlyFault(Coils... coils) {
+  private static Fault onlyFault(VoiceCoil... coils) {
     return onlyFault(Options.of(0.1, null, null, coils));
   }
 
-  private static WiringOptionsRequest with(boolean bridged, DescribedAmplifier amplifier) {
+  private static WiringOptionsRequest with(boolean bridged, AmplifierBuilder amplifier) {
     return WiringOptionsRequestBuilder.builder()
         .coils(TWO)
-        .window(ANY)
         .bridged(bridged)
-        .amplifier(amplifier)
+        .amplifier(amplifier.minimumOhm(0.1).build())
         .build();
   }
 
@@ -84,7 +81,7 @@ class WiringOptionsRefusalsTest {
   void aWindowThatEndsBelowItsBeginningIsEmpty() {
     Fault fault = onlyFault(Options.of(4, 2.0, null, coils(null, 4, 2)));
     assertEquals("window-empty", fault.code());
-    assertEquals("/window/maximum_ohm", fault.pointer());
+    assertEquals("/maximum_ohm", fault.pointer());
     assertEquals(
         "No load is in the window: the largest wanted, 2.0 ohm, must be at least 4 ohm, the"
             + " smallest the amplifier allows as connected.",
@@ -92,7 +89,8 @@ class WiringOptionsRefusalsTest {
     WiringOptionsRequest bridged =
         WiringOptionsRequestBuilder.builder()
             .coils(TWO)
-            .window(new Window(2.0, null, 3.0))
+            .amplifier(Options.from(2))
+            .maximumOhm(3.0)
             .bridged(true)
             .build();
     assertEquals("at least 4 ohm", onlyFault(bridged).allowed());
@@ -104,49 +102,52 @@ class WiringOptionsRefusalsTest {
       WiringOptionsRequest request =
           WiringOptionsRequestBuilder.builder()
               .coils(TWO)
-              .window(new Window(null, null, 8.0))
+              .amplifier(Options.RATED)
+              .maximumOhm(8.0)
               .bridged(bridged)
               .build();
       assertEquals("required", onlyFault(request).code());
-      assertEquals("/window/minimum_ohm", onlyFault(request).pointer());
+      assertEquals("/amplifier/minimum_ohm", onlyFault(request).pointer());
     }
     WiringOptionsRequest single =
         WiringOptionsRequestBuilder.builder()
             .coils(TWO)
-            .window(new Window(null, 4.0, null))
+            .amplifier(Requests.bears(null, 4.0))
             .bridged(false)
             .build();
-    assertEquals("/window/minimum_ohm", onlyFault(single).pointer());
+    assertEquals("/amplifier/minimum_ohm", onlyFault(single).pointer());
     WiringOptionsRequest ofBridge =
         WiringOptionsRequestBuilder.builder()
             .coils(TWO)
-            .window(new Window(null, 4.0, null))
+            .amplifier(Requests.bears(null, 4.0))
             .bridged(true)
             .build();
     assertEquals(4, answer(ofBridge).result().smallestLoadOhm(), 0);
   }
 
+  private static AmplifierBuilder onRails(Rails rails) {
+    return AmplifierBuilder.builder().rails(rails);
+  }
+
   @Test
   void anAmplifierIsDescribedInOneWay() {
-    Fault neither = onlyFault(with(false, new DescribedAmplifier(null, null)));
-    assertEquals("exactly-one-of", neither.code());
-    assertEquals("/amplifier", neither.pointer());
-    DescribedAmplifier both =
-        new DescribedAmplifier(Options.onRails(30, null).rails(), Options.RATED.ratings());
-    assertEquals("more than one of them", onlyFault(with(false, both)).given());
+    AmplifierBuilder both =
+        AmplifierBuilder.builder(Options.RATED).rails(Options.onRails(30, null).rails());
+    Fault fault = onlyFault(with(false, both));
+    assertEquals("at-most-one-of", fault.code());
+    assertEquals("/amplifier/ratings", fault.pointer());
   }
 
   @Test
   void anAmplifierThatCannotBeIsRefusedWhereItStands() {
-    DescribedAmplifier allDrop =
-        new DescribedAmplifier(new Rails(20.0, 14.4, null, 20.0, null, null), null);
-    assertEquals("/amplifier/rails/drop_v", onlyFault(with(false, allDrop)).pointer());
-    DescribedAmplifier oneLoad =
-        Options.rated(new Ratings.Point(4.0, 100.0), new Ratings.Point(4.0, 100.0));
+    AmplifierBuilder allDrop = onRails(new Rails(20.0, 14.4, null, 20.0, null, null));
+    assertEquals("/amplifier/rails/rail_v", onlyFault(with(false, allDrop)).pointer());
+    AmplifierBuilder oneLoad =
+        AmplifierBuilder.builder(
+            Options.rated(new Ratings.Point(4.0, 100.0), new Ratings.Point(4.0, 100.0)));
     assertEquals("/amplifier/ratings/points", onlyFault(with(false, oneLoad)).pointer());
-    DescribedAmplifier single =
-        new DescribedAmplifier(
-            new Rails(14.4, 14.4, Rails.Kind.SINGLE_SUPPLY_BRIDGE, 2.0, null, null), null);
+    AmplifierBuilder single =
+        onRails(new Rails(14.4, 14.4, Rails.Kind.SINGLE_SUPPLY_BRIDGE, 2.0, null, null));
     Fault bridgeOfBridges = onlyFault(with(true, single));
     assertEquals("bridge-of-bridges", bridgeOfBridges.code());
     assertEquals("/bridged", bridgeOfBridges.pointer());
@@ -157,12 +158,15 @@ class WiringOptionsRefusalsTest {
     WiringOptionsRequest request =
         new WiringOptionsRequest(
             List.of(coils("sub", 4, 9), coils("sub_1", 4, 1)),
-            new Window(4.0, null, 2.0),
+            AmplifierBuilder.builder(
+                    Options.rated(new Ratings.Point(4.0, 100.0), new Ratings.Point(4.0, 100.0)))
+                .minimumOhm(4.0)
+                .build(),
             false,
-            new DescribedAmplifier(null, null),
+            2.0,
             null);
     assertEquals(
-        List.of("duplicate", "too-many-coils", "window-empty", "exactly-one-of"),
+        List.of("duplicate", "too-many-coils", "window-empty", "loads-without-spread"),
         faults(request).stream().map(Fault::code).toList());
   }
 
@@ -171,28 +175,29 @@ class WiringOptionsRefusalsTest {
     WiringOptionsRequest request =
         WiringOptionsRequestBuilder.builder()
             .coils(List.of(coils("2nd", 0.01, 0)))
-            .window(new Window(0.0, -1.0, 1e6))
+            .amplifier(Requests.bears(0.0, -1.0))
+            .maximumOhm(1e6)
             .listCount(0)
             .build();
     List<String> pointers = faults(request).stream().map(Fault::pointer).sorted().toList();
     assertEquals(
         List.of(
+            "/amplifier/minimum_bridged_ohm",
+            "/amplifier/minimum_ohm",
             "/coils/0/coil_count",
             "/coils/0/name",
             "/coils/0/rated_ohm",
             "/list_count",
-            "/window/maximum_ohm",
-            "/window/minimum_bridged_ohm",
-            "/window/minimum_ohm"),
+            "/maximum_ohm"),
         pointers);
     List<String> missing =
         faults(WiringOptionsRequestBuilder.builder().build()).stream()
             .map(Fault::pointer)
             .sorted()
             .toList();
-    assertEquals(List.of("/coils", "/window"), missing);
+    assertEquals(List.of("/amplifier", "/coils"), missing);
     assertTrue(
-        faults(WiringOptionsRequestBuilder.builder().coils(List.of()).window(ANY).build()).stream()
+        faults(WiringOptionsRequestBuilder.builder().coils(List.of()).build()).stream()
             .anyMatch(fault -> fault.pointer().equals("/coils")));
   }
 }

@@ -15,11 +15,11 @@ import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Step;
 import org.footwell.calculation.Verdict;
-import org.footwell.electrical.amplifier.DescribedAmplifier;
-import org.footwell.electrical.amplifier.Ratings;
-import org.footwell.electrical.load.WiringOptionsRequest.Window;
 import org.footwell.electrical.load.WiringOptionsResult.CoilPower;
 import org.footwell.electrical.load.WiringOptionsResult.Option;
+import org.footwell.parts.Amplifier;
+import org.footwell.parts.AmplifierBuilder;
+import org.footwell.parts.Ratings;
 import org.junit.jupiter.api.Test;
 
 class WiringOptionsTest {
@@ -127,8 +127,7 @@ class WiringOptionsTest {
 
   @Test
   void ofEqualPowersTheHigherLoadIsBetter() {
-    DescribedAmplifier limited =
-        Options.rated(new Ratings.Point(8.0, 100.0), new Ratings.Point(2.0, 100.0));
+    Amplifier limited = Options.rated(new Ratings.Point(8.0, 100.0), new Ratings.Point(2.0, 100.0));
     Answer<WiringOptionsResult> answer = answer(Options.of(2, null, limited, coils(null, 4, 2)));
     assertEquals("4 + 4", answer.result().bestNetwork());
     assertEquals(List.of("ratings-power-limited"), Answers.codes(answer));
@@ -139,7 +138,7 @@ class WiringOptionsTest {
     WiringOptionsRequest request =
         WiringOptionsRequestBuilder.builder()
             .coils(List.of(coils(null, 4, 8)))
-            .window(Options.from(0.1))
+            .amplifier(Options.from(0.1))
             .listCount(3)
             .build();
     WiringOptionsResult result = answer(request).result();
@@ -217,9 +216,8 @@ class WiringOptionsTest {
     WiringOptionsRequest request =
         WiringOptionsRequestBuilder.builder()
             .coils(List.of(coils(null, 4, 2)))
-            .window(Options.from(2))
             .bridged(true)
-            .amplifier(Options.RATED)
+            .amplifier(AmplifierBuilder.builder(Options.RATED).minimumOhm(2.0).build())
             .build();
     WiringOptionsResult result = answer(request).result();
     assertEquals(4, result.smallestLoadOhm(), 0);
@@ -233,13 +231,13 @@ class WiringOptionsTest {
     WiringOptionsRequest request =
         WiringOptionsRequestBuilder.builder()
             .coils(List.of(coils(null, 4, 2)))
-            .window(new Window(2.0, 2.0, null))
+            .amplifier(Requests.bears(2.0, 2.0))
             .bridged(true)
             .build();
     Answer<WiringOptionsResult> answer = answer(request);
     assertEquals(2, answer.result().smallestLoadOhm(), 0);
     assertEquals(List.of("bridged-minimum-doubtful"), Answers.codes(answer));
-    assertEquals("/window/minimum_bridged_ohm", answer.findings().get(0).pointer());
+    assertEquals("/amplifier/minimum_bridged_ohm", answer.findings().get(0).pointer());
   }
 
   @Test

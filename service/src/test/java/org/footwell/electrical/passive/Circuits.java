@@ -4,16 +4,17 @@ import static org.footwell.electrical.passive.LadderElement.Place.SERIES;
 import static org.footwell.electrical.passive.LadderElement.Place.SHUNT;
 import static org.footwell.electrical.passive.LadderElement.Wiring.IN_PARALLEL;
 
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.footwell.Answers;
-import org.footwell.electrical.impedance.ImpedanceBox;
 import org.footwell.electrical.impedance.ImpedanceCurve;
 import org.footwell.electrical.impedance.ImpedanceCurveRequest;
 import org.footwell.electrical.impedance.ImpedanceCurveResult;
-import org.footwell.electrical.impedance.ImpedanceDriver;
+import org.footwell.parts.Box;
+import org.footwell.parts.BoxBuilder;
 import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.Driver;
+import org.footwell.parts.DriverBuilder;
 import org.footwell.reference.OutsideCheck;
 
 /**
@@ -42,7 +43,8 @@ public final class Circuits {
       case "added-mass" -> driver(woofer(0.02), null, f);
       case "closed-box" -> driver(woofer(0), closed(), f);
       case "vented-box" -> driver(woofer(0), vented(), f);
-      case "vented-box-tight" -> driver(woofer(0), new ImpedanceBox(30.0, 48.0, 40.0), f);
+      case "vented-box-tight" ->
+          driver(woofer(0), BoxBuilder.builder().volumeL(30.0).fbHz(48.0).ql(40.0).build(), f);
       case "low-pass-woofer" -> network(lowPass(), woofer(0), closed(), null, f);
       case "trap-vented" -> network(trapAndPad(), woofer(0), vented(), null, f);
       case "band-pass-resistor" -> network(bandPass(), null, null, 4.0, f);
@@ -55,26 +57,25 @@ public final class Circuits {
   }
 
   /** The woofer with a mass in kg on its cone. */
-  public static ImpedanceDriver woofer(double added) {
+  public static Driver woofer(double added) {
     double mass = MMS + added;
     double ws = 1 / Math.sqrt(mass * CMS);
-    return new ImpedanceDriver(
-        RE,
-        LE_MH,
-        null,
-        null,
-        ws / (2 * Math.PI),
-        ws * mass / RMS,
-        RE * ws * mass / (BL * BL),
-        AIR * SD * SD * CMS * 1000);
+    return DriverBuilder.builder()
+        .reOhm(RE)
+        .leMh(LE_MH)
+        .fsHz(ws / (2 * Math.PI))
+        .qms(ws * mass / RMS)
+        .qes(RE * ws * mass / (BL * BL))
+        .vasL(AIR * SD * SD * CMS * 1000)
+        .build();
   }
 
-  private static ImpedanceBox closed() {
-    return new ImpedanceBox(25.0, null, null);
+  private static Box closed() {
+    return Box.closed(25.0);
   }
 
-  private static ImpedanceBox vented() {
-    return new ImpedanceBox(50.0, 35.0, null);
+  private static Box vented() {
+    return Box.vented(50.0, 35.0);
   }
 
   private static List<LadderElement> lowPass() {
@@ -110,19 +111,15 @@ public final class Circuits {
         LadderElement.capacitor(SHUNT, 10));
   }
 
-  private static Values driver(ImpedanceDriver driver, ImpedanceBox box, double f) {
-    ImpedanceCurveRequest request = new ImpedanceCurveRequest(driver, box, null, only(f));
+  private static Values driver(Driver driver, Box box, double f) {
+    ImpedanceCurveRequest request = new ImpedanceCurveRequest(driver, box, only(f));
     ImpedanceCurveResult.Point point =
         Answers.of(new ImpedanceCurve(), request).result().points().get(0);
     return new Values(point.modulusOhm(), point.phaseDeg(), 0, 0);
   }
 
   private static Values network(
-      List<LadderElement> elements,
-      ImpedanceDriver driver,
-      ImpedanceBox box,
-      Double loadOhm,
-      double f) {
+      List<LadderElement> elements, Driver driver, Box box, Double loadOhm, double f) {
     PassiveNetworkRequest request =
         PassiveNetworkRequestBuilder.builder()
             .elements(elements)
@@ -137,7 +134,7 @@ public final class Circuits {
   }
 
   public static CurveFrequencies only(double... hz) {
-    return new CurveFrequencies(null, null, null, Arrays.stream(hz).boxed().toList());
+    return CurveFrequencies.only(hz);
   }
 
   /** Checks of modulus and phase against the table of the circuits. */

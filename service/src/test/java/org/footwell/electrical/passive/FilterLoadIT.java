@@ -13,8 +13,8 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.footwell.electrical.impedance.ImpedanceDriver;
 import org.footwell.electrical.passive.LadderElement.Place;
+import org.footwell.parts.Driver;
 import org.footwell.parts.Filter.Kind;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
@@ -62,7 +62,7 @@ class FilterLoadIT {
   }
 
   /** The ladder from the amplifier on, and behind it the driver by its motional impedance. */
-  private static List<String> deck(List<LadderElement> elements, ImpedanceDriver driver) {
+  private static List<String> deck(List<LadderElement> elements, Driver driver) {
     List<String> deck = new ArrayList<>();
     deck.add("* a filter with its driver");
     deck.add("vamp amp 0 dc 0 ac 1");

@@ -11,16 +11,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Verdict;
-import org.footwell.electrical.impedance.ImpedanceDriver;
-import org.footwell.electrical.impedance.ImpedanceDriverBuilder;
+import org.footwell.parts.Driver;
+import org.footwell.parts.DriverBuilder;
 import org.footwell.parts.Filter.Kind;
 import org.junit.jupiter.api.Test;
 
 /** What load a filter with its driver is to the amplifier. */
 class FilterLoadTest {
 
-  static final ImpedanceDriver WOOFER =
-      ImpedanceDriverBuilder.builder().reOhm(3.3).leMh(0.5).fsHz(62.0).qms(4.8).qes(0.62).build();
+  static final Driver WOOFER =
+      DriverBuilder.builder().reOhm(3.3).leMh(0.5).fsHz(62.0).qms(4.8).qes(0.62).build();
 
   static PassiveFilterRequestBuilder intoTheWoofer() {
     return eightOhms().loadOhm(4.0).driver(WOOFER);

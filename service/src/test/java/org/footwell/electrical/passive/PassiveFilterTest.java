@@ -14,15 +14,15 @@ import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Step;
-import org.footwell.electrical.impedance.DriverImpedance;
-import org.footwell.electrical.impedance.ImpedanceBox;
-import org.footwell.electrical.impedance.ImpedanceDriver;
-import org.footwell.electrical.impedance.ImpedanceDriverBuilder;
 import org.footwell.electrical.passive.LadderElement.Place;
 import org.footwell.electrical.passive.PassiveFilterResult.Corner;
 import org.footwell.electrical.passive.PassiveFilterResult.Part;
 import org.footwell.electrical.passive.PassiveFilterResult.Point;
 import org.footwell.electrical.passive.PassiveFilterResult.Purpose;
+import org.footwell.loudspeaker.VoiceCoil;
+import org.footwell.parts.Box;
+import org.footwell.parts.Driver;
+import org.footwell.parts.DriverBuilder;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Filter.Kind;
 import org.footwell.parts.PreferredSeries;
@@ -145,13 +145,7 @@ class PassiveFilterTest {
             .loadOhm(4.0)
             .compensate(true)
             .driver(
-                ImpedanceDriverBuilder.builder()
-                    .reOhm(4.0)
-                    .leMh(0.4)
-                    .fsHz(50.0)
-                    .qms(4.0)
-                    .qes(0.5)
-                    .build());
+                DriverBuilder.builder().reOhm(4.0).leMh(0.4).fsHz(50.0).qms(4.0).qes(0.5).build());
     List<Part> parts = result(draft).parts();
     assertEquals(4, parts.get(0).resistanceOhm(), 1e-12);
     // 0.4 mH/16
@@ -161,8 +155,8 @@ class PassiveFilterTest {
 
   @Test
   void theCompensationOfALossyCoilIsExactAtTheLowPass() {
-    ImpedanceDriver driver =
-        ImpedanceDriverBuilder.builder()
+    Driver driver =
+        DriverBuilder.builder()
             .reOhm(4.0)
             .leMh(0.4)
             .leExponent(0.6)
@@ -176,7 +170,7 @@ class PassiveFilterTest {
             .compensate(true)
             .lowPass(filter(Kind.BUTTERWORTH, 2, 2500))
             .driver(driver);
-    Phasor coil = new DriverImpedance(driver, null).coil(2500);
+    Phasor coil = VoiceCoil.of(driver).at(2500);
     Part resistor = result(draft).parts().get(2);
     Part capacitor = result(draft).parts().get(3);
     Phasor compensation =
@@ -189,8 +183,8 @@ class PassiveFilterTest {
 
   @Test
   void theElementsGoIntoThePassiveNetworkAsTheyAre() {
-    ImpedanceDriver woofer = Circuits.woofer(0);
-    ImpedanceBox box = new ImpedanceBox(25.0, null, null);
+    Driver woofer = Circuits.woofer(0);
+    Box box = Box.closed(25.0);
     PassiveFilterRequestBuilder draft =
         eightOhms()
             .loadOhm(3.4)
@@ -243,7 +237,7 @@ class PassiveFilterTest {
             .loadOhm(5.5)
             .highPass(filter(Kind.BUTTERWORTH, 2, 2000))
             .driver(
-                ImpedanceDriverBuilder.builder()
+                DriverBuilder.builder()
                     .reOhm(5.5)
                     .leMh(0.05)
                     .leExponent(0.7)
@@ -263,7 +257,7 @@ class PassiveFilterTest {
             .loadOhm(4.0)
             .compensate(true)
             .driver(
-                ImpedanceDriverBuilder.builder()
+                DriverBuilder.builder()
                     .reOhm(3.2)
                     .leMh(0.4)
                     .leExponent(0.7)
@@ -281,11 +275,11 @@ class PassiveFilterTest {
             .highPass(filter(Kind.BUTTERWORTH, 2, 3000))
             .lowPass(filter(Kind.BUTTERWORTH, 2, 300));
     Fault fault = fault(draft);
-    assertEquals("band-reversed", fault.code());
-    assertEquals("/high_pass/frequency_hz", fault.pointer());
-    assertEquals("3000.0", fault.given());
+    assertEquals("not-ascending", fault.code());
+    assertEquals("/low_pass/frequency_hz", fault.pointer());
+    assertEquals("300.0", fault.given());
     draft.lowPass(filter(Kind.BUTTERWORTH, 2, 3000));
-    assertEquals("band-reversed", fault(draft).code());
+    assertEquals("not-ascending", fault(draft).code());
   }
 
   @Test
@@ -303,13 +297,12 @@ class PassiveFilterTest {
     assertEquals("nothing-to-design", fault(eightOhms()).code());
     PassiveFilterRequestBuilder draft = eightOhms().compensate(true);
     assertEquals("driver-missing", fault(draft).code());
-    draft.driver(
-        ImpedanceDriverBuilder.builder().reOhm(4.0).leMh(0.0).fsHz(50.0).qms(4.0).qes(0.5).build());
+    draft.driver(DriverBuilder.builder().reOhm(4.0).leMh(0.0).fsHz(50.0).qms(4.0).qes(0.5).build());
     Fault fault = fault(draft);
     assertEquals("nothing-to-compensate", fault.code());
     assertEquals("/driver/le_mh", fault.pointer());
     draft = eightOhms();
-    draft.padDb(3.0).box(new ImpedanceBox(20.0, null, null));
-    assertEquals("driver-missing", fault(draft).code());
+    draft.padDb(3.0).box(Box.closed(20.0));
+    assertEquals("needed-beside", fault(draft).code());
   }
 }

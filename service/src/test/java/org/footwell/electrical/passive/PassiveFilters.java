@@ -22,7 +22,7 @@ final class PassiveFilters {
   }
 
   static Filter filter(Kind kind, int order, double hz) {
-    return new Filter(kind, order, hz, null);
+    return Filter.of(kind, order, hz);
   }
 
   static Answer<PassiveFilterResult> answer(PassiveFilterRequestBuilder filter) {

@@ -13,10 +13,10 @@ import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Verdict;
-import org.footwell.electrical.impedance.ImpedanceBox;
-import org.footwell.electrical.impedance.ImpedanceDriver;
 import org.footwell.electrical.passive.PassiveNetworkResult.Point;
+import org.footwell.parts.Box;
 import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.Driver;
 import org.junit.jupiter.api.Test;
 
 class PassiveNetworkTest {
@@ -249,7 +249,7 @@ class PassiveNetworkTest {
   @Test
   void exactlyOneLoadIsNeeded() {
     List<LadderElement> one = List.of(LadderElement.resistor(SERIES, 1));
-    ImpedanceDriver driver = Circuits.woofer(0);
+    Driver driver = Circuits.woofer(0);
     List<Fault> none =
         Answers.faults(CALCULATION, PassiveNetworkRequestBuilder.builder().elements(one).build());
     assertEquals("exactly-one-of", none.get(0).code());
@@ -267,10 +267,10 @@ class PassiveNetworkTest {
             CALCULATION,
             PassiveNetworkRequestBuilder.builder()
                 .elements(one)
-                .box(new ImpedanceBox(20.0, null, null))
+                .box(Box.closed(20.0))
                 .loadOhm(4.0)
                 .build());
-    assertEquals("driver-missing", box.get(0).code());
-    assertEquals("/driver", box.get(0).pointer());
+    assertEquals("needed-beside", box.get(0).code());
+    assertEquals("/driver/vas_l", box.get(0).pointer());
   }
 }

@@ -76,7 +76,7 @@ class PassiveOutsideChecks extends OutsideChecks {
   }
 
   private static double[] prototype(Filter.Kind kind, int order) {
-    return LadderSynthesis.prototype(new Filter(kind, order, 1000.0, null));
+    return LadderSynthesis.prototype(Filter.of(kind, order, 1000.0));
   }
 
   private static double sumOfCoils(Row row) {

@@ -21,13 +21,13 @@ final class Budget {
   final SupplyBudgetRequestSoundSystemBuilder system =
       SupplyBudgetRequestSoundSystemBuilder.builder()
           .cleanPowerW(200.0)
-          .atV(14.0)
-          .regulated(true)
+          .supplyV(14.0)
+          .supplyRegulated(true)
           .fullEfficiency(1.0)
           .averageEfficiency(1.0)
           .levelDb(0.0)
           .crestFactorDb(3.01)
-          .cableOhm(0.01);
+          .supplyCableOhm(0.01);
   final SupplyBudgetRequestBuilder use = SupplyBudgetRequestBuilder.builder().depth(0.5);
 
   SupplyBudgetRequest request() {

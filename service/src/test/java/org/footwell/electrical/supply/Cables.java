@@ -5,8 +5,10 @@ import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.electrical.supply.SupplyCableRequest.Branch;
 import org.footwell.electrical.supply.SupplyCableRequest.ConstantPower;
-import org.footwell.electrical.supply.SupplyCableRequest.Material;
 import org.footwell.electrical.supply.SupplyCableRequest.ReturnPath;
+import org.footwell.parts.Cable;
+import org.footwell.parts.CableBuilder;
+import org.footwell.parts.ConductorMaterial;
 
 /** Cables to be sized, and what is answered. */
 final class Cables {
@@ -14,45 +16,52 @@ final class Cables {
   private Cables() {}
 
   /** 40 A from 13.8 V over 5 m of copper, the body returning, 0.5 V. */
-  static SupplyCableRequestBuilder standard() {
+  static CableDraft standard() {
     return unloaded().currentA(40.0);
   }
 
   /** A load of constant power instead of the current. */
-  static SupplyCableRequestBuilder power(double outputW, double efficiency) {
-    return unloaded().constantPower(new ConstantPower(outputW, efficiency));
+  static CableDraft power(double outputW, double efficiency) {
+    CableDraft draft = unloaded();
+    draft.use.constantPower(new ConstantPower(outputW, efficiency));
+    return draft;
   }
 
   /** Branches instead of the current. */
-  static SupplyCableRequestBuilder branched(Branch... all) {
+  static CableDraft branched(Branch... all) {
     return unloaded().branches(List.of(all));
   }
 
-  private static SupplyCableRequestBuilder unloaded() {
-    return SupplyCableRequestBuilder.builder()
+  private static CableDraft unloaded() {
+    return new CableDraft()
         .supplyV(13.8)
         .oneWayM(5.0)
         .returnPath(ReturnPath.BODY)
         .permittedDropV(0.5)
-        .material(Material.COPPER)
+        .material(ConductorMaterial.COPPER)
         .insulationTemperatureC(105.0)
         .engineSpace(true);
+  }
+
+  /** A branch of which only the length is said. */
+  static Cable metres(double oneWayM) {
+    return CableBuilder.builder().oneWayM(oneWayM).build();
   }
 
   static Branch branch(String name, double currentA, double permittedDropV) {
     return SupplyCableRequestBranchBuilder.builder()
         .name(name)
         .currentA(currentA)
-        .oneWayM(1.0)
+        .cable(metres(1))
         .permittedDropV(permittedDropV)
         .build();
   }
 
-  static Answer<SupplyCableResult> answer(SupplyCableRequestBuilder cable) {
+  static Answer<SupplyCableResult> answer(CableDraft cable) {
     return Answers.of(new SupplyCable(), cable.build());
   }
 
-  static SupplyCableResult result(SupplyCableRequestBuilder cable) {
+  static SupplyCableResult result(CableDraft cable) {
     return answer(cable).result();
   }
 }

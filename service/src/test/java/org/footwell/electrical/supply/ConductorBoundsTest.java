@@ -6,24 +6,23 @@ import java.util.List;
 import java.util.stream.DoubleStream;
 import org.footwell.Answers;
 import org.footwell.calculation.Fault;
-import org.footwell.electrical.supply.SupplyCableRequest.Material;
+import org.footwell.parts.ConductorMaterial;
 import org.footwell.physics.Conductors;
 import org.junit.jupiter.api.Test;
 
 /** A conductor conducts as its material does. */
 class ConductorBoundsTest {
 
-  private static List<Fault> faults(Material material, double conductivity) {
-    SupplyCableRequestBuilder draft =
-        Cables.standard().material(material).conductivity(conductivity);
+  private static List<Fault> faults(ConductorMaterial material, double conductivity) {
+    CableDraft draft = Cables.standard().material(material).conductivity(conductivity);
     return Answers.faults(new SupplyCable(), draft.build());
   }
 
   @Test
   void copperCladAluminiumIsNotCopper() {
-    Fault fault = faults(Material.COPPER_CLAD_ALUMINIUM, 1).get(0);
+    Fault fault = faults(ConductorMaterial.COPPER_CLAD_ALUMINIUM, 1).get(0);
     assertEquals("conductivity-not-of-material", fault.code());
-    assertEquals("/conductivity", fault.pointer());
+    assertEquals("/cable/conductivity", fault.pointer());
     assertEquals(
         "No copper-clad aluminium conducts 1.0 times as well as copper: it is 0.55 to 0.7. Check"
             + " material and conductivity.",
@@ -32,7 +31,8 @@ class ConductorBoundsTest {
 
   @Test
   void copperIsNotAluminium() {
-    assertEquals("conductivity-not-of-material", faults(Material.COPPER, 0.629).get(0).code());
+    assertEquals(
+        "conductivity-not-of-material", faults(ConductorMaterial.COPPER, 0.629).get(0).code());
   }
 
   /** IEC 60028: 1 m of 1 mm² of annealed copper has 1/58 ohm at 20 °C. */

@@ -20,7 +20,7 @@ class FeedDropTest {
 
   @Test
   void aFeedThatLeavesSevenVoltsIsAWarningWhateverIsPermitted() {
-    SupplyCableRequestBuilder draft =
+    CableDraft draft =
         Cables.standard().permittedDropV(6.6).areaMm2(1.3).currentA(12.0).oneWayM(31.0);
     Answer<SupplyCableResult> answer = Cables.answer(draft);
     double end = answer.result().metric().endV();
@@ -34,7 +34,7 @@ class FeedDropTest {
 
   @Test
   void mainCableAndBranchCountTogether() {
-    SupplyCableRequestBuilder draft =
+    CableDraft draft =
         Cables.branched(Cables.branch("bass", 40, 1.0))
             .permittedDropV(1.38)
             .areaMm2(10.0)
@@ -52,7 +52,7 @@ class FeedDropTest {
 
   @Test
   void twoBranchesOfOneNameAreRefused() {
-    SupplyCableRequestBuilder draft =
+    CableDraft draft =
         Cables.branched(Cables.branch("bass", 20, 0.2), Cables.branch("bass", 30, 0.2));
     var faults = Answers.faults(new SupplyCable(), draft.build());
     assertEquals(1, faults.size(), faults::toString);

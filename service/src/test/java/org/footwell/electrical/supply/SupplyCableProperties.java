@@ -13,7 +13,7 @@ import org.footwell.electrical.supply.SupplyCableResult.SizedCable;
 
 class SupplyCableProperties {
 
-  private static SupplyCableRequestBuilder draft(double current, double length) {
+  private static CableDraft draft(double current, double length) {
     return Cables.standard().currentA(current).oneWayM(length).permittedDropV(0.8);
   }
 

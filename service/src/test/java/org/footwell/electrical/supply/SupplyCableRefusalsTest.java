@@ -10,11 +10,11 @@ import org.junit.jupiter.api.Test;
 
 class SupplyCableRefusalsTest {
 
-  private static List<Fault> faults(SupplyCableRequestBuilder draft) {
+  private static List<Fault> faults(CableDraft draft) {
     return Answers.faults(new SupplyCable(), draft.build());
   }
 
-  private static Fault only(SupplyCableRequestBuilder draft) {
+  private static Fault only(CableDraft draft) {
     List<Fault> faults = faults(draft);
     assertEquals(1, faults.size(), faults::toString);
     return faults.get(0);
@@ -38,11 +38,11 @@ class SupplyCableRefusalsTest {
 
   @Test
   void aCurrentThatWouldDropMoreThanTheSupplyCannotFlow() {
-    SupplyCableRequestBuilder draft = Cables.standard().areaMm2(1.5).currentA(200.0);
+    CableDraft draft = Cables.standard().areaMm2(1.5).currentA(200.0);
     // 5 m · 13.3 ohm/km · 1.1179 = 0.07434 ohm, 14.87 V
     Fault fault = only(draft);
     assertEquals("drop-above-supply", fault.code());
-    assertEquals("/area_mm2", fault.pointer());
+    assertEquals("/cable/area_mm2", fault.pointer());
   }
 
   @Test
@@ -66,39 +66,43 @@ class SupplyCableRefusalsTest {
 
   @Test
   void aBodyOutsideTheLoopIsRefused() {
-    SupplyCableRequestBuilder draft = Cables.standard().returnPath(ReturnPath.CABLE).bodyOhm(0.001);
+    CableDraft draft = Cables.standard().returnPath(ReturnPath.CABLE).bodyOhm(0.001);
     assertEquals("body-not-in-loop", only(draft).code());
   }
 
   @Test
   void everythingImpossibleIsSaidAtOnce() {
-    SupplyCableRequestBuilder draft =
+    CableDraft draft =
         Cables.standard()
             .branches(
                 List.of(
                     SupplyCableRequestBranchBuilder.builder()
                         .name("a")
-                        .oneWayM(1.0)
+                        .cable(Cables.metres(1))
                         .permittedDropV(0.0)
                         .build(),
                     Cables.branch("b", 10, 13.4)))
             .returnPath(ReturnPath.CABLE)
             .bodyOhm(0.001);
+    assertEquals(List.of("/branches/0", ""), faults(draft).stream().map(Fault::pointer).toList());
+    draft.currentA(null).branches(List.of(Cables.branch("a", 5, 0), Cables.branch("b", 10, 13.4)));
     assertEquals(
-        List.of(
-            "",
-            "/body_ohm",
-            "/branches/0",
-            "/branches/0/permitted_drop_v",
-            "/branches/1/permitted_drop_v"),
+        List.of("/body_ohm", "/branches/0/permitted_drop_v", "/branches/1/permitted_drop_v"),
         faults(draft).stream().map(Fault::pointer).toList());
   }
 
   @Test
+  void nothingThinnerThanTheAmpacityTableIsChecked() {
+    Fault fault = only(Cables.standard().areaMm2(1.0));
+    assertEquals("not-allowed", fault.code());
+    assertEquals("/cable/area_mm2", fault.pointer());
+  }
+
+  @Test
   void aLengthOfNothingAndAnUnknownMaterialAreRefused() {
-    SupplyCableRequestBuilder draft = Cables.standard().oneWayM(0.0).material(null);
+    CableDraft draft = Cables.standard().oneWayM(0.0).material(null);
     assertEquals(
-        List.of("/material", "/one_way_m"),
+        List.of("/cable/material", "/cable/one_way_m"),
         faults(draft).stream().map(Fault::pointer).sorted().toList());
   }
 }

@@ -11,13 +11,16 @@ import org.footwell.calculation.Answer;
 import org.footwell.calculation.Finding;
 import org.footwell.calculation.Step;
 import org.footwell.calculation.Verdict;
+import org.footwell.electrical.supply.SupplyCableRequest.Branch;
 import org.footwell.electrical.supply.SupplyCableRequest.ConstantPower;
-import org.footwell.electrical.supply.SupplyCableRequest.Material;
 import org.footwell.electrical.supply.SupplyCableRequest.ReturnPath;
 import org.footwell.electrical.supply.SupplyCableResult.FuseSeries;
 import org.footwell.electrical.supply.SupplyCableResult.LimitedBy;
 import org.footwell.electrical.supply.SupplyCableResult.SizedBranch;
 import org.footwell.electrical.supply.SupplyCableResult.SizedCable;
+import org.footwell.parts.Cable;
+import org.footwell.parts.CableBuilder;
+import org.footwell.parts.ConductorMaterial;
 import org.junit.jupiter.api.Test;
 
 class SupplyCableTest {
@@ -61,15 +64,37 @@ class SupplyCableTest {
 
   @Test
   void aReturnCableDoublesTheConductor() {
-    SupplyCableRequestBuilder draft = Cables.standard().returnPath(ReturnPath.CABLE).areaMm2(25.0);
+    CableDraft draft = Cables.standard().returnPath(ReturnPath.CABLE).areaMm2(25.0);
     assertEquals(10 * 0.78 / 1000 * 1.1179, Cables.result(draft).metric().loopOhm(), 1e-12);
   }
 
   @Test
+  void aBranchMayBeOfAnotherConductorAndCheckedAtItsSize() {
+    Cable clad =
+        CableBuilder.builder(Cables.metres(2))
+            .areaMm2(6.0)
+            .material(ConductorMaterial.COPPER_CLAD_ALUMINIUM)
+            .build();
+    Branch branch =
+        SupplyCableRequestBranchBuilder.builder(Cables.branch("bass", 20, 0.3)).cable(clad).build();
+    Answer<SupplyCableResult> answer = Cables.answer(Cables.branched(branch));
+    SizedBranch bass = answer.result().branches().get(0);
+    // 2 m of 3.3 ohm/km at 50 °C, over 0.629
+    assertEquals(2 * 0.0033 * (1 + 0.00393 * 30) / 0.629, bass.metric().cableOhm(), 1e-12);
+    assertNull(bass.gauge());
+    assertTrue(
+        answer.findings().stream()
+            .anyMatch(
+                finding ->
+                    finding.code().equals("copper-clad")
+                        && finding.pointer().equals("/branches/0/cable/material")));
+  }
+
+  @Test
   void copperCladAluminiumDropsMoreAndCarriesLess() {
-    SupplyCableRequestBuilder draft = Cables.standard().areaMm2(25.0);
+    CableDraft draft = Cables.standard().areaMm2(25.0);
     SizedCable copper = Cables.result(draft).metric();
-    draft.material(Material.COPPER_CLAD_ALUMINIUM);
+    draft.material(ConductorMaterial.COPPER_CLAD_ALUMINIUM);
     SizedCable clad = Cables.result(draft).metric();
     assertEquals(copper.dropV() / 0.629, clad.dropV(), 1e-12);
     assertEquals(136, copper.ampacityA(), 1e-12);
@@ -89,8 +114,7 @@ class SupplyCableTest {
 
   @Test
   void aSizeIsRaisedForTheFuseWhereTheCurrentAloneWouldPass() {
-    SupplyCableRequestBuilder draft =
-        Cables.standard().engineSpace(false).permittedDropV(5.0).currentA(33.0);
+    CableDraft draft = Cables.standard().engineSpace(false).permittedDropV(5.0).currentA(33.0);
     // 2.5 mm² carries 35 A, but the fuse must be 33/0.8 = 41.25 A or more: 50 A.
     SizedCable cable = Cables.result(draft).metric();
     assertEquals(LimitedBy.FUSE, cable.limitedBy());
@@ -101,7 +125,7 @@ class SupplyCableTest {
 
   @Test
   void aHotPlaceAsksForALargerFuse() {
-    SupplyCableRequestBuilder draft = Cables.standard().areaMm2(35.0);
+    CableDraft draft = Cables.standard().areaMm2(35.0);
     assertEquals(50, Cables.result(draft).metric().fuseA());
     draft.fuseHeatFactor(0.8);
     // 40/(0.8·0.8) = 62.5
@@ -110,15 +134,14 @@ class SupplyCableTest {
 
   @Test
   void aCurrentThatIsJustEightTenthsOfAFuseTakesThatFuse() {
-    SupplyCableRequestBuilder draft = Cables.standard().areaMm2(35.0).currentA(24.0);
+    CableDraft draft = Cables.standard().areaMm2(35.0).currentA(24.0);
     assertEquals(30, Cables.result(draft).metric().fuseA());
     assertEquals(FuseSeries.BLADE, Cables.result(draft).metric().fuseSeries());
   }
 
   @Test
   void anOverloadedCableIsAStop() {
-    SupplyCableRequestBuilder draft =
-        Cables.standard().areaMm2(6.0).currentA(60.0).permittedDropV(3.0);
+    CableDraft draft = Cables.standard().areaMm2(6.0).currentA(60.0).permittedDropV(3.0);
     Answer<SupplyCableResult> answer = Cables.answer(draft);
     assertEquals(Verdict.STOP, answer.verdict());
     Finding overloaded = finding(answer, "cable-overloaded");
@@ -130,8 +153,7 @@ class SupplyCableTest {
 
   @Test
   void whereNoFuseFitsThatIsSaidAndNoneIsNamed() {
-    SupplyCableRequestBuilder draft =
-        Cables.standard().areaMm2(6.0).currentA(45.0).permittedDropV(3.0);
+    CableDraft draft = Cables.standard().areaMm2(6.0).currentA(45.0).permittedDropV(3.0);
     Answer<SupplyCableResult> answer = Cables.answer(draft);
     assertEquals(Verdict.STOP, answer.verdict());
     assertEquals(
@@ -145,7 +167,7 @@ class SupplyCableTest {
 
   @Test
   void moreThanTheLargestFuseHasNoSize() {
-    SupplyCableRequestBuilder draft =
+    CableDraft draft =
         Cables.standard()
             .engineSpace(false)
             .insulationTemperatureC(200.0)
@@ -160,7 +182,7 @@ class SupplyCableTest {
 
   @Test
   void aMetricSizeMayDoWhereNoGaugeDoes() {
-    SupplyCableRequestBuilder draft = Cables.standard().currentA(200.0).permittedDropV(0.14);
+    CableDraft draft = Cables.standard().currentA(200.0).permittedDropV(0.14);
     // 0000 drops about 200 A · 5 m · 0.18 ohm/km · 1.118 = 0.2 V, 185 mm² drops 0.1185 V.
     Answer<SupplyCableResult> answer = Cables.answer(draft);
     assertEquals(185, answer.result().metric().areaMm2());
@@ -173,7 +195,7 @@ class SupplyCableTest {
 
   @Test
   void aPowerThatNoStandardCableBringsThroughIsAStopWithTheReason() {
-    SupplyCableRequestBuilder draft = Cables.power(40000, 1).oneWayM(20.0).permittedDropV(6.0);
+    CableDraft draft = Cables.power(40000, 1).oneWayM(20.0).permittedDropV(6.0);
     Answer<SupplyCableResult> answer = Cables.answer(draft);
     // 240 mm²: 20 m · 0.0801 ohm/km · 1.1179 = 0.001790876 ohm; 13.8²/(4·that)
     Finding none = finding(answer, "no-operating-point");
@@ -184,13 +206,13 @@ class SupplyCableTest {
 
   @Test
   void branchesLoadTheMainCableTogetherAndStartAtItsLowestVoltage() {
-    SupplyCableRequestBuilder draft =
+    CableDraft draft =
         Cables.branched(
             Cables.branch("front", 20, 0.2),
             SupplyCableRequestBranchBuilder.builder()
                 .name("bass")
                 .constantPower(new ConstantPower(260.0, 0.8))
-                .oneWayM(1.0)
+                .cable(Cables.metres(1))
                 .permittedDropV(0.3)
                 .build());
     SupplyCableResult result = Cables.result(draft);
@@ -210,7 +232,7 @@ class SupplyCableTest {
 
   @Test
   void theMainFuseMustNotSitFartherThanTheLimit() {
-    SupplyCableRequestBuilder draft = Cables.standard().fuseDistanceM(0.45);
+    CableDraft draft = Cables.standard().fuseDistanceM(0.45);
     assertTrue(Answers.codes(Cables.answer(draft)).contains("main-fuse-place"));
     draft.fuseDistanceM(0.46);
     Answer<SupplyCableResult> answer = Cables.answer(draft);
@@ -221,7 +243,7 @@ class SupplyCableTest {
 
   @Test
   void everyAnswerDefersToTheVehicleMakerAndSaysHowToEarth() {
-    SupplyCableRequestBuilder draft = Cables.standard();
+    CableDraft draft = Cables.standard();
     assertEquals(
         List.of("main-fuse-place", "blade-breaking-capacity", "earth-point", "rules-first"),
         Answers.codes(Cables.answer(draft)));
@@ -248,7 +270,7 @@ class SupplyCableTest {
 
   @Test
   void sizesThatAreNeitherMetricNorGaugeAreSaidToBe() {
-    SupplyCableRequestBuilder draft = Cables.standard().areaMm2(20.0);
+    CableDraft draft = Cables.standard().areaMm2(20.0);
     assertTrue(Answers.codes(Cables.answer(draft)).contains("size-not-standard"));
     draft.areaMm2(21.1);
     assertFalse(Answers.codes(Cables.answer(draft)).contains("size-not-standard"));
@@ -258,7 +280,7 @@ class SupplyCableTest {
 
   @Test
   void insulationBetweenTwoColumnsCountsAsTheLower() {
-    SupplyCableRequestBuilder draft =
+    CableDraft draft =
         Cables.standard().engineSpace(false).areaMm2(25.0).insulationTemperatureC(104.0);
     assertEquals(135, Cables.result(draft).metric().ampacityA());
     draft.insulationTemperatureC(70.0);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Set;
 import org.footwell.Answers;
 import org.footwell.electrical.supply.SupplyCableResult.SizedCable;
+import org.footwell.physics.ConstantPower;
 import org.footwell.reference.OutsideCheck;
 import org.footwell.reference.OutsideChecks;
 import org.footwell.reference.ReferenceTable.Row;
@@ -92,7 +93,7 @@ class SupplyOutsideChecks extends OutsideChecks {
   }
 
   private static SizedCable check(double areaMm2, double insulationC, boolean engineSpace) {
-    SupplyCableRequestBuilder draft =
+    CableDraft draft =
         Cables.standard()
             .currentA(0.1)
             .oneWayM(50.0)

@@ -3,17 +3,17 @@ package org.footwell.acoustic.enclosure.lowend;
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.acoustic.enclosure.lowend.BoxPoint.Limit;
-import org.footwell.acoustic.enclosure.radiator.BoxCircuit;
-import org.footwell.acoustic.enclosure.radiator.BoxCircuit.State;
 import org.footwell.acoustic.enclosure.radiator.CabinCurve;
 import org.footwell.calculation.Run;
+import org.footwell.loudspeaker.Radiator;
+import org.footwell.loudspeaker.Radiator.State;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.Electricity;
 
-/** The points of a curve: a circuit at the stated drive, its limits and the cabin. */
+/** The points of a curve: a driver in its box at the stated drive, its limits and the cabin. */
 public final class BoxCurve {
 
-  private final BoxCircuit circuit;
+  private final Radiator radiator;
   private final boolean vented;
   private final double voltage;
   private final double gain;
@@ -27,8 +27,8 @@ public final class BoxCurve {
    * @param cabin what the vehicle adds, or null
    */
   public BoxCurve(
-      PlayedBox q, BoxCircuit circuit, boolean vented, double voltage, CabinCurve cabin) {
-    this.circuit = circuit;
+      PlayedBox q, Radiator radiator, boolean vented, double voltage, CabinCurve cabin) {
+    this.radiator = radiator;
     this.vented = vented;
     this.voltage = voltage;
     this.cabin = cabin;
@@ -52,7 +52,7 @@ public final class BoxCurve {
   }
 
   private BoxPoint point(double f) {
-    State s = circuit.at(f);
+    State s = radiator.at(f);
     double level = s.levelDbSpl() + gain;
     double displacement = s.displacementMm() * voltage;
     Double byDisplacement = xmax == null ? null : level + Decibels.ofAmplitude(xmax / displacement);

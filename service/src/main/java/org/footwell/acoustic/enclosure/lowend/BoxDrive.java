@@ -1,13 +1,7 @@
 package org.footwell.acoustic.enclosure.lowend;
 
-import java.util.HashMap;
-import java.util.Map;
-import org.footwell.acoustic.enclosure.radiator.CabinResponse;
-import org.footwell.acoustic.enclosure.radiator.CabinResponse.TransferPoint;
-import org.footwell.acoustic.enclosure.radiator.DriverMechanics;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Filter;
-import org.footwell.parts.Rising;
 import org.footwell.physics.Air;
 import org.footwell.physics.Electricity;
 import org.footwell.physics.ThieleSmall;
@@ -22,28 +16,10 @@ import org.footwell.physics.ThieleSmall;
  */
 public record BoxDrive(double voltage, double power, double oneVoltLevel, double referenceLevel) {
 
-  /** Refuses what is undecided about drive and cabin. */
+  /** Refuses filters that do not exist. */
   public static void check(PlayedBox q, Run run) {
-    Map<String, Double> drives = new HashMap<>();
-    drives.put("power_w", q.powerW());
-    drives.put("voltage_v", q.voltageV());
-    run.exactlyOneOf("", drives);
     Filter.require(q.highPass(), "/high_pass", run);
     Filter.require(q.lowPass(), "/low_pass", run);
-    CabinResponse cabin = q.cabin();
-    if (cabin != null) {
-      Map<String, Object> ways = new HashMap<>();
-      ways.put("length_m", cabin.lengthM());
-      ways.put("transfer", cabin.transfer());
-      run.exactlyOneOf("/cabin", ways);
-    }
-    if (cabin != null && cabin.transfer() != null) {
-      Rising.require(
-          "/cabin/transfer",
-          "/frequency_hz",
-          cabin.transfer().stream().map(TransferPoint::frequencyHz).toList(),
-          run);
-    }
   }
 
   /** The drive of a request. */
@@ -67,7 +43,7 @@ public record BoxDrive(double voltage, double power, double oneVoltLevel, double
     return new BoxDrive(
         voltage,
         power,
-        DriverMechanics.REFERENCE_LEVEL.at(oneWatt, 1, re, q.sourceOhm()),
-        run.apply(DriverMechanics.REFERENCE_LEVEL, oneWatt, voltage, re, q.sourceOhm()));
+        ThieleSmall.REFERENCE_LEVEL.at(oneWatt, 1, re, q.sourceOhm()),
+        run.apply(ThieleSmall.REFERENCE_LEVEL, oneWatt, voltage, re, q.sourceOhm()));
   }
 }

@@ -15,12 +15,12 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.footwell.acoustic.enclosure.radiator.CabinCurve;
-import org.footwell.acoustic.enclosure.radiator.CabinResponse.TransferPoint;
 import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.parts.Cabin.TransferPoint;
 import org.footwell.physics.Air;
 import org.footwell.physics.Piston;
 

@@ -30,6 +30,9 @@ public final class Excursion {
       Formula.of("displacement_power_w", "P·(xmax/x)²", "W", Source.DEFINITION)
           .with("P", "xmax", "x", (p, xmax, x) -> p * (xmax / x) * (xmax / x));
 
+  /** What a corner or a power found to reach xmax exactly may miss it by. */
+  private static final double ROUNDING = 1 + 1e-9;
+
   private final PlayedBox q;
   private final Survey survey;
   private final BoxDrive drive;
@@ -72,7 +75,7 @@ public final class Excursion {
     }
     double power = run.apply(DISPLACEMENT_POWER, drive.power(), xmax, largest.value());
     Double upwards = upwardsOfTuning(xmax, run);
-    boolean kept = largest.value() <= xmax;
+    boolean kept = largest.value() <= xmax * ROUNDING;
     return BoxLimitsBuilder.builder()
         .voltageV(drive.voltage())
         .powerW(drive.power())
@@ -137,7 +140,7 @@ public final class Excursion {
     }
     double x = Math.sqrt(1 + Math.pow(worst.value() / worst.frequencyHz(), 2 * order)) * xmax;
     double corner = run.apply(SUBSONIC_CORNER, worst.frequencyHz(), x, xmax, (double) order);
-    return new Filter(Filter.Kind.BUTTERWORTH, order, corner, null);
+    return Filter.of(Filter.Kind.BUTTERWORTH, order, corner);
   }
 
   private static double corner(double f, double x, double xmax, double n) {

@@ -1,12 +1,12 @@
 package org.footwell.acoustic.enclosure.lowend;
 
 import java.util.OptionalDouble;
-import org.footwell.acoustic.enclosure.radiator.BoxCircuit;
 import org.footwell.acoustic.enclosure.radiator.Survey;
 import org.footwell.acoustic.enclosure.radiator.Survey.Quantity;
 import org.footwell.acoustic.enclosure.radiator.Survey.Summit;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
+import org.footwell.loudspeaker.Radiator;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.ThieleSmall;
 
@@ -65,10 +65,10 @@ public final class LowEnd {
   /**
    * Any box, between the lowest and the highest of its resonances in Hz and well beyond.
    *
-   * @param bare the circuit without inductance and filters
+   * @param bare the driver in its box without inductance and filters
    */
   public static BoxResponse searched(
-      BoxDrive drive, BoxCircuit bare, double lowestHz, double highestHz) {
+      BoxDrive drive, Radiator bare, double lowestHz, double highestHz) {
     double from = lowestHz / REACH;
     double to = highestHz * REACH;
     Survey survey = new Survey(bare, from, to);

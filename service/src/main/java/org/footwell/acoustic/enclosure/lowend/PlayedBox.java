@@ -3,16 +3,29 @@ package org.footwell.acoustic.enclosure.lowend;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.footwell.acoustic.enclosure.radiator.BoxDriver;
-import org.footwell.acoustic.enclosure.radiator.CabinResponse;
+import org.footwell.calculation.rule.ExactlyOne;
+import org.footwell.calculation.rule.Needed;
+import org.footwell.parts.Cabin;
 import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.Driver;
 import org.footwell.parts.Filter;
 import org.footwell.physics.AnalogFilter;
 
 /** What every request for a driver in a box has: the driver, what drives it, what to look at. */
+@Needed({
+  "driver.re_ohm",
+  "driver.rated_ohm",
+  "driver.fs_hz",
+  "driver.qms",
+  "driver.qes",
+  "driver.vas_l",
+  "driver.sd_cm2"
+})
+@ExactlyOne({"voltage_v", "power_w"})
+@ExactlyOne({"cabin.length_m", "cabin.transfer"})
 public interface PlayedBox {
 
-  BoxDriver driver();
+  Driver driver();
 
   Double voltageV();
 
@@ -28,7 +41,7 @@ public interface PlayedBox {
 
   Filter lowPass();
 
-  CabinResponse cabin();
+  Cabin cabin();
 
   CurveFrequencies frequencies();
 
@@ -43,6 +56,6 @@ public interface PlayedBox {
 
   /** The range boxes are made for, taken where none is asked for. */
   static CurveFrequencies bass() {
-    return new CurveFrequencies(null, 10.0, 200.0, null);
+    return CurveFrequencies.range(10, 200);
   }
 }

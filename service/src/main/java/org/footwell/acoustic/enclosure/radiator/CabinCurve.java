@@ -1,7 +1,8 @@
 package org.footwell.acoustic.enclosure.radiator;
 
 import java.util.List;
-import org.footwell.acoustic.enclosure.radiator.CabinResponse.TransferPoint;
+import org.footwell.parts.Cabin;
+import org.footwell.parts.Cabin.TransferPoint;
 import org.footwell.physics.Air;
 import org.footwell.physics.CabinGain;
 
@@ -15,7 +16,7 @@ public final class CabinCurve {
   private final double[] gains;
 
   /** The curve of a cabin whose frequencies rise, in air of a temperature in °C. */
-  public CabinCurve(CabinResponse cabin, double temperatureC) {
+  public CabinCurve(Cabin cabin, double temperatureC) {
     boolean measured = cabin.transfer() != null;
     double c = Air.SPEED_OF_SOUND.at(temperatureC);
     List<TransferPoint> points = measured ? cabin.transfer() : List.of();

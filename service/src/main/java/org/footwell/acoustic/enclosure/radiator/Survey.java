@@ -9,10 +9,11 @@ import org.apache.commons.math3.optim.univariate.BrentOptimizer;
 import org.apache.commons.math3.optim.univariate.SearchInterval;
 import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
 import org.apache.commons.math3.optim.univariate.UnivariatePointValuePair;
-import org.footwell.acoustic.enclosure.radiator.BoxCircuit.State;
+import org.footwell.loudspeaker.Radiator;
+import org.footwell.loudspeaker.Radiator.State;
 
 /**
- * A circuit looked at on a fine logarithmic grid; what stands out there is then found exactly. Its
+ * A radiator looked at on a fine logarithmic grid; what stands out there is then found exactly. Its
  * resonances are much wider than the grid, so none slips through.
  */
 public final class Survey {
@@ -21,19 +22,19 @@ public final class Survey {
   private static final int SOLVER_STEPS = 200;
   private static final double ACCURACY = 1e-11;
 
-  private final BoxCircuit circuit;
+  private final Radiator radiator;
   private final double[] frequencies;
   private final State[] states;
 
   /** Looks at a range in Hz, both ends included. */
-  public Survey(BoxCircuit circuit, double fromHz, double toHz) {
-    this.circuit = circuit;
+  public Survey(Radiator radiator, double fromHz, double toHz) {
+    this.radiator = radiator;
     int steps = Math.max(8, (int) Math.ceil(PER_OCTAVE * Math.log(toHz / fromHz) / Math.log(2)));
     frequencies = new double[steps + 1];
     states = new State[steps + 1];
     for (int i = 0; i <= steps; i++) {
       frequencies[i] = i == steps ? toHz : fromHz * Math.pow(toHz / fromHz, (double) i / steps);
-      states[i] = circuit.at(frequencies[i]);
+      states[i] = radiator.at(frequencies[i]);
     }
   }
 
@@ -57,7 +58,7 @@ public final class Survey {
         most = value;
       }
     }
-    Summit start = new Summit(fromHz, quantity.of(fromHz, circuit.at(fromHz)));
+    Summit start = new Summit(fromHz, quantity.of(fromHz, radiator.at(fromHz)));
     if (best < 0 || start.value() > most) {
       return start;
     }
@@ -85,7 +86,7 @@ public final class Survey {
   }
 
   private double crossing(Quantity quantity, double threshold, double reaching, double beyond) {
-    DoubleUnaryOperator over = f -> quantity.of(f, circuit.at(f)) - threshold;
+    DoubleUnaryOperator over = f -> quantity.of(f, radiator.at(f)) - threshold;
     if (beyond <= reaching || over.applyAsDouble(beyond) >= 0) {
       return beyond;
     }
@@ -104,7 +105,7 @@ public final class Survey {
                 new UnivariateObjectiveFunction(
                     logarithm -> {
                       double f = Math.exp(logarithm);
-                      return quantity.of(f, circuit.at(f));
+                      return quantity.of(f, radiator.at(f));
                     }),
                 GoalType.MAXIMIZE,
                 new SearchInterval(

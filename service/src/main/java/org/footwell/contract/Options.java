@@ -1,0 +1,94 @@
+package org.footwell.contract;
+
+import io.swagger.v3.oas.models.Components;
+import io.swagger.v3.oas.models.media.Schema;
+import io.swagger.v3.oas.models.parameters.Parameter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.footwell.calculation.Card;
+import org.footwell.calculation.View;
+
+/** Parameters beside the request itself: each is declared once, and operations refer to it. */
+final class Options {
+
+  private final Schemas schemas;
+
+  Options(Schemas schemas, Components components) {
+    this.schemas = schemas;
+    for (Parameter shared :
+        List.of(
+            format(List.of()),
+            parameter(
+                "field",
+                schemas.plain("string"),
+                "Answer this part only, by its dotted path in the result, or from findings, verdict,"
+                    + " safety or workings"),
+            parameter("workings", schemas.plain("boolean"), "Whether to show every step"),
+            parameter(
+                "errors",
+                schemas.oneOf(List.of("problem", "text")),
+                "With text a problem comes as 200 with one short sentence, for cells that hide the"
+                    + " rest"),
+            parameter(
+                "separator",
+                schemas.oneOf(List.of("comma", "semicolon")),
+                "What separates the cells of a CSV row"),
+            parameter(
+                "columns",
+                schemas.plain("string"),
+                "Figures of the result to append to a CSV row, separated by commas, instead of all;"
+                    + " verdict, findings and error are always there, and naming only verdict gives"
+                    + " no figures"))) {
+      components.addParameters(shared.getName(), shared);
+    }
+  }
+
+  /** Those of a single request. */
+  List<Parameter> single(Card<?, ?> card) {
+    Parameter format = card.views().isEmpty() ? shared("format") : format(card.views());
+    return List.of(format, shared("field"), shared("workings"), shared("errors"));
+  }
+
+  /** Those of a batch. */
+  List<Parameter> batch(boolean flat) {
+    return flat
+        ? List.of(shared("separator"), shared("columns"), shared("errors"))
+        : List.of(shared("errors"));
+  }
+
+  private static Parameter shared(String name) {
+    return new Parameter().$ref(name);
+  }
+
+  private Parameter format(List<? extends View<?, ?>> views) {
+    List<String> formats = new ArrayList<>(List.of("json", "text", "csv", "xml"));
+    StringBuilder meanings = new StringBuilder();
+    for (View<?, ?> view : views) {
+      formats.add(view.format());
+      meanings.append("; ").append(view.format()).append(": ").append(view.description());
+    }
+    return parameter(
+        "format",
+        schemas.oneOf(formats),
+        "Format of the answer; goes before the Accept header" + meanings);
+  }
+
+  static Parameter parameter(String name, Schema<?> schema, String description) {
+    return new Parameter().in("query").name(name).schema(schema).description(description);
+  }
+
+  /** Further entries of repeated groups, whose names no list of parameters can give. */
+  Parameter furtherEntries(Map<String, String> example) {
+    Schema<?> schema = schemas.plain("object");
+    schema.setAdditionalProperties(schemas.plain("string"));
+    return parameter(
+            "further_entries",
+            schema,
+            "Further entries of repeated groups, by the same names with the index 1, 2, 3 … in"
+                + " place of 0; no index may be left out.")
+        .style(Parameter.StyleEnum.FORM)
+        .explode(true)
+        .example(example);
+  }
+}

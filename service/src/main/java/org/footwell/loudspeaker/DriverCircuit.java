@@ -1,0 +1,98 @@
+package org.footwell.loudspeaker;
+
+import org.footwell.parts.Driver;
+import org.footwell.physics.Impedance;
+import org.footwell.physics.Phasor;
+import org.footwell.physics.ThieleSmall;
+
+/**
+ * Driver and air behind it as Small's circuit, seen from the terminals: resistance, coil, and motion
+ * as an impedance in series with them. With s = j·ω/ωs and Zab the air behind over ρ·c²,
+ *
+ * <pre>
+ *   Ze   = re + coil
+ *   Zmot = re·(qms/qes)/(1 + qms·(s + 1/s) + qms·ωs·vas·Zab)     = bl²/(Zm + sd²·ρ·c²·Zab)
+ * </pre>
+ *
+ * since bl² = ωs·mms·re/qes, Zm = j·ω·mms + ωs·mms/qms + mms·ωs²/(j·ω) and sd² = mms·ωs²·vas/(ρ·c²).
+ */
+public final class DriverCircuit implements Impedance {
+
+  private final double re;
+  private final VoiceCoil coil;
+  private final double ws;
+  private final double qms;
+  private final double qes;
+  private final double vas;
+  private final AirBehind air;
+
+  private DriverCircuit(Driver driver, VoiceCoil coil, AirBehind air) {
+    this(
+        driver.reOhm(),
+        coil,
+        2 * Math.PI * driver.fsHz(),
+        driver.qms(),
+        driver.qes(),
+        driver.vasL() == null ? Double.NaN : driver.vasL() / 1000,
+        air);
+  }
+
+  private DriverCircuit(
+      double re, VoiceCoil coil, double ws, double qms, double qes, double vas, AirBehind air) {
+    this.re = re;
+    this.coil = coil;
+    this.ws = ws;
+    this.qms = qms;
+    this.qes = qes;
+    this.vas = vas;
+    this.air = air;
+  }
+
+  /** A driver in free air; its re, fs, qms and qes are known, and its vas where air is behind it. */
+  public static DriverCircuit of(Driver driver) {
+    return new DriverCircuit(driver, VoiceCoil.of(driver), AirBehind.FREE);
+  }
+
+  /** The same with other air behind it. */
+  public DriverCircuit before(AirBehind behind) {
+    return new DriverCircuit(re, coil, ws, qms, qes, vas, behind);
+  }
+
+  /** The same with a voice coil that has no inductance, as alignments are stated. */
+  DriverCircuit bare() {
+    return new DriverCircuit(re, VoiceCoil.none(), ws, qms, qes, vas, air);
+  }
+
+  AirBehind air() {
+    return air;
+  }
+
+  @Override
+  public Phasor at(double f) {
+    return electrical(f).plus(motion(f)).value();
+  }
+
+  /** The motion as the terminals show it, ohm. */
+  Slope motion(double f) {
+    double w = 2 * Math.PI * f;
+    Slope balance = Slope.rising(w, 1 / ws).plus(Slope.rising(w, 1 / ws).inverse());
+    Slope load = balance.times(qms).plus(1);
+    if (!air.isFree()) {
+      load = load.plus(air.impedance(w).times(qms * ws * vas));
+    }
+    return load.inverse().times(ThieleSmall.MOTIONAL_OHM.at(re, qms, qes));
+  }
+
+  /** Resistance and coil, ohm. */
+  Slope electrical(double f) {
+    return coil.impedance(f).plus(re);
+  }
+
+  /**
+   * Volume velocity of the cone over the voltage of its motion, sd/bl in m³/(V·s), in air whose ρ·c²
+   * is given in Pa.
+   */
+  double volumeVelocityPerVolt(double airStiffness) {
+    return Math.sqrt(ws * vas * qes / (airStiffness * re));
+  }
+}

@@ -1,0 +1,55 @@
+package org.footwell.parts;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import org.footwell.calculation.Built;
+import org.footwell.calculation.Run;
+
+/**
+ * A cable of stranded conductors, as it lies in the vehicle, whatever it feeds: what a calculation
+ * cannot do without it says at its place.
+ */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+@Built
+public record Cable(
+    Double oneWayM,
+    Double areaMm2,
+    @Schema(description = "What the conductors are made of") ConductorMaterial material,
+    @Schema(
+            description =
+                "Conductivity relative to annealed copper. When not given 1 for copper and 0.629"
+                    + " for copper-clad aluminium: a tenth of copper by volume, the lowest that"
+                    + " ASTM B566 allows")
+        @DecimalMin("0.3")
+        @DecimalMax("1")
+        Double conductivity,
+    @Schema(description = "Temperature of the conductor, °C, for its resistance")
+        @DecimalMin("-40")
+        @DecimalMax("150")
+        Double conductorTemperatureC,
+    Double insulationTemperatureC,
+    @Schema(
+            description =
+                "Whether any part of it lies in an engine space, where it is 50 °C around it"
+                    + " instead of 30 °C")
+        Boolean engineSpace) {
+
+  public Cable {
+    if (conductivity == null && material != null) {
+      conductivity = material.taken();
+    }
+  }
+
+  /** Refuses a conductivity that the material cannot have. */
+  public void requirePossible(String at, Run run) {
+    if (material != null && (conductivity < material.least() || conductivity > material.most())) {
+      run.refuse(ConductorFault.CONDUCTIVITY_NOT_OF_MATERIAL)
+          .at(at + "/conductivity")
+          .given(conductivity)
+          .allowed(material.least() + " to " + material.most())
+          .with("material", material);
+    }
+  }
+}
