@@ -88,8 +88,8 @@ export function safetyView(safety: string[], { texts }: Reading) {
 /** What is said of several parts in the same words is said once. */
 function merged(findings: Finding[], { names }: Reading): Said[] {
   const said = new Map<string, string[]>();
-  for (const { text, subject } of findings) {
-    const sentence = names.in(text);
+  for (const { text, advice, subject } of findings) {
+    const sentence = names.in(advice ? `${text} ${advice}` : text);
     const subjects = said.get(sentence) ?? [];
     said.set(sentence, subjects);
     const name = subject && names.in(subject);

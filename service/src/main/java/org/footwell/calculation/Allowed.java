@@ -11,7 +11,9 @@ public enum Allowed implements Words {
   BELOW,
   BETWEEN,
   ABOVE_AND_BELOW,
+  ONLY,
   ONE_OF,
+  WIDER_RANGE,
   FIELDS,
   LEFT_OUT,
   GIVEN_WITH;
@@ -44,6 +46,16 @@ public enum Allowed implements Words {
         .own("low", exact(low))
         .own("high", exact(high))
         .own("unit", unit);
+  }
+
+  /** Nothing but this. */
+  public static Phrase only(Object value) {
+    return Phrase.of(ONLY).own("value", exact(value));
+  }
+
+  /** A range that is wider at one end or both. */
+  public static Phrase widerRange() {
+    return Phrase.of(WIDER_RANGE);
   }
 
   /** One of these names or numbers. */

@@ -62,6 +62,13 @@ final class Template {
     return slots;
   }
 
+  /** What fills a placeholder, in a word; what was given and what is allowed come as text. */
+  static String kindOf(Slot slot) {
+    return slot.name().equals("field")
+        ? "field"
+        : COMMON.contains(slot.name()) ? "text" : slot.kind().name().toLowerCase(Locale.ROOT);
+  }
+
   /** An argument may be the caller's own words: braces in it are only braces. */
   String filled(Function<String, Object> arguments, Locale language) {
     if (slots.isEmpty()) {

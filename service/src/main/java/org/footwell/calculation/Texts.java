@@ -3,6 +3,7 @@ package org.footwell.calculation;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -62,6 +63,18 @@ public final class Texts {
   public static Optional<String> advice(Coded coded) {
     return Optional.ofNullable(sentence(coded, Reader.ANYONE.language()).advice())
         .map(Template::toString);
+  }
+
+  /**
+   * The arguments of a sentence and its advice by their names, in order, each with its kind: {@code
+   * number}, {@code own} words of the caller, a {@code field}, or {@code words} of ours.
+   */
+  public static Map<String, String> arguments(Coded coded) {
+    Map<String, String> kinds = new LinkedHashMap<>();
+    for (Template.Slot slot : sentence(coded, Reader.ANYONE.language()).slots()) {
+      kinds.put(slot.name(), Template.kindOf(slot));
+    }
+    return kinds;
   }
 
   /** What is said under a code in a language, or in English where there is no such text. */

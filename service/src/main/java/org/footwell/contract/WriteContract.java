@@ -9,10 +9,13 @@ import io.swagger.v3.oas.models.OpenAPI;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
 import org.footwell.Calculations;
 import org.footwell.Version;
+import org.footwell.calculation.Calculation;
 
-/** Writes the contract in both forms, as JSON and YAML, into the folder given. */
+/** Writes the contract in both forms and the list of codes into the folder given. */
 public final class WriteContract {
 
   private WriteContract() {}
@@ -25,11 +28,20 @@ public final class WriteContract {
     JsonNode newer = contract(true, Json31.mapper());
     write(folder, "openapi-3.1.json", newer.toPrettyString());
     write(folder, "openapi-3.1.yaml", YamlText.of(newer));
+    writeCodes(folder);
   }
 
   private static JsonNode contract(boolean v31, ObjectMapper mapper) throws IOException {
     OpenAPI api = new Contract(Calculations.all(), Version.NUMBER, v31).build();
     return SaidOnce.of((ObjectNode) new ObjectMapper().readTree(mapper.writeValueAsString(api)));
+  }
+
+  /** The codes, for people and for programs. */
+  private static void writeCodes(Path folder) throws IOException {
+    List<Calculation<?, ?>> calculations = Calculations.all();
+    List<PublishedCode> codes = PublishedCode.all(calculations);
+    write(folder, "codes.html", CodePage.of(codes, calculations.size()));
+    write(folder, "codes.json", Json.pretty().writeValueAsString(Map.of("codes", codes)));
   }
 
   private static void write(Path folder, String name, String text) throws IOException {

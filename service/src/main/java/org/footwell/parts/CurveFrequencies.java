@@ -8,6 +8,7 @@ import jakarta.validation.constraints.Size;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Built;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
@@ -106,8 +107,8 @@ public record CurveFrequencies(
     if (inRange.length == 0) {
       run.refuse(FrequencyFault.RANGE_WITHOUT_POINTS)
           .at(pointer)
-          .given(fromHz + " to " + toHz + " Hz")
-          .allowed("a wider range, or list_hz");
+          .given(Allowed.between(fromHz, toHz, "Hz"))
+          .allowed(Allowed.widerRange());
     }
     return inRange;
   }

@@ -8,6 +8,7 @@ import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import java.util.Objects;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Run;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.FilterPrototype;
@@ -76,7 +77,7 @@ public record Filter(
       run.refuse(FilterFault.LINKWITZ_RILEY_ODD)
           .at(pointer + "/order")
           .given(filter.order())
-          .allowed("2, 4, 6 or 8");
+          .allowed(Allowed.oneOf(2, 4, 6, 8));
     }
   }
 

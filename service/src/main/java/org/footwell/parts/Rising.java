@@ -1,6 +1,7 @@
 package org.footwell.parts;
 
 import java.util.List;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Run;
 
@@ -25,7 +26,7 @@ public final class Rising {
         run.refuse(FrequencyFault.FREQUENCIES_UNSORTED)
             .at(list + "/" + i + field)
             .given(here)
-            .allowed("more than " + before);
+            .allowed(Allowed.above(before, ""));
       }
     }
   }

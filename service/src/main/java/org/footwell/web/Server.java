@@ -193,6 +193,8 @@ public final class Server implements AutoCloseable {
     page(routes, "/openapi.yaml", ctx -> pages.serve(ctx, "/contract/openapi-3.0.yaml"));
     page(routes, "/openapi-3.1.json", ctx -> pages.serve(ctx, "/contract/openapi-3.1.json"));
     page(routes, "/openapi-3.1.yaml", ctx -> pages.serve(ctx, "/contract/openapi-3.1.yaml"));
+    page(routes, "/codes", ctx -> pages.serve(ctx, "/contract/codes.html"));
+    page(routes, "/codes.json", ctx -> pages.serve(ctx, "/contract/codes.json"));
     page(routes, "/", ctx -> pages.serve(ctx, "/reference/index.html"));
     for (String file :
         List.of("reference.js", "swagger-ui.css", "swagger-ui-bundle.js", "favicon.svg")) {

@@ -112,7 +112,15 @@ class CachingTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"/openapi.json", "/openapi.yaml", "/openapi-3.1.json", "/"})
+  @ValueSource(
+      strings = {
+        "/openapi.json",
+        "/openapi.yaml",
+        "/openapi-3.1.json",
+        "/codes",
+        "/codes.json",
+        "/"
+      })
   void aFixedPageMayBeKeptAndAskedAgainByItsTag(String page) {
     Response response = given().get(page);
     assertEquals(200, response.statusCode());

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Set;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.Crossover;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Seat;
@@ -58,7 +59,7 @@ final class RequestCheck {
             .allowed("false when filters are given");
       }
       if (channel.polarity() == 0) {
-        run.refuse(NOT_ALLOWED).at(at + "/polarity").given(0).allowed("1 or -1");
+        run.refuse(NOT_ALLOWED).at(at + "/polarity").given(0).allowed(Allowed.oneOf(1, -1));
       }
     }
   }

@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.PlannedCrossover;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.ProtectionCapacitor;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.WayShare;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Run;
@@ -138,7 +139,7 @@ public final class CrossoverPlan implements Calculation<CrossoverPlanRequest, Cr
         run.refuse(FilterFault.LINKWITZ_RILEY_ODD)
             .at("/orders/" + i)
             .given(order)
-            .allowed("2, 4, 6 or 8");
+            .allowed(Allowed.oneOf(2, 4, 6, 8));
       }
     }
     run.requireNoFaults();

@@ -3,8 +3,8 @@ package org.footwell.acoustic.enclosure;
 import static org.footwell.acoustic.enclosure.EnclosureFault.QTC_UNREACHABLE;
 
 import org.footwell.calculation.Formula;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.Texts;
 import org.footwell.parts.Box;
 import org.footwell.parts.Driver;
 import org.footwell.physics.Decibels;
@@ -136,8 +136,7 @@ record ClosedAlignment(
     return v > 0 ? 1 / (v * v) - 1 : Double.NaN;
   }
 
-  private static String reachable(double qts, double loss) {
-    String above = "above " + Texts.forPeople(qts) + ", the driver's own qts";
-    return loss == 0 ? above : above + ", and within what the losses of the box allow";
+  private static Phrase reachable(double qts, double loss) {
+    return Phrase.of(loss == 0 ? BoxWords.ABOVE_OWN_QTS : BoxWords.WITHIN_LOSSES).with("qts", qts);
   }
 }

@@ -3,7 +3,9 @@ package org.footwell.acoustic.enclosure;
 import static org.footwell.acoustic.enclosure.EnclosureFault.PORT_FILLS_BOX;
 import static org.footwell.acoustic.enclosure.EnclosureFault.TUNING_UNREACHABLE;
 
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Formula;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 
@@ -85,7 +87,8 @@ record PortTuning(
           .at("/box/fb_hz")
           .given(wantedHz)
           .limit(TUNING.at(c, area, volume, ends))
-          .allowed("less than " + TUNING.at(c, area, volume, ends) + " Hz with this port");
+          .allowed(
+              Phrase.of(BoxWords.WITH_THIS_PORT).with("limit", TUNING.at(c, area, volume, ends)));
       throw run.refused();
     }
     double moving =
@@ -101,7 +104,7 @@ record PortTuning(
           .given(displacement)
           .with("length", 1000 * own)
           .with("room", displacement)
-          .allowed("less than " + volume + " litre");
+          .allowed(Allowed.below(volume, "l"));
       throw run.refused();
     }
     return new PortTuning(fb, area, own, moving, displacement);

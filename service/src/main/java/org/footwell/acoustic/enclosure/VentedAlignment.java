@@ -4,6 +4,7 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.footwell.acoustic.enclosure.VentedBoxResult.Alignment;
 import org.footwell.acoustic.enclosure.VentedBoxResult.Alignment.Family;
 import org.footwell.calculation.Formula;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.physics.ThieleSmall;
@@ -73,8 +74,8 @@ final class VentedAlignment {
     if (!(ALPHA.at(filter.b2, h, ql, qts) > 0)) {
       run.refuse(EnclosureFault.ALIGNMENT_NOT_FOUND)
           .at("/box/volume_l")
-          .given("a qts of " + qts + " with ql " + ql)
-          .allowed("a volume and a tuning of your own, or a closed box");
+          .given(Phrase.of(BoxWords.QTS_WITH_QL).with("qts", qts).with("ql", ql))
+          .allowed(Phrase.of(BoxWords.OWN_ALIGNMENT));
       throw run.refused();
     }
     double alpha = run.apply(ALPHA, filter.b2, h, ql, qts);

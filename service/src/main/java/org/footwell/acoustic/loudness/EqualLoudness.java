@@ -8,6 +8,7 @@ import static org.footwell.acoustic.loudness.LoudnessFinding.LIFT_ONLY_WHEN_QUIE
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.acoustic.loudness.EqualLoudnessResult.Band;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
@@ -79,8 +80,8 @@ public final class EqualLoudness implements Calculation<EqualLoudnessRequest, Eq
     if (rows.length == 0) {
       run.refuse(FrequencyFault.RANGE_WITHOUT_POINTS)
           .at("/from_hz")
-          .given(q.fromHz() + " to " + q.toHz() + " Hz")
-          .allowed("a wider range");
+          .given(Allowed.between(q.fromHz(), q.toHz(), "Hz"))
+          .allowed(Allowed.widerRange());
     }
     run.requireNoFaults();
     return rows;

@@ -9,6 +9,7 @@ import org.footwell.acoustic.seats.SeatLevelsResult.SeatLine;
 import org.footwell.acoustic.seats.SeatLevelsResult.SourceBand;
 import org.footwell.acoustic.seats.SeatLevelsResult.SourceLine;
 import org.footwell.acoustic.seats.SeatLevelsResult.Tightest;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Run;
 import org.footwell.parts.FrequencyFault;
 import org.footwell.physics.Air;
@@ -60,12 +61,12 @@ final class SystemLevels {
     if (all.isEmpty()) {
       run.refuse(FrequencyFault.RANGE_WITHOUT_POINTS)
           .at("/from_hz")
-          .given(q.fromHz() + " to " + q.toHz() + " Hz")
-          .allowed("a wider range");
+          .given(Allowed.between(q.fromHz(), q.toHz(), "Hz"))
+          .allowed(Allowed.widerRange());
     } else if (target.given() && all.stream().allMatch(b -> target.at(b.frequency()) == null)) {
       run.refuse(SeatLevelFault.TARGET_OUTSIDE_BANDS)
           .at("/target")
-          .allowed(q.fromHz() + " to " + q.toHz() + " Hz");
+          .allowed(Allowed.between(q.fromHz(), q.toHz(), "Hz"));
     }
     run.requireNoFaults();
     return all;

@@ -5,9 +5,11 @@ import static org.footwell.calculation.Source.DEFINITION;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.CoreFault;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.electrical.amplifier.AmplifierRatingsResult.Growth;
@@ -141,13 +143,13 @@ public final class AmplifierRatings
       run.refuse(CoreFault.NOT_ALLOWED)
           .at("/amplifier/ratings/bridged")
           .given(true)
-          .allowed("false beside bridged_ratings, which are held against single channels");
+          .allowed(Phrase.of(LoadWords.SINGLE_BESIDE_BRIDGED));
     }
     if (amplifier.ratings().singleSupplyBridge()) {
       run.refuse(AmplifierFault.BRIDGE_OF_BRIDGES)
           .at("/amplifier/bridged_ratings")
-          .given("bridged ratings")
-          .allowed("left out");
+          .given(Phrase.of(LoadWords.BRIDGED_RATINGS))
+          .allowed(Allowed.leftOutBeside("single_supply_bridge"));
     }
   }
 

@@ -1,5 +1,6 @@
 package org.footwell.electrical.amplifier;
 
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.amplifier.SineSource.Delivery;
 import org.footwell.parts.Rails;
@@ -22,7 +23,10 @@ record StatedRails(Rails rails, OutputStage stage, String at, Run run) implement
   /** Refuses rails that cannot be. */
   static StatedRails of(Rails rails, boolean bridged, boolean regulated, String at, Run run) {
     if (bridged && rails.kind() == Rails.Kind.SINGLE_SUPPLY_BRIDGE) {
-      run.refuse(AmplifierFault.BRIDGE_OF_BRIDGES).at("/bridged").given(true).allowed("false");
+      run.refuse(AmplifierFault.BRIDGE_OF_BRIDGES)
+          .at("/bridged")
+          .given(true)
+          .allowed(Allowed.only(false));
     }
     run.requireNoFaults();
     return new StatedRails(rails, OutputStage.of(rails, bridged, regulated), at, run);

@@ -2,8 +2,9 @@ package org.footwell.electrical.amplifier;
 
 import static org.footwell.electrical.amplifier.RatingsFit.Look.POWER_LIMITED;
 
+import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.Texts;
 import org.footwell.electrical.amplifier.SineSource.Delivery;
 import org.footwell.parts.Ratings;
 import org.footwell.parts.Ratings.Basis;
@@ -29,7 +30,10 @@ record StatedRatings(Ratings ratings, boolean bridged, RatedAmplifier amplifier,
   /** Refuses to bridge what is a bridge already; the request says so at {@code /bridged}. */
   static void refuseBridging(Ratings ratings, boolean bridged, Run run) {
     if (ratings.singleSupplyBridge() && bridged) {
-      run.refuse(AmplifierFault.BRIDGE_OF_BRIDGES).at("/bridged").given(true).allowed("false");
+      run.refuse(AmplifierFault.BRIDGE_OF_BRIDGES)
+          .at("/bridged")
+          .given(true)
+          .allowed(Allowed.only(false));
     }
   }
 
@@ -41,8 +45,8 @@ record StatedRatings(Ratings ratings, boolean bridged, RatedAmplifier amplifier,
     if (fit.sagGrosslyNegative()) {
       run.refuse(AmplifierFault.SAG_GROSSLY_NEGATIVE)
           .at(at + "/points")
-          .given(Texts.forPeople(fit.sagOhm()) + " ohm of sag")
-          .allowed("at most about twice the power into half the load");
+          .given(Phrase.of(LoadWords.OHM_OF_SAG).with("sag", fit.sagOhm()))
+          .allowed(Phrase.of(LoadWords.TWICE_INTO_HALF));
       throw run.refused();
     }
     return new StatedRatings(ratings, bridged, amplifier, at, run);
@@ -51,12 +55,15 @@ record StatedRatings(Ratings ratings, boolean bridged, RatedAmplifier amplifier,
   private static void refuseImpossible(Ratings ratings, boolean bridged, String at, Run run) {
     boolean single = ratings.singleSupplyBridge();
     if (single && ratings.bridged()) {
-      run.refuse(AmplifierFault.BRIDGE_OF_BRIDGES).at(at + "/bridged").given(true).allowed("false");
+      run.refuse(AmplifierFault.BRIDGE_OF_BRIDGES)
+          .at(at + "/bridged")
+          .given(true)
+          .allowed(Allowed.only(false));
     }
     if (!RatingsFit.spread(RatedAmplifier.connected(ratings, bridged))) {
       run.refuse(AmplifierFault.LOADS_WITHOUT_SPREAD)
           .at(at + "/points")
-          .allowed("loads of which the largest is at least a tenth above the smallest");
+          .allowed(Phrase.of(LoadWords.SPREAD));
     }
     for (int i = 0; single && i < ratings.points().size(); i++) {
       checkAgainstSupply(ratings, i, at + "/points/" + i + "/power_w", run);
@@ -75,7 +82,7 @@ record StatedRatings(Ratings ratings, boolean bridged, RatedAmplifier amplifier,
       run.refuse(AmplifierFault.RATING_IMPOSSIBLE)
           .at(at)
           .given(power)
-          .allowed("at most " + Texts.forPeople(square) + " W, a square wave of the full supply");
+          .allowed(Phrase.of(LoadWords.SQUARE_WAVE).with("power", square));
     } else if (ratings.basis() != Basis.SQUARE_WAVE && power > ROUNDED * clipped) {
       run.find(AmplifierFinding.RATING_ONLY_SQUARE_WAVE).at(at).value(power).limit(sine);
     } else if (ratings.basis() == Basis.CLEAN && power > ROUNDED * sine) {

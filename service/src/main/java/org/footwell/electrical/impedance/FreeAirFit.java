@@ -16,6 +16,7 @@ import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 
 /** Finds a driver's parameters from its table in free air. */
@@ -50,7 +51,7 @@ final class FreeAirFit {
         coil && q.lossyInductance() ? lossy(search) : search.withExponent(IDEAL);
     return fit.orElseThrow(
         () -> {
-          run.refuse(FIT_FAILED).at("/readings").given("the search came to no end");
+          run.refuse(FIT_FAILED).at("/readings").given(Phrase.of(TableWords.NO_END));
           return run.refused();
         });
   }

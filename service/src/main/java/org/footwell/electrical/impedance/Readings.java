@@ -4,6 +4,8 @@ import static org.footwell.electrical.impedance.ImpedanceFault.RESONANCE_NOT_FOU
 
 import java.util.List;
 import java.util.Optional;
+import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.impedance.ImpedanceFitRequest.Reading;
 
@@ -54,8 +56,8 @@ final class Readings {
             () -> {
               run.refuse(RESONANCE_NOT_FOUND)
                   .at(pointer)
-                  .given(frequencies[0] + " to " + lastHz() + " Hz")
-                  .allowed("a table that rises to a peak and falls again on both its sides");
+                  .given(Allowed.between(frequencies[0], lastHz(), "Hz"))
+                  .allowed(Phrase.of(TableWords.PEAK));
               throw run.refused();
             });
   }

@@ -8,7 +8,9 @@ import static org.footwell.electrical.impedance.ImpedanceFault.FIT_FAILED;
 import static org.footwell.electrical.impedance.ImpedanceFault.MASS_WITHOUT_EFFECT;
 import static org.footwell.electrical.impedance.ImpedanceFinding.SECOND_TABLE_INCONSISTENT;
 
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.FaultCode;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.impedance.ImpedanceFitRequest.AddedMass;
 import org.footwell.electrical.impedance.ImpedanceFitRequest.KnownBox;
@@ -38,7 +40,8 @@ final class SecondTable {
     DriverFit with = fit(new Readings(added.readings()), free, false, "/added_mass/readings", run);
     double fs = free.value(FS);
     double fm = with.value(FS);
-    requireEffect(fm < fs, MASS_WITHOUT_EFFECT, "/added_mass/readings", fm, "below " + fs, run);
+    requireEffect(
+        fm < fs, MASS_WITHOUT_EFFECT, "/added_mass/readings", fm, Allowed.below(fs, "Hz"), run);
     double mass = run.apply(MovingMass.MMS_G, added.massG(), fs, fm);
     double byQ =
         MovingMass.MMS_BY_Q_G.at(added.massG(), with.value(QES) / fm, free.value(QES) / fs);
@@ -61,11 +64,17 @@ final class SecondTable {
     DriverFit in = fit(new Readings(box.readings()), free, true, "/known_box/readings", run);
     double fs = free.value(FS);
     double fc = in.value(FS);
-    requireEffect(fc > fs, BOX_WITHOUT_EFFECT, "/known_box/readings", fc, "above " + fs, run);
+    requireEffect(
+        fc > fs, BOX_WITHOUT_EFFECT, "/known_box/readings", fc, Allowed.above(fs, "Hz"), run);
     double inBox = fc * in.value(QES);
     double inFree = fs * free.value(QES);
     requireEffect(
-        inBox > inFree, BOX_WITHOUT_EFFECT, "/known_box/readings", fc, "a higher Q too", run);
+        inBox > inFree,
+        BOX_WITHOUT_EFFECT,
+        "/known_box/readings",
+        fc,
+        Phrase.of(TableWords.HIGHER_Q),
+        run);
     double vas = run.apply(MovingMass.VAS_IN_BOX_L, box.volumeL(), inBox, inFree);
     double byResonance = MovingMass.VAS_BY_RESONANCE_L.at(box.volumeL(), fc, fs);
     requireConsistent(vas, byResonance, TableWords.VAS, "/known_box", run);
@@ -94,13 +103,13 @@ final class SecondTable {
     return DriverFit.of(readings, start, RESONANCE_ONLY, run)
         .orElseThrow(
             () -> {
-              run.refuse(FIT_FAILED).at(pointer).given("the search came to no end");
+              run.refuse(FIT_FAILED).at(pointer).given(Phrase.of(TableWords.NO_END));
               return run.refused();
             });
   }
 
   private static void requireEffect(
-      boolean there, FaultCode fault, String at, double found, String expected, Run run) {
+      boolean there, FaultCode fault, String at, double found, Phrase expected, Run run) {
     if (!there) {
       run.refuse(fault).at(at).given(found + " Hz").allowed(expected);
       throw run.refused();

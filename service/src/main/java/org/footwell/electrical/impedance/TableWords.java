@@ -5,5 +5,9 @@ import org.footwell.calculation.Words;
 /** What a second table of readings tells. */
 enum TableWords implements Words {
   MOVING_MASS,
-  VAS
+  VAS,
+  PEAK,
+  VOLUME,
+  HIGHER_Q,
+  NO_END
 }

@@ -9,6 +9,7 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.parts.VoiceCoil;
 
@@ -46,13 +47,13 @@ record CoilKinds(Map<Double, List<String>> names) {
     if (all > (alike ? MOST_ALIKE : MOST_UNLIKE)) {
       run.refuse(TOO_MANY_COILS)
           .at(AT)
-          .given(all + (alike ? " coils of one impedance" : " coils of different impedances"))
+          .given(
+              Phrase.of(alike ? NetworkWords.COILS_ALIKE : NetworkWords.COILS_UNLIKE)
+                  .with("count", all))
           .allowed(
-              "at most "
-                  + MOST_ALIKE
-                  + " of one rated impedance, or "
-                  + MOST_UNLIKE
-                  + " in all when they differ");
+              Phrase.of(NetworkWords.COILS_IN_ALL)
+                  .with("alike", MOST_ALIKE)
+                  .with("unlike", MOST_UNLIKE));
     }
   }
 

@@ -11,6 +11,7 @@ import java.util.Set;
 import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Names;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Remark;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.load.NetworkParser.Token;
@@ -92,9 +93,7 @@ final class NetworkReader {
         .at(NETWORK)
         .given(token.text())
         .allowed(
-            listed.isEmpty()
-                ? "an impedance in ohm, or a name listed in coils"
-                : "one of " + String.join(", ", listed.keySet()))
+            listed.isEmpty() ? Phrase.of(NetworkWords.OHM_OR_NAME) : Allowed.oneOf(listed.keySet()))
         .with("character", token.character())
         .with("nearest", Names.didYouMean(token.text(), listed.keySet()));
   }

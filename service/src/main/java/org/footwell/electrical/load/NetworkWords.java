@@ -19,5 +19,8 @@ enum NetworkWords implements Words {
   OPERATOR_OR_CLOSING,
   PARALLEL,
   WITH_POINT,
-  COILS_IN_ALL
+  COILS_IN_ALL,
+  COILS_ALIKE,
+  COILS_UNLIKE,
+  OHM_OR_NAME
 }

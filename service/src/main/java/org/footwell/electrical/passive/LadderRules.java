@@ -5,6 +5,8 @@ import static org.footwell.electrical.passive.NetworkFault.ELEMENT_EMPTY;
 import static org.footwell.electrical.passive.NetworkFault.ZERO_RESISTANCE_LOOP;
 
 import java.util.List;
+import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 
 /** What a ladder must be so that currents and voltages are finite. */
@@ -22,7 +24,7 @@ final class LadderRules {
       if (element.empty()) {
         run.refuse(ELEMENT_EMPTY)
             .at(at)
-            .allowed("at least one of capacitance_uf, inductance_mh and resistance_ohm");
+            .allowed(Allowed.fields(List.of("capacitance_uf", "inductance_mh", "resistance_ohm")));
         bare = false;
         continue;
       }
@@ -42,8 +44,8 @@ final class LadderRules {
   private static void refuseLoop(String at, Loop loop, Run run) {
     run.refuse(ZERO_RESISTANCE_LOOP)
         .at(at + "/coil_ohm")
-        .given("0 ohm")
-        .allowed("the resistance of the coil, or a resistor")
+        .given(0)
+        .allowed(Phrase.of(FilterWords.RESISTANCE_IN_THE_LOOP))
         .with("loop", loop);
   }
 }

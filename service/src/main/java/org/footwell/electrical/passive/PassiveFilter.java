@@ -18,8 +18,10 @@ import static org.footwell.parts.FrequencyFault.RANGE_WITHOUT_POINTS;
 
 import java.util.List;
 import java.util.Objects;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.electrical.impedance.Extremes;
@@ -151,12 +153,13 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
     refuseOrder(q.highPass(), "/high_pass/order", run);
     refuseOrder(q.lowPass(), "/low_pass/order", run);
     if (q.highPass() == null && q.lowPass() == null && q.padDb() == null && !q.compensate()) {
-      run.refuse(NOTHING_TO_DESIGN).allowed("high_pass, low_pass, pad_db and compensate");
+      run.refuse(NOTHING_TO_DESIGN)
+          .allowed(Allowed.fields(List.of("high_pass", "low_pass", "pad_db", "compensate")));
     }
     if (q.driver() == null && q.compensate()) {
-      run.refuse(DRIVER_MISSING).at("/driver").allowed("the driver to compensate");
+      run.refuse(DRIVER_MISSING).at("/driver").allowed(Phrase.of(FilterWords.DRIVER_TO_COMPENSATE));
     } else if (q.compensate() && q.driver().leMh() == 0) {
-      run.refuse(NOTHING_TO_COMPENSATE).at("/driver/le_mh").given(0).allowed("above 0");
+      run.refuse(NOTHING_TO_COMPENSATE).at("/driver/le_mh").given(0).allowed(Allowed.above(0, ""));
     }
   }
 
@@ -165,9 +168,15 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
       return;
     }
     if (filter.order() > HIGHEST_ORDER) {
-      run.refuse(ORDER_NOT_PASSIVE).at(at).given(filter.order()).allowed("1 to " + HIGHEST_ORDER);
+      run.refuse(ORDER_NOT_PASSIVE)
+          .at(at)
+          .given(filter.order())
+          .allowed(Allowed.between(1, HIGHEST_ORDER, ""));
     } else if (!filter.possible()) {
-      run.refuse(ORDER_NOT_LINKWITZ_RILEY).at(at).given(filter.order()).allowed("2 or 4");
+      run.refuse(ORDER_NOT_LINKWITZ_RILEY)
+          .at(at)
+          .given(filter.order())
+          .allowed(Allowed.oneOf(2, 4));
     }
   }
 

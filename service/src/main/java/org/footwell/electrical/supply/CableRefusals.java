@@ -1,5 +1,6 @@
 package org.footwell.electrical.supply;
 
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.supply.SupplyCableRequest.Branch;
@@ -46,9 +47,7 @@ final class CableRefusals {
 
   private static void requireSine(boolean sustained, Double fullSineA, String pointer, Run run) {
     if (sustained && fullSineA == null) {
-      run.refuse(CoreFault.REQUIRED)
-          .at(pointer + "/full_sine_a")
-          .allowed("the current with a full sine on all channels, A");
+      run.refuse(CoreFault.REQUIRED).at(pointer + "/full_sine_a");
     }
   }
 
@@ -60,7 +59,7 @@ final class CableRefusals {
           .at(at + "/permitted_drop_v")
           .given(permitted)
           .with("supply", supply)
-          .allowed("above 0 and below the supply of " + supply + " V");
+          .allowed(Allowed.aboveAndBelow(0, supply, "V"));
     }
     return permitted > 0 && permitted < supply;
   }

@@ -6,5 +6,6 @@ import org.footwell.calculation.Words;
 enum SupplyWords implements Words {
   CANNOT_DRAW,
   SEES_AND_GIVES,
-  SEES_BUT_NEEDS
+  SEES_BUT_NEEDS,
+  GROUP
 }

@@ -6,7 +6,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Formula;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.factory.clip.ClipPointRequest.Reading;
@@ -103,7 +105,9 @@ final class ToneReader {
       run.refuse(ClipFault.NO_HARMONIC_IN_BAND)
           .at(at)
           .given(harmonics.fundamentalHz() + " Hz")
-          .allowed(Math.min(q.bandEdgeHz(), Harmonics.highestHz(samples.length, rate)) + " Hz");
+          .allowed(
+              Allowed.only(
+                  Math.min(q.bandEdgeHz(), Harmonics.highestHz(samples.length, rate)) + " Hz"));
       return null;
     }
     double u1 = harmonics.fundamental();
@@ -133,8 +137,8 @@ final class ToneReader {
     }
     run.refuse(ClipFault.TOO_FEW_PERIODS)
         .at(at)
-        .given(Math.floor(periods) + " periods")
-        .allowed("at least " + Harmonics.FEWEST_PERIODS + " periods");
+        .given(Phrase.of(ToneWords.PERIODS).with("count", Math.floor(periods)))
+        .allowed(Phrase.of(ToneWords.AT_LEAST_PERIODS).with("count", Harmonics.FEWEST_PERIODS));
     return true;
   }
 }

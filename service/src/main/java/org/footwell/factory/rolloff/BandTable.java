@@ -11,7 +11,9 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.factory.rolloff.BassRolloffRequest.BandAtStep;
 import org.footwell.factory.rolloff.BassRolloffRequest.NoiseCapture;
@@ -62,7 +64,10 @@ record BandTable(
       if (row.put(exact, one.levelDb()) != null) {
         run.refuse(CoreFault.DUPLICATE)
             .at("/levels/" + i)
-            .given("step " + one.volumeStep() + ", " + one.frequencyHz() + " Hz");
+            .given(
+                Phrase.of(StepWords.BAND_AT_STEP)
+                    .with("frequency", one.frequencyHz())
+                    .with("step", one.volumeStep()));
       }
     }
     rows.forEach(
@@ -73,7 +78,10 @@ record BandTable(
                     band ->
                         run.refuse(BAND_LEVEL_MISSING)
                             .at("/levels")
-                            .given(Math.round(band) + " Hz at step " + step)));
+                            .given(
+                                Phrase.of(StepWords.BAND_AT_STEP)
+                                    .with("frequency", (double) Math.round(band))
+                                    .with("step", step))));
     run.requireNoFaults();
     return new BandTable(
         List.copyOf(rows.keySet()),
@@ -115,7 +123,10 @@ record BandTable(
     double rate = recording.rateHz();
     double upper = bands[bands.length - 1] * Math.pow(10, 0.05);
     if (upper >= rate / 2) {
-      run.refuse(BANDS_ABOVE_HALF_RATE).at(at).given(rate + " Hz").allowed(2 * upper + " Hz");
+      run.refuse(BANDS_ABOVE_HALF_RATE)
+          .at(at)
+          .given(rate + " Hz")
+          .allowed(Allowed.only(2 * upper + " Hz"));
     }
     double seconds = recording.samples().size() / rate;
     double needed = LEAST_WIDTH_BY_TIME / (RELATIVE_WIDTH * bands[0]);
@@ -123,7 +134,7 @@ record BandTable(
       run.refuse(CAPTURE_SHORTER_THAN_BAND)
           .at(at)
           .given(seconds + " s")
-          .allowed("at least " + needed + " s");
+          .allowed(Allowed.atLeast(needed, "s"));
     }
     return seconds;
   }

@@ -5,6 +5,7 @@ import static org.footwell.calculation.Source.DEFINITION;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.FaultCode;
@@ -146,8 +147,8 @@ public final class SignalSum implements Calculation<SignalSumRequest, SignalSumR
     if (from >= to) {
       run.refuse(SignalSumFault.BAND_OUTSIDE_RESPONSES)
           .at("/flat_from_hz")
-          .given(q.flatFromHz() + " to " + q.flatToHz() + " Hz")
-          .allowed(from + " to " + to + " Hz");
+          .given(Allowed.between(q.flatFromHz(), q.flatToHz(), "Hz"))
+          .allowed(Allowed.between(from, to, "Hz"));
       throw run.refused();
     }
     if (from > q.flatFromHz() || to < q.flatToHz()) {

@@ -7,9 +7,9 @@ import static org.footwell.fitting.carpentry.CarpentryFault.WEDGE_NOT_A_WEDGE;
 
 import java.util.stream.Stream;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Refused;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.Texts;
 import org.footwell.fitting.carpentry.BoxPanelsRequest.Measured;
 import org.footwell.fitting.carpentry.BoxPanelsResult.Size;
 
@@ -33,8 +33,7 @@ final class Dimensions {
     refuseUndecided(run);
     double most = highest();
     if (!(tried(most).grossL() >= grossL)) {
-      throw outOfReach(
-          grossL, "larger dimensions, less lean, thinner board or a smaller volume", run);
+      throw outOfReach(grossL, Phrase.of(BoxWords.LARGER_DIMENSIONS), run);
     }
     double found =
         new BrentSolver(1e-13, 1e-10)
@@ -42,22 +41,19 @@ final class Dimensions {
     Carcass carcass = tried(found);
     if (Math.abs(carcass.grossL() - grossL) > SAME_VOLUME * grossL) {
       // The back meets the front before the volume is that small.
-      throw outOfReach(grossL, "less lean, smaller dimensions or a larger volume", run);
+      throw outOfReach(grossL, Phrase.of(BoxWords.LESS_LEAN), run);
     }
     if (isWedge() && carcass.lean() <= 0) {
       run.refuse(WEDGE_NOT_A_WEDGE)
           .at("/top_depth_mm")
           .given(q.topDepthMm())
-          .allowed(
-              "less than the depth at the bottom, "
-                  + Texts.forPeople(size(found).depthMm())
-                  + " mm here");
+          .allowed(Phrase.of(BoxWords.BELOW_BOTTOM_DEPTH).with("depth", size(found).depthMm()));
       throw run.refused();
     }
     return carcass;
   }
 
-  private Refused outOfReach(double grossL, String allowed, Run run) {
+  private Refused outOfReach(double grossL, Phrase allowed, Run run) {
     run.refuse(DIMENSION_OUT_OF_REACH)
         .at("/" + unknown())
         .given(grossL)
@@ -78,10 +74,10 @@ final class Dimensions {
     if (!decided) {
       run.refuse(DIMENSIONS_UNDECIDED)
           .at("")
-          .given(dimensions + " of them" + (anyProportion ? " and proportions" : ""))
-          .allowed(
-              "two of width_mm, height_mm, depth_mm, or height_per_width with depth_per_width"
-                  + " alone");
+          .given(
+              Phrase.of(anyProportion ? BoxWords.GIVEN_AND_PROPORTIONS : BoxWords.GIVEN)
+                  .with("count", (int) dimensions))
+          .allowed(Phrase.of(BoxWords.TWO_DIMENSIONS));
     }
     if (q.topDepthMm() != null && q.backAngleDeg() != null) {
       run.refuse(WEDGE_GIVEN_TWICE).at("/back_angle_deg");

@@ -45,10 +45,10 @@ final class MeasureCheck {
     holes("/opening/holes", q.opening().holes());
     holes("/driver/holes", q.driver().holes());
     if (q.ring().densityKgPerM3() == null) {
-      run.refuse(CoreFault.REQUIRED).at("/ring/density_kg_per_m3").allowed("a number");
+      run.refuse(CoreFault.REQUIRED).at("/ring/density_kg_per_m3");
     }
     if (q.ring().material() == RingMaterial.OTHER && q.ring().softeningC() == null) {
-      run.refuse(CoreFault.REQUIRED).at("/ring/softening_c").allowed("a number");
+      run.refuse(CoreFault.REQUIRED).at("/ring/softening_c");
     }
   }
 
@@ -63,10 +63,10 @@ final class MeasureCheck {
         outline.widthMm() == null ? outline.heightMm() : outline.widthMm());
     run.exactlyOneOf(at, ways);
     if (outline.widthMm() == null && outline.heightMm() != null) {
-      run.refuse(CoreFault.REQUIRED).at(at + "/width_mm").allowed("a number");
+      run.refuse(CoreFault.REQUIRED).at(at + "/width_mm");
     }
     if (outline.heightMm() == null && outline.widthMm() != null) {
-      run.refuse(CoreFault.REQUIRED).at(at + "/height_mm").allowed("a number");
+      run.refuse(CoreFault.REQUIRED).at(at + "/height_mm");
     }
   }
 

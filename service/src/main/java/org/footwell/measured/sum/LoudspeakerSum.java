@@ -3,6 +3,7 @@ package org.footwell.measured.sum;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
@@ -92,7 +93,7 @@ public final class LoudspeakerSum
       run.refuse(LoudspeakerSumFault.CROSSOVER_BELOW_GATE)
           .at("/gate")
           .given(frequencies[0] + " Hz")
-          .allowed(limitHz + " Hz");
+          .allowed(Allowed.only(limitHz + " Hz"));
       throw run.refused();
     }
     return result(q, frequencies, positions, limitHz, run);
@@ -116,7 +117,7 @@ public final class LoudspeakerSum
       run.refuse(LoudspeakerSumFault.CROSSOVER_BEYOND_RECORDING)
           .at("/crossover_hz")
           .given(q.crossoverHz() + " Hz")
-          .allowed("between " + from + " and " + to + " Hz");
+          .allowed(Allowed.between(from, to, "Hz"));
       throw run.refused();
     }
   }

@@ -78,7 +78,13 @@ record RowAnswer(
         Level.of(finding.getLevel()),
         finding.getCode(),
         dotted(finding.getPointer()),
-        finding.getText());
+        inFull(finding));
+  }
+
+  /** What was found and what to do about it. */
+  private static String inFull(Finding finding) {
+    String advice = finding.getAdvice();
+    return advice == null ? finding.getText() : finding.getText() + " " + advice;
   }
 
   /** {@code /sensitivity/basis} becomes {@code sensitivity.basis}. */

@@ -1,0 +1,12 @@
+package org.footwell.acoustic.enclosure;
+
+import org.footwell.calculation.Words;
+
+/** Words in sentences about boxes. */
+enum BoxWords implements Words {
+  ABOVE_OWN_QTS,
+  WITHIN_LOSSES,
+  WITH_THIS_PORT,
+  QTS_WITH_QL,
+  OWN_ALIGNMENT
+}

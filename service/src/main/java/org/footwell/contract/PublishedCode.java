@@ -1,0 +1,63 @@
+package org.footwell.contract;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.footwell.calculation.Calculation;
+import org.footwell.calculation.Card;
+import org.footwell.calculation.Coded;
+import org.footwell.calculation.CoreFault;
+import org.footwell.calculation.FindingCode;
+import org.footwell.calculation.Names;
+import org.footwell.calculation.Texts;
+
+/**
+ * A code as it is published.
+ *
+ * @param level how bad a finding is; {@code refusal} for why a request is refused
+ * @param text its sentence, the names of its arguments in braces
+ * @param advice what to do, likewise; absent where there is nothing to do
+ * @param arguments their kinds by their names
+ * @param calculations which may give it
+ */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record PublishedCode(
+    String code,
+    String level,
+    String text,
+    String advice,
+    Map<String, String> arguments,
+    List<String> calculations) {
+
+  /** Every code of these calculations, those of the core first, in the order of the cards. */
+  public static List<PublishedCode> all(List<Calculation<?, ?>> calculations) {
+    Map<Coded, List<String>> givenBy = new LinkedHashMap<>();
+    for (Calculation<?, ?> calculation : calculations) {
+      for (CoreFault fault : CoreFault.values()) {
+        add(fault, calculation.card(), givenBy);
+      }
+    }
+    for (Calculation<?, ?> calculation : calculations) {
+      Card<?, ?> card = calculation.card();
+      card.findings().forEach(code -> add(code, card, givenBy));
+      card.refusals().forEach(code -> add(code, card, givenBy));
+    }
+    return givenBy.entrySet().stream().map(one -> of(one.getKey(), one.getValue())).toList();
+  }
+
+  private static void add(Coded code, Card<?, ?> card, Map<Coded, List<String>> givenBy) {
+    givenBy.computeIfAbsent(code, any -> new ArrayList<>()).add(card.id());
+  }
+
+  private static PublishedCode of(Coded code, List<String> calculations) {
+    return new PublishedCode(
+        code.code(),
+        code instanceof FindingCode finding ? Names.of(finding.level()) : "refusal",
+        Texts.of(code),
+        Texts.advice(code).orElse(null),
+        Texts.arguments(code),
+        calculations);
+  }
+}

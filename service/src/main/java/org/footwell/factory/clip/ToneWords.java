@@ -1,0 +1,9 @@
+package org.footwell.factory.clip;
+
+import org.footwell.calculation.Words;
+
+/** Words in sentences about tones. */
+enum ToneWords implements Words {
+  PERIODS,
+  AT_LEAST_PERIODS
+}

@@ -1,0 +1,8 @@
+package org.footwell.factory.rolloff;
+
+import org.footwell.calculation.Words;
+
+/** Words in sentences about volume steps. */
+enum StepWords implements Words {
+  BAND_AT_STEP
+}

@@ -1,0 +1,13 @@
+package org.footwell.fitting.carpentry;
+
+import org.footwell.calculation.Words;
+
+/** What dimensions a box may have. */
+enum BoxWords implements Words {
+  LARGER_DIMENSIONS,
+  LESS_LEAN,
+  BELOW_BOTTOM_DEPTH,
+  TWO_DIMENSIONS,
+  GIVEN,
+  GIVEN_AND_PROPORTIONS
+}

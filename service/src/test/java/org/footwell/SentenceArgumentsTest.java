@@ -1,0 +1,62 @@
+package org.footwell;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+
+/**
+ * No English stands in the arguments of a sentence. The compiler takes numbers and constants; what
+ * it cannot hold is that a name is the caller's and that a field is one.
+ */
+class SentenceArgumentsTest {
+
+  private static final Path SOURCES = Path.of("src/main/java");
+
+  /** An argument that is a text, up to the end of the call or of a choice. */
+  private static final Pattern CALL =
+      Pattern.compile("\\.(own|field)\\(\\s*\"\\w+\",([^;]*?)\\)\\s*(?=[.;)])");
+
+  private static final Pattern LITERAL = Pattern.compile("\"([^\"]*)\"");
+
+  @Test
+  void noneOfTheCallersOwnWordsIsWrittenInTheProgram() throws IOException {
+    List<String> english = new ArrayList<>();
+    sources().forEach(file -> literals(file, english));
+    assertEquals(List.of(), english);
+  }
+
+  private static void literals(Path file, List<String> english) {
+    Matcher call = CALL.matcher(text(file));
+    while (call.find()) {
+      Matcher literal = LITERAL.matcher(call.group(2));
+      while (literal.find()) {
+        boolean field =
+            call.group(1).equals("field") && literal.group(1).matches("[a-z][a-z0-9_.]*");
+        if (!field && literal.group(1).matches(".*\\p{L}.*")) {
+          english.add(file.getFileName() + ": " + literal.group());
+        }
+      }
+    }
+  }
+
+  private static Stream<Path> sources() throws IOException {
+    return Files.walk(SOURCES).filter(path -> path.toString().endsWith(".java")).sorted();
+  }
+
+  private static String text(Path file) {
+    try {
+      return Files.readString(file);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}
