@@ -30,7 +30,12 @@ class SentenceArgumentsTest {
   @Test
   void noneOfTheCallersOwnWordsIsWrittenInTheProgram() throws IOException {
     List<String> english = new ArrayList<>();
-    sources().forEach(file -> literals(file, english));
+    try (Stream<Path> files = Files.walk(SOURCES)) {
+      files
+          .filter(path -> path.toString().endsWith(".java"))
+          .sorted()
+          .forEach(file -> literals(file, english));
+    }
     assertEquals(List.of(), english);
   }
 
@@ -46,10 +51,6 @@ class SentenceArgumentsTest {
         }
       }
     }
-  }
-
-  private static Stream<Path> sources() throws IOException {
-    return Files.walk(SOURCES).filter(path -> path.toString().endsWith(".java")).sorted();
   }
 
   private static String text(Path file) {
