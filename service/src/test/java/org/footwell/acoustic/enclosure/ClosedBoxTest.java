@@ -459,7 +459,7 @@ class ClosedBoxTest {
     ClosedBoxDraft draft = hand();
     double level = draft.result().response().referenceLevelDbSpl();
     draft.driver.name("invented").qts(0.5).massG(2500.0).peakPowerW(500.0);
-    assertEquals(level, draft.result().response().referenceLevelDbSpl());
+    assertEquals(level, draft.result().response().referenceLevelDbSpl(), 1e-12);
     draft.box.fbHz(35.0).qp(20.0);
     assertEquals(
         List.of("not-allowed /box/fb_hz", "not-allowed /box/qp"),
