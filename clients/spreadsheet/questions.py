@@ -16,8 +16,7 @@ def wiring(book, i):
     query = Query(book, WIRING).value("network", book.of_channel(i, "network"))
     for name in ("minimum_ohm", "minimum_bridged_ohm", "output_ohm"):
         query.value("amplifier." + name, book.of(i, "amplifier." + name))
-    query.group(f'{book.of(i, "amplifier.minimum_ohm")}<>""', lambda amplifier: amplifier
-                .value("amplifier.bridged", book.of_channel(i, "bridged")))
+    query.value("bridged", book.of_channel(i, "bridged"))
     query.value("cable.one_way_m", book.of_channel(i, "cable_m")).value("cable.area_mm2", book.of_channel(i, "cable_mm2"))
     return query, f"AND({named(book, i)})"
 
@@ -29,7 +28,7 @@ def rail(book, i):
                       ("power_0_w", "ratings.points.0.power_w"), ("load_1_ohm", "ratings.points.1.load_ohm"),
                       ("power_1_w", "ratings.points.1.power_w"), ("minimum_ohm", "minimum_ohm"),
                       ("minimum_bridged_ohm", "minimum_bridged_ohm"), ("regulated", "supply_regulated"), ("rated_bridged", "ratings.bridged")]:
-        query.value(name, book.of(i, "amplifier." + key))
+        query.value("amplifier." + name, book.of(i, "amplifier." + key))
     query.value("bridged", book.of_channel(i, "bridged")).value("supply_v", book.cell["supply_v"])
     power = book.of(i, "continuous_power_of_all")
     query.group(f'{power}<>""', lambda driver: driver

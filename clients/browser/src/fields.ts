@@ -32,7 +32,7 @@ export function groupsOf(vehicle: Vehicle, texts: Texts): Group[] {
       ],
     },
     ...vehicle.seats.map(({ name }, index) => ({
-      legend: fill(texts.seatNamed, { name }),
+      legend: fill(texts.seatNamed, { name: name ?? index + 1 }),
       fields: position(`/seats/${index}/position`),
     })),
     ...vehicle.places.map((place, index) => ({

@@ -52,8 +52,8 @@ test('a range of names and values gives the number', async () => {
 });
 
 test('names and values in turn do too, with signs that addresses treat apart', async () => {
-  const {result} = await post('wiring-load', {network: '(4+4)||(4+4)', amplifier: {minimum_ohm: 4, bridged: true}});
-  assert.equal(load().one('wiring-load', 'half_load_ohm', 'network', '(4+4)||(4+4)', [['amplifier.minimum_ohm', 4]], 'amplifier.bridged', true), result.half_load_ohm);
+  const {result} = await post('wiring-load', {network: '(4+4)||(4+4)', amplifier: {minimum_ohm: 4}, bridged: true});
+  assert.equal(load().one('wiring-load', 'half_load_ohm', 'network', '(4+4)||(4+4)', [['amplifier.minimum_ohm', 4]], 'bridged', true), result.half_load_ohm);
 });
 
 test('the caution of an answer can be had', async () => {
@@ -82,10 +82,10 @@ test('a table is answered in one call, row by row, empty rows and faults in thei
 });
 
 test('repeated groups go into a table as well', async () => {
-  const {result} = await post('rail-match', {load_ohm: 3, ratings: {supply_v: 14.4, basis: 'clean',
-    points: [{load_ohm: 4, power_w: 75}, {load_ohm: 2, power_w: 120}]}});
+  const {result} = await post('rail-match', {load_ohm: 3, amplifier: {ratings: {supply_v: 14.4, basis: 'clean',
+    points: [{load_ohm: 4, power_w: 75}, {load_ohm: 2, power_w: 120}]}}});
   assert.deepEqual(load().rows('rail-match', 'clean_power_w', [
-    ['load_ohm', 'ratings.supply_v', 'ratings.basis', 'ratings.points.0.load_ohm', 'ratings.points.0.power_w', 'ratings.points.1.load_ohm', 'ratings.points.1.power_w'],
+    ['load_ohm', 'amplifier.ratings.supply_v', 'amplifier.ratings.basis', 'amplifier.ratings.points.0.load_ohm', 'amplifier.ratings.points.0.power_w', 'amplifier.ratings.points.1.load_ohm', 'amplifier.ratings.points.1.power_w'],
     [3, 14.4, 'clean', 4, 75, 2, 120]]), [[result.clean_power_w]]);
 });
 

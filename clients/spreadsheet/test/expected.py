@@ -42,14 +42,16 @@ class Expected:
         answers = {"wiring-load": post("wiring-load", {
             "network": channel["network"],
             "amplifier": {"minimum_ohm": amplifier["minimum_ohm"], "minimum_bridged_ohm": amplifier["minimum_bridged_ohm"],
-                          "output_ohm": amplifier["output_ohm"], "bridged": channel["bridged"] == "yes"},
+                          "output_ohm": amplifier["output_ohm"]},
+            "bridged": channel["bridged"] == "yes",
             "cable": {"one_way_m": channel["cable_m"], "area_mm2": channel["cable_mm2"]}})}
         load = answers["wiring-load"]["result"]
         answers["rail-match"] = post("rail-match", {
             "load_ohm": load["load_with_cable_ohm"], "bridged": channel["bridged"] == "yes", "supply_v": vehicle["supply_v"],
-            "minimum_ohm": amplifier["minimum_ohm"], "minimum_bridged_ohm": amplifier["minimum_bridged_ohm"],
-            "ratings": {"supply_v": amplifier["supply_v"], "basis": amplifier["basis"], "points": [
-                {"load_ohm": amplifier[f"load_{n}_ohm"], "power_w": amplifier[f"power_{n}_w"]} for n in (0, 1)]},
+            "amplifier": {
+                "minimum_ohm": amplifier["minimum_ohm"], "minimum_bridged_ohm": amplifier["minimum_bridged_ohm"],
+                "ratings": {"supply_v": amplifier["supply_v"], "basis": amplifier["basis"], "points": [
+                    {"load_ohm": amplifier[f"load_{n}_ohm"], "power_w": amplifier[f"power_{n}_w"]} for n in (0, 1)]}},
             "driver": {"continuous_power_w": count * new["continuous_power_w"], "rated_ohm": load["load_ohm"]}})
         power = answers["rail-match"]["result"]["clean_power_w"] * load["load_ohm"] / load["load_with_cable_ohm"]
         position, seat = ([of[start + axis] for axis in ("x_m", "y_m", "z_m")] for of, start in ((channel, ""), (vehicle, "seat_")))

@@ -233,8 +233,8 @@ class Faults(Opened):
             self.book.write(BOOK.of_amplifier(2, key), value)
         self.enter(BOOK.of_channel(0, "amplifier"), "factory radio")
         self.assertEqual([], [line for line in self.says(0) if line.startswith("fault")])
-        wanted = post("rail-match", {"load_ohm": self.result(0, "load_with_cable_ohm"), "supply_v": 13.8, "ratings": {
-            "supply_v": 14.4, "basis": "clean", "points": [{"load_ohm": 4, "power_w": 14}, {"load_ohm": 8, "power_w": 7.5}]}})
+        wanted = post("rail-match", {"load_ohm": self.result(0, "load_with_cable_ohm"), "supply_v": 13.8, "amplifier": {"ratings": {
+            "supply_v": 14.4, "basis": "clean", "points": [{"load_ohm": 4, "power_w": 14}, {"load_ohm": 8, "power_w": 7.5}]}}})
         self.same(wanted["result"]["clean_power_w"], self.result(0, "clean_power_w"), "power of the radio")
         self.assertIsInstance(self.result(0, "level_db_spl"), float)
         self.assertIsNone(self.lacking())

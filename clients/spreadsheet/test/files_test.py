@@ -60,8 +60,8 @@ class FollowingTheContract(unittest.TestCase):
 
     def test_a_renamed_parameter_ends_the_build(self):
         contract = self.changed()
-        contract.parameter("rail-match", "ratings.basis")["name"] = "ratings.kind"
-        self.refused(contract, "rail-match has no parameter ratings.basis")
+        contract.parameter("rail-match", "amplifier.ratings.basis")["name"] = "amplifier.ratings.kind"
+        self.refused(contract, "rail-match has no parameter amplifier.ratings.basis")
 
     def test_a_renamed_figure_ends_the_build(self):
         contract = self.changed()

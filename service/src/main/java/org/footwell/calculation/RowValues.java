@@ -2,14 +2,18 @@ package org.footwell.calculation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
- * Reads the single values of a record in order, each group within it once, and holds every number
+ * Reads what of a record fits into cells, in order, each group within it once, and holds every number
  * against being finite on the way.
  */
 final class RowValues {
 
-  /** A component that is a value or a group of them; or a list, which is only looked through. */
+  /**
+   * A component that is a value or a group of them, or a list of names or texts, which is one cell;
+   * or another list, which is only looked through.
+   */
   private record Part(Node.Member member, RowValues group, Node.Repeated list) {}
 
   private final List<Part> parts = new ArrayList<>();
@@ -22,7 +26,7 @@ final class RowValues {
         RowValues values = new RowValues(inner);
         parts.add(new Part(member, values, null));
         count += values.size;
-      } else if (member.node() instanceof Node.Scalar) {
+      } else if (member.node() instanceof Node.Scalar || isWords(member.node())) {
         parts.add(new Part(member, null, null));
         count++;
       } else if (group.numeric().contains(member)) {
@@ -32,7 +36,26 @@ final class RowValues {
     size = count;
   }
 
-  /** The values in the order of {@link Shape#columns}, lists left out. */
+  /** Whether it is a list of names or texts. */
+  private static boolean isWords(Node node) {
+    return node instanceof Node.Repeated list
+        && list.element() instanceof Node.Scalar single
+        && (single.type() == String.class || single.type().isEnum());
+  }
+
+  /** Names of the values in their order, dotted. */
+  List<String> names() {
+    return parts.stream()
+        .filter(part -> part.list() == null)
+        .flatMap(
+            part ->
+                part.group() == null
+                    ? Stream.of(part.member().name())
+                    : part.group().names().stream().map(name -> part.member().name() + "." + name))
+        .toList();
+  }
+
+  /** The values in the order of {@link Shape#cells}. */
   Object[] of(Record record, Faults faults) {
     Object[] values = new Object[size];
     read(record, values, 0, faults);

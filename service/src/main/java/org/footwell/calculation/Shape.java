@@ -95,6 +95,11 @@ public final class Shape<T extends Record> {
     return columns;
   }
 
+  /** Names of what fits into the cells of a row: values, and lists of names or texts. */
+  public List<String> cells() {
+    return values.names();
+  }
+
   /**
    * Whether every field can be written as one dotted name: no repeated group within another and no
    * long row of numbers.

@@ -5,21 +5,22 @@ import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
-import org.footwell.calculation.Run;
+import org.footwell.calculation.rule.Ascending;
+import org.footwell.calculation.rule.ExactlyOne;
 
-/** A wanted curve. Exactly one of {@code points} and {@code tilt}; only its shape counts. */
+/** A wanted curve; only its shape counts. */
+@ExactlyOne({"points", "tilt"})
+@Ascending("points.*.frequency_hz")
 public record TargetCurve(
     @Schema(
             description =
-                "Points of the curve, rising in frequency; straight over the logarithm of frequency"
+                "Points of the curve, straight over the logarithm of frequency"
                     + " between them, flat beyond")
         @Size(min = 1, max = 200)
         List<@NotNull LevelAt> points,
-    @Schema(description = "A straight fall or rise instead of points") Slope tilt) {
+    @Schema(description = "A straight fall or rise") Slope tilt) {
 
   /** A line over the logarithm of frequency. */
   public record Slope(
@@ -40,18 +41,6 @@ public record TargetCurve(
   /** Flat. */
   public static TargetCurve flat() {
     return new TargetCurve(null, new Slope(0.0, null));
-  }
-
-  /** Refuses what is no curve. */
-  public void require(String at, Run run) {
-    Map<String, Object> either = new LinkedHashMap<>();
-    either.put("points", points);
-    either.put("tilt", tilt);
-    run.exactlyOneOf(at, either);
-    if (points != null) {
-      Rising.require(
-          at + "/points", "/frequency_hz", points.stream().map(LevelAt::frequencyHz).toList(), run);
-    }
   }
 
   /** The curve in dB over Hz. */

@@ -8,8 +8,13 @@ import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.Size;
 import org.footwell.calculation.Series;
+import org.footwell.calculation.rule.ExactlyOne;
+import org.footwell.calculation.rule.Needs;
 
-/** One channel of a recording. Exactly one of {@code samples}, with its rate, and {@code wav}. */
+/** One channel of a recording: its samples, or the file that holds them. */
+@ExactlyOne({"samples", "wav"})
+@Needs(field = "samples", beside = "rate_hz")
+@Needs(field = "channel", beside = "wav")
 public record Recording(
     @Schema(
             description =
@@ -20,17 +25,15 @@ public record Recording(
         Double rateHz,
     @ArraySchema(
             arraySchema =
-                @Schema(
-                    description =
-                        "The samples, read in single precision; full scale is 1. Instead of wav"),
+                @Schema(description = "The samples, read in single precision; full scale is 1"),
             schema = @Schema(minimum = "-1000", maximum = "1000"),
             minItems = RecordingRules.FEWEST_SAMPLES,
             maxItems = RecordingRules.MOST_SAMPLES)
         Series samples,
     @Schema(
             description =
-                "Name of the part of a multipart/form-data request that holds the WAV file, instead"
-                    + " of samples: integers of 16, 24 or 32 bits or floating point of 32 bits, 44.1"
+                "Name of the part of a multipart/form-data request that holds the WAV file:"
+                    + " integers of 16, 24 or 32 bits or floating point of 32 bits, 44.1"
                     + " to 192 kHz, one or several channels")
         @Size(min = 1, max = 60)
         String wav,

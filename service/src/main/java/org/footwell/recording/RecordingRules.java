@@ -9,9 +9,6 @@ import static org.footwell.recording.RecordingFault.SAMPLE_OUT_OF_RANGE;
 import static org.footwell.recording.RecordingFault.SAMPLE_RATES_MIXED;
 import static org.footwell.recording.RecordingFault.WAV_NOT_UPLOADED;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
-import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Series;
 
@@ -55,25 +52,8 @@ public final class RecordingRules {
    * @return whether it can be used
    */
   public boolean check(Recording recording, String at) {
-    if (recording.wav() != null && recording.samples() == null) {
+    if (recording.wav() != null) {
       run.refuse(WAV_NOT_UPLOADED).at(at + "/wav").given(recording.wav());
-      return false;
-    }
-    Map<String, Object> either = new LinkedHashMap<>();
-    either.put("samples", recording.samples());
-    either.put("wav", recording.wav());
-    if (recording.samples() == null || recording.wav() != null) {
-      run.exactlyOneOf(at, either);
-      return false;
-    }
-    if (recording.channel() != null) {
-      run.refuse(CoreFault.NOT_ALLOWED)
-          .at(at + "/channel")
-          .given(recording.channel())
-          .allowed("left out unless wav is given");
-    }
-    if (recording.rateHz() == null) {
-      run.refuse(CoreFault.REQUIRED).at(at + "/rate_hz").allowed("given with samples");
       return false;
     }
     boolean sameRate = rate(recording.rateHz(), at);

@@ -62,7 +62,7 @@ final class PartReview {
         .xmaxMm(part.xmaxMm())
         .leMh(coil == null || coil.leMh() == 0 ? null : (Double) (coil.leMh() * joined))
         .sensitivity(part.sensitivity())
-        .continuousW(part.continuousPowerW())
+        .continuousPowerW(part.continuousPowerW())
         .massG(part.massG())
         .reconcile(DriverCheckRequest.Reconcile.WHEN_OFF)
         .build();
@@ -74,7 +74,7 @@ final class PartReview {
             : Rebase.to(at, part.id())
                 .from("", at, at + "/impedance")
                 .with("/re_ohm", at + "/impedance/re_ohm"))
-        .with("/continuous_w", at + "/continuous_power_w")
+        .with("/continuous_power_w", at + "/continuous_power_w")
         // A plan needs no complete data sheet.
         .without(DriverFinding.NOT_CHECKED, DriverFinding.POORLY_DETERMINED);
   }

@@ -178,8 +178,10 @@ class CsvBatchTest {
   @Test
   void onlyTheFiguresAskedForAreAppendedInTheOrderAskedFor() {
     String csv =
-        "power_w,driver.sensitivity.level_db_spl,driver.sensitivity.basis,driver.rated_ohm\n"
-            + "10,90,one_watt,8\n";
+        """
+        power_w,driver.sensitivity.level_db_spl,driver.sensitivity.basis,driver.rated_ohm
+        10,90,one_watt,8
+        """;
     Response response =
         given()
             .contentType("text/csv")

@@ -45,8 +45,8 @@ class GeneratedClientIT {
        "vas_l": 43.2, "sd_cm2": 330, "xmax_mm": 9, "xmax_basis": "geometric", "bl_tm": 9.5,
        "mms_g": 62, "cms_mm_per_n": 0.28, "rms_kg_per_s": 2.1, "le_mh": 1.2,
        "sensitivity": {"level_db_spl": 92, "basis": "two_point_eight_three_volt"},
-       "continuous_w": 250, "peak_w": 500, "nominal_mm": 250, "outside_mm": 262,
-       "cutout_mm": 235, "depth_mm": 110, "mass_g": 3100, "temperature_c": 20}
+       "continuous_power_w": 250, "peak_power_w": 500, "nominal_mm": 250, "outside_mm": 262,
+       "cutout_mm": 235, "mounting_depth_mm": 110, "mass_g": 3100, "temperature_c": 20}
       """;
 
   /** What the service reads whole before it answers. */

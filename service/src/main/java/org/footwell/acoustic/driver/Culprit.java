@@ -103,7 +103,7 @@ final class Culprit {
   private Slip onlySlip(Function<Figure, List<UnitSlip>> slips) {
     Slip found = null;
     for (Figure figure : Figure.ALL) {
-      if (figure == Figure.LEVEL || !sheet.isGiven(figure)) {
+      if (figure == Figure.SENSITIVITY || !sheet.isGiven(figure)) {
         continue;
       }
       for (UnitSlip slip : slips.apply(figure)) {
@@ -137,8 +137,8 @@ final class Culprit {
   }
 
   private boolean hasUsualResistance(Sheet other) {
-    double ratio = other.of(Figure.RE) / other.drive.ratedOhm();
-    return !other.isKnown(Figure.RE)
+    double ratio = other.of(Figure.RE_OHM) / other.drive.ratedOhm();
+    return !other.isKnown(Figure.RE_OHM)
         || (ratio >= tolerance.reRatioLow() * (1 - SLACK)
             && ratio <= tolerance.reRatioHigh() * (1 + SLACK));
   }
@@ -146,18 +146,18 @@ final class Culprit {
   private boolean fitsNominal(Sheet other) {
     boolean isSmall = UsualRange.isSmall(other, nominalMm);
     return nominalMm == null
-        || !other.isKnown(Figure.SD)
+        || !other.isKnown(Figure.SD_CM2)
         || UsualRange.DIAMETER.isSuspicious(nominalMm, isSmall)
         || UsualRange.fitsNominal(
-            Piston.EFFECTIVE_DIAMETER.at(other.of(Figure.SD)), nominalMm, isSmall);
+            Piston.EFFECTIVE_DIAMETER.at(other.of(Figure.SD_CM2)), nominalMm, isSmall);
   }
 
   /** Whether the moving mass is out of all proportion to the cone area. */
   static boolean hasOddMass(Sheet sheet) {
-    if (!sheet.isKnown(Figure.MMS) || !sheet.isKnown(Figure.SD)) {
+    if (!sheet.isKnown(Figure.MMS_G) || !sheet.isKnown(Figure.SD_CM2)) {
       return false;
     }
-    double massPerArea = sheet.of(Figure.MMS) / sheet.of(Figure.SD);
+    double massPerArea = sheet.of(Figure.MMS_G) / sheet.of(Figure.SD_CM2);
     return massPerArea < UsualRange.LEAST_MASS_PER_AREA
         || massPerArea > UsualRange.MOST_MASS_PER_AREA;
   }
@@ -178,7 +178,7 @@ final class Culprit {
   }
 
   private void suspect(Figure figure, Sheet rest, Agreement agreement, List<Suspect> into) {
-    if (figure == Figure.LEVEL) {
+    if (figure == Figure.SENSITIVITY) {
       double implied = level(agreement);
       into.add(new Suspect(figure, implied, becomesUsual(figure, implied)));
     } else if (!rest.isKnown(figure)) {

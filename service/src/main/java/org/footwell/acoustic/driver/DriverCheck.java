@@ -1,11 +1,12 @@
 package org.footwell.acoustic.driver;
 
 import java.util.List;
-import java.util.StringJoiner;
+import java.util.stream.Stream;
 import org.footwell.acoustic.driver.DriverCheckRequest.Reconcile;
 import org.footwell.acoustic.driver.DriverCheckResult.Adjusted;
 import org.footwell.acoustic.driver.DriverCheckResult.Completed;
 import org.footwell.acoustic.driver.DriverCheckResult.Discrepancy;
+import org.footwell.acoustic.driver.DriverCheckResult.DisplacementBasis;
 import org.footwell.acoustic.driver.DriverCheckResult.Residual;
 import org.footwell.acoustic.driver.sheet.Agreement;
 import org.footwell.acoustic.driver.sheet.DriverLaws;
@@ -16,7 +17,6 @@ import org.footwell.acoustic.driver.sheet.Sheet;
 import org.footwell.acoustic.driver.sheet.Steps;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
-import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
 import org.footwell.physics.Air;
 import org.footwell.physics.ThieleSmall;
@@ -37,7 +37,7 @@ public final class DriverCheck implements Calculation<DriverCheckRequest, Driver
                "qms": 7.09, "qes": 0.56, "qts": 0.47, "vas_l": 43.2, "sd_cm2": 330,
                "xmax_mm": 9, "bl_tm": 9.5, "mms_g": 62, "cms_mm_per_n": 0.28, "le_mh": 1.2,
                "sensitivity": {"level_db_spl": 91, "basis": "two_point_eight_three_volt"},
-               "continuous_w": 250, "peak_w": 500, "nominal_mm": 250}
+               "continuous_power_w": 250, "peak_power_w": 500, "nominal_mm": 250}
               """)
           .sources(
               ThieleSmall.SMALL_DRIVER,
@@ -72,17 +72,17 @@ public final class DriverCheck implements Calculation<DriverCheckRequest, Driver
     remarks.remark();
     OtherRemarks others = new OtherRemarks(q, sheet, remarks.small(), run);
     others.ranges();
-    String unchecked = unchecked(agreement, run);
+    List<Figure> unchecked = unchecked(agreement, run);
 
     Double area = area(q, sheet, run);
     Double diameter = area == null ? null : (Double) others.diameter(area);
     boolean displaces = area != null && q.xmaxMm() != null;
     boolean redundant = reconciliation.redundancy() > 0;
-    boolean bandwidth = sheet.isKnown(Figure.FS) && sheet.isKnown(Figure.QES);
+    boolean bandwidth = sheet.isKnown(Figure.FS_HZ) && sheet.isKnown(Figure.QES);
     return DriverCheckResultBuilder.builder()
         .part(q.partId())
         .completed(Completed.of(sheet, area))
-        .paths(sheet.paths())
+        .paths(sheet.paths().stream().map(path -> path.text).toList())
         .referenceEfficiency(agreement.hasEfficiency() ? agreement.efficiency() : null)
         .referenceLevelDbSpl(agreement.hasEfficiency() ? agreement.referenceLevel() : null)
         .oneWattLevelDbSpl(agreement.hasLevels() ? agreement.oneWattLevel() : null)
@@ -93,7 +93,7 @@ public final class DriverCheck implements Calculation<DriverCheckRequest, Driver
         .efficiencyBandwidthHz(
             bandwidth
                 ? run.apply(
-                    DriverLaws.EFFICIENCY_BANDWIDTH, sheet.of(Figure.FS), sheet.of(Figure.QES))
+                    DriverLaws.EFFICIENCY_BANDWIDTH, sheet.of(Figure.FS_HZ), sheet.of(Figure.QES))
                 : null)
         .reRatio(others.reRatio())
         .peakOverContinuousDb(others.peak())
@@ -106,7 +106,7 @@ public final class DriverCheck implements Calculation<DriverCheckRequest, Driver
         .residual(redundant ? Residual.of(reconciliation) : null)
         .farthest(reconciliation.farthest())
         .farthestDeviations(redundant ? reconciliation.farthestDeviations() : null)
-        .oddOneOut(remarks.odd() == null ? null : remarks.odd().figure().field)
+        .oddOneOut(remarks.odd() == null ? null : remarks.odd().figure())
         .oddOneOutImplied(
             remarks.odd() != null && remarks.odd().isImplied() ? remarks.odd().implied() : null)
         .suspects(remarks.suspects())
@@ -122,18 +122,18 @@ public final class DriverCheck implements Calculation<DriverCheckRequest, Driver
             new Sheet.Drive(q.ratedOhm(), q.sensitivity() == null ? null : q.sensitivity().basis()),
             q.tolerance().printedRounding(),
             new Steps(run));
-    sheet.give(Figure.SD, q.sdCm2());
-    sheet.give(Figure.CMS, q.cmsMmPerN());
-    sheet.give(Figure.MMS, q.mmsG());
-    sheet.give(Figure.BL, q.blTm());
-    sheet.give(Figure.RE, q.reOhm());
-    sheet.give(Figure.RMS, q.rmsKgPerS());
-    sheet.give(Figure.FS, q.fsHz());
-    sheet.give(Figure.VAS, q.vasL());
+    sheet.give(Figure.SD_CM2, q.sdCm2());
+    sheet.give(Figure.CMS_MM_PER_N, q.cmsMmPerN());
+    sheet.give(Figure.MMS_G, q.mmsG());
+    sheet.give(Figure.BL_TM, q.blTm());
+    sheet.give(Figure.RE_OHM, q.reOhm());
+    sheet.give(Figure.RMS_KG_PER_S, q.rmsKgPerS());
+    sheet.give(Figure.FS_HZ, q.fsHz());
+    sheet.give(Figure.VAS_L, q.vasL());
     sheet.give(Figure.QES, q.qes());
     sheet.give(Figure.QMS, q.qms());
     sheet.give(Figure.QTS, q.qts());
-    sheet.give(Figure.LEVEL, q.sensitivity() == null ? null : q.sensitivity().levelDbSpl());
+    sheet.give(Figure.SENSITIVITY, q.sensitivity() == null ? null : q.sensitivity().levelDbSpl());
     sheet.complete();
     return sheet;
   }
@@ -141,37 +141,35 @@ public final class DriverCheck implements Calculation<DriverCheckRequest, Driver
   /** Cone area: known, or a rough estimate that nothing else is derived from. */
   private static Double area(DriverCheckRequest q, Sheet sheet, Run run) {
     boolean isCone = q.nominalMm() != null && q.nominalMm() > UsualRange.SMALL_MM;
-    if (sheet.isKnown(Figure.SD) || !isCone) {
-      return sheet.orNull(Figure.SD);
+    if (sheet.isKnown(Figure.SD_CM2) || !isCone) {
+      return sheet.orNull(Figure.SD_CM2);
     }
     double area = run.apply(DriverLaws.AREA_FROM_NOMINAL, q.nominalMm());
     run.find(DriverFinding.AREA_ESTIMATED).at("/nominal_mm").value(area);
     return area;
   }
 
-  private static String basis(DriverCheckRequest q) {
-    return q.xmaxBasis() == null ? "not_stated" : Names.of(q.xmaxBasis());
+  private static DisplacementBasis basis(DriverCheckRequest q) {
+    return q.xmaxBasis() == null
+        ? DisplacementBasis.NOT_STATED
+        : switch (q.xmaxBasis()) {
+          case GEOMETRIC -> DisplacementBasis.GEOMETRIC;
+          case DISTORTION -> DisplacementBasis.DISTORTION;
+        };
   }
 
-  /** Fields that nothing could be held against; a note unless only the losses are missing. */
-  private static String unchecked(Agreement agreement, Run run) {
-    StringJoiner fields = null;
-    boolean note = false;
-    for (Identity identity : Identity.ALL) {
-      if (!agreement.isChecked(identity)) {
-        fields = fields == null ? new StringJoiner(" ") : fields;
-        fields.add(identity.figure.field);
-        note |= identity != Identity.QMS;
-      }
-    }
-    if (fields == null) {
-      return null;
-    }
-    if (note) {
+  /** Figures that nothing could be held against; a note unless only the losses are missing. */
+  private static List<Figure> unchecked(Agreement agreement, Run run) {
+    List<Figure> figures =
+        Stream.of(Identity.ALL)
+            .filter(identity -> !agreement.isChecked(identity))
+            .map(identity -> identity.figure)
+            .toList();
+    if (figures.stream().anyMatch(figure -> figure != Figure.QMS)) {
       run.find(DriverFinding.NOT_CHECKED)
           .at("")
-          .fields("what", List.of(fields.toString().split(" ")));
+          .fields("what", figures.stream().map(figure -> figure.field).toList());
     }
-    return fields.toString();
+    return figures;
   }
 }

@@ -11,8 +11,9 @@ import org.footwell.calculation.Built;
 import org.footwell.parts.Sensitivity;
 
 /**
- * One record of a driver's data sheet, as far as it is known. Bounds are wide on purpose: a figure
- * in the wrong unit is a finding, not a refusal.
+ * One record of a driver's data sheet, as far as it is known: flat, since a catalogue has one in each
+ * row. Bounds are wide on purpose, unlike those of the driver that other requests share: a figure in
+ * the wrong unit is a finding here, not a refusal.
  */
 @Built
 public record DriverCheckRequest(
@@ -44,9 +45,8 @@ public record DriverCheckRequest(
         @DecimalMax("1000000")
         Double leMh,
     @Schema(description = "Stated sensitivity with its basis") Sensitivity sensitivity,
-    @Schema(description = "Continuous power, W") @DecimalMin("0.001") @DecimalMax("100000")
-        Double continuousW,
-    @Schema(description = "Peak power, W") @DecimalMin("0.001") @DecimalMax("1000000") Double peakW,
+    @DecimalMin("0.001") @DecimalMax("100000") Double continuousPowerW,
+    @DecimalMin("0.001") @DecimalMax("1000000") Double peakPowerW,
     @Schema(description = "Outside diameter of the frame, mm")
         @DecimalMin("0.0001")
         @DecimalMax("10000")
@@ -54,7 +54,7 @@ public record DriverCheckRequest(
     @Schema(description = "Diameter of the cut-out, mm") @DecimalMin("0.0001") @DecimalMax("10000")
         Double cutoutMm,
     @Schema(description = "Mounting depth, mm") @DecimalMin("0.0001") @DecimalMax("10000")
-        Double depthMm,
+        Double mountingDepthMm,
     @Schema(description = "Mass of the whole driver, g")
         @DecimalMin("0.001")
         @DecimalMax("10000000")

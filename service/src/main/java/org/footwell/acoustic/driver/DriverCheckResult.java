@@ -2,6 +2,7 @@ package org.footwell.acoustic.driver;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
+import java.util.List;
 import org.footwell.acoustic.driver.sheet.Agreement;
 import org.footwell.acoustic.driver.sheet.Figure;
 import org.footwell.acoustic.driver.sheet.Identity;
@@ -15,11 +16,8 @@ import org.footwell.calculation.Built;
 public record DriverCheckResult(
     @Schema(description = "The part_id of the request") String part,
     @Schema(description = "The figures, given or filled in") Completed completed,
-    @Schema(
-            description =
-                "How each filled-in figure was found, such as: qes from qts qms; absent when none"
-                    + " was")
-        String paths,
+    @Schema(description = "How each filled-in figure was found, such as: qes from qts qms")
+        List<String> paths,
     @Schema(description = "Reference efficiency in half space for 1 W into re, as a ratio")
         Double referenceEfficiency,
     @Schema(description = "Level at 1 m that the figures give for 1 W into re, dB SPL")
@@ -33,8 +31,7 @@ public record DriverCheckResult(
     @Schema(description = "Diameter of a circle of the cone area, mm") Double effectiveDiameterMm,
     @Schema(description = "Cone area times largest linear displacement, one way, cm³")
         Double displacementCm3,
-    @Schema(description = "What the displacement rests on: geometric, distortion or not_stated")
-        String displacementBasis,
+    @Schema(description = "What the displacement rests on") DisplacementBasis displacementBasis,
     @Schema(description = "fs over qes (efficiency bandwidth product, a rule of the trade), Hz")
         Double efficiencyBandwidthHz,
     @Schema(description = "re over rated impedance, as a ratio") Double reRatio,
@@ -43,7 +40,7 @@ public record DriverCheckResult(
     @Schema(description = "Speed of sound reckoned with, m/s") double speedOfSoundMPerS,
     @Schema(description = "How far given figures lie from what others give")
         Discrepancy discrepancy,
-    @Schema(description = "Figures that could not be held against others") String unchecked,
+    @Schema(description = "Figures that could not be held against others") List<Figure> unchecked,
     @Schema(
             description =
                 "How many more figures are given than the record needs; absent where it was not"
@@ -56,19 +53,29 @@ public record DriverCheckResult(
             description =
                 "The figure farthest from its adjusted value, counted in its own standard"
                     + " deviations; several where they cannot be told apart")
-        String farthest,
+        List<Figure> farthest,
     @Schema(description = "How many standard deviations that is") Double farthestDeviations,
     @Schema(
             description =
                 "The single figure without which the rest agrees, when one stands out; qes where"
                     + " qes and qts are wrong together or qes and qms are exchanged; absent when"
                     + " nothing disagrees")
-        String oddOneOut,
+        Figure oddOneOut,
     @Schema(description = "What the rest gives for it, in its unit") Double oddOneOutImplied,
     @Schema(
             description =
                 "Every single figure without which the rest agrees, the likeliest unnamed")
-        String suspects) {
+        List<Figure> suspects) {
+
+  /** What the largest linear displacement rests on. */
+  public enum DisplacementBasis {
+    /** The heights of coil and gap. */
+    GEOMETRIC,
+    /** A limit of distortion. */
+    DISTORTION,
+    /** The data sheet does not say it. */
+    NOT_STATED
+  }
 
   /** Thiele/Small figures. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -88,17 +95,17 @@ public record DriverCheckResult(
 
     static Completed of(Sheet sheet, Double area) {
       return DriverCheckResultCompletedBuilder.builder()
-          .reOhm(sheet.orNull(Figure.RE))
-          .fsHz(sheet.orNull(Figure.FS))
+          .reOhm(sheet.orNull(Figure.RE_OHM))
+          .fsHz(sheet.orNull(Figure.FS_HZ))
           .qms(sheet.orNull(Figure.QMS))
           .qes(sheet.orNull(Figure.QES))
           .qts(sheet.orNull(Figure.QTS))
-          .vasL(sheet.orNull(Figure.VAS))
+          .vasL(sheet.orNull(Figure.VAS_L))
           .sdCm2(area)
-          .blTm(sheet.orNull(Figure.BL))
-          .mmsG(sheet.orNull(Figure.MMS))
-          .cmsMmPerN(sheet.orNull(Figure.CMS))
-          .rmsKgPerS(sheet.orNull(Figure.RMS))
+          .blTm(sheet.orNull(Figure.BL_TM))
+          .mmsG(sheet.orNull(Figure.MMS_G))
+          .cmsMmPerN(sheet.orNull(Figure.CMS_MM_PER_N))
+          .rmsKgPerS(sheet.orNull(Figure.RMS_KG_PER_S))
           .build();
     }
   }
@@ -144,18 +151,18 @@ public record DriverCheckResult(
 
     static Adjusted of(Reconciliation by) {
       return DriverCheckResultAdjustedBuilder.builder()
-          .reOhm(by.adjustedOrNull(Figure.RE))
-          .fsHz(by.adjustedOrNull(Figure.FS))
+          .reOhm(by.adjustedOrNull(Figure.RE_OHM))
+          .fsHz(by.adjustedOrNull(Figure.FS_HZ))
           .qms(by.adjustedOrNull(Figure.QMS))
           .qes(by.adjustedOrNull(Figure.QES))
           .qts(by.adjustedOrNull(Figure.QTS))
-          .vasL(by.adjustedOrNull(Figure.VAS))
-          .sdCm2(by.adjustedOrNull(Figure.SD))
-          .blTm(by.adjustedOrNull(Figure.BL))
-          .mmsG(by.adjustedOrNull(Figure.MMS))
-          .cmsMmPerN(by.adjustedOrNull(Figure.CMS))
-          .rmsKgPerS(by.adjustedOrNull(Figure.RMS))
-          .sensitivityDbSpl(by.adjustedOrNull(Figure.LEVEL))
+          .vasL(by.adjustedOrNull(Figure.VAS_L))
+          .sdCm2(by.adjustedOrNull(Figure.SD_CM2))
+          .blTm(by.adjustedOrNull(Figure.BL_TM))
+          .mmsG(by.adjustedOrNull(Figure.MMS_G))
+          .cmsMmPerN(by.adjustedOrNull(Figure.CMS_MM_PER_N))
+          .rmsKgPerS(by.adjustedOrNull(Figure.RMS_KG_PER_S))
+          .sensitivityDbSpl(by.adjustedOrNull(Figure.SENSITIVITY))
           .build();
     }
   }
@@ -179,18 +186,18 @@ public record DriverCheckResult(
 
     static Residual of(Reconciliation by) {
       return DriverCheckResultResidualBuilder.builder()
-          .rePercent(by.residualOrNull(Figure.RE))
-          .fsPercent(by.residualOrNull(Figure.FS))
+          .rePercent(by.residualOrNull(Figure.RE_OHM))
+          .fsPercent(by.residualOrNull(Figure.FS_HZ))
           .qmsPercent(by.residualOrNull(Figure.QMS))
           .qesPercent(by.residualOrNull(Figure.QES))
           .qtsPercent(by.residualOrNull(Figure.QTS))
-          .vasPercent(by.residualOrNull(Figure.VAS))
-          .sdPercent(by.residualOrNull(Figure.SD))
-          .blPercent(by.residualOrNull(Figure.BL))
-          .mmsPercent(by.residualOrNull(Figure.MMS))
-          .cmsPercent(by.residualOrNull(Figure.CMS))
-          .rmsPercent(by.residualOrNull(Figure.RMS))
-          .sensitivityDb(by.residualOrNull(Figure.LEVEL))
+          .vasPercent(by.residualOrNull(Figure.VAS_L))
+          .sdPercent(by.residualOrNull(Figure.SD_CM2))
+          .blPercent(by.residualOrNull(Figure.BL_TM))
+          .mmsPercent(by.residualOrNull(Figure.MMS_G))
+          .cmsPercent(by.residualOrNull(Figure.CMS_MM_PER_N))
+          .rmsPercent(by.residualOrNull(Figure.RMS_KG_PER_S))
+          .sensitivityDb(by.residualOrNull(Figure.SENSITIVITY))
           .build();
     }
   }

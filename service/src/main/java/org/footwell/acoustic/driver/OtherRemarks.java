@@ -58,13 +58,13 @@ final class OtherRemarks {
   void ranges() {
     range("/le_mh", q.leMh(), UsualRange.LE, UnitSlip.INDUCTANCE);
     xmax();
-    range("/continuous_w", q.continuousW(), UsualRange.POWER, UnitSlip.POWER);
-    range("/peak_w", q.peakW(), UsualRange.POWER, UnitSlip.POWER);
+    range("/continuous_power_w", q.continuousPowerW(), UsualRange.POWER, UnitSlip.POWER);
+    range("/peak_power_w", q.peakPowerW(), UsualRange.POWER, UnitSlip.POWER);
     range("/mass_g", q.massG(), UsualRange.DRIVER_MASS, UnitSlip.MASS);
     range(NOMINAL, q.nominalMm(), UsualRange.DIAMETER, UnitSlip.LENGTH);
     range("/outside_mm", q.outsideMm(), UsualRange.DIAMETER, UnitSlip.LENGTH);
     range("/cutout_mm", q.cutoutMm(), UsualRange.DIAMETER, UnitSlip.LENGTH);
-    range("/depth_mm", q.depthMm(), UsualRange.DEPTH, UnitSlip.LENGTH);
+    range("/mounting_depth_mm", q.mountingDepthMm(), UsualRange.DEPTH, UnitSlip.LENGTH);
     if (q.cutoutMm() != null && q.outsideMm() != null && q.cutoutMm() >= q.outsideMm()) {
       run.find(DriverFinding.CUTOUT_TOO_LARGE)
           .at("/cutout_mm")
@@ -100,16 +100,16 @@ final class OtherRemarks {
   /** Largest usual displacement, mm, as far as cone, nominal size and depth are in order. */
   private double mostXmax() {
     double most = UsualRange.XMAX.high(small);
-    double area = sheet.of(Figure.SD);
-    if (sheet.isKnown(Figure.SD) && UsualRange.SD.holds(area, small)) {
+    double area = sheet.of(Figure.SD_CM2);
+    if (sheet.isKnown(Figure.SD_CM2) && UsualRange.SD.holds(area, small)) {
       double diameter = Piston.EFFECTIVE_DIAMETER.at(area);
       most = Math.min(most, UsualRange.MOST_XMAX_PER_DIAMETER * diameter);
     } else if (q.nominalMm() != null && UsualRange.DIAMETER.holds(q.nominalMm(), small)) {
       double largest = UsualRange.mostDiameter(q.nominalMm(), small);
       most = Math.min(most, UsualRange.MOST_XMAX_PER_DIAMETER * largest);
     }
-    if (q.depthMm() != null && UsualRange.DEPTH.holds(q.depthMm(), small)) {
-      most = Math.min(most, UsualRange.MOST_XMAX_PER_DEPTH * q.depthMm());
+    if (q.mountingDepthMm() != null && UsualRange.DEPTH.holds(q.mountingDepthMm(), small)) {
+      most = Math.min(most, UsualRange.MOST_XMAX_PER_DEPTH * q.mountingDepthMm());
     }
     return most;
   }
@@ -150,10 +150,10 @@ final class OtherRemarks {
 
   /** Of several ways to mistake a nominal size those that a known cone fits; all if it fits none. */
   private List<UnitSlip> fittingCone(double nominal, List<UnitSlip> slips) {
-    if (!sheet.isKnown(Figure.SD)) {
+    if (!sheet.isKnown(Figure.SD_CM2)) {
       return slips;
     }
-    double diameter = Piston.EFFECTIVE_DIAMETER.at(sheet.of(Figure.SD));
+    double diameter = Piston.EFFECTIVE_DIAMETER.at(sheet.of(Figure.SD_CM2));
     List<UnitSlip> fitting =
         slips.stream()
             .filter(s -> UsualRange.fitsNominal(diameter, nominal * s.factor(), small))
@@ -163,16 +163,16 @@ final class OtherRemarks {
 
   /** re over rated impedance; null without re. */
   Double reRatio() {
-    if (!sheet.isKnown(Figure.RE)) {
+    if (!sheet.isKnown(Figure.RE_OHM)) {
       return null;
     }
-    double re = sheet.of(Figure.RE);
+    double re = sheet.of(Figure.RE_OHM);
     double rated = q.ratedOhm();
     double ratio = run.apply(RE_RATIO, re, rated);
     double low = tolerance.reRatioLow();
     double high = tolerance.reRatioHigh();
-    double rounding = 1 + sheet.rounding(Figure.RE);
-    String pointer = sheet.isGiven(Figure.RE) ? Figure.RE.pointer() : "/rated_ohm";
+    double rounding = 1 + sheet.rounding(Figure.RE_OHM);
+    String pointer = sheet.isGiven(Figure.RE_OHM) ? Figure.RE_OHM.pointer() : "/rated_ohm";
     if (ratio * GROSS_RATIO < low / rounding || ratio > high * GROSS_RATIO * rounding) {
       run.find(DriverFinding.RE_CONTRADICTS_RATED)
           .at(pointer)
@@ -199,17 +199,17 @@ final class OtherRemarks {
 
   /** Peak over continuous power in dB; null without both. */
   Double peak() {
-    if (q.peakW() == null || q.continuousW() == null) {
+    if (q.peakPowerW() == null || q.continuousPowerW() == null) {
       return null;
     }
-    double db = run.apply(PEAK, q.peakW(), q.continuousW());
+    double db = run.apply(PEAK, q.peakPowerW(), q.continuousPowerW());
     if (db < 0) {
       run.find(DriverFinding.PEAK_BELOW_CONTINUOUS)
-          .at("/peak_w")
-          .value(q.peakW())
-          .limit(q.continuousW());
+          .at("/peak_power_w")
+          .value(q.peakPowerW())
+          .limit(q.continuousPowerW());
     } else if (db > tolerance.peakDb() + DB_ROUNDING) {
-      run.find(DriverFinding.PEAK_INFLATED).at("/peak_w").value(db).limit(tolerance.peakDb());
+      run.find(DriverFinding.PEAK_INFLATED).at("/peak_power_w").value(db).limit(tolerance.peakDb());
     }
     return db;
   }
@@ -217,7 +217,7 @@ final class OtherRemarks {
   /** Effective diameter in mm of a cone area; that of a known one is held against the nominal size. */
   double diameter(double area) {
     double diameter = run.apply(Piston.EFFECTIVE_DIAMETER, area);
-    if (q.nominalMm() != null && sheet.isKnown(Figure.SD)) {
+    if (q.nominalMm() != null && sheet.isKnown(Figure.SD_CM2)) {
       double nominal = q.nominalMm();
       if (!UsualRange.DIAMETER.isSuspicious(nominal, small)
           && !UsualRange.fitsNominal(diameter, nominal, small)) {

@@ -1,7 +1,6 @@
 package org.footwell.acoustic.driver;
 
 import java.util.List;
-import java.util.StringJoiner;
 import org.footwell.acoustic.driver.Culprit.QPair;
 import org.footwell.acoustic.driver.Culprit.Suspect;
 import org.footwell.acoustic.driver.sheet.Agreement;
@@ -28,7 +27,7 @@ final class SheetRemarks {
   private final Run run;
   private final boolean small;
   private Suspect odd;
-  private String suspects;
+  private List<Figure> suspects = List.of();
 
   SheetRemarks(
       Sheet sheet,
@@ -50,8 +49,8 @@ final class SheetRemarks {
     return odd;
   }
 
-  /** Fields that may be wrong, or null. */
-  String suspects() {
+  /** Figures that may be wrong; none when nothing disagrees or more than one is wrong. */
+  List<Figure> suspects() {
     return suspects;
   }
 
@@ -87,7 +86,7 @@ final class SheetRemarks {
         .value(sheet.of(Figure.QES))
         .limit(sheet.of(Figure.QMS));
     odd = new Suspect(Figure.QES, sheet.of(Figure.QMS), true);
-    suspects = Figure.QES.field + " " + Figure.QMS.field;
+    suspects = List.of(Figure.QES, Figure.QMS);
     return true;
   }
 
@@ -103,14 +102,14 @@ final class SheetRemarks {
         .with("slip", slip.slip().words())
         .with("right", Phrase.of(DriverWords.NUMBER).with("number", slip.right()));
     odd = new Suspect(slip.figure(), slip.right(), true);
-    suspects = slip.figure().field;
+    suspects = List.of(slip.figure());
     return true;
   }
 
   /** Whether a figure, given or derived, is so far from the usual that a unit may be wrong. */
   private boolean isStrange() {
     for (Figure figure : Figure.ALL) {
-      if (figure != Figure.LEVEL
+      if (figure != Figure.SENSITIVITY
           && sheet.isKnown(figure)
           && UsualRange.of(figure).isSuspicious(sheet.of(figure), small)) {
         return true;
@@ -144,8 +143,8 @@ final class SheetRemarks {
         && Math.abs(agreement.otherBasisExcess()) < agreement.allowed(Identity.SENSITIVITY) / 2) {
       run.find(DriverFinding.SENSITIVITY_FITS_OTHER_BASIS)
           .at("/sensitivity/basis")
-          .value(sheet.of(Figure.LEVEL))
-          .limit(sheet.of(Figure.LEVEL) - agreement.otherBasisExcess())
+          .value(sheet.of(Figure.SENSITIVITY))
+          .limit(sheet.of(Figure.SENSITIVITY) - agreement.otherBasisExcess())
           .with(
               "other", sheet.drive.isPerVolt() ? DriverWords.FOR_ONE_WATT : DriverWords.AT_2_83_V);
     }
@@ -178,12 +177,11 @@ final class SheetRemarks {
     if (all.isEmpty()) {
       run.find(DriverFinding.SEVERAL_FIGURES_WRONG)
           .at("")
-          .fields("farthest", List.of(reconciliation.farthest().split(" ")));
+          .fields(
+              "farthest", reconciliation.farthest().stream().map(figure -> figure.field).toList());
       return;
     }
-    StringJoiner names = new StringJoiner(" ");
-    all.forEach(suspect -> names.add(suspect.figure().field));
-    suspects = names.toString();
+    suspects = all.stream().map(Suspect::figure).toList();
     odd = single;
     if (single == null) {
       run.find(DriverFinding.ONE_OF_SEVERAL_WRONG).at("").with("names", described(all));
@@ -222,7 +220,7 @@ final class SheetRemarks {
   }
 
   private void blame(QPair pair) {
-    suspects = Figure.QES.field + " " + Figure.QTS.field;
+    suspects = List.of(Figure.QES, Figure.QTS);
     odd = new Suspect(Figure.QES, pair.impliedQes(), pair.unusual());
     run.find(DriverFinding.QES_AND_QTS_WRONG)
         .at(Figure.QES.pointer())
@@ -267,10 +265,10 @@ final class SheetRemarks {
       }
     }
     if (!told && Culprit.hasOddMass(sheet)) {
-      double mass = sheet.of(Figure.MMS);
-      double area = sheet.of(Figure.SD);
+      double mass = sheet.of(Figure.MMS_G);
+      double area = sheet.of(Figure.SD_CM2);
       run.find(DriverFinding.MASS_UNUSUAL_FOR_AREA)
-          .at(pointer(Figure.MMS))
+          .at(pointer(Figure.MMS_G))
           .value(mass / area)
           .with("mass", mass)
           .with("area", area)

@@ -42,15 +42,15 @@ record UnitSlip(double factor, Phrase words) {
   /** Wrong units of a figure that were seen on data sheets, the usual ones first. */
   static List<UnitSlip> units(Figure figure) {
     return switch (figure) {
-      case SD ->
+      case SD_CM2 ->
           List.of(unit(10000, "m²"), unit(0.01, "mm²"), slip(6.4516, DriverWords.IN_SQUARE_INCHES));
-      case CMS -> List.of(unit(0.001, "µm/N"), unit(1000, "m/N"));
-      case MMS -> List.of(unit(1000, "kg"), unit(0.001, "mg"));
-      case VAS ->
+      case CMS_MM_PER_N -> List.of(unit(0.001, "µm/N"), unit(1000, "m/N"));
+      case MMS_G -> List.of(unit(1000, "kg"), unit(0.001, "mg"));
+      case VAS_L ->
           List.of(unit(1000, "m³"), slip(28.3168, DriverWords.IN_CUBIC_FEET), unit(0.001, "cm³"));
-      case FS -> List.of(unit(1000, "kHz"));
-      case RE -> List.of(unit(1000, "kohm"), unit(0.001, "mohm"));
-      case RMS -> List.of(unit(0.001, "g/s"));
+      case FS_HZ -> List.of(unit(1000, "kHz"));
+      case RE_OHM -> List.of(unit(1000, "kohm"), unit(0.001, "mohm"));
+      case RMS_KG_PER_S -> List.of(unit(0.001, "g/s"));
       default -> List.of();
     };
   }

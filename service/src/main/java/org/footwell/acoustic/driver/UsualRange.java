@@ -79,14 +79,14 @@ enum UsualRange {
 
   /** Whether the driver is a small one: by cone area if that can be, by size and resonance otherwise. */
   static boolean isSmall(Sheet sheet, Double nominalMm) {
-    double sd = sheet.of(Figure.SD);
+    double sd = sheet.of(Figure.SD_CM2);
     if (sd >= SD.smallLow && sd <= SD.largeHigh) {
       return sd < SMALL_CM2;
     }
     if (nominalMm != null && nominalMm > SMALL_MM) {
       return false;
     }
-    return sheet.isKnown(Figure.FS) ? sheet.of(Figure.FS) > SMALL_HZ : nominalMm != null;
+    return sheet.isKnown(Figure.FS_HZ) ? sheet.of(Figure.FS_HZ) > SMALL_HZ : nominalMm != null;
   }
 
   static double leastDiameter(double nominalMm, boolean small) {

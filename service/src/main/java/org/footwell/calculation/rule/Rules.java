@@ -16,7 +16,7 @@ public final class Rules {
   public static List<Rule> of(Class<?> record) {
     List<Rule> rules = new ArrayList<>(declaredOn(record));
     for (Class<?> form : record.getInterfaces()) {
-      rules.addAll(declaredOn(form));
+      rules.addAll(of(form));
     }
     return List.copyOf(rules);
   }

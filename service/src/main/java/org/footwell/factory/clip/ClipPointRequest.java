@@ -7,26 +7,32 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.rule.AtMostOne;
+import org.footwell.calculation.rule.ExactlyOne;
+import org.footwell.calculation.rule.Needs;
+import org.footwell.calculation.rule.Unique;
 import org.footwell.recording.Recording;
 
-/** A sine at several volume steps. Exactly one of {@code captures} and {@code readings}. */
+/** A sine at several volume steps. */
 @Built
+@ExactlyOne({"captures", "readings"})
+@AtMostOne({"readings", "tone_hz"})
+@AtMostOne({"readings", "full_scale_v"})
+@Unique("captures.*.volume_step")
+@Unique("readings.*.volume_step")
 public record ClipPointRequest(
     @Schema(
             description =
                 "Captures of the output, one for each volume step, all with the same gain of the"
-                    + " recorder and the tone all through. Exactly one of captures and readings")
+                    + " recorder and the tone all through")
         @Size(min = 1, max = 64)
         List<@NotNull Capture> captures,
-    @Schema(
-            description =
-                "What an analyser showed at each volume step. Exactly one of captures and readings")
-        @Size(min = 1, max = 200)
+    @Schema(description = "What an analyser showed at each volume step") @Size(min = 1, max = 200)
         List<@NotNull Reading> readings,
     @Schema(
             description =
                 "About what frequency the tone has, Hz, within 5 %; absent: the strongest line is"
-                    + " taken. With captures only")
+                    + " taken")
         @DecimalMin("20")
         @DecimalMax("20000")
         Double toneHz,
@@ -48,7 +54,7 @@ public record ClipPointRequest(
     @Schema(
             description =
                 "Peak voltage at the recorder's input that makes a sample of 1, V; absent: no"
-                    + " voltages are given. With captures only")
+                    + " voltages are given")
         @DecimalMin("0.001")
         @DecimalMax("1000")
         Double fullScaleV,
@@ -86,6 +92,8 @@ public record ClipPointRequest(
       @Schema(description = "The output at this step") @NotNull Recording recording) {}
 
   /** What an analyser showed. */
+  @Needs(field = "positive_peak_v", beside = "negative_peak_v")
+  @Needs(field = "negative_peak_v", beside = "positive_peak_v")
   public record Reading(
       @NotNull Integer volumeStep,
       @Schema(description = "Harmonics over fundamental, percent; not with noise") @NotNull
@@ -94,8 +102,7 @@ public record ClipPointRequest(
           Double outputV,
       @Schema(
               description =
-                  "Height of the upper peak above the mean, V; with negative_peak_v, for whether"
-                      + " clipping is symmetric")
+                  "Height of the upper peak above the mean, V, for whether clipping is symmetric")
           @DecimalMin("0.0001")
           @DecimalMax("1000")
           Double positivePeakV,

@@ -6,7 +6,6 @@ import static org.footwell.factory.rolloff.RolloffFault.CAPTURE_SHORTER_THAN_BAN
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -96,15 +95,9 @@ record BandTable(
     double[] bands = ThirdOctaves.between(q.lowestHz(), q.referenceToHz()).toArray();
     RecordingRules rules = new RecordingRules(run);
     Map<Integer, Integer> places = new TreeMap<>();
-    Set<Integer> seen = new HashSet<>();
     double shortest = Double.POSITIVE_INFINITY;
     for (int i = 0; i < q.captures().size(); i++) {
       NoiseCapture capture = q.captures().get(i);
-      if (!seen.add(capture.volumeStep())) {
-        run.refuse(CoreFault.DUPLICATE)
-            .at("/captures/" + i + "/volume_step")
-            .given(capture.volumeStep());
-      }
       places.put(capture.volumeStep(), i);
       String at = "/captures/" + i + "/recording";
       if (rules.check(capture.recording(), at) && bands.length > 0) {

@@ -4,7 +4,7 @@ import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.List;
 import org.footwell.calculation.Formula;
-import org.footwell.factory.rolloff.BassRolloffRequest.BassDriver;
+import org.footwell.factory.rolloff.BassRolloffRequest.DriverLevel;
 import org.footwell.factory.rolloff.BassRolloffRequest.Headroom;
 import org.footwell.factory.rolloff.BassRolloffResult.HeldBy;
 import org.footwell.physics.Air;
@@ -103,21 +103,21 @@ final class BassLimits {
 
   /** One-way peak in mm: the RMS of all bass bands together, and the crest factor. */
   double displacementMm(int step, List<Double> gains, double share) {
-    BassDriver driver = q.driver();
-    int stated = table.indexOfStep(driver.volumeStep());
-    int band = table.indexOfBand(driver.frequencyHz());
+    DriverLevel known = q.driverLevel();
+    int stated = table.indexOfStep(known.volumeStep());
+    int band = table.indexOfBand(known.frequencyHz());
     double squares = 0;
     for (int b = 0; b < bassBands; b++) {
       double level =
-          driver.levelDbSpl()
+          known.levelDbSpl()
               + table.level(step, b)
               - table.level(stated, band)
               + share * gains.get(b);
       double peak =
           Piston.DISPLACEMENT_OF_LEVEL.at(
-              table.bandsHz().get(b), driver.sdCm2(), level, Air.REFERENCE_DENSITY_KG_PER_M3);
+              table.bandsHz().get(b), q.driver().sdCm2(), level, Air.REFERENCE_DENSITY_KG_PER_M3);
       squares += peak * peak / 2;
     }
-    return Math.sqrt(squares) * Decibels.toAmplitude(driver.crestFactorDb());
+    return Math.sqrt(squares) * Decibels.toAmplitude(known.crestFactorDb());
   }
 }

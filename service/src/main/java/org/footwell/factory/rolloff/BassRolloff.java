@@ -61,7 +61,6 @@ public final class BassRolloff implements Calculation<BassRolloffRequest, BassRo
 
   @Override
   public BassRolloffResult compute(BassRolloffRequest q, Run run) {
-    RolloffRules.requireFields(q, run);
     BandTable table = BandTable.of(q, run);
     Losses losses = RolloffRules.requireTable(q, table, run);
     BassLimits limits = new BassLimits(table, q, losses.bassBands());

@@ -9,21 +9,30 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.rule.Ascending;
+import org.footwell.calculation.rule.ExactlyOne;
+import org.footwell.calculation.rule.Needed;
+import org.footwell.calculation.rule.Needs;
+import org.footwell.calculation.rule.Unique;
+import org.footwell.parts.Driver;
 import org.footwell.recording.Recording;
 
-/** Band levels at several volume steps. Exactly one of {@code captures} and {@code levels}. */
+/** Band levels at several volume steps. */
 @Built
+@ExactlyOne({"captures", "levels"})
+@Unique("captures.*.volume_step")
+@Ascending({"reference_from_hz", "reference_to_hz"})
+@Needed({"driver.sd_cm2", "driver.xmax_mm"})
+@Needs(field = "driver", beside = "driver_level")
+@Needs(field = "driver_level", beside = "driver")
 public record BassRolloffRequest(
     @Schema(
             description =
                 "Captures of the output with pink noise, one for each volume step, all with the same"
-                    + " gain of the recorder. Exactly one of captures and levels")
+                    + " gain of the recorder")
         @Size(min = 1, max = 64)
         List<@NotNull NoiseCapture> captures,
-    @Schema(
-            description =
-                "Levels of third octaves, every band at every volume step. Exactly one of captures"
-                    + " and levels")
+    @Schema(description = "Levels of third octaves, every band at every volume step")
         @Size(min = 1, max = 2000)
         List<@NotNull BandAtStep> levels,
     @Schema(
@@ -56,7 +65,9 @@ public record BassRolloffRequest(
         @DecimalMax("40")
         Double mostGainDb,
     @Schema(description = "Room that is left electrically; absent: not known") Headroom headroom,
-    @Schema(description = "What the driver can move; absent: not known") BassDriver driver) {
+    @Schema(description = "The driver that plays the bass; absent: not known") Driver driver,
+    @Schema(description = "How loud one such driver is at one volume step")
+        DriverLevel driverLevel) {
 
   public BassRolloffRequest {
     lowestHz = lowestHz == null ? Double.valueOf(25) : lowestHz;
@@ -99,10 +110,8 @@ public record BassRolloffRequest(
           @DecimalMax("60")
           Double headroomDb) {}
 
-  /** The driver that plays the bass, and how loud it is at one volume step. */
-  public record BassDriver(
-      @NotNull Double sdCm2,
-      @NotNull Double xmaxMm,
+  /** How loud the driver is in one band at one volume step. */
+  public record DriverLevel(
       @NotNull Integer volumeStep,
       @Schema(description = "A bass band that was measured, Hz: where level_db_spl was taken")
           @NotNull
@@ -122,7 +131,7 @@ public record BassRolloffRequest(
                   "Peak over RMS of the displacement, dB; pink noise and music have about 12")
           Double crestFactorDb) {
 
-    public BassDriver {
+    public DriverLevel {
       crestFactorDb = crestFactorDb == null ? Double.valueOf(12) : crestFactorDb;
     }
   }

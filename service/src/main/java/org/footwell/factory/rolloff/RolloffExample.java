@@ -30,8 +30,8 @@ final class RolloffExample {
     return """
     {"levels": [%s],
      "headroom": {"volume_step": 30, "headroom_db": 10},
-     "driver": {"sd_cm2": 500, "xmax_mm": 12, "volume_step": 20, "frequency_hz": 50,
-                "level_db_spl": 88}}
+     "driver": {"sd_cm2": 500, "xmax_mm": 12},
+     "driver_level": {"volume_step": 20, "frequency_hz": 50, "level_db_spl": 88}}
     """
         .formatted(levels);
   }

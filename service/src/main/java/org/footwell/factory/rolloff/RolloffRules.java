@@ -2,34 +2,17 @@ package org.footwell.factory.rolloff;
 
 import static org.footwell.factory.rolloff.RolloffFault.BAND_NOT_MEASURED;
 import static org.footwell.factory.rolloff.RolloffFault.NO_REFERENCE_BAND;
-import static org.footwell.factory.rolloff.RolloffFault.REFERENCE_REVERSED;
 import static org.footwell.factory.rolloff.RolloffFault.STEP_NOT_MEASURED;
 import static org.footwell.factory.rolloff.RolloffFault.TOO_FEW_BASS_BANDS;
 import static org.footwell.factory.rolloff.RolloffFault.TOO_FEW_STEPS;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
 import java.util.stream.Collectors;
 import org.footwell.calculation.Run;
 
-/** The rules between the fields of a request; every breach is refused. */
+/** What a table of levels must hold for its request; every breach is refused. */
 final class RolloffRules {
 
   private RolloffRules() {}
-
-  static void requireFields(BassRolloffRequest q, Run run) {
-    Map<String, Object> ways = new LinkedHashMap<>();
-    ways.put("captures", q.captures());
-    ways.put("levels", q.levels());
-    run.exactlyOneOf("", ways);
-    if (q.referenceFromHz() >= q.referenceToHz()) {
-      run.refuse(REFERENCE_REVERSED)
-          .at("/reference_to_hz")
-          .given(q.referenceToHz())
-          .allowed("more than " + q.referenceFromHz());
-    }
-    run.requireNoFaults();
-  }
 
   static Losses requireTable(BassRolloffRequest q, BandTable table, Run run) {
     String list = q.levels() != null ? "/levels" : "/captures";
@@ -53,13 +36,13 @@ final class RolloffRules {
           .at(list)
           .allowed(q.referenceFromHz() + " to " + q.referenceToHz() + " Hz");
     }
-    if (q.driver() != null) {
-      step("/driver/volume_step", q.driver().volumeStep(), table, run);
-      int band = table.indexOfBand(q.driver().frequencyHz());
+    if (q.driverLevel() != null) {
+      step("/driver_level/volume_step", q.driverLevel().volumeStep(), table, run);
+      int band = table.indexOfBand(q.driverLevel().frequencyHz());
       if (band < 0 || band >= losses.bassBands()) {
         run.refuse(BAND_NOT_MEASURED)
-            .at("/driver/frequency_hz")
-            .given(q.driver().frequencyHz())
+            .at("/driver_level/frequency_hz")
+            .given(q.driverLevel().frequencyHz())
             .allowed(
                 table.bandsHz().stream()
                     .limit(losses.bassBands())

@@ -78,12 +78,14 @@ public final class SignalSum implements Calculation<SignalSumRequest, SignalSumR
                   + " between them is music.")
           .findings(SignalSumFinding.values())
           .refusals(
-              Stream.of(
-                      SignalSumFault.values(),
-                      RecordingFault.values(),
-                      FrequencyFault.values(),
-                      FilterFault.values())
-                  .flatMap(Stream::<FaultCode>of)
+              Stream.concat(
+                      Stream.of(
+                              SignalSumFault.values(),
+                              RecordingFault.values(),
+                              FilterFault.values())
+                          .flatMap(Stream::<FaultCode>of),
+                      Stream.of(
+                          FrequencyFault.RANGE_WITHOUT_POINTS, FrequencyFault.FREQUENCIES_UNSORTED))
                   .toArray(FaultCode[]::new))
           .cautions(FactoryCaution.values())
           .build();

@@ -5,8 +5,6 @@ import static org.footwell.measured.arrival.ArrivalFault.BAND_ABOVE_HALF_RATE;
 import static org.footwell.measured.arrival.ArrivalFault.BAND_TOO_NARROW;
 import static org.footwell.measured.arrival.ArrivalFault.LOOPBACK_NOT_EXPECTED;
 
-import java.util.HashMap;
-import java.util.Map;
 import org.footwell.calculation.Run;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Band;
 import org.footwell.measured.arrival.ArrivalTimesRequest.RecordedChannel;
@@ -32,17 +30,12 @@ final class ArrivalRules {
   /** Ends the run if anything is amiss. */
   static void require(ArrivalTimesRequest q, Run run) {
     ArrivalRules rules = new ArrivalRules(q, run);
-    TakeRules takes = new TakeRules(q.kind(), q.sweep(), run);
-    takes.complete(
-        q.channels().stream().map(RecordedChannel::id).toList(), q.microphones(), q.recordings());
+    TakeRules takes = new TakeRules(q, run);
+    takes.complete();
     takes.sweep();
-    takes.pairs(q.pairs(), q.channels().stream().map(RecordedChannel::id).toList());
-    if (!q.pairs().isEmpty() && q.cabinLengthM() == null) {
-      run.refuse(REQUIRED).at("/cabin_length_m").allowed("given with pairs");
-    }
+    takes.pairs(q.pairs());
     rules.recordings(takes);
     rules.channels();
-    rules.processor();
     run.requireNoFaults();
   }
 
@@ -92,15 +85,6 @@ final class ArrivalRules {
       }
       Filter.require(channel.highPass(), at + "/high_pass", run);
       Filter.require(channel.lowPass(), at + "/low_pass", run);
-    }
-  }
-
-  private void processor() {
-    if (q.processor() != null) {
-      Map<String, Double> either = new HashMap<>();
-      either.put("rate_hz", q.processor().rateHz());
-      either.put("step_ms", q.processor().stepMs());
-      run.exactlyOneOf("/processor", either);
     }
   }
 }

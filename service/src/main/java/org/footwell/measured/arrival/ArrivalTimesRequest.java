@@ -7,16 +7,21 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.rule.ExactlyOne;
+import org.footwell.calculation.rule.Needs;
 import org.footwell.measured.response.LeftAndRight;
 import org.footwell.measured.response.MicrophonePosition;
+import org.footwell.measured.response.PairedChannels;
 import org.footwell.measured.response.PlayedSweep;
 import org.footwell.measured.response.RecordedKind;
+import org.footwell.measured.response.RecordedSet;
 import org.footwell.measured.response.Taken;
 import org.footwell.parts.Filter;
 import org.footwell.recording.Recording;
 
 /** Recordings of every channel at every microphone position. */
 @Built
+@Needs(field = "pairs.*", beside = "cabin_length_m")
 public record ArrivalTimesRequest(
     @Schema(description = "What the recordings are") @NotNull RecordedKind kind,
     @Schema(description = "The sweep that was played; with kind sweep only") PlayedSweep sweep,
@@ -50,7 +55,8 @@ public record ArrivalTimesRequest(
                     + " modes hide the polarity of each")
         @Size(max = 16)
         List<@NotNull LeftAndRight> pairs,
-    Double cabinLengthM) {
+    Double cabinLengthM)
+    implements RecordedSet, PairedChannels {
 
   public ArrivalTimesRequest {
     pairs = pairs == null ? List.of() : pairs;
@@ -84,7 +90,8 @@ public record ArrivalTimesRequest(
           Filter highPass,
       @Schema(description = "Low-pass filter in the channel when it was recorded") Filter lowPass,
       @Schema(description = "Delay that was set in the channel when it was recorded, ms")
-          Double chainDelayMs) {
+          Double chainDelayMs)
+      implements RecordedSet.Identified {
 
     public RecordedChannel {
       chainDelayMs = chainDelayMs == null ? Double.valueOf(0) : chainDelayMs;
@@ -112,15 +119,14 @@ public record ArrivalTimesRequest(
           Recording loopback)
       implements Taken {}
 
-  /** What sets the delays. Exactly one of {@code rate_hz} and {@code step_ms}. */
+  /** What sets the delays. */
+  @ExactlyOne({"rate_hz", "step_ms"})
   public record Processor(
       @Schema(description = "Sample rate, Hz, where delays are set in samples")
           @DecimalMin("8000")
           @DecimalMax("384000")
           Double rateHz,
-      @Schema(description = "Smallest step of a delay, ms, instead of rate_hz")
-          @DecimalMin("0.0001")
-          @DecimalMax("10")
+      @Schema(description = "Smallest step of a delay, ms") @DecimalMin("0.0001") @DecimalMax("10")
           Double stepMs,
       Double maximumDelayMs) {}
 }

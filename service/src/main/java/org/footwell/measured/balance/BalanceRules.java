@@ -1,14 +1,9 @@
 package org.footwell.measured.balance;
 
-import static org.footwell.calculation.CoreFault.REQUIRED;
-
-import java.util.List;
 import org.footwell.calculation.Run;
-import org.footwell.measured.balance.LevelAndBalanceRequest.BalancedChannel;
+import org.footwell.measured.response.JudgedChannel;
 import org.footwell.measured.response.TakeRules;
 import org.footwell.parts.FrequencyFault;
-import org.footwell.parts.LevelAt;
-import org.footwell.parts.Rising;
 import org.footwell.physics.ThirdOctaves;
 
 /** The rules between the fields of a request; every breach is refused, all at once. */
@@ -25,15 +20,9 @@ final class BalanceRules {
   /** The third octaves in Hz; ends the run if anything is amiss. */
   static double[] require(LevelAndBalanceRequest q, Run run) {
     BalanceRules rules = new BalanceRules(q, run);
-    TakeRules takes = new TakeRules(q.kind(), q.sweep(), run);
-    List<String> ids = q.channels().stream().map(BalancedChannel::id).toList();
-    takes.check(ids, q.microphones(), q.recordings());
-    q.target().require("/target", run);
-    if (q.calibration() != null) {
-      List<Double> points = q.calibration().stream().map(LevelAt::frequencyHz).toList();
-      Rising.require("/calibration", "/frequency_hz", points, run);
-    }
-    takes.pairs(q.pairs(), ids);
+    TakeRules takes = new TakeRules(q, run);
+    takes.check();
+    takes.pairs(q.pairs());
     double[] frequencies = rules.frequencies(takes.rateHz());
     if (frequencies.length > 0) {
       rules.bands(frequencies);
@@ -43,13 +32,6 @@ final class BalanceRules {
   }
 
   private double[] frequencies(Double rateHz) {
-    if (q.fromHz() > q.toHz()) {
-      run.refuse(FrequencyFault.RANGE_REVERSED)
-          .at("/to_hz")
-          .given(q.toHz())
-          .allowed("more than " + q.fromHz());
-      return new double[0];
-    }
     double highest = rateHz == null ? q.toHz() : TakeRules.USABLE * rateHz / 2;
     double[] inRange =
         ThirdOctaves.between(q.fromHz(), q.toHz()).filter(f -> f <= highest).toArray();
@@ -64,15 +46,9 @@ final class BalanceRules {
 
   private void bands(double[] frequencies) {
     for (int i = 0; i < q.channels().size(); i++) {
-      BalancedChannel channel = q.channels().get(i);
+      JudgedChannel channel = q.channels().get(i);
       String at = "/channels/" + i;
-      if (channel.fromHz() == null && channel.toHz() == null) {
-        continue;
-      }
-      if (channel.fromHz() == null || channel.toHz() == null) {
-        run.refuse(REQUIRED)
-            .at(at + (channel.fromHz() == null ? "/from_hz" : "/to_hz"))
-            .allowed("given when the other end of the band is");
+      if (channel.fromHz() == null) {
         continue;
       }
       if (BandLevels.within(channel, frequencies) == null) {
@@ -80,7 +56,7 @@ final class BalanceRules {
             .at(at)
             .given(channel.fromHz() + " to " + channel.toHz() + " Hz")
             .allowed(
-                "rising and hold a mid-band frequency from "
+                "so wide that it holds a mid-band frequency from "
                     + frequencies[0]
                     + " to "
                     + frequencies[frequencies.length - 1]

@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
 import org.footwell.calculation.Run;
-import org.footwell.measured.balance.LevelAndBalanceRequest.BalancedChannel;
 import org.footwell.measured.response.Gate;
 import org.footwell.measured.response.ImpulseResponses;
+import org.footwell.measured.response.JudgedChannel;
 import org.footwell.measured.response.PositionPowers;
 import org.footwell.parts.LevelAt;
 import org.footwell.physics.ThirdOctaves;
@@ -15,7 +15,7 @@ import org.footwell.signal.PlayingBand;
 /** Third octaves of one channel. */
 final class BandLevels {
 
-  private final BalancedChannel asked;
+  private final JudgedChannel asked;
   private final double[] frequencies;
   private final PositionPowers heard;
   private final double[] targetDb;
@@ -23,7 +23,7 @@ final class BandLevels {
   private final PlayingBand band;
 
   BandLevels(
-      BalancedChannel asked,
+      JudgedChannel asked,
       double[] frequencies,
       PositionPowers heard,
       double[] targetDb,
@@ -48,7 +48,7 @@ final class BandLevels {
     }
     List<BandLevels> all = new ArrayList<>();
     for (int c = 0; c < q.channels().size(); c++) {
-      BalancedChannel channel = q.channels().get(c);
+      JudgedChannel channel = q.channels().get(c);
       PositionPowers heard =
           PositionPowers.of(channel.id(), q, responses, frequencies, 3, calibration, run);
       PlayingBand stated = within(channel, frequencies);
@@ -66,7 +66,7 @@ final class BandLevels {
   }
 
   /** The third octaves of a stated band; null if none is stated or none lies in it. */
-  static PlayingBand within(BalancedChannel channel, double[] frequencies) {
+  static PlayingBand within(JudgedChannel channel, double[] frequencies) {
     if (channel.fromHz() == null || channel.toHz() == null) {
       return null;
     }
@@ -167,7 +167,7 @@ final class BandLevels {
     return bands;
   }
 
-  BalancedChannel asked() {
+  JudgedChannel asked() {
     return asked;
   }
 

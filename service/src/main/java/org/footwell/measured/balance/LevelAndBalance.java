@@ -65,9 +65,7 @@ public final class LevelAndBalance
                   BalanceFault.CHANNEL_BAND_EMPTY,
                   BalanceFault.CHANNEL_NOT_HEARD,
                   BalanceFault.CHANNEL_BEYOND_SWEEP,
-                  FrequencyFault.RANGE_REVERSED,
-                  FrequencyFault.RANGE_WITHOUT_POINTS,
-                  FrequencyFault.FREQUENCIES_UNSORTED))
+                  FrequencyFault.RANGE_WITHOUT_POINTS))
           .cautions(Safety.HEARING)
           .build();
 

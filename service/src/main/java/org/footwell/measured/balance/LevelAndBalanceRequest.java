@@ -7,11 +7,14 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.rule.Ascending;
 import org.footwell.measured.response.ChannelTake;
 import org.footwell.measured.response.Gate;
+import org.footwell.measured.response.JudgedChannel;
 import org.footwell.measured.response.LeftAndRight;
 import org.footwell.measured.response.Measurement;
 import org.footwell.measured.response.MicrophonePosition;
+import org.footwell.measured.response.PairedChannels;
 import org.footwell.measured.response.PlayedSweep;
 import org.footwell.measured.response.RecordedKind;
 import org.footwell.parts.LevelAt;
@@ -19,6 +22,10 @@ import org.footwell.parts.TargetCurve;
 
 /** Recordings of every channel at every microphone position, and what their levels should be. */
 @Built
+@Ascending("calibration.*.frequency_hz")
+@Ascending(
+    value = {"from_hz", "to_hz"},
+    orEqual = true)
 public record LevelAndBalanceRequest(
     @Schema(description = "What the recordings are") @NotNull RecordedKind kind,
     @Schema(description = "The sweep that was played; with kind sweep only") PlayedSweep sweep,
@@ -28,7 +35,7 @@ public record LevelAndBalanceRequest(
                     + " microphone gain")
         @NotNull
         @Size(min = 1, max = 32)
-        List<@NotNull BalancedChannel> channels,
+        List<@NotNull JudgedChannel> channels,
     @Schema(description = "Microphone positions around the listening position")
         @NotNull
         @Size(min = 1, max = 32)
@@ -59,7 +66,7 @@ public record LevelAndBalanceRequest(
         @DecimalMin("5")
         @DecimalMax("80000")
         Double toHz)
-    implements Measurement {
+    implements Measurement, PairedChannels {
 
   public LevelAndBalanceRequest {
     pairs = pairs == null ? List.of() : pairs;
@@ -68,20 +75,4 @@ public record LevelAndBalanceRequest(
     fromHz = fromHz == null ? Double.valueOf(20) : fromHz;
     toHz = toHz == null ? Double.valueOf(20_000) : toHz;
   }
-
-  /** One channel. */
-  public record BalancedChannel(
-      @Schema(description = "Name, unlike any other channel's") @NotNull @Size(min = 1, max = 60)
-          String id,
-      @Schema(
-              description =
-                  "Lowest frequency it is judged by, Hz; both absent: the range around its strongest"
-                      + " octave in which it is no more than 12 dB weaker")
-          @DecimalMin("5")
-          @DecimalMax("80000")
-          Double fromHz,
-      @Schema(description = "Highest frequency it is judged by, Hz")
-          @DecimalMin("5")
-          @DecimalMax("80000")
-          Double toHz) {}
 }

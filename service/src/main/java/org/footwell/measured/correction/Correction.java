@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.footwell.calculation.Run;
-import org.footwell.measured.correction.ResponseCorrectionRequest.CorrectedChannel;
+import org.footwell.measured.response.JudgedChannel;
 import org.footwell.measured.response.PositionPowers;
 import org.footwell.signal.Biquad;
 import org.footwell.signal.Cascade;
@@ -27,7 +27,7 @@ final class Correction {
   /** Points to the octave where the highest gain is looked for. */
   private static final int FINE = 48;
 
-  private final CorrectedChannel channel;
+  private final JudgedChannel channel;
   private final ResponseCorrectionRequest q;
   private final double[] frequencies;
   private final double[] levels;
@@ -47,7 +47,7 @@ final class Correction {
    * @param last index of the last
    */
   Correction(
-      CorrectedChannel channel,
+      JudgedChannel channel,
       ResponseCorrectionRequest q,
       double[] points,
       PositionPowers heard,

@@ -5,6 +5,5 @@ import org.footwell.calculation.FaultCode;
 /** Why a correction cannot be given. */
 public enum CorrectionFault implements FaultCode {
   CORRECTION_RANGE_EMPTY,
-  FILTER_LIMITS_REVERSED,
   NOTHING_TO_CORRECT
 }

@@ -13,7 +13,7 @@ import static org.footwell.measured.correction.CorrectionFinding.RANGE_NEAR_NOIS
 
 import java.util.List;
 import org.footwell.calculation.Run;
-import org.footwell.measured.correction.ResponseCorrectionRequest.CorrectedChannel;
+import org.footwell.measured.response.JudgedChannel;
 import org.footwell.measured.response.PositionPowers;
 import org.footwell.signal.PlayingBand;
 
@@ -35,7 +35,7 @@ final class CorrectionRemarks {
 
   /** The part of a channel's range that gate and sweep tell; null if that is nothing. */
   PlayingBand told(int c, double[] points, PlayingBand band, PositionPowers heard) {
-    CorrectedChannel channel = q.channels().get(c);
+    JudgedChannel channel = q.channels().get(c);
     String at = "/channels/" + c;
     PlayingBand swept = heard.told(band);
     if (swept == null) {
@@ -58,11 +58,7 @@ final class CorrectionRemarks {
       open++;
     }
     if (open > first) {
-      run.find(RANGE_BEYOND_GATE)
-          .at("/gate")
-          .value(points[first])
-          .limit(limit)
-          .own("name", channel.id());
+      run.find(RANGE_BEYOND_GATE).at("/gate").value(points[first]).limit(limit);
     }
     if (open > last) {
       return null;

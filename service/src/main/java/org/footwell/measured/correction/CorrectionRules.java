@@ -1,17 +1,11 @@
 package org.footwell.measured.correction;
 
-import static org.footwell.calculation.CoreFault.REQUIRED;
 import static org.footwell.measured.correction.CorrectionFault.CORRECTION_RANGE_EMPTY;
-import static org.footwell.measured.correction.CorrectionFault.FILTER_LIMITS_REVERSED;
 
-import java.util.List;
 import java.util.stream.IntStream;
 import org.footwell.calculation.Run;
-import org.footwell.measured.correction.ResponseCorrectionRequest.CorrectedChannel;
-import org.footwell.measured.correction.ResponseCorrectionRequest.FilterLimits;
+import org.footwell.measured.response.JudgedChannel;
 import org.footwell.measured.response.TakeRules;
-import org.footwell.parts.LevelAt;
-import org.footwell.parts.Rising;
 
 /** The rules between the fields of a request; every breach is refused, all at once. */
 final class CorrectionRules {
@@ -29,16 +23,9 @@ final class CorrectionRules {
 
   /** The points in Hz; ends the run if anything is amiss. */
   static double[] require(ResponseCorrectionRequest q, Run run) {
-    TakeRules takes = new TakeRules(q.kind(), q.sweep(), run);
-    List<String> ids = q.channels().stream().map(CorrectedChannel::id).toList();
-    takes.check(ids, q.microphones(), q.recordings());
-    q.target().require("/target", run);
-    if (q.calibration() != null) {
-      List<Double> points = q.calibration().stream().map(LevelAt::frequencyHz).toList();
-      Rising.require("/calibration", "/frequency_hz", points, run);
-    }
+    TakeRules takes = new TakeRules(q, run);
+    takes.check();
     double highest = USABLE * q.processorRateHz() / 2;
-    limits(q.filters(), run);
     if (takes.rateHz() != null) {
       highest = Math.min(highest, TakeRules.USABLE * takes.rateHz() / 2);
     }
@@ -57,29 +44,8 @@ final class CorrectionRules {
         .toArray();
   }
 
-  private static void limits(FilterLimits limits, Run run) {
-    if (limits.lowestQ() > limits.highestQ()) {
-      run.refuse(FILTER_LIMITS_REVERSED)
-          .at("/filters/highest_q")
-          .given(limits.highestQ())
-          .allowed("at least " + limits.lowestQ());
-    }
-    if (limits.fromHz() >= limits.toHz()) {
-      run.refuse(FILTER_LIMITS_REVERSED)
-          .at("/filters/to_hz")
-          .given(limits.toHz())
-          .allowed("more than " + limits.fromHz());
-    }
-  }
-
-  private static void range(CorrectedChannel channel, String at, double[] points, Run run) {
-    if (channel.fromHz() == null && channel.toHz() == null) {
-      return;
-    }
-    if (channel.fromHz() == null || channel.toHz() == null) {
-      run.refuse(REQUIRED)
-          .at(at + (channel.fromHz() == null ? "/from_hz" : "/to_hz"))
-          .allowed("given when the other end of the range is");
+  private static void range(JudgedChannel channel, String at, double[] points, Run run) {
+    if (channel.fromHz() == null) {
       return;
     }
     long inside = 0;
@@ -91,7 +57,7 @@ final class CorrectionRules {
           .at(at)
           .given(channel.fromHz() + " to " + channel.toHz() + " Hz")
           .allowed(
-              "rising and a third octave wide, between "
+              "a third octave wide, between "
                   + points[0]
                   + " and "
                   + points[points.length - 1]

@@ -8,12 +8,11 @@ import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.measured.correction.ResponseCorrectionRequest.CorrectedChannel;
 import org.footwell.measured.response.Gate;
 import org.footwell.measured.response.ImpulseResponses;
+import org.footwell.measured.response.JudgedChannel;
 import org.footwell.measured.response.MeasurementFault;
 import org.footwell.measured.response.PositionPowers;
-import org.footwell.parts.FrequencyFault;
 import org.footwell.parts.LevelAt;
 import org.footwell.parts.Safety;
 import org.footwell.physics.ThirdOctaves;
@@ -58,10 +57,7 @@ public final class ResponseCorrection
           .findings(CorrectionFinding.values())
           .refusals(
               MeasurementFault.and(
-                  CorrectionFault.CORRECTION_RANGE_EMPTY,
-                  CorrectionFault.FILTER_LIMITS_REVERSED,
-                  CorrectionFault.NOTHING_TO_CORRECT,
-                  FrequencyFault.FREQUENCIES_UNSORTED))
+                  CorrectionFault.CORRECTION_RANGE_EMPTY, CorrectionFault.NOTHING_TO_CORRECT))
           .cautions(Safety.HEARING)
           .build();
 
@@ -81,7 +77,7 @@ public final class ResponseCorrection
     List<Correction> all = new ArrayList<>();
     double limitHz = 0;
     for (int c = 0; c < q.channels().size(); c++) {
-      CorrectedChannel channel = q.channels().get(c);
+      JudgedChannel channel = q.channels().get(c);
       PositionPowers heard =
           PositionPowers.of(
               channel.id(), q, responses, points, q.smoothingPerOctave(), calibration, run);
@@ -108,7 +104,7 @@ public final class ResponseCorrection
     return Arrays.stream(points).map(curve).toArray();
   }
 
-  private static PlayingBand band(CorrectedChannel channel, double[] points, PositionPowers heard) {
+  private static PlayingBand band(JudgedChannel channel, double[] points, PositionPowers heard) {
     if (channel.fromHz() == null) {
       return heard.band(points, Correction.PER_OCTAVE);
     }

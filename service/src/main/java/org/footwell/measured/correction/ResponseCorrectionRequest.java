@@ -9,8 +9,10 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.rule.Ascending;
 import org.footwell.measured.response.ChannelTake;
 import org.footwell.measured.response.Gate;
+import org.footwell.measured.response.JudgedChannel;
 import org.footwell.measured.response.Measurement;
 import org.footwell.measured.response.MicrophonePosition;
 import org.footwell.measured.response.PlayedSweep;
@@ -20,13 +22,14 @@ import org.footwell.parts.TargetCurve;
 
 /** Recordings of every channel at every microphone position, and what filters may do about them. */
 @Built
+@Ascending("calibration.*.frequency_hz")
 public record ResponseCorrectionRequest(
     @Schema(description = "What the recordings are") @NotNull RecordedKind kind,
     @Schema(description = "The sweep that was played; with kind sweep only") PlayedSweep sweep,
     @Schema(description = "Channels to be corrected, each recorded alone")
         @NotNull
         @Size(min = 1, max = 8)
-        List<@NotNull CorrectedChannel> channels,
+        List<@NotNull JudgedChannel> channels,
     @Schema(description = "Microphone positions around the listening position")
         @NotNull
         @Size(min = 1, max = 32)
@@ -75,24 +78,12 @@ public record ResponseCorrectionRequest(
     gate = gate == null ? Gate.standard() : gate;
   }
 
-  /** One channel. */
-  public record CorrectedChannel(
-      @Schema(description = "Name, unlike any other channel's") @NotNull @Size(min = 1, max = 60)
-          String id,
-      @Schema(
-              description =
-                  "Lowest frequency to be corrected, Hz; both absent: the range around its strongest"
-                      + " octave in which it is no more than 12 dB weaker")
-          @DecimalMin("10")
-          @DecimalMax("40000")
-          Double fromHz,
-      @Schema(description = "Highest frequency to be corrected, Hz")
-          @DecimalMin("10")
-          @DecimalMax("40000")
-          Double toHz) {}
-
   /** What filters may do. */
   @Built
+  @Ascending(
+      value = {"lowest_q", "highest_q"},
+      orEqual = true)
+  @Ascending({"from_hz", "to_hz"})
   public record FilterLimits(
       @Schema(description = "Most filters for a channel") @Min(1) @Max(20) Integer count,
       @Schema(

@@ -3,13 +3,9 @@ package org.footwell.measured.response;
 import java.util.List;
 
 /** What requests share that judge levels and phases of recordings. */
-public interface Measurement {
+public interface Measurement extends RecordedSet {
 
-  /** What was played; null for impulse responses. */
-  PlayedSweep sweep();
-
-  List<MicrophonePosition> microphones();
-
+  @Override
   List<ChannelTake> recordings();
 
   Gate gate();

@@ -8,7 +8,6 @@ import org.footwell.recording.RecordingFault;
 /** Why a set of recordings cannot be used. */
 public enum MeasurementFault implements FaultCode {
   SWEEP_NOT_EXPECTED,
-  SWEEP_REVERSED,
   SWEEP_ABOVE_HALF_RATE,
   SWEEP_CUT_OFF,
   TAKE_MISSING;

@@ -4,15 +4,17 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
+import org.footwell.calculation.rule.Ascending;
 
 /** An exponential sweep that was played. */
+@Ascending({"from_hz", "to_hz"})
 public record PlayedSweep(
     @Schema(description = "Frequency at its start, Hz")
         @NotNull
         @DecimalMin("1")
         @DecimalMax("20000")
         Double fromHz,
-    @Schema(description = "Frequency at its end, Hz, above from_hz and at most half the rate")
+    @Schema(description = "Frequency at its end, Hz, at most half the rate")
         @NotNull
         @DecimalMin("20")
         @DecimalMax("96000")

@@ -14,7 +14,6 @@ import org.footwell.measured.response.ImpulseResponses;
 import org.footwell.measured.response.MeasurementFault;
 import org.footwell.measured.response.MicrophonePosition;
 import org.footwell.measured.response.TakeRules;
-import org.footwell.measured.sum.LoudspeakerSumRequest.SummedChannel;
 import org.footwell.measured.sum.LoudspeakerSumResult.Sum;
 import org.footwell.parts.Safety;
 import org.footwell.physics.Decibels;
@@ -77,9 +76,7 @@ public final class LoudspeakerSum
 
   @Override
   public LoudspeakerSumResult compute(LoudspeakerSumRequest q, Run run) {
-    TakeRules takes = new TakeRules(q.kind(), q.sweep(), run);
-    takes.check(
-        q.channels().stream().map(SummedChannel::id).toList(), q.microphones(), q.recordings());
+    new TakeRules(q, run).check();
     run.requireNoFaults();
     double[] frequencies = frequencies(q);
     ImpulseResponses responses = q.responses();

@@ -13,6 +13,7 @@ import org.footwell.measured.response.Measurement;
 import org.footwell.measured.response.MicrophonePosition;
 import org.footwell.measured.response.PlayedSweep;
 import org.footwell.measured.response.RecordedKind;
+import org.footwell.measured.response.RecordedSet;
 
 /** Recordings of two channels that meet, with a common start of time. */
 @Built
@@ -71,6 +72,6 @@ public record LoudspeakerSumRequest(
 
   /** One channel. */
   public record SummedChannel(
-      @Schema(description = "Name, unlike the other's") @NotNull @Size(min = 1, max = 60)
-          String id) {}
+      @Schema(description = "Name, unlike the other's") @NotNull @Size(min = 1, max = 60) String id)
+      implements RecordedSet.Identified {}
 }

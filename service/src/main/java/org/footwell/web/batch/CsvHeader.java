@@ -37,11 +37,7 @@ final class CsvHeader {
           ProblemType.UNREADABLE, "The header holds semicolons; add separator=semicolon.");
     }
     this.names = names;
-    List<String> all =
-        endpoint.result().columns().stream()
-            .map(Shape.Column::path)
-            .filter(path -> !path.contains("*"))
-            .toList();
+    List<String> all = endpoint.result().cells();
     this.figures = form.columns() == null ? all : chosen(all, form.columns());
     this.wanted = figures.stream().mapToInt(all::indexOf).toArray();
     read(endpoint.request().columns());

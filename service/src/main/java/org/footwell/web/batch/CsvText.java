@@ -3,6 +3,7 @@ package org.footwell.web.batch;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.footwell.calculation.CsvCell;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Row;
@@ -69,7 +70,7 @@ final class CsvText {
     text.append(separator);
   }
 
-  /** A value as it stands in JSON, without quotes; nothing for null. */
+  /** A value as it stands in JSON, without quotes; nothing for null. A list is one cell. */
   void value(Object value) {
     if (value instanceof Double number) {
       plain(numbers.of(number));
@@ -79,9 +80,19 @@ final class CsvText {
       plain(money.toPlainString());
     } else if (value instanceof Enum<?> constant) {
       plain(Names.of(constant));
+    } else if (value instanceof List<?> list) {
+      cell(joined(list));
     } else {
       plain(value == null ? "" : value.toString());
     }
+  }
+
+  /** Names with a space between, texts with a semicolon, since they hold spaces. */
+  private static String joined(List<?> list) {
+    return list.stream()
+        .map(entry -> entry instanceof Enum<?> constant ? Names.of(constant) + " " : entry + "; ")
+        .collect(Collectors.joining())
+        .replaceAll("; $| $", "");
   }
 
   /** A cell of words that need no quotes, a space between each and the next. */

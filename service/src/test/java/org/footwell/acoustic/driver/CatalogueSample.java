@@ -43,11 +43,11 @@ public final class CatalogueSample {
           "le_mh",
           "sensitivity.level_db_spl",
           "sensitivity.basis",
-          "continuous_w",
-          "peak_w",
+          "continuous_power_w",
+          "peak_power_w",
           "outside_mm",
           "cutout_mm",
-          "depth_mm",
+          "mounting_depth_mm",
           "mass_g",
           "price");
 
@@ -150,10 +150,10 @@ public final class CatalogueSample {
     d.put("qms", between(1.5, 4));
     d.put("xmax_mm", between(0.2, 1));
     d.put("le_mh", between(0.02, 0.06));
-    d.put("continuous_w", one(20, 40, 60));
+    d.put("continuous_power_w", one(20, 40, 60));
     d.put("mass_g", between(60, 250));
     d.put("outside_mm", between(45, 60));
-    d.put("depth_mm", between(10, 25));
+    d.put("mounting_depth_mm", between(10, 25));
   }
 
   private void woofer(Map<String, Double> d) {
@@ -162,7 +162,7 @@ public final class CatalogueSample {
     d.put("qes", between(0.35, 0.9));
     d.put("qms", between(3, 9));
     d.put("xmax_mm", between(2, 7));
-    d.put("continuous_w", one(40, 60, 80, 100, 120));
+    d.put("continuous_power_w", one(40, 60, 80, 100, 120));
   }
 
   private void subwoofer(Map<String, Double> d) {
@@ -171,7 +171,7 @@ public final class CatalogueSample {
     d.put("qes", between(0.4, 0.8));
     d.put("qms", between(4, 10));
     d.put("xmax_mm", between(6, 20));
-    d.put("continuous_w", one(150, 250, 400, 800));
+    d.put("continuous_power_w", one(150, 250, 400, 800));
   }
 
   private void cone(Map<String, Double> d, double nominal, double massPerArea) {
@@ -183,7 +183,7 @@ public final class CatalogueSample {
     d.put("le_mh", d.get("rated_ohm") * between(0.05, 0.4));
     d.put("mass_g", nominal * nominal * between(0.04, 0.06));
     d.put("outside_mm", nominal * between(1, 1.08));
-    d.put("depth_mm", nominal * between(0.35, 0.5));
+    d.put("mounting_depth_mm", nominal * between(0.35, 0.5));
   }
 
   /** Derived independently of the service: in SI, from the definitions. */
@@ -202,7 +202,7 @@ public final class CatalogueSample {
     d.put("bl_tm", Math.sqrt(w * mass * re / qes));
     d.put("qts", 1 / (1 / qes + 1 / qms));
     d.put("vas_l", air[0] * air[1] * air[1] * area * area * compliance * 1000);
-    d.put("peak_w", 2 * d.get("continuous_w"));
+    d.put("peak_power_w", 2 * d.get("continuous_power_w"));
     d.put("cutout_mm", d.get("outside_mm") * between(0.85, 0.93));
     d.put("price", between(20, 400));
   }
@@ -229,9 +229,9 @@ public final class CatalogueSample {
   /** As data sheets print it. */
   static String printed(String column, double value) {
     return switch (column) {
-      case "fs_hz", "nominal_mm", "rated_ohm", "continuous_w", "peak_w", "outside_mm" ->
+      case "fs_hz", "nominal_mm", "rated_ohm", "continuous_power_w", "peak_power_w", "outside_mm" ->
           fixed(value, 0);
-      case "cutout_mm", "depth_mm", "mass_g" -> fixed(value, 0);
+      case "cutout_mm", "mounting_depth_mm", "mass_g" -> fixed(value, 0);
       case "re_ohm", "bl_tm", "xmax_mm", "sensitivity.level_db_spl" -> fixed(value, 1);
       case "qms", "qes", "qts", "cms_mm_per_n", "rms_kg_per_s", "le_mh", "price" -> fixed(value, 2);
       default -> threeDigits(value);

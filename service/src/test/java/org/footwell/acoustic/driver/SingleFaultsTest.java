@@ -38,7 +38,7 @@ class SingleFaultsTest {
     List<Planted> all = new ArrayList<>();
     for (Row clean : CatalogueSample.rows(2000, seed)) {
       for (Figure figure : Figure.ALL) {
-        String column = figure == Figure.LEVEL ? "sensitivity.level_db_spl" : figure.field;
+        String column = figure == Figure.SENSITIVITY ? "sensitivity.level_db_spl" : figure.field;
         if (clean.fault() == null && clean.cells().containsKey(column) && all.size() < COUNT) {
           all.add(new Planted(spoilt(clean, column, random), figure.field));
         }
@@ -70,10 +70,12 @@ class SingleFaultsTest {
     int named = 0;
     for (Planted fault : planted(seed)) {
       Answer<DriverCheckResult> answer = CatalogueTest.check(fault.row());
-      String odd = answer.result().oddOneOut();
-      String suspects = answer.result().suspects();
-      boolean among = suspects == null || List.of(suspects.split(" ")).contains(fault.field());
-      if (!among || (odd != null && !odd.equals(fault.field()))) {
+      Figure odd = answer.result().oddOneOut();
+      List<Figure> suspects = answer.result().suspects();
+      boolean among =
+          suspects.isEmpty()
+              || suspects.stream().anyMatch(figure -> figure.field.equals(fault.field()));
+      if (!among || (odd != null && !odd.field.equals(fault.field()))) {
         wronged.add(fault + ": " + answer.findings());
       }
       named += odd == null ? 0 : 1;

@@ -455,6 +455,18 @@ class ClosedBoxTest {
   }
 
   @Test
+  void aTuningIsRefusedHereAndADriverKnownBetterIsNot() {
+    ClosedBoxDraft draft = hand();
+    double level = draft.result().response().referenceLevelDbSpl();
+    draft.driver.name("invented").qts(0.5).massG(2500.0).peakPowerW(500.0);
+    assertEquals(level, draft.result().response().referenceLevelDbSpl(), 1e-12);
+    draft.box.fbHz(35.0).qp(20.0);
+    assertEquals(
+        List.of("not-allowed /box/fb_hz", "not-allowed /box/qp"),
+        draft.faults().stream().map(f -> f.code() + " " + f.pointer()).toList());
+  }
+
+  @Test
   void whatIsUndecidedIsRefusedAllAtOnce() {
     ClosedBoxDraft draft = hand();
     ClosedBoxRequest both =

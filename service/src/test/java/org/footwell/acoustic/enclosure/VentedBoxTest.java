@@ -259,6 +259,15 @@ class VentedBoxTest {
   }
 
   @Test
+  void aVolumeNeedsATuningOrALength() {
+    VentedBoxDraft draft = hand();
+    draft.box.fbHz(null);
+    Fault fault = draft.faults().get(0);
+    assertEquals("exactly-one-of", fault.code());
+    assertTrue(fault.detail().contains("port.length_mm"), fault.detail());
+  }
+
+  @Test
   void whatIsUndecidedIsRefusedAllAtOnce() {
     VentedBoxDraft draft = hand();
     draft.port.lengthMm(100.0).slot(new Slot(100.0, 30.0));

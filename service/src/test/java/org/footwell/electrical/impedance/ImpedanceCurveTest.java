@@ -216,6 +216,75 @@ class ImpedanceCurveTest {
   }
 
   @Test
+  void theWorkingsEndAtTheAnswerWithAllLossesOfABox() {
+    Box lossy =
+        BoxBuilder.builder()
+            .volumeL(50.0)
+            .fbHz(35.0)
+            .ql(9.0)
+            .qa(30.0)
+            .qp(20.0)
+            .fillFactor(1.1)
+            .build();
+    Answer<ImpedanceCurveResult> answer =
+        Answers.withWorkings(
+            CALCULATION, new ImpedanceCurveRequest(withCoil(1.2, 0.7), lossy, null));
+    Step last =
+        answer.workings().stream()
+            .filter(s -> s.quantity().equals("modulus_ohm"))
+            .findFirst()
+            .get();
+    assertEquals(answer.result().lowestModulusOhm(), last.value(), 1e-9);
+  }
+
+  @Test
+  void aLeakInAClosedBoxTakesFromThePeak() {
+    Box leaky = BoxBuilder.builder().volumeL(43.0 / 3).ql(5.0).build();
+    Point at = answer(woofer(), leaky, null, Circuits.only(76)).result().points().get(0);
+    // At 76 Hz x is 2, and the leak counts as 2/5: B = 7·3/(2j + 2/5) beside 1 + 7·(2 − 1/2)·j.
+    double real = 1 + 21 * 0.4 / (4 + 0.16);
+    double imaginary = 10.5 - 21 * 2 / (4 + 0.16);
+    double square = real * real + imaginary * imaginary;
+    double motional = 3.4 * 7 / 0.55;
+    assertEquals(
+        Math.hypot(3.4 + motional * real / square, motional * imaginary / square),
+        at.modulusOhm(),
+        1e-9);
+  }
+
+  @Test
+  void fillActsLikeALargerBox() {
+    Box filled = BoxBuilder.builder().volumeL(20.0).fillFactor(1.2).build();
+    assertEquals(
+        answer(woofer(), Box.closed(24.0), null, null).result(),
+        answer(woofer(), filled, null, null).result());
+  }
+
+  @Test
+  void whatABoxShallGiveHasNoMeaningForOneThatIsThere() {
+    Box wanted = BoxBuilder.builder().volumeL(20.0).qtc(0.7).build();
+    Fault fault = faults(woofer(), wanted, null).get(0);
+    assertEquals("not-allowed", fault.code());
+    assertEquals("/box/qtc", fault.pointer());
+  }
+
+  @Test
+  void whatIsMissingOfTheDriverAndOfTheRangeIsToldAtOnce() {
+    Driver bare = DriverBuilder.builder().reOhm(3.4).build();
+    assertEquals(
+        List.of(
+            "not-ascending /frequencies/to_hz",
+            "required /driver/le_mh",
+            "required /driver/fs_hz",
+            "required /driver/qms",
+            "required /driver/qes",
+            "needed-beside /driver/vas_l"),
+        faults(bare, Box.closed(20.0), range(2000, 20)).stream()
+            .map(fault -> fault.code() + " " + fault.pointer())
+            .toList());
+  }
+
+  @Test
   void aBoxNeedsVas() {
     List<Fault> faults = faults(withRe(3.4, 0), Box.closed(20.0), null);
     assertEquals("needed-beside", faults.get(0).code());

@@ -6,8 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
-import org.footwell.factory.rolloff.BassRolloffRequest.BassDriver;
+import org.footwell.factory.rolloff.BassRolloffRequest.DriverLevel;
 import org.footwell.factory.rolloff.BassRolloffRequest.Headroom;
+import org.footwell.parts.DriverBuilder;
 
 class BassRolloffProperties {
 
@@ -37,7 +38,8 @@ class BassRolloffProperties {
     table
         .draft
         .headroom(new Headroom(20, headroom))
-        .driver(new BassDriver(300.0, xmax, 10, 50.0, 70.0, null));
+        .driver(DriverBuilder.builder().sdCm2(300.0).xmaxMm(xmax).build())
+        .driverLevel(new DriverLevel(10, 50.0, 70.0, null));
     double ceiling = -35 + headroom;
     for (var band : table.result().bands()) {
       double level = band.volumeStep() - 50 - (band.frequencyHz() < 101 ? band.lossDb() : 0);

@@ -8,11 +8,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.footwell.Answers;
 import org.footwell.factory.rolloff.BassRolloffRequest.BandAtStep;
-import org.footwell.factory.rolloff.BassRolloffRequest.BassDriver;
+import org.footwell.factory.rolloff.BassRolloffRequest.DriverLevel;
 import org.footwell.factory.rolloff.BassRolloffRequest.Headroom;
 import org.footwell.factory.rolloff.BassRolloffResult.BandGain;
 import org.footwell.factory.rolloff.BassRolloffResult.HeldBy;
 import org.footwell.factory.rolloff.BassRolloffResult.StepLoss;
+import org.footwell.parts.DriverBuilder;
 import org.footwell.recording.Recording;
 import org.junit.jupiter.api.Test;
 
@@ -105,7 +106,10 @@ class BassRolloffTest {
         table.level(step, band, step - 50 - (bass && step == 20 ? 6 : 0));
       }
     }
-    table.draft.driver(new BassDriver(500.0, 8.0, 20, 50.0, 80.0, 12.0));
+    table
+        .draft
+        .driver(DriverBuilder.builder().sdCm2(500.0).xmaxMm(8.0).build())
+        .driverLevel(new DriverLevel(20, 50.0, 80.0, 12.0));
     StepLoss held = table.step(1);
     assertEquals(HeldBy.DISPLACEMENT, held.heldBy());
     assertEquals(8, held.displacementMm(), 1e-9);
@@ -119,9 +123,15 @@ class BassRolloffTest {
       squares += x * x / 2;
     }
     assertEquals(Math.sqrt(squares) * Math.pow(10, 0.6), table.step(0).displacementMm(), 1e-4);
-    table.draft.driver(new BassDriver(500.0, 50.0, 20, 50.0, 80.0, null));
+    table
+        .draft
+        .driver(DriverBuilder.builder().sdCm2(500.0).xmaxMm(50.0).build())
+        .driverLevel(new DriverLevel(20, 50.0, 80.0, null));
     assertEquals(HeldBy.NOTHING, table.step(1).heldBy());
-    table.draft.driver(new BassDriver(500.0, 0.01, 20, 50.0, 80.0, null));
+    table
+        .draft
+        .driver(DriverBuilder.builder().sdCm2(500.0).xmaxMm(0.01).build())
+        .driverLevel(new DriverLevel(20, 50.0, 80.0, null));
     assertTrue(table.codes().contains("limit-already-passed"));
   }
 
@@ -158,7 +168,10 @@ class BassRolloffTest {
   @Test
   void aLargeConeIsSaid() {
     NoiseTable table = cuts();
-    table.draft.driver(new BassDriver(1500.0, 10.0, 20, 50.0, 80.0, null));
+    table
+        .draft
+        .driver(DriverBuilder.builder().sdCm2(1500.0).xmaxMm(10.0).build())
+        .driverLevel(new DriverLevel(20, 50.0, 80.0, null));
     assertTrue(table.codes().contains("cone-too-large-for-model"));
   }
 
@@ -191,11 +204,12 @@ class BassRolloffTest {
 
   @Test
   void capturesThatTellNothingAreRefused() {
-    NoiseTable brief = new NoiseTable().capture(10, 0.3, 0, 1, 1).capture(10, 0.3, 0, 1, 1);
+    NoiseTable twice = new NoiseTable().capture(10, 0.3, 0, 1, 1).capture(10, 0.3, 0, 1, 1);
+    assertEquals(List.of("/captures/1/volume_step duplicate"), twice.faults());
+    NoiseTable brief = new NoiseTable().capture(10, 0.3, 0, 1, 1).capture(20, 0.3, 0, 1, 1);
     assertEquals(
         List.of(
             "/captures/0/recording capture-shorter-than-band",
-            "/captures/1/volume_step duplicate",
             "/captures/1/recording capture-shorter-than-band"),
         brief.faults());
     NoiseTable silent = new NoiseTable().capture(10, 2, -300, 1, 1).capture(20, 2, 0, 1, 1);
@@ -211,6 +225,14 @@ class BassRolloffTest {
   }
 
   @Test
+  void aDriverNeedsItsFiguresAndItsLevel() {
+    NoiseTable table = cuts();
+    table.draft.driver(DriverBuilder.builder().sdCm2(500.0).build());
+    assertEquals(
+        List.of("/driver/xmax_mm required", "/driver_level needed-beside"), table.faults());
+  }
+
+  @Test
   void tablesThatTellNothingAreRefused() {
     assertEquals(List.of(" exactly-one-of"), new NoiseTable().faults());
     assertEquals(List.of("/levels too-few-steps"), new NoiseTable().cut(10, 0).faults());
@@ -222,19 +244,20 @@ class BassRolloffTest {
     assertEquals(List.of("/levels/80 duplicate"), twice.faults());
     NoiseTable reversed = cuts();
     reversed.draft.referenceFromHz(2000.0).referenceToHz(500.0);
-    assertEquals(List.of("/reference_to_hz reference-reversed"), reversed.faults());
+    assertEquals(List.of("/reference_to_hz not-ascending"), reversed.faults());
     NoiseTable elsewhere = cuts();
     elsewhere
         .draft
         .referenceStep(11)
         .headroom(new Headroom(12, 3.0))
-        .driver(new BassDriver(500.0, 10.0, 13, 51.9, 80.0, null));
+        .driver(DriverBuilder.builder().sdCm2(500.0).xmaxMm(10.0).build())
+        .driverLevel(new DriverLevel(13, 51.9, 80.0, null));
     assertEquals(
         List.of(
             "/reference_step step-not-measured",
             "/headroom/volume_step step-not-measured",
-            "/driver/volume_step step-not-measured",
-            "/driver/frequency_hz band-not-measured"),
+            "/driver_level/volume_step step-not-measured",
+            "/driver_level/frequency_hz band-not-measured"),
         elsewhere.faults());
     NoiseTable narrow = new NoiseTable();
     for (int step : new int[] {1, 2}) {

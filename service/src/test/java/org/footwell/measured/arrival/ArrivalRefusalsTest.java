@@ -78,7 +78,7 @@ class ArrivalRefusalsTest {
   void samplesAndRateBelongTogether() {
     assertEquals(List.of(AT + " exactly-one-of"), faultsOf(new Recording(null, null, null, null)));
     assertEquals(
-        List.of(AT + "/rate_hz required"),
+        List.of(AT + "/rate_hz needed-beside"),
         faultsOf(new Recording(null, Recording.of(1, click(100)).samples(), null, null)));
     assertEquals(
         List.of(AT + "/wav wav-not-uploaded"), faultsOf(new Recording(null, null, "a.wav", null)));
@@ -86,7 +86,7 @@ class ArrivalRefusalsTest {
         List.of(AT + " exactly-one-of"),
         faultsOf(new Recording(48_000.0, Recording.of(1, click(100)).samples(), "a.wav", null)));
     assertEquals(
-        List.of(AT + "/channel not-allowed"),
+        List.of(AT + "/wav needed-beside"),
         faultsOf(new Recording(48_000.0, Recording.of(1, click(100)).samples(), null, 0)));
   }
 
@@ -103,11 +103,12 @@ class ArrivalRefusalsTest {
     session.take("a", "m", click(100)).take("c", "n", click(100));
     assertEquals(
         List.of(
-            "/recordings/1 duplicate",
+            "/recordings/1/channel duplicate",
             "/recordings/2/channel dangling-reference",
-            "/recordings/2/microphone dangling-reference",
-            "/recordings take-missing"),
+            "/recordings/2/microphone dangling-reference"),
         session.faults());
+    session.takes.subList(1, 3).clear();
+    assertEquals(List.of("/recordings take-missing"), session.faults());
   }
 
   @Test
@@ -126,7 +127,7 @@ class ArrivalRefusalsTest {
     session.draft.kind(RecordedKind.SWEEP);
     assertEquals(List.of(AT + " sweep-cut-off"), session.faults());
     session.draft.sweep(new PlayedSweep(200.0, 100.0, 0.05, null));
-    assertEquals(List.of("/sweep/to_hz sweep-reversed"), session.faults());
+    assertEquals(List.of("/sweep/to_hz not-ascending"), session.faults());
     session.draft.sweep(new PlayedSweep(200.0, 30_000.0, 0.05, null));
     assertEquals(List.of("/sweep/to_hz sweep-above-half-rate"), session.faults());
     session.draft.sweep(null);
@@ -149,13 +150,13 @@ class ArrivalRefusalsTest {
     Session session = Session.plain().take("a", "m", click(1000));
     Filter odd = new Filter(Filter.Kind.LINKWITZ_RILEY, 3, 80.0, null);
     session.channels.set(0, Session.named("a").band(new Band(100.0, 110.0)).highPass(odd).build());
-    session.draft.processor(new Processor(48_000.0, 0.1, null));
     assertEquals(
         List.of(
             "/channels/0/band/high_hz band-too-narrow",
-            "/channels/0/high_pass/order linkwitz-riley-odd",
-            "/processor exactly-one-of"),
+            "/channels/0/high_pass/order linkwitz-riley-odd"),
         session.faults());
+    session.draft.processor(new Processor(48_000.0, 0.1, null));
+    assertEquals(List.of("/processor exactly-one-of"), session.faults());
     session.draft.processor(null);
     session.channels.set(0, Session.named("a").band(new Band(100.0, 22_000.0)).build());
     assertEquals(List.of("/channels/0/band/high_hz band-above-half-rate"), session.faults());

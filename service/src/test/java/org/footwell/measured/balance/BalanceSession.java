@@ -3,8 +3,8 @@ package org.footwell.measured.balance;
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.RequestUnderTest;
-import org.footwell.measured.balance.LevelAndBalanceRequest.BalancedChannel;
 import org.footwell.measured.response.ChannelTake;
+import org.footwell.measured.response.JudgedChannel;
 import org.footwell.measured.response.LeftAndRight;
 import org.footwell.measured.response.MadeUpResponse;
 import org.footwell.measured.response.MicrophonePosition;
@@ -15,7 +15,7 @@ import org.footwell.recording.Recording;
 /** A measuring session: channels heard at microphones. */
 final class BalanceSession extends RequestUnderTest<LevelAndBalanceRequest, LevelAndBalanceResult> {
 
-  final List<BalancedChannel> channels = new ArrayList<>();
+  final List<JudgedChannel> channels = new ArrayList<>();
   final List<MicrophonePosition> microphones = new ArrayList<>();
   final List<ChannelTake> takes = new ArrayList<>();
   final List<LeftAndRight> pairs = new ArrayList<>();
@@ -37,7 +37,7 @@ final class BalanceSession extends RequestUnderTest<LevelAndBalanceRequest, Leve
   }
 
   BalanceSession channel(String id, Double from, Double to, MadeUpResponse... heard) {
-    channels.add(new BalancedChannel(id, from, to));
+    channels.add(new JudgedChannel(id, from, to));
     for (int m = 0; m < heard.length; m++) {
       Recording recording = Recording.of(MadeUpResponse.RATE_HZ, heard[m].samples());
       takes.add(new ChannelTake(id, microphones.get(m).id(), recording));

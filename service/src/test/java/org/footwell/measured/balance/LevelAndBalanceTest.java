@@ -8,6 +8,7 @@ import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.measured.response.Gate;
+import org.footwell.measured.response.JudgedChannel;
 import org.footwell.measured.response.LeftAndRight;
 import org.footwell.measured.response.MadeUpResponse;
 import org.footwell.parts.LevelAt;
@@ -118,7 +119,7 @@ class LevelAndBalanceTest {
     Answer<LevelAndBalanceResult> answer = session.answer();
     assertEquals(-6.02, answer.result().channels().get(0).levelDb(), 0.02);
     assertEquals(List.of("one-position-only"), Answers.codes(answer));
-    session.channels.set(0, new LevelAndBalanceRequest.BalancedChannel("a", 40.0, 10_000.0));
+    session.channels.set(0, new JudgedChannel("a", 40.0, 10_000.0));
     assertTrue(session.codes().contains("band-beyond-sweep"));
   }
 
@@ -164,30 +165,39 @@ class LevelAndBalanceTest {
     BalanceSession session = twoClicks();
     session.pairs.add(new LeftAndRight("b", "a"));
     session.pairs.add(new LeftAndRight("a", "a"));
-    session.pairs.add(new LeftAndRight("a", "x"));
     session.channel("c", 300.0, 310.0, click(1));
-    session.channel("d", 300.0, null, click(1));
     session.takes.remove(0);
-    session
-        .draft
-        .target(new TargetCurve(null, null))
-        .calibration(List.of(new LevelAt(200.0, 0.0), new LevelAt(100.0, 0.0)));
     assertEquals(
         List.of(
             "/recordings take-missing",
-            "/target exactly-one-of",
-            "/calibration/1/frequency_hz frequencies-unsorted",
             "/pairs/1 duplicate",
             "/pairs/2 pair-of-one",
-            "/pairs/3/right dangling-reference",
-            "/channels/2 channel-band-empty",
-            "/channels/3/to_hz required"),
+            "/channels/2 channel-band-empty"),
         session.faults());
     session = twoClicks();
-    session.draft.fromHz(5000.0).toHz(100.0);
-    assertEquals(List.of("/to_hz range-reversed"), session.faults());
     session.draft.fromHz(19_000.0).toHz(19_500.0);
     assertEquals(List.of("/from_hz range-without-points"), session.faults());
+  }
+
+  @Test
+  void rulesBetweenFieldsAreHeldAllAtOnce() {
+    BalanceSession session = twoClicks();
+    session.pairs.add(new LeftAndRight("a", "x"));
+    session.channel("d", 300.0, null, click(1));
+    session
+        .draft
+        .target(new TargetCurve(null, null))
+        .calibration(List.of(new LevelAt(200.0, 0.0), new LevelAt(100.0, 0.0)))
+        .fromHz(5000.0)
+        .toHz(100.0);
+    assertEquals(
+        List.of(
+            "/calibration/1/frequency_hz not-ascending",
+            "/channels/2/to_hz needed-beside",
+            "/pairs/1/right dangling-reference",
+            "/target exactly-one-of",
+            "/to_hz not-ascending"),
+        session.faults().stream().sorted().toList());
   }
 
   @Test

@@ -3,9 +3,9 @@ package org.footwell.measured.correction;
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.RequestUnderTest;
-import org.footwell.measured.correction.ResponseCorrectionRequest.CorrectedChannel;
 import org.footwell.measured.correction.ResponseCorrectionRequest.FilterLimits;
 import org.footwell.measured.response.ChannelTake;
+import org.footwell.measured.response.JudgedChannel;
 import org.footwell.measured.response.MadeUpResponse;
 import org.footwell.measured.response.MicrophonePosition;
 import org.footwell.measured.response.PlayedSweep;
@@ -16,7 +16,7 @@ import org.footwell.recording.Recording;
 public final class CorrectionSession
     extends RequestUnderTest<ResponseCorrectionRequest, ResponseCorrectionResult> {
 
-  final List<CorrectedChannel> channels = new ArrayList<>();
+  final List<JudgedChannel> channels = new ArrayList<>();
   private final List<MicrophonePosition> microphones = new ArrayList<>();
   private final List<ChannelTake> takes = new ArrayList<>();
   final ResponseCorrectionRequestBuilder draft =
@@ -42,7 +42,7 @@ public final class CorrectionSession
 
   /** One channel with a response for every position. */
   public CorrectionSession channel(String id, Double from, Double to, MadeUpResponse... heard) {
-    channels.add(new CorrectedChannel(id, from, to));
+    channels.add(new JudgedChannel(id, from, to));
     for (int m = 0; m < heard.length; m++) {
       Recording recording = Recording.of(MadeUpResponse.RATE_HZ, heard[m].samples());
       takes.add(new ChannelTake(id, "m" + m, recording));

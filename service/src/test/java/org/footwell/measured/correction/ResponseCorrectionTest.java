@@ -8,10 +8,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
-import org.footwell.measured.correction.ResponseCorrectionRequest.CorrectedChannel;
 import org.footwell.measured.correction.ResponseCorrectionResult.Point;
 import org.footwell.measured.correction.ResponseCorrectionResult.Section;
 import org.footwell.measured.response.Gate;
+import org.footwell.measured.response.JudgedChannel;
 import org.footwell.measured.response.MadeUpResponse;
 import org.footwell.parts.LevelAt;
 import org.footwell.parts.TargetCurve;
@@ -255,18 +255,19 @@ class ResponseCorrectionTest {
   @Test
   void requestsThatCannotBeAnsweredAreRefused() {
     CorrectionSession session = bells();
-    session.channels.add(new CorrectedChannel("b", 5000.0, 5100.0));
-    session.channels.add(new CorrectedChannel("c", null, 5100.0));
+    session.channels.add(new JudgedChannel("b", 5000.0, 5100.0));
+    assertEquals(
+        List.of("/recordings take-missing", "/channels/1 correction-range-empty"),
+        session.faults());
+    session.channels.add(new JudgedChannel("b", null, 5100.0));
     session.draft.filters(limits().lowestQ(5.0).highestQ(1.0).fromHz(500.0).toHz(200.0).build());
     assertEquals(
         List.of(
-            "/recordings take-missing",
-            "/recordings take-missing",
-            "/filters/highest_q filter-limits-reversed",
-            "/filters/to_hz filter-limits-reversed",
-            "/channels/1 correction-range-empty",
-            "/channels/2/from_hz required"),
-        session.faults());
+            "/channels/2/from_hz needed-beside",
+            "/channels/2/id duplicate",
+            "/filters/highest_q not-ascending",
+            "/filters/to_hz not-ascending"),
+        session.faults().stream().sorted().toList());
     session = CorrectionSession.at(1);
     session.channel("a", null, null, MadeUpResponse.click(24_000, 2000, 1e-9).noisy(0.1, 3));
     assertEquals(List.of("/channels/0 nothing-to-correct"), session.faults());

@@ -1,21 +1,21 @@
 package org.footwell.acoustic.driver.sheet;
 
-import static org.footwell.acoustic.driver.sheet.Figure.BL;
-import static org.footwell.acoustic.driver.sheet.Figure.FS;
-import static org.footwell.acoustic.driver.sheet.Figure.LEVEL;
-import static org.footwell.acoustic.driver.sheet.Figure.MMS;
+import static org.footwell.acoustic.driver.sheet.Figure.BL_TM;
+import static org.footwell.acoustic.driver.sheet.Figure.FS_HZ;
+import static org.footwell.acoustic.driver.sheet.Figure.MMS_G;
 import static org.footwell.acoustic.driver.sheet.Figure.QES;
-import static org.footwell.acoustic.driver.sheet.Figure.RE;
-import static org.footwell.acoustic.driver.sheet.Figure.SD;
-import static org.footwell.acoustic.driver.sheet.Figure.VAS;
+import static org.footwell.acoustic.driver.sheet.Figure.RE_OHM;
+import static org.footwell.acoustic.driver.sheet.Figure.SD_CM2;
+import static org.footwell.acoustic.driver.sheet.Figure.SENSITIVITY;
+import static org.footwell.acoustic.driver.sheet.Figure.VAS_L;
 
 import org.footwell.physics.ThieleSmall;
 
 /** How well a completed record agrees with itself, identity by identity. */
 public final class Agreement {
 
-  private static final int BY_VOLUME = Figure.bits(FS, VAS, QES);
-  private static final int BY_MOTOR = Figure.bits(SD, BL, RE, MMS);
+  private static final int BY_VOLUME = Figure.bits(FS_HZ, VAS_L, QES);
+  private static final int BY_MOTOR = Figure.bits(SD_CM2, BL_TM, RE_OHM, MMS_G);
   private static final double DB_PER_RATIO = 10 / Math.log(10);
 
   private final Sheet sheet;
@@ -91,40 +91,42 @@ public final class Agreement {
     if (sheet.knows(BY_VOLUME)) {
       efficiency =
           sheet.steps.apply(
-              ThieleSmall.REFERENCE_EFFICIENCY, c, sheet.of(FS), sheet.of(VAS), sheet.of(QES));
-      efficiencyRounding = 3 * sheet.rounding(FS) + sheet.rounding(VAS) + sheet.rounding(QES);
+              ThieleSmall.REFERENCE_EFFICIENCY, c, sheet.of(FS_HZ), sheet.of(VAS_L), sheet.of(QES));
+      efficiencyRounding = 3 * sheet.rounding(FS_HZ) + sheet.rounding(VAS_L) + sheet.rounding(QES);
     } else if (sheet.knows(BY_MOTOR)) {
       double a =
           sheet.steps.apply(
-              DriverLaws.VOLUME_ACCELERATION, sheet.of(SD), sheet.of(BL), sheet.of(MMS));
+              DriverLaws.VOLUME_ACCELERATION, sheet.of(SD_CM2), sheet.of(BL_TM), sheet.of(MMS_G));
       efficiency =
           sheet.steps.apply(
-              DriverLaws.EFFICIENCY_OF_ACCELERATION, sheet.air.density(), c, a, sheet.of(RE));
+              DriverLaws.EFFICIENCY_OF_ACCELERATION, sheet.air.density(), c, a, sheet.of(RE_OHM));
       efficiencyRounding =
-          2 * (sheet.rounding(SD) + sheet.rounding(BL) + sheet.rounding(MMS)) + sheet.rounding(RE);
+          2 * (sheet.rounding(SD_CM2) + sheet.rounding(BL_TM) + sheet.rounding(MMS_G))
+              + sheet.rounding(RE_OHM);
     } else {
       return;
     }
     referenceLevel =
         sheet.steps.apply(ThieleSmall.EFFICIENCY_LEVEL, efficiency, sheet.air.density(), c);
-    if (!sheet.isKnown(RE)) {
+    if (!sheet.isKnown(RE_OHM)) {
       return;
     }
-    double re = sheet.of(RE);
+    double re = sheet.of(RE_OHM);
     oneWattLevel =
         sheet.steps.apply(DriverLaws.ONE_WATT_LEVEL, referenceLevel, sheet.drive.ratedOhm(), re);
     voltageLevel = sheet.steps.apply(DriverLaws.VOLTAGE_LEVEL, referenceLevel, re);
-    if (sheet.isGiven(LEVEL)) {
+    if (sheet.isGiven(SENSITIVITY)) {
       int here = Identity.SENSITIVITY.index();
       expected[here] = sheet.drive.isPerVolt() ? voltageLevel : oneWattLevel;
       rounding[here] =
-          sheet.rounding(LEVEL) + DB_PER_RATIO * (efficiencyRounding + sheet.rounding(RE));
+          sheet.rounding(SENSITIVITY)
+              + DB_PER_RATIO * (efficiencyRounding + sheet.rounding(RE_OHM));
     }
   }
 
   /** What the stated level would have to be on the other basis, less what it is. */
   public double otherBasisExcess() {
-    return sheet.of(LEVEL) - (sheet.drive.isPerVolt() ? oneWattLevel : voltageLevel);
+    return sheet.of(SENSITIVITY) - (sheet.drive.isPerVolt() ? oneWattLevel : voltageLevel);
   }
 
   public double efficiency() {
@@ -148,7 +150,7 @@ public final class Agreement {
   }
 
   public boolean hasLevels() {
-    return efficiency != 0 && sheet.isKnown(RE);
+    return efficiency != 0 && sheet.isKnown(RE_OHM);
   }
 
   public boolean isChecked(Identity identity) {

@@ -1,36 +1,40 @@
 package org.footwell.acoustic.driver.sheet;
 
+import java.util.Locale;
+
 /**
  * The figures of a data sheet that Thiele/Small identities tie together, with the step they are
  * usually printed in (common practice, no source): the stated step or the third digit, whichever is
  * coarser.
  */
 public enum Figure {
-  SD("sd_cm2", 0),
-  CMS("cms_mm_per_n", 0.01),
-  MMS("mms_g", 0),
-  BL("bl_tm", 0.1),
-  RE("re_ohm", 0.1),
-  RMS("rms_kg_per_s", 0.01),
-  FS("fs_hz", 1),
-  VAS("vas_l", 0),
-  QES("qes", 0.01),
-  QMS("qms", 0.01),
-  QTS("qts", 0.01),
+  SD_CM2(0),
+  CMS_MM_PER_N(0.01),
+  MMS_G(0),
+  BL_TM(0.1),
+  RE_OHM(0.1),
+  RMS_KG_PER_S(0.01),
+  FS_HZ(1),
+  VAS_L(0),
+  QES(0.01),
+  QMS(0.01),
+  QTS(0.01),
   /** In dB, unlike all others. */
-  LEVEL("sensitivity", 0.5);
+  SENSITIVITY(0.5);
 
   public static final Figure[] ALL = values();
 
   private static final int FINER = 5;
   private static final double LOOSEST = 0.5;
 
+  /** Its name in requests and answers. */
   public final String field;
+
   private final String pointer;
   private final double step;
 
-  Figure(String field, double step) {
-    this.field = field;
+  Figure(double step) {
+    this.field = name().toLowerCase(Locale.ROOT);
     this.pointer = "/" + field;
     this.step = step;
   }
@@ -59,7 +63,7 @@ public enum Figure {
 
   /** Largest relative error that printing causes; for the level in dB. */
   public double rounding(double value) {
-    if (this == LEVEL) {
+    if (this == SENSITIVITY) {
       return printedStep(value, step) / 2;
     }
     double printed = printedStep(value, Math.max(step, thirdDigit(value)));

@@ -3,11 +3,11 @@ package org.footwell.acoustic.driver.sheet;
 /** What must agree in a record. */
 public enum Identity {
   QTS(Figure.QTS, Figure.QMS, Figure.QES),
-  FS(Figure.FS, Figure.MMS, Figure.CMS),
-  VAS(Figure.VAS, Figure.CMS, Figure.SD),
-  QES(Figure.QES, Figure.FS, Figure.MMS, Figure.RE, Figure.BL),
-  QMS(Figure.QMS, Figure.FS, Figure.MMS, Figure.RMS),
-  SENSITIVITY(Figure.LEVEL, Figure.FS, Figure.VAS, Figure.QES, Figure.RE);
+  FS(Figure.FS_HZ, Figure.MMS_G, Figure.CMS_MM_PER_N),
+  VAS(Figure.VAS_L, Figure.CMS_MM_PER_N, Figure.SD_CM2),
+  QES(Figure.QES, Figure.FS_HZ, Figure.MMS_G, Figure.RE_OHM, Figure.BL_TM),
+  QMS(Figure.QMS, Figure.FS_HZ, Figure.MMS_G, Figure.RMS_KG_PER_S),
+  SENSITIVITY(Figure.SENSITIVITY, Figure.FS_HZ, Figure.VAS_L, Figure.QES, Figure.RE_OHM);
 
   public static final Identity[] ALL = values();
 

@@ -1,16 +1,16 @@
 package org.footwell.acoustic.driver.sheet;
 
-import static org.footwell.acoustic.driver.sheet.Figure.BL;
-import static org.footwell.acoustic.driver.sheet.Figure.CMS;
-import static org.footwell.acoustic.driver.sheet.Figure.FS;
-import static org.footwell.acoustic.driver.sheet.Figure.MMS;
+import static org.footwell.acoustic.driver.sheet.Figure.BL_TM;
+import static org.footwell.acoustic.driver.sheet.Figure.CMS_MM_PER_N;
+import static org.footwell.acoustic.driver.sheet.Figure.FS_HZ;
+import static org.footwell.acoustic.driver.sheet.Figure.MMS_G;
 import static org.footwell.acoustic.driver.sheet.Figure.QES;
 import static org.footwell.acoustic.driver.sheet.Figure.QMS;
 import static org.footwell.acoustic.driver.sheet.Figure.QTS;
-import static org.footwell.acoustic.driver.sheet.Figure.RE;
-import static org.footwell.acoustic.driver.sheet.Figure.RMS;
-import static org.footwell.acoustic.driver.sheet.Figure.SD;
-import static org.footwell.acoustic.driver.sheet.Figure.VAS;
+import static org.footwell.acoustic.driver.sheet.Figure.RE_OHM;
+import static org.footwell.acoustic.driver.sheet.Figure.RMS_KG_PER_S;
+import static org.footwell.acoustic.driver.sheet.Figure.SD_CM2;
+import static org.footwell.acoustic.driver.sheet.Figure.VAS_L;
 
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -25,22 +25,22 @@ import org.footwell.physics.ThieleSmall;
 public enum Path {
   QTS_OF_Q(QTS, Identity.QTS, ThieleSmall.TOTAL_Q, QMS, QES),
   QES_OF_Q(QES, Identity.QTS, DriverLaws.ELECTRICAL_FROM_TOTAL, QTS, QMS),
-  FS_OF_MECHANICS(FS, Identity.FS, DriverLaws.RESONANCE, MMS, CMS),
-  CMS_OF_FS(CMS, Identity.FS, ThieleSmall.COMPLIANCE, FS, MMS),
-  MMS_OF_FS(MMS, Identity.FS, ThieleSmall.MOVING_MASS, FS, CMS),
-  CMS_OF_VAS(CMS, Identity.VAS, DriverLaws.COMPLIANCE_FROM_VOLUME, SD, VAS),
-  VAS_OF_CMS(VAS, Identity.VAS, ThieleSmall.EQUIVALENT_VOLUME, SD, CMS),
-  SD_OF_VAS(SD, Identity.VAS, DriverLaws.AREA_FROM_VOLUME, VAS, CMS),
-  QES_OF_MOTOR(QES, Identity.QES, ThieleSmall.ELECTRICAL_Q, FS, MMS, RE, BL),
-  BL_OF_QES(BL, Identity.QES, DriverLaws.FORCE_FACTOR, FS, MMS, RE, QES),
-  MMS_OF_QES(MMS, Identity.QES, DriverLaws.MASS_FROM_ELECTRICAL_Q, QES, BL, FS, RE),
-  RE_OF_QES(RE, Identity.QES, DriverLaws.RESISTANCE, QES, BL, FS, MMS),
-  FS_OF_QES(FS, Identity.QES, DriverLaws.RESONANCE_FROM_ELECTRICAL_Q, QES, BL, MMS, RE),
-  QMS_OF_LOSSES(QMS, Identity.QMS, ThieleSmall.MECHANICAL_Q, FS, MMS, RMS),
-  MMS_OF_QMS(MMS, Identity.QMS, DriverLaws.MASS_FROM_MECHANICAL_Q, QMS, RMS, FS),
-  FS_OF_QMS(FS, Identity.QMS, DriverLaws.RESONANCE_FROM_MECHANICAL_Q, QMS, RMS, MMS),
+  FS_OF_MECHANICS(FS_HZ, Identity.FS, DriverLaws.RESONANCE, MMS_G, CMS_MM_PER_N),
+  CMS_OF_FS(CMS_MM_PER_N, Identity.FS, ThieleSmall.COMPLIANCE, FS_HZ, MMS_G),
+  MMS_OF_FS(MMS_G, Identity.FS, ThieleSmall.MOVING_MASS, FS_HZ, CMS_MM_PER_N),
+  CMS_OF_VAS(CMS_MM_PER_N, Identity.VAS, DriverLaws.COMPLIANCE_FROM_VOLUME, SD_CM2, VAS_L),
+  VAS_OF_CMS(VAS_L, Identity.VAS, ThieleSmall.EQUIVALENT_VOLUME, SD_CM2, CMS_MM_PER_N),
+  SD_OF_VAS(SD_CM2, Identity.VAS, DriverLaws.AREA_FROM_VOLUME, VAS_L, CMS_MM_PER_N),
+  QES_OF_MOTOR(QES, Identity.QES, ThieleSmall.ELECTRICAL_Q, FS_HZ, MMS_G, RE_OHM, BL_TM),
+  BL_OF_QES(BL_TM, Identity.QES, DriverLaws.FORCE_FACTOR, FS_HZ, MMS_G, RE_OHM, QES),
+  MMS_OF_QES(MMS_G, Identity.QES, DriverLaws.MASS_FROM_ELECTRICAL_Q, QES, BL_TM, FS_HZ, RE_OHM),
+  RE_OF_QES(RE_OHM, Identity.QES, DriverLaws.RESISTANCE, QES, BL_TM, FS_HZ, MMS_G),
+  FS_OF_QES(FS_HZ, Identity.QES, DriverLaws.RESONANCE_FROM_ELECTRICAL_Q, QES, BL_TM, MMS_G, RE_OHM),
+  QMS_OF_LOSSES(QMS, Identity.QMS, ThieleSmall.MECHANICAL_Q, FS_HZ, MMS_G, RMS_KG_PER_S),
+  MMS_OF_QMS(MMS_G, Identity.QMS, DriverLaws.MASS_FROM_MECHANICAL_Q, QMS, RMS_KG_PER_S, FS_HZ),
+  FS_OF_QMS(FS_HZ, Identity.QMS, DriverLaws.RESONANCE_FROM_MECHANICAL_Q, QMS, RMS_KG_PER_S, MMS_G),
   QMS_OF_Q(QMS, Identity.QTS, DriverLaws.MECHANICAL_FROM_TOTAL, QTS, QES),
-  RMS_OF_QMS(RMS, Identity.QMS, DriverLaws.MECHANICAL_RESISTANCE, FS, MMS, QMS);
+  RMS_OF_QMS(RMS_KG_PER_S, Identity.QMS, DriverLaws.MECHANICAL_RESISTANCE, FS_HZ, MMS_G, QMS);
 
   static final Path[] ALL = values();
 
@@ -50,7 +50,7 @@ public enum Path {
   final int needed;
 
   /** What stands in the answer: {@code qes from qts qms}. */
-  final String text;
+  public final String text;
 
   private final Record formula;
 
@@ -122,9 +122,9 @@ public enum Path {
       return Math.abs(outcome / sheet.of(input));
     }
     return switch (identity) {
-      case FS -> target == FS ? 0.5 : input == FS ? 2 : 1;
-      case VAS -> target == SD ? 0.5 : input == SD ? 2 : 1;
-      case QES -> (target == BL ? 0.5 : 1) * (input == BL ? 2 : 1);
+      case FS -> target == FS_HZ ? 0.5 : input == FS_HZ ? 2 : 1;
+      case VAS -> target == SD_CM2 ? 0.5 : input == SD_CM2 ? 2 : 1;
+      case QES -> (target == BL_TM ? 0.5 : 1) * (input == BL_TM ? 2 : 1);
       default -> 1;
     };
   }

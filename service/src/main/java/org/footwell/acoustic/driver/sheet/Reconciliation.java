@@ -4,6 +4,8 @@ import static org.footwell.acoustic.driver.sheet.Figure.QES;
 import static org.footwell.acoustic.driver.sheet.Figure.QMS;
 import static org.footwell.acoustic.driver.sheet.Figure.QTS;
 
+import java.util.List;
+import java.util.stream.Stream;
 import org.footwell.calculation.Source;
 
 /**
@@ -91,7 +93,7 @@ public final class Reconciliation {
     for (Figure figure : Figure.ALL) {
       if (sheet.isGiven(figure) && (figure != QTS || hasQ)) {
         int i = figure.index();
-        boolean level = figure == Figure.LEVEL;
+        boolean level = figure == Figure.SENSITIVITY;
         double unit = level ? PER_DB : 1;
         observed[i] =
             (level ? sheet.of(figure) * PER_DB : Math.log(sheet.of(figure))) - constant(figure);
@@ -111,9 +113,9 @@ public final class Reconciliation {
     double rho = sheet.air.density();
     double c = sheet.air.speed();
     return switch (figure) {
-      case FS -> Math.log(1000 / (2 * Math.PI));
-      case VAS -> Math.log(rho * c * c * 1e-8);
-      case LEVEL ->
+      case FS_HZ -> Math.log(1000 / (2 * Math.PI));
+      case VAS_L -> Math.log(rho * c * c * 1e-8);
+      case SENSITIVITY ->
           Math.log(
               rho * rho / (4 * Math.PI * Math.PI) / 100 * sheet.drive.squaredV() / (20e-6 * 20e-6));
       default -> 0;
@@ -205,7 +207,7 @@ public final class Reconciliation {
     if (!has(figure)) {
       return null;
     }
-    return figure == Figure.LEVEL
+    return figure == Figure.SENSITIVITY
         ? (Double) (sheet.of(figure) - residual(figure) / PER_DB)
         : (Double) adjusted[figure.index()];
   }
@@ -215,7 +217,7 @@ public final class Reconciliation {
     if (!has(figure)) {
       return null;
     }
-    return figure == Figure.LEVEL
+    return figure == Figure.SENSITIVITY
         ? (Double) (residual(figure) / PER_DB)
         : (Double) (100 * (sheet.of(figure) / adjusted[figure.index()] - 1));
   }
@@ -226,20 +228,15 @@ public final class Reconciliation {
   }
 
   /**
-   * The field with the largest standardised residual; several where one condition ties them, and
-   * null in a record without redundancy.
+   * The figure with the largest standardised residual; several where one condition ties them, and
+   * none in a record without redundancy.
    */
-  public String farthest() {
-    if (farthest == 0) {
-      return null;
-    }
+  public List<Figure> farthest() {
     double least = farthest * (1 - EQUAL);
-    String names = null;
-    for (Figure figure : Figure.ALL) {
-      if (has(figure) && standardised(figure) >= least) {
-        names = names == null ? figure.field : names + " " + figure.field;
-      }
-    }
-    return names;
+    return farthest == 0
+        ? List.of()
+        : Stream.of(Figure.ALL)
+            .filter(figure -> has(figure) && standardised(figure) >= least)
+            .toList();
   }
 }

@@ -5,7 +5,6 @@ import static org.footwell.acoustic.driver.sheet.Figure.QMS;
 import static org.footwell.acoustic.driver.sheet.Figure.QTS;
 
 import java.util.List;
-import java.util.StringJoiner;
 import java.util.stream.Stream;
 import org.footwell.parts.Sensitivity.Basis;
 
@@ -161,9 +160,9 @@ public final class Sheet {
     return (through[figure.index()] & identity.bit()) == 0;
   }
 
-  /** The paths taken, or null when all figures were given. */
-  public String paths() {
-    return paths(-1);
+  /** The paths taken. */
+  public List<Path> paths() {
+    return taken == 0 ? List.of() : Stream.of(Path.ALL).filter(path -> isTaken(path, -1)).toList();
   }
 
   /** The paths taken to figures of an identity; none when all of those were given. */
@@ -173,16 +172,5 @@ public final class Sheet {
 
   private boolean isTaken(Path path, int targets) {
     return (taken & path.bit()) != 0 && (targets & path.target.bit()) != 0;
-  }
-
-  private String paths(int targets) {
-    StringJoiner words = null;
-    for (Path path : Path.ALL) {
-      if (isTaken(path, targets)) {
-        words = words == null ? new StringJoiner("; ") : words;
-        words.add(path.text);
-      }
-    }
-    return words == null ? null : words.toString();
   }
 }
