@@ -4,7 +4,5 @@ import org.footwell.calculation.FaultCode;
 
 /** Why a list or range of frequencies cannot be used. */
 public enum FrequencyFault implements FaultCode {
-  RANGE_REVERSED,
-  RANGE_WITHOUT_POINTS,
-  FREQUENCIES_UNSORTED
+  RANGE_WITHOUT_POINTS
 }

@@ -188,7 +188,7 @@ final class AmplifierReview {
         .fuseDistanceM(feed.fuseDistanceM())
         .fullSineA(total.sine().batteryCurrentA())
         .sustainedBass(feed.sustainedBass())
-        .amplifier(AmplifierBuilder.builder().fuseA(feed.amplifierFuseA()).build())
+        .amplifierFuseA(feed.amplifierFuseA())
         .build();
   }
 
@@ -198,7 +198,7 @@ final class AmplifierReview {
     return Rebase.to(at + "/feed", id)
         .with("/current_a", at + "/draw")
         .with("/full_sine_a", at + "/draw")
-        .with("/amplifier/fuse_a", at + "/feed/amplifier_fuse_a")
+        .with("/amplifier_fuse_a", at + "/feed/amplifier_fuse_a")
         .from("", at + "/feed")
         .from("/cable", at + "/feed")
         .without(CableFinding.RULES_FIRST);

@@ -76,7 +76,7 @@ class PlanReviewTest {
   @Test
   void aFaultyRatedLoadIsToldOnce() {
     ObjectNode plan = plan();
-    at(plan, "/factory_parts/0").put("rated_ohm", 0.1);
+    at(plan, "/factory_parts/0").put("rated_ohm", 0.01);
     assertEquals(List.of("not-allowed /factory_parts/0/rated_ohm"), faults(plan));
   }
 

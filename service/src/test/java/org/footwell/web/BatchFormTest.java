@@ -83,7 +83,7 @@ class BatchFormTest {
       throws IOException {
     String row = ROW + "\n";
     int rows = 12_000_000 / row.length();
-    String header = "ratd_ohm," + HEADER + "\n";
+    String header = "driver.ratd_ohm," + HEADER + "\n";
     try (RawConnection connection = new RawConnection()) {
       connection.send(
           "POST %s HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\nContent-Type: %s\r\n"

@@ -83,7 +83,7 @@ public final class CrossoverFilters
           .findings(FiltersFinding.values())
           .refusals(FiltersFault.values())
           .refusals(FilterFault.values())
-          .refusals(FrequencyFault.values())
+          .refusals(FrequencyFault.RANGE_WITHOUT_POINTS)
           .build();
 
   @Override

@@ -7,6 +7,7 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.rule.Ascending;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Filter;
 import org.footwell.signal.CoefficientFormat;
@@ -14,6 +15,7 @@ import org.footwell.signal.SectionKind;
 
 /** Filters of all ways of a loudspeaker system, to be made as digital sections. */
 @Built
+@Ascending({"flat_from_hz", "flat_to_hz"})
 public record CrossoverFiltersRequest(
     @Schema(description = "Sample rate, Hz; every frequency must be below half of it")
         @NotNull

@@ -17,7 +17,6 @@ import org.footwell.acoustic.filters.CrossoverFiltersRequest.Way;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Filter;
-import org.footwell.parts.FrequencyFault;
 import org.footwell.signal.CoefficientFormat;
 
 /** The rules between the fields of a request; every breach is refused, all at once. */
@@ -43,12 +42,6 @@ final class FilterRules {
     rules.format(q.coefficientFormat());
     rules.belowHalfRate("/flat_from_hz", q.flatFromHz());
     rules.belowHalfRate("/flat_to_hz", q.flatToHz());
-    if (q.flatFromHz() != null && q.flatToHz() != null && q.flatFromHz() >= q.flatToHz()) {
-      run.refuse(FrequencyFault.RANGE_REVERSED)
-          .at("/flat_to_hz")
-          .given(q.flatToHz())
-          .allowed("more than " + q.flatFromHz());
-    }
     rules.listening(q.listening());
     double[] points = rules.points();
     run.requireNoFaults();

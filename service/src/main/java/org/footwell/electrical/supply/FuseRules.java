@@ -57,7 +57,7 @@ final class FuseRules {
     boolean larger = own > cable.fuseA();
     Remark remark =
         run.find(larger ? AMPLIFIER_FUSE_LARGER : AMPLIFIER_FUSE_SMALLER)
-            .at(leg.pointer() + "/amplifier/fuse_a")
+            .at(leg.pointer() + "/amplifier_fuse_a")
             .value(own)
             .limit(cable.fuseA());
     if (larger) {

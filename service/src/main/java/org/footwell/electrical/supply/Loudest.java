@@ -2,7 +2,6 @@ package org.footwell.electrical.supply;
 
 import java.util.List;
 import java.util.Objects;
-import org.footwell.parts.Amplifier;
 
 /**
  * What a cable carries at the loudest.
@@ -14,9 +13,8 @@ import org.footwell.parts.Amplifier;
 record Loudest(Double sineA, Double lastingA, Double amplifierFuseA) {
 
   /** Of one amplifier, or of none that is known. */
-  static Loudest of(Amplifier amplifier, Double fullSineA, boolean sustained) {
-    return new Loudest(
-        fullSineA, sustained ? fullSineA : null, amplifier == null ? null : amplifier.fuseA());
+  static Loudest of(Double amplifierFuseA, Double fullSineA, boolean sustained) {
+    return new Loudest(fullSineA, sustained ? fullSineA : null, amplifierFuseA);
   }
 
   /** Of branches together; those of which nothing is known carry what they do for minutes. */

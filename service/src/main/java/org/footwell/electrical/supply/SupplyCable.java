@@ -84,7 +84,7 @@ public final class SupplyCable implements Calculation<SupplyCableRequest, Supply
     List<SizedBranch> branches = new ArrayList<>();
     List<Leg> legs = new ArrayList<>();
     Double branchCurrent = null;
-    Loudest loudest = Loudest.of(q.amplifier(), q.fullSineA(), q.sustainedBass());
+    Loudest loudest = Loudest.of(q.amplifierFuseA(), q.fullSineA(), q.sustainedBass());
     if (q.branches() != null) {
       double start = run.apply(LOWEST_START, q.supplyV(), q.permittedDropV());
       branchCurrent = 0.0;
@@ -155,7 +155,7 @@ public final class SupplyCable implements Calculation<SupplyCableRequest, Supply
         .conductorM(conductorM(cable.oneWayM(), returnPath, run))
         .fixedOhm(0)
         .permittedDropV(branch.permittedDropV())
-        .loudest(Loudest.of(branch.amplifier(), branch.fullSineA(), branch.sustainedBass()))
+        .loudest(Loudest.of(branch.amplifierFuseA(), branch.fullSineA(), branch.sustainedBass()))
         .cable(cable)
         .surroundings(surroundings(cable, run))
         .fusing(fusing)

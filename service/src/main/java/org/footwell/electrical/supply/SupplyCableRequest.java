@@ -11,13 +11,12 @@ import org.footwell.calculation.rule.AtMostOne;
 import org.footwell.calculation.rule.ExactlyOne;
 import org.footwell.calculation.rule.Needed;
 import org.footwell.calculation.rule.Unique;
-import org.footwell.parts.Amplifier;
 import org.footwell.parts.Cable;
 
 /** A supply cable to be sized or checked, and what loads it. */
 @Built
 @ExactlyOne({"current_a", "constant_power", "branches"})
-@AtMostOne({"branches", "amplifier"})
+@AtMostOne({"branches", "amplifier_fuse_a"})
 @AtMostOne({"branches", "full_sine_a"})
 @Needed({
   "cable.one_way_m",
@@ -85,11 +84,7 @@ public record SupplyCableRequest(
         @DecimalMin("0.3")
         @DecimalMax("1")
         Double fuseHeatFactor,
-    @Schema(
-            description =
-                "The amplifier at its end, for its own fuses; with branches it stands on each of"
-                    + " them")
-        Amplifier amplifier,
+    Double amplifierFuseA,
     Double fullSineA,
     Boolean sustainedBass,
     @Schema(
@@ -152,7 +147,7 @@ public record SupplyCableRequest(
           @DecimalMin("0")
           @DecimalMax("60")
           Double permittedDropV,
-      @Schema(description = "The amplifier at its end, for its own fuses") Amplifier amplifier,
+      Double amplifierFuseA,
       Double fullSineA,
       Boolean sustainedBass) {
 

@@ -4,11 +4,9 @@ import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
 import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
-import org.footwell.calculation.FaultCode;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
@@ -77,16 +75,10 @@ public final class SignalSum implements Calculation<SignalSumRequest, SignalSumR
               "Signals of the left and the right channel are not judged together: what differs"
                   + " between them is music.")
           .findings(SignalSumFinding.values())
-          .refusals(
-              Stream.concat(
-                      Stream.of(
-                              SignalSumFault.values(),
-                              RecordingFault.values(),
-                              FilterFault.values())
-                          .flatMap(Stream::<FaultCode>of),
-                      Stream.of(
-                          FrequencyFault.RANGE_WITHOUT_POINTS, FrequencyFault.FREQUENCIES_UNSORTED))
-                  .toArray(FaultCode[]::new))
+          .refusals(SignalSumFault.values())
+          .refusals(RecordingFault.values())
+          .refusals(FilterFault.values())
+          .refusals(FrequencyFault.values())
           .cautions(FactoryCaution.values())
           .build();
 

@@ -12,6 +12,5 @@ public enum SignalSumFault implements FaultCode {
   VOLTAGES_INCOMPLETE,
   NO_OUTPUT_IN_SUM,
   BAND_OUTSIDE_RESPONSES,
-  FLAT_BAND_REVERSED,
   SUM_SILENT
 }

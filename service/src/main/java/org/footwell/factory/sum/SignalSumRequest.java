@@ -7,6 +7,7 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.rule.Ascending;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Filter;
 import org.footwell.recording.Recording;
@@ -14,6 +15,7 @@ import org.footwell.signal.SectionKind;
 
 /** Factory outputs that shall be added to one full-range signal. */
 @Built
+@Ascending({"flat_from_hz", "flat_to_hz"})
 public record SignalSumRequest(
     @Schema(description = "The outputs") @NotNull @Size(min = 1, max = 8)
         List<@NotNull Output> outputs,

@@ -15,7 +15,6 @@ import org.footwell.factory.sum.SignalSumRequest.Output;
 import org.footwell.factory.sum.SignalSumRequest.OutputSection;
 import org.footwell.factory.sum.SignalSumRequest.ResponsePoint;
 import org.footwell.parts.Filter;
-import org.footwell.parts.FrequencyFault;
 import org.footwell.recording.RecordingRules;
 
 /** The rules between the fields of a request; every breach is refused, all at once. */
@@ -43,12 +42,6 @@ final class SignalSumRules {
     rules.sections();
     rules.points();
     rules.voltages();
-    if (q.flatFromHz() >= q.flatToHz()) {
-      run.refuse(SignalSumFault.FLAT_BAND_REVERSED)
-          .at("/flat_to_hz")
-          .given(q.flatToHz())
-          .allowed("more than " + q.flatFromHz());
-    }
     double[] points = q.frequencies().points("/frequencies", run);
     for (int i = 0; i < points.length; i++) {
       if (points[i] >= q.rateHz() / 2) {
@@ -133,10 +126,7 @@ final class SignalSumRules {
       Double last = before.put(point.output(), point.frequencyHz());
       counts.merge(point.output(), 1, Integer::sum);
       if (last != null && point.frequencyHz() <= last) {
-        run.refuse(
-                last.equals(point.frequencyHz())
-                    ? CoreFault.DUPLICATE
-                    : FrequencyFault.FREQUENCIES_UNSORTED)
+        run.refuse(last.equals(point.frequencyHz()) ? CoreFault.DUPLICATE : CoreFault.NOT_ASCENDING)
             .at(at + "/frequency_hz")
             .given(point.frequencyHz())
             .allowed("more than " + last);

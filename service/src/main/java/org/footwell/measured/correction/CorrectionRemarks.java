@@ -58,7 +58,11 @@ final class CorrectionRemarks {
       open++;
     }
     if (open > first) {
-      run.find(RANGE_BEYOND_GATE).at("/gate").value(points[first]).limit(limit);
+      run.find(RANGE_BEYOND_GATE)
+          .at("/gate")
+          .value(points[first])
+          .limit(limit)
+          .own("name", channel.id());
     }
     if (open > last) {
       return null;

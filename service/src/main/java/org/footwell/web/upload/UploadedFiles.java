@@ -1,6 +1,7 @@
 package org.footwell.web.upload;
 
 import static org.footwell.recording.RecordingFault.NO_SUCH_WAV_CHANNEL;
+import static org.footwell.recording.RecordingFault.RECORDING_TOO_LONG;
 import static org.footwell.recording.RecordingFault.UPLOAD_NOT_USED;
 import static org.footwell.recording.RecordingFault.WAV_WITH_RATE_OR_SAMPLES;
 
@@ -9,9 +10,12 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Faults;
 import org.footwell.calculation.Refused;
+import org.footwell.calculation.Remark;
+import org.footwell.recording.RecordingRules;
 import org.footwell.recording.Wav;
 import org.footwell.recording.WavReader;
 
@@ -117,14 +121,17 @@ final class UploadedFiles {
     try {
       wav = files.get(name).finish();
     } catch (Wav.Unreadable unreadable) {
-      faults
-          .add(unreadable.fault())
-          .at(pointer + "/" + WAV)
-          .given(unreadable.given())
-          .allowed(
-              "integers of 16, 24 or 32 bits or floating point of 32 bits, 44100 to 192000 Hz, up to"
-                  + " 64 channels of at most 2097152 samples")
-          .own("part", name);
+      Remark remark =
+          faults.add(unreadable.fault()).at(pointer + "/" + WAV).given(unreadable.given());
+      if (unreadable.fault() == RECORDING_TOO_LONG) {
+        remark.allowed(Allowed.atMost(RecordingRules.MOST_SAMPLES, "samples"));
+      } else {
+        remark
+            .allowed(
+                "integers of 16, 24 or 32 bits or floating point of 32 bits, 44100 to 192000 Hz, up to"
+                    + " 64 channels of at most 2097152 samples")
+            .own("part", name);
+      }
     }
     read.put(name, wav);
     return wav;

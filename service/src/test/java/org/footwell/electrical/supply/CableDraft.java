@@ -3,7 +3,6 @@ package org.footwell.electrical.supply;
 import java.util.List;
 import org.footwell.electrical.supply.SupplyCableRequest.Branch;
 import org.footwell.electrical.supply.SupplyCableRequest.ReturnPath;
-import org.footwell.parts.AmplifierBuilder;
 import org.footwell.parts.CableBuilder;
 import org.footwell.parts.ConductorMaterial;
 
@@ -61,7 +60,7 @@ final class CableDraft {
   /** What the amplifier at its end draws at the loudest, and its own fuses. */
   CableDraft loudest(Double fullSineA, boolean sustained, Double ownA) {
     use.fullSineA(fullSineA).sustainedBass(sustained);
-    use.amplifier(AmplifierBuilder.builder().fuseA(ownA).build());
+    use.amplifierFuseA(ownA);
     return this;
   }
 

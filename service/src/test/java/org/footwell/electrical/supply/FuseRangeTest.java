@@ -122,9 +122,9 @@ class FuseRangeTest {
   void whatLastsMustBeStatedAndBelongsToTheBranches() {
     List<Fault> faults = Answers.faults(new SupplyCable(), draft(null, true, null).build());
     assertEquals("/full_sine_a", faults.get(0).pointer());
-    CableDraft both = Cables.branched(Cables.branch("bass", 20, 0.2)).loudest(52.0, false, null);
+    CableDraft both = Cables.branched(Cables.branch("bass", 20, 0.2)).loudest(52.0, false, 40.0);
     assertEquals(
-        List.of("at-most-one-of /amplifier", "at-most-one-of /full_sine_a"),
+        List.of("at-most-one-of /amplifier_fuse_a", "at-most-one-of /full_sine_a"),
         Answers.faults(new SupplyCable(), both.build()).stream()
             .map(fault -> fault.code() + " " + fault.pointer())
             .toList());

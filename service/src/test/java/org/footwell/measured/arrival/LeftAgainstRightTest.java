@@ -115,11 +115,10 @@ class LeftAgainstRightTest {
     session.pairs.add(new LeftAndRight("a", "a"));
     session.pairs.add(new LeftAndRight("a", "x"));
     assertEquals(
-        List.of(
-            "/pairs/1 duplicate",
-            "/pairs/2 pair-of-one",
-            "/pairs/3/right dangling-reference",
-            "/cabin_length_m required"),
+        List.of("/cabin_length_m needed-beside", "/pairs/3/right dangling-reference"),
         session.faults());
+    session.draft.cabinLengthM(2.0);
+    session.pairs.remove(3);
+    assertEquals(List.of("/pairs/1 duplicate", "/pairs/2 pair-of-one"), session.faults());
   }
 }
