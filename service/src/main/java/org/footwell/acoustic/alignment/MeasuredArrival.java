@@ -3,6 +3,8 @@ package org.footwell.acoustic.alignment;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.Max;
+import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import org.footwell.calculation.Built;
@@ -43,6 +45,8 @@ public record MeasuredArrival(
     @Schema(
             description =
                 "1 or -1 as measured, compared with the polarity of the channel; 0 is not compared")
+        @Min(-1)
+        @Max(1)
         Integer polarity,
     @Schema(description = "How sure the polarity is: 0 a guess, 1 certain; absent: certain")
         Double polarityConfidence,
