@@ -11,7 +11,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 
 /** Quantities by their names: a range, or the only numbers there are. */
-class VocabularyTest {
+class QuantityTest {
 
   public record Wired(Integer polarity) {}
 
