@@ -22,11 +22,17 @@ import org.footwell.calculation.Vocabulary.Quantity;
  * @param allowed the same in words that follow "must be"
  * @param least smallest number, included, or null
  * @param most largest number, included, or null
+ * @param only the numbers it may be where it may be no others; else empty
  */
-record Bounds(Predicate<Object> permit, String allowed, BigDecimal least, BigDecimal most) {
+record Bounds(
+    Predicate<Object> permit,
+    String allowed,
+    BigDecimal least,
+    BigDecimal most,
+    List<BigDecimal> only) {
 
   private Bounds(Predicate<Object> permit, String allowed) {
-    this(permit, allowed, null, null);
+    this(permit, allowed, null, null, List.of());
   }
 
   static Bounds any(String allowed) {
@@ -63,8 +69,28 @@ record Bounds(Predicate<Object> permit, String allowed, BigDecimal least, BigDec
     return length >= size.min() && length <= size.max();
   }
 
-  /** Range of a number, and its decimals. */
+  /** The numbers it may be, or range and decimals. */
   static Bounds number(Class<?> type, AnnotatedElement marks, Optional<Quantity> quantity) {
+    List<String> only = quantity.map(Quantity::only).orElse(List.of());
+    boolean own = Limit.lowest(marks).or(() -> Limit.highest(marks)).isPresent();
+    return only.isEmpty() || own ? range(type, marks, quantity) : numbers(only);
+  }
+
+  private static Bounds numbers(List<String> written) {
+    List<BigDecimal> only = written.stream().map(BigDecimal::new).toList();
+    return new Bounds(
+        value -> only.stream().anyMatch(one -> one.compareTo(decimal(value)) == 0),
+        "one of " + String.join(", ", written),
+        null,
+        null,
+        only);
+  }
+
+  private static BigDecimal decimal(Object number) {
+    return new BigDecimal(number.toString());
+  }
+
+  private static Bounds range(Class<?> type, AnnotatedElement marks, Optional<Quantity> quantity) {
     boolean whole = type != Double.class && type != double.class && type != BigDecimal.class;
     Limit least =
         Limit.lowest(marks)
@@ -85,7 +111,8 @@ record Bounds(Predicate<Object> permit, String allowed, BigDecimal least, BigDec
             + range(least, most)
             + (digits == null ? "" : " with at most " + digits.fraction() + " decimals"),
         least == null || !least.included() ? null : least.exact(),
-        most == null || !most.included() ? null : most.exact());
+        most == null || !most.included() ? null : most.exact(),
+        List.of());
   }
 
   /** Not-a-number lies within no bound. */

@@ -71,8 +71,10 @@ public final class Shape<T extends Record> {
    * @param description what it means
    * @param least smallest number a request may give, or null
    * @param most largest, or null
+   * @param only the numbers it may be where it may be no others; else empty
    */
-  public record Field(String name, String description, BigDecimal least, BigDecimal most) {}
+  public record Field(
+      String name, String description, BigDecimal least, BigDecimal most, List<BigDecimal> only) {}
 
   /** The components in order of declaration. */
   public List<Field> fields() {
@@ -80,7 +82,12 @@ public final class Shape<T extends Record> {
         .map(
             member -> {
               Bounds bounds = member.node().bounds();
-              return new Field(member.name(), member.description(), bounds.least(), bounds.most());
+              return new Field(
+                  member.name(),
+                  member.description(),
+                  bounds.least(),
+                  bounds.most(),
+                  bounds.only());
             })
         .toList();
   }

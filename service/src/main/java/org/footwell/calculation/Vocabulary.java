@@ -6,6 +6,7 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Properties;
@@ -22,9 +23,14 @@ public final class Vocabulary {
 
   private static final String PLACE = "/org/footwell/parts/vocabulary.properties";
 
-  /** A range if there is one, and the sentence. */
+  private static final String NUMBER = "-?[\\d.]+";
+
+  /** A range or the only numbers there are, if either is said, and the sentence. */
   private static final Pattern ENTRY =
-      Pattern.compile("(?:(-?[\\d.]+) to (-?[\\d.]+): )?(\\S.*)", Pattern.DOTALL);
+      Pattern.compile(
+          "(?:(N) to (N): |(N(?:, N)* or N): )?(\\S.*)".replace("N", NUMBER), Pattern.DOTALL);
+
+  private static final Pattern BETWEEN_NUMBERS = Pattern.compile(", | or ");
 
   private static final Map<String, Quantity> QUANTITIES = read();
 
@@ -35,9 +41,10 @@ public final class Vocabulary {
    *
    * @param least smallest number a request may give, as it is written, or null
    * @param most largest, or null
+   * @param only the numbers it may be where it may be no others; else empty
    * @param sentence what it means, with the unit
    */
-  public record Quantity(String least, String most, String sentence) {}
+  public record Quantity(String least, String most, List<String> only, String sentence) {}
 
   /** The quantity of a name in snake_case, if it is one of them. */
   public static Optional<Quantity> of(String name) {
@@ -66,6 +73,8 @@ public final class Vocabulary {
     if (!parts.matches()) {
       throw new IllegalStateException("no quantity: " + entry);
     }
-    return new Quantity(parts.group(1), parts.group(2), parts.group(3));
+    List<String> only =
+        parts.group(3) == null ? List.of() : List.of(BETWEEN_NUMBERS.split(parts.group(3)));
+    return new Quantity(parts.group(1), parts.group(2), only, parts.group(4));
   }
 }

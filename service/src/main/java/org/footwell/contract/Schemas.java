@@ -11,6 +11,7 @@ import io.swagger.v3.oas.models.SpecVersion;
 import io.swagger.v3.oas.models.media.Schema;
 import jakarta.validation.constraints.NotNull;
 import java.lang.reflect.RecordComponent;
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -116,12 +117,20 @@ final class Schemas {
       if (request) {
         property.setMinimum(field.least() == null ? property.getMinimum() : field.least());
         property.setMaximum(field.most() == null ? property.getMaximum() : field.most());
+        numbers(property, field.only());
       }
     }
     if (request && !shape.rules().isEmpty()) {
       schema.setDescription(
           shape.rules().stream().map(Rule::sentence).collect(Collectors.joining(" ")));
       schema.addExtension("x-rules", shape.rules().stream().map(Schemas::rule).toList());
+    }
+  }
+
+  @SuppressWarnings("unchecked") // of numbers there are no others
+  private static void numbers(Schema<?> property, List<BigDecimal> only) {
+    if (!only.isEmpty()) {
+      ((Schema<Object>) property).setEnum(List.copyOf(only));
     }
   }
 

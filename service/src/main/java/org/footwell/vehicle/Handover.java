@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.IntStream;
-import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
@@ -43,12 +42,6 @@ final class Handover {
             .allowed("channels");
       } else if (rows.putIfAbsent(measured.channel(), i) != null) {
         run.refuse(CoreFault.DUPLICATE).at(at + "/channel").given(measured.channel());
-      }
-      if (measured.polarity() != null && measured.polarity() == 0) {
-        run.refuse(CoreFault.NOT_ALLOWED)
-            .at(at + "/polarity")
-            .given(0)
-            .allowed(Allowed.oneOf(1, -1));
       }
     }
   }

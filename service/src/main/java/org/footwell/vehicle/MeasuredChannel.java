@@ -25,5 +25,4 @@ public record MeasuredChannel(
                 "Arrival at the main seat with all settings made, ms; only the differences between"
                     + " channels count")
         Double arrivalMs,
-    @Schema(description = "Polarity found: 1 pushes outward, -1 inward; 0 is refused")
-        Integer polarity) {}
+    @Schema(description = "Polarity found: 1 pushes outward, -1 inward") Integer polarity) {}

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
 import org.footwell.Calculations;
 import org.junit.jupiter.api.Test;
 
@@ -65,11 +67,24 @@ class ContractTest {
     walkRequests(
         (path, stated, schema) -> {
           boolean number = schema.path("type").asText().matches("number|integer");
-          if (number && !(schema.has("minimum") && schema.has("maximum"))) {
+          boolean bounded = schema.has("minimum") && schema.has("maximum");
+          if (number && !bounded && !schema.has("enum")) {
             unbounded.add(path);
           }
         });
     assertEquals(List.of(), unbounded);
+  }
+
+  @Test
+  void aPolarityOfARequestIsOneOfTwoIntegers() {
+    Set<String> ranges = new TreeSet<>();
+    walkRequests(
+        (path, stated, schema) -> {
+          if (path.endsWith("polarity")) {
+            ranges.add(schema.path("type").asText() + schema.path("enum"));
+          }
+        });
+    assertEquals(Set.of("integer[-1,1]"), ranges);
   }
 
   @Test

@@ -42,7 +42,7 @@ public record MeasuredArrival(
         Double bandHighHz,
     @Schema(
             description =
-                "1 or -1 as measured, compared with the polarity of the channel; 0 is not compared")
+                "1 or -1 as measured, compared with the polarity of the channel; absent: not compared")
         Integer polarity,
     @Schema(description = "How sure the polarity is: 0 a guess, 1 certain; absent: certain")
         Double polarityConfidence,
@@ -62,13 +62,12 @@ public record MeasuredArrival(
 
   public MeasuredArrival {
     method = method == null ? Method.EXCESS_PHASE : method;
-    polarity = polarity == null ? Integer.valueOf(0) : polarity;
     polarityConfidence = polarityConfidence == null ? Double.valueOf(1) : polarityConfidence;
   }
 
   /** Whether it surely contradicts a polarity. */
   boolean contradicts(int stated) {
-    return polarity != 0 && polarity != stated && polarityConfidence >= SURE;
+    return polarity != null && polarity != stated && polarityConfidence >= SURE;
   }
 
   /** How an arrival was found. */

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Set;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.Crossover;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
-import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Seat;
@@ -57,9 +56,6 @@ final class RequestCheck {
             .at(at + "/full_range")
             .given(true)
             .allowed("false when filters are given");
-      }
-      if (channel.polarity() == 0) {
-        run.refuse(NOT_ALLOWED).at(at + "/polarity").given(0).allowed(Allowed.oneOf(1, -1));
       }
     }
   }

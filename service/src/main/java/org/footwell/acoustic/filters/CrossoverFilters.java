@@ -26,6 +26,7 @@ import org.footwell.physics.FilterPrototype;
 import org.footwell.signal.CirclePoint;
 import org.footwell.signal.Response;
 import org.footwell.signal.SectionDesign;
+import org.footwell.signal.SectionFault;
 
 /** Crossover and equaliser filters as digital sections, and what all ways sum to. */
 public final class CrossoverFilters
@@ -55,8 +56,8 @@ public final class CrossoverFilters
                  "high_pass": {"kind": "linkwitz_riley", "order": 4, "frequency_hz": 2500},
                  "gain_db": -1.5}],
                "sections": [
-                {"way": "woofer", "kind": "peak", "frequency_hz": 140, "q": 2, "gain_db": -4},
-                {"way": "tweeter", "kind": "high_shelf", "frequency_hz": 9000, "q": 0.7071,
+                {"channel": "woofer", "kind": "peak", "frequency_hz": 140, "q": 2, "gain_db": -4},
+                {"channel": "tweeter", "kind": "high_shelf", "frequency_hz": 9000, "q": 0.7071,
                  "gain_db": 1.5}],
                "coefficient_format": {"kind": "fixed", "word_bits": 28, "fraction_bits": 24},
                "listening": {"distance_m": 0.9, "heights_m": [-0.2, 0.2]},
@@ -83,6 +84,7 @@ public final class CrossoverFilters
           .findings(FiltersFinding.values())
           .refusals(FiltersFault.values())
           .refusals(FilterFault.values())
+          .refusals(SectionFault.values())
           .refusals(FrequencyFault.RANGE_WITHOUT_POINTS)
           .build();
 

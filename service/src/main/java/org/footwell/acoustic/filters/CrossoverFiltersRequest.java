@@ -8,14 +8,18 @@ import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
 import org.footwell.calculation.rule.Ascending;
+import org.footwell.calculation.rule.RefersTo;
+import org.footwell.calculation.rule.Unique;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Filter;
 import org.footwell.signal.CoefficientFormat;
-import org.footwell.signal.SectionKind;
+import org.footwell.signal.EqualiserSection;
 
 /** Filters of all ways of a loudspeaker system, to be made as digital sections. */
 @Built
 @Ascending({"flat_from_hz", "flat_to_hz"})
+@Unique("ways.*.id")
+@RefersTo(field = "sections.*.channel", to = "ways.*.id")
 public record CrossoverFiltersRequest(
     @Schema(description = "Sample rate, Hz; every frequency must be below half of it")
         @NotNull
@@ -25,7 +29,7 @@ public record CrossoverFiltersRequest(
     @Schema(description = "The ways: outputs whose sound adds up") @NotNull @Size(min = 1, max = 8)
         List<@NotNull Way> ways,
     @Schema(description = "Equaliser and all-pass sections of the ways") @Size(max = 128)
-        List<@NotNull Section> sections,
+        List<@NotNull EqualiserSection> sections,
     @Schema(description = "How the device holds coefficients; without it nothing is rounded")
         CoefficientFormat coefficientFormat,
     @Schema(
@@ -37,15 +41,11 @@ public record CrossoverFiltersRequest(
             description =
                 "Start of the band that should be flat, Hz; without it an octave above the lowest"
                     + " corner of the high-passes or, if a way has none, the start of the range")
-        @DecimalMin("1")
-        @DecimalMax("100000")
         Double flatFromHz,
     @Schema(
             description =
                 "End of the band that should be flat, Hz; without it an octave below the highest"
                     + " corner of the low-passes or, if a way has none, the end of the range")
-        @DecimalMin("1")
-        @DecimalMax("100000")
         Double flatToHz,
     @Schema(
             description =
@@ -70,8 +70,7 @@ public record CrossoverFiltersRequest(
   /** One output. */
   @Built
   public record Way(
-      @Schema(description = "Name of the way, each once") @NotNull @Size(min = 1, max = 40)
-          String id,
+      @Schema(description = "Name of the way") @NotNull @Size(min = 1, max = 40) String id,
       @Schema(description = "High-pass; with low_pass a band-pass, each side of its own order")
           Filter highPass,
       @Schema(description = "Low-pass") Filter lowPass,
@@ -100,33 +99,6 @@ public record CrossoverFiltersRequest(
       behindM = behindM == null ? Double.valueOf(0) : behindM;
     }
   }
-
-  /** One section of an equaliser. */
-  public record Section(
-      @Schema(description = "Name of the way it belongs to") @NotNull @Size(min = 1, max = 40)
-          String way,
-      @Schema(description = "Kind of section") @NotNull SectionKind kind,
-      @Schema(
-              description =
-                  "Centre of a peak, notch or all-pass; for a shelf where half its gain in dB is"
-                      + " reached, Hz")
-          @NotNull
-          @DecimalMin("1")
-          @DecimalMax("100000")
-          Double frequencyHz,
-      @Schema(
-              description =
-                  "Quality factor. Peak: frequency over the bandwidth between the points of half"
-                      + " its gain in dB. Notch: over that between the -3.01 dB points. Shelf of"
-                      + " the second order: of its poles, 0.7071 is the steepest without overshoot."
-                      + " All-pass of the second order: of its poles. None for first orders")
-          @DecimalMin("0.1")
-          @DecimalMax("100")
-          Double q,
-      @Schema(description = "Gain of a peak or shelf, dB; none for others")
-          @DecimalMin("-30")
-          @DecimalMax("30")
-          Double gainDb) {}
 
   /** A listener in front. */
   public record Listening(

@@ -28,7 +28,7 @@ public record CrossoverFiltersResult(
   /** A section as designed and as the device holds it. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   public record DesignedSection(
-      @Schema(description = "Name of the way") String way,
+      @Schema(description = "Name of the way it belongs to") String channel,
       @Schema(description = "JSON Pointer to the part of the request it comes from") String pointer,
       @Schema(description = "Coefficients as calculated") Biquad coefficients,
       @Schema(description = "Coefficients as rounded; none without rounding") Biquad rounded,

@@ -2,7 +2,6 @@ package org.footwell.acoustic.filters;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.footwell.acoustic.filters.CrossoverFiltersRequest.Section;
 import org.footwell.acoustic.filters.CrossoverFiltersRequest.Way;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Filter;
@@ -12,6 +11,7 @@ import org.footwell.signal.Biquad;
 import org.footwell.signal.Cascade;
 import org.footwell.signal.CirclePoint;
 import org.footwell.signal.CoefficientFormat;
+import org.footwell.signal.EqualiserSection;
 import org.footwell.signal.Response;
 import org.footwell.signal.SectionDesign;
 
@@ -56,7 +56,7 @@ record DesignedWay(
       addFilter(parts, at + "/low_pass", low.lowPass(), q, run);
     }
     for (int i = 0; i < q.sections().size(); i++) {
-      if (q.sections().get(i).way().equals(way.id())) {
+      if (q.sections().get(i).channel().equals(way.id())) {
         addSection(parts, "/sections/" + i, q.sections().get(i), q, run);
       }
     }
@@ -79,16 +79,13 @@ record DesignedWay(
   }
 
   private static void addSection(
-      List<Part> parts, String at, Section section, CrossoverFiltersRequest q, Run run) {
+      List<Part> parts, String at, EqualiserSection section, CrossoverFiltersRequest q, Run run) {
     double f = section.frequencyHz();
-    double gain = section.kind().takesGain() ? section.gainDb() : 0;
     run.apply(SectionDesign.PREWARP, f, q.rateHz());
     if (section.kind().takesGain()) {
-      run.apply(SectionDesign.HALF_GAIN, gain);
+      run.apply(SectionDesign.HALF_GAIN, section.gainDb());
     }
-    double quality = section.kind().takesQ() ? section.q() : 1;
-    parts.add(
-        part(at, f, section.kind().design(f, quality, gain, q.rateHz()), q.coefficientFormat()));
+    parts.add(part(at, f, section.design(q.rateHz()), q.coefficientFormat()));
   }
 
   private static Part part(String at, double f, Biquad exact, CoefficientFormat format) {

@@ -1,7 +1,5 @@
 package org.footwell.acoustic.seats;
 
-import static org.footwell.calculation.CoreFault.NOT_ALLOWED;
-
 import java.util.HashSet;
 import java.util.Set;
 import org.footwell.acoustic.seats.Paths.Way;
@@ -39,9 +37,6 @@ final class SeatLevelRules {
   }
 
   private void source(SoundSource source, String at) {
-    if (source.polarity() == 0) {
-      run.refuse(NOT_ALLOWED).at(at + "/polarity").given(0).allowed("1 or -1");
-    }
     Filter.require(source.highPass(), at + "/high_pass", run);
     Filter.require(source.lowPass(), at + "/low_pass", run);
   }

@@ -15,7 +15,7 @@ public @interface Needs {
   /** Dotted path below the record. */
   String field();
 
-  /** What must be given with it. */
+  /** What must be given with it; of a list the field itself, where every entry has it or none. */
   String[] beside();
 
   /** Several of them on one record. */

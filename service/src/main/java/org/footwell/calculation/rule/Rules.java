@@ -175,7 +175,9 @@ public final class Rules {
 
     @Override
     public String sentence() {
-      return field + " needs " + listed(beside, " and ") + ".";
+      return beside.equals(List.of(field))
+          ? field + " in every entry or in none."
+          : field + " needs " + listed(beside, " and ") + ".";
     }
 
     @Override

@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import org.footwell.calculation.Run;
 import org.footwell.factory.sum.SignalSumRequest.Output;
-import org.footwell.factory.sum.SignalSumRequest.OutputSection;
 import org.footwell.factory.sum.SignalSumRequest.ResponsePoint;
 import org.footwell.physics.Phasor;
 import org.footwell.recording.Recording;
 import org.footwell.signal.Biquad;
 import org.footwell.signal.Cascade;
+import org.footwell.signal.EqualiserSection;
 import org.footwell.signal.SectionDesign;
 import org.footwell.signal.SectionKind;
 
@@ -47,7 +47,7 @@ final class KnownOutputs {
       run.checkDeadline();
       Output output = q.outputs().get(i);
       List<ResponsePoint> points =
-          q.points().stream().filter(one -> one.output().equals(output.id())).toList();
+          q.points().stream().filter(one -> one.channel().equals(output.id())).toList();
       boolean measured = !points.isEmpty() || output.impulseResponse() != null;
       OutputResponse response =
           output.impulseResponse() != null
@@ -87,11 +87,9 @@ final class KnownOutputs {
     if (output.lowPass() != null) {
       sections.addAll(SectionDesign.of(output.lowPass().lowPass(), q.rateHz()));
     }
-    for (OutputSection one : q.sections()) {
-      if (one.output().equals(output.id())) {
-        double quality = one.q() == null ? 1 : one.q();
-        double gain = one.gainDb() == null ? 0 : one.gainDb();
-        sections.add(one.kind().design(one.frequencyHz(), quality, gain, q.rateHz()));
+    for (EqualiserSection one : q.sections()) {
+      if (one.channel().equals(output.id())) {
+        sections.add(one.design(q.rateHz()));
       }
     }
     return new OutputResponse.Filtered(Cascade.of(sections), q.rateHz());
@@ -99,9 +97,9 @@ final class KnownOutputs {
 
   private static Double allPass(Output output, SignalSumRequest q) {
     return q.sections().stream()
-        .filter(one -> one.output().equals(output.id()))
+        .filter(one -> one.channel().equals(output.id()))
         .filter(one -> one.kind() == SectionKind.ALL_PASS_1 || one.kind() == SectionKind.ALL_PASS_2)
-        .map(OutputSection::frequencyHz)
+        .map(EqualiserSection::frequencyHz)
         .findFirst()
         .orElse(null);
   }

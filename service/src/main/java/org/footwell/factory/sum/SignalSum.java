@@ -25,6 +25,7 @@ import org.footwell.recording.Wav;
 import org.footwell.signal.MinimumPhase;
 import org.footwell.signal.Response;
 import org.footwell.signal.SectionDesign;
+import org.footwell.signal.SectionFault;
 
 /** Whether factory outputs add up to a full-range signal, and how to make them. */
 public final class SignalSum implements Calculation<SignalSumRequest, SignalSumResult> {
@@ -78,6 +79,7 @@ public final class SignalSum implements Calculation<SignalSumRequest, SignalSumR
           .refusals(SignalSumFault.values())
           .refusals(RecordingFault.values())
           .refusals(FilterFault.values())
+          .refusals(SectionFault.values())
           .refusals(FrequencyFault.values())
           .cautions(FactoryCaution.values())
           .build();

@@ -8,20 +8,28 @@ import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
 import org.footwell.calculation.rule.Ascending;
+import org.footwell.calculation.rule.Needs;
+import org.footwell.calculation.rule.RefersTo;
+import org.footwell.calculation.rule.Unique;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Filter;
 import org.footwell.recording.Recording;
-import org.footwell.signal.SectionKind;
+import org.footwell.signal.EqualiserSection;
 
 /** Factory outputs that shall be added to one full-range signal. */
 @Built
 @Ascending({"flat_from_hz", "flat_to_hz"})
+@Unique("outputs.*.id")
+@RefersTo(field = "sections.*.channel", to = "outputs.*.id")
+@RefersTo(field = "points.*.channel", to = "outputs.*.id")
+@Unique({"points.*.channel", "points.*.frequency_hz"})
+@Needs(field = "outputs.*.clean_output_v", beside = "outputs.*.clean_output_v")
 public record SignalSumRequest(
     @Schema(description = "The outputs") @NotNull @Size(min = 1, max = 8)
         List<@NotNull Output> outputs,
     @Schema(description = "Equaliser and all-pass sections of outputs described by filters")
         @Size(max = 64)
-        List<@NotNull OutputSection> sections,
+        List<@NotNull EqualiserSection> sections,
     @Schema(
             description =
                 "Measured responses as points, rising for each output; instead of its filters or"
@@ -35,14 +43,8 @@ public record SignalSumRequest(
         @DecimalMin("32000")
         @DecimalMax("192000")
         Double rateHz,
-    @Schema(description = "Start of the band that should be flat, Hz")
-        @DecimalMin("10")
-        @DecimalMax("20000")
-        Double flatFromHz,
-    @Schema(description = "End of the band that should be flat, Hz")
-        @DecimalMin("20")
-        @DecimalMax("40000")
-        Double flatToHz,
+    Double flatFromHz,
+    Double flatToHz,
     @Schema(
             description =
                 "How far the sum may be above or below its median level and still count as flat,"
@@ -67,8 +69,7 @@ public record SignalSumRequest(
   /** One output. Its response is that of its filters, its points or its impulse response. */
   @Built
   public record Output(
-      @Schema(description = "Name of the output, each once") @NotNull @Size(min = 1, max = 40)
-          String id,
+      @Schema(description = "Name of the output") @NotNull @Size(min = 1, max = 40) String id,
       @Schema(description = "High-pass in front of the output") Filter highPass,
       @Schema(description = "Low-pass in front of the output") Filter lowPass,
       @Schema(
@@ -82,14 +83,12 @@ public record SignalSumRequest(
           @DecimalMax("30")
           Double gainDb,
       @Schema(description = "Delay of the output beside its response, ms") Double delayMs,
-      @Schema(description = "1 as it is, -1 inverted beside its response; 0 is refused")
-          Integer polarity,
+      @Schema(description = "1 as it is, -1 inverted beside its response") Integer polarity,
       @Schema(
               description =
                   "RMS voltage of a full-scale sine at the output in its pass band, where its"
                       + " response is 0 dB, V, at the highest clean volume step, between its two"
-                      + " terminals; for all outputs or for none. The responses are then taken as"
-                      + " relative to it")
+                      + " terminals. The responses are then taken as relative to it")
           Double cleanOutputV,
       @Schema(description = "Whether it is connected to the sum now") Boolean connected,
       @Schema(
@@ -107,24 +106,9 @@ public record SignalSumRequest(
     }
   }
 
-  /** One section in front of an output. */
-  public record OutputSection(
-      @Schema(description = "Name of the output") @NotNull @Size(min = 1, max = 40) String output,
-      @Schema(description = "Kind of section") @NotNull SectionKind kind,
-      @Schema(description = "Its frequency, Hz") @NotNull @DecimalMin("1") @DecimalMax("90000")
-          Double frequencyHz,
-      @Schema(description = "Quality factor; none for first orders")
-          @DecimalMin("0.1")
-          @DecimalMax("100")
-          Double q,
-      @Schema(description = "Gain of a peak or shelf, dB; none for others")
-          @DecimalMin("-30")
-          @DecimalMax("30")
-          Double gainDb) {}
-
   /** One point of a measured response. */
   public record ResponsePoint(
-      @Schema(description = "Name of the output") @NotNull @Size(min = 1, max = 40) String output,
+      @Schema(description = "Id of the output") @NotNull @Size(min = 1, max = 40) String channel,
       @NotNull @DecimalMin("1") @DecimalMax("96000") Double frequencyHz,
       @Schema(description = "Level, dB against what is the same for all outputs")
           @NotNull

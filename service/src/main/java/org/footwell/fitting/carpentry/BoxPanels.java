@@ -55,7 +55,7 @@ public final class BoxPanels implements Calculation<BoxPanelsRequest, BoxPanelsR
                   + " vehicle leaves room for; its mass, and whether the driver fits.")
           .example(
               """
-              {"net_volume_l": 28, "driver_displacement_l": 2.5, "bracing_l": 0.8,
+              {"volume_l": 28, "driver_displacement_l": 2.5, "bracing_l": 0.8,
                "board_mm": 18, "measured": "outside", "width_mm": 600, "height_mm": 360,
                "back_angle_deg": 22, "driver_cutout_mm": 278, "driver_depth_mm": 140}
               """)
@@ -78,8 +78,7 @@ public final class BoxPanels implements Calculation<BoxPanelsRequest, BoxPanelsR
   @Override
   public BoxPanelsResult compute(BoxPanelsRequest q, Run run) {
     double gross =
-        run.apply(
-            GROSS, q.netVolumeL(), q.driverDisplacementL(), q.bracingL(), q.portDisplacementL());
+        run.apply(GROSS, q.volumeL(), q.driverDisplacementL(), q.bracingL(), q.portDisplacementL());
     Carcass box = new Dimensions(q).solve(gross, run);
     Size in = box.inside();
     requireRoomForCutout(q, in, run);

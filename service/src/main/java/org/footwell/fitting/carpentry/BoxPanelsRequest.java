@@ -5,18 +5,19 @@ import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.rule.AtMostOne;
+import org.footwell.calculation.rule.Needs;
 
 /**
  * A box to be cut. Two of width, height and depth, or the proportions of all three; a wedge has one of
  * top depth and back angle besides.
  */
 @Built
+@AtMostOne({"top_depth_mm", "back_angle_deg"})
+@Needs(field = "height_per_width", beside = "depth_per_width")
+@Needs(field = "depth_per_width", beside = "height_per_width")
 public record BoxPanelsRequest(
-    @Schema(description = "Volume of air wanted, litre")
-        @NotNull
-        @DecimalMin("0.1")
-        @DecimalMax("5000")
-        Double netVolumeL,
+    @NotNull Double volumeL,
     Double driverDisplacementL,
     Double bracingL,
     @Schema(description = "Volume of the port with its walls, litre")
@@ -43,22 +44,17 @@ public record BoxPanelsRequest(
         @DecimalMin("30")
         @DecimalMax("3000")
         Double depthMm,
-    @Schema(description = "Height over width, with depth_per_width instead of dimensions")
+    @Schema(description = "Height over width, instead of dimensions")
         @DecimalMin("0.05")
         @DecimalMax("20")
         Double heightPerWidth,
-    @Schema(description = "Depth over width, with height_per_width instead of dimensions")
+    @Schema(description = "Depth over width, instead of dimensions")
         @DecimalMin("0.05")
         @DecimalMax("20")
         Double depthPerWidth,
-    @Schema(description = "Depth of a wedge at its top, mm. At most one of it and back_angle_deg")
-        @DecimalMin("5")
-        @DecimalMax("3000")
+    @Schema(description = "Depth of a wedge at its top, mm") @DecimalMin("5") @DecimalMax("3000")
         Double topDepthMm,
-    @Schema(
-            description =
-                "Lean of a wedge's back from the vertical, degrees, as a seat leans. At most one of"
-                    + " it and top_depth_mm")
+    @Schema(description = "Lean of a wedge's back from the vertical, degrees, as a seat leans")
         @DecimalMin("0.5")
         @DecimalMax("60")
         Double backAngleDeg,

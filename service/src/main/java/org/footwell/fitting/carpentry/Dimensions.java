@@ -2,7 +2,6 @@ package org.footwell.fitting.carpentry;
 
 import static org.footwell.fitting.carpentry.CarpentryFault.DIMENSIONS_UNDECIDED;
 import static org.footwell.fitting.carpentry.CarpentryFault.DIMENSION_OUT_OF_REACH;
-import static org.footwell.fitting.carpentry.CarpentryFault.WEDGE_GIVEN_TWICE;
 import static org.footwell.fitting.carpentry.CarpentryFault.WEDGE_NOT_A_WEDGE;
 
 import java.util.stream.Stream;
@@ -17,6 +16,10 @@ import org.footwell.fitting.carpentry.BoxPanelsResult.Size;
 final class Dimensions {
 
   private static final double LONGEST_MM = 3000;
+
+  /** Less than any volume asked for takes up between the longest of the other two. */
+  private static final double LEAST_MM = 1e-6;
+
   private static final int SOLVER_STEPS = 200;
 
   /** How near the volume found must be to the one asked for. */
@@ -37,7 +40,7 @@ final class Dimensions {
     }
     double found =
         new BrentSolver(1e-13, 1e-10)
-            .solve(SOLVER_STEPS, mm -> tried(mm).grossL() - grossL, 1e-3, most);
+            .solve(SOLVER_STEPS, mm -> tried(mm).grossL() - grossL, LEAST_MM, most);
     Carcass carcass = tried(found);
     if (Math.abs(carcass.grossL() - grossL) > SAME_VOLUME * grossL) {
       // The back meets the front before the volume is that small.
@@ -68,21 +71,16 @@ final class Dimensions {
         Stream.of(present(q.widthMm()), present(q.heightMm()), present(q.depthMm()))
             .filter(given -> given)
             .count();
-    boolean proportions = q.heightPerWidth() != null && q.depthPerWidth() != null;
-    boolean anyProportion = q.heightPerWidth() != null || q.depthPerWidth() != null;
-    boolean decided = dimensions == 2 ? !anyProportion : dimensions == 0 && proportions;
-    if (!decided) {
+    boolean proportions = q.heightPerWidth() != null;
+    if (dimensions != (proportions ? 0 : 2)) {
       run.refuse(DIMENSIONS_UNDECIDED)
           .at("")
           .given(
-              Phrase.of(anyProportion ? BoxWords.GIVEN_AND_PROPORTIONS : BoxWords.GIVEN)
+              Phrase.of(proportions ? BoxWords.GIVEN_AND_PROPORTIONS : BoxWords.GIVEN)
                   .with("count", (int) dimensions))
           .allowed(Phrase.of(BoxWords.TWO_DIMENSIONS));
+      throw run.refused();
     }
-    if (q.topDepthMm() != null && q.backAngleDeg() != null) {
-      run.refuse(WEDGE_GIVEN_TWICE).at("/back_angle_deg");
-    }
-    run.requireNoFaults();
   }
 
   private static boolean present(Double dimension) {

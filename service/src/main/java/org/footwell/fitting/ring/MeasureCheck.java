@@ -1,8 +1,6 @@
 package org.footwell.fitting.ring;
 
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Phrase;
@@ -15,7 +13,7 @@ import org.footwell.fitting.ring.MountingHoles.HolePosition;
 import org.footwell.fitting.ring.drawing.Millimetres;
 import org.footwell.fitting.ring.drawing.Oval;
 
-/** Refuses measures that are unclear or cannot be those of one opening, driver or ring. */
+/** Refuses measures that cannot be those of one opening, driver or ring. */
 final class MeasureCheck {
 
   private final AdapterRingRequest q;
@@ -28,53 +26,20 @@ final class MeasureCheck {
 
   static void refuseImpossible(AdapterRingRequest q, Run run) {
     MeasureCheck check = new MeasureCheck(q, run);
-    check.unclear();
-    run.requireNoFaults();
+    check.material(q.ring());
     check.opening(q.opening());
     check.driver(q.driver());
     check.ring(q.ring());
     run.requireNoFaults();
   }
 
-  private void unclear() {
-    outline("/opening/cut_out", q.opening().cutOut());
-    outline("/opening/limit", q.opening().limit());
-    outline("/driver/frame", q.driver().frame());
-    outline("/driver/cut_out", q.driver().cutOut());
-    outline("/ring/outer", q.ring().outer());
-    holes("/opening/holes", q.opening().holes());
-    holes("/driver/holes", q.driver().holes());
-    if (q.ring().densityKgPerM3() == null) {
+  private void material(RingMaking ring) {
+    if (ring.densityKgPerM3() == null) {
       run.refuse(CoreFault.REQUIRED).at("/ring/density_kg_per_m3");
     }
-    if (q.ring().material() == RingMaterial.OTHER && q.ring().softeningC() == null) {
+    if (ring.material() == RingMaterial.OTHER && ring.softeningC() == null) {
       run.refuse(CoreFault.REQUIRED).at("/ring/softening_c");
     }
-  }
-
-  private void outline(String at, Outline outline) {
-    if (outline == null) {
-      return;
-    }
-    Map<String, Object> ways = new HashMap<>();
-    ways.put("diameter_mm", outline.diameterMm());
-    ways.put(
-        "width_mm with height_mm",
-        outline.widthMm() == null ? outline.heightMm() : outline.widthMm());
-    run.exactlyOneOf(at, ways);
-    if (outline.widthMm() == null && outline.heightMm() != null) {
-      run.refuse(CoreFault.REQUIRED).at(at + "/width_mm");
-    }
-    if (outline.heightMm() == null && outline.widthMm() != null) {
-      run.refuse(CoreFault.REQUIRED).at(at + "/height_mm");
-    }
-  }
-
-  private void holes(String at, MountingHoles holes) {
-    Map<String, Object> ways = new HashMap<>();
-    ways.put("bolt_circle", holes.boltCircle());
-    ways.put("positions", holes.positions());
-    run.exactlyOneOf(at, ways);
   }
 
   private void opening(Opening opening) {

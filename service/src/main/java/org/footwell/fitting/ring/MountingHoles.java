@@ -9,13 +9,13 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.footwell.calculation.rule.ExactlyOne;
 
 /** Where screws go: evenly on a circle, or one by one. */
+@ExactlyOne({"bolt_circle", "positions"})
 public record MountingHoles(
-    @Schema(description = "Evenly on a circle. Exactly one of bolt_circle and positions")
-        BoltCircle boltCircle,
-    @Schema(description = "One by one. Exactly one of bolt_circle and positions")
-        @Size(min = 1, max = 16)
+    @Schema(description = "Evenly on a circle") BoltCircle boltCircle,
+    @Schema(description = "One by one") @Size(min = 1, max = 16)
         List<@NotNull HolePosition> positions) {
 
   /** Holes at equal angles. */

@@ -53,7 +53,7 @@ public record ResponseCorrectionResult(
 
   /** One filter. */
   public record Section(
-      @Schema(description = "Id of the channel") String way,
+      @Schema(description = "Id of the channel") String channel,
       @Schema(description = "Kind of section") SectionKind kind,
       @Schema(description = "Centre, Hz") double frequencyHz,
       @Schema(

@@ -318,10 +318,11 @@ class SeatDelaysTest {
     setup.channel("front", at(1, 1, 1)).channel("rear", null).seat("driver", null);
     setup.filters(0, null, new Filter(Kind.LINKWITZ_RILEY, 3, 80.0, null), 0);
     setup.crossover("front", "front", 80);
+    assertEquals(List.of("not-allowed at /channels/0/polarity"), setup.faults());
+    setup.filters(0, null, new Filter(Kind.LINKWITZ_RILEY, 3, 80.0, null), 1);
     assertEquals(
         List.of(
             "linkwitz-riley-odd at /channels/0/low_pass/order",
-            "not-allowed at /channels/0/polarity",
             "position-missing at /channels/1/position",
             "position-missing at /seats/0/position",
             "crossover-with-itself at /crossovers/0"),

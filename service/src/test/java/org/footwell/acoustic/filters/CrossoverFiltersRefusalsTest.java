@@ -56,19 +56,15 @@ class CrossoverFiltersRefusalsTest {
   void sectionsMustNameAWayAndHaveWhatTheirKindHas() {
     FilteredWays draft =
         woofer()
-            .with("wofer", SectionKind.NOTCH, 100, 2.0, null)
             .with("woofer", SectionKind.PEAK, 100, null, null)
             .with("woofer", SectionKind.ALL_PASS_1, 100, 2.0, 3.0)
             .with("woofer", SectionKind.LOW_SHELF_1, 100, null, null);
     assertEquals(
-        List.of(
-            "dangling-reference",
-            "required",
-            "required",
-            "section-without-such",
-            "section-without-such",
-            "required"),
+        List.of("required", "required", "section-without-such", "section-without-such", "required"),
         draft.refusals());
+    FilteredWays misspelt = woofer().with("wofer", SectionKind.NOTCH, 100, 2.0, null);
+    assertEquals(List.of("dangling-reference"), misspelt.refusals());
+    assertEquals(List.of("/sections/0/channel"), misspelt.refusedAt());
   }
 
   @Test
@@ -82,7 +78,7 @@ class CrossoverFiltersRefusalsTest {
   @Test
   void waysAreNamedOnceAndPolarityIsOneOrMinusOne() {
     CrossoverFiltersRequestWayBuilder again = high("woofer", Kind.BUTTERWORTH, 2, 100).polarity(0);
-    assertEquals(List.of("/ways/1/id", "/ways/1/polarity"), woofer().with(again).refusedAt());
+    assertEquals(List.of("/ways/1/polarity", "/ways/1/id"), woofer().with(again).refusedAt());
   }
 
   @Test

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.footwell.Answers;
-import org.footwell.acoustic.filters.CrossoverFiltersRequest.Section;
 import org.footwell.acoustic.filters.CrossoverFiltersRequest.Way;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
@@ -12,6 +11,7 @@ import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Filter.Kind;
 import org.footwell.signal.CoefficientFormat;
+import org.footwell.signal.EqualiserSection;
 import org.footwell.signal.SectionKind;
 
 /** A request to be changed: ways whose outputs are filtered at 48 kHz. */
@@ -20,7 +20,7 @@ final class FilteredWays {
   private static final CrossoverFilters CALCULATION = new CrossoverFilters();
 
   private final List<Way> ways = new ArrayList<>();
-  private final List<Section> sections = new ArrayList<>();
+  private final List<EqualiserSection> sections = new ArrayList<>();
   final CrossoverFiltersRequestBuilder asked =
       CrossoverFiltersRequestBuilder.builder().rateHz(48_000.0);
 
@@ -53,7 +53,7 @@ final class FilteredWays {
   }
 
   FilteredWays with(String way, SectionKind kind, double frequency, Double q, Double gain) {
-    sections.add(new Section(way, kind, frequency, q, gain));
+    sections.add(new EqualiserSection(way, kind, frequency, q, gain));
     return this;
   }
 

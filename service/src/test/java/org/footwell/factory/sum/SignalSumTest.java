@@ -217,32 +217,54 @@ class SignalSumTest {
   @Test
   void requestsThatCannotBeAreRefused() {
     SumBench bench = new SumBench();
-    bench.with(
-        output("a").highPass(filter(LR, 3, 100)).polarity(0).cleanOutputV(4.0).connected(false));
-    bench.with(output("a").lowPass(filter(Kind.BESSEL, 2, 30_000)).connected(false));
+    bench.with(output("a").highPass(filter(LR, 3, 100)).connected(false));
+    bench.with(output("b").lowPass(filter(Kind.BESSEL, 2, 30_000)).connected(false));
     bench.section("b", SectionKind.PEAK, 25_000, null, 3.0);
     bench.section("a", SectionKind.NOTCH, 1000, 3.0, 3.0);
-    bench.point("a", 100, 0, 0).point("a", 100, 0, 0).point("a", 50, 0, 0);
+    bench.point("a", 100, 0, 0).point("a", 50, 0, 0);
     assertEquals(
         List.of(
-            "/outputs/0/polarity polarity-zero",
             "/outputs/0/high_pass/order linkwitz-riley-odd",
             "/outputs/0 response-given-twice",
-            "/outputs/1/id duplicate",
-            "/outputs/1/low_pass/frequency_hz frequency-above-half-rate",
-            "/outputs/1 response-given-twice",
+            "/outputs/1/low_pass/frequency_hz above-half-rate",
             "/outputs no-output-in-sum",
-            "/sections/0/output dangling-reference",
-            "/sections/0/frequency_hz frequency-above-half-rate",
+            "/sections/0/frequency_hz above-half-rate",
             "/sections/0/q required",
-            "/sections/1/gain_db section-field-not-taken",
-            "/points/1/frequency_hz duplicate",
-            "/points/2/frequency_hz not-ascending",
-            "/points too-few-points",
-            "/outputs/1/clean_output_v voltages-incomplete"),
+            "/sections/1/gain_db section-without-such",
+            "/points/1/frequency_hz not-ascending",
+            "/points too-few-points"),
         bench.faults());
+  }
+
+  @Test
+  void whatContradictsItselfIsToldAtOnceWithWhatIsOutOfBounds() {
+    SumBench bench = new SumBench();
+    bench.with(output("a").polarity(0).cleanOutputV(4.0)).with(output("a"));
+    bench.section("b", SectionKind.PEAK, 0.5, 1.0, 3.0);
+    bench.point("a", 100, 0, 0).point("a", 100, 0, 0).point("c", 50, 0, 0);
     bench.draft.flatFromHz(300.0).flatToHz(200.0);
-    assertEquals(List.of("/flat_to_hz not-ascending"), bench.faults());
+    assertEquals(
+        List.of(
+            "/outputs/0/polarity not-allowed",
+            "/sections/0/frequency_hz not-allowed",
+            "/outputs/1/clean_output_v needed-beside",
+            "/outputs/1/id duplicate",
+            "/points/1/channel duplicate",
+            "/sections/0/channel dangling-reference",
+            "/points/2/channel dangling-reference",
+            "/flat_to_hz not-ascending"),
+        bench.faults());
+  }
+
+  /** A band reaches as far as crossover-filters takes one; what the rate cannot hold is cut off. */
+  @Test
+  void aBandFromOneHertzToFarAboveTheRateIsJudged() {
+    SumBench bench = SumBench.pair(2500);
+    bench.draft.flatFromHz(1.0).flatToHz(100_000.0);
+    SignalSumResult result = bench.result();
+    assertTrue(result.sum().flatEnough());
+    assertEquals(List.of(1.0, 21_600.0), List.of(result.sum().fromHz(), result.sum().toHz()));
+    assertTrue(bench.codes().contains("band-narrowed"));
   }
 
   @Test
@@ -255,6 +277,6 @@ class SignalSumTest {
   void curvesEndBelowHalfTheRate() {
     SumBench bench = SumBench.pair(2500);
     bench.draft.frequencies(CurveFrequenciesBuilder.builder().fromHz(20.0).toHz(30_000.0).build());
-    assertEquals(List.of("/frequencies/to_hz frequency-above-half-rate"), bench.faults());
+    assertEquals(List.of("/frequencies/to_hz above-half-rate"), bench.faults());
   }
 }

@@ -4,16 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import org.footwell.RequestUnderTest;
 import org.footwell.factory.sum.SignalSumRequest.Output;
-import org.footwell.factory.sum.SignalSumRequest.OutputSection;
 import org.footwell.factory.sum.SignalSumRequest.ResponsePoint;
 import org.footwell.parts.Filter;
+import org.footwell.signal.EqualiserSection;
 import org.footwell.signal.SectionKind;
 
 /** Outputs whose signals are added up. */
 final class SumBench extends RequestUnderTest<SignalSumRequest, SignalSumResult> {
 
   final List<Output> outputs = new ArrayList<>();
-  private final List<OutputSection> sections = new ArrayList<>();
+  private final List<EqualiserSection> sections = new ArrayList<>();
   private final List<ResponsePoint> points = new ArrayList<>();
   final SignalSumRequestBuilder draft =
       SignalSumRequestBuilder.builder().outputs(outputs).sections(sections).points(points);
@@ -45,7 +45,7 @@ final class SumBench extends RequestUnderTest<SignalSumRequest, SignalSumResult>
   }
 
   SumBench section(String output, SectionKind kind, double hz, Double q, Double gain) {
-    sections.add(new OutputSection(output, kind, hz, q, gain));
+    sections.add(new EqualiserSection(output, kind, hz, q, gain));
     return this;
   }
 

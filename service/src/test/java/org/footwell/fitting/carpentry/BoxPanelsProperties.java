@@ -11,7 +11,7 @@ class BoxPanelsProperties {
 
   private static PanelsDraft wedge(double net, double board, double front, double angle) {
     PanelsDraft draft = new PanelsDraft();
-    draft.box.netVolumeL(net).boardMm(board).frontBoardMm(front).backAngleDeg(angle);
+    draft.box.volumeL(net).boardMm(board).frontBoardMm(front).backAngleDeg(angle);
     return draft;
   }
 

@@ -28,7 +28,7 @@ class CarpentryOutsideChecks extends OutsideChecks {
     PanelsDraft draft = new PanelsDraft();
     draft
         .box
-        .netVolumeL(row.number("inside_l"))
+        .volumeL(row.number("inside_l"))
         .boardMm(row.number("board_mm"))
         .frontBoardMm(row.number("front_board_mm"))
         .widthMm(row.number("width_mm"))

@@ -12,7 +12,7 @@ final class PanelsDraft extends RequestUnderTest<BoxPanelsRequest, BoxPanelsResu
 
   final BoxPanelsRequestBuilder box =
       BoxPanelsRequestBuilder.builder()
-          .netVolumeL(37.5)
+          .volumeL(37.5)
           .boardMm(18.0)
           .measured(Measured.INSIDE)
           .widthMm(500.0)

@@ -323,19 +323,25 @@ class AdapterRingTest {
   }
 
   @Test
-  void unclearOutlinesHolesAndMaterialAreRefusedAtOnce() {
+  void unclearOutlinesAndHolesAreRefusedAtOnceWithWhatIsOutOfBounds() {
     draft.opening.cutOut(new Outline(null, 150.0, null));
     draft.driver.frame(new Outline(166.0, null, 166.0)).holes(new MountingHoles(null, null));
-    draft.ring.material(RingMaterial.OTHER);
+    draft.ring.screwMm(11.0);
     assertEquals(
         List.of(
-            "/opening/cut_out/height_mm",
-            "/driver/frame",
+            "/driver/frame/height_mm",
             "/driver/frame/width_mm",
             "/driver/holes",
-            "/ring/density_kg_per_m3",
-            "/ring/softening_c"),
-        draft.refused());
+            "/opening/cut_out/height_mm",
+            "/ring/screw_mm"),
+        draft.refused().stream().sorted().toList());
+  }
+
+  @Test
+  void anotherMaterialNeedsItsFiguresBesideMeasuresThatArePossible() {
+    draft.ring.material(RingMaterial.OTHER).pilotMm(5.0);
+    assertEquals(
+        List.of("/ring/density_kg_per_m3", "/ring/softening_c", "/ring/pilot_mm"), draft.refused());
   }
 
   @Test

@@ -1,0 +1,61 @@
+package org.footwell.signal;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Size;
+import org.footwell.calculation.CoreFault;
+import org.footwell.calculation.Names;
+import org.footwell.calculation.Run;
+
+/** One section of an equaliser in the path of a channel. */
+public record EqualiserSection(
+    @Schema(description = "Id of the way or output it belongs to") @NotNull @Size(min = 1, max = 40)
+        String channel,
+    @Schema(description = "Kind of section") @NotNull SectionKind kind,
+    @Schema(
+            description =
+                "Centre of a peak, notch or all-pass; for a shelf where half its gain in dB is"
+                    + " reached, Hz")
+        @NotNull
+        @DecimalMin("1")
+        @DecimalMax("100000")
+        Double frequencyHz,
+    @Schema(
+            description =
+                "Quality factor. Peak: frequency over the bandwidth between the points of half"
+                    + " its gain in dB. Notch: over that between the -3.01 dB points. Shelf of"
+                    + " the second order: of its poles, 0.7071 is the steepest without overshoot."
+                    + " All-pass of the second order: of its poles. None for first orders")
+        @DecimalMin("0.1")
+        @DecimalMax("100")
+        Double q,
+    @Schema(description = "Gain of a peak or shelf, dB; none for others")
+        @DecimalMin("-30")
+        @DecimalMax("30")
+        Double gainDb) {
+
+  /** Refuses a section without what its kind has, or with what its kind has not. */
+  public void require(String at, Run run) {
+    member(at, "q", q, kind.takesQ(), run);
+    member(at, "gain_db", gainDb, kind.takesGain(), run);
+  }
+
+  private void member(String at, String name, Double value, boolean taken, Run run) {
+    if (taken && value == null) {
+      run.refuse(CoreFault.REQUIRED).at(at + "/" + name);
+    } else if (!taken && value != null) {
+      run.refuse(SectionFault.SECTION_WITHOUT_SUCH)
+          .at(at + "/" + name)
+          .given(value)
+          .field("kind", Names.of(kind))
+          .field("what", name);
+    }
+  }
+
+  /** The section as a digital one. */
+  public Biquad design(double rateHz) {
+    return kind.design(frequencyHz, q == null ? 1 : q, gainDb == null ? 0 : gainDb, rateHz);
+  }
+}

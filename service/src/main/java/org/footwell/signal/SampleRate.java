@@ -1,0 +1,28 @@
+package org.footwell.signal;
+
+import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Run;
+
+/**
+ * What a sample rate leaves room for.
+ *
+ * @param run takes what has none
+ */
+public record SampleRate(double hz, Run run) {
+
+  /**
+   * Refuses a frequency that is not below half the rate; there may be none at all.
+   *
+   * @return whether it was refused
+   */
+  public boolean refuses(String at, Double frequencyHz) {
+    boolean above = frequencyHz != null && frequencyHz >= hz / 2;
+    if (above) {
+      run.refuse(SectionFault.ABOVE_HALF_RATE)
+          .at(at)
+          .given(frequencyHz)
+          .allowed(Allowed.below(hz / 2, "Hz"));
+    }
+    return above;
+  }
+}
