@@ -117,7 +117,7 @@ class Looks(Opened):
                 self.assertEqual(zones, zone.getFormula1().replace('"', "").split(";"))
                 self.assertEqual(CONTRACT.help("driver-comparison", "positions.0.zone"), zone.InputMessage)
                 power = self.book.cell(self.part("coaxial 16", "continuous_power_w")).Validation
-                self.assertIn("From 0.1 to 20000", power.InputMessage)
+                self.assertIn("From 0.01 to 20000", power.InputMessage)
                 for ref in (BOOK.of_channel(0, "zone"), BOOK.of_channel(0, "bridged"), BOOK.of_amplifier(0, "basis")):
                     rule = self.book.cell(ref).Validation
                     self.assertEqual((True, "STOP"), (rule.ShowErrorMessage, rule.ErrorAlertStyle.value))

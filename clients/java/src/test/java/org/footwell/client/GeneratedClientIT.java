@@ -36,7 +36,8 @@ class GeneratedClientIT {
 
   private static final String REQUEST =
       """
-      {"sensitivity": {"level_db_spl": 90, "basis": "one_watt"}, "rated_ohm": 8, "power_w": 10}
+      {"driver": {"sensitivity": {"level_db_spl": 90, "basis": "one_watt"}, "rated_ohm": 8},
+       "power_w": 10}
       """;
 
   private static final String DRIVER =
@@ -161,29 +162,31 @@ class GeneratedClientIT {
     for (int i = 0; i < answers.size(); i++) {
       DriverCheckResult result = answers.get(i).answer().result();
       assertEquals(rows.get(i).getPartId(), result.getPart());
-      assertEquals(i % 2 == 0 ? null : "qts", result.getOddOneOut());
+      assertEquals(
+          i % 2 == 0 ? null : DriverCheckResult.OddOneOutEnum.QTS, result.getOddOneOut());
     }
   }
 
   @Test
   void aFaultyRowIsAProblemWithItsLine() throws ApiException, IOException {
     SoundLevelRequest good = client.getObjectMapper().readValue(REQUEST, SoundLevelRequest.class);
-    SoundLevelRequest bad =
-        client.getObjectMapper().readValue(REQUEST, SoundLevelRequest.class).ratedOhm(-1.0);
+    SoundLevelRequest bad = client.getObjectMapper().readValue(REQUEST, SoundLevelRequest.class);
+    bad.getDriver().setRatedOhm(-1.0);
     List<Row<SoundLevelResult>> rows = api.soundLevelBatch(List.of(good, bad));
     assertTrue(rows.get(0).answered());
     assertNull(rows.get(0).problem());
     assertNull(rows.get(1).answer());
     assertEquals(2, rows.get(1).problem().getLine());
-    assertEquals("/rated_ohm", rows.get(1).problem().getErrors().get(0).getPointer());
+    assertEquals("/driver/rated_ohm", rows.get(1).problem().getErrors().get(0).getPointer());
   }
 
   @Test
   void aRefusalCarriesItsProblem() throws IOException {
     SoundLevelRequest request =
-        client.getObjectMapper().readValue(REQUEST, SoundLevelRequest.class).ratedOhm(-1.0);
+        client.getObjectMapper().readValue(REQUEST, SoundLevelRequest.class);
+    request.getDriver().setRatedOhm(-1.0);
     ApiException refused = assertThrows(ApiException.class, () -> api.soundLevel(request));
     assertEquals(422, refused.getCode());
-    assertTrue(refused.getResponseBody().contains("/rated_ohm"));
+    assertTrue(refused.getResponseBody().contains("/driver/rated_ohm"));
   }
 }
