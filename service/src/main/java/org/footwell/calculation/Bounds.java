@@ -23,13 +23,13 @@ import org.footwell.calculation.Vocabulary.Quantity;
  * @param least smallest number, included, or null
  * @param most largest number, included, or null
  */
-record Bounds(Predicate<Object> permit, String allowed, BigDecimal least, BigDecimal most) {
+record Bounds(Predicate<Object> permit, Phrase allowed, BigDecimal least, BigDecimal most) {
 
-  private Bounds(Predicate<Object> permit, String allowed) {
+  private Bounds(Predicate<Object> permit, Phrase allowed) {
     this(permit, allowed, null, null);
   }
 
-  static Bounds any(String allowed) {
+  static Bounds any(Phrase allowed) {
     return new Bounds(value -> true, allowed);
   }
 
@@ -37,10 +37,10 @@ record Bounds(Predicate<Object> permit, String allowed, BigDecimal least, BigDec
   static Bounds list(AnnotatedElement marks) {
     Size size = marks.getAnnotation(Size.class);
     return size == null
-        ? any("a list")
+        ? any(Phrase.of(Form.LIST))
         : new Bounds(
             value -> within(((List<?>) value).size(), size),
-            "a list of " + size.min() + " to " + size.max() + " entries");
+            Phrase.of(Form.LIST_OF).with("least", size.min()).with("most", size.max()));
   }
 
   /** Length and form of a text. */
@@ -54,9 +54,19 @@ record Bounds(Predicate<Object> permit, String allowed, BigDecimal least, BigDec
     return new Bounds(
         value ->
             (size == null || within(((String) value).length(), size)) && form.test((String) value),
-        "a text"
-            + (size == null ? "" : " of " + size.min() + " to " + size.max() + " characters")
-            + (pattern == null ? "" : " of the form " + pattern.regexp()));
+        Phrase.of(Form.TEXT)
+            .with("length", length(size))
+            .with(
+                "pattern",
+                pattern == null
+                    ? Phrase.nothing()
+                    : Phrase.of(Form.PATTERN).own("pattern", pattern.regexp())));
+  }
+
+  private static Phrase length(Size size) {
+    return size == null
+        ? Phrase.nothing()
+        : Phrase.of(Form.LENGTH).with("least", size.min()).with("most", size.max());
   }
 
   private static boolean within(int length, Size size) {
@@ -81,9 +91,13 @@ record Bounds(Predicate<Object> permit, String allowed, BigDecimal least, BigDec
             : value -> rounded(((Number) value).doubleValue(), least, most);
     return new Bounds(
         permit,
-        (whole ? "a whole number" : "a number")
-            + range(least, most)
-            + (digits == null ? "" : " with at most " + digits.fraction() + " decimals"),
+        Phrase.of(whole ? Form.WHOLE_NUMBER : Form.NUMBER)
+            .with("range", range(least, most))
+            .with(
+                "decimals",
+                digits == null
+                    ? Phrase.nothing()
+                    : Phrase.of(Form.DECIMALS).with("most", digits.fraction())),
         least == null || !least.included() ? null : least.exact(),
         most == null || !most.included() ? null : most.exact());
   }
@@ -103,13 +117,15 @@ record Bounds(Predicate<Object> permit, String allowed, BigDecimal least, BigDec
                 && value.precision() - value.scale() <= digits.integer()));
   }
 
-  private static String range(Limit least, Limit most) {
+  private static Phrase range(Limit least, Limit most) {
     if (least == null || most == null) {
-      return "";
+      return Phrase.nothing();
     }
-    return (least.included() ? " from " + least.text() : " above " + least.text() + " and")
-        + (most.included() ? " to " : " to below ")
-        + most.text();
+    Form form =
+        least.included()
+            ? (most.included() ? Form.FROM_TO : Form.FROM_TO_BELOW)
+            : (most.included() ? Form.ABOVE_TO : Form.ABOVE_TO_BELOW);
+    return Phrase.of(form).own("least", least.text()).own("most", most.text());
   }
 
   /** One end of a range, as it is written and as it compares. */

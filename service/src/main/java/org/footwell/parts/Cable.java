@@ -1,5 +1,6 @@
 package org.footwell.parts;
 
+import org.footwell.calculation.Allowed;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
@@ -48,7 +49,7 @@ public record Cable(
       run.refuse(ConductorFault.CONDUCTIVITY_NOT_OF_MATERIAL)
           .at(at + "/conductivity")
           .given(conductivity)
-          .allowed(material.least() + " to " + material.most())
+          .allowed(Allowed.range(material.least(), material.most(), ""))
           .with("material", material);
     }
   }

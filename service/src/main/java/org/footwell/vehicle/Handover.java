@@ -40,7 +40,7 @@ final class Handover {
             .at(at + "/channel")
             .given(measured.channel())
             .with("nearest", Names.didYouMean(measured.channel(), channels))
-            .allowed("channels");
+            .allowed(Allowed.fields(List.of("channels")));
       } else if (rows.putIfAbsent(measured.channel(), i) != null) {
         run.refuse(CoreFault.DUPLICATE).at(at + "/channel").given(measured.channel());
       }

@@ -1,5 +1,8 @@
 package org.footwell.acoustic.alignment;
 
+import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Phrase;
+import org.footwell.calculation.Given;
 import static org.footwell.acoustic.alignment.AlignmentFault.ARRIVAL_MISSING;
 import static org.footwell.acoustic.alignment.AlignmentFinding.ARRIVAL_HOLDS_FILTERS;
 import static org.footwell.acoustic.alignment.AlignmentFinding.MEASURED_POLARITY_DIFFERS;
@@ -65,16 +68,16 @@ final class Arrivals {
       microphones.values().stream()
           .filter(one -> roster.seat(one.seat()) != null)
           .filter(one -> !seen.contains(List.of(channel.name(), one.id())))
-          .forEach(one -> missing(channel.name() + " at " + one.id(), run));
+          .forEach(one -> missing(Given.at(channel.name(), one.id()), run));
     }
     for (String seat : roster.seatNames()) {
       if (microphones.values().stream().noneMatch(one -> one.seat().equals(seat))) {
-        missing("any channel at " + seat, run);
+        missing(Phrase.of(AlignmentWords.ANY_CHANNEL_AT).own("seat", seat), run);
       }
     }
   }
 
-  private static void missing(String what, Run run) {
+  private static void missing(Phrase what, Run run) {
     run.refuse(ARRIVAL_MISSING).at("/arrivals").given(what);
   }
 
@@ -83,7 +86,7 @@ final class Arrivals {
       run.refuse(DANGLING_REFERENCE)
           .at(at)
           .given(name)
-          .allowed(list)
+          .allowed(Allowed.fields(List.of(list)))
           .with("nearest", Names.didYouMean(name, names));
     }
   }

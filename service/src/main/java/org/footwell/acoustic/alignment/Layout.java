@@ -1,5 +1,7 @@
 package org.footwell.acoustic.alignment;
 
+import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Given;
 import static org.footwell.acoustic.alignment.AlignmentFault.TOO_CLOSE;
 import static org.footwell.calculation.Source.DEFINITION;
 
@@ -105,8 +107,8 @@ final class Layout {
         if (distances[c][p] < CLOSEST_M) {
           run.refuse(TOO_CLOSE)
               .at("/channels/" + c + "/position")
-              .given(channel.name() + " and " + q.seats().get(seats.get(p)).name())
-              .allowed(CLOSEST_M + " m");
+              .given(Given.both(channel.name(), q.seats().get(seats.get(p)).name()))
+              .allowed(Allowed.only(CLOSEST_M + " m"));
         }
       }
     }

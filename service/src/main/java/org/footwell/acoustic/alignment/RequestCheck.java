@@ -1,5 +1,7 @@
 package org.footwell.acoustic.alignment;
 
+import org.footwell.calculation.Given;
+import org.footwell.calculation.Phrase;
 import static org.footwell.acoustic.alignment.AlignmentFault.CROSSOVER_CIRCLE;
 import static org.footwell.acoustic.alignment.AlignmentFault.CROSSOVER_WITH_ITSELF;
 import static org.footwell.acoustic.alignment.AlignmentFault.DISTANCE_MISSING;
@@ -56,7 +58,7 @@ final class RequestCheck {
         run.refuse(NOT_ALLOWED)
             .at(at + "/full_range")
             .given(true)
-            .allowed("false when filters are given");
+            .allowed(Phrase.of(AlignmentWords.FALSE_WITH_FILTERS));
       }
       if (channel.polarity() == 0) {
         run.refuse(NOT_ALLOWED).at(at + "/polarity").given(0).allowed(Allowed.oneOf(1, -1));
@@ -85,7 +87,7 @@ final class RequestCheck {
         if (!measured.contains(List.of(channel.name(), seat.name()))) {
           run.refuse(DISTANCE_MISSING)
               .at("/distances")
-              .given(channel.name() + " to " + seat.name());
+              .given(Given.fromTo(channel.name(), seat.name()));
         }
       }
     }

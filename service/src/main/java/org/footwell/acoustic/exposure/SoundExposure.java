@@ -1,5 +1,6 @@
 package org.footwell.acoustic.exposure;
 
+import org.footwell.calculation.Allowed;
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.acoustic.exposure.SoundExposureRequest.Period;
@@ -116,7 +117,7 @@ public final class SoundExposure implements Calculation<SoundExposureRequest, So
   private static void requireOneDay(SoundExposureRequest q, Run run) {
     double hours = q.periods().stream().mapToDouble(Period::durationH).sum();
     if (hours > DAY_H) {
-      run.refuse(ExposureFault.DAY_TOO_LONG).at("/periods").given(hours).allowed("at most 24 h");
+      run.refuse(ExposureFault.DAY_TOO_LONG).at("/periods").given(hours).allowed(Allowed.atMost(24, "h"));
     }
     run.requireNoFaults();
   }

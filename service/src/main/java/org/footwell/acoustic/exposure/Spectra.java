@@ -1,5 +1,6 @@
 package org.footwell.acoustic.exposure;
 
+import org.footwell.calculation.Phrase;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,7 +27,10 @@ final class Spectra {
       if (!spectrum.add(band.frequencyHz(), band.levelDbSpl())) {
         run.refuse(CoreFault.DUPLICATE)
             .at(at)
-            .given(band.frequencyHz() + " Hz of " + band.spectrum());
+            .given(
+                Phrase.of(ExposureWords.BAND_OF)
+                    .own("frequency", Double.toString(band.frequencyHz()))
+                    .own("spectrum", band.spectrum()));
       }
       if (!FrequencyWeighting.covers(band.frequencyHz())) {
         run.find(ExposureFinding.BAND_OUTSIDE_WEIGHTING).at(at).value(band.frequencyHz());

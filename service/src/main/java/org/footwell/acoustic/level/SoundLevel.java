@@ -1,5 +1,6 @@
 package org.footwell.acoustic.level;
 
+import org.footwell.calculation.Allowed;
 import static org.footwell.acoustic.level.LevelFinding.BAND_OUTSIDE_WEIGHTING;
 import static org.footwell.acoustic.level.LevelFinding.BELOW_ROAD_NOISE;
 import static org.footwell.acoustic.level.LevelFinding.CABIN_MODEL;
@@ -173,12 +174,12 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
 
   private static void refuseUndecided(SoundLevelRequest q, Run run) {
     if (q.driverCount() > 1 && q.powerW() != null && q.drive() == null) {
-      run.refuse(LevelFault.SEVERAL_DRIVERS_UNDECIDED).at("/drive").allowed("shared or each");
+      run.refuse(LevelFault.SEVERAL_DRIVERS_UNDECIDED).at("/drive").allowed(Allowed.either(Drive.SHARED, Drive.EACH));
     }
     if (q.driverCount() > 1 && q.addition() == null) {
       run.refuse(LevelFault.SEVERAL_DRIVERS_UNDECIDED)
           .at("/addition")
-          .allowed("coherent or incoherent");
+          .allowed(Allowed.either(Addition.COHERENT, Addition.INCOHERENT));
     }
     run.requireNoFaults();
   }

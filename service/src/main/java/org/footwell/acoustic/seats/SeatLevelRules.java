@@ -1,5 +1,8 @@
 package org.footwell.acoustic.seats;
 
+import org.footwell.calculation.Given;
+import org.footwell.calculation.Phrase;
+import org.footwell.calculation.Allowed;
 import static org.footwell.calculation.CoreFault.NOT_ALLOWED;
 
 import java.util.HashSet;
@@ -40,7 +43,7 @@ final class SeatLevelRules {
 
   private void source(SoundSource source, String at) {
     if (source.polarity() == 0) {
-      run.refuse(NOT_ALLOWED).at(at + "/polarity").given(0).allowed("1 or -1");
+      run.refuse(NOT_ALLOWED).at(at + "/polarity").given(0).allowed(Allowed.either(1, -1));
     }
     Filter.require(source.highPass(), at + "/high_pass", run);
     Filter.require(source.lowPass(), at + "/low_pass", run);
@@ -73,8 +76,11 @@ final class SeatLevelRules {
         if (distance < NEAREST_M) {
           run.refuse(SeatLevelFault.SOURCE_TOO_NEAR)
               .at("/sources/" + i + "/position")
-              .given(distance + " m from " + seat.name())
-              .allowed("at least " + NEAREST_M + " m");
+              .given(
+                  Phrase.of(SeatWords.AWAY_FROM)
+                      .own("distance", Double.toString(distance))
+                      .own("seat", seat.name()))
+              .allowed(Allowed.atLeast(NEAREST_M, "m"));
         }
       }
     }
@@ -88,7 +94,7 @@ final class SeatLevelRules {
         if (!measured.contains(new Way(source.name(), seat.name()))) {
           run.refuse(SeatLevelFault.SEAT_DISTANCE_MISSING)
               .at("/distances")
-              .given(source.name() + " to " + seat.name());
+              .given(Given.fromTo(source.name(), seat.name()));
         }
       }
     }

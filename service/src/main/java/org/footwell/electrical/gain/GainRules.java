@@ -1,5 +1,6 @@
 package org.footwell.electrical.gain;
 
+import org.footwell.calculation.Allowed;
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.calculation.Phrase;
@@ -28,7 +29,7 @@ final class GainRules {
       run.refuse(GainFault.TONE_ABOVE_FULL_OUTPUT)
           .at("/test_tone_dbfs")
           .given(q.testToneDbfs())
-          .allowed("at most " + -q.overlapDb() + " dBFS");
+          .allowed(Allowed.atMost(-q.overlapDb(), "dBFS"));
     }
     run.requireNoFaults();
   }

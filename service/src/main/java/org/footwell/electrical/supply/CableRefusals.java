@@ -1,5 +1,6 @@
 package org.footwell.electrical.supply;
 
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Run;
@@ -10,8 +11,9 @@ import org.footwell.parts.Cable;
 /** What a supply cable cannot be. */
 final class CableRefusals {
 
-  private static final String SIZES =
-      Ampacity.SMALLEST_MM2 + " to 240 mm²: nothing thinner is installed by itself";
+  private static final Phrase SIZES =
+      Phrase.of(SupplyWords.INSTALLED_SIZES)
+          .own("least", Double.toString(Ampacity.SMALLEST_MM2));
 
   private CableRefusals() {}
 

@@ -1,5 +1,6 @@
 package org.footwell.measured.arrival;
 
+import org.footwell.calculation.Given;
 import static org.footwell.calculation.Source.DEFINITION;
 import static org.footwell.measured.arrival.ArrivalFinding.TIME_REFERENCE_MISSING;
 
@@ -163,7 +164,7 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
     if (arrival == null) {
       run.refuse(ArrivalFault.NO_ARRIVAL_FOUND)
           .at(at)
-          .given(take.channel() + " at " + take.microphone());
+          .given(Given.at(take.channel(), take.microphone()));
     }
     return arrival;
   }

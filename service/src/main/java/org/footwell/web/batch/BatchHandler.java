@@ -94,7 +94,7 @@ public final class BatchHandler implements AutoCloseable {
         csv(ctx, endpoint, query, pipeline);
         return;
       }
-      query.requireNone(CsvForm.OPTIONS, "only with text/csv");
+      query.requireNone(CsvForm.OPTIONS, Format.CSV);
       if (format.equals(Format.LINES)) {
         start(ctx, format);
         new LinesBatch(endpoint, input(ctx), rowBytes).answer(pipeline);

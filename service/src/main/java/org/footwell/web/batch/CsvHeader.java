@@ -1,5 +1,7 @@
 package org.footwell.web.batch;
 
+import org.footwell.web.request.WebWords;
+import org.footwell.calculation.Phrase;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -108,7 +110,7 @@ final class CsvHeader {
         .forEach(column -> faults.add(CoreFault.NAME_OF_RESULT).at("/" + column).given(column));
     for (Shape.Column field : fields) {
       if (field.required() && !seen.contains(field.path())) {
-        faults.add(CoreFault.REQUIRED).at("/" + field.path()).allowed("a column of this name");
+        faults.add(CoreFault.REQUIRED).at("/" + field.path()).allowed(Phrase.of(WebWords.COLUMN_OF_THIS_NAME));
       }
     }
     throwAny(faults);

@@ -1,5 +1,7 @@
 package org.footwell.web.request;
 
+import org.footwell.calculation.Phrase;
+import org.footwell.calculation.Allowed;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
@@ -134,8 +136,8 @@ public final class Query {
                 .given(given)
                 .allowed(
                     allowed.isEmpty()
-                        ? "the name of a figure"
-                        : "one of " + String.join(", ", allowed));
+                        ? Phrase.of(WebWords.FIGURE_NAME)
+                        : Allowed.oneOf(allowed));
           }
         });
     boolean text = !options.containsKey("format") || "text".equals(options.get("format"));
@@ -144,7 +146,7 @@ public final class Query {
           .add(CoreFault.NOT_ALLOWED)
           .at("/format")
           .given(options.get("format"))
-          .allowed("text when a field is asked for");
+          .allowed(Phrase.of(WebWords.TEXT_FOR_A_FIELD));
     }
   }
 
@@ -162,14 +164,14 @@ public final class Query {
           .add(CoreFault.UNKNOWN_FIELD)
           .at("/" + name)
           .given(name)
-          .allowed(String.join(", ", known.keySet()))
+          .allowed(Allowed.fields(known.keySet()))
           .with("nearest", Names.didYouMean(name, known.keySet()));
     }
     refuse(faults);
   }
 
-  /** Refuses options where they mean nothing. */
-  public void requireNone(List<String> names, String allowed) {
+  /** Refuses options that mean something with another type only. */
+  public void requireNone(List<String> names, Format only) {
     Faults faults = new Faults();
     for (String name : names) {
       if (options.containsKey(name)) {
@@ -177,7 +179,7 @@ public final class Query {
             .add(CoreFault.NOT_ALLOWED)
             .at("/" + name)
             .given(option(name))
-            .allowed("given " + allowed);
+            .allowed(Phrase.of(WebWords.ONLY_WITH).own("type", only.mediaType()));
       }
     }
     refuse(faults);
@@ -194,7 +196,7 @@ public final class Query {
                 .add(CoreFault.WRONG_TYPE)
                 .at("/" + name.replace('.', '/'))
                 .given(value)
-                .allowed("either a value or a group, not both");
+                .allowed(Phrase.of(WebWords.VALUE_OR_GROUP));
           }
         });
     refuse(faults);

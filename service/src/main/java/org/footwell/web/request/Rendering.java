@@ -1,5 +1,7 @@
 package org.footwell.web.request;
 
+import org.footwell.calculation.Phrase;
+import org.footwell.calculation.Allowed;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -117,7 +119,10 @@ public final class Rendering {
         .at("/field")
         .field("field", field)
         .given(field)
-        .allowed(here.isArray() ? "an index below " + here.size() : String.join(", ", known))
+        .allowed(
+            here.isArray()
+                ? Phrase.of(WebWords.INDEX_BELOW).with("limit", here.size())
+                : Allowed.fields(known))
         .with("nearest", Names.didYouMean(name, known));
     return ProblemException.invalid(faults.list());
   }
