@@ -1,5 +1,7 @@
 package org.footwell.web.batch;
 
+import org.footwell.web.request.Languages;
+import org.footwell.calculation.Reader;
 import io.javalin.http.Context;
 import java.io.BufferedOutputStream;
 import java.io.ByteArrayInputStream;
@@ -83,12 +85,13 @@ public final class BatchHandler implements AutoCloseable {
   }
 
   private void post(Context ctx, Endpoint<?, ?> endpoint, Query query) throws IOException {
+    Reader reader = Languages.reader(ctx);
     Format format = format(Exchange.contentType(ctx.req()));
     Exchange.requirePlain(ctx.req());
     Formats.accepted(List.of(format), ctx.header("Accept"));
     OutputStream out = new BufferedOutputStream(Exchange.answer(ctx), OUTPUT_BYTES);
     // As many again as there are cores, so that none waits for the caller.
-    Pipeline pipeline = new Pipeline(workers, 2 * cores, out);
+    Pipeline pipeline = new Pipeline(workers, 2 * cores, out, reader);
     try {
       if (format.equals(Format.CSV)) {
         csv(ctx, endpoint, query, pipeline);
@@ -97,9 +100,9 @@ public final class BatchHandler implements AutoCloseable {
       query.requireNone(CsvForm.OPTIONS, Format.CSV);
       if (format.equals(Format.LINES)) {
         start(ctx, format);
-        new LinesBatch(endpoint, input(ctx), rowBytes).answer(pipeline);
+        new LinesBatch(endpoint, input(ctx), rowBytes, reader).answer(pipeline);
       } else {
-        try (ArrayBatch array = new ArrayBatch(endpoint, input(ctx), rowBytes)) {
+        try (ArrayBatch array = new ArrayBatch(endpoint, input(ctx), rowBytes, reader)) {
           start(ctx, format);
           array.answer(pipeline);
         }
@@ -134,7 +137,8 @@ public final class BatchHandler implements AutoCloseable {
               + names(List.of(Format.LINES, Format.JSON)).replace(", ", " or ")
               + ".");
     }
-    try (CsvBatch<?, ?> batch = new CsvBatch<>(endpoint, input(ctx), rowBytes, CsvForm.of(query))) {
+    try (CsvBatch<?, ?> batch = 
+        new CsvBatch<>(endpoint, input(ctx), rowBytes, CsvForm.of(query), Languages.reader(ctx))) {
       start(ctx, Format.CSV);
       batch.answer(pipeline);
     }

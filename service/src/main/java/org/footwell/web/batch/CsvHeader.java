@@ -143,7 +143,7 @@ final class CsvHeader {
 
   private static void throwAny(Faults faults) {
     if (!faults.none()) {
-      throw ProblemException.invalid(faults.list());
+      throw ProblemException.invalid(faults);
     }
   }
 }

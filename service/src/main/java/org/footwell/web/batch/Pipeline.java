@@ -1,5 +1,6 @@
 package org.footwell.web.batch;
 
+import org.footwell.calculation.Reader;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
@@ -20,7 +21,7 @@ final class Pipeline {
   private final ExecutorService workers;
   private final int most;
   private final OutputStream out;
-  private final Told told = new Told();
+  private final Told told;
   private final Deque<Future<List<Part>>> underWay = new ArrayDeque<>();
 
   /**
@@ -28,10 +29,11 @@ final class Pipeline {
    *
    * @param most how many pieces may be under way at once
    */
-  Pipeline(ExecutorService workers, int most, OutputStream out) {
+  Pipeline(ExecutorService workers, int most, OutputStream out, Reader reader) {
     this.workers = workers;
     this.most = most;
     this.out = out;
+    this.told = new Told(reader);
   }
 
   /** Adds a piece; waits for the oldest when too many are under way. */

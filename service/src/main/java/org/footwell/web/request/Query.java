@@ -152,7 +152,7 @@ public final class Query {
 
   private static void refuse(Faults faults) {
     if (!faults.none()) {
-      throw ProblemException.invalid(faults.list());
+      throw ProblemException.invalid(faults);
     }
   }
 

@@ -124,7 +124,7 @@ public final class Rendering {
                 ? Phrase.of(WebWords.INDEX_BELOW).with("limit", here.size())
                 : Allowed.fields(known))
         .with("nearest", Names.didYouMean(name, known));
-    return ProblemException.invalid(faults.list());
+    return ProblemException.invalid(faults);
   }
 
   /** A value as a cell shows it: no quotes, no line end, entries of a list in one line. */

@@ -9,5 +9,9 @@ public enum WebWords implements Words {
   ONLY_WITH,
   VALUE_OR_GROUP,
   INDEX_BELOW,
-  COLUMN_OF_THIS_NAME
+  COLUMN_OF_THIS_NAME,
+  SEVERAL_FAULTS,
+  MANY_FAULTS,
+  AT_LINE,
+  SAME_KIND
 }

@@ -54,7 +54,7 @@ final class UploadedFiles {
       }
     }
     if (!uploaded.faults.none()) {
-      throw new Refused(uploaded.faults.list());
+      throw new Refused(uploaded.faults);
     }
   }
 

@@ -1,5 +1,6 @@
 package org.footwell.web.batch;
 
+import org.footwell.calculation.Reader;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -19,7 +20,7 @@ class PipelineTest {
 
   private final ExecutorService workers = Executors.newFixedThreadPool(2);
   private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-  private final Pipeline pipeline = new Pipeline(workers, 4, out);
+  private final Pipeline pipeline = new Pipeline(workers, 4, out, Reader.ANYONE);
 
   @AfterEach
   void stop() {
