@@ -140,8 +140,7 @@ final class Binder {
   }
 
   private Object wrong(Node node, Object given, String pointer) {
-    Phrase allowed =
-        given instanceof String text ? hinted(node, text) : node.allowed();
+    Phrase allowed = given instanceof String text ? hinted(node, text) : node.allowed();
     faults.add(CoreFault.WRONG_TYPE).at(pointer).given(shown(given)).allowed(allowed);
     return null;
   }

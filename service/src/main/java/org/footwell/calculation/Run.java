@@ -205,7 +205,9 @@ public final class Run {
 
   /** Whether the sentences of the findings are complete and the card knows all; for assertions. */
   boolean keepsTo(Card<?, ?> card) {
-    return findings.stream().allMatch(remark -> remark.complete(Reader.ANYONE.language()) && card.mayFind(remark.code()));
+    return findings.stream()
+        .allMatch(
+            remark -> remark.complete(Reader.ANYONE.language()) && card.mayFind(remark.code()));
   }
 
   /** Codes of the findings, each once, worst first. */

@@ -1,10 +1,10 @@
 package org.footwell.parts;
 
-import org.footwell.calculation.Allowed;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Built;
 import org.footwell.calculation.Run;
 

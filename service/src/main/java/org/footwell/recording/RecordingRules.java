@@ -1,7 +1,5 @@
 package org.footwell.recording;
 
-import org.footwell.calculation.Allowed;
-import org.footwell.calculation.Phrase;
 import static org.footwell.recording.RecordingFault.RECORDINGS_TOO_LONG;
 import static org.footwell.recording.RecordingFault.RECORDING_CLIPPED;
 import static org.footwell.recording.RecordingFault.RECORDING_SILENT;
@@ -11,6 +9,8 @@ import static org.footwell.recording.RecordingFault.SAMPLE_OUT_OF_RANGE;
 import static org.footwell.recording.RecordingFault.SAMPLE_RATES_MIXED;
 import static org.footwell.recording.RecordingFault.WAV_NOT_UPLOADED;
 
+import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Series;
 

@@ -1,7 +1,7 @@
 package org.footwell.recording;
 
-import org.footwell.calculation.Phrase;
 import java.util.List;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Series;
 import org.footwell.calculation.Source;
 

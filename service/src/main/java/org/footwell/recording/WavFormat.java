@@ -1,8 +1,8 @@
 package org.footwell.recording;
 
-import org.footwell.calculation.Phrase;
 import java.nio.ByteBuffer;
 import java.util.Map;
+import org.footwell.calculation.Phrase;
 
 /**
  * What the {@code fmt} chunk of a WAV file says, as far as it is supported.
@@ -47,7 +47,8 @@ record WavFormat(boolean floats, int bits, int channels, double rateHz) {
     }
     boolean known = tag == FLOATS ? bits == 32 : bits == 16 || bits == 24 || bits == 32;
     if (!known) {
-      throw unsupported((tag == FLOATS ? RecordingWords.FLOAT_BITS : RecordingWords.INTEGER_BITS).of(bits));
+      throw unsupported(
+          (tag == FLOATS ? RecordingWords.FLOAT_BITS : RecordingWords.INTEGER_BITS).of(bits));
     }
     if (channels < 1 || channels > MOST_CHANNELS) {
       throw unsupported(RecordingWords.CHANNELS.of(channels));

@@ -1,6 +1,5 @@
 package org.footwell.recording;
 
-import org.footwell.calculation.Phrase;
 import static org.footwell.recording.RecordingFault.NOT_A_WAV_FILE;
 import static org.footwell.recording.RecordingFault.RECORDING_TOO_LONG;
 import static org.footwell.recording.RecordingFault.WAV_TRUNCATED;
@@ -12,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Series;
 
 /**
@@ -130,7 +130,8 @@ public final class WavReader {
     String start = text(0);
     if (!start.equals("RIFF") || !text(8).equals("WAVE")) {
       throw new Wav.Unreadable(
-          NOT_A_WAV_FILE, Phrase.of(
+          NOT_A_WAV_FILE,
+          Phrase.of(
               start.equals("RF64") ? RecordingWords.AN_RF64_FILE : RecordingWords.OTHER_DATA));
     }
     expect(State.CHUNK, CHUNK_HEADER);
@@ -146,7 +147,9 @@ public final class WavReader {
     left = length + (length & 1);
     if (name.equals("fmt ")) {
       if (length < WavFormat.SHORTEST) {
-        throw new Wav.Unreadable(NOT_A_WAV_FILE, Phrase.of(RecordingWords.FORMAT_CHUNK).own("count", Long.toString(length)));
+        throw new Wav.Unreadable(
+            NOT_A_WAV_FILE,
+            Phrase.of(RecordingWords.FORMAT_CHUNK).own("count", Long.toString(length)));
       }
       int read = (int) Math.min(length, WavFormat.LONGEST);
       left -= read;
@@ -237,7 +240,9 @@ public final class WavReader {
           ? new Wav.Unreadable(
               state == State.CHUNK && pending.position() == 0 ? WAV_WITHOUT_SAMPLES : WAV_TRUNCATED,
               Phrase.of(RecordingWords.NO_SAMPLES))
-          : new Wav.Unreadable(WAV_TRUNCATED, Phrase.of(RecordingWords.FEWER_BYTES).own("count", Long.toString(left)));
+          : new Wav.Unreadable(
+              WAV_TRUNCATED,
+              Phrase.of(RecordingWords.FEWER_BYTES).own("count", Long.toString(left)));
     }
     if (rows[0].size == 0) {
       throw new Wav.Unreadable(WAV_WITHOUT_SAMPLES, Phrase.of(RecordingWords.NO_SAMPLES));

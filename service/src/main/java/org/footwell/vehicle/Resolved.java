@@ -1,7 +1,5 @@
 package org.footwell.vehicle;
 
-import org.footwell.calculation.Allowed;
-import org.footwell.calculation.Phrase;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -13,8 +11,10 @@ import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.footwell.acoustic.alignment.SeatDelaysRequest;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Names;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Remark;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Filter;
@@ -69,10 +69,15 @@ final class Resolved {
       VehiclePlan.Driver driver = plan.drivers().get(i);
       Filter.require(driver.highPass(), "/drivers/" + i + "/high_pass", run);
       if (!newParts.containsKey(driver.part())) {
-        dangling("/drivers/" + i + "/part", driver.part(), Phrase.of(PlanWords.NEW_PARTS), newParts);
+        dangling(
+            "/drivers/" + i + "/part", driver.part(), Phrase.of(PlanWords.NEW_PARTS), newParts);
       }
       if (driver.replaces() != null && !factoryParts.containsKey(driver.replaces())) {
-        dangling("/drivers/" + i + "/replaces", driver.replaces(), Phrase.of(PlanWords.FACTORY_PARTS), factoryParts);
+        dangling(
+            "/drivers/" + i + "/replaces",
+            driver.replaces(),
+            Phrase.of(PlanWords.FACTORY_PARTS),
+            factoryParts);
       }
     }
   }
@@ -86,7 +91,8 @@ final class Resolved {
       VehiclePlan.Channel channel = plan.channels().get(i);
       Integer amplifier = amplifiers.get(channel.amplifier());
       if (amplifier == null) {
-        dangling("/channels/" + i + "/amplifier", channel.amplifier(), list("amplifiers"), amplifiers);
+        dangling(
+            "/channels/" + i + "/amplifier", channel.amplifier(), list("amplifiers"), amplifiers);
         continue;
       }
       Map<String, Integer> outputs = outputs(amplifier);
@@ -94,7 +100,11 @@ final class Resolved {
         String output = channel.outputs().get(o);
         String pointer = "/channels/" + i + "/outputs/" + o;
         if (!outputs.containsKey(output)) {
-          dangling(pointer, output, Phrase.of(PlanWords.OUTPUTS_OF).own("amplifier", channel.amplifier()), outputs);
+          dangling(
+              pointer,
+              output,
+              Phrase.of(PlanWords.OUTPUTS_OF).own("amplifier", channel.amplifier()),
+              outputs);
         } else if (o == 1 && output.equals(channel.outputs().get(0))) {
           run.refuse(PlanFault.BRIDGE_OF_ONE).at(pointer).given(output);
         } else if (o == 1 && unlike(amplifier, outputs, channel.outputs())) {

@@ -1,6 +1,5 @@
 package org.footwell.web;
 
-import org.footwell.web.request.Languages;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.javalin.http.Context;
 import java.util.List;
@@ -13,6 +12,7 @@ import org.footwell.web.request.Endpoints;
 import org.footwell.web.request.EntityTag;
 import org.footwell.web.request.Exchange;
 import org.footwell.web.request.Format;
+import org.footwell.web.request.Languages;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.Query;
 import org.footwell.web.request.Rendering;
@@ -69,7 +69,7 @@ final class CalculationHandler {
     }
     Query query = Query.of(ctx.queryString(), endpoint.options());
     Format format = format(ctx, endpoint, query);
-    Answered<Q, R> answered = 
+    Answered<Q, R> answered =
         endpoint.answerCells(query.tree(), query.workings(), Languages.reader(ctx));
     byte[] bytes = render(ctx, endpoint, answered, query, format);
     String tag = EntityTag.of(version, bytes);

@@ -119,7 +119,8 @@ class WavReaderTest {
         "a frame of 3 bytes that does not fit its other figures",
         refused(with(file, 32, 3)).given().toString());
     assertEquals(
-        "a sample rate of 22050 Hz", refused(WavBytes.of(Kind.INT16, 22_050, LEFT)).given().toString());
+        "a sample rate of 22050 Hz",
+        refused(WavBytes.of(Kind.INT16, 22_050, LEFT)).given().toString());
     assertEquals(
         "64-bit floating point",
         refused(with(WavBytes.of(Kind.FLOAT32, 44_100, LEFT), 34, 64)).given().toString());

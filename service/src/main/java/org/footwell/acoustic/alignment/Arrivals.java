@@ -1,8 +1,5 @@
 package org.footwell.acoustic.alignment;
 
-import org.footwell.calculation.Allowed;
-import org.footwell.calculation.Phrase;
-import org.footwell.calculation.Given;
 import static org.footwell.acoustic.alignment.AlignmentFault.ARRIVAL_MISSING;
 import static org.footwell.acoustic.alignment.AlignmentFinding.ARRIVAL_HOLDS_FILTERS;
 import static org.footwell.acoustic.alignment.AlignmentFinding.MEASURED_POLARITY_DIFFERS;
@@ -18,8 +15,11 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.SeatMicrophone;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Formula;
+import org.footwell.calculation.Given;
 import org.footwell.calculation.Names;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 
 /** Measured arrivals: which of them belong to a seat, and what a seat hears of each channel. */

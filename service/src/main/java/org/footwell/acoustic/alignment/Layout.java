@@ -1,7 +1,5 @@
 package org.footwell.acoustic.alignment;
 
-import org.footwell.calculation.Allowed;
-import org.footwell.calculation.Given;
 import static org.footwell.acoustic.alignment.AlignmentFault.TOO_CLOSE;
 import static org.footwell.calculation.Source.DEFINITION;
 
@@ -11,7 +9,9 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.Distance;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Formula;
+import org.footwell.calculation.Given;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Position;
 import org.footwell.parts.Seat;

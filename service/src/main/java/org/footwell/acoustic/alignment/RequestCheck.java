@@ -1,7 +1,5 @@
 package org.footwell.acoustic.alignment;
 
-import org.footwell.calculation.Given;
-import org.footwell.calculation.Phrase;
 import static org.footwell.acoustic.alignment.AlignmentFault.CROSSOVER_CIRCLE;
 import static org.footwell.acoustic.alignment.AlignmentFault.CROSSOVER_WITH_ITSELF;
 import static org.footwell.acoustic.alignment.AlignmentFault.DISTANCE_MISSING;
@@ -14,6 +12,8 @@ import java.util.Set;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.Crossover;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
 import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Given;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Seat;

@@ -1,6 +1,5 @@
 package org.footwell.acoustic.exposure;
 
-import org.footwell.calculation.Phrase;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -8,6 +7,7 @@ import java.util.Set;
 import org.footwell.acoustic.exposure.SoundExposureRequest.Band;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Formula;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.physics.BandSpectrum;
 import org.footwell.physics.FrequencyWeighting;

@@ -1,13 +1,13 @@
 package org.footwell.acoustic.seats;
 
-import org.footwell.calculation.Given;
-import org.footwell.calculation.Phrase;
-import org.footwell.calculation.Allowed;
 import static org.footwell.calculation.CoreFault.NOT_ALLOWED;
 
 import java.util.HashSet;
 import java.util.Set;
 import org.footwell.acoustic.seats.Paths.Way;
+import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Given;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Position;

@@ -1,8 +1,8 @@
 package org.footwell.electrical.gain;
 
-import org.footwell.calculation.Allowed;
 import java.util.ArrayList;
 import java.util.List;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.gain.Chain.Link;

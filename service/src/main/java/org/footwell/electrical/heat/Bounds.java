@@ -1,10 +1,10 @@
 package org.footwell.electrical.heat;
 
-import org.footwell.calculation.Allowed;
-import org.footwell.calculation.Phrase;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Phrase;
 
 /** Computed bounds. */
 final class Bounds {

@@ -1,8 +1,8 @@
 package org.footwell.electrical.heat;
 
+import java.util.List;
 import org.footwell.calculation.Given;
 import org.footwell.calculation.Phrase;
-import java.util.List;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.heat.AmplifierHeatRequest.ChannelStage;
 import org.footwell.electrical.heat.AmplifierHeatRequest.OutputClass;

@@ -1,8 +1,8 @@
 package org.footwell.electrical.supply;
 
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.supply.SupplyCableRequest.Branch;
 import org.footwell.electrical.supply.SupplyCableRequest.ReturnPath;
@@ -12,8 +12,7 @@ import org.footwell.parts.Cable;
 final class CableRefusals {
 
   private static final Phrase SIZES =
-      Phrase.of(SupplyWords.INSTALLED_SIZES)
-          .own("least", Double.toString(Ampacity.SMALLEST_MM2));
+      Phrase.of(SupplyWords.INSTALLED_SIZES).own("least", Double.toString(Ampacity.SMALLEST_MM2));
 
   private CableRefusals() {}
 

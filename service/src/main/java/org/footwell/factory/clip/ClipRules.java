@@ -1,8 +1,8 @@
 package org.footwell.factory.clip;
 
-import org.footwell.calculation.Allowed;
 import static org.footwell.factory.clip.ClipFault.TONE_ABOVE_HALF_RATE;
 
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Run;
 import org.footwell.factory.clip.ClipPointRequest.OutputLoad;

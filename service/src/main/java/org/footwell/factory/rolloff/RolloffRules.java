@@ -1,13 +1,13 @@
 package org.footwell.factory.rolloff;
 
-import org.footwell.calculation.Allowed;
-import org.footwell.calculation.Phrase;
 import static org.footwell.factory.rolloff.RolloffFault.BAND_NOT_MEASURED;
 import static org.footwell.factory.rolloff.RolloffFault.NO_REFERENCE_BAND;
 import static org.footwell.factory.rolloff.RolloffFault.STEP_NOT_MEASURED;
 import static org.footwell.factory.rolloff.RolloffFault.TOO_FEW_BASS_BANDS;
 import static org.footwell.factory.rolloff.RolloffFault.TOO_FEW_STEPS;
 
+import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 
 /** What a table of levels must hold for its request; every breach is refused. */
@@ -58,10 +58,7 @@ final class RolloffRules {
 
   private static void step(String at, Integer step, BandTable table, Run run) {
     if (step != null && table.indexOfStep(step) < 0) {
-      run.refuse(STEP_NOT_MEASURED)
-          .at(at)
-          .given(step)
-          .allowed(Allowed.oneOf(table.steps()));
+      run.refuse(STEP_NOT_MEASURED).at(at).given(step).allowed(Allowed.oneOf(table.steps()));
     }
   }
 }

@@ -1,11 +1,11 @@
 package org.footwell.measured.arrival;
 
-import org.footwell.calculation.Allowed;
 import static org.footwell.calculation.CoreFault.REQUIRED;
 import static org.footwell.measured.arrival.ArrivalFault.BAND_ABOVE_HALF_RATE;
 import static org.footwell.measured.arrival.ArrivalFault.BAND_TOO_NARROW;
 import static org.footwell.measured.arrival.ArrivalFault.LOOPBACK_NOT_EXPECTED;
 
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Run;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Band;
 import org.footwell.measured.arrival.ArrivalTimesRequest.RecordedChannel;
@@ -50,7 +50,9 @@ final class ArrivalRules {
           run.refuse(LOOPBACK_NOT_EXPECTED).at(at + "/loopback");
         }
       } else if (take.loopback() == null) {
-        run.refuse(REQUIRED).at(at + "/loopback").allowed(Allowed.givenWhere("time_reference", TimeReference.LOOPBACK));
+        run.refuse(REQUIRED)
+            .at(at + "/loopback")
+            .allowed(Allowed.givenWhere("time_reference", TimeReference.LOOPBACK));
       } else {
         rules.recording(take.loopback(), at + "/loopback");
       }

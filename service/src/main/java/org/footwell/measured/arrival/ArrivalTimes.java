@@ -1,6 +1,5 @@
 package org.footwell.measured.arrival;
 
-import org.footwell.calculation.Given;
 import static org.footwell.calculation.Source.DEFINITION;
 import static org.footwell.measured.arrival.ArrivalFinding.TIME_REFERENCE_MISSING;
 
@@ -9,6 +8,7 @@ import java.util.List;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
+import org.footwell.calculation.Given;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.measured.arrival.ArrivalTimesRequest.RecordedChannel;

@@ -1,7 +1,7 @@
 package org.footwell.measured.balance;
 
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.measured.response.JudgedChannel;
 import org.footwell.measured.response.TakeRules;

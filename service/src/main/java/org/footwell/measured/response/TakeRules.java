@@ -1,7 +1,5 @@
 package org.footwell.measured.response;
 
-import org.footwell.calculation.Allowed;
-import org.footwell.calculation.Given;
 import static org.footwell.calculation.CoreFault.DUPLICATE;
 import static org.footwell.calculation.CoreFault.REQUIRED;
 import static org.footwell.measured.response.MeasurementFault.SWEEP_ABOVE_HALF_RATE;
@@ -13,6 +11,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Given;
 import org.footwell.calculation.Run;
 import org.footwell.recording.Recording;
 import org.footwell.recording.RecordingRules;

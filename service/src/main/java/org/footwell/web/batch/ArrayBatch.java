@@ -1,6 +1,5 @@
 package org.footwell.web.batch;
 
-import org.footwell.calculation.Reader;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonParser;
@@ -9,6 +8,7 @@ import com.fasterxml.jackson.core.JsonToken;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
+import org.footwell.calculation.Reader;
 import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;

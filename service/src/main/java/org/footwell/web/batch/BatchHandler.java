@@ -1,7 +1,5 @@
 package org.footwell.web.batch;
 
-import org.footwell.web.request.Languages;
-import org.footwell.calculation.Reader;
 import io.javalin.http.Context;
 import java.io.BufferedOutputStream;
 import java.io.ByteArrayInputStream;
@@ -12,11 +10,13 @@ import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.stream.Collectors;
+import org.footwell.calculation.Reader;
 import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.Endpoints;
 import org.footwell.web.request.Exchange;
 import org.footwell.web.request.Format;
 import org.footwell.web.request.Formats;
+import org.footwell.web.request.Languages;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;
 import org.footwell.web.request.Query;
@@ -137,7 +137,7 @@ public final class BatchHandler implements AutoCloseable {
               + names(List.of(Format.LINES, Format.JSON)).replace(", ", " or ")
               + ".");
     }
-    try (CsvBatch<?, ?> batch = 
+    try (CsvBatch<?, ?> batch =
         new CsvBatch<>(endpoint, input(ctx), rowBytes, CsvForm.of(query), Languages.reader(ctx))) {
       start(ctx, Format.CSV);
       batch.answer(pipeline);

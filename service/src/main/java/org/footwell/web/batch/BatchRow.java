@@ -11,7 +11,8 @@ final class BatchRow {
 
   private BatchRow() {}
 
-  static <R extends Record> Part answer(Endpoint<?, R> endpoint, byte[] json, long number, Reader reader) {
+  static <R extends Record> Part answer(
+      Endpoint<?, R> endpoint, byte[] json, long number, Reader reader) {
     try {
       return Part.of(endpoint.json(endpoint.answer(json, false, reader).answer()));
     } catch (RuntimeException failure) {

@@ -1,8 +1,5 @@
 package org.footwell.web.batch;
 
-import org.footwell.calculation.Reader;
-import org.footwell.web.request.WebWords;
-import org.footwell.calculation.Phrase;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -12,6 +9,8 @@ import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Consumer;
 import org.footwell.calculation.Brief;
+import org.footwell.calculation.Phrase;
+import org.footwell.calculation.Reader;
 import org.footwell.calculation.Row;
 import org.footwell.calculation.RowReader;
 import org.footwell.web.request.Endpoint;
@@ -20,6 +19,7 @@ import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;
 import org.footwell.web.request.Problems;
 import org.footwell.web.request.Query;
+import org.footwell.web.request.WebWords;
 
 /**
  * A batch in CSV. Columns are dotted field names; others pass through. The result's single figures
@@ -56,7 +56,8 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
    * @param rowCharacters characters a row may have
    * @throws ProblemException with every fault of the header
    */
-  CsvBatch(Endpoint<Q, R> endpoint, AnnouncedInput input, int rowCharacters, CsvForm form, Reader reader)
+  CsvBatch(
+      Endpoint<Q, R> endpoint, AnnouncedInput input, int rowCharacters, CsvForm form, Reader reader)
       throws IOException {
     this.endpoint = endpoint;
     this.input = input;

@@ -1,7 +1,5 @@
 package org.footwell.web.batch;
 
-import org.footwell.web.request.WebWords;
-import org.footwell.calculation.Phrase;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -12,10 +10,12 @@ import java.util.stream.Stream;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Faults;
 import org.footwell.calculation.Names;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Shape;
 import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;
+import org.footwell.web.request.WebWords;
 
 /** The header of a batch in CSV: which column fills which field, and which are appended. */
 final class CsvHeader {
@@ -110,7 +110,10 @@ final class CsvHeader {
         .forEach(column -> faults.add(CoreFault.NAME_OF_RESULT).at("/" + column).given(column));
     for (Shape.Column field : fields) {
       if (field.required() && !seen.contains(field.path())) {
-        faults.add(CoreFault.REQUIRED).at("/" + field.path()).allowed(Phrase.of(WebWords.COLUMN_OF_THIS_NAME));
+        faults
+            .add(CoreFault.REQUIRED)
+            .at("/" + field.path())
+            .allowed(Phrase.of(WebWords.COLUMN_OF_THIS_NAME));
       }
     }
     throwAny(faults);

@@ -1,6 +1,5 @@
 package org.footwell.web.batch;
 
-import org.footwell.calculation.Reader;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
@@ -11,6 +10,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Future;
+import org.footwell.calculation.Reader;
 
 /**
  * Pieces of a batch answered on all cores and written in order. Reading and writing stay with the

@@ -1,14 +1,14 @@
 package org.footwell.web.batch;
 
-import org.footwell.calculation.Reader;
-import org.footwell.web.request.WebWords;
-import org.footwell.calculation.Phrase;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.footwell.calculation.Fault;
+import org.footwell.calculation.Phrase;
+import org.footwell.calculation.Reader;
 import org.footwell.web.request.Problem;
+import org.footwell.web.request.WebWords;
 
 /**
  * The problems a batch has told so far, in the order of its rows. Of one kind, the same codes at the

@@ -1,6 +1,5 @@
 package org.footwell.web.request;
 
-import org.footwell.calculation.Reader;
 import com.fasterxml.jackson.core.JsonLocation;
 import com.fasterxml.jackson.core.JsonParseException;
 import com.fasterxml.jackson.core.JsonProcessingException;
@@ -19,6 +18,7 @@ import org.footwell.calculation.Brief;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Engine;
+import org.footwell.calculation.Reader;
 import org.footwell.calculation.Shape;
 
 /** A calculation with everything prepared that a request to it needs. */
@@ -107,8 +107,7 @@ public final class Endpoint<Q extends Record, R extends Record> {
   }
 
   private Answered<Q, R> answer(Q request, boolean workings, Reader reader) {
-    return new Answered<>(
-        request, engine.answer(calculation, request, workings, deadline, reader));
+    return new Answered<>(request, engine.answer(calculation, request, workings, deadline, reader));
   }
 
   private Q read(byte[] json) {

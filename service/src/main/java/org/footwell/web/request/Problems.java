@@ -1,8 +1,5 @@
 package org.footwell.web.request;
 
-import org.footwell.calculation.Faults;
-import org.footwell.calculation.Reader;
-import org.footwell.calculation.Phrase;
 import io.javalin.http.Context;
 import java.io.UncheckedIOException;
 import java.util.List;
@@ -11,6 +8,9 @@ import java.util.regex.Pattern;
 import org.eclipse.jetty.http.HttpException;
 import org.footwell.calculation.DeadlinePassed;
 import org.footwell.calculation.Fault;
+import org.footwell.calculation.Faults;
+import org.footwell.calculation.Phrase;
+import org.footwell.calculation.Reader;
 import org.footwell.calculation.Refused;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;

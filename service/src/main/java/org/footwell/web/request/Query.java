@@ -1,7 +1,5 @@
 package org.footwell.web.request;
 
-import org.footwell.calculation.Phrase;
-import org.footwell.calculation.Allowed;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
@@ -10,9 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Faults;
 import org.footwell.calculation.Names;
+import org.footwell.calculation.Phrase;
 
 /** The query of an address, read strictly: no parameter is overlooked and none is guessed. */
 public final class Query {
@@ -135,9 +135,7 @@ public final class Query {
                 .at("/" + name)
                 .given(given)
                 .allowed(
-                    allowed.isEmpty()
-                        ? Phrase.of(WebWords.FIGURE_NAME)
-                        : Allowed.oneOf(allowed));
+                    allowed.isEmpty() ? Phrase.of(WebWords.FIGURE_NAME) : Allowed.oneOf(allowed));
           }
         });
     boolean text = !options.containsKey("format") || "text".equals(options.get("format"));

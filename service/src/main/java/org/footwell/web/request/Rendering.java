@@ -1,7 +1,5 @@
 package org.footwell.web.request;
 
-import org.footwell.calculation.Phrase;
-import org.footwell.calculation.Allowed;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -22,12 +20,14 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.calculation.AllDigits;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.CsvCell;
 import org.footwell.calculation.Faults;
 import org.footwell.calculation.Finding;
 import org.footwell.calculation.Names;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Reader;
 import org.footwell.calculation.Shape;
 import org.footwell.calculation.Shown;

@@ -1,7 +1,5 @@
 package org.footwell.web.upload;
 
-import org.footwell.recording.RecordingWords;
-import org.footwell.calculation.Phrase;
 import static org.footwell.recording.RecordingFault.NO_SUCH_WAV_CHANNEL;
 import static org.footwell.recording.RecordingFault.RECORDING_TOO_LONG;
 import static org.footwell.recording.RecordingFault.UPLOAD_NOT_USED;
@@ -14,9 +12,11 @@ import java.util.Map;
 import java.util.Set;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Faults;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Refused;
 import org.footwell.calculation.Remark;
 import org.footwell.recording.RecordingRules;
+import org.footwell.recording.RecordingWords;
 import org.footwell.recording.Wav;
 import org.footwell.recording.WavReader;
 
@@ -133,9 +133,7 @@ final class UploadedFiles {
       if (unreadable.fault() == RECORDING_TOO_LONG) {
         remark.allowed(RecordingWords.AT_MOST_SAMPLES.of(RecordingRules.MOST_SAMPLES));
       } else {
-        remark
-            .allowed(Wav.readable())
-            .own("part", name);
+        remark.allowed(Wav.readable()).own("part", name);
       }
     }
     read.put(name, wav);
