@@ -1,6 +1,7 @@
 package org.footwell;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -8,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -25,6 +27,17 @@ class SentenceArgumentsTest {
   private static final Pattern CALL =
       Pattern.compile("\\.(own|field)\\(\\s*\"\\w+\",([^;]*?)\\)\\s*(?=[.;)])");
 
+  /** What was given or is allowed, up to the end of the call. */
+  private static final Pattern FAULT =
+      Pattern.compile("\\.(given|allowed)\\(([^;]*?)\\)\\s*(?=[.;)])");
+
+  /** A unit behind its number, or a field by its name. */
+  private static final Pattern NO_ENGLISH =
+      Pattern.compile(" ?(Hz|s|m|mm|l|h|V|ohm|dBFS)|[a-z][a-z0-9]*(_[a-z0-9]+)*|\\P{L}*");
+
+  /** Where it is still to be put into words of ours. */
+  private static final Set<String> NOT_YET = Set.of("FilterRules.java", "SignalSumRules.java");
+
   private static final Pattern LITERAL = Pattern.compile("\"([^\"]*)\"");
 
   @Test
@@ -37,6 +50,33 @@ class SentenceArgumentsTest {
           .forEach(file -> literals(file, english));
     }
     assertEquals(List.of(), english);
+  }
+
+  @Test
+  void norIsWhatWasGivenOrIsAllowed() throws IOException {
+    List<String> english = new ArrayList<>();
+    int calls = 0;
+    try (Stream<Path> files = Files.walk(SOURCES)) {
+      for (Path file : files.filter(SentenceArgumentsTest::isHeld).sorted().toList()) {
+        Matcher call = FAULT.matcher(text(file));
+        while (call.find()) {
+          calls++;
+          LITERAL
+              .matcher(call.group(2))
+              .results()
+              .map(literal -> literal.group(1))
+              .filter(literal -> !NO_ENGLISH.matcher(literal).matches())
+              .forEach(literal -> english.add(file.getFileName() + ": " + literal));
+        }
+      }
+    }
+    assertTrue(calls > 100, calls + " calls looked at");
+    assertEquals(List.of(), english);
+  }
+
+  private static boolean isHeld(Path file) {
+    String name = file.getFileName().toString();
+    return name.endsWith(".java") && !NOT_YET.contains(name);
   }
 
   private static void literals(Path file, List<String> english) {

@@ -1,5 +1,6 @@
 package org.footwell.calculation;
 
+import java.math.BigDecimal;
 import java.util.Collection;
 import java.util.List;
 
@@ -10,13 +11,17 @@ public enum Allowed implements Words {
   ABOVE,
   BELOW,
   BETWEEN,
+  RANGE,
   ABOVE_AND_BELOW,
   ONLY,
   ONE_OF,
+  EITHER,
   WIDER_RANGE,
   FIELDS,
   LEFT_OUT,
-  GIVEN_WITH;
+  LEFT_OUT_WHERE,
+  GIVEN_WITH,
+  GIVEN_WHERE;
 
   /** Everything from this number up; the unit may be empty. */
   public static Phrase atLeast(double least, String unit) {
@@ -38,6 +43,11 @@ public enum Allowed implements Words {
   /** Both ends included. */
   public static Phrase between(double least, double most, String unit) {
     return Phrase.of(BETWEEN).own("least", exact(least)).own("most", exact(most)).own("unit", unit);
+  }
+
+  /** The same where it does not follow "must be". */
+  public static Phrase range(double least, double most, String unit) {
+    return Phrase.of(RANGE).own("least", exact(least)).own("most", exact(most)).own("unit", unit);
   }
 
   /** Both ends left out. */
@@ -67,6 +77,11 @@ public enum Allowed implements Words {
     return oneOf(List.of(all));
   }
 
+  /** One of two names or numbers. */
+  public static Phrase either(Object one, Object other) {
+    return Phrase.of(EITHER).own("one", exact(one)).own("other", exact(other));
+  }
+
   /** These fields, or one of them, as the sentence says. */
   public static Phrase fields(Collection<String> fields) {
     return Phrase.of(FIELDS).fields("fields", List.copyOf(fields));
@@ -77,15 +92,27 @@ public enum Allowed implements Words {
     return Phrase.of(LEFT_OUT).fields("fields", List.of(fields));
   }
 
+  /** Nothing, where a field has this value. */
+  public static Phrase leftOutWhere(String field, Enum<?> value) {
+    return Phrase.of(LEFT_OUT_WHERE).field("field", field).own("value", Names.of(value));
+  }
+
   /** Something, where these fields are given. */
   public static Phrase givenWith(String... fields) {
     return Phrase.of(GIVEN_WITH).fields("fields", List.of(fields));
   }
 
+  /** Something, where a field has this value. */
+  public static Phrase givenWhere(String field, Enum<?> value) {
+    return Phrase.of(GIVEN_WHERE).field("field", field).own("value", Names.of(value));
+  }
+
   private static String exact(Object value) {
-    String text = String.valueOf(value);
-    return value instanceof Double && text.endsWith(".0")
-        ? text.substring(0, text.length() - 2)
-        : text;
+    if (value instanceof Enum<?> constant) {
+      return Names.of(constant);
+    }
+    return value instanceof Double number && Double.isFinite(number)
+        ? BigDecimal.valueOf(number).stripTrailingZeros().toPlainString()
+        : String.valueOf(value);
   }
 }

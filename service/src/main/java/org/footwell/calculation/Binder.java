@@ -140,23 +140,22 @@ final class Binder {
   }
 
   private Object wrong(Node node, Object given, String pointer) {
-    String allowed = node.allowed();
-    if (given instanceof String text) {
-      allowed += hint(node, text);
-    }
+    Phrase allowed = given instanceof String text ? hinted(node, text) : node.allowed();
     faults.add(CoreFault.WRONG_TYPE).at(pointer).given(shown(given)).allowed(allowed);
     return null;
   }
 
-  /** What would be right, where it is plain what was meant. */
-  private String hint(Node node, String text) {
+  /** What is allowed, with what would be right, where it is plain what was meant. */
+  private Phrase hinted(Node node, String text) {
     if (text.matches("-?\\d+,\\d+")) {
-      return " with a decimal point, not a comma";
+      return Phrase.of(Form.WITH_DECIMAL_POINT).with("allowed", node.allowed());
     }
     String plain = text.strip().toLowerCase(Locale.ROOT).replaceFirst("^\\+", "");
     boolean meant =
         cells && node instanceof Node.Scalar scalar && Cell.value(scalar, plain) != null;
-    return meant ? ", written as " + plain : "";
+    return meant
+        ? Phrase.of(Form.WRITTEN_AS).with("allowed", node.allowed()).own("plain", plain)
+        : node.allowed();
   }
 
   private Object shown(Object given) {

@@ -26,16 +26,16 @@ import org.footwell.calculation.Vocabulary.Quantity;
  */
 record Bounds(
     Predicate<Object> permit,
-    String allowed,
+    Phrase allowed,
     BigDecimal least,
     BigDecimal most,
     List<BigDecimal> only) {
 
-  private Bounds(Predicate<Object> permit, String allowed) {
+  private Bounds(Predicate<Object> permit, Phrase allowed) {
     this(permit, allowed, null, null, List.of());
   }
 
-  static Bounds any(String allowed) {
+  static Bounds any(Phrase allowed) {
     return new Bounds(value -> true, allowed);
   }
 
@@ -43,10 +43,10 @@ record Bounds(
   static Bounds list(AnnotatedElement marks) {
     Size size = marks.getAnnotation(Size.class);
     return size == null
-        ? any("a list")
+        ? any(Phrase.of(Form.LIST))
         : new Bounds(
             value -> within(((List<?>) value).size(), size),
-            "a list of " + size.min() + " to " + size.max() + " entries");
+            Phrase.of(Form.LIST_OF).with("least", size.min()).with("most", size.max()));
   }
 
   /** Length and form of a text. */
@@ -60,9 +60,19 @@ record Bounds(
     return new Bounds(
         value ->
             (size == null || within(((String) value).length(), size)) && form.test((String) value),
-        "a text"
-            + (size == null ? "" : " of " + size.min() + " to " + size.max() + " characters")
-            + (pattern == null ? "" : " of the form " + pattern.regexp()));
+        Phrase.of(Form.TEXT)
+            .with("length", length(size))
+            .with(
+                "pattern",
+                pattern == null
+                    ? Phrase.nothing()
+                    : Phrase.of(Form.PATTERN).own("pattern", pattern.regexp())));
+  }
+
+  private static Phrase length(Size size) {
+    return size == null
+        ? Phrase.nothing()
+        : Phrase.of(Form.LENGTH).with("least", size.min()).with("most", size.max());
   }
 
   private static boolean within(int length, Size size) {
@@ -80,7 +90,7 @@ record Bounds(
     List<BigDecimal> only = written.stream().map(BigDecimal::new).toList();
     return new Bounds(
         value -> only.stream().anyMatch(one -> one.compareTo(decimal(value)) == 0),
-        "one of " + String.join(", ", written),
+        Allowed.oneOf(written),
         null,
         null,
         only);
@@ -107,9 +117,13 @@ record Bounds(
             : value -> rounded(((Number) value).doubleValue(), least, most);
     return new Bounds(
         permit,
-        (whole ? "a whole number" : "a number")
-            + range(least, most)
-            + (digits == null ? "" : " with at most " + digits.fraction() + " decimals"),
+        Phrase.of(whole ? Form.WHOLE_NUMBER : Form.NUMBER)
+            .with("range", range(least, most))
+            .with(
+                "decimals",
+                digits == null
+                    ? Phrase.nothing()
+                    : Phrase.of(Form.DECIMALS).with("most", digits.fraction())),
         least == null || !least.included() ? null : least.exact(),
         most == null || !most.included() ? null : most.exact(),
         List.of());
@@ -130,13 +144,15 @@ record Bounds(
                 && value.precision() - value.scale() <= digits.integer()));
   }
 
-  private static String range(Limit least, Limit most) {
+  private static Phrase range(Limit least, Limit most) {
     if (least == null || most == null) {
-      return "";
+      return Phrase.nothing();
     }
-    return (least.included() ? " from " + least.text() : " above " + least.text() + " and")
-        + (most.included() ? " to " : " to below ")
-        + most.text();
+    Form form =
+        least.included()
+            ? (most.included() ? Form.FROM_TO : Form.FROM_TO_BELOW)
+            : (most.included() ? Form.ABOVE_TO : Form.ABOVE_TO_BELOW);
+    return Phrase.of(form).own("least", least.text()).own("most", most.text());
   }
 
   /** One end of a range, as it is written and as it compares. */

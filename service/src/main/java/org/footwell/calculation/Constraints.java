@@ -14,8 +14,7 @@ final class Constraints {
 
   private Constraints(Faults faults) {
     this.faults = faults;
-    this.faulty =
-        faults.list().stream().map(Fault::pointer).collect(Collectors.toCollection(ArrayList::new));
+    this.faulty = faults.places().collect(Collectors.toCollection(ArrayList::new));
   }
 
   /**

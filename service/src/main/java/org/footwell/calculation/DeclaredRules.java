@@ -94,7 +94,11 @@ final class DeclaredRules {
 
     @Override
     public void unwanted(String pointer, Object given) {
-      faults.add(CoreFault.NOT_ALLOWED).at(above + pointer).given(given).allowed("absent here");
+      faults
+          .add(CoreFault.NOT_ALLOWED)
+          .at(above + pointer)
+          .given(given)
+          .allowed(Phrase.of(Form.ABSENT));
     }
 
     @Override

@@ -32,9 +32,9 @@ public final class Engine {
   public <Q extends Record, R extends Record> Answer<R> answer(
       Calculation<Q, R> calculation, Q request, boolean workings, Duration within, Reader reader) {
     Card<Q, R> card = calculation.card();
-    Run run = start(card, workings, within, reader);
+    Run run = start(card, workings, within);
     R result = keepingTo(card, run, () -> run(calculation, request, run));
-    List<Finding> findings = worstFirst(run.findings());
+    List<Finding> findings = worstFirst(run.findings(reader.language()));
     Verdict verdict = findings.isEmpty() ? Verdict.OK : findings.get(0).level();
     return new Answer<>(result, findings, verdict, safety(card, reader), run.steps());
   }
@@ -43,7 +43,7 @@ public final class Engine {
   public <Q extends Record, R extends Record> Brief brief(
       Calculation<Q, R> calculation, Q request, Duration within) {
     Card<Q, R> card = calculation.card();
-    Run run = start(card, false, within, Reader.ANYONE);
+    Run run = start(card, false, within);
     Object[] values = keepingTo(card, run, () -> values(calculation, request, run));
     return new Brief(Arrays.asList(values), run.codes(), run.verdict());
   }
@@ -61,14 +61,14 @@ public final class Engine {
       if (request != null) {
         Shape.of(type).check(request, faults);
       }
-      throw new Refused(faults.list());
+      throw new Refused(faults);
     }
     return request;
   }
 
-  private Run start(Card<?, ?> card, boolean workings, Duration within, Reader reader) {
+  private Run start(Card<?, ?> card, boolean workings, Duration within) {
     long deadline = System.nanoTime() + within.toNanos();
-    return new Run(this, Shape.of(card.request()), workings, deadline, reader.language());
+    return new Run(this, Shape.of(card.request()), workings, deadline);
   }
 
   /** With assertions on, an answer and a refusal carry nothing that the card does not announce. */
@@ -78,7 +78,7 @@ public final class Engine {
       assert run.keepsTo(card);
       return done;
     } catch (Refused refused) {
-      assert refused.faults().stream().allMatch(fault -> card.mayRefuse(fault.code()));
+      assert refused.collected().codes().allMatch(card::mayRefuse);
       throw refused;
     }
   }

@@ -2,41 +2,41 @@ package org.footwell.calculation;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 
-/** Collects everything that is wrong with a request, so that one answer can tell it all. */
+/**
+ * Collects everything that is wrong with a request, so that one answer can tell it all. It is put
+ * into words when it is told, in the language of who reads it.
+ */
 public final class Faults {
 
   /** More are not listed: a request with so many needs another look as a whole. */
   public static final int MOST = 100;
 
   private final UnaryOperator<String> rebase;
-  private final Locale language;
-  private final List<Supplier<Fault>> faults = new ArrayList<>(0);
+  private final List<Remark> faults = new ArrayList<>(0);
 
   public Faults() {
-    this(UnaryOperator.identity(), Reader.ANYONE.language());
+    this(UnaryOperator.identity());
   }
 
-  Faults(UnaryOperator<String> rebase, Locale language) {
+  Faults(UnaryOperator<String> rebase) {
     this.rebase = rebase;
-    this.language = language;
   }
 
   /** Adds a fault; the remark returned takes what it is about. */
   public Remark add(FaultCode code) {
-    Remark remark = new Remark(code, rebase, null, language);
+    Remark remark = new Remark(code, rebase, null);
     if (faults.size() < MOST) {
-      faults.add(remark::fault);
+      faults.add(remark);
     }
     return remark;
   }
 
-  /** Adds faults that are complete already. */
-  void addAll(List<Fault> others) {
-    others.forEach(fault -> faults.add(() -> fault));
+  /** Adds those of a calculation within. */
+  void addAll(Faults others) {
+    faults.addAll(others.faults);
   }
 
   /** Whether no more are listed. */
@@ -48,7 +48,26 @@ public final class Faults {
     return faults.isEmpty();
   }
 
+  /** Where they are, as JSON Pointers. */
+  Stream<String> places() {
+    return faults.stream().map(Remark::where);
+  }
+
+  /** Their codes. */
+  Stream<String> codes() {
+    return faults.stream().map(Remark::code);
+  }
+
+  /** As they read in English. */
   public List<Fault> list() {
-    return faults.stream().map(Supplier::get).distinct().limit(MOST).toList();
+    return list(Reader.ANYONE);
+  }
+
+  public List<Fault> list(Reader reader) {
+    return faults.stream()
+        .map(remark -> remark.fault(reader.language()))
+        .distinct()
+        .limit(MOST)
+        .toList();
   }
 }

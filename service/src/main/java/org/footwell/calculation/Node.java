@@ -11,7 +11,7 @@ sealed interface Node {
   Bounds bounds();
 
   /** The same in words that follow "must be". */
-  default String allowed() {
+  default Phrase allowed() {
     return bounds().allowed();
   }
 
@@ -37,7 +37,7 @@ sealed interface Node {
       DeclaredRules rules)
       implements Node {
 
-    private static final Bounds ANY = Bounds.any("a group of fields");
+    private static final Bounds ANY = Bounds.any(Phrase.of(Form.GROUP));
 
     Group(Class<?> type, MethodHandle constructor, Map<String, Member> members) {
       this(

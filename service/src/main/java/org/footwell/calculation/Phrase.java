@@ -37,7 +37,8 @@ public final class Phrase extends Arguments<Phrase> {
     return this;
   }
 
-  String said(Locale language) {
+  /** As it reads in a language. */
+  public String said(Locale language) {
     if (words == null) {
       return "";
     }

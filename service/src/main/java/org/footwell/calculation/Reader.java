@@ -24,11 +24,16 @@ public record Reader(Locale language, Units units) {
 
   /** Who asks for languages in the words of an Accept-Language header (RFC 9110, 12.5.4). */
   public static Reader of(String acceptLanguage) {
-    if (acceptLanguage == null) {
+    return of(acceptLanguage, LANGUAGES);
+  }
+
+  /** The same where there are texts in these languages, the one for everybody else first. */
+  public static Reader of(String acceptLanguage, List<Locale> languages) {
+    if (acceptLanguage == null || languages.size() == 1) {
       return ANYONE;
     }
     try {
-      Locale found = Locale.lookup(Locale.LanguageRange.parse(acceptLanguage), LANGUAGES);
+      Locale found = Locale.lookup(Locale.LanguageRange.parse(acceptLanguage), languages);
       return found == null ? ANYONE : new Reader(found, Units.METRIC);
     } catch (IllegalArgumentException notAsTheStandardSays) {
       return ANYONE;

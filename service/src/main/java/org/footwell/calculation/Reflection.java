@@ -131,16 +131,16 @@ final class Reflection {
 
   private static Bounds bounds(Class<?> type, AnnotatedElement marks, Optional<Quantity> quantity) {
     if (type.isEnum()) {
-      return Bounds.any("one of " + String.join(", ", constants(type).keySet()));
+      return Bounds.any(Allowed.oneOf(constants(type).keySet()));
     }
     if (type == Series.class) {
-      return Bounds.any("a list of numbers");
+      return Bounds.any(Phrase.of(Form.NUMBERS));
     }
     if (type == Map.class) {
-      return Bounds.any("a group of fields");
+      return Bounds.any(Phrase.of(Form.GROUP));
     }
     if (type == Boolean.class || type == boolean.class) {
-      return Bounds.any("true or false");
+      return Bounds.any(Phrase.of(Form.TRUE_OR_FALSE));
     }
     return type == String.class ? Bounds.text(marks) : Bounds.number(type, marks, quantity);
   }

@@ -11,19 +11,16 @@ public final class Remark extends Arguments<Remark> {
   private final Coded code;
   private final UnaryOperator<String> rebase;
   private final String subject;
-  private final Locale language;
-
   private String pointer = "";
   private Object given;
   private Object allowed;
   private Double value;
   private Double limit;
 
-  Remark(Coded code, UnaryOperator<String> rebase, String subject, Locale language) {
+  Remark(Coded code, UnaryOperator<String> rebase, String subject) {
     this.code = code;
     this.rebase = rebase;
     this.subject = subject;
-    this.language = language;
   }
 
   @Override
@@ -97,65 +94,72 @@ public final class Remark extends Arguments<Remark> {
   }
 
   /** Whether its arguments are those of its sentence; for assertions. */
-  boolean complete() {
+  boolean complete(Locale language) {
     return fill(code, Texts.sentence(code, language).slots());
   }
 
-  Finding finding() {
-    assert complete();
-    String where = rebase.apply(pointer);
+  Finding finding(Locale language) {
+    assert complete(language);
     Sentence sentence = Texts.sentence(code, language);
     return new Finding(
         level(),
         code(),
-        filled(sentence.text()),
-        sentence.advice() == null ? null : filled(sentence.advice()),
+        filled(sentence.text(), language),
+        sentence.advice() == null ? null : filled(sentence.advice(), language),
         subject,
-        where,
+        where(),
         value,
         limit);
   }
 
-  Fault fault() {
-    assert complete();
-    String where = rebase.apply(pointer);
-    String detail = filled(Texts.sentence(code, language).text());
-    return new Fault(where, code(), detail, shownGiven(), said(allowed));
+  /** Where it is, in the outermost request. */
+  String where() {
+    return rebase.apply(pointer);
   }
 
-  private String filled(Template template) {
-    return template.filled(this::argument, language);
+  Fault fault(Locale language) {
+    assert complete(language);
+    String detail = filled(Texts.sentence(code, language).text(), language);
+    return new Fault(where(), code(), detail, shownGiven(language), said(allowed, language));
+  }
+
+  private String filled(Template template, Locale language) {
+    return template.filled(name -> argument(name, language), language);
   }
 
   /** The field in the words of a sentence. */
   private Object place() {
-    String where = rebase.apply(pointer);
+    String where = where();
     return where.isEmpty() ? CoreWords.THE_REQUEST : where.substring(1).replace('/', '.');
   }
 
   @Override
   Object argument(String name) {
-    Object own = super.argument(name);
-    return own != null ? own : common(name);
+    return argument(name, Reader.ANYONE.language());
   }
 
-  private Object common(String name) {
+  private Object argument(String name, Locale language) {
+    Object own = super.argument(name);
+    return own != null ? own : common(name, language);
+  }
+
+  private Object common(String name, Locale language) {
     return switch (name) {
       case "field" -> place();
       case "value" -> value;
       case "limit" -> limit;
-      case "given" -> shownGiven();
-      case "allowed" -> said(allowed);
+      case "given" -> shownGiven(language);
+      case "allowed" -> said(allowed, language);
       default -> null;
     };
   }
 
-  private String shownGiven() {
-    String text = said(given);
+  private String shownGiven(Locale language) {
+    String text = said(given, language);
     return text == null || text.length() <= SHOWN ? text : text.substring(0, SHOWN) + "…";
   }
 
-  private String said(Object what) {
+  private static String said(Object what, Locale language) {
     return said(what, Texts.DIGITS, language);
   }
 }

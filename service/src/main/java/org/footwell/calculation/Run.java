@@ -23,11 +23,10 @@ public final class Run {
   private final Run outer;
   private final List<Step> steps;
   private final List<Remark> findings;
-  private final Locale language;
   private final Faults faults;
 
   /** A run of its own. */
-  Run(Engine engine, Shape<?> request, boolean workings, long deadlineNanos, Locale language) {
+  Run(Engine engine, Shape<?> request, boolean workings, long deadlineNanos) {
     this.engine = engine;
     this.request = request;
     this.deadlineNanos = deadlineNanos;
@@ -35,8 +34,7 @@ public final class Run {
     this.outer = null;
     this.steps = workings ? new ArrayList<>() : null;
     this.findings = new ArrayList<>(2);
-    this.language = language;
-    this.faults = new Faults(this::outerPointer, language);
+    this.faults = new Faults(this::outerPointer);
   }
 
   /** A run within another: shares what it collects, and points into the outer request. */
@@ -48,8 +46,7 @@ public final class Run {
     this.outer = outer;
     this.steps = outer.steps;
     this.findings = outer.findings;
-    this.language = outer.language;
-    this.faults = new Faults(this::outerPointer, language);
+    this.faults = new Faults(this::outerPointer);
   }
 
   public double apply(Formula.Of1 formula, double a) {
@@ -107,7 +104,7 @@ public final class Run {
 
   /** Adds a finding; the remark returned takes what it is about. */
   public Remark find(FindingCode code) {
-    Remark remark = new Remark(code, this::outerPointer, subject(), language);
+    Remark remark = new Remark(code, this::outerPointer, subject());
     if (!left(code)) {
       findings.add(remark);
     }
@@ -155,7 +152,7 @@ public final class Run {
 
   /** The exception that ends a calculation which cannot go on; carries all faults so far. */
   public Refused refused() {
-    return new Refused(faults.list());
+    return new Refused(faults);
   }
 
   /** To be called in every long loop: ends the calculation when its time is up. */
@@ -178,7 +175,7 @@ public final class Run {
     try {
       return Optional.of(engine.run(calculation, request, new Run(this, nested, to)));
     } catch (Refused refused) {
-      faults.addAll(refused.faults());
+      faults.addAll(refused.collected());
       return Optional.empty();
     }
   }
@@ -200,15 +197,17 @@ public final class Run {
     return steps;
   }
 
-  List<Finding> findings() {
+  List<Finding> findings(Locale language) {
     return findings.isEmpty()
         ? List.of()
-        : findings.stream().map(Remark::finding).distinct().toList();
+        : findings.stream().map(remark -> remark.finding(language)).distinct().toList();
   }
 
   /** Whether the sentences of the findings are complete and the card knows all; for assertions. */
   boolean keepsTo(Card<?, ?> card) {
-    return findings.stream().allMatch(remark -> remark.complete() && card.mayFind(remark.code()));
+    return findings.stream()
+        .allMatch(
+            remark -> remark.complete(Reader.ANYONE.language()) && card.mayFind(remark.code()));
   }
 
   /** Codes of the findings, each once, worst first. */

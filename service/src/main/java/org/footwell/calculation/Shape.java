@@ -62,7 +62,7 @@ public final class Shape<T extends Record> {
       boolean required,
       Object standard,
       int most,
-      String allowed,
+      Phrase allowed,
       String description) {}
 
   /**

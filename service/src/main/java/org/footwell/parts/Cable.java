@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Built;
 import org.footwell.calculation.Run;
 
@@ -48,7 +49,7 @@ public record Cable(
       run.refuse(ConductorFault.CONDUCTIVITY_NOT_OF_MATERIAL)
           .at(at + "/conductivity")
           .given(conductivity)
-          .allowed(material.least() + " to " + material.most())
+          .allowed(Allowed.range(material.least(), material.most(), ""))
           .with("material", material);
     }
   }

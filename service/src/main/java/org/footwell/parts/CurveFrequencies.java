@@ -107,7 +107,7 @@ public record CurveFrequencies(
     if (inRange.length == 0) {
       run.refuse(FrequencyFault.RANGE_WITHOUT_POINTS)
           .at(pointer)
-          .given(Allowed.between(fromHz, toHz, "Hz"))
+          .given(Allowed.range(fromHz, toHz, "Hz"))
           .allowed(Allowed.widerRange());
     }
     return inRange;

@@ -9,6 +9,8 @@ import static org.footwell.recording.RecordingFault.SAMPLE_OUT_OF_RANGE;
 import static org.footwell.recording.RecordingFault.SAMPLE_RATES_MIXED;
 import static org.footwell.recording.RecordingFault.WAV_NOT_UPLOADED;
 
+import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Series;
 
@@ -70,7 +72,10 @@ public final class RecordingRules {
       run.refuse(SAMPLE_RATES_MIXED)
           .at(at)
           .given(rate + " Hz")
-          .allowed(rateHz + " Hz, as " + firstAt.substring(1).replace('/', '.'));
+          .allowed(
+              Phrase.of(RecordingWords.RATE_OF_FIRST)
+                  .own("rate", Double.toString(rateHz))
+                  .field("first", firstAt.substring(1).replace('/', '.')));
       return false;
     }
     return true;
@@ -81,15 +86,15 @@ public final class RecordingRules {
     if (size < FEWEST_SAMPLES) {
       run.refuse(RECORDING_TOO_SHORT)
           .at(at)
-          .given(size + " samples")
-          .allowed("at least " + FEWEST_SAMPLES + " samples");
+          .given(RecordingWords.SAMPLES.of(size))
+          .allowed(RecordingWords.AT_LEAST_SAMPLES.of(FEWEST_SAMPLES));
       return false;
     }
     if (size > MOST_SAMPLES) {
       run.refuse(RECORDING_TOO_LONG)
           .at(at)
-          .given(size + " samples")
-          .allowed("at most " + MOST_SAMPLES + " samples");
+          .given(RecordingWords.SAMPLES.of(size))
+          .allowed(RecordingWords.AT_MOST_SAMPLES.of(MOST_SAMPLES));
       return false;
     }
     long before = samplesInAll;
@@ -98,8 +103,8 @@ public final class RecordingRules {
       if (before <= MOST_SAMPLES_IN_ALL) {
         run.refuse(RECORDINGS_TOO_LONG)
             .at(at)
-            .given(samplesInAll + " samples so far")
-            .allowed("at most " + MOST_SAMPLES_IN_ALL + " samples");
+            .given(RecordingWords.SAMPLES_SO_FAR.of(Math.toIntExact(samplesInAll)))
+            .allowed(RecordingWords.AT_MOST_SAMPLES.of(MOST_SAMPLES_IN_ALL));
       }
       return false;
     }
@@ -117,7 +122,7 @@ public final class RecordingRules {
         run.refuse(SAMPLE_OUT_OF_RANGE)
             .at(at)
             .given(samples.at(i))
-            .allowed("from -1000 to 1000")
+            .allowed(Allowed.between(-LARGEST, LARGEST, ""))
             .with("index", i);
         return false;
       }

@@ -1,6 +1,7 @@
 package org.footwell.recording;
 
 import java.util.List;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Series;
 import org.footwell.calculation.Source;
 
@@ -18,15 +19,20 @@ public record Wav(double rateHz, List<Series> channels) {
               + " RIFF WAVE; extensible format tag by Microsoft; from memory, not checked against a"
               + " copy");
 
+  /** What files are read. */
+  public static Phrase readable() {
+    return WavFormat.readable();
+  }
+
   /** Why a file cannot be read as a WAV file of a supported kind. */
   public static final class Unreadable extends Exception {
     private static final long serialVersionUID = 1L;
 
     private final RecordingFault fault;
-    private final String given;
+    private final transient Phrase given;
 
-    Unreadable(RecordingFault fault, String given) {
-      super(given, null, false, false);
+    Unreadable(RecordingFault fault, Phrase given) {
+      super(fault.code(), null, false, false);
       this.fault = fault;
       this.given = given;
     }
@@ -36,7 +42,7 @@ public record Wav(double rateHz, List<Series> channels) {
     }
 
     /** What the file holds instead. */
-    public String given() {
+    public Phrase given() {
       return given;
     }
   }

@@ -2,6 +2,7 @@ package org.footwell.recording;
 
 import java.nio.ByteBuffer;
 import java.util.Map;
+import org.footwell.calculation.Phrase;
 
 /**
  * What the {@code fmt} chunk of a WAV file says, as far as it is supported.
@@ -39,25 +40,38 @@ record WavFormat(boolean floats, int bits, int channels, double rateHz) {
     int frame = chunk.getShort(12) & 0xFFFF;
     int bits = chunk.getShort(14) & 0xFFFF;
     if (tag != INTEGERS && tag != FLOATS) {
-      throw unsupported(OTHERS.getOrDefault(tag, "the format with tag " + tag));
+      throw unsupported(
+          OTHERS.containsKey(tag)
+              ? Phrase.of(RecordingWords.FORMAT).own("name", OTHERS.get(tag))
+              : Phrase.of(RecordingWords.FORMAT_TAG).with("tag", tag));
     }
     boolean known = tag == FLOATS ? bits == 32 : bits == 16 || bits == 24 || bits == 32;
     if (!known) {
-      throw unsupported(bits + "-bit " + (tag == FLOATS ? "floating point" : "integers"));
+      throw unsupported(
+          (tag == FLOATS ? RecordingWords.FLOAT_BITS : RecordingWords.INTEGER_BITS).of(bits));
     }
     if (channels < 1 || channels > MOST_CHANNELS) {
-      throw unsupported(channels + " channels");
+      throw unsupported(RecordingWords.CHANNELS.of(channels));
     }
     if (rate < LOWEST_RATE_HZ || rate > HIGHEST_RATE_HZ) {
-      throw unsupported("a sample rate of " + (long) rate + " Hz");
+      throw unsupported(Phrase.of(RecordingWords.RATE).own("rate", Long.toString((long) rate)));
     }
     if (frame != channels * bits / 8) {
-      throw unsupported("a frame of " + frame + " bytes that does not fit its other figures");
+      throw unsupported(RecordingWords.FRAME.of(frame));
     }
     return new WavFormat(tag == FLOATS, bits, channels, rate);
   }
 
-  private static Wav.Unreadable unsupported(String what) {
+  /** What files are read. */
+  static Phrase readable() {
+    return Phrase.of(RecordingWords.READABLE)
+        .own("least", Long.toString((long) LOWEST_RATE_HZ))
+        .own("most", Long.toString((long) HIGHEST_RATE_HZ))
+        .with("channels", MOST_CHANNELS)
+        .with("samples", RecordingRules.MOST_SAMPLES);
+  }
+
+  private static Wav.Unreadable unsupported(Phrase what) {
     return new Wav.Unreadable(RecordingFault.WAV_FORMAT_UNSUPPORTED, what);
   }
 

@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Series;
 
 /**
@@ -129,7 +130,9 @@ public final class WavReader {
     String start = text(0);
     if (!start.equals("RIFF") || !text(8).equals("WAVE")) {
       throw new Wav.Unreadable(
-          NOT_A_WAV_FILE, start.equals("RF64") ? "an RF64 file" : "other data");
+          NOT_A_WAV_FILE,
+          Phrase.of(
+              start.equals("RF64") ? RecordingWords.AN_RF64_FILE : RecordingWords.OTHER_DATA));
     }
     expect(State.CHUNK, CHUNK_HEADER);
   }
@@ -144,14 +147,16 @@ public final class WavReader {
     left = length + (length & 1);
     if (name.equals("fmt ")) {
       if (length < WavFormat.SHORTEST) {
-        throw new Wav.Unreadable(NOT_A_WAV_FILE, "a format chunk of " + length + " bytes");
+        throw new Wav.Unreadable(
+            NOT_A_WAV_FILE,
+            Phrase.of(RecordingWords.FORMAT_CHUNK).own("count", Long.toString(length)));
       }
       int read = (int) Math.min(length, WavFormat.LONGEST);
       left -= read;
       expect(State.FORMAT, read);
     } else if (name.equals("data")) {
       if (format == null) {
-        throw new Wav.Unreadable(NOT_A_WAV_FILE, "samples before their format");
+        throw new Wav.Unreadable(NOT_A_WAV_FILE, Phrase.of(RecordingWords.SAMPLES_BEFORE_FORMAT));
       }
       left = length;
       rows = new Row[format.channels()];
@@ -195,7 +200,7 @@ public final class WavReader {
   private void frame(ByteBuffer bytes) throws Wav.Unreadable {
     if (rows[0].size == RecordingRules.MOST_SAMPLES) {
       throw new Wav.Unreadable(
-          RECORDING_TOO_LONG, "more than " + RecordingRules.MOST_SAMPLES + " samples");
+          RECORDING_TOO_LONG, RecordingWords.MORE_SAMPLES_THAN.of(RecordingRules.MOST_SAMPLES));
     }
     for (Row row : rows) {
       row.add(format.next(bytes));
@@ -227,18 +232,20 @@ public final class WavReader {
       throw failure;
     }
     if (state == State.RIFF) {
-      throw new Wav.Unreadable(NOT_A_WAV_FILE, "other data");
+      throw new Wav.Unreadable(NOT_A_WAV_FILE, Phrase.of(RecordingWords.OTHER_DATA));
     }
     boolean streamed = state == State.DATA && left == UNKNOWN_LENGTH && pending.position() == 0;
     if (state != State.DONE && !streamed) {
       throw rows == null
           ? new Wav.Unreadable(
               state == State.CHUNK && pending.position() == 0 ? WAV_WITHOUT_SAMPLES : WAV_TRUNCATED,
-              "no samples")
-          : new Wav.Unreadable(WAV_TRUNCATED, left + " bytes fewer than its header states");
+              Phrase.of(RecordingWords.NO_SAMPLES))
+          : new Wav.Unreadable(
+              WAV_TRUNCATED,
+              Phrase.of(RecordingWords.FEWER_BYTES).own("count", Long.toString(left)));
     }
     if (rows[0].size == 0) {
-      throw new Wav.Unreadable(WAV_WITHOUT_SAMPLES, "no samples");
+      throw new Wav.Unreadable(WAV_WITHOUT_SAMPLES, Phrase.of(RecordingWords.NO_SAMPLES));
     }
     List<Series> channels = new ArrayList<>();
     for (Row row : rows) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.IntStream;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
@@ -39,7 +40,7 @@ final class Handover {
             .at(at + "/channel")
             .given(measured.channel())
             .with("nearest", Names.didYouMean(measured.channel(), channels))
-            .allowed("channels");
+            .allowed(Allowed.fields(List.of("channels")));
       } else if (rows.putIfAbsent(measured.channel(), i) != null) {
         run.refuse(CoreFault.DUPLICATE).at(at + "/channel").given(measured.channel());
       }

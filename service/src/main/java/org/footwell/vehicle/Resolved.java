@@ -11,8 +11,10 @@ import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.footwell.acoustic.alignment.SeatDelaysRequest;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Names;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Remark;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Filter;
@@ -67,10 +69,15 @@ final class Resolved {
       VehiclePlan.Driver driver = plan.drivers().get(i);
       Filter.require(driver.highPass(), "/drivers/" + i + "/high_pass", run);
       if (!newParts.containsKey(driver.part())) {
-        dangling("/drivers/" + i + "/part", driver.part(), "new parts", newParts);
+        dangling(
+            "/drivers/" + i + "/part", driver.part(), Phrase.of(PlanWords.NEW_PARTS), newParts);
       }
       if (driver.replaces() != null && !factoryParts.containsKey(driver.replaces())) {
-        dangling("/drivers/" + i + "/replaces", driver.replaces(), "factory parts", factoryParts);
+        dangling(
+            "/drivers/" + i + "/replaces",
+            driver.replaces(),
+            Phrase.of(PlanWords.FACTORY_PARTS),
+            factoryParts);
       }
     }
   }
@@ -84,7 +91,8 @@ final class Resolved {
       VehiclePlan.Channel channel = plan.channels().get(i);
       Integer amplifier = amplifiers.get(channel.amplifier());
       if (amplifier == null) {
-        dangling("/channels/" + i + "/amplifier", channel.amplifier(), "amplifiers", amplifiers);
+        dangling(
+            "/channels/" + i + "/amplifier", channel.amplifier(), list("amplifiers"), amplifiers);
         continue;
       }
       Map<String, Integer> outputs = outputs(amplifier);
@@ -92,7 +100,11 @@ final class Resolved {
         String output = channel.outputs().get(o);
         String pointer = "/channels/" + i + "/outputs/" + o;
         if (!outputs.containsKey(output)) {
-          dangling(pointer, output, "outputs of " + channel.amplifier(), outputs);
+          dangling(
+              pointer,
+              output,
+              Phrase.of(PlanWords.OUTPUTS_OF).own("amplifier", channel.amplifier()),
+              outputs);
         } else if (o == 1 && output.equals(channel.outputs().get(0))) {
           run.refuse(PlanFault.BRIDGE_OF_ONE).at(pointer).given(output);
         } else if (o == 1 && unlike(amplifier, outputs, channel.outputs())) {
@@ -131,7 +143,7 @@ final class Resolved {
       while (words.find()) {
         Integer driver = drivers.get(words.group(1));
         if (driver == null) {
-          dangling("/channels/" + i + "/network", words.group(1), "drivers", drivers);
+          dangling("/channels/" + i + "/network", words.group(1), list("drivers"), drivers);
           continue;
         }
         named.add(driver);
@@ -150,15 +162,19 @@ final class Resolved {
     for (int i = 0; i < plan.crossovers().size(); i++) {
       SeatDelaysRequest.Crossover crossover = plan.crossovers().get(i);
       if (!channels.containsKey(crossover.lower())) {
-        dangling("/crossovers/" + i + "/lower", crossover.lower(), "channels", channels);
+        dangling("/crossovers/" + i + "/lower", crossover.lower(), list("channels"), channels);
       }
       if (!channels.containsKey(crossover.upper())) {
-        dangling("/crossovers/" + i + "/upper", crossover.upper(), "channels", channels);
+        dangling("/crossovers/" + i + "/upper", crossover.upper(), list("channels"), channels);
       }
     }
   }
 
-  private void dangling(String pointer, String given, String among, Map<String, Integer> known) {
+  private static Phrase list(String name) {
+    return Allowed.fields(List.of(name));
+  }
+
+  private void dangling(String pointer, String given, Phrase among, Map<String, Integer> known) {
     Remark remark =
         run.refuse(CoreFault.DANGLING_REFERENCE)
             .at(pointer)

@@ -12,6 +12,7 @@ import org.footwell.web.request.Endpoints;
 import org.footwell.web.request.EntityTag;
 import org.footwell.web.request.Exchange;
 import org.footwell.web.request.Format;
+import org.footwell.web.request.Languages;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.Query;
 import org.footwell.web.request.Rendering;
@@ -47,10 +48,12 @@ final class CalculationHandler {
     Query query = Query.of(ctx.queryString(), endpoint.options());
     query.requireNoFields();
     Format format = format(ctx, endpoint, query);
+    Reader reader = Languages.reader(ctx);
     Answered<Q, R> answered =
         endpoint.request().holdsSeries()
-            ? intake.answer(ctx, untyped -> endpoint.answerUntyped(untyped, query.workings()))
-            : endpoint.answer(Exchange.jsonBody(ctx, bodyBytes), query.workings());
+            ? intake.answer(
+                ctx, untyped -> endpoint.answerUntyped(untyped, query.workings(), reader))
+            : endpoint.answer(Exchange.jsonBody(ctx, bodyBytes), query.workings(), reader);
     byte[] bytes = render(ctx, endpoint, answered, query, format);
     describe(ctx, endpoint, answered.answer(), format);
     Exchange.write(ctx, 200, format.contentType(), bytes);
@@ -66,7 +69,8 @@ final class CalculationHandler {
     }
     Query query = Query.of(ctx.queryString(), endpoint.options());
     Format format = format(ctx, endpoint, query);
-    Answered<Q, R> answered = endpoint.answerCells(query.tree(), query.workings());
+    Answered<Q, R> answered =
+        endpoint.answerCells(query.tree(), query.workings(), Languages.reader(ctx));
     byte[] bytes = render(ctx, endpoint, answered, query, format);
     String tag = EntityTag.of(version, bytes);
     ctx.res().setHeader("Cache-Control", "public, max-age=3600");
@@ -93,7 +97,7 @@ final class CalculationHandler {
       Context ctx, Endpoint<Q, R> endpoint, Answered<Q, R> answered, Query query, Format format) {
     String field = query.option("field");
     if (field == null) {
-      return Rendering.render(endpoint, answered, format, Reader.of(ctx.header("Accept-Language")));
+      return Rendering.render(endpoint, answered, format, Languages.reader(ctx));
     }
     JsonNode value = Rendering.pick(endpoint.result(), Rendering.tree(answered.answer()), field);
     return Rendering.utf8(Rendering.cell(value));

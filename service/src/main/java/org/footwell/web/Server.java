@@ -13,18 +13,21 @@ import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Engine;
+import org.footwell.calculation.Reader;
 import org.footwell.web.batch.BatchHandler;
 import org.footwell.web.pages.Metrics;
 import org.footwell.web.pages.Pages;
 import org.footwell.web.request.Endpoints;
 import org.footwell.web.request.Exchange;
 import org.footwell.web.request.Format;
+import org.footwell.web.request.Languages;
 import org.footwell.web.request.Pace;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;
@@ -60,6 +63,7 @@ public final class Server implements AutoCloseable {
   private final Metrics metrics = new Metrics();
   private final Pages pages;
   private final Cors cors;
+  private final Languages languages;
   private final Pace pace;
   private final Javalin app;
   private final String host;
@@ -74,6 +78,16 @@ public final class Server implements AutoCloseable {
    */
   public Server(
       Map<String, Supplier<Calculation<?, ?>>> calculations, Settings settings, String version) {
+    this(calculations, settings, version, Reader.LANGUAGES);
+  }
+
+  /** The same in these languages, the one for everybody else first. */
+  Server(
+      Map<String, Supplier<Calculation<?, ?>>> calculations,
+      Settings settings,
+      String version,
+      List<Locale> languages) {
+    this.languages = new Languages(languages);
     endpoints = new Endpoints(calculations, new Engine(), settings.deadline());
     calculation = new CalculationHandler(endpoints, settings, version);
     batch = new BatchHandler(endpoints, settings.bodyBytes());
@@ -171,6 +185,7 @@ public final class Server implements AutoCloseable {
   private void routes(RoutesConfig routes) {
     routes.before(ctx -> Exchange.pace(ctx, pace));
     routes.before(cors::apply);
+    routes.before("/v1/*", languages::apply);
     routes.before(Safeguards::apply);
     routes.before(this::partWhenStopping);
     route(

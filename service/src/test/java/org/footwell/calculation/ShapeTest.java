@@ -70,7 +70,7 @@ public class ShapeTest {
         SHAPE.columns().stream().map(Shape.Column::path).toList());
     Shape.Column ohm = SHAPE.columns().get(0);
     assertFalse(ohm.required(), "coils may be left out");
-    assertEquals("a number from 0.1 to 100", ohm.allowed());
+    assertEquals("a number from 0.1 to 100", ohm.allowed().toString());
     assertEquals(2, ohm.most());
     assertEquals(1, SHAPE.columns().get(2).standard());
   }

@@ -88,7 +88,7 @@ class WavReaderTest {
     assertEquals(RecordingFault.NOT_A_WAV_FILE, refused(new byte[0]).fault());
     byte[] rf64 = WavBytes.of(Kind.INT16, 44_100, LEFT);
     System.arraycopy("RF64".getBytes(StandardCharsets.US_ASCII), 0, rf64, 0, 4);
-    assertEquals("an RF64 file", refused(rf64).given());
+    assertEquals("an RF64 file", refused(rf64).given().toString());
   }
 
   @Test
@@ -110,26 +110,27 @@ class WavReaderTest {
   @Test
   void otherFormatsAreNamed() {
     byte[] file = WavBytes.of(Kind.INT16, 44_100, LEFT);
-    assertEquals("A-law", refused(with(file, 20, 6)).given());
-    assertEquals("the format with tag 99", refused(with(file, 20, 99)).given());
-    assertEquals("8-bit integers", refused(with(file, 34, 8)).given());
-    assertEquals("0 channels", refused(with(file, 22, 0)).given());
-    assertEquals("65 channels", refused(with(file, 22, 65)).given());
+    assertEquals("A-law", refused(with(file, 20, 6)).given().toString());
+    assertEquals("the format with tag 99", refused(with(file, 20, 99)).given().toString());
+    assertEquals("8-bit integers", refused(with(file, 34, 8)).given().toString());
+    assertEquals("0 channels", refused(with(file, 22, 0)).given().toString());
+    assertEquals("65 channels", refused(with(file, 22, 65)).given().toString());
     assertEquals(
         "a frame of 3 bytes that does not fit its other figures",
-        refused(with(file, 32, 3)).given());
+        refused(with(file, 32, 3)).given().toString());
     assertEquals(
-        "a sample rate of 22050 Hz", refused(WavBytes.of(Kind.INT16, 22_050, LEFT)).given());
+        "a sample rate of 22050 Hz",
+        refused(WavBytes.of(Kind.INT16, 22_050, LEFT)).given().toString());
     assertEquals(
         "64-bit floating point",
-        refused(with(WavBytes.of(Kind.FLOAT32, 44_100, LEFT), 34, 64)).given());
+        refused(with(WavBytes.of(Kind.FLOAT32, 44_100, LEFT), 34, 64)).given().toString());
   }
 
   @Test
   void samplesBeforeTheirFormatAreRefused() {
     byte[] file = WavBytes.of(Kind.INT16, 44_100, LEFT);
     System.arraycopy("junk".getBytes(StandardCharsets.US_ASCII), 0, file, 12, 4);
-    assertEquals("samples before their format", refused(file).given());
+    assertEquals("samples before their format", refused(file).given().toString());
   }
 
   @Test

@@ -10,9 +10,11 @@ import io.restassured.specification.RequestSpecification;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.footwell.Calculations;
 import org.footwell.Version;
+import org.footwell.calculation.Reader;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
 
@@ -50,6 +52,11 @@ public final class RunningServer implements BeforeAllCallback {
 
   /** One more server with settings of its own, for the caller to close; it stops without a delay. */
   static Server start(Map<String, String> environment) {
+    return start(environment, Reader.LANGUAGES);
+  }
+
+  /** The same in other languages than ours. */
+  static Server start(Map<String, String> environment, List<Locale> languages) {
     Map<String, String> variables = new HashMap<>(Map.of("FOOTWELL_STOP_DELAY_MS", "0"));
     variables.putAll(environment);
     Settings given = Settings.from(variables);
@@ -63,7 +70,7 @@ public final class RunningServer implements BeforeAllCallback {
             given.pace(),
             given.stop(),
             List.copyOf(given.origins()));
-    return new Server(Calculations.BY_ID, onAnyPort, Version.NUMBER).start();
+    return new Server(Calculations.BY_ID, onAnyPort, Version.NUMBER, languages).start();
   }
 
   static int port() {

@@ -1,5 +1,6 @@
 package org.footwell.web.batch;
 
+import org.footwell.calculation.Reader;
 import org.footwell.web.request.Endpoint;
 
 import de.siegmar.fastcsv.reader.CsvReader;
@@ -177,10 +178,14 @@ public class BatchBenchmark {
   private void answered(
       Endpoint<?, ?> endpoint, ExecutorService workers, CsvForm form, OutputStream out)
       throws IOException {
-    Pipeline pipeline = new Pipeline(workers, 4, out);
+    Pipeline pipeline = new Pipeline(workers, 4, out, Reader.ANYONE);
     try (CsvBatch<?, ?> batch =
         new CsvBatch<>(
-            endpoint, new AnnouncedInput(new ByteArrayInputStream(csv)), 1 << 20, form)) {
+            endpoint,
+            new AnnouncedInput(new ByteArrayInputStream(csv)),
+            1 << 20,
+            form,
+            Reader.ANYONE)) {
       batch.answer(pipeline);
     }
   }

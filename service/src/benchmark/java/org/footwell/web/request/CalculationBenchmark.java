@@ -1,5 +1,6 @@
 package org.footwell.web.request;
 
+import org.footwell.calculation.Reader;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
@@ -104,7 +105,7 @@ public class CalculationBenchmark {
     }
 
     byte[] serve(byte[] json) {
-      return endpoint.json(endpoint.answer(json, false).answer());
+      return endpoint.json(endpoint.answer(json, false, Reader.ANYONE).answer());
     }
   }
 

@@ -15,8 +15,11 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.SeatMicrophone;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Formula;
+import org.footwell.calculation.Given;
 import org.footwell.calculation.Names;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 
 /** Measured arrivals: which of them belong to a seat, and what a seat hears of each channel. */
@@ -65,16 +68,16 @@ final class Arrivals {
       microphones.values().stream()
           .filter(one -> roster.seat(one.seat()) != null)
           .filter(one -> !seen.contains(List.of(channel.name(), one.id())))
-          .forEach(one -> missing(channel.name() + " at " + one.id(), run));
+          .forEach(one -> missing(Given.at(channel.name(), one.id()), run));
     }
     for (String seat : roster.seatNames()) {
       if (microphones.values().stream().noneMatch(one -> one.seat().equals(seat))) {
-        missing("any channel at " + seat, run);
+        missing(Phrase.of(AlignmentWords.ANY_CHANNEL_AT).own("seat", seat), run);
       }
     }
   }
 
-  private static void missing(String what, Run run) {
+  private static void missing(Phrase what, Run run) {
     run.refuse(ARRIVAL_MISSING).at("/arrivals").given(what);
   }
 
@@ -83,7 +86,7 @@ final class Arrivals {
       run.refuse(DANGLING_REFERENCE)
           .at(at)
           .given(name)
-          .allowed(list)
+          .allowed(Allowed.fields(List.of(list)))
           .with("nearest", Names.didYouMean(name, names));
     }
   }

@@ -9,7 +9,9 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.Distance;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Formula;
+import org.footwell.calculation.Given;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Position;
 import org.footwell.parts.Seat;
@@ -105,8 +107,8 @@ final class Layout {
         if (distances[c][p] < CLOSEST_M) {
           run.refuse(TOO_CLOSE)
               .at("/channels/" + c + "/position")
-              .given(channel.name() + " and " + q.seats().get(seats.get(p)).name())
-              .allowed(CLOSEST_M + " m");
+              .given(Given.both(channel.name(), q.seats().get(seats.get(p)).name()))
+              .allowed(Allowed.only(CLOSEST_M + " m"));
         }
       }
     }

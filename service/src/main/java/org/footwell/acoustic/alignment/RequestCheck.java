@@ -11,6 +11,8 @@ import java.util.List;
 import java.util.Set;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.Crossover;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
+import org.footwell.calculation.Given;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Seat;
@@ -55,7 +57,7 @@ final class RequestCheck {
         run.refuse(NOT_ALLOWED)
             .at(at + "/full_range")
             .given(true)
-            .allowed("false when filters are given");
+            .allowed(Phrase.of(AlignmentWords.FALSE_WITH_FILTERS));
       }
     }
   }
@@ -81,7 +83,7 @@ final class RequestCheck {
         if (!measured.contains(List.of(channel.name(), seat.name()))) {
           run.refuse(DISTANCE_MISSING)
               .at("/distances")
-              .given(channel.name() + " to " + seat.name());
+              .given(Given.fromTo(channel.name(), seat.name()));
         }
       }
     }

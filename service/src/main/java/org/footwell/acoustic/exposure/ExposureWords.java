@@ -5,5 +5,6 @@ import org.footwell.calculation.Words;
 /** Units of weighted levels in sentences. */
 enum ExposureWords implements Words {
   DBA,
-  DBC
+  DBC,
+  BAND_OF
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import org.footwell.acoustic.exposure.SoundExposureRequest.Period;
 import org.footwell.acoustic.exposure.SoundExposureResult.Dose;
 import org.footwell.acoustic.exposure.SoundExposureResult.Line;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
@@ -116,7 +117,10 @@ public final class SoundExposure implements Calculation<SoundExposureRequest, So
   private static void requireOneDay(SoundExposureRequest q, Run run) {
     double hours = q.periods().stream().mapToDouble(Period::durationH).sum();
     if (hours > DAY_H) {
-      run.refuse(ExposureFault.DAY_TOO_LONG).at("/periods").given(hours).allowed("at most 24 h");
+      run.refuse(ExposureFault.DAY_TOO_LONG)
+          .at("/periods")
+          .given(hours)
+          .allowed(Allowed.atMost(24, "h"));
     }
     run.requireNoFaults();
   }

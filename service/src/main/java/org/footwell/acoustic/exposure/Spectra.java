@@ -7,6 +7,7 @@ import java.util.Set;
 import org.footwell.acoustic.exposure.SoundExposureRequest.Band;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Formula;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.physics.BandSpectrum;
 import org.footwell.physics.FrequencyWeighting;
@@ -26,7 +27,10 @@ final class Spectra {
       if (!spectrum.add(band.frequencyHz(), band.levelDbSpl())) {
         run.refuse(CoreFault.DUPLICATE)
             .at(at)
-            .given(band.frequencyHz() + " Hz of " + band.spectrum());
+            .given(
+                Phrase.of(ExposureWords.BAND_OF)
+                    .own("frequency", Double.toString(band.frequencyHz()))
+                    .own("spectrum", band.spectrum()));
       }
       if (!FrequencyWeighting.covers(band.frequencyHz())) {
         run.find(ExposureFinding.BAND_OUTSIDE_WEIGHTING).at(at).value(band.frequencyHz());

@@ -12,6 +12,7 @@ import static org.footwell.calculation.Source.DEFINITION;
 import org.footwell.acoustic.level.SoundLevelRequest.Addition;
 import org.footwell.acoustic.level.SoundLevelRequest.Band;
 import org.footwell.acoustic.level.SoundLevelRequest.Drive;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.CoreFault;
@@ -173,12 +174,14 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
 
   private static void refuseUndecided(SoundLevelRequest q, Run run) {
     if (q.driverCount() > 1 && q.powerW() != null && q.drive() == null) {
-      run.refuse(LevelFault.SEVERAL_DRIVERS_UNDECIDED).at("/drive").allowed("shared or each");
+      run.refuse(LevelFault.SEVERAL_DRIVERS_UNDECIDED)
+          .at("/drive")
+          .allowed(Allowed.either(Drive.SHARED, Drive.EACH));
     }
     if (q.driverCount() > 1 && q.addition() == null) {
       run.refuse(LevelFault.SEVERAL_DRIVERS_UNDECIDED)
           .at("/addition")
-          .allowed("coherent or incoherent");
+          .allowed(Allowed.either(Addition.COHERENT, Addition.INCOHERENT));
     }
     run.requireNoFaults();
   }

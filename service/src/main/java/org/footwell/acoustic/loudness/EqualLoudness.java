@@ -80,7 +80,7 @@ public final class EqualLoudness implements Calculation<EqualLoudnessRequest, Eq
     if (rows.length == 0) {
       run.refuse(FrequencyFault.RANGE_WITHOUT_POINTS)
           .at("/from_hz")
-          .given(Allowed.between(q.fromHz(), q.toHz(), "Hz"))
+          .given(Allowed.range(q.fromHz(), q.toHz(), "Hz"))
           .allowed(Allowed.widerRange());
     }
     run.requireNoFaults();

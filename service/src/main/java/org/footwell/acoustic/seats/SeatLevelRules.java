@@ -3,6 +3,9 @@ package org.footwell.acoustic.seats;
 import java.util.HashSet;
 import java.util.Set;
 import org.footwell.acoustic.seats.Paths.Way;
+import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Given;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Position;
@@ -68,8 +71,11 @@ final class SeatLevelRules {
         if (distance < NEAREST_M) {
           run.refuse(SeatLevelFault.SOURCE_TOO_NEAR)
               .at("/sources/" + i + "/position")
-              .given(distance + " m from " + seat.name())
-              .allowed("at least " + NEAREST_M + " m");
+              .given(
+                  Phrase.of(SeatWords.AWAY_FROM)
+                      .own("distance", Double.toString(distance))
+                      .own("seat", seat.name()))
+              .allowed(Allowed.atLeast(NEAREST_M, "m"));
         }
       }
     }
@@ -83,7 +89,7 @@ final class SeatLevelRules {
         if (!measured.contains(new Way(source.name(), seat.name()))) {
           run.refuse(SeatLevelFault.SEAT_DISTANCE_MISSING)
               .at("/distances")
-              .given(source.name() + " to " + seat.name());
+              .given(Given.fromTo(source.name(), seat.name()));
         }
       }
     }

@@ -5,5 +5,6 @@ import org.footwell.calculation.Words;
 /** Words in sentences about the level at seats. */
 enum SeatWords implements Words {
   ALL_AT_FULL_DRIVE,
-  LIMIT_OF
+  LIMIT_OF,
+  AWAY_FROM
 }

@@ -61,7 +61,7 @@ final class SystemLevels {
     if (all.isEmpty()) {
       run.refuse(FrequencyFault.RANGE_WITHOUT_POINTS)
           .at("/from_hz")
-          .given(Allowed.between(q.fromHz(), q.toHz(), "Hz"))
+          .given(Allowed.range(q.fromHz(), q.toHz(), "Hz"))
           .allowed(Allowed.widerRange());
     } else if (target.given() && all.stream().allMatch(b -> target.at(b.frequency()) == null)) {
       run.refuse(SeatLevelFault.TARGET_OUTSIDE_BANDS)

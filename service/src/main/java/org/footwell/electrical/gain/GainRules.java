@@ -2,6 +2,7 @@ package org.footwell.electrical.gain;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.gain.Chain.Link;
@@ -28,7 +29,7 @@ final class GainRules {
       run.refuse(GainFault.TONE_ABOVE_FULL_OUTPUT)
           .at("/test_tone_dbfs")
           .given(q.testToneDbfs())
-          .allowed("at most " + -q.overlapDb() + " dBFS");
+          .allowed(Allowed.atMost(-q.overlapDb(), "dBFS"));
     }
     run.requireNoFaults();
   }

@@ -3,8 +3,10 @@ package org.footwell.electrical.heat;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Phrase;
 
-/** Computed bounds in words. */
+/** Computed bounds. */
 final class Bounds {
 
   private static final MathContext DOWN = new MathContext(4, RoundingMode.DOWN);
@@ -12,7 +14,7 @@ final class Bounds {
   private Bounds() {}
 
   /** Four digits, cut and not rounded, so that what is named as the largest is itself allowed. */
-  static String atMost(double most) {
-    return "at most " + BigDecimal.valueOf(most).round(DOWN).stripTrailingZeros().toPlainString();
+  static Phrase atMost(double most, String unit) {
+    return Allowed.atMost(BigDecimal.valueOf(most).round(DOWN).doubleValue(), unit);
   }
 }

@@ -1,6 +1,8 @@
 package org.footwell.electrical.heat;
 
 import java.util.List;
+import org.footwell.calculation.Given;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.heat.AmplifierHeatRequest.ChannelStage;
 import org.footwell.electrical.heat.AmplifierHeatRequest.OutputClass;
@@ -45,7 +47,7 @@ final class HeatRules {
     if (classAb && quiescent == null) {
       run.refuse(HeatFault.NEEDED_FOR_CLASS)
           .at(at + "/quiescent_current_a")
-          .allowed("the current of each half without signal, A")
+          .allowed(Phrase.of(HeatWords.QUIESCENT_CURRENT))
           .field("class", "class_ab");
     } else if (!classAb && quiescent != null) {
       run.refuse(HeatFault.NOT_FOR_CLASS)
@@ -59,12 +61,16 @@ final class HeatRules {
     if (classD && channel.classD() == null) {
       run.refuse(HeatFault.NEEDED_FOR_CLASS)
           .at(at + "/class_d")
-          .allowed("idle_loss_w with on_ohm or full_power_efficiency")
+          .allowed(
+              Phrase.of(HeatWords.CLASS_D_LOSSES)
+                  .field("idle", "idle_loss_w")
+                  .field("on", "on_ohm")
+                  .field("efficiency", "full_power_efficiency"))
           .field("class", "class_d");
     } else if (!classD && channel.classD() != null) {
       run.refuse(HeatFault.NOT_FOR_CLASS)
           .at(at + "/class_d")
-          .given("a group of fields")
+          .given(Given.GROUP)
           .field("class", "class_d");
     }
   }

@@ -2,6 +2,7 @@ package org.footwell.electrical.supply;
 
 import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.supply.SupplyCableRequest.Branch;
 import org.footwell.electrical.supply.SupplyCableRequest.ReturnPath;
@@ -10,8 +11,8 @@ import org.footwell.parts.Cable;
 /** What a supply cable cannot be. */
 final class CableRefusals {
 
-  private static final String SIZES =
-      Ampacity.SMALLEST_MM2 + " to 240 mm²: nothing thinner is installed by itself";
+  private static final Phrase SIZES =
+      Phrase.of(SupplyWords.INSTALLED_SIZES).own("least", Double.toString(Ampacity.SMALLEST_MM2));
 
   private CableRefusals() {}
 

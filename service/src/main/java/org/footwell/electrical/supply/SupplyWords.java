@@ -7,5 +7,6 @@ enum SupplyWords implements Words {
   CANNOT_DRAW,
   SEES_AND_GIVES,
   SEES_BUT_NEEDS,
-  GROUP
+  GROUP,
+  INSTALLED_SIZES
 }

@@ -2,6 +2,7 @@ package org.footwell.factory.clip;
 
 import static org.footwell.factory.clip.ClipFault.TONE_ABOVE_HALF_RATE;
 
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Run;
 import org.footwell.factory.clip.ClipPointRequest.OutputLoad;
@@ -15,7 +16,10 @@ final class ClipRules {
   /** Ends the run if anything is amiss. */
   static void require(ClipPointRequest q, Run run) {
     if (q.loadOhm() != null && q.terminals() == OutputLoad.OPEN) {
-      notAllowed("/load_ohm", q.loadOhm(), "left out with open terminals", run);
+      run.refuse(CoreFault.NOT_ALLOWED)
+          .at("/load_ohm")
+          .given(q.loadOhm())
+          .allowed(Allowed.leftOutWhere("terminals", OutputLoad.OPEN));
     }
     if (q.captures() != null) {
       captures(q, run);
@@ -34,13 +38,9 @@ final class ClipRules {
           run.refuse(TONE_ABOVE_HALF_RATE)
               .at("/tone_hz")
               .given(q.toneHz())
-              .allowed("below " + half);
+              .allowed(Allowed.below(half, "Hz"));
         }
       }
     }
-  }
-
-  private static void notAllowed(String at, Object given, String allowed, Run run) {
-    run.refuse(CoreFault.NOT_ALLOWED).at(at).given(given).allowed(allowed);
   }
 }

@@ -6,7 +6,8 @@ import static org.footwell.factory.rolloff.RolloffFault.STEP_NOT_MEASURED;
 import static org.footwell.factory.rolloff.RolloffFault.TOO_FEW_BASS_BANDS;
 import static org.footwell.factory.rolloff.RolloffFault.TOO_FEW_STEPS;
 
-import java.util.stream.Collectors;
+import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 
 /** What a table of levels must hold for its request; every breach is refused. */
@@ -29,12 +30,15 @@ final class RolloffRules {
       run.refuse(TOO_FEW_BASS_BANDS)
           .at(list)
           .given(losses.bassBands())
-          .allowed("at least " + Losses.TOGETHER + " below " + q.referenceFromHz() + " Hz");
+          .allowed(
+              Phrase.of(StepWords.BANDS_BELOW)
+                  .with("least", Losses.TOGETHER)
+                  .own("limit", Double.toString(q.referenceFromHz())));
     }
     if (!losses.hasReference()) {
       run.refuse(NO_REFERENCE_BAND)
           .at(list)
-          .allowed(q.referenceFromHz() + " to " + q.referenceToHz() + " Hz");
+          .allowed(Allowed.range(q.referenceFromHz(), q.referenceToHz(), "Hz"));
     }
     if (q.driverLevel() != null) {
       step("/driver_level/volume_step", q.driverLevel().volumeStep(), table, run);
@@ -44,10 +48,8 @@ final class RolloffRules {
             .at("/driver_level/frequency_hz")
             .given(q.driverLevel().frequencyHz())
             .allowed(
-                table.bandsHz().stream()
-                    .limit(losses.bassBands())
-                    .map(f -> Long.toString(Math.round(f)))
-                    .collect(Collectors.joining(", ")));
+                Allowed.oneOf(
+                    table.bandsHz().stream().limit(losses.bassBands()).map(Math::round).toList()));
       }
     }
     run.requireNoFaults();
@@ -56,10 +58,7 @@ final class RolloffRules {
 
   private static void step(String at, Integer step, BandTable table, Run run) {
     if (step != null && table.indexOfStep(step) < 0) {
-      run.refuse(STEP_NOT_MEASURED)
-          .at(at)
-          .given(step)
-          .allowed(table.steps().stream().map(String::valueOf).collect(Collectors.joining(", ")));
+      run.refuse(STEP_NOT_MEASURED).at(at).given(step).allowed(Allowed.oneOf(table.steps()));
     }
   }
 }

@@ -4,5 +4,6 @@ import org.footwell.calculation.Words;
 
 /** Words in sentences about volume steps. */
 enum StepWords implements Words {
-  BAND_AT_STEP
+  BAND_AT_STEP,
+  BANDS_BELOW
 }

@@ -179,7 +179,7 @@ public final class AdapterRing implements Calculation<AdapterRingRequest, Adapte
           .allowed(Phrase.of(RingWords.RING_THAT_FITS));
     }
     if (!faults.none()) {
-      throw new Refused(faults.list());
+      throw new Refused(faults);
     }
     return ring;
   }

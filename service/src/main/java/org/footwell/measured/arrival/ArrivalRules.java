@@ -5,6 +5,7 @@ import static org.footwell.measured.arrival.ArrivalFault.BAND_ABOVE_HALF_RATE;
 import static org.footwell.measured.arrival.ArrivalFault.BAND_TOO_NARROW;
 import static org.footwell.measured.arrival.ArrivalFault.LOOPBACK_NOT_EXPECTED;
 
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Run;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Band;
 import org.footwell.measured.arrival.ArrivalTimesRequest.RecordedChannel;
@@ -49,7 +50,9 @@ final class ArrivalRules {
           run.refuse(LOOPBACK_NOT_EXPECTED).at(at + "/loopback");
         }
       } else if (take.loopback() == null) {
-        run.refuse(REQUIRED).at(at + "/loopback").allowed("given with time_reference loopback");
+        run.refuse(REQUIRED)
+            .at(at + "/loopback")
+            .allowed(Allowed.givenWhere("time_reference", TimeReference.LOOPBACK));
       } else {
         rules.recording(take.loopback(), at + "/loopback");
       }
@@ -67,7 +70,7 @@ final class ArrivalRules {
         run.refuse(BAND_ABOVE_HALF_RATE)
             .at("/channels/" + i + "/band/high_hz")
             .given(band.highHz())
-            .allowed("at most " + TakeRules.USABLE * halfRate + " Hz");
+            .allowed(Allowed.atMost(TakeRules.USABLE * halfRate, "Hz"));
       }
     }
   }
@@ -81,7 +84,7 @@ final class ArrivalRules {
         run.refuse(BAND_TOO_NARROW)
             .at(at + "/band/high_hz")
             .given(band.highHz())
-            .allowed("at least " + NARROWEST * band.lowHz() + " Hz");
+            .allowed(Allowed.atLeast(NARROWEST * band.lowHz(), "Hz"));
       }
       Filter.require(channel.highPass(), at + "/high_pass", run);
       Filter.require(channel.lowPass(), at + "/low_pass", run);

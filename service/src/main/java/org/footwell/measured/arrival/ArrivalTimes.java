@@ -8,6 +8,7 @@ import java.util.List;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
+import org.footwell.calculation.Given;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.measured.arrival.ArrivalTimesRequest.RecordedChannel;
@@ -163,7 +164,7 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
     if (arrival == null) {
       run.refuse(ArrivalFault.NO_ARRIVAL_FOUND)
           .at(at)
-          .given(take.channel() + " at " + take.microphone());
+          .given(Given.at(take.channel(), take.microphone()));
     }
     return arrival;
   }

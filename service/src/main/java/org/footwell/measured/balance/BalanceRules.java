@@ -1,5 +1,7 @@
 package org.footwell.measured.balance;
 
+import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.measured.response.JudgedChannel;
 import org.footwell.measured.response.TakeRules;
@@ -38,8 +40,8 @@ final class BalanceRules {
     if (inRange.length == 0) {
       run.refuse(FrequencyFault.RANGE_WITHOUT_POINTS)
           .at("/from_hz")
-          .given(q.fromHz() + " to " + q.toHz() + " Hz")
-          .allowed("a wider range, below " + highest + " Hz");
+          .given(Allowed.range(q.fromHz(), q.toHz(), "Hz"))
+          .allowed(Phrase.of(BalanceWords.WIDER_BELOW).own("limit", Double.toString(highest)));
     }
     return inRange;
   }
@@ -54,13 +56,11 @@ final class BalanceRules {
       if (BandLevels.within(channel, frequencies) == null) {
         run.refuse(BalanceFault.CHANNEL_BAND_EMPTY)
             .at(at)
-            .given(channel.fromHz() + " to " + channel.toHz() + " Hz")
+            .given(Allowed.range(channel.fromHz(), channel.toHz(), "Hz"))
             .allowed(
-                "so wide that it holds a mid-band frequency from "
-                    + frequencies[0]
-                    + " to "
-                    + frequencies[frequencies.length - 1]
-                    + " Hz");
+                Phrase.of(BalanceWords.HOLDING_MID_BAND)
+                    .own("from", Double.toString(frequencies[0]))
+                    .own("to", Double.toString(frequencies[frequencies.length - 1])));
       }
     }
   }

@@ -3,6 +3,8 @@ package org.footwell.measured.correction;
 import static org.footwell.measured.correction.CorrectionFault.CORRECTION_RANGE_EMPTY;
 
 import java.util.stream.IntStream;
+import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.measured.response.JudgedChannel;
 import org.footwell.measured.response.TakeRules;
@@ -55,13 +57,11 @@ final class CorrectionRules {
     if (inside < FEWEST_POINTS) {
       run.refuse(CORRECTION_RANGE_EMPTY)
           .at(at)
-          .given(channel.fromHz() + " to " + channel.toHz() + " Hz")
+          .given(Allowed.range(channel.fromHz(), channel.toHz(), "Hz"))
           .allowed(
-              "a third octave wide, between "
-                  + points[0]
-                  + " and "
-                  + points[points.length - 1]
-                  + " Hz");
+              Phrase.of(CorrectionWords.THIRD_OCTAVE_WIDE)
+                  .own("from", Double.toString(points[0]))
+                  .own("to", Double.toString(points[points.length - 1])));
     }
   }
 }

@@ -11,6 +11,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.footwell.calculation.Allowed;
+import org.footwell.calculation.Given;
 import org.footwell.calculation.Run;
 import org.footwell.recording.Recording;
 import org.footwell.recording.RecordingRules;
@@ -66,7 +68,7 @@ public final class TakeRules {
     for (RecordedSet.Identified channel : set.channels()) {
       for (MicrophonePosition position : set.microphones()) {
         if (!there.contains(List.of(channel.id(), position.id()))) {
-          run.refuse(TAKE_MISSING).at("/recordings").given(channel.id() + " at " + position.id());
+          run.refuse(TAKE_MISSING).at("/recordings").given(Given.at(channel.id(), position.id()));
         }
       }
     }
@@ -81,7 +83,7 @@ public final class TakeRules {
       if (pair.left().equals(pair.right())) {
         run.refuse(PairFault.PAIR_OF_ONE).at(at).given(pair.left());
       } else if (!seen.add(Set.of(pair.left(), pair.right()))) {
-        run.refuse(DUPLICATE).at(at).given(pair.left() + " and " + pair.right());
+        run.refuse(DUPLICATE).at(at).given(Given.both(pair.left(), pair.right()));
       }
     }
   }
@@ -93,7 +95,7 @@ public final class TakeRules {
         run.refuse(SWEEP_NOT_EXPECTED).at("/sweep");
       }
     } else if (sweep == null) {
-      run.refuse(REQUIRED).at("/sweep").allowed("given with kind sweep");
+      run.refuse(REQUIRED).at("/sweep").allowed(Allowed.givenWhere("kind", RecordedKind.SWEEP));
     }
   }
 
@@ -107,7 +109,7 @@ public final class TakeRules {
       double needed = sweep.leadInS() + sweep.durationS() + LEAST_TAIL_S;
       double given = recording.samples().size() / recording.rateHz();
       if (given < needed) {
-        run.refuse(SWEEP_CUT_OFF).at(at).given(given + " s").allowed("at least " + needed + " s");
+        run.refuse(SWEEP_CUT_OFF).at(at).given(given + " s").allowed(Allowed.atLeast(needed, "s"));
       }
     }
   }
@@ -118,7 +120,7 @@ public final class TakeRules {
       run.refuse(SWEEP_ABOVE_HALF_RATE)
           .at("/sweep/to_hz")
           .given(sweep.toHz() + " Hz")
-          .allowed(rateHz / 2 + " Hz");
+          .allowed(Allowed.only(rateHz / 2 + " Hz"));
     }
   }
 }

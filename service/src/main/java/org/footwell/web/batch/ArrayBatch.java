@@ -8,6 +8,7 @@ import com.fasterxml.jackson.core.JsonToken;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
+import org.footwell.calculation.Reader;
 import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;
@@ -25,6 +26,7 @@ final class ArrayBatch implements AutoCloseable {
   private final Endpoint<?, ?> endpoint;
   private final AnnouncedInput input;
   private final int most;
+  private final Reader reader;
   private final RowLimit limit;
   private final JsonParser parser;
   private long entries;
@@ -35,7 +37,9 @@ final class ArrayBatch implements AutoCloseable {
    * @param most largest entry, bytes
    * @throws ProblemException if the body does not begin with an array
    */
-  ArrayBatch(Endpoint<?, ?> endpoint, AnnouncedInput input, int most) throws IOException {
+  ArrayBatch(Endpoint<?, ?> endpoint, AnnouncedInput input, int most, Reader reader)
+      throws IOException {
+    this.reader = reader;
     this.endpoint = endpoint;
     this.input = input;
     this.most = most;
@@ -65,7 +69,7 @@ final class ArrayBatch implements AutoCloseable {
       while (parser.nextToken() != JsonToken.END_ARRAY) {
         byte[] entry = entry();
         long number = ++entries;
-        pipeline.add(() -> following(number, BatchRow.answer(endpoint, entry, number)));
+        pipeline.add(() -> following(number, BatchRow.answer(endpoint, entry, number, reader)));
         limit.rowDone();
       }
       if (parser.nextToken() != null) {
@@ -97,7 +101,8 @@ final class ArrayBatch implements AutoCloseable {
                 "The array breaks off after "
                     + (entries == 1 ? "1 entry. " : entries + " entries. ")
                     + why),
-            number);
+            number,
+            reader);
     pipeline.add(() -> following(number, problem));
   }
 

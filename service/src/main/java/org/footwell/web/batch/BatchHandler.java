@@ -10,11 +10,13 @@ import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.stream.Collectors;
+import org.footwell.calculation.Reader;
 import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.Endpoints;
 import org.footwell.web.request.Exchange;
 import org.footwell.web.request.Format;
 import org.footwell.web.request.Formats;
+import org.footwell.web.request.Languages;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;
 import org.footwell.web.request.Query;
@@ -83,23 +85,24 @@ public final class BatchHandler implements AutoCloseable {
   }
 
   private void post(Context ctx, Endpoint<?, ?> endpoint, Query query) throws IOException {
+    Reader reader = Languages.reader(ctx);
     Format format = format(Exchange.contentType(ctx.req()));
     Exchange.requirePlain(ctx.req());
     Formats.accepted(List.of(format), ctx.header("Accept"));
     OutputStream out = new BufferedOutputStream(Exchange.answer(ctx), OUTPUT_BYTES);
     // As many again as there are cores, so that none waits for the caller.
-    Pipeline pipeline = new Pipeline(workers, 2 * cores, out);
+    Pipeline pipeline = new Pipeline(workers, 2 * cores, out, reader);
     try {
       if (format.equals(Format.CSV)) {
         csv(ctx, endpoint, query, pipeline);
         return;
       }
-      query.requireNone(CsvForm.OPTIONS, "only with text/csv");
+      query.requireNone(CsvForm.OPTIONS, Format.CSV);
       if (format.equals(Format.LINES)) {
         start(ctx, format);
-        new LinesBatch(endpoint, input(ctx), rowBytes).answer(pipeline);
+        new LinesBatch(endpoint, input(ctx), rowBytes, reader).answer(pipeline);
       } else {
-        try (ArrayBatch array = new ArrayBatch(endpoint, input(ctx), rowBytes)) {
+        try (ArrayBatch array = new ArrayBatch(endpoint, input(ctx), rowBytes, reader)) {
           start(ctx, format);
           array.answer(pipeline);
         }
@@ -134,7 +137,8 @@ public final class BatchHandler implements AutoCloseable {
               + names(List.of(Format.LINES, Format.JSON)).replace(", ", " or ")
               + ".");
     }
-    try (CsvBatch<?, ?> batch = new CsvBatch<>(endpoint, input(ctx), rowBytes, CsvForm.of(query))) {
+    try (CsvBatch<?, ?> batch =
+        new CsvBatch<>(endpoint, input(ctx), rowBytes, CsvForm.of(query), Languages.reader(ctx))) {
       start(ctx, Format.CSV);
       batch.answer(pipeline);
     }

@@ -1,5 +1,6 @@
 package org.footwell.web.batch;
 
+import org.footwell.calculation.Reader;
 import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.Json;
 import org.footwell.web.request.Problem;
@@ -10,16 +11,17 @@ final class BatchRow {
 
   private BatchRow() {}
 
-  static <R extends Record> Part answer(Endpoint<?, R> endpoint, byte[] json, long number) {
+  static <R extends Record> Part answer(
+      Endpoint<?, R> endpoint, byte[] json, long number, Reader reader) {
     try {
-      return Part.of(endpoint.json(endpoint.answer(json, false).answer()));
+      return Part.of(endpoint.json(endpoint.answer(json, false, reader).answer()));
     } catch (RuntimeException failure) {
-      return problem(failure, number);
+      return problem(failure, number, reader);
     }
   }
 
-  static Part problem(Exception failure, long number) {
-    Problem problem = Problems.of(failure, null).atLine(number);
+  static Part problem(Exception failure, long number, Reader reader) {
+    Problem problem = Problems.of(failure, null, reader).atLine(number);
     return before -> Json.bytes(before.next(problem));
   }
 }

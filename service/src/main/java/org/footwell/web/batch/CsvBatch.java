@@ -9,6 +9,8 @@ import java.util.Queue;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Consumer;
 import org.footwell.calculation.Brief;
+import org.footwell.calculation.Phrase;
+import org.footwell.calculation.Reader;
 import org.footwell.calculation.Row;
 import org.footwell.calculation.RowReader;
 import org.footwell.web.request.Endpoint;
@@ -17,6 +19,7 @@ import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;
 import org.footwell.web.request.Problems;
 import org.footwell.web.request.Query;
+import org.footwell.web.request.WebWords;
 
 /**
  * A batch in CSV. Columns are dotted field names; others pass through. The result's single figures
@@ -33,7 +36,8 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
   private final AnnouncedInput input;
   private final CsvRows rows;
   private final CsvHeader header;
-  private final RowReader<Q> reader;
+  private final RowReader<Q> columns;
+  private final Reader reader;
 
   private final char separator;
 
@@ -52,7 +56,8 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
    * @param rowCharacters characters a row may have
    * @throws ProblemException with every fault of the header
    */
-  CsvBatch(Endpoint<Q, R> endpoint, AnnouncedInput input, int rowCharacters, CsvForm form)
+  CsvBatch(
+      Endpoint<Q, R> endpoint, AnnouncedInput input, int rowCharacters, CsvForm form, Reader reader)
       throws IOException {
     this.endpoint = endpoint;
     this.input = input;
@@ -60,7 +65,8 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
     this.errors = new CsvText(separator);
     this.rows = new CsvRows(input, separator, rowCharacters);
     this.header = new CsvHeader(names(), form, endpoint);
-    this.reader = endpoint.request().rows(header.paths());
+    this.columns = endpoint.request().rows(header.paths());
+    this.reader = reader;
   }
 
   private List<String> names() {
@@ -146,7 +152,7 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
         text.backTo(place);
         text.blanks(header.appendedCount() - 1);
         parts.add(Part.of(text.take()));
-        Problem problem = Problems.of(failure, null).atLine(row.line());
+        Problem problem = Problems.of(failure, null, reader).atLine(row.line());
         parts.add(before -> error(before.next(problem)));
       }
     }
@@ -155,7 +161,11 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
   }
 
   private byte[] error(Problem problem) {
-    errors.cell("line " + problem.line() + ": " + problem.sentence());
+    errors.cell(
+        Phrase.of(WebWords.AT_LINE)
+            .own("line", Long.toString(problem.line()))
+            .own("sentence", problem.sentence())
+            .said(reader.language()));
     errors.endRow();
     return errors.take();
   }
@@ -173,7 +183,7 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
     if (text.isRowGarbled()) {
       throw ProblemException.of(ProblemType.UNREADABLE, "The row is not in UTF-8.");
     }
-    Q request = reader.read(cells);
+    Q request = columns.read(cells);
     Brief answer = endpoint.brief(request == null ? endpoint.bind(tree(cells)) : request);
     for (int value : header.wanted()) {
       text.value(answer.values().get(value));

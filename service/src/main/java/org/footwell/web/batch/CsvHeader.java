@@ -10,10 +10,12 @@ import java.util.stream.Stream;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Faults;
 import org.footwell.calculation.Names;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Shape;
 import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;
+import org.footwell.web.request.WebWords;
 
 /** The header of a batch in CSV: which column fills which field, and which are appended. */
 final class CsvHeader {
@@ -108,7 +110,10 @@ final class CsvHeader {
         .forEach(column -> faults.add(CoreFault.NAME_OF_RESULT).at("/" + column).given(column));
     for (Shape.Column field : fields) {
       if (field.required() && !seen.contains(field.path())) {
-        faults.add(CoreFault.REQUIRED).at("/" + field.path()).allowed("a column of this name");
+        faults
+            .add(CoreFault.REQUIRED)
+            .at("/" + field.path())
+            .allowed(Phrase.of(WebWords.COLUMN_OF_THIS_NAME));
       }
     }
     throwAny(faults);
@@ -141,7 +146,7 @@ final class CsvHeader {
 
   private static void throwAny(Faults faults) {
     if (!faults.none()) {
-      throw ProblemException.invalid(faults.list());
+      throw ProblemException.invalid(faults);
     }
   }
 }

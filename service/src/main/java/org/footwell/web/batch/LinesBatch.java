@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
+import org.footwell.calculation.Reader;
 import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;
@@ -22,6 +23,7 @@ final class LinesBatch {
   private final Endpoint<?, ?> endpoint;
   private final AnnouncedInput input;
   private final int most;
+  private final Reader reader;
   private final List<Line> piece = new ArrayList<>();
   private int bytes;
 
@@ -30,7 +32,8 @@ final class LinesBatch {
    *
    * @param most longest line, bytes
    */
-  LinesBatch(Endpoint<?, ?> endpoint, AnnouncedInput input, int most) {
+  LinesBatch(Endpoint<?, ?> endpoint, AnnouncedInput input, int most, Reader reader) {
+    this.reader = reader;
     this.endpoint = endpoint;
     this.input = input;
     this.most = most;
@@ -81,7 +84,7 @@ final class LinesBatch {
       answers.add(
           line.bytes == null
               ? tooLong(line.number)
-              : BatchRow.answer(endpoint, line.bytes, line.number));
+              : BatchRow.answer(endpoint, line.bytes, line.number, reader));
       answers.add(Part.of(LINE_END));
     }
     return answers;
@@ -90,7 +93,8 @@ final class LinesBatch {
   private Part tooLong(long number) {
     return BatchRow.problem(
         ProblemException.of(ProblemType.TOO_LARGE, "The line is longer than " + most + " bytes."),
-        number);
+        number,
+        reader);
   }
 
   /** Lines of bytes with a largest length; a longer one is passed over whole. */

@@ -10,6 +10,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Future;
+import org.footwell.calculation.Reader;
 
 /**
  * Pieces of a batch answered on all cores and written in order. Reading and writing stay with the
@@ -20,7 +21,7 @@ final class Pipeline {
   private final ExecutorService workers;
   private final int most;
   private final OutputStream out;
-  private final Told told = new Told();
+  private final Told told;
   private final Deque<Future<List<Part>>> underWay = new ArrayDeque<>();
 
   /**
@@ -28,10 +29,11 @@ final class Pipeline {
    *
    * @param most how many pieces may be under way at once
    */
-  Pipeline(ExecutorService workers, int most, OutputStream out) {
+  Pipeline(ExecutorService workers, int most, OutputStream out, Reader reader) {
     this.workers = workers;
     this.most = most;
     this.out = out;
+    this.told = new Told(reader);
   }
 
   /** Adds a piece; waits for the oldest when too many are under way. */

@@ -5,7 +5,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.footwell.calculation.Fault;
+import org.footwell.calculation.Phrase;
+import org.footwell.calculation.Reader;
 import org.footwell.web.request.Problem;
+import org.footwell.web.request.WebWords;
 
 /**
  * The problems a batch has told so far, in the order of its rows. Of one kind, the same codes at the
@@ -19,6 +22,7 @@ final class Told {
   /** Kinds that are kept in mind: a caller who makes up field names must not fill the memory. */
   private static final int MOST_KINDS = 1_000;
 
+  private final Reader reader;
   private final Map<List<String>, Kind> kinds = new HashMap<>();
 
   private static final class Kind {
@@ -28,6 +32,10 @@ final class Told {
     Kind(Long firstLine) {
       this.firstLine = firstLine;
     }
+  }
+
+  Told(Reader reader) {
+    this.reader = reader;
   }
 
   /** The problem as it is to be told: in full, or by the line that has faults of the same kind. */
@@ -46,7 +54,10 @@ final class Told {
     kind.count++;
     return kind.count <= IN_FULL
         ? problem
-        : problem.inShort("Faults of the same kind as in line " + kind.firstLine + ".");
+        : problem.inShort(
+            Phrase.of(WebWords.SAME_KIND)
+                .own("line", Long.toString(kind.firstLine))
+                .said(reader.language()));
   }
 
   private static Stream<String> codeAndField(Fault fault) {

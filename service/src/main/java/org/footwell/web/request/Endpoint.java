@@ -18,6 +18,7 @@ import org.footwell.calculation.Brief;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Engine;
+import org.footwell.calculation.Reader;
 import org.footwell.calculation.Shape;
 
 /** A calculation with everything prepared that a request to it needs. */
@@ -36,7 +37,7 @@ public final class Endpoint<Q extends Record, R extends Record> {
   private final Shape<R> result;
   private final Formats<Q, R> formats;
   private final Map<String, List<String>> options;
-  private final ObjectReader reader;
+  private final ObjectReader typed;
   private final ObjectWriter writer;
 
   public Endpoint(Calculation<Q, R> calculation, Engine engine, Duration deadline) {
@@ -48,7 +49,7 @@ public final class Endpoint<Q extends Record, R extends Record> {
     this.result = Shape.of(card.result());
     this.formats = new Formats<>(card);
     this.options = Query.optionsWith(formats.names());
-    this.reader = Json.MAPPER.readerFor(card.request());
+    this.typed = Json.MAPPER.readerFor(card.request());
     this.writer =
         Json.MAPPER.writerFor(
             Json.MAPPER.getTypeFactory().constructParametricType(Answer.class, card.result()));
@@ -81,13 +82,13 @@ public final class Endpoint<Q extends Record, R extends Record> {
    * @throws ProblemException if it is not well-formed JSON
    * @throws org.footwell.calculation.Refused if it cannot be answered
    */
-  public Answered<Q, R> answer(byte[] json, boolean workings) {
-    return answer(read(json), workings);
+  public Answered<Q, R> answer(byte[] json, boolean workings, Reader reader) {
+    return answer(read(json), workings, reader);
   }
 
   /** Answers a request made of maps, lists and texts, as a query or a CSV row gives it. */
-  public Answered<Q, R> answerCells(Object cells, boolean workings) {
-    return answer(bind(cells), workings);
+  public Answered<Q, R> answerCells(Object cells, boolean workings, Reader reader) {
+    return answer(bind(cells), workings, reader);
   }
 
   /** Answers a request without the sentences. */
@@ -101,17 +102,17 @@ public final class Endpoint<Q extends Record, R extends Record> {
   }
 
   /** Answers a request made of maps, lists, texts, numbers and series. */
-  public Answered<Q, R> answerUntyped(Object untyped, boolean workings) {
-    return answer(engine.bind(card().request(), untyped, false), workings);
+  public Answered<Q, R> answerUntyped(Object untyped, boolean workings, Reader reader) {
+    return answer(engine.bind(card().request(), untyped, false), workings, reader);
   }
 
-  private Answered<Q, R> answer(Q request, boolean workings) {
-    return new Answered<>(request, engine.answer(calculation, request, workings, deadline));
+  private Answered<Q, R> answer(Q request, boolean workings, Reader reader) {
+    return new Answered<>(request, engine.answer(calculation, request, workings, deadline, reader));
   }
 
   private Q read(byte[] json) {
     try {
-      Q request = reader.readValue(json);
+      Q request = typed.readValue(json);
       return request != null ? request : readSlowly(json);
     } catch (JsonProcessingException notAsExpected) {
       return readSlowly(json);

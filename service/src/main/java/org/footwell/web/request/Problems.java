@@ -8,6 +8,9 @@ import java.util.regex.Pattern;
 import org.eclipse.jetty.http.HttpException;
 import org.footwell.calculation.DeadlinePassed;
 import org.footwell.calculation.Fault;
+import org.footwell.calculation.Faults;
+import org.footwell.calculation.Phrase;
+import org.footwell.calculation.Reader;
 import org.footwell.calculation.Refused;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -24,14 +27,15 @@ public final class Problems {
   private Problems() {}
 
   /** The problem behind a failure; what is not a known kind is logged and told neutrally. */
-  public static Problem of(Throwable failure, String traceId) {
+  public static Problem of(Throwable failure, String traceId, Reader reader) {
     if (failure instanceof Refused refused) {
-      List<Fault> faults = refused.faults();
-      return Problem.of(
-          ProblemType.INVALID, ProblemException.invalidDetail(faults), faults, traceId);
+      return invalid(refused.faults(reader), traceId, reader);
     }
     if (failure instanceof ProblemException problem) {
-      return Problem.of(problem.type(), problem.getMessage(), problem.errors(), traceId);
+      if (problem.faults() != null) {
+        return invalid(problem.faults().list(reader), traceId, reader);
+      }
+      return Problem.of(problem.type(), problem.getMessage(), null, traceId);
     }
     if (failure instanceof HttpException) {
       return Problem.of(ProblemType.UNREADABLE, "The body is not well formed.", null, traceId);
@@ -42,6 +46,19 @@ public final class Problems {
     }
     LOG.error("request failed, trace {}", traceId, failure);
     return Problem.of(ProblemType.INTERNAL, "The service failed on this request.", null, traceId);
+  }
+
+  private static Problem invalid(List<Fault> faults, String traceId, Reader reader) {
+    String first = faults.get(0).detail();
+    String detail =
+        faults.size() == 1
+            ? first
+            : Phrase.of(
+                    faults.size() >= Faults.MOST ? WebWords.MANY_FAULTS : WebWords.SEVERAL_FAULTS)
+                .with("count", faults.size())
+                .own("first", first)
+                .said(reader.language());
+    return Problem.of(ProblemType.INVALID, detail, faults, traceId);
   }
 
   public static void answer(Context ctx, Throwable failure) {
@@ -56,7 +73,7 @@ public final class Problems {
       closeConnection(ctx);
       return;
     }
-    Problem problem = of(failure, traceId(ctx));
+    Problem problem = of(failure, traceId(ctx), Languages.reader(ctx));
     if (failure instanceof ProblemException exception && exception.allow() != null) {
       ctx.res().setHeader("Allow", exception.allow());
     }

@@ -8,9 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Faults;
 import org.footwell.calculation.Names;
+import org.footwell.calculation.Phrase;
 
 /** The query of an address, read strictly: no parameter is overlooked and none is guessed. */
 public final class Query {
@@ -133,9 +135,7 @@ public final class Query {
                 .at("/" + name)
                 .given(given)
                 .allowed(
-                    allowed.isEmpty()
-                        ? "the name of a figure"
-                        : "one of " + String.join(", ", allowed));
+                    allowed.isEmpty() ? Phrase.of(WebWords.FIGURE_NAME) : Allowed.oneOf(allowed));
           }
         });
     boolean text = !options.containsKey("format") || "text".equals(options.get("format"));
@@ -144,13 +144,13 @@ public final class Query {
           .add(CoreFault.NOT_ALLOWED)
           .at("/format")
           .given(options.get("format"))
-          .allowed("text when a field is asked for");
+          .allowed(Phrase.of(WebWords.TEXT_FOR_A_FIELD));
     }
   }
 
   private static void refuse(Faults faults) {
     if (!faults.none()) {
-      throw ProblemException.invalid(faults.list());
+      throw ProblemException.invalid(faults);
     }
   }
 
@@ -162,14 +162,14 @@ public final class Query {
           .add(CoreFault.UNKNOWN_FIELD)
           .at("/" + name)
           .given(name)
-          .allowed(String.join(", ", known.keySet()))
+          .allowed(Allowed.fields(known.keySet()))
           .with("nearest", Names.didYouMean(name, known.keySet()));
     }
     refuse(faults);
   }
 
-  /** Refuses options where they mean nothing. */
-  public void requireNone(List<String> names, String allowed) {
+  /** Refuses options that mean something with another type only. */
+  public void requireNone(List<String> names, Format only) {
     Faults faults = new Faults();
     for (String name : names) {
       if (options.containsKey(name)) {
@@ -177,7 +177,7 @@ public final class Query {
             .add(CoreFault.NOT_ALLOWED)
             .at("/" + name)
             .given(option(name))
-            .allowed("given " + allowed);
+            .allowed(Phrase.of(WebWords.ONLY_WITH).own("type", only.mediaType()));
       }
     }
     refuse(faults);
@@ -194,7 +194,7 @@ public final class Query {
                 .add(CoreFault.WRONG_TYPE)
                 .at("/" + name.replace('.', '/'))
                 .given(value)
-                .allowed("either a value or a group, not both");
+                .allowed(Phrase.of(WebWords.VALUE_OR_GROUP));
           }
         });
     refuse(faults);

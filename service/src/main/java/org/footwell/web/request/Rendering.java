@@ -20,12 +20,14 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.calculation.AllDigits;
+import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.CsvCell;
 import org.footwell.calculation.Faults;
 import org.footwell.calculation.Finding;
 import org.footwell.calculation.Names;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Reader;
 import org.footwell.calculation.Shape;
 import org.footwell.calculation.Shown;
@@ -117,9 +119,12 @@ public final class Rendering {
         .at("/field")
         .field("field", field)
         .given(field)
-        .allowed(here.isArray() ? "an index below " + here.size() : String.join(", ", known))
+        .allowed(
+            here.isArray()
+                ? Phrase.of(WebWords.INDEX_BELOW).with("limit", here.size())
+                : Allowed.fields(known))
         .with("nearest", Names.didYouMean(name, known));
-    return ProblemException.invalid(faults.list());
+    return ProblemException.invalid(faults);
   }
 
   /** A value as a cell shows it: no quotes, no line end, entries of a list in one line. */

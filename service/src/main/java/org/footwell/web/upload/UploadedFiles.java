@@ -10,12 +10,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Faults;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Refused;
 import org.footwell.calculation.Remark;
 import org.footwell.recording.RecordingRules;
+import org.footwell.recording.RecordingWords;
 import org.footwell.recording.Wav;
 import org.footwell.recording.WavReader;
 
@@ -53,7 +54,7 @@ final class UploadedFiles {
       }
     }
     if (!uploaded.faults.none()) {
-      throw new Refused(uploaded.faults.list());
+      throw new Refused(uploaded.faults);
     }
   }
 
@@ -90,7 +91,10 @@ final class UploadedFiles {
       faults
           .add(CoreFault.REQUIRED)
           .at(pointer + "/" + CHANNEL)
-          .allowed("from 0 to " + (count - 1) + ": the file has " + count + " channels");
+          .allowed(
+              Phrase.of(RecordingWords.CHANNEL_OF_SEVERAL)
+                  .with("last", count - 1)
+                  .with("count", count));
       return;
     }
     if (channel != null && !(channel instanceof Integer)) {
@@ -103,7 +107,10 @@ final class UploadedFiles {
           .add(NO_SUCH_WAV_CHANNEL)
           .at(pointer + "/" + CHANNEL)
           .given(index)
-          .allowed(count == 1 ? "it has channel 0 only" : "it has channels 0 to " + (count - 1))
+          .allowed(
+              count == 1
+                  ? Phrase.of(RecordingWords.ONLY_CHANNEL)
+                  : Phrase.of(RecordingWords.CHANNELS_UP_TO).with("last", count - 1))
           .own("part", name);
       return;
     }
@@ -124,13 +131,9 @@ final class UploadedFiles {
       Remark remark =
           faults.add(unreadable.fault()).at(pointer + "/" + WAV).given(unreadable.given());
       if (unreadable.fault() == RECORDING_TOO_LONG) {
-        remark.allowed(Allowed.atMost(RecordingRules.MOST_SAMPLES, "samples"));
+        remark.allowed(RecordingWords.AT_MOST_SAMPLES.of(RecordingRules.MOST_SAMPLES));
       } else {
-        remark
-            .allowed(
-                "integers of 16, 24 or 32 bits or floating point of 32 bits, 44100 to 192000 Hz, up to"
-                    + " 64 channels of at most 2097152 samples")
-            .own("part", name);
+        remark.allowed(Wav.readable()).own("part", name);
       }
     }
     read.put(name, wav);

@@ -119,8 +119,9 @@ class OtherLanguageTest {
   @Test
   void soAreFaultsWithWhatIsAllowed() {
     Refused refused = assertThrows(Refused.class, () -> answer(-1, GERMAN));
-    assertEquals("level_db ist -1.0, erlaubt ist In 2 m.", refused.faults().get(0).detail());
-    assertEquals("In 2 m", refused.faults().get(0).allowed());
+    assertEquals("level_db ist -1.0, erlaubt ist In 2 m.", refused.faults(GERMAN).get(0).detail());
+    assertEquals("In 2 m", refused.faults(GERMAN).get(0).allowed());
+    assertEquals("level_db is -1.0; it must be at 2 m.", refused.faults().get(0).detail());
   }
 
   @Test

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import org.footwell.calculation.Reader;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.function.Executable;
@@ -19,7 +20,7 @@ class PipelineTest {
 
   private final ExecutorService workers = Executors.newFixedThreadPool(2);
   private final ByteArrayOutputStream out = new ByteArrayOutputStream();
-  private final Pipeline pipeline = new Pipeline(workers, 4, out);
+  private final Pipeline pipeline = new Pipeline(workers, 4, out, Reader.ANYONE);
 
   @AfterEach
   void stop() {

@@ -21,7 +21,7 @@ class QueryTest {
   }
 
   private static List<String> faults(Executable reading) {
-    return assertThrows(ProblemException.class, reading).errors().stream()
+    return assertThrows(ProblemException.class, reading).faults().list().stream()
         .map(Fault::pointer)
         .toList();
   }

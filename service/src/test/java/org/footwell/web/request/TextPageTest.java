@@ -21,7 +21,7 @@ class TextPageTest {
     Endpoint<CrossoverFiltersRequest, CrossoverFiltersResult> endpoint =
         new Endpoint<>(filters, new Engine(), Duration.ofSeconds(10));
     Answered<CrossoverFiltersRequest, CrossoverFiltersResult> answered =
-        endpoint.answer(Rendering.utf8(filters.card().example()), false);
+        endpoint.answer(Rendering.utf8(filters.card().example()), false, Reader.ANYONE);
     String text =
         new String(
             Rendering.render(endpoint, answered, Format.TEXT, Reader.ANYONE),

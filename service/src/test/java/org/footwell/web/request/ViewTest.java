@@ -61,7 +61,7 @@ class ViewTest {
     Endpoint<SoundLevelRequest, SoundLevelResult> endpoint =
         new Endpoint<>(calculation, new Engine(), Duration.ofSeconds(10));
     Answered<SoundLevelRequest, SoundLevelResult> answered =
-        endpoint.answer(Rendering.utf8(calculation.card().example()), false);
+        endpoint.answer(Rendering.utf8(calculation.card().example()), false, Reader.ANYONE);
     Format format = endpoint.formats().wanted("txt", null);
     byte[] said =
         Rendering.render(endpoint, answered, format, new Reader(Locale.ENGLISH, Units.METRIC));

@@ -1,0 +1,9 @@
+package org.footwell.electrical.heat;
+
+import org.footwell.calculation.Words;
+
+/** Words in the sentences about heat. */
+enum HeatWords implements Words {
+  QUIESCENT_CURRENT,
+  CLASS_D_LOSSES
+}

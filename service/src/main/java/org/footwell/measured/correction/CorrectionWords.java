@@ -1,0 +1,8 @@
+package org.footwell.measured.correction;
+
+import org.footwell.calculation.Words;
+
+/** Words in the sentences about correction. */
+enum CorrectionWords implements Words {
+  THIRD_OCTAVE_WIDE
+}
