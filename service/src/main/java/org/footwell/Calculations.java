@@ -8,6 +8,7 @@ import java.util.function.Supplier;
 import org.footwell.acoustic.alignment.SeatDelays;
 import org.footwell.acoustic.crossover.CrossoverPlan;
 import org.footwell.acoustic.driver.DriverCheck;
+import org.footwell.acoustic.driver.VoiceCoilHeat;
 import org.footwell.acoustic.enclosure.ClosedBox;
 import org.footwell.acoustic.enclosure.VentedBox;
 import org.footwell.acoustic.exposure.SoundExposure;
@@ -71,6 +72,7 @@ public final class Calculations {
     byId.put("seat-levels", () -> new SeatLevels());
     byId.put("crossover-filters", () -> new CrossoverFilters());
     byId.put("driver-check", () -> new DriverCheck());
+    byId.put("voice-coil-heat", () -> new VoiceCoilHeat());
     byId.put("arrival-times", () -> new ArrivalTimes());
     byId.put("closed-box", () -> new ClosedBox());
     byId.put("vented-box", () -> new VentedBox());

@@ -1,2 +1,2 @@
-/** The data sheet of a driver: what follows from what, and whether it agrees with itself. */
+/** A driver by its figures: whether its data sheet agrees with itself, how warm its voice coil is. */
 package org.footwell.acoustic.driver;
