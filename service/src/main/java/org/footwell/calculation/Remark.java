@@ -13,7 +13,7 @@ public final class Remark extends Arguments<Remark> {
   private final String subject;
   private String pointer = "";
   private Object given;
-  private Object allowed;
+  private Phrase allowed;
   private Double value;
   private Double limit;
 
@@ -66,12 +66,6 @@ public final class Remark extends Arguments<Remark> {
 
   /** What is allowed, in words that follow "must be"; {@code {allowed}} in the text. */
   public Remark allowed(Phrase what) {
-    this.allowed = what;
-    return this;
-  }
-
-  /** The same. */
-  public Remark allowed(String what) {
     this.allowed = what;
     return this;
   }

@@ -165,7 +165,7 @@ public class EngineTest {
             (q, run) -> {
               run.find(Remarks.REQUIRED).at("/a");
               run.find(Remarks.DUPLICATE).at("/b").given("x").value(1).limit(2);
-              run.find(Remarks.NOT_ALLOWED).given(3).allowed("few");
+              run.find(Remarks.NOT_ALLOWED).given(3).allowed(Allowed.fields(List.of("few")));
               run.find(Remarks.REQUIRED).at("/a");
               return new Quotient(1);
             });
@@ -181,8 +181,14 @@ public class EngineTest {
     Calculation<Numbers, Quotient> inner =
         calculation(
             (q, run) -> {
-              run.find(Remarks.NOT_ALLOWED).given(3).allowed("few").at("/a");
-              run.find(Remarks.NOT_ALLOWED).given(3).allowed("few").at("/b");
+              run.find(Remarks.NOT_ALLOWED)
+                  .given(3)
+                  .allowed(Allowed.fields(List.of("few")))
+                  .at("/a");
+              run.find(Remarks.NOT_ALLOWED)
+                  .given(3)
+                  .allowed(Allowed.fields(List.of("few")))
+                  .at("/b");
               run.refuse(CoreFault.DUPLICATE).at("/b").given("x");
               return new Quotient(run.apply(QUOTIENT, q.a(), q.b()));
             });
@@ -231,7 +237,10 @@ public class EngineTest {
     Calculation<Numbers, Quotient> inner =
         calculation(
             (q, run) -> {
-              run.find(Remarks.NOT_ALLOWED).given(3).allowed("few").at("/b");
+              run.find(Remarks.NOT_ALLOWED)
+                  .given(3)
+                  .allowed(Allowed.fields(List.of("few")))
+                  .at("/b");
               return new Quotient(1);
             });
     Numbers numbers = new Numbers(1.0, 1.0);
@@ -254,7 +263,10 @@ public class EngineTest {
     Calculation<Numbers, Quotient> astray =
         calculation(
             (q, run) -> {
-              run.find(Remarks.NOT_ALLOWED).given(3).allowed("few").at("/c");
+              run.find(Remarks.NOT_ALLOWED)
+                  .given(3)
+                  .allowed(Allowed.fields(List.of("few")))
+                  .at("/c");
               return new Quotient(1);
             });
     assertThrows(AssertionError.class, () -> answer(astray, new Numbers(1.0, 1.0), false));

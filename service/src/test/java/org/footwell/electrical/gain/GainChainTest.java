@@ -217,7 +217,7 @@ class GainChainTest {
     Fault tone = Requests.onlyFault(Requests.of(4, 5, -4, Requests.amplifier(20, 0.2, 5)));
     assertEquals("tone-above-full-output", tone.code());
     assertEquals("/test_tone_dbfs", tone.pointer());
-    assertEquals("at most -5.0 dBFS", tone.allowed());
+    assertEquals("at most -5 dBFS", tone.allowed());
     Fault twice = Requests.onlyFault(Requests.of(4, 0, -10, PROCESSOR, PROCESSOR));
     assertEquals("duplicate", twice.code());
     assertEquals("/stages/1/name", twice.pointer());
