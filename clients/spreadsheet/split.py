@@ -9,6 +9,8 @@ from places import located
 HEAVY, OF_ALL = "heavy-part", ["doors-heavier", "vehicle-heavier"]
 # The trims are those of the levels, not those of the distances.
 PASSED_OVER = {COMPARISON: OF_ALL, DELAYS: ["trim-distance-law"]}
+# In an answer what to do follows the sentence, and then the place.
+ADVICE, SAID = '","advice":"', '","pointer":"'
 
 
 def fill_split(book):
@@ -38,7 +40,8 @@ def findings(book, row):
 
 
 def plain(text):
-    return f'SUBSTITUTE({text},"\\""","""")'
+    """A sentence, and behind it what to do, which stands beside it in the answer."""
+    return f'SUBSTITUTE(SUBSTITUTE({text},{q(ADVICE)}," "),"\\""","""")'
 
 
 def of_others(answer, n, passed_over):
@@ -47,7 +50,7 @@ def of_others(answer, n, passed_over):
     if passed_over:
         kind = between(answer, '"code":"', '"', n)
         level = f'IF(OR({",".join(f"{kind}={q(kind_)}" for kind_ in passed_over)}),"",{level})'
-    return level, between(answer, '"text":"', '","', n)
+    return level, between(answer, '"text":"', SAID, n)
 
 
 def of_masses(answer, n):
@@ -56,7 +59,7 @@ def of_masses(answer, n):
     piece, nth = (code(HEAVY), n) if n <= parts else (code(OF_ALL[n - parts - 1]), 1)
     at = f"FIND(CHAR(1),SUBSTITUTE({answer},{q(piece)},CHAR(1),{nth}))"
     # What stands right before the code is the level.
-    return between(f"MID({answer},{at}-20,20)&CHAR(34)", FINDING, '"'), between(f"MID({answer},{at},4000)", '"text":"', '","')
+    return between(f"MID({answer},{at}-20,20)&CHAR(34)", FINDING, '"'), between(f"MID({answer},{at},4000)", '"text":"', SAID)
 
 
 def code(name):

@@ -97,7 +97,8 @@ class Figures(Opened):
 
 
 def sentences(findings):
-    return [f"{finding['level']}: {finding['text']}" for finding in findings]
+    """What to do stands behind what is found."""
+    return [" ".join([f"{finding['level']}: {finding['text']}", *filter(None, [finding.get("advice")])]) for finding in findings]
 
 
 class Addresses(Opened):
@@ -140,6 +141,6 @@ class Addresses(Opened):
                 self.check_results(expected, channels)
                 for i, answers in enumerate(expected.channels):
                     self.assertNotIn("~", "".join(self.says(i)))
-                wanted = [f"{f['level']}: {f['text']}" for f in expected.delays["findings"] if f["level"] == "warning"]
+                wanted = sentences(f for f in expected.delays["findings"] if f["level"] == "warning")
                 self.assertEqual(wanted, [f"{level}: {text}" for channel, level, text in self.told() if channel == "delays"])
                 self.assertTrue(any(NAMES[7] in line for line in wanted), wanted)

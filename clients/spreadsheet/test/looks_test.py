@@ -43,7 +43,7 @@ class Looks(Opened):
                 for key in ("rated_ohm", "level_db_spl", "continuous_power_w", "peak_power_w", "sd_cm2", "xmax_mm", "fs_hz"):
                     self.book.write(self.part("sub 25, two coils", key), "rather more than enough")
                 self.enter(self.part("coaxial 13", "mass_g"), 9000)
-                self.assertGreaterEqual(len(self.says(0)), 4)
+                self.assertGreaterEqual(len(self.says(0)), 3)
                 self.enter(BOOK.answer(2, "rail-match"), "no answer of ours " * 20)
                 self.assertEqual(layout.LONGEST_TOLD, max(len(text) for _, _, text in self.told()))
                 for sheet, end in (("Results", len(layout.RESULTS)), ("Comparison", FIRST_FIGURE + len(layout.COMPARED_FIGURES) - 1)):
@@ -83,8 +83,9 @@ class Looks(Opened):
                 self.book.write(BOOK.of_channel(i, key), channel.get(key, ""))
             self.book.write(BOOK.of_channel(i, "network"), "0.5")
         self.book.recalculate()
-        lines = [line for row in range(layout.FIRST, BOOK.ready_row) for column in (7, 8)
-                 for line in (self.book.read(BOOK.calls.ref(row, column)) or "").splitlines()]
+        # What two calculations say of one channel in the same words is told once.
+        lines = {(self.book.read(BOOK.calls.ref(row, 1)), line) for row in range(layout.FIRST, BOOK.ready_row) for column in (7, 8)
+                 for line in (self.book.read(BOOK.calls.ref(row, column)) or "").splitlines()}
         self.assertGreater(len(lines), layout.TOLD)
         self.assertEqual(("", "warning", f"and {len(lines) - layout.TOLD + 1} more, to be read on the sheet Calls"), self.told()[-1])
 
