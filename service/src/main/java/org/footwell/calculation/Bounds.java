@@ -9,6 +9,7 @@ import jakarta.validation.constraints.Pattern;
 import jakarta.validation.constraints.Size;
 import java.lang.reflect.AnnotatedElement;
 import java.math.BigDecimal;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -91,8 +92,8 @@ record Bounds(
     return new Bounds(
         value -> only.stream().anyMatch(one -> one.compareTo(decimal(value)) == 0),
         Allowed.oneOf(written),
-        null,
-        null,
+        Collections.min(only),
+        Collections.max(only),
         only);
   }
 

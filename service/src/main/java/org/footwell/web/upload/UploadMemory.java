@@ -173,10 +173,10 @@ final class UploadMemory {
         if (held > mostHeld) {
           throw never("This request's values");
         }
-        if (counted() > stated && UploadMemory.this.counted() > mostHeld) {
-          throw busy();
-        }
-        if (shares.stream().mapToLong(share -> share.held).sum() > mostHeld) {
+        boolean beyondStated = counted() > stated && UploadMemory.this.counted() > mostHeld;
+        if (beyondStated || shares.stream().mapToLong(share -> share.held).sum() > mostHeld) {
+          // What it held is for the others at once: of two that do not fit together one goes on.
+          shares.remove(this);
           throw busy();
         }
       }
