@@ -162,8 +162,7 @@ class GeneratedClientIT {
     for (int i = 0; i < answers.size(); i++) {
       DriverCheckResult result = answers.get(i).answer().result();
       assertEquals(rows.get(i).getPartId(), result.getPart());
-      assertEquals(
-          i % 2 == 0 ? null : DriverCheckResult.OddOneOutEnum.QTS, result.getOddOneOut());
+      assertEquals(i % 2 == 0 ? null : DriverCheckResult.OddOneOutEnum.QTS, result.getOddOneOut());
     }
   }
 
