@@ -170,7 +170,7 @@ class GeneratedClientIT {
   void aFaultyRowIsAProblemWithItsLine() throws ApiException, IOException {
     SoundLevelRequest good = client.getObjectMapper().readValue(REQUEST, SoundLevelRequest.class);
     SoundLevelRequest bad = client.getObjectMapper().readValue(REQUEST, SoundLevelRequest.class);
-    bad.getDriver().setRatedOhm(-1.0);
+    bad.getDriver().ratedOhm(-1.0);
     List<Row<SoundLevelResult>> rows = api.soundLevelBatch(List.of(good, bad));
     assertTrue(rows.get(0).answered());
     assertNull(rows.get(0).problem());
@@ -183,7 +183,7 @@ class GeneratedClientIT {
   void aRefusalCarriesItsProblem() throws IOException {
     SoundLevelRequest request =
         client.getObjectMapper().readValue(REQUEST, SoundLevelRequest.class);
-    request.getDriver().setRatedOhm(-1.0);
+    request.getDriver().ratedOhm(-1.0);
     ApiException refused = assertThrows(ApiException.class, () -> api.soundLevel(request));
     assertEquals(422, refused.getCode());
     assertTrue(refused.getResponseBody().contains("/driver/rated_ohm"));
