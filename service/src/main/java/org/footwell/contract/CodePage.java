@@ -15,10 +15,18 @@ final class CodePage {
       <title>Footwell codes</title>
       <link rel="icon" href="/reference/favicon.svg" type="image/svg+xml">
       <style>
+      :root { color-scheme: light dark }
       body { font-family: sans-serif; margin: 1rem auto; max-width: 75rem; padding: 0 1rem; line-height: 1.4 }
       table { border-collapse: collapse; width: 100% }
-      th, td { border-bottom: 1px solid #ccc; padding: .4rem; text-align: left; vertical-align: top }
+      th, td { border-bottom: 1px solid #888; padding: .4rem; text-align: left; vertical-align: top }
       td:first-child { overflow-wrap: anywhere; min-width: 10rem }
+      /* A narrow screen has no room for columns: what belongs to a code stands below it. */
+      @media (max-width: 40rem) {
+        thead { display: none }
+        table, tbody, tr, td { display: block }
+        tr { border-bottom: 1px solid #888; padding: .6rem 0 }
+        td { border: 0; padding: .1rem 0 }
+      }
       </style>
       </head>
       <body>
