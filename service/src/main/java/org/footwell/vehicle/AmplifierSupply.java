@@ -4,9 +4,10 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
-import org.footwell.electrical.heat.AmplifierHeatRequest;
-import org.footwell.electrical.supply.SupplyCableRequest;
+import org.footwell.parts.ClassD;
 import org.footwell.parts.ConductorMaterial;
+import org.footwell.parts.OutputClass;
+import org.footwell.parts.ReturnPath;
 
 /** How an amplifier is supplied: what it draws, and the cable that feeds it. */
 public final class AmplifierSupply {
@@ -15,23 +16,20 @@ public final class AmplifierSupply {
 
   /** How an amplifier turns supply into output; with it, its current and heat are reviewed. */
   public record Draw(
-      @Schema(description = "How its output stages work") @NotNull
-          AmplifierHeatRequest.OutputClass outputClass,
+      @Schema(description = "How its output stages work") @NotNull OutputClass outputClass,
       @NotNull Double converterEfficiency,
       @Schema(description = "Current of each half without signal, A; needed for class AB")
           @DecimalMin("0.0001")
           @DecimalMax("20")
           Double quiescentCurrentA,
-      @Schema(description = "Losses of one output; needed for class D")
-          AmplifierHeatRequest.ClassD classD) {}
+      @Schema(description = "Losses of one output; needed for class D") ClassD classD) {}
 
   /** The supply cable of an amplifier; with it and {@code draw}, cable and fuse are reviewed. */
   public record Feed(
       @Schema(description = "Voltage at the battery while the amplifier plays, V") @NotNull
           Double supplyV,
       @Schema(description = "Length from the battery, one way, m") @NotNull Double oneWayM,
-      @Schema(description = "What brings the current back") @NotNull
-          SupplyCableRequest.ReturnPath returnPath,
+      @Schema(description = "What brings the current back") @NotNull ReturnPath returnPath,
       @Schema(
               description =
                   "Resistance of the body between the two earth points, ohm, when the body"

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.footwell.acoustic.alignment.SeatDelaysRequest;
 import org.footwell.acoustic.crossover.CrossoverFinding;
 import org.footwell.acoustic.crossover.CrossoverPlan;
 import org.footwell.acoustic.crossover.CrossoverPlanRequest;
@@ -16,8 +15,10 @@ import org.footwell.acoustic.crossover.CrossoverWay;
 import org.footwell.acoustic.crossover.CrossoverWayBuilder;
 import org.footwell.calculation.Rebase;
 import org.footwell.calculation.Run;
+import org.footwell.parts.Crossover;
 import org.footwell.parts.DriverBuilder;
 import org.footwell.parts.Filter;
+import org.footwell.parts.WayRole;
 import org.footwell.vehicle.PlanReviewResult.CrossoverLine;
 
 /** Whether both drivers are at ease where one channel hands over to another. */
@@ -60,7 +61,7 @@ final class CrossoverReview {
   }
 
   private Optional<CrossoverLine> line(int index) {
-    SeatDelaysRequest.Crossover crossover = plan.crossovers().get(index);
+    Crossover crossover = plan.crossovers().get(index);
     int lower = channel(crossover.lower());
     int upper = channel(crossover.upper());
     // At the crossover the lower channel plays with its highest driver, the upper with its lowest.
@@ -116,7 +117,7 @@ final class CrossoverReview {
     boolean subwoofer = plan.channels().get(channel).role() == VehiclePlan.Role.SUBWOOFER;
     return CrossoverWayBuilder.builder()
         .id(plan.channels().get(channel).id())
-        .role(subwoofer ? CrossoverWay.WayRole.SUBWOOFER : CrossoverWay.WayRole.WOOFER)
+        .role(subwoofer ? WayRole.SUBWOOFER : WayRole.WOOFER)
         .driver(
             DriverBuilder.builder()
                 .sdCm2(part.sdCm2())
@@ -127,8 +128,7 @@ final class CrossoverReview {
         .build();
   }
 
-  private CrossoverLine judged(
-      int index, SeatDelaysRequest.Crossover crossover, PlannedCrossover window) {
+  private CrossoverLine judged(int index, Crossover crossover, PlannedCrossover window) {
     double frequency = crossover.frequencyHz();
     Double lowest = window.lowestHz();
     boolean tooLow = lowest != null && frequency < lowest;
@@ -153,7 +153,7 @@ final class CrossoverReview {
   /** Its words go on with a comma in sentences of crossover-plan. */
   /** Holds the filters of both channels against the crossover they are said to make. */
   void remarkFilters() {
-    for (SeatDelaysRequest.Crossover crossover : plan.crossovers()) {
+    for (Crossover crossover : plan.crossovers()) {
       int lower = channel(crossover.lower());
       int upper = channel(crossover.upper());
       remarkFilter(

@@ -2,11 +2,11 @@ package org.footwell.vehicle;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.NotNull;
-import org.footwell.acoustic.enclosure.BoxPort;
-import org.footwell.acoustic.enclosure.LeakyBaffle;
 import org.footwell.calculation.rule.ExactlyOne;
 import org.footwell.calculation.rule.Without;
 import org.footwell.parts.Box;
+import org.footwell.parts.BoxPort;
+import org.footwell.parts.LeakyBaffle;
 
 /**
  * What the back of one driver works into, its own share of it where drivers share a box. Exactly one

@@ -8,8 +8,8 @@ import org.footwell.electrical.gain.GainChain;
 import org.footwell.electrical.gain.GainChainRequest;
 import org.footwell.electrical.gain.GainChainRequestBuilder;
 import org.footwell.electrical.gain.GainChainResult;
-import org.footwell.electrical.gain.Stage;
 import org.footwell.parts.AmplifierBuilder;
+import org.footwell.parts.Stage;
 
 /** The voltage to set each amplifier output to, where its sensitivity and the signal are known. */
 final class GainReview {

@@ -10,13 +10,13 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.footwell.acoustic.alignment.SeatDelaysRequest;
 import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Remark;
 import org.footwell.calculation.Run;
+import org.footwell.parts.Crossover;
 import org.footwell.parts.Filter;
 
 /** A plan whose references are followed: every id is unique and leads somewhere. */
@@ -160,7 +160,7 @@ final class Resolved {
 
   private void checkCrossovers(Map<String, Integer> channels) {
     for (int i = 0; i < plan.crossovers().size(); i++) {
-      SeatDelaysRequest.Crossover crossover = plan.crossovers().get(i);
+      Crossover crossover = plan.crossovers().get(i);
       if (!channels.containsKey(crossover.lower())) {
         dangling("/crossovers/" + i + "/lower", crossover.lower(), list("channels"), channels);
       }

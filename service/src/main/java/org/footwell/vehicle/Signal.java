@@ -6,15 +6,16 @@ import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.rule.ExactlyOne;
 import org.footwell.calculation.rule.Unique;
-import org.footwell.electrical.gain.FactoryOutput;
-import org.footwell.electrical.gain.GainChainRequest;
-import org.footwell.electrical.gain.Stage;
+import org.footwell.parts.FactoryOutput;
+import org.footwell.parts.HeadUnit;
+import org.footwell.parts.Stage;
+import org.footwell.parts.Terminals;
 
 /** What feeds the amplifiers; with it, and the sensitivity of an output, its gain target is given. */
 @ExactlyOne({"head_unit", "factory_output"})
 @Unique("stages.*.name")
 public record Signal(
-    @Schema(description = "A source with line outputs") GainChainRequest.HeadUnit headUnit,
+    @Schema(description = "A source with line outputs") HeadUnit headUnit,
     @Schema(description = "A source with loudspeaker outputs") FactoryOutput factoryOutput,
     @Schema(description = "Converter and processor between source and amplifiers") @Size(max = 7)
         List<@NotNull Stage> stages,
@@ -22,7 +23,7 @@ public record Signal(
         Double overlapDb,
     @NotNull Double testToneDbfs,
     @Schema(description = "Whether the target is measured open or loaded") @NotNull
-        GainChainRequest.Terminals terminals) {
+        Terminals terminals) {
 
   public Signal {
     stages = stages == null ? List.of() : stages;

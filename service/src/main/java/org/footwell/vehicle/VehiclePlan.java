@@ -9,19 +9,20 @@ import jakarta.validation.constraints.Pattern;
 import jakarta.validation.constraints.Size;
 import java.math.BigDecimal;
 import java.util.List;
-import org.footwell.acoustic.alignment.SeatDelaysRequest;
 import org.footwell.calculation.rule.ExactlyOne;
 import org.footwell.calculation.rule.Needed;
 import org.footwell.calculation.rule.Without;
-import org.footwell.electrical.gain.Stage;
 import org.footwell.parts.Cable;
+import org.footwell.parts.Crossover;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Money;
 import org.footwell.parts.Position;
+import org.footwell.parts.Processor;
 import org.footwell.parts.Rails;
 import org.footwell.parts.Ratings;
 import org.footwell.parts.Seat;
 import org.footwell.parts.Sensitivity;
+import org.footwell.parts.Stage;
 
 /** A vehicle, its parts and how they hang together; parts are listed once and referred to by id. */
 @Needed("seats.*.name")
@@ -46,9 +47,8 @@ public record VehiclePlan(
         @Size(min = 1, max = 16)
         List<@NotNull Channel> channels,
     @Schema(description = "Where channels cross over into each other") @Size(max = 32)
-        List<SeatDelaysRequest.@NotNull Crossover> crossovers,
-    @Schema(description = "The processor that delays the channels")
-        SeatDelaysRequest.Processor processor,
+        List<@NotNull Crossover> crossovers,
+    @Schema(description = "The processor that delays the channels") Processor processor,
     @Schema(description = "What feeds the amplifiers, for the gain targets") Signal signal,
     @Schema(description = "What is played; without it a sine") Programme programme,
     @Schema(description = "What was measured at handover, one entry per channel") @Size(max = 16)

@@ -1,5 +1,6 @@
 package org.footwell.acoustic.enclosure;
 
+import org.footwell.parts.BoxPort;
 import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.TimeUnit;

@@ -1,5 +1,6 @@
 package org.footwell.electrical.passive;
 
+import org.footwell.parts.LadderElement;
 import org.footwell.parts.CurveFrequencies;
 
 import org.footwell.parts.Box;
@@ -22,7 +23,7 @@ import org.footwell.electrical.impedance.ImpedanceCurveRequest;
 import org.footwell.electrical.impedance.ImpedanceFit;
 import org.footwell.electrical.impedance.ImpedanceFitRequest;
 import org.footwell.electrical.impedance.ImpedanceFitRequest.Reading;
-import org.footwell.electrical.passive.LadderElement.Place;
+import org.footwell.parts.LadderElement.Place;
 import org.footwell.parts.Filter;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;

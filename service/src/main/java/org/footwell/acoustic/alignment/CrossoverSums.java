@@ -5,11 +5,11 @@ import static org.footwell.acoustic.alignment.AlignmentFinding.POLARITY_WOULD_ME
 
 import java.util.ArrayList;
 import java.util.List;
-import org.footwell.acoustic.alignment.SeatDelaysRequest.Crossover;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.parts.Crossover;
 import org.footwell.physics.Decibels;
 
 /** How two channels add at their crossover frequency, at each seat. */

@@ -5,9 +5,9 @@ import static org.footwell.acoustic.alignment.AlignmentFinding.DELAY_EXCEEDS_MAX
 import static org.footwell.calculation.Source.DEFINITION;
 
 import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
-import org.footwell.acoustic.alignment.SeatDelaysRequest.Processor;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
+import org.footwell.parts.Processor;
 
 /** What can be set: exact delays, or those on the steps of a processor. */
 final class DelaySteps {

@@ -9,10 +9,10 @@ import static org.footwell.calculation.Source.DEFINITION;
 import java.util.ArrayList;
 import java.util.DoubleSummaryStatistics;
 import java.util.List;
-import org.footwell.acoustic.alignment.SeatDelaysRequest.Crossover;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
+import org.footwell.parts.Crossover;
 import org.footwell.parts.Filter;
 import org.footwell.physics.AnalogFilter;
 

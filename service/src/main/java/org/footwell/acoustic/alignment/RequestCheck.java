@@ -9,11 +9,11 @@ import static org.footwell.calculation.CoreFault.NOT_ALLOWED;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
-import org.footwell.acoustic.alignment.SeatDelaysRequest.Crossover;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
 import org.footwell.calculation.Given;
 import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
+import org.footwell.parts.Crossover;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Seat;
 

@@ -1,8 +1,6 @@
 package org.footwell.acoustic.alignment;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.constraints.DecimalMax;
-import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
@@ -13,8 +11,10 @@ import org.footwell.calculation.rule.Needed;
 import org.footwell.calculation.rule.Needs;
 import org.footwell.calculation.rule.RefersTo;
 import org.footwell.calculation.rule.Unique;
+import org.footwell.parts.Crossover;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Position;
+import org.footwell.parts.Processor;
 import org.footwell.parts.Seat;
 
 /**
@@ -137,36 +137,4 @@ public record SeatDelaysRequest(
       @Schema(description = "Name of the channel") @NotNull @Size(min = 1, max = 60) String channel,
       @Schema(description = "Name of the seat") @NotNull @Size(min = 1, max = 60) String seat,
       @NotNull Double distanceM) {}
-
-  /** Where one channel hands over to another. */
-  public record Crossover(
-      @Schema(description = "Name of the channel that plays below the frequency")
-          @NotNull
-          @Size(min = 1, max = 60)
-          String lower,
-      @Schema(description = "Name of the channel that plays above it")
-          @NotNull
-          @Size(min = 1, max = 60)
-          String upper,
-      @Schema(description = "Crossover frequency, Hz")
-          @NotNull
-          @DecimalMin("1")
-          @DecimalMax("40000")
-          Double frequencyHz) {}
-
-  /** What sets the delays. */
-  public record Processor(
-      @NotNull @DecimalMin("8000") @DecimalMax("384000") Double rateHz,
-      @Schema(
-              description =
-                  "Smallest step of a delay, samples; below 1 where steps are finer than a sample")
-          @DecimalMin("0.001")
-          @DecimalMax("1024")
-          Double stepSamples,
-      Double maximumDelayMs) {
-
-    public Processor {
-      stepSamples = stepSamples == null ? Double.valueOf(1) : stepSamples;
-    }
-  }
 }

@@ -8,9 +8,9 @@ import java.util.Comparator;
 import java.util.List;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.HighLimit;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.LowLimit;
-import org.footwell.acoustic.crossover.CrossoverWay.WayRole;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
+import org.footwell.parts.WayRole;
 
 /**
  * How low and how high each way may be used.

@@ -9,6 +9,7 @@ import org.footwell.calculation.Built;
 import org.footwell.calculation.rule.Ascending;
 import org.footwell.calculation.rule.Needed;
 import org.footwell.parts.Driver;
+import org.footwell.parts.WayRole;
 
 /** One way on one side of the vehicle: its driver, and what it is used for. */
 @Built
@@ -49,29 +50,6 @@ public record CrossoverWay(
         @DecimalMin("1")
         @DecimalMax("5000")
         Double spacingToNextMm) {
-
-  /** What a driver is used as. */
-  public enum WayRole {
-    /** The lowest octaves only, from a place the ear must not find. */
-    SUBWOOFER,
-    /** Bass, or bass and middle. */
-    WOOFER,
-    /** The middle. */
-    MIDRANGE,
-    /** The top. */
-    TWEETER,
-    /** As much as it can. */
-    FULL_RANGE;
-
-    /** Whether two roles tell which lies below; full range may stand anywhere. */
-    static boolean decideOrder(WayRole one, WayRole other) {
-      return one != null
-          && other != null
-          && one != other
-          && one != FULL_RANGE
-          && other != FULL_RANGE;
-    }
-  }
 
   /** The resonance that counts, Hz, or null when none is known. */
   Double resonanceHz() {

@@ -4,10 +4,10 @@ import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.footwell.acoustic.crossover.CrossoverWay.WayRole;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Sensitivity.Basis;
+import org.footwell.parts.WayRole;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.Piston;
 import org.footwell.physics.SensitivityBases;

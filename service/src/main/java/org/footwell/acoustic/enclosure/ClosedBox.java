@@ -26,6 +26,7 @@ import org.footwell.loudspeaker.Radiator;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.FilterFault;
 import org.footwell.parts.FrequencyFault;
+import org.footwell.parts.LeakyBaffle;
 import org.footwell.parts.Safety;
 import org.footwell.physics.Air;
 import org.footwell.physics.CabinGain;

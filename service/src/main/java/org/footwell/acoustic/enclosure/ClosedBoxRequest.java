@@ -11,6 +11,7 @@ import org.footwell.parts.Cabin;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Driver;
 import org.footwell.parts.Filter;
+import org.footwell.parts.LeakyBaffle;
 
 /** A driver in a closed box or in a large leaky baffle, and what drives it. */
 @Built

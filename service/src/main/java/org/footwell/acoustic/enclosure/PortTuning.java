@@ -8,6 +8,7 @@ import org.footwell.calculation.Formula;
 import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.parts.BoxPort;
 
 /**
  * A port and the tuning it gives a box.

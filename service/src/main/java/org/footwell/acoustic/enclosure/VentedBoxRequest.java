@@ -8,6 +8,7 @@ import org.footwell.calculation.rule.AtMostOne;
 import org.footwell.calculation.rule.Needs;
 import org.footwell.calculation.rule.Without;
 import org.footwell.parts.Box;
+import org.footwell.parts.BoxPort;
 import org.footwell.parts.Cabin;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Driver;

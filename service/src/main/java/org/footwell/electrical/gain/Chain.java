@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
+import org.footwell.parts.Stage;
 import org.footwell.physics.Decibels;
 
 /**

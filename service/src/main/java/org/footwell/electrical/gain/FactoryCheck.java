@@ -5,8 +5,10 @@ import static org.footwell.calculation.Source.DEFINITION;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.electrical.gain.FactoryOutput.TurnOn;
 import org.footwell.electrical.gain.GainChainResult.FactorySource;
+import org.footwell.parts.FactoryOutput;
+import org.footwell.parts.FactoryOutput.TurnOn;
+import org.footwell.parts.Stage;
 import org.footwell.physics.Electricity;
 
 /** What a factory output really gives, and what has to be known before anything is joined to it. */

@@ -10,11 +10,12 @@ import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.electrical.gain.Chain.Link;
-import org.footwell.electrical.gain.GainChainRequest.Terminals;
 import org.footwell.electrical.gain.GainChainRequest.Weighting;
 import org.footwell.electrical.gain.GainChainResult.FactorySource;
 import org.footwell.electrical.gain.GainChainResult.Setting;
+import org.footwell.parts.FactoryOutput;
 import org.footwell.parts.Safety;
+import org.footwell.parts.Terminals;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.Electricity;
 

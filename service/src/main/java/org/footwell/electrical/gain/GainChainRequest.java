@@ -10,6 +10,10 @@ import org.footwell.calculation.Built;
 import org.footwell.calculation.rule.ExactlyOne;
 import org.footwell.calculation.rule.Unique;
 import org.footwell.parts.Amplifier;
+import org.footwell.parts.FactoryOutput;
+import org.footwell.parts.HeadUnit;
+import org.footwell.parts.Stage;
+import org.footwell.parts.Terminals;
 
 /** A chain for one channel. */
 @Built
@@ -47,16 +51,6 @@ public record GainChainRequest(
     return known == null ? 0 : known;
   }
 
-  /** A source with line outputs. */
-  public record HeadUnit(
-      @Schema(
-              description =
-                  "RMS voltage of a full-scale sine at the chosen volume, still clean, V, with the"
-                      + " next device connected")
-          @NotNull
-          Double cleanOutputV,
-      Double noiseUv) {}
-
   /** How loud a voltage at the amplifier is at the seat. */
   public record Seat(
       @Schema(
@@ -91,13 +85,5 @@ public record GainChainRequest(
     A,
     /** All frequencies of the audio range alike. */
     UNWEIGHTED
-  }
-
-  /** What hangs on the amplifier while the target is measured. */
-  public enum Terminals {
-    /** Nothing but the meter. */
-    OPEN,
-    /** The load. */
-    LOADED
   }
 }

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.parts.Terminals;
 
 /** How to set a chain, what to measure then, and how much noise it makes. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -15,7 +16,7 @@ public record GainChainResult(
                     + " tone, V; terminals as asked for")
         double targetV,
     @Schema(description = "Whether target_v is for open or loaded terminals")
-        GainChainRequest.Terminals targetTerminals,
+        Terminals targetTerminals,
     @Schema(description = "The target with terminals open, V RMS") double targetOpenV,
     @Schema(description = "The target with the load connected, V RMS") double targetLoadedV,
     @Schema(description = "Power the test tone puts into the load, W; absent when open")

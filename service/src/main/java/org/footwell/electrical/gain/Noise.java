@@ -6,6 +6,7 @@ import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.electrical.gain.GainChainRequest.Seat;
+import org.footwell.parts.Stage;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.SensitivityBases;
 

@@ -8,9 +8,10 @@ import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
 import org.footwell.calculation.rule.Ascending;
-import org.footwell.calculation.rule.ExactlyOne;
 import org.footwell.calculation.rule.Needed;
 import org.footwell.parts.Amplifier;
+import org.footwell.parts.ClassD;
+import org.footwell.parts.OutputClass;
 
 /** An amplifier on its supply, with what hangs on each of its channels. */
 @Built
@@ -100,42 +101,6 @@ public record AmplifierHeatRequest(
       topology = topology == null ? Topology.SPLIT_RAILS : topology;
       phaseDeg = phaseDeg == null ? Double.valueOf(0) : phaseDeg;
     }
-  }
-
-  /**
-   * Losses of a class D stage in two parts: one that is always there and one that grows with the
-   * square of the output current.
-   */
-  @ExactlyOne({"on_ohm", "full_power_efficiency"})
-  public record ClassD(
-      @Schema(description = "Loss without signal: switching, driving and control, W")
-          @NotNull
-          @DecimalMin("0")
-          @DecimalMax("500")
-          Double idleLossW,
-      @Schema(
-              description =
-                  "Resistance in the way of the output current: switches, filter coils and tracks,"
-                      + " ohm")
-          @DecimalMin("0")
-          @DecimalMax("10")
-          Double onOhm,
-      @Schema(
-              description =
-                  "Output over rail power with a sine at full swing into a resistance of load_ohm,"
-                      + " as a ratio, without the converter")
-          @DecimalMin("0.3")
-          @DecimalMax("1")
-          Double fullPowerEfficiency) {}
-
-  /** How an output stage works. */
-  public enum OutputClass {
-    /** One half carries the current at a time, none without signal. */
-    CLASS_B,
-    /** As class B, with a quiescent current through both halves. */
-    CLASS_AB,
-    /** Switching, with a filter behind. */
-    CLASS_D
   }
 
   /** How an output stands between its rails. */

@@ -5,9 +5,9 @@ import org.footwell.calculation.Given;
 import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.heat.AmplifierHeatRequest.ChannelStage;
-import org.footwell.electrical.heat.AmplifierHeatRequest.OutputClass;
 import org.footwell.electrical.heat.AmplifierHeatResult.ChannelHeat;
 import org.footwell.electrical.heat.Supply.Drawn;
+import org.footwell.parts.OutputClass;
 
 /** What is refused before anything is computed, and what is said about the outcome. */
 final class HeatRules {

@@ -13,9 +13,9 @@ import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.electrical.heat.AmplifierHeatRequest.ChannelStage;
-import org.footwell.electrical.heat.AmplifierHeatRequest.ClassD;
-import org.footwell.electrical.heat.AmplifierHeatRequest.OutputClass;
 import org.footwell.electrical.heat.AmplifierHeatRequest.Topology;
+import org.footwell.parts.ClassD;
+import org.footwell.parts.OutputClass;
 
 /**
  * An output stage as its load sees it. The current of a bridge passes both halves: the same as one

@@ -1,11 +1,11 @@
 package org.footwell.electrical.passive;
 
-import static org.footwell.electrical.passive.LadderElement.Place.SERIES;
-import static org.footwell.electrical.passive.LadderElement.Place.SHUNT;
 import static org.footwell.electrical.passive.PassiveFilterResult.Purpose.COMPENSATION;
 import static org.footwell.electrical.passive.PassiveFilterResult.Purpose.HIGH_PASS;
 import static org.footwell.electrical.passive.PassiveFilterResult.Purpose.LOW_PASS;
 import static org.footwell.electrical.passive.PassiveFilterResult.Purpose.PAD;
+import static org.footwell.parts.LadderElement.Place.SERIES;
+import static org.footwell.parts.LadderElement.Place.SHUNT;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -14,9 +14,11 @@ import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.electrical.passive.PassiveFilterResult.Part;
 import org.footwell.electrical.passive.PassiveFilterResult.Purpose;
+import org.footwell.loudspeaker.Ladder;
 import org.footwell.loudspeaker.VoiceCoil;
 import org.footwell.parts.Driver;
 import org.footwell.parts.Filter;
+import org.footwell.parts.LadderElement;
 import org.footwell.parts.PreferredSeries;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.Phasor;

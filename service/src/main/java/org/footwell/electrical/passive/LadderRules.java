@@ -8,6 +8,7 @@ import java.util.List;
 import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
+import org.footwell.parts.LadderElement;
 
 /** What a ladder must be so that currents and voltages are finite. */
 final class LadderRules {

@@ -1,13 +1,14 @@
 package org.footwell.electrical.passive;
 
-import static org.footwell.electrical.passive.LadderElement.Place.SERIES;
-import static org.footwell.electrical.passive.LadderElement.Place.SHUNT;
+import static org.footwell.parts.LadderElement.Place.SERIES;
+import static org.footwell.parts.LadderElement.Place.SHUNT;
 
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Source;
 import org.footwell.parts.Filter;
+import org.footwell.parts.LadderElement;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.FilterPrototype.Section;
 

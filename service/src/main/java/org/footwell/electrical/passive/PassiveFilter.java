@@ -28,6 +28,7 @@ import org.footwell.electrical.impedance.Extremes;
 import org.footwell.electrical.impedance.Extremes.Place;
 import org.footwell.electrical.passive.FilterCurves.Deviations;
 import org.footwell.electrical.passive.PassiveFilterResult.Part;
+import org.footwell.loudspeaker.Ladder;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Filter.Kind;

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.parts.LadderElement;
 
 /**
  * Parts of a passive filter and what they do. Levels are voltages at the load over that at the

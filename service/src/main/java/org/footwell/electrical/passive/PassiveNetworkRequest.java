@@ -14,6 +14,7 @@ import org.footwell.calculation.rule.Without;
 import org.footwell.parts.Box;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Driver;
+import org.footwell.parts.LadderElement;
 
 /** A passive network between an amplifier and a driver. */
 @Built

@@ -16,8 +16,8 @@ import static org.footwell.electrical.supply.BudgetFinding.STANDBY_TOO_SHORT;
 
 import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
-import org.footwell.electrical.supply.SupplyBudgetRequest.Battery;
 import org.footwell.electrical.supply.SupplyBudgetResult.SupplyState;
+import org.footwell.parts.Battery;
 
 /** What a fitter says about the figures of a budget. */
 final class BudgetRules {

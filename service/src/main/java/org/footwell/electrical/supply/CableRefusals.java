@@ -5,8 +5,8 @@ import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.supply.SupplyCableRequest.Branch;
-import org.footwell.electrical.supply.SupplyCableRequest.ReturnPath;
 import org.footwell.parts.Cable;
+import org.footwell.parts.ReturnPath;
 
 /** What a supply cable cannot be. */
 final class CableRefusals {

@@ -16,12 +16,12 @@ import static org.footwell.electrical.supply.CableFinding.SIZE_NOT_STANDARD;
 
 import java.util.List;
 import org.footwell.calculation.Run;
-import org.footwell.electrical.supply.SupplyCableRequest.ReturnPath;
 import org.footwell.electrical.supply.SupplyCableResult.FuseSeries;
 import org.footwell.electrical.supply.SupplyCableResult.SizedBranch;
 import org.footwell.electrical.supply.SupplyCableResult.SizedCable;
 import org.footwell.parts.Cable;
 import org.footwell.parts.ConductorMaterial;
+import org.footwell.parts.ReturnPath;
 import org.footwell.physics.Conductors;
 
 /** The rules of the trade that hold whatever the numbers are, and those about what was given. */

@@ -6,7 +6,7 @@ import static org.footwell.calculation.Source.DEFINITION;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.electrical.supply.SupplyBudgetRequest.Battery;
+import org.footwell.parts.Battery;
 
 /** How long a battery lasts. */
 final class Discharge {

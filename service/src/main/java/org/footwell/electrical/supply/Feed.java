@@ -2,8 +2,8 @@ package org.footwell.electrical.supply;
 
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
-import org.footwell.electrical.supply.SupplyBudgetRequest.Battery;
 import org.footwell.electrical.supply.SupplyBudgetRequest.SoundSystem;
+import org.footwell.parts.Battery;
 import org.footwell.physics.ConstantPower;
 
 /**

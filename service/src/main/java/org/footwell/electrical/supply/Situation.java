@@ -8,9 +8,9 @@ import static org.footwell.electrical.supply.BudgetFinding.SUPPLY_COLLAPSES;
 
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
-import org.footwell.electrical.supply.SupplyBudgetRequest.Battery;
 import org.footwell.electrical.supply.SupplyBudgetRequest.SoundSystem;
 import org.footwell.electrical.supply.SupplyBudgetResult.SupplyState;
+import org.footwell.parts.Battery;
 import org.footwell.physics.ConstantPower;
 import org.footwell.physics.Decibels;
 

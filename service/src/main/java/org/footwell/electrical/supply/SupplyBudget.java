@@ -7,9 +7,9 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.electrical.supply.SupplyBudgetRequest.Alternator;
-import org.footwell.electrical.supply.SupplyBudgetRequest.Battery;
 import org.footwell.electrical.supply.SupplyBudgetResult.SupplyState;
+import org.footwell.parts.Alternator;
+import org.footwell.parts.Battery;
 import org.footwell.parts.Safety;
 import org.footwell.physics.ConstantPower;
 

@@ -12,6 +12,7 @@ import org.footwell.calculation.rule.ExactlyOne;
 import org.footwell.calculation.rule.Needed;
 import org.footwell.calculation.rule.Unique;
 import org.footwell.parts.Cable;
+import org.footwell.parts.ReturnPath;
 
 /** A supply cable to be sized or checked, and what loads it. */
 @Built
@@ -100,14 +101,6 @@ public record SupplyCableRequest(
     fuseDistanceLimitM = fuseDistanceLimitM == null ? Double.valueOf(0.45) : fuseDistanceLimitM;
     fuseLoading = fuseLoading == null ? Double.valueOf(0.8) : fuseLoading;
     fuseHeatFactor = fuseHeatFactor == null ? Double.valueOf(1) : fuseHeatFactor;
-  }
-
-  /** What brings the current back. */
-  public enum ReturnPath {
-    /** A second cable of the same kind and length. */
-    CABLE,
-    /** The body of the vehicle. */
-    BODY
   }
 
   /** A load of constant power. */

@@ -8,8 +8,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.footwell.acoustic.alignment.MeasuredArrival.Method;
-import org.footwell.acoustic.alignment.SeatDelaysRequest.Processor;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.SeatMicrophone;
+import org.footwell.parts.Processor;
 import org.junit.jupiter.api.Test;
 
 /** Delays from arrivals that were measured instead of distances. */

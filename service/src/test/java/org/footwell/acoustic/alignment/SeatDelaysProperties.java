@@ -14,6 +14,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Filter.Kind;
+import org.footwell.parts.Processor;
 
 class SeatDelaysProperties {
 
@@ -115,7 +116,7 @@ class SeatDelaysProperties {
   void roundingIsNeverOffByMoreThanHalfAStep(
       @ForAll long seed, @ForAll @IntRange(min = 1, max = 16) int step) {
     Setup setup = random(seed, 6, 2, 0);
-    setup.asked.processor(new SeatDelaysRequest.Processor(44100.0, (double) step, null));
+    setup.asked.processor(new Processor(44100.0, (double) step, null));
     for (SeatDelaysResult.ChannelDelay channel : setup.result().channels()) {
       assertTrue(Math.abs(channel.roundingErrorUs()) <= 1e6 * step / 44100 / 2 + 1e-6);
       assertEquals(0, channel.delaySamples() % step);

@@ -16,7 +16,6 @@ import java.util.List;
 import java.util.Map;
 import org.footwell.Answers;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.Distance;
-import org.footwell.acoustic.alignment.SeatDelaysRequest.Processor;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.Fault;
@@ -24,6 +23,7 @@ import org.footwell.calculation.Finding;
 import org.footwell.calculation.Verdict;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Filter.Kind;
+import org.footwell.parts.Processor;
 import org.footwell.parts.SeatBuilder;
 import org.junit.jupiter.api.Test;
 

@@ -1,8 +1,8 @@
 package org.footwell.acoustic.crossover;
 
-import org.footwell.acoustic.crossover.CrossoverWay.WayRole;
 import org.footwell.parts.DriverBuilder;
 import org.footwell.parts.Sensitivity;
+import org.footwell.parts.WayRole;
 
 /** A way and its driver, to be changed in one row. */
 final class DraftWay {

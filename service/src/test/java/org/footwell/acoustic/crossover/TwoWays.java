@@ -4,12 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import org.footwell.Answers;
 import org.footwell.acoustic.crossover.CrossoverPlanRequest.ProgrammeKind;
-import org.footwell.acoustic.crossover.CrossoverWay.WayRole;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
 import org.footwell.parts.Filter.Kind;
 import org.footwell.parts.Sensitivity;
 import org.footwell.parts.Sensitivity.Basis;
+import org.footwell.parts.WayRole;
 
 /** A request to be changed: a midrange and a tweeter of round numbers at 100 dB SPL. */
 final class TwoWays {

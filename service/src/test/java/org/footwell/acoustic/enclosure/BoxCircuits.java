@@ -3,6 +3,7 @@ package org.footwell.acoustic.enclosure;
 import java.util.function.ToDoubleFunction;
 import org.footwell.acoustic.enclosure.lowend.BoxPoint;
 import org.footwell.parts.DriverBuilder;
+import org.footwell.parts.LeakyBaffle;
 import org.footwell.reference.OutsideCheck;
 import org.footwell.reference.ReferenceTable.Row;
 

@@ -19,6 +19,7 @@ import org.footwell.parts.BoxBuilder;
 import org.footwell.parts.Cabin.TransferPoint;
 import org.footwell.parts.CabinBuilder;
 import org.footwell.parts.Filter;
+import org.footwell.parts.LeakyBaffle;
 import org.junit.jupiter.api.Test;
 
 class ClosedBoxTest {

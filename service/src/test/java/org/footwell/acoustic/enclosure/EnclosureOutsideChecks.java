@@ -3,6 +3,7 @@ package org.footwell.acoustic.enclosure;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.footwell.acoustic.enclosure.lowend.BoxPoint;
+import org.footwell.parts.BoxPort;
 import org.footwell.reference.OutsideCheck;
 import org.footwell.reference.OutsideChecks;
 import org.footwell.reference.ReferenceTable.Row;

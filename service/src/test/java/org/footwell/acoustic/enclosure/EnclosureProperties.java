@@ -10,6 +10,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.footwell.acoustic.enclosure.lowend.BoxPoint;
 import org.footwell.acoustic.enclosure.lowend.BoxResponse;
 import org.footwell.parts.DriverBuilder;
+import org.footwell.parts.LeakyBaffle;
 
 class EnclosureProperties {
 

@@ -5,6 +5,7 @@ import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
 import org.footwell.parts.BoxBuilder;
+import org.footwell.parts.BoxPortBuilder;
 import org.footwell.parts.DriverBuilder;
 
 /** A request to be changed: a box to be found at 1 V, with a port of 100 mm. */

@@ -8,14 +8,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.footwell.Answers;
-import org.footwell.acoustic.enclosure.BoxPort.End;
-import org.footwell.acoustic.enclosure.BoxPort.Slot;
 import org.footwell.acoustic.enclosure.lowend.BoxLimits;
 import org.footwell.acoustic.enclosure.lowend.BoxPoint;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Step;
 import org.footwell.calculation.Verdict;
+import org.footwell.parts.BoxPort.End;
+import org.footwell.parts.BoxPort.Slot;
 import org.junit.jupiter.api.Test;
 
 class VentedBoxTest {

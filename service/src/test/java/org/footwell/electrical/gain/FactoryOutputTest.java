@@ -9,7 +9,11 @@ import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Verdict;
-import org.footwell.electrical.gain.FactoryOutput.TurnOn;
+import org.footwell.parts.FactoryOutput;
+import org.footwell.parts.FactoryOutput.TurnOn;
+import org.footwell.parts.FactoryOutputBuilder;
+import org.footwell.parts.Stage;
+import org.footwell.parts.StageBuilder;
 import org.junit.jupiter.api.Test;
 
 class FactoryOutputTest {

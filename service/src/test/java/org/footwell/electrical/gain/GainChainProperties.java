@@ -6,8 +6,10 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
-import org.footwell.electrical.gain.GainChainRequest.HeadUnit;
 import org.footwell.electrical.gain.GainChainResult.Setting;
+import org.footwell.parts.HeadUnit;
+import org.footwell.parts.Stage;
+import org.footwell.parts.StageBuilder;
 
 class GainChainProperties {
 

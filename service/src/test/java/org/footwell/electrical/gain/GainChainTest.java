@@ -15,14 +15,16 @@ import org.footwell.calculation.Engine;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Shape;
 import org.footwell.calculation.Verdict;
-import org.footwell.electrical.gain.GainChainRequest.HeadUnit;
 import org.footwell.electrical.gain.GainChainRequest.Seat;
-import org.footwell.electrical.gain.GainChainRequest.Terminals;
 import org.footwell.electrical.gain.GainChainRequest.Weighting;
 import org.footwell.electrical.gain.GainChainResult.Setting;
-import org.footwell.electrical.gain.Stage.Gain;
-import org.footwell.electrical.gain.Stage.Sensitivity;
 import org.footwell.parts.AmplifierBuilder;
+import org.footwell.parts.HeadUnit;
+import org.footwell.parts.Stage;
+import org.footwell.parts.Stage.Gain;
+import org.footwell.parts.Stage.Sensitivity;
+import org.footwell.parts.StageBuilder;
+import org.footwell.parts.Terminals;
 import org.junit.jupiter.api.Test;
 
 class GainChainTest {

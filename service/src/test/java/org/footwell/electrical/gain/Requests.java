@@ -6,10 +6,13 @@ import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
-import org.footwell.electrical.gain.GainChainRequest.HeadUnit;
-import org.footwell.electrical.gain.GainChainRequest.Terminals;
-import org.footwell.electrical.gain.Stage.Gain;
-import org.footwell.electrical.gain.Stage.Sensitivity;
+import org.footwell.parts.FactoryOutput;
+import org.footwell.parts.HeadUnit;
+import org.footwell.parts.Stage;
+import org.footwell.parts.Stage.Gain;
+import org.footwell.parts.Stage.Sensitivity;
+import org.footwell.parts.StageBuilder;
+import org.footwell.parts.Terminals;
 
 /** Shorthand for requests with little in them, and for what is answered. */
 final class Requests {

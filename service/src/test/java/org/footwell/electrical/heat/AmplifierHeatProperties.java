@@ -9,11 +9,11 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.Scale;
 import org.footwell.electrical.heat.AmplifierHeatRequest.ChannelStage;
-import org.footwell.electrical.heat.AmplifierHeatRequest.ClassD;
 import org.footwell.electrical.heat.AmplifierHeatRequest.Topology;
 import org.footwell.electrical.heat.AmplifierHeatResult.ChannelHeat;
 import org.footwell.electrical.heat.AmplifierHeatResult.Draw;
 import org.footwell.electrical.heat.AmplifierHeatResult.TotalDraw;
+import org.footwell.parts.ClassD;
 
 class AmplifierHeatProperties {
 

@@ -7,8 +7,8 @@ import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Fault;
 import org.footwell.electrical.heat.AmplifierHeatRequest.ChannelStage;
-import org.footwell.electrical.heat.AmplifierHeatRequest.ClassD;
-import org.footwell.electrical.heat.AmplifierHeatRequest.OutputClass;
+import org.footwell.parts.ClassD;
+import org.footwell.parts.OutputClass;
 import org.junit.jupiter.api.Test;
 
 class AmplifierHeatRefusalsTest {

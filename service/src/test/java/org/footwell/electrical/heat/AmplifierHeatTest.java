@@ -14,10 +14,10 @@ import org.footwell.calculation.Engine;
 import org.footwell.calculation.Shape;
 import org.footwell.calculation.Verdict;
 import org.footwell.electrical.heat.AmplifierHeatRequest.ChannelStage;
-import org.footwell.electrical.heat.AmplifierHeatRequest.ClassD;
 import org.footwell.electrical.heat.AmplifierHeatRequest.Topology;
 import org.footwell.electrical.heat.AmplifierHeatResult.ChannelHeat;
 import org.footwell.electrical.heat.AmplifierHeatResult.TotalDraw;
+import org.footwell.parts.ClassD;
 import org.junit.jupiter.api.Test;
 
 class AmplifierHeatTest {

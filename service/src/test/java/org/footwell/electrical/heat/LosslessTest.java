@@ -6,7 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Finding;
-import org.footwell.electrical.heat.AmplifierHeatRequest.ClassD;
+import org.footwell.parts.ClassD;
 import org.junit.jupiter.api.Test;
 
 /** Stages without heat and supplies without end do not exist. */

@@ -7,11 +7,11 @@ import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
 import org.footwell.electrical.heat.AmplifierHeatRequest.ChannelStage;
-import org.footwell.electrical.heat.AmplifierHeatRequest.ClassD;
-import org.footwell.electrical.heat.AmplifierHeatRequest.OutputClass;
 import org.footwell.electrical.heat.AmplifierHeatRequest.Topology;
 import org.footwell.parts.Amplifier;
 import org.footwell.parts.AmplifierBuilder;
+import org.footwell.parts.ClassD;
+import org.footwell.parts.OutputClass;
 
 /** Shorthand for requests with little in them, and for what is answered. */
 final class Requests {

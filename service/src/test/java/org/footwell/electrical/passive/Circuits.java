@@ -1,8 +1,8 @@
 package org.footwell.electrical.passive;
 
-import static org.footwell.electrical.passive.LadderElement.Place.SERIES;
-import static org.footwell.electrical.passive.LadderElement.Place.SHUNT;
-import static org.footwell.electrical.passive.LadderElement.Wiring.IN_PARALLEL;
+import static org.footwell.parts.LadderElement.Place.SERIES;
+import static org.footwell.parts.LadderElement.Place.SHUNT;
+import static org.footwell.parts.LadderElement.Wiring.IN_PARALLEL;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -15,6 +15,8 @@ import org.footwell.parts.BoxBuilder;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Driver;
 import org.footwell.parts.DriverBuilder;
+import org.footwell.parts.LadderElement;
+import org.footwell.parts.LadderElementBuilder;
 import org.footwell.reference.OutsideCheck;
 
 /**

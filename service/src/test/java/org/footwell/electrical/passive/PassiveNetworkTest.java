@@ -1,8 +1,8 @@
 package org.footwell.electrical.passive;
 
-import static org.footwell.electrical.passive.LadderElement.Place.SERIES;
-import static org.footwell.electrical.passive.LadderElement.Place.SHUNT;
-import static org.footwell.electrical.passive.LadderElement.Wiring.IN_PARALLEL;
+import static org.footwell.parts.LadderElement.Place.SERIES;
+import static org.footwell.parts.LadderElement.Place.SHUNT;
+import static org.footwell.parts.LadderElement.Wiring.IN_PARALLEL;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -17,6 +17,8 @@ import org.footwell.electrical.passive.PassiveNetworkResult.Point;
 import org.footwell.parts.Box;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Driver;
+import org.footwell.parts.LadderElement;
+import org.footwell.parts.LadderElementBuilder;
 import org.junit.jupiter.api.Test;
 
 class PassiveNetworkTest {

@@ -2,18 +2,21 @@ package org.footwell.electrical.supply;
 
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
+import org.footwell.parts.AlternatorBuilder;
+import org.footwell.parts.BatteryBuilder;
+import org.footwell.parts.ConsumersBuilder;
 
 /**
  * A request to be changed, with round numbers: a regulated amplifier draws 200 W, always, through
  * 0.1 ohm of battery and cable from a battery resting at 12 V: 20 A.
  */
 final class Budget {
-  final SupplyBudgetRequestAlternatorBuilder alternator =
-      SupplyBudgetRequestAlternatorBuilder.builder().idleA(60.0).cruiseA(120.0).voltageV(14.0);
-  final SupplyBudgetRequestConsumersBuilder consumers =
-      SupplyBudgetRequestConsumersBuilder.builder().runningA(40.0).engineOffA(0.0).standbyMa(47.0);
-  final SupplyBudgetRequestBatteryBuilder battery =
-      SupplyBudgetRequestBatteryBuilder.builder()
+  final AlternatorBuilder alternator =
+      AlternatorBuilder.builder().idleA(60.0).cruiseA(120.0).voltageV(14.0);
+  final ConsumersBuilder consumers =
+      ConsumersBuilder.builder().runningA(40.0).engineOffA(0.0).standbyMa(47.0);
+  final BatteryBuilder battery =
+      BatteryBuilder.builder()
           .capacityAh(100.0)
           .peukertExponent(1.2)
           .restingV(12.0)

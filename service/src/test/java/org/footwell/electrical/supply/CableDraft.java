@@ -2,9 +2,9 @@ package org.footwell.electrical.supply;
 
 import java.util.List;
 import org.footwell.electrical.supply.SupplyCableRequest.Branch;
-import org.footwell.electrical.supply.SupplyCableRequest.ReturnPath;
 import org.footwell.parts.CableBuilder;
 import org.footwell.parts.ConductorMaterial;
+import org.footwell.parts.ReturnPath;
 
 /** A request to be changed: the main cable, and what loads it. */
 final class CableDraft {

@@ -5,10 +5,10 @@ import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.electrical.supply.SupplyCableRequest.Branch;
 import org.footwell.electrical.supply.SupplyCableRequest.ConstantPower;
-import org.footwell.electrical.supply.SupplyCableRequest.ReturnPath;
 import org.footwell.parts.Cable;
 import org.footwell.parts.CableBuilder;
 import org.footwell.parts.ConductorMaterial;
+import org.footwell.parts.ReturnPath;
 
 /** Cables to be sized, and what is answered. */
 final class Cables {

@@ -8,8 +8,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
-import org.footwell.electrical.supply.SupplyCableRequest.ReturnPath;
 import org.footwell.electrical.supply.SupplyCableResult.SizedCable;
+import org.footwell.parts.ReturnPath;
 
 class SupplyCableProperties {
 

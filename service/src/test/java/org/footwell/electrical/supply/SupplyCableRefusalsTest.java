@@ -5,7 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Fault;
-import org.footwell.electrical.supply.SupplyCableRequest.ReturnPath;
+import org.footwell.parts.ReturnPath;
 import org.junit.jupiter.api.Test;
 
 class SupplyCableRefusalsTest {

@@ -13,7 +13,6 @@ import org.footwell.calculation.Step;
 import org.footwell.calculation.Verdict;
 import org.footwell.electrical.supply.SupplyCableRequest.Branch;
 import org.footwell.electrical.supply.SupplyCableRequest.ConstantPower;
-import org.footwell.electrical.supply.SupplyCableRequest.ReturnPath;
 import org.footwell.electrical.supply.SupplyCableResult.FuseSeries;
 import org.footwell.electrical.supply.SupplyCableResult.LimitedBy;
 import org.footwell.electrical.supply.SupplyCableResult.SizedBranch;
@@ -21,6 +20,7 @@ import org.footwell.electrical.supply.SupplyCableResult.SizedCable;
 import org.footwell.parts.Cable;
 import org.footwell.parts.CableBuilder;
 import org.footwell.parts.ConductorMaterial;
+import org.footwell.parts.ReturnPath;
 import org.junit.jupiter.api.Test;
 
 class SupplyCableTest {

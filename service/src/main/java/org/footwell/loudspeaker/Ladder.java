@@ -1,8 +1,9 @@
-package org.footwell.electrical.passive;
+package org.footwell.loudspeaker;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.footwell.calculation.Source;
+import org.footwell.parts.LadderElement;
 import org.footwell.physics.Impedance;
 import org.footwell.physics.Phasor;
 
@@ -12,11 +13,11 @@ import org.footwell.physics.Phasor;
  * @param elements from the amplifier to the load
  * @param load what it ends in
  */
-record Ladder(List<LadderElement> elements, Impedance load) {
+public record Ladder(List<LadderElement> elements, Impedance load) {
 
-  static final Source KIRCHHOFF = Source.of("Kirchhoff's laws, complex impedances");
+  public static final Source KIRCHHOFF = Source.of("Kirchhoff's laws, complex impedances");
 
-  Ladder {
+  public Ladder {
     elements = List.copyOf(elements);
   }
 
@@ -26,8 +27,8 @@ record Ladder(List<LadderElement> elements, Impedance load) {
    * @param input impedance the amplifier sees, ohm
    * @param transfer voltage at the load over that at the amplifier
    */
-  record Response(Phasor input, Phasor transfer) {
-    double levelDb() {
+  public record Response(Phasor input, Phasor transfer) {
+    public double levelDb() {
       return 20 * Math.log10(transfer.modulus());
     }
   }
@@ -36,7 +37,7 @@ record Ladder(List<LadderElement> elements, Impedance load) {
    * The response at a frequency in Hz, above 0. From one volt at the load back to the amplifier: a
    * shunt adds its current, a series element its voltage.
    */
-  Response at(double f) {
+  public Response at(double f) {
     Phasor voltage = Phasor.ONE;
     Phasor current = Phasor.ONE.over(load.at(f));
     for (int i = elements.size() - 1; i >= 0; i--) {
@@ -50,21 +51,21 @@ record Ladder(List<LadderElement> elements, Impedance load) {
     return new Response(voltage.over(current), Phasor.ONE.over(voltage));
   }
 
-  Impedance input() {
+  public Impedance input() {
     return f -> at(f).input();
   }
 
-  double levelDb(double f) {
+  public double levelDb(double f) {
     return at(f).levelDb();
   }
 
   /** Resistance in ohm at zero frequency, infinite where a capacitor blocks. */
-  double dcOhm(double loadOhm) {
+  public double dcOhm(double loadOhm) {
     return limitOhm(loadOhm, LadderElement::dcOhm);
   }
 
   /** Impedance in ohm far above all frequencies; the load counts as open, its coil blocks. */
-  double farAboveOhm() {
+  public double farAboveOhm() {
     return limitOhm(Double.POSITIVE_INFINITY, LadderElement::farAboveOhm);
   }
 
@@ -72,19 +73,8 @@ record Ladder(List<LadderElement> elements, Impedance load) {
     double ohm = loadOhm;
     for (int i = elements.size() - 1; i >= 0; i--) {
       double own = limit.applyAsDouble(elements.get(i));
-      ohm = elements.get(i).shunt() ? parallel(ohm, own) : ohm + own;
+      ohm = elements.get(i).shunt() ? LadderElement.parallel(ohm, own) : ohm + own;
     }
     return ohm;
-  }
-
-  /** Two resistances side by side, either of which may be 0 or infinite. */
-  static double parallel(double one, double other) {
-    if (one == 0 || other == 0) {
-      return 0;
-    }
-    if (Double.isInfinite(one)) {
-      return other;
-    }
-    return Double.isInfinite(other) ? one : one * other / (one + other);
   }
 }

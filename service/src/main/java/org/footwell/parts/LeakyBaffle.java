@@ -1,4 +1,4 @@
-package org.footwell.acoustic.enclosure;
+package org.footwell.parts;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;

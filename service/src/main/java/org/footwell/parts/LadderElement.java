@@ -1,4 +1,4 @@
-package org.footwell.electrical.passive;
+package org.footwell.parts;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
@@ -53,45 +53,45 @@ public record LadderElement(
     IN_PARALLEL
   }
 
-  static LadderElement capacitor(Place place, double capacitanceUf) {
+  public static LadderElement capacitor(Place place, double capacitanceUf) {
     return new LadderElement(place, capacitanceUf, null, null, null, null);
   }
 
-  static LadderElement coil(Place place, double inductanceMh) {
+  public static LadderElement coil(Place place, double inductanceMh) {
     return new LadderElement(place, null, inductanceMh, null, null, null);
   }
 
-  static LadderElement resistor(Place place, double resistanceOhm) {
+  public static LadderElement resistor(Place place, double resistanceOhm) {
     return new LadderElement(place, null, null, null, resistanceOhm, null);
   }
 
-  boolean empty() {
+  public boolean empty() {
     return capacitanceUf == null && inductanceMh == null && resistanceOhm == null;
   }
 
-  boolean shunt() {
+  public boolean shunt() {
     return place == Place.SHUNT;
   }
 
-  boolean inParallel() {
+  public boolean inParallel() {
     return wiring == Wiring.IN_PARALLEL;
   }
 
   /** Whether a coil and a capacitor meet without any resistance: a loss-free resonance. */
-  boolean lossless() {
+  public boolean lossless() {
     boolean resonant = capacitanceUf != null && inductanceMh != null;
     boolean damped = coilOhm > 0 || resistanceOhm != null;
     return resonant && !damped;
   }
 
   /** Impedance in ohm at a frequency in Hz. */
-  Phasor impedance(double f) {
+  public Phasor impedance(double f) {
     double w = 2 * Math.PI * f;
     return inParallel() ? Phasor.ONE.over(sideBySide(w)) : oneAfterTheOther(w);
   }
 
   /** Admittance in siemens at a frequency in Hz. */
-  Phasor admittance(double f) {
+  public Phasor admittance(double f) {
     double w = 2 * Math.PI * f;
     return inParallel() ? sideBySide(w) : Phasor.ONE.over(oneAfterTheOther(w));
   }
@@ -122,12 +122,12 @@ public record LadderElement(
   }
 
   /** Resistance in ohm at zero frequency; infinite where a capacitor blocks. */
-  double dcOhm() {
+  public double dcOhm() {
     return limit(capacitanceUf != null, inductanceMh != null, coilOhm);
   }
 
   /** Impedance in ohm far above all frequencies; infinite where a coil blocks. */
-  double farAboveOhm() {
+  public double farAboveOhm() {
     return limit(inductanceMh != null, capacitanceUf != null, 0);
   }
 
@@ -138,7 +138,17 @@ public record LadderElement(
       return blocking ? Double.POSITIVE_INFINITY : resistor + (passing ? passingOhm : 0);
     }
     double open = Double.POSITIVE_INFINITY;
-    return Ladder.parallel(
-        passing ? passingOhm : open, resistanceOhm == null ? open : resistanceOhm);
+    return parallel(passing ? passingOhm : open, resistanceOhm == null ? open : resistanceOhm);
+  }
+
+  /** Two resistances side by side, either of which may be 0 or infinite. */
+  public static double parallel(double one, double other) {
+    if (one == 0 || other == 0) {
+      return 0;
+    }
+    if (Double.isInfinite(one)) {
+      return other;
+    }
+    return Double.isInfinite(other) ? one : one * other / (one + other);
   }
 }

@@ -1,4 +1,4 @@
-package org.footwell.acoustic.enclosure;
+package org.footwell.parts;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
@@ -60,20 +60,20 @@ public record BoxPort(
       this.correction = correction;
     }
 
-    double correction() {
+    public double correction() {
       return correction;
     }
   }
 
   /** Area of one port, m²; exactly one of diameter and slot is given. */
-  double areaM2() {
+  public double areaM2() {
     return slot == null
         ? Math.PI * square(diameterMm / 2000)
         : slot.widthMm() * slot.heightMm() / 1e6;
   }
 
   /** Area of one port with its walls, m². */
-  double outerAreaM2() {
+  public double outerAreaM2() {
     return slot == null
         ? Math.PI * square((diameterMm / 2 + wallMm) / 1000)
         : (slot.widthMm() + 2 * wallMm) * (slot.heightMm() + 2 * wallMm) / 1e6;

@@ -1,4 +1,4 @@
-package org.footwell.electrical.gain;
+package org.footwell.parts;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
@@ -77,7 +77,7 @@ public record Stage(
           @DecimalMax("200")
           Double maxV) {}
 
-  boolean noiseKnown() {
+  public boolean noiseKnown() {
     return inputNoiseUv != null || outputNoiseUv != null;
   }
 }

@@ -1,4 +1,4 @@
-package org.footwell.electrical.gain;
+package org.footwell.parts;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
@@ -71,7 +71,7 @@ public record FactoryOutput(
   }
 
   /** Taken as bridged unless said otherwise. */
-  boolean takenAsBridged() {
+  public boolean takenAsBridged() {
     return !Boolean.FALSE.equals(bridged);
   }
 }
