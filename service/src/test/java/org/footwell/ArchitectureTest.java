@@ -46,7 +46,7 @@ class ArchitectureTest {
           Map.entry("factory", rooms("main")),
           Map.entry("loudspeaker", rooms("electrical", "acoustic", "vehicle")),
           Map.entry("parts", groupsAnd("vehicle", "loudspeaker")),
-          Map.entry("signal", rooms("acoustic", "measured", "factory", "vehicle")),
+          Map.entry("signal", rooms("parts", "acoustic", "measured", "factory", "vehicle")),
           Map.entry("recording", rooms("measured", "factory", "web")),
           Map.entry("physics", groupsAnd("vehicle", "parts", "signal", "loudspeaker")));
 

@@ -1,0 +1,11 @@
+package org.footwell.parts.plan;
+
+import org.footwell.calculation.Words;
+
+/** Where in the sound stage a channel plays. */
+public enum ChannelRole implements Words {
+  FRONT,
+  CENTRE,
+  REAR,
+  SUBWOOFER
+}

@@ -1,0 +1,8 @@
+package org.footwell.parts.plan;
+
+import org.footwell.calculation.Words;
+
+/** What an id is looked for among. */
+enum OutputsOf implements Words {
+  OF_AMPLIFIER
+}

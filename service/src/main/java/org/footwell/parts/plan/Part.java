@@ -1,0 +1,50 @@
+package org.footwell.parts.plan;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Pattern;
+import jakarta.validation.constraints.Size;
+import org.footwell.calculation.rule.Needed;
+import org.footwell.parts.Driver;
+import org.footwell.parts.WayRole;
+
+/** A driver as its data sheet has it, bought or found in the vehicle. */
+@Needed("driver.rated_ohm")
+public record Part(
+    @Schema(description = "Id, unlike that of any other part of the list")
+        @NotNull
+        @Size(min = 1, max = 40)
+        @Pattern(regexp = VehiclePlan.ID)
+        String id,
+    @Schema(description = "What it is made to be used as") WayRole role,
+    Integer coilCount,
+    @Schema(
+            description =
+                "Its data. With several voice coils rated_ohm, re_ohm and le_mh are those of one,"
+                    + " all else holds with all of them driven")
+        @NotNull
+        Driver driver,
+    @Schema(
+            description =
+                "Impedance the sensitivity was stated for, ohm: of all voice coils in parallel when"
+                    + " not given")
+        @DecimalMin("0.5")
+        @DecimalMax("600")
+        Double sensitivityOhm) {
+
+  public Part {
+    coilCount = coilCount == null ? Integer.valueOf(1) : coilCount;
+  }
+
+  /** The load the sensitivity is for, ohm. */
+  public double sensitivityLoadOhm() {
+    return sensitivityOhm == null ? driver.ratedOhm() / coilCount : sensitivityOhm;
+  }
+
+  /** What it is called, or its id. */
+  public String calledName() {
+    return driver.name() == null ? id : driver.name();
+  }
+}

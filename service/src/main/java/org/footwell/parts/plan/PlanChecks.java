@@ -1,0 +1,172 @@
+package org.footwell.parts.plan;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.footwell.calculation.Allowed;
+import org.footwell.calculation.CoreFault;
+import org.footwell.calculation.Names;
+import org.footwell.calculation.Phrase;
+import org.footwell.calculation.Run;
+import org.footwell.parts.Filter;
+import org.footwell.parts.Position;
+import org.footwell.parts.Seat;
+
+/** What the declared rules of a plan cannot say: outputs, networks, filters and places. */
+final class PlanChecks {
+
+  /** A word of a network: the id of a driver, with the number of a coil where it has several. */
+  private static final Pattern WORD = Pattern.compile("([A-Za-z][A-Za-z0-9_-]*)(?:\\.([0-9]+))?");
+
+  private final VehiclePlan plan;
+  private final Run run;
+  private final Map<String, Integer> drivers;
+  private final Set<String> outputsUsed = new HashSet<>();
+  private final Set<String> coilsUsed = new HashSet<>();
+
+  PlanChecks(VehiclePlan plan, Run run) {
+    this.plan = plan;
+    this.run = run;
+    drivers = PlanIndex.byId(plan.drivers().stream().map(PlacedDriver::id).toList());
+  }
+
+  /** The voice coils of each channel; everything else is checked on the way. */
+  List<List<PlanIndex.NamedCoil>> coils() {
+    checkPlaces();
+    List<List<PlanIndex.NamedCoil>> all = new ArrayList<>();
+    for (int c = 0; c < plan.channels().size(); c++) {
+      PlannedChannel channel = plan.channels().get(c);
+      String at = "/channels/" + c;
+      Filter.require(channel.highPass(), at + "/high_pass", run);
+      Filter.require(channel.lowPass(), at + "/low_pass", run);
+      checkOutputs(channel, at);
+      List<PlanIndex.NamedCoil> coils = new ArrayList<>();
+      if (channel.network() != null) {
+        read(channel.network(), at + "/network", coils);
+      }
+      for (int b = 0; channel.branches() != null && b < channel.branches().size(); b++) {
+        Branch branch = channel.branches().get(b);
+        String there = at + "/branches/" + b;
+        Filter.require(branch.highPass(), there + "/high_pass", run);
+        Filter.require(branch.lowPass(), there + "/low_pass", run);
+        read(branch.network(), there + "/network", coils);
+      }
+      all.add(coils);
+    }
+    return all;
+  }
+
+  private void checkOutputs(PlannedChannel channel, String at) {
+    PlannedAmplifier amplifier =
+        plan.amplifiers().stream()
+            .filter(one -> one.id().equals(channel.amplifier()))
+            .findFirst()
+            .orElse(null);
+    if (amplifier == null) {
+      return; // told by the rule already
+    }
+    List<String> known = amplifier.outputs().stream().flatMap(o -> o.ids().stream()).toList();
+    for (int o = 0; o < channel.outputs().size(); o++) {
+      String output = channel.outputs().get(o);
+      String pointer = at + "/outputs/" + o;
+      if (!known.contains(output)) {
+        dangling(
+            pointer,
+            output,
+            Phrase.of(OutputsOf.OF_AMPLIFIER).own("amplifier", channel.amplifier()),
+            known);
+      } else if (o == 1 && output.equals(channel.outputs().get(0))) {
+        run.refuse(PlanFault.BRIDGE_OF_ONE).at(pointer).given(output);
+      } else if (o == 1 && !alike(amplifier, channel.outputs())) {
+        run.refuse(PlanFault.BRIDGE_OF_UNLIKE).at(pointer).given(output);
+      } else if (!outputsUsed.add(channel.amplifier() + "/" + output)) {
+        run.refuse(PlanFault.OUTPUT_USED_TWICE)
+            .at(pointer)
+            .given(channel.amplifier() + "/" + output);
+      }
+    }
+  }
+
+  private static boolean alike(PlannedAmplifier amplifier, List<String> pair) {
+    return amplifier.outputs().stream().anyMatch(group -> group.ids().containsAll(pair));
+  }
+
+  /** The coils a network names; its form is for who works it out. */
+  private void read(String network, String at, List<PlanIndex.NamedCoil> into) {
+    Matcher words = WORD.matcher(network);
+    while (words.find()) {
+      String word = words.group();
+      Integer driver = drivers.get(words.group(1));
+      if (driver == null) {
+        dangling(at, words.group(1), Allowed.fields(List.of("drivers")), drivers.keySet());
+        continue;
+      }
+      int count = coilCount(driver);
+      int number = words.group(2) == null ? 1 : number(words.group(2));
+      boolean numbered = words.group(2) != null;
+      if (number < 1 || number > count || (numbered != count > 1)) {
+        run.refuse(PlanFault.COIL_NOT_THERE)
+            .at(at)
+            .given(word)
+            .own("driver", words.group(1))
+            .with("count", count);
+      } else if (!coilsUsed.add(word)) {
+        run.refuse(PlanFault.DRIVER_USED_TWICE).at(at).given(word);
+      } else {
+        into.add(new PlanIndex.NamedCoil(word, driver, number));
+      }
+    }
+  }
+
+  private static int number(String digits) {
+    return digits.length() > 3 ? Integer.MAX_VALUE : Integer.parseInt(digits);
+  }
+
+  private int coilCount(int driver) {
+    String id = plan.drivers().get(driver).part();
+    return plan.newParts().stream()
+        .filter(part -> part.id().equals(id))
+        .findFirst()
+        .map(Part::coilCount)
+        .orElse(1);
+  }
+
+  /** Seats and loudspeakers lie within one vehicle: no farther apart than it is long, and then some. */
+  private void checkPlaces() {
+    double most = 2 * plan.vehicle().cabin().lengthM();
+    for (int s = 0; s < plan.seats().size(); s++) {
+      Seat seat = plan.seats().get(s);
+      Position head = seat.head();
+      if (head == null) {
+        run.refuse(CoreFault.REQUIRED).at("/seats/" + s + "/position");
+        continue;
+      }
+      double farthest =
+          plan.drivers().stream()
+              .mapToDouble(driver -> driver.position().distanceTo(head))
+              .max()
+              .orElse(0);
+      if (farthest > most) {
+        run.refuse(PlanFault.SEAT_OUTSIDE_VEHICLE)
+            .at("/seats/" + s)
+            .value(farthest)
+            .limit(most)
+            .own("name", seat.name());
+      }
+    }
+  }
+
+  private void dangling(String pointer, String given, Phrase among, Iterable<String> known) {
+    List<String> names = new ArrayList<>();
+    known.forEach(names::add);
+    run.refuse(CoreFault.DANGLING_REFERENCE)
+        .at(pointer)
+        .given(given)
+        .with("nearest", Names.didYouMean(given, names))
+        .allowed(among);
+  }
+}

@@ -1,0 +1,100 @@
+package org.footwell.parts.plan;
+
+import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.constraints.NotNull;
+import jakarta.validation.constraints.Pattern;
+import jakarta.validation.constraints.Size;
+import java.util.List;
+import org.footwell.calculation.Built;
+import org.footwell.calculation.rule.Needed;
+import org.footwell.calculation.rule.RefersTo;
+import org.footwell.calculation.rule.Unique;
+import org.footwell.parts.Crossover;
+import org.footwell.parts.Processor;
+import org.footwell.parts.Seat;
+
+/** A vehicle, its parts and how they hang together; parts are listed once and referred to by id. */
+@Built
+@Needed("seats.*.name")
+@Unique("seats.*.name")
+@Unique("factory_parts.*.id")
+@Unique("new_parts.*.id")
+@Unique("drivers.*.id")
+@Unique("amplifiers.*.id")
+@Unique("channels.*.id")
+@Unique({"crossovers.*.lower", "crossovers.*.upper"})
+@Unique("settings.*.channel")
+@Unique("measured.*.channel")
+@RefersTo(field = "drivers.*.part", to = "new_parts.*.id")
+@RefersTo(field = "drivers.*.replaces", to = "factory_parts.*.id")
+@RefersTo(field = "channels.*.amplifier", to = "amplifiers.*.id")
+@RefersTo(field = "channels.*.factory_output", to = "factory_signal.outputs.*.id")
+@RefersTo(field = "crossovers.*.lower", to = "channels.*.id")
+@RefersTo(field = "crossovers.*.upper", to = "channels.*.id")
+@RefersTo(field = "settings.*.channel", to = "channels.*.id")
+@RefersTo(field = "measured.*.channel", to = "channels.*.id")
+public record VehiclePlan(
+    @Schema(description = "Day of the plan, as in 2026-05-31")
+        @Pattern(regexp = "[0-9]{4}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])")
+        String date,
+    @Schema(description = "The vehicle") @NotNull Vehicle vehicle,
+    @Schema(description = "Listening positions; the one of largest weight is the main seat")
+        @NotNull
+        @Size(min = 1, max = 8)
+        List<@NotNull Seat> seats,
+    @Schema(description = "Drivers that leave the vehicle") @Size(max = 64)
+        List<@NotNull Part> factoryParts,
+    @Schema(description = "Drivers that come in, or stay") @NotNull @Size(min = 1, max = 64)
+        List<@NotNull Part> newParts,
+    @Schema(description = "Every loudspeaker position and the part in it")
+        @NotNull
+        @Size(min = 1, max = 32)
+        List<@NotNull PlacedDriver> drivers,
+    @Schema(description = "Amplifiers with their outputs") @NotNull @Size(min = 1, max = 8)
+        List<@NotNull PlannedAmplifier> amplifiers,
+    @Schema(description = "What hangs on which output, and its filters")
+        @NotNull
+        @Size(min = 1, max = 16)
+        List<@NotNull PlannedChannel> channels,
+    @Schema(description = "Where channels cross over into each other, by their ids") @Size(max = 32)
+        List<@NotNull Crossover> crossovers,
+    @Schema(description = "The processor that delays the channels") Processor processor,
+    @Schema(description = "What feeds the amplifiers, for the gain targets") Signal signal,
+    @Schema(description = "A factory head unit that stays, as it was measured")
+        FactorySignal factorySignal,
+    @Schema(description = "What is played; without it music with a crest factor of 12 dB")
+        Programme programme,
+    @Schema(description = "What feeds the amplifiers with current") Supply supply,
+    @Schema(description = "How it should sound; without it every channel as loud as the others")
+        Target target,
+    @Schema(description = "Labour, rings, boxes and consumables") @Size(max = 64)
+        List<@NotNull Extra> extras,
+    @Schema(description = "What was really set, one entry per channel; counts instead of advice")
+        @Size(max = 16)
+        List<@NotNull ChannelSettings> settings,
+    @Schema(description = "What was measured with these settings, one entry per channel")
+        @Size(max = 16)
+        List<@NotNull MeasuredChannel> measured) {
+
+  /** Ids are a letter, then letters, digits, _ and -. */
+  static final String ID = "[A-Za-z][A-Za-z0-9_-]*";
+
+  public VehiclePlan {
+    factoryParts = factoryParts == null ? List.of() : factoryParts;
+    crossovers = crossovers == null ? List.of() : crossovers;
+    programme = programme == null ? Programme.usual() : programme;
+    target = target == null ? Target.alike() : target;
+    extras = extras == null ? List.of() : extras;
+    settings = settings == null ? List.of() : settings;
+    measured = measured == null ? List.of() : measured;
+  }
+
+  /** Index of the main seat: of those of largest weight the first. */
+  public int mainSeat() {
+    int main = 0;
+    for (int s = 1; s < seats.size(); s++) {
+      main = seats.get(s).weight() > seats.get(main).weight() ? s : main;
+    }
+    return main;
+  }
+}
