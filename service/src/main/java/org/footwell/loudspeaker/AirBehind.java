@@ -1,6 +1,10 @@
 package org.footwell.loudspeaker;
 
+import org.footwell.parts.Box;
+import org.footwell.parts.Driver;
+import org.footwell.parts.LeakyBaffle;
 import org.footwell.physics.Phasor;
+import org.footwell.physics.ThieleSmall;
 
 /**
  * The air behind a cone: a volume with the losses of fill in it, and beside it a leak and ports. All
@@ -75,9 +79,51 @@ public record AirBehind(
     return vented(volume, w0, ql, qa, qp, Double.NaN);
   }
 
+  /**
+   * What a box is to a driver whose vas and fs are known: closed, or vented where it has a tuning; free
+   * air without one.
+   */
+  public static AirBehind of(Driver driver, Box box) {
+    if (box == null) {
+      return FREE;
+    }
+    double volumeL = box.volumeL() * box.fill();
+    if (box.fbHz() != null) {
+      double wb = 2 * Math.PI * box.fbHz();
+      return tuned(volumeL / 1000, wb, box.ventedQl(), box.qa(), box.qp());
+    }
+    return closed(volumeL / 1000, closedW(driver, volumeL), box.ql(), box.qa());
+  }
+
+  /** What a door or shelf is to a driver whose vas and fs are known. */
+  public static AirBehind of(Driver driver, LeakyBaffle baffle) {
+    AirBehind door =
+        closed(baffle.volumeL() / 1000, closedW(driver, baffle.volumeL()), baffle.ql(), null);
+    return baffle.leakHeard() ? door : door.leakingAway();
+  }
+
+  /** Angular frequency of the resonance in a closed volume in litre. */
+  private static double closedW(Driver driver, double volumeL) {
+    double alpha = ThieleSmall.COMPLIANCE_RATIO.at(driver.vasL(), volumeL);
+    return 2 * Math.PI * ThieleSmall.IN_CLOSED_BOX.at(driver.fsHz(), alpha);
+  }
+
   /** What the cone works into at a frequency in Hz, over ρ·c², s/m³. */
   public Phasor impedanceAt(double f) {
     return impedance(2 * Math.PI * f).value();
+  }
+
+  /**
+   * Where the range of a driver in this air begins, Hz: its resonance, or the tuning of a vented box.
+   * Its fs, and where the air is not free its vas, must be known.
+   */
+  public double resonanceHz(Driver driver) {
+    if (isFree()) {
+      return driver.fsHz();
+    }
+    return isVented()
+        ? 1 / (2 * Math.PI * Math.sqrt(portMass * volume))
+        : closedW(driver, 1000 * volume) / (2 * Math.PI);
   }
 
   boolean isFree() {

@@ -58,6 +58,16 @@ public final class DriverCircuit implements Impedance {
     return new DriverCircuit(re, coil, ws, qms, qes, vas, behind);
   }
 
+  /**
+   * The same with only some of several alike voice coils driven: they move all of the mass.
+   *
+   * @param driven how many of them are, at least 1
+   * @param all how many there are
+   */
+  public DriverCircuit driving(int driven, int all) {
+    return new DriverCircuit(re, coil, ws, qms, qes * all / driven, vas, air);
+  }
+
   /** The same with a voice coil that has no inductance, as alignments are stated. */
   DriverCircuit bare() {
     return new DriverCircuit(re, VoiceCoil.none(), ws, qms, qes, vas, air);
@@ -70,6 +80,18 @@ public final class DriverCircuit implements Impedance {
   @Override
   public Phasor at(double f) {
     return electrical(f).plus(motion(f)).value();
+  }
+
+  /**
+   * The normalised high-pass of driver and air behind it for a voltage that stays, at a frequency in
+   * Hz: what is heard over what would be far above the resonance, the coil's inductance left out, as
+   * alignments are stated.
+   */
+  public Phasor highPassAt(double f) {
+    double w = 2 * Math.PI * f;
+    Slope motion = motion(f);
+    Slope sound = motion.plus(re).inverse().times(motion).times(air.heard(w));
+    return sound.times(Slope.rising(w, qes / ws)).value();
   }
 
   /** The motion as the terminals show it, ohm. */

@@ -47,6 +47,13 @@ public final class Radiator {
     volumeVelocityPerVolt = circuit.volumeVelocityPerVolt(stiffness);
   }
 
+  /** A circuit whose vas is known, in air of a temperature in °C, for a cone of sd in cm². */
+  public static Radiator of(DriverCircuit circuit, double sdCm2, double temperatureC) {
+    double rho = Air.DENSITY.at(temperatureC);
+    double c = Air.SPEED_OF_SOUND.at(temperatureC);
+    return new Radiator(circuit, 0, sdCm2 / 1e4, rho, rho * c * c, List.of());
+  }
+
   /** A driver, whose sd and vas are known, behind a resistance in ohm, in air of a temperature in °C. */
   public static Radiator of(
       Driver driver, double sourceOhm, AirBehind behind, double temperatureC) {

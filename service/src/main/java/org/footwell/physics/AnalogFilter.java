@@ -66,6 +66,20 @@ public record AnalogFilter(boolean highPass, double cornerHz, List<Section> sect
     return Math.toDegrees(sum);
   }
 
+  /** The complex ratio of output to input at a frequency in Hz, above 0; 1 in the pass band. */
+  public Phasor at(double frequencyHz) {
+    Phasor product = Phasor.ONE;
+    for (Section section : sections) {
+      double x = frequencyHz / (section.w0() * cornerHz);
+      boolean first = section.order() == 1;
+      Phasor denominator =
+          first ? new Phasor(1, x) : new Phasor(1 - x * x, x / section.q());
+      Phasor numerator = !highPass ? Phasor.ONE : first ? new Phasor(0, x) : new Phasor(-x * x, 0);
+      product = product.times(numerator.over(denominator));
+    }
+    return product;
+  }
+
   /** Magnitude in dB at a frequency in Hz, above 0; 0 in the pass band. */
   public double magnitudeDb(double frequencyHz) {
     double sum = 0;

@@ -5,6 +5,13 @@ public record Phasor(double re, double im) {
 
   public static final Phasor ONE = new Phasor(1, 0);
 
+  public static final Phasor ZERO = new Phasor(0, 0);
+
+  /** Of a modulus and an angle in radians. */
+  public static Phasor ofPolar(double modulus, double radians) {
+    return new Phasor(modulus * Math.cos(radians), modulus * Math.sin(radians));
+  }
+
   public Phasor plus(Phasor other) {
     return new Phasor(re + other.re, im + other.im);
   }
@@ -30,6 +37,11 @@ public record Phasor(double re, double im) {
 
   public double modulus() {
     return Math.sqrt(re * re + im * im);
+  }
+
+  /** Square of the modulus. */
+  public double square() {
+    return re * re + im * im;
   }
 
   /** Angle in degrees, above −180 to 180. */

@@ -1,5 +1,6 @@
 package org.footwell.acoustic.crossover;
 
+import org.footwell.physics.ProgrammeSpectrum;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;

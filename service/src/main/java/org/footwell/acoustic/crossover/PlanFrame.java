@@ -1,5 +1,6 @@
 package org.footwell.acoustic.crossover;
 
+import org.footwell.physics.ProgrammeSpectrum;
 import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.List;

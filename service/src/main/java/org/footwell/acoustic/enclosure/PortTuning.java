@@ -18,7 +18,7 @@ import org.footwell.parts.BoxPort;
  * @param effectiveLength with its end corrections, m
  * @param displacementL of all ports with their walls, litre
  */
-record PortTuning(
+public record PortTuning(
     double fbHz, double area, double length, double effectiveLength, double displacementL) {
 
   static final Source HELMHOLTZ =
@@ -68,6 +68,17 @@ record PortTuning(
   static final Formula.Of2 PIPE_RESONANCE =
       Formula.of("port_resonance_hz", "c/(2·L)", "Hz", Source.of("Half-wave resonance of a tube"))
           .with("c", "L", (c, length) -> c / (2 * length));
+
+  /** Tuning in Hz that a port of known length gives a volume in litre, with c in m/s. */
+  public static double tuningHz(BoxPort port, double volumeL, double c) {
+    double area = port.count() * port.areaM2();
+    double ends =
+        END_CORRECTION.at(
+            RADIUS.at(port.areaM2()),
+            port.outerEnd().correction(),
+            port.innerEnd().correction());
+    return TUNING.at(c, area, volumeL, ALL_LENGTH.at(port.lengthMm() / 1000, ends));
+  }
 
   /**
    * A port, its tuning or its length found; refuses what cannot be built.

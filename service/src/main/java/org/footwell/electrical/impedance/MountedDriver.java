@@ -43,22 +43,7 @@ public final class MountedDriver {
 
   /** The circuit of a driver in a box, or in free air without one. */
   public static DriverCircuit circuit(Driver driver, Box box) {
-    return DriverCircuit.of(driver).before(air(driver, box));
-  }
-
-  /** The air behind a driver whose vas is known, or free air without a box. */
-  private static AirBehind air(Driver driver, Box box) {
-    if (box == null) {
-      return AirBehind.FREE;
-    }
-    double volumeL = box.volumeL() * box.fill();
-    if (box.fbHz() != null) {
-      double wb = 2 * Math.PI * box.fbHz();
-      return AirBehind.tuned(volumeL / 1000, wb, box.ventedQl(), box.qa(), box.qp());
-    }
-    double alpha = ThieleSmall.COMPLIANCE_RATIO.at(driver.vasL(), volumeL);
-    double wc = 2 * Math.PI * ThieleSmall.IN_CLOSED_BOX.at(driver.fsHz(), alpha);
-    return AirBehind.closed(volumeL / 1000, wc, box.ql(), box.qa());
+    return DriverCircuit.of(driver).before(AirBehind.of(driver, box));
   }
 
   /** Notes how the impedance at one frequency in Hz comes about. */
@@ -71,7 +56,7 @@ public final class MountedDriver {
     double own = driver.qms() * (x - 1 / x);
     double share =
         box == null ? 0 : run.apply(AIR_SHARE, driver.qms(), driver.fsHz(), driver.vasL());
-    Phasor load = air(driver, box).impedanceAt(f);
+    Phasor load = AirBehind.of(driver, box).impedanceAt(f);
     double g = run.apply(DAMPING, share, load.re());
     double y = run.apply(DETUNING, own, share, load.im());
     double motional = ThieleSmall.MOTIONAL_OHM.at(driver.reOhm(), driver.qms(), driver.qes());

@@ -14,7 +14,7 @@ import java.util.stream.Stream;
  *
  * @param <C> what stands for a coil
  */
-sealed interface Network<C> {
+public sealed interface Network<C> {
 
   /** Works the network out from the coils upwards. */
   <T> T fold(

@@ -17,7 +17,7 @@ import org.footwell.calculation.Run;
 import org.footwell.electrical.load.NetworkParser.Token;
 
 /** Makes the network of coils from its notation and the list of coils. */
-final class NetworkReader {
+public final class NetworkReader {
 
   static final String NETWORK = "/network";
 
@@ -38,19 +38,28 @@ final class NetworkReader {
     NetworkReader wiring = new NetworkReader(run);
     coils.forEach(coil -> wiring.listed.put(coil.name(), coil));
     Network<Coil> network =
-        wiring
-            .parsed(text)
+        parsed(text, NETWORK, run)
             .fold(token -> Network.leaf(wiring.coil(token)), Network::series, Network::parallel);
     run.requireNoFaults();
     return network;
   }
 
-  private Network<Token> parsed(String network) {
+  /**
+   * A network of words as they stand in it, names of coils and numbers in ohm; refuses one that cannot
+   * be read.
+   *
+   * @param at JSON Pointer to the network
+   */
+  public static Network<String> words(String text, String at, Run run) {
+    return parsed(text, at, run)
+        .fold(token -> Network.leaf(token.text()), Network::series, Network::parallel);
+  }
+
+  private static Network<Token> parsed(String network, String at, Run run) {
     try {
       return NetworkParser.parse(network);
     } catch (Unreadable why) {
-      Remark remark =
-          run.refuse(why.code()).at(NETWORK).given(why.character()).allowed(why.expected());
+      Remark remark = run.refuse(why.code()).at(at).given(why.character()).allowed(why.expected());
       if (why.shows()) {
         remark.with("found", why.found());
       }

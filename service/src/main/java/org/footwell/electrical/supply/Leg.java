@@ -77,13 +77,17 @@ record Leg(
     return Conductors.CONDUCTOR_OHM.at(conductorM, perKm, cable.conductorC()) + fixedOhm;
   }
 
+  /** What conductors of so many mm² may carry for long, A. */
+  double ampacityA(double areaMm2) {
+    return Ampacity.CORRECTED.at(
+        Ampacity.TABLE.at(areaMm2, cable.insulationC()), surroundings, cable.conductivity());
+  }
+
   /** Why conductors of so many mm² do not do, what is worse first; null if they do. */
   LimitedBy limit(double areaMm2) {
     double loop = loopOhm(areaMm2);
     double current = current(loop);
-    double ampacity =
-        Ampacity.CORRECTED.at(
-            Ampacity.TABLE.at(areaMm2, cable.insulationC()), surroundings, cable.conductivity());
+    double ampacity = ampacityA(areaMm2);
     if (Double.isNaN(current)) {
       return LimitedBy.DROP;
     }

@@ -9,6 +9,7 @@ import static org.footwell.electrical.supply.CableFinding.NO_OPERATING_POINT;
 import static org.footwell.electrical.supply.CableFinding.NO_SIZE_FITS;
 
 import java.util.List;
+import java.util.stream.DoubleStream;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.supply.SupplyCableResult.LimitedBy;
 import org.footwell.electrical.supply.SupplyCableResult.SizedCable;
@@ -41,6 +42,11 @@ final class Sizing {
     SizedCable either() {
       return metric == null ? gauge : metric;
     }
+  }
+
+  /** The metric sizes that may be installed, mm², smallest first. */
+  static DoubleStream metricSizes() {
+    return METRIC.stream().mapToDouble(Size::areaMm2);
   }
 
   static Found smallest(Leg leg, Run run) {

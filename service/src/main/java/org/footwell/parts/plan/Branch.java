@@ -45,7 +45,8 @@ public record Branch(
         @DecimalMax("20")
         Double padDb) {
 
-  public Branch {
-    elements = elements == null ? List.of() : elements;
+  /** Its parts, none for a plain wire or where only filters are stated. */
+  public List<LadderElement> ladder() {
+    return elements == null ? List.of() : elements;
   }
 }

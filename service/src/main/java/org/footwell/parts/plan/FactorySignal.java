@@ -15,7 +15,7 @@ import org.footwell.parts.LevelAt;
 @Ascending("bass_loss.*.frequency_hz")
 public record FactorySignal(
     @Schema(description = "Volume step the figures are for") Double volumeStep,
-    @Schema(description = "Its outputs, each with the band it gives") @Size(min = 1, max = 16)
+    @Schema(description = "Its outputs, each with the band it gives") @Size(max = 16)
         List<@NotNull Output> outputs,
     @Schema(
             description =

@@ -46,7 +46,7 @@ public record PlannedChannel(
     Filter highPass,
     Filter lowPass,
     Boolean fullRange,
-    @Schema(description = "Filters of its equaliser") @Size(min = 1, max = 32)
+    @Schema(description = "Filters of its equaliser") @Size(max = 32)
         List<@NotNull ParametricFilter> equaliser,
     @Schema(description = "1 as wired for a push outward, -1 where it is wired inverted")
         Integer polarity,

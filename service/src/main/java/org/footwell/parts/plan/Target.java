@@ -15,7 +15,7 @@ public record Target(
     @Schema(description = "Wanted curve; without it flat, so that only the roles differ")
         TargetCurve curve,
     @Schema(description = "Roles that should be louder, quieter or later than the others")
-        @Size(min = 1, max = 4)
+        @Size(max = 4)
         List<@NotNull RoleTarget> roles,
     @Schema(description = "Whom delays and trims are for") Seats seats) {
 

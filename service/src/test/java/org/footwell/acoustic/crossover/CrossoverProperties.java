@@ -1,5 +1,6 @@
 package org.footwell.acoustic.crossover;
 
+import org.footwell.physics.ProgrammeSpectrum;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 

@@ -1,0 +1,217 @@
+package org.footwell.vehicle;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.footwell.acoustic.enclosure.radiator.CabinCurve;
+import org.footwell.calculation.Run;
+import org.footwell.electrical.amplifier.RatedAmplifier;
+import org.footwell.electrical.amplifier.OutputStage;
+import org.footwell.electrical.amplifier.SineSource;
+import org.footwell.electrical.load.Network;
+import org.footwell.electrical.load.NetworkReader;
+import org.footwell.parts.Cabin;
+import org.footwell.parts.Cable;
+import org.footwell.parts.LevelAt;
+import org.footwell.parts.Position;
+import org.footwell.parts.plan.Branch;
+import org.footwell.parts.plan.PlanIndex;
+import org.footwell.parts.plan.PlannedAmplifier;
+import org.footwell.parts.plan.PlannedChannel;
+import org.footwell.parts.plan.Programme;
+import org.footwell.parts.plan.VehiclePlan;
+import org.footwell.physics.Air;
+import org.footwell.physics.AnalogFilter;
+import org.footwell.physics.Conductors;
+import org.footwell.physics.Decibels;
+import org.footwell.physics.ProgrammeSpectrum;
+import org.footwell.vehicle.chain.AmplifierOutput;
+import org.footwell.vehicle.chain.BranchCircuit;
+import org.footwell.vehicle.chain.ChannelChain;
+import org.footwell.vehicle.chain.ChannelCircuit;
+import org.footwell.vehicle.chain.CoilTree;
+import org.footwell.vehicle.chain.DriverModel;
+import org.footwell.vehicle.chain.FilterChain;
+import org.footwell.vehicle.chain.Grid;
+import org.footwell.vehicle.chain.PlayedChannel;
+import org.footwell.vehicle.chain.Way;
+
+/** Reads the channels of a plan into the model. */
+final class ModelReader {
+
+  /** Temperature a speaker cable's resistance is stated at, °C; it is taken to have it. */
+  private static final double CABLE_C = 20;
+
+  private final PlanIndex index;
+  private final VehiclePlan plan;
+  private final Run run;
+  private final Grid grid;
+  private final double speed;
+  private final CabinCurve cabin;
+  private final Map<List<Object>, DriverModel> models = new HashMap<>();
+
+  ModelReader(PlanIndex index, Run run) {
+    this.index = index;
+    this.plan = index.plan();
+    this.run = run;
+    grid = Grid.of(spectrum(plan.programme()));
+    speed = Air.SPEED_OF_SOUND.at(plan.vehicle().temperatureC());
+    cabin = new CabinCurve(plan.vehicle().cabin(), plan.vehicle().temperatureC());
+  }
+
+  private static ProgrammeSpectrum spectrum(Programme programme) {
+    List<LevelAt> given = programme.spectrum();
+    return given == null
+        ? ProgrammeSpectrum.simulated()
+        : ProgrammeSpectrum.ofBands(
+            given.stream().mapToDouble(LevelAt::frequencyHz).toArray(),
+            given.stream().mapToDouble(LevelAt::levelDb).toArray());
+  }
+
+  Grid grid() {
+    return grid;
+  }
+
+  /** Every channel of the plan; refuses networks that cannot be read. */
+  List<PlayedChannel> channels() {
+    List<ChannelCircuit> circuits = new ArrayList<>();
+    for (int c = 0; c < plan.channels().size(); c++) {
+      circuits.add(circuit(c));
+    }
+    run.requireNoFaults();
+    List<PlayedChannel> channels = new ArrayList<>();
+    for (int c = 0; c < circuits.size(); c++) {
+      run.checkDeadline();
+      channels.add(channel(c, circuits.get(c)));
+    }
+    return channels;
+  }
+
+  private PlayedChannel channel(int c, ChannelCircuit circuit) {
+    PlannedChannel planned = plan.channels().get(c);
+    List<Integer> drivers = index.driversOf(c);
+    Way[][] ways = new Way[drivers.size()][plan.seats().size()];
+    List<DriverModel> own = new ArrayList<>();
+    for (int d = 0; d < ways.length; d++) {
+      own.add(model(c, drivers.get(d)));
+      Position from = plan.drivers().get(drivers.get(d)).position();
+      for (int s = 0; s < ways[d].length; s++) {
+        double distance = from.distanceTo(plan.seats().get(s).head());
+        Cabin inside = plan.vehicle().cabin();
+        ways[d][s] = new Way(distance, inside, cabin, speed);
+      }
+    }
+    double load = circuit.ratedOhm() + circuit.cableOhm();
+    AmplifierOutput output =
+        new AmplifierOutput(source(c), load, circuit.outputOhm(), index.amplifierOf(c));
+    ChannelChain chain =
+        new ChannelChain(
+            circuit, FilterChain.of(plan, planned), output, drivers, own, ways, grid);
+    return PlayedChannel.of(chain, plan.programme().crestFactorDb(), planned.rmsLimiter());
+  }
+
+  private DriverModel model(int channel, int driver) {
+    int driven =
+        (int) index.coils(channel).stream().filter(coil -> coil.driver() == driver).count();
+    List<Object> alike =
+        List.of(
+            index.partOf(driver),
+            driven,
+            Optional.ofNullable(plan.drivers().get(driver).enclosure()));
+    return models.computeIfAbsent(
+        alike,
+        any ->
+            DriverModel.of(
+                index.part(driver),
+                plan.drivers().get(driver).enclosure(),
+                driven,
+                plan.vehicle().temperatureC()));
+  }
+
+  private SineSource source(int c) {
+    PlannedAmplifier.Outputs outputs = index.outputs(c);
+    boolean bridged = plan.channels().get(c).bridged();
+    boolean regulated = plan.amplifiers().get(index.amplifierOf(c)).supplyRegulated();
+    return outputs.rails() != null
+        ? OutputStage.of(outputs.rails(), bridged, regulated)
+        : RatedAmplifier.of(outputs.ratings(), bridged, regulated);
+  }
+
+  /** Supply voltage the powers of an amplifier are stated for, V. */
+  static double ratedV(PlannedAmplifier amplifier) {
+    PlannedAmplifier.Outputs first = amplifier.outputs().get(0);
+    return first.rails() == null ? first.ratings().supplyV() : first.rails().supplyV();
+  }
+
+  private ChannelCircuit circuit(int c) {
+    PlannedChannel channel = plan.channels().get(c);
+    List<ChannelCircuit.Load> loads = new ArrayList<>();
+    List<BranchCircuit> branches = new ArrayList<>();
+    String at = "/channels/" + c;
+    if (channel.network() != null) {
+      CoilTree tree = tree(c, channel.network(), at + "/network", loads);
+      branches.add(new BranchCircuit(List.of(), List.of(), 1, tree));
+    } else {
+      for (int b = 0; b < channel.branches().size(); b++) {
+        Branch branch = channel.branches().get(b);
+        CoilTree tree = tree(c, branch.network(), at + "/branches/" + b + "/network", loads);
+        double pad = branch.padDb() == null ? 1 : Decibels.toAmplitude(-branch.padDb());
+        branches.add(new BranchCircuit(branch.ladder(), stated(branch), pad, tree));
+      }
+    }
+    Double output = index.outputs(c).outputOhm();
+    double halves = channel.bridged() ? 2 : 1;
+    return new ChannelCircuit(
+        loads, branches, cableOhm(channel.cable()), output == null ? 0 : halves * output);
+  }
+
+  private CoilTree tree(int c, String network, String at, List<ChannelCircuit.Load> loads) {
+    Map<String, PlanIndex.NamedCoil> named = new LinkedHashMap<>();
+    index.coils(c).forEach(coil -> named.put(coil.word(), coil));
+    Network<String> words = NetworkReader.words(network, at, run);
+    return CoilTree.of(
+        words.fold(
+            word -> {
+              PlanIndex.NamedCoil coil = named.get(word);
+              loads.add(
+                  coil == null
+                      ? new ChannelCircuit.Load(-1, null, Double.parseDouble(word))
+                      : new ChannelCircuit.Load(
+                          coil.driver(),
+                          model(c, coil.driver()),
+                          index.part(coil.driver()).driver().ratedOhm()));
+              return Network.leaf(loads.size() - 1);
+            },
+            Network::series,
+            Network::parallel));
+  }
+
+  private static List<AnalogFilter> stated(Branch branch) {
+    List<AnalogFilter> stated = new ArrayList<>();
+    if (branch.highPass() != null) {
+      stated.add(branch.highPass().highPass());
+    }
+    if (branch.lowPass() != null) {
+      stated.add(branch.lowPass().lowPass());
+    }
+    return stated;
+  }
+
+  /** Both conductors of a speaker cable, ohm; 0 without one. */
+  static double cableOhm(Cable cable) {
+    if (cable == null) {
+      return 0;
+    }
+    double conductivity = cable.conductivity() == null ? 1 : cable.conductivity();
+    double perKm =
+        Conductors.OF_CONDUCTIVITY.at(
+            Conductors.CLASS_5_OHM_PER_KM.at(cable.areaMm2()), conductivity);
+    double temperature =
+        cable.conductorTemperatureC() == null ? CABLE_C : cable.conductorTemperatureC();
+    return Conductors.CONDUCTOR_OHM.at(
+        Conductors.LOOP_LENGTH.at(cable.oneWayM()), perKm, temperature);
+  }
+}

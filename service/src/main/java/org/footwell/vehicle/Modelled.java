@@ -1,0 +1,114 @@
+package org.footwell.vehicle;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import org.footwell.calculation.Run;
+import org.footwell.parts.Processor;
+import org.footwell.parts.plan.PlanIndex;
+import org.footwell.parts.plan.VehiclePlan;
+import org.footwell.vehicle.chain.Alignment;
+import org.footwell.vehicle.chain.ChannelState;
+import org.footwell.vehicle.chain.FedAmplifier;
+import org.footwell.vehicle.chain.Grid;
+import org.footwell.vehicle.chain.Operation;
+import org.footwell.vehicle.chain.PlayedChannel;
+import org.footwell.vehicle.chain.PowerSource;
+import org.footwell.vehicle.chain.Situation;
+import org.footwell.vehicle.chain.SoundField;
+import org.footwell.vehicle.chain.VehicleModel;
+import org.footwell.vehicle.chain.Wanted;
+
+/**
+ * A plan read into the model and set: what everything that is said of it is read from.
+ *
+ * @param advised the settings a colleague should make
+ * @param states those made, where they were, else those advised
+ * @param heard the same as they sound while cruising
+ */
+record Modelled(
+    PlanIndex index,
+    Grid grid,
+    VehicleModel model,
+    SupplyReader supply,
+    List<FedAmplifier> amplifiers,
+    VehicleModel.Levelled levelled,
+    Alignment alignment,
+    List<ChannelState> advised,
+    List<ChannelState> states,
+    List<ChannelState> heard,
+    Map<Situation, Operation> operations) {
+
+  /** Above this frequency phases in a cabin cannot be predicted, Hz; common practice, no source. */
+  static final double INCOHERENT_ABOVE_HZ = 300;
+
+  /** Reads a plan; refuses what cannot be read. */
+  static Modelled of(PlanIndex index, Run run) {
+    VehiclePlan plan = index.plan();
+    ModelReader reader = new ModelReader(index, run);
+    List<PlayedChannel> channels = reader.channels();
+    SupplyReader supply = new SupplyReader(index, channels);
+    List<FedAmplifier> amplifiers = supply.amplifiers();
+    WantedReader wants = new WantedReader(index, reader.grid().bands());
+    List<Wanted> wanted = wants.all(channels);
+    SoundField field =
+        new SoundField(
+            channels.stream().map(PlayedChannel::chain).toList(),
+            channels.stream().map(PlayedChannel::drive).toList(),
+            reader.grid(),
+            INCOHERENT_ABOVE_HZ);
+    Map<Situation, PowerSource> sources = supply.sources();
+    VehicleModel model =
+        new VehicleModel(
+            channels,
+            amplifiers,
+            sources,
+            wanted,
+            plan.target().curve().curve(),
+            field,
+            reader.grid(),
+            plan.mainSeat());
+    run.checkDeadline();
+    VehicleModel.Levelled levelled = model.levelled();
+    Alignment alignment =
+        new Alignment(model, wants.crossings(), levelled.states(), INCOHERENT_ABOVE_HZ);
+    List<ChannelState> advised = new ArrayList<>();
+    List<ChannelState> states = new ArrayList<>();
+    for (int c = 0; c < channels.size(); c++) {
+      ChannelState level = levelled.states().get(c);
+      Wanted own = wanted.get(c);
+      double advisedMs = stepped(alignment.delayMs(c), plan.processor());
+      double set = own.setDelayMs() == null ? advisedMs : own.setDelayMs();
+      advised.add(
+          level.delayed(advisedMs + own.chainDelayMs(), level.polarity() * alignment.turn(c)));
+      states.add(level.delayed(set + own.chainDelayMs(), level.polarity() * alignment.turn(c)));
+    }
+    Map<Situation, Operation> operations = new EnumMap<>(Situation.class);
+    operations.put(Situation.CRUISING, levelled.cruising());
+    for (Situation situation : sources.keySet()) {
+      operations.computeIfAbsent(situation, when -> model.operation(when, states));
+    }
+    return new Modelled(
+        index,
+        reader.grid(),
+        model,
+        supply,
+        amplifiers,
+        levelled,
+        alignment,
+        advised,
+        states,
+        model.heard(states, levelled.cruising()),
+        operations);
+  }
+
+  /** A delay on the steps of the processor, ms; as it is without one. */
+  static double stepped(double ms, Processor processor) {
+    if (processor == null) {
+      return ms;
+    }
+    double step = 1000 * processor.stepSamples() / processor.rateHz();
+    return Math.round(ms / step) * step;
+  }
+}

@@ -1,0 +1,251 @@
+package org.footwell.vehicle.chain;
+
+import java.util.List;
+import org.footwell.physics.Phasor;
+
+/**
+ * One channel from full scale to the ears, worked out over the grid for a source of 1 V RMS: what its
+ * filters leave, what the amplifier gives, what each driver gets and how it moves, and what arrives.
+ */
+public final class ChannelChain {
+
+  private final ChannelCircuit circuit;
+  private final FilterChain filters;
+  private final AmplifierOutput output;
+  private final List<Integer> drivers;
+  private final List<DriverModel> models;
+  private final Way[][] ways;
+  private final Grid grid;
+
+  private final Phasor[] filter;
+  private final Phasor[] terminalOhm;
+  private final Phasor[] networkOhm;
+  private final double[] terminalW;
+  private final double[][] heldW;
+  private final double[][] coilW;
+  private final double[][] movedMm;
+  private final Phasor[][] sound;
+  private final double[][] soundPower;
+
+  /**
+   * Works a channel out.
+   *
+   * @param drivers indexes of its drivers in the plan
+   * @param models of each of them
+   * @param ways from each of them to each seat
+   */
+  public ChannelChain(
+      ChannelCircuit circuit,
+      FilterChain filters,
+      AmplifierOutput output,
+      List<Integer> drivers,
+      List<DriverModel> models,
+      Way[][] ways,
+      Grid grid) {
+    this.circuit = circuit;
+    this.filters = filters;
+    this.output = output;
+    this.drivers = List.copyOf(drivers);
+    this.models = List.copyOf(models);
+    this.ways = ways;
+    this.grid = grid;
+    int size = grid.size();
+    int seats = ways[0].length;
+    filter = new Phasor[size];
+    terminalOhm = new Phasor[size];
+    networkOhm = new Phasor[size];
+    terminalW = new double[size];
+    heldW = new double[drivers.size()][size];
+    coilW = new double[drivers.size()][size];
+    movedMm = new double[drivers.size()][size];
+    sound = new Phasor[seats][size];
+    soundPower = new double[seats][size];
+    for (int k = 0; k < size; k++) {
+      look(k);
+    }
+  }
+
+  private void look(int k) {
+    double f = grid.hz(k);
+    ChannelCircuit.State state = circuit.at(f);
+    filter[k] = filters.at(f);
+    terminalOhm[k] = state.terminalOhm();
+    networkOhm[k] = state.networkOhm();
+    terminalW[k] = state.terminalW();
+    for (int s = 0; s < sound.length; s++) {
+      sound[s][k] = Phasor.ZERO;
+    }
+    for (int d = 0; d < models.size(); d++) {
+      DriverModel model = models.get(d);
+      Phasor mean = mean(d, state);
+      Coils coils = coils(d, state);
+      heldW[d][k] = coils.heldW();
+      coilW[d][k] = coils.heatW();
+      if (model.movementKnown()) {
+        movedMm[d][k] =
+            coils.volts() * model.displacementMm(f, coils.volts() == 0 ? 1 : mean.modulus() / coils.volts());
+      }
+      if (model.heard()) {
+        Phasor pressure = model.pressure(f).times(mean);
+        for (int s = 0; s < sound.length; s++) {
+          Phasor here = pressure.times(ways[d][s].at(f));
+          sound[s][k] = sound[s][k].plus(here);
+          soundPower[s][k] += here.square();
+        }
+      }
+    }
+  }
+
+  /**
+   * The voice coils of one driver.
+   *
+   * @param heldW power against rated impedances
+   * @param heatW power in their resistance
+   * @param volts RMS mean over the driven ones
+   */
+  private record Coils(double heldW, double heatW, double volts) {}
+
+  private Coils coils(int d, ChannelCircuit.State state) {
+    double held = 0;
+    double heat = 0;
+    double squares = 0;
+    int driven = 0;
+    for (int i = 0; i < circuit.loads().size(); i++) {
+      ChannelCircuit.Load load = circuit.loads().get(i);
+      if (load.driver() == drivers.get(d)) {
+        double square = state.volts()[i].square();
+        held += square / load.ratedOhm();
+        heat += square / state.ohm()[i].square() * models.get(d).coilDcOhm();
+        squares += square;
+        driven++;
+      }
+    }
+    return new Coils(held, heat, Math.sqrt(squares / driven));
+  }
+
+  /** Mean voltage over all voice coils of a driver, those left open counted with none. */
+  private Phasor mean(int d, ChannelCircuit.State state) {
+    Phasor sum = Phasor.ZERO;
+    for (int i = 0; i < circuit.loads().size(); i++) {
+      if (circuit.loads().get(i).driver() == drivers.get(d)) {
+        sum = sum.plus(state.volts()[i]);
+      }
+    }
+    return sum.times(1.0 / models.get(d).part().coilCount());
+  }
+
+  /** Pressure in Pa at a seat at any frequency in Hz, filters included, for 1 V from the source. */
+  public Phasor soundAt(int seat, double f) {
+    ChannelCircuit.State state = circuit.at(f);
+    Phasor sum = Phasor.ZERO;
+    for (int d = 0; d < models.size(); d++) {
+      if (models.get(d).heard()) {
+        sum =
+            sum.plus(models.get(d).pressure(f).times(mean(d, state)).times(ways[d][seat].at(f)));
+      }
+    }
+    return sum.times(filters.at(f));
+  }
+
+  /** Whether a high-pass is among its filters. */
+  public boolean highPassed() {
+    return filters.highPassed();
+  }
+
+  /** Impedance in ohm of the loudspeaker with or without its cable at any frequency in Hz. */
+  public Phasor ohmAt(double f, boolean withCable) {
+    ChannelCircuit.State state = circuit.at(f);
+    return withCable ? state.terminalOhm() : state.networkOhm();
+  }
+
+  /** Whether the sensitivities of all its drivers are known. */
+  public boolean heard() {
+    return models.stream().allMatch(DriverModel::heard);
+  }
+
+  /** Whether the impedance of all its drivers is known over frequency. */
+  public boolean impedanceKnown() {
+    return models.stream().allMatch(DriverModel::impedanceKnown);
+  }
+
+  public AmplifierOutput output() {
+    return output;
+  }
+
+  /** Rated load without the cable, ohm. */
+  public double ratedOhm() {
+    return circuit.ratedOhm();
+  }
+
+  public double cableOhm() {
+    return circuit.cableOhm();
+  }
+
+  /** Indexes of its drivers in the plan. */
+  public List<Integer> drivers() {
+    return drivers;
+  }
+
+  /** The model of one of its drivers, by its place in {@link #drivers}. */
+  public DriverModel model(int d) {
+    return models.get(d);
+  }
+
+  /** Mean time of flight from its drivers to a seat, ms. */
+  public double flightMs(int seat) {
+    double sum = 0;
+    for (Way[] way : ways) {
+      sum += way[seat].delayMs();
+    }
+    return sum / ways.length;
+  }
+
+  Grid grid() {
+    return grid;
+  }
+
+  /** What its filters leave at a frequency of the grid. */
+  public Phasor filter(int k) {
+    return filter[k];
+  }
+
+  /** What the amplifier meets there, ohm. */
+  public Phasor terminalOhm(int k) {
+    return terminalOhm[k];
+  }
+
+  /** The loudspeaker alone there, ohm. */
+  public Phasor networkOhm(int k) {
+    return networkOhm[k];
+  }
+
+  /** What the amplifier gives there for 1 V of source, W. */
+  double terminalW(int k) {
+    return terminalW[k];
+  }
+
+  /** What a driver gets there, against its rated impedance, W for 1 V of source. */
+  double heldW(int d, int k) {
+    return heldW[d][k];
+  }
+
+  /** What becomes heat in the coils of a driver there, W for 1 V of source. */
+  double coilW(int d, int k) {
+    return coilW[d][k];
+  }
+
+  /** Peak displacement of a driver there, mm for 1 V RMS of source. */
+  double movedMm(int d, int k) {
+    return movedMm[d][k];
+  }
+
+  /** Pressure at a seat there without the filters, Pa for 1 V of source. */
+  Phasor sound(int seat, int k) {
+    return sound[seat][k];
+  }
+
+  /** Square of the same with the drivers of the channel added as powers, Pa². */
+  double soundPower(int seat, int k) {
+    return soundPower[seat][k];
+  }
+}

@@ -1,0 +1,89 @@
+package org.footwell.vehicle.chain;
+
+import java.util.List;
+import org.footwell.physics.Phasor;
+
+/**
+ * One channel from its amplifier to its coils: a source of voltage with its output impedance, the
+ * cable, and the branches of the loudspeaker at its end.
+ *
+ * @param loads what hangs in the network, in the order the branches number it
+ * @param cableOhm both conductors
+ * @param outputOhm of the amplifier as connected
+ */
+public record ChannelCircuit(
+    List<Load> loads, List<BranchCircuit> branches, double cableOhm, double outputOhm) {
+
+  /**
+   * A voice coil or a resistor of a network.
+   *
+   * @param driver index of its driver in the plan, or −1 for a resistor
+   * @param model of that driver, or null
+   * @param ratedOhm of this coil or resistor
+   */
+  public record Load(int driver, DriverModel model, double ratedOhm) {
+    Phasor ohm(double f) {
+      return model == null ? new Phasor(ratedOhm, 0) : model.coilOhm(f);
+    }
+  }
+
+  /**
+   * The channel at one frequency for 1 V from the source.
+   *
+   * @param networkOhm impedance of the loudspeaker alone
+   * @param terminalOhm what the amplifier meets, with the cable
+   * @param terminalV at the amplifier's terminals
+   * @param networkV at the loudspeaker's
+   * @param volts across each load
+   * @param ohm of each load
+   */
+  public record State(
+      Phasor networkOhm,
+      Phasor terminalOhm,
+      Phasor terminalV,
+      Phasor networkV,
+      Phasor[] volts,
+      Phasor[] ohm) {
+
+    /** Real power in W that the amplifier gives for 1 V RMS from the source. */
+    double terminalW() {
+      return terminalV.square() * terminalOhm.re() / terminalOhm.square();
+    }
+
+    /** Real power in W in one load for 1 V RMS. */
+    double loadW(int load) {
+      return volts[load].square() * ohm[load].re() / ohm[load].square();
+    }
+  }
+
+  State at(double f) {
+    Phasor[] ohm = new Phasor[loads.size()];
+    for (int i = 0; i < ohm.length; i++) {
+      ohm[i] = loads.get(i).ohm(f);
+    }
+    BranchCircuit.Solved[] solved = new BranchCircuit.Solved[branches.size()];
+    Phasor admittance = Phasor.ZERO;
+    for (int b = 0; b < solved.length; b++) {
+      solved[b] = branches.get(b).at(f, ohm);
+      admittance = admittance.plus(solved[b].admittance());
+    }
+    Phasor network = Phasor.ONE.over(admittance);
+    Phasor terminal = network.plus(new Phasor(cableOhm, 0));
+    Phasor terminalV = terminal.over(terminal.plus(new Phasor(outputOhm, 0)));
+    Phasor networkV = terminalV.times(network).over(terminal);
+    Phasor[] volts = new Phasor[ohm.length];
+    for (int b = 0; b < solved.length; b++) {
+      branches.get(b).tree().spread(networkV.times(solved[b].transfer()), ohm, volts);
+    }
+    return new State(network, terminal, terminalV, networkV, volts, ohm);
+  }
+
+  /** Rated load in ohm without the cable: the lowest of the branches, which have a band each. */
+  public double ratedOhm() {
+    double[] rated = loads.stream().mapToDouble(Load::ratedOhm).toArray();
+    return branches.stream()
+        .mapToDouble(branch -> branch.tree().ratedOhm(rated))
+        .min()
+        .orElseThrow();
+  }
+}

@@ -1,0 +1,74 @@
+package org.footwell.vehicle.chain;
+
+import org.footwell.physics.Decibels;
+
+/**
+ * What a programme makes of one channel: its mean power over frequency, and how far its cones move. The
+ * programme's RMS is the crest factor below its peaks, over the whole band and before the filters.
+ */
+public final class Drive {
+
+  private final ChannelChain chain;
+  private final double crest;
+
+  public Drive(ChannelChain chain, double crestFactorDb) {
+    this.chain = chain;
+    crest = Decibels.toAmplitude(crestFactorDb);
+  }
+
+  /** RMS of the programme over the RMS of a sine with the same peaks, squared. */
+  private double meanSquare() {
+    return 2 / (crest * crest);
+  }
+
+  /** Mean square of the programme at a frequency of the grid, filters included, for 1 V of source. */
+  double square(int k) {
+    return meanSquare() * chain.grid().share(k) * chain.filter(k).square();
+  }
+
+  private interface At {
+    double at(int k);
+  }
+
+  private double sum(At quantity) {
+    double sum = 0;
+    for (int k = 0; k < chain.grid().size(); k++) {
+      sum += square(k) * quantity.at(k);
+    }
+    return sum;
+  }
+
+  /** Mean power the amplifier gives, W for a source of 1 V. */
+  public double terminalW() {
+    return sum(chain::terminalW);
+  }
+
+  /** Mean power a driver gets, held against its rated impedance, W for a source of 1 V. */
+  public double heldW(int d) {
+    return sum(k -> chain.heldW(d, k));
+  }
+
+  /** Mean heat in the voice coils of a driver, W for a source of 1 V. */
+  public double coilW(int d) {
+    return sum(k -> chain.coilW(d, k));
+  }
+
+  /** Peak displacement with the programme, RMS times crest factor, mm for a source of 1 V. */
+  public double programmeMm(int d) {
+    return crest * Math.sqrt(sum(k -> chain.movedMm(d, k) * chain.movedMm(d, k)) / 2);
+  }
+
+  /** Peak displacement with a full-scale sine at a frequency of the grid, mm for a source of 1 V. */
+  public double sineMm(int d, int k) {
+    return chain.filter(k).modulus() * chain.movedMm(d, k);
+  }
+
+  /** Most that the filters lift, as a ratio; below 1 where they only take away. */
+  public double boost() {
+    double most = 0;
+    for (int k = 0; k < chain.grid().size(); k++) {
+      most = Math.max(most, chain.filter(k).square());
+    }
+    return Math.sqrt(most);
+  }
+}

@@ -1,0 +1,113 @@
+package org.footwell.vehicle.chain;
+
+import java.util.Arrays;
+import org.footwell.physics.ConstantPower;
+
+/**
+ * What feeds the amplifiers in one situation: a voltage that is held as long as the current allows,
+ * and the battery behind its resistance beyond.
+ *
+ * @param heldV held by the alternator; NaN where nothing holds it
+ * @param leftA current up to which it is held: what the alternator has left for the amplifiers
+ * @param openV of the battery with all other loads on it and no amplifier, V
+ * @param sourceOhm its internal resistance
+ */
+public record PowerSource(double heldV, double leftA, double openV, double sourceOhm) {
+
+  private static final int MOST_TURNS = 2000;
+  private static final double CLOSE_V = 1e-12;
+
+  /** A voltage that stays whatever is drawn. */
+  public static PowerSource stiff(double voltage) {
+    return new PowerSource(voltage, Double.POSITIVE_INFINITY, voltage, 0);
+  }
+
+  /** The battery alone while other loads draw from it. */
+  public static PowerSource battery(double restingV, double internalOhm, double othersA) {
+    return new PowerSource(Double.NaN, 0, restingV - internalOhm * othersA, internalOhm);
+  }
+
+  /** The alternator with the battery at its side. */
+  public static PowerSource running(
+      double heldV, double alternatorA, double othersA, double restingV, double internalOhm) {
+    double left = alternatorA - othersA;
+    return new PowerSource(heldV, left, restingV + internalOhm * left, internalOhm);
+  }
+
+  /**
+   * A load behind its cable: constant power, or a resistance that draws it at a voltage.
+   *
+   * @param watts drawn
+   * @param atV voltage at which a resistance draws them; NaN for constant power
+   * @param loopOhm of its cable
+   */
+  public record Load(double watts, double atV, double loopOhm) {
+
+    /** Current in A from a voltage at the battery; NaN where the power cannot pass. */
+    double current(double voltage) {
+      if (watts == 0) {
+        return 0;
+      }
+      if (!Double.isNaN(atV)) {
+        return voltage / (loopOhm + atV * atV / watts);
+      }
+      return voltage <= 0 ? Double.NaN : ConstantPower.CURRENT.at(watts, voltage, loopOhm);
+    }
+  }
+
+  /**
+   * Where source and loads meet.
+   *
+   * @param batteryV at the battery's terminals
+   * @param currentA of each load
+   * @param loadV at each load
+   * @param held whether the alternator holds the voltage
+   */
+  public record Meeting(double batteryV, double[] currentA, double[] loadV, boolean held) {
+
+    /** All currents together, A. */
+    public double totalA() {
+      return Arrays.stream(currentA).sum();
+    }
+  }
+
+  /** The highest voltage at which all loads get what they draw; null where there is none. */
+  Meeting meet(Load[] loads) {
+    if (!Double.isNaN(heldV)) {
+      double drawn = total(loads, heldV);
+      if (drawn <= leftA) {
+        return at(heldV, loads, true);
+      }
+    }
+    double voltage = openV;
+    for (int turn = 0; turn < MOST_TURNS; turn++) {
+      double next = openV - sourceOhm * total(loads, voltage);
+      if (Double.isNaN(next) || next <= 0) {
+        return null;
+      }
+      if (Math.abs(next - voltage) < CLOSE_V * openV) {
+        return at(next, loads, false);
+      }
+      voltage = next;
+    }
+    return null;
+  }
+
+  private static double total(Load[] loads, double voltage) {
+    double sum = 0;
+    for (Load load : loads) {
+      sum += load.current(voltage);
+    }
+    return sum;
+  }
+
+  private static Meeting at(double voltage, Load[] loads, boolean held) {
+    double[] current = new double[loads.length];
+    double[] left = new double[loads.length];
+    for (int i = 0; i < loads.length; i++) {
+      current[i] = loads[i].current(voltage);
+      left[i] = voltage - current[i] * loads[i].loopOhm();
+    }
+    return new Meeting(voltage, current, left, held);
+  }
+}

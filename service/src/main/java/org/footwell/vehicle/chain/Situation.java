@@ -1,0 +1,10 @@
+package org.footwell.vehicle.chain;
+
+import org.footwell.calculation.Words;
+
+/** When the amplifiers play. */
+public enum Situation implements Words {
+  CRUISING,
+  IDLING,
+  ENGINE_OFF
+}

@@ -1,0 +1,126 @@
+package org.footwell.vehicle.chain;
+
+import java.util.List;
+import org.footwell.physics.Decibels;
+import org.footwell.physics.FrequencyWeighting;
+import org.footwell.physics.Phasor;
+
+/**
+ * What the channels together make at each seat. Pressures are added with their phases up to the
+ * frequency of incoherence, as powers above it, where phases in a cabin cannot be predicted.
+ */
+public final class SoundField {
+
+  private final List<ChannelChain> chains;
+  private final List<Drive> drives;
+  private final Grid grid;
+  private final double incoherentAboveHz;
+
+  public SoundField(
+      List<ChannelChain> chains, List<Drive> drives, Grid grid, double incoherentAboveHz) {
+    this.chains = chains;
+    this.drives = drives;
+    this.grid = grid;
+    this.incoherentAboveHz = incoherentAboveHz;
+  }
+
+  /**
+   * A level at a seat.
+   *
+   * @param bandPower mean square pressure in each third octave, Pa²
+   */
+  public record Level(double[] bandPower, double[] bandHz) {
+
+    /** Unweighted, dB SPL. */
+    public double dbSpl() {
+      double sum = 0;
+      for (double power : bandPower) {
+        sum += power;
+      }
+      return spl(sum);
+    }
+
+    /** A-weighted by the mid-bands, dBA. */
+    public double dba() {
+      double sum = 0;
+      for (int b = 0; b < bandPower.length; b++) {
+        sum += bandPower[b] * Decibels.toPower(FrequencyWeighting.A.at(bandHz[b]));
+      }
+      return spl(sum);
+    }
+
+    /** One third octave, dB SPL. */
+    public double bandDbSpl(int b) {
+      return spl(bandPower[b]);
+    }
+
+    private static double spl(double power) {
+      double reference = Decibels.SPL_REFERENCE_PA;
+      return Decibels.ofPower(Math.max(power, 1e-30) / (reference * reference));
+    }
+  }
+
+  /** All channels together at a seat, each with its state. */
+  public Level together(int seat, List<ChannelState> states) {
+    return of(seat, states, -1);
+  }
+
+  /** One channel alone at a seat. */
+  public Level alone(int seat, List<ChannelState> states, int channel) {
+    return of(seat, states, channel);
+  }
+
+  private Level of(int seat, List<ChannelState> states, int only) {
+    double[] power = new double[grid.bandCount()];
+    for (int k = 0; k < grid.size(); k++) {
+      boolean coherent = grid.hz(k) <= incoherentAboveHz;
+      Phasor sum = Phasor.ZERO;
+      double apart = 0;
+      for (int c = 0; c < chains.size(); c++) {
+        ChannelState state = states.get(c);
+        if ((only >= 0 && c != only) || state.sourceV() == 0) {
+          continue;
+        }
+        ChannelChain chain = chains.get(c);
+        double square = drives.get(c).square(k) * state.trimmedV() * state.trimmedV();
+        if (coherent) {
+          double late = -2e-3 * Math.PI * grid.hz(k) * state.delayMs();
+          Phasor turned =
+              Phasor.ofPolar(Math.sqrt(square) * state.polarity(), late)
+                  .times(unit(chain.filter(k)));
+          sum = sum.plus(chain.sound(seat, k).times(turned));
+        } else {
+          apart += square * chain.soundPower(seat, k);
+        }
+      }
+      power[grid.band(k)] += coherent ? sum.square() : apart;
+    }
+    return new Level(power, grid.bands());
+  }
+
+  private static Phasor unit(Phasor ratio) {
+    double modulus = ratio.modulus();
+    return modulus == 0 ? Phasor.ONE : ratio.times(1 / modulus);
+  }
+
+  /**
+   * Level of one channel alone in a third octave at a seat with the same signal in all of them, dB SPL
+   * for a full-scale sine in that band and a source of 1 V.
+   */
+  public double transferDb(int seat, int channel, int band) {
+    ChannelChain chain = chains.get(channel);
+    double power = 0;
+    int count = 0;
+    for (int k = 0; k < grid.size(); k++) {
+      if (grid.band(k) == band) {
+        double sound =
+            grid.hz(k) <= incoherentAboveHz
+                ? chain.sound(seat, k).square()
+                : chain.soundPower(seat, k);
+        power += sound * chain.filter(k).square();
+        count++;
+      }
+    }
+    return Level.spl(power / count);
+  }
+}
