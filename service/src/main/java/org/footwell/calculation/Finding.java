@@ -3,6 +3,7 @@ package org.footwell.calculation;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.NotNull;
+import java.util.List;
 
 /** Something a fitter should know about the answer. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -14,6 +15,8 @@ public record Finding(
     @Schema(description = "In a plan, the part of it that the finding is about") String subject,
     @Schema(description = "JSON Pointer to the field of the request it is about") @NotNull
         String pointer,
+    @Schema(description = "All fields it is about, where it is about several alike")
+        List<String> places,
     @Schema(description = "The value found, in the unit of the sentence") Double value,
     @Schema(description = "The limit it is held against, in the same unit") Double limit) {
 

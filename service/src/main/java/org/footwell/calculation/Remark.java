@@ -1,5 +1,7 @@
 package org.footwell.calculation;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.UnaryOperator;
 
@@ -12,6 +14,7 @@ public final class Remark extends Arguments<Remark> {
   private final UnaryOperator<String> rebase;
   private final String subject;
   private String pointer = "";
+  private final List<String> others = new ArrayList<>(0);
   private Object given;
   private Phrase allowed;
   private Double value;
@@ -32,6 +35,12 @@ public final class Remark extends Arguments<Remark> {
   public Remark at(String field) {
     this.pointer = field;
     return this;
+  }
+
+  /** All the fields it is about, at least one: what is alike in several places is said once. */
+  public Remark at(List<String> fields) {
+    others.addAll(fields.subList(1, fields.size()));
+    return at(fields.get(0));
   }
 
   /** The value found; {@code {value}} in the text. */
@@ -80,7 +89,9 @@ public final class Remark extends Arguments<Remark> {
 
   /** Whether it, or the nested calculation it comes from, is about this part of the request. */
   boolean isAbout(String part) {
-    return within(part, rebase.apply(pointer)) || within(part, rebase.apply(""));
+    return within(part, rebase.apply(pointer))
+        || within(part, rebase.apply(""))
+        || others.stream().anyMatch(other -> within(part, rebase.apply(other)));
   }
 
   private static boolean within(String part, String where) {
@@ -102,8 +113,15 @@ public final class Remark extends Arguments<Remark> {
         sentence.advice() == null ? null : filled(sentence.advice(), language),
         subject,
         where(),
+        others.isEmpty() ? null : places(),
         value,
         limit);
+  }
+
+  private List<String> places() {
+    List<String> places = new ArrayList<>(List.of(where()));
+    others.forEach(other -> places.add(rebase.apply(other)));
+    return places;
   }
 
   /** Where it is, in the outermost request. */

@@ -72,8 +72,7 @@ public record AnalogFilter(boolean highPass, double cornerHz, List<Section> sect
     for (Section section : sections) {
       double x = frequencyHz / (section.w0() * cornerHz);
       boolean first = section.order() == 1;
-      Phasor denominator =
-          first ? new Phasor(1, x) : new Phasor(1 - x * x, x / section.q());
+      Phasor denominator = first ? new Phasor(1, x) : new Phasor(1 - x * x, x / section.q());
       Phasor numerator = !highPass ? Phasor.ONE : first ? new Phasor(0, x) : new Phasor(-x * x, 0);
       product = product.times(numerator.over(denominator));
     }

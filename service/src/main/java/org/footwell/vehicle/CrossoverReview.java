@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.footwell.acoustic.alignment.PhaseMatch;
 import org.footwell.acoustic.crossover.CrossoverFinding;
 import org.footwell.acoustic.crossover.CrossoverPlan;
 import org.footwell.acoustic.crossover.CrossoverPlanRequest;
@@ -16,12 +16,17 @@ import org.footwell.acoustic.crossover.CrossoverWayBuilder;
 import org.footwell.calculation.Rebase;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Crossover;
-import org.footwell.parts.DriverBuilder;
+import org.footwell.parts.Driver;
 import org.footwell.parts.Filter;
 import org.footwell.parts.WayRole;
+import org.footwell.parts.plan.ChannelRole;
+import org.footwell.parts.plan.PlanIndex;
+import org.footwell.parts.plan.VehiclePlan;
+import org.footwell.physics.Decibels;
 import org.footwell.vehicle.PlanReviewResult.CrossoverLine;
+import org.footwell.vehicle.chain.Alignment;
 
-/** Whether both drivers are at ease where one channel hands over to another. */
+/** How channels hand over to each other: whether both drivers are at ease, and how they add there. */
 final class CrossoverReview {
 
   private static final CrossoverPlan CROSSOVER_PLAN = new CrossoverPlan();
@@ -29,144 +34,186 @@ final class CrossoverReview {
   /** A corner further than half an octave from its crossover is not for it; common practice. */
   private static final double APART_RATIO = Math.sqrt(2);
 
+  /** A loss that remains with the best delay and is worth a word, dB; common practice, no source. */
+  private static final double CANCELS_DB = -3;
+
   /** Bounds of the level that crossover-plan takes, dB SPL. */
   private static final double LEAST_DB_SPL = 60;
 
   private static final double MOST_DB_SPL = 140;
 
+  private final Modelled modelled;
+  private final PlanIndex index;
   private final VehiclePlan plan;
-  private final Resolved resolved;
   private final Run run;
-  private final List<Double> levels;
 
-  /**
-   * Judges crossovers at levels.
-   *
-   * @param levels what each channel reaches, dB SPL; null where it is not known
-   */
-  CrossoverReview(VehiclePlan plan, Resolved resolved, Run run, List<Double> levels) {
-    this.plan = plan;
-    this.resolved = resolved;
+  CrossoverReview(Modelled modelled, Run run) {
+    this.modelled = modelled;
+    this.index = modelled.index();
+    this.plan = index.plan();
     this.run = run;
-    this.levels = levels;
   }
 
-  /** One line for every crossover whose drivers are known well enough. */
+  /** One line per crossover of the plan. */
   List<CrossoverLine> lines() {
+    remarkMatches();
     List<CrossoverLine> lines = new ArrayList<>();
     for (int i = 0; i < plan.crossovers().size(); i++) {
-      line(i).ifPresent(lines::add);
+      lines.add(line(i));
+      remarkFilters(plan.crossovers().get(i));
     }
     return lines;
   }
 
-  private Optional<CrossoverLine> line(int index) {
-    Crossover crossover = plan.crossovers().get(index);
-    int lower = channel(crossover.lower());
-    int upper = channel(crossover.upper());
+  private CrossoverLine line(int i) {
+    Crossover crossover = plan.crossovers().get(i);
+    Optional<PlannedCrossover> window = window(i);
+    window.ifPresent(found -> judge(i, crossover, found));
+    Optional<Alignment.Matched> matched =
+        modelled.alignment().matched().stream()
+            .filter(one -> one.crossing().crossovers().contains(i))
+            .findFirst();
+    boolean turned =
+        matched.isPresent() && modelled.alignment().turn(index.channel(crossover.lower())) < 0;
+    Optional<PhaseMatch.Setting> setting =
+        matched.map(one -> turned ? one.match().inverted() : one.match().asGiven());
+    return PlanReviewResultCrossoverLineBuilder.builder()
+        .lower(crossover.lower())
+        .upper(crossover.upper())
+        .frequencyHz(crossover.frequencyHz())
+        .lowestHz(window.map(PlannedCrossover::lowestHz).orElse(null))
+        .lowestReason(window.map(PlannedCrossover::lowestReason).orElse(null))
+        .highestHz(window.map(PlannedCrossover::highestHz).orElse(null))
+        .highestReason(window.map(PlannedCrossover::highestReason).orElse(null))
+        .lossDb(setting.map(PhaseMatch.Setting::lossDb).orElse(null))
+        .flightLossDb(matched.map(one -> one.match().asGiven().flightLossDb()).orElse(null))
+        .movedMs(setting.map(PhaseMatch.Setting::delayMs).orElse(null))
+        .inverted(matched.isPresent() ? (Boolean) turned : null)
+        .build();
+  }
+
+  private void remarkMatches() {
+    for (Alignment.Matched matched : modelled.alignment().matched()) {
+      int lower = matched.crossing().lower();
+      boolean turned = modelled.alignment().turn(lower) < 0;
+      PhaseMatch.Setting setting = turned ? matched.match().inverted() : matched.match().asGiven();
+      List<String> at =
+          matched.crossing().crossovers().stream().map(i -> "/crossovers/" + i).toList();
+      String name = plan.channels().get(lower).id();
+      if (turned) {
+        run.find(PlanFinding.POLARITY_TO_TURN)
+            .at(at)
+            .value(matched.match().asGiven().lossDb())
+            .limit(setting.lossDb())
+            .own("name", name);
+      }
+      if (setting.atEdge()) {
+        run.find(PlanFinding.DELAY_AT_EDGE).at(at).value(setting.delayMs()).own("name", name);
+      }
+      if (setting.lossDb() < CANCELS_DB) {
+        run.find(PlanFinding.CROSSOVER_CANCELS)
+            .at(at)
+            .value(-setting.lossDb())
+            .limit(-CANCELS_DB)
+            .own("name", name)
+            .with("frequency", matched.crossing().frequencyHz());
+      }
+    }
+  }
+
+  private Optional<PlannedCrossover> window(int i) {
+    Crossover crossover = plan.crossovers().get(i);
+    int lower = index.channel(crossover.lower());
+    int upper = index.channel(crossover.upper());
     // At the crossover the lower channel plays with its highest driver, the upper with its lowest.
-    Optional<VehiclePlan.Part> below = parts(lower).max(byResonance());
-    Optional<VehiclePlan.Part> above = parts(upper).min(byResonance());
-    Double level = levels.get(upper);
-    if (below.isEmpty() || above.isEmpty() || level == null) {
+    Optional<Integer> below = known(lower).max(byResonance());
+    Optional<Integer> above = known(upper).min(byResonance());
+    if (below.isEmpty()
+        || above.isEmpty()
+        || !modelled.model().channels().get(upper).chain().heard()) {
       return Optional.empty();
     }
     return run.call(
             CROSSOVER_PLAN,
-            request(lower, below.get(), upper, above.get(), level),
-            Rebase.to("/crossovers/" + index, null).without(CrossoverFinding.values()))
+            request(lower, below.get(), upper, above.get()),
+            Rebase.to("/crossovers/" + i, null).without(CrossoverFinding.values()))
         .map(CrossoverPlanResult::crossovers)
-        .map(windows -> judged(index, crossover, windows.get(0)));
+        .map(windows -> windows.get(0));
   }
 
-  private int channel(String id) {
-    return IntStream.range(0, plan.channels().size())
-        .filter(c -> plan.channels().get(c).id().equals(id))
-        .findFirst()
-        .orElseThrow();
+  /** The drivers of a channel, or none if one of them is not known well enough. */
+  private Stream<Integer> known(int channel) {
+    List<Integer> drivers = index.driversOf(channel);
+    return drivers.stream().allMatch(this::windowKnown) ? drivers.stream() : Stream.empty();
   }
 
-  /** The parts of a channel, or none if one of them is not known well enough. */
-  private Stream<VehiclePlan.Part> parts(int channel) {
-    List<VehiclePlan.Part> parts =
-        resolved.driversOf(channel).stream().map(resolved::part).distinct().toList();
-    return parts.stream().allMatch(part -> part.sdCm2() != null && part.impedance() != null)
-        ? parts.stream()
-        : Stream.empty();
+  boolean windowKnown(int driver) {
+    Driver data = index.part(driver).driver();
+    return data.sdCm2() != null && data.fsHz() != null;
   }
 
-  private static Comparator<VehiclePlan.Part> byResonance() {
-    return Comparator.comparing(part -> part.impedance().fsHz());
+  private Comparator<Integer> byResonance() {
+    return Comparator.comparing(driver -> index.part(driver).driver().fsHz());
   }
 
-  private CrossoverPlanRequest request(
-      int lower, VehiclePlan.Part below, int upper, VehiclePlan.Part above, double level) {
+  private CrossoverPlanRequest request(int lower, int below, int upper, int above) {
+    double level = modelled.model().field().alone(plan.mainSeat(), modelled.heard(), upper).dbSpl();
     // The level is that of the programme; a sine with the same peaks is louder by the difference.
-    double crest = plan.programme() == null ? 0 : plan.programme().crestFactorDb() - 3.01;
-    double wanted = Math.max(LEAST_DB_SPL, Math.min(MOST_DB_SPL, level + crest));
-    // Beyond this distance the cabin keeps the level up.
-    double distance = DriverLevel.cabin(plan).criticalDistanceM();
+    double sine = level + plan.programme().crestFactorDb() - Decibels.SINE_CREST;
     return CrossoverPlanRequest.standard(
         List.of(way(lower, below), way(upper, above)),
-        wanted,
-        distance,
+        Math.max(LEAST_DB_SPL, Math.min(MOST_DB_SPL, sine)),
+        plan.vehicle().cabin().criticalDistanceM(),
         plan.vehicle().temperatureC());
   }
 
-  private CrossoverWay way(int channel, VehiclePlan.Part part) {
-    boolean subwoofer = plan.channels().get(channel).role() == VehiclePlan.Role.SUBWOOFER;
+  private CrossoverWay way(int channel, int driver) {
     return CrossoverWayBuilder.builder()
         .id(plan.channels().get(channel).id())
-        .role(subwoofer ? WayRole.SUBWOOFER : WayRole.WOOFER)
-        .driver(
-            DriverBuilder.builder()
-                .sdCm2(part.sdCm2())
-                .fsHz(part.impedance().fsHz())
-                .xmaxMm(part.xmaxMm())
-                .ratedOhm(part.ratedOhm())
-                .build())
+        .role(role(channel, driver))
+        .driver(index.part(driver).driver())
         .build();
   }
 
-  private CrossoverLine judged(int index, Crossover crossover, PlannedCrossover window) {
+  /** The way's own role; where nothing says it, what its channel is for. */
+  private WayRole role(int channel, int driver) {
+    WayRole own = index.roleOf(driver);
+    if (own != null) {
+      return own;
+    }
+    return plan.channels().get(channel).role() == ChannelRole.SUBWOOFER
+        ? WayRole.SUBWOOFER
+        : WayRole.FULL_RANGE;
+  }
+
+  private void judge(int i, Crossover crossover, PlannedCrossover window) {
     double frequency = crossover.frequencyHz();
     Double lowest = window.lowestHz();
     boolean tooLow = lowest != null && frequency < lowest;
     if (tooLow || frequency > window.highestHz()) {
       run.find(tooLow ? PlanFinding.CROSSOVER_TOO_LOW : PlanFinding.CROSSOVER_TOO_HIGH)
-          .at("/crossovers/" + index + "/frequency_hz")
+          .at("/crossovers/" + i + "/frequency_hz")
           .value(frequency)
           .limit(tooLow ? lowest : window.highestHz())
           .own("channel", tooLow ? crossover.upper() : crossover.lower())
           .with("reason", tooLow ? window.lowestReason() : window.highestReason());
     }
-    return new CrossoverLine(
-        crossover.lower(),
-        crossover.upper(),
-        frequency,
-        lowest,
-        window.lowestReason(),
-        window.highestHz(),
-        window.highestReason());
   }
 
-  /** Its words go on with a comma in sentences of crossover-plan. */
   /** Holds the filters of both channels against the crossover they are said to make. */
-  void remarkFilters() {
-    for (Crossover crossover : plan.crossovers()) {
-      int lower = channel(crossover.lower());
-      int upper = channel(crossover.upper());
-      remarkFilter(
-          plan.channels().get(lower).lowPass(),
-          "/channels/" + lower + "/low_pass",
-          crossover.lower(),
-          crossover.frequencyHz());
-      remarkFilter(
-          plan.channels().get(upper).highPass(),
-          "/channels/" + upper + "/high_pass",
-          crossover.upper(),
-          crossover.frequencyHz());
-    }
+  private void remarkFilters(Crossover crossover) {
+    int lower = index.channel(crossover.lower());
+    int upper = index.channel(crossover.upper());
+    remarkFilter(
+        plan.channels().get(lower).lowPass(),
+        "/channels/" + lower + "/low_pass",
+        crossover.lower(),
+        crossover.frequencyHz());
+    remarkFilter(
+        plan.channels().get(upper).highPass(),
+        "/channels/" + upper + "/high_pass",
+        crossover.upper(),
+        crossover.frequencyHz());
   }
 
   private void remarkFilter(Filter filter, String at, String channel, double crossoverHz) {

@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.footwell.acoustic.enclosure.radiator.CabinCurve;
 import org.footwell.calculation.Run;
-import org.footwell.electrical.amplifier.RatedAmplifier;
 import org.footwell.electrical.amplifier.OutputStage;
+import org.footwell.electrical.amplifier.RatedAmplifier;
 import org.footwell.electrical.amplifier.SineSource;
 import org.footwell.electrical.load.Network;
 import org.footwell.electrical.load.NetworkReader;
@@ -108,8 +108,7 @@ final class ModelReader {
     AmplifierOutput output =
         new AmplifierOutput(source(c), load, circuit.outputOhm(), index.amplifierOf(c));
     ChannelChain chain =
-        new ChannelChain(
-            circuit, FilterChain.of(plan, planned), output, drivers, own, ways, grid);
+        new ChannelChain(circuit, FilterChain.of(plan, planned), output, drivers, own, ways, grid);
     return PlayedChannel.of(chain, plan.programme().crestFactorDb(), planned.rmsLimiter());
   }
 

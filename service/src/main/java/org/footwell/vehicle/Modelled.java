@@ -59,6 +59,7 @@ record Modelled(
             reader.grid(),
             INCOHERENT_ABOVE_HZ);
     Map<Situation, PowerSource> sources = supply.sources();
+    refuseSilent(index, channels, run);
     VehicleModel model =
         new VehicleModel(
             channels,
@@ -101,6 +102,31 @@ record Modelled(
         states,
         model.heard(states, levelled.cruising()),
         operations);
+  }
+
+  /** Refuses channels from which nothing comes even where nothing else draws. */
+  private static void refuseSilent(PlanIndex index, List<PlayedChannel> channels, Run run) {
+    VehiclePlan plan = index.plan();
+    for (int c = 0; c < channels.size(); c++) {
+      int amplifier = index.amplifierOf(c);
+      double volts =
+          plan.supply() == null
+              ? ModelReader.ratedV(plan.amplifiers().get(amplifier))
+              : SupplyReader.startV(plan.supply());
+      if (!(channels.get(c).chain().output().cleanW(volts) > 0)) {
+        run.refuse(PlanRefusal.CHANNEL_SILENT)
+            .at("/amplifiers/" + amplifier)
+            .given(volts)
+            .own("amplifier", plan.channels().get(c).amplifier())
+            .own("channel", plan.channels().get(c).id());
+      }
+    }
+    run.requireNoFaults();
+  }
+
+  /** Trim advised for a channel, dB: with the gains advised, whatever was set. */
+  double advisedTrimDb(int channel) {
+    return levelled.advisedTrimDb()[channel];
   }
 
   /** A delay on the steps of the processor, ms; as it is without one. */

@@ -4,87 +4,97 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Map;
 import java.util.stream.Stream;
-import org.footwell.acoustic.alignment.SeatDelays;
-import org.footwell.acoustic.crossover.CrossoverPlan;
-import org.footwell.acoustic.driver.DriverCheck;
-import org.footwell.acoustic.enclosure.ClosedBox;
-import org.footwell.acoustic.enclosure.VentedBox;
-import org.footwell.acoustic.level.SoundLevel;
-import org.footwell.calculation.Calculation;
+import org.footwell.acoustic.level.LevelFinding;
 import org.footwell.calculation.Card;
-import org.footwell.calculation.Coded;
 import org.footwell.calculation.FaultCode;
 import org.footwell.calculation.FindingCode;
 import org.footwell.calculation.Source;
-import org.footwell.electrical.amplifier.RailMatch;
-import org.footwell.electrical.gain.GainChain;
-import org.footwell.electrical.heat.AmplifierHeat;
-import org.footwell.electrical.impedance.ImpedanceCurve;
-import org.footwell.electrical.load.LoadFinding;
-import org.footwell.electrical.load.WiringLoad;
-import org.footwell.electrical.supply.SupplyCable;
+import org.footwell.electrical.load.LoadFault;
+import org.footwell.parts.ConductorFault;
+import org.footwell.parts.FilterFault;
 import org.footwell.parts.Safety;
+import org.footwell.parts.plan.PlanFault;
+import org.footwell.parts.plan.VehiclePlan;
+import org.footwell.physics.Air;
+import org.footwell.physics.Conductors;
+import org.footwell.physics.ConstantPower;
+import org.footwell.physics.FilterPrototype;
+import org.footwell.physics.FrequencyWeighting;
+import org.footwell.physics.NoiseDose;
+import org.footwell.physics.Piston;
+import org.footwell.physics.PointSource;
+import org.footwell.physics.ProgrammeSpectrum;
+import org.footwell.physics.SensitivityBases;
+import org.footwell.physics.ThieleSmall;
+import org.footwell.physics.ThirdOctaves;
 
-/** The declaration of plan-review: its own words, and what the calculations it composes say. */
+/** The declaration of plan-review. */
 final class PlanCard {
-
-  private static final List<Calculation<?, ?>> COMPOSED =
-      List.of(
-          new WiringLoad(),
-          new RailMatch(),
-          new SoundLevel(),
-          new SeatDelays(),
-          new ImpedanceCurve(),
-          new AmplifierHeat(),
-          new SupplyCable(),
-          new GainChain(),
-          new CrossoverPlan(),
-          new DriverCheck(),
-          new ClosedBox(),
-          new VentedBox());
 
   static final Card<VehiclePlan, PlanReviewResult> CARD =
       Card.of("plan-review", VehiclePlan.class, PlanReviewResult.class)
           .title("Review of a whole vehicle plan")
           .purpose(
-              "One document describes the vehicle, its seats, parts, amplifiers and channels; every"
-                  + " channel is run through wiring-load, rail-match, sound-level and seat-delays; where"
-                  + " the plan says enough, also through impedance-curve and gain-chain, and every"
-                  + " amplifier through amplifier-heat and supply-cable, and crossovers through"
-                  + " crossover-plan, parts through driver-check and boxes through closed-box and"
-                  + " vented-box."
-                  + " One line per channel, the system as a whole, and one verdict with the"
-                  + " findings that explain it, worst first.")
+              "One document describes the vehicle, its seats, parts, amplifiers and channels. One"
+                  + " model of the whole chain, from full scale of the source to each seat, says what"
+                  + " to set on every channel and what comes of it: gains, trims, delays, levels by"
+                  + " seat and band, the largest clean level and what ends it, heat and movement of"
+                  + " every driver, loads, supply, cables and fuses. Sheet, level and exposure are"
+                  + " one state; what was really set counts instead of what is advised.")
           .example(example())
           .sources(
-              Stream.concat(
-                      COMPOSED.stream().flatMap(c -> c.card().sources().stream()),
-                      Stream.of(Source.COMMON_PRACTICE))
-                  .distinct()
-                  .toArray(Source[]::new))
+              ThieleSmall.SMALL_DRIVER,
+              ThieleSmall.SMALL_CLOSED,
+              ThieleSmall.SMALL_VENTED,
+              ThieleSmall.LEACH,
+              Piston.HALF_SPACE,
+              SensitivityBases.IEC_60268_5,
+              ProgrammeSpectrum.IEC_60268_1,
+              ThirdOctaves.IEC_61260_1,
+              FrequencyWeighting.IEC_61672_1,
+              FilterPrototype.BUTTERWORTH,
+              FilterPrototype.LINKWITZ,
+              FilterPrototype.THOMSON,
+              PointSource.INVERSE_SQUARE,
+              Air.ISO_9613_1,
+              ConstantPower.KIRCHHOFF,
+              Conductors.IEC_60228,
+              Conductors.IEC_60028,
+              NoiseDose.NIOSH,
+              Source.COMMON_PRACTICE)
           .limits(
-              "A channel plays from the middle of its drivers.",
-              "Levels at the seats are sums of powers; how phases and bands add there is for"
-                  + " seat-levels.",
-              "Levels are at the clip point of each amplifier; what heat and movement of the drivers"
-                  + " allow stands beside them. Channels add as powers.",
-              "Each band of a passive crossover is judged as if it got the whole signal.",
-              "The limits of the composed calculations hold here too.")
+              "The chain is linear up to the clip point; thermal compression is not in it: hot coils"
+                  + " give 1 to 3 dB less.",
+              "Drivers are points in half space with flat pass bands: no reflections, no standing"
+                  + " waves, no beaming. Expect several dB either way until it is measured.",
+              "Pressures are added with their phases up to 300 Hz and as powers above; the cabin's"
+                  + " gain has no phase.",
+              "The voice coils of one driver are taken as driven alike, without mutual inductance.",
+              "Filters of which only the maker's statement is known are taken as ideal and free of"
+                  + " loss.",
+              "A supply is worked out for means over minutes and for a full sine of a few tenths of a"
+                  + " second, without large capacitors.",
+              "Frequencies are looked at in five places of every third octave from 20 Hz to 20 kHz:"
+                  + " sums over the spectrum are off by less than 0.02 dB.")
           .findings(
-              eachOnce(
-                      Stream.of(PlanFinding.values()),
-                      COMPOSED.stream().flatMap(c -> c.card().findings().stream()))
-                  // The coils of a channel are those of its network.
-                  .filter(code -> code != LoadFinding.DRIVER_NOT_CONNECTED)
+              Stream.of(Stream.of(PlanFinding.values()), Stream.of(LevelFinding.BELOW_ROAD_NOISE))
+                  .flatMap(codes -> codes)
                   .toArray(FindingCode[]::new))
           .refusals(
-              eachOnce(
+              Stream.of(
                       Stream.of(PlanFault.values()),
-                      COMPOSED.stream().flatMap(c -> c.card().refusals().stream()))
+                      Stream.of(PlanRefusal.values()),
+                      Stream.of(FilterFault.values()),
+                      Stream.of(ConductorFault.values()),
+                      Stream.of(
+                          LoadFault.NETWORK_SYNTAX,
+                          LoadFault.NETWORK_OPERATOR_MISSING,
+                          LoadFault.NETWORK_SINGLE_BAR,
+                          LoadFault.NETWORK_ENCODED,
+                          LoadFault.NETWORK_TOO_LARGE,
+                          LoadFault.NETWORK_TOO_DEEP))
+                  .flatMap(codes -> codes)
                   .toArray(FaultCode[]::new))
           .cautions(Safety.values())
           .view(
@@ -96,18 +106,10 @@ final class PlanCard {
               "setup_text",
               "text/plain;charset=utf-8",
               "the setup sheet to print",
-              shown -> SetupSheet.text(shown.answer()))
+              shown -> SetupSheet.text(shown.answer(), shown.request()))
           .build();
 
   private PlanCard() {}
-
-  /** What the plan and its parts say under one code stands here once. */
-  private static Stream<Coded> eachOnce(
-      Stream<? extends Coded> own, Stream<? extends Coded> composed) {
-    Map<String, Coded> byCode = new LinkedHashMap<>();
-    Stream.concat(own, composed).forEach(one -> byCode.putIfAbsent(one.code(), one));
-    return byCode.values().stream();
-  }
 
   /** The demo plan of the documentation, which the build puts beside the classes. */
   private static String example() {

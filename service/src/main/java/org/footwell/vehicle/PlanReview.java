@@ -1,26 +1,28 @@
 package org.footwell.vehicle;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Objects;
-import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
-import org.footwell.acoustic.alignment.SeatDelaysResult;
-import org.footwell.acoustic.level.Exposure;
 import org.footwell.acoustic.level.LevelFinding;
+import org.footwell.acoustic.level.LevelWords;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Run;
-import org.footwell.parts.Seat;
-import org.footwell.vehicle.PlanReviewResult.AmplifierLine;
+import org.footwell.parts.plan.PlanIndex;
+import org.footwell.parts.plan.PlannedChannel;
+import org.footwell.parts.plan.VehiclePlan;
+import org.footwell.physics.Decibels;
+import org.footwell.physics.NoiseDose;
 import org.footwell.vehicle.PlanReviewResult.ChannelLine;
-import org.footwell.vehicle.PlanReviewResult.CrossoverLine;
+import org.footwell.vehicle.PlanReviewResult.LargestLine;
 import org.footwell.vehicle.PlanReviewResult.SeatLine;
-import org.footwell.vehicle.PlanReviewResult.SetupLine;
+import org.footwell.vehicle.chain.ChannelChain;
+import org.footwell.vehicle.chain.ChannelState;
+import org.footwell.vehicle.chain.PlayedChannel;
+import org.footwell.vehicle.chain.SoundField;
+import org.footwell.vehicle.chain.VehicleModel;
 
-/** The whole vehicle plan, every channel run through the calculations, with one verdict. */
+/** The whole vehicle plan, read from one model in one state, with one verdict. */
 public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResult> {
 
   @Override
@@ -30,204 +32,164 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
 
   @Override
   public PlanReviewResult compute(VehiclePlan plan, Run run) {
-    Resolved resolved = new Resolved(plan, run);
-    Handover handover = new Handover(plan, run);
-    new BoxReview(plan, resolved, run).check();
-    List<Optional<ChannelReview.Powered>> powered =
-        IntStream.range(0, plan.channels().size())
-            .mapToObj(i -> new ChannelReview(plan, resolved, run, i).powered())
-            .toList();
-    Optional<SeatDelaysResult> aligned = new DelayReview(plan, resolved, run).delays();
-    run.requireNoFaults();
-    remarkUnused(plan, resolved, run);
-    new PartReview(plan, run).remark();
-
-    Seat main = plan.seats().stream().max(Comparator.comparing(Seat::weight)).orElseThrow();
-    ChannelLevel level = new ChannelLevel(plan, resolved, run, main.head());
-    List<ChannelReview.Powered> channels = powered.stream().map(Optional::orElseThrow).toList();
-    SeatDelaysResult delays = aligned.orElseThrow();
-    List<ChannelLevel.Loudness> loudness =
-        IntStream.range(0, channels.size())
-            .mapToObj(i -> level.of(i, channels.get(i).driverPowerW()))
-            .toList();
-    List<Double> levels =
-        loudness.stream().map(ChannelLevel.Loudness::levelDbSpl).collect(Collectors.toList());
-    if (levels.stream().anyMatch(Objects::nonNull)) {
-      run.find(LevelFinding.CABIN_MODEL)
-          .at("/vehicle/cabin_length_m")
-          .value(DriverLevel.cabin(plan).criticalDistanceM());
+    PlanIndex index = PlanIndex.of(plan, run);
+    PlanRefusals.require(index, run);
+    Modelled modelled = Modelled.of(index, run);
+    ChannelRemarks remarks = new ChannelRemarks(modelled, run);
+    remarks.remark();
+    SheetReview sheet = new SheetReview(modelled, run);
+    DriverReview drivers = new DriverReview(modelled, run);
+    CrossoverReview crossovers = new CrossoverReview(modelled, run);
+    SupplyReview supply = new SupplyReview(modelled, run);
+    Totals totals = new Totals(index, run);
+    PlanReviewResultBuilder result =
+        PlanReviewResultBuilder.builder()
+            .mainSeat(plan.seats().get(plan.mainSeat()).name())
+            .drivers(drivers.lines())
+            .crossovers(orNone(crossovers.lines()))
+            .supply(orNone(supply.situations()))
+            .cables(orNone(supply.cables()))
+            .setupSheet(sheet.lines())
+            .notJudged(new NotJudgedList(index).list(run))
+            .massChangeG(totals.massChange())
+            .price(totals.price());
+    List<ChannelLine> channels = new ArrayList<>();
+    for (int c = 0; c < plan.channels().size(); c++) {
+      channels.add(line(c, modelled, remarks, sheet, run));
     }
-    run.requireNoFaults();
-    ChannelLowestLoad lowest = new ChannelLowestLoad(plan, resolved, run);
-    GainReview gain = new GainReview(plan, resolved, run);
-    List<Double> lowestOhm = new ArrayList<>();
-    List<Double> gainTargetV = new ArrayList<>();
-    for (int i = 0; i < channels.size(); i++) {
-      lowestOhm.add(lowest.of(i, channels.get(i).load()));
-      gainTargetV.add(gain.targetV(i, channels.get(i)));
-    }
-    List<AmplifierLine> amplifiers =
-        new AmplifierReview(plan, resolved, run, channels, lowestOhm).lines();
-    CrossoverReview crossing = new CrossoverReview(plan, resolved, run, levels);
-    crossing.remarkFilters();
-    List<CrossoverLine> crossovers = crossing.lines();
-    run.requireNoFaults();
-
-    List<Double> trims = trims(levels, delays);
-    List<SetupLine> sheet = new ArrayList<>();
-    List<ChannelLine> lines = new ArrayList<>();
-    for (int i = 0; i < channels.size(); i++) {
-      Figures figures =
-          new Figures(loudness.get(i), trims.get(i), lowestOhm.get(i), gainTargetV.get(i));
-      SeatDelaysResult.ChannelDelay delay = delays.channels().get(i);
-      // What was measured is judged here and so counts for the verdict of the line below.
-      sheet.add(setup(plan.channels().get(i), channels.get(i), figures, delay, handover));
-      lines.add(line(plan, i, channels.get(i), figures, delay, run));
-    }
-    List<SeatLine> seats = seats(plan, level, channels, delays);
-    Totals totals = new Totals(plan, resolved, run);
-    Double together = Totals.together(levels);
-    Double levelDba = totals.weighted(together);
-    return PlanReviewResultBuilder.builder()
-        .mainSeat(main.name())
-        .channels(lines)
-        .bands(loudness.stream().flatMap(channel -> channel.bands().stream()).toList())
-        .boxes(orNone(loudness.stream().flatMap(channel -> channel.boxes().stream()).toList()))
-        .balance(totals.balance(lines))
-        .amplifiers(orNone(amplifiers))
-        .crossovers(orNone(crossovers))
-        .setupSheet(sheet)
-        .seats(seats)
-        .levelDbSpl(together)
-        .levelDba(levelDba)
-        .overRoadNoiseDb(totals.overRoadNoise(levelDba))
-        .exposureAllowedH(
-            together == null
-                ? null
-                : Exposure.judge(levelDba, together, null, totals.peak(together), run))
-        .massChangeG(totals.massChange())
-        .price(totals.price())
-        .build();
+    levels(modelled, run, result);
+    return result.channels(channels).balance(totals.balance(channels)).build();
   }
 
   private static <T> List<T> orNone(List<T> lines) {
     return lines.isEmpty() ? null : lines;
   }
 
-  /** Each seat: all channels together there, and what is left between their arrivals. */
-  private static List<SeatLine> seats(
-      VehiclePlan plan,
-      ChannelLevel level,
-      List<ChannelReview.Powered> channels,
-      SeatDelaysResult delays) {
-    return IntStream.range(0, plan.seats().size())
-        .mapToObj(
-            s -> {
-              Seat seat = plan.seats().get(s);
-              List<Double> levels =
-                  IntStream.range(0, channels.size())
-                      .mapToObj(c -> level.levelAt(c, channels.get(c).driverPowerW(), seat.head()))
-                      .collect(Collectors.toList());
-              return new SeatLine(
-                  seat.name(), Totals.together(levels), delays.seats().get(s).spreadMs());
-            })
-        .toList();
-  }
-
-  /**
-   * What brings every channel down to the level of the quietest, dB; where a level is not known, the
-   * trims of the distance law.
-   */
-  private static List<Double> trims(List<Double> levels, SeatDelaysResult delays) {
-    if (levels.contains(null)) {
-      return delays.channels().stream().map(SeatDelaysResult.ChannelDelay::trimDb).toList();
-    }
-    double quietest = levels.stream().mapToDouble(level -> level).min().orElseThrow();
-    return levels.stream().map(level -> quietest - level).toList();
-  }
-
-  /** Figures of a channel that may not be known. */
-  private record Figures(
-      ChannelLevel.Loudness loudness, double trimDb, Double lowestOhm, Double gainTargetV) {
-
-    Double levelDbSpl() {
-      return loudness.levelDbSpl();
-    }
-  }
-
-  private static SetupLine setup(
-      VehiclePlan.Channel channel,
-      ChannelReview.Powered powered,
-      Figures figures,
-      SeatDelaysResult.ChannelDelay delay,
-      Handover handover) {
-    return PlanReviewResultSetupLineBuilder.builder()
-        .id(channel.id())
-        .amplifier(channel.amplifier())
-        .outputs(channel.outputs())
-        .highPass(channel.highPass())
-        .lowPass(channel.lowPass())
-        .gainTargetV(figures.gainTargetV())
-        .trimDb(figures.trimDb())
-        .delayMs(delay.settingMs() == null ? delay.delayMs() : delay.settingMs())
-        .delaySamples(delay.delaySamples())
-        .delayMm(delay.pathMm())
-        .polarity(channel.polarity())
-        .limiterRmsV(powered.power().limiterRmsV())
-        .limiterPeakV(powered.power().limiterPeakV())
-        .filters(channel.filters())
-        .levelDbSpl(figures.levelDbSpl())
-        .measured(
-            handover.line(
-                channel.id(), figures.levelDbSpl(), figures.gainTargetV(), channel.polarity()))
-        .build();
-  }
-
   private static ChannelLine line(
-      VehiclePlan plan,
-      int index,
-      ChannelReview.Powered powered,
-      Figures figures,
-      SeatDelaysResult.ChannelDelay delay,
-      Run run) {
-    ChannelLevel.Loudness loudness = figures.loudness();
-    VehiclePlan.Channel channel = plan.channels().get(index);
+      int c, Modelled modelled, ChannelRemarks remarks, SheetReview sheet, Run run) {
+    VehiclePlan plan = modelled.index().plan();
+    PlannedChannel planned = plan.channels().get(c);
+    PlayedChannel channel = modelled.model().channels().get(c);
+    ChannelChain chain = channel.chain();
+    double amplifierV =
+        modelled.levelled().cruising().works()
+            ? modelled.levelled().cruising().mean().loadV()[chain.output().amplifier()]
+            : modelled.amplifiers().get(chain.output().amplifier()).ratedV();
+    LowestOhm alone = chain.impedanceKnown() ? LowestOhm.of(chain, false) : null;
+    double below = remarks.below(c);
     return PlanReviewResultChannelLineBuilder.builder()
-        .id(channel.id())
-        .role(channel.role())
-        .loadOhm(powered.load().loadOhm())
-        .lowestOhm(figures.lowestOhm())
-        .cleanPowerW(powered.power().cleanPowerW())
-        .headroomDb(powered.power().headroomDb())
-        .limiterRmsV(powered.power().limiterRmsV())
-        .limiterPeakV(powered.power().limiterPeakV())
-        .levelDbSpl(figures.levelDbSpl())
-        .largestLevelDbSpl(loudness.largestDbSpl())
-        .heldBy(loudness.heldBy())
-        .gainTargetV(figures.gainTargetV())
-        .delayMs(delay.delayMs())
-        .trimDb(figures.trimDb())
-        .verdict(run.verdictOn("/channels/" + index))
+        .id(planned.id())
+        .role(planned.role())
+        .loadOhm(chain.ratedOhm())
+        .lowestOhm(alone == null ? null : (Double) alone.ohm())
+        .lowestHz(alone == null ? null : (Double) alone.hz())
+        .lowestWithCableOhm(alone == null ? null : (Double) LowestOhm.of(chain, true).ohm())
+        .cleanPowerW(chain.output().cleanW(amplifierV))
+        .gainReductionDb(below == 0 ? 0 : -below)
+        .gainHeldBy(modelled.levelled().gains().get(c).by())
+        .gainTargetV(sheet.gainTargetV(c))
+        .trimDb(modelled.advisedTrimDb(c))
+        .delayMs(modelled.advised().get(c).delayMs() - planned.chainDelayMs())
+        .flightDelayMs(modelled.alignment().flightDelayMs(c))
+        .meanPowerW(modelled.levelled().cruising().meanW().get(c))
+        .limiterRmsV(sheet.limiterRmsV(c))
+        .limiterPeakV(sheet.limiterPeakV(c))
+        .levelDbSpl(sheet.levelDbSpl(c))
+        .verdict(run.verdictOn("/channels/" + c))
         .build();
   }
 
-  private static void remarkUnused(VehiclePlan plan, Resolved resolved, Run run) {
-    for (int d = 0; d < plan.drivers().size(); d++) {
-      int driver = d;
-      if (IntStream.range(0, plan.channels().size())
-          .noneMatch(c -> resolved.driversOf(c).contains(driver))) {
-        run.find(PlanFinding.DRIVER_NOT_CONNECTED)
-            .at("/drivers/" + d)
-            .own("name", plan.drivers().get(d).id());
-      }
+  private static void levels(Modelled modelled, Run run, PlanReviewResultBuilder result) {
+    VehiclePlan plan = modelled.index().plan();
+    boolean heard =
+        modelled.model().channels().stream().allMatch(channel -> channel.chain().heard());
+    SoundField field = modelled.model().field();
+    List<SeatLine> seats = new ArrayList<>();
+    for (int s = 0; s < plan.seats().size(); s++) {
+      SoundField.Level level = heard ? field.together(s, modelled.heard()) : null;
+      seats.add(seat(s, level, modelled));
     }
-    for (int p = 0; p < plan.newParts().size(); p++) {
-      int part = p;
-      if (IntStream.range(0, plan.drivers().size()).noneMatch(d -> resolved.partOf(d) == part)) {
-        run.find(PlanFinding.PART_NOT_USED)
-            .at("/new_parts/" + p)
-            .own("name", plan.newParts().get(p).id());
-      }
+    result.seats(seats);
+    if (!heard) {
+      return;
     }
+    result.bandsHz(Arrays.stream(modelled.grid().bands()).boxed().toList());
+    SoundField.Level main = field.together(plan.mainSeat(), modelled.heard());
+    double dba = main.dba();
+    double hours = NoiseDose.NIOSH_ALLOWED_H.at(dba);
+    Double noise = plan.vehicle().roadNoiseDba();
+    remarkLevels(plan, dba, hours, run);
+    result
+        .levelDbSpl(main.dbSpl())
+        .levelDba(dba)
+        .overRoadNoiseDb(noise == null ? null : (Double) (dba - noise))
+        .exposureAllowedH(hours)
+        .largest(largest(modelled));
+  }
+
+  private static void remarkLevels(VehiclePlan plan, double dba, double hours, Run run) {
+    if (dba > NoiseDose.NIOSH_EIGHT_HOUR_DBA) {
+      run.find(PlanFinding.LOUD).value(dba).with("time", LevelWords.time(hours));
+    }
+    Double wanted = plan.programme().durationH();
+    if (wanted != null && wanted > hours) {
+      run.find(PlanFinding.EXPOSURE_EXCEEDED)
+          .at("/programme/duration_h")
+          .value(wanted)
+          .limit(hours)
+          .with("time", LevelWords.time(hours));
+    }
+    Double noise = plan.vehicle().roadNoiseDba();
+    if (noise != null && dba < noise) {
+      run.find(LevelFinding.BELOW_ROAD_NOISE)
+          .at("/vehicle/road_noise_dba")
+          .value(noise - dba)
+          .limit(0);
+    }
+  }
+
+  private static SeatLine seat(int s, SoundField.Level level, Modelled modelled) {
+    VehiclePlan plan = modelled.index().plan();
+    double first = Double.POSITIVE_INFINITY;
+    double last = Double.NEGATIVE_INFINITY;
+    for (int c = 0; c < plan.channels().size(); c++) {
+      double arrival =
+          modelled.model().channels().get(c).chain().flightMs(s)
+              + modelled.states().get(c).delayMs();
+      first = Math.min(first, arrival);
+      last = Math.max(last, arrival);
+    }
+    List<Double> bands = new ArrayList<>();
+    for (int b = 0; level != null && b < level.bandPower().length; b++) {
+      bands.add(level.bandDbSpl(b));
+    }
+    return new SeatLine(
+        plan.seats().get(s).name(),
+        level == null ? null : (Double) level.dbSpl(),
+        level == null ? null : (Double) level.dba(),
+        level == null ? null : bands,
+        last - first);
+  }
+
+  private static LargestLine largest(Modelled modelled) {
+    VehiclePlan plan = modelled.index().plan();
+    VehicleModel.Largest largest =
+        modelled.model().largest(modelled.states(), modelled.levelled().cruising());
+    double drive = Decibels.toAmplitude(largest.driveDb());
+    List<ChannelState> quieter =
+        modelled.states().stream()
+            .map(
+                state ->
+                    new ChannelState(
+                        state.sourceV() * drive, state.trimDb(), state.polarity(), state.delayMs()))
+            .toList();
+    SoundField.Level level = modelled.model().field().together(plan.mainSeat(), quieter);
+    return new LargestLine(
+        level.dbSpl(),
+        level.dba(),
+        largest.driveDb(),
+        largest.by(),
+        largest.channel() < 0 ? null : plan.channels().get(largest.channel()).id(),
+        largest.driver() < 0 ? null : plan.drivers().get(largest.driver()).id());
   }
 }

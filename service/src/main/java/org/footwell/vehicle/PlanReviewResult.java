@@ -6,50 +6,53 @@ import java.math.BigDecimal;
 import java.util.List;
 import org.footwell.acoustic.crossover.HighReason;
 import org.footwell.acoustic.crossover.LowReason;
-import org.footwell.acoustic.level.SoundLevelResult;
 import org.footwell.calculation.Built;
 import org.footwell.calculation.Verdict;
 import org.footwell.parts.Filter;
+import org.footwell.parts.Terminals;
+import org.footwell.parts.plan.ChannelRole;
+import org.footwell.parts.plan.ParametricFilter;
+import org.footwell.vehicle.chain.Limit;
+import org.footwell.vehicle.chain.Situation;
 
-/** The plan, channel by channel, and the system as a whole. */
+/** The plan, channel by channel, and the system as a whole; one state in all of it. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record PlanReviewResult(
-    @Schema(description = "Seat the levels are for: the one of largest weight") String mainSeat,
+    @Schema(description = "Seat that delays and trims are for: the one of largest weight")
+        String mainSeat,
     @Schema(description = "One line per channel") List<ChannelLine> channels,
-    @Schema(
-            description =
-                "Each band of each channel by its drivers: a channel without a passive crossover has"
-                    + " one")
-        List<BandLine> bands,
-    @Schema(description = "One line per driver whose enclosure is given") List<BoxLine> boxes,
+    @Schema(description = "One line per driver on a channel") List<DriverLine> drivers,
+    @Schema(description = "One line per crossover") List<CrossoverLine> crossovers,
     @Schema(description = "Level of each group of channels, and how even it is")
         List<RoleLine> balance,
+    @Schema(description = "Mid-bands of the third octaves of every seat, Hz") List<Double> bandsHz,
+    @Schema(description = "Level at each seat, in all and by band") List<SeatLine> seats,
+    @Schema(description = "What the supply does while cruising, idling and with the engine off")
+        List<SupplyLine> supply,
     @Schema(description = "One line per amplifier whose draw and feed are given")
-        List<AmplifierLine> amplifiers,
-    @Schema(
-            description =
-                "One line per crossover: where both drivers are at ease; left out where area and"
-                    + " resonance of a driver are not given")
-        List<CrossoverLine> crossovers,
-    @Schema(description = "What to set, and what was measured, one line per channel")
+        List<CableLine> cables,
+    @Schema(description = "What to set, what was set and what was measured, one line per channel")
         List<SetupLine> setupSheet,
-    @Schema(description = "Level and arrival spread at each seat") List<SeatLine> seats,
     @Schema(
             description =
-                "Level of all channels together at the main seat, as sums of powers, dB SPL; absent"
-                    + " when a level is")
+                "Level of all channels together at the main seat with the programme, dB SPL; absent"
+                    + " when a sensitivity is")
         Double levelDbSpl,
     @Schema(description = "The same A-weighted, dBA") Double levelDba,
     @Schema(description = "A-weighted level above the road noise, dB") Double overRoadNoiseDb,
     @Schema(description = "Exposure allowed per day at this level by NIOSH 98-126, h")
         Double exposureAllowedH,
+    @Schema(description = "The loudest it plays with nothing beyond its limits")
+        LargestLine largest,
+    @Schema(description = "What cannot be judged, and what would have to be known for it")
+        List<NotJudged> notJudged,
     @Schema(
             description =
                 "Mass that comes in less what goes out, g; absent when the mass of a part or"
                     + " amplifier is")
         Double massChangeG,
-    @Schema(description = "Price of all new parts and amplifiers; absent when one has none")
+    @Schema(description = "Price of all that is new, extras included; absent when one has none")
         BigDecimal price) {
 
   /** One channel. */
@@ -57,91 +60,64 @@ public record PlanReviewResult(
   @Built
   public record ChannelLine(
       @Schema(description = "Id of the channel") String id,
-      @Schema(description = "Where it plays") VehiclePlan.Role role,
-      double loadOhm,
-      @Schema(description = "Lowest modulus over frequency, ohm; where the drivers' data is there")
+      @Schema(description = "Where it plays") ChannelRole role,
+      @Schema(description = "Rated load, ohm: with a passive crossover the lowest of its branches")
+          double loadOhm,
+      @Schema(
+              description =
+                  "Lowest modulus of the finished loudspeaker from 20 Hz to 20 kHz, ohm; where the"
+                      + " drivers' data is there")
           Double lowestOhm,
-      @Schema(description = "Clean sine power into the load, W") double cleanPowerW,
-      @Schema(description = "Clean power over the drivers' continuous power, dB") Double headroomDb,
+      @Schema(description = "Where it is, Hz") Double lowestHz,
+      @Schema(description = "The same at the amplifier, with the cable, ohm")
+          Double lowestWithCableOhm,
+      @Schema(description = "Clean sine power into the rated load while cruising, W")
+          double cleanPowerW,
+      @Schema(
+              description =
+                  "How far the gain stays below the clip point so that the drivers bear it, dB, 0"
+                      + " or less")
+          double gainReductionDb,
+      @Schema(description = "What ends the gain") Limit gainHeldBy,
+      @Schema(description = "RMS voltage to set with the test tone, V; where signal is given")
+          Double gainTargetV,
+      @Schema(description = "Trim, dB, 0 or less") double trimDb,
+      @Schema(description = "Delay to add, ms, the smallest being 0") double delayMs,
+      @Schema(description = "The same by the flight time alone, ms") double flightDelayMs,
+      @Schema(description = "Mean power its amplifier gives with the programme, W")
+          double meanPowerW,
       @Schema(description = "Limiter for the drivers: RMS voltage, V") Double limiterRmsV,
       @Schema(description = "Limiter for the amplifier: peak voltage, V") double limiterPeakV,
-      @Schema(
-              description =
-                  "Largest clean level of the programme at the main seat, dB SPL; absent without"
-                      + " sensitivities")
+      @Schema(description = "Level of the channel alone at the main seat, dB SPL")
           Double levelDbSpl,
-      @Schema(
-              description =
-                  "The same held back by heat and movement of the drivers, dB SPL; where a driver's"
-                      + " continuous power, or area and travel, are given")
-          Double largestLevelDbSpl,
-      @Schema(description = "What holds it") SoundLevelResult.Holds heldBy,
-      @Schema(
-              description =
-                  "RMS voltage to set with the test tone, V; where signal and sensitivity are given")
-          Double gainTargetV,
-      @Schema(description = "Delay to add, ms") double delayMs,
-      @Schema(
-              description =
-                  "Trim that brings the channel to the level of the quietest, dB; by the distance law where a level is not known")
-          double trimDb,
       @Schema(description = "The worst finding about this channel") Verdict verdict) {}
 
-  /** One band of a channel, at the clip point of its amplifier. */
+  /** One driver, with the programme and the settings of the sheet. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
-  public record BandLine(
-      @Schema(description = "Id of the channel") String channel,
-      @Schema(description = "Band of its passive crossover; absent without one") String band,
-      @Schema(description = "Ids of the drivers in it") List<String> drivers,
-      @Schema(description = "Clean sine power of the driver that has the least headroom, W")
-          double driverPowerW,
-      @Schema(description = "That power over its continuous power, dB; absent where one has none")
-          Double headroomDb,
-      @Schema(description = "Level of the programme at the main seat, dB SPL") Double levelDbSpl,
-      @Schema(description = "The same held back by heat and movement, dB SPL")
-          Double largestLevelDbSpl,
-      @Schema(description = "What holds it") SoundLevelResult.Holds heldBy) {}
-
-  /** A driver in its box, at the peaks of its clean power, behind the filters of its channel. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
-  public record BoxLine(
-      @Schema(description = "Id of the driver") String driver,
-      @Schema(description = "Resonance in a closed box, tuning of a vented one, Hz")
-          double resonanceHz,
-      @Schema(description = "Total Q in a closed box") Double qtc,
-      @Schema(description = "Highest frequency at which the response has fallen by 3 dB, Hz")
-          Double f3Hz,
-      @Schema(description = "Largest displacement, one-way peak, mm") double displacementMm,
-      @Schema(description = "Where it is, Hz") double displacementHz,
-      @Schema(description = "Largest air speed in the port, peak, m/s") Double portVelocityMPerS,
+  @Built
+  public record DriverLine(
+      @Schema(description = "Id of the driver") String id,
+      @Schema(description = "Id of its channel") String channel,
+      @Schema(description = "Mean power, held against its rated impedance, W") double meanPowerW,
+      @Schema(description = "Mean heat in its voice coils, W") double heatW,
+      @Schema(description = "Continuous power over that mean power, dB") Double headroomDb,
+      @Schema(description = "Largest displacement with the programme, one-way peak, mm")
+          Double displacementMm,
+      @Schema(description = "Travel over that displacement, dB") Double movementLeftDb,
+      @Schema(description = "Largest displacement with a full-scale sine, one-way peak, mm")
+          Double sineDisplacementMm,
+      @Schema(description = "Lowest frequency at which such a sine moves it beyond xmax, Hz")
+          Double sineBeyondFromHz,
+      @Schema(description = "Highest one, Hz") Double sineBeyondToHz,
       @Schema(
               description =
-                  "High-pass that would keep the cone within its limit; absent when none"
-                      + " is needed, or none can do it")
-          Filter subsonic) {}
+                  "Capacitor in series that protects it where only an active high-pass does, µF:"
+                      + " its corner lies at half that of the high-pass")
+          Double protectionUf) {}
 
-  /** One group of channels. */
+  /** Where channels hand over to each other. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
-  public record RoleLine(
-      @Schema(description = "Where the channels play") VehiclePlan.Role role,
-      @Schema(description = "Level of the group, as a sum of powers, dB SPL") double levelDbSpl,
-      @Schema(description = "Loudest less quietest channel of the group, dB") double spreadDb) {}
-
-  /** One amplifier. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
-  public record AmplifierLine(
-      @Schema(description = "Id of the amplifier") String id,
-      @Schema(description = "Current from the battery with music at a third of full power, A")
-          double currentA,
-      @Schema(description = "Heat of the whole amplifier with that music, W") double heatW,
-      @Schema(description = "Heat in all output stages at the sine that heats most, W")
-          double worstStageHeatW,
-      @Schema(description = "Supply cable, mm²; absent when none does") Double cableMm2,
-      @Schema(description = "Drop over the whole loop, V") Double dropV,
-      @Schema(description = "Main fuse, A; absent when none fits") Double fuseA) {}
-
-  /** Where one channel hands over to another. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
+  @Built
   public record CrossoverLine(
       @Schema(description = "Id of the channel below") String lower,
       @Schema(description = "Id of the channel above") String upper,
@@ -150,10 +126,72 @@ public record PlanReviewResult(
           Double lowestHz,
       @Schema(description = "What decides it") LowReason lowestReason,
       @Schema(description = "Highest frequency the lower driver is at ease with, Hz")
-          double highestHz,
-      @Schema(description = "What decides it") HighReason highestReason) {}
+          Double highestHz,
+      @Schema(description = "What decides it") HighReason highestReason,
+      @Schema(
+              description =
+                  "Largest loss there against all in phase with the delay advised, dB; below 300"
+                      + " Hz only")
+          Double lossDb,
+      @Schema(description = "What the flight time alone would lose, dB") Double flightLossDb,
+      @Schema(description = "By how much the lower channel is moved against its flight time, ms")
+          Double movedMs,
+      @Schema(description = "Whether the lower channel is to be turned in polarity")
+          Boolean inverted) {}
 
-  /** What to set on one channel. */
+  /** One group of channels. */
+  public record RoleLine(
+      @Schema(description = "Where the channels play") ChannelRole role,
+      @Schema(description = "Level of the group at the main seat, as a sum of powers, dB SPL")
+          double levelDbSpl,
+      @Schema(description = "Loudest less quietest channel of the group, dB") double spreadDb) {}
+
+  /** One seat. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record SeatLine(
+      @Schema(description = "Name of the seat") String name,
+      @Schema(description = "Level of all channels together there, dB SPL") Double levelDbSpl,
+      @Schema(description = "The same A-weighted, dBA") Double levelDba,
+      @Schema(description = "Level in each third octave, dB SPL") List<Double> bandsDbSpl,
+      @Schema(description = "Largest less smallest arrival left, ms") double spreadMs) {}
+
+  /** The supply in one situation. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record SupplyLine(
+      @Schema(description = "When") Situation situation,
+      @Schema(description = "Voltage at the battery with the programme, V; absent where none holds")
+          Double batteryV,
+      @Schema(description = "Current of all amplifiers with the programme, A") Double currentA,
+      @Schema(description = "Current with a full sine on all channels, A") Double sineCurrentA,
+      @Schema(description = "One line per amplifier") List<FedLine> amplifiers) {}
+
+  /** One amplifier on its supply. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record FedLine(
+      @Schema(description = "Id of the amplifier") String id,
+      @Schema(description = "Voltage at it with the programme, V") Double voltageV,
+      @Schema(description = "Voltage at it with a full sine on all channels, V") Double sineV,
+      @Schema(description = "Current with the programme, A") Double currentA,
+      @Schema(description = "Clean sine power of all its channels at that voltage, W")
+          Double cleanPowerW) {}
+
+  /** The supply cable of one amplifier and its fuse. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  @Built
+  public record CableLine(
+      @Schema(description = "Id of the amplifier") String id,
+      @Schema(description = "Cross-section, mm²; absent when none does") Double areaMm2,
+      @Schema(description = "Whether it was found here and does not lie there yet") boolean found,
+      @Schema(description = "Resistance of the whole loop, ohm") Double loopOhm,
+      @Schema(description = "Drop over the loop with the programme while cruising, V") Double dropV,
+      @Schema(description = "What the cable may carry for long, A") Double ampacityA,
+      @Schema(description = "Least fuse that does not open, A") Double fuseLeastA,
+      @Schema(description = "Largest fuse that still protects the cable, A") Double fuseLargestA,
+      @Schema(description = "Standard fuse to take at the battery, A; absent when none fits")
+          Double fuseA,
+      @Schema(description = "Sum of the fuses in the amplifier itself, A") Double ownFuseA) {}
+
+  /** What to set on one channel, in the order it is done. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record SetupLine(
@@ -162,39 +200,61 @@ public record PlanReviewResult(
       @Schema(description = "Its outputs, two when bridged") List<String> outputs,
       @Schema(description = "High-pass") Filter highPass,
       @Schema(description = "Low-pass") Filter lowPass,
+      @Schema(description = "Filters of the equaliser") List<ParametricFilter> equaliser,
+      @Schema(description = "Frequency of the test tone, Hz: within the band of the channel")
+          Double toneHz,
+      @Schema(description = "Level of the test tone, dBFS") Double toneDbfs,
+      @Schema(description = "Volume step of the source while the gain is set") Double volumeStep,
+      @Schema(description = "Whether the voltage is measured with open terminals or under load")
+          Terminals terminals,
       @Schema(description = "RMS voltage to set with the test tone, V") Double gainTargetV,
       @Schema(description = "Trim, dB") double trimDb,
       @Schema(description = "Delay, ms: on the steps of the processor where there is one")
           double delayMs,
       @Schema(description = "Delay in samples; where there is a processor") Double delaySamples,
-      @Schema(description = "Exact delay as path, mm") double delayMm,
-      @Schema(description = "1 or -1") int polarity,
+      @Schema(description = "Delay as path, mm") double delayMm,
+      @Schema(description = "1 or -1: what the processor is set to") int polarity,
       @Schema(description = "Limiter for the drivers: RMS voltage, V") Double limiterRmsV,
       @Schema(description = "Limiter for the amplifier: peak voltage, V") double limiterPeakV,
-      @Schema(description = "Filters of the equaliser") List<ParametricFilter> filters,
-      @Schema(description = "Level predicted at the main seat, dB SPL") Double levelDbSpl,
+      @Schema(description = "What was really set") SetLine set,
+      @Schema(description = "Level of the channel alone at the main seat, dB SPL")
+          Double levelDbSpl,
       @Schema(description = "What was measured") MeasuredLine measured) {}
+
+  /** What was really set on one channel. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record SetLine(
+      @Schema(description = "RMS voltage with the test tone, V") Double gainV,
+      @Schema(description = "The same over the one advised, dB") Double gainOffDb,
+      @Schema(description = "Trim, dB") Double trimDb,
+      @Schema(description = "Delay, ms") Double delayMs,
+      @Schema(description = "Polarity of the processor") Integer polarity) {}
 
   /** What was measured of one channel. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   public record MeasuredLine(
       @Schema(description = "Level, dB SPL") Double levelDbSpl,
       @Schema(description = "Measured less predicted level, dB") Double levelOffDb,
-      @Schema(description = "RMS voltage with the test tone, V") Double gainV,
-      @Schema(description = "Measured over target voltage, dB") Double gainOffDb,
+      @Schema(description = "DC resistance at the amplifier's end, ohm") Double meterOhm,
+      @Schema(description = "What a meter should read there, ohm") Double expectedOhm,
       @Schema(description = "How much later than the earliest channel it arrives, ms")
           Double lateMs,
       @Schema(description = "Polarity found") Integer polarity,
       @Schema(description = "Whether it is that of the plan") Boolean polarityRight) {}
 
-  /** One seat. */
+  /** The largest clean level. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
-  public record SeatLine(
-      @Schema(description = "Name of the seat") String name,
-      @Schema(
-              description =
-                  "Level of all channels together there, as sums of powers, dB SPL; absent when a"
-                      + " level is")
-          Double levelDbSpl,
-      @Schema(description = "Largest less smallest arrival left, ms") double spreadMs) {}
+  public record LargestLine(
+      @Schema(description = "Level at the main seat, dB SPL") Double levelDbSpl,
+      @Schema(description = "The same A-weighted, dBA") Double levelDba,
+      @Schema(description = "How far below full scale that is, dB, 0 or less") double driveDb,
+      @Schema(description = "What ends it first") Limit heldBy,
+      @Schema(description = "Id of the channel where; absent at full scale") String channel,
+      @Schema(description = "Id of the driver; absent where it is none") String driver) {}
+
+  /** Something that cannot be judged for want of data. */
+  public record NotJudged(
+      @Schema(description = "What is not judged") Unjudged what,
+      @Schema(description = "Fields of the plan that would have to be given, as JSON Pointers")
+          List<String> missing) {}
 }

@@ -14,7 +14,10 @@ import org.footwell.calculation.CsvCell;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Texts;
 import org.footwell.parts.Filter;
+import org.footwell.parts.plan.ParametricFilter;
+import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.vehicle.PlanReviewResult.MeasuredLine;
+import org.footwell.vehicle.PlanReviewResult.SetLine;
 import org.footwell.vehicle.PlanReviewResult.SetupLine;
 
 /** The settings of every channel as a sheet to work from: as CSV, or as text to print. */
@@ -29,24 +32,28 @@ final class SetupSheet {
           new Entry("outputs", "outputs", line -> String.join(" + ", line.outputs())),
           new Entry("high-pass", "high_pass", line -> filter(line.highPass())),
           new Entry("low-pass", "low_pass", line -> filter(line.lowPass())),
+          new Entry("equaliser", "equaliser", line -> filters(line.equaliser())),
+          new Entry("test tone, Hz", "tone_hz", SetupLine::toneHz),
+          new Entry("test tone, dBFS", "tone_dbfs", SetupLine::toneDbfs),
+          new Entry("volume step", "volume_step", SetupLine::volumeStep),
+          new Entry("terminals", "terminals", line -> words(line.terminals())),
           new Entry("gain target, V RMS", "gain_target_v", SetupLine::gainTargetV),
+          new Entry("gain set, V RMS", "gain_v", line -> set(line, SetLine::gainV)),
           new Entry("trim, dB", "trim_db", SetupLine::trimDb),
+          new Entry("trim set, dB", "trim_set_db", line -> set(line, SetLine::trimDb)),
           new Entry("delay, ms", "delay_ms", SetupLine::delayMs),
+          new Entry("delay set, ms", "delay_set_ms", line -> set(line, SetLine::delayMs)),
           new Entry("delay, samples", "delay_samples", SetupLine::delaySamples),
           new Entry("delay, mm", "delay_mm", SetupLine::delayMm),
           new Entry("polarity", "polarity", line -> line.polarity() == 1 ? "normal" : "inverted"),
           new Entry("limiter, V RMS", "limiter_rms_v", SetupLine::limiterRmsV),
           new Entry("limiter, V peak", "limiter_peak_v", SetupLine::limiterPeakV),
-          new Entry("filters", "filters", line -> filters(line.filters())),
           new Entry("predicted level, dB SPL", "level_db_spl", SetupLine::levelDbSpl),
           new Entry(
               "measured level, dB SPL",
               "measured_level_db_spl",
               line -> measured(line, MeasuredLine::levelDbSpl)),
-          new Entry(
-              "measured gain, V RMS",
-              "measured_gain_v",
-              line -> measured(line, MeasuredLine::gainV)),
+          new Entry("meter, ohm", "meter_ohm", line -> measured(line, MeasuredLine::meterOhm)),
           new Entry(
               "arrives later by, ms",
               "measured_late_ms",
@@ -78,8 +85,13 @@ final class SetupSheet {
   }
 
   /** One block a channel, rounded for people; what is not known is left out. */
-  static byte[] text(Answer<PlanReviewResult> answer) {
+  static byte[] text(Answer<PlanReviewResult> answer, VehiclePlan plan) {
     StringBuilder out = new StringBuilder("Setup sheet\n");
+    out.append(Texts.oneLine(plan.vehicle().name()));
+    if (plan.date() != null) {
+      out.append(", ").append(plan.date());
+    }
+    out.append("\nMain seat: ").append(Texts.oneLine(answer.result().mainSeat())).append('\n');
     for (SetupLine line : answer.result().setupSheet()) {
       out.append('\n').append(Texts.oneLine(line.id())).append('\n');
       for (Entry entry : ENTRIES) {
@@ -95,6 +107,10 @@ final class SetupSheet {
 
   private static Object measured(SetupLine line, Function<MeasuredLine, Object> of) {
     return line.measured() == null ? null : of.apply(line.measured());
+  }
+
+  private static Object set(SetupLine line, Function<SetLine, Object> of) {
+    return line.set() == null ? null : of.apply(line.set());
   }
 
   private static String filter(Filter filter) {
@@ -124,6 +140,6 @@ final class SetupSheet {
   }
 
   private static String words(Enum<?> constant) {
-    return Names.of(constant).replace('_', ' ');
+    return constant == null ? null : Names.of(constant).replace('_', ' ');
   }
 }

@@ -100,7 +100,7 @@ final class SupplyReader {
             feed.returnPath(),
             feed.contactsOhm() + (feed.bodyOhm() == null ? 0 : feed.bodyOhm()),
             feed.permittedDropV(),
-            startV(),
+            startV(plan.supply()),
             thirdW(a));
     if (feed.cable().areaMm2() != null) {
       return new Laid(line, feed.cable().areaMm2(), false);
@@ -110,9 +110,14 @@ final class SupplyReader {
   }
 
   /** Voltage at the battery while driving. */
-  private double startV() {
-    Supply supply = plan.supply();
+  static double startV(Supply supply) {
     return supply.alternator() == null ? supply.batteryV() : supply.alternator().voltageV();
+  }
+
+  /** Current of music at a third of full power, A: what cable and fuse are for. */
+  double thirdA(int a) {
+    Laid laid = laid(a);
+    return laid.line().currentA(laid.areaMm2());
   }
 
   /**

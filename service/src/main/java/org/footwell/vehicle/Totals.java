@@ -6,16 +6,19 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.footwell.acoustic.level.LevelFinding;
 import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
+import org.footwell.parts.plan.ChannelRole;
+import org.footwell.parts.plan.Extra;
+import org.footwell.parts.plan.Part;
+import org.footwell.parts.plan.PlanIndex;
+import org.footwell.parts.plan.PlannedAmplifier;
+import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.physics.Decibels;
 import org.footwell.vehicle.PlanReviewResult.ChannelLine;
 import org.footwell.vehicle.PlanReviewResult.RoleLine;
-import org.footwell.vehicle.VehiclePlan.Role;
 
 /** The plan as a whole: balance, mass and price. */
 final class Totals {
@@ -32,18 +35,18 @@ final class Totals {
    */
   private static final double HEAVY_PART_G = 2_000;
 
+  private final PlanIndex index;
   private final VehiclePlan plan;
-  private final Resolved resolved;
   private final Run run;
 
-  Totals(VehiclePlan plan, Resolved resolved, Run run) {
-    this.plan = plan;
-    this.resolved = resolved;
+  Totals(PlanIndex index, Run run) {
+    this.index = index;
+    this.plan = index.plan();
     this.run = run;
   }
 
   List<RoleLine> balance(List<ChannelLine> channels) {
-    Map<Role, List<Double>> levels = new EnumMap<>(Role.class);
+    Map<ChannelRole, List<Double>> levels = new EnumMap<>(ChannelRole.class);
     for (ChannelLine line : channels) {
       if (line.levelDbSpl() != null) {
         levels.computeIfAbsent(line.role(), role -> new ArrayList<>()).add(line.levelDbSpl());
@@ -52,9 +55,8 @@ final class Totals {
     List<RoleLine> lines = new ArrayList<>();
     levels.forEach(
         (role, all) -> {
-          double spread =
-              all.stream().mapToDouble(d -> d).max().orElseThrow()
-                  - all.stream().mapToDouble(d -> d).min().orElseThrow();
+          double most = all.stream().mapToDouble(d -> d).max().orElseThrow();
+          double spread = most - all.stream().mapToDouble(d -> d).min().orElseThrow();
           if (spread > ROLE_APART_DB) {
             run.find(PlanFinding.ROLE_UNEVEN)
                 .at("/channels")
@@ -62,65 +64,35 @@ final class Totals {
                 .limit(ROLE_APART_DB)
                 .field("role", Names.of(role));
           }
-          lines.add(new RoleLine(role, powerSum(all), spread));
+          double sum = all.stream().mapToDouble(Decibels::toPower).sum();
+          lines.add(new RoleLine(role, Decibels.ofPower(sum), spread));
         });
     return lines;
   }
 
-  /** Level of all channels together, dB SPL, or null when one of them is not known. */
-  static Double together(List<Double> levels) {
-    return levels.contains(null) ? null : (Double) powerSum(levels);
+  private Stream<Part> partsIn() {
+    return IntStream.range(0, plan.drivers().size()).mapToObj(index::part);
   }
 
-  private static double powerSum(List<Double> levels) {
-    return Decibels.ofPower(levels.stream().mapToDouble(Decibels::toPower).sum());
-  }
-
-  /** A level A-weighted as the programme says, dBA, or null when it does not say. */
-  Double weighted(Double level) {
-    VehiclePlan.Programme programme = plan.programme();
-    return level == null || programme == null || programme.aWeightingDb() == null
-        ? null
-        : Double.valueOf(level + programme.aWeightingDb());
-  }
-
-  /** Peak level of the programme, dB SPL. */
-  double peak(double level) {
-    VehiclePlan.Programme programme = plan.programme();
-    return level + (programme == null ? Decibels.SINE_CREST : programme.crestFactorDb());
-  }
-
-  /** An A-weighted level over the road noise, dB, or null when one of the two is not known. */
-  Double overRoadNoise(Double levelDba) {
-    Double noise = plan.vehicle().roadNoiseDba();
-    if (levelDba == null || noise == null) {
-      return null;
-    }
-    if (levelDba < noise) {
-      run.find(LevelFinding.BELOW_ROAD_NOISE)
-          .at("/vehicle/road_noise_dba")
-          .value(noise - levelDba)
-          .limit(0);
-    }
-    return levelDba - noise;
+  private Stream<Part> partsOut() {
+    return IntStream.range(0, plan.drivers().size())
+        .map(index::replacedBy)
+        .filter(replaced -> replaced >= 0)
+        .mapToObj(replaced -> plan.factoryParts().get(replaced));
   }
 
   /** What comes in less what goes out, g; null when a mass is not known. */
   Double massChange() {
-    List<Double> in =
-        Stream.concat(
-                drivers().map(d -> resolved.part(d).massG()),
-                plan.amplifiers().stream().map(VehiclePlan.Amplifier::massG))
-            .collect(Collectors.toList());
-    List<Double> out =
-        drivers()
-            .map(resolved::replaced)
-            .filter(Objects::nonNull)
-            .map(VehiclePlan.Part::massG)
-            .collect(Collectors.toList());
     remarkHeavyParts();
+    List<Double> in =
+        Stream.of(
+                partsIn().map(part -> part.driver().massG()),
+                plan.amplifiers().stream().map(PlannedAmplifier::massG),
+                plan.extras().stream().map(extra -> (Double) (extra.extraCount() * extra.massG())))
+            .flatMap(masses -> masses)
+            .toList();
+    List<Double> out = partsOut().map(part -> part.driver().massG()).toList();
     if (Stream.concat(in.stream(), out.stream()).anyMatch(Objects::isNull)) {
-      run.find(PlanFinding.MASS_NOT_KNOWN).at("/new_parts");
       return null;
     }
     double change = in.stream().mapToDouble(d -> d).sum() - out.stream().mapToDouble(d -> d).sum();
@@ -134,14 +106,10 @@ final class Totals {
   private void remarkHeavyParts() {
     List<String> heavy =
         Stream.concat(
-                drivers()
-                    .map(resolved::part)
-                    .distinct()
-                    .filter(part -> isHeavy(part.massG()))
-                    .map(VehiclePlan.Part::id),
+                partsIn().distinct().filter(part -> isHeavy(part.driver().massG())).map(Part::id),
                 plan.amplifiers().stream()
                     .filter(amplifier -> isHeavy(amplifier.massG()))
-                    .map(VehiclePlan.Amplifier::id))
+                    .map(PlannedAmplifier::id))
             .toList();
     if (!heavy.isEmpty()) {
       run.find(PlanFinding.HEAVY_PARTS)
@@ -158,18 +126,20 @@ final class Totals {
   /** Price of all that is new, exact; null when one has none. */
   BigDecimal price() {
     List<BigDecimal> prices =
-        Stream.concat(
-                drivers().map(d -> resolved.part(d).price()),
-                plan.amplifiers().stream().map(VehiclePlan.Amplifier::price))
-            .collect(Collectors.toList());
-    if (prices.contains(null)) {
-      run.find(PlanFinding.PRICE_NOT_KNOWN).at("/new_parts");
-      return null;
-    }
-    return prices.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+        Stream.of(
+                partsIn().map(part -> part.driver().price()),
+                plan.amplifiers().stream().map(PlannedAmplifier::price),
+                plan.extras().stream().map(Totals::price))
+            .flatMap(all -> all)
+            .toList();
+    return prices.stream().anyMatch(Objects::isNull)
+        ? null
+        : prices.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
   }
 
-  private Stream<Integer> drivers() {
-    return IntStream.range(0, plan.drivers().size()).boxed();
+  private static BigDecimal price(Extra extra) {
+    return extra.price() == null
+        ? null
+        : extra.price().multiply(BigDecimal.valueOf(extra.extraCount()));
   }
 }

@@ -1,6 +1,5 @@
 package org.footwell.acoustic.crossover;
 
-import org.footwell.physics.ProgrammeSpectrum;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -21,6 +20,7 @@ import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.FilterPrototype;
 import org.footwell.physics.Piston;
 import org.footwell.physics.PointSource;
+import org.footwell.physics.ProgrammeSpectrum;
 import org.footwell.physics.SensitivityBases;
 import org.footwell.physics.ThieleSmall;
 

@@ -1,6 +1,5 @@
 package org.footwell.acoustic.crossover;
 
-import org.footwell.physics.ProgrammeSpectrum;
 import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.List;
@@ -10,6 +9,7 @@ import org.footwell.calculation.Run;
 import org.footwell.physics.Air;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.PointSource;
+import org.footwell.physics.ProgrammeSpectrum;
 
 /**
  * What holds for all ways.

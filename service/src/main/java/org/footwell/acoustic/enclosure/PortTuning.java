@@ -74,9 +74,7 @@ public record PortTuning(
     double area = port.count() * port.areaM2();
     double ends =
         END_CORRECTION.at(
-            RADIUS.at(port.areaM2()),
-            port.outerEnd().correction(),
-            port.innerEnd().correction());
+            RADIUS.at(port.areaM2()), port.outerEnd().correction(), port.innerEnd().correction());
     return TUNING.at(c, area, volumeL, ALL_LENGTH.at(port.lengthMm() / 1000, ends));
   }
 

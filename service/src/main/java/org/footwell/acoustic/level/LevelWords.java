@@ -4,7 +4,7 @@ import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Words;
 
 /** Words in sentences about level. */
-enum LevelWords implements Words {
+public enum LevelWords implements Words {
   PER_WATT,
   AT_2_83_V,
   HOURS,
@@ -12,7 +12,7 @@ enum LevelWords implements Words {
   SECONDS;
 
   /** A time below a day in the unit a person would use. */
-  static Phrase time(double hours) {
+  public static Phrase time(double hours) {
     if (hours >= 1) {
       return Phrase.of(HOURS).with("time", hours);
     }

@@ -35,9 +35,7 @@ public final class FeedLine {
       double inputW) {
     LaidCable laid = LaidCable.main(cable);
     double length =
-        returnPath == ReturnPath.CABLE
-            ? Conductors.LOOP_LENGTH.at(laid.oneWayM())
-            : laid.oneWayM();
+        returnPath == ReturnPath.CABLE ? Conductors.LOOP_LENGTH.at(laid.oneWayM()) : laid.oneWayM();
     return new FeedLine(
         LegBuilder.builder()
             .pointer("")
@@ -64,6 +62,11 @@ public final class FeedLine {
     return leg.loopOhm(areaMm2);
   }
 
+  /** Current in A of the load through conductors of so many mm²; NaN where its power cannot pass. */
+  public double currentA(double areaMm2) {
+    return leg.current(leg.loopOhm(areaMm2));
+  }
+
   /** What conductors of so many mm² may carry for long, A. */
   public double ampacityA(double areaMm2) {
     return leg.ampacityA(areaMm2);
@@ -83,6 +86,11 @@ public final class FeedLine {
   public static double leastFuseA(double meanA, Double lastingA) {
     double least = Fuse.LEAST_RATING.at(meanA, LOADING, 1);
     return lastingA == null ? least : Math.max(least, Fuse.LEAST_FOR_SINE.at(lastingA, 1));
+  }
+
+  /** The largest standard fuse of at most so many amperes; 0 where there is none. */
+  public static double largestFuseA(double mostA) {
+    return Fuse.largestUpTo(mostA);
   }
 
   /** The smallest standard fuse from one current in A to another; empty where there is none. */

@@ -11,8 +11,7 @@ import org.footwell.electrical.amplifier.SineSource;
  * @param outputOhm output impedance as connected
  * @param amplifier index in the plan
  */
-public record AmplifierOutput(
-    SineSource source, double loadOhm, double outputOhm, int amplifier) {
+public record AmplifierOutput(SineSource source, double loadOhm, double outputOhm, int amplifier) {
 
   /** Clean sine power into the rated load at a supply voltage, W. */
   public double cleanW(double supplyV) {

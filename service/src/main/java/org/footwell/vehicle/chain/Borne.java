@@ -11,12 +11,7 @@ package org.footwell.vehicle.chain;
  * @param xmaxMm its travel; NaN where it is not known
  */
 public record Borne(
-    int driver,
-    double heldW,
-    double coilW,
-    double movedMm,
-    double continuousW,
-    double xmaxMm) {
+    int driver, double heldW, double coilW, double movedMm, double continuousW, double xmaxMm) {
 
   static Borne of(ChannelChain chain, Drive drive, int d) {
     DriverModel model = chain.model(d);

@@ -83,7 +83,8 @@ public final class ChannelChain {
       coilW[d][k] = coils.heatW();
       if (model.movementKnown()) {
         movedMm[d][k] =
-            coils.volts() * model.displacementMm(f, coils.volts() == 0 ? 1 : mean.modulus() / coils.volts());
+            coils.volts()
+                * model.displacementMm(f, coils.volts() == 0 ? 1 : mean.modulus() / coils.volts());
       }
       if (model.heard()) {
         Phasor pressure = model.pressure(f).times(mean);
@@ -140,8 +141,7 @@ public final class ChannelChain {
     Phasor sum = Phasor.ZERO;
     for (int d = 0; d < models.size(); d++) {
       if (models.get(d).heard()) {
-        sum =
-            sum.plus(models.get(d).pressure(f).times(mean(d, state)).times(ways[d][seat].at(f)));
+        sum = sum.plus(models.get(d).pressure(f).times(mean(d, state)).times(ways[d][seat].at(f)));
       }
     }
     return sum.times(filters.at(f));
@@ -150,6 +150,14 @@ public final class ChannelChain {
   /** Whether a high-pass is among its filters. */
   public boolean highPassed() {
     return filters.highPassed();
+  }
+
+  /**
+   * What a meter reads at the amplifier's end of the cable, ohm; null where a capacitor or an unknown
+   * part stands in the way, or a DC resistance is not known.
+   */
+  public Double meterOhm() {
+    return circuit.meterOhm();
   }
 
   /** Impedance in ohm of the loudspeaker with or without its cable at any frequency in Hz. */
@@ -200,7 +208,7 @@ public final class ChannelChain {
     return sum / ways.length;
   }
 
-  Grid grid() {
+  public Grid grid() {
     return grid;
   }
 

@@ -1,6 +1,7 @@
 package org.footwell.vehicle.chain;
 
 import java.util.List;
+import org.footwell.loudspeaker.Ladder;
 import org.footwell.physics.Phasor;
 
 /**
@@ -85,5 +86,27 @@ public record ChannelCircuit(
         .mapToDouble(branch -> branch.tree().ratedOhm(rated))
         .min()
         .orElseThrow();
+  }
+
+  /** DC resistance in ohm with the cable; null where it is not known. */
+  Double meterOhm() {
+    double[] dc = new double[loads.size()];
+    for (int i = 0; i < dc.length; i++) {
+      DriverModel model = loads.get(i).model();
+      Double re = model == null ? (Double) loads.get(i).ratedOhm() : model.part().driver().reOhm();
+      if (re == null) {
+        return null;
+      }
+      dc[i] = re;
+    }
+    double admittance = 0;
+    for (BranchCircuit branch : branches) {
+      if (!branch.stated().isEmpty() || branch.padGain() != 1) {
+        return null;
+      }
+      double ohm = new Ladder(branch.elements(), f -> Phasor.ONE).dcOhm(branch.tree().ratedOhm(dc));
+      admittance += 1 / ohm;
+    }
+    return admittance == 0 ? null : (Double) (1 / admittance + cableOhm);
   }
 }

@@ -120,9 +120,7 @@ public final class DriverModel {
                 * SensitivityBases.REFERENCE_V
                 / part.sensitivityLoadOhm();
     double coilV = Math.sqrt(watts * part.driver().ratedOhm() / part.coilCount());
-    return Decibels.SPL_REFERENCE_PA
-        * Decibels.toAmplitude(sensitivity.levelDbSpl())
-        / coilV;
+    return Decibels.SPL_REFERENCE_PA * Decibels.toAmplitude(sensitivity.levelDbSpl()) / coilV;
   }
 
   /** The part it is. */
@@ -175,8 +173,7 @@ public final class DriverModel {
     if (radiator != null) {
       return movedBy * radiator.at(f).displacementMm();
     }
-    double level =
-        Decibels.ofAmplitude(pressure(f).modulus() * meanV / Decibels.SPL_REFERENCE_PA);
+    double level = Decibels.ofAmplitude(pressure(f).modulus() * meanV / Decibels.SPL_REFERENCE_PA);
     return Piston.DISPLACEMENT_OF_LEVEL.at(f, part.driver().sdCm2(), level, density);
   }
 

@@ -36,9 +36,7 @@ public final class FilterChain {
           .forEach(output -> add(output.highPass(), output.lowPass()));
     }
     lossDb =
-        factory == null || factory.bassLoss() == null
-            ? null
-            : LevelAt.curve(factory.bassLoss());
+        factory == null || factory.bassLoss() == null ? null : LevelAt.curve(factory.bassLoss());
     rateHz = plan.processor() == null ? USUAL_RATE_HZ : plan.processor().rateHz();
     List<Biquad> sections = new ArrayList<>();
     for (ParametricFilter filter : channel.equaliser()) {
@@ -75,12 +73,11 @@ public final class FilterChain {
 
   /** Output over input at a frequency in Hz. */
   Phasor at(double f) {
-    Phasor ratio = lossDb == null ? Phasor.ONE : new Phasor(Math.pow(10, lossDb.applyAsDouble(f) / 20), 0);
+    Phasor ratio =
+        lossDb == null ? Phasor.ONE : new Phasor(Math.pow(10, lossDb.applyAsDouble(f) / 20), 0);
     for (AnalogFilter filter : analog) {
       ratio = ratio.times(filter.at(f));
     }
-    return equaliser == null
-        ? ratio
-        : ratio.times(equaliser.at(CirclePoint.of(f, rateHz)).gain());
+    return equaliser == null ? ratio : ratio.times(equaliser.at(CirclePoint.of(f, rateHz)).gain());
   }
 }

@@ -83,11 +83,15 @@ public final class VehicleModel {
    * Gains, trims and the voltages they hold at: one fixed point.
    *
    * @param gains what may be set, with what ends it
+   * @param advisedTrimDb of each channel, whatever was set
    * @param states with gains and trims, without delays
    * @param cruising the system with them; its means are null where no voltage satisfies all amplifiers
    */
   public record Levelled(
-      List<PlayedChannel.Allowed> gains, List<ChannelState> states, Operation cruising) {}
+      List<PlayedChannel.Allowed> gains,
+      double[] advisedTrimDb,
+      List<ChannelState> states,
+      Operation cruising) {}
 
   /** Sets gains and trims at the voltage that is left while cruising. */
   public Levelled levelled() {
@@ -102,9 +106,10 @@ public final class VehicleModel {
       for (PlayedChannel channel : channels) {
         gains.add(channel.gain(clipV(channel, volts)));
       }
-      List<ChannelState> states = trimmed(gains);
+      double[] trims = trims(gains);
+      List<ChannelState> states = trimmed(gains, trims);
       Operation operation = operation(Situation.CRUISING, states, volts);
-      found = new Levelled(gains, states, operation);
+      found = new Levelled(gains, trims, states, operation);
       if (!operation.works()) {
         return found;
       }
@@ -133,24 +138,32 @@ public final class VehicleModel {
     return output.clipV(volts[output.amplifier()]);
   }
 
-  private List<ChannelState> trimmed(List<PlayedChannel.Allowed> gains) {
+  /** What brings every channel to what is wanted, with the gains advised: 0 for the quietest. */
+  private double[] trims(List<PlayedChannel.Allowed> gains) {
     double[] level = new double[channels.size()];
     double least = Double.POSITIVE_INFINITY;
     for (int c = 0; c < level.length; c++) {
-      level[c] = baseDb[c] + 20 * Math.log10(sourceV(c, gains));
+      level[c] = baseDb[c] + 20 * Math.log10(gains.get(c).volts());
       if (!Double.isNaN(level[c])) {
         least = Math.min(least, level[c]);
       }
     }
-    List<ChannelState> states = new ArrayList<>();
+    double[] trims = new double[level.length];
     for (int c = 0; c < level.length; c++) {
+      trims[c] = Double.isNaN(level[c]) ? 0 : least - level[c];
+    }
+    return trims;
+  }
+
+  private List<ChannelState> trimmed(List<PlayedChannel.Allowed> gains, double[] trims) {
+    List<ChannelState> states = new ArrayList<>();
+    for (int c = 0; c < trims.length; c++) {
       Wanted own = wanted.get(c);
-      double advised = Double.isNaN(level[c]) ? 0 : least - level[c];
       int polarity = own.wired() * (own.setPolarity() == null ? 1 : own.setPolarity());
       states.add(
           new ChannelState(
               sourceV(c, gains),
-              own.setTrimDb() == null ? advised : own.setTrimDb(),
+              own.setTrimDb() == null ? trims[c] : own.setTrimDb(),
               polarity,
               own.chainDelayMs()));
     }

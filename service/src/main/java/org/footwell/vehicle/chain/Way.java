@@ -20,9 +20,7 @@ public final class Way {
     this.distanceM = distanceM;
     this.cabin = curve;
     spread =
-        cabin.transfer() == null
-            ? 1 / CabinGain.countedM(distanceM, cabin.criticalDistanceM())
-            : 1;
+        cabin.transfer() == null ? 1 / CabinGain.countedM(distanceM, cabin.criticalDistanceM()) : 1;
     delayS = distanceM / speed;
   }
 

@@ -1,6 +1,5 @@
 package org.footwell.acoustic.crossover;
 
-import org.footwell.physics.ProgrammeSpectrum;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.DoubleBinaryOperator;
@@ -9,6 +8,7 @@ import org.footwell.parts.Filter.Kind;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.Piston;
+import org.footwell.physics.ProgrammeSpectrum;
 import org.footwell.reference.OutsideCheck;
 import org.footwell.reference.OutsideChecks;
 import org.footwell.reference.ReferenceTable.Row;

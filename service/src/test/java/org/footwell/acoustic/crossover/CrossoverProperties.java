@@ -1,6 +1,5 @@
 package org.footwell.acoustic.crossover;
 
-import org.footwell.physics.ProgrammeSpectrum;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -12,6 +11,7 @@ import net.jqwik.api.constraints.IntRange;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.PlannedCrossover;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Filter.Kind;
+import org.footwell.physics.ProgrammeSpectrum;
 
 class CrossoverProperties {
 

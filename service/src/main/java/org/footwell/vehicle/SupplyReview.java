@@ -1,0 +1,248 @@
+package org.footwell.vehicle;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.footwell.calculation.Run;
+import org.footwell.electrical.supply.FeedLine;
+import org.footwell.parts.plan.Feed;
+import org.footwell.parts.plan.PlanIndex;
+import org.footwell.parts.plan.PlannedAmplifier;
+import org.footwell.parts.plan.Supply;
+import org.footwell.parts.plan.VehiclePlan;
+import org.footwell.physics.Decibels;
+import org.footwell.vehicle.PlanReviewResult.CableLine;
+import org.footwell.vehicle.PlanReviewResult.FedLine;
+import org.footwell.vehicle.PlanReviewResult.SupplyLine;
+import org.footwell.vehicle.chain.Operation;
+import org.footwell.vehicle.chain.Situation;
+
+/** What the supply does in each situation, and whether its cables and fuses are right. */
+final class SupplyReview {
+
+  /** Less clean power lost than this is not worth a word, dB; common practice, no source. */
+  private static final double SAG_DB = 1;
+
+  /** About the 18 inches of US NEC 552.10(E)(4) for park trailers, m. */
+  private static final double FUSE_DISTANCE_M = 0.45;
+
+  private final Modelled modelled;
+  private final PlanIndex index;
+  private final VehiclePlan plan;
+  private final Run run;
+
+  SupplyReview(Modelled modelled, Run run) {
+    this.modelled = modelled;
+    this.index = modelled.index();
+    this.plan = index.plan();
+    this.run = run;
+  }
+
+  /** One line per situation the plan knows; none without a supply. */
+  List<SupplyLine> situations() {
+    List<SupplyLine> lines = new ArrayList<>();
+    for (Situation situation : modelled.model().sources().keySet()) {
+      Operation operation = modelled.operations().get(situation);
+      if (!operation.works()) {
+        run.find(PlanFinding.SUPPLY_FAILS).at("/supply").with("situation", situation);
+        lines.add(new SupplyLine(situation, null, null, null, List.of()));
+        continue;
+      }
+      List<FedLine> amplifiers = new ArrayList<>();
+      for (int a = 0; a < plan.amplifiers().size(); a++) {
+        amplifiers.add(fed(a, operation));
+      }
+      starving(situation, operation);
+      lines.add(
+          new SupplyLine(
+              situation,
+              operation.mean().batteryV(),
+              operation.mean().totalA(),
+              operation.sine() == null ? null : (Double) operation.sine().totalA(),
+              amplifiers));
+    }
+    sag();
+    heavyLoads();
+    return lines;
+  }
+
+  private FedLine fed(int a, Operation operation) {
+    double volts = operation.mean().loadV()[a];
+    return new FedLine(
+        plan.amplifiers().get(a).id(),
+        volts,
+        operation.sine() == null ? null : (Double) operation.sine().loadV()[a],
+        operation.mean().currentA()[a],
+        cleanW(a, volts));
+  }
+
+  private double cleanW(int a, double volts) {
+    return index.channelsOf(a).stream()
+        .mapToDouble(c -> modelled.model().channels().get(c).chain().output().cleanW(volts))
+        .sum();
+  }
+
+  private void starving(Situation situation, Operation operation) {
+    for (int a = 0; a < plan.amplifiers().size(); a++) {
+      Double least = plan.amplifiers().get(a).minimumV();
+      double volts = operation.mean().loadV()[a];
+      if (least != null && volts < least) {
+        run.find(PlanFinding.AMPLIFIER_STARVES)
+            .at("/amplifiers/" + a)
+            .value(volts)
+            .limit(least)
+            .own("name", plan.amplifiers().get(a).id())
+            .with("situation", situation);
+      }
+    }
+  }
+
+  /** What a drum beat or sustained bass costs of the clean power, in the situation where it is most. */
+  private void sag() {
+    for (int a = 0; a < plan.amplifiers().size(); a++) {
+      double most = 0;
+      Situation when = null;
+      double volts = 0;
+      for (Situation situation : modelled.model().sources().keySet()) {
+        Operation operation = modelled.operations().get(situation);
+        if (operation.sine() == null) {
+          continue;
+        }
+        double with = cleanW(a, operation.sine().loadV()[a]);
+        double lost = Decibels.ofPower(cleanW(a, modelled.amplifiers().get(a).ratedV()) / with);
+        if (lost > most) {
+          most = lost;
+          when = situation;
+          volts = operation.sine().loadV()[a];
+        }
+      }
+      if (most > SAG_DB) {
+        run.find(PlanFinding.SAG_COSTS_POWER)
+            .at("/amplifiers/" + a)
+            .value(most)
+            .own("name", plan.amplifiers().get(a).id())
+            .with("volts", volts)
+            .with("situation", when);
+      }
+    }
+  }
+
+  private void heavyLoads() {
+    Supply supply = plan.supply();
+    if (supply == null || supply.alternator() == null) {
+      return;
+    }
+    for (int i = 0; i < supply.heavyLoads().size(); i++) {
+      Supply.HeavyLoad load = supply.heavyLoads().get(i);
+      double left = supply.alternator().idleA() - supply.consumers().runningA();
+      if (load.currentA() > left) {
+        run.find(PlanFinding.HEAVY_LOAD_WITH_MUSIC)
+            .at("/supply/heavy_loads/" + i)
+            .value(load.currentA())
+            .limit(Math.max(0, left))
+            .own("name", load.name());
+      }
+    }
+  }
+
+  /** One line per amplifier whose draw and feed are given, where the plan has a supply. */
+  List<CableLine> cables() {
+    List<CableLine> lines = new ArrayList<>();
+    Operation cruising = modelled.operations().get(Situation.CRUISING);
+    for (int a = 0; a < plan.amplifiers().size(); a++) {
+      PlannedAmplifier amplifier = plan.amplifiers().get(a);
+      if (amplifier.feed() == null || amplifier.draw() == null || plan.supply() == null) {
+        continue;
+      }
+      SupplyReader.Laid laid = modelled.supply().laid(a);
+      if (laid == null) {
+        run.find(PlanFinding.NO_CABLE_FITS)
+            .at("/amplifiers/" + a + "/feed")
+            .own("name", amplifier.id());
+        lines.add(PlanReviewResultCableLineBuilder.builder().id(amplifier.id()).build());
+      } else if (cruising.works()) {
+        lines.add(line(a, amplifier, laid, cruising));
+      }
+    }
+    return lines;
+  }
+
+  private CableLine line(
+      int a, PlannedAmplifier amplifier, SupplyReader.Laid laid, Operation cruising) {
+    Feed feed = amplifier.feed();
+    double mean = Math.max(cruising.mean().currentA()[a], modelled.supply().thirdA(a));
+    boolean sustained = plan.programme().sustainedBass() && cruising.sine() != null;
+    Double lasting = sustained ? (Double) cruising.sine().currentA()[a] : null;
+    double ampacity = laid.line().ampacityA(laid.areaMm2());
+    double least = FeedLine.leastFuseA(mean, lasting);
+    OptionalDouble fuse = FeedLine.fuseA(least, ampacity);
+    double drop = mean * laid.loopOhm();
+    judge(a, amplifier, laid, mean, ampacity, least, fuse, drop);
+    return PlanReviewResultCableLineBuilder.builder()
+        .id(amplifier.id())
+        .areaMm2(laid.areaMm2())
+        .found(laid.found())
+        .loopOhm(laid.loopOhm())
+        .dropV(cruising.mean().currentA()[a] * laid.loopOhm())
+        .ampacityA(ampacity)
+        .fuseLeastA(least)
+        .fuseLargestA(FeedLine.largestFuseA(ampacity))
+        .fuseA(fuse.isPresent() ? (Double) fuse.getAsDouble() : null)
+        .ownFuseA(amplifier.fuseA())
+        .build();
+  }
+
+  private void judge(
+      int a,
+      PlannedAmplifier amplifier,
+      SupplyReader.Laid laid,
+      double mean,
+      double ampacity,
+      double least,
+      OptionalDouble fuse,
+      double drop) {
+    Feed feed = amplifier.feed();
+    String at = "/amplifiers/" + a + "/feed";
+    if (mean > ampacity) {
+      run.find(PlanFinding.CABLE_OVERLOADED)
+          .at(at)
+          .value(mean)
+          .limit(ampacity)
+          .own("name", amplifier.id());
+    } else if (drop > feed.permittedDropV()) {
+      run.find(PlanFinding.CABLE_DROPS_TOO_MUCH)
+          .at(at)
+          .value(drop)
+          .limit(feed.permittedDropV())
+          .own("name", amplifier.id());
+    }
+    if (fuse.isEmpty()) {
+      run.find(PlanFinding.NO_FUSE_FITS)
+          .at(at)
+          .value(least)
+          .limit(ampacity)
+          .own("name", amplifier.id());
+    }
+    Double fitted = feed.fuseA();
+    if (fitted != null && fitted > ampacity) {
+      run.find(PlanFinding.FUSE_TOO_LARGE)
+          .at(at + "/fuse_a")
+          .value(fitted)
+          .limit(ampacity)
+          .own("name", amplifier.id());
+    } else if (fitted != null && fitted < least) {
+      run.find(PlanFinding.FUSE_TOO_SMALL)
+          .at(at + "/fuse_a")
+          .value(fitted)
+          .limit(least)
+          .own("name", amplifier.id());
+    }
+    if (feed.fuseDistanceM() != null && feed.fuseDistanceM() > FUSE_DISTANCE_M) {
+      run.find(PlanFinding.FUSE_TOO_FAR)
+          .at(at + "/fuse_distance_m")
+          .value(feed.fuseDistanceM())
+          .limit(FUSE_DISTANCE_M)
+          .own("name", amplifier.id());
+    }
+  }
+}
