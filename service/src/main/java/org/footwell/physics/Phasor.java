@@ -5,8 +5,18 @@ public record Phasor(double re, double im) {
 
   public static final Phasor ONE = new Phasor(1, 0);
 
+  /** By its size and its angle in degrees. */
+  public static Phasor ofPolar(double modulus, double phaseDeg) {
+    double angle = Math.toRadians(phaseDeg);
+    return new Phasor(modulus * Math.cos(angle), modulus * Math.sin(angle));
+  }
+
   public Phasor plus(Phasor other) {
     return new Phasor(re + other.re, im + other.im);
+  }
+
+  public Phasor minus(Phasor other) {
+    return new Phasor(re - other.re, im - other.im);
   }
 
   public Phasor times(Phasor other) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.footwell.acoustic.alignment.AlignmentFinding;
 import org.footwell.acoustic.alignment.SeatDelays;
 import org.footwell.acoustic.alignment.SeatDelaysRequest;
+import org.footwell.acoustic.alignment.SeatDelaysRequestBuilder;
 import org.footwell.acoustic.alignment.SeatDelaysResult;
 import org.footwell.calculation.Rebase;
 import org.footwell.calculation.Run;
@@ -55,13 +56,13 @@ final class DelayReview {
               channel.fullRange(),
               channel.polarity()));
     }
-    return new SeatDelaysRequest(
-        channels,
-        plan.seats(),
-        null,
-        plan.crossovers().isEmpty() ? null : plan.crossovers(),
-        plan.processor(),
-        plan.vehicle().temperatureC());
+    return SeatDelaysRequestBuilder.builder()
+        .channels(channels)
+        .seats(plan.seats())
+        .crossovers(plan.crossovers())
+        .processor(plan.processor())
+        .temperatureC(plan.vehicle().temperatureC())
+        .build();
   }
 
   /** The request of seat-delays is built like the plan, so most places are where they were. */
