@@ -67,9 +67,14 @@ final class BassMatches {
     return matches[channel];
   }
 
-  /** Whether a channel should be inverted. */
-  boolean inversionAdvised(int channel) {
-    return matches[channel] != null && matches[channel].inversionAdvised();
+  /**
+   * Whether nothing is left to say of the polarities of a crossover: the lower channel should be
+   * inverted, or meets no other channel, so that both its polarities were tried with this one.
+   */
+  boolean settlesPolarityOf(int crossover) {
+    int lower = crossovers.lower(crossover);
+    List<Integer> met = crossovers.ofTheBass(lower);
+    return met.contains(crossover) && (met.size() == 1 || matches[lower].inversionAdvised());
   }
 
   List<SeatDelaysResult.Match> results() {

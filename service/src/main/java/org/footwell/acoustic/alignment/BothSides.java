@@ -18,6 +18,9 @@ record BothSides(double radPerMs, double lower, double upper, double leadRad, do
   /** No sum is called quieter than this, dB: real nulls end long before. */
   static final double DEEPEST_DB = -100;
 
+  /** Less is rounding, dB. */
+  private static final double NOTHING_DB = 1e-9;
+
   static BothSides of(double frequencyHz, Phasor lower, Phasor upper, List<Double> upperModuli) {
     double lead = Math.atan2(lower.im(), lower.re()) - Math.atan2(upper.im(), upper.re());
     double inPhase = lower.modulus() + upperModuli.stream().mapToDouble(Double::doubleValue).sum();
@@ -42,7 +45,8 @@ record BothSides(double radPerMs, double lower, double upper, double leadRad, do
     double power =
         lower * lower + upper * upper + 2 * lower * upper * Math.cos(leadRad - radPerMs * delayMs);
     double ratio = Math.max(power / (inPhase * inPhase), Decibels.toPower(DEEPEST_DB));
-    return Math.min(0, Decibels.ofPower(ratio));
+    double loss = Decibels.ofPower(ratio);
+    return loss > -NOTHING_DB ? 0 : loss;
   }
 
   /**

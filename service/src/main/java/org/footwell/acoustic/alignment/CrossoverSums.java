@@ -55,7 +55,7 @@ final class CrossoverSums {
     this.run = run;
   }
 
-  /** Sums at each seat, with what there is to say of those not matched by another polarity. */
+  /** Sums at each seat, with what there is to say of them beyond the matches. */
   List<SeatDelaysResult.Crossover> all(BassMatches matches) {
     List<SeatDelaysResult.Crossover> sums = new ArrayList<>();
     for (int i = 0; i < crossovers.all().size(); i++) {
@@ -64,7 +64,7 @@ final class CrossoverSums {
       for (int seat = 0; seat < q.seats().size(); seat++) {
         here.add(atSeat(crossovers.all().get(i), seat, errors));
       }
-      remark(i, here, errors, matches.inversionAdvised(crossovers.lower(i)));
+      remark(i, here, errors, matches.settlesPolarityOf(i));
       sums.addAll(here);
     }
     return sums;
@@ -106,10 +106,7 @@ final class CrossoverSums {
   }
 
   private void remark(
-      int index,
-      List<SeatDelaysResult.Crossover> atSeats,
-      double[] errors,
-      boolean inversionAdvised) {
+      int index, List<SeatDelaysResult.Crossover> atSeats, double[] errors, boolean settled) {
     SeatDelaysResult.Crossover worst = atSeats.get(0);
     for (SeatDelaysResult.Crossover sum : atSeats) {
       worst = sum.sumLossDb() < worst.sumLossDb() ? sum : worst;
@@ -130,7 +127,7 @@ final class CrossoverSums {
     for (double error : errors) {
       turned = Math.min(turned, SUM_LOSS.at(wrapped(error + 180)));
     }
-    if (turned >= REMARKABLE_DB && !inversionAdvised) {
+    if (turned >= REMARKABLE_DB && !settled) {
       run.find(POLARITY_WOULD_MEND)
           .at("/crossovers/" + index)
           .value(turned)

@@ -49,7 +49,9 @@ final class MatchRemarks {
           .value(other.lossDb())
           .limit(set.lossDb())
           .with("lost", -other.lossDb())
-          .with("kept", -set.lossDb())
+          .with("lost_as_set", -set.lossDb())
+          .with("moved", other.delayMs())
+          .with("moved_as_set", set.delayMs())
           .with("frequency", crossover.frequencyHz())
           .own("lower", crossover.lower());
     } else if (set.atEdge()) {

@@ -190,6 +190,19 @@ class BassMatchesTest {
   }
 
   @Test
+  void ofTwoUppersThatCancelTheInvertedOneIsFound() {
+    Setup setup = Setup.tape(new double[][] {{1.0}, {1.0}, {1.0}});
+    setup.filters(0, null, lr4(80), null);
+    setup.filters(1, lr4(80), null, null).filters(2, lr4(80), null, -1);
+    setup.crossover("c0", "c1", 80).crossover("c0", "c2", 80);
+    assertEquals(0, setup.delays()[0], 0);
+    assertEquals(
+        List.of("crossover-out-of-phase", "polarity-would-mend", "trim-distance-law"),
+        setup.codes());
+    assertEquals("/crossovers/1", setup.answer().findings().get(0).pointer());
+  }
+
+  @Test
   void aDelayAtTheEdgeOfTheWindowIsFound() {
     Setup setup = Setup.tape(new double[][] {{1.0}, {1.0}});
     setup.filters(0, SUBSONIC, lr4(80), -1).crossover("c0", "c1", 80);
@@ -199,6 +212,8 @@ class BassMatchesTest {
     assertEquals("delay-at-window-edge", finding.code());
     assertEquals(6.25, finding.limit(), 1e-12);
     assertEquals(-6.23, finding.value(), 0.01);
+    // Both polarities were tried, so neither is named a remedy of its own.
+    assertFalse(setup.codes().contains("polarity-would-mend"));
   }
 
   @Test
