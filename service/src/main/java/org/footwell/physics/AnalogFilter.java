@@ -6,7 +6,7 @@ import org.footwell.calculation.Source;
 import org.footwell.physics.FilterPrototype.Section;
 
 /**
- * A low-pass or high-pass of analog form: magnitude, phase and group delay in closed form. A digital
+ * A low-pass or high-pass of analog form: gain, phase and group delay in closed form. A digital
  * filter made from it by the bilinear transform agrees well below half its sample rate.
  *
  * @param highPass whether it passes what lies above its corner
@@ -66,15 +66,15 @@ public record AnalogFilter(boolean highPass, double cornerHz, List<Section> sect
     return Math.toDegrees(sum);
   }
 
-  /** The complex ratio of output to input at a frequency in Hz, above 0; 1 in the pass band. */
+  /** Complex gain at a frequency in Hz, 0 or more; 1 in the pass band, time factor e^(+jωt). */
   public Phasor at(double frequencyHz) {
     Phasor product = Phasor.ONE;
     for (Section section : sections) {
       double x = frequencyHz / (section.w0() * cornerHz);
       boolean first = section.order() == 1;
       Phasor denominator = first ? new Phasor(1, x) : new Phasor(1 - x * x, x / section.q());
-      Phasor numerator = !highPass ? Phasor.ONE : first ? new Phasor(0, x) : new Phasor(-x * x, 0);
-      product = product.times(numerator.over(denominator));
+      Phasor risen = first ? new Phasor(0, x) : new Phasor(-x * x, 0);
+      product = product.times((highPass ? risen : Phasor.ONE).over(denominator));
     }
     return product;
   }

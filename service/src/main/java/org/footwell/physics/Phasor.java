@@ -7,13 +7,18 @@ public record Phasor(double re, double im) {
 
   public static final Phasor ZERO = new Phasor(0, 0);
 
-  /** Of a modulus and an angle in radians. */
-  public static Phasor ofPolar(double modulus, double radians) {
-    return new Phasor(modulus * Math.cos(radians), modulus * Math.sin(radians));
+  /** By its size and its angle in degrees. */
+  public static Phasor ofPolar(double modulus, double phaseDeg) {
+    double angle = Math.toRadians(phaseDeg);
+    return new Phasor(modulus * Math.cos(angle), modulus * Math.sin(angle));
   }
 
   public Phasor plus(Phasor other) {
     return new Phasor(re + other.re, im + other.im);
+  }
+
+  public Phasor minus(Phasor other) {
+    return new Phasor(re - other.re, im - other.im);
   }
 
   public Phasor times(Phasor other) {

@@ -4,6 +4,7 @@ import static org.footwell.acoustic.alignment.AlignmentFinding.CROSSOVER_OUT_OF_
 import static org.footwell.acoustic.alignment.AlignmentFinding.POLARITY_WOULD_MEND;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
 import org.footwell.calculation.Formula;
@@ -20,9 +21,6 @@ final class CrossoverSums {
    * design, which is -3.01 dB: a little more is let pass so that rounding them is no fault.
    */
   private static final double REMARKABLE_DB = -3.5;
-
-  /** A sum is never called quieter than this, dB: real nulls end long before. */
-  private static final double DEEPEST_DB = -100;
 
   private static final Source TWO_SINES = Source.of("Sum of two equal sines, |1 + e^(jφ)|/2");
 
@@ -42,66 +40,53 @@ final class CrossoverSums {
           .with("φ", CrossoverSums::loss);
 
   private final SeatDelaysRequest q;
+  private final Crossovers crossovers;
   private final Layout layout;
   private final Run run;
-  private final double speed;
 
-  /** Chain delay and what is added, ms. */
-  private final double[] settingMs;
+  /** When each channel is heard at each point with its setting, ms. */
+  private final double[][] heardMs;
 
-  CrossoverSums(SeatDelaysRequest q, Layout layout, double speed, double[] settingMs, Run run) {
+  CrossoverSums(SeatDelaysRequest q, Layout layout, double[][] heardMs, Run run) {
     this.q = q;
+    this.crossovers = new Crossovers(q);
     this.layout = layout;
-    this.speed = speed;
-    this.settingMs = settingMs;
+    this.heardMs = heardMs;
     this.run = run;
   }
 
-  List<SeatDelaysResult.Crossover> all() {
+  /** Sums at each seat, with what there is to say of them beyond the matches. */
+  List<SeatDelaysResult.Crossover> all(BassMatches matches) {
     List<SeatDelaysResult.Crossover> sums = new ArrayList<>();
-    Roster roster = new Roster(q);
-    List<Crossover> crossovers = Roster.orNone(q.crossovers());
-    for (int i = 0; i < crossovers.size(); i++) {
-      Crossover crossover = crossovers.get(i);
-      double[] errors =
-          errors(
-              roster.channel(crossover.lower()),
-              roster.channel(crossover.upper()),
-              crossover.frequencyHz());
+    for (int i = 0; i < crossovers.all().size(); i++) {
+      double[] errors = errors(i);
       List<SeatDelaysResult.Crossover> here = new ArrayList<>();
       for (int seat = 0; seat < q.seats().size(); seat++) {
-        here.add(atSeat(crossover, seat, errors));
+        here.add(atSeat(crossovers.all().get(i), seat, errors));
       }
-      remark(i, here, errors);
+      remark(i, here, errors, matches.settlesPolarityOf(i));
       sums.addAll(here);
     }
     return sums;
   }
 
   /** Phase errors by point, degrees. */
-  private double[] errors(int lower, int upper, double frequency) {
+  private double[] errors(int crossover) {
+    double frequency = crossovers.all().get(crossover).frequencyHz();
+    double[] lower = phases(crossovers.lower(crossover), frequency);
+    double[] upper = phases(crossovers.upper(crossover), frequency);
     double[] errors = new double[layout.points()];
-    double lowerFilters = filtersDeg(q.channels().get(lower), frequency);
-    double upperFilters = filtersDeg(q.channels().get(upper), frequency);
-    for (int p = 0; p < errors.length; p++) {
-      errors[p] =
-          run.apply(
-              PHASE_ERROR,
-              phase(lower, lowerFilters, frequency, p),
-              phase(upper, upperFilters, frequency, p));
-    }
+    Arrays.setAll(errors, p -> run.apply(PHASE_ERROR, lower[p], upper[p]));
     return errors;
   }
 
-  private double phase(int channel, double filters, double frequency, int point) {
-    double late = Spreads.TRAVEL.at(layout.distanceM[channel][point], speed) + settingMs[channel];
-    double polarity = q.channels().get(channel).polarity() == 1 ? 0 : 180;
-    return run.apply(PHASE, filters, polarity, frequency, late);
-  }
-
-  private static double filtersDeg(PlacedChannel channel, double frequency) {
-    return (channel.highPass() == null ? 0 : channel.highPass().highPass().phaseDeg(frequency))
-        + (channel.lowPass() == null ? 0 : channel.lowPass().lowPass().phaseDeg(frequency));
+  private double[] phases(int channel, double frequency) {
+    PlacedChannel placed = q.channels().get(channel);
+    double filters = new HeardChannel(placed).filtersDeg(frequency);
+    double polarity = placed.polarity() == 1 ? 0 : 180;
+    return Arrays.stream(heardMs[channel])
+        .map(late -> run.apply(PHASE, filters, polarity, frequency, late))
+        .toArray();
   }
 
   private SeatDelaysResult.Crossover atSeat(Crossover crossover, int seat, double[] errors) {
@@ -120,7 +105,8 @@ final class CrossoverSums {
         run.apply(SUM_LOSS, worst));
   }
 
-  private void remark(int index, List<SeatDelaysResult.Crossover> atSeats, double[] errors) {
+  private void remark(
+      int index, List<SeatDelaysResult.Crossover> atSeats, double[] errors, boolean settled) {
     SeatDelaysResult.Crossover worst = atSeats.get(0);
     for (SeatDelaysResult.Crossover sum : atSeats) {
       worst = sum.sumLossDb() < worst.sumLossDb() ? sum : worst;
@@ -141,7 +127,7 @@ final class CrossoverSums {
     for (double error : errors) {
       turned = Math.min(turned, SUM_LOSS.at(wrapped(error + 180)));
     }
-    if (turned >= REMARKABLE_DB) {
+    if (turned >= REMARKABLE_DB && !settled) {
       run.find(POLARITY_WOULD_MEND)
           .at("/crossovers/" + index)
           .value(turned)
@@ -160,6 +146,6 @@ final class CrossoverSums {
 
   private static double loss(double degrees) {
     double cosine = Math.abs(Math.cos(Math.toRadians(degrees) / 2));
-    return Math.max(DEEPEST_DB, Decibels.ofAmplitude(cosine));
+    return Math.max(BothSides.DEEPEST_DB, Decibels.ofAmplitude(cosine));
   }
 }

@@ -22,12 +22,10 @@ final class RequestCheck {
 
   private final SeatDelaysRequest q;
   private final Run run;
-  private final Roster roster;
 
   private RequestCheck(SeatDelaysRequest q, Run run) {
     this.q = q;
     this.run = run;
-    this.roster = new Roster(q);
   }
 
   /** Ends the run if anything is amiss. */
@@ -90,7 +88,8 @@ final class RequestCheck {
   }
 
   private void crossovers() {
-    List<Crossover> crossovers = Roster.orNone(q.crossovers());
+    Crossovers handing = new Crossovers(q);
+    List<Crossover> crossovers = handing.all();
     boolean sound = true;
     for (int i = 0; i < crossovers.size(); i++) {
       Crossover crossover = crossovers.get(i);
@@ -100,9 +99,9 @@ final class RequestCheck {
       }
     }
     if (sound) {
-      List<Integer> order = FilterDelays.highestFirst(q, roster);
+      List<Integer> order = handing.highestFirst();
       for (int i = 0; i < crossovers.size(); i++) {
-        if (!order.contains(roster.channel(crossovers.get(i).lower()))) {
+        if (!order.contains(handing.lower(i))) {
           run.refuse(CROSSOVER_CIRCLE).at("/crossovers/" + i).given(crossovers.get(i).lower());
         }
       }

@@ -18,7 +18,6 @@ import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.parts.FilterFault;
 import org.footwell.physics.Air;
-import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.FilterPrototype;
 import org.footwell.physics.PointSource;
 
@@ -44,8 +43,8 @@ public final class SeatDelays implements Calculation<SeatDelaysRequest, SeatDela
           .title("Delays for the seats")
           .purpose(
               "How long must each loudspeaker wait so that everything arrives together at the"
-                  + " listening positions; what rounding, several seats and temperature leave, and"
-                  + " how the channels add at their crossovers.")
+                  + " listening positions, and where channels meet in the bass, so that they add"
+                  + " there; what rounding, several seats and temperature leave.")
           .example(
               """
               {"channels": [
@@ -65,7 +64,6 @@ public final class SeatDelays implements Calculation<SeatDelaysRequest, SeatDela
               """)
           .sources(
               Air.ISO_9613_1,
-              AnalogFilter.SECTION,
               FilterPrototype.BUTTERWORTH,
               FilterPrototype.LINKWITZ,
               FilterPrototype.THOMSON,
@@ -78,8 +76,11 @@ public final class SeatDelays implements Calculation<SeatDelaysRequest, SeatDela
               "Straight paths: what reaches the seat by a reflection or around a seat arrives"
                   + " later.",
               "Filters are of analog form; digital ones depart from it near half the sample rate.",
-              "The loudspeaker's own phase is not in it: measure where it matters, most of all"
-                  + " between a subwoofer and its partners.",
+              "The loudspeaker's own phase is not in it, which in the bass can outweigh all of this:"
+                  + " measure the sum of a subwoofer and its partners.",
+              "Where channels meet they are taken to be equally loud at the seat, as the trims make"
+                  + " them; in the bass one moved for the main seat may add worse at another.",
+              "Filters set phases, not delays: their group delay is neither added nor taken off.",
               "The weighted spread of two unequal seats is least when the heavier seat is aligned"
                   + " alone; equal weights share what is left.",
               "Trims follow the distance law, which inside a cabin holds for a few tenths of a metre"
@@ -100,24 +101,27 @@ public final class SeatDelays implements Calculation<SeatDelaysRequest, SeatDela
     RequestCheck.require(q, run);
     double speed = run.apply(Air.SPEED_OF_SOUND, q.temperatureC());
     Layout layout = Layout.of(q, speed, run);
-    double[] filterMs = FilterDelays.of(q, run);
     double[] chainMs = q.channels().stream().mapToDouble(PlacedChannel::chainDelayMs).toArray();
-    Spreads spreads = new Spreads(layout, sum(chainMs, filterMs));
+    Spreads spreads = new Spreads(layout, chainMs);
 
     double[][] arrivals = spreads.arrivalsMs(speed, run);
-    double[] exact =
+    double[] flight =
         layout.points() == 1
             ? untilLast(arrivals, run)
             : LeastSpread.delaysMs(arrivals, layout, run::checkDeadline);
+    BassMatches matches = new BassMatches(q, layout, later(arrivals, flight), run);
+    new MatchRemarks(q, run).remark(matches);
+    double[] moved = matches.movedMs();
+    double[] exact = fromNone(sum(flight, moved));
     DelaySteps settings = new DelaySteps(exact, q.processor(), run);
     settings.remark(q, run);
     double[] absolute = sum(chainMs, settings.addedMs);
     List<SeatDelaysResult.Crossover> crossovers =
-        new CrossoverSums(q, layout, speed, absolute, run).all();
+        new CrossoverSums(q, layout, later(arrivals, settings.addedMs), run).all(matches);
     double cold = run.apply(Air.SPEED_OF_SOUND, COLD_C);
     double hot = run.apply(Air.SPEED_OF_SOUND, HOT_C);
     List<SeatDelaysResult.Seat> seats =
-        seats(q, spreads, settings.addedMs, List.of(speed, cold, hot));
+        seats(q, spreads, difference(settings.addedMs, moved), List.of(speed, cold, hot));
     remark(seats, layout.points(), run);
     double drift = drift(spreads, cold, hot, run);
     double[] trims = trims(q, layout, run);
@@ -129,8 +133,7 @@ public final class SeatDelays implements Calculation<SeatDelaysRequest, SeatDela
               .name(q.channels().get(c).name())
               .distanceM(layout.mean(layout.distanceM[c]))
               .arrivalMs(layout.mean(arrivals[c]))
-              .filterDelayMs(filterMs[c])
-              .lowPassDelayMs(FilterDelays.lowPassMs(q.channels().get(c)))
+              .flightDelayMs(flight[c])
               .delayMs(exact[c])
               .pathMm(run.apply(PATH, exact[c], speed))
               .delaySamples(settings.samples(c))
@@ -144,6 +147,7 @@ public final class SeatDelays implements Calculation<SeatDelaysRequest, SeatDela
     return new SeatDelaysResult(
         channels,
         seats,
+        matches.results(),
         crossovers,
         speed,
         most(seats, SeatDelaysResult.Seat::spreadMs),
@@ -212,6 +216,26 @@ public final class SeatDelays implements Calculation<SeatDelaysRequest, SeatDela
     double[] sum = one.clone();
     Arrays.setAll(sum, i -> one[i] + other[i]);
     return sum;
+  }
+
+  private static double[] difference(double[] one, double[] other) {
+    return sum(one, Arrays.stream(other).map(value -> -value).toArray());
+  }
+
+  /** Delays moved together so that the smallest is 0. */
+  private static double[] fromNone(double[] delays) {
+    double least = Arrays.stream(delays).min().orElseThrow();
+    return Arrays.stream(delays).map(delay -> delay - least).toArray();
+  }
+
+  /** Arrivals by channel and point with a delay added to each channel. */
+  private static double[][] later(double[][] arrivals, double[] addedMs) {
+    double[][] later = new double[arrivals.length][];
+    for (int c = 0; c < later.length; c++) {
+      double added = addedMs[c];
+      later[c] = Arrays.stream(arrivals[c]).map(arrival -> arrival + added).toArray();
+    }
+    return later;
   }
 
   private static double most(

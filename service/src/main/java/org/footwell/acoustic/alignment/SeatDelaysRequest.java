@@ -54,8 +54,9 @@ public record SeatDelaysRequest(
         List<@NotNull Distance> distances,
     @Schema(
             description =
-                "Where two channels hand over to each other. They are then aligned by the group"
-                    + " delay of all their filters at that frequency")
+                "Where two channels hand over to each other. In the bass the lower one is then moved"
+                    + " from its flight time so that both add there; all crossovers of one lower"
+                    + " channel count together")
         @Size(min = 0, max = 32)
         List<@NotNull Crossover> crossovers,
     @Schema(description = "The processor that sets the delays; absent: exact delays only")
@@ -72,7 +73,8 @@ public record SeatDelaysRequest(
                 "Which microphone positions belong to which seat. Absent: all to the only seat, or"
                     + " of several seats each to the one of its name")
         @Size(min = 0, max = 64)
-        List<@NotNull SeatMicrophone> microphones) {
+        List<@NotNull SeatMicrophone> microphones,
+    Double incoherentAboveHz) {
 
   public SeatDelaysRequest {
     distances = noneIfEmpty(distances);
@@ -80,21 +82,11 @@ public record SeatDelaysRequest(
     arrivals = noneIfEmpty(arrivals);
     microphones = noneIfEmpty(microphones);
     temperatureC = temperatureC == null ? Double.valueOf(20) : temperatureC;
+    incoherentAboveHz = incoherentAboveHz == null ? Double.valueOf(300) : incoherentAboveHz;
   }
 
   private static <T> List<T> noneIfEmpty(List<T> list) {
     return list == null || list.isEmpty() ? null : list;
-  }
-
-  /** Of positions or distances. */
-  public SeatDelaysRequest(
-      List<PlacedChannel> channels,
-      List<Seat> seats,
-      List<Distance> distances,
-      List<Crossover> crossovers,
-      Processor processor,
-      Double temperatureC) {
-    this(channels, seats, distances, crossovers, processor, temperatureC, null, null);
   }
 
   /** A microphone position of measured arrivals. */

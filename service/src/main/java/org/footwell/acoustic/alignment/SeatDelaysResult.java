@@ -10,6 +10,11 @@ import org.footwell.calculation.Built;
 public record SeatDelaysResult(
     @Schema(description = "One entry per channel, in the order given") List<ChannelDelay> channels,
     @Schema(description = "One entry per seat, in the order given") List<Seat> seats,
+    @Schema(
+            description =
+                "One entry per channel that is the lower one of crossovers at incoherent_above_hz or"
+                    + " below: how it is moved so that it adds there, at the seat that counts most")
+        List<Match> matches,
     @Schema(description = "One entry per crossover and seat, in the order given")
         List<Crossover> crossovers,
     @Schema(description = "Speed of sound at the temperature given, m/s") double speedOfSoundMPerS,
@@ -34,18 +39,19 @@ public record SeatDelaysResult(
           double distanceM,
       @Schema(
               description =
-                  "Arrival before any delay is added, ms: path, chain and filters; of several"
-                      + " listeners the weighted mean")
+                  "Arrival before any delay is added, ms: path and chain; of several listeners the"
+                      + " weighted mean")
           double arrivalMs,
       @Schema(
               description =
-                  "Filter delay counted for the channel, ms: through the crossovers stated,"
-                      + " relative to its highest partner, or else that of its low-pass at low"
-                      + " frequencies. Negative where the partner is delayed more")
-          double filterDelayMs,
-      @Schema(description = "Delay of the channel's own low-pass at low frequencies, ms")
-          Double lowPassDelayMs,
-      @Schema(description = "Exact delay to add, ms") double delayMs,
+                  "Delay by flight times alone, ms: all arrives together then. It is what to set if"
+                      + " crossovers are to be matched by measurement")
+          double flightDelayMs,
+      @Schema(
+              description =
+                  "Exact delay to add, ms: that of flight time, moved where the channel meets others"
+                      + " in the bass, and all together so that the smallest is 0")
+          double delayMs,
       @Schema(description = "The delay as path, mm") double pathMm,
       @Schema(description = "Delay to add in samples, on the steps of the processor")
           Double delaySamples,
@@ -63,7 +69,10 @@ public record SeatDelaysResult(
                       + " measured arrivals")
           double trimDb) {}
 
-  /** One seat. All spreads are the largest minus the smallest arrival; of two ears, the worse. */
+  /**
+   * One seat. All spreads are the largest minus the smallest arrival; of two ears, the worse. What a
+   * channel was moved for its crossovers is not counted.
+   */
   public record Seat(
       @Schema(description = "Name of the seat") String name,
       @Schema(description = "Arrival spread with no delay added, ms") double unalignedSpreadMs,
@@ -72,6 +81,48 @@ public record SeatDelaysResult(
       @Schema(description = "Arrival spread with these settings at -20 °C, ms") double coldSpreadMs,
       @Schema(description = "Arrival spread with these settings at 60 °C, ms")
           double hotSpreadMs) {}
+
+  /** A lower channel at its crossovers of the bass. */
+  public record Match(
+      @Schema(description = "Name of the channel below") String lower,
+      @Schema(description = "Channels above it; those of one frequency are heard together")
+          List<Upper> uppers,
+      @Schema(description = "Name of the seat it is matched for: the one that counts most")
+          String seat,
+      @Schema(description = "With the polarity given: what is set") MatchedSum asSet,
+      @Schema(description = "With the lower channel inverted against that: what could be set")
+          MatchedSum inverted,
+      @Schema(
+              description =
+                  "Whether to invert the lower channel and ask again: it then loses at least 1 dB"
+                      + " less, or no more and lies nearer to flight time")
+          boolean inversionAdvised) {}
+
+  /** A channel above another. */
+  public record Upper(
+      @Schema(description = "Name of the channel above") String name,
+      @Schema(description = "Crossover frequency, Hz") double frequencyHz) {}
+
+  /**
+   * What one polarity gives. Losses are 20·lg of the pressure of all channels that meet, over that of
+   * all in phase, where that is lowest within half an octave of the crossover; from two octaves below
+   * it where an upper channel has no high-pass.
+   */
+  public record MatchedSum(
+      @Schema(
+              description =
+                  "By how much the lower channel comes later than by flight time, ms; negative:"
+                      + " earlier")
+          double movedMs,
+      @Schema(description = "Largest loss against all in phase, dB: 0 or below, at least -100")
+          double largestLossDb,
+      @Schema(description = "What flight time alone would lose so, dB: 0 or below, at least -100")
+          double flightLossDb,
+      @Schema(
+              description =
+                  "Whether less might be lost beyond half a period from flight time, where the search"
+                      + " ends")
+          boolean atWindowEdge) {}
 
   /** One crossover as one seat hears it; of two ears, the worse. */
   public record Crossover(

@@ -19,7 +19,7 @@ final class Spreads {
 
   private final Layout layout;
 
-  /** Chain and filter delay of each channel, ms: what the temperature does not change. */
+  /** Delay in the chain of each channel, ms: what the temperature does not change. */
   private final double[] fixedMs;
 
   Spreads(Layout layout, double[] fixedMs) {

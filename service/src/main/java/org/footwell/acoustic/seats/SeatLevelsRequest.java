@@ -62,13 +62,7 @@ public record SeatLevelsRequest(
         Double fromHz,
     @Schema(description = "Highest third octave, Hz") @DecimalMin("10") @DecimalMax("20000")
         Double toHz,
-    @Schema(
-            description =
-                "Above this frequency phases in a cabin cannot be predicted, and powers are added"
-                    + " instead of pressures, Hz")
-        @DecimalMin("10")
-        @DecimalMax("20000")
-        Double incoherentAboveHz,
+    Double incoherentAboveHz,
     @Schema(
             description =
                 "Target curve: third-octave levels, straight between the points over the logarithm"

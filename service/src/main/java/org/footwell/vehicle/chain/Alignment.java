@@ -100,7 +100,7 @@ public final class Alignment {
     double late = delayMs[c] + model.wanted().get(c).chainDelayMs();
     double size = state.trimmedV() * state.polarity() * turn[c];
     return f ->
-        chain.soundAt(model.mainSeat(), f).times(Phasor.ofPolar(size, -2e-3 * Math.PI * f * late));
+        chain.soundAt(model.mainSeat(), f).times(Phasor.ofPolar(size, -0.36 * f * late));
   }
 
   /** Adds what roles want to be later, and makes the smallest delay 0. */

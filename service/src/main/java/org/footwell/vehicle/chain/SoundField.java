@@ -84,7 +84,7 @@ public final class SoundField {
         ChannelChain chain = chains.get(c);
         double square = drives.get(c).square(k) * state.trimmedV() * state.trimmedV();
         if (coherent) {
-          double late = -2e-3 * Math.PI * grid.hz(k) * state.delayMs();
+          double late = -0.36 * grid.hz(k) * state.delayMs();
           Phasor turned =
               Phasor.ofPolar(Math.sqrt(square) * state.polarity(), late)
                   .times(unit(chain.filter(k)));

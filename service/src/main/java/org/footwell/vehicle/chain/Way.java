@@ -35,6 +35,6 @@ public final class Way {
   /** Pressure at the listener over that at 1 m in half space, at a frequency in Hz. */
   Phasor at(double f) {
     double gain = spread * Math.pow(10, cabin.gainDb(f) / 20);
-    return Phasor.ofPolar(gain, -2 * Math.PI * f * delayS);
+    return Phasor.ofPolar(gain, -360 * f * delayS);
   }
 }

@@ -101,15 +101,73 @@ class SeatDelaysProperties {
   }
 
   @Property(tries = 100)
-  void aPairOfOneKindOrderAndCornerNeedsNoDelay(
-      @ForAll Kind kind,
+  void aLinkwitzRileyPairNeedsNoDelay(
       @ForAll @IntRange(min = 1, max = 4) int half,
       @ForAll @DoubleRange(min = 20, max = 10000) double corner) {
-    Filter filter = filter(kind, 2 * half, corner);
+    Filter filter = filter(Kind.LINKWITZ_RILEY, 2 * half, corner);
     Setup setup = Setup.tape(new double[][] {{1}, {1}});
-    setup.filters(0, null, filter, null).filters(1, filter, null, null);
+    // Orders 2 and 6 need one way inverted.
+    setup.filters(0, null, filter, half % 2 == 0 ? 1 : -1).filters(1, filter, null, null);
     setup.crossover("c0", "c1", corner);
-    assertArrayEquals(new double[] {0, 0}, setup.delays(), 1e-9);
+    assertArrayEquals(new double[] {0, 0}, setup.delays(), 0);
+  }
+
+  @Property(tries = 100)
+  void swappingLeftAndRightSwapsTheDelays(@ForAll long seed) {
+    double[] delays = stereo(seed, 1, 0).delays();
+    double[] mirrored = stereo(seed, -1, 0).delays();
+    assertArrayEquals(
+        new double[] {delays[0], delays[2], delays[1], delays[4], delays[3]}, mirrored, 1e-9);
+  }
+
+  @Property(tries = 100)
+  void theSameChainDelayForAllChangesNoMatch(
+      @ForAll long seed, @ForAll @DoubleRange(min = 0, max = 100) double chain) {
+    assertArrayEquals(stereo(seed, 1, 0).delays(), stereo(seed, 1, chain).delays(), 1e-6);
+  }
+
+  @Property(tries = 100)
+  void aChannelThatIsLateAlreadyWaitsAsMuchLess(
+      @ForAll long seed, @ForAll @DoubleRange(min = 0, max = 20) double late) {
+    Setup setup = stereo(seed, 1, 0);
+    double[] before = setup.delays();
+    double[] after = setup.chain(0, late).delays();
+    for (int c = 1; c < 5; c++) {
+      assertEquals(before[0] - before[c] - late, after[0] - after[c], 1e-6);
+    }
+  }
+
+  /**
+   * A subwoofer with a subsonic filter under two midranges of any polarity, those under two tweeters;
+   * side −1 is the mirror image.
+   */
+  private static Setup stereo(long seed, int side, double chain) {
+    Random random = new Random(seed);
+    Setup setup = new Setup();
+    setup.channel("sub", at(-1.5, side * random.nextDouble() * 0.5, 0.3));
+    for (String row : new String[] {"mid", "tweeter"}) {
+      double forward = random.nextDouble();
+      double[] out = {0.5 + random.nextDouble() / 2, -0.5 - random.nextDouble() / 2};
+      double left = side == 1 ? out[0] : -out[1];
+      double right = side == 1 ? out[1] : -out[0];
+      setup.channel("left " + row, at(forward, left, 0.5));
+      setup.channel("right " + row, at(forward, right, 0.5));
+    }
+    double high = 40 + 60 * random.nextDouble();
+    double middle = 150 + 400 * random.nextDouble();
+    setup.filters(0, filter(Kind.BUTTERWORTH, 3, 25), filter(Kind.BUTTERWORTH, 4, 80), null);
+    for (int c = 1; c < 3; c++) {
+      setup.filters(c, filter(Kind.BUTTERWORTH, 4, high), filter(Kind.BESSEL, 2, middle), 1);
+      setup.filters(c + 2, filter(Kind.BUTTERWORTH, 3, middle), null, -1);
+    }
+    setup.crossover("sub", "left mid", 75).crossover("sub", "right mid", 75);
+    setup.crossover("left mid", "left tweeter", middle);
+    setup.crossover("right mid", "right tweeter", middle);
+    setup.seat("driver", at(0, side * 0.4, 1.1));
+    for (int c = 0; c < 5; c++) {
+      setup.chain(c, chain);
+    }
+    return setup;
   }
 
   @Property(tries = 200)
