@@ -144,16 +144,17 @@ public final class SeatDelays implements Calculation<SeatDelaysRequest, SeatDela
               .trimDb(trims[c])
               .build());
     }
-    return new SeatDelaysResult(
-        channels,
-        seats,
-        matches.results(),
-        crossovers,
-        speed,
-        most(seats, SeatDelaysResult.Seat::spreadMs),
-        most(seats, SeatDelaysResult.Seat::coldSpreadMs),
-        most(seats, SeatDelaysResult.Seat::hotSpreadMs),
-        drift);
+    return SeatDelaysResultBuilder.builder()
+        .channels(channels)
+        .seats(seats)
+        .matches(matches.results())
+        .crossovers(crossovers)
+        .speedOfSoundMPerS(speed)
+        .spreadMs(most(seats, SeatDelaysResult.Seat::spreadMs))
+        .coldSpreadMs(most(seats, SeatDelaysResult.Seat::coldSpreadMs))
+        .hotSpreadMs(most(seats, SeatDelaysResult.Seat::hotSpreadMs))
+        .driftMs(drift)
+        .build();
   }
 
   /** By the distance law; measured arrivals tell no distance, so nothing is turned down then. */

@@ -6,6 +6,7 @@ import java.util.List;
 import org.footwell.calculation.Built;
 
 /** How long each channel waits, and what that leaves. */
+@Built
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record SeatDelaysResult(
     @Schema(description = "One entry per channel, in the order given") List<ChannelDelay> channels,
