@@ -17,12 +17,21 @@ public final class ThirdOctaves {
 
   private static final double REFERENCE_HZ = 1000;
 
+  /** Nominal frequencies of a decade: the preferred numbers of ISO 3, series R10. */
+  private static final double[] NOMINAL = {1, 1.25, 1.6, 2, 2.5, 3.15, 4, 5, 6.3, 8};
+
   private ThirdOctaves() {}
 
   /** The exact frequency in Hz where one that rounds to it is given; any other stays as it is. */
   public static double exactHz(double givenHz) {
     double exact = midBandHz((int) Math.round(10 * Math.log10(givenHz / REFERENCE_HZ)));
     return Math.abs(givenHz / exact - 1) <= ROUNDED_BY ? exact : givenHz;
+  }
+
+  /** The nominal frequency in Hz of an exact mid-band. */
+  public static double nominalHz(double exactHz) {
+    int n = (int) Math.round(10 * Math.log10(exactHz));
+    return NOMINAL[Math.floorMod(n, 10)] * Math.pow(10, Math.floorDiv(n, 10));
   }
 
   /** Exact mid-band frequencies in Hz whose bands' middles, nominal or exact, lie in a range. */

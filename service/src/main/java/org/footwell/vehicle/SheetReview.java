@@ -13,6 +13,7 @@ import org.footwell.parts.plan.Signal;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.physics.Air;
 import org.footwell.physics.Decibels;
+import org.footwell.physics.ThirdOctaves;
 import org.footwell.vehicle.PlanReviewResult.MeasuredLine;
 import org.footwell.vehicle.PlanReviewResult.SetLine;
 import org.footwell.vehicle.PlanReviewResult.SetupLine;
@@ -67,18 +68,16 @@ final class SheetReview {
     return modelled.model().channels().get(c).chain();
   }
 
-  /** RMS limiter of the voice coils: the voltage that holds the least of them at its power, V. */
+  /** RMS limiter of the voice coils: the voltage that gives the first driver its power, V. */
   Double limiterRmsV(int c) {
     PlayedChannel channel = modelled.model().channels().get(c);
     double least = Double.POSITIVE_INFINITY;
     for (int d = 0; d < channel.borne().size(); d++) {
       double bears = channel.borne().get(d).continuousW();
-      // The whole driver's power into the rated load of the channel, shared by its drivers.
-      double drivers = channel.borne().size();
-      least = Math.min(least, Math.sqrt(bears * drivers * chain(c).ratedOhm()));
       if (Double.isNaN(bears)) {
         return null;
       }
+      least = Math.min(least, Math.sqrt(bears / chain(c).ratedWPerSquareVolt(d)));
     }
     return least;
   }
@@ -144,10 +143,8 @@ final class SheetReview {
   /** The nominal third octave in the middle of the channel's band: its filters are flat there. */
   private double toneHz(int c) {
     Wanted wanted = modelled.model().wanted().get(c);
-    double[] bands = modelled.grid().bands();
-    double exact = bands[(wanted.fromBand() + wanted.toBand()) / 2];
-    double digits = Math.pow(10, Math.floor(Math.log10(exact)) - 1);
-    return Math.round(exact / digits) * digits;
+    return ThirdOctaves.nominalHz(
+        modelled.grid().bands()[(wanted.fromBand() + wanted.toBand()) / 2]);
   }
 
   private SetLine set(int c) {

@@ -97,34 +97,44 @@ final class SupplyReview {
     }
   }
 
-  /** What a drum beat or sustained bass costs of the clean power, in the situation where it is most. */
+  /** What a drum beat costs of the clean power, in the situation where it is most. */
   private void sag() {
+    double most = SAG_DB;
+    Situation when = null;
+    double volts = 0;
+    List<String> names = new ArrayList<>();
+    List<String> places = new ArrayList<>();
     for (int a = 0; a < plan.amplifiers().size(); a++) {
-      double most = 0;
-      Situation when = null;
-      double volts = 0;
+      double worst = 0;
       for (Situation situation : modelled.model().sources().keySet()) {
         Operation operation = modelled.operations().get(situation);
-        if (operation.sine() == null) {
-          continue;
-        }
-        double with = cleanW(a, operation.sine().loadV()[a]);
-        double lost = Decibels.ofPower(cleanW(a, modelled.amplifiers().get(a).ratedV()) / with);
+        double lost = operation.sine() == null ? 0 : lostDb(a, operation.sine().loadV()[a]);
+        worst = Math.max(worst, lost);
         if (lost > most) {
           most = lost;
           when = situation;
           volts = operation.sine().loadV()[a];
         }
       }
-      if (most > SAG_DB) {
-        run.find(PlanFinding.SAG_COSTS_POWER)
-            .at("/amplifiers/" + a)
-            .value(most)
-            .own("name", plan.amplifiers().get(a).id())
-            .with("volts", volts)
-            .with("situation", when);
+      if (worst > SAG_DB) {
+        names.add(plan.amplifiers().get(a).id());
+        places.add("/amplifiers/" + a);
       }
     }
+    if (when != null) {
+      run.find(PlanFinding.SAG_COSTS_POWER)
+          .at(places)
+          .value(most)
+          .own("names", names)
+          .with("volts", volts)
+          .with("situation", when);
+    }
+  }
+
+  /** Clean power lost against the ratings at a supply voltage, dB. */
+  private double lostDb(int a, double volts) {
+    double with = Math.max(cleanW(a, volts), 1e-9);
+    return Decibels.ofPower(cleanW(a, modelled.amplifiers().get(a).ratedV()) / with);
   }
 
   private void heavyLoads() {

@@ -19,7 +19,6 @@ import org.footwell.parts.Consumers;
 @Needs(
     field = "alternator",
     beside = {"battery", "consumers"})
-@Needs(field = "heavy_loads", beside = "battery")
 public record Supply(
     @Schema(
             description =

@@ -153,6 +153,14 @@ public final class ChannelChain {
   }
 
   /**
+   * Power a driver takes of 1 V RMS at the loudspeaker's terminals by rated impedances, in its own
+   * band: W/V².
+   */
+  public double ratedWPerSquareVolt(int d) {
+    return circuit.ratedWPerSquareVolt(drivers.get(d));
+  }
+
+  /**
    * What a meter reads at the amplifier's end of the cable, ohm; null where a capacitor or an unknown
    * part stands in the way, or a DC resistance is not known.
    */

@@ -88,6 +88,19 @@ public record ChannelCircuit(
         .orElseThrow();
   }
 
+  /** Power a driver of the plan takes of 1 V by rated impedances, in its own band, W/V². */
+  double ratedWPerSquareVolt(int driver) {
+    Phasor[] rated =
+        loads.stream().map(load -> new Phasor(load.ratedOhm(), 0)).toArray(Phasor[]::new);
+    Phasor[] volts = new Phasor[rated.length];
+    branches.forEach(branch -> branch.tree().spread(Phasor.ONE, rated, volts));
+    double watts = 0;
+    for (int i = 0; i < rated.length; i++) {
+      watts += loads.get(i).driver() == driver ? volts[i].square() / rated[i].re() : 0;
+    }
+    return watts;
+  }
+
   /** DC resistance in ohm with the cable; null where it is not known. */
   Double meterOhm() {
     double[] dc = new double[loads.size()];
