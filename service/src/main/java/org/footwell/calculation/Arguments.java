@@ -40,7 +40,7 @@ public abstract class Arguments<T extends Arguments<T>> {
   }
 
   /** A count, or another whole number. */
-  public T with(String name, int number) {
+  public T with(String name, long number) {
     return put(name, Kind.NUMBER, number);
   }
 
