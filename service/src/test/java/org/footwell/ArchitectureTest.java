@@ -6,8 +6,10 @@ import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
 import com.tngtech.archunit.core.domain.JavaMethod;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
@@ -15,7 +17,10 @@ import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
 import com.tngtech.archunit.library.dependencies.SliceRule;
+import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.FaultCode;
@@ -120,6 +125,21 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule noPackagesInACircle =
       slices().matching("org.footwell.(**)").should().beFreeOfCycles();
+
+  /** Two classes of one name are two things that a reader takes for one. */
+  @ArchTest
+  static void noTwoClassesHaveOneName(JavaClasses all) {
+    Map<String, List<String>> byName =
+        all.stream()
+            .filter(type -> type.isTopLevelClass() && !type.getSimpleName().equals("package-info"))
+            .collect(
+                Collectors.groupingBy(
+                    JavaClass::getSimpleName,
+                    TreeMap::new,
+                    Collectors.mapping(JavaClass::getPackageName, Collectors.toList())));
+    byName.values().removeIf(packages -> packages.size() == 1);
+    assertEquals(Map.of(), byName);
+  }
 
   /** A model answers with numbers; what is asked, judged and said is for the calculations. */
   @ArchTest

@@ -157,7 +157,7 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
           .allowed(Allowed.fields(List.of("high_pass", "low_pass", "pad_db", "compensate")));
     }
     if (q.driver() == null && q.compensate()) {
-      run.refuse(DRIVER_MISSING).at("/driver").allowed(Phrase.of(FilterWords.DRIVER_TO_COMPENSATE));
+      run.refuse(DRIVER_MISSING).at("/driver").allowed(Phrase.of(PassiveWords.DRIVER_TO_COMPENSATE));
     } else if (q.compensate() && q.driver().leMh() == 0) {
       run.refuse(NOTHING_TO_COMPENSATE).at("/driver/le_mh").given(0).allowed(Allowed.above(0, ""));
     }
