@@ -19,6 +19,7 @@ import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
 import com.tngtech.archunit.library.dependencies.SliceRule;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -87,7 +88,9 @@ class ArchitectureTest {
 
   @ArchTest
   static final ArchRule topicsOfTheElectricalGroup =
-      topics("electrical", Map.of("load", "amplifier", "passive", "impedance"));
+      topics(
+          "electrical",
+          Map.of("load", Set.of("amplifier"), "passive", Set.of("amplifier", "impedance")));
 
   @ArchTest static final ArchRule topicsOfTheAcousticGroup = topics("acoustic", Map.of());
 
@@ -98,26 +101,28 @@ class ArchitectureTest {
       topics(
           "measured",
           Map.of(
-              "arrival", "response",
-              "balance", "response",
-              "correction", "response",
-              "sum", "response"));
+              "arrival", Set.of("response"),
+              "balance", Set.of("response"),
+              "correction", Set.of("response"),
+              "sum", Set.of("response")));
 
   @ArchTest static final ArchRule topicsOfTheFactoryGroup = topics("factory", Map.of());
 
   /** Topics of a group do not see each other, except where it is said. */
-  private static ArchRule topics(String group, Map<String, String> looksInto) {
+  private static ArchRule topics(String group, Map<String, Set<String>> looksInto) {
     SliceRule apart =
         slices()
             .matching("org.footwell." + group + ".(*)..")
             .namingSlices("$1")
             .should()
             .notDependOnEachOther();
-    for (Map.Entry<String, String> arrow : looksInto.entrySet()) {
-      apart =
-          apart.ignoreDependency(
-              resideInAPackage("org.footwell." + group + "." + arrow.getKey() + ".."),
-              resideInAPackage("org.footwell." + group + "." + arrow.getValue() + ".."));
+    for (Map.Entry<String, Set<String>> arrows : looksInto.entrySet()) {
+      for (String other : arrows.getValue()) {
+        apart =
+            apart.ignoreDependency(
+                resideInAPackage("org.footwell." + group + "." + arrows.getKey() + ".."),
+                resideInAPackage("org.footwell." + group + "." + other + ".."));
+      }
     }
     return apart;
   }
