@@ -76,6 +76,11 @@ public final class Rules {
     }
 
     @Override
+    public boolean ofPresence() {
+      return true;
+    }
+
+    @Override
     public void check(List<List<Place>> places, Breaches breaches) {
       places.stream()
           .flatMap(List::stream)
@@ -94,6 +99,11 @@ public final class Rules {
     @Override
     public String sentence() {
       return "Exactly one of " + listed(fields, " and ") + ".";
+    }
+
+    @Override
+    public boolean ofPresence() {
+      return true;
     }
 
     @Override
@@ -125,6 +135,11 @@ public final class Rules {
     }
 
     @Override
+    public boolean ofPresence() {
+      return true;
+    }
+
+    @Override
     public void check(List<List<Place>> places, Breaches breaches) {
       places.stream()
           .flatMap(List::stream)
@@ -143,6 +158,11 @@ public final class Rules {
     @Override
     public String sentence() {
       return "At most one of " + listed(fields, " and ") + ".";
+    }
+
+    @Override
+    public boolean ofPresence() {
+      return true;
     }
 
     @Override
@@ -178,6 +198,11 @@ public final class Rules {
       return beside.equals(List.of(field))
           ? field + " in every entry or in none."
           : field + " needs " + listed(beside, " and ") + ".";
+    }
+
+    @Override
+    public boolean ofPresence() {
+      return true;
     }
 
     @Override
