@@ -104,8 +104,15 @@ class ProblemLanguageTest {
   void soIsOneBeforeAnyRoute() throws IOException {
     try (RawConnection connection = new RawConnection(server.port())) {
       connection.send(
-          "POST /v1/sound-level HTTP/1.1\r\nHost: a\r\nAccept-Language: qaa\r\nExpect: cake\r\n"
-              + "Connection: close\r\n\r\n");
+          String.join(
+              "\r\n",
+              "POST " + PATH + " HTTP/1.1",
+              "Host: a",
+              "Accept-Language: qaa",
+              "Expect: cake",
+              "Connection: close",
+              "",
+              ""));
       String answer = connection.readAll();
       assertTrue(answer.contains("\"detail\":\"~expect\""), answer);
       assertTrue(answer.contains("Content-Language: qaa"), answer);

@@ -58,7 +58,16 @@ public final class Rules {
         : String.join(", ", names.subList(0, most)) + last + names.get(most);
   }
 
-  private record AllNeeded(List<String> fields) implements Rule {
+  /** A rule that only asks what is given. */
+  private interface Presence extends Rule {
+
+    @Override
+    default boolean ofPresence() {
+      return true;
+    }
+  }
+
+  private record AllNeeded(List<String> fields) implements Presence {
 
     @Override
     public String kind() {
@@ -76,11 +85,6 @@ public final class Rules {
     }
 
     @Override
-    public boolean ofPresence() {
-      return true;
-    }
-
-    @Override
     public void check(List<List<Place>> places, Breaches breaches) {
       places.stream()
           .flatMap(List::stream)
@@ -89,7 +93,7 @@ public final class Rules {
     }
   }
 
-  private record OneOnly(List<String> fields) implements Rule {
+  private record OneOnly(List<String> fields) implements Presence {
 
     @Override
     public String kind() {
@@ -99,11 +103,6 @@ public final class Rules {
     @Override
     public String sentence() {
       return "Exactly one of " + listed(fields, " and ") + ".";
-    }
-
-    @Override
-    public boolean ofPresence() {
-      return true;
     }
 
     @Override
@@ -120,7 +119,7 @@ public final class Rules {
     return places.stream().flatMap(List::stream).anyMatch(Rule.Place::held);
   }
 
-  private record NoneOf(List<String> fields) implements Rule {
+  private record NoneOf(List<String> fields) implements Presence {
 
     @Override
     public String kind() {
@@ -135,11 +134,6 @@ public final class Rules {
     }
 
     @Override
-    public boolean ofPresence() {
-      return true;
-    }
-
-    @Override
     public void check(List<List<Place>> places, Breaches breaches) {
       places.stream()
           .flatMap(List::stream)
@@ -148,7 +142,7 @@ public final class Rules {
     }
   }
 
-  private record NoneOrOne(List<String> fields) implements Rule {
+  private record NoneOrOne(List<String> fields) implements Presence {
 
     @Override
     public String kind() {
@@ -158,11 +152,6 @@ public final class Rules {
     @Override
     public String sentence() {
       return "At most one of " + listed(fields, " and ") + ".";
-    }
-
-    @Override
-    public boolean ofPresence() {
-      return true;
     }
 
     @Override
@@ -179,7 +168,7 @@ public final class Rules {
     return places.stream().filter(field -> field.stream().anyMatch(Rule.Place::given)).count();
   }
 
-  private record Together(String field, List<String> beside) implements Rule {
+  private record Together(String field, List<String> beside) implements Presence {
 
     @Override
     public String kind() {
@@ -198,11 +187,6 @@ public final class Rules {
       return beside.equals(List.of(field))
           ? field + " in every entry or in none."
           : field + " needs " + listed(beside, " and ") + ".";
-    }
-
-    @Override
-    public boolean ofPresence() {
-      return true;
     }
 
     @Override

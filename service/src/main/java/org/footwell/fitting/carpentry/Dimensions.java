@@ -77,7 +77,7 @@ final class Dimensions {
           .at("")
           .given(
               Phrase.of(proportions ? PanelWords.GIVEN_AND_PROPORTIONS : PanelWords.GIVEN)
-                  .with("count", (int) dimensions))
+                  .with("count", dimensions))
           .allowed(Phrase.of(PanelWords.TWO_DIMENSIONS));
       throw run.refused();
     }
