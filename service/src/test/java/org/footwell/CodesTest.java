@@ -17,6 +17,7 @@ import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.footwell.calculation.Coded;
@@ -29,6 +30,8 @@ import org.junit.jupiter.api.TestFactory;
 
 /** Codes and their sentences belong together, one to one. */
 public class CodesTest {
+
+  private static final Pattern SPELT_OUT = Pattern.compile("(?<![\\w.])[cm]?m[23]\\b");
 
   /** Every constant of the program that has words. */
   public static List<Coded> allCodes() {
@@ -77,6 +80,20 @@ public class CodesTest {
       }
     }
     assertEquals(List.of(), twice);
+  }
+
+  /** Areas and volumes read as on paper; only names of fields spell them {@code mm2}. */
+  @Test
+  void squaresAndCubesAreWrittenOneWay() throws IOException {
+    List<String> spelt = new ArrayList<>();
+    try (Stream<Path> files = Files.walk(Path.of("src/main/resources"))) {
+      for (Path file : files.filter(path -> path.endsWith("texts.properties")).toList()) {
+        Files.readAllLines(file).stream()
+            .filter(line -> SPELT_OUT.matcher(line).find())
+            .forEach(spelt::add);
+      }
+    }
+    assertEquals(List.of(), spelt);
   }
 
   @Test

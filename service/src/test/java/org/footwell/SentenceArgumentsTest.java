@@ -1,6 +1,7 @@
 package org.footwell;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -12,6 +13,7 @@ import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.footwell.web.request.ProblemException;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -33,6 +35,15 @@ class SentenceArgumentsTest {
   /** A unit behind its number, or a field by its name. */
   private static final Pattern NO_ENGLISH =
       Pattern.compile(" ?(Hz|s|m|mm|l|h|V|ohm|dBFS)|[a-z][a-z0-9]*(_[a-z0-9]+)*|\\P{L}*");
+
+  /** Words with a blank between them. */
+  private static final Pattern SENTENCE = Pattern.compile("\\p{L}{2,}[,.;:]? [\\p{L}\\d%+]");
+
+  /** What is read in the log, in the contract or by programs. */
+  private static final Pattern FOR_OTHERS =
+      Pattern.compile(
+          "LOG\\s*\\.|@Schema|\\.description\\(|\\.setHeader\\(|new (IllegalState|IllegalArgument|CsvParse)Exception"
+              + "|MismatchedInputException\\.from|JsonParseException\\(");
 
   private static final Pattern LITERAL = Pattern.compile("\"([^\"]*)\"");
 
@@ -68,6 +79,31 @@ class SentenceArgumentsTest {
     }
     assertTrue(calls > 100, calls + " calls looked at");
     assertEquals(List.of(), english);
+  }
+
+  @Test
+  void noProblemIsWordedInTheProgram() throws IOException {
+    List<String> english = new ArrayList<>();
+    try (Stream<Path> files = Files.walk(SOURCES.resolve("org/footwell/web"))) {
+      for (Path file : files.filter(SentenceArgumentsTest::mayBeToldCallers).sorted().toList()) {
+        Stream.of(text(file).split(";\n", -1))
+            .filter(statement -> !FOR_OTHERS.matcher(statement).find())
+            .flatMap(statement -> LITERAL.matcher(statement).results())
+            .map(literal -> literal.group(1))
+            .filter(literal -> SENTENCE.matcher(literal).find())
+            .forEach(literal -> english.add(file.getFileName() + ": " + literal));
+      }
+    }
+    assertEquals(List.of(), english);
+    Stream.of(ProblemException.class.getMethods())
+        .filter(method -> method.getReturnType().equals(ProblemException.class))
+        .filter(method -> !method.getName().equals("wrongMethod"))
+        .forEach(method -> assertFalse(List.of(method.getParameterTypes()).contains(String.class)));
+  }
+
+  /** What is wrong with settings is read by who starts the service, in its log. */
+  private static boolean mayBeToldCallers(Path file) {
+    return isHeld(file) && !file.endsWith("Variables.java");
   }
 
   private static boolean isHeld(Path file) {

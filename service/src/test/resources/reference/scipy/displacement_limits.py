@@ -33,7 +33,7 @@ emit("# kind: computed\n# source: SciPy, scipy.optimize.brentq over the largest 
       " frequencies; mass, spring and damper of the driver and scipy.signal.butter (analog=True),"
       " Linkwitz-Riley as two of half the order; pressure of a piston in half space at 1 m from its"
       " acceleration")
-emit(f"# edition: SciPy {scipy.__version__}; air 1.2041 kg/m3")
+emit(f"# edition: SciPy {scipy.__version__}; air 1.2041 kg/m³")
 emit("# typed: written by scipy/displacement_limits.py beside this table")
 emit("# confirmed: far above the resonance the corners are those worked by hand in"
       " crossover-skirts-by-hand.csv")

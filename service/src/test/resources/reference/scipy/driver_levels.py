@@ -23,13 +23,13 @@ FAR = 1000.0
 HEADER = f"""\
 # title: Levels and frequencies of invented drivers by power, voltage and displacement
 # kind: computed
-# source: Rayleigh integral of a rigid disc in a large baffle, numerically, on the axis at 1000 m and brought back to 1 m; electrical levels by voltage; air of 1.2041 kg/m3 and 343.2 m/s
+# source: Rayleigh integral of a rigid disc in a large baffle, numerically, on the axis at 1000 m and brought back to 1 m; electrical levels by voltage; air of 1.2041 kg/m³ and 343.2 m/s
 # edition: SciPy {scipy.__version__} (scipy.integrate.quad, scipy.optimize.brentq)
 # typed: written by scipy/driver_levels.py
 # confirmed: an independent general-purpose library; the integral is in any acoustics text
 """
 
-# rated ohm, stated level, basis, continuous W, cm2, mm, Hz, clean V, reach level
+# rated ohm, stated level, basis, continuous W, cm², mm, Hz, clean V, reach level
 DRIVERS = [
     (4, 91, "two_point_eight_three_volt", 25, 132, 2.0, 80, 8.9, 90),
     (4, 88, "one_watt", 80, 137, 5.0, 80, 17.3, 90),

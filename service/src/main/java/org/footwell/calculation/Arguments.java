@@ -30,9 +30,9 @@ public abstract class Arguments<T extends Arguments<T>> {
 
   private List<Argument> arguments = List.of();
 
-  Arguments() {}
+  protected Arguments() {}
 
-  abstract T self();
+  protected abstract T self();
 
   /** A number, rounded for people. */
   public T with(String name, double number) {
@@ -40,7 +40,7 @@ public abstract class Arguments<T extends Arguments<T>> {
   }
 
   /** A count, or another whole number. */
-  public T with(String name, int number) {
+  public T with(String name, long number) {
     return put(name, Kind.NUMBER, number);
   }
 
@@ -93,7 +93,7 @@ public abstract class Arguments<T extends Arguments<T>> {
   }
 
   /** The argument of that name, or null. */
-  Object argument(String name) {
+  protected Object argument(String name, Locale language) {
     for (Argument argument : arguments) {
       if (argument.name().equals(name)) {
         return argument.value();
@@ -102,7 +102,27 @@ public abstract class Arguments<T extends Arguments<T>> {
     return null;
   }
 
-  /** An argument as it is said; numbers are rounded to so many digits. */
+  /** The sentence of a code with these arguments, in a language. */
+  protected final String sentence(Coded code, Locale language) {
+    return filled(Texts.sentence(code, language).text(), language);
+  }
+
+  /** What to do about it, or null. */
+  protected final String advice(Coded code, Locale language) {
+    Template advice = Texts.sentence(code, language).advice();
+    return advice == null ? null : filled(advice, language);
+  }
+
+  private String filled(Template template, Locale language) {
+    return template.filled(name -> argument(name, language), language);
+  }
+
+  /** An argument as it is said, or null. */
+  protected static String said(Object argument, Locale language) {
+    return said(argument, Texts.DIGITS, language);
+  }
+
+  /** The same with numbers rounded to so many digits. */
   static String said(Object argument, int digits, Locale language) {
     if (argument instanceof Phrase phrase) {
       return phrase.said(language);
@@ -119,13 +139,14 @@ public abstract class Arguments<T extends Arguments<T>> {
   }
 
   /**
-   * Whether these are what a template leaves open, no more and no less; for assertions.
+   * Whether these are what the sentence of a code leaves open, no more and no less; for assertions.
    *
    * @throws AssertionError saying what is not
    */
-  boolean fill(Coded code, List<Template.Slot> slots) {
+  protected final boolean fill(Coded code, Locale language) {
+    List<Template.Slot> slots = Texts.sentence(code, language).slots();
     for (Template.Slot slot : slots) {
-      boolean given = argument(slot.name()) != null;
+      boolean given = argument(slot.name(), language) != null;
       boolean fits =
           Template.COMMON.contains(slot.name())
               || all().stream()

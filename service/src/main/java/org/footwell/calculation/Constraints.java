@@ -2,19 +2,22 @@ package org.footwell.calculation;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** Checks a record against bounds and rules of its shape and puts what breaks them into words. */
 final class Constraints {
 
   private final Faults faults;
 
-  /** Places known to be faulty, those found here among them. */
+  /** Places where something is given that could not be read. */
+  private final List<String> unread;
+
+  /** These, and those that are found faulty here. */
   private final List<String> faulty;
 
   private Constraints(Faults faults) {
     this.faults = faults;
-    this.faulty = faults.places().collect(Collectors.toCollection(ArrayList::new));
+    this.unread = faults.places().toList();
+    this.faulty = new ArrayList<>(unread);
   }
 
   /**
@@ -30,7 +33,7 @@ final class Constraints {
       value(member.node(), member.required(), member.of(record), pointer, member.name());
     }
     if (!faults.full()) {
-      group.rules().check(record, pointer, faulty, faults);
+      group.rules().check(record, new FaultyPlaces(pointer, unread, faulty), faults);
     }
   }
 

@@ -33,42 +33,42 @@ final class DeclaredRules {
   }
 
   /**
-   * Adds a fault for each rule that a record breaks, save those about a field that is faulty itself.
-   *
-   * @param faulty places known to be faulty, as pointers from the outermost record
-   * @param above where the record stands in that
+   * Adds a fault for each rule that a record breaks, save those about a field that is faulty itself:
+   * of such a field it is only known that it is given.
    */
-  void check(Object record, String above, List<String> faulty, Faults faults) {
+  void check(Object record, FaultyPlaces faulty, Faults faults) {
     for (Prepared one : rules) {
-      List<FieldPath> readable = faulty.isEmpty() ? one.paths : one.readable(above, faulty);
-      if (readable.size() == one.paths.size() || one.rule.eachAlone()) {
+      List<FieldPath> known = faulty.none() ? one.paths : one.known(faulty);
+      if (known.size() == one.paths.size() || one.rule.eachAlone()) {
+        List<List<Rule.Place>> places = known.stream().map(path -> path.in(record)).toList();
         one.rule.check(
-            readable.stream().map(path -> path.in(record)).toList(),
-            new ToldBreaches(above, faults));
+            one.rule.ofPresence() ? faulty.markUnread(places) : places,
+            new ToldBreaches(faulty, faults));
       }
     }
   }
 
   private record Prepared(Rule rule, List<FieldPath> paths) {
 
-    List<FieldPath> readable(String above, List<String> faulty) {
-      List<String> below =
-          faulty.stream()
-              .filter(pointer -> pointer.startsWith(above + "/"))
-              .map(pointer -> pointer.substring(above.length()))
-              .toList();
-      return paths.stream().filter(path -> below.stream().noneMatch(path::touches)).toList();
+    /** Those of which is known what the rule asks. */
+    List<FieldPath> known(FaultyPlaces faulty) {
+      List<String> below = faulty.below();
+      return paths.stream()
+          .filter(
+              path ->
+                  below.stream().noneMatch(rule.ofPresence() ? path::leadsThrough : path::touches))
+          .toList();
     }
   }
 
   /** Puts what breaks a rule into faults. */
-  private record ToldBreaches(String above, Faults faults) implements Rule.Breaches {
+  private record ToldBreaches(FaultyPlaces faulty, Faults faults) implements Rule.Breaches {
 
     @Override
     public void notExactlyOne(List<String> alternatives, long given) {
       faults
           .add(CoreFault.EXACTLY_ONE_OF)
-          .at(above)
+          .at(faulty.above())
           .given(given == 0 ? Given.NONE_OF_THEM : Given.MORE_THAN_ONE)
           .allowed(Allowed.fields(alternatives));
     }
@@ -77,40 +77,47 @@ final class DeclaredRules {
     public void notAtMostOne(String pointer, List<String> alternatives) {
       faults
           .add(CoreFault.AT_MOST_ONE_OF)
-          .at(above + pointer)
+          .at(faulty.above() + pointer)
           .given(Given.MORE_THAN_ONE)
           .allowed(Allowed.fields(alternatives));
     }
 
     @Override
     public void missing(String pointer) {
-      faults.add(CoreFault.REQUIRED).at(above + pointer);
+      if (!faulty.at(pointer)) {
+        faults.add(CoreFault.REQUIRED).at(faulty.above() + pointer);
+      }
     }
 
     @Override
     public void missingBeside(String pointer, String field) {
-      faults.add(CoreFault.NEEDED_BESIDE).at(above + pointer).field("other", field);
+      if (!faulty.at(pointer)) {
+        faults.add(CoreFault.NEEDED_BESIDE).at(faulty.above() + pointer).field("other", field);
+      }
     }
 
     @Override
     public void unwanted(String pointer, Object given) {
-      faults
-          .add(CoreFault.NOT_ALLOWED)
-          .at(above + pointer)
-          .given(given)
-          .allowed(Phrase.of(Form.ABSENT));
+      Remark remark =
+          faults
+              .add(CoreFault.NOT_ALLOWED)
+              .at(faulty.above() + pointer)
+              .allowed(Phrase.of(Form.ABSENT));
+      if (given != null) {
+        remark.given(given);
+      }
     }
 
     @Override
     public void duplicate(String pointer, String given) {
-      faults.add(CoreFault.DUPLICATE).at(above + pointer).given(given);
+      faults.add(CoreFault.DUPLICATE).at(faulty.above() + pointer).given(given);
     }
 
     @Override
     public void unknownName(String pointer, String given, List<String> known, String field) {
       faults
           .add(CoreFault.DANGLING_REFERENCE)
-          .at(above + pointer)
+          .at(faulty.above() + pointer)
           .given(given)
           .allowed(Allowed.fields(List.of(field)))
           .with("nearest", Names.didYouMean(given, known));
@@ -120,7 +127,7 @@ final class DeclaredRules {
     public void notAscending(String pointer, double given, double before, boolean orEqual) {
       faults
           .add(CoreFault.NOT_ASCENDING)
-          .at(above + pointer)
+          .at(faulty.above() + pointer)
           .given(given)
           .allowed(orEqual ? Allowed.atLeast(before, "") : Allowed.above(before, ""));
     }

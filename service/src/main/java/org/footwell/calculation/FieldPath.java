@@ -63,13 +63,18 @@ record FieldPath(List<String> parts, List<Node.Member> steps) {
   private void next(
       boolean last, int step, Object value, String pointer, boolean held, List<Rule.Place> into) {
     if (last) {
-      into.add(new Rule.Place(pointer, value, held));
+      into.add(new Rule.Place(pointer, value, held, value != null));
     } else {
       collect(step + 1, value, pointer, into);
     }
   }
 
-  /** Whether a place that is faulty, from the same record, is on the way or below the field. */
+  /** Whether a place that is faulty, from the same record, is on the way to the field. */
+  boolean leadsThrough(String pointer) {
+    return pointer.chars().filter(c -> c == '/').count() < parts.size() && touches(pointer);
+  }
+
+  /** The same, or at the field, or below it. */
   boolean touches(String pointer) {
     String[] other = pointer.substring(1).split("/", -1);
     for (int i = 0; i < Math.min(other.length, parts.size()); i++) {

@@ -33,7 +33,7 @@ public final class Phrase extends Arguments<Phrase> {
   }
 
   @Override
-  Phrase self() {
+  protected Phrase self() {
     return this;
   }
 
@@ -42,9 +42,8 @@ public final class Phrase extends Arguments<Phrase> {
     if (words == null) {
       return "";
     }
-    Template template = Texts.sentence(words, language).text();
-    assert fill(words, template.slots());
-    return template.filled(this::argument, language);
+    assert fill(words, language);
+    return sentence(words, language);
   }
 
   /** As it reads in English. */

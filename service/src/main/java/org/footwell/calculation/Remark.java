@@ -27,7 +27,7 @@ public final class Remark extends Arguments<Remark> {
   }
 
   @Override
-  Remark self() {
+  protected Remark self() {
     return this;
   }
 
@@ -100,17 +100,16 @@ public final class Remark extends Arguments<Remark> {
 
   /** Whether its arguments are those of its sentence; for assertions. */
   boolean complete(Locale language) {
-    return fill(code, Texts.sentence(code, language).slots());
+    return fill(code, language);
   }
 
   Finding finding(Locale language) {
     assert complete(language);
-    Sentence sentence = Texts.sentence(code, language);
     return new Finding(
         level(),
         code(),
-        filled(sentence.text(), language),
-        sentence.advice() == null ? null : filled(sentence.advice(), language),
+        sentence(code, language),
+        advice(code, language),
         subject,
         where(),
         others.isEmpty() ? null : places(),
@@ -131,12 +130,8 @@ public final class Remark extends Arguments<Remark> {
 
   Fault fault(Locale language) {
     assert complete(language);
-    String detail = filled(Texts.sentence(code, language).text(), language);
+    String detail = sentence(code, language);
     return new Fault(where(), code(), detail, shownGiven(language), said(allowed, language));
-  }
-
-  private String filled(Template template, Locale language) {
-    return template.filled(name -> argument(name, language), language);
   }
 
   /** The field in the words of a sentence. */
@@ -146,12 +141,8 @@ public final class Remark extends Arguments<Remark> {
   }
 
   @Override
-  Object argument(String name) {
-    return argument(name, Reader.ANYONE.language());
-  }
-
-  private Object argument(String name, Locale language) {
-    Object own = super.argument(name);
+  protected Object argument(String name, Locale language) {
+    Object own = super.argument(name, language);
     return own != null ? own : common(name, language);
   }
 
@@ -169,9 +160,5 @@ public final class Remark extends Arguments<Remark> {
   private String shownGiven(Locale language) {
     String text = said(given, language);
     return text == null || text.length() <= SHOWN ? text : text.substring(0, SHOWN) + "…";
-  }
-
-  private static String said(Object what, Locale language) {
-    return said(what, Texts.DIGITS, language);
   }
 }

@@ -61,8 +61,12 @@ public final class Texts {
 
   /** What to do, before arguments are filled in; empty where nothing is to be done. */
   public static Optional<String> advice(Coded coded) {
-    return Optional.ofNullable(sentence(coded, Reader.ANYONE.language()).advice())
-        .map(Template::toString);
+    return advice(coded, Reader.ANYONE.language());
+  }
+
+  /** The same in a language. */
+  public static Optional<String> advice(Coded coded, Locale language) {
+    return Optional.ofNullable(sentence(coded, language).advice()).map(Template::toString);
   }
 
   /**

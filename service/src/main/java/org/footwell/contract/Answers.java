@@ -13,10 +13,13 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Names;
+import org.footwell.calculation.Phrase;
+import org.footwell.calculation.Reader;
 import org.footwell.calculation.Verdict;
 import org.footwell.calculation.View;
 import org.footwell.web.request.Json;
 import org.footwell.web.request.Problem;
+import org.footwell.web.request.ProblemWords;
 
 /** Good answers: the envelope, the rows of a batch, and what stands around them. */
 final class Answers {
@@ -64,7 +67,14 @@ final class Answers {
         new Example()
             .summary("A row that cannot be answered; the others are as a single answer")
             .value(
-                List.of(Json.MAPPER.valueToTree(Problem.unreadable(400, "Not JSON.").atLine(1)))));
+                List.of(
+                    Json.MAPPER.valueToTree(
+                        Problem.unreadable(400, notJson(), Reader.ANYONE).atLine(1)))));
+  }
+
+  private static Phrase notJson() {
+    Phrase place = Phrase.of(ProblemWords.AT_COLUMN).with("column", 1);
+    return Phrase.of(ProblemWords.MALFORMED).with("place", place);
   }
 
   /** Declares the envelope of a calculation and a row of its batch. */

@@ -19,14 +19,14 @@ import org.footwell.physics.ThieleSmall;
 public final class DriverCircuit implements Impedance {
 
   private final double re;
-  private final VoiceCoil coil;
+  private final CoilImpedance coil;
   private final double ws;
   private final double qms;
   private final double qes;
   private final double vas;
   private final AirBehind air;
 
-  private DriverCircuit(Driver driver, VoiceCoil coil, AirBehind air) {
+  private DriverCircuit(Driver driver, CoilImpedance coil, AirBehind air) {
     this(
         driver.reOhm(),
         coil,
@@ -38,7 +38,7 @@ public final class DriverCircuit implements Impedance {
   }
 
   private DriverCircuit(
-      double re, VoiceCoil coil, double ws, double qms, double qes, double vas, AirBehind air) {
+      double re, CoilImpedance coil, double ws, double qms, double qes, double vas, AirBehind air) {
     this.re = re;
     this.coil = coil;
     this.ws = ws;
@@ -50,7 +50,7 @@ public final class DriverCircuit implements Impedance {
 
   /** A driver in free air; its re, fs, qms and qes are known, and its vas where air is behind it. */
   public static DriverCircuit of(Driver driver) {
-    return new DriverCircuit(driver, VoiceCoil.of(driver), AirBehind.FREE);
+    return new DriverCircuit(driver, CoilImpedance.of(driver), AirBehind.FREE);
   }
 
   /** The same with other air behind it. */
@@ -70,7 +70,7 @@ public final class DriverCircuit implements Impedance {
 
   /** The same with a voice coil that has no inductance, as alignments are stated. */
   DriverCircuit bare() {
-    return new DriverCircuit(re, VoiceCoil.none(), ws, qms, qes, vas, air);
+    return new DriverCircuit(re, CoilImpedance.none(), ws, qms, qes, vas, air);
   }
 
   AirBehind air() {

@@ -65,7 +65,7 @@ final class CalculationHandler {
 
   private <Q extends Record, R extends Record> void get(Context ctx, Endpoint<Q, R> endpoint) {
     if (!endpoint.request().flat()) {
-      throw ProblemException.wrongMethod(ctx.method().name(), String.join(", ", allowed(ctx)));
+      throw ProblemException.wrongMethod(ctx.method().name(), allowed(ctx));
     }
     Query query = Query.of(ctx.queryString(), endpoint.options());
     Format format = format(ctx, endpoint, query);

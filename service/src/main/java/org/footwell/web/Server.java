@@ -31,6 +31,7 @@ import org.footwell.web.request.Languages;
 import org.footwell.web.request.Pace;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;
+import org.footwell.web.request.ProblemWords;
 import org.footwell.web.request.Problems;
 import org.footwell.web.request.Rendering;
 import org.slf4j.Logger;
@@ -168,7 +169,7 @@ public final class Server implements AutoCloseable {
     config.jetty.modifyServer(
         server -> {
           jetty = server;
-          server.setErrorHandler(new BareErrors());
+          server.setErrorHandler(new BareErrors(languages));
           ((QueuedThreadPool) server.getThreadPool()).setStopTimeout(BREAKING_OFF_MS);
         });
     config.router.ignoreTrailingSlashes = false;
@@ -185,7 +186,7 @@ public final class Server implements AutoCloseable {
   private void routes(RoutesConfig routes) {
     routes.before(ctx -> Exchange.pace(ctx, pace));
     routes.before(cors::apply);
-    routes.before("/v1/*", languages::apply);
+    routes.before(languages::apply);
     routes.before(Safeguards::apply);
     routes.before(this::partWhenStopping);
     route(
@@ -219,7 +220,7 @@ public final class Server implements AutoCloseable {
 
   private void ready(Context ctx) {
     if (!ready) {
-      throw ProblemException.of(ProblemType.STOPPING, "Not ready: starting or stopping.");
+      throw ProblemException.of(ProblemType.STOPPING, ProblemWords.NOT_READY);
     }
     up(ctx);
   }
@@ -246,8 +247,7 @@ public final class Server implements AutoCloseable {
           handler != null
               ? handler
               : ctx -> {
-                throw ProblemException.wrongMethod(
-                    ctx.method().name(), String.join(", ", allowed.apply(ctx)));
+                throw ProblemException.wrongMethod(ctx.method().name(), allowed.apply(ctx));
               });
     }
     routes.addHttpHandler(
@@ -262,12 +262,10 @@ public final class Server implements AutoCloseable {
   private static void notFound(Context ctx) {
     HandlerType method = ctx.method();
     if (!METHODS.contains(method) && !method.equals(HandlerType.OPTIONS)) {
-      Problems.answer(ctx, ProblemException.wrongMethod(method.name(), "GET, HEAD, POST, OPTIONS"));
+      List<String> any = List.of("GET", "HEAD", "POST", "OPTIONS");
+      Problems.answer(ctx, ProblemException.wrongMethod(method.name(), any));
       return;
     }
-    Problems.answer(
-        ctx,
-        ProblemException.of(
-            ProblemType.NOT_FOUND, "There is nothing at this address; see /openapi.json."));
+    Problems.answer(ctx, ProblemException.of(ProblemType.NOT_FOUND, ProblemWords.NOTHING_HERE));
   }
 }

@@ -132,6 +132,50 @@ class DeclaredRulesTest {
         faults(Map.of("part", Map.of("name", "a", "power_w", 99.0), "high_hz", 20.0)));
   }
 
+  @Test
+  void whatIsGivenCountsAsGivenWhateverIsWrongWithIt() {
+    assertFaults(
+        Map.of("part", Map.of("name", "a", "power_w", "one", "voltage_v", 1.0)),
+        "wrong-type /part/power_w",
+        "exactly-one-of ");
+    assertFaults(
+        Map.of("part", Map.of("name", "a", "power_w", 99.0, "voltage_v", 1.0)),
+        "not-allowed /part/power_w",
+        "exactly-one-of ");
+    assertFaults(Map.of("part", Map.of("name", "a", "power_w", "one")), "wrong-type /part/power_w");
+    assertFaults(
+        Map.of("part", PART, "low_hz", "low", "level_db", 2.0),
+        "wrong-type /low_hz",
+        "at-most-one-of /level_db");
+    assertFaults(with("high_hz", "high"), "wrong-type /high_hz", "needed-beside /low_hz");
+    assertFaults(Map.of("part", PART, "high_hz", 80.0, "low_hz", "low"), "wrong-type /low_hz");
+    assertFaults(
+        Map.of("part", Map.of("name", "a", "power_w", 1.0, "price", "dear")),
+        "wrong-type /part/price",
+        "not-allowed /part/price");
+  }
+
+  /** What such a part holds nobody knows. */
+  @Test
+  void aPartThatCannotBeReadBreaksNoRule() {
+    assertFaults(Map.of("part", 3), "wrong-type /part");
+    assertFaults(with("parts", List.of(PART, 3)), "wrong-type /parts/1");
+  }
+
+  @Needed("parts.*.price")
+  public record PricedParts(@Schema(description = "Parts") List<Part> parts) {}
+
+  @Test
+  void whatAnEntryNeedsIsToldWhereAnotherIsFaulty() {
+    Faults faults = new Faults();
+    Shape<PricedParts> shape = Shape.of(PricedParts.class);
+    List<Object> parts = List.of(Map.of("price", "dear"), Map.of());
+    shape.check(shape.bind(Map.of("parts", parts), false, faults), faults);
+    assertEquals(
+        List.of("wrong-type /parts/0/price", "required /parts/1/price"),
+        faults.list().stream().map(f -> f.code() + " " + f.pointer()).toList());
+  }
+
   @Needed({"part.name", "part.power_w"})
   public record TwoNeeded(@Schema(description = "Part") Part part) {}
 

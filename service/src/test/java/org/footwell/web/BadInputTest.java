@@ -188,6 +188,7 @@ class BadInputTest {
             """);
     assertEquals(
         Set.of(
+            " exactly-one-of",
             "/cabin/gain_cap_db not-allowed",
             "/cabin/length_m required",
             "/colour unknown-field",
@@ -204,7 +205,7 @@ class BadInputTest {
             "/spectrum/2 required",
             "/voltage_v not-allowed"),
         refusal.faults());
-    assertTrue(refusal.detail().startsWith("15 faults; the first: "), refusal.detail());
+    assertTrue(refusal.detail().startsWith("16 faults; the first: "), refusal.detail());
   }
 
   @Test

@@ -58,7 +58,7 @@ class CodesPageTest {
       if (one.get("code").asText().equals("port-air-too-fast")) {
         assertEquals("warning", one.get("level").asText());
         assertTrue(one.get("text").asText().startsWith("Air in the port reaches {value} m/s"));
-        assertTrue(one.get("advice").asText().startsWith("Give the ports {area} cm2"));
+        assertTrue(one.get("advice").asText().startsWith("Give the ports {area} cm²"));
         assertEquals("number", one.get("arguments").get("area").asText());
         assertTrue(one.get("calculations").toString().contains("\"vented-box\""), one::toString);
         return;

@@ -9,6 +9,7 @@ import io.restassured.response.Response;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import org.footwell.calculation.Texts;
 import org.footwell.web.request.ProblemType;
 
 /** A problem answer, checked for what every problem answer must be. */
@@ -33,7 +34,7 @@ record Refusal(JsonNode problem) {
     assertEquals(status, problem.path("status").asInt(), body);
     for (ProblemType type : ProblemType.values()) {
       if (type.uri().equals(problem.path("type").asText())) {
-        assertEquals(type.title(), problem.path("title").asText());
+        assertEquals(Texts.of(type), problem.path("title").asText());
       }
     }
     assertTrue(problem.path("type").asText().startsWith("/problems/"), body);

@@ -57,7 +57,7 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
 
   /** Area at which a flow is as fast as wanted: the same tuning moves the same air. */
   static final Formula.Of3 QUIET_AREA =
-      Formula.of("quiet_area_cm2", "10⁴·A·v/v_quiet", "cm2", ThieleSmall.SMALL_VENTED)
+      Formula.of("quiet_area_cm2", "10⁴·A·v/v_quiet", "cm²", ThieleSmall.SMALL_VENTED)
           .with("A", "v", "v_quiet", (area, v, quiet) -> 1e4 * area * v / quiet);
 
   private static final Card<VentedBoxRequest, VentedBoxResult> CARD =

@@ -19,11 +19,17 @@ public interface Rule {
     return false;
   }
 
+  /** Whether it only asks what is given, whatever stands there. */
+  default boolean ofPresence() {
+    return false;
+  }
+
   /**
    * Holds a record against the rule.
    *
    * @param places for each of {@link #fields} where it stands in the record and its value; only of
-   *     those that could be read, and of all of them unless each is held against it alone
+   *     those that could be read, or of which it is known at least whether they are given where the
+   *     rule is one of presence; and of all of them unless each is held against it alone
    */
   void check(List<List<Place>> places, Breaches breaches);
 
@@ -31,13 +37,15 @@ public interface Rule {
    * A field of one record.
    *
    * @param pointer JSON Pointer from the record
-   * @param value what is given there, or null
+   * @param value what is given there, or null; also where it could not be read
    * @param held whether the part that would hold it is given
+   * @param given whether anything is given there
    */
-  record Place(String pointer, Object value, boolean held) {
+  record Place(String pointer, Object value, boolean held, boolean given) {
 
-    boolean given() {
-      return value != null;
+    /** The same where something is given that could not be read. */
+    public Place unread() {
+      return new Place(pointer, null, held, true);
     }
   }
 
@@ -56,7 +64,7 @@ public interface Rule {
     /** Something is missing beside what is given. */
     void missingBeside(String pointer, String field);
 
-    /** Something is given that has no meaning here. */
+    /** Something is given that has no meaning here; null where it could not be read. */
     void unwanted(String pointer, Object given);
 
     /** The same stands in two entries. */

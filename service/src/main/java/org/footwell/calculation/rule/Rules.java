@@ -58,7 +58,16 @@ public final class Rules {
         : String.join(", ", names.subList(0, most)) + last + names.get(most);
   }
 
-  private record AllNeeded(List<String> fields) implements Rule {
+  /** A rule that only asks what is given. */
+  private interface Presence extends Rule {
+
+    @Override
+    default boolean ofPresence() {
+      return true;
+    }
+  }
+
+  private record AllNeeded(List<String> fields) implements Presence {
 
     @Override
     public String kind() {
@@ -84,7 +93,7 @@ public final class Rules {
     }
   }
 
-  private record OneOnly(List<String> fields) implements Rule {
+  private record OneOnly(List<String> fields) implements Presence {
 
     @Override
     public String kind() {
@@ -110,7 +119,7 @@ public final class Rules {
     return places.stream().flatMap(List::stream).anyMatch(Rule.Place::held);
   }
 
-  private record NoneOf(List<String> fields) implements Rule {
+  private record NoneOf(List<String> fields) implements Presence {
 
     @Override
     public String kind() {
@@ -133,7 +142,7 @@ public final class Rules {
     }
   }
 
-  private record NoneOrOne(List<String> fields) implements Rule {
+  private record NoneOrOne(List<String> fields) implements Presence {
 
     @Override
     public String kind() {
@@ -159,7 +168,7 @@ public final class Rules {
     return places.stream().filter(field -> field.stream().anyMatch(Rule.Place::given)).count();
   }
 
-  private record Together(String field, List<String> beside) implements Rule {
+  private record Together(String field, List<String> beside) implements Presence {
 
     @Override
     public String kind() {

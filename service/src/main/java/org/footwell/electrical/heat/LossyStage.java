@@ -118,7 +118,7 @@ record LossyStage(
       run.refuse(HeatFault.EFFICIENCY_BELOW_IDLE_LOSS)
           .at(at + "/class_d/full_power_efficiency")
           .given(losses.fullPowerEfficiency())
-          .allowed(Bounds.atMost(full / (full + losses.idleLossW()), ""))
+          .allowed(RoundedDown.atMost(full / (full + losses.idleLossW()), ""))
           .with("power", full)
           .with("idle", losses.idleLossW());
     }

@@ -43,7 +43,7 @@ record Supply(double batteryV, double cableOhm, double efficiency, boolean regul
       run.refuse(HeatFault.DRAW_IMPOSSIBLE)
           .at("/supply_cable_ohm")
           .given(cableOhm)
-          .allowed(Bounds.atMost(cableOhm * most / power, "ohm"))
+          .allowed(RoundedDown.atMost(cableOhm * most / power, "ohm"))
           .with("duty", duty)
           .with("power", power)
           .with("most", most);

@@ -3,8 +3,8 @@ package org.footwell.electrical.impedance;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.loudspeaker.AirBehind;
+import org.footwell.loudspeaker.CoilImpedance;
 import org.footwell.loudspeaker.DriverCircuit;
-import org.footwell.loudspeaker.VoiceCoil;
 import org.footwell.parts.Box;
 import org.footwell.parts.Driver;
 import org.footwell.physics.Phasor;
@@ -48,10 +48,11 @@ public final class MountedDriver {
 
   /** Notes how the impedance at one frequency in Hz comes about. */
   static void explain(Driver driver, Box box, double f, Run run) {
-    VoiceCoil coil = VoiceCoil.of(driver);
+    CoilImpedance coil = CoilImpedance.of(driver);
     double x0 = run.apply(ThieleSmall.REACTANCE_OHM, coil.atHz(), coil.mh());
-    double coilReal = run.apply(VoiceCoil.REAL_OHM, x0, f, coil.atHz(), coil.exponent());
-    double coilImaginary = run.apply(VoiceCoil.IMAGINARY_OHM, x0, f, coil.atHz(), coil.exponent());
+    double coilReal = run.apply(CoilImpedance.REAL_OHM, x0, f, coil.atHz(), coil.exponent());
+    double coilImaginary =
+        run.apply(CoilImpedance.IMAGINARY_OHM, x0, f, coil.atHz(), coil.exponent());
     double x = f / driver.fsHz();
     double own = driver.qms() * (x - 1 / x);
     double share =

@@ -14,8 +14,8 @@ import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.electrical.passive.PassiveFilterResult.Part;
 import org.footwell.electrical.passive.PassiveFilterResult.Purpose;
+import org.footwell.loudspeaker.CoilImpedance;
 import org.footwell.loudspeaker.Ladder;
-import org.footwell.loudspeaker.VoiceCoil;
 import org.footwell.parts.Driver;
 import org.footwell.parts.Filter;
 import org.footwell.parts.LadderElement;
@@ -116,7 +116,7 @@ final class FilterParts {
   private static LadderElement compensation(PassiveFilterRequest q, Run run) {
     Driver driver = q.driver();
     double f = q.lowPass() == null ? driver.leAtHz() : q.lowPass().frequencyHz();
-    Phasor coil = VoiceCoil.of(driver).at(f);
+    Phasor coil = CoilImpedance.of(driver).at(f);
     double re = driver.reOhm();
     double ohm = run.apply(COMPENSATION_OHM, re, coil.re(), coil.im());
     double uf = run.apply(COMPENSATION_UF, re, coil.re(), coil.im(), f);

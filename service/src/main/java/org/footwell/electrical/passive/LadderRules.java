@@ -46,7 +46,7 @@ final class LadderRules {
     run.refuse(ZERO_RESISTANCE_LOOP)
         .at(at + "/coil_ohm")
         .given(0)
-        .allowed(Phrase.of(FilterWords.RESISTANCE_IN_THE_LOOP))
+        .allowed(Phrase.of(PassiveWords.RESISTANCE_IN_THE_LOOP))
         .with("loop", loop);
   }
 }

@@ -7,7 +7,9 @@ import static org.footwell.electrical.passive.NetworkFinding.NETWORK_LOAD_TOO_LO
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.electrical.amplifier.SmallestLoad;
 import org.footwell.electrical.impedance.Extremes.Place;
+import org.footwell.parts.Amplifier;
 
 /** Holds the lowest modulus an amplifier meets against the rated load it may dip from. */
 final class LowestLoad {
@@ -23,15 +25,16 @@ final class LowestLoad {
   private LowestLoad() {}
 
   /** Against the smallest rated load of an amplifier, which allows for such dips. */
-  static void againstAmplifier(Place lowest, double minimumOhm, Run run) {
-    double allowed = run.apply(ALLOWED_OHM, minimumOhm);
-    if (lowest.value() < minimumOhm) {
+  static void againstAmplifier(Place lowest, Amplifier amplifier, boolean bridged, Run run) {
+    SmallestLoad smallest = SmallestLoad.of(amplifier, bridged, "/amplifier", run);
+    double allowed = run.apply(ALLOWED_OHM, smallest.ohm());
+    if (lowest.value() < smallest.ohm()) {
       run.find(lowest.value() < allowed ? NETWORK_LOAD_TOO_LOW : NETWORK_LOAD_BELOW_RATED)
-          .at("/amplifier_minimum_ohm")
+          .at(smallest.at())
           .value(lowest.value())
           .limit(allowed)
           .with("frequency", lowest.frequencyHz())
-          .with("rated", minimumOhm);
+          .with("rated", smallest.ohm());
     }
   }
 

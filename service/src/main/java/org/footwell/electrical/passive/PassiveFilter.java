@@ -24,6 +24,7 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.electrical.amplifier.AmplifierFinding;
 import org.footwell.electrical.impedance.Extremes;
 import org.footwell.electrical.impedance.Extremes.Place;
 import org.footwell.electrical.passive.FilterCurves.Deviations;
@@ -99,6 +100,7 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
               LOAD_UNLIKE_DRIVER,
               NETWORK_LOAD_TOO_LOW,
               NETWORK_LOAD_BELOW_RATED,
+              AmplifierFinding.BRIDGED_MINIMUM_DOUBTFUL,
               FILTER_LOAD_LOW,
               PAD_GETS_HOT)
           .refusals(
@@ -131,10 +133,10 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
     Place rounding = deviations.rounding();
     Place driver = deviations.driver();
     Place lowest = Extremes.ofModulus(curves.input(), q.frequencies(), run).lowest();
-    if (q.amplifierMinimumOhm() == null) {
+    if (q.amplifier() == null) {
       LowestLoad.againstRated(lowest, q.loadOhm(), run);
     } else {
-      LowestLoad.againstAmplifier(lowest, q.amplifierMinimumOhm(), run);
+      LowestLoad.againstAmplifier(lowest, q.amplifier(), q.bridged(), run);
     }
     return PassiveFilterResultBuilder.builder()
         .parts(list)
@@ -158,7 +160,9 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
           .allowed(Allowed.fields(List.of("high_pass", "low_pass", "pad_db", "compensate")));
     }
     if (q.driver() == null && q.compensate()) {
-      run.refuse(DRIVER_MISSING).at("/driver").allowed(Phrase.of(FilterWords.DRIVER_TO_COMPENSATE));
+      run.refuse(DRIVER_MISSING)
+          .at("/driver")
+          .allowed(Phrase.of(PassiveWords.DRIVER_TO_COMPENSATE));
     } else if (q.compensate() && q.driver().leMh() == 0) {
       run.refuse(NOTHING_TO_COMPENSATE).at("/driver/le_mh").given(0).allowed(Allowed.above(0, ""));
     }

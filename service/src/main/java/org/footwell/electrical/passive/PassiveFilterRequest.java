@@ -9,6 +9,7 @@ import org.footwell.calculation.rule.Ascending;
 import org.footwell.calculation.rule.Needed;
 import org.footwell.calculation.rule.Needs;
 import org.footwell.calculation.rule.Without;
+import org.footwell.parts.Amplifier;
 import org.footwell.parts.Box;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Driver;
@@ -18,7 +19,7 @@ import org.footwell.parts.PreferredSeries;
 /** What a passive filter is to do, and for which load. */
 @Built
 @Needed({"driver.re_ohm", "driver.le_mh", "driver.fs_hz", "driver.qms", "driver.qes"})
-@Needed("box.volume_l")
+@Needed({"box.volume_l", "amplifier.minimum_ohm"})
 @Needs(field = "box", beside = "driver.vas_l")
 @Without({"box.qtc", "box.ripple_db"})
 @Ascending({"high_pass.frequency_hz", "low_pass.frequency_hz"})
@@ -47,13 +48,12 @@ public record PassiveFilterRequest(
     CurveFrequencies frequencies,
     @Schema(
             description =
-                "Smallest rated load the amplifier allows, ohm, to judge the lowest load; without"
-                    + " it that is held against load_ohm")
-        @DecimalMin("0.1")
-        @DecimalMax("100")
-        Double amplifierMinimumOhm) {
+                "The amplifier, to judge the lowest load by; without it that is held against load_ohm")
+        Amplifier amplifier,
+    Boolean bridged) {
 
   public PassiveFilterRequest {
+    bridged = bridged == null ? Boolean.FALSE : bridged;
     compensate = compensate == null ? Boolean.FALSE : compensate;
     series = series == null ? PreferredSeries.E12 : series;
     frequencies = frequencies == null ? CurveFrequencies.standard() : frequencies;

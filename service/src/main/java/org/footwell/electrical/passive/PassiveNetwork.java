@@ -17,6 +17,7 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.electrical.amplifier.AmplifierFinding;
 import org.footwell.electrical.impedance.Extremes;
 import org.footwell.electrical.impedance.Extremes.Place;
 import org.footwell.electrical.impedance.MountedDriver;
@@ -60,7 +61,7 @@ public final class PassiveNetwork
                "driver": {"re_ohm": 3.4, "le_mh": 0.5, "le_exponent": 0.7, "fs_hz": 60, "qms": 4,
                  "qes": 0.5},
                "frequencies": {"spacing": "third_octave"},
-               "amplifier_minimum_ohm": 2, "voltage_v": 14}
+               "amplifier": {"minimum_ohm": 2}, "voltage_v": 14}
               """)
           .sources(
               Ladder.KIRCHHOFF,
@@ -80,6 +81,7 @@ public final class PassiveNetwork
           .findings(
               NETWORK_LOAD_TOO_LOW,
               NETWORK_LOAD_BELOW_RATED,
+              AmplifierFinding.BRIDGED_MINIMUM_DOUBTFUL,
               COIL_ACROSS_AMPLIFIER,
               CAPACITOR_ACROSS_AMPLIFIER,
               LEVEL_HUMP)
@@ -117,8 +119,8 @@ public final class PassiveNetwork
     Phasor input = explain(ladder, lowest.frequencyHz(), run);
     double loadDc = q.driver() == null ? q.loadOhm() : q.driver().reOhm();
     double dc = ladder.dcOhm(loadDc);
-    if (q.amplifierMinimumOhm() != null) {
-      LowestLoad.againstAmplifier(lowest, q.amplifierMinimumOhm(), run);
+    if (q.amplifier() != null) {
+      LowestLoad.againstAmplifier(lowest, q.amplifier(), q.bridged(), run);
     }
     judgeEnds(ladder, loadDc, dc, run);
     if (loudest.value() > HUMP_DB) {

@@ -1,8 +1,6 @@
 package org.footwell.electrical.passive;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.constraints.DecimalMax;
-import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
@@ -11,6 +9,7 @@ import org.footwell.calculation.rule.ExactlyOne;
 import org.footwell.calculation.rule.Needed;
 import org.footwell.calculation.rule.Needs;
 import org.footwell.calculation.rule.Without;
+import org.footwell.parts.Amplifier;
 import org.footwell.parts.Box;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Driver;
@@ -19,7 +18,7 @@ import org.footwell.parts.LadderElement;
 /** A passive network between an amplifier and a driver. */
 @Built
 @Needed({"driver.re_ohm", "driver.le_mh", "driver.fs_hz", "driver.qms", "driver.qes"})
-@Needed("box.volume_l")
+@Needed({"box.volume_l", "amplifier.minimum_ohm"})
 @ExactlyOne({"driver", "load_ohm"})
 @Needs(field = "box", beside = "driver.vas_l")
 @Without({"box.qtc", "box.ripple_db"})
@@ -32,14 +31,13 @@ public record PassiveNetworkRequest(
     @Schema(description = "The box of the driver; without it the driver is in free air") Box box,
     @Schema(description = "A resistor it ends in instead, ohm") Double loadOhm,
     CurveFrequencies frequencies,
-    @Schema(description = "Smallest rated load the amplifier allows, ohm, to judge the lowest load")
-        @DecimalMin("0.1")
-        @DecimalMax("100")
-        Double amplifierMinimumOhm,
+    @Schema(description = "The amplifier, to judge the lowest load by") Amplifier amplifier,
+    Boolean bridged,
     @Schema(description = "RMS voltage of the amplifier, V, for the current to expect")
         Double voltageV) {
 
   public PassiveNetworkRequest {
+    bridged = bridged == null ? Boolean.FALSE : bridged;
     frequencies = frequencies == null ? CurveFrequencies.standard() : frequencies;
   }
 }

@@ -66,7 +66,7 @@ public record BoxPanelsRequest(
         @DecimalMin("10")
         @DecimalMax("1000")
         Double driverDepthMm,
-    @Schema(description = "Density of the board, kg/m3; fibre board has about 750")
+    @Schema(description = "Density of the board, kg/m³; fibre board has about 750")
         @DecimalMin("100")
         @DecimalMax("3000")
         Double boardDensityKgPerM3) {

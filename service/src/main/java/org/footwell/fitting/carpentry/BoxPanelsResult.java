@@ -13,7 +13,7 @@ public record BoxPanelsResult(
     @Schema(description = "Outer faces") Size outside,
     @Schema(description = "Lean of the back from the vertical, degrees; 0 in a rectangular box")
         double leanDeg,
-    @Schema(description = "Area of all panels before mitring and holes, without waste, m2")
+    @Schema(description = "Area of all panels before mitring and holes, without waste, m²")
         double boardAreaM2,
     @Schema(description = "Mass of the panels, the driver's hole taken out, kg") double massKg,
     @Schema(

@@ -36,7 +36,7 @@ final class Dimensions {
     refuseUndecided(run);
     double most = highest();
     if (!(tried(most).grossL() >= grossL)) {
-      throw outOfReach(grossL, Phrase.of(BoxWords.LARGER_DIMENSIONS), run);
+      throw outOfReach(grossL, Phrase.of(PanelWords.LARGER_DIMENSIONS), run);
     }
     double found =
         new BrentSolver(1e-13, 1e-10)
@@ -44,13 +44,13 @@ final class Dimensions {
     Carcass carcass = tried(found);
     if (Math.abs(carcass.grossL() - grossL) > SAME_VOLUME * grossL) {
       // The back meets the front before the volume is that small.
-      throw outOfReach(grossL, Phrase.of(BoxWords.LESS_LEAN), run);
+      throw outOfReach(grossL, Phrase.of(PanelWords.LESS_LEAN), run);
     }
     if (isWedge() && carcass.lean() <= 0) {
       run.refuse(WEDGE_NOT_A_WEDGE)
           .at("/top_depth_mm")
           .given(q.topDepthMm())
-          .allowed(Phrase.of(BoxWords.BELOW_BOTTOM_DEPTH).with("depth", size(found).depthMm()));
+          .allowed(Phrase.of(PanelWords.BELOW_BOTTOM_DEPTH).with("depth", size(found).depthMm()));
       throw run.refused();
     }
     return carcass;
@@ -76,9 +76,9 @@ final class Dimensions {
       run.refuse(DIMENSIONS_UNDECIDED)
           .at("")
           .given(
-              Phrase.of(proportions ? BoxWords.GIVEN_AND_PROPORTIONS : BoxWords.GIVEN)
-                  .with("count", (int) dimensions))
-          .allowed(Phrase.of(BoxWords.TWO_DIMENSIONS));
+              Phrase.of(proportions ? PanelWords.GIVEN_AND_PROPORTIONS : PanelWords.GIVEN)
+                  .with("count", dimensions))
+          .allowed(Phrase.of(PanelWords.TWO_DIMENSIONS));
       throw run.refused();
     }
   }

@@ -135,7 +135,7 @@ public record AdapterRingRequest(
           Double pilotMm,
       @Schema(description = "Least wall anywhere, mm") @DecimalMin("0.4") @DecimalMax("30")
           Double wallMinimumMm,
-      @Schema(description = "Density, kg/m3. When not given: that of the material")
+      @Schema(description = "Density, kg/m³. When not given: that of the material")
           @DecimalMin("50")
           @DecimalMax("20000")
           Double densityKgPerM3,

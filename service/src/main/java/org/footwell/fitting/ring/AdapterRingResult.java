@@ -26,9 +26,9 @@ public record AdapterRingResult(
     @Schema(description = "What is left") Room room,
     @Schema(description = "Least walls of the ring") Walls walls,
     @Schema(description = "The ring as it is drawn") RingGeometry ring,
-    @Schema(description = "Face of the ring, holes taken out, cm2") double faceAreaCm2,
-    @Schema(description = "Volume of the ring, cm3") double volumeCm3,
-    @Schema(description = "Whole surface of the ring, cm2: what has to be sealed or painted")
+    @Schema(description = "Face of the ring, holes taken out, cm²") double faceAreaCm2,
+    @Schema(description = "Volume of the ring, cm³") double volumeCm3,
+    @Schema(description = "Whole surface of the ring, cm²: what has to be sealed or painted")
         double surfaceCm2,
     @Schema(description = "Mass of the ring, g, fill counted") double massG,
     @Schema(description = "Thickness the driver's screws can hold in, in screw diameters")

@@ -8,10 +8,12 @@ import com.fasterxml.jackson.core.JsonToken;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Reader;
 import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;
+import org.footwell.web.request.ProblemWords;
 
 /** A batch of one JSON array of requests, answered by one array. */
 final class ArrayBatch implements AutoCloseable {
@@ -46,7 +48,7 @@ final class ArrayBatch implements AutoCloseable {
     limit = new RowLimit(input, most);
     parser = CUTTER.createParser(limit);
     if (!begins()) {
-      throw ProblemException.of(ProblemType.UNREADABLE, "The body must be a JSON array.");
+      throw ProblemException.of(ProblemType.UNREADABLE, ProblemWords.NO_ARRAY);
     }
   }
 
@@ -73,12 +75,13 @@ final class ArrayBatch implements AutoCloseable {
         limit.rowDone();
       }
       if (parser.nextToken() != null) {
-        brokenOff(pipeline, ProblemType.UNREADABLE, "Something follows the end of the array.");
+        brokenOff(pipeline, ProblemType.UNREADABLE, Phrase.of(ProblemWords.MORE_AFTER_ARRAY));
       }
     } catch (JsonProcessingException malformed) {
-      brokenOff(pipeline, ProblemType.UNREADABLE, Endpoint.malformedDetail(malformed));
+      brokenOff(pipeline, ProblemType.UNREADABLE, Endpoint.malformed(malformed));
     } catch (RowLimit.Passed passed) {
-      brokenOff(pipeline, ProblemType.TOO_LARGE, "An entry is larger than " + most + " bytes.");
+      brokenOff(
+          pipeline, ProblemType.TOO_LARGE, Phrase.of(ProblemWords.LARGE_ENTRY).with("most", most));
     }
     pipeline.add(() -> List.of(Part.of(CLOSE)));
     pipeline.flush();
@@ -92,15 +95,19 @@ final class ArrayBatch implements AutoCloseable {
     return bytes.toByteArray();
   }
 
-  private void brokenOff(Pipeline pipeline, ProblemType type, String why) throws IOException {
+  private void brokenOff(Pipeline pipeline, ProblemType type, Phrase why) throws IOException {
     long number = entries + 1;
     Part problem =
         BatchRow.problem(
             ProblemException.of(
                 type,
-                "The array breaks off after "
-                    + (entries == 1 ? "1 entry. " : entries + " entries. ")
-                    + why),
+                Phrase.of(ProblemWords.ARRAY_BROKEN_OFF)
+                    .with(
+                        "entries",
+                        entries == 1
+                            ? Phrase.of(ProblemWords.ONE_ENTRY)
+                            : Phrase.of(ProblemWords.ENTRIES).with("count", entries))
+                    .with("why", why)),
             number,
             reader);
     pipeline.add(() -> following(number, problem));

@@ -9,7 +9,7 @@ import java.io.UncheckedIOException;
 import java.util.List;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.stream.Collectors;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Reader;
 import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.Endpoints;
@@ -19,6 +19,7 @@ import org.footwell.web.request.Formats;
 import org.footwell.web.request.Languages;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;
+import org.footwell.web.request.ProblemWords;
 import org.footwell.web.request.Query;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -78,9 +79,7 @@ public final class BatchHandler implements AutoCloseable {
       throw new UncheckedIOException(callerIsGone);
     } catch (OutOfMemoryError tooMuchAtOnce) {
       LOG.error("not enough memory for a batch: give the heap more", tooMuchAtOnce);
-      throw ProblemException.of(
-          ProblemType.BUSY,
-          "There is not enough memory for such rows just now; try again in a moment.");
+      throw ProblemException.of(ProblemType.BUSY, ProblemWords.NO_MEMORY_FOR_ROWS);
     }
   }
 
@@ -118,14 +117,14 @@ public final class BatchHandler implements AutoCloseable {
     return FORMATS.stream()
         .filter(format -> format.mediaType().equals(type))
         .findFirst()
-        .orElseThrow(() -> wrongType("A batch is read as " + names(FORMATS) + "."));
+        .orElseThrow(
+            () ->
+                wrongType(
+                    Phrase.of(ProblemWords.BATCH_TYPES)
+                        .own("types", FORMATS.stream().map(Format::mediaType).toList())));
   }
 
-  private static String names(List<Format> formats) {
-    return formats.stream().map(Format::mediaType).collect(Collectors.joining(", "));
-  }
-
-  private static ProblemException wrongType(String sentence) {
+  private static ProblemException wrongType(Phrase sentence) {
     return ProblemException.of(ProblemType.WRONG_CONTENT_TYPE, sentence);
   }
 
@@ -133,9 +132,9 @@ public final class BatchHandler implements AutoCloseable {
       throws IOException {
     if (!endpoint.request().flat()) {
       throw wrongType(
-          "Requests of this calculation do not fit a row; send "
-              + names(List.of(Format.LINES, Format.JSON)).replace(", ", " or ")
-              + ".");
+          Phrase.of(ProblemWords.NO_ROWS)
+              .own("lines", Format.LINES.mediaType())
+              .own("array", Format.JSON.mediaType()));
     }
     try (CsvBatch<?, ?> batch =
         new CsvBatch<>(endpoint, input(ctx), rowBytes, CsvForm.of(query), Languages.reader(ctx))) {

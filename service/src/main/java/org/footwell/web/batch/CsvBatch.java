@@ -17,6 +17,7 @@ import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.Problem;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;
+import org.footwell.web.request.ProblemWords;
 import org.footwell.web.request.Problems;
 import org.footwell.web.request.Query;
 import org.footwell.web.request.WebWords;
@@ -73,15 +74,15 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
     try {
       CsvRow first = rows.next();
       if (first == null) {
-        throw ProblemException.of(ProblemType.UNREADABLE, "The CSV has no header line.");
+        throw ProblemException.of(ProblemType.UNREADABLE, ProblemWords.NO_HEADER);
       }
       List<String> names = first.cells().texts();
       if (names.stream().anyMatch(CsvText::isGarbled)) {
-        throw ProblemException.of(ProblemType.UNREADABLE, "The header is not in UTF-8.");
+        throw ProblemException.of(ProblemType.UNREADABLE, ProblemWords.HEADER_GARBLED);
       }
       return names;
     } catch (CsvRows.Broken broken) {
-      throw ProblemException.of(ProblemType.UNREADABLE, "The header, " + broken.getMessage());
+      throw ProblemException.of(ProblemType.UNREADABLE, broken.in(ProblemWords.HEADER_BROKEN));
     }
   }
 
@@ -163,7 +164,7 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
   private byte[] error(Problem problem) {
     errors.cell(
         Phrase.of(WebWords.AT_LINE)
-            .own("line", Long.toString(problem.line()))
+            .with("line", problem.line())
             .own("sentence", problem.sentence())
             .said(reader.language()));
     errors.endRow();
@@ -174,14 +175,16 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
     if (cells.size() != header.size()) {
       throw ProblemException.of(
           ProblemType.UNREADABLE,
-          "The row has "
-              + (cells.size() == 1 ? "1 cell" : cells.size() + " cells")
-              + ", the header "
-              + header.size()
-              + ".");
+          Phrase.of(ProblemWords.ROW_OF_OTHER_LENGTH)
+              .with(
+                  "cells",
+                  cells.size() == 1
+                      ? Phrase.of(ProblemWords.ONE_CELL)
+                      : Phrase.of(ProblemWords.CELLS).with("count", cells.size()))
+              .with("header", header.size()));
     }
     if (text.isRowGarbled()) {
-      throw ProblemException.of(ProblemType.UNREADABLE, "The row is not in UTF-8.");
+      throw ProblemException.of(ProblemType.UNREADABLE, ProblemWords.ROW_GARBLED);
     }
     Q request = columns.read(cells);
     Brief answer = endpoint.brief(request == null ? endpoint.bind(tree(cells)) : request);
@@ -196,7 +199,7 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
   /** The last row of a CSV that cannot be read further: only its error is filled in. */
   private void brokenOff(CsvRows.Broken broken, CsvText text) {
     text.blanks(header.size() + header.appendedCount() - 1);
-    text.value(broken.getMessage());
+    text.value(broken.in(ProblemWords.ROW_BROKEN).said(reader.language()));
     text.endRow();
   }
 

@@ -15,6 +15,7 @@ import org.footwell.calculation.Shape;
 import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;
+import org.footwell.web.request.ProblemWords;
 import org.footwell.web.request.WebWords;
 
 /** The header of a batch in CSV: which column fills which field, and which are appended. */
@@ -35,8 +36,7 @@ final class CsvHeader {
    */
   CsvHeader(List<String> names, CsvForm form, Endpoint<?, ?> endpoint) {
     if (names.size() == 1 && names.get(0).contains(";") && form.separator() == ',') {
-      throw ProblemException.of(
-          ProblemType.UNREADABLE, "The header holds semicolons; add separator=semicolon.");
+      throw ProblemException.of(ProblemType.UNREADABLE, ProblemWords.HEADER_OF_SEMICOLONS);
     }
     this.names = names;
     List<String> all = endpoint.result().cells();

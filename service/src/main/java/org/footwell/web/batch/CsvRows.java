@@ -5,7 +5,9 @@ import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import java.io.IOException;
 import java.io.InputStream;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Row;
+import org.footwell.web.request.ProblemWords;
 
 /** The rows of a CSV, empty lines left out. */
 final class CsvRows implements AutoCloseable {
@@ -43,8 +45,18 @@ final class CsvRows implements AutoCloseable {
   static final class Broken extends Exception {
     private static final long serialVersionUID = 1L;
 
-    Broken(long line, String sentence) {
-      super("line " + line + ": " + sentence);
+    private final long line;
+    private final transient Phrase why;
+
+    Broken(long line, Phrase why) {
+      super(null, null, false, false);
+      this.line = line;
+      this.why = why;
+    }
+
+    /** In a sentence that says the line and why. */
+    Phrase in(ProblemWords sentence) {
+      return Phrase.of(sentence).with("line", line).with("why", why);
     }
   }
 
@@ -63,14 +75,11 @@ final class CsvRows implements AutoCloseable {
       if (cells.size() == 1 && cells.text(0).length() == 1) {
         return null;
       }
-      throw new Broken(row.line(), "a quote that opens in this row is never closed.");
+      throw new Broken(row.line(), Phrase.of(ProblemWords.OPEN_QUOTE));
     } catch (CsvParseException failure) {
       if (failure.getCause() instanceof CsvParseException) {
         throw new Broken(
-            gatherer.line(),
-            "the CSV cannot be read from here on; a row has more than "
-                + most
-                + " characters, or a cell goes on after its closing quote.");
+            gatherer.line(), Phrase.of(ProblemWords.UNREADABLE_CSV).with("most", most));
       }
       // What went wrong while waiting for the caller is no matter of the CSV.
       throw failure.getCause() instanceof RuntimeException own ? own : failure;

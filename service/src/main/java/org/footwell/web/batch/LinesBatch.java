@@ -5,10 +5,12 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.List;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Reader;
 import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;
+import org.footwell.web.request.ProblemWords;
 
 /** A batch of one JSON request a line, answered line by line. */
 final class LinesBatch {
@@ -92,7 +94,8 @@ final class LinesBatch {
 
   private Part tooLong(long number) {
     return BatchRow.problem(
-        ProblemException.of(ProblemType.TOO_LARGE, "The line is longer than " + most + " bytes."),
+        ProblemException.of(
+            ProblemType.TOO_LARGE, Phrase.of(ProblemWords.LONG_LINE).with("most", most)),
         number,
         reader);
   }

@@ -55,9 +55,7 @@ final class Told {
     return kind.count <= IN_FULL
         ? problem
         : problem.inShort(
-            Phrase.of(WebWords.SAME_KIND)
-                .own("line", Long.toString(kind.firstLine))
-                .said(reader.language()));
+            Phrase.of(WebWords.SAME_KIND).with("line", kind.firstLine).said(reader.language()));
   }
 
   private static Stream<String> codeAndField(Fault fault) {

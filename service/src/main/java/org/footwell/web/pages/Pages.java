@@ -4,13 +4,17 @@ import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import org.footwell.calculation.Texts;
 import org.footwell.web.request.EntityTag;
 import org.footwell.web.request.Exchange;
 import org.footwell.web.request.Format;
+import org.footwell.web.request.Languages;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;
+import org.footwell.web.request.ProblemWords;
 import org.footwell.web.request.Rendering;
 
 /** Fixed texts the service carries: the contract, the reference page, explanations of problems. */
@@ -61,11 +65,13 @@ public final class Pages {
   public void problem(Context ctx) {
     for (ProblemType type : ProblemType.values()) {
       if (type.uri().equals(ctx.path())) {
-        String text = type.status() + " " + type.title() + "\n" + type.help() + "\n";
+        Locale language = Languages.reader(ctx).language();
+        String what = type.status() + " " + Texts.of(type, language);
+        String text = what + "\n" + Texts.advice(type, language).orElseThrow() + "\n";
         Exchange.write(ctx, 200, Format.TEXT.contentType(), Rendering.utf8(text));
         return;
       }
     }
-    throw ProblemException.of(ProblemType.NOT_FOUND, "There is no such kind of problem.");
+    throw ProblemException.of(ProblemType.NOT_FOUND, ProblemWords.NO_PROBLEM_KIND);
   }
 }

@@ -18,6 +18,7 @@ import org.footwell.calculation.Brief;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Engine;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Reader;
 import org.footwell.calculation.Shape;
 
@@ -124,39 +125,51 @@ public final class Endpoint<Q extends Record, R extends Record> {
   /** Reads once more without a type: tells malformed JSON from faulty, and finds every fault. */
   private Q readSlowly(byte[] json) {
     if (json.length == 0) {
-      throw ProblemException.of(ProblemType.UNREADABLE, "The body is empty.");
+      throw ProblemException.of(ProblemType.UNREADABLE, ProblemWords.EMPTY);
     }
     try {
       Object untyped = UNTYPED.readValue(json);
       if (untyped == null) {
-        throw ProblemException.of(ProblemType.UNREADABLE, "The body is null.");
+        throw ProblemException.of(ProblemType.UNREADABLE, ProblemWords.NULL);
       }
       return engine.bind(card().request(), untyped, false);
     } catch (JsonProcessingException malformed) {
-      throw ProblemException.of(ProblemType.UNREADABLE, malformedDetail(malformed));
+      throw ProblemException.of(ProblemType.UNREADABLE, malformed(malformed));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
-  public static String malformedDetail(JsonProcessingException malformed) {
-    String what = "The body is not well-formed JSON";
+  /** What is wrong with JSON, and where. */
+  public static Phrase malformed(JsonProcessingException malformed) {
+    return Phrase.of(what(malformed)).with("place", place(malformed.getLocation()));
+  }
+
+  private static ProblemWords what(JsonProcessingException malformed) {
     if (malformed instanceof StreamConstraintsException) {
-      what = "The body has a text, number or nesting beyond the limits of the contract";
-    } else if (malformed.getOriginalMessage().startsWith("Duplicate")) {
-      what = "The body has the same field twice";
-    } else if (malformed instanceof JsonEOFException) {
-      what = "The body ends in the middle of the JSON";
-    } else if (!(malformed instanceof JsonParseException)) {
-      what = "The body must hold one JSON value and nothing else";
+      return ProblemWords.BEYOND_LIMITS;
     }
-    JsonLocation place = malformed.getLocation();
+    if (malformed.getOriginalMessage().startsWith("Duplicate")) {
+      return ProblemWords.FIELD_TWICE;
+    }
+    if (malformed instanceof JsonEOFException) {
+      return ProblemWords.ENDS_EARLY;
+    }
+    return malformed instanceof JsonParseException
+        ? ProblemWords.MALFORMED
+        : ProblemWords.MORE_THAN_ONE_VALUE;
+  }
+
+  private static Phrase place(JsonLocation place) {
     if (place == null) {
-      return what + ".";
+      return Phrase.nothing();
     }
     // A row of a batch has a line of its own in the file, and is one line.
-    String line = place.getLineNr() == 1 ? "" : "line " + place.getLineNr() + ", ";
-    return what + ", at " + line + "column " + place.getColumnNr() + ".";
+    return place.getLineNr() == 1
+        ? Phrase.of(ProblemWords.AT_COLUMN).with("column", place.getColumnNr())
+        : Phrase.of(ProblemWords.AT_LINE_AND_COLUMN)
+            .with("line", place.getLineNr())
+            .with("column", place.getColumnNr());
   }
 
   public byte[] json(Answer<R> answer) {

@@ -2,12 +2,14 @@ package org.footwell.web.request;
 
 import io.javalin.http.Context;
 import java.time.Duration;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.Names;
+import org.footwell.calculation.Phrase;
 
 /** All calculations by their id, each prepared when it is first asked for. */
 public final class Endpoints {
@@ -44,10 +46,10 @@ public final class Endpoints {
     if (!knows(id)) {
       throw ProblemException.of(
           ProblemType.NOT_FOUND,
-          "There is no such calculation"
-              + Names.nearest(id, known.keySet())
-                  .map(near -> ". Did you mean " + near + "?")
-                  .orElse("; there are " + String.join(", ", known.keySet()) + "."));
+          Names.nearest(id, known.keySet()).isPresent()
+              ? Phrase.of(ProblemWords.NO_CALCULATION_NEAR)
+                  .with("nearest", Names.didYouMean(id, known.keySet()))
+              : Phrase.of(ProblemWords.NO_CALCULATION).own("all", List.copyOf(known.keySet())));
     }
     Endpoint<?, ?> endpoint = prepared.get(id);
     return endpoint != null ? endpoint : prepared.computeIfAbsent(id, this::prepare);

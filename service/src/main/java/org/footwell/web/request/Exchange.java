@@ -17,6 +17,7 @@ import org.eclipse.jetty.http.HttpField;
 import org.eclipse.jetty.io.Content;
 import org.eclipse.jetty.io.EndPoint;
 import org.eclipse.jetty.server.Request;
+import org.footwell.calculation.Phrase;
 
 /** Reading bodies within their limit and writing answers straight, with their length. */
 public final class Exchange {
@@ -65,8 +66,7 @@ public final class Exchange {
     if (!type.equals("application/json")) {
       throw ProblemException.of(
           ProblemType.WRONG_CONTENT_TYPE,
-          "Send JSON with the header Content-Type: application/json"
-              + (type.isEmpty() ? "." : ", not " + type + "."));
+          Phrase.of(ProblemWords.SEND_JSON).with("other", notOfType(type)));
     }
     requirePlain(request);
     if (request.getContentLengthLong() > most) {
@@ -89,9 +89,7 @@ public final class Exchange {
     } catch (IOException brokenOff) {
       throw ProblemException.of(
           ProblemType.UNREADABLE,
-          "The body breaks off: it is shorter than stated, or nothing more of it came for "
-              + LONGEST_SILENCE.toSeconds()
-              + " seconds.");
+          Phrase.of(ProblemWords.STOPS).with("silence", LONGEST_SILENCE.toSeconds()));
     } finally {
       connection.setIdleTimeout(usual);
     }
@@ -112,15 +110,15 @@ public final class Exchange {
     String coding = request.getHeader("Content-Encoding");
     if (coding != null && !coding.equalsIgnoreCase("identity")) {
       throw ProblemException.of(
-          ProblemType.WRONG_CONTENT_TYPE, "Send the body as it is, not as " + coding + ".");
+          ProblemType.WRONG_CONTENT_TYPE, Phrase.of(ProblemWords.CODED).own("coding", coding));
     }
     String charset = charset(contentType(request));
     if (!PLAIN.contains(charset)) {
       throw ProblemException.of(
           ProblemType.WRONG_CONTENT_TYPE,
           charset.isEmpty()
-              ? "Send the body in UTF-8; the charset in Content-Type is empty."
-              : "Send the body in UTF-8, not in " + charset + ".");
+              ? Phrase.of(ProblemWords.EMPTY_CHARSET)
+              : Phrase.of(ProblemWords.OTHER_CHARSET).own("charset", charset));
     }
   }
 
@@ -137,7 +135,14 @@ public final class Exchange {
 
   public static ProblemException tooLarge(int most) {
     return ProblemException.of(
-        ProblemType.TOO_LARGE, "The body is larger than " + most + " bytes.");
+        ProblemType.TOO_LARGE, Phrase.of(ProblemWords.TOO_LARGE).with("most", most));
+  }
+
+  /** What a body was sent as, where that is stated. */
+  public static Phrase notOfType(String type) {
+    return type.isEmpty()
+        ? Phrase.nothing()
+        : Phrase.of(ProblemWords.NOT_OF_TYPE).own("type", type);
   }
 
   /**

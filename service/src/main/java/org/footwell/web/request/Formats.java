@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.Collectors;
 import org.footwell.calculation.Card;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.View;
 
 /** The formats the answers of a calculation can be given in: the usual ones and its views. */
@@ -67,9 +67,8 @@ public final class Formats<Q extends Record, R extends Record> {
     if (best == null) {
       throw ProblemException.of(
           ProblemType.NOT_ACCEPTABLE,
-          "Accept allows none of "
-              + all.stream().map(Format::mediaType).collect(Collectors.joining(", "))
-              + ".");
+          Phrase.of(ProblemWords.NONE_ACCEPTED)
+              .own("types", all.stream().map(Format::mediaType).toList()));
     }
     return best;
   }

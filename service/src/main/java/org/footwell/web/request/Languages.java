@@ -3,11 +3,13 @@ package org.footwell.web.request;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.BiConsumer;
 import org.footwell.calculation.Reader;
 
 /** The languages answers are given in, and which of them a caller reads. */
 public final class Languages {
 
+  private static final String LANGUAGES = Languages.class.getName();
   private static final String READER = Reader.class.getName();
 
   private final List<Locale> all;
@@ -21,19 +23,38 @@ public final class Languages {
     this.all = List.copyOf(all);
   }
 
-  /** Notes who reads the answer; caches learn of it where it makes a difference. */
+  /** Notes that a request is answered in one of these. */
   public void apply(Context ctx) {
-    Reader reader = Reader.of(ctx.header("Accept-Language"), all);
-    ctx.req().setAttribute(READER, reader);
-    if (all.size() > 1) {
-      ctx.res().addHeader("Vary", "Accept-Language");
-      ctx.res().setHeader("Content-Language", reader.language().toLanguageTag());
-    }
+    ctx.req().setAttribute(LANGUAGES, this);
   }
 
-  /** Who reads the answer to a request. */
+  /** Who reads the answer to a request; caches learn of it where it makes a difference. */
   public static Reader reader(Context ctx) {
     Object known = ctx.req().getAttribute(READER);
-    return known == null ? Reader.ANYONE : (Reader) known;
+    if (known != null) {
+      return (Reader) known;
+    }
+    Languages languages = (Languages) ctx.req().getAttribute(LANGUAGES);
+    if (languages == null) {
+      return Reader.ANYONE;
+    }
+    Reader reader = languages.reader(ctx.header("Accept-Language"), ctx.res()::addHeader);
+    ctx.req().setAttribute(READER, reader);
+    return reader;
+  }
+
+  /**
+   * Who reads an answer.
+   *
+   * @param acceptLanguage what the header of that name says, or null
+   * @param headers takes the headers of the answer that say so
+   */
+  public Reader reader(String acceptLanguage, BiConsumer<String, String> headers) {
+    Reader reader = Reader.of(acceptLanguage, all);
+    if (all.size() > 1) {
+      headers.accept("Vary", "Accept-Language");
+      headers.accept("Content-Language", reader.language().toLanguageTag());
+    }
+    return reader;
   }
 }

@@ -1,6 +1,7 @@
 package org.footwell.web.request;
 
 import java.io.InputStream;
+import org.footwell.calculation.Phrase;
 
 /** A body that ends with a problem where it comes too slowly. */
 final class PacedInput extends CountedInput {
@@ -21,13 +22,10 @@ final class PacedInput extends CountedInput {
     if (took > Math.min(pace.longest().toNanos(), pace.within(read))) {
       throw ProblemException.of(
           ProblemType.UNREADABLE,
-          "The body comes too slowly: it must come with "
-              + pace.bytesPerS()
-              + " bytes a second, "
-              + pace.patience().toSeconds()
-              + " seconds aside, and within "
-              + pace.longest().toSeconds()
-              + " seconds.");
+          Phrase.of(ProblemWords.TOO_SLOW)
+              .with("rate", pace.bytesPerS())
+              .with("patience", pace.patience().toSeconds())
+              .with("longest", pace.longest().toSeconds()));
     }
   }
 }

@@ -6,6 +6,9 @@ import jakarta.validation.constraints.NotNull;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.footwell.calculation.Fault;
+import org.footwell.calculation.Phrase;
+import org.footwell.calculation.Reader;
+import org.footwell.calculation.Texts;
 
 /** A problem answer by RFC 9457, with every fault of the request. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -18,14 +21,17 @@ public record Problem(
     @Schema(description = "Trace id, when the caller sent a traceparent") String traceId,
     @Schema(description = "In a batch, the line or entry it is about, from 1") Long line) {
 
-  static Problem of(ProblemType type, String detail, List<Fault> errors, String traceId) {
-    return new Problem(type.uri(), type.title(), type.status(), detail, errors, traceId, null);
+  static Problem of(
+      ProblemType type, String detail, List<Fault> errors, String traceId, Reader reader) {
+    String title = Texts.of(type, reader.language());
+    return new Problem(type.uri(), title, type.status(), detail, errors, traceId, null);
   }
 
   /** A request that could not be read, with the status the server gave it. */
-  public static Problem unreadable(int status, String detail) {
+  public static Problem unreadable(int status, Phrase detail, Reader reader) {
     ProblemType type = ProblemType.UNREADABLE;
-    return new Problem(type.uri(), type.title(), status, detail, null, null, null);
+    String title = Texts.of(type, reader.language());
+    return new Problem(type.uri(), title, status, detail.said(reader.language()), null, null, null);
   }
 
   public Problem atLine(long number) {

@@ -32,20 +32,23 @@ public final class Problems {
       return invalid(refused.faults(reader), traceId, reader);
     }
     if (failure instanceof ProblemException problem) {
-      if (problem.faults() != null) {
-        return invalid(problem.faults().list(reader), traceId, reader);
-      }
-      return Problem.of(problem.type(), problem.getMessage(), null, traceId);
+      return problem.faults() == null
+          ? worded(problem.type(), problem.detail(), traceId, reader)
+          : invalid(problem.faults().list(reader), traceId, reader);
     }
     if (failure instanceof HttpException) {
-      return Problem.of(ProblemType.UNREADABLE, "The body is not well formed.", null, traceId);
+      Phrase detail = Phrase.of(ProblemWords.NOT_WELL_FORMED);
+      return worded(ProblemType.UNREADABLE, detail, traceId, reader);
     }
     if (failure instanceof DeadlinePassed) {
-      return Problem.of(
-          ProblemType.TOO_SLOW, "The calculation ran past its deadline.", null, traceId);
+      return worded(ProblemType.TOO_SLOW, Phrase.of(ProblemWords.PAST_DEADLINE), traceId, reader);
     }
     LOG.error("request failed, trace {}", traceId, failure);
-    return Problem.of(ProblemType.INTERNAL, "The service failed on this request.", null, traceId);
+    return worded(ProblemType.INTERNAL, Phrase.of(ProblemWords.FAILED), traceId, reader);
+  }
+
+  private static Problem worded(ProblemType type, Phrase detail, String traceId, Reader reader) {
+    return Problem.of(type, detail.said(reader.language()), null, traceId, reader);
   }
 
   private static Problem invalid(List<Fault> faults, String traceId, Reader reader) {
@@ -58,7 +61,7 @@ public final class Problems {
                 .with("count", faults.size())
                 .own("first", first)
                 .said(reader.language());
-    return Problem.of(ProblemType.INVALID, detail, faults, traceId);
+    return Problem.of(ProblemType.INVALID, detail, faults, traceId, reader);
   }
 
   public static void answer(Context ctx, Throwable failure) {

@@ -78,7 +78,8 @@ public final class Query {
     String[] pairs = raw.split("&", MOST_PARAMETERS + 1);
     if (pairs.length > MOST_PARAMETERS) {
       throw ProblemException.of(
-          ProblemType.UNREADABLE, "More than " + MOST_PARAMETERS + " parameters.");
+          ProblemType.UNREADABLE,
+          Phrase.of(ProblemWords.TOO_MANY_PARAMETERS).with("most", MOST_PARAMETERS));
     }
     for (String pair : pairs) {
       if (!pair.isEmpty()) {
@@ -232,8 +233,7 @@ public final class Query {
     try {
       return URLDecoder.decode(text, StandardCharsets.UTF_8);
     } catch (IllegalArgumentException brokenEscape) {
-      throw ProblemException.of(
-          ProblemType.UNREADABLE, "A % in the address must be followed by two hex digits.");
+      throw ProblemException.of(ProblemType.UNREADABLE, ProblemWords.BROKEN_ESCAPE);
     }
   }
 }

@@ -148,7 +148,7 @@ final class TextPage {
 
   private static String people(JsonNode value) {
     if (value.isArray() && !isPlainList(value)) {
-      return value.size() + " entries";
+      return value.size() == 1 ? people(value.get(0)) : value.size() + " entries";
     }
     if (value.isObject()) {
       List<String> parts = new ArrayList<>();

@@ -10,11 +10,13 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Series;
 import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.Exchange;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;
+import org.footwell.web.request.ProblemWords;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -55,11 +57,7 @@ public final class Intake {
     if (!type.equals(JSON) && !type.equals(MULTIPART)) {
       throw ProblemException.of(
           ProblemType.WRONG_CONTENT_TYPE,
-          "Send JSON with the header Content-Type: "
-              + JSON
-              + ", or WAV files with "
-              + MULTIPART
-              + (type.isEmpty() ? "." : ", not " + type + "."));
+          Phrase.of(ProblemWords.SEND_JSON_OR_FILES).with("other", Exchange.notOfType(type)));
     }
     Exchange.requirePlain(request);
     long length = request.getContentLengthLong();
@@ -72,10 +70,7 @@ public final class Intake {
     } catch (OutOfMemoryError tooMuchAtOnce) {
       LOG.error(
           "not enough memory for a request with recordings: give the heap more", tooMuchAtOnce);
-      throw ProblemException.of(
-          ProblemType.BUSY,
-          "There is not enough memory for so many samples just now; try again in a moment, or send"
-              + " fewer or shorter recordings.");
+      throw ProblemException.of(ProblemType.BUSY, ProblemWords.NO_MEMORY_FOR_SAMPLES);
     }
   }
 
@@ -102,13 +97,13 @@ public final class Intake {
         UploadedFiles.place(untyped, upload.files());
       }
       if (untyped == null) {
-        throw ProblemException.of(ProblemType.UNREADABLE, "The request is empty or null.");
+        throw ProblemException.of(ProblemType.UNREADABLE, ProblemWords.EMPTY_OR_NULL);
       }
       return untyped;
     } catch (JsonProcessingException malformed) {
-      throw ProblemException.of(ProblemType.UNREADABLE, Endpoint.malformedDetail(malformed));
+      throw ProblemException.of(ProblemType.UNREADABLE, Endpoint.malformed(malformed));
     } catch (IOException brokenOff) {
-      throw ProblemException.of(ProblemType.UNREADABLE, "The body breaks off.");
+      throw ProblemException.of(ProblemType.UNREADABLE, ProblemWords.BREAKS_OFF);
     }
   }
 }

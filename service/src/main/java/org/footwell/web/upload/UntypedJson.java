@@ -11,11 +11,13 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Series;
 import org.footwell.recording.RecordingRules;
 import org.footwell.web.request.Json;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;
+import org.footwell.web.request.ProblemWords;
 
 /**
  * Reads JSON as it comes into maps, lists, texts and numbers. Long rows of numbers are held without
@@ -64,7 +66,7 @@ final class UntypedJson {
 
   private Object value() throws IOException {
     if (++values > MOST_VALUES) {
-      throw tooMuch(MOST_VALUES + " values besides long rows of numbers");
+      throw tooMuch(Phrase.of(ProblemWords.VALUES).with("most", MOST_VALUES));
     }
     if (values % COUNTED_VALUES == 0) {
       share.hold((long) COUNTED_VALUES * UploadMemory.BYTES_A_VALUE);
@@ -85,13 +87,14 @@ final class UntypedJson {
   private String text(String text) {
     characters += text.length();
     if (characters > MOST_CHARACTERS) {
-      throw tooMuch(MOST_CHARACTERS + " characters of text");
+      throw tooMuch(Phrase.of(ProblemWords.CHARACTERS).with("most", MOST_CHARACTERS));
     }
     return text;
   }
 
-  private static ProblemException tooMuch(String what) {
-    return ProblemException.of(ProblemType.TOO_LARGE, "The request holds more than " + what + ".");
+  private static ProblemException tooMuch(Phrase what) {
+    return ProblemException.of(
+        ProblemType.TOO_LARGE, Phrase.of(ProblemWords.HOLDS_MORE).with("what", what));
   }
 
   private Map<String, Object> object() throws IOException {
@@ -134,10 +137,12 @@ final class UntypedJson {
         }
         row[size++] = parser.getFloatValue();
         if (++numbers > RecordingRules.MOST_SAMPLES_IN_ALL) {
-          throw tooMuch(RecordingRules.MOST_SAMPLES_IN_ALL + " samples");
+          throw tooMuch(
+              Phrase.of(ProblemWords.SAMPLES).with("most", RecordingRules.MOST_SAMPLES_IN_ALL));
         }
         if (size > RecordingRules.MOST_SAMPLES) {
-          throw tooMuch(RecordingRules.MOST_SAMPLES + " samples in one recording");
+          throw tooMuch(
+              Phrase.of(ProblemWords.SAMPLES_IN_ONE).with("count", RecordingRules.MOST_SAMPLES));
         }
       } else {
         Object other = value();

@@ -10,10 +10,12 @@ import java.util.Map;
 import org.eclipse.jetty.http.HttpFields;
 import org.eclipse.jetty.http.MultiPart;
 import org.eclipse.jetty.io.Content;
+import org.footwell.calculation.Phrase;
 import org.footwell.recording.RecordingRules;
 import org.footwell.recording.WavReader;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;
+import org.footwell.web.request.ProblemWords;
 
 /**
  * A multipart/form-data body, read as it comes: the part {@code request} in JSON, every other part a
@@ -50,8 +52,7 @@ final class Upload {
       throws IOException {
     String boundary = MultiPart.extractBoundary(contentType);
     if (boundary == null || boundary.isBlank()) {
-      throw ProblemException.of(
-          ProblemType.UNREADABLE, "The header Content-Type states no boundary between the parts.");
+      throw ProblemException.of(ProblemType.UNREADABLE, ProblemWords.NO_BOUNDARY);
     }
     Upload upload = new Upload(requestBytes, share);
     Parts parts = upload.new Parts();
@@ -73,8 +74,7 @@ final class Upload {
   Object request() throws IOException {
     if (request == null) {
       throw ProblemException.of(
-          ProblemType.UNREADABLE,
-          "There is no part named " + REQUEST + " with the request in JSON.");
+          ProblemType.UNREADABLE, Phrase.of(ProblemWords.NO_REQUEST_PART).own("part", REQUEST));
     }
     return UntypedJson.read(new ByteArrayInputStream(request.toByteArray()), share);
   }
@@ -84,9 +84,9 @@ final class Upload {
     return files;
   }
 
-  private static ProblemException malformed(String why) {
+  private static ProblemException malformed(Phrase why) {
     return ProblemException.of(
-        ProblemType.UNREADABLE, "The body is not well-formed multipart/form-data" + why + ".");
+        ProblemType.UNREADABLE, Phrase.of(ProblemWords.MALFORMED_FORM).with("why", why));
   }
 
   /** Takes what the parser finds. */
@@ -110,7 +110,10 @@ final class Upload {
         throw problem;
       }
       if (!complete) {
-        throw malformed(failed ? ": a part is broken, or there are more than " + MOST_PARTS : "");
+        throw malformed(
+            failed
+                ? Phrase.of(ProblemWords.BROKEN_PART).with("most", MOST_PARTS)
+                : Phrase.nothing());
       }
     }
 
@@ -148,7 +151,9 @@ final class Upload {
         if (request.size() + bytes.remaining() > requestBytes) {
           throw ProblemException.of(
               ProblemType.TOO_LARGE,
-              "The part " + REQUEST + " is larger than " + requestBytes + " bytes.");
+              Phrase.of(ProblemWords.LARGE_REQUEST_PART)
+                  .own("part", REQUEST)
+                  .with("most", requestBytes));
         }
         share.hold(bytes.remaining());
         byte[] copy = new byte[bytes.remaining()];
@@ -166,7 +171,8 @@ final class Upload {
       if (samples > RecordingRules.MOST_SAMPLES_IN_ALL) {
         throw ProblemException.of(
             ProblemType.TOO_LARGE,
-            "The files hold more than " + RecordingRules.MOST_SAMPLES_IN_ALL + " samples.");
+            Phrase.of(ProblemWords.FILES_HOLD_MORE)
+                .with("most", RecordingRules.MOST_SAMPLES_IN_ALL));
       }
     }
 
@@ -178,10 +184,10 @@ final class Upload {
       started = true;
       String name = getName();
       if (name == null || name.isBlank()) {
-        throw malformed(": a part has no name");
+        throw malformed(Phrase.of(ProblemWords.NAMELESS_PART));
       }
       if (name.equals(REQUEST) ? request != null : files.containsKey(name)) {
-        throw malformed(": two parts have the same name");
+        throw malformed(Phrase.of(ProblemWords.PARTS_OF_ONE_NAME));
       }
       if (name.equals(REQUEST)) {
         request = new ByteArrayOutputStream();

@@ -5,9 +5,11 @@ import java.util.Set;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
+import org.footwell.calculation.Phrase;
 import org.footwell.recording.RecordingRules;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;
+import org.footwell.web.request.ProblemWords;
 
 /**
  * Memory for requests with recordings, shared by all of them, so that none is taken which the heap
@@ -121,21 +123,16 @@ final class UploadMemory {
   }
 
   private static ProblemException busy() {
-    return ProblemException.of(
-        ProblemType.BUSY,
-        "There is not enough memory for these recordings beside those under way; try again in a"
-            + " moment.");
+    return ProblemException.of(ProblemType.BUSY, ProblemWords.NO_MEMORY_BESIDE_OTHERS);
   }
 
-  private ProblemException never(String what) {
+  private ProblemException never(Phrase what) {
     return ProblemException.of(
         ProblemType.TOO_LARGE,
-        what
-            + " do not fit into the memory of this service, which takes recordings of at most "
-            + mostSamples
-            + " samples and about "
-            + mostHeld / Float.BYTES
-            + " in all.");
+        Phrase.of(ProblemWords.HEAP_TOO_SMALL)
+            .with("what", what)
+            .with("samples", mostSamples)
+            .with("all", mostHeld / Float.BYTES));
   }
 
   /** What one request may have of it. */
@@ -171,7 +168,7 @@ final class UploadMemory {
       synchronized (shares) {
         held += more;
         if (held > mostHeld) {
-          throw never("This request's values");
+          throw never(Phrase.of(ProblemWords.VALUES_OF_REQUEST));
         }
         boolean beyondStated = counted() > stated && UploadMemory.this.counted() > mostHeld;
         if (beyondStated || shares.stream().mapToLong(share -> share.held).sum() > mostHeld) {
@@ -189,7 +186,7 @@ final class UploadMemory {
      */
     void requireFits(long samples) {
       if (samples > mostSamples) {
-        throw never(samples + " samples in one recording");
+        throw never(Phrase.of(ProblemWords.SAMPLES_IN_ONE).with("count", samples));
       }
     }
 

@@ -311,7 +311,7 @@ class ClosedBoxTest {
     ClosedBoxDraft draft = hand();
     // 10 litre over 1510 mm are 66.2 cm², a third of the cone's 200 cm² are 66.7.
     draft.box.longestInsideMm(1510.0);
-    assertTrue(draft.says("box-like-a-tube").contains("66.23 cm2"));
+    assertTrue(draft.says("box-like-a-tube").contains("66.23 cm²"));
     draft.box.longestInsideMm(1490.0);
     assertFalse(Answers.codes(draft.answer()).contains("box-like-a-tube"));
   }

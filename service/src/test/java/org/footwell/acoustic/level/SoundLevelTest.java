@@ -313,7 +313,13 @@ class SoundLevelTest {
             .driverCount(2);
     assertEquals(
         Set.of(
-            "/driver/sd_cm2", "/distance_m", "/driver/rated_ohm", "", "/a_weighting_db", "/cabin"),
+            "/driver/sd_cm2",
+            "/driver/xmax_mm",
+            "/distance_m",
+            "/driver/rated_ohm",
+            "",
+            "/a_weighting_db",
+            "/cabin"),
         Set.copyOf(refusedAt(draft)));
     draft.driver(driver().build()).distanceM(1.0);
     assertEquals(

@@ -12,7 +12,7 @@ import org.footwell.calculation.Fault;
 import org.footwell.calculation.Step;
 import org.footwell.electrical.impedance.ImpedanceCurveResult.Point;
 import org.footwell.electrical.passive.Circuits;
-import org.footwell.loudspeaker.VoiceCoil;
+import org.footwell.loudspeaker.CoilImpedance;
 import org.footwell.parts.Box;
 import org.footwell.parts.BoxBuilder;
 import org.footwell.parts.CurveFrequencies;
@@ -127,7 +127,7 @@ class ImpedanceCurveTest {
             .qms(7.0)
             .qes(0.55)
             .build();
-    Phasor coil = VoiceCoil.of(driver).at(120);
+    Phasor coil = CoilImpedance.of(driver).at(120);
     assertEquals(2 * Math.PI * 120 * 0.8e-3, coil.im(), 1e-12);
   }
 

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 import org.footwell.Answers;
 import org.footwell.electrical.passive.Circuits;
-import org.footwell.loudspeaker.VoiceCoil;
+import org.footwell.loudspeaker.CoilImpedance;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.physics.Phasor;
 import org.footwell.reference.OutsideCheck;
@@ -48,7 +48,7 @@ class ImpedanceOutsideChecks extends OutsideChecks {
         .computed(
             row ->
                 value.applyAsDouble(
-                    VoiceCoil.of(
+                    CoilImpedance.of(
                             Drivers.of(
                                 4, row.number("le_mh"), row.number("le_exponent"), 50, 5, 0.5))
                         .at(row.number("frequency_hz"))))

@@ -10,8 +10,8 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import org.footwell.Answers;
 import org.footwell.electrical.impedance.ImpedanceFitRequest.Reading;
+import org.footwell.loudspeaker.CoilImpedance;
 import org.footwell.loudspeaker.DriverCircuit;
-import org.footwell.loudspeaker.VoiceCoil;
 import org.footwell.parts.Box;
 import org.footwell.parts.BoxBuilder;
 import org.footwell.parts.Driver;
@@ -72,7 +72,7 @@ class ImpedanceProperties {
       @ForAll @DoubleRange(min = 0.25, max = 1.2) double qes) {
     Driver driver = driver(re, le, exponent, fs, qms, qes);
     // A coil this large at the resonance would hide its peak.
-    Assume.that(VoiceCoil.of(driver).at(fs).modulus() < 0.4 * re);
+    Assume.that(CoilImpedance.of(driver).at(fs).modulus() < 0.4 * re);
     List<Reading> readings = ImpedanceFitTest.table(driver, null, 5, 20000, true);
     ImpedanceFitResult fit =
         Answers.of(

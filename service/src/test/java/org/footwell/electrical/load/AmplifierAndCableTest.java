@@ -134,7 +134,7 @@ class AmplifierAndCableTest {
     Answer<WiringLoadResult> answer = answer(through(cable(1.0, 2.0, null), "4"));
     assertEquals(List.of("cable-size-not-standard"), Answers.codes(answer));
     assertEquals(
-        "2 mm2 is not a size of IEC 60228 class 5; the resistance was taken from the line through"
+        "2 mm² is not a size of IEC 60228 class 5; the resistance was taken from the line through"
             + " the nearest sizes.",
         answer.findings().get(0).inFull());
   }

@@ -11,6 +11,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Verdict;
+import org.footwell.parts.Amplifier;
+import org.footwell.parts.AmplifierBuilder;
 import org.footwell.parts.Driver;
 import org.footwell.parts.DriverBuilder;
 import org.footwell.parts.Filter.Kind;
@@ -46,13 +48,27 @@ class FilterLoadTest {
   @Test
   void anAmplifierIsHeldAgainstItsOwnMinimum() {
     PassiveFilterRequestBuilder draft =
-        intoTheWoofer().lowPass(filter(Kind.LINKWITZ_RILEY, 4, 300)).amplifierMinimumOhm(2.0);
+        intoTheWoofer().lowPass(filter(Kind.LINKWITZ_RILEY, 4, 300)).amplifier(allowing(2.0));
     assertTrue(Answers.codes(answer(draft)).contains("network-load-too-low"));
     assertEquals(Verdict.STOP, answer(draft).verdict());
     // 80 % of 1.6 ohm are 1.28 ohm.
-    draft.amplifierMinimumOhm(1.6);
+    draft.amplifier(allowing(1.6));
     assertTrue(Answers.codes(answer(draft)).contains("network-load-below-rated"));
     assertFalse(Answers.codes(answer(draft)).contains("filter-load-low"));
+  }
+
+  private static Amplifier allowing(double ohm) {
+    return AmplifierBuilder.builder().minimumOhm(ohm).build();
+  }
+
+  @Test
+  void aBridgeAllowsHalfTheLoadOnEachSide() {
+    PassiveFilterRequestBuilder draft =
+        intoTheWoofer().lowPass(filter(Kind.LINKWITZ_RILEY, 4, 300)).amplifier(allowing(0.8));
+    // The lowest load is 1.46 ohm: above 0.8 ohm, below the 1.6 ohm of two halves.
+    assertFalse(Answers.codes(answer(draft)).contains("network-load-below-rated"));
+    draft.bridged(true);
+    assertTrue(Answers.codes(answer(draft)).contains("network-load-below-rated"));
   }
 
   @Test

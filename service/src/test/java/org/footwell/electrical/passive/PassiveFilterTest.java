@@ -18,7 +18,7 @@ import org.footwell.electrical.passive.PassiveFilterResult.Corner;
 import org.footwell.electrical.passive.PassiveFilterResult.Part;
 import org.footwell.electrical.passive.PassiveFilterResult.Point;
 import org.footwell.electrical.passive.PassiveFilterResult.Purpose;
-import org.footwell.loudspeaker.VoiceCoil;
+import org.footwell.loudspeaker.CoilImpedance;
 import org.footwell.parts.Box;
 import org.footwell.parts.Driver;
 import org.footwell.parts.DriverBuilder;
@@ -170,7 +170,7 @@ class PassiveFilterTest {
             .compensate(true)
             .lowPass(filter(Kind.BUTTERWORTH, 2, 2500))
             .driver(driver);
-    Phasor coil = VoiceCoil.of(driver).at(2500);
+    Phasor coil = CoilImpedance.of(driver).at(2500);
     Part resistor = result(draft).parts().get(2);
     Part capacitor = result(draft).parts().get(3);
     Phasor compensation =

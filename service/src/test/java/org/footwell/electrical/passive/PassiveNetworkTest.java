@@ -14,6 +14,7 @@ import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Verdict;
 import org.footwell.electrical.passive.PassiveNetworkResult.Point;
+import org.footwell.parts.AmplifierBuilder;
 import org.footwell.parts.Box;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Driver;
@@ -38,7 +39,7 @@ class PassiveNetworkTest {
     return PassiveNetworkRequestBuilder.builder()
         .elements(List.of(LadderElement.resistor(SHUNT, 1000)))
         .loadOhm(ohm)
-        .amplifierMinimumOhm(minimum)
+        .amplifier(AmplifierBuilder.builder().minimumOhm(minimum).build())
         .build();
   }
 

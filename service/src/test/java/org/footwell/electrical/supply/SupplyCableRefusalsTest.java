@@ -51,7 +51,7 @@ class SupplyCableRefusalsTest {
     Fault fault = only(Cables.power(1000, 1).areaMm2(1.5));
     assertEquals("power-cannot-pass", fault.code());
     assertEquals(
-        "Through 1.5 mm2, a loop of 0.07434 ohm, no current brings 1000 W to the load: from 13.8 V"
+        "Through 1.5 mm², a loop of 0.07434 ohm, no current brings 1000 W to the load: from 13.8 V"
             + " at most 640.4 W get through, the square of the voltage over four times the"
             + " resistance.",
         fault.detail());

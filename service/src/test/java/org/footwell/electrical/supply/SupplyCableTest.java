@@ -157,7 +157,7 @@ class SupplyCableTest {
     Answer<SupplyCableResult> answer = Cables.answer(draft);
     assertEquals(Verdict.STOP, answer.verdict());
     assertEquals(
-        "No standard fuse suits a cable of 6 mm2: for 45 A it must be rated 56.25 A or more, but"
+        "No standard fuse suits a cable of 6 mm²: for 45 A it must be rated 56.25 A or more, but"
             + " the cable carries only 51 A. Do not fit a larger fuse; take a thicker cable or"
             + " split the load.",
         finding(answer, "no-fuse-fits").inFull());

@@ -66,7 +66,7 @@ class FitOutsideChecks extends OutsideChecks {
             .printed("glass_transition_c")
             .computed(row -> material(row).softeningC)
             .within(2.5),
-        OutsideCheck.of("adapter-ring", "density, kg/m3", "plastic-densities.csv")
+        OutsideCheck.of("adapter-ring", "density, kg/m³", "plastic-densities.csv")
             .printed(row -> (row.number("from_g_per_cm3") + row.number("to_g_per_cm3")) * 500)
             .computed(row -> material(row).densityKgPerM3)
             .within(30));

@@ -13,6 +13,7 @@ import java.io.SequenceInputStream;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import org.footwell.web.request.ProblemWords;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -49,7 +50,8 @@ class CsvRowsTest {
     CsvRows.Broken broken = assertThrows(CsvRows.Broken.class, () -> read(csv));
     int line = csv.startsWith("a\n") ? 2 : 1;
     assertEquals(
-        "line " + line + ": a quote that opens in this row is never closed.", broken.getMessage());
+        "line " + line + ": a quote that opens in this row is never closed.",
+        broken.in(ProblemWords.ROW_BROKEN).toString());
   }
 
   @Test

@@ -1,7 +1,9 @@
 package org.footwell.web.request;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.fasterxml.jackson.core.JsonProcessingException;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import org.footwell.acoustic.filters.CrossoverFilters;
@@ -42,5 +44,29 @@ class TextPageTest {
       assertTrue(text.contains(section.rounded().a1() + ", " + section.rounded().a2()), text);
       assertTrue(text.contains("  " + Texts.forPeople(section.poleRadius()) + "  "), text);
     }
+  }
+
+  @Test
+  void aListOfOneIsShownAndALongerOneCounted() throws JsonProcessingException {
+    String page =
+        TextPage.of(
+            Json.MAPPER.readTree(
+                """
+                {"verdict": "ok", "findings": [], "safety": [], "result": {"channels": [
+                  {"id": "centre", "filters": [{"kind": "peak", "frequency_hz": 1250.0}]},
+                  {"id": "rear", "filters": [{"kind": "peak"}, {"kind": "notch"}]},
+                  {"id": "bass", "filters": []}]}}
+                """));
+    assertEquals(
+        """
+        verdict: ok
+
+        channels
+          id      filters
+          centre  peak, 1250
+          rear    2 entries
+          bass
+        """,
+        page);
   }
 }

@@ -58,7 +58,7 @@ public final class BoxRemarks {
 
   /** Mean section in cm² of a box of some litre and some mm of length. */
   private static final Formula.Of2 SECTION =
-      Formula.of("section_cm2", "10⁴·V/L", "cm2", Source.DEFINITION)
+      Formula.of("section_cm2", "10⁴·V/L", "cm²", Source.DEFINITION)
           .with("V", "L", (litre, mm) -> 1e4 * litre / mm);
 
   private BoxRemarks() {}

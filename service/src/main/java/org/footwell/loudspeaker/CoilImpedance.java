@@ -12,7 +12,7 @@ import org.footwell.physics.ThieleSmall;
  * @param atHz where it is stated
  * @param exponent of the power of frequency its impedance grows with: 1 for an ideal coil
  */
-public record VoiceCoil(double mh, double atHz, double exponent) {
+public record CoilImpedance(double mh, double atHz, double exponent) {
 
   /** Resistive part in ohm from the reactance X0 in ohm at f0 Hz, at f Hz, for an exponent n. */
   public static final Formula.Of4 REAL_OHM =
@@ -22,19 +22,19 @@ public record VoiceCoil(double mh, double atHz, double exponent) {
   /** Reactance in ohm from the same. */
   public static final Formula.Of4 IMAGINARY_OHM =
       Formula.of("coil_imaginary_ohm", "X0·(f/f0)^n", "ohm", ThieleSmall.LEACH)
-          .with("X0", "f", "f0", "n", VoiceCoil::grown);
+          .with("X0", "f", "f0", "n", CoilImpedance::grown);
 
   /** The coil of a driver; none where its inductance is not given. */
-  public static VoiceCoil of(Driver driver) {
+  public static CoilImpedance of(Driver driver) {
     double exponent = driver.leExponent();
-    return new VoiceCoil(
+    return new CoilImpedance(
         driver.leMh() == null ? 0 : driver.leMh(),
         exponent == 1 ? 1000 : driver.leAtHz(),
         exponent);
   }
 
-  static VoiceCoil none() {
-    return new VoiceCoil(0, 1000, 1);
+  static CoilImpedance none() {
+    return new CoilImpedance(0, 1000, 1);
   }
 
   /** Its reactance in ohm where it is stated. */

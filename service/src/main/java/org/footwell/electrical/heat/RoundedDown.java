@@ -7,11 +7,11 @@ import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Phrase;
 
 /** Computed bounds. */
-final class Bounds {
+final class RoundedDown {
 
   private static final MathContext DOWN = new MathContext(4, RoundingMode.DOWN);
 
-  private Bounds() {}
+  private RoundedDown() {}
 
   /** Four digits, cut and not rounded, so that what is named as the largest is itself allowed. */
   static Phrase atMost(double most, String unit) {

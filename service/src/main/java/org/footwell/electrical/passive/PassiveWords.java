@@ -3,7 +3,7 @@ package org.footwell.electrical.passive;
 import org.footwell.calculation.Words;
 
 /** What a filter or a network cannot do without. */
-enum FilterWords implements Words {
+enum PassiveWords implements Words {
   DRIVER_TO_COMPENSATE,
   DRIVER_IN_THE_BOX,
   RESISTANCE_IN_THE_LOOP

@@ -3,7 +3,7 @@ package org.footwell.fitting.carpentry;
 import org.footwell.calculation.Words;
 
 /** What dimensions a box may have. */
-enum BoxWords implements Words {
+enum PanelWords implements Words {
   LARGER_DIMENSIONS,
   LESS_LEAN,
   BELOW_BOTTOM_DEPTH,

@@ -1,0 +1,42 @@
+package org.footwell.calculation;
+
+import java.util.List;
+import org.footwell.calculation.rule.Rule;
+
+/**
+ * What is known to be faulty when a record is held against its rules, as pointers from the outermost.
+ *
+ * @param above where the record stands
+ * @param unread places where something is given that could not be read
+ * @param all these, and those that bounds do not allow or where something is missing
+ */
+record FaultyPlaces(String above, List<String> unread, List<String> all) {
+
+  boolean none() {
+    return all.isEmpty();
+  }
+
+  /** Those below the record, as pointers from there. */
+  List<String> below() {
+    return all.stream()
+        .filter(pointer -> pointer.startsWith(above + "/"))
+        .map(pointer -> pointer.substring(above.length()))
+        .toList();
+  }
+
+  /** Whether this place, from the record, is one of them. */
+  boolean at(String pointer) {
+    return all.contains(above + pointer);
+  }
+
+  /** What was given but not read is nothing in the record: here it is marked as given. */
+  List<List<Rule.Place>> markUnread(List<List<Rule.Place>> places) {
+    return unread.isEmpty()
+        ? places
+        : places.stream().map(field -> field.stream().map(this::marked).toList()).toList();
+  }
+
+  private Rule.Place marked(Rule.Place place) {
+    return unread.contains(above + place.pointer()) ? place.unread() : place;
+  }
+}

@@ -1,0 +1,98 @@
+package org.footwell.web.request;
+
+import org.footwell.calculation.Words;
+
+/** What a problem answer says happened, where that is no fault of a field. */
+public enum ProblemWords implements Words {
+  // Addresses and methods.
+  NOTHING_HERE,
+  NO_CALCULATION,
+  NO_CALCULATION_NEAR,
+  NO_PROBLEM_KIND,
+  WRONG_METHOD,
+  TOO_MANY_PARAMETERS,
+  BROKEN_ESCAPE,
+  NONE_ACCEPTED,
+
+  // What breaks off before an address is read.
+  ADDRESS_TOO_LONG,
+  HEADERS_TOO_LARGE,
+  WRONG_EXPECT,
+  WRONG_PROTOCOL,
+  BROKEN_ADDRESS,
+  NOT_SERVED,
+
+  // What kind of body is read.
+  SEND_JSON,
+  SEND_JSON_OR_FILES,
+  NOT_OF_TYPE,
+  CODED,
+  OTHER_CHARSET,
+  EMPTY_CHARSET,
+  BATCH_TYPES,
+  NO_ROWS,
+
+  // Bodies.
+  EMPTY,
+  NULL,
+  EMPTY_OR_NULL,
+  TOO_LARGE,
+  TOO_SLOW,
+  STOPS,
+  BREAKS_OFF,
+  NOT_WELL_FORMED,
+
+  // JSON.
+  MALFORMED,
+  BEYOND_LIMITS,
+  FIELD_TWICE,
+  ENDS_EARLY,
+  MORE_THAN_ONE_VALUE,
+  AT_COLUMN,
+  AT_LINE_AND_COLUMN,
+  HOLDS_MORE,
+  VALUES,
+  CHARACTERS,
+  SAMPLES,
+  SAMPLES_IN_ONE,
+
+  // Files.
+  NO_BOUNDARY,
+  NO_REQUEST_PART,
+  LARGE_REQUEST_PART,
+  MALFORMED_FORM,
+  BROKEN_PART,
+  NAMELESS_PART,
+  PARTS_OF_ONE_NAME,
+  FILES_HOLD_MORE,
+
+  // Batches.
+  NO_ARRAY,
+  ARRAY_BROKEN_OFF,
+  ONE_ENTRY,
+  ENTRIES,
+  MORE_AFTER_ARRAY,
+  LARGE_ENTRY,
+  LONG_LINE,
+  NO_HEADER,
+  HEADER_GARBLED,
+  HEADER_OF_SEMICOLONS,
+  HEADER_BROKEN,
+  ROW_GARBLED,
+  ROW_OF_OTHER_LENGTH,
+  ONE_CELL,
+  CELLS,
+  ROW_BROKEN,
+  OPEN_QUOTE,
+  UNREADABLE_CSV,
+
+  // The service itself.
+  FAILED,
+  PAST_DEADLINE,
+  NOT_READY,
+  NO_MEMORY_FOR_ROWS,
+  NO_MEMORY_FOR_SAMPLES,
+  NO_MEMORY_BESIDE_OTHERS,
+  HEAP_TOO_SMALL,
+  VALUES_OF_REQUEST
+}
