@@ -5,6 +5,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Form;
+import org.footwell.calculation.text.Given;
+import org.footwell.calculation.text.Names;
+import org.footwell.calculation.text.Phrase;
 
 /** Makes records of untyped input, collecting what does not fit. */
 final class Binder {

@@ -14,6 +14,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
 import org.footwell.calculation.Vocabulary.Quantity;
+import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Form;
+import org.footwell.calculation.text.Phrase;
 
 /**
  * What a value may be: read from the annotations of its field, or else from the vocabulary; the

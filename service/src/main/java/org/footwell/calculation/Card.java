@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.footwell.calculation.text.Coded;
 
 /**
  * The declaration of a calculation. Routes, contract, pages, metrics and logs follow from it.

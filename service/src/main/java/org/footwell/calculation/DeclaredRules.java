@@ -4,6 +4,11 @@ import java.util.List;
 import java.util.Map;
 import org.footwell.calculation.rule.Rule;
 import org.footwell.calculation.rule.Rules;
+import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Form;
+import org.footwell.calculation.text.Given;
+import org.footwell.calculation.text.Names;
+import org.footwell.calculation.text.Phrase;
 
 /** The rules between the fields of one record, ready to be held against it. */
 final class DeclaredRules {

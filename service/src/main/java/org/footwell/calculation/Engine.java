@@ -9,6 +9,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
+import org.footwell.calculation.text.Reader;
+import org.footwell.calculation.text.Texts;
 
 /** The only caller of {@link Calculation#compute}: validate, compute, refuse nonsense, judge. */
 public final class Engine {

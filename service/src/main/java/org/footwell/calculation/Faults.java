@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
+import org.footwell.calculation.text.Reader;
 
 /**
  * Collects everything that is wrong with a request, so that one answer can tell it all. It is put

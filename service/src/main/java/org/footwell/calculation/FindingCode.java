@@ -1,5 +1,7 @@
 package org.footwell.calculation;
 
+import org.footwell.calculation.text.Coded;
+
 /** What a calculation may have to say about an answer it could give. */
 public interface FindingCode extends Coded {
 

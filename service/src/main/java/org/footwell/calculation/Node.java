@@ -3,6 +3,8 @@ package org.footwell.calculation;
 import java.lang.invoke.MethodHandle;
 import java.util.List;
 import java.util.Map;
+import org.footwell.calculation.text.Form;
+import org.footwell.calculation.text.Phrase;
 
 /** A part of a record's shape: a single value, a record, or a list. */
 sealed interface Node {

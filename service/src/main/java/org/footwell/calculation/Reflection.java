@@ -21,6 +21,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.footwell.calculation.Vocabulary.Quantity;
+import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Form;
+import org.footwell.calculation.text.Names;
+import org.footwell.calculation.text.Phrase;
 
 /** Reads the shape of a record from its components and their annotations. */
 final class Reflection {

@@ -1,6 +1,7 @@
 package org.footwell.calculation;
 
 import java.util.List;
+import org.footwell.calculation.text.Reader;
 
 /** The request can be read but not answered; carries every fault found. */
 public final class Refused extends RuntimeException {

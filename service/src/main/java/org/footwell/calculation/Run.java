@@ -7,6 +7,11 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.CoreWords;
+import org.footwell.calculation.text.Given;
+import org.footwell.calculation.text.Phrase;
+import org.footwell.calculation.text.Reader;
 
 /**
  * One run of a calculation: notes steps when workings are wanted, collects findings and faults, and

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.footwell.calculation.rule.Rule;
+import org.footwell.calculation.text.Phrase;
 
 /**
  * The shape of a request or result record, reflected once: its columns with types, bounds and

@@ -1,5 +1,7 @@
 package org.footwell.calculation;
 
+import org.footwell.calculation.text.Reader;
+
 /**
  * What a view draws: names and wishes stand in the request, numbers in the answer.
  *

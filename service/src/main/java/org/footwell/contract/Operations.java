@@ -20,9 +20,9 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.footwell.calculation.Card;
-import org.footwell.calculation.Coded;
 import org.footwell.calculation.Shape;
 import org.footwell.calculation.Source;
+import org.footwell.calculation.text.Coded;
 
 /** The operations of each calculation: POST, GET where its request is flat, and batch. */
 final class Operations {

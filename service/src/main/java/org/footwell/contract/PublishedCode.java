@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Map;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
-import org.footwell.calculation.Coded;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.FindingCode;
-import org.footwell.calculation.Names;
-import org.footwell.calculation.Texts;
+import org.footwell.calculation.text.Coded;
+import org.footwell.calculation.text.Names;
+import org.footwell.calculation.text.Texts;
 
 /**
  * A code as it is published.

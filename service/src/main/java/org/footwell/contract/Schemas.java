@@ -20,9 +20,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.footwell.calculation.Names;
 import org.footwell.calculation.Shape;
 import org.footwell.calculation.rule.Rule;
+import org.footwell.calculation.text.Names;
 import org.footwell.web.request.DeclaredConstants;
 import org.footwell.web.request.Json;
 

@@ -4,9 +4,9 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
-import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Built;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Allowed;
 
 /**
  * A cable of stranded conductors, as it lies in the vehicle, whatever it feeds: what a calculation

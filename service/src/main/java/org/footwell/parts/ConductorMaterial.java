@@ -1,6 +1,6 @@
 package org.footwell.parts;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** What a conductor is made of. Conductivities are relative to annealed copper. */
 public enum ConductorMaterial implements Words {

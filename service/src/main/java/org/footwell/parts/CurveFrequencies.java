@@ -8,11 +8,11 @@ import jakarta.validation.constraints.Size;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Built;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.calculation.rule.Ascending;
+import org.footwell.calculation.text.Allowed;
 
 /** The frequencies a curve is wanted at, and the range its extremes are looked for in. */
 @Built

@@ -8,8 +8,8 @@ import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import java.util.Objects;
-import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Allowed;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.FilterPrototype;
 

@@ -9,10 +9,10 @@ import static org.footwell.recording.RecordingFault.SAMPLE_OUT_OF_RANGE;
 import static org.footwell.recording.RecordingFault.SAMPLE_RATES_MIXED;
 import static org.footwell.recording.RecordingFault.WAV_NOT_UPLOADED;
 
-import org.footwell.calculation.Allowed;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Series;
+import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Phrase;
 
 /** The rules for the recordings of one request; every breach is refused. */
 public final class RecordingRules {

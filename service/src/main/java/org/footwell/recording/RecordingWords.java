@@ -1,7 +1,7 @@
 package org.footwell.recording;
 
-import org.footwell.calculation.Phrase;
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Phrase;
+import org.footwell.calculation.text.Words;
 
 /** Words in the sentences about recordings. */
 public enum RecordingWords implements Words {

@@ -1,9 +1,9 @@
 package org.footwell.recording;
 
 import java.util.List;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Series;
 import org.footwell.calculation.Source;
+import org.footwell.calculation.text.Phrase;
 
 /**
  * A WAV file that was read.

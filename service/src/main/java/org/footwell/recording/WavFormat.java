@@ -2,7 +2,7 @@ package org.footwell.recording;
 
 import java.nio.ByteBuffer;
 import java.util.Map;
-import org.footwell.calculation.Phrase;
+import org.footwell.calculation.text.Phrase;
 
 /**
  * What the {@code fmt} chunk of a WAV file says, as far as it is supported.

@@ -11,8 +11,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Series;
+import org.footwell.calculation.text.Phrase;
 
 /**
  * Reads a WAV file from its bytes as they come, in any portions, and holds only the samples. Trusts

@@ -6,8 +6,8 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import org.footwell.calculation.CoreFault;
-import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Names;
 
 /** One section of an equaliser in the path of a channel. */
 public record EqualiserSection(

@@ -1,7 +1,7 @@
 package org.footwell.signal;
 
-import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Allowed;
 
 /**
  * What a sample rate leaves room for.

@@ -126,7 +126,7 @@ record Modelled(
 
   /** Trim advised for a channel, dB: with the gains advised, whatever was set. */
   double advisedTrimDb(int channel) {
-    return levelled.advisedTrimDb()[channel];
+    return levelled.advisedTrimDb().get(channel);
   }
 
   /** A delay on the steps of the processor, ms; as it is without one. */

@@ -51,6 +51,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
             .cables(orNone(supply.cables()))
             .setupSheet(sheet.lines())
             .notJudged(new NotJudgedList(index).list(run))
+            .bassStepDb(totals.bassStepDb())
             .massChangeG(totals.massChange())
             .price(totals.price());
     List<ChannelLine> channels = new ArrayList<>();

@@ -26,6 +26,12 @@ public record PlanReviewResult(
     @Schema(description = "One line per crossover") List<CrossoverLine> crossovers,
     @Schema(description = "Level of each group of channels, and how even it is")
         List<RoleLine> balance,
+    @Schema(
+            description =
+                "How far all subwoofers together stand from all front channels together where both"
+                    + " add in phase, dB: trims make every channel alone as loud, so that one"
+                    + " subwoofer stands 6 dB below two fronts unless the target lifts it")
+        Double bassStepDb,
     @Schema(description = "Mid-bands of the third octaves of every seat, Hz") List<Double> bandsHz,
     @Schema(description = "Level at each seat, in all and by band") List<SeatLine> seats,
     @Schema(description = "What the supply does while cruising, idling and with the engine off")

@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Names;
 import org.footwell.parts.plan.ChannelRole;
 import org.footwell.parts.plan.Extra;
 import org.footwell.parts.plan.Part;
@@ -68,6 +68,22 @@ final class Totals {
           lines.add(new RoleLine(role, Decibels.ofPower(sum), spread));
         });
     return lines;
+  }
+
+  /** What the bass stands above the front, dB; null where one of them is missing. */
+  Double bassStepDb() {
+    long subwoofers = count(ChannelRole.SUBWOOFER);
+    long fronts = count(ChannelRole.FRONT);
+    return subwoofers == 0 || fronts == 0
+        ? null
+        : (Double)
+            (Decibels.ofAmplitude((double) subwoofers / fronts)
+                + plan.target().of(ChannelRole.SUBWOOFER).levelDb()
+                - plan.target().of(ChannelRole.FRONT).levelDb());
+  }
+
+  private long count(ChannelRole role) {
+    return plan.channels().stream().filter(channel -> channel.role() == role).count();
   }
 
   private Stream<Part> partsIn() {

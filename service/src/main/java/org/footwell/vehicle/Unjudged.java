@@ -1,6 +1,6 @@
 package org.footwell.vehicle;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** What a plan may not say enough for. */
 public enum Unjudged implements Words {

@@ -20,7 +20,7 @@ import java.util.function.Supplier;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Engine;
-import org.footwell.calculation.Reader;
+import org.footwell.calculation.text.Reader;
 import org.footwell.web.batch.BatchHandler;
 import org.footwell.web.pages.Metrics;
 import org.footwell.web.pages.Pages;

@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import org.footwell.calculation.Names;
+import org.footwell.calculation.text.Names;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 

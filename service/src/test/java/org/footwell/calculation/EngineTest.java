@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.BiFunction;
 import java.util.stream.Collectors;
+import org.footwell.calculation.text.Allowed;
 import org.junit.jupiter.api.Test;
 
 public class EngineTest {

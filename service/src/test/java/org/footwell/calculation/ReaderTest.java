@@ -3,6 +3,7 @@ package org.footwell.calculation;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.util.Locale;
+import org.footwell.calculation.text.Reader;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.NullAndEmptySource;
 import org.junit.jupiter.params.provider.ValueSource;

@@ -14,6 +14,7 @@ import jakarta.validation.constraints.Size;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import org.footwell.calculation.text.Texts;
 import org.junit.jupiter.api.Test;
 
 public class ShapeTest {

@@ -19,8 +19,8 @@ import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.Finding;
-import org.footwell.calculation.Names;
 import org.footwell.calculation.Series;
+import org.footwell.calculation.text.Names;
 import org.junit.jupiter.api.Test;
 
 /**

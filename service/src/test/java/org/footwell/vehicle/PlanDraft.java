@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Engine;
@@ -32,8 +33,12 @@ final class PlanDraft {
 
   /** The demo van. */
   static PlanDraft van() {
+    return ofFile("../docs/examples/camper-van.json");
+  }
+
+  static PlanDraft ofFile(String path) {
     try {
-      return of(Files.readString(Path.of("../docs/examples/camper-van.json")));
+      return of(Files.readString(Path.of(path)));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -103,7 +108,7 @@ final class PlanDraft {
   /** Codes of the findings with their levels, worst first. */
   static List<String> said(Answer<?> answer) {
     return answer.findings().stream()
-        .map(finding -> finding.level().name().toLowerCase(java.util.Locale.ROOT) + " " + finding.code())
+        .map(finding -> finding.level().name().toLowerCase(Locale.ROOT) + " " + finding.code())
         .toList();
   }
 

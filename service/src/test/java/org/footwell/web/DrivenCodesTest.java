@@ -18,10 +18,10 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.footwell.Calculations;
 import org.footwell.calculation.Card;
-import org.footwell.calculation.Coded;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.FindingCode;
 import org.footwell.calculation.Shape;
+import org.footwell.calculation.text.Coded;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -34,8 +34,7 @@ class DrivenCodesTest {
   /** Only a calculation that forgot a bound brings it; a made-up one does in EngineTest. */
   private static final Coded GUARD = CoreFault.NOT_FINITE;
 
-  private static final Set<String> OWN =
-      Set.of("org.footwell.vehicle", "org.footwell.parts.plan");
+  private static final Set<String> OWN = Set.of("org.footwell.vehicle", "org.footwell.parts.plan");
 
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{\\w+}");
 
@@ -66,8 +65,7 @@ class DrivenCodesTest {
 
   /** A plan's review declares what it composes too, which is driven where it is computed. */
   private static boolean itsOwn(String calculation, Coded code) {
-    return !calculation.equals("plan-review")
-        || OWN.contains(code.getClass().getPackageName());
+    return !calculation.equals("plan-review") || OWN.contains(code.getClass().getPackageName());
   }
 
   static Stream<CodeRequest> requests() throws Exception {

@@ -9,7 +9,7 @@ import io.restassured.response.Response;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
-import org.footwell.calculation.Texts;
+import org.footwell.calculation.text.Texts;
 import org.footwell.web.request.ProblemType;
 
 /** A problem answer, checked for what every problem answer must be. */

@@ -14,7 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import org.footwell.Calculations;
 import org.footwell.Version;
-import org.footwell.calculation.Reader;
+import org.footwell.calculation.text.Reader;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
 

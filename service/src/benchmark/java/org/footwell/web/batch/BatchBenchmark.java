@@ -1,6 +1,6 @@
 package org.footwell.web.batch;
 
-import org.footwell.calculation.Reader;
+import org.footwell.calculation.text.Reader;
 import org.footwell.web.request.Endpoint;
 
 import de.siegmar.fastcsv.reader.CsvReader;

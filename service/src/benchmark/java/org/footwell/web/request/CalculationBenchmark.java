@@ -1,6 +1,6 @@
 package org.footwell.web.request;
 
-import org.footwell.calculation.Reader;
+import org.footwell.calculation.text.Reader;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;

@@ -1,6 +1,6 @@
 package org.footwell.acoustic.alignment;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** Words in the sentences about delays. */
 enum AlignmentWords implements Words {

@@ -15,12 +15,12 @@ import java.util.Set;
 import java.util.stream.Collectors;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.SeatMicrophone;
-import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Given;
-import org.footwell.calculation.Names;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Given;
+import org.footwell.calculation.text.Names;
+import org.footwell.calculation.text.Phrase;
 
 /** Measured arrivals: which of them belong to a seat, and what a seat hears of each channel. */
 final class Arrivals {

@@ -9,10 +9,10 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.Distance;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
-import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Given;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Given;
 import org.footwell.parts.Position;
 import org.footwell.parts.Seat;
 

@@ -26,8 +26,8 @@ import org.footwell.acoustic.crossover.CrossoverPlanResult.HighLimit;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.PlannedCrossover;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.ProtectionCapacitor;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.WayShare;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.parts.Filter.Kind;
 import org.footwell.physics.Piston;
 

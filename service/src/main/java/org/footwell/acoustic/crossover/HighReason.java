@@ -1,7 +1,7 @@
 package org.footwell.acoustic.crossover;
 
 import java.util.List;
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** Why a crossover may not be higher. */
 @SuppressWarnings("ImmutableEnumChecker") // lists that nobody can change

@@ -1,6 +1,6 @@
 package org.footwell.acoustic.crossover;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** What moves an end of the window for a crossover. */
 enum Remedy implements Words {

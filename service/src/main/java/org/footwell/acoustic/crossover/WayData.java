@@ -1,6 +1,6 @@
 package org.footwell.acoustic.crossover;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** What is not known of a way without one of its figures. */
 enum WayData implements Words {

@@ -1,6 +1,6 @@
 package org.footwell.acoustic.driver;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** Words in sentences about data sheets. */
 enum DriverWords implements Words {

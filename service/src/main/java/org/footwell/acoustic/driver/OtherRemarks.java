@@ -6,9 +6,9 @@ import org.footwell.acoustic.driver.sheet.DriverTolerance;
 import org.footwell.acoustic.driver.sheet.Figure;
 import org.footwell.acoustic.driver.sheet.Sheet;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.Piston;
 

@@ -10,9 +10,9 @@ import org.footwell.acoustic.driver.sheet.Identity;
 import org.footwell.acoustic.driver.sheet.Path;
 import org.footwell.acoustic.driver.sheet.Reconciliation;
 import org.footwell.acoustic.driver.sheet.Sheet;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Remark;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Phrase;
 
 /** What is said about the figures that the identities tie together. */
 final class SheetRemarks {

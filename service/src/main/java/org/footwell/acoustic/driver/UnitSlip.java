@@ -2,7 +2,7 @@ package org.footwell.acoustic.driver;
 
 import java.util.List;
 import org.footwell.acoustic.driver.sheet.Figure;
-import org.footwell.calculation.Phrase;
+import org.footwell.calculation.text.Phrase;
 
 /**
  * Ways to get a unit or the decimal point wrong.

@@ -1,6 +1,6 @@
 package org.footwell.acoustic.enclosure;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** Words in sentences about boxes. */
 enum BoxWords implements Words {

@@ -3,8 +3,8 @@ package org.footwell.acoustic.enclosure;
 import static org.footwell.acoustic.enclosure.EnclosureFault.QTC_UNREACHABLE;
 
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.parts.Box;
 import org.footwell.parts.Driver;
 import org.footwell.physics.Decibels;

@@ -3,11 +3,11 @@ package org.footwell.acoustic.enclosure;
 import static org.footwell.acoustic.enclosure.EnclosureFault.PORT_FILLS_BOX;
 import static org.footwell.acoustic.enclosure.EnclosureFault.TUNING_UNREACHABLE;
 
-import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.parts.BoxPort;
 
 /**

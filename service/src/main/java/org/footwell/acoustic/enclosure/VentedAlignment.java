@@ -4,9 +4,9 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.footwell.acoustic.enclosure.VentedBoxResult.Alignment;
 import org.footwell.acoustic.enclosure.VentedBoxResult.Alignment.Family;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.physics.ThieleSmall;
 
 /**

@@ -1,6 +1,6 @@
 package org.footwell.acoustic.exposure;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** Units of weighted levels in sentences. */
 enum ExposureWords implements Words {

@@ -7,8 +7,8 @@ import java.util.Set;
 import org.footwell.acoustic.exposure.SoundExposureRequest.Band;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.physics.BandSpectrum;
 import org.footwell.physics.FrequencyWeighting;
 

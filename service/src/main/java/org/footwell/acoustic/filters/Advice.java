@@ -6,8 +6,8 @@ import static org.footwell.acoustic.filters.FiltersFinding.POLARITY_SUMS_BETTER;
 import java.util.List;
 import org.footwell.acoustic.filters.CrossoverFiltersResult.Handover;
 import org.footwell.acoustic.filters.SummedWays.Change;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Phrase;
 
 /**
  * One piece of advice on a handover at most: the delay where it is worth one, else the polarity. It

@@ -6,8 +6,8 @@ import static org.footwell.calculation.CoreFault.REQUIRED;
 
 import org.footwell.acoustic.filters.CrossoverFiltersRequest.Listening;
 import org.footwell.acoustic.filters.CrossoverFiltersRequest.Way;
-import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Allowed;
 import org.footwell.parts.Filter;
 import org.footwell.signal.CoefficientFormat;
 import org.footwell.signal.SampleRate;

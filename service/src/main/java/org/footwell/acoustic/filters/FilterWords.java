@@ -1,6 +1,6 @@
 package org.footwell.acoustic.filters;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** Words in sentences about filters. */
 enum FilterWords implements Words {

@@ -1,7 +1,7 @@
 package org.footwell.acoustic.level;
 
-import org.footwell.calculation.Phrase;
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Phrase;
+import org.footwell.calculation.text.Words;
 
 /** Words in sentences about level. */
 public enum LevelWords implements Words {

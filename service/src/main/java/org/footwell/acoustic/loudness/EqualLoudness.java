@@ -8,12 +8,12 @@ import static org.footwell.acoustic.loudness.LoudnessFinding.LIFT_ONLY_WHEN_QUIE
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.acoustic.loudness.EqualLoudnessResult.Band;
-import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.calculation.text.Allowed;
 import org.footwell.parts.FrequencyFault;
 import org.footwell.parts.Safety;
 import org.footwell.physics.Decibels;

@@ -14,8 +14,8 @@ import java.util.function.Predicate;
 import org.footwell.acoustic.seats.SeatLevelsResult.Largest;
 import org.footwell.acoustic.seats.SeatLevelsResult.SeatTotal;
 import org.footwell.acoustic.seats.SeatLevelsResult.Tightest;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.parts.Driver;
 import org.footwell.physics.NoiseDose;
 

@@ -1,6 +1,6 @@
 package org.footwell.acoustic.seats;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** Words in sentences about the level at seats. */
 enum SeatWords implements Words {

@@ -1,6 +1,6 @@
 package org.footwell.acoustic.seats;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** What stops a source from playing louder. */
 public enum SourceLimit implements Words {

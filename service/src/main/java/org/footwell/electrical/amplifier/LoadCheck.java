@@ -1,7 +1,7 @@
 package org.footwell.electrical.amplifier;
 
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Phrase;
 
 /** Holds a load against the smallest one the maker of the amplifier allows. */
 final class LoadCheck {

@@ -1,6 +1,6 @@
 package org.footwell.electrical.amplifier;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** Words in sentences about loads. */
 enum LoadWords implements Words {

@@ -1,7 +1,7 @@
 package org.footwell.electrical.amplifier;
 
-import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Allowed;
 import org.footwell.electrical.amplifier.SineSource.Delivery;
 import org.footwell.parts.Rails;
 import org.footwell.physics.Electricity;

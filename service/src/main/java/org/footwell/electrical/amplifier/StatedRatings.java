@@ -2,9 +2,9 @@ package org.footwell.electrical.amplifier;
 
 import static org.footwell.electrical.amplifier.RatingsFit.Look.POWER_LIMITED;
 
-import org.footwell.calculation.Allowed;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.electrical.amplifier.SineSource.Delivery;
 import org.footwell.parts.Ratings;
 import org.footwell.parts.Ratings.Basis;

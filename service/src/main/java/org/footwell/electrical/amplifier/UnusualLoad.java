@@ -4,8 +4,8 @@ import static org.footwell.electrical.amplifier.AmplifierFinding.LOAD_HARDLY_ANY
 import static org.footwell.electrical.amplifier.AmplifierFinding.LOAD_LOW_BUT_ALLOWED;
 import static org.footwell.electrical.amplifier.AmplifierFinding.MINIMUM_NOT_GIVEN;
 
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Phrase;
 
 /**
  * What is said of a rated load that no minimum forbids.

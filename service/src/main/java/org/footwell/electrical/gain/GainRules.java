@@ -2,9 +2,9 @@ package org.footwell.electrical.gain;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.footwell.calculation.Allowed;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.electrical.gain.Chain.Link;
 
 /** What is refused before anything is computed, and what is said about the outcome. */

@@ -1,6 +1,6 @@
 package org.footwell.electrical.gain;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** Words in sentences about a chain. */
 enum GainWords implements Words {

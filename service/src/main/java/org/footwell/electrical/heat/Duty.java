@@ -2,9 +2,9 @@ package org.footwell.electrical.heat;
 
 import java.util.EnumMap;
 import java.util.Map;
-import org.footwell.calculation.Names;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Names;
+import org.footwell.calculation.text.Words;
 
 /** A kind of signal a channel may have to play. */
 enum Duty implements Words {

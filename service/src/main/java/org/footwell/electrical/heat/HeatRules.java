@@ -1,9 +1,9 @@
 package org.footwell.electrical.heat;
 
 import java.util.List;
-import org.footwell.calculation.Given;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Given;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.electrical.heat.AmplifierHeatRequest.ChannelStage;
 import org.footwell.electrical.heat.AmplifierHeatResult.ChannelHeat;
 import org.footwell.electrical.heat.Supply.Drawn;

@@ -1,6 +1,6 @@
 package org.footwell.electrical.heat;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** Words in the sentences about heat. */
 enum HeatWords implements Words {

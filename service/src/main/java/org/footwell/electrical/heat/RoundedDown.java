@@ -3,8 +3,8 @@ package org.footwell.electrical.heat;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
-import org.footwell.calculation.Allowed;
-import org.footwell.calculation.Phrase;
+import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Phrase;
 
 /** Computed bounds. */
 final class RoundedDown {

@@ -16,8 +16,8 @@ import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Phrase;
 
 /** Finds a driver's parameters from its table in free air. */
 final class FreeAirFit {

@@ -4,9 +4,9 @@ import static org.footwell.electrical.impedance.ImpedanceFault.RESONANCE_NOT_FOU
 
 import java.util.List;
 import java.util.Optional;
-import org.footwell.calculation.Allowed;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.electrical.impedance.ImpedanceFitRequest.Reading;
 
 /** A table of readings, and what can be read off it without a model. */

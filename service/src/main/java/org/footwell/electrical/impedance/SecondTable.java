@@ -8,10 +8,10 @@ import static org.footwell.electrical.impedance.ImpedanceFault.FIT_FAILED;
 import static org.footwell.electrical.impedance.ImpedanceFault.MASS_WITHOUT_EFFECT;
 import static org.footwell.electrical.impedance.ImpedanceFinding.SECOND_TABLE_INCONSISTENT;
 
-import org.footwell.calculation.Allowed;
 import org.footwell.calculation.FaultCode;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.electrical.impedance.ImpedanceFitRequest.AddedMass;
 import org.footwell.electrical.impedance.ImpedanceFitRequest.KnownBox;
 import org.footwell.electrical.impedance.ImpedanceFitResult.InBox;

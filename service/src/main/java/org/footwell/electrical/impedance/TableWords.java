@@ -1,6 +1,6 @@
 package org.footwell.electrical.impedance;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** What a second table of readings tells. */
 enum TableWords implements Words {

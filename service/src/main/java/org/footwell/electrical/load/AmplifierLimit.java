@@ -3,8 +3,8 @@ package org.footwell.electrical.load;
 import static org.footwell.electrical.amplifier.AmplifierFinding.LOAD_BELOW_MINIMUM;
 import static org.footwell.electrical.load.LoadFinding.LOWEST_MODULUS;
 
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.electrical.amplifier.SmallestLoad;
 import org.footwell.electrical.amplifier.UnusualLoad;
 import org.footwell.parts.Amplifier;

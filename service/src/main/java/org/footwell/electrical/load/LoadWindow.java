@@ -2,10 +2,10 @@ package org.footwell.electrical.load;
 
 import static org.footwell.electrical.load.OptionsFault.WINDOW_EMPTY;
 
-import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.electrical.amplifier.SmallestLoad;
 
 /**

@@ -8,12 +8,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
-import org.footwell.calculation.Names;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Remark;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Names;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.electrical.load.NetworkParser.Token;
 
 /** Makes the network of coils from its notation and the list of coils. */

@@ -1,6 +1,6 @@
 package org.footwell.electrical.load;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** Words in sentences about networks of coils. */
 enum NetworkWords implements Words {

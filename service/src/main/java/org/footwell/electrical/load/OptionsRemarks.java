@@ -7,8 +7,8 @@ import static org.footwell.electrical.load.OptionsFinding.UNEVEN_GIVES_MORE;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Phrase;
 
 /** What there is to say about the networks as a whole. */
 final class OptionsRemarks {

@@ -1,6 +1,6 @@
 package org.footwell.electrical.load;
 
-import org.footwell.calculation.Phrase;
+import org.footwell.calculation.text.Phrase;
 
 /** Where and why a network cannot be read. */
 final class Unreadable extends Exception {

@@ -5,9 +5,9 @@ import static org.footwell.electrical.passive.NetworkFault.ELEMENT_EMPTY;
 import static org.footwell.electrical.passive.NetworkFault.ZERO_RESISTANCE_LOOP;
 
 import java.util.List;
-import org.footwell.calculation.Allowed;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.parts.LadderElement;
 
 /** What a ladder must be so that currents and voltages are finite. */

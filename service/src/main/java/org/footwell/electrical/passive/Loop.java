@@ -1,6 +1,6 @@
 package org.footwell.electrical.passive;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** A way round for current with nothing in it that limits it. */
 enum Loop implements Words {

@@ -18,12 +18,12 @@ import static org.footwell.parts.FrequencyFault.RANGE_WITHOUT_POINTS;
 
 import java.util.List;
 import java.util.Objects;
-import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.electrical.amplifier.AmplifierFinding;
 import org.footwell.electrical.impedance.Extremes;
 import org.footwell.electrical.impedance.Extremes.Place;

@@ -1,6 +1,6 @@
 package org.footwell.electrical.passive;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** What a filter or a network cannot do without. */
 enum PassiveWords implements Words {

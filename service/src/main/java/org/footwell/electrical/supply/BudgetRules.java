@@ -14,8 +14,8 @@ import static org.footwell.electrical.supply.BudgetFinding.NO_START_LEFT;
 import static org.footwell.electrical.supply.BudgetFinding.SMART_ALTERNATOR;
 import static org.footwell.electrical.supply.BudgetFinding.STANDBY_TOO_SHORT;
 
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.electrical.supply.SupplyBudgetResult.SupplyState;
 import org.footwell.parts.Battery;
 

@@ -1,9 +1,9 @@
 package org.footwell.electrical.supply;
 
-import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.electrical.supply.SupplyCableRequest.Branch;
 import org.footwell.parts.Cable;
 import org.footwell.parts.ReturnPath;

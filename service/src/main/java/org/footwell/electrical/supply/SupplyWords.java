@@ -1,6 +1,6 @@
 package org.footwell.electrical.supply;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** Words in sentences about a supply. */
 enum SupplyWords implements Words {

@@ -1,6 +1,6 @@
 package org.footwell.electrical.supply;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** When a supply is judged. */
 enum When implements Words {

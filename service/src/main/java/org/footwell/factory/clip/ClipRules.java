@@ -2,9 +2,9 @@ package org.footwell.factory.clip;
 
 import static org.footwell.factory.clip.ClipFault.TONE_ABOVE_HALF_RATE;
 
-import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Allowed;
 import org.footwell.factory.clip.ClipPointRequest.OutputLoad;
 import org.footwell.recording.RecordingRules;
 

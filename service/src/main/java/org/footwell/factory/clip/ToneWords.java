@@ -1,6 +1,6 @@
 package org.footwell.factory.clip;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** Words in sentences about tones. */
 enum ToneWords implements Words {

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.Built;
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** Where the bass falls behind, and what restores it. */
 @JsonInclude(JsonInclude.Include.NON_NULL)

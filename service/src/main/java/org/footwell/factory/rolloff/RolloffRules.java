@@ -6,9 +6,9 @@ import static org.footwell.factory.rolloff.RolloffFault.STEP_NOT_MEASURED;
 import static org.footwell.factory.rolloff.RolloffFault.TOO_FEW_BASS_BANDS;
 import static org.footwell.factory.rolloff.RolloffFault.TOO_FEW_STEPS;
 
-import org.footwell.calculation.Allowed;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Phrase;
 
 /** What a table of levels must hold for its request; every breach is refused. */
 final class RolloffRules {

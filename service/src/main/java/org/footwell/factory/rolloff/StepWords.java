@@ -1,6 +1,6 @@
 package org.footwell.factory.rolloff;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** Words in sentences about volume steps. */
 enum StepWords implements Words {

@@ -4,12 +4,12 @@ import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.calculation.text.Allowed;
 import org.footwell.factory.sum.KnownOutputs.Known;
 import org.footwell.factory.sum.OutputSumSearch.Way;
 import org.footwell.factory.sum.SignalSumRequest.Output;

@@ -7,12 +7,12 @@ import static org.footwell.fitting.carpentry.CarpentryFinding.INSIDE_TOO_NARROW;
 import static org.footwell.fitting.carpentry.CarpentryFinding.PANEL_WANTS_BRACE;
 
 import java.util.List;
-import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.calculation.text.Allowed;
 import org.footwell.fitting.carpentry.BoxPanelsResult.Panel;
 import org.footwell.fitting.carpentry.BoxPanelsResult.Size;
 import org.footwell.parts.Safety;

@@ -6,9 +6,9 @@ import static org.footwell.fitting.carpentry.CarpentryFault.WEDGE_NOT_A_WEDGE;
 
 import java.util.stream.Stream;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Refused;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.fitting.carpentry.BoxPanelsRequest.Measured;
 import org.footwell.fitting.carpentry.BoxPanelsResult.Size;
 

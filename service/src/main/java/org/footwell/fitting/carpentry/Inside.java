@@ -1,7 +1,7 @@
 package org.footwell.fitting.carpentry;
 
-import org.footwell.calculation.Names;
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Names;
+import org.footwell.calculation.text.Words;
 
 /** A dimension of the room inside a box. */
 enum Inside implements Words {

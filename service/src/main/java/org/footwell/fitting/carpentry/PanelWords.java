@@ -1,6 +1,6 @@
 package org.footwell.fitting.carpentry;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** What dimensions a box may have. */
 enum PanelWords implements Words {

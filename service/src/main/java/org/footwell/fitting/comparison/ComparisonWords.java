@@ -1,6 +1,6 @@
 package org.footwell.fitting.comparison;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** Words in sentences about the change of a part. */
 enum ComparisonWords implements Words {

@@ -2,7 +2,7 @@ package org.footwell.fitting.comparison;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
-import org.footwell.calculation.Names;
+import org.footwell.calculation.text.Names;
 
 /** Figures as a person reads them; what is not known is a dash. */
 final class PageFigures {

@@ -1,6 +1,6 @@
 package org.footwell.fitting.ring;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** What a wall of a ring stands between. */
 enum Edges implements Words {

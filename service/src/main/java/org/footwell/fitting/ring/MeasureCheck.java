@@ -1,11 +1,11 @@
 package org.footwell.fitting.ring;
 
 import java.util.List;
-import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Remark;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.fitting.ring.AdapterRingRequest.FittedDriver;
 import org.footwell.fitting.ring.AdapterRingRequest.Opening;
 import org.footwell.fitting.ring.AdapterRingRequest.RingMaking;

@@ -1,6 +1,6 @@
 package org.footwell.fitting.ring;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /**
  * What rings are made of, with the figures taken where the request gives none. Densities and the

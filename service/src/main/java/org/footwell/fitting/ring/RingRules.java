@@ -3,8 +3,8 @@ package org.footwell.fitting.ring;
 import static org.footwell.calculation.Source.DEFINITION;
 
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.fitting.ring.AdapterRingRequest.RingMaking;
 import org.footwell.fitting.ring.AdapterRingResult.Room;
 import org.footwell.fitting.ring.drawing.Oval;

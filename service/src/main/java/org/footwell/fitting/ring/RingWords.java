@@ -1,6 +1,6 @@
 package org.footwell.fitting.ring;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** Words in sentences about a ring. */
 enum RingWords implements Words {

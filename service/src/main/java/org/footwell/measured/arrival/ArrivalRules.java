@@ -5,8 +5,8 @@ import static org.footwell.measured.arrival.ArrivalFault.BAND_ABOVE_HALF_RATE;
 import static org.footwell.measured.arrival.ArrivalFault.BAND_TOO_NARROW;
 import static org.footwell.measured.arrival.ArrivalFault.LOOPBACK_NOT_EXPECTED;
 
-import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Allowed;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Band;
 import org.footwell.measured.arrival.ArrivalTimesRequest.RecordedChannel;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Take;

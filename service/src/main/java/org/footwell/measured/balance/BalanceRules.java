@@ -1,8 +1,8 @@
 package org.footwell.measured.balance;
 
-import org.footwell.calculation.Allowed;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.measured.response.JudgedChannel;
 import org.footwell.measured.response.TakeRules;
 import org.footwell.parts.FrequencyFault;

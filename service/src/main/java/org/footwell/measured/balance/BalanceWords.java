@@ -1,6 +1,6 @@
 package org.footwell.measured.balance;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** Words in the sentences about balance. */
 enum BalanceWords implements Words {

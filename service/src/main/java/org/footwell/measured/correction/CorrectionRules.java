@@ -3,9 +3,9 @@ package org.footwell.measured.correction;
 import static org.footwell.measured.correction.CorrectionFault.CORRECTION_RANGE_EMPTY;
 
 import java.util.stream.IntStream;
-import org.footwell.calculation.Allowed;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.measured.response.JudgedChannel;
 import org.footwell.measured.response.TakeRules;
 

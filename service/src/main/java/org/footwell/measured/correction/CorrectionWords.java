@@ -1,6 +1,6 @@
 package org.footwell.measured.correction;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** Words in the sentences about correction. */
 enum CorrectionWords implements Words {

@@ -11,9 +11,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.footwell.calculation.Allowed;
-import org.footwell.calculation.Given;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Given;
 import org.footwell.recording.Recording;
 import org.footwell.recording.RecordingRules;
 

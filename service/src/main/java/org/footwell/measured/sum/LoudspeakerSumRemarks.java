@@ -11,9 +11,9 @@ import static org.footwell.measured.sum.LoudspeakerSumFinding.POSITIONS_SUM_DIFF
 import static org.footwell.measured.sum.LoudspeakerSumFinding.SUM_NEAR_NOISE;
 
 import java.util.List;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Remark;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.measured.sum.LoudspeakerSumResult.Position;
 
 /** What is remarked on. Thresholds are common practice without a source. */

@@ -1,6 +1,6 @@
 package org.footwell.parts.plan;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** What an id is looked for among. */
 enum OutputsOf implements Words {

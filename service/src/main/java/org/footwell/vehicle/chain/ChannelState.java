@@ -7,7 +7,7 @@ package org.footwell.vehicle.chain;
  *     flat and without trim
  * @param trimDb 0 or less
  * @param polarity 1 or −1, as wired and as set together
- * @param delayMs
+ * @param delayMs by which it waits, the delay it has already included
  */
 public record ChannelState(double sourceV, double trimDb, int polarity, double delayMs) {
 

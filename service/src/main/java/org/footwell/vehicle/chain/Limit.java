@@ -1,6 +1,6 @@
 package org.footwell.vehicle.chain;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** What ends the level of a channel. */
 public enum Limit implements Words {

@@ -1,6 +1,6 @@
 package org.footwell.vehicle.chain;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** When the amplifiers play. */
 public enum Situation implements Words {

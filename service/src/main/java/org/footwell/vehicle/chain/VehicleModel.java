@@ -1,6 +1,7 @@
 package org.footwell.vehicle.chain;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -89,7 +90,7 @@ public final class VehicleModel {
    */
   public record Levelled(
       List<PlayedChannel.Allowed> gains,
-      double[] advisedTrimDb,
+      List<Double> advisedTrimDb,
       List<ChannelState> states,
       Operation cruising) {}
 
@@ -109,7 +110,7 @@ public final class VehicleModel {
       double[] trims = trims(gains);
       List<ChannelState> states = trimmed(gains, trims);
       Operation operation = operation(Situation.CRUISING, states, volts);
-      found = new Levelled(gains, trims, states, operation);
+      found = new Levelled(gains, Arrays.stream(trims).boxed().toList(), states, operation);
       if (!operation.works()) {
         return found;
       }

@@ -5,8 +5,8 @@ import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import java.io.IOException;
 import java.io.InputStream;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.Row;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.web.request.ProblemWords;
 
 /** The rows of a CSV, empty lines left out. */

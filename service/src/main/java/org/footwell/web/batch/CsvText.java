@@ -5,8 +5,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.footwell.calculation.CsvCell;
-import org.footwell.calculation.Names;
 import org.footwell.calculation.Row;
+import org.footwell.calculation.text.Names;
 
 /**
  * Writes CSV, with no cell that a spreadsheet would take for a formula: a cell stands in quotes only where it must, a row ends with a line feed. A library

@@ -10,7 +10,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Future;
-import org.footwell.calculation.Reader;
+import org.footwell.calculation.text.Reader;
 
 /**
  * Pieces of a batch answered on all cores and written in order. Reading and writing stay with the

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.footwell.calculation.Fault;
-import org.footwell.calculation.Phrase;
-import org.footwell.calculation.Reader;
+import org.footwell.calculation.text.Phrase;
+import org.footwell.calculation.text.Reader;
 import org.footwell.web.request.Problem;
 import org.footwell.web.request.WebWords;
 

@@ -7,7 +7,7 @@ import java.io.UncheckedIOException;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import org.footwell.calculation.Texts;
+import org.footwell.calculation.text.Texts;
 import org.footwell.web.request.EntityTag;
 import org.footwell.web.request.Exchange;
 import org.footwell.web.request.Format;

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.cfg.MapperConfig;
 import com.fasterxml.jackson.databind.introspect.AnnotatedClass;
 import com.fasterxml.jackson.databind.introspect.JacksonAnnotationIntrospector;
 import java.util.Arrays;
-import org.footwell.calculation.Names;
+import org.footwell.calculation.text.Names;
 
 /** Constants of enums become JSON names by the one rule of the house, in answers and contract. */
 public class DeclaredConstants extends JacksonAnnotationIntrospector {

@@ -18,9 +18,9 @@ import org.footwell.calculation.Brief;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Engine;
-import org.footwell.calculation.Phrase;
-import org.footwell.calculation.Reader;
 import org.footwell.calculation.Shape;
+import org.footwell.calculation.text.Phrase;
+import org.footwell.calculation.text.Reader;
 
 /** A calculation with everything prepared that a request to it needs. */
 public final class Endpoint<Q extends Record, R extends Record> {

@@ -8,8 +8,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Engine;
-import org.footwell.calculation.Names;
-import org.footwell.calculation.Phrase;
+import org.footwell.calculation.text.Names;
+import org.footwell.calculation.text.Phrase;
 
 /** All calculations by their id, each prepared when it is first asked for. */
 public final class Endpoints {

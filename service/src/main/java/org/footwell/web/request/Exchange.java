@@ -17,7 +17,7 @@ import org.eclipse.jetty.http.HttpField;
 import org.eclipse.jetty.io.Content;
 import org.eclipse.jetty.io.EndPoint;
 import org.eclipse.jetty.server.Request;
-import org.footwell.calculation.Phrase;
+import org.footwell.calculation.text.Phrase;
 
 /** Reading bodies within their limit and writing answers straight, with their length. */
 public final class Exchange {

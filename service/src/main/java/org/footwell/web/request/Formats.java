@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.footwell.calculation.Card;
-import org.footwell.calculation.Phrase;
 import org.footwell.calculation.View;
+import org.footwell.calculation.text.Phrase;
 
 /** The formats the answers of a calculation can be given in: the usual ones and its views. */
 public final class Formats<Q extends Record, R extends Record> {

@@ -16,7 +16,7 @@ import com.fasterxml.jackson.databind.cfg.CoercionInputShape;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.type.LogicalType;
-import org.footwell.calculation.Names;
+import org.footwell.calculation.text.Names;
 
 /** How JSON is read and written: strictly, and with one mapper for all. */
 public final class Json {

@@ -4,7 +4,7 @@ import io.javalin.http.Context;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.BiConsumer;
-import org.footwell.calculation.Reader;
+import org.footwell.calculation.text.Reader;
 
 /** The languages answers are given in, and which of them a caller reads. */
 public final class Languages {

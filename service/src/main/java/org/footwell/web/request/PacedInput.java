@@ -1,7 +1,7 @@
 package org.footwell.web.request;
 
 import java.io.InputStream;
-import org.footwell.calculation.Phrase;
+import org.footwell.calculation.text.Phrase;
 
 /** A body that ends with a problem where it comes too slowly. */
 final class PacedInput extends CountedInput {

@@ -6,9 +6,9 @@ import jakarta.validation.constraints.NotNull;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.footwell.calculation.Fault;
-import org.footwell.calculation.Phrase;
-import org.footwell.calculation.Reader;
-import org.footwell.calculation.Texts;
+import org.footwell.calculation.text.Phrase;
+import org.footwell.calculation.text.Reader;
+import org.footwell.calculation.text.Texts;
 
 /** A problem answer by RFC 9457, with every fault of the request. */
 @JsonInclude(JsonInclude.Include.NON_NULL)

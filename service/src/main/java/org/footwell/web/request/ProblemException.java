@@ -2,8 +2,8 @@ package org.footwell.web.request;
 
 import java.util.List;
 import org.footwell.calculation.Faults;
-import org.footwell.calculation.Phrase;
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Phrase;
+import org.footwell.calculation.text.Words;
 
 /** Ends the handling of a request with a problem answer, in words that a translation has too. */
 public final class ProblemException extends RuntimeException {

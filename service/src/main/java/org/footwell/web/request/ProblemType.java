@@ -1,6 +1,6 @@
 package org.footwell.web.request;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** Every kind of problem answer, with its status; its title and what to do are words. */
 public enum ProblemType implements Words {

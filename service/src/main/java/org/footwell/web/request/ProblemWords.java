@@ -1,6 +1,6 @@
 package org.footwell.web.request;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** What a problem answer says happened, where that is no fault of a field. */
 public enum ProblemWords implements Words {

@@ -9,9 +9,9 @@ import org.eclipse.jetty.http.HttpException;
 import org.footwell.calculation.DeadlinePassed;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Faults;
-import org.footwell.calculation.Phrase;
-import org.footwell.calculation.Reader;
 import org.footwell.calculation.Refused;
+import org.footwell.calculation.text.Phrase;
+import org.footwell.calculation.text.Reader;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 

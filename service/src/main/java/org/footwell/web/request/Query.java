@@ -8,11 +8,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
-import org.footwell.calculation.Allowed;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Faults;
-import org.footwell.calculation.Names;
-import org.footwell.calculation.Phrase;
+import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Names;
+import org.footwell.calculation.text.Phrase;
 
 /** The query of an address, read strictly: no parameter is overlooked and none is guessed. */
 public final class Query {

@@ -20,19 +20,19 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.calculation.AllDigits;
-import org.footwell.calculation.Allowed;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.CsvCell;
 import org.footwell.calculation.Faults;
 import org.footwell.calculation.Finding;
-import org.footwell.calculation.Names;
-import org.footwell.calculation.Phrase;
-import org.footwell.calculation.Reader;
 import org.footwell.calculation.Shape;
 import org.footwell.calculation.Shown;
-import org.footwell.calculation.Texts;
 import org.footwell.calculation.View;
+import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Names;
+import org.footwell.calculation.text.Phrase;
+import org.footwell.calculation.text.Reader;
+import org.footwell.calculation.text.Texts;
 
 /** Answers in other forms than JSON: a single value, text, CSV, XML. Nothing is computed here. */
 public final class Rendering {

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
-import org.footwell.calculation.Texts;
+import org.footwell.calculation.text.Texts;
 
 /** An answer as plain text for people: verdict, figures and tables, then what explains them. */
 final class TextPage {

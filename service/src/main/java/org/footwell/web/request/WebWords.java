@@ -1,6 +1,6 @@
 package org.footwell.web.request;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** Words in the sentences about addresses, headers and tables. */
 public enum WebWords implements Words {

@@ -10,7 +10,7 @@ import java.util.Map;
 import org.eclipse.jetty.http.HttpFields;
 import org.eclipse.jetty.http.MultiPart;
 import org.eclipse.jetty.io.Content;
-import org.footwell.calculation.Phrase;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.recording.RecordingRules;
 import org.footwell.recording.WavReader;
 import org.footwell.web.request.ProblemException;

@@ -5,7 +5,7 @@ import java.util.Set;
 import java.util.concurrent.Semaphore;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
-import org.footwell.calculation.Phrase;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.recording.RecordingRules;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;

@@ -14,7 +14,7 @@ import org.footwell.acoustic.enclosure.lowend.BoxPoint.Limit;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Step;
-import org.footwell.calculation.Texts;
+import org.footwell.calculation.text.Texts;
 import org.footwell.parts.BoxBuilder;
 import org.footwell.parts.Cabin.TransferPoint;
 import org.footwell.parts.CabinBuilder;

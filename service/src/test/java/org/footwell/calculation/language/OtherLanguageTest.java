@@ -18,12 +18,12 @@ import org.footwell.calculation.Engine;
 import org.footwell.calculation.FaultCode;
 import org.footwell.calculation.Finding;
 import org.footwell.calculation.FindingCode;
-import org.footwell.calculation.Phrase;
-import org.footwell.calculation.Reader;
 import org.footwell.calculation.Refused;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Verdict;
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Phrase;
+import org.footwell.calculation.text.Reader;
+import org.footwell.calculation.text.Words;
 import org.junit.jupiter.api.Test;
 
 /** A second language is a second text file, and nothing else: shown with one made up for tests. */

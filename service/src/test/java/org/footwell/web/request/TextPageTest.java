@@ -10,8 +10,8 @@ import org.footwell.acoustic.filters.CrossoverFilters;
 import org.footwell.acoustic.filters.CrossoverFiltersRequest;
 import org.footwell.acoustic.filters.CrossoverFiltersResult;
 import org.footwell.calculation.Engine;
-import org.footwell.calculation.Reader;
-import org.footwell.calculation.Texts;
+import org.footwell.calculation.text.Reader;
+import org.footwell.calculation.text.Texts;
 import org.footwell.signal.Biquad;
 import org.junit.jupiter.api.Test;
 

@@ -12,10 +12,10 @@ import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.FindingCode;
-import org.footwell.calculation.Reader;
-import org.footwell.calculation.Reader.Units;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Shown;
+import org.footwell.calculation.text.Reader;
+import org.footwell.calculation.text.Reader.Units;
 import org.junit.jupiter.api.Test;
 
 class ViewTest {

@@ -1,6 +1,6 @@
 package org.footwell.fitting.comparison.sides;
 
-import org.footwell.calculation.Words;
+import org.footwell.calculation.text.Words;
 
 /** What holds the largest clean level. */
 public enum LevelLimit implements Words {

@@ -1,4 +1,4 @@
-package org.footwell.calculation;
+package org.footwell.calculation.text;
 
 import java.util.ArrayList;
 import java.util.List;

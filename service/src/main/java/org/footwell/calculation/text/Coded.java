@@ -1,4 +1,4 @@
-package org.footwell.calculation;
+package org.footwell.calculation.text;
 
 /**
  * Something with a stable code whose sentence lives in the {@code texts.properties} beside it, so

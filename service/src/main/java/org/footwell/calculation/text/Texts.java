@@ -1,4 +1,4 @@
-package org.footwell.calculation;
+package org.footwell.calculation.text;
 
 import java.math.BigDecimal;
 import java.math.MathContext;

@@ -1,7 +1,7 @@
-package org.footwell.calculation;
+package org.footwell.calculation.text;
 
 /** What form a value has, in words that follow "must be". */
-enum Form implements Words {
+public enum Form implements Words {
   NUMBER,
   WHOLE_NUMBER,
   FROM_TO,

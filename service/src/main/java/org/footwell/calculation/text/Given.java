@@ -1,4 +1,4 @@
-package org.footwell.calculation;
+package org.footwell.calculation.text;
 
 /** What was given, where that is no single value. */
 public enum Given implements Words {

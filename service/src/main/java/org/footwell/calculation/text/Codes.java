@@ -1,4 +1,4 @@
-package org.footwell.calculation;
+package org.footwell.calculation.text;
 
 import java.util.Locale;
 import java.util.Map;

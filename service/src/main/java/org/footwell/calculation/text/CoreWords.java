@@ -1,7 +1,7 @@
-package org.footwell.calculation;
+package org.footwell.calculation.text;
 
 /** Words in sentences of the core. */
-enum CoreWords implements Words {
+public enum CoreWords implements Words {
   THE_REQUEST,
   DID_YOU_MEAN,
   BY_FORMULA,

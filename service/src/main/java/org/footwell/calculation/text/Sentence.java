@@ -1,4 +1,4 @@
-package org.footwell.calculation;
+package org.footwell.calculation.text;
 
 import java.util.List;
 import java.util.stream.Stream;

@@ -1,4 +1,4 @@
-package org.footwell.calculation;
+package org.footwell.calculation.text;
 
 /**
  * Words that stand within sentences, as constants of an enum: those of {@code HeldBy.POWER} are
