@@ -175,7 +175,7 @@ final class ChannelRemarks {
         PlannedChannel one = plan.channels().get(a);
         PlannedChannel other = plan.channels().get(b);
         if (one.role() == other.role()
-            && isPair(a, b)
+            && index.isPair(a, b)
             && modelled.states().get(a).polarity() != modelled.states().get(b).polarity()) {
           run.find(PlanFinding.OPPOSITE_POLARITY)
               .at(List.of("/channels/" + a, "/channels/" + b))
@@ -184,21 +184,6 @@ final class ChannelRemarks {
         }
       }
     }
-  }
-
-  /** Whether two channels play the same parts on the two sides. */
-  private boolean isPair(int a, int b) {
-    return index.driversOf(a).stream()
-            .map(index::partOf)
-            .toList()
-            .equals(index.driversOf(b).stream().map(index::partOf).toList())
-        && side(a) * side(b) < 0;
-  }
-
-  private double side(int channel) {
-    return index.driversOf(channel).stream()
-        .mapToDouble(driver -> plan.drivers().get(driver).position().yM())
-        .sum();
   }
 
   private void unused() {

@@ -2,7 +2,11 @@ package org.footwell.vehicle;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.footwell.acoustic.alignment.PhaseMatch;
@@ -15,6 +19,7 @@ import org.footwell.acoustic.crossover.CrossoverWay;
 import org.footwell.acoustic.crossover.CrossoverWayBuilder;
 import org.footwell.calculation.Rebase;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Words;
 import org.footwell.parts.Crossover;
 import org.footwell.parts.Driver;
 import org.footwell.parts.Filter;
@@ -46,6 +51,8 @@ final class CrossoverReview {
   private final PlanIndex index;
   private final VehiclePlan plan;
   private final Run run;
+  private final Map<Outside, List<Integer>> outside = new LinkedHashMap<>();
+  private final Map<Outside, Double> limits = new HashMap<>();
 
   CrossoverReview(Modelled modelled, Run run) {
     this.modelled = modelled;
@@ -62,6 +69,7 @@ final class CrossoverReview {
       lines.add(line(i));
       remarkFilters(plan.crossovers().get(i));
     }
+    remarkOutside();
     return lines;
   }
 
@@ -71,7 +79,7 @@ final class CrossoverReview {
     window.ifPresent(found -> judge(i, crossover, found));
     Optional<Alignment.Matched> matched =
         modelled.alignment().matched().stream()
-            .filter(one -> one.crossing().crossovers().contains(i))
+            .filter(one -> one.crossing().ups().stream().anyMatch(up -> up.crossover() == i))
             .findFirst();
     boolean turned =
         matched.isPresent() && modelled.alignment().turn(index.channel(crossover.lower())) < 0;
@@ -98,7 +106,7 @@ final class CrossoverReview {
       boolean turned = modelled.alignment().turn(lower) < 0;
       PhaseMatch.Setting setting = turned ? matched.match().inverted() : matched.match().asGiven();
       List<String> at =
-          matched.crossing().crossovers().stream().map(i -> "/crossovers/" + i).toList();
+          matched.crossing().ups().stream().map(up -> "/crossovers/" + up.crossover()).toList();
       String name = plan.channels().get(lower).id();
       if (turned) {
         run.find(PlanFinding.POLARITY_TO_TURN)
@@ -116,7 +124,7 @@ final class CrossoverReview {
             .value(-setting.lossDb())
             .limit(-CANCELS_DB)
             .own("name", name)
-            .with("frequency", matched.crossing().frequencyHz());
+            .with("frequency", matched.crossing().highestHz());
       }
     }
   }
@@ -186,18 +194,41 @@ final class CrossoverReview {
         : WayRole.FULL_RANGE;
   }
 
+  /** What is alike for several crossovers is said once. */
+  private record Outside(boolean tooLow, double hz, String limit, Enum<?> reason) {}
+
   private void judge(int i, Crossover crossover, PlannedCrossover window) {
     double frequency = crossover.frequencyHz();
     Double lowest = window.lowestHz();
     boolean tooLow = lowest != null && frequency < lowest;
     if (tooLow || frequency > window.highestHz()) {
-      run.find(tooLow ? PlanFinding.CROSSOVER_TOO_LOW : PlanFinding.CROSSOVER_TOO_HIGH)
-          .at("/crossovers/" + i + "/frequency_hz")
-          .value(frequency)
-          .limit(tooLow ? lowest : window.highestHz())
-          .own("channel", tooLow ? crossover.upper() : crossover.lower())
-          .with("reason", tooLow ? window.lowestReason() : window.highestReason());
+      double limit = tooLow ? lowest : window.highestHz();
+      Outside found =
+          new Outside(
+              tooLow,
+              frequency,
+              String.format(Locale.ROOT, "%.3g", limit),
+              tooLow ? window.lowestReason() : window.highestReason());
+      outside.computeIfAbsent(found, any -> new ArrayList<>()).add(i);
+      limits.putIfAbsent(found, limit);
     }
+  }
+
+  private void remarkOutside() {
+    outside.forEach(
+        (found, which) ->
+            run.find(
+                    found.tooLow() ? PlanFinding.CROSSOVER_TOO_LOW : PlanFinding.CROSSOVER_TOO_HIGH)
+                .at(which.stream().map(i -> "/crossovers/" + i + "/frequency_hz").toList())
+                .value(found.hz())
+                .limit(limits.get(found))
+                .own("names", which.stream().map(i -> name(found, i)).distinct().toList())
+                .with("reason", (Words) found.reason()));
+  }
+
+  private String name(Outside found, int i) {
+    Crossover crossover = plan.crossovers().get(i);
+    return found.tooLow() ? crossover.upper() : crossover.lower();
   }
 
   /** Holds the filters of both channels against the crossover they are said to make. */

@@ -24,6 +24,9 @@ final class DriverReview {
 
   private static final double WORTH_A_WORD_DB = 0.1;
 
+  /** Test tones and sustained bass begin here, Hz. */
+  private static final double FROM_HZ = 20;
+
   private final Modelled modelled;
   private final PlanIndex index;
   private final VehiclePlan plan;
@@ -125,12 +128,14 @@ final class DriverReview {
     for (int k = 0; k < chain.grid().size(); k++) {
       double f = chain.grid().hz(k);
       double mm = channel.drive().sineMm(d, k) * volts;
-      if (f < 20) {
+      if (f < FROM_HZ) {
         continue;
       }
       most = Math.max(most, mm);
+      boolean first = k == 0 || chain.grid().hz(k - 1) < FROM_HZ;
       if (mm > xmaxMm * 1.005) {
-        from = from == null ? (Double) f : from;
+        // The lowest place of the grid stands for the lower end of what is looked at.
+        from = from == null ? (Double) (first ? FROM_HZ : f) : from;
         to = f;
       }
     }

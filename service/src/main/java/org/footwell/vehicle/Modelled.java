@@ -129,10 +129,10 @@ record Modelled(
     return levelled.advisedTrimDb().get(channel);
   }
 
-  /** A delay on the steps of the processor, ms; as it is without one. */
+  /** A delay on the steps of the processor, ms; without one nothing can be delayed. */
   static double stepped(double ms, Processor processor) {
     if (processor == null) {
-      return ms;
+      return 0;
     }
     double step = 1000 * processor.stepSamples() / processor.rateHz();
     return Math.round(ms / step) * step;

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.parts.Driver;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.PlannedAmplifier;
@@ -48,7 +49,8 @@ final class NotJudgedList {
     }
     List<NotJudged> list = new ArrayList<>();
     missing.forEach((what, fields) -> list.add(new NotJudged(what, fields)));
-    run.find(PlanFinding.NOT_JUDGED).with("count", list.size());
+    run.find(PlanFinding.NOT_JUDGED)
+        .with("what", missing.keySet().stream().map(Phrase::of).toList());
     return list;
   }
 

@@ -156,7 +156,8 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
     for (int c = 0; c < plan.channels().size(); c++) {
       double arrival =
           modelled.model().channels().get(c).chain().flightMs(s)
-              + modelled.states().get(c).delayMs();
+              + modelled.states().get(c).delayMs()
+              - modelled.model().wanted().get(c).delayMs();
       first = Math.min(first, arrival);
       last = Math.max(last, arrival);
     }

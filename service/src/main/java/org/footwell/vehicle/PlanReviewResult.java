@@ -150,7 +150,7 @@ public record PlanReviewResult(
       @Schema(description = "Where the channels play") ChannelRole role,
       @Schema(description = "Level of the group at the main seat, as a sum of powers, dB SPL")
           double levelDbSpl,
-      @Schema(description = "Loudest less quietest channel of the group, dB") double spreadDb) {}
+      @Schema(description = "Most that left and right of the group differ, dB") double spreadDb) {}
 
   /** One seat. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -159,7 +159,11 @@ public record PlanReviewResult(
       @Schema(description = "Level of all channels together there, dB SPL") Double levelDbSpl,
       @Schema(description = "The same A-weighted, dBA") Double levelDba,
       @Schema(description = "Level in each third octave, dB SPL") List<Double> bandsDbSpl,
-      @Schema(description = "Largest less smallest arrival left, ms") double spreadMs) {}
+      @Schema(
+              description =
+                  "Largest less smallest arrival left, what roles are wanted to be later taken off,"
+                      + " ms")
+          double spreadMs) {}
 
   /** The supply in one situation. */
   @JsonInclude(JsonInclude.Include.NON_NULL)

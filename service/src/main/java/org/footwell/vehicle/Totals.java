@@ -55,8 +55,7 @@ final class Totals {
     List<RoleLine> lines = new ArrayList<>();
     levels.forEach(
         (role, all) -> {
-          double most = all.stream().mapToDouble(d -> d).max().orElseThrow();
-          double spread = most - all.stream().mapToDouble(d -> d).min().orElseThrow();
+          double spread = pairSpread(role, channels);
           if (spread > ROLE_APART_DB) {
             run.find(PlanFinding.ROLE_UNEVEN)
                 .at("/channels")
@@ -68,6 +67,22 @@ final class Totals {
           lines.add(new RoleLine(role, Decibels.ofPower(sum), spread));
         });
     return lines;
+  }
+
+  /** Most that left and right differ in level, dB: channels of one role that play the same parts. */
+  private double pairSpread(ChannelRole role, List<ChannelLine> channels) {
+    double most = 0;
+    for (int a = 0; a < channels.size(); a++) {
+      for (int b = a + 1; b < channels.size(); b++) {
+        Double one = channels.get(a).levelDbSpl();
+        Double other = channels.get(b).levelDbSpl();
+        boolean pair = channels.get(a).role() == role && index.isPair(a, b);
+        if (pair && one != null && other != null) {
+          most = Math.max(most, Math.abs(one - other));
+        }
+      }
+    }
+    return most;
   }
 
   /** What the bass stands above the front, dB; null where one of them is missing. */
@@ -121,11 +136,13 @@ final class Totals {
   /** What must not come loose in a crash. */
   private void remarkHeavyParts() {
     List<String> heavy =
-        Stream.concat(
+        Stream.of(
                 partsIn().distinct().filter(part -> isHeavy(part.driver().massG())).map(Part::id),
                 plan.amplifiers().stream()
                     .filter(amplifier -> isHeavy(amplifier.massG()))
-                    .map(PlannedAmplifier::id))
+                    .map(PlannedAmplifier::id),
+                plan.extras().stream().filter(extra -> isHeavy(extra.massG())).map(Extra::name))
+            .flatMap(names -> names)
             .toList();
     if (!heavy.isEmpty()) {
       run.find(PlanFinding.HEAVY_PARTS)

@@ -133,26 +133,17 @@ final class WantedReader {
     return signal.terminals() == Terminals.OPEN ? 1 : chain.output().openOverLoaded();
   }
 
-  /** Where channels meet: a lower one with all its uppers at one frequency. */
+  /** Where channels meet: each lower one with all its uppers. */
   List<Crossing> crossings() {
-    Map<List<Object>, List<Integer>> together = new LinkedHashMap<>();
+    Map<Integer, List<Crossing.Up>> byLower = new LinkedHashMap<>();
     for (int i = 0; i < plan.crossovers().size(); i++) {
       Crossover one = plan.crossovers().get(i);
-      together
-          .computeIfAbsent(List.of(one.lower(), one.frequencyHz()), key -> new ArrayList<>())
-          .add(i);
+      byLower
+          .computeIfAbsent(index.channel(one.lower()), lower -> new ArrayList<>())
+          .add(new Crossing.Up(index.channel(one.upper()), one.frequencyHz(), i));
     }
-    List<Crossing> crossings = new ArrayList<>();
-    together.forEach(
-        (key, which) ->
-            crossings.add(
-                new Crossing(
-                    index.channel((String) key.get(0)),
-                    which.stream()
-                        .map(i -> index.channel(plan.crossovers().get(i).upper()))
-                        .toList(),
-                    (Double) key.get(1),
-                    which)));
-    return crossings;
+    return byLower.entrySet().stream()
+        .map(entry -> new Crossing(entry.getKey(), entry.getValue()))
+        .toList();
   }
 }

@@ -106,6 +106,22 @@ public final class PlanIndex {
     return id == null ? -1 : factoryParts.get(id);
   }
 
+  /** Whether two channels of one role play the same parts on the two sides of the vehicle. */
+  public boolean isPair(int one, int other) {
+    return plan.channels().get(one).role() == plan.channels().get(other).role()
+        && driversOf(one).stream()
+            .map(this::partOf)
+            .toList()
+            .equals(driversOf(other).stream().map(this::partOf).toList())
+        && side(one) * side(other) < 0;
+  }
+
+  private double side(int channel) {
+    return driversOf(channel).stream()
+        .mapToDouble(driver -> plan.drivers().get(driver).position().yM())
+        .sum();
+  }
+
   /** Index of the amplifier of a channel. */
   public int amplifierOf(int channel) {
     return amplifiers.get(plan.channels().get(channel).amplifier());

@@ -2,7 +2,10 @@ package org.footwell.vehicle.chain;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.DoubleFunction;
 import org.footwell.acoustic.alignment.Meeting;
 import org.footwell.acoustic.alignment.PhaseMatch;
@@ -16,7 +19,6 @@ public final class Alignment {
 
   private final VehicleModel model;
   private final List<Crossing> crossings;
-  private final double incoherentAboveHz;
   private final double[] flightMs;
   private final double[] delayMs;
   private final int[] turn;
@@ -42,9 +44,10 @@ public final class Alignment {
     this.model = model;
     this.crossings =
         crossings.stream()
-            .sorted((a, b) -> Double.compare(b.frequencyHz(), a.frequencyHz()))
+            .map(crossing -> crossing.upTo(incoherentAboveHz))
+            .filter(crossing -> !crossing.ups().isEmpty())
+            .sorted(Comparator.comparing(Crossing::highestHz).reversed())
             .toList();
-    this.incoherentAboveHz = incoherentAboveHz;
     int count = model.channels().size();
     flightMs = new double[count];
     delayMs = new double[count];
@@ -69,30 +72,37 @@ public final class Alignment {
   }
 
   private void match(Crossing crossing, List<ChannelState> states) {
-    if (crossing.frequencyHz() > incoherentAboveHz
-        || !model.channels().get(crossing.lower()).chain().heard()
-        || !crossing.uppers().stream().allMatch(u -> model.channels().get(u).chain().heard())) {
+    int lower = crossing.lower();
+    if (!heard(lower) || !crossing.ups().stream().allMatch(up -> heard(up.upper()))) {
       return;
     }
-    List<DoubleFunction<Phasor>> uppers = new ArrayList<>();
-    boolean pass = true;
-    for (int upper : crossing.uppers()) {
-      uppers.add(response(upper, states.get(upper)));
-      pass &= model.channels().get(upper).chain().highPassed();
-    }
-    PhaseMatch match =
-        PhaseMatch.of(
-            List.of(
+    Map<Double, List<Crossing.Up>> byHz = new TreeMap<>();
+    crossing
+        .ups()
+        .forEach(up -> byHz.computeIfAbsent(up.frequencyHz(), hz -> new ArrayList<>()).add(up));
+    List<Meeting> meetings = new ArrayList<>();
+    byHz.forEach(
+        (hz, ups) ->
+            meetings.add(
                 new Meeting(
-                    response(crossing.lower(), states.get(crossing.lower())),
-                    uppers,
-                    crossing.frequencyHz(),
-                    pass)));
+                    response(lower, states.get(lower)),
+                    ups.stream().map(up -> response(up.upper(), states.get(up.upper()))).toList(),
+                    hz,
+                    ups.stream().allMatch(up -> highPassed(up.upper())))));
+    PhaseMatch match = PhaseMatch.of(meetings);
     boolean turned =
         match.inversionAdvised() && model.wanted().get(crossing.lower()).setPolarity() == null;
     delayMs[crossing.lower()] += (turned ? match.inverted() : match.asGiven()).delayMs();
     turn[crossing.lower()] = turned ? -1 : 1;
     matched.add(new Matched(crossing, match));
+  }
+
+  private boolean heard(int channel) {
+    return model.channels().get(channel).chain().heard();
+  }
+
+  private boolean highPassed(int channel) {
+    return model.channels().get(channel).chain().highPassed();
   }
 
   private DoubleFunction<Phasor> response(int c, ChannelState state) {

@@ -3,11 +3,29 @@ package org.footwell.vehicle.chain;
 import java.util.List;
 
 /**
- * Where a lower channel hands over to one or more upper ones.
+ * Where a lower channel hands over to those above it: it has one delay for all of them.
  *
  * @param lower index of its channel
- * @param uppers indexes of theirs
- * @param crossovers indexes of the plan's crossovers it is made of
+ * @param ups those above it
  */
-public record Crossing(
-    int lower, List<Integer> uppers, double frequencyHz, List<Integer> crossovers) {}
+public record Crossing(int lower, List<Up> ups) {
+
+  /**
+   * One of them.
+   *
+   * @param upper index of the channel
+   * @param frequencyHz where they meet
+   * @param crossover index of the crossover in the plan
+   */
+  public record Up(int upper, double frequencyHz, int crossover) {}
+
+  /** The highest frequency at which it hands over, Hz. */
+  public double highestHz() {
+    return ups.stream().mapToDouble(Up::frequencyHz).max().orElseThrow();
+  }
+
+  /** Those that meet it below a frequency in Hz. */
+  Crossing upTo(double hz) {
+    return new Crossing(lower, ups.stream().filter(up -> up.frequencyHz() <= hz).toList());
+  }
+}
