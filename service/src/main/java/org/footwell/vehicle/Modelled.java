@@ -1,12 +1,15 @@
 package org.footwell.vehicle;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Processor;
+import org.footwell.parts.Seat;
 import org.footwell.parts.plan.PlanIndex;
+import org.footwell.parts.plan.Target;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.vehicle.chain.Alignment;
 import org.footwell.vehicle.chain.ChannelState;
@@ -69,7 +72,8 @@ record Modelled(
             plan.target().curve().curve(),
             field,
             reader.grid(),
-            plan.mainSeat());
+            plan.mainSeat(),
+            seatWeight(plan));
     run.checkDeadline();
     VehicleModel.Levelled levelled = model.levelled();
     Alignment alignment =
@@ -102,6 +106,18 @@ record Modelled(
         states,
         model.heard(states, levelled.cruising()),
         operations);
+  }
+
+  /** How much each seat counts: the main one alone, or all by their weights. */
+  private static double[] seatWeight(VehiclePlan plan) {
+    double[] weight = new double[plan.seats().size()];
+    if (plan.target().seats() == Target.Seats.MAIN) {
+      weight[plan.mainSeat()] = 1;
+      return weight;
+    }
+    double sum = plan.seats().stream().mapToDouble(Seat::weight).sum();
+    Arrays.setAll(weight, s -> plan.seats().get(s).weight() / sum);
+    return weight;
   }
 
   /** Refuses channels from which nothing comes even where nothing else draws. */

@@ -161,6 +161,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
       first = Math.min(first, arrival);
       last = Math.max(last, arrival);
     }
+    double loss = modelled.alignment().lossDb(s, modelled.states());
     List<Double> bands = new ArrayList<>();
     for (int b = 0; level != null && b < level.bandPower().length; b++) {
       bands.add(level.bandDbSpl(b));
@@ -170,7 +171,8 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
         level == null ? null : (Double) level.dbSpl(),
         level == null ? null : (Double) level.dba(),
         level == null ? null : bands,
-        last - first);
+        last - first,
+        Double.isNaN(loss) ? null : (Double) loss);
   }
 
   private static LargestLine largest(Modelled modelled) {

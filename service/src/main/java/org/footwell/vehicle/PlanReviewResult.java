@@ -163,7 +163,12 @@ public record PlanReviewResult(
               description =
                   "Largest less smallest arrival left, what roles are wanted to be later taken off,"
                       + " ms")
-          double spreadMs) {}
+          double spreadMs,
+      @Schema(
+              description =
+                  "Largest loss there at the crossovers of the bass against all in phase, dB; absent"
+                      + " without any")
+          Double crossoverLossDb) {}
 
   /** The supply in one situation. */
   @JsonInclude(JsonInclude.Include.NON_NULL)

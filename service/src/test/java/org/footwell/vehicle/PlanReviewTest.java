@@ -327,4 +327,24 @@ class PlanReviewTest {
     assertEquals(88 - predicted, sheet(answer.result(), "left").measured().levelOffDb(), 1e-9);
     assertEquals(3.3, sheet(answer.result(), "left").measured().expectedOhm(), 1e-12);
   }
+
+  @Test
+  void aCompromiseOfTheSeatsTakesFromTheMainSeatWhatItGivesToTheOther() {
+    PlanReviewResult own = PlanDraft.van().review().result();
+    PlanReviewResult all =
+        PlanDraft.van()
+            .with("/target", "{\"seats\":\"all\"}")
+            .with("/seats/0/weight", "1")
+            .review()
+            .result();
+    assertEquals(0, own.seats().get(0).spreadMs(), 0.021);
+    assertTrue(own.seats().get(1).spreadMs() > 1, own.seats().get(1).toString());
+    assertTrue(all.seats().get(0).spreadMs() > own.seats().get(0).spreadMs());
+    assertTrue(all.seats().get(1).spreadMs() < own.seats().get(1).spreadMs());
+    double worst =
+        Math.min(all.seats().get(0).crossoverLossDb(), all.seats().get(1).crossoverLossDb());
+    double ownWorst =
+        Math.min(own.seats().get(0).crossoverLossDb(), own.seats().get(1).crossoverLossDb());
+    assertTrue(worst >= ownWorst - 0.2, worst + " " + ownWorst);
+  }
 }

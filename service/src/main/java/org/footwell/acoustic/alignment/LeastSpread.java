@@ -17,7 +17,7 @@ import java.util.List;
  * quadratic programs, Mathematical Programming 27 (1983). Every constraint compares two unknowns, so
  * the active ones form trees, and the method's projections are sums over trees.
  */
-final class LeastSpread {
+public final class LeastSpread {
 
   /**
    * Weight of the square against the spreads: weights sum to 1 and the largest residual is scaled to
@@ -75,22 +75,22 @@ final class LeastSpread {
    * Delays in ms, the smallest 0.
    *
    * @param arrivalMs by channel and point
-   * @param layout gives the weights of the points, which sum to 1
+   * @param weight of the points, which sum to 1
    * @param atEveryMove is told of each move of the search, and may end it
    */
-  static double[] delaysMs(double[][] arrivalMs, Layout layout, Runnable atEveryMove) {
+  public static double[] delaysMs(double[][] arrivalMs, double[] weight, Runnable atEveryMove) {
     int channels = arrivalMs.length;
     double[] delay = new double[channels];
     double[][] residual = new double[channels][];
     for (int c = 0; c < channels; c++) {
-      double mean = layout.mean(arrivalMs[c]);
+      double mean = mean(arrivalMs[c], weight);
       delay[c] = -mean;
       residual[c] = Arrays.stream(arrivalMs[c]).map(arrival -> arrival - mean).toArray();
     }
     double scale =
         Arrays.stream(residual).flatMapToDouble(Arrays::stream).map(Math::abs).max().orElse(0);
     if (scale > 0) {
-      LeastSpread problem = new LeastSpread(residual, scale, layout.weight);
+      LeastSpread problem = new LeastSpread(residual, scale, weight);
       problem.solve(atEveryMove);
       for (int c = 0; c < channels; c++) {
         delay[c] += scale * problem.unknown[c];
@@ -98,6 +98,14 @@ final class LeastSpread {
     }
     double least = Arrays.stream(delay).min().orElse(0);
     return Arrays.stream(delay).map(d -> d - least).toArray();
+  }
+
+  private static double mean(double[] values, double[] weight) {
+    double sum = 0;
+    for (int p = 0; p < weight.length; p++) {
+      sum += weight[p] * values[p];
+    }
+    return sum;
   }
 
   private void solve(Runnable atEveryMove) {

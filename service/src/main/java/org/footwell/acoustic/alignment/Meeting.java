@@ -43,6 +43,11 @@ public record Meeting(
         .toList();
   }
 
+  /** The largest loss as it is, against all in phase, dB, 0 or less. */
+  public double lossDb() {
+    return judged().stream().mapToDouble(both -> both.lossDb(0)).min().orElse(0);
+  }
+
   private BothSides at(double frequencyHz) {
     Phasor above = new Phasor(0, 0);
     List<Double> moduli = new ArrayList<>();

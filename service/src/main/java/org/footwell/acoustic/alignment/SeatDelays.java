@@ -108,7 +108,7 @@ public final class SeatDelays implements Calculation<SeatDelaysRequest, SeatDela
     double[] flight =
         layout.points() == 1
             ? untilLast(arrivals, run)
-            : LeastSpread.delaysMs(arrivals, layout, run::checkDeadline);
+            : LeastSpread.delaysMs(arrivals, layout.weight, run::checkDeadline);
     BassMatches matches = new BassMatches(q, layout, later(arrivals, flight), run);
     new MatchRemarks(q, run).remark(matches);
     double[] moved = matches.movedMs();

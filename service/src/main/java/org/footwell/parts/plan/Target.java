@@ -29,10 +29,11 @@ public record Target(
   public enum Seats {
     /** The main seat alone. */
     MAIN,
-    /** All seats, each by its weight. */
-    WEIGHTED,
-    /** The seat that is worst off. */
-    WORST
+    /**
+     * All seats: arrivals and levels by their weights, crossovers of the bass so that the seat that is
+     * worst off loses least.
+     */
+    ALL
   }
 
   /** What is wanted of the channels of one role. */

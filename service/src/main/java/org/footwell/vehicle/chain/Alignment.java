@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.DoubleFunction;
+import org.footwell.acoustic.alignment.LeastSpread;
 import org.footwell.acoustic.alignment.Meeting;
 import org.footwell.acoustic.alignment.PhaseMatch;
 import org.footwell.physics.Phasor;
@@ -19,7 +20,7 @@ public final class Alignment {
 
   private final VehicleModel model;
   private final List<Crossing> crossings;
-  private final double[] flightMs;
+  private final double[] flightDelayMs;
   private final double[] delayMs;
   private final int[] turn;
   private final List<Matched> matched = new ArrayList<>();
@@ -49,26 +50,22 @@ public final class Alignment {
             .sorted(Comparator.comparing(Crossing::highestHz).reversed())
             .toList();
     int count = model.channels().size();
-    flightMs = new double[count];
-    delayMs = new double[count];
+    double[] weight = model.seatWeight();
+    double[][] arrivals = new double[count][weight.length];
+    for (int c = 0; c < count; c++) {
+      for (int s = 0; s < weight.length; s++) {
+        arrivals[c][s] =
+            model.channels().get(c).chain().flightMs(s) + model.wanted().get(c).chainDelayMs();
+      }
+    }
+    flightDelayMs = LeastSpread.delaysMs(arrivals, weight, () -> {});
+    delayMs = flightDelayMs.clone();
     turn = new int[count];
     Arrays.fill(turn, 1);
-    double last = 0;
-    for (int c = 0; c < count; c++) {
-      flightMs[c] = model.channels().get(c).chain().flightMs(model.mainSeat());
-      last = Math.max(last, arrival(c));
-    }
-    for (int c = 0; c < count; c++) {
-      delayMs[c] = last - arrival(c);
-    }
     for (Crossing crossing : this.crossings) {
       match(crossing, states);
     }
     settle();
-  }
-
-  private double arrival(int c) {
-    return flightMs[c] + model.wanted().get(c).chainDelayMs();
   }
 
   private void match(Crossing crossing, List<ChannelState> states) {
@@ -81,20 +78,27 @@ public final class Alignment {
         .ups()
         .forEach(up -> byHz.computeIfAbsent(up.frequencyHz(), hz -> new ArrayList<>()).add(up));
     List<Meeting> meetings = new ArrayList<>();
-    byHz.forEach(
-        (hz, ups) ->
-            meetings.add(
-                new Meeting(
-                    response(lower, states.get(lower)),
-                    ups.stream().map(up -> response(up.upper(), states.get(up.upper()))).toList(),
-                    hz,
-                    ups.stream().allMatch(up -> highPassed(up.upper())))));
+    for (int seat = 0; seat < model.seatWeight().length; seat++) {
+      if (model.seatWeight()[seat] > 0) {
+        int here = seat;
+        byHz.forEach((hz, ups) -> meetings.add(meeting(lower, ups, hz, states, here)));
+      }
+    }
     PhaseMatch match = PhaseMatch.of(meetings);
     boolean turned =
         match.inversionAdvised() && model.wanted().get(crossing.lower()).setPolarity() == null;
     delayMs[crossing.lower()] += (turned ? match.inverted() : match.asGiven()).delayMs();
     turn[crossing.lower()] = turned ? -1 : 1;
     matched.add(new Matched(crossing, match));
+  }
+
+  private Meeting meeting(
+      int lower, List<Crossing.Up> ups, double hz, List<ChannelState> states, int seat) {
+    return new Meeting(
+        response(lower, states.get(lower), seat),
+        ups.stream().map(up -> response(up.upper(), states.get(up.upper()), seat)).toList(),
+        hz,
+        ups.stream().allMatch(up -> highPassed(up.upper())));
   }
 
   private boolean heard(int channel) {
@@ -105,11 +109,11 @@ public final class Alignment {
     return model.channels().get(channel).chain().highPassed();
   }
 
-  private DoubleFunction<Phasor> response(int c, ChannelState state) {
+  private DoubleFunction<Phasor> response(int c, ChannelState state, int seat) {
     ChannelChain chain = model.channels().get(c).chain();
     double late = delayMs[c] + model.wanted().get(c).chainDelayMs();
     double size = state.trimmedV() * state.polarity() * turn[c];
-    return f -> chain.soundAt(model.mainSeat(), f).times(Phasor.ofPolar(size, -0.36 * f * late));
+    return f -> chain.soundAt(seat, f).times(Phasor.ofPolar(size, -0.36 * f * late));
   }
 
   /** Adds what roles want to be later, and makes the smallest delay 0. */
@@ -136,11 +140,39 @@ public final class Alignment {
 
   /** Delay by its flight time alone, the smallest being 0, ms. */
   public double flightDelayMs(int channel) {
-    double last = 0;
-    for (int c = 0; c < flightMs.length; c++) {
-      last = Math.max(last, arrival(c));
+    return flightDelayMs[channel];
+  }
+
+  /**
+   * Largest loss against all in phase at the crossings of the bass at a seat, dB, with channels as they
+   * are set; NaN where there is none.
+   */
+  public double lossDb(int seat, List<ChannelState> states) {
+    double most = Double.NaN;
+    for (Matched one : matched) {
+      for (Crossing.Up up : one.crossing().ups()) {
+        List<Crossing.Up> together =
+            one.crossing().ups().stream()
+                .filter(other -> other.frequencyHz() == up.frequencyHz())
+                .toList();
+        Meeting meeting =
+            new Meeting(
+                set(one.crossing().lower(), states, seat),
+                together.stream().map(other -> set(other.upper(), states, seat)).toList(),
+                up.frequencyHz(),
+                together.stream().allMatch(other -> highPassed(other.upper())));
+        double loss = meeting.lossDb();
+        most = Double.isNaN(most) ? loss : Math.min(most, loss);
+      }
     }
-    return last - arrival(channel);
+    return most;
+  }
+
+  private DoubleFunction<Phasor> set(int c, List<ChannelState> states, int seat) {
+    ChannelChain chain = model.channels().get(c).chain();
+    ChannelState state = states.get(c);
+    double size = state.trimmedV() * state.polarity();
+    return f -> chain.soundAt(seat, f).times(Phasor.ofPolar(size, -0.36 * f * state.delayMs()));
   }
 
   /** What was found at each crossing of the bass. */

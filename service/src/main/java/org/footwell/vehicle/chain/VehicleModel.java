@@ -23,8 +23,10 @@ public final class VehicleModel {
   private final double[] baseDb;
   private final SoundField field;
   private final int mainSeat;
+  private final double[] seatWeight;
 
   /**
+   * @param seatWeight how much each seat counts for delays and trims, 1 together
    * @param amplifiers by their index in the plan; null where nothing is known of what one draws
    * @param sources at least for {@link Situation#CRUISING}
    * @param targetDb wanted curve over frequency in Hz
@@ -37,13 +39,15 @@ public final class VehicleModel {
       DoubleUnaryOperator targetDb,
       SoundField field,
       Grid grid,
-      int mainSeat) {
+      int mainSeat,
+      double[] seatWeight) {
     this.channels = List.copyOf(channels);
     this.amplifiers = amplifiers;
     this.sources = new EnumMap<>(sources);
     this.wanted = List.copyOf(wanted);
     this.field = field;
     this.mainSeat = mainSeat;
+    this.seatWeight = seatWeight.clone();
     baseDb = new double[channels.size()];
     double[] bands = grid.bands();
     for (int c = 0; c < baseDb.length; c++) {
@@ -52,11 +56,25 @@ public final class VehicleModel {
       for (int b = own.fromBand(); b <= own.toBand(); b++) {
         sum +=
             channels.get(c).chain().heard()
-                ? field.transferDb(mainSeat, c, b) - targetDb.applyAsDouble(bands[b])
+                ? transferDb(c, b) - targetDb.applyAsDouble(bands[b])
                 : Double.NaN;
       }
       baseDb[c] = sum / (own.toBand() - own.fromBand() + 1) - own.levelDb();
     }
+  }
+
+  /** Level of a channel in a third octave over the seats that count, dB. */
+  private double transferDb(int channel, int band) {
+    double sum = 0;
+    for (int s = 0; s < seatWeight.length; s++) {
+      sum += seatWeight[s] == 0 ? 0 : seatWeight[s] * field.transferDb(s, channel, band);
+    }
+    return sum;
+  }
+
+  /** How much each seat counts for delays and trims; together 1. */
+  public double[] seatWeight() {
+    return seatWeight.clone();
   }
 
   public List<PlayedChannel> channels() {
