@@ -77,8 +77,7 @@ class WholeVehicleOutsideChecks extends OutsideChecks {
       case "level_db_spl", "sum_db_spl" -> level(vehicle, place).dbSpl();
       case "sum_dba" -> level(vehicle, place).dba();
       case "held_power_w", "coil_heat_w", "programme_mm" -> driver(vehicle, place, quantity);
-      case "crossover_loss_db" ->
-          vehicle.alignment().matched().get(0).match().asGiven().lossDb();
+      case "crossover_loss_db" -> vehicle.alignment().matched().get(0).match().asGiven().lossDb();
       case "flight_loss_db" ->
           vehicle.alignment().matched().get(0).match().asGiven().flightLossDb();
       default ->

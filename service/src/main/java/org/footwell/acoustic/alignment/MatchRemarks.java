@@ -7,9 +7,9 @@ import static org.footwell.acoustic.alignment.AlignmentFinding.INVERSION_ADVISED
 
 import java.util.HashSet;
 import java.util.Set;
-import org.footwell.parts.Crossover;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
 import org.footwell.calculation.Run;
+import org.footwell.parts.Crossover;
 
 /** What there is to say about how lower channels meet the upper ones, and about what is not known. */
 final class MatchRemarks {

@@ -99,8 +99,7 @@ public final class Alignment {
     ChannelChain chain = model.channels().get(c).chain();
     double late = delayMs[c] + model.wanted().get(c).chainDelayMs();
     double size = state.trimmedV() * state.polarity() * turn[c];
-    return f ->
-        chain.soundAt(model.mainSeat(), f).times(Phasor.ofPolar(size, -0.36 * f * late));
+    return f -> chain.soundAt(model.mainSeat(), f).times(Phasor.ofPolar(size, -0.36 * f * late));
   }
 
   /** Adds what roles want to be later, and makes the smallest delay 0. */
