@@ -14,7 +14,7 @@ import org.footwell.physics.ConstantPower;
  */
 public record PowerSource(double heldV, double leftA, double openV, double sourceOhm) {
 
-  private static final int MOST_TURNS = 2000;
+  private static final int MOST_TURNS = 100;
   private static final double CLOSE_V = 1e-12;
 
   /** A voltage that stays whatever is drawn. */
@@ -53,6 +53,14 @@ public record PowerSource(double heldV, double leftA, double openV, double sourc
       }
       return voltage <= 0 ? Double.NaN : ConstantPower.CURRENT.at(watts, voltage, loopOhm);
     }
+
+    /** What the current rises by with the voltage, S: negative for constant power. */
+    double slope(double voltage) {
+      double current = current(voltage);
+      return !Double.isNaN(atV) || watts == 0
+          ? current / voltage
+          : -current / (voltage - 2 * loopOhm * current);
+    }
   }
 
   /**
@@ -79,10 +87,18 @@ public record PowerSource(double heldV, double leftA, double openV, double sourc
         return at(heldV, loads, true);
       }
     }
+    // What is lacking at a voltage is a convex function of it, so that Newton's steps come down
+    // from
+    // the open voltage to the highest place where nothing is, or past all of them if there is none.
     double voltage = openV;
     for (int turn = 0; turn < MOST_TURNS; turn++) {
-      double next = openV - sourceOhm * total(loads, voltage);
-      if (Double.isNaN(next) || next <= 0) {
+      double lacking = voltage + sourceOhm * total(loads, voltage) - openV;
+      double slope = 1;
+      for (Load load : loads) {
+        slope += sourceOhm * load.slope(voltage);
+      }
+      double next = voltage - lacking / slope;
+      if (Double.isNaN(next) || slope <= 0 || next <= 0) {
         return null;
       }
       if (Math.abs(next - voltage) < CLOSE_V * openV) {
