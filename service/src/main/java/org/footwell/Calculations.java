@@ -17,6 +17,7 @@ import org.footwell.acoustic.level.SoundLevel;
 import org.footwell.acoustic.loudness.EqualLoudness;
 import org.footwell.acoustic.seats.SeatLevels;
 import org.footwell.calculation.Calculation;
+import org.footwell.calculation.Document;
 import org.footwell.electrical.amplifier.AmplifierRatings;
 import org.footwell.electrical.amplifier.RailMatch;
 import org.footwell.electrical.gain.GainChain;
@@ -40,6 +41,8 @@ import org.footwell.measured.balance.LevelAndBalance;
 import org.footwell.measured.correction.ResponseCorrection;
 import org.footwell.measured.sum.LoudspeakerSum;
 import org.footwell.vehicle.PlanReview;
+import org.footwell.vehicle.questions.PlanDocument;
+import org.footwell.vehicle.questions.PlanQuestions;
 
 /** Every calculation of the service, one line each; none is loaded before it is asked for. */
 public final class Calculations {
@@ -83,8 +86,12 @@ public final class Calculations {
     byId.put("signal-sum", () -> new SignalSum());
     byId.put("bass-rolloff", () -> new BassRolloff());
     byId.put("clip-point", () -> new ClipPoint());
+    byId.put("plan-questions", () -> new PlanQuestions(Calculations::all));
     return Collections.unmodifiableMap(byId);
   }
+
+  /** The document that many of them can be put to. */
+  public static final Document<?> PLAN = new PlanDocument();
 
   private Calculations() {}
 

@@ -12,7 +12,12 @@ public final class Main {
     Server server;
     try {
       server =
-          new Server(Calculations.BY_ID, Settings.from(System.getenv()), Version.NUMBER).start();
+          new Server(
+                  Calculations.BY_ID,
+                  Calculations.PLAN,
+                  Settings.from(System.getenv()),
+                  Version.NUMBER)
+              .start();
     } catch (IllegalArgumentException badSetting) {
       System.err.println(badSetting.getMessage());
       System.exit(2);

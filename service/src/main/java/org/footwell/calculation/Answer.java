@@ -6,6 +6,7 @@ import java.util.List;
 /**
  * What every calculation answers with.
  *
+ * @param request what was asked, where it was read from a document; otherwise null
  * @param result the numbers, unrounded
  * @param findings what a fitter should know, worst first
  * @param verdict the worst finding
@@ -14,4 +15,9 @@ import java.util.List;
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record Answer<R>(
-    R result, List<Finding> findings, Verdict verdict, List<String> safety, List<Step> workings) {}
+    Record request,
+    R result,
+    List<Finding> findings,
+    Verdict verdict,
+    List<String> safety,
+    List<Step> workings) {}

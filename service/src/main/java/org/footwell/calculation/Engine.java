@@ -36,9 +36,44 @@ public final class Engine {
     Card<Q, R> card = calculation.card();
     Run run = start(card, workings, within);
     R result = keepingTo(card, run, () -> run(calculation, request, run));
+    return told(card, run, null, result, reader);
+  }
+
+  /**
+   * Puts a calculation to a document: reads its request from it, and answers that. Findings and faults
+   * point into the document.
+   *
+   * @param about the place it is about, or empty for the document as a whole
+   * @throws Refused with everything that is missing or wrong in the document
+   */
+  public <D extends Record, Q extends Record, R extends Record> Answer<R> answer(
+      Calculation<Q, R> calculation,
+      Document<D> kind,
+      D document,
+      String about,
+      boolean workings,
+      Duration within,
+      Reader reader) {
+    Card<Q, R> card = calculation.card();
+    Run run = new Run(this, Shape.of(kind.type()), workings, System.nanoTime() + within.toNanos());
+    Shape.of(kind.type()).check(document, run.faults());
+    run.requireNoFaults();
+    Asked<Q> asked = kind.ask(calculation, document, about, run);
+    R result = keepingTo(card, run, () -> run(calculation, asked, run));
+    return told(card, run, asked.request(), result, reader);
+  }
+
+  private <Q extends Record, R extends Record> R run(
+      Calculation<Q, R> calculation, Asked<Q> asked, Run run) {
+    run.require(calculation, asked);
+    return run.call(calculation, asked.request(), asked.places()).orElseThrow(run::refused);
+  }
+
+  private <Q extends Record, R extends Record> Answer<R> told(
+      Card<Q, R> card, Run run, Q request, R result, Reader reader) {
     List<Finding> findings = worstFirst(run.findings(reader.language()));
     Verdict verdict = findings.isEmpty() ? Verdict.OK : findings.get(0).level();
-    return new Answer<>(result, findings, verdict, safety(card, reader), run.steps());
+    return new Answer<>(request, result, findings, verdict, safety(card, reader), run.steps());
   }
 
   /** Answers a request like {@link #answer}, without the sentences and lists. */

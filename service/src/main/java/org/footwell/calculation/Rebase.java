@@ -47,7 +47,7 @@ public final class Rebase {
 
   /**
    * What the part of the nested request at {@code nested} was built from, the main place first: a field
-   * of it stands under the same name in the first of these places that has one.
+   * of it stands under the same name in the first of these places that has one, or else at the main one.
    */
   public Rebase from(String nested, String... places) {
     builtFrom.put(nested, List.of(places));
@@ -100,14 +100,14 @@ public final class Rebase {
         return to + rest;
       }
       List<String> places = builtFrom.getOrDefault(prefix, List.of());
-      if (rest.isEmpty() && !nested.isEmpty() && !places.isEmpty()) {
-        return places.get(0);
-      }
       for (String place : places) {
         String found = outer.deepest(place, rest);
         if (found.length() > place.length()) {
           return found;
         }
+      }
+      if (!prefix.isEmpty() && !places.isEmpty()) {
+        return places.get(0);
       }
       if (prefix.isEmpty()) {
         return root;

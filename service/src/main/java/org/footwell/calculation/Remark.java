@@ -10,6 +10,7 @@ import org.footwell.calculation.text.CoreWords;
 import org.footwell.calculation.text.Given;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.calculation.text.Words;
+import java.util.stream.Stream;
 
 /** A finding or a fault in the making: a code, what it is about, and the arguments of its text. */
 public final class Remark extends Arguments<Remark> {
@@ -93,15 +94,9 @@ public final class Remark extends Arguments<Remark> {
     return ((FindingCode) code).level();
   }
 
-  /** Whether it, or the nested calculation it comes from, is about this part of the request. */
-  boolean isAbout(String part) {
-    return within(part, rebase.apply(pointer))
-        || within(part, rebase.apply(""))
-        || others.stream().anyMatch(other -> within(part, rebase.apply(other)));
-  }
-
-  private static boolean within(String part, String where) {
-    return where.equals(part) || where.startsWith(part + "/");
+  /** Where it is in the request of its own calculation, the main place first. */
+  List<String> pointers() {
+    return Stream.concat(Stream.of(pointer), others.stream()).toList();
   }
 
   /** Whether its arguments are those of its sentence; for assertions. */

@@ -28,6 +28,10 @@ public final class Run {
   private final Run outer;
   private final List<Step> steps;
   private final List<Remark> findings;
+
+  /** For each finding the run that has it, which knows its place. */
+  private final List<Run> finders;
+
   private final Faults faults;
 
   /** A run of its own. */
@@ -39,6 +43,7 @@ public final class Run {
     this.outer = null;
     this.steps = workings ? new ArrayList<>() : null;
     this.findings = new ArrayList<>(2);
+    this.finders = new ArrayList<>(2);
     this.faults = new Faults(this::outerPointer);
   }
 
@@ -51,6 +56,7 @@ public final class Run {
     this.outer = outer;
     this.steps = outer.steps;
     this.findings = outer.findings;
+    this.finders = outer.finders;
     this.faults = new Faults(this::outerPointer);
   }
 
@@ -112,6 +118,7 @@ public final class Run {
     Remark remark = new Remark(code, this::outerPointer, subject());
     if (!left(code)) {
       findings.add(remark);
+      finders.add(this);
     }
     return remark;
   }
@@ -185,12 +192,57 @@ public final class Run {
     }
   }
 
+  /**
+   * JSON Pointers to what a request that was read from the document of this run misses in it, each
+   * once; none where nothing is.
+   */
+  public <Q extends Record> List<String> missing(Calculation<Q, ?> calculation, Asked<Q> asked) {
+    return faultsOf(calculation, asked).places().distinct().toList();
+  }
+
+  /** Stops here if the document of this run misses something for a request. */
+  <Q extends Record> void require(Calculation<Q, ?> calculation, Asked<Q> asked) {
+    faults.addAll(faultsOf(calculation, asked));
+    requireNoFaults();
+  }
+
+  /** Where there is not even what the question is about, its declared rules say nothing. */
+  private <Q extends Record> Faults faultsOf(Calculation<Q, ?> calculation, Asked<Q> asked) {
+    Faults all = new Faults(this::outerPointer);
+    asked.missing().forEach(pointer -> all.add(CoreFault.REQUIRED).at(pointer));
+    if (asked.posed()) {
+      Shape<Q> nested = Shape.of(calculation.card().request());
+      Run within = new Run(this, nested, asked.places());
+      nested.check(asked.request(), within.faults);
+      all.addAll(within.faults);
+    }
+    return all;
+  }
+
   /** The worst finding so far on one part of this request, nested calculations included. */
   public Verdict verdictOn(String pointer) {
-    return findings.stream()
-        .filter(remark -> remark.isAbout(pointer))
-        .map(Remark::level)
-        .reduce(Verdict.OK, Verdict::orWorse);
+    Verdict worst = Verdict.OK;
+    for (int i = 0; i < findings.size(); i++) {
+      Run by = finders.get(i);
+      boolean about =
+          isIn(pointer, by.pointerIn(this, ""))
+              || findings.get(i).pointers().stream()
+                  .anyMatch(own -> isIn(pointer, by.pointerIn(this, own)));
+      worst = about ? worst.orWorse(findings.get(i).level()) : worst;
+    }
+    return worst;
+  }
+
+  private static boolean isIn(String part, String where) {
+    return where != null && (where.equals(part) || where.startsWith(part + "/"));
+  }
+
+  /** Where a place in this request stands in that of a run around it; null for any other run. */
+  private String pointerIn(Run around, String pointer) {
+    if (around == this) {
+      return pointer;
+    }
+    return outer == null ? null : outer.pointerIn(around, rebase.pointer(pointer, outer.request));
   }
 
   Faults faults() {

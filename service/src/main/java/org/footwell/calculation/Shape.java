@@ -77,6 +77,10 @@ public final class Shape<T extends Record> {
   public record Field(
       String name, String description, BigDecimal least, BigDecimal most, List<BigDecimal> only) {}
 
+  Node.Group root() {
+    return root;
+  }
+
   /** The components in order of declaration. */
   public List<Field> fields() {
     return root.members().values().stream()

@@ -8,6 +8,7 @@ import io.swagger.v3.oas.models.media.Content;
 import io.swagger.v3.oas.models.media.MediaType;
 import io.swagger.v3.oas.models.media.Schema;
 import io.swagger.v3.oas.models.responses.ApiResponse;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -80,19 +81,39 @@ final class Answers {
   /** Declares the envelope of a calculation and a row of its batch. */
   void declare(Card<?, ?> card, JsonNode example) {
     Schema<?> result = schemas.of(card.result(), false);
-    Schema<?> answer = schemas.plain("object");
-    answer.addProperty("result", result);
-    answer.addProperty("findings", schemas.reference("Findings"));
-    answer.addProperty("verdict", schemas.reference("Verdict"));
-    answer.addProperty("safety", schemas.reference("Safety"));
-    answer.addProperty("workings", schemas.reference("Workings"));
-    answer.setRequired(List.of("result", "findings", "verdict", "safety"));
+    Schema<?> answer = envelope(null, card);
     answer.setExample(example);
     shared(name(card, "Answer"), answer, "Answer of " + card.id());
     Schema<?> own = schemas.plain("object");
     own.addProperty("result", result);
     Schema<?> row = schemas.allOf(List.of(schemas.reference("Row"), own));
     shared(name(card, "Row"), row, "Row of a batch of " + card.id());
+  }
+
+  /** The answer to a question put to a plan: the envelope with the request that was read beside it. */
+  ApiResponse ofPlan(Card<?, ?> card) {
+    Schema<?> answer = envelope(schemas.reference(schemas.name(card.request())), card);
+    shared(name(card, "OfPlan"), answer, "Answer of " + card.id() + " put to a plan");
+    ApiResponse response = single(card);
+    response.getContent().get(JSON).schema(schemas.reference(name(card, "OfPlan")));
+    return response;
+  }
+
+  /** The envelope of a calculation; with a request, or null. */
+  private Schema<?> envelope(Schema<?> request, Card<?, ?> card) {
+    Schema<?> answer = schemas.plain("object");
+    List<String> required = new ArrayList<>(List.of("result", "findings", "verdict", "safety"));
+    if (request != null) {
+      answer.addProperty("request", request);
+      required.add(0, "request");
+    }
+    answer.addProperty("result", schemas.of(card.result(), false));
+    answer.addProperty("findings", schemas.reference("Findings"));
+    answer.addProperty("verdict", schemas.reference("Verdict"));
+    answer.addProperty("safety", schemas.reference("Safety"));
+    answer.addProperty("workings", schemas.reference("Workings"));
+    answer.setRequired(required);
+    return answer;
   }
 
   private static String name(Card<?, ?> card, String kind) {

@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Map;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
+import org.footwell.calculation.Document;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Finding;
 import org.footwell.calculation.Step;
@@ -28,14 +29,17 @@ import org.footwell.web.request.Problem;
 final class Contract {
 
   private final List<Calculation<?, ?>> calculations;
+  private final Document<?> document;
   private final String version;
   private final boolean v31;
   private final Components components = new Components();
   private final Schemas schemas;
   private final ProblemAnswers problems;
 
-  Contract(List<Calculation<?, ?>> calculations, String version, boolean v31) {
+  Contract(
+      List<Calculation<?, ?>> calculations, Document<?> document, String version, boolean v31) {
     this.calculations = calculations;
+    this.document = document;
     this.version = version;
     this.v31 = v31;
     this.schemas = new Schemas(components, v31);
@@ -59,6 +63,10 @@ final class Contract {
     for (Calculation<?, ?> calculation : calculations) {
       Card<?, ?> card = calculation.card();
       operations.add(api.getPaths(), card);
+      List<String> places = document.places(calculation);
+      if (!places.isEmpty()) {
+        operations.addOfPlan(api.getPaths(), card, document.type(), places);
+      }
     }
     plainPages(api.getPaths());
     return api;
@@ -93,6 +101,11 @@ final class Contract {
             own problem and never stops the rest. Of faults of one kind, the same codes at the same fields, the first 1,000 \
             are told in full, the others by the line of the first. Above 2 MiB, or without a Content-Length, the caller has \
             to read while it sends.
+
+            Plans: POST a vehicle plan to `/of-plan` of a calculation, and its request is read from the plan, about \
+            the place that `about` names by ids or by indexes, such as `/drivers/sub_left`. The answer is that of \
+            the calculation with the `request` beside it; findings and faults point into the plan, and what the plan \
+            lacks is refused as required. `/v1/plan-questions` lists all questions a plan poses.
 
             Limits: a body or a row of a batch holds at most 1 MiB, a request with recordings 64 MiB, JSON nests at most 50 deep, a \
             query has at most 1,000 parameters, an answer lists at most 100 faults.""");

@@ -138,6 +138,22 @@ final class Operations {
         .responses(responses(answers.rows(card, flat)));
   }
 
+  /** The same question put to a plan. */
+  void addOfPlan(Paths paths, Card<?, ?> card, Class<?> plan, List<String> places) {
+    Content body = new Content().addMediaType(JSON, new MediaType().schema(schemas.of(plan, true)));
+    Operation post =
+        operation(
+                card,
+                card.id() + "-of-plan",
+                card.title() + " (of a plan)",
+                "The request is read from a plan; see Plans at the top of this document."
+                    + SEE_POST)
+            .parameters(options.ofPlan(card, places))
+            .requestBody(new RequestBody().required(true).content(body))
+            .responses(responses(answers.ofPlan(card)));
+    paths.addPathItem("/v1/" + card.id() + "/of-plan", new PathItem().post(post));
+  }
+
   private ApiResponses responses(ApiResponse good) {
     return problems.ofCalculation().addApiResponse("200", good);
   }

@@ -50,6 +50,22 @@ final class Options {
     return List.of(format, shared("field"), shared("workings"), shared("errors"));
   }
 
+  /** Those of a question to a plan, which can be about these places. */
+  List<Parameter> ofPlan(Card<?, ?> card, List<String> places) {
+    List<String> forms = places.stream().filter(form -> !form.isEmpty()).toList();
+    List<Parameter> all = new ArrayList<>();
+    if (!forms.isEmpty()) {
+      all.add(
+          parameter(
+                  "about",
+                  schemas.plain("string"),
+                  "Place of the plan it is about: " + String.join(" or ", forms))
+              .required(!places.contains("")));
+    }
+    all.addAll(single(card));
+    return all;
+  }
+
   /** Those of a batch. */
   List<Parameter> batch(boolean flat) {
     return flat

@@ -32,7 +32,7 @@ public final class WriteContract {
   }
 
   private static JsonNode contract(boolean v31, ObjectMapper mapper) throws IOException {
-    OpenAPI api = new Contract(Calculations.all(), Version.NUMBER, v31).build();
+    OpenAPI api = new Contract(Calculations.all(), Calculations.PLAN, Version.NUMBER, v31).build();
     return SaidOnce.of((ObjectNode) new ObjectMapper().readTree(mapper.writeValueAsString(api)));
   }
 

@@ -7,6 +7,7 @@ import jakarta.validation.constraints.DecimalMin;
 import org.footwell.calculation.Built;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.text.Allowed;
+import org.footwell.physics.Conductors;
 
 /**
  * A cable of stranded conductors, as it lies in the vehicle, whatever it feeds: what a calculation
@@ -41,6 +42,18 @@ public record Cable(
     if (conductivity == null && material != null) {
       conductivity = material.taken();
     }
+  }
+
+  /** A conductor is taken to have the temperature its resistance is stated at, °C. */
+  private static final double STATED_AT_C = 20;
+
+  /** Resistance of both conductors, ohm, where its length and area are known. */
+  public double loopOhm() {
+    double perKm = Conductors.CLASS_5_OHM_PER_KM.at(areaMm2);
+    return Conductors.CONDUCTOR_OHM.at(
+        Conductors.LOOP_LENGTH.at(oneWayM),
+        conductivity == null ? perKm : Conductors.OF_CONDUCTIVITY.at(perKm, conductivity),
+        conductorTemperatureC == null ? STATED_AT_C : conductorTemperatureC);
   }
 
   /** Refuses a conductivity that the material cannot have. */

@@ -25,7 +25,6 @@ import org.footwell.parts.plan.Programme;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.physics.Air;
 import org.footwell.physics.AnalogFilter;
-import org.footwell.physics.Conductors;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.ProgrammeSpectrum;
 import org.footwell.vehicle.chain.AmplifierOutput;
@@ -41,9 +40,6 @@ import org.footwell.vehicle.chain.Way;
 
 /** Reads the channels of a plan into the model. */
 final class ModelReader {
-
-  /** Temperature a speaker cable's resistance is stated at, °C; it is taken to have it. */
-  private static final double CABLE_C = 20;
 
   private final PlanIndex index;
   private final VehiclePlan plan;
@@ -201,16 +197,6 @@ final class ModelReader {
 
   /** Both conductors of a speaker cable, ohm; 0 without one. */
   static double cableOhm(Cable cable) {
-    if (cable == null) {
-      return 0;
-    }
-    double conductivity = cable.conductivity() == null ? 1 : cable.conductivity();
-    double perKm =
-        Conductors.OF_CONDUCTIVITY.at(
-            Conductors.CLASS_5_OHM_PER_KM.at(cable.areaMm2()), conductivity);
-    double temperature =
-        cable.conductorTemperatureC() == null ? CABLE_C : cable.conductorTemperatureC();
-    return Conductors.CONDUCTOR_OHM.at(
-        Conductors.LOOP_LENGTH.at(cable.oneWayM()), perKm, temperature);
+    return cable == null ? 0 : cable.loopOhm();
   }
 }

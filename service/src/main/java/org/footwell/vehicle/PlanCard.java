@@ -1,9 +1,5 @@
 package org.footwell.vehicle;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.stream.Stream;
 import org.footwell.acoustic.level.LevelFinding;
 import org.footwell.calculation.Card;
@@ -28,6 +24,7 @@ import org.footwell.physics.ProgrammeSpectrum;
 import org.footwell.physics.SensitivityBases;
 import org.footwell.physics.ThieleSmall;
 import org.footwell.physics.ThirdOctaves;
+import org.footwell.vehicle.questions.DemoPlan;
 
 /** The declaration of plan-review. */
 final class PlanCard {
@@ -42,7 +39,7 @@ final class PlanCard {
                   + " seat and band, the largest clean level and what ends it, heat and movement of"
                   + " every driver, loads, supply, cables and fuses. Sheet, level and exposure are"
                   + " one state; what was really set counts instead of what is advised.")
-          .example(example())
+          .example(DemoPlan.json())
           .sources(
               ThieleSmall.SMALL_DRIVER,
               ThieleSmall.SMALL_CLOSED,
@@ -110,13 +107,4 @@ final class PlanCard {
           .build();
 
   private PlanCard() {}
-
-  /** The demo plan of the documentation, which the build puts beside the classes. */
-  private static String example() {
-    try (InputStream in = PlanCard.class.getResourceAsStream("/examples/camper-van.json")) {
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
 }

@@ -142,8 +142,8 @@ final class SupplyReview {
     if (supply == null || supply.alternator() == null) {
       return;
     }
-    for (int i = 0; i < supply.heavyLoads().size(); i++) {
-      Supply.HeavyLoad load = supply.heavyLoads().get(i);
+    for (int i = 0; i < supply.drawingALot().size(); i++) {
+      Supply.HeavyLoad load = supply.drawingALot().get(i);
       double left = supply.alternator().idleA() - supply.consumers().runningA();
       if (load.currentA() > left) {
         run.find(PlanFinding.HEAVY_LOAD_WITH_MUSIC)

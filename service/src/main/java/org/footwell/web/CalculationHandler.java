@@ -4,7 +4,9 @@ import com.fasterxml.jackson.databind.JsonNode;
 import io.javalin.http.Context;
 import java.util.List;
 import org.footwell.calculation.Answer;
+import org.footwell.calculation.Document;
 import org.footwell.calculation.text.Names;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.calculation.text.Reader;
 import org.footwell.web.request.Answered;
 import org.footwell.web.request.Endpoint;
@@ -14,20 +16,24 @@ import org.footwell.web.request.Exchange;
 import org.footwell.web.request.Format;
 import org.footwell.web.request.Languages;
 import org.footwell.web.request.ProblemException;
+import org.footwell.web.request.ProblemType;
+import org.footwell.web.request.ProblemWords;
 import org.footwell.web.request.Query;
 import org.footwell.web.request.Rendering;
 import org.footwell.web.upload.Intake;
 
-/** {@code /v1/{calculation}}: read, compute, render. */
+/** {@code /v1/{calculation}} and {@code of-plan} below it: read, compute, render. */
 final class CalculationHandler {
 
   private final Endpoints endpoints;
+  private final Document<?> document;
   private final int bodyBytes;
   private final Intake intake;
   private final String version;
 
-  CalculationHandler(Endpoints endpoints, Settings settings, String version) {
+  CalculationHandler(Endpoints endpoints, Document<?> document, Settings settings, String version) {
     this.endpoints = endpoints;
+    this.document = document;
     this.bodyBytes = settings.bodyBytes();
     this.intake = new Intake(settings.bodyBytes(), settings.uploadBytes(), settings.deadline());
     this.version = version;
@@ -84,6 +90,44 @@ final class CalculationHandler {
     } else {
       Exchange.write(ctx, 200, format.contentType(), bytes);
     }
+  }
+
+  /** Methods the address of a question to a document takes. */
+  List<String> allowedOfDocument(Context ctx) {
+    asked(ctx);
+    return List.of("POST", "OPTIONS");
+  }
+
+  void postDocument(Context ctx) {
+    postDocument(ctx, asked(ctx));
+  }
+
+  /** A calculation that can be put to the document. */
+  private Endpoint<?, ?> asked(Context ctx) {
+    Endpoint<?, ?> endpoint = endpoints.of(ctx);
+    if (endpoint.places(document).isEmpty()) {
+      throw ProblemException.of(
+          ProblemType.NOT_FOUND,
+          Phrase.of(ProblemWords.NOT_OF_PLAN).own("calculation", endpoint.card().id()));
+    }
+    return endpoint;
+  }
+
+  private <Q extends Record, R extends Record> void postDocument(
+      Context ctx, Endpoint<Q, R> endpoint) {
+    Query query = Query.of(ctx.queryString(), endpoint.optionsOfDocument());
+    query.requireNoFields();
+    Format format = format(ctx, endpoint, query);
+    Answered<Q, R> answered =
+        endpoint.answerOf(
+            document,
+            Exchange.jsonBody(ctx, bodyBytes),
+            query.option("about"),
+            query.workings(),
+            Languages.reader(ctx));
+    byte[] bytes = render(ctx, endpoint, answered, query, format);
+    describe(ctx, endpoint, answered.answer(), format);
+    Exchange.write(ctx, 200, format.contentType(), bytes);
   }
 
   /** A single value is text, a whole answer JSON unless something else is asked for. */

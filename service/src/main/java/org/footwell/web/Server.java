@@ -19,6 +19,7 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.footwell.calculation.Calculation;
+import org.footwell.calculation.Document;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.text.Reader;
 import org.footwell.web.batch.BatchHandler;
@@ -76,21 +77,26 @@ public final class Server implements AutoCloseable {
    * Prepares to listen.
    *
    * @param calculations how to make each of them, by its id
+   * @param document what they can be put to as it stands
    */
   public Server(
-      Map<String, Supplier<Calculation<?, ?>>> calculations, Settings settings, String version) {
-    this(calculations, settings, version, Reader.LANGUAGES);
+      Map<String, Supplier<Calculation<?, ?>>> calculations,
+      Document<?> document,
+      Settings settings,
+      String version) {
+    this(calculations, document, settings, version, Reader.LANGUAGES);
   }
 
   /** The same in these languages, the one for everybody else first. */
   Server(
       Map<String, Supplier<Calculation<?, ?>>> calculations,
+      Document<?> document,
       Settings settings,
       String version,
       List<Locale> languages) {
     this.languages = new Languages(languages);
     endpoints = new Endpoints(calculations, new Engine(), settings.deadline());
-    calculation = new CalculationHandler(endpoints, settings, version);
+    calculation = new CalculationHandler(endpoints, document, settings, version);
     batch = new BatchHandler(endpoints, settings.bodyBytes());
     pages = new Pages(version);
     cors = new Cors(settings.origins());
@@ -196,6 +202,11 @@ public final class Server implements AutoCloseable {
         Map.of(
             HandlerType.GET, metrics.timed("get", endpoints, calculation::get),
             HandlerType.POST, metrics.timed("post", endpoints, calculation::post)));
+    route(
+        routes,
+        "/v1/{calculation}/of-plan",
+        calculation::allowedOfDocument,
+        Map.of(HandlerType.POST, metrics.timed("of-plan", endpoints, calculation::postDocument)));
     route(
         routes,
         "/v1/{calculation}/batch",

@@ -15,7 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
-import org.footwell.calculation.Names;
+import org.footwell.calculation.text.Names;
 import org.footwell.vehicle.PlanReviewResult.ChannelLine;
 import org.footwell.vehicle.PlanReviewResult.SeatLine;
 import org.footwell.vehicle.chain.ChannelState;

@@ -70,7 +70,8 @@ public final class RunningServer implements BeforeAllCallback {
             given.pace(),
             given.stop(),
             List.copyOf(given.origins()));
-    return new Server(Calculations.BY_ID, onAnyPort, Version.NUMBER, languages).start();
+    return new Server(Calculations.BY_ID, Calculations.PLAN, onAnyPort, Version.NUMBER, languages)
+        .start();
   }
 
   static int port() {

@@ -10,6 +10,7 @@ import java.net.ServerSocket;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import org.footwell.Calculations;
 import org.footwell.web.request.Pace;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -44,6 +45,7 @@ class SettingsTest {
         Server server =
             new Server(
                 Map.of(),
+                Calculations.PLAN,
                 Settings.from(Map.of("FOOTWELL_PORT", Integer.toString(taken.getLocalPort()))),
                 "1")) {
       IllegalArgumentException refused =
@@ -58,7 +60,7 @@ class SettingsTest {
   @ValueSource(strings = {"nothere.invalid", "192.0.2.1", "::ffff"})
   void aHostThatIsNotThisMachineIsToldInASentence(String host) {
     Settings settings = Settings.from(Map.of("FOOTWELL_HOST", host, "FOOTWELL_PORT", "0"));
-    try (Server server = new Server(Map.of(), settings, "1")) {
+    try (Server server = new Server(Map.of(), Calculations.PLAN, settings, "1")) {
       IllegalArgumentException refused =
           assertThrows(IllegalArgumentException.class, server::start);
       assertEquals(

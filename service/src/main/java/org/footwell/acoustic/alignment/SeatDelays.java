@@ -17,12 +17,18 @@ import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.parts.FilterFault;
+import org.footwell.parts.plan.AskOfPlan;
+import org.footwell.parts.plan.PlanPlace;
+import org.footwell.parts.plan.PlanReader;
+import org.footwell.parts.plan.PlannedChannel;
+import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.physics.Air;
 import org.footwell.physics.FilterPrototype;
 import org.footwell.physics.PointSource;
 
 /** How long each loudspeaker waits so that everything arrives together. */
-public final class SeatDelays implements Calculation<SeatDelaysRequest, SeatDelaysResult> {
+public final class SeatDelays
+    implements Calculation<SeatDelaysRequest, SeatDelaysResult>, AskOfPlan<SeatDelaysRequest> {
 
   private static final double COLD_C = -20;
   private static final double HOT_C = 60;
@@ -94,6 +100,38 @@ public final class SeatDelays implements Calculation<SeatDelaysRequest, SeatDela
   @Override
   public Card<SeatDelaysRequest, SeatDelaysResult> card() {
     return CARD;
+  }
+
+  @Override
+  public List<PlanPlace> places() {
+    return List.of(PlanPlace.PLAN);
+  }
+
+  @Override
+  public SeatDelaysRequest ask(PlanReader plan) {
+    VehiclePlan vehicle = plan.plan();
+    List<SeatDelaysRequest.PlacedChannel> channels = new ArrayList<>();
+    for (int c = 0; c < vehicle.channels().size(); c++) {
+      PlannedChannel channel = vehicle.channels().get(c);
+      plan.called("/channels/" + c + "/name", "/channels/" + c + "/id");
+      channels.add(
+          SeatDelaysRequestPlacedChannelBuilder.builder()
+              .name(channel.id())
+              .position(plan.middle(c))
+              .chainDelayMs(channel.chainDelayMs())
+              .highPass(channel.highPass())
+              .lowPass(channel.lowPass())
+              .fullRange(channel.fullRange())
+              .polarity(channel.polarity())
+              .build());
+    }
+    return SeatDelaysRequestBuilder.builder()
+        .channels(channels)
+        .seats(vehicle.seats())
+        .crossovers(vehicle.crossovers())
+        .processor(vehicle.processor())
+        .temperatureC(plan.temperatureC())
+        .build();
   }
 
   @Override

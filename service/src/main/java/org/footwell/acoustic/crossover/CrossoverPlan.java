@@ -15,6 +15,9 @@ import org.footwell.parts.Filter.Kind;
 import org.footwell.parts.FilterFault;
 import org.footwell.parts.PreferredSeries;
 import org.footwell.parts.Safety;
+import org.footwell.parts.plan.AskOfPlan;
+import org.footwell.parts.plan.PlanPlace;
+import org.footwell.parts.plan.PlanReader;
 import org.footwell.physics.Air;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.FilterPrototype;
@@ -25,7 +28,9 @@ import org.footwell.physics.SensitivityBases;
 import org.footwell.physics.ThieleSmall;
 
 /** Where to part the bands between the ways of a system, with which slope, and what each gets. */
-public final class CrossoverPlan implements Calculation<CrossoverPlanRequest, CrossoverPlanResult> {
+public final class CrossoverPlan
+    implements Calculation<CrossoverPlanRequest, CrossoverPlanResult>,
+        AskOfPlan<CrossoverPlanRequest> {
 
   private static final Card<CrossoverPlanRequest, CrossoverPlanResult> CARD =
       Card.of("crossover-plan", CrossoverPlanRequest.class, CrossoverPlanResult.class)
@@ -90,6 +95,16 @@ public final class CrossoverPlan implements Calculation<CrossoverPlanRequest, Cr
   @Override
   public Card<CrossoverPlanRequest, CrossoverPlanResult> card() {
     return CARD;
+  }
+
+  @Override
+  public List<PlanPlace> places() {
+    return List.of(PlanPlace.CROSSOVER, PlanPlace.CHANNEL);
+  }
+
+  @Override
+  public CrossoverPlanRequest ask(PlanReader plan) {
+    return new CrossoverOfPlan(plan).request();
   }
 
   @Override

@@ -18,11 +18,17 @@ import org.footwell.acoustic.driver.sheet.Steps;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Run;
+import org.footwell.parts.Driver;
+import org.footwell.parts.plan.AskOfPlan;
+import org.footwell.parts.plan.Part;
+import org.footwell.parts.plan.PlanPlace;
+import org.footwell.parts.plan.PlanReader;
 import org.footwell.physics.Air;
 import org.footwell.physics.ThieleSmall;
 
 /** Whether the data sheet of a driver agrees with itself, and what follows from it. */
-public final class DriverCheck implements Calculation<DriverCheckRequest, DriverCheckResult> {
+public final class DriverCheck
+    implements Calculation<DriverCheckRequest, DriverCheckResult>, AskOfPlan<DriverCheckRequest> {
 
   private static final Card<DriverCheckRequest, DriverCheckResult> CARD =
       Card.of("driver-check", DriverCheckRequest.class, DriverCheckResult.class)
@@ -58,6 +64,43 @@ public final class DriverCheck implements Calculation<DriverCheckRequest, Driver
   @Override
   public Card<DriverCheckRequest, DriverCheckResult> card() {
     return CARD;
+  }
+
+  @Override
+  public List<PlanPlace> places() {
+    return List.of(PlanPlace.PART, PlanPlace.FACTORY_PART);
+  }
+
+  @Override
+  public DriverCheckRequest ask(PlanReader plan) {
+    List<Part> parts =
+        plan.about().kind() == PlanPlace.PART ? plan.plan().newParts() : plan.plan().factoryParts();
+    Part part = parts.get(plan.about().index());
+    String at = plan.about().pointer();
+    plan.also(at + "/driver");
+    plan.called("/part_id", at + "/id");
+    Driver driver = part.driver();
+    // The sheet states one sensitivity for all voice coils joined; impedances of one follow that.
+    double joined = part.sensitivityLoadOhm() / driver.ratedOhm();
+    return DriverCheckRequestBuilder.builder()
+        .partId(part.id())
+        .ratedOhm(part.sensitivityLoadOhm())
+        .reOhm(driver.reOhm() == null ? null : (Double) (joined * driver.reOhm()))
+        .fsHz(driver.fsHz())
+        .qms(driver.qms())
+        .qes(driver.qes())
+        .qts(driver.qts())
+        .vasL(driver.vasL())
+        .sdCm2(driver.sdCm2())
+        .xmaxMm(driver.xmaxMm())
+        .leMh(
+            driver.leMh() == null || driver.leMh() == 0 ? null : (Double) (joined * driver.leMh()))
+        .sensitivity(driver.sensitivity())
+        .continuousPowerW(driver.continuousPowerW())
+        .peakPowerW(driver.peakPowerW())
+        .massG(driver.massG())
+        .price(driver.price())
+        .build();
   }
 
   @Override

@@ -5,6 +5,7 @@ import static org.footwell.acoustic.enclosure.EnclosureFinding.LEAKY_BAFFLE_MODE
 import static org.footwell.acoustic.enclosure.EnclosureFinding.QTC_HIGH;
 import static org.footwell.acoustic.enclosure.EnclosureFinding.QTC_LOW;
 
+import java.util.List;
 import org.footwell.acoustic.enclosure.lowend.BoxCurve;
 import org.footwell.acoustic.enclosure.lowend.BoxDrive;
 import org.footwell.acoustic.enclosure.lowend.BoxFault;
@@ -23,11 +24,16 @@ import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.loudspeaker.AirBehind;
 import org.footwell.loudspeaker.Radiator;
+import org.footwell.parts.Box;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.FilterFault;
 import org.footwell.parts.FrequencyFault;
 import org.footwell.parts.LeakyBaffle;
 import org.footwell.parts.Safety;
+import org.footwell.parts.plan.AskOfPlan;
+import org.footwell.parts.plan.Enclosure;
+import org.footwell.parts.plan.PlanPlace;
+import org.footwell.parts.plan.PlanReader;
 import org.footwell.physics.Air;
 import org.footwell.physics.CabinGain;
 import org.footwell.physics.FilterPrototype;
@@ -35,7 +41,8 @@ import org.footwell.physics.Piston;
 import org.footwell.physics.ThieleSmall;
 
 /** A driver in a closed box, in a door or in a rear shelf. */
-public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxResult> {
+public final class ClosedBox
+    implements Calculation<ClosedBoxRequest, ClosedBoxResult>, AskOfPlan<ClosedBoxRequest> {
 
   /** What is common for qtc (common practice, no source). */
   private static final double LOW_QTC = 0.5;
@@ -104,6 +111,31 @@ public final class ClosedBox implements Calculation<ClosedBoxRequest, ClosedBoxR
   @Override
   public Card<ClosedBoxRequest, ClosedBoxResult> card() {
     return CARD;
+  }
+
+  @Override
+  public List<PlanPlace> places() {
+    return List.of(PlanPlace.DRIVER);
+  }
+
+  @Override
+  public ClosedBoxRequest ask(PlanReader plan) {
+    int driver = plan.about().index();
+    Enclosure enclosure = plan.plan().drivers().get(driver).enclosure();
+    String at = plan.about().pointer() + "/enclosure";
+    Box closed = enclosure == null ? null : enclosure.closed();
+    LeakyBaffle baffle = enclosure == null ? null : enclosure.baffle();
+    plan.poses(closed == null ? baffle : closed, enclosure == null ? at : at + "/closed");
+    return ClosedBoxRequestBuilder.builder()
+        .driver(plan.driver(driver))
+        .box(closed)
+        .baffle(baffle)
+        .powerW(plan.cleanPowerW(driver, "/power_w"))
+        .temperatureC(plan.temperatureC())
+        .highPass(plan.highPass(driver))
+        .lowPass(plan.lowPass(driver))
+        .cabin(plan.cabin())
+        .build();
   }
 
   @Override

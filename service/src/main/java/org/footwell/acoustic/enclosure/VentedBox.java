@@ -1,5 +1,6 @@
 package org.footwell.acoustic.enclosure;
 
+import java.util.List;
 import java.util.Map;
 import org.footwell.acoustic.enclosure.VentedBoxResult.Alignment;
 import org.footwell.acoustic.enclosure.VentedBoxResult.Vent;
@@ -28,6 +29,10 @@ import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.FilterFault;
 import org.footwell.parts.FrequencyFault;
 import org.footwell.parts.Safety;
+import org.footwell.parts.plan.AskOfPlan;
+import org.footwell.parts.plan.Enclosure;
+import org.footwell.parts.plan.PlanPlace;
+import org.footwell.parts.plan.PlanReader;
 import org.footwell.physics.Air;
 import org.footwell.physics.CabinGain;
 import org.footwell.physics.FilterPrototype;
@@ -35,7 +40,8 @@ import org.footwell.physics.Piston;
 import org.footwell.physics.ThieleSmall;
 
 /** A driver in a vented box. */
-public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxResult> {
+public final class VentedBox
+    implements Calculation<VentedBoxRequest, VentedBoxResult>, AskOfPlan<VentedBoxRequest> {
 
   private static final Formula.Of2 TUNING_RATIO =
       Formula.of("tuning_ratio", "fb/fs", "", ThieleSmall.SMALL_VENTED)
@@ -117,6 +123,30 @@ public final class VentedBox implements Calculation<VentedBoxRequest, VentedBoxR
   @Override
   public Card<VentedBoxRequest, VentedBoxResult> card() {
     return CARD;
+  }
+
+  @Override
+  public List<PlanPlace> places() {
+    return List.of(PlanPlace.DRIVER);
+  }
+
+  @Override
+  public VentedBoxRequest ask(PlanReader plan) {
+    int driver = plan.about().index();
+    Enclosure enclosure = plan.plan().drivers().get(driver).enclosure();
+    String at = plan.about().pointer() + "/enclosure";
+    Enclosure.Vented vented = enclosure == null ? null : enclosure.vented();
+    plan.poses(vented, enclosure == null ? at : at + "/vented");
+    return VentedBoxRequestBuilder.builder()
+        .driver(plan.driver(driver))
+        .box(vented == null ? null : vented.box())
+        .port(vented == null ? null : vented.port())
+        .powerW(plan.cleanPowerW(driver, "/power_w"))
+        .temperatureC(plan.temperatureC())
+        .highPass(plan.highPass(driver))
+        .lowPass(plan.lowPass(driver))
+        .cabin(plan.cabin())
+        .build();
   }
 
   @Override

@@ -21,6 +21,9 @@ import org.footwell.calculation.Source;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.FilterFault;
 import org.footwell.parts.FrequencyFault;
+import org.footwell.parts.plan.AskOfPlan;
+import org.footwell.parts.plan.PlanPlace;
+import org.footwell.parts.plan.PlanReader;
 import org.footwell.physics.Air;
 import org.footwell.physics.FilterPrototype;
 import org.footwell.signal.CirclePoint;
@@ -30,7 +33,8 @@ import org.footwell.signal.SectionFault;
 
 /** Crossover and equaliser filters as digital sections, and what all ways sum to. */
 public final class CrossoverFilters
-    implements Calculation<CrossoverFiltersRequest, CrossoverFiltersResult> {
+    implements Calculation<CrossoverFiltersRequest, CrossoverFiltersResult>,
+        AskOfPlan<CrossoverFiltersRequest> {
 
   /** Above this part of the sample rate the bilinear transform visibly squeezes the curve. */
   private static final double SQUEEZED = 0.25;
@@ -91,6 +95,16 @@ public final class CrossoverFilters
   @Override
   public Card<CrossoverFiltersRequest, CrossoverFiltersResult> card() {
     return CARD;
+  }
+
+  @Override
+  public List<PlanPlace> places() {
+    return List.of(PlanPlace.CROSSOVER, PlanPlace.CHANNEL);
+  }
+
+  @Override
+  public CrossoverFiltersRequest ask(PlanReader plan) {
+    return new FiltersOfPlan(plan).request();
   }
 
   @Override

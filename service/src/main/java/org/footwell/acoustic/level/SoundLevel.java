@@ -9,6 +9,7 @@ import static org.footwell.acoustic.level.LevelFinding.SENSITIVITY_BASIS;
 import static org.footwell.acoustic.level.LevelFinding.TARGET_OUT_OF_REACH;
 import static org.footwell.calculation.Source.DEFINITION;
 
+import java.util.List;
 import org.footwell.acoustic.level.SoundLevelRequest.Addition;
 import org.footwell.acoustic.level.SoundLevelRequest.Band;
 import org.footwell.acoustic.level.SoundLevelRequest.Drive;
@@ -20,9 +21,14 @@ import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.calculation.text.Allowed;
 import org.footwell.parts.Cabin;
+import org.footwell.parts.LevelAt;
 import org.footwell.parts.Safety;
 import org.footwell.parts.Sensitivity;
 import org.footwell.parts.Sensitivity.Basis;
+import org.footwell.parts.plan.AskOfPlan;
+import org.footwell.parts.plan.PlanPlace;
+import org.footwell.parts.plan.PlanReader;
+import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.physics.Air;
 import org.footwell.physics.BandSpectrum;
 import org.footwell.physics.CabinGain;
@@ -37,7 +43,8 @@ import org.footwell.physics.SensitivityBases;
 import org.footwell.physics.ThirdOctaves;
 
 /** How loud it is at the seat, from sensitivity and power. */
-public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLevelResult> {
+public final class SoundLevel
+    implements Calculation<SoundLevelRequest, SoundLevelResult>, AskOfPlan<SoundLevelRequest> {
 
   private static final Source SUPERPOSITION = Source.of("Superposition of sound pressures");
 
@@ -102,6 +109,45 @@ public final class SoundLevel implements Calculation<SoundLevelRequest, SoundLev
   @Override
   public Card<SoundLevelRequest, SoundLevelResult> card() {
     return CARD;
+  }
+
+  @Override
+  public List<PlanPlace> places() {
+    return List.of(PlanPlace.DRIVER);
+  }
+
+  @Override
+  public SoundLevelRequest ask(PlanReader plan) {
+    int driver = plan.about().index();
+    VehiclePlan vehicle = plan.plan();
+    Double peaks = plan.cleanPowerW(driver, "/power_w");
+    Double crest = plan.crestFactorDb("/crest_factor_db");
+    plan.called("/distance_m", plan.about().pointer() + "/position");
+    plan.also("/vehicle");
+    return SoundLevelRequestBuilder.builder()
+        .driver(plan.joined(driver))
+        .powerW(peaks == null ? null : (Double) DriverOutput.MEAN_POWER.at(peaks, crest))
+        .distanceM(
+            vehicle
+                .drivers()
+                .get(driver)
+                .position()
+                .distanceTo(vehicle.seats().get(vehicle.mainSeat()).head()))
+        .cabin(vehicle.vehicle().cabin())
+        .crestFactorDb(crest)
+        .roadNoiseDba(vehicle.vehicle().roadNoiseDba())
+        .spectrum(spectrum(vehicle.programme().spectrum(), plan))
+        .build();
+  }
+
+  private static List<SoundLevelRequest.Band> spectrum(List<LevelAt> levels, PlanReader plan) {
+    return levels == null
+        ? null
+        : plan.made(
+            levels.stream()
+                .map(at -> new SoundLevelRequest.Band(at.frequencyHz(), at.levelDb()))
+                .toList(),
+            "/programme/spectrum");
   }
 
   @Override

@@ -1,5 +1,6 @@
 package org.footwell.acoustic.seats;
 
+import java.util.List;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Run;
@@ -7,6 +8,9 @@ import org.footwell.calculation.Source;
 import org.footwell.parts.FilterFault;
 import org.footwell.parts.FrequencyFault;
 import org.footwell.parts.Safety;
+import org.footwell.parts.plan.AskOfPlan;
+import org.footwell.parts.plan.PlanPlace;
+import org.footwell.parts.plan.PlanReader;
 import org.footwell.physics.Air;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.FilterPrototype;
@@ -19,7 +23,8 @@ import org.footwell.physics.ThieleSmall;
 import org.footwell.physics.ThirdOctaves;
 
 /** Levels at several seats from several sources, band by band, and the headroom over a target. */
-public final class SeatLevels implements Calculation<SeatLevelsRequest, SeatLevelsResult> {
+public final class SeatLevels
+    implements Calculation<SeatLevelsRequest, SeatLevelsResult>, AskOfPlan<SeatLevelsRequest> {
 
   static final Source SUPERPOSITION = Source.of("Superposition of sound pressures");
 
@@ -101,6 +106,16 @@ public final class SeatLevels implements Calculation<SeatLevelsRequest, SeatLeve
   @Override
   public Card<SeatLevelsRequest, SeatLevelsResult> card() {
     return CARD;
+  }
+
+  @Override
+  public List<PlanPlace> places() {
+    return List.of(PlanPlace.PLAN);
+  }
+
+  @Override
+  public SeatLevelsRequest ask(PlanReader plan) {
+    return new LevelsOfPlan(plan).request();
   }
 
   @Override

@@ -92,12 +92,16 @@ public enum Allowed implements Words {
     return Phrase.of(LEFT_OUT).fields("fields", List.of(fields));
   }
 
+  /** Nothing at all. */
+  public static Phrase absent() {
+    return Phrase.of(Form.ABSENT);
+  }
+
   /** Nothing, where a field has this value. */
   public static Phrase leftOutWhere(String field, Enum<?> value) {
     return Phrase.of(LEFT_OUT_WHERE).field("field", field).own("value", Names.of(value));
   }
 
-  /** Something, where these fields are given. */
   public static Phrase givenWith(String... fields) {
     return Phrase.of(GIVEN_WITH).fields("fields", List.of(fields));
   }

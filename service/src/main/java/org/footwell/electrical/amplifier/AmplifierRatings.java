@@ -20,11 +20,15 @@ import org.footwell.electrical.amplifier.SineSource.Delivery;
 import org.footwell.parts.Amplifier;
 import org.footwell.parts.Ratings;
 import org.footwell.parts.Safety;
+import org.footwell.parts.plan.AskOfPlan;
+import org.footwell.parts.plan.PlanPlace;
+import org.footwell.parts.plan.PlanReader;
 import org.footwell.physics.Electricity;
 
 /** What published ratings say: the source behind them, other loads and supplies, consistency. */
 public final class AmplifierRatings
-    implements Calculation<AmplifierRatingsRequest, AmplifierRatingsResult> {
+    implements Calculation<AmplifierRatingsRequest, AmplifierRatingsResult>,
+        AskOfPlan<AmplifierRatingsRequest> {
 
   private static final Card<AmplifierRatingsRequest, AmplifierRatingsResult> CARD =
       Card.of("amplifier-ratings", AmplifierRatingsRequest.class, AmplifierRatingsResult.class)
@@ -82,6 +86,30 @@ public final class AmplifierRatings
   @Override
   public Card<AmplifierRatingsRequest, AmplifierRatingsResult> card() {
     return CARD;
+  }
+
+  @Override
+  public List<PlanPlace> places() {
+    return List.of(PlanPlace.OUTPUTS);
+  }
+
+  @Override
+  public AmplifierRatingsRequest ask(PlanReader plan) {
+    int amplifier = plan.about().index();
+    int outputs = plan.about().inner();
+    Amplifier asked = plan.amplifier(amplifier, outputs);
+    plan.poses(asked.ratings(), plan.about().pointer() + "/ratings");
+    List<Double> loads =
+        plan.index().channelsOf(amplifier).stream()
+            .filter(channel -> plan.index().outputsOf(channel) == outputs)
+            .map(channel -> plan.figures().loadOhm(channel))
+            .distinct()
+            .sorted()
+            .toList();
+    plan.called("/loads_ohm", "/channels");
+    Double supply = plan.supplyV("/supplies_v");
+    return new AmplifierRatingsRequest(
+        asked, loads.isEmpty() ? null : loads, supply == null ? null : List.of(supply));
   }
 
   @Override

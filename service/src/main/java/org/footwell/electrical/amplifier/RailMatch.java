@@ -12,12 +12,18 @@ import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.electrical.amplifier.RailMatchResult.AtSupply;
 import org.footwell.electrical.amplifier.SineSource.Delivery;
+import org.footwell.parts.Driver;
+import org.footwell.parts.DriverBuilder;
 import org.footwell.parts.Safety;
+import org.footwell.parts.plan.AskOfPlan;
+import org.footwell.parts.plan.PlanPlace;
+import org.footwell.parts.plan.PlanReader;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.Electricity;
 
 /** What an amplifier really delivers, clean, into a load, and whether that suits the driver. */
-public final class RailMatch implements Calculation<RailMatchRequest, RailMatchResult> {
+public final class RailMatch
+    implements Calculation<RailMatchRequest, RailMatchResult>, AskOfPlan<RailMatchRequest> {
 
   /** Peak voltage in V of a sine of U volts RMS. */
   private static final Formula.Of1 SINE_PEAK =
@@ -81,6 +87,41 @@ public final class RailMatch implements Calculation<RailMatchRequest, RailMatchR
   @Override
   public Card<RailMatchRequest, RailMatchResult> card() {
     return CARD;
+  }
+
+  @Override
+  public List<PlanPlace> places() {
+    return List.of(PlanPlace.CHANNEL);
+  }
+
+  @Override
+  public RailMatchRequest ask(PlanReader plan) {
+    int channel = plan.about().index();
+    String network =
+        plan.about().pointer()
+            + (plan.plan().channels().get(channel).network() == null ? "/branches" : "/network");
+    plan.called("/load_ohm", network);
+    return RailMatchRequestBuilder.builder()
+        .loadOhm(plan.figures().loadOhm(channel))
+        .amplifier(plan.amplifier(channel))
+        .bridged(plan.bridged(channel, "/bridged"))
+        .driver(together(channel, plan))
+        .supplyV(plan.supplyV("/supply_v"))
+        .build();
+  }
+
+  /** All drivers of a channel as one, or null where one does not state what it bears. */
+  private static Driver together(int channel, PlanReader plan) {
+    Double bearable = plan.figures().bearableW(channel);
+    if (bearable == null) {
+      return null;
+    }
+    return plan.made(
+        DriverBuilder.builder()
+            .continuousPowerW(bearable)
+            .ratedOhm(plan.figures().networkOhm(channel))
+            .build(),
+        plan.index().partAt(plan.index().driversOf(channel).get(0)) + "/driver");
   }
 
   @Override

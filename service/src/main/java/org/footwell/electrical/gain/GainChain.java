@@ -15,12 +15,19 @@ import org.footwell.electrical.gain.GainChainResult.FactorySource;
 import org.footwell.electrical.gain.GainChainResult.Setting;
 import org.footwell.parts.FactoryOutput;
 import org.footwell.parts.Safety;
+import org.footwell.parts.Stage;
+import org.footwell.parts.StageBuilder;
 import org.footwell.parts.Terminals;
+import org.footwell.parts.plan.AskOfPlan;
+import org.footwell.parts.plan.PlanPlace;
+import org.footwell.parts.plan.PlanReader;
+import org.footwell.parts.plan.Signal;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.Electricity;
 
 /** How to set the gains of a chain, what to measure then, and how much noise it makes. */
-public final class GainChain implements Calculation<GainChainRequest, GainChainResult> {
+public final class GainChain
+    implements Calculation<GainChainRequest, GainChainResult>, AskOfPlan<GainChainRequest> {
 
   private static final Source DIVIDER = Source.of("Voltage divider, Ohm's law");
 
@@ -74,6 +81,47 @@ public final class GainChain implements Calculation<GainChainRequest, GainChainR
   @Override
   public Card<GainChainRequest, GainChainResult> card() {
     return CARD;
+  }
+
+  @Override
+  public List<PlanPlace> places() {
+    return List.of(PlanPlace.CHANNEL);
+  }
+
+  @Override
+  public GainChainRequest ask(PlanReader plan) {
+    int channel = plan.about().index();
+    Signal signal = plan.poses(plan.plan().signal(), "/signal");
+    plan.also("/signal");
+    List<Stage> stages = new ArrayList<>(signal == null ? List.of() : signal.stages());
+    stages.add(amplifier(channel, plan));
+    plan.called("/load_ohm", plan.about().pointer());
+    return GainChainRequestBuilder.builder()
+        .headUnit(signal == null ? null : signal.headUnit())
+        .factoryOutput(signal == null ? null : signal.factoryOutput())
+        .stages(stages)
+        .loadOhm(plan.figures().loadOhm(channel))
+        .amplifier(plan.amplifier(channel))
+        .bridged(plan.bridged(channel, "/bridged"))
+        .overlapDb(signal == null ? null : signal.overlapDb())
+        .testToneDbfs(signal == null ? null : signal.testToneDbfs())
+        .terminals(signal == null ? null : signal.terminals())
+        .build();
+  }
+
+  /** The amplifier as the last stage: its largest output is the clean one on this channel. */
+  private static Stage amplifier(int channel, PlanReader plan) {
+    String at = plan.outputsAt(channel);
+    Stage.Sensitivity sensitivity =
+        plan.needs(plan.index().outputs(channel).sensitivity(), at + "/sensitivity");
+    return plan.made(
+        StageBuilder.builder()
+            .name(plan.plan().channels().get(channel).id())
+            .maxInputV(sensitivity == null ? null : sensitivity.maxV())
+            .maxOutputV(plan.needs(plan.figures().outputV(channel), at))
+            .sensitivity(sensitivity)
+            .build(),
+        at);
   }
 
   @Override

@@ -16,11 +16,16 @@ import org.footwell.electrical.heat.AmplifierHeatResult.Draw;
 import org.footwell.electrical.heat.Duty.StageDraw;
 import org.footwell.electrical.heat.Supply.Drawn;
 import org.footwell.parts.Safety;
+import org.footwell.parts.plan.AskOfPlan;
+import org.footwell.parts.plan.PlanPlace;
+import org.footwell.parts.plan.PlanReader;
 import org.footwell.physics.ConstantPower;
 import org.footwell.physics.Decibels;
 
 /** What an amplifier takes from the battery and turns into heat, for sines, noise and music. */
-public final class AmplifierHeat implements Calculation<AmplifierHeatRequest, AmplifierHeatResult> {
+public final class AmplifierHeat
+    implements Calculation<AmplifierHeatRequest, AmplifierHeatResult>,
+        AskOfPlan<AmplifierHeatRequest> {
 
   private static final Source PROGRAMME =
       Source.of(
@@ -74,6 +79,16 @@ public final class AmplifierHeat implements Calculation<AmplifierHeatRequest, Am
   @Override
   public Card<AmplifierHeatRequest, AmplifierHeatResult> card() {
     return CARD;
+  }
+
+  @Override
+  public List<PlanPlace> places() {
+    return List.of(PlanPlace.AMPLIFIER);
+  }
+
+  @Override
+  public AmplifierHeatRequest ask(PlanReader plan) {
+    return new HeatOfPlan(plan).request();
   }
 
   @Override

@@ -16,13 +16,17 @@ import org.footwell.calculation.Source;
 import org.footwell.electrical.impedance.Extremes.Place;
 import org.footwell.electrical.impedance.ImpedanceCurveResult.Point;
 import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.plan.AskOfPlan;
+import org.footwell.parts.plan.PlanPlace;
+import org.footwell.parts.plan.PlanReader;
 import org.footwell.physics.Impedance;
 import org.footwell.physics.Phasor;
 import org.footwell.physics.ThieleSmall;
 
 /** What a driver is to the amplifier over frequency, alone or in a box. */
 public final class ImpedanceCurve
-    implements Calculation<ImpedanceCurveRequest, ImpedanceCurveResult> {
+    implements Calculation<ImpedanceCurveRequest, ImpedanceCurveResult>,
+        AskOfPlan<ImpedanceCurveRequest> {
 
   private static final Source IEC_60268_5 =
       Source.of(
@@ -74,6 +78,19 @@ public final class ImpedanceCurve
   @Override
   public Card<ImpedanceCurveRequest, ImpedanceCurveResult> card() {
     return CARD;
+  }
+
+  @Override
+  public List<PlanPlace> places() {
+    return List.of(PlanPlace.DRIVER, PlanPlace.PART);
+  }
+
+  @Override
+  public ImpedanceCurveRequest ask(PlanReader plan) {
+    int about = plan.about().index();
+    return plan.about().kind() == PlanPlace.PART
+        ? new ImpedanceCurveRequest(plan.plan().newParts().get(about).driver(), null, null)
+        : new ImpedanceCurveRequest(plan.driver(about), plan.box(about), null);
   }
 
   @Override

@@ -5,6 +5,7 @@ import static org.footwell.electrical.load.LoadFinding.CURRENT_TO_EXPECT;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
@@ -18,12 +19,21 @@ import org.footwell.electrical.load.Solved.Share;
 import org.footwell.electrical.load.WiringLoadResult.BandLoad;
 import org.footwell.electrical.load.WiringLoadResult.CoilShare;
 import org.footwell.parts.ConductorFault;
+import org.footwell.parts.Driver;
 import org.footwell.parts.Safety;
+import org.footwell.parts.VoiceCoil;
+import org.footwell.parts.VoiceCoilBuilder;
+import org.footwell.parts.plan.AskOfPlan;
+import org.footwell.parts.plan.PlanIndex;
+import org.footwell.parts.plan.PlanPlace;
+import org.footwell.parts.plan.PlanReader;
+import org.footwell.parts.plan.PlannedChannel;
 import org.footwell.physics.Conductors;
 import org.footwell.physics.Electricity;
 
 /** What load a network of voice coils is, and which coil takes what. */
-public final class WiringLoad implements Calculation<WiringLoadRequest, WiringLoadResult> {
+public final class WiringLoad
+    implements Calculation<WiringLoadRequest, WiringLoadResult>, AskOfPlan<WiringLoadRequest> {
 
   private static final Source IEC_60268_5 =
       Source.of(
@@ -93,6 +103,47 @@ public final class WiringLoad implements Calculation<WiringLoadRequest, WiringLo
   @Override
   public Card<WiringLoadRequest, WiringLoadResult> card() {
     return CARD;
+  }
+
+  @Override
+  public List<PlanPlace> places() {
+    return List.of(PlanPlace.CHANNEL);
+  }
+
+  @Override
+  public WiringLoadRequest ask(PlanReader plan) {
+    int index = plan.about().index();
+    PlannedChannel channel = plan.plan().channels().get(index);
+    plan.called(
+        "/network",
+        plan.about().pointer() + (channel.network() == null ? "/branches" : "/network"));
+    return WiringLoadRequestBuilder.builder()
+        .network(
+            channel.network() != null
+                ? channel.network()
+                : channel.branchList().stream()
+                    .map(branch -> "(" + branch.network() + ")")
+                    .collect(Collectors.joining(" || ")))
+        .coils(plan.index().coils(index).stream().map(coil -> coil(coil, channel, plan)).toList())
+        .amplifier(plan.amplifier(index))
+        .bridged(plan.bridged(index, "/bridged"))
+        .cable(channel.cable())
+        .build();
+  }
+
+  private static VoiceCoil coil(PlanIndex.NamedCoil coil, PlannedChannel channel, PlanReader plan) {
+    PlanIndex index = plan.index();
+    Driver driver = index.part(coil.driver()).driver();
+    return plan.made(
+        VoiceCoilBuilder.builder()
+            .name(coil.word())
+            .ratedOhm(driver.ratedOhm())
+            .reOhm(driver.reOhm())
+            .driver(plan.plan().drivers().get(coil.driver()).id())
+            .band(coil.branch() < 0 ? null : channel.branches().get(coil.branch()).band())
+            .build(),
+        index.partAt(coil.driver()) + "/driver",
+        PlanIndex.driverAt(coil.driver()));
   }
 
   @Override

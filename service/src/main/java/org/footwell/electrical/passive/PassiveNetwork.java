@@ -24,8 +24,14 @@ import org.footwell.electrical.impedance.MountedDriver;
 import org.footwell.electrical.passive.PassiveNetworkResult.Point;
 import org.footwell.loudspeaker.Ladder;
 import org.footwell.loudspeaker.Ladder.Response;
+import org.footwell.parts.Amplifier;
 import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.LadderElement;
 import org.footwell.parts.Safety;
+import org.footwell.parts.plan.AskOfPlan;
+import org.footwell.parts.plan.PlanIndex;
+import org.footwell.parts.plan.PlanPlace;
+import org.footwell.parts.plan.PlanReader;
 import org.footwell.physics.Electricity;
 import org.footwell.physics.Impedance;
 import org.footwell.physics.Phasor;
@@ -33,7 +39,8 @@ import org.footwell.physics.ThieleSmall;
 
 /** What a ladder of passive parts is to the amplifier, and what reaches the driver. */
 public final class PassiveNetwork
-    implements Calculation<PassiveNetworkRequest, PassiveNetworkResult> {
+    implements Calculation<PassiveNetworkRequest, PassiveNetworkResult>,
+        AskOfPlan<PassiveNetworkRequest> {
 
   /** A lift of the driver above the amplifier's voltage that is worth a warning, dB. */
   private static final double HUMP_DB = 1;
@@ -96,6 +103,40 @@ public final class PassiveNetwork
   @Override
   public Card<PassiveNetworkRequest, PassiveNetworkResult> card() {
     return CARD;
+  }
+
+  @Override
+  public List<PlanPlace> places() {
+    return List.of(PlanPlace.BRANCH);
+  }
+
+  @Override
+  public PassiveNetworkRequest ask(PlanReader plan) {
+    int channel = plan.about().index();
+    int inner = plan.about().inner();
+    String at = plan.about().pointer();
+    List<LadderElement> elements =
+        plan.plan().channels().get(channel).branches().get(inner).ladder();
+    plan.poses(elements.isEmpty() ? null : elements, at + "/elements");
+    List<PlanIndex.NamedCoil> coils =
+        plan.index().coils(channel).stream().filter(coil -> coil.branch() == inner).toList();
+    // One driver is known over frequency; several together by their rated impedance only.
+    Integer driver =
+        coils.size() == 1 && plan.index().part(coils.get(0).driver()).coilCount() == 1
+            ? Integer.valueOf(coils.get(0).driver())
+            : null;
+    plan.called("/load_ohm", at + "/network");
+    plan.called("/voltage_v", PlanReader.channelAt(channel));
+    Amplifier amplifier = plan.amplifier(channel);
+    return PassiveNetworkRequestBuilder.builder()
+        .elements(elements.isEmpty() ? null : elements)
+        .driver(driver == null ? null : plan.driver(driver))
+        .box(driver == null ? null : plan.box(driver))
+        .loadOhm(driver == null ? plan.figures().branchOhm(channel, inner) : null)
+        .amplifier(amplifier.minimumOhm() == null ? null : amplifier)
+        .bridged(plan.bridged(channel, "/bridged"))
+        .voltageV(plan.figures().outputV(channel))
+        .build();
   }
 
   @Override

@@ -2,6 +2,7 @@ package org.footwell.electrical.supply;
 
 import static org.footwell.calculation.Source.DEFINITION;
 
+import java.util.List;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
@@ -11,10 +12,15 @@ import org.footwell.electrical.supply.SupplyBudgetResult.SupplyState;
 import org.footwell.parts.Alternator;
 import org.footwell.parts.Battery;
 import org.footwell.parts.Safety;
+import org.footwell.parts.plan.AskOfPlan;
+import org.footwell.parts.plan.PlanPlace;
+import org.footwell.parts.plan.PlanReader;
 import org.footwell.physics.ConstantPower;
 
 /** Whether alternator and battery bear a sound system. */
-public final class SupplyBudget implements Calculation<SupplyBudgetRequest, SupplyBudgetResult> {
+public final class SupplyBudget
+    implements Calculation<SupplyBudgetRequest, SupplyBudgetResult>,
+        AskOfPlan<SupplyBudgetRequest> {
 
   private static final Formula.Of3 MIXED =
       Formula.of("average_balance_a", "s·Bi + (1 − s)·Bc", "A", DEFINITION)
@@ -71,6 +77,16 @@ public final class SupplyBudget implements Calculation<SupplyBudgetRequest, Supp
   @Override
   public Card<SupplyBudgetRequest, SupplyBudgetResult> card() {
     return CARD;
+  }
+
+  @Override
+  public List<PlanPlace> places() {
+    return List.of(PlanPlace.PLAN);
+  }
+
+  @Override
+  public SupplyBudgetRequest ask(PlanReader plan) {
+    return new BudgetOfPlan(plan).request();
   }
 
   @Override

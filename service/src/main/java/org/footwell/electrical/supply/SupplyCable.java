@@ -12,11 +12,15 @@ import org.footwell.electrical.supply.SupplyCableResult.SizedBranch;
 import org.footwell.parts.ConductorFault;
 import org.footwell.parts.ReturnPath;
 import org.footwell.parts.Safety;
+import org.footwell.parts.plan.AskOfPlan;
+import org.footwell.parts.plan.PlanPlace;
+import org.footwell.parts.plan.PlanReader;
 import org.footwell.physics.Conductors;
 import org.footwell.physics.ConstantPower;
 
 /** The smallest supply cable that does, and the fuses that protect it. */
-public final class SupplyCable implements Calculation<SupplyCableRequest, SupplyCableResult> {
+public final class SupplyCable
+    implements Calculation<SupplyCableRequest, SupplyCableResult>, AskOfPlan<SupplyCableRequest> {
 
   private static final Formula.Of2 LOWEST_START =
       Formula.of("branch_start_v", "U − Ud", "V", ConstantPower.KIRCHHOFF)
@@ -74,6 +78,16 @@ public final class SupplyCable implements Calculation<SupplyCableRequest, Supply
   @Override
   public Card<SupplyCableRequest, SupplyCableResult> card() {
     return CARD;
+  }
+
+  @Override
+  public List<PlanPlace> places() {
+    return List.of(PlanPlace.AMPLIFIER);
+  }
+
+  @Override
+  public SupplyCableRequest ask(PlanReader plan) {
+    return new CableOfPlan(plan).request();
   }
 
   @Override

@@ -18,13 +18,17 @@ import org.footwell.fitting.comparison.sides.SideFigures;
 import org.footwell.fitting.comparison.sides.SideFormulas;
 import org.footwell.parts.Driver;
 import org.footwell.parts.Safety;
+import org.footwell.parts.plan.AskOfPlan;
+import org.footwell.parts.plan.PlanPlace;
+import org.footwell.parts.plan.PlanReader;
 import org.footwell.physics.Air;
 import org.footwell.physics.Piston;
 import org.footwell.physics.SensitivityBases;
 
 /** Factory parts against their replacements, position by position and for the whole vehicle. */
 public final class DriverComparison
-    implements Calculation<DriverComparisonRequest, DriverComparisonResult> {
+    implements Calculation<DriverComparisonRequest, DriverComparisonResult>,
+        AskOfPlan<DriverComparisonRequest> {
 
   private static final Card<DriverComparisonRequest, DriverComparisonResult> CARD =
       Card.of("driver-comparison", DriverComparisonRequest.class, DriverComparisonResult.class)
@@ -79,6 +83,16 @@ public final class DriverComparison
   @Override
   public Card<DriverComparisonRequest, DriverComparisonResult> card() {
     return CARD;
+  }
+
+  @Override
+  public List<PlanPlace> places() {
+    return List.of(PlanPlace.PLAN);
+  }
+
+  @Override
+  public DriverComparisonRequest ask(PlanReader plan) {
+    return new ComparisonOfPlan(plan).request();
   }
 
   @Override

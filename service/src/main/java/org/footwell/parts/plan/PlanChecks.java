@@ -46,14 +46,14 @@ final class PlanChecks {
       checkOutputs(channel, at);
       List<PlanIndex.NamedCoil> coils = new ArrayList<>();
       if (channel.network() != null) {
-        read(channel.network(), at + "/network", coils);
+        read(channel.network(), at + "/network", -1, coils);
       }
       for (int b = 0; channel.branches() != null && b < channel.branches().size(); b++) {
         Branch branch = channel.branches().get(b);
         String there = at + "/branches/" + b;
         Filter.require(branch.highPass(), there + "/high_pass", run);
         Filter.require(branch.lowPass(), there + "/low_pass", run);
-        read(branch.network(), there + "/network", coils);
+        read(branch.network(), there + "/network", b, coils);
       }
       all.add(coils);
     }
@@ -96,7 +96,7 @@ final class PlanChecks {
   }
 
   /** The coils a network names; its form is for who works it out. */
-  private void read(String network, String at, List<PlanIndex.NamedCoil> into) {
+  private void read(String network, String at, int branch, List<PlanIndex.NamedCoil> into) {
     Matcher words = WORD.matcher(network);
     while (words.find()) {
       String word = words.group();
@@ -117,7 +117,7 @@ final class PlanChecks {
       } else if (!coilsUsed.add(word)) {
         run.refuse(PlanFault.DRIVER_USED_TWICE).at(at).given(word);
       } else {
-        into.add(new PlanIndex.NamedCoil(word, driver, number));
+        into.add(new PlanIndex.NamedCoil(word, driver, number, branch));
       }
     }
   }

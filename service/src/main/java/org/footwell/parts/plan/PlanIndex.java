@@ -53,8 +53,9 @@ public final class PlanIndex {
    * @param word as the network writes it
    * @param driver index of its driver
    * @param number from 1
+   * @param branch index of its branch on the channel, or −1 where there are none
    */
-  public record NamedCoil(String word, int driver, int number) {}
+  public record NamedCoil(String word, int driver, int number, int branch) {}
 
   /** The plan itself. */
   public VehiclePlan plan() {

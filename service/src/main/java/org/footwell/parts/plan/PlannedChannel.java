@@ -68,6 +68,11 @@ public record PlannedChannel(
     equaliser = equaliser == null ? List.of() : equaliser;
   }
 
+  /** The branches of its passive crossover, none without one. */
+  public List<Branch> branchList() {
+    return branches == null ? List.of() : branches;
+  }
+
   /** Whether two outputs drive it as one. */
   public boolean bridged() {
     return outputs.size() == 2;

@@ -38,7 +38,11 @@ public record Supply(
 
   public Supply {
     splitCharge = splitCharge == null ? Boolean.FALSE : splitCharge;
-    heavyLoads = heavyLoads == null ? List.of() : heavyLoads;
+  }
+
+  /** The loads that draw a lot, none where none are given. */
+  public List<HeavyLoad> drawingALot() {
+    return heavyLoads == null ? List.of() : heavyLoads;
   }
 
   /** A load that draws a lot for a while. */

@@ -17,6 +17,7 @@ import org.footwell.calculation.Answer;
 import org.footwell.calculation.Brief;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
+import org.footwell.calculation.Document;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.Shape;
 import org.footwell.calculation.text.Phrase;
@@ -38,6 +39,7 @@ public final class Endpoint<Q extends Record, R extends Record> {
   private final Shape<R> result;
   private final Formats<Q, R> formats;
   private final Map<String, List<String>> options;
+  private final Map<String, List<String>> optionsOfDocument;
   private final ObjectReader typed;
   private final ObjectWriter writer;
 
@@ -50,6 +52,7 @@ public final class Endpoint<Q extends Record, R extends Record> {
     this.result = Shape.of(card.result());
     this.formats = new Formats<>(card);
     this.options = Query.optionsWith(formats.names());
+    this.optionsOfDocument = Query.withPlace(options);
     this.typed = Json.MAPPER.readerFor(card.request());
     this.writer =
         Json.MAPPER.writerFor(
@@ -77,6 +80,11 @@ public final class Endpoint<Q extends Record, R extends Record> {
     return options;
   }
 
+  /** The same where it is put to a document. */
+  public Map<String, List<String>> optionsOfDocument() {
+    return optionsOfDocument;
+  }
+
   /**
    * Answers a request in JSON.
    *
@@ -84,7 +92,7 @@ public final class Endpoint<Q extends Record, R extends Record> {
    * @throws org.footwell.calculation.Refused if it cannot be answered
    */
   public Answered<Q, R> answer(byte[] json, boolean workings, Reader reader) {
-    return answer(read(json), workings, reader);
+    return answer(read(json, typed, card().request()), workings, reader);
   }
 
   /** Answers a request made of maps, lists and texts, as a query or a CSV row gives it. */
@@ -107,23 +115,44 @@ public final class Endpoint<Q extends Record, R extends Record> {
     return answer(engine.bind(card().request(), untyped, false), workings, reader);
   }
 
+  /** How places are written that it can be about in a document; none if it cannot be put to it. */
+  public List<String> places(Document<?> kind) {
+    return kind.places(calculation);
+  }
+
+  /**
+   * Puts it to a document in JSON.
+   *
+   * @param about the place it is about, or null
+   * @throws ProblemException if it is not well-formed JSON
+   * @throws org.footwell.calculation.Refused if it cannot be answered from that
+   */
+  public <D extends Record> Answered<Q, R> answerOf(
+      Document<D> kind, byte[] json, String about, boolean workings, Reader reader) {
+    D document = read(json, Json.MAPPER.readerFor(kind.type()), kind.type());
+    String place = about == null ? "" : about;
+    Answer<R> answer =
+        engine.answer(calculation, kind, document, place, workings, deadline, reader);
+    return new Answered<>(card().request().cast(answer.request()), answer);
+  }
+
   private Answered<Q, R> answer(Q request, boolean workings, Reader reader) {
     return new Answered<>(request, engine.answer(calculation, request, workings, deadline, reader));
   }
 
-  private Q read(byte[] json) {
+  private <T extends Record> T read(byte[] json, ObjectReader typed, Class<T> type) {
     try {
-      Q request = typed.readValue(json);
-      return request != null ? request : readSlowly(json);
+      T record = typed.readValue(json);
+      return record != null ? record : readSlowly(json, type);
     } catch (JsonProcessingException notAsExpected) {
-      return readSlowly(json);
+      return readSlowly(json, type);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
   }
 
   /** Reads once more without a type: tells malformed JSON from faulty, and finds every fault. */
-  private Q readSlowly(byte[] json) {
+  private <T extends Record> T readSlowly(byte[] json, Class<T> type) {
     if (json.length == 0) {
       throw ProblemException.of(ProblemType.UNREADABLE, ProblemWords.EMPTY);
     }
@@ -132,7 +161,7 @@ public final class Endpoint<Q extends Record, R extends Record> {
       if (untyped == null) {
         throw ProblemException.of(ProblemType.UNREADABLE, ProblemWords.NULL);
       }
-      return engine.bind(card().request(), untyped, false);
+      return engine.bind(type, untyped, false);
     } catch (JsonProcessingException malformed) {
       throw ProblemException.of(ProblemType.UNREADABLE, malformed(malformed));
     } catch (IOException e) {

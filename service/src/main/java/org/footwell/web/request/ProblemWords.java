@@ -8,6 +8,7 @@ public enum ProblemWords implements Words {
   NOTHING_HERE,
   NO_CALCULATION,
   NO_CALCULATION_NEAR,
+  NOT_OF_PLAN,
   NO_PROBLEM_KIND,
   WRONG_METHOD,
   TOO_MANY_PARAMETERS,

@@ -22,6 +22,8 @@ public final class Query {
   /** Stands for every index of a repeated group. */
   private static final Pattern ENTRY = Pattern.compile("\\.\\*(?=\\.|$)");
 
+  private static final String ABOUT = "about";
+
   private static final List<String> ERRORS = List.of("problem", "text");
 
   private static final Map<String, List<String>> OF_BATCH =
@@ -53,6 +55,13 @@ public final class Query {
             formats,
             "workings",
             List.of("true", "false")));
+  }
+
+  /** The same with the place of a document that a question is about. */
+  static Map<String, List<String>> withPlace(Map<String, List<String>> options) {
+    Map<String, List<String>> all = new TreeMap<>(options);
+    all.put(ABOUT, List.of());
+    return Collections.unmodifiableMap(all);
   }
 
   /** In an order that is always the same: it shows in sentences. */
@@ -129,7 +138,8 @@ public final class Query {
     known.forEach(
         (name, allowed) -> {
           String given = options.get(name);
-          boolean blank = given != null && given.isBlank();
+          // No place at all is the document as a whole.
+          boolean blank = given != null && given.isBlank() && !name.equals(ABOUT);
           if (blank || (given != null && !allowed.isEmpty() && !allowed.contains(given))) {
             faults
                 .add(CoreFault.NOT_ALLOWED)
