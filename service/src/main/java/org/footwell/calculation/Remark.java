@@ -4,13 +4,13 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.UnaryOperator;
+import java.util.stream.Stream;
 import org.footwell.calculation.text.Arguments;
 import org.footwell.calculation.text.Coded;
 import org.footwell.calculation.text.CoreWords;
 import org.footwell.calculation.text.Given;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.calculation.text.Words;
-import java.util.stream.Stream;
 
 /** A finding or a fault in the making: a code, what it is about, and the arguments of its text. */
 public final class Remark extends Arguments<Remark> {
