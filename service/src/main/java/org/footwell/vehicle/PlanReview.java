@@ -74,7 +74,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
     ChannelChain chain = channel.chain();
     double amplifierV =
         modelled.levelled().cruising().works()
-            ? modelled.levelled().cruising().mean().loadV()[chain.output().amplifier()]
+            ? modelled.levelled().cruising().mean().loadV().get(chain.output().amplifier())
             : modelled.amplifiers().get(chain.output().amplifier()).ratedV();
     LowestOhm alone = chain.impedanceKnown() ? LowestOhm.of(chain, false) : null;
     double below = remarks.below(c);

@@ -67,12 +67,12 @@ final class SupplyReview {
   }
 
   private FedLine fed(int a, Operation operation) {
-    double volts = operation.mean().loadV()[a];
+    double volts = operation.mean().loadV().get(a);
     return new FedLine(
         plan.amplifiers().get(a).id(),
         volts,
-        operation.sine() == null ? null : (Double) operation.sine().loadV()[a],
-        operation.mean().currentA()[a],
+        operation.sine() == null ? null : operation.sine().loadV().get(a),
+        operation.mean().currentA().get(a),
         cleanW(a, volts));
   }
 
@@ -85,7 +85,7 @@ final class SupplyReview {
   private void starving(Situation situation, Operation operation) {
     for (int a = 0; a < plan.amplifiers().size(); a++) {
       Double least = plan.amplifiers().get(a).minimumV();
-      double volts = operation.mean().loadV()[a];
+      double volts = operation.mean().loadV().get(a);
       if (least != null && volts < least) {
         run.find(PlanFinding.AMPLIFIER_STARVES)
             .at("/amplifiers/" + a)
@@ -108,12 +108,12 @@ final class SupplyReview {
       double worst = 0;
       for (Situation situation : modelled.model().sources().keySet()) {
         Operation operation = modelled.operations().get(situation);
-        double lost = operation.sine() == null ? 0 : lostDb(a, operation.sine().loadV()[a]);
+        double lost = operation.sine() == null ? 0 : lostDb(a, operation.sine().loadV().get(a));
         worst = Math.max(worst, lost);
         if (lost > most) {
           most = lost;
           when = situation;
-          volts = operation.sine().loadV()[a];
+          volts = operation.sine().loadV().get(a);
         }
       }
       if (worst > SAG_DB) {
@@ -180,9 +180,9 @@ final class SupplyReview {
   private CableLine line(
       int a, PlannedAmplifier amplifier, SupplyReader.Laid laid, Operation cruising) {
     Feed feed = amplifier.feed();
-    double mean = Math.max(cruising.mean().currentA()[a], modelled.supply().thirdA(a));
+    double mean = Math.max(cruising.mean().currentA().get(a), modelled.supply().thirdA(a));
     boolean sustained = plan.programme().sustainedBass() && cruising.sine() != null;
-    Double lasting = sustained ? (Double) cruising.sine().currentA()[a] : null;
+    Double lasting = sustained ? cruising.sine().currentA().get(a) : null;
     double ampacity = laid.line().ampacityA(laid.areaMm2());
     double least = FeedLine.leastFuseA(mean, lasting);
     OptionalDouble fuse = FeedLine.fuseA(least, ampacity);
@@ -193,7 +193,7 @@ final class SupplyReview {
         .areaMm2(laid.areaMm2())
         .found(laid.found())
         .loopOhm(laid.loopOhm())
-        .dropV(cruising.mean().currentA()[a] * laid.loopOhm())
+        .dropV(cruising.mean().currentA().get(a) * laid.loopOhm())
         .ampacityA(ampacity)
         .fuseLeastA(least)
         .fuseLargestA(FeedLine.largestFuseA(ampacity))

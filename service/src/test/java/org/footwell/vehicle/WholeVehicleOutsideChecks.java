@@ -157,6 +157,6 @@ class WholeVehicleOutsideChecks extends OutsideChecks {
             .filter(a -> plan.amplifiers().get(a).id().equals(place[1]))
             .findFirst()
             .orElseThrow();
-    return quantity.endsWith("_a") ? met.currentA()[amplifier] : met.loadV()[amplifier];
+    return quantity.endsWith("_a") ? met.currentA().get(amplifier) : met.loadV().get(amplifier);
   }
 }

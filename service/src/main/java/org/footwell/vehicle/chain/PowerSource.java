@@ -1,6 +1,7 @@
 package org.footwell.vehicle.chain;
 
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.List;
 import org.footwell.physics.ConstantPower;
 
 /**
@@ -71,11 +72,11 @@ public record PowerSource(double heldV, double leftA, double openV, double sourc
    * @param loadV at each load
    * @param held whether the alternator holds the voltage
    */
-  public record Meeting(double batteryV, double[] currentA, double[] loadV, boolean held) {
+  public record Meeting(double batteryV, List<Double> currentA, List<Double> loadV, boolean held) {
 
     /** All currents together, A. */
     public double totalA() {
-      return Arrays.stream(currentA).sum();
+      return currentA.stream().mapToDouble(Double::doubleValue).sum();
     }
   }
 
@@ -89,7 +90,7 @@ public record PowerSource(double heldV, double leftA, double openV, double sourc
     }
     // What is lacking at a voltage is a convex function of it, so that Newton's steps come down
     // from
-    // the open voltage to the highest place where nothing is, or past all of them if there is none.
+    // the open voltage to the highest place where nothing is, or past all of them.
     double voltage = openV;
     for (int turn = 0; turn < MOST_TURNS; turn++) {
       double lacking = voltage + sourceOhm * total(loads, voltage) - openV;
@@ -118,11 +119,12 @@ public record PowerSource(double heldV, double leftA, double openV, double sourc
   }
 
   private static Meeting at(double voltage, Load[] loads, boolean held) {
-    double[] current = new double[loads.length];
-    double[] left = new double[loads.length];
-    for (int i = 0; i < loads.length; i++) {
-      current[i] = loads[i].current(voltage);
-      left[i] = voltage - current[i] * loads[i].loopOhm();
+    List<Double> current = new ArrayList<>();
+    List<Double> left = new ArrayList<>();
+    for (Load load : loads) {
+      double amperes = load.current(voltage);
+      current.add(amperes);
+      left.add(voltage - amperes * load.loopOhm());
     }
     return new Meeting(voltage, current, left, held);
   }

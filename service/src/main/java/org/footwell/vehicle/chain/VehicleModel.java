@@ -2,6 +2,7 @@ package org.footwell.vehicle.chain;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -134,7 +135,7 @@ public final class VehicleModel {
       }
       double moved = 0;
       for (int i = 0; i < volts.length; i++) {
-        double next = operation.mean().loadV()[i];
+        double next = operation.mean().loadV().get(i);
         moved = Math.max(moved, Math.abs(next - volts[i]) / next);
         volts[i] = next;
       }
@@ -205,7 +206,7 @@ public final class VehicleModel {
     for (int turn = 0; turn < MOST_TURNS && operation.works(); turn++) {
       double moved = 0;
       for (int i = 0; i < volts.length; i++) {
-        double next = operation.mean().loadV()[i];
+        double next = operation.mean().loadV().get(i);
         moved = Math.max(moved, Math.abs(next - volts[i]) / next);
         volts[i] = next;
       }
@@ -253,7 +254,9 @@ public final class VehicleModel {
 
   /** Nothing is known of the supply: every amplifier has what its powers are stated for. */
   private static PowerSource.Meeting unfed(double[] volts) {
-    return new PowerSource.Meeting(Double.NaN, new double[volts.length], volts.clone(), false);
+    List<Double> nothing = Collections.nCopies(volts.length, 0.0);
+    List<Double> rated = Arrays.stream(volts).boxed().toList();
+    return new PowerSource.Meeting(Double.NaN, nothing, rated, false);
   }
 
   /** The settings as they sound while cruising: what clips or is limited is less loud. */

@@ -115,8 +115,8 @@ class ChainCircuitIT {
     PowerSource.Meeting ours = source.meet(loads);
     assertEquals(theirs[0], ours.batteryV(), RATIO * theirs[0]);
     for (int i = 0; i < 2; i++) {
-      assertEquals(theirs[1 + i], ours.currentA()[i], RATIO * theirs[1 + i]);
-      assertEquals(theirs[3 + i], ours.loadV()[i], RATIO * theirs[3 + i]);
+      assertEquals(theirs[1 + i], ours.currentA().get(i), RATIO * theirs[1 + i]);
+      assertEquals(theirs[3 + i], ours.loadV().get(i), RATIO * theirs[3 + i]);
     }
   }
 }

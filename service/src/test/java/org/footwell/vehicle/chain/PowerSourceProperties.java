@@ -66,7 +66,7 @@ class PowerSourceProperties {
     assertNotNull(met, () -> "there is one at " + tried);
     assertEquals(tried, met.batteryV(), CLOSE * tried);
     for (int i = 0; i < loads.length; i++) {
-      assertTrue(met.loadV()[i] > 0);
+      assertTrue(met.loadV().get(i) > 0);
     }
   }
 
