@@ -28,6 +28,9 @@ final class ChannelRemarks {
   /** Drivers of a channel farther apart than this have no common delay, m; common practice. */
   private static final double APART_M = 0.6;
 
+  /** A loss at a crossover that is worth a word, dB; common practice, no source. */
+  private static final double BASS_LOST_DB = -3;
+
   /** IEC 60268-5: the modulus is nowhere in the rated range below 80 % of the rated impedance. */
   private static final double DIP = 0.8;
 
@@ -58,6 +61,12 @@ final class ChannelRemarks {
     final List<String> drivers = new ArrayList<>();
     final List<String> places = new ArrayList<>();
     double most;
+
+    void add(String name, String place, double value) {
+      names.add(name);
+      places.add(place);
+      most = Math.max(most, value);
+    }
   }
 
   private void gains() {
@@ -74,9 +83,6 @@ final class ChannelRemarks {
       group.drivers.add(plan.drivers().get(gain.driver()).id());
       group.places.add("/channels/" + c);
       group.most = Math.max(group.most, below);
-      if (group.names.size() == 1) {
-        alike.put(gain.by() + " " + far, group);
-      }
     }
     alike.forEach(
         (key, group) ->
@@ -97,8 +103,10 @@ final class ChannelRemarks {
     return Decibels.ofAmplitude(clip / modelled.levelled().gains().get(c).volts());
   }
 
-  /** What filters and settings do beyond full scale. */
+  /** What filters and settings do beyond full scale, and against what is advised. */
   private void settings() {
+    Alike set = new Alike();
+    Alike turned = new Alike();
     for (int c = 0; c < plan.channels().size(); c++) {
       PlayedChannel channel = modelled.model().channels().get(c);
       ChannelState state = modelled.states().get(c);
@@ -106,13 +114,28 @@ final class ChannelRemarks {
       double over =
           Decibels.ofAmplitude(
               state.sourceV() * Decibels.toAmplitude(state.trimDb()) * channel.boost() / clip);
-      boolean set = modelled.model().wanted().get(c).setSourceV() != null;
-      if (over > WORTH_A_WORD_DB) {
-        run.find(set ? PlanFinding.SET_BEYOND_CLIP : PlanFinding.BOOST_CLIPS)
+      if (over > WORTH_A_WORD_DB && modelled.model().wanted().get(c).setSourceV() != null) {
+        set.add(plan.channels().get(c).id(), "/channels/" + c, over);
+      } else if (over > WORTH_A_WORD_DB) {
+        run.find(PlanFinding.BOOST_CLIPS)
             .at("/channels/" + c)
             .value(over)
             .own("name", plan.channels().get(c).id());
       }
+      if (state.polarity() != modelled.advised().get(c).polarity()) {
+        turned.add(plan.channels().get(c).id(), "/channels/" + c, 0);
+      }
+    }
+    if (!set.names.isEmpty()) {
+      run.find(PlanFinding.SET_BEYOND_CLIP).at(set.places).value(set.most).own("names", set.names);
+    }
+    if (!turned.names.isEmpty()) {
+      run.find(PlanFinding.SET_POLARITY_DIFFERS).at(turned.places).own("names", turned.names);
+    }
+    double advised = modelled.alignment().lossDb(plan.mainSeat(), modelled.advised());
+    double asSet = modelled.alignment().lossDb(plan.mainSeat(), modelled.states());
+    if (asSet < BASS_LOST_DB && asSet < advised - 1) {
+      run.find(PlanFinding.SET_LOSES_BASS).at("/settings").value(-asSet).limit(-advised);
     }
   }
 

@@ -171,9 +171,16 @@ final class DriverReview {
                             && !(one.inParallel() && one.inductanceMh() != null)));
   }
 
+  /** A corner below the resonance of a tweeter guards it from nothing. */
+  private boolean guards(Filter highPass, int driver) {
+    Double resonance = index.part(driver).driver().fsHz();
+    return resonance == null || highPass.frequencyHz() >= resonance;
+  }
+
   private boolean onlyActive(int c, int driver) {
     return isTweeter(driver)
         && plan.channels().get(c).highPass() != null
+        && guards(plan.channels().get(c).highPass(), driver)
         && !passivelyGuarded(c, driver);
   }
 
@@ -199,8 +206,7 @@ final class DriverReview {
         active.add(plan.drivers().get(driver).id());
         activeAt.add("/drivers/" + driver);
         capacitor = capacitorUf(c, driver);
-      } else if (!passivelyGuarded(c, driver)
-          && !modelled.model().channels().get(c).chain().highPassed()) {
+      } else if (!passivelyGuarded(c, driver)) {
         bare.add(plan.drivers().get(driver).id());
         bareAt.add("/drivers/" + driver);
       }

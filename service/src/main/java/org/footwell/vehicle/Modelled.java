@@ -87,7 +87,8 @@ record Modelled(
       double set = own.setDelayMs() == null ? advisedMs : own.setDelayMs();
       advised.add(
           level.delayed(advisedMs + own.chainDelayMs(), level.polarity() * alignment.turn(c)));
-      states.add(level.delayed(set + own.chainDelayMs(), level.polarity() * alignment.turn(c)));
+      int turn = own.setPolarity() == null ? alignment.turn(c) : own.setPolarity();
+      states.add(level.delayed(set + own.chainDelayMs(), level.polarity() * turn));
     }
     Map<Situation, Operation> operations = new EnumMap<>(Situation.class);
     operations.put(Situation.CRUISING, levelled.cruising());

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.electrical.supply.FeedLine;
 import org.footwell.parts.plan.Feed;
 import org.footwell.parts.plan.PlanIndex;
@@ -41,10 +42,11 @@ final class SupplyReview {
   /** One line per situation the plan knows; none without a supply. */
   List<SupplyLine> situations() {
     List<SupplyLine> lines = new ArrayList<>();
+    List<Phrase> failing = new ArrayList<>();
     for (Situation situation : modelled.model().sources().keySet()) {
       Operation operation = modelled.operations().get(situation);
       if (!operation.works()) {
-        run.find(PlanFinding.SUPPLY_FAILS).at("/supply").with("situation", situation);
+        failing.add(Phrase.of(situation));
         lines.add(new SupplyLine(situation, null, null, null, List.of()));
         continue;
       }
@@ -60,6 +62,9 @@ final class SupplyReview {
               operation.mean().totalA(),
               operation.sine() == null ? null : (Double) operation.sine().totalA(),
               amplifiers));
+    }
+    if (!failing.isEmpty()) {
+      run.find(PlanFinding.SUPPLY_FAILS).at("/supply").with("situations", failing);
     }
     sag();
     heavyLoads();
@@ -179,15 +184,16 @@ final class SupplyReview {
 
   private CableLine line(
       int a, PlannedAmplifier amplifier, SupplyReader.Laid laid, Operation cruising) {
-    Feed feed = amplifier.feed();
-    double mean = Math.max(cruising.mean().currentA().get(a), modelled.supply().thirdA(a));
+    double third = modelled.supply().thirdA(a);
+    double programme = cruising.mean().currentA().get(a);
+    double mean = Double.isNaN(third) ? programme : Math.max(programme, third);
     boolean sustained = plan.programme().sustainedBass() && cruising.sine() != null;
     Double lasting = sustained ? cruising.sine().currentA().get(a) : null;
     double ampacity = laid.line().ampacityA(laid.areaMm2());
     double least = FeedLine.leastFuseA(mean, lasting);
     OptionalDouble fuse = FeedLine.fuseA(least, ampacity);
     double drop = mean * laid.loopOhm();
-    judge(a, amplifier, laid, mean, ampacity, least, fuse, drop);
+    judge(a, amplifier, mean, ampacity, least, fuse, drop);
     return PlanReviewResultCableLineBuilder.builder()
         .id(amplifier.id())
         .areaMm2(laid.areaMm2())
@@ -205,7 +211,6 @@ final class SupplyReview {
   private void judge(
       int a,
       PlannedAmplifier amplifier,
-      SupplyReader.Laid laid,
       double mean,
       double ampacity,
       double least,

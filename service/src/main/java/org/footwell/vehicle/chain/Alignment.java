@@ -85,8 +85,7 @@ public final class Alignment {
       }
     }
     PhaseMatch match = PhaseMatch.of(meetings);
-    boolean turned =
-        match.inversionAdvised() && model.wanted().get(crossing.lower()).setPolarity() == null;
+    boolean turned = match.inversionAdvised();
     delayMs[crossing.lower()] += (turned ? match.inverted() : match.asGiven()).delayMs();
     turn[crossing.lower()] = turned ? -1 : 1;
     matched.add(new Matched(crossing, match));

@@ -38,6 +38,7 @@ public record ChannelCircuit(
    * @param volts across each load
    * @param ohm of each load
    */
+  @SuppressWarnings("ArrayRecordComponent") // made for every frequency, never compared or kept
   public record State(
       Phasor networkOhm,
       Phasor terminalOhm,

@@ -29,6 +29,7 @@ public final class SoundField {
    *
    * @param bandPower mean square pressure in each third octave, Pa²
    */
+  @SuppressWarnings("ArrayRecordComponent") // read once, never compared
   public record Level(double[] bandPower, double[] bandHz) {
 
     /** Unweighted, dB SPL. */

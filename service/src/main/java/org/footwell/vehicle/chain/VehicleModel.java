@@ -179,12 +179,11 @@ public final class VehicleModel {
     List<ChannelState> states = new ArrayList<>();
     for (int c = 0; c < trims.length; c++) {
       Wanted own = wanted.get(c);
-      int polarity = own.wired() * (own.setPolarity() == null ? 1 : own.setPolarity());
       states.add(
           new ChannelState(
               sourceV(c, gains),
               own.setTrimDb() == null ? trims[c] : own.setTrimDb(),
-              polarity,
+              own.wired(),
               own.chainDelayMs()));
     }
     return states;
