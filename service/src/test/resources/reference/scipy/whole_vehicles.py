@@ -575,9 +575,9 @@ class Vehicle:
             ch.set_delay = self.stepped(ch.delay)
 
     def stepped(self, ms):
-        """On the steps of the processor, where there is one."""
+        """On the steps of the processor; without one nothing can be delayed."""
         if "processor" not in self.plan:
-            return ms
+            return 0
         step = 1000 * self.plan["processor"].get("step_samples", 1) / self.plan["processor"]["rate_hz"]
         return round(ms / step) * step
 
@@ -591,6 +591,44 @@ class Vehicle:
                 sums += s * ch.filters * drive * np.exp(-2j * np.pi * F * ch.set_delay / 1000) * ch.c.get("polarity", 1)
                 powers += p * abs(ch.filters * drive) ** 2
         return np.where(F < INCOHERENT, abs(sums) ** 2, powers)
+
+
+    def drive(self):
+        """How far below full scale the first limit of a driver or amplifier lies, dB; 0 where none is met."""
+        least = 0.0
+        for ch in self.channels:
+            most = min([ch.clip / max(1, abs(ch.filters).max()), *self.bears(ch)])
+            least = min(least, db(most / (ch.gain * 10 ** (ch.trim / 20))))
+        return least
+
+    def limiter(self, ch):
+        """RMS voltage at the loudspeaker with which the first driver gets its continuous power by rated impedances."""
+        least = np.inf
+        for branch in ch.circuit.branches:
+            watts = {}
+
+            def share(tree, volts):
+                if isinstance(tree, str):
+                    d = tree.split(".")[0]
+                    watts[d] = watts.get(d, 0) + volts ** 2 / ch.circuit.rated(tree)
+                    return
+                for part in tree[1]:
+                    share(part, volts * ch.circuit.rated(part) / ch.circuit.rated(tree) if tree[0] == "+" else volts)
+
+            share(ch.circuit.coils(branch["network"]), 1.0)
+            least = min([least] + [np.sqrt(ch.all[d].d["continuous_power_w"] / w) for d, w in watts.items()])
+        return least
+
+    def sine_mm(self, ch, d):
+        """Largest peak with a full-scale sine from 20 Hz up."""
+        f = np.geomspace(20, 20000, 1500)
+        h = abs(ch.filter(f))
+        driver, most = ch.all[d], 0.0
+        for i, x in enumerate(f):
+            mine = [v for c, v in ch.circuit.solve(x)[0].items() if c.split(".")[0] == d]
+            mean_v = sum(v for v, _, _ in mine) / driver.n
+            most = max(most, h[i] * driver.millimetres(x, mine[0][2], mean_v) * ch.source)
+        return most
 
 
 def spl(p2):
@@ -607,6 +645,7 @@ def rows(name, plan, emit):
         row(ch.id, "gain_v", ch.gain)
         row(ch.id, "mean_power_w", ch.mean_w)
         row(ch.id, "trim_db", ch.trim)
+        row(ch.id, "limiter_rms_v", v.limiter(ch))
         row(ch.id, "flight_delay_ms", ch.flight_delay)
         row(ch.id, "delay_ms", ch.delay)
         for d in ch.drivers:
@@ -614,8 +653,10 @@ def rows(name, plan, emit):
             row(d, "held_power_w", (w * ch.held[d]).sum() * ch.source ** 2)
             row(d, "coil_heat_w", (w * ch.heat[d]).sum() * ch.source ** 2)
             row(d, "programme_mm", v.moved(ch, d) * ch.source)
+            row(d, "sine_displacement_mm", v.sine_mm(ch, d))
         for s, seat in enumerate(v.seats):
             row(f"{ch.id}@{seat['name']}", "level_db_spl", spl(v.level(s, ch)))
+    row("", "largest_drive_db", v.drive())
     for s, seat in enumerate(v.seats):
         p = v.level(s)
         row(f"@{seat['name']}", "sum_db_spl", spl(p))
