@@ -30,6 +30,7 @@ INCOHERENT = 300
 AREAS = [0.5, 0.75, 1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120, 150, 185, 240]
 OHM_KM = [39.0, 26.0, 19.5, 13.3, 7.98, 4.95, 3.30, 1.91, 1.21, 0.780, 0.554, 0.386, 0.272, 0.206, 0.161, 0.129, 0.106, 0.0801]
 FEED_C = 50
+ONE_COIL = "sub_a.1 || sub_b.1"  # of the two dual-coil drivers behind the long cable
 STATED_AREAS = {"main": 16, "bass": 25}  # of the demo, which leaves its feed cables to be found
 
 
@@ -66,6 +67,8 @@ class Driver:
         part = next(p for p in plan["new_parts"] if p["id"] == placed["part"])
         d = part["driver"]
         self.d, self.n = d, part.get("coil_count", 1)
+        words = " ".join(b["network"] for c in plan["channels"] for b in c.get("branches", [c]))
+        self.driven = len(re.findall(rf"\b{placed['id']}\b", words))
         self.alpha = 0.0
         if "enclosure" in placed:
             box = placed["enclosure"]["closed"]
@@ -92,7 +95,8 @@ class Driver:
 
     def high_pass(self, f):
         d, s = self.d, 1j * f / self.d["fs_hz"]
-        qts = d["qms"] * d["qes"] / (d["qms"] + d["qes"])
+        qes = d["qes"] * self.n / self.driven  # a coil that is left open brakes nothing
+        qts = d["qms"] * qes / (d["qms"] + qes)
         return s * s / (s * s + s / qts + 1 + self.alpha)
 
     def millimetres(self, f, emf, mean_v):
@@ -682,7 +686,8 @@ def main():
     emit("# kind: computed\n# source: SciPy and NumPy: node equations of each channel at 1488 frequencies, filters of scipy.signal,"
          " the supply's meeting point by scipy.optimize.brentq, delays by trying 48001 of them")
     emit(f"# edition: SciPy {scipy.__version__}; written by scipy/whole_vehicles.py beside this table")
-    emit("# typed: not typed; plans of docs/examples/camper-van.json with feed cables of 16 and 25 mm², and of plans/")
+    emit("# typed: not typed; plans of docs/examples/camper-van.json with feed cables of 16 and 25 mm², and of plans/;"
+         " one-coil-driven is long-supply-cable with one of the two coils of each driver left open")
     emit("# confirmed: written from the definitions alone; it shares no code with the service and solves circuits, sums and supply"
          " in other ways")
     emit("vehicle,place,quantity,value")
@@ -692,6 +697,9 @@ def main():
     rows("camper-van", demo, emit)
     for name in ("passive-two-way", "long-supply-cable"):
         rows(name, json.loads((PLANS / f"{name}.json").read_text(encoding="utf-8")), emit)
+    one_coil = json.loads((PLANS / "long-supply-cable.json").read_text(encoding="utf-8"))
+    one_coil["channels"][2]["network"] = ONE_COIL
+    rows("one-coil-driven", one_coil, emit)
 
 
 if __name__ == "__main__":
