@@ -30,6 +30,7 @@ INCOHERENT = 300
 AREAS = [0.5, 0.75, 1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120, 150, 185, 240]
 OHM_KM = [39.0, 26.0, 19.5, 13.3, 7.98, 4.95, 3.30, 1.91, 1.21, 0.780, 0.554, 0.386, 0.272, 0.206, 0.161, 0.129, 0.106, 0.0801]
 FEED_C = 50
+ONE_COIL = "sub_a.1 || sub_b.1"  # of the two dual-coil drivers behind the long cable
 STATED_AREAS = {"main": 16, "bass": 25}  # of the demo, which leaves its feed cables to be found
 
 
@@ -66,6 +67,8 @@ class Driver:
         part = next(p for p in plan["new_parts"] if p["id"] == placed["part"])
         d = part["driver"]
         self.d, self.n = d, part.get("coil_count", 1)
+        words = " ".join(b["network"] for c in plan["channels"] for b in c.get("branches", [c]))
+        self.driven = len(re.findall(rf"\b{placed['id']}\b", words))
         self.alpha = 0.0
         if "enclosure" in placed:
             box = placed["enclosure"]["closed"]
@@ -92,7 +95,8 @@ class Driver:
 
     def high_pass(self, f):
         d, s = self.d, 1j * f / self.d["fs_hz"]
-        qts = d["qms"] * d["qes"] / (d["qms"] + d["qes"])
+        qes = d["qes"] * self.n / self.driven  # a coil that is left open brakes nothing
+        qts = d["qms"] * qes / (d["qms"] + qes)
         return s * s / (s * s + s / qts + 1 + self.alpha)
 
     def millimetres(self, f, emf, mean_v):
@@ -575,9 +579,9 @@ class Vehicle:
             ch.set_delay = self.stepped(ch.delay)
 
     def stepped(self, ms):
-        """On the steps of the processor, where there is one."""
+        """On the steps of the processor; without one nothing can be delayed."""
         if "processor" not in self.plan:
-            return ms
+            return 0
         step = 1000 * self.plan["processor"].get("step_samples", 1) / self.plan["processor"]["rate_hz"]
         return round(ms / step) * step
 
@@ -591,6 +595,44 @@ class Vehicle:
                 sums += s * ch.filters * drive * np.exp(-2j * np.pi * F * ch.set_delay / 1000) * ch.c.get("polarity", 1)
                 powers += p * abs(ch.filters * drive) ** 2
         return np.where(F < INCOHERENT, abs(sums) ** 2, powers)
+
+
+    def drive(self):
+        """How far below full scale the first limit of a driver or amplifier lies, dB; 0 where none is met."""
+        least = 0.0
+        for ch in self.channels:
+            most = min([ch.clip / max(1, abs(ch.filters).max()), *self.bears(ch)])
+            least = min(least, db(most / (ch.gain * 10 ** (ch.trim / 20))))
+        return least
+
+    def limiter(self, ch):
+        """RMS voltage at the loudspeaker with which the first driver gets its continuous power by rated impedances."""
+        least = np.inf
+        for branch in ch.circuit.branches:
+            watts = {}
+
+            def share(tree, volts):
+                if isinstance(tree, str):
+                    d = tree.split(".")[0]
+                    watts[d] = watts.get(d, 0) + volts ** 2 / ch.circuit.rated(tree)
+                    return
+                for part in tree[1]:
+                    share(part, volts * ch.circuit.rated(part) / ch.circuit.rated(tree) if tree[0] == "+" else volts)
+
+            share(ch.circuit.coils(branch["network"]), 1.0)
+            least = min([least] + [np.sqrt(ch.all[d].d["continuous_power_w"] / w) for d, w in watts.items()])
+        return least
+
+    def sine_mm(self, ch, d):
+        """Largest peak with a full-scale sine from 20 Hz up."""
+        f = np.geomspace(20, 20000, 1500)
+        h = abs(ch.filter(f))
+        driver, most = ch.all[d], 0.0
+        for i, x in enumerate(f):
+            mine = [v for c, v in ch.circuit.solve(x)[0].items() if c.split(".")[0] == d]
+            mean_v = sum(v for v, _, _ in mine) / driver.n
+            most = max(most, h[i] * driver.millimetres(x, mine[0][2], mean_v) * ch.source)
+        return most
 
 
 def spl(p2):
@@ -607,6 +649,7 @@ def rows(name, plan, emit):
         row(ch.id, "gain_v", ch.gain)
         row(ch.id, "mean_power_w", ch.mean_w)
         row(ch.id, "trim_db", ch.trim)
+        row(ch.id, "limiter_rms_v", v.limiter(ch))
         row(ch.id, "flight_delay_ms", ch.flight_delay)
         row(ch.id, "delay_ms", ch.delay)
         for d in ch.drivers:
@@ -614,8 +657,10 @@ def rows(name, plan, emit):
             row(d, "held_power_w", (w * ch.held[d]).sum() * ch.source ** 2)
             row(d, "coil_heat_w", (w * ch.heat[d]).sum() * ch.source ** 2)
             row(d, "programme_mm", v.moved(ch, d) * ch.source)
+            row(d, "sine_displacement_mm", v.sine_mm(ch, d))
         for s, seat in enumerate(v.seats):
             row(f"{ch.id}@{seat['name']}", "level_db_spl", spl(v.level(s, ch)))
+    row("", "largest_drive_db", v.drive())
     for s, seat in enumerate(v.seats):
         p = v.level(s)
         row(f"@{seat['name']}", "sum_db_spl", spl(p))
@@ -641,7 +686,8 @@ def main():
     emit("# kind: computed\n# source: SciPy and NumPy: node equations of each channel at 1488 frequencies, filters of scipy.signal,"
          " the supply's meeting point by scipy.optimize.brentq, delays by trying 48001 of them")
     emit(f"# edition: SciPy {scipy.__version__}; written by scipy/whole_vehicles.py beside this table")
-    emit("# typed: not typed; plans of docs/examples/camper-van.json with feed cables of 16 and 25 mm², and of plans/")
+    emit("# typed: not typed; plans of docs/examples/camper-van.json with feed cables of 16 and 25 mm², and of plans/;"
+         " one-coil-driven is long-supply-cable with one of the two coils of each driver left open")
     emit("# confirmed: written from the definitions alone; it shares no code with the service and solves circuits, sums and supply"
          " in other ways")
     emit("vehicle,place,quantity,value")
@@ -651,6 +697,9 @@ def main():
     rows("camper-van", demo, emit)
     for name in ("passive-two-way", "long-supply-cable"):
         rows(name, json.loads((PLANS / f"{name}.json").read_text(encoding="utf-8")), emit)
+    one_coil = json.loads((PLANS / "long-supply-cable.json").read_text(encoding="utf-8"))
+    one_coil["channels"][2]["network"] = ONE_COIL
+    rows("one-coil-driven", one_coil, emit)
 
 
 if __name__ == "__main__":

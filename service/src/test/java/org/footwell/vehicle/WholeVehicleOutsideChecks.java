@@ -25,6 +25,8 @@ class WholeVehicleOutsideChecks extends OutsideChecks {
   private static final String TABLE = "scipy-whole-vehicles.csv";
   private static final Map<String, Modelled> VEHICLES = new ConcurrentHashMap<>();
 
+  private static final Map<String, PlanReviewResult> REVIEWS = new ConcurrentHashMap<>();
+
   /** What the places in a third octave may change in power, volts and travel: 0.02 dB. */
   private static final double GRID = 0.0046;
 
@@ -42,6 +44,9 @@ class WholeVehicleOutsideChecks extends OutsideChecks {
         check("gain_v").withinRelative(1e-4),
         check("mean_power_w").withinRelative(GRID),
         check("trim_db").within(GRID_DB),
+        check("limiter_rms_v").withinRelative(1e-6),
+        check("sine_displacement_mm").withinRelative(GRID),
+        check("largest_drive_db").within(GRID_DB),
         check("flight_delay_ms").within(1e-6),
         check("delay_ms").within(0.01),
         check("held_power_w").withinRelative(GRID),
@@ -77,6 +82,15 @@ class WholeVehicleOutsideChecks extends OutsideChecks {
       case "level_db_spl", "sum_db_spl" -> level(vehicle, place).dbSpl();
       case "sum_dba" -> level(vehicle, place).dba();
       case "held_power_w", "coil_heat_w", "programme_mm" -> driver(vehicle, place, quantity);
+      case "sine_displacement_mm" ->
+          review(row.text("vehicle")).drivers().stream()
+              .filter(driver -> driver.id().equals(place))
+              .findFirst()
+              .orElseThrow()
+              .sineDisplacementMm();
+      case "largest_drive_db" -> review(row.text("vehicle")).largest().driveDb();
+      case "limiter_rms_v" ->
+          review(row.text("vehicle")).channels().get(channel(vehicle, place)).limiterRmsV();
       case "crossover_loss_db" -> vehicle.alignment().matched().get(0).match().asGiven().lossDb();
       case "flight_loss_db" ->
           vehicle.alignment().matched().get(0).match().asGiven().flightLossDb();
@@ -86,6 +100,11 @@ class WholeVehicleOutsideChecks extends OutsideChecks {
               ? supply(vehicle, place.split("/"), quantity)
               : channel(vehicle, channel(vehicle, place), quantity);
     };
+  }
+
+  private static PlanReviewResult review(String vehicle) {
+    return REVIEWS.computeIfAbsent(
+        vehicle, name -> PlanLaws.review(ModelledPlans.json(name)).result());
   }
 
   private static int channel(Modelled vehicle, String id) {

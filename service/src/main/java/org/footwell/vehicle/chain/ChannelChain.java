@@ -220,6 +220,18 @@ public final class ChannelChain {
     return grid;
   }
 
+  /** Most that its filters lift, as a ratio; below 1 where they only take away. */
+  double boost() {
+    double most = 0;
+    for (Phasor ratio : filter) {
+      most = Math.max(most, ratio.square());
+    }
+    for (double middle : filters.middlesHz()) {
+      most = Math.max(most, filters.at(middle).square());
+    }
+    return Math.sqrt(most);
+  }
+
   /** What its filters leave at a frequency of the grid. */
   public Phasor filter(int k) {
     return filter[k];

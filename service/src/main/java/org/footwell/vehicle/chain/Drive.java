@@ -62,13 +62,4 @@ public final class Drive {
   public double sineMm(int d, int k) {
     return chain.filter(k).modulus() * chain.movedMm(d, k);
   }
-
-  /** Most that the filters lift, as a ratio; below 1 where they only take away. */
-  public double boost() {
-    double most = 0;
-    for (int k = 0; k < chain.grid().size(); k++) {
-      most = Math.max(most, chain.filter(k).square());
-    }
-    return Math.sqrt(most);
-  }
 }

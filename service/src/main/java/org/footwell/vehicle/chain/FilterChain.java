@@ -25,6 +25,7 @@ public final class FilterChain {
   private final DoubleUnaryOperator lossDb;
   private final Cascade equaliser;
   private final double rateHz;
+  private final List<Double> middlesHz;
   private boolean highPassed;
 
   private FilterChain(VehiclePlan plan, PlannedChannel channel) {
@@ -38,6 +39,7 @@ public final class FilterChain {
     lossDb =
         factory == null || factory.bassLoss() == null ? null : LevelAt.curve(factory.bassLoss());
     rateHz = plan.processor() == null ? USUAL_RATE_HZ : plan.processor().rateHz();
+    middlesHz = channel.equaliser().stream().map(ParametricFilter::frequencyHz).toList();
     List<Biquad> sections = new ArrayList<>();
     for (ParametricFilter filter : channel.equaliser()) {
       sections.add(
@@ -69,6 +71,11 @@ public final class FilterChain {
   /** Whether a high-pass is among them. */
   boolean highPassed() {
     return highPassed;
+  }
+
+  /** Where its equaliser lifts or takes away most, Hz, however narrow: the middles of its filters. */
+  List<Double> middlesHz() {
+    return middlesHz;
   }
 
   /** Output over input at a frequency in Hz. */

@@ -27,7 +27,7 @@ public record PlayedChannel(
         IntStream.range(0, chain.drivers().size())
             .mapToObj(d -> Borne.of(chain, drive, d))
             .toList();
-    return new PlayedChannel(chain, drive, borne, rmsLimiter, drive.boost(), drive.terminalW());
+    return new PlayedChannel(chain, drive, borne, rmsLimiter, chain.boost(), drive.terminalW());
   }
 
   /**
