@@ -41,7 +41,6 @@ RESULTS = [
     ("holds", "held by", SOUND, "limits", "", 2.7),
     ("distance_m", "Distance", DELAYS, "channels", "0.00", 1.9),
     ("delay_ms", "Delay", DELAYS, "channels", "0.00", 1.7),
-    ("trim_db", "Trim", None, "", "0.0", 1.9),
     ("notes", "Notes, on sheet Calls", None, "", "0", 1.9),
 ]
 NEEDED = ["load_ohm", "clean_power_w", "level_db_spl", "delay_ms"]  # a channel without one has a fault

@@ -16,7 +16,7 @@ def fill_results(book):
         sheet.widths.append(width)
         sheet.put(FIRST - 2, column, label, "heading")
         sheet.put(FIRST - 1, column, unit(key), "field",
-                  help=contract.result(calculation, f"{part}.{key}".strip(".")).get("description", "") if calculation else HELP.get(key, ""))
+                  help=contract.result(calculation, f"{part}.{key}".strip(".")).get("description", "") if calculation else "")
         for i in range(CHANNELS):
             sheet.put(FIRST + i, column, "=" + shown(book, i, key, calculation, part, form),
                       STYLES.get(key, "output_number" if form else "output_word"), form)
@@ -81,13 +81,5 @@ def notes_of(book, rows):
     return "+".join(f'SUMPRODUCT(--(LEFT({book.findings(row)},6)="note: "))' for row in rows)
 
 
-def trim(book, i):
-    """What brings the channel down to the level of the quietest, as plan-review does; nothing until all levels are known."""
-    levels = book.results.area(FIRST, book.result_column["level_db_spl"], FIRST + CHANNELS - 1, book.result_column["level_db_spl"])
-    level = book.figure(i, "level_db_spl")
-    return f'IF(AND(ISNUMBER({level}),COUNT({levels})=COUNTA({book.channel_area("name")})),MIN({levels})-{level},"")'
-
-
-HELP = {"trim_db": "What brings the channel down to the level of the quietest. It is right once all levels are known."}
-VALUES = {"trim_db": trim, "name": lambda book, i: book.of(i, "name"), "verdict": verdict, "notes": notes,
+VALUES = {"name": lambda book, i: book.of(i, "name"), "verdict": verdict, "notes": notes,
           "programme_power_w": lambda book, i: book.of(i, "programme_power_w")}

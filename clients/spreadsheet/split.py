@@ -7,7 +7,7 @@ from places import located
 
 # Of one channel alone these are not true: they are told of the vehicle.
 HEAVY, OF_ALL = "heavy-part", ["doors-heavier", "vehicle-heavier"]
-# The trims are those of the levels, not those of the distances.
+# Trims by distance alone are not shown: plan-review has those of the whole plan.
 PASSED_OVER = {COMPARISON: OF_ALL, DELAYS: ["trim-distance-law"]}
 # In an answer what to do follows the sentence, and then the place.
 ADVICE, SAID = '","advice":"', '","pointer":"'

@@ -7,7 +7,7 @@ import { english, type Texts } from './texts.js';
 
 type Schemas = components['schemas'];
 type Position = Schemas['ComparedPosition'];
-type Review = Pick<ReviewAnswer['result'], 'bands'>;
+type Review = Pick<ReviewAnswer['result'], 'drivers'>;
 
 /** What driver-comparison is asked: equal drivers in places of one name make one position. */
 export function comparisonOf(
@@ -75,12 +75,12 @@ function join(position: Position, other: Position): void {
 }
 
 /** What the plan's amplifiers give a driver; what stays goes on as before. */
-function amplifierOf(chosen: Package, driver: Driver, { bands }: Review, before: Position['amplifier_before']) {
-  const band = bands?.find(({ drivers }) => drivers?.includes(driver.id));
-  if (!band) return undefined;
-  const channel = known(chosen, 'channels', band.channel!);
+function amplifierOf(chosen: Package, driver: Driver, { drivers }: Review, before: Position['amplifier_before']) {
+  const driven = drivers?.find(({ id }) => id === driver.id);
+  if (!driven) return undefined;
+  const channel = known(chosen, 'channels', driven.channel!);
   const stays = known(chosen, 'amplifiers', channel.amplifier).stays;
-  return stays && before ? undefined : { power_w: band.driver_power_w };
+  return stays && before ? undefined : { power_w: driven.clean_power_w };
 }
 
 function additionsOf({ amplifiers, additions = [] }: Package, texts: Texts): Comparison['additions'] {
@@ -91,9 +91,8 @@ function additionsOf({ amplifiers, additions = [] }: Package, texts: Texts): Com
   return [...bought, ...additions];
 }
 
-function sideOf(part: Part): Schemas['Driver'] {
-  const { name, rated_ohm, sensitivity, continuous_power_w, sd_cm2, xmax_mm, mass_g, price, impedance, compared } = part;
+function sideOf({ driver, compared }: Part): Schemas['Driver'] {
+  const { name, rated_ohm, sensitivity, continuous_power_w, sd_cm2, xmax_mm, mass_g, price, fs_hz } = driver;
   const { f3_hz, ...stated } = compared ?? {};
-  const fs_hz = impedance?.fs_hz;
   return { name, rated_ohm, sensitivity, continuous_power_w, sd_cm2, xmax_mm, mass_g, price, fs_hz, ...stated };
 }

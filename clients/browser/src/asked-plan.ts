@@ -5,6 +5,9 @@ import type { Composed, Origins } from './pointer.js';
 
 const LISTS = ['new_parts', 'drivers', 'amplifiers', 'channels'] as const;
 
+/** What is in the vehicle already neither adds mass nor costs anything. */
+const COSTS_NOTHING = { mass_g: 0, price: 0 };
+
 /** What plan-review is asked. */
 export function planOf(vehicle: Vehicle, chosen: Package): Composed<Plan> {
   for (const list of LISTS) if (!chosen[list]) throw new Error(`The package ${chosen.id} has no ${list}.`);
@@ -12,6 +15,7 @@ export function planOf(vehicle: Vehicle, chosen: Package): Composed<Plan> {
   const origins: Origins = new Map(
     [...LISTS, ...Object.keys(rest)].map((key) => [`/${key}`, `package:/${key}`]),
   );
+  origins.set('/extras', 'package:/additions');
   const request: Plan = {
     vehicle: vehicle.vehicle,
     seats: vehicle.seats,
@@ -23,6 +27,7 @@ export function planOf(vehicle: Vehicle, chosen: Package): Composed<Plan> {
       return { ...driver, replaces: there.factory_part, position: there.position };
     }),
     amplifiers: amplifiers.map(({ at, stays, outputs, ...amplifier }, index) => ({
+      ...(stays && COSTS_NOTHING),
       ...amplifier,
       outputs: outputs.map((output, place) => {
         if (output.rails || output.ratings) return output;
@@ -31,6 +36,7 @@ export function planOf(vehicle: Vehicle, chosen: Package): Composed<Plan> {
       }),
     })),
     channels: channels.map(({ name, ...channel }) => channel),
+    extras: (additions ?? []).map(({ name, mass_g, price }) => ({ name, mass_g, price })),
     ...rest,
   };
   return { request, origins };

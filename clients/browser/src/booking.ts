@@ -120,17 +120,13 @@ function chosenView({ vehicle, package: chosen }: Booking) {
 }
 
 /**
- * The plan knows drivers and amplifiers only, the comparison everything that comes in: what both say
- * of mass and price is shown as the comparison says it.
+ * What both say of mass is shown as the comparison says it, which tells doors apart.
  */
 function findings(review: ReviewAnswer, comparison: ComparisonAnswer): Finding[] {
-  const { mass_change_g, price } = comparison.result.totals ?? {};
   const said = new Set(comparison.findings.map(({ code }) => code));
   const fuller: Record<string, boolean> = {
     heavier: said.has('vehicle-heavier'),
     'heavy-parts': said.has('heavy-part'),
-    'mass-not-known': mass_change_g !== undefined,
-    'price-not-known': price !== undefined,
   };
   return [...review.findings.filter(({ code }) => !fuller[code]), ...comparison.findings];
 }

@@ -29,9 +29,9 @@ export function drawingView(plan: Plan, { result }: ReviewAnswer, { texts, numbe
       const { x, y } = onPaper(position);
       return svg('circle', { class: 'driver', cx: x, cy: y, r: 0.055 });
     }),
-    plan.channels.map(({ id, network }) => {
-      const delay = delays.get(id);
-      const driven = plan.drivers.filter((driver) => names(network, driver.id)).map(({ position }) => onPaper(position));
+    plan.channels.map((channel) => {
+      const delay = delays.get(channel.id);
+      const driven = plan.drivers.filter((driver) => drives(channel, driver.id)).map(({ position }) => onPaper(position));
       if (delay === undefined || driven.length === 0) return undefined;
       const { x, y } = middle(driven);
       // Beside a dot, towards the middle; below the middle of several.
@@ -54,6 +54,11 @@ function span(values: number[]): [number, number] {
 function middle(points: { x: number; y: number }[]) {
   const mean = (values: number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
   return { x: mean(points.map(({ x }) => x)), y: mean(points.map(({ y }) => y)) };
+}
+
+/** Whether a driver hangs on a channel, on its one network or on a branch of its crossover. */
+export function drives({ network, branches = [] }: Pick<Plan['channels'][number], 'network' | 'branches'>, id: string): boolean {
+  return [network ?? '', ...branches.map((branch) => branch.network)].some((one) => names(one, id));
 }
 
 /** Whether a network names a driver, as its id or as one of its coils: id.1. */

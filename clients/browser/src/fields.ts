@@ -26,7 +26,7 @@ export function groupsOf(vehicle: Vehicle, texts: Texts): Group[] {
     {
       legend: texts.cabin,
       fields: [
-        { pointer: '/vehicle/cabin_length_m', label: texts.cabinLength, unit: 'm' },
+        { pointer: '/vehicle/cabin/length_m', label: texts.cabinLength, unit: 'm' },
         { pointer: '/vehicle/road_noise_dba', label: texts.roadNoise, unit: 'dBA' },
         { pointer: '/factory_voltage_v', label: texts.radioVoltage, unit: 'V' },
       ],
@@ -42,10 +42,10 @@ export function groupsOf(vehicle: Vehicle, texts: Texts): Group[] {
     ...vehicle.factory_parts.map((part, index) => ({
       legend: fill(texts.factoryNamed, { name: nameOf(part, index, 'factory_parts', texts) }),
       fields: [
-        { pointer: `/factory_parts/${index}/rated_ohm`, label: texts.impedance, unit: 'Ω' },
-        { pointer: `/factory_parts/${index}/sensitivity/level_db_spl`, label: texts.sensitivity, unit: 'dB SPL' },
-        { pointer: `/factory_parts/${index}/continuous_power_w`, label: texts.power, unit: 'W' },
-        { pointer: `/factory_parts/${index}/mass_g`, label: texts.mass, unit: 'g' },
+        { pointer: `/factory_parts/${index}/driver/rated_ohm`, label: texts.impedance, unit: 'Ω' },
+        { pointer: `/factory_parts/${index}/driver/sensitivity/level_db_spl`, label: texts.sensitivity, unit: 'dB SPL' },
+        { pointer: `/factory_parts/${index}/driver/continuous_power_w`, label: texts.power, unit: 'W' },
+        { pointer: `/factory_parts/${index}/driver/mass_g`, label: texts.mass, unit: 'g' },
       ],
     })),
   ];

@@ -4,6 +4,7 @@ import { fill, type Texts } from './texts.js';
 interface Named {
   id?: string;
   name?: string;
+  driver?: { name?: string };
 }
 
 const LISTS = ['drivers', 'factory_parts', 'new_parts', 'amplifiers', 'channels'] as const;
@@ -28,6 +29,7 @@ const REFERENCES: Record<string, Record<string, List>> = {
   amplifiers: { id: 'amplifiers' },
   channels: { id: 'channels', amplifier: 'amplifiers' },
   crossovers: { lower: 'channels', upper: 'channels' },
+  settings: { channel: 'channels' },
   measured: { channel: 'channels' },
 };
 
@@ -80,9 +82,10 @@ export class Names {
         }
       }
     }
-    for (const channel of marked.channels ?? []) {
-      const network = String(channel.network ?? '');
-      channel.network = network.replace(/[A-Za-z][\w-]*/g, (id) => this.marks.get(`drivers/${id}`) ?? id);
+    for (const channel of (marked.channels ?? []) as unknown as Plan['channels']) {
+      for (const wired of [channel, ...(channel.branches ?? [])]) {
+        wired.network &&= wired.network.replace(/[A-Za-z][\w-]*/g, (id) => this.marks.get(`drivers/${id}`) ?? id);
+      }
     }
     return marked as unknown as Plan;
   }
@@ -110,8 +113,8 @@ function worded(path: string): string {
 }
 
 /** What a reader calls an item: by its name, by an id that says something, or by its number. */
-export function nameOf({ id = '', name }: Named, index: number, list: List, texts: Texts): string {
-  return name ?? spoken(id) ?? fill(texts[NUMBERED[list]], { number: index + 1 });
+export function nameOf({ id = '', name, driver }: Named, index: number, list: List, texts: Texts): string {
+  return name ?? driver?.name ?? spoken(id) ?? fill(texts[NUMBERED[list]], { number: index + 1 });
 }
 
 /** An id made of words, as words: front_left becomes Front left. Others, such as fl, say nothing. */

@@ -36,11 +36,11 @@ export interface Place extends Pick<Compared, 'name' | 'zone' | 'at'> {
 }
 
 /** A part of the contract's plan, with what only a comparison asks for. */
-export type Part = Schemas['VehiclePlanPart'] & { compared?: Partial<Side> & { f3_hz?: number } };
+export type Part = Schemas['Part'] & { compared?: Partial<Side> & { f3_hz?: number } };
 
 /** A package: a plan without its vehicle, with drivers that name places. */
 export interface Package
-  extends Pick<Plan, 'crossovers' | 'processor' | 'signal' | 'programme'>,
+  extends Pick<Plan, 'crossovers' | 'processor' | 'signal' | 'factory_signal' | 'programme' | 'supply' | 'target'>,
     Pick<Comparison, 'additions'> {
   id: string;
   name: string;
@@ -51,20 +51,20 @@ export interface Package
   channels: Channel[];
 }
 
-export interface Driver extends Pick<Schemas['VehiclePlanDriver'], 'id' | 'part' | 'band'> {
+export interface Driver extends Pick<Schemas['PlacedDriver'], 'id' | 'part' | 'role' | 'mounted_in' | 'enclosure'> {
   place: string;
   /** What part of the range it plays */
   range: Compared['band'];
 }
 
 /** Outputs without rails and ratings are those of the factory head unit: they give its voltage. */
-export type Amplifier = Schemas['VehiclePlanAmplifier'] & {
+export type Amplifier = Schemas['PlannedAmplifier'] & {
   at?: Addition['at'];
   /** It is in the vehicle already: it neither adds mass nor costs anything. */
   stays?: boolean;
 };
 
-export type Channel = Schemas['VehiclePlanChannel'] & { name?: string };
+export type Channel = Schemas['PlannedChannel'] & { name?: string };
 
 /** Packages all of whose places the vehicle has; one without drivers is told of when it is chosen. */
 export function packagesFor(vehicle: Vehicle, offer: Offer): Package[] {

@@ -12,12 +12,15 @@ export function askReview(service: string, timeout_s: number, plan: Plan, signal
 
 /** Figures of a plan that the booking element shows as well. */
 export function levelFigures({ result }: ReviewAnswer, { texts, numbers }: Reading) {
-  const { level_db_spl, level_dba, exposure_allowed_h } = result;
+  const { level_db_spl, level_dba, exposure_allowed_h, largest } = result;
   return [
     figure(
       texts.level,
       level_db_spl === undefined ? undefined : numbers.unit(level_db_spl, 'dB', 0),
       level_dba === undefined ? undefined : fill(texts.levelText, { dba: numbers.unit(level_dba, 'dBA', 0) }),
+      largest === undefined || largest.drive_db > -0.05
+        ? undefined
+        : fill(texts.largestText, { level: numbers.unit(largest.level_db_spl!, 'dB', 0) }),
     ),
     figure(
       texts.listening,
@@ -52,12 +55,12 @@ export function channelsView(plan: Plan, answer: ReviewAnswer, reading: Reading)
         h(
           'tbody',
           {},
-          (result.channels ?? []).map(({ id, largest_level_db_spl, level_db_spl, delay_ms, trim_db, clean_power_w }) =>
+          (result.channels ?? []).map(({ id, level_db_spl, delay_ms, trim_db, clean_power_w }) =>
             h(
               'tr',
               {},
               h('th', { scope: 'row' }, names.in(id!)),
-              cell(largest_level_db_spl ?? level_db_spl),
+              cell(level_db_spl),
               cell(delay_ms, 2),
               cell(trim_db),
               cell(clean_power_w, 0),

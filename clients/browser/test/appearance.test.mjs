@@ -26,7 +26,7 @@ import {
 
 test('quieter is said as it is shown, without a second minus', async () => {
   const tab = await open();
-  await offering(tab, ({ packages }) => packages[1].new_parts.forEach(({ sensitivity }) => (sensitivity.level_db_spl = 75)));
+  await offering(tab, ({ packages }) => packages[1].new_parts.forEach(({ driver }) => (driver.sensitivity.level_db_spl = 75)));
   await settled(tab, 'answer');
   const [, said] = /(Quieter than now: \d+\.\d\u202fdB),/.exec(await status(tab));
   const figures = seen(await element(tab).locator('.figures').textContent());
@@ -127,7 +127,7 @@ test('data that cannot be used are told, and names are never read as markup', as
   assert.equal(await tab.getByRole('group', { name: 'Package' }).getByRole('radio').count(), 2, 'no place, no package');
   await offering(tab, (other) => (other.vehicles = []));
   await tab.getByText('The shop’s data cannot be used. Please tell the shop.').last().waitFor();
-  await offering(tab, ({ packages }) => (packages[0].name = packages[1].new_parts[0].name = '<img src=x onerror=alert(1)>'));
+  await offering(tab, ({ packages }) => (packages[0].name = packages[1].new_parts[0].driver.name = '<img src=x onerror=alert(1)>'));
   await settled(tab, 'answer');
   assert.equal(await element(tab).locator('img').count(), 0);
   await tab.close();
@@ -167,13 +167,13 @@ test('ids and field names do not reach a customer', async () => {
   await offering(tab, ({ vehicles, packages }) => {
     const ids = { front_left: 'fl', front_right: 'fr', front_left_woofer: 'd1', woofer_16: 'w6', four_channel: 'amp_x4' };
     packages[1] = JSON.parse(JSON.stringify(packages[1]).replace(/\w+/g, (word) => ids[word] ?? word));
-    for (const one of [...packages[1].channels, ...packages[1].amplifiers, ...packages[1].new_parts]) delete one.name;
+    for (const one of [...packages[1].channels, ...packages[1].amplifiers, ...packages[1].new_parts]) delete (one.driver ?? one).name;
     delete packages[1].new_parts[0].compared;
-    delete packages[1].new_parts[0].xmax_mm;
+    delete packages[1].new_parts[0].driver.xmax_mm;
     packages[1].channels[0].high_pass.frequency_hz = 400;
     packages[1].crossovers = [{ lower: 'fl', upper: 'fr', frequency_hz: 100 }];
     delete vehicles[0].factory_parts[0].compared;
-    delete vehicles[0].factory_parts[0].name;
+    delete vehicles[0].factory_parts[0].driver.name;
   });
   await settled(tab, 'answer');
   const shown = seen(await element(tab).evaluate((booking) => booking.shadowRoot.textContent));
@@ -229,6 +229,7 @@ test('a review alone shows a plan', async () => {
   assert.equal(await element(tab).locator('table.channels tbody tr').count(), 6);
   assert.ok(await tab.getByRole('heading', { name: 'For your safety' }).isVisible());
   assert.deepEqual(await delaysOf(tab), [6, 0]);
+  await tab.getByText(/^Notes for the fitting/).click();
   assert.ok(await tab.getByText('Subwoofer 25 cm, two 4 ohm voice coils, Five-channel amplifier, Two-channel bass amplifier weigh 2 kg').isVisible());
   await accessible(tab);
   await picture(tab, 'review');

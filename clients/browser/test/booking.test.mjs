@@ -21,7 +21,7 @@ import {
 } from './page.mjs';
 
 test('a customer sees what the service answers, and the page loads nothing from elsewhere', async () => {
-  const tab = await open();
+  const tab = await open({ change: (html) => html.replace('package="four"', 'package="bass"') });
   const { plan, comparison } = await tab.evaluate(
     () =>
       new Promise((resolve) => {
@@ -71,7 +71,7 @@ test('nothing stands beyond the edge of a phone', async () => {
   const long = 'Loudspeakers_and_amplifiers_for_all_doors_with_everything_that_belongs_to_them';
   await offering(tab, ({ vehicles, packages }) => {
     const { new_parts, additions, channels } = packages[2];
-    vehicles[0].vehicle.name = packages[2].name = new_parts[0].name = additions[0].name = channels[0].name = long;
+    vehicles[0].vehicle.name = packages[2].name = new_parts[0].driver.name = additions[0].name = channels[0].name = long;
   });
   await settled(tab, 'answer');
   await fits(tab);
@@ -171,12 +171,12 @@ test('what the service refuses stands at the field, wherever in the request it w
 test('faults in the package are told as such', async () => {
   const tab = await open();
   await offering(tab, ({ packages }) => {
-    packages[1].new_parts[0].rated_ohm = -4;
-    packages[1].channels[0].network = 'front_left_woofer ||';
+    packages[1].new_parts[0].driver.rated_ohm = -4;
+    packages[1].channels[0].branches[0].network = 'front_left_woofer ||';
   });
   await settled(tab, 'problem');
   assert.equal(await status(tab), 'The calculation service could not work with this.');
-  assert.ok(tab.console.some((line) => line.includes('package:/new_parts/0/rated_ohm')), 'why is on the console');
+  assert.ok(tab.console.some((line) => line.includes('package:/new_parts/0/driver/rated_ohm')), 'why is on the console');
   await unfold(tab);
   await measurement(tab, 'Cabin', 'Length inside').fill('x');
   await settled(tab, 'problem');
@@ -214,7 +214,7 @@ test('what is booked is what is entered and answered, and nothing else', async (
   const tab = await open();
   await element(tab).evaluate((booking) => {
     window.booked = [];
-    booking.addEventListener('footwell-book', ({ detail }) => window.booked.push(detail.plan.vehicle.cabin_length_m));
+    booking.addEventListener('footwell-book', ({ detail }) => window.booked.push(detail.plan.vehicle.cabin.length_m));
   });
   await unfold(tab);
   const field = measurement(tab, 'Cabin', 'Length inside');

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { test } from 'node:test';
 import { gzipSync } from 'node:zlib';
 import { retryAfter } from '../dist/client.js';
-import { names } from '../dist/drawing.js';
+import { drives, names } from '../dist/drawing.js';
 import { worst } from '../dist/figures.js';
 import { Names, spoken } from '../dist/names.js';
 import { directionOf, localeOf, Numbers } from '../dist/numbers.js';
@@ -18,10 +18,10 @@ const [lumen, drift] = offer.vehicles;
 const [front, four, bass] = offer.packages;
 /** What the plan's answer says of the power of drivers. */
 const review = ({ channels, drivers }, power_w) => ({
-  bands: drivers.map(({ id }) => ({
-    channel: channels.find(({ network }) => names(network, id)).id,
-    drivers: [id],
-    driver_power_w: power_w(id),
+  drivers: drivers.map(({ id }) => ({
+    id,
+    channel: channels.find((channel) => drives(channel, id)).id,
+    clean_power_w: power_w(id),
   })),
 });
 const seen = (text) => text.replace(/[\u2068\u2069]/g, '');
@@ -133,15 +133,18 @@ test('pointers lead to values and back to where they were stated', () => {
 test('vehicle and package make a plan of the contract’s fields only', () => {
   const { request, origins } = planOf(lumen, bass);
   assert.deepEqual(Object.keys(request).sort(), [
-    'amplifiers', 'channels', 'crossovers', 'drivers', 'factory_parts', 'new_parts', 'processor', 'programme', 'seats', 'vehicle',
+    'amplifiers', 'channels', 'crossovers', 'drivers', 'extras', 'factory_parts', 'new_parts', 'processor', 'programme', 'seats',
+    'supply', 'vehicle',
   ]);
   assert.deepEqual(request.drivers[0], {
-    id: 'front_left_woofer', part: 'woofer_16', band: 'low', replaces: 'factory_door', position: lumen.places[0].position,
+    id: 'front_left_woofer', part: 'woofer_16', mounted_in: 'door', replaces: 'factory_door', position: lumen.places[0].position,
   });
   const boot = request.drivers.findIndex((driver) => driver.id === 'subwoofer');
   assert.equal(request.drivers[boot].replaces, undefined);
   assert.equal(originOf(`/drivers/${boot}/position/x_m`, origins), '/places/6/position/x_m');
-  assert.doesNotMatch(JSON.stringify(request), /compared|stays|place"|range"/);
+  assert.doesNotMatch(JSON.stringify(request), /compared|"stays|"place"|range"/);
+  assert.deepEqual(request.extras[0], { name: 'Adapter rings and sealing', mass_g: 780, price: 64 });
+  assert.equal(originOf('/extras/0/price', origins), 'package:/additions/0/price');
 });
 
 test('equal drivers on both sides make one position of the comparison', () => {
@@ -179,11 +182,12 @@ test('what amplifiers give is stated once: the plan’s answer goes into the com
   assert.deepEqual(doors.amplifier_before, { voltage_v: 8 });
 });
 
-test('the factory radio gives in the plan what the vehicle says', () => {
+test('the factory radio gives in the plan what the vehicle says, weighs and costs nothing more', () => {
   const { request, origins } = planOf({ ...lumen, factory_voltage_v: 9 }, front);
+  assert.deepEqual([request.amplifiers[0].mass_g, request.amplifiers[0].price], [0, 0]);
   const [{ rails }] = request.amplifiers[0].outputs;
   assert.equal(((rails.rail_v - rails.drop_v) / Math.SQRT2).toFixed(9), '9.000000000');
-  assert.equal(originOf('/amplifiers/0/outputs/1/rails/rail_v', origins), '/factory_voltage_v');
+  assert.equal(originOf('/amplifiers/0/outputs/0/rails/rail_v', origins), '/factory_voltage_v');
   assert.deepEqual(planOf(lumen, four).request.amplifiers[0].outputs, four.amplifiers[0].outputs, 'what is stated stays');
 });
 
@@ -198,19 +202,26 @@ test('a package is offered where the vehicle has all its places', () => {
 test('ids are asked as marks, said as names and told to the shop as they were', () => {
   const plan = {
     vehicle: { name: 'main' },
-    new_parts: [{ id: 'sub', name: 'Subwoofer 25 cm' }],
+    new_parts: [{ id: 'sub', driver: { name: 'Subwoofer 25 cm' } }],
     drivers: [{ id: 'd1', part: 'sub' }, { id: 'main', part: 'none', replaces: 'sub' }],
     amplifiers: [{ id: 'main', name: 'Main "amplifier"' }],
-    channels: [{ id: 'bass', amplifier: 'main', network: '(d1.1+d1.2) || main' }, { id: 'fl', amplifier: 'main', network: 'd10' }],
+    channels: [
+      { id: 'bass', amplifier: 'main', network: '(d1.1+d1.2) || main' },
+      { id: 'fl', amplifier: 'main', branches: [{ band: 'low', network: 'd10' }, { band: 'high', network: 'main + 4' }] },
+    ],
+    settings: [{ channel: 'fl' }],
     crossovers: [{ lower: 'bass', upper: 'fl' }],
   };
   const names = new Names(plan, english);
-  const { vehicle, new_parts, drivers, amplifiers, channels, crossovers } = names.marked(plan);
+  const { vehicle, new_parts, drivers, amplifiers, channels, crossovers, settings } = names.marked(plan);
   const [sub, d1, main, amplifier, bass, fl] = [new_parts[0], ...drivers, amplifiers[0], ...channels].map(({ id }) => id);
   assert.equal(new Set([sub, d1, main, amplifier, bass, fl]).size, 6, 'equal ids of two lists are two marks');
   assert.equal(vehicle.name, 'main', 'names stay');
   assert.deepEqual(drivers, [{ id: d1, part: sub }, { id: main, part: 'none', replaces: 'sub' }], 'what names nothing stays');
-  assert.deepEqual(channels.map(({ network }) => network), [`(${d1}.1+${d1}.2) || ${main}`, 'd10']);
+  assert.equal(channels[0].network, `(${d1}.1+${d1}.2) || ${main}`);
+  assert.deepEqual(channels[1].branches.map(({ network }) => network), ['d10', `${main} + 4`]);
+  assert.equal(channels[1].network, undefined);
+  assert.deepEqual(settings, [{ channel: fl }]);
   assert.deepEqual(crossovers, [{ lower: bass, upper: fl }]);
   const said = `Fuse the main cable of ${amplifier}; at ${fl} the bass of ${bass} and ${main}, ${sub} lose 3 dB. ${d1}.2 takes 60 %.`;
   assert.equal(

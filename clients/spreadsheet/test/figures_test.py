@@ -42,7 +42,7 @@ class Figures(Opened):
         reviewed = post("plan-review", plan(DEMO))["result"]["channels"]
         self.assertEqual(len(DEMO["channels"]), len(reviewed))
         for i, channel in enumerate(reviewed):
-            for name in ("load_ohm", "clean_power_w", "headroom_db", "limiter_rms_v", "limiter_peak_v", "level_db_spl", "delay_ms", "trim_db"):
+            for name in ("load_ohm", "clean_power_w", "limiter_rms_v", "limiter_peak_v"):
                 self.same(channel[name], self.result(i, name), f"{i} {name}")
 
     def check_totals(self, expected):
@@ -85,15 +85,10 @@ class Figures(Opened):
         self.enter(BOOK.totals.ref(layout.FIRST + layout.CHANNELS + layout.AMPLIFIERS + 1, 4), 800)
         self.assertIn("4 × adapter ring weighs 3.2 kg.", " ".join(text for _, _, text in self.told()))
 
-    def test_equal_levels_have_equal_trims(self):
+    def test_trims_which_need_the_whole_plan_are_not_told_of(self):
         self.open("ods", "en-US")
-        levels, trims = ([self.result(i, key) for i in range(len(DEMO["channels"]))] for key in ("level_db_spl", "trim_db"))
-        for level, trim in zip(levels, trims):
-            self.same(min(levels), level + trim, "level and trim")
         self.assertNotIn("The trims follow", " ".join(map(str, self.calls(9))))
         self.assertEqual("ok", self.book.read(BOOK.calls.ref(BOOK.delays_row, 3)))  # nothing else is to be said of the delays
-        self.enter(BOOK.of_channel(2, "x_m"), "")
-        self.assertEqual([None] * len(trims), [self.result(i, "trim_db") for i in range(len(trims))])  # one level is not known
 
 
 def sentences(findings):
@@ -127,7 +122,8 @@ class Addresses(Opened):
                 self.open(kind, locale)
                 channels = [{**DEMO["channels"][n % 2], "name": name, "high_pass_hz": 80 + 10.5 * n, "low_pass_hz": 18500.5 - n, "lower": NAMES[7],
                              "x_m": -1.123 + n / 7, "y_m": -0.987 + n / 9} for n, name in enumerate(NAMES[:7])]
-                channels.append({**DEMO["channels"][4], "name": NAMES[7], "high_pass_hz": 22.5})
+                # So far away and so high a corner that the service advises to invert the bass, by its name.
+                channels.append({**DEMO["channels"][4], "name": NAMES[7], "high_pass_hz": 22.5, "low_pass_hz": 160, "x_m": 5, "y_m": -0.987})
                 demo = {**DEMO, "channels": channels, "vehicle": {**DEMO["vehicle"], "seat": "seat of the driver, ü " + 38 * "x"}}
                 self.book.write(BOOK.cell["seat"], demo["vehicle"]["seat"])
                 for i, channel in enumerate(channels):
@@ -142,5 +138,6 @@ class Addresses(Opened):
                 for i, answers in enumerate(expected.channels):
                     self.assertNotIn("~", "".join(self.says(i)))
                 wanted = sentences(f for f in expected.delays["findings"] if f["level"] == "warning")
-                self.assertEqual(wanted, [f"{level}: {text}" for channel, level, text in self.told() if channel == "delays"])
+                told = [f"{level}: {text}" for channel, level, text in self.told() if channel == "delays"]
+                self.assertEqual([line[:len("warning: ") + layout.LONGEST_TOLD].rstrip() for line in wanted], told)
                 self.assertTrue(any(NAMES[7] in line for line in wanted), wanted)

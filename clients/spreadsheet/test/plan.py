@@ -1,4 +1,4 @@
-"""The demonstration as a plan for plan-review, which composes the same questions by itself."""
+"""The demonstration as a plan for plan-review."""
 
 
 def known(**fields):
@@ -17,13 +17,14 @@ def plan(demo):
     vehicle, channels = demo["vehicle"], demo["channels"]
     outputs = {identifier(amplifier["name"]): [] for amplifier in demo["amplifiers"]}
     return {
-        "vehicle": {"name": vehicle["vehicle"], "cabin_length_m": vehicle["cabin_length_m"], "temperature_c": vehicle["temperature_c"]},
+        "vehicle": {"name": vehicle["vehicle"], "cabin": {"length_m": vehicle["cabin_length_m"]}, "temperature_c": vehicle["temperature_c"]},
+        "supply": {"battery_v": vehicle["supply_v"]},
         "seats": [{"name": vehicle["seat"], "position": position(vehicle, "seat_")}],
         "new_parts": [part(driver) for driver in demo["drivers"] if "price" in driver],
         "drivers": [{"id": driver, "part": identifier(channel["new"]), "position": position(channel)}
                     for channel in channels for driver in drivers_of(channel)],
         "channels": [channel_of(channel, outputs[identifier(channel["amplifier"])], vehicle) for channel in channels],
-        "amplifiers": [amplifier_of(amplifier, outputs[identifier(amplifier["name"])], vehicle) for amplifier in demo["amplifiers"]],
+        "amplifiers": [amplifier_of(amplifier, outputs[identifier(amplifier["name"])]) for amplifier in demo["amplifiers"]],
         "crossovers": [{"lower": identifier(channel["lower"]), "upper": identifier(channel["name"]), "frequency_hz": channel["high_pass_hz"]}
                        for channel in channels if "lower" in channel],
         "processor": {"rate_hz": vehicle["rate_hz"], "maximum_delay_ms": vehicle["maximum_delay_ms"]},
@@ -37,10 +38,10 @@ def coils_of(driver):
 
 def part(driver):
     coils = coils_of(driver)
-    return known(id=identifier(driver["name"]), name=driver["name"], rated_ohm=driver["rated_ohm"] / coils,
-                 coil_count=coils, sensitivity_ohm=driver["rated_ohm"] if coils > 1 else None,
+    data = known(name=driver["name"], rated_ohm=driver["rated_ohm"] / coils,
                  sensitivity={"level_db_spl": driver["level_db_spl"], "basis": driver["basis"]},
                  continuous_power_w=driver["continuous_power_w"], mass_g=driver["mass_g"], price=driver["price"])
+    return known(id=identifier(driver["name"]), coil_count=coils, sensitivity_ohm=driver["rated_ohm"] if coils > 1 else None, driver=data)
 
 
 def drivers_of(channel):
@@ -49,7 +50,7 @@ def drivers_of(channel):
 
 def channel_of(channel, outputs, vehicle):
     """Takes the next outputs of its amplifier: two when bridged."""
-    taken = [str(len(outputs) + n) for n in range(2 if channel["bridged"] == "yes" else 1)]
+    taken = [f"out_{len(outputs) + n + 1}" for n in range(2 if channel["bridged"] == "yes" else 1)]
     outputs += taken
     drivers = drivers_of(channel)
     network = drivers[0] if len(drivers) == 1 else "||".join(f"({driver}.1+{driver}.2)" for driver in drivers)
@@ -63,13 +64,9 @@ def channel_of(channel, outputs, vehicle):
                  high_pass=filter_at(channel.get("high_pass_hz")), low_pass=filter_at(channel.get("low_pass_hz")))
 
 
-def amplifier_of(amplifier, outputs, vehicle):
+def amplifier_of(amplifier, outputs):
     return {"id": identifier(amplifier["name"]), "name": amplifier["name"], "mass_g": amplifier["mass_g"], "price": amplifier["price"],
-            # Of the feed only the voltage matters here; the rest must be there.
-            "feed": {"supply_v": vehicle["supply_v"], "one_way_m": 4.5, "return_path": "body", "permitted_drop_v": 0.5, "material": "copper",
-                     "insulation_temperature_c": 105, "engine_space": True},
-            "outputs": [{"id": output, "minimum_ohm": amplifier["minimum_ohm"], "minimum_bridged_ohm": amplifier["minimum_bridged_ohm"],
+            "outputs": [{"id": "out", "output_count": len(outputs), "minimum_ohm": amplifier["minimum_ohm"], "minimum_bridged_ohm": amplifier["minimum_bridged_ohm"],
                          "output_ohm": amplifier["output_ohm"], "ratings": {
                              "supply_v": amplifier["supply_v"], "basis": amplifier["basis"], "points": [
-                                 {"load_ohm": amplifier[f"load_{n}_ohm"], "power_w": amplifier[f"power_{n}_w"]} for n in (0, 1)]}}
-                        for output in outputs]}
+                                 {"load_ohm": amplifier[f"load_{n}_ohm"], "power_w": amplifier[f"power_{n}_w"]} for n in (0, 1)]}}]}

@@ -19,7 +19,8 @@ import org.footwell.calculation.text.Coded;
  * @param limits where the model stops holding
  * @param findings codes the answer may carry
  * @param refusals codes a 422 answer may carry, besides those of the core
- * @param cautions where the work can hurt someone
+ * @param cautions where the work can hurt someone: with every answer
+ * @param occasionalCautions with those answers only that a run says make them relevant
  * @param views other forms its result can be had in
  */
 @Built
@@ -35,6 +36,7 @@ public record Card<Q extends Record, R extends Record>(
     List<FindingCode> findings,
     List<FaultCode> refusals,
     List<Caution> cautions,
+    List<Caution> occasionalCautions,
     List<View<Q, R>> views) {
 
   /** Title, purpose, example, sources and limits must be given. */
@@ -47,6 +49,7 @@ public record Card<Q extends Record, R extends Record>(
     findings = eachOnce(id, findings);
     refusals = eachOnce(id, refusals);
     cautions = cautions == null ? List.of() : cautions;
+    occasionalCautions = occasionalCautions == null ? List.of() : occasionalCautions;
   }
 
   private static <C extends Coded> List<C> eachOnce(String id, List<C> codes) {
@@ -70,6 +73,11 @@ public record Card<Q extends Record, R extends Record>(
   /** Whether a request may be refused for it; for assertions. */
   boolean mayRefuse(String code) {
     return known(code, Stream.concat(refusals.stream(), Stream.of(CoreFault.values())));
+  }
+
+  /** Whether an answer may carry the caution; for assertions. */
+  boolean mayCaution(Caution caution) {
+    return known(caution.code(), occasionalCautions.stream());
   }
 
   private boolean known(String code, Stream<? extends Coded> codes) {
@@ -134,6 +142,12 @@ public record Card<Q extends Record, R extends Record>(
 
     public Builder<Q, R> cautions(Caution... all) {
       card.cautions(List.of(all));
+      return this;
+    }
+
+    /** Cautions that {@link Run#caution} may add. */
+    public Builder<Q, R> occasionalCautions(Caution... all) {
+      card.occasionalCautions(List.of(all));
       return this;
     }
 

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.footwell.calculation.text.Reader;
 import org.footwell.calculation.text.Texts;
 
@@ -73,7 +74,7 @@ public final class Engine {
       Card<Q, R> card, Run run, Q request, R result, Reader reader) {
     List<Finding> findings = worstFirst(run.findings(reader.language()));
     Verdict verdict = findings.isEmpty() ? Verdict.OK : findings.get(0).level();
-    return new Answer<>(request, result, findings, verdict, safety(card, reader), run.steps());
+    return new Answer<>(request, result, findings, verdict, safety(card, run, reader), run.steps());
   }
 
   /** Answers a request like {@link #answer}, without the sentences and lists. */
@@ -142,6 +143,17 @@ public final class Engine {
     R result = calculation.compute(request, run);
     run.requireNoFaults();
     return result;
+  }
+
+  /** What stands with every answer, then what this one makes relevant. */
+  private List<String> safety(Card<?, ?> card, Run run, Reader reader) {
+    List<String> always = safety(card, reader);
+    return run.cautions().isEmpty()
+        ? always
+        : Stream.concat(
+                always.stream(),
+                run.cautions().stream().map(one -> Texts.of(one, reader.language())))
+            .toList();
   }
 
   private List<String> safety(Card<?, ?> card, Reader reader) {

@@ -2,11 +2,13 @@ package org.footwell.calculation;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import org.footwell.calculation.text.Allowed;
 import org.footwell.calculation.text.CoreWords;
 import org.footwell.calculation.text.Given;
@@ -32,6 +34,9 @@ public final class Run {
   /** For each finding the run that has it, which knows its place. */
   private final List<Run> finders;
 
+  /** What this request makes relevant, in the order it was said. */
+  private final Set<Caution> cautions;
+
   private final Faults faults;
 
   /** A run of its own. */
@@ -44,6 +49,7 @@ public final class Run {
     this.steps = workings ? new ArrayList<>() : null;
     this.findings = new ArrayList<>(2);
     this.finders = new ArrayList<>(2);
+    this.cautions = new LinkedHashSet<>();
     this.faults = new Faults(this::outerPointer);
   }
 
@@ -57,6 +63,7 @@ public final class Run {
     this.steps = outer.steps;
     this.findings = outer.findings;
     this.finders = outer.finders;
+    this.cautions = outer.cautions;
     this.faults = new Faults(this::outerPointer);
   }
 
@@ -126,6 +133,11 @@ public final class Run {
   /** Whether this run or one around it judges such findings on the whole. */
   private boolean left(FindingCode code) {
     return rebase.leaves(code) || (outer != null && outer.left(code));
+  }
+
+  /** Adds a caution that this request makes relevant, to those that stand with every answer. */
+  public void caution(Caution caution) {
+    cautions.add(caution);
   }
 
   /** Adds a fault: the request is refused when the calculation ends or gives up. */
@@ -262,9 +274,15 @@ public final class Run {
 
   /** Whether the sentences of the findings are complete and the card knows all; for assertions. */
   boolean keepsTo(Card<?, ?> card) {
-    return findings.stream()
-        .allMatch(
-            remark -> remark.complete(Reader.ANYONE.language()) && card.mayFind(remark.code()));
+    return cautions.stream().allMatch(card::mayCaution)
+        && findings.stream()
+            .allMatch(
+                remark -> remark.complete(Reader.ANYONE.language()) && card.mayFind(remark.code()));
+  }
+
+  /** Cautions that this request makes relevant. */
+  Set<Caution> cautions() {
+    return cautions;
   }
 
   /** Codes of the findings, each once, worst first. */

@@ -69,6 +69,7 @@ final class DriverReview {
     double volts = heard.sourceV() * Decibels.toAmplitude(heard.trimDb());
     double power = borne.heldW() * volts * volts;
     double moved = borne.movedMm() * volts;
+    double clip = modelled.levelled().cruising().clipV().get(c);
     String id = plan.drivers().get(borne.driver()).id();
     String at = "/drivers/" + borne.driver();
     Double headroom =
@@ -104,6 +105,7 @@ final class DriverReview {
     return PlanReviewResultDriverLineBuilder.builder()
         .id(id)
         .channel(plan.channels().get(c).id())
+        .cleanPowerW(channel.drive().mostHeldW(d) * clip * clip)
         .meanPowerW(power)
         .heatW(borne.coilW() * volts * volts)
         .headroomDb(headroom)

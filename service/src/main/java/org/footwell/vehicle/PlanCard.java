@@ -94,6 +94,7 @@ final class PlanCard {
                   .flatMap(codes -> codes)
                   .toArray(FaultCode[]::new))
           .cautions(Safety.values())
+          .occasionalCautions(PlanCaution.values())
           .view(
               "setup_csv",
               "text/csv;charset=utf-8",

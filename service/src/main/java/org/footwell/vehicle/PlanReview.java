@@ -34,6 +34,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
   public PlanReviewResult compute(VehiclePlan plan, Run run) {
     PlanIndex index = PlanIndex.of(plan, run);
     PlanRefusals.require(index, run);
+    PlanCaution.say(plan, run);
     Modelled modelled = Modelled.of(index, run);
     ChannelRemarks remarks = new ChannelRemarks(modelled, run);
     remarks.remark();

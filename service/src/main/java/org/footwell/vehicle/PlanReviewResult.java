@@ -104,6 +104,11 @@ public record PlanReviewResult(
   public record DriverLine(
       @Schema(description = "Id of the driver") String id,
       @Schema(description = "Id of its channel") String channel,
+      @Schema(
+              description =
+                  "Largest clean sine power it can get while cruising, held against its rated"
+                      + " impedance, W: where in its band it gets most, crossover and cable counted")
+          double cleanPowerW,
       @Schema(description = "Mean power, held against its rated impedance, W") double meanPowerW,
       @Schema(description = "Mean heat in its voice coils, W") double heatW,
       @Schema(description = "Continuous power over that mean power, dB") Double headroomDb,

@@ -115,6 +115,26 @@ class DeclaredRulesTest {
         "not-allowed /part/price");
   }
 
+  @Needs(field = "steps_mm", beside = "low_hz")
+  public record ListNeeds(
+      @Schema(description = "Steps, mm") List<Double> stepsMm,
+      @Schema(description = "Low, Hz") Double lowHz) {
+    public ListNeeds {
+      stepsMm = stepsMm == null ? List.of() : stepsMm;
+    }
+  }
+
+  @Test
+  void aListThatIsEmptyByDefaultNeedsNothing() {
+    Shape<ListNeeds> shape = Shape.of(ListNeeds.class);
+    Faults none = new Faults();
+    shape.check(shape.bind(Map.of(), false, none), none);
+    assertEquals(List.of(), none.list());
+    Faults faults = new Faults();
+    shape.check(shape.bind(Map.of("steps_mm", List.of(1.0)), false, faults), faults);
+    assertEquals("needed-beside", faults.list().get(0).code());
+  }
+
   @Test
   void aPartThatIsNotThereNeedsNothing() {
     assertFaults(Map.of());

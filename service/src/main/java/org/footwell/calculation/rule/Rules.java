@@ -191,7 +191,8 @@ public final class Rules {
 
     @Override
     public void check(List<List<Place>> places, Breaches breaches) {
-      if (places.get(0).stream().anyMatch(Place::given)) {
+      // An empty list, the default of many, asks for nothing beside it.
+      if (places.get(0).stream().anyMatch(p -> p.given() && !List.of().equals(p.value()))) {
         places.stream()
             .skip(1)
             .flatMap(List::stream)

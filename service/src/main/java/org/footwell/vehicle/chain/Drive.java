@@ -53,6 +53,15 @@ public final class Drive {
     return sum(k -> chain.coilW(d, k));
   }
 
+  /** Most power a sine gives a driver, held against its rated impedance, W for a source of 1 V. */
+  public double mostHeldW(int d) {
+    double most = 0;
+    for (int k = 0; k < chain.grid().size(); k++) {
+      most = Math.max(most, chain.filter(k).square() * chain.heldW(d, k));
+    }
+    return most;
+  }
+
   /** Peak displacement with the programme, RMS times crest factor, mm for a source of 1 V. */
   public double programmeMm(int d) {
     return crest * Math.sqrt(sum(k -> chain.movedMm(d, k) * chain.movedMm(d, k)) / 2);

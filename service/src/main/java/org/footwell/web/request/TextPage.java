@@ -12,6 +12,9 @@ final class TextPage {
 
   private static final int WRAP = 88;
 
+  /** A list of more values is no figure to read in a line. */
+  private static final int MOST_IN_CELL = 8;
+
   private final StringBuilder out = new StringBuilder();
 
   private TextPage() {}
@@ -90,7 +93,7 @@ final class TextPage {
               if (!value.isContainerNode()) {
                 rows.add(new String[] {prefix + entry.getKey(), people(value)});
               } else if (isPlainList(value)) {
-                rows.add(new String[] {prefix + entry.getKey(), Rendering.cell(value)});
+                rows.add(new String[] {prefix + entry.getKey(), people(value)});
               }
             });
     if (!rows.isEmpty()) {
@@ -147,7 +150,12 @@ final class TextPage {
   }
 
   private static String people(JsonNode value) {
-    if (value.isArray() && !isPlainList(value)) {
+    if (isPlainList(value) && value.size() <= MOST_IN_CELL) {
+      List<String> values = new ArrayList<>();
+      value.forEach(one -> values.add(people(one)));
+      return String.join("; ", values);
+    }
+    if (value.isArray()) {
       return value.size() == 1 ? people(value.get(0)) : value.size() + " entries";
     }
     if (value.isObject()) {
