@@ -126,8 +126,7 @@ final class PlanLaws {
     ObjectMapper json = new ObjectMapper();
     if (node.isObject()) {
       ObjectNode object = json.createObjectNode();
-      node.properties()
-          .forEach(e -> object.set(e.getKey(), swapped(e.getValue(), e.getKey())));
+      node.properties().forEach(e -> object.set(e.getKey(), swapped(e.getValue(), e.getKey())));
       return object;
     }
     if (node.isArray()) {
