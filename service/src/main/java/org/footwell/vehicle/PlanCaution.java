@@ -8,6 +8,7 @@ import org.footwell.parts.plan.PlacedDriver.MountedIn;
 import org.footwell.parts.plan.VehiclePlan;
 
 /** Cautions of the trade that hold for some vehicles only, each with the plans it is said of. */
+@SuppressWarnings("ImmutableEnumChecker") // predicates that hold nothing
 enum PlanCaution implements Caution {
   IN_DOORS(mounted(MountedIn.DOOR)),
   IN_PILLARS(mounted(MountedIn.PILLAR).or(mounted(MountedIn.ROOF))),

@@ -95,7 +95,7 @@ class WholeVehicleOutsideChecks extends OutsideChecks {
       case "flight_loss_db" ->
           vehicle.alignment().matched().get(0).match().asGiven().flightLossDb();
       default ->
-          quantity.startsWith("mean_") && !quantity.equals("mean_power_w")
+          (quantity.startsWith("mean_") && !quantity.equals("mean_power_w"))
                   || quantity.startsWith("sine_")
               ? supply(vehicle, place.split("/"), quantity)
               : channel(vehicle, channel(vehicle, place), quantity);
