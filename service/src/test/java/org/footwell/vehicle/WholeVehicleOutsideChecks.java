@@ -1,6 +1,7 @@
 package org.footwell.vehicle;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
@@ -165,7 +166,7 @@ class WholeVehicleOutsideChecks extends OutsideChecks {
 
   private static double supply(Modelled vehicle, String[] place, String quantity) {
     Operation operation =
-        vehicle.operations().get(Situation.valueOf(place[0].toUpperCase(java.util.Locale.ROOT)));
+        vehicle.operations().get(Situation.valueOf(place[0].toUpperCase(Locale.ROOT)));
     Meeting met = quantity.startsWith("mean") ? operation.mean() : operation.sine();
     if (quantity.endsWith("battery_v")) {
       return met.batteryV();
