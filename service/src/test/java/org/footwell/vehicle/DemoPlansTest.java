@@ -55,8 +55,7 @@ class DemoPlansTest {
   private static PlanDraft coilsTheOtherWay() {
     return van()
         .with(
-            "/channels/5/network",
-            "\"(sub_left.1 || sub_left.2) + (sub_right.1 || sub_right.2)\"");
+            "/channels/5/network", "\"(sub_left.1 || sub_left.2) + (sub_right.1 || sub_right.2)\"");
   }
 
   private static PlanDraft highPeaks() {
@@ -72,8 +71,7 @@ class DemoPlansTest {
     for (String list : List.of("/channels/", "/settings/")) {
       plan.without(list + 3).without(list + 2);
     }
-    return plan
-        .without("/drivers/5")
+    return plan.without("/drivers/5")
         .without("/drivers/4")
         .without("/new_parts/2")
         .without("/amplifiers/0/outputs/1");
@@ -167,9 +165,7 @@ class DemoPlansTest {
             "fuse-too-large",
             coilsTheOtherWay().with("/amplifiers/0/feed/fuse_a", "200")),
         new Planted(
-            "fuse too small",
-            "fuse-too-small",
-            highPeaks().with("/amplifiers/0/feed/fuse_a", "5")),
+            "fuse too small", "fuse-too-small", highPeaks().with("/amplifiers/0/feed/fuse_a", "5")),
         new Planted(
             "load of the head unit below its smallest",
             "load-below-minimum",
@@ -188,8 +184,19 @@ class DemoPlansTest {
         new Planted(
             "trim set wrong",
             "role-uneven",
-            beforeTheWork()
-                .with("/settings", "[{\"channel\": \"left_door\", \"trim_db\": -12}]")),
+            beforeTheWork().with("/settings", "[{\"channel\": \"left_door\", \"trim_db\": -12}]")),
+        new Planted(
+            "tweeter behind the high-pass of the woofer",
+            "tweeter-unprotected",
+            van().without("/channels/0/branches/1/high_pass")),
+        new Planted(
+            "delay of the bass set wrong",
+            "set-loses-bass",
+            beforeTheWork().with("/settings", "[{\"channel\": \"bass\", \"delay_ms\": 6}]")),
+        new Planted(
+            "polarity of the bass set wrong",
+            "set-polarity-differs",
+            closedBox().with("/settings", "[{\"channel\": \"bass\", \"polarity\": -1}]")),
         new Planted(
             "cable overloaded",
             "cable-overloaded",
@@ -203,7 +210,8 @@ class DemoPlansTest {
   @MethodSource("planted")
   void whatIsWrongStandsFirst(Planted planted) {
     Answer<PlanReviewResult> answer = planted.plan().review();
-    assertEquals(planted.code(), answer.findings().get(0).code(), PlanDraft.said(answer).toString());
+    assertEquals(
+        planted.code(), answer.findings().get(0).code(), PlanDraft.said(answer).toString());
     assertTrue(answer.verdict().compareTo(Verdict.WARNING) >= 0);
   }
 

@@ -66,8 +66,8 @@ class PlanCautionTest {
     assertEquals(
         List.of(PlanCaution.SECOND_BATTERY), said(bare().with("/supply/split_charge", "true")));
     assertEquals(
-        List.of(PlanCaution.BEHIND_PANELS),
-        said(bare().with("/drivers/7/mounted_in", "\"boot\"")));
-    assertTrue(said(bare().with("/drivers/0/replaces", "\"factory_door\"")).contains(PlanCaution.CHIMES));
+        List.of(PlanCaution.BEHIND_PANELS), said(bare().with("/drivers/7/mounted_in", "\"boot\"")));
+    assertTrue(
+        said(bare().with("/drivers/0/replaces", "\"factory_door\"")).contains(PlanCaution.CHIMES));
   }
 }
