@@ -1,52 +1,69 @@
 package org.footwell.vehicle;
 
-import java.util.function.Predicate;
+import java.util.EnumSet;
+import java.util.Set;
 import org.footwell.calculation.Caution;
 import org.footwell.calculation.Run;
 import org.footwell.parts.ReturnPath;
 import org.footwell.parts.plan.PlacedDriver.MountedIn;
 import org.footwell.parts.plan.VehiclePlan;
 
-/** Cautions of the trade that hold for some vehicles only, each with the plans it is said of. */
-@SuppressWarnings("ImmutableEnumChecker") // predicates that hold nothing
+/** Cautions of the trade that hold for some vehicles only; common practice, no source. */
 enum PlanCaution implements Caution {
-  IN_DOORS(mounted(MountedIn.DOOR)),
-  IN_PILLARS(mounted(MountedIn.PILLAR).or(mounted(MountedIn.ROOF))),
-  UNDER_SEATS(mounted(MountedIn.SEAT)),
-  BEHIND_PANELS(
-      mounted(MountedIn.SIDE_PANEL).or(mounted(MountedIn.REAR_SHELF)).or(mounted(MountedIn.BOOT))),
-  WAIT_AFTER_DISCONNECTING(IN_DOORS.of.or(IN_PILLARS.of).or(UNDER_SEATS.of)),
-  HIGH_VOLTAGE(plan -> Boolean.TRUE.equals(plan.vehicle().highVoltage())),
-  FORTY_EIGHT_VOLT(plan -> plan.vehicle().nominalV() > 30),
-  START_STOP(plan -> Boolean.TRUE.equals(plan.vehicle().startStop())),
-  LITHIUM_STARTER(plan -> Boolean.TRUE.equals(plan.vehicle().lithiumStarter())),
-  BATTERY_SENSOR(plan -> Boolean.TRUE.equals(plan.vehicle().batterySensor())),
-  SECOND_BATTERY(plan -> plan.supply() != null && plan.supply().splitCharge()),
-  EARTH_THROUGH_BODY(
-      plan ->
-          plan.amplifiers().stream()
-              .anyMatch(one -> one.feed() != null && one.feed().returnPath() == ReturnPath.BODY)),
-  CHIMES(
-      plan ->
-          plan.factorySignal() != null
-              || plan.drivers().stream().anyMatch(driver -> driver.replaces() != null));
+  IN_DOORS,
+  IN_PILLARS,
+  UNDER_SEATS,
+  BEHIND_PANELS,
+  WAIT_AFTER_DISCONNECTING,
+  HIGH_VOLTAGE,
+  FORTY_EIGHT_VOLT,
+  START_STOP,
+  LITHIUM_STARTER,
+  BATTERY_SENSOR,
+  SECOND_BATTERY,
+  EARTH_THROUGH_BODY,
+  CHIMES;
 
-  private final Predicate<VehiclePlan> of;
+  /** Nets named after more than this can keep an arc burning, V. */
+  private static final double ARC_V = 30;
 
-  PlanCaution(Predicate<VehiclePlan> of) {
-    this.of = of;
-  }
-
-  private static Predicate<VehiclePlan> mounted(MountedIn in) {
-    return plan -> plan.drivers().stream().anyMatch(driver -> driver.mountedIn() == in);
-  }
+  private static final Set<MountedIn> NEAR_AIRBAGS =
+      EnumSet.of(MountedIn.DOOR, MountedIn.PILLAR, MountedIn.ROOF, MountedIn.SEAT);
 
   /** Says those that a plan makes relevant. */
   static void say(VehiclePlan plan, Run run) {
     for (PlanCaution one : values()) {
-      if (one.of.test(plan)) {
+      if (one.concerns(plan)) {
         run.caution(one);
       }
     }
+  }
+
+  private boolean concerns(VehiclePlan plan) {
+    return switch (this) {
+      case IN_DOORS -> mounted(plan, EnumSet.of(MountedIn.DOOR));
+      case IN_PILLARS -> mounted(plan, EnumSet.of(MountedIn.PILLAR, MountedIn.ROOF));
+      case UNDER_SEATS -> mounted(plan, EnumSet.of(MountedIn.SEAT));
+      case BEHIND_PANELS ->
+          mounted(plan, EnumSet.of(MountedIn.SIDE_PANEL, MountedIn.REAR_SHELF, MountedIn.BOOT));
+      case WAIT_AFTER_DISCONNECTING -> mounted(plan, NEAR_AIRBAGS);
+      case HIGH_VOLTAGE -> Boolean.TRUE.equals(plan.vehicle().highVoltage());
+      case FORTY_EIGHT_VOLT -> plan.vehicle().nominalV() > ARC_V;
+      case START_STOP -> Boolean.TRUE.equals(plan.vehicle().startStop());
+      case LITHIUM_STARTER -> Boolean.TRUE.equals(plan.vehicle().lithiumStarter());
+      case BATTERY_SENSOR -> Boolean.TRUE.equals(plan.vehicle().batterySensor());
+      case SECOND_BATTERY -> plan.supply() != null && plan.supply().splitCharge();
+      case EARTH_THROUGH_BODY ->
+          plan.amplifiers().stream()
+              .anyMatch(one -> one.feed() != null && one.feed().returnPath() == ReturnPath.BODY);
+      case CHIMES ->
+          plan.factorySignal() != null
+              || plan.drivers().stream().anyMatch(driver -> driver.replaces() != null);
+    };
+  }
+
+  private static boolean mounted(VehiclePlan plan, Set<MountedIn> places) {
+    return plan.drivers().stream()
+        .anyMatch(driver -> driver.mountedIn() != null && places.contains(driver.mountedIn()));
   }
 }

@@ -186,6 +186,18 @@ class DemoPlansTest {
             "role-uneven",
             beforeTheWork().with("/settings", "[{\"channel\": \"left_door\", \"trim_db\": -12}]")),
         new Planted(
+            "tweeter behind the high-pass of the woofer",
+            "tweeter-unprotected",
+            van().without("/channels/0/branches/1/high_pass")),
+        new Planted(
+            "delay of the bass set wrong",
+            "set-loses-bass",
+            beforeTheWork().with("/settings", "[{\"channel\": \"bass\", \"delay_ms\": 6}]")),
+        new Planted(
+            "polarity of the bass set wrong",
+            "set-polarity-differs",
+            closedBox().with("/settings", "[{\"channel\": \"bass\", \"polarity\": -1}]")),
+        new Planted(
             "cable overloaded",
             "cable-overloaded",
             thickCable()
