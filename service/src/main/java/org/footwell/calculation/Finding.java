@@ -7,6 +7,7 @@ import java.util.List;
 
 /** Something a fitter should know about the answer. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
+@Built
 public record Finding(
     @Schema(description = "How bad it is") @NotNull Verdict level,
     @Schema(description = "Stable code") @NotNull String code,

@@ -106,16 +106,17 @@ public final class Remark extends Arguments<Remark> {
 
   Finding finding(Locale language) {
     assert complete(language);
-    return new Finding(
-        level(),
-        code(),
-        sentence(code, language),
-        advice(code, language),
-        subject,
-        where(),
-        others.isEmpty() ? null : places(),
-        value,
-        limit);
+    return FindingBuilder.builder()
+        .level(level())
+        .code(code())
+        .text(sentence(code, language))
+        .advice(advice(code, language))
+        .subject(subject)
+        .pointer(where())
+        .places(others.isEmpty() ? null : places())
+        .value(value)
+        .limit(limit)
+        .build();
   }
 
   private List<String> places() {

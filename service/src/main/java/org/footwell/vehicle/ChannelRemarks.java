@@ -50,6 +50,7 @@ final class ChannelRemarks {
     gains();
     settings();
     loads();
+    coils();
     polarities();
     unused();
     apart();
@@ -189,6 +190,23 @@ final class ChannelRemarks {
     return outputs.minimumBridgedOhm() != null || outputs.minimumOhm() == null
         ? outputs.minimumBridgedOhm()
         : Double.valueOf(2 * outputs.minimumOhm());
+  }
+
+  /** A driver is as stated only where all its coils get the same. */
+  private void coils() {
+    Alike unlike = new Alike();
+    for (int c = 0; c < plan.channels().size(); c++) {
+      ChannelChain chain = modelled.model().channels().get(c).chain();
+      for (int d = 0; d < chain.drivers().size(); d++) {
+        if (chain.unlikeCoils(d)) {
+          int driver = chain.drivers().get(d);
+          unlike.add(plan.drivers().get(driver).id(), "/channels/" + c, 0);
+        }
+      }
+    }
+    if (!unlike.names.isEmpty()) {
+      run.find(PlanFinding.COILS_UNLIKE).at(unlike.places).own("names", unlike.names);
+    }
   }
 
   /** Left and right that play the same band push the same way. */

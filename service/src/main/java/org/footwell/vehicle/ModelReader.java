@@ -21,7 +21,7 @@ import org.footwell.parts.plan.Branch;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.PlannedAmplifier;
 import org.footwell.parts.plan.PlannedChannel;
-import org.footwell.parts.plan.Programme;
+import org.footwell.parts.plan.PlayedProgramme;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.physics.Air;
 import org.footwell.physics.AnalogFilter;
@@ -58,7 +58,7 @@ final class ModelReader {
     cabin = new CabinCurve(plan.vehicle().cabin(), plan.vehicle().temperatureC());
   }
 
-  private static ProgrammeSpectrum spectrum(Programme programme) {
+  private static ProgrammeSpectrum spectrum(PlayedProgramme programme) {
     List<LevelAt> given = programme.spectrum();
     return given == null
         ? ProgrammeSpectrum.simulated()

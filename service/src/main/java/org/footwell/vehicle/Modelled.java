@@ -5,23 +5,24 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import org.footwell.calculation.Built;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Processor;
 import org.footwell.parts.Seat;
 import org.footwell.parts.plan.PlanIndex;
-import org.footwell.parts.plan.Target;
+import org.footwell.parts.plan.SoundTarget;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.vehicle.chain.Alignment;
 import org.footwell.vehicle.chain.ChannelState;
+import org.footwell.vehicle.chain.EngineState;
 import org.footwell.vehicle.chain.FedAmplifier;
 import org.footwell.vehicle.chain.Grid;
 import org.footwell.vehicle.chain.Operation;
 import org.footwell.vehicle.chain.PlayedChannel;
 import org.footwell.vehicle.chain.PowerSource;
-import org.footwell.vehicle.chain.Situation;
 import org.footwell.vehicle.chain.SoundField;
 import org.footwell.vehicle.chain.VehicleModel;
-import org.footwell.vehicle.chain.Wanted;
+import org.footwell.vehicle.chain.WantedSound;
 
 /**
  * A plan read into the model and set: what everything that is said of it is read from.
@@ -30,6 +31,7 @@ import org.footwell.vehicle.chain.Wanted;
  * @param states those made, where they were, else those advised
  * @param heard the same as they sound while cruising
  */
+@Built
 record Modelled(
     PlanIndex index,
     Grid grid,
@@ -41,7 +43,7 @@ record Modelled(
     List<ChannelState> advised,
     List<ChannelState> states,
     List<ChannelState> heard,
-    Map<Situation, Operation> operations) {
+    Map<EngineState, Operation> operations) {
 
   /** Above this frequency phases in a cabin cannot be predicted, Hz; common practice, no source. */
   static final double INCOHERENT_ABOVE_HZ = 300;
@@ -54,14 +56,14 @@ record Modelled(
     SupplyReader supply = new SupplyReader(index, channels);
     List<FedAmplifier> amplifiers = supply.amplifiers();
     WantedReader wants = new WantedReader(index, reader.grid().bands());
-    List<Wanted> wanted = wants.all(channels);
+    List<WantedSound> wanted = wants.all(channels);
     SoundField field =
         new SoundField(
             channels.stream().map(PlayedChannel::chain).toList(),
             channels.stream().map(PlayedChannel::drive).toList(),
             reader.grid(),
             INCOHERENT_ABOVE_HZ);
-    Map<Situation, PowerSource> sources = supply.sources();
+    Map<EngineState, PowerSource> sources = supply.sources();
     refuseSilent(index, channels, run);
     VehicleModel model =
         new VehicleModel(
@@ -71,7 +73,6 @@ record Modelled(
             wanted,
             plan.target().curve().curve(),
             field,
-            reader.grid(),
             plan.mainSeat(),
             seatWeight(plan));
     run.checkDeadline();
@@ -82,7 +83,7 @@ record Modelled(
     List<ChannelState> states = new ArrayList<>();
     for (int c = 0; c < channels.size(); c++) {
       ChannelState level = levelled.states().get(c);
-      Wanted own = wanted.get(c);
+      WantedSound own = wanted.get(c);
       double advisedMs = stepped(alignment.delayMs(c), plan.processor());
       double set = own.setDelayMs() == null ? advisedMs : own.setDelayMs();
       advised.add(
@@ -90,29 +91,30 @@ record Modelled(
       int turn = own.setPolarity() == null ? alignment.turn(c) : own.setPolarity();
       states.add(level.delayed(set + own.chainDelayMs(), level.polarity() * turn));
     }
-    Map<Situation, Operation> operations = new EnumMap<>(Situation.class);
-    operations.put(Situation.CRUISING, levelled.cruising());
-    for (Situation situation : sources.keySet()) {
+    Map<EngineState, Operation> operations = new EnumMap<>(EngineState.class);
+    operations.put(EngineState.CRUISING, levelled.cruising());
+    for (EngineState situation : sources.keySet()) {
       operations.computeIfAbsent(situation, when -> model.operation(when, states));
     }
-    return new Modelled(
-        index,
-        reader.grid(),
-        model,
-        supply,
-        amplifiers,
-        levelled,
-        alignment,
-        advised,
-        states,
-        model.heard(states, levelled.cruising()),
-        operations);
+    return ModelledBuilder.builder()
+        .index(index)
+        .grid(reader.grid())
+        .model(model)
+        .supply(supply)
+        .amplifiers(amplifiers)
+        .levelled(levelled)
+        .alignment(alignment)
+        .advised(advised)
+        .states(states)
+        .heard(model.heard(states, levelled.cruising()))
+        .operations(operations)
+        .build();
   }
 
   /** How much each seat counts: the main one alone, or all by their weights. */
   private static double[] seatWeight(VehiclePlan plan) {
     double[] weight = new double[plan.seats().size()];
-    if (plan.target().seats() == Target.Seats.MAIN) {
+    if (plan.target().seats() == SoundTarget.Seats.MAIN) {
       weight[plan.mainSeat()] = 1;
       return weight;
     }

@@ -12,8 +12,8 @@ import org.footwell.parts.Filter;
 import org.footwell.parts.Terminals;
 import org.footwell.parts.plan.ChannelRole;
 import org.footwell.parts.plan.ParametricFilter;
+import org.footwell.vehicle.chain.EngineState;
 import org.footwell.vehicle.chain.Limit;
-import org.footwell.vehicle.chain.Situation;
 
 /** The plan, channel by channel, and the system as a whole; one state in all of it. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -178,7 +178,7 @@ public record PlanReviewResult(
   /** The supply in one situation. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
   public record SupplyLine(
-      @Schema(description = "When") Situation situation,
+      @Schema(description = "When") EngineState situation,
       @Schema(description = "Voltage at the battery with the programme, V; absent where none holds")
           Double batteryV,
       @Schema(description = "Current of all amplifiers with the programme, A") Double currentA,
@@ -224,7 +224,7 @@ public record PlanReviewResult(
       @Schema(description = "Frequency of the test tone, Hz: within the band of the channel")
           Double toneHz,
       @Schema(description = "Level of the test tone, dBFS") Double toneDbfs,
-      @Schema(description = "Volume step of the source while the gain is set") Double volumeStep,
+      @Schema(description = "Volume step of the source while the gain is set") Integer volumeStep,
       @Schema(description = "Whether the voltage is measured with open terminals or under load")
           Terminals terminals,
       @Schema(description = "RMS voltage to set with the test tone, V") Double gainTargetV,

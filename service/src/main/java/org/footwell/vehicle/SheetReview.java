@@ -20,7 +20,7 @@ import org.footwell.vehicle.PlanReviewResult.SetupLine;
 import org.footwell.vehicle.chain.ChannelChain;
 import org.footwell.vehicle.chain.ChannelState;
 import org.footwell.vehicle.chain.PlayedChannel;
-import org.footwell.vehicle.chain.Wanted;
+import org.footwell.vehicle.chain.WantedSound;
 
 /** The sheet to set the system by: advised, set and measured. */
 final class SheetReview {
@@ -97,7 +97,7 @@ final class SheetReview {
   private SetupLine line(int c) {
     PlannedChannel channel = plan.channels().get(c);
     ChannelState advised = modelled.advised().get(c);
-    Wanted wanted = modelled.model().wanted().get(c);
+    WantedSound wanted = modelled.model().wanted().get(c);
     double delay = advised.delayMs() - wanted.chainDelayMs();
     Processor processor = plan.processor();
     Signal signal = plan.signal();
@@ -142,7 +142,7 @@ final class SheetReview {
 
   /** The nominal third octave in the middle of the channel's band: its filters are flat there. */
   private double toneHz(int c) {
-    Wanted wanted = modelled.model().wanted().get(c);
+    WantedSound wanted = modelled.model().wanted().get(c);
     return ThirdOctaves.nominalHz(
         modelled.grid().bands()[(wanted.fromBand() + wanted.toBand()) / 2]);
   }

@@ -7,15 +7,15 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import org.footwell.electrical.supply.FeedLine;
 import org.footwell.parts.Battery;
-import org.footwell.parts.plan.Feed;
+import org.footwell.parts.plan.AmplifierFeed;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.PlannedAmplifier;
-import org.footwell.parts.plan.Supply;
 import org.footwell.parts.plan.VehiclePlan;
+import org.footwell.parts.plan.VehicleSupply;
+import org.footwell.vehicle.chain.EngineState;
 import org.footwell.vehicle.chain.FedAmplifier;
 import org.footwell.vehicle.chain.PlayedChannel;
 import org.footwell.vehicle.chain.PowerSource;
-import org.footwell.vehicle.chain.Situation;
 
 /** Reads what feeds the amplifiers of a plan into the model. */
 final class SupplyReader {
@@ -31,14 +31,14 @@ final class SupplyReader {
   }
 
   /** The sources of all situations that the plan knows; none without a supply. */
-  Map<Situation, PowerSource> sources() {
-    Map<Situation, PowerSource> sources = new EnumMap<>(Situation.class);
-    Supply supply = plan.supply();
+  Map<EngineState, PowerSource> sources() {
+    Map<EngineState, PowerSource> sources = new EnumMap<>(EngineState.class);
+    VehicleSupply supply = plan.supply();
     if (supply == null) {
       return sources;
     }
     if (supply.alternator() == null) {
-      sources.put(Situation.CRUISING, PowerSource.stiff(supply.batteryV()));
+      sources.put(EngineState.CRUISING, PowerSource.stiff(supply.batteryV()));
       return sources;
     }
     Battery battery = supply.battery();
@@ -47,13 +47,13 @@ final class SupplyReader {
     double held = supply.alternator().voltageV();
     double others = supply.consumers().runningA();
     sources.put(
-        Situation.CRUISING,
+        EngineState.CRUISING,
         PowerSource.running(held, supply.alternator().cruiseA(), others, resting, inside));
     sources.put(
-        Situation.IDLING,
+        EngineState.IDLING,
         PowerSource.running(held, supply.alternator().idleA(), others, resting, inside));
     sources.put(
-        Situation.ENGINE_OFF,
+        EngineState.ENGINE_OFF,
         PowerSource.battery(resting, inside, supply.consumers().engineOffA()));
     return sources;
   }
@@ -90,7 +90,7 @@ final class SupplyReader {
   /** The cable of an amplifier; null where the plan has none, or not what it draws. */
   Laid laid(int a) {
     PlannedAmplifier amplifier = plan.amplifiers().get(a);
-    Feed feed = amplifier.feed();
+    AmplifierFeed feed = amplifier.feed();
     if (feed == null || amplifier.draw() == null || plan.supply() == null) {
       return null;
     }
@@ -110,7 +110,7 @@ final class SupplyReader {
   }
 
   /** Voltage at the battery while driving. */
-  static double startV(Supply supply) {
+  static double startV(VehicleSupply supply) {
     return supply.alternator() == null ? supply.batteryV() : supply.alternator().voltageV();
   }
 

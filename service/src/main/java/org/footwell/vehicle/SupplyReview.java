@@ -6,17 +6,17 @@ import java.util.OptionalDouble;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.electrical.supply.FeedLine;
-import org.footwell.parts.plan.Feed;
+import org.footwell.parts.plan.AmplifierFeed;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.PlannedAmplifier;
-import org.footwell.parts.plan.Supply;
 import org.footwell.parts.plan.VehiclePlan;
+import org.footwell.parts.plan.VehicleSupply;
 import org.footwell.physics.Decibels;
 import org.footwell.vehicle.PlanReviewResult.CableLine;
 import org.footwell.vehicle.PlanReviewResult.FedLine;
 import org.footwell.vehicle.PlanReviewResult.SupplyLine;
+import org.footwell.vehicle.chain.EngineState;
 import org.footwell.vehicle.chain.Operation;
-import org.footwell.vehicle.chain.Situation;
 
 /** What the supply does in each situation, and whether its cables and fuses are right. */
 final class SupplyReview {
@@ -43,7 +43,7 @@ final class SupplyReview {
   List<SupplyLine> situations() {
     List<SupplyLine> lines = new ArrayList<>();
     List<Phrase> failing = new ArrayList<>();
-    for (Situation situation : modelled.model().sources().keySet()) {
+    for (EngineState situation : modelled.model().sources().keySet()) {
       Operation operation = modelled.operations().get(situation);
       if (!operation.works()) {
         failing.add(Phrase.of(situation));
@@ -87,7 +87,7 @@ final class SupplyReview {
         .sum();
   }
 
-  private void starving(Situation situation, Operation operation) {
+  private void starving(EngineState situation, Operation operation) {
     for (int a = 0; a < plan.amplifiers().size(); a++) {
       Double least = plan.amplifiers().get(a).minimumV();
       double volts = operation.mean().loadV().get(a);
@@ -105,13 +105,13 @@ final class SupplyReview {
   /** What a drum beat costs of the clean power, in the situation where it is most. */
   private void sag() {
     double most = SAG_DB;
-    Situation when = null;
+    EngineState when = null;
     double volts = 0;
     List<String> names = new ArrayList<>();
     List<String> places = new ArrayList<>();
     for (int a = 0; a < plan.amplifiers().size(); a++) {
       double worst = 0;
-      for (Situation situation : modelled.model().sources().keySet()) {
+      for (EngineState situation : modelled.model().sources().keySet()) {
         Operation operation = modelled.operations().get(situation);
         double lost = operation.sine() == null ? 0 : lostDb(a, operation.sine().loadV().get(a));
         worst = Math.max(worst, lost);
@@ -143,12 +143,12 @@ final class SupplyReview {
   }
 
   private void heavyLoads() {
-    Supply supply = plan.supply();
+    VehicleSupply supply = plan.supply();
     if (supply == null || supply.alternator() == null) {
       return;
     }
     for (int i = 0; i < supply.drawingALot().size(); i++) {
-      Supply.HeavyLoad load = supply.drawingALot().get(i);
+      VehicleSupply.HeavyLoad load = supply.drawingALot().get(i);
       double left = supply.alternator().idleA() - supply.consumers().runningA();
       if (load.currentA() > left) {
         run.find(PlanFinding.HEAVY_LOAD_WITH_MUSIC)
@@ -163,7 +163,7 @@ final class SupplyReview {
   /** One line per amplifier whose draw and feed are given, where the plan has a supply. */
   List<CableLine> cables() {
     List<CableLine> lines = new ArrayList<>();
-    Operation cruising = modelled.operations().get(Situation.CRUISING);
+    Operation cruising = modelled.operations().get(EngineState.CRUISING);
     for (int a = 0; a < plan.amplifiers().size(); a++) {
       PlannedAmplifier amplifier = plan.amplifiers().get(a);
       if (amplifier.feed() == null || amplifier.draw() == null || plan.supply() == null) {
@@ -216,7 +216,7 @@ final class SupplyReview {
       double least,
       OptionalDouble fuse,
       double drop) {
-    Feed feed = amplifier.feed();
+    AmplifierFeed feed = amplifier.feed();
     String at = "/amplifiers/" + a + "/feed";
     if (mean > ampacity) {
       run.find(PlanFinding.CABLE_OVERLOADED)

@@ -12,9 +12,9 @@ import org.footwell.calculation.Run;
 import org.footwell.calculation.text.Names;
 import org.footwell.parts.plan.ChannelRole;
 import org.footwell.parts.plan.Extra;
-import org.footwell.parts.plan.Part;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.PlannedAmplifier;
+import org.footwell.parts.plan.PlannedPart;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.physics.Decibels;
 import org.footwell.vehicle.PlanReviewResult.ChannelLine;
@@ -101,11 +101,11 @@ final class Totals {
     return plan.channels().stream().filter(channel -> channel.role() == role).count();
   }
 
-  private Stream<Part> partsIn() {
+  private Stream<PlannedPart> partsIn() {
     return IntStream.range(0, plan.drivers().size()).mapToObj(index::part);
   }
 
-  private Stream<Part> partsOut() {
+  private Stream<PlannedPart> partsOut() {
     return IntStream.range(0, plan.drivers().size())
         .map(index::replacedBy)
         .filter(replaced -> replaced >= 0)
@@ -137,7 +137,10 @@ final class Totals {
   private void remarkHeavyParts() {
     List<String> heavy =
         Stream.of(
-                partsIn().distinct().filter(part -> isHeavy(part.driver().massG())).map(Part::id),
+                partsIn()
+                    .distinct()
+                    .filter(part -> isHeavy(part.driver().massG()))
+                    .map(PlannedPart::id),
                 plan.amplifiers().stream()
                     .filter(amplifier -> isHeavy(amplifier.massG()))
                     .map(PlannedAmplifier::id),

@@ -12,14 +12,15 @@ import org.footwell.parts.plan.FactorySignal;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.PlannedChannel;
 import org.footwell.parts.plan.Signal;
-import org.footwell.parts.plan.Target;
+import org.footwell.parts.plan.SoundTarget;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.ThirdOctaves;
 import org.footwell.vehicle.chain.ChannelChain;
 import org.footwell.vehicle.chain.Crossing;
 import org.footwell.vehicle.chain.PlayedChannel;
-import org.footwell.vehicle.chain.Wanted;
+import org.footwell.vehicle.chain.WantedSound;
+import org.footwell.vehicle.chain.WantedSoundBuilder;
 
 /** Reads what is wanted and what was set of each channel. */
 final class WantedReader {
@@ -37,34 +38,36 @@ final class WantedReader {
     this.bands = bands;
   }
 
-  List<Wanted> all(List<PlayedChannel> channels) {
-    List<Wanted> all = new ArrayList<>();
+  List<WantedSound> all(List<PlayedChannel> channels) {
+    List<WantedSound> all = new ArrayList<>();
     for (int c = 0; c < channels.size(); c++) {
       all.add(of(c, channels.get(c).chain()));
     }
     return all;
   }
 
-  private Wanted of(int c, ChannelChain chain) {
+  private WantedSound of(int c, ChannelChain chain) {
     PlannedChannel channel = plan.channels().get(c);
-    Target.RoleTarget target = plan.target().of(channel.role());
+    SoundTarget.RoleTarget target = plan.target().of(channel.role());
     ChannelSettings set = index.settingsOf(c);
     double[] ends = bandHz(channel, chain);
     int from = nearest(ends[0]);
     int to = Math.max(from, nearest(ends[1]));
     from = bands[from] < ends[0] * (1 - 1e-9) && from < to ? from + 1 : from;
     to = bands[to] > ends[1] * (1 + 1e-9) && to > from ? to - 1 : to;
-    return new Wanted(
-        from,
-        to,
-        target.levelDb(),
-        target.delayMs(),
-        channel.polarity(),
-        channel.chainDelayMs(),
-        set == null || set.gainV() == null ? null : sourceV(set.gainV(), plan.signal(), chain),
-        set == null ? null : set.trimDb(),
-        set == null ? null : set.delayMs(),
-        set == null ? null : set.polarity());
+    return WantedSoundBuilder.builder()
+        .fromBand(from)
+        .toBand(to)
+        .levelDb(target.levelDb())
+        .delayMs(target.delayMs())
+        .wired(channel.polarity())
+        .chainDelayMs(channel.chainDelayMs())
+        .setSourceV(
+            set == null || set.gainV() == null ? null : sourceV(set.gainV(), plan.signal(), chain))
+        .setTrimDb(set == null ? null : set.trimDb())
+        .setDelayMs(set == null ? null : set.delayMs())
+        .setPolarity(set == null ? null : set.polarity())
+        .build();
   }
 
   /** The third octave nearest to a frequency in Hz, nominal or exact. */

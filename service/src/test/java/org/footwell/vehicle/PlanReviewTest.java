@@ -19,8 +19,8 @@ import org.footwell.calculation.Finding;
 import org.footwell.calculation.Verdict;
 import org.footwell.vehicle.PlanReviewResult.FedLine;
 import org.footwell.vehicle.PlanReviewResult.SupplyLine;
+import org.footwell.vehicle.chain.EngineState;
 import org.footwell.vehicle.chain.Limit;
-import org.footwell.vehicle.chain.Situation;
 import org.junit.jupiter.api.Test;
 
 /** What plans are told that went wrong when fitters tried: one state, and the truth about it. */
@@ -167,7 +167,7 @@ class PlanReviewTest {
   void everySituationHasItsVoltage() {
     PlanReviewResult result = PlanDraft.van().review().result();
     assertEquals(
-        List.of(Situation.CRUISING, Situation.IDLING, Situation.ENGINE_OFF),
+        List.of(EngineState.CRUISING, EngineState.IDLING, EngineState.ENGINE_OFF),
         result.supply().stream().map(SupplyLine::situation).toList());
     SupplyLine off = result.supply().get(2);
     // The battery rests at 12.4 V behind 7 milliohm, and 4 A go elsewhere.

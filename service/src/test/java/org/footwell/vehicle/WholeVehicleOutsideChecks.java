@@ -11,10 +11,10 @@ import org.footwell.reference.OutsideChecks;
 import org.footwell.reference.ReferenceTable.Row;
 import org.footwell.vehicle.chain.Borne;
 import org.footwell.vehicle.chain.ChannelState;
+import org.footwell.vehicle.chain.EngineState;
 import org.footwell.vehicle.chain.Operation;
 import org.footwell.vehicle.chain.PlayedChannel;
 import org.footwell.vehicle.chain.PowerSource.Meeting;
-import org.footwell.vehicle.chain.Situation;
 import org.footwell.vehicle.chain.SoundField;
 
 /**
@@ -166,7 +166,7 @@ class WholeVehicleOutsideChecks extends OutsideChecks {
 
   private static double supply(Modelled vehicle, String[] place, String quantity) {
     Operation operation =
-        vehicle.operations().get(Situation.valueOf(place[0].toUpperCase(Locale.ROOT)));
+        vehicle.operations().get(EngineState.valueOf(place[0].toUpperCase(Locale.ROOT)));
     Meeting met = quantity.startsWith("mean") ? operation.mean() : operation.sine();
     if (quantity.endsWith("battery_v")) {
       return met.batteryV();

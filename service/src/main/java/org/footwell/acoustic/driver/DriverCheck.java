@@ -20,9 +20,9 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Driver;
 import org.footwell.parts.plan.AskOfPlan;
-import org.footwell.parts.plan.Part;
 import org.footwell.parts.plan.PlanPlace;
 import org.footwell.parts.plan.PlanReader;
+import org.footwell.parts.plan.PlannedPart;
 import org.footwell.physics.Air;
 import org.footwell.physics.ThieleSmall;
 
@@ -73,9 +73,9 @@ public final class DriverCheck
 
   @Override
   public DriverCheckRequest ask(PlanReader plan) {
-    List<Part> parts =
+    List<PlannedPart> parts =
         plan.about().kind() == PlanPlace.PART ? plan.plan().newParts() : plan.plan().factoryParts();
-    Part part = parts.get(plan.about().index());
+    PlannedPart part = parts.get(plan.about().index());
     String at = plan.about().pointer();
     plan.also(at + "/driver");
     plan.called("/part_id", at + "/id");

@@ -3,10 +3,10 @@ package org.footwell.electrical.supply;
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.electrical.supply.SupplyBudgetRequest.SoundSystem;
-import org.footwell.parts.plan.Feed;
+import org.footwell.parts.plan.AmplifierFeed;
 import org.footwell.parts.plan.PlanReader;
 import org.footwell.parts.plan.PlannedAmplifier;
-import org.footwell.parts.plan.Supply;
+import org.footwell.parts.plan.VehicleSupply;
 
 /** All amplifiers of a plan as one sound system on its alternator and battery. */
 final class BudgetOfPlan {
@@ -18,7 +18,7 @@ final class BudgetOfPlan {
   }
 
   SupplyBudgetRequest request() {
-    Supply supply = plan.poses(plan.plan().supply(), "/supply");
+    VehicleSupply supply = plan.poses(plan.plan().supply(), "/supply");
     plan.also("/supply", "/programme");
     plan.called("/system", "/amplifiers");
     plan.called("/depth", "/supply/battery/start_charge");
@@ -80,7 +80,7 @@ final class BudgetOfPlan {
   }
 
   /** Of the whole feed, ohm, with the size that lies there or the smallest that does; or null. */
-  private Double loopOhm(Feed feed, DrawOfPlan draw, String at) {
+  private Double loopOhm(AmplifierFeed feed, DrawOfPlan draw, String at) {
     if (plan.needs(feed, at) == null || draw == null || plan.figures().supplyV() == null) {
       return null;
     }

@@ -1,6 +1,6 @@
 package org.footwell.electrical.supply;
 
-import org.footwell.parts.plan.Feed;
+import org.footwell.parts.plan.AmplifierFeed;
 import org.footwell.parts.plan.PlanReader;
 import org.footwell.parts.plan.PlannedAmplifier;
 
@@ -18,7 +18,7 @@ final class CableOfPlan {
   }
 
   SupplyCableRequest request() {
-    Feed feed = plan.poses(amplifier.feed(), at + "/feed");
+    AmplifierFeed feed = plan.poses(amplifier.feed(), at + "/feed");
     plan.also(at + "/feed", "/programme");
     plan.called("/amplifier_fuse_a", at + "/fuse_a");
     plan.called("/constant_power", at + "/draw");

@@ -41,8 +41,8 @@ public record Branch(
     @Schema(description = "Low-pass that its maker states, where the parts are not known")
         Filter lowPass,
     @Schema(description = "Level its maker's pad takes, dB, where the parts are not known")
-        @DecimalMin("0")
-        @DecimalMax("20")
+        @DecimalMin("0.1")
+        @DecimalMax("40")
         Double padDb) {
 
   /** Its parts, none for a plain wire or where only filters are stated. */

@@ -1,6 +1,8 @@
 package org.footwell.parts.plan;
 
 import io.swagger.v3.oas.annotations.media.Schema;
+import jakarta.validation.constraints.DecimalMax;
+import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Pattern;
 import jakarta.validation.constraints.Size;
@@ -14,7 +16,7 @@ import org.footwell.parts.LevelAt;
 @Unique("outputs.*.id")
 @Ascending("bass_loss.*.frequency_hz")
 public record FactorySignal(
-    @Schema(description = "Volume step the figures are for") Double volumeStep,
+    @Schema(description = "Volume step the figures are for") Integer volumeStep,
     @Schema(description = "Its outputs, each with the band it gives") @Size(max = 16)
         List<@NotNull Output> outputs,
     @Schema(
@@ -36,7 +38,9 @@ public record FactorySignal(
           @Pattern(regexp = VehiclePlan.ID)
           String id,
       @Schema(description = "Largest volume step at which a full-scale sine is still clean")
-          Double cleanVolumeStep,
+          @DecimalMin("-200")
+          @DecimalMax("1000")
+          Integer cleanVolumeStep,
       @Schema(description = "High-pass it has by itself") Filter highPass,
       @Schema(description = "Low-pass it has by itself") Filter lowPass) {}
 }

@@ -1,6 +1,7 @@
 package org.footwell.parts.plan;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -27,6 +28,7 @@ final class PlanChecks {
   private final Map<String, Integer> drivers;
   private final Set<String> outputsUsed = new HashSet<>();
   private final Set<String> coilsUsed = new HashSet<>();
+  private final Map<Integer, String> networkOf = new HashMap<>();
 
   PlanChecks(VehiclePlan plan, Run run) {
     this.plan = plan;
@@ -114,7 +116,8 @@ final class PlanChecks {
             .given(word)
             .own("driver", words.group(1))
             .with("count", count);
-      } else if (!coilsUsed.add(word)) {
+      } else if (!coilsUsed.add(word) || !networkOf.computeIfAbsent(driver, d -> at).equals(at)) {
+        // A driver moves by all its coils together: they belong into one network.
         run.refuse(PlanFault.DRIVER_USED_TWICE).at(at).given(word);
       } else {
         into.add(new PlanIndex.NamedCoil(word, driver, number, branch));
@@ -131,7 +134,7 @@ final class PlanChecks {
     return plan.newParts().stream()
         .filter(part -> part.id().equals(id))
         .findFirst()
-        .map(Part::coilCount)
+        .map(PlannedPart::coilCount)
         .orElse(1);
   }
 

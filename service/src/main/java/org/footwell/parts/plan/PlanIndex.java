@@ -24,8 +24,8 @@ public final class PlanIndex {
   private PlanIndex(VehiclePlan plan, List<List<NamedCoil>> coils) {
     this.plan = plan;
     this.coils = coils;
-    factoryParts = byId(plan.factoryParts().stream().map(Part::id).toList());
-    newParts = byId(plan.newParts().stream().map(Part::id).toList());
+    factoryParts = byId(plan.factoryParts().stream().map(PlannedPart::id).toList());
+    newParts = byId(plan.newParts().stream().map(PlannedPart::id).toList());
     amplifiers = byId(plan.amplifiers().stream().map(PlannedAmplifier::id).toList());
     channels = byId(plan.channels().stream().map(PlannedChannel::id).toList());
   }
@@ -91,7 +91,7 @@ public final class PlanIndex {
   }
 
   /** The part in a driver's place. */
-  public Part part(int driver) {
+  public PlannedPart part(int driver) {
     return plan.newParts().get(partOf(driver));
   }
 

@@ -19,14 +19,14 @@ public enum PlanPlace {
   FACTORY_PART("/factory_parts/{id}") {
     @Override
     List<Place> in(VehiclePlan plan) {
-      return entries("/factory_parts", plan.factoryParts(), Part::id);
+      return entries("/factory_parts", plan.factoryParts(), PlannedPart::id);
     }
   },
   /** A new part. */
   PART("/new_parts/{id}") {
     @Override
     List<Place> in(VehiclePlan plan) {
-      return entries("/new_parts", plan.newParts(), Part::id);
+      return entries("/new_parts", plan.newParts(), PlannedPart::id);
     }
   },
   /** A part in its place. */

@@ -134,7 +134,7 @@ public final class PlanReader {
   }
 
   /** The same of any part. */
-  public Driver joined(Part part, String at) {
+  public Driver joined(PlannedPart part, String at) {
     return made(
         DriverBuilder.builder(part.driver()).ratedOhm(part.sensitivityLoadOhm()).build(),
         at + "/driver");

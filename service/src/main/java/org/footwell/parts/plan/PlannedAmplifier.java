@@ -39,7 +39,7 @@ public record PlannedAmplifier(
     @Schema(description = "How it turns supply into output; without it its current is not known")
         Draw draw,
     @Schema(description = "Its supply cable; without it the drop on the way is not known")
-        Feed feed,
+        AmplifierFeed feed,
     @Schema(description = "Sum of the fuses in or at the amplifier itself, A") Double fuseA,
     @Schema(description = "Voltage at it below which it mutes or switches off, V")
         @DecimalMin("1")

@@ -21,7 +21,7 @@ public record Signal(
     @Schema(description = "A source with loudspeaker outputs") FactoryOutput factoryOutput,
     @Schema(description = "Converter and processor between source and amplifiers") @Size(max = 7)
         List<@NotNull Stage> stages,
-    @Schema(description = "Volume step of the source that all this is for") Double volumeStep,
+    @Schema(description = "Volume step of the source that all this is for") Integer volumeStep,
     @Schema(description = "How far an amplifier reaches its limit before the source does, dB")
         Double overlapDb,
     @NotNull Double testToneDbfs,

@@ -35,6 +35,7 @@ import org.footwell.parts.Seat;
 @RefersTo(field = "measured.*.channel", to = "channels.*.id")
 public record VehiclePlan(
     @Schema(description = "Day of the plan, as in 2026-05-31")
+        @Size(max = 10)
         @Pattern(regexp = "[0-9]{4}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])")
         String date,
     @Schema(description = "The vehicle") @NotNull Vehicle vehicle,
@@ -43,9 +44,9 @@ public record VehiclePlan(
         @Size(min = 1, max = 8)
         List<@NotNull Seat> seats,
     @Schema(description = "Drivers that leave the vehicle") @Size(max = 64)
-        List<@NotNull Part> factoryParts,
+        List<@NotNull PlannedPart> factoryParts,
     @Schema(description = "Drivers that come in, or stay") @NotNull @Size(min = 1, max = 64)
-        List<@NotNull Part> newParts,
+        List<@NotNull PlannedPart> newParts,
     @Schema(description = "Every loudspeaker position and the part in it")
         @NotNull
         @Size(min = 1, max = 32)
@@ -63,10 +64,10 @@ public record VehiclePlan(
     @Schema(description = "A factory head unit that stays, as it was measured")
         FactorySignal factorySignal,
     @Schema(description = "What is played; without it music with a crest factor of 12 dB")
-        Programme programme,
-    @Schema(description = "What feeds the amplifiers with current") Supply supply,
+        PlayedProgramme programme,
+    @Schema(description = "What feeds the amplifiers with current") VehicleSupply supply,
     @Schema(description = "How it should sound; without it every channel as loud as the others")
-        Target target,
+        SoundTarget target,
     @Schema(description = "Labour, rings, boxes and consumables") @Size(max = 64)
         List<@NotNull Extra> extras,
     @Schema(description = "What was really set, one entry per channel; counts instead of advice")
@@ -82,8 +83,8 @@ public record VehiclePlan(
   public VehiclePlan {
     factoryParts = factoryParts == null ? List.of() : factoryParts;
     crossovers = crossovers == null ? List.of() : crossovers;
-    programme = programme == null ? Programme.usual() : programme;
-    target = target == null ? Target.alike() : target;
+    programme = programme == null ? PlayedProgramme.usual() : programme;
+    target = target == null ? SoundTarget.alike() : target;
     extras = extras == null ? List.of() : extras;
     settings = settings == null ? List.of() : settings;
     measured = measured == null ? List.of() : measured;

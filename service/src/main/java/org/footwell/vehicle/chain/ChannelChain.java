@@ -160,6 +160,11 @@ public final class ChannelChain {
     return circuit.ratedWPerSquareVolt(drivers.get(d));
   }
 
+  /** Whether the driven coils of a driver get unlike voltages by their rated impedances. */
+  public boolean unlikeCoils(int d) {
+    return circuit.unlikeCoils(drivers.get(d));
+  }
+
   /**
    * What a meter reads at the amplifier's end of the cable, ohm; null where a capacitor or an unknown
    * part stands in the way, or a DC resistance is not known.

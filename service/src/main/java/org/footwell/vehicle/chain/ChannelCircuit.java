@@ -1,6 +1,8 @@
 package org.footwell.vehicle.chain;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.footwell.loudspeaker.Ladder;
 import org.footwell.physics.Phasor;
 
@@ -87,6 +89,20 @@ public record ChannelCircuit(
         .mapToDouble(branch -> branch.tree().ratedOhm(rated))
         .min()
         .orElseThrow();
+  }
+
+  /** Whether the driven coils of a driver get unlike voltages by their rated impedances. */
+  boolean unlikeCoils(int driver) {
+    Phasor[] rated =
+        loads.stream().map(load -> new Phasor(load.ratedOhm(), 0)).toArray(Phasor[]::new);
+    Phasor[] volts = new Phasor[rated.length];
+    branches.forEach(branch -> branch.tree().spread(Phasor.ONE, rated, volts));
+    double[] own =
+        IntStream.range(0, rated.length)
+            .filter(i -> loads.get(i).driver() == driver)
+            .mapToDouble(i -> volts[i].modulus())
+            .toArray();
+    return Arrays.stream(own).max().orElse(0) > 1.01 * Arrays.stream(own).min().orElse(0);
   }
 
   /** Power a driver of the plan takes of 1 V by rated impedances, in its own band, W/V². */

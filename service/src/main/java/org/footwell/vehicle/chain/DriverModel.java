@@ -10,7 +10,7 @@ import org.footwell.parts.Driver;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Sensitivity;
 import org.footwell.parts.plan.Enclosure;
-import org.footwell.parts.plan.Part;
+import org.footwell.parts.plan.PlannedPart;
 import org.footwell.physics.Air;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.Decibels;
@@ -28,7 +28,7 @@ import org.footwell.physics.SensitivityBases;
  */
 public final class DriverModel {
 
-  private final Part part;
+  private final PlannedPart part;
   private final double density;
   private final DriverCircuit circuit;
   private final Radiator radiator;
@@ -37,7 +37,7 @@ public final class DriverModel {
   private final double movedBy;
   private final AirBehind air;
 
-  private DriverModel(Part part, Enclosure enclosure, int driven, double temperatureC) {
+  private DriverModel(PlannedPart part, Enclosure enclosure, int driven, double temperatureC) {
     Driver driver = part.driver();
     this.part = part;
     density = Air.DENSITY.at(temperatureC);
@@ -61,7 +61,8 @@ public final class DriverModel {
    *
    * @param driven how many of its voice coils are driven, at least 1
    */
-  public static DriverModel of(Part part, Enclosure enclosure, int driven, double temperatureC) {
+  public static DriverModel of(
+      PlannedPart part, Enclosure enclosure, int driven, double temperatureC) {
     return new DriverModel(part, enclosure, driven, temperatureC);
   }
 
@@ -108,7 +109,7 @@ public final class DriverModel {
    * Pa RMS at 1 m in half space for 1 V on every voice coil. A watt of the whole driver is the same
    * voltage on each coil, however they are joined.
    */
-  private static Double pressurePerVolt(Part part) {
+  private static Double pressurePerVolt(PlannedPart part) {
     Sensitivity sensitivity = part.driver().sensitivity();
     if (sensitivity == null) {
       return null;
@@ -124,7 +125,7 @@ public final class DriverModel {
   }
 
   /** The part it is. */
-  public Part part() {
+  public PlannedPart part() {
     return part;
   }
 

@@ -12,7 +12,7 @@ import java.util.List;
  * @param meanW mean output of each channel
  */
 public record Operation(
-    Situation situation,
+    EngineState situation,
     PowerSource.Meeting mean,
     PowerSource.Meeting sine,
     List<Double> clipV,

@@ -61,6 +61,10 @@ public final class SoundField {
     }
   }
 
+  Grid grid() {
+    return grid;
+  }
+
   /** All channels together at a seat, each with its state. */
   public Level together(int seat, List<ChannelState> states) {
     return of(seat, states, -1);

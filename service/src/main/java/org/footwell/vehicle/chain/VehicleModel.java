@@ -19,8 +19,8 @@ public final class VehicleModel {
 
   private final List<PlayedChannel> channels;
   private final List<FedAmplifier> amplifiers;
-  private final Map<Situation, PowerSource> sources;
-  private final List<Wanted> wanted;
+  private final Map<EngineState, PowerSource> sources;
+  private final List<WantedSound> wanted;
   private final double[] baseDb;
   private final SoundField field;
   private final int mainSeat;
@@ -29,17 +29,16 @@ public final class VehicleModel {
   /**
    * @param seatWeight how much each seat counts for delays and trims, 1 together
    * @param amplifiers by their index in the plan; null where nothing is known of what one draws
-   * @param sources at least for {@link Situation#CRUISING}
+   * @param sources at least for {@link EngineState#CRUISING}
    * @param targetDb wanted curve over frequency in Hz
    */
   public VehicleModel(
       List<PlayedChannel> channels,
       List<FedAmplifier> amplifiers,
-      Map<Situation, PowerSource> sources,
-      List<Wanted> wanted,
+      Map<EngineState, PowerSource> sources,
+      List<WantedSound> wanted,
       DoubleUnaryOperator targetDb,
       SoundField field,
-      Grid grid,
       int mainSeat,
       double[] seatWeight) {
     this.channels = List.copyOf(channels);
@@ -50,9 +49,9 @@ public final class VehicleModel {
     this.mainSeat = mainSeat;
     this.seatWeight = seatWeight.clone();
     baseDb = new double[channels.size()];
-    double[] bands = grid.bands();
+    double[] bands = field.grid().bands();
     for (int c = 0; c < baseDb.length; c++) {
-      Wanted own = wanted.get(c);
+      WantedSound own = wanted.get(c);
       double sum = 0;
       for (int b = own.fromBand(); b <= own.toBand(); b++) {
         sum +=
@@ -86,7 +85,7 @@ public final class VehicleModel {
     return field;
   }
 
-  public List<Wanted> wanted() {
+  public List<WantedSound> wanted() {
     return wanted;
   }
 
@@ -95,7 +94,7 @@ public final class VehicleModel {
   }
 
   /** The supply in each situation that is known. */
-  public Map<Situation, PowerSource> sources() {
+  public Map<EngineState, PowerSource> sources() {
     return sources;
   }
 
@@ -116,7 +115,7 @@ public final class VehicleModel {
   /** Sets gains and trims at the voltage that is left while cruising. */
   public Levelled levelled() {
     double[] volts = new double[amplifiers.size()];
-    PowerSource source = sources.get(Situation.CRUISING);
+    PowerSource source = sources.get(EngineState.CRUISING);
     for (int i = 0; i < volts.length; i++) {
       volts[i] = start(source, i);
     }
@@ -128,7 +127,7 @@ public final class VehicleModel {
       }
       double[] trims = trims(gains);
       List<ChannelState> states = trimmed(gains, trims);
-      Operation operation = operation(Situation.CRUISING, states, volts);
+      Operation operation = operation(EngineState.CRUISING, states, volts);
       found = new Levelled(gains, Arrays.stream(trims).boxed().toList(), states, operation);
       if (!operation.works()) {
         return found;
@@ -178,7 +177,7 @@ public final class VehicleModel {
   private List<ChannelState> trimmed(List<PlayedChannel.Allowed> gains, double[] trims) {
     List<ChannelState> states = new ArrayList<>();
     for (int c = 0; c < trims.length; c++) {
-      Wanted own = wanted.get(c);
+      WantedSound own = wanted.get(c);
       states.add(
           new ChannelState(
               sourceV(c, gains),
@@ -195,7 +194,7 @@ public final class VehicleModel {
   }
 
   /** The system with settings in one of the situations known. */
-  public Operation operation(Situation situation, List<ChannelState> states) {
+  public Operation operation(EngineState situation, List<ChannelState> states) {
     PowerSource source = sources.get(situation);
     double[] volts = new double[amplifiers.size()];
     for (int i = 0; i < volts.length; i++) {
@@ -217,7 +216,7 @@ public final class VehicleModel {
     return operation;
   }
 
-  private Operation operation(Situation situation, List<ChannelState> states, double[] volts) {
+  private Operation operation(EngineState situation, List<ChannelState> states, double[] volts) {
     List<Double> clip = new ArrayList<>();
     List<Double> mean = new ArrayList<>();
     double[] meanOut = new double[amplifiers.size()];

@@ -15,7 +15,7 @@ import org.footwell.parts.plan.PlanFigures;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.PlannedAmplifier;
 import org.footwell.parts.plan.PlannedChannel;
-import org.footwell.parts.plan.Supply;
+import org.footwell.parts.plan.VehicleSupply;
 import org.footwell.physics.Electricity;
 
 /**
@@ -63,7 +63,7 @@ final class RatedFigures implements PlanFigures {
 
   @Override
   public Double supplyV() {
-    Supply supply = index.plan().supply();
+    VehicleSupply supply = index.plan().supply();
     if (supply == null) {
       return null;
     }

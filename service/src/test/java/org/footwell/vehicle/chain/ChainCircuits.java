@@ -12,7 +12,7 @@ import org.footwell.parts.DriverBuilder;
 import org.footwell.parts.LadderElement;
 import org.footwell.parts.LadderElementBuilder;
 import org.footwell.parts.plan.Enclosure;
-import org.footwell.parts.plan.Part;
+import org.footwell.parts.plan.PlannedPart;
 
 /**
  * Whole channels twice: as the model has them, and as netlists whose drivers are electrical
@@ -149,8 +149,8 @@ final class ChainCircuits {
     return new CoilTree(load, false, List.of());
   }
 
-  private static Part part(Driver driver, int coils) {
-    return new Part("part", null, coils, driver, null);
+  private static PlannedPart part(Driver driver, int coils) {
+    return new PlannedPart("part", null, coils, driver, null);
   }
 
   private static Enclosure box(double litre) {

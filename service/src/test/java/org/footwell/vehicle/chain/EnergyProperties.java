@@ -16,7 +16,7 @@ import org.footwell.parts.Filter;
 import org.footwell.parts.LadderElement;
 import org.footwell.parts.LadderElementBuilder;
 import org.footwell.parts.plan.Enclosure;
-import org.footwell.parts.plan.Part;
+import org.footwell.parts.plan.PlannedPart;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.Phasor;
 
@@ -166,7 +166,7 @@ class EnergyProperties {
         random.nextBoolean()
             ? null
             : new Enclosure(Box.closed(between(random, 0.05, 60)), null, null);
-    DriverModel model = DriverModel.of(new Part("part", null, 1, data, null), box, 1, 20);
+    DriverModel model = DriverModel.of(new PlannedPart("part", null, 1, data, null), box, 1, 20);
     return new ChannelCircuit.Load(driver, model, re * 1.2);
   }
 

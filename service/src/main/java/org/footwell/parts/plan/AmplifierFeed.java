@@ -17,7 +17,7 @@ import org.footwell.parts.ReturnPath;
   "cable.insulation_temperature_c",
   "cable.engine_space"
 })
-public record Feed(
+public record AmplifierFeed(
     @Schema(description = "The cable; with area_mm2 the one that lies there, else one is found")
         @NotNull
         Cable cable,
@@ -38,7 +38,7 @@ public record Feed(
         Double fuseA,
     Double fuseDistanceM) {
 
-  public Feed {
+  public AmplifierFeed {
     contactsOhm = contactsOhm == null ? Double.valueOf(0) : contactsOhm;
   }
 }

@@ -19,7 +19,7 @@ import org.footwell.parts.Consumers;
 @Needs(
     field = "alternator",
     beside = {"battery", "consumers"})
-public record Supply(
+public record VehicleSupply(
     @Schema(
             description =
                 "Voltage at the battery while the amplifiers play, V, where no more is known")
@@ -36,7 +36,7 @@ public record Supply(
         @Size(max = 8)
         List<@NotNull HeavyLoad> heavyLoads) {
 
-  public Supply {
+  public VehicleSupply {
     splitCharge = splitCharge == null ? Boolean.FALSE : splitCharge;
   }
 
@@ -48,6 +48,6 @@ public record Supply(
   /** A load that draws a lot for a while. */
   public record HeavyLoad(
       @Schema(description = "What it is called") @NotNull @Size(min = 1, max = 60) String name,
-      @Schema(description = "What it draws, A") @NotNull @DecimalMin("1") @DecimalMax("1000")
+      @Schema(description = "What it draws, A") @NotNull @DecimalMin("0.1") @DecimalMax("2000")
           Double currentA) {}
 }

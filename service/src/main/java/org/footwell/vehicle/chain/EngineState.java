@@ -3,7 +3,7 @@ package org.footwell.vehicle.chain;
 import org.footwell.calculation.text.Words;
 
 /** When the amplifiers play. */
-public enum Situation implements Words {
+public enum EngineState implements Words {
   CRUISING,
   IDLING,
   ENGINE_OFF

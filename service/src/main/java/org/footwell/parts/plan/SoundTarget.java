@@ -11,7 +11,7 @@ import org.footwell.parts.TargetCurve;
 
 /** How the system should sound at the main seat. */
 @Unique("roles.*.role")
-public record Target(
+public record SoundTarget(
     @Schema(description = "Wanted curve; without it flat, so that only the roles differ")
         TargetCurve curve,
     @Schema(description = "Roles that should be louder, quieter or later than the others")
@@ -19,7 +19,7 @@ public record Target(
         List<@NotNull RoleTarget> roles,
     @Schema(description = "Whom delays and trims are for") Seats seats) {
 
-  public Target {
+  public SoundTarget {
     curve = curve == null ? TargetCurve.flat() : curve;
     roles = roles == null ? List.of() : roles;
     seats = seats == null ? Seats.MAIN : seats;
@@ -44,8 +44,6 @@ public record Target(
           @DecimalMax("20")
           Double levelDb,
       @Schema(description = "Delay beyond that of the flight times, ms: rear fill is often later")
-          @DecimalMin("0")
-          @DecimalMax("50")
           Double delayMs) {
 
     public RoleTarget {
@@ -54,8 +52,8 @@ public record Target(
     }
   }
 
-  static Target alike() {
-    return new Target(null, null, null);
+  static SoundTarget alike() {
+    return new SoundTarget(null, null, null);
   }
 
   private static final RoleTarget NOTHING_ELSE = new RoleTarget(ChannelRole.FRONT, null, null);

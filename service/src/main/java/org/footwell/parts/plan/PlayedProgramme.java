@@ -9,7 +9,7 @@ import org.footwell.parts.LevelAt;
 
 /** What is played. */
 @Ascending("spectrum.*.frequency_hz")
-public record Programme(
+public record PlayedProgramme(
     @NotNull Double crestFactorDb,
     @Schema(
             description =
@@ -24,11 +24,11 @@ public record Programme(
   /** Usual for music; common practice, no source. */
   private static final double USUAL_CREST_DB = 12;
 
-  public Programme {
+  public PlayedProgramme {
     sustainedBass = sustainedBass == null ? Boolean.FALSE : sustainedBass;
   }
 
-  static Programme usual() {
-    return new Programme(USUAL_CREST_DB, null, null, null);
+  static PlayedProgramme usual() {
+    return new PlayedProgramme(USUAL_CREST_DB, null, null, null);
   }
 }

@@ -12,7 +12,7 @@ import org.footwell.parts.WayRole;
 
 /** A driver as its data sheet has it, bought or found in the vehicle. */
 @Needed("driver.rated_ohm")
-public record Part(
+public record PlannedPart(
     @Schema(description = "Id, unlike that of any other part of the list")
         @NotNull
         @Size(min = 1, max = 40)
@@ -34,7 +34,7 @@ public record Part(
         @DecimalMax("600")
         Double sensitivityOhm) {
 
-  public Part {
+  public PlannedPart {
     coilCount = coilCount == null ? Integer.valueOf(1) : coilCount;
   }
 

@@ -1,5 +1,7 @@
 package org.footwell.vehicle.chain;
 
+import org.footwell.calculation.Built;
+
 /**
  * What is wanted of a channel, and what was set.
  *
@@ -14,7 +16,8 @@ package org.footwell.vehicle.chain;
  * @param setDelayMs delay that was really set, or null
  * @param setPolarity polarity that was really set, or null
  */
-public record Wanted(
+@Built
+public record WantedSound(
     int fromBand,
     int toBand,
     double levelDb,
