@@ -19,7 +19,7 @@ import org.footwell.calculation.text.Reader;
  * One run of a calculation: notes steps when workings are wanted, collects findings and faults, and
  * knows the deadline. Confined to one thread.
  */
-public final class Run {
+public final class Run implements Arithmetic {
 
   private static final Verdict[] MILDEST_FIRST = Verdict.values();
 
@@ -67,21 +67,25 @@ public final class Run {
     this.faults = new Faults(this::outerPointer);
   }
 
+  @Override
   public double apply(Formula.Of1 formula, double a) {
     double value = formula.at(a);
     return plain(value) ? value : note(formula.formula(), value, a);
   }
 
+  @Override
   public double apply(Formula.Of2 formula, double a, double b) {
     double value = formula.at(a, b);
     return plain(value) ? value : note(formula.formula(), value, a, b);
   }
 
+  @Override
   public double apply(Formula.Of3 formula, double a, double b, double c) {
     double value = formula.at(a, b, c);
     return plain(value) ? value : note(formula.formula(), value, a, b, c);
   }
 
+  @Override
   public double apply(Formula.Of4 formula, double a, double b, double c, double d) {
     double value = formula.at(a, b, c, d);
     return plain(value) ? value : note(formula.formula(), value, a, b, c, d);
@@ -179,7 +183,7 @@ public final class Run {
     return new Refused(faults);
   }
 
-  /** To be called in every long loop: ends the calculation when its time is up. */
+  @Override
   public void checkDeadline() {
     if (System.nanoTime() - deadlineNanos > 0) {
       throw new DeadlinePassed();

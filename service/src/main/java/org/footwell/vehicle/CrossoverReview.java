@@ -10,14 +10,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.footwell.acoustic.alignment.PhaseMatch;
-import org.footwell.acoustic.crossover.CrossoverFinding;
-import org.footwell.acoustic.crossover.CrossoverPlan;
-import org.footwell.acoustic.crossover.CrossoverPlanRequest;
-import org.footwell.acoustic.crossover.CrossoverPlanResult;
-import org.footwell.acoustic.crossover.CrossoverPlanResult.PlannedCrossover;
 import org.footwell.acoustic.crossover.CrossoverWay;
 import org.footwell.acoustic.crossover.CrossoverWayBuilder;
-import org.footwell.calculation.Rebase;
+import org.footwell.acoustic.crossover.CrossoverWindow;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.text.Words;
 import org.footwell.parts.Crossover;
@@ -34,18 +29,11 @@ import org.footwell.vehicle.chain.Alignment;
 /** How channels hand over to each other: whether both drivers are at ease, and how they add there. */
 final class CrossoverReview {
 
-  private static final CrossoverPlan CROSSOVER_PLAN = new CrossoverPlan();
-
   /** A corner further than half an octave from its crossover is not for it; common practice. */
   private static final double APART_RATIO = Math.sqrt(2);
 
   /** A loss that remains with the best delay and is worth a word, dB; common practice, no source. */
   private static final double CANCELS_DB = -3;
-
-  /** Bounds of the level that crossover-plan takes, dB SPL. */
-  private static final double LEAST_DB_SPL = 60;
-
-  private static final double MOST_DB_SPL = 140;
 
   private final Modelled modelled;
   private final PlanIndex index;
@@ -75,7 +63,7 @@ final class CrossoverReview {
 
   private CrossoverLine line(int i) {
     Crossover crossover = plan.crossovers().get(i);
-    Optional<PlannedCrossover> window = window(i);
+    Optional<CrossoverWindow> window = window(i);
     window.ifPresent(found -> judge(i, crossover, found));
     Optional<Alignment.Matched> matched =
         modelled.alignment().matched().stream()
@@ -89,10 +77,10 @@ final class CrossoverReview {
         .lower(crossover.lower())
         .upper(crossover.upper())
         .frequencyHz(crossover.frequencyHz())
-        .lowestHz(window.map(PlannedCrossover::lowestHz).orElse(null))
-        .lowestReason(window.map(PlannedCrossover::lowestReason).orElse(null))
-        .highestHz(window.map(PlannedCrossover::highestHz).orElse(null))
-        .highestReason(window.map(PlannedCrossover::highestReason).orElse(null))
+        .lowestHz(window.map(CrossoverWindow::lowestHz).orElse(null))
+        .lowestReason(window.map(CrossoverWindow::lowestReason).orElse(null))
+        .highestHz(window.map(CrossoverWindow::highestHz).orElse(null))
+        .highestReason(window.map(CrossoverWindow::highestReason).orElse(null))
         .lossDb(setting.map(PhaseMatch.Setting::lossDb).orElse(null))
         .flightLossDb(matched.map(one -> one.match().asGiven().flightLossDb()).orElse(null))
         .movedMs(setting.map(PhaseMatch.Setting::delayMs).orElse(null))
@@ -129,7 +117,7 @@ final class CrossoverReview {
     }
   }
 
-  private Optional<PlannedCrossover> window(int i) {
+  private Optional<CrossoverWindow> window(int i) {
     Crossover crossover = plan.crossovers().get(i);
     int lower = index.channel(crossover.lower());
     int upper = index.channel(crossover.upper());
@@ -141,12 +129,13 @@ final class CrossoverReview {
         || !modelled.model().channels().get(upper).chain().heard()) {
       return Optional.empty();
     }
-    return run.call(
-            CROSSOVER_PLAN,
-            request(lower, below.get(), upper, above.get()),
-            Rebase.to("/crossovers/" + i, null).without(CrossoverFinding.values()))
-        .map(CrossoverPlanResult::crossovers)
-        .map(windows -> windows.get(0));
+    return Optional.of(
+        CrossoverWindow.of(
+            way(lower, below.get()),
+            way(upper, above.get()),
+            sineDbSpl(upper),
+            plan.vehicle().cabin().criticalDistanceM(),
+            plan.vehicle().temperatureC()));
   }
 
   /** The drivers of a channel, or none if one of them is not known well enough. */
@@ -164,15 +153,11 @@ final class CrossoverReview {
     return Comparator.comparing(driver -> index.part(driver).driver().fsHz());
   }
 
-  private CrossoverPlanRequest request(int lower, int below, int upper, int above) {
-    double level = modelled.model().field().alone(plan.mainSeat(), modelled.heard(), upper).dbSpl();
-    // The level is that of the programme; a sine with the same peaks is louder by the difference.
-    double sine = level + plan.programme().crestFactorDb() - Decibels.SINE_CREST;
-    return CrossoverPlanRequest.standard(
-        List.of(way(lower, below), way(upper, above)),
-        Math.max(LEAST_DB_SPL, Math.min(MOST_DB_SPL, sine)),
-        plan.vehicle().cabin().criticalDistanceM(),
-        plan.vehicle().temperatureC());
+  /** Level of a sine with the peaks that the programme has in a channel, dB SPL. */
+  private double sineDbSpl(int channel) {
+    double level =
+        modelled.model().field().alone(plan.mainSeat(), modelled.heard(), channel).dbSpl();
+    return level + plan.programme().crestFactorDb() - Decibels.SINE_CREST;
   }
 
   private CrossoverWay way(int channel, int driver) {
@@ -197,7 +182,7 @@ final class CrossoverReview {
   /** What is alike for several crossovers is said once. */
   private record Outside(boolean tooLow, double hz, String limit, Enum<?> reason) {}
 
-  private void judge(int i, Crossover crossover, PlannedCrossover window) {
+  private void judge(int i, Crossover crossover, CrossoverWindow window) {
     double frequency = crossover.frequencyHz();
     Double lowest = window.lowestHz();
     boolean tooLow = lowest != null && frequency < lowest;

@@ -8,8 +8,8 @@ import java.util.Comparator;
 import java.util.List;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.HighLimit;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.LowLimit;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
 import org.footwell.parts.WayRole;
 
 /**
@@ -35,12 +35,12 @@ final class CrossoverLimits {
   private final List<List<LowLimit>> low = new ArrayList<>();
   private final List<List<HighLimit>> high = new ArrayList<>();
 
-  CrossoverLimits(PlanFrame frame, List<WayModel> ways, Run run) {
+  CrossoverLimits(PlanFrame frame, List<WayModel> ways, Arithmetic steps) {
     this.frame = frame;
     this.ways = ways;
     for (WayModel way : ways) {
-      low.add(way.index() == 0 ? List.of() : lowOf(way, run));
-      high.add(way.index() == ways.size() - 1 ? List.of() : highOf(way, run));
+      low.add(way.index() == 0 ? List.of() : lowOf(way, steps));
+      high.add(way.index() == ways.size() - 1 ? List.of() : highOf(way, steps));
     }
   }
 
@@ -92,11 +92,11 @@ final class CrossoverLimits {
         .orElse(0);
   }
 
-  private List<LowLimit> lowOf(WayModel model, Run run) {
+  private List<LowLimit> lowOf(WayModel model, Arithmetic steps) {
     List<LowLimit> all = new ArrayList<>();
     CrossoverWay way = model.way();
     if (way.resonanceHz() != null) {
-      double lowest = run.apply(MULTIPLE, multiple(model), way.resonanceHz());
+      double lowest = steps.apply(MULTIPLE, multiple(model), way.resonanceHz());
       all.add(new LowLimit(LowReason.RESONANCE, lowest));
     }
     Double displacement = byDisplacement(model);
@@ -135,13 +135,13 @@ final class CrossoverLimits {
     return corners.isEmpty() ? null : Collections.min(corners);
   }
 
-  private List<HighLimit> highOf(WayModel model, Run run) {
+  private List<HighLimit> highOf(WayModel model, Arithmetic steps) {
     List<HighLimit> all = new ArrayList<>();
     CrossoverWay way = model.way();
     all.add(new HighLimit(HighReason.BEAMING, model.beamingHz()));
     if (way.spacingToNextMm() != null) {
       double highest =
-          run.apply(
+          steps.apply(
               SPACING,
               frame.q().spacingWavelengths(),
               frame.speedOfSoundMPerS(),

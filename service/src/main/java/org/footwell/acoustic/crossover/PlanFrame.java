@@ -4,8 +4,8 @@ import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.List;
 import org.footwell.acoustic.crossover.CrossoverPlanRequest.ProgrammeKind;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
 import org.footwell.physics.Air;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.PointSource;
@@ -37,15 +37,15 @@ record PlanFrame(
       Formula.of("programme_level_db_spl", "L + 3.01 − crest", "dB SPL", DEFINITION)
           .with("L", "crest", (level, crest) -> level + Decibels.SINE_CREST - crest);
 
-  static PlanFrame of(CrossoverPlanRequest q, Run run) {
-    double level = run.apply(AT_ONE_METRE, q.wantedLevelDbSpl(), q.distanceM());
+  static PlanFrame of(CrossoverPlanRequest q, Arithmetic steps) {
+    double level = steps.apply(AT_ONE_METRE, q.wantedLevelDbSpl(), q.distanceM());
     return new PlanFrame(
         q,
         q.orders().stream().sorted().toList(),
-        run.apply(Air.SPEED_OF_SOUND, q.temperatureC()),
-        run.apply(Air.DENSITY, q.temperatureC()),
+        steps.apply(Air.SPEED_OF_SOUND, q.temperatureC()),
+        steps.apply(Air.DENSITY, q.temperatureC()),
         level,
-        run.apply(PROGRAMME_LEVEL, level, q.crestFactorDb()),
+        steps.apply(PROGRAMME_LEVEL, level, q.crestFactorDb()),
         q.programme() == ProgrammeKind.PINK
             ? ProgrammeSpectrum.pink(q.pinkFromHz(), q.pinkToHz())
             : ProgrammeSpectrum.simulated());

@@ -4,8 +4,8 @@ import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
 import org.footwell.parts.Sensitivity.Basis;
 import org.footwell.parts.WayRole;
 import org.footwell.physics.Decibels;
@@ -48,10 +48,10 @@ record WayModel(
       Formula.of("power_w", "10^((L − S)/10)", "W", DEFINITION)
           .with("L", "S", (level, s) -> Decibels.toPower(level - s));
 
-  static WayModel of(int index, PlanFrame frame, Run run) {
+  static WayModel of(int index, PlanFrame frame, Arithmetic steps) {
     CrossoverWay way = frame.q().ways().get(index);
     double beaming =
-        run.apply(
+        steps.apply(
             Piston.FREQUENCY_OF_KA,
             frame.q().beamingKa(),
             way.driver().sdCm2(),
@@ -63,30 +63,31 @@ record WayModel(
       double perWatt =
           way.driver().sensitivity().basis() == Basis.ONE_WATT
               ? stated
-              : run.apply(SENSITIVITY_PER_WATT, stated, way.driver().ratedOhm());
-      sine = run.apply(POWER_FOR_LEVEL, frame.sineLevelDbSpl(), perWatt);
-      programme = run.apply(POWER_FOR_LEVEL, frame.programmeLevelDbSpl(), perWatt);
+              : steps.apply(SENSITIVITY_PER_WATT, stated, way.driver().ratedOhm());
+      sine = steps.apply(POWER_FOR_LEVEL, frame.sineLevelDbSpl(), perWatt);
+      programme = steps.apply(POWER_FOR_LEVEL, frame.programmeLevelDbSpl(), perWatt);
     }
-    FilteredExcursion excursion = excursion(way, frame, run);
+    FilteredExcursion excursion = excursion(way, frame, steps);
     List<Corner> corners =
-        index == 0 || excursion == null ? List.of() : corners(excursion, frame, run);
+        index == 0 || excursion == null ? List.of() : corners(excursion, frame, steps);
     return new WayModel(index, way, beaming, excursion, corners, sine, programme);
   }
 
   /** The lowest corner in Hz for an order, or null when displacement needs no filter. */
   record Corner(int order, Double lowestHz) {}
 
-  private static List<Corner> corners(FilteredExcursion excursion, PlanFrame frame, Run run) {
+  private static List<Corner> corners(
+      FilteredExcursion excursion, PlanFrame frame, Arithmetic steps) {
     List<Corner> all = new ArrayList<>();
     for (int order : frame.orders()) {
-      run.checkDeadline();
+      steps.checkDeadline();
       FilteredExcursion.Peak lowest = excursion.lowestCorner(frame.q().kind(), order);
       all.add(new Corner(order, lowest == null ? null : lowest.value()));
     }
     return all;
   }
 
-  private static FilteredExcursion excursion(CrossoverWay way, PlanFrame frame, Run run) {
+  private static FilteredExcursion excursion(CrossoverWay way, PlanFrame frame, Arithmetic steps) {
     if (way.driver().xmaxMm() == null || way.resonanceHz() == null) {
       return null;
     }
@@ -94,13 +95,13 @@ record WayModel(
         way.driver().sdCm2(),
         way.driver().xmaxMm(),
         way.resonanceHz(),
-        q(way, run),
+        q(way, steps),
         frame.sineLevelDbSpl(),
         frame.densityKgPerM3());
   }
 
   /** Total Q at the resonance that counts. */
-  private static double q(CrossoverWay way, Run run) {
+  private static double q(CrossoverWay way, Arithmetic steps) {
     if (qUnknown(way)) {
       return BUTTERWORTH_Q;
     }
@@ -109,7 +110,7 @@ record WayModel(
     }
     // In a box Q and resonance rise by the same ratio.
     double stiffer = way.fcHz() / way.driver().fsHz();
-    return run.apply(ThieleSmall.IN_CLOSED_BOX, way.driver().qts(), stiffer * stiffer - 1);
+    return steps.apply(ThieleSmall.IN_CLOSED_BOX, way.driver().qts(), stiffer * stiffer - 1);
   }
 
   /** Whether the Q behind the displacement is only assumed. */
@@ -122,18 +123,18 @@ record WayModel(
   }
 
   /** Where the wanted level takes all of xmax, or null. */
-  Double fullLevelFromHz(PlanFrame frame, Run run) {
+  Double fullLevelFromHz(PlanFrame frame, Arithmetic steps) {
     if (way.driver().xmaxMm() == null) {
       return null;
     }
     double atOneHertz =
-        run.apply(
+        steps.apply(
             Piston.DISPLACEMENT_OF_LEVEL,
             1,
             way.driver().sdCm2(),
             frame.sineLevelDbSpl(),
             frame.densityKgPerM3());
-    return run.apply(FilteredExcursion.FULL_LEVEL_FROM, atOneHertz, way.driver().xmaxMm());
+    return steps.apply(FilteredExcursion.FULL_LEVEL_FROM, atOneHertz, way.driver().xmaxMm());
   }
 
   /** Share of the programme it stands for long, or null when that is not known; may exceed 1. */

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.function.UnaryOperator;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 
 /**
@@ -42,22 +42,12 @@ record Solved(double ohm, Coil coil, boolean inSeries, List<Solved> parts) {
   /** What a coil takes of the network's power and voltage. */
   record Share(Coil coil, double power, double voltage) {}
 
-  /** How a formula of two numbers is applied: through a run, or silently. */
-  private interface Two {
-    double apply(Formula.Of2 formula, double a, double b);
-  }
-
-  /** How a formula of three numbers is applied: through a run, or silently. */
-  private interface Three {
-    double apply(Formula.Of3 formula, double a, double b, double c);
-  }
-
   /** Works a network out from the resistance of each coil, above 0. */
-  static Solved of(Network<Coil> network, ToDoubleFunction<Coil> ohm, Run run) {
+  static Solved of(Network<Coil> network, ToDoubleFunction<Coil> ohm, Arithmetic steps) {
     return network.fold(
         coil -> of(coil, ohm.applyAsDouble(coil)),
-        parts -> group(true, parts, run::apply),
-        parts -> group(false, parts, run::apply));
+        parts -> group(true, parts, steps),
+        parts -> group(false, parts, steps));
   }
 
   /** A single coil. */
@@ -67,19 +57,19 @@ record Solved(double ohm, Coil coil, boolean inSeries, List<Solved> parts) {
 
   /** Two or more parts in series, worked out silently. */
   static Solved series(List<Solved> parts) {
-    return group(true, parts, Formula.Of2::at);
+    return group(true, parts, Arithmetic.SILENT);
   }
 
   /** Two or more parts in parallel, worked out silently. */
   static Solved parallel(List<Solved> parts) {
-    return group(false, parts, Formula.Of2::at);
+    return group(false, parts, Arithmetic.SILENT);
   }
 
-  private static Solved group(boolean series, List<Solved> parts, Two two) {
+  private static Solved group(boolean series, List<Solved> parts, Arithmetic steps) {
     Formula.Of2 formula = series ? SERIES : PARALLEL;
     double ohm = parts.get(0).ohm();
     for (int i = 1; i < parts.size(); i++) {
-      ohm = two.apply(formula, ohm, parts.get(i).ohm());
+      ohm = steps.apply(formula, ohm, parts.get(i).ohm());
     }
     return new Solved(ohm, null, series, parts);
   }
@@ -105,35 +95,31 @@ record Solved(double ohm, Coil coil, boolean inSeries, List<Solved> parts) {
     return groups;
   }
 
-  /** Shares of the coils from left to right. */
-  List<Share> shares(Run run) {
-    return shares(run::apply);
-  }
-
   /** Shares of the coils from left to right, worked out silently. */
   List<Share> shares() {
-    return shares(Formula.Of3::at);
+    return shares(Arithmetic.SILENT);
   }
 
-  private List<Share> shares(Three three) {
+  /** Shares of the coils from left to right. */
+  List<Share> shares(Arithmetic steps) {
     List<Share> shares = new ArrayList<>();
-    spread(1, 1, shares, three);
+    spread(1, 1, shares, steps);
     return shares;
   }
 
-  private void spread(double power, double voltage, List<Share> into, Three three) {
+  private void spread(double power, double voltage, List<Share> into, Arithmetic steps) {
     if (coil != null) {
       into.add(new Share(coil, power, voltage));
     }
     for (Solved part : parts) {
       if (inSeries) {
         part.spread(
-            three.apply(SHARE_IN_SERIES, power, part.ohm, ohm),
-            three.apply(SHARE_IN_SERIES, voltage, part.ohm, ohm),
+            steps.apply(SHARE_IN_SERIES, power, part.ohm, ohm),
+            steps.apply(SHARE_IN_SERIES, voltage, part.ohm, ohm),
             into,
-            three);
+            steps);
       } else {
-        part.spread(three.apply(POWER_IN_PARALLEL, power, part.ohm, ohm), voltage, into, three);
+        part.spread(steps.apply(POWER_IN_PARALLEL, power, part.ohm, ohm), voltage, into, steps);
       }
     }
   }
