@@ -51,6 +51,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
             .supply(orNone(supply.situations()))
             .cables(orNone(supply.cables()))
             .setupSheet(sheet.lines())
+            .causes(plan.measured().isEmpty() ? null : new CauseReview(modelled, run).lines())
             .notJudged(new NotJudgedList(index).list(run))
             .bassStepDb(totals.bassStepDb())
             .massChangeG(totals.massChange())

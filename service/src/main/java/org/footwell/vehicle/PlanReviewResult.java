@@ -42,6 +42,11 @@ public record PlanReviewResult(
         List<SetupLine> setupSheet,
     @Schema(
             description =
+                "What would explain that measurements are not as predicted, best first; absent where"
+                    + " they are, or where nothing explains half of it")
+        List<CauseLine> causes,
+    @Schema(
+            description =
                 "Level of all channels together at the main seat with the programme, dB SPL; absent"
                     + " when a sensitivity is")
         Double levelDbSpl,
