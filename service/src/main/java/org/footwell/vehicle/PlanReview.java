@@ -42,6 +42,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
     DriverReview drivers = new DriverReview(modelled, run);
     CrossoverReview crossovers = new CrossoverReview(modelled, run);
     SupplyReview supply = new SupplyReview(modelled, run);
+    Replacements replacements = new Replacements(index);
     Totals totals = new Totals(index, run);
     PlanReviewResultBuilder result =
         PlanReviewResultBuilder.builder()
@@ -52,7 +53,8 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
             .cables(orNone(supply.cables()))
             .setupSheet(sheet.lines())
             .causes(plan.measured().isEmpty() ? null : new CauseReview(modelled, run).lines())
-            .notJudged(new NotJudgedList(index).list(run))
+            .notJudged(new NotJudgedList(index, replacements).list(run))
+            .replacements(orNone(replacements.lines()))
             .bassStepDb(totals.bassStepDb())
             .massChangeG(totals.massChange())
             .price(totals.price());

@@ -58,6 +58,8 @@ public record PlanReviewResult(
         LargestLine largest,
     @Schema(description = "What cannot be judged, and what would have to be known for it")
         List<NotJudged> notJudged,
+    @Schema(description = "Before against after, one line per position a factory part leaves")
+        List<ReplacementLine> replacements,
     @Schema(
             description =
                 "Mass that comes in less what goes out, g; absent when the mass of a part or"
