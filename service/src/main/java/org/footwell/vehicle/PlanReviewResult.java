@@ -62,6 +62,11 @@ public record PlanReviewResult(
         List<ReplacementLine> replacements,
     @Schema(
             description =
+                "How the vehicle gets back what it had when it left the factory, in order; absent where"
+                    + " the plan names nothing of that")
+        List<RestoreLine> restore,
+    @Schema(
+            description =
                 "Mass that comes in less what goes out, g; absent when the mass of a part or"
                     + " amplifier is")
         Double massChangeG,
