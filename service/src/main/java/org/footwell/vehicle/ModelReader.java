@@ -86,6 +86,11 @@ final class ModelReader {
     return channels;
   }
 
+  /** One channel, of a plan that can be read. */
+  PlayedChannel channel(int c) {
+    return channel(c, circuit(c));
+  }
+
   private PlayedChannel channel(int c, ChannelCircuit circuit) {
     PlannedChannel planned = plan.channels().get(c);
     List<Integer> drivers = index.driversOf(c);

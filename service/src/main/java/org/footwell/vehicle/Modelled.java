@@ -148,6 +148,11 @@ record Modelled(
     return levelled.advisedTrimDb().get(channel);
   }
 
+  /** A channel moved for its phase does not arrive with the others. */
+  boolean movedForPhase(int c) {
+    return alignment().matched().stream().anyMatch(one -> one.crossing().lower() == c);
+  }
+
   /** A delay on the steps of the processor, ms; without one nothing can be delayed. */
   static double stepped(double ms, Processor processor) {
     if (processor == null) {

@@ -18,10 +18,12 @@ final class NotJudgedList {
   private final Map<Unjudged, List<String>> missing = new EnumMap<>(Unjudged.class);
   private final PlanIndex index;
   private final VehiclePlan plan;
+  private final Replacements replacements;
 
-  NotJudgedList(PlanIndex index) {
+  NotJudgedList(PlanIndex index, Replacements replacements) {
     this.index = index;
     this.plan = index.plan();
+    this.replacements = replacements;
   }
 
   /** The list, with one finding where there is anything on it; null where there is nothing. */
@@ -44,6 +46,7 @@ final class NotJudgedList {
     if (plan.signal() == null) {
       add(Unjudged.GAIN_TARGET, "/signal");
     }
+    replacements.missing().forEach(field -> add(Unjudged.REPLACEMENT, field));
     if (missing.isEmpty()) {
       return null;
     }

@@ -42,6 +42,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
     DriverReview drivers = new DriverReview(modelled, run);
     CrossoverReview crossovers = new CrossoverReview(modelled, run);
     SupplyReview supply = new SupplyReview(modelled, run);
+    Replacements replacements = new Replacements(index);
     Totals totals = new Totals(index, run);
     PlanReviewResultBuilder result =
         PlanReviewResultBuilder.builder()
@@ -51,7 +52,10 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
             .supply(orNone(supply.situations()))
             .cables(orNone(supply.cables()))
             .setupSheet(sheet.lines())
-            .notJudged(new NotJudgedList(index).list(run))
+            .causes(plan.measured().isEmpty() ? null : new CauseReview(modelled, run).lines())
+            .notJudged(new NotJudgedList(index, replacements).list(run))
+            .replacements(orNone(replacements.lines()))
+            .restore(new Restoring(plan).lines())
             .bassStepDb(totals.bassStepDb())
             .massChangeG(totals.massChange())
             .price(totals.price());

@@ -42,6 +42,11 @@ public record PlanReviewResult(
         List<SetupLine> setupSheet,
     @Schema(
             description =
+                "What would explain that measurements are not as predicted, best first; absent where"
+                    + " they are, or where nothing explains half of it")
+        List<CauseLine> causes,
+    @Schema(
+            description =
                 "Level of all channels together at the main seat with the programme, dB SPL; absent"
                     + " when a sensitivity is")
         Double levelDbSpl,
@@ -53,6 +58,13 @@ public record PlanReviewResult(
         LargestLine largest,
     @Schema(description = "What cannot be judged, and what would have to be known for it")
         List<NotJudged> notJudged,
+    @Schema(description = "Before against after, one line per position a factory part leaves")
+        List<ReplacementLine> replacements,
+    @Schema(
+            description =
+                "How the vehicle gets back what it had when it left the factory, in order; absent where"
+                    + " the plan names nothing of that")
+        List<RestoreLine> restore,
     @Schema(
             description =
                 "Mass that comes in less what goes out, g; absent when the mass of a part or"

@@ -101,8 +101,18 @@ final class SetupSheet {
         }
       }
     }
+    restore(answer.result(), out);
     out.append("\nVerdict: ").append(Names.of(answer.verdict())).append('\n');
     return out.toString().replace(System.lineSeparator(), "\n").getBytes(StandardCharsets.UTF_8);
+  }
+
+  private static void restore(PlanReviewResult result, StringBuilder out) {
+    if (result.restore() != null) {
+      out.append("\nBack to the factory state\n");
+      for (RestoreLine line : result.restore()) {
+        out.append("  - ").append(Texts.oneLine(line.phrase().toString())).append('\n');
+      }
+    }
   }
 
   private static Object measured(SetupLine line, Function<MeasuredLine, Object> of) {

@@ -188,7 +188,7 @@ final class SheetReview {
     }
     Double late = late(row);
     double wanted = plan.target().of(plan.channels().get(c).role()).delayMs();
-    if (late != null && Math.abs(late - wanted) > ARRIVAL_OFF_MS && !movedForPhase(c)) {
+    if (late != null && Math.abs(late - wanted) > ARRIVAL_OFF_MS && !modelled.movedForPhase(c)) {
       run.find(PlanFinding.MEASURED_ARRIVAL_OFF)
           .at(at + "/arrival_ms")
           .value(late)
@@ -220,11 +220,6 @@ final class SheetReview {
         late,
         measured.polarity(),
         right);
-  }
-
-  /** A channel moved for its phase does not arrive with the others. */
-  private boolean movedForPhase(int c) {
-    return modelled.alignment().matched().stream().anyMatch(one -> one.crossing().lower() == c);
   }
 
   /** How much later than the earliest channel it arrived, ms. */

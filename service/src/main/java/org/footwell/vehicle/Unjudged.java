@@ -14,5 +14,6 @@ public enum Unjudged implements Words {
   CABLE_AND_FUSE,
   GAIN_TARGET,
   SMALLEST_LOAD,
-  ENCLOSURE
+  ENCLOSURE,
+  REPLACEMENT
 }

@@ -147,6 +147,19 @@ public final class ChannelChain {
     return sum.times(filters.at(f));
   }
 
+  /** Square of the same, Pa²; where it is not coherent its drivers are added as powers. */
+  public double squareAt(int seat, double f, boolean coherent) {
+    if (coherent) {
+      return soundAt(seat, f).square();
+    }
+    ChannelCircuit.State state = circuit.at(f);
+    double sum = 0;
+    for (int d = 0; d < models.size(); d++) {
+      sum += models.get(d).pressure(f).times(mean(d, state)).times(ways[d][seat].at(f)).square();
+    }
+    return sum * filters.at(f).square();
+  }
+
   /** Whether a high-pass is among its filters. */
   public boolean highPassed() {
     return filters.highPassed();

@@ -57,7 +57,7 @@ public final class SideFormulas {
           .with("D", d -> Decibels.toPower(-d));
 
   /** Octaves from one frequency down to another, both above 0. */
-  static final Formula.Of2 OCTAVES_DOWN =
+  public static final Formula.Of2 OCTAVES_DOWN =
       Formula.of("lower_reach_octaves", "log2(before/after)", "octaves", DEFINITION)
           .with("before", "after", (before, after) -> Math.log(before / after) / Math.log(2));
 
