@@ -2,6 +2,7 @@ package org.footwell.vehicle;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.footwell.parts.LevelAt;
 import org.footwell.parts.plan.MeasuredChannel;
 import org.footwell.physics.Decibels;
@@ -126,6 +127,12 @@ record Misfit(List<List<Double>> off) {
   /** The largest of one entry, without its sign. */
   double worst(int row) {
     return off.get(row).stream().mapToDouble(Math::abs).max().orElse(0);
+  }
+
+  /** Whether something was measured that another model can predict and this one cannot. */
+  boolean lacks(Misfit other) {
+    return IntStream.range(0, off.size())
+        .anyMatch(row -> off.get(row).size() < other.off.get(row).size());
   }
 
   /**
