@@ -36,7 +36,7 @@ final class CauseReview {
     this.base = base;
     this.plan = base.index().plan();
     this.run = run;
-    before = Misfit.of(base, base.model().channels(), base.heard());
+    before = Misfit.of(base);
   }
 
   /** A cause with what it leaves unexplained. */
@@ -116,7 +116,7 @@ final class CauseReview {
       ChannelState state = states.get(c);
       double volts = state.sourceV() * Decibels.toAmplitude(suspect.figure());
       states.set(c, new ChannelState(volts, state.trimDb(), state.polarity(), state.delayMs()));
-      return left(Misfit.of(base, channels, states), 1);
+      return left(before.changed(base, channels, states, suspect.channels()), 1);
     }
     ModelReader reader = new ModelReader(PlanIndex.of(suspect.wrong(), run), run);
     for (int c : suspect.channels()) {
@@ -125,7 +125,7 @@ final class CauseReview {
       ChannelState state = states.get(c);
       states.set(c, state.delayed(state.delayMs(), state.polarity() * turned));
     }
-    return left(Misfit.of(base, channels, states), 0);
+    return left(before.changed(base, channels, states, suspect.channels()), 0);
   }
 
   /** A cause with which something measured could not have been measured is none. */

@@ -229,11 +229,9 @@ class CauseReviewTest {
   @Test
   void whatCouldNotHaveBeenMeasuredIsNoCause() {
     PlanDraft plan = measured(estate(), swapped(0, 2).apply(estate()), 0);
-    assertEquals(
-        LikelyCause.WIRES_SWAPPED, plan.review().result().causes().get(0).cause());
+    assertEquals(LikelyCause.WIRES_SWAPPED, plan.review().result().causes().get(0).cause());
     // The capacitor of the tweeter lets no meter through: with a reading the tweeter is not there.
-    List<CauseLine> causes =
-        plan.with("/measured/0/meter_ohm", "3.55").review().result().causes();
+    List<CauseLine> causes = plan.with("/measured/0/meter_ohm", "3.55").review().result().causes();
     assertTrue(
         causes == null
             || causes.stream()
