@@ -21,6 +21,9 @@ final class CauseReview {
   /** A cause must take away this part of the misfit. */
   private static final double EXPLAINED = 0.5;
 
+  /** Misfits this near to each other are alike, and the simpler cause stands first. */
+  private static final double ALIKE = 1e-6;
+
   private static final int MOST_TRIED = 60;
   private static final int MOST_TOLD = 5;
 
@@ -33,7 +36,7 @@ final class CauseReview {
     this.base = base;
     this.plan = base.index().plan();
     this.run = run;
-    before = Misfit.of(base, base.model().channels(), base.heard());
+    before = Misfit.of(base);
   }
 
   /** A cause with what it leaves unexplained. */
@@ -48,7 +51,7 @@ final class CauseReview {
             .map(suspect -> new Tried(suspect, after(suspect)))
             .filter(tried -> tried.after() <= (1 - EXPLAINED) * misfit)
             .sorted(
-                Comparator.comparingDouble(Tried::after)
+                Comparator.comparingDouble((Tried tried) -> Math.rint(tried.after() / ALIKE))
                     .thenComparing(tried -> tried.suspect().cause()))
             .limit(MOST_TOLD)
             .toList();
@@ -113,7 +116,7 @@ final class CauseReview {
       ChannelState state = states.get(c);
       double volts = state.sourceV() * Decibels.toAmplitude(suspect.figure());
       states.set(c, new ChannelState(volts, state.trimDb(), state.polarity(), state.delayMs()));
-      return Misfit.of(base, channels, states).rms(1);
+      return left(before.changed(base, channels, states, suspect.channels()), 1);
     }
     ModelReader reader = new ModelReader(PlanIndex.of(suspect.wrong(), run), run);
     for (int c : suspect.channels()) {
@@ -122,6 +125,11 @@ final class CauseReview {
       ChannelState state = states.get(c);
       states.set(c, state.delayed(state.delayMs(), state.polarity() * turned));
     }
-    return Misfit.of(base, channels, states).rms(0);
+    return left(before.changed(base, channels, states, suspect.channels()), 0);
+  }
+
+  /** A cause with which something measured could not have been measured is none. */
+  private double left(Misfit after, int fitted) {
+    return after.lacks(before) ? Double.POSITIVE_INFINITY : after.rms(fitted);
   }
 }

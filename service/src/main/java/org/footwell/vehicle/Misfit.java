@@ -2,6 +2,9 @@ package org.footwell.vehicle;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.footwell.parts.LevelAt;
 import org.footwell.parts.plan.MeasuredChannel;
 import org.footwell.physics.Decibels;
@@ -13,9 +16,10 @@ import org.footwell.vehicle.chain.SoundField;
 /**
  * How far all that was measured is from what a model predicts, each figure over its usual uncertainty.
  *
- * @param off the figures of each entry of {@code measured}
+ * @param own the figures of each entry of {@code measured} that are its own
+ * @param arrival its arrival against all others, where it has one
  */
-record Misfit(List<List<Double>> off) {
+record Misfit(List<List<Double>> own, List<List<Double>> arrival) {
 
   /** Usual uncertainty of a level in a cabin, dB; this and those below: common practice, no source. */
   private static final double LEVEL_DB = 1.5;
@@ -38,7 +42,22 @@ record Misfit(List<List<Double>> off) {
   /** Nothing to be heard, Pa²: its logarithm is still a number. */
   private static final double LEAST_SQUARE = 1e-30;
 
-  static Misfit of(Modelled base, List<PlayedChannel> channels, List<ChannelState> states) {
+  /** Of the plan as it is. */
+  static Misfit of(Modelled base) {
+    return new Misfit(List.of(), List.of())
+        .changed(
+            base,
+            base.model().channels(),
+            base.heard(),
+            IntStream.range(0, base.heard().size()).boxed().toList());
+  }
+
+  /** The same with some channels changed. */
+  Misfit changed(
+      Modelled base,
+      List<PlayedChannel> channels,
+      List<ChannelState> states,
+      List<Integer> changed) {
     List<MeasuredChannel> measured = base.index().plan().measured();
     SoundField field =
         new SoundField(
@@ -47,28 +66,32 @@ record Misfit(List<List<Double>> off) {
             base.grid(),
             Modelled.INCOHERENT_ABOVE_HZ);
     int seat = base.index().plan().mainSeat();
-    List<List<Double>> off = new ArrayList<>();
-    for (MeasuredChannel one : measured) {
+    List<List<Double>> figures = new ArrayList<>();
+    for (int row = 0; row < measured.size(); row++) {
+      MeasuredChannel one = measured.get(row);
       int c = base.index().channel(one.channel());
+      if (!changed.contains(c)) {
+        figures.add(own.get(row));
+        continue;
+      }
       ChannelChain chain = channels.get(c).chain();
-      List<Double> own = new ArrayList<>();
+      List<Double> found = new ArrayList<>();
       if (one.levelDbSpl() != null && chain.heard()) {
         double predicted = field.alone(seat, states, c).dbSpl();
-        own.add((one.levelDbSpl() - predicted) / LEVEL_DB);
+        found.add((one.levelDbSpl() - predicted) / LEVEL_DB);
       }
       if (one.response() != null && chain.heard()) {
-        own.addAll(shape(one.response(), chain, seat));
+        found.addAll(shape(one.response(), chain, seat));
       }
       if (one.meterOhm() != null && chain.meterOhm() != null) {
-        own.add((one.meterOhm() / chain.meterOhm() - 1) / METER);
+        found.add((one.meterOhm() / chain.meterOhm() - 1) / METER);
       }
       if (one.polarity() != null) {
-        own.add(one.polarity() == states.get(c).polarity() ? 0.0 : POLARITY);
+        found.add(one.polarity() == states.get(c).polarity() ? 0.0 : POLARITY);
       }
-      off.add(own);
+      figures.add(found);
     }
-    arrivals(base, channels, states, off);
-    return new Misfit(off);
+    return new Misfit(figures, arrivals(base, channels, states));
   }
 
   private static List<Double> shape(List<LevelAt> response, ChannelChain chain, int seat) {
@@ -90,11 +113,8 @@ record Misfit(List<List<Double>> off) {
   }
 
   /** Channels moved for their phase do not arrive with the others and are left out. */
-  private static void arrivals(
-      Modelled base,
-      List<PlayedChannel> channels,
-      List<ChannelState> states,
-      List<List<Double>> into) {
+  private static List<List<Double>> arrivals(
+      Modelled base, List<PlayedChannel> channels, List<ChannelState> states) {
     List<MeasuredChannel> measured = base.index().plan().measured();
     List<Integer> rows = new ArrayList<>();
     List<Double> off = new ArrayList<>();
@@ -107,9 +127,13 @@ record Misfit(List<List<Double>> off) {
       }
     }
     List<Double> centred = centred(off, ARRIVAL_MS);
-    for (int i = 0; i < rows.size(); i++) {
-      into.get(rows.get(i)).add(centred.get(i));
-    }
+    return IntStream.range(0, measured.size())
+        .mapToObj(row -> rows.contains(row) ? List.of(centred.get(rows.indexOf(row))) : none())
+        .toList();
+  }
+
+  private static List<Double> none() {
+    return List.of();
   }
 
   /** What is left once their mean is off, over an uncertainty. */
@@ -118,14 +142,24 @@ record Misfit(List<List<Double>> off) {
     return all.stream().map(one -> (one - mean) / uncertainty).toList();
   }
 
+  private DoubleStream figures(int row) {
+    return Stream.concat(own.get(row).stream(), arrival.get(row).stream()).mapToDouble(d -> d);
+  }
+
   /** Sum of squares of one entry. */
   double squares(int row) {
-    return off.get(row).stream().mapToDouble(d -> d * d).sum();
+    return figures(row).map(d -> d * d).sum();
   }
 
   /** The largest of one entry, without its sign. */
   double worst(int row) {
-    return off.get(row).stream().mapToDouble(Math::abs).max().orElse(0);
+    return figures(row).map(Math::abs).max().orElse(0);
+  }
+
+  /** Whether something was measured that another model can predict and this one cannot. */
+  boolean lacks(Misfit other) {
+    return IntStream.range(0, own.size())
+        .anyMatch(row -> own.get(row).size() < other.own.get(row).size());
   }
 
   /**
@@ -137,9 +171,9 @@ record Misfit(List<List<Double>> off) {
   double rms(int fitted) {
     double sum = fitted;
     int count = 0;
-    for (int row = 0; row < off.size(); row++) {
+    for (int row = 0; row < own.size(); row++) {
       sum += squares(row);
-      count += off.get(row).size();
+      count += own.get(row).size() + arrival.get(row).size();
     }
     return count == 0 ? 0 : Math.sqrt(sum / count);
   }
