@@ -72,6 +72,8 @@ class ReferencePageIT {
     List<String> complaints = new ArrayList<>();
     try (Page page = browser.newPage()) {
       page.setDefaultTimeout(20_000);
+      // The page draws operations as they come into sight: a tall window shows many at once.
+      page.setViewportSize(1280, 4000);
       page.onRequest(request -> noteElsewhere(request.url(), elsewhere));
       page.onRequestFailed(request -> complaints.add(request.url() + " " + request.failure()));
       page.onPageError(complaints::add);
