@@ -12,6 +12,7 @@ import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.PlannedChannel;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.physics.Decibels;
+import org.footwell.physics.Electricity;
 import org.footwell.physics.NoiseDose;
 import org.footwell.vehicle.PlanReviewResult.ChannelLine;
 import org.footwell.vehicle.PlanReviewResult.LargestLine;
@@ -90,7 +91,9 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
         .lowestOhm(alone == null ? null : (Double) alone.ohm())
         .lowestHz(alone == null ? null : (Double) alone.hz())
         .lowestWithCableOhm(alone == null ? null : (Double) LowestOhm.of(chain, true).ohm())
-        .cleanPowerW(chain.output().cleanW(amplifierV))
+        .cleanPowerW(
+            run.apply(
+                Electricity.POWER, chain.output().cleanV(amplifierV), chain.output().loadOhm()))
         .gainReductionDb(below == 0 ? 0 : -below)
         .gainHeldBy(modelled.levelled().gains().get(c).by())
         .gainTargetV(sheet.gainTargetV(c))
@@ -122,7 +125,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
     result.bandsHz(Arrays.stream(modelled.grid().bands()).boxed().toList());
     SoundField.Level main = field.together(plan.mainSeat(), modelled.heard());
     double dba = main.dba();
-    double hours = NoiseDose.NIOSH_ALLOWED_H.at(dba);
+    double hours = run.apply(NoiseDose.NIOSH_ALLOWED_H, dba);
     Double noise = plan.vehicle().roadNoiseDba();
     remarkLevels(plan, dba, hours, run);
     result

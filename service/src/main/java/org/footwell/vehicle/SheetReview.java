@@ -38,12 +38,14 @@ final class SheetReview {
   private final PlanIndex index;
   private final VehiclePlan plan;
   private final Run run;
+  private final List<Double> gainTargets;
 
   SheetReview(Modelled modelled, Run run) {
     this.modelled = modelled;
     this.index = modelled.index();
     this.plan = index.plan();
     this.run = run;
+    gainTargets = plan.signal() == null ? null : gainTargets(plan.signal());
   }
 
   List<SetupLine> lines() {
@@ -56,12 +58,16 @@ final class SheetReview {
 
   /** RMS voltage at the terminals with the test tone, V; null where the plan has no signal. */
   Double gainTargetV(int c) {
-    Signal signal = plan.signal();
-    if (signal == null) {
-      return null;
+    return gainTargets == null ? null : gainTargets.get(c);
+  }
+
+  private List<Double> gainTargets(Signal signal) {
+    List<Double> targets = new ArrayList<>();
+    for (int c = 0; c < plan.channels().size(); c++) {
+      double source = modelled.levelled().gains().get(c).volts();
+      targets.add(WantedReader.gainV(source, signal, chain(c), run));
     }
-    double source = modelled.levelled().gains().get(c).volts();
-    return WantedReader.gainV(source, signal, chain(c));
+    return targets;
   }
 
   private ChannelChain chain(int c) {

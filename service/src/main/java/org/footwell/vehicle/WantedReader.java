@@ -4,6 +4,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.footwell.calculation.Arithmetic;
+import org.footwell.calculation.Formula;
+import org.footwell.calculation.Source;
 import org.footwell.parts.Crossover;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Terminals;
@@ -27,6 +30,15 @@ final class WantedReader {
 
   /** Open ends of a band go up to here, Hz. */
   private static final double OPEN_TOP_HZ = 16_000;
+
+  /** RMS voltage in V of a tone so far from full scale, where full scale less overlap gives U volts. */
+  private static final Formula.Of3 GAIN_TARGET =
+      Formula.of("gain_target_v", "U·10^((tone + overlap)/20)", "V", Source.DEFINITION)
+          .with(
+              "U",
+              "tone",
+              "overlap",
+              (u, tone, overlap) -> u * Decibels.toAmplitude(tone + overlap));
 
   private final PlanIndex index;
   private final VehiclePlan plan;
@@ -126,10 +138,9 @@ final class WantedReader {
   }
 
   /** The other way: what a meter shows with the test tone. */
-  static double gainV(double sourceV, Signal signal, ChannelChain chain) {
-    return sourceV
-        * Decibels.toAmplitude(signal.testToneDbfs() + signal.overlapDb())
-        / atTerminals(signal, chain);
+  static double gainV(double sourceV, Signal signal, ChannelChain chain, Arithmetic steps) {
+    double terminals = sourceV / atTerminals(signal, chain);
+    return steps.apply(GAIN_TARGET, terminals, signal.testToneDbfs(), signal.overlapDb());
   }
 
   private static double atTerminals(Signal signal, ChannelChain chain) {

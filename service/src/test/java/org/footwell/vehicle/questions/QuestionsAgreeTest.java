@@ -31,8 +31,7 @@ class QuestionsAgreeTest {
   private static final double SAME = 1e-9;
 
   private static VehiclePlan plan(JsonNode json) {
-    return ENGINE.bind(
-        VehiclePlan.class, Json.MAPPER.convertValue(json, Object.class), false);
+    return ENGINE.bind(VehiclePlan.class, Json.MAPPER.convertValue(json, Object.class), false);
   }
 
   private static JsonNode read(String path) throws IOException {
