@@ -36,7 +36,7 @@ export interface Place extends Pick<Compared, 'name' | 'zone' | 'at'> {
 }
 
 /** A part of the contract's plan, with what only a comparison asks for. */
-export type Part = Schemas['Part'] & { compared?: Partial<Side> & { f3_hz?: number } };
+export type Part = Schemas['PlannedPart'] & { compared?: Partial<Side> & { f3_hz?: number } };
 
 /** A package: a plan without its vehicle, with drivers that name places. */
 export interface Package
