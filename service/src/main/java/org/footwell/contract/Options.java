@@ -60,10 +60,16 @@ final class Options {
                   "about",
                   schemas.plain("string"),
                   "Place of the plan it is about: " + String.join(" or ", forms))
-              .required(!places.contains("")));
+              .required(!places.contains(""))
+              .example(byIndex(forms.get(0))));
     }
     all.addAll(single(card));
     return all;
+  }
+
+  /** A place by indexes, which every plan has. */
+  private static String byIndex(String form) {
+    return form.replace("{lower}/{upper}", "0").replaceAll("\\{[^}]*}", "0");
   }
 
   /** Those of a batch. */
