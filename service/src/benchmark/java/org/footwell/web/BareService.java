@@ -38,7 +38,7 @@ public final class BareService {
   }
 
   private static Answer<?> same(Answer<?> answer, SoundLevelRequest request) {
-    if (request.ratedOhm() <= 0) {
+    if (request.driver().ratedOhm() <= 0) {
       throw new IllegalArgumentException("parsed, and used");
     }
     return answer;

@@ -1,5 +1,6 @@
 package org.footwell.electrical.passive;
 
+import org.footwell.loudspeaker.Ladder;
 import org.footwell.parts.LadderElement;
 import org.footwell.parts.CurveFrequencies;
 
@@ -124,7 +125,12 @@ public class CurveBenchmark {
   public Object passiveNetwork() {
     return whole(
         new PassiveNetwork(),
-        new PassiveNetworkRequest(elements, lossy, vented, null, listed, null, null));
+        PassiveNetworkRequestBuilder.builder()
+            .elements(elements)
+            .driver(lossy)
+            .box(vented)
+            .frequencies(listed)
+            .build());
   }
 
   /** passive-filter of four elements: four curves at once. */

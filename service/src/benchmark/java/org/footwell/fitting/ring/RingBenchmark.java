@@ -37,9 +37,9 @@ public class RingBenchmark {
     Map<String, DrawnRing> all = RingCases.all();
     if (ring.equals("finest")) {
       RingDraft draft = new RingDraft();
-      draft.arcToleranceMm = 0.01;
-      draft.factoryHoles = RingDraft.circle(16, 174, 90);
-      draft.driverHoles = RingDraft.circle(16, 156, 90);
+      draft.ring.arcToleranceMm(0.01);
+      draft.opening.holes(RingDraft.circle(16, 174, 90));
+      draft.driver.holes(RingDraft.circle(16, 156, 90));
       all.put(ring, draft.drawn());
     }
     drawn = all.get(ring);

@@ -64,7 +64,9 @@ public class CalculationBenchmark {
     "loudspeaker-sum",
     "signal-sum",
     "bass-rolloff",
-    "clip-point"
+    "clip-point",
+    "voice-coil-heat",
+    "plan-questions"
   })
   public String id;
 
