@@ -4,9 +4,6 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
-import java.util.List;
-import java.util.Optional;
-import java.util.function.ToDoubleFunction;
 
 /** A point in vehicle axes as ISO 8855 names them; the origin is up to the caller. */
 public record Position(
@@ -37,18 +34,5 @@ public record Position(
   /** Half way to another. */
   public Position middleTo(Position other) {
     return new Position((xM + other.xM) / 2, (yM + other.yM) / 2, (zM + other.zM) / 2);
-  }
-
-  /** The middle of several; empty for none. */
-  public static Optional<Position> middleOf(List<Position> all) {
-    return all.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            new Position(
-                mean(all, Position::xM), mean(all, Position::yM), mean(all, Position::zM)));
-  }
-
-  private static double mean(List<Position> all, ToDoubleFunction<Position> axis) {
-    return all.stream().mapToDouble(axis).sum() / all.size();
   }
 }

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.footwell.calculation.Run;
+import org.footwell.electrical.impedance.Extremes;
 import org.footwell.parts.Position;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.PlannedAmplifier;
@@ -152,9 +153,9 @@ final class ChannelRemarks {
       if (chain.ratedOhm() < least * (1 - 1e-9)) {
         add(below, chain.ratedOhm() + " " + least, c, chain.ratedOhm());
       } else if (chain.impedanceKnown()) {
-        LowestOhm lowest = LowestOhm.of(chain, true);
-        if (lowest.ohm() < DIP * least) {
-          add(dips, "" + least, c, lowest.ohm());
+        Extremes.Place lowest = LowestOhm.of(chain, true);
+        if (lowest.value() < DIP * least) {
+          add(dips, "" + least, c, lowest.value());
         }
       }
     }

@@ -1,28 +1,23 @@
 package org.footwell.vehicle;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.footwell.acoustic.alignment.PhaseMatch;
-import org.footwell.acoustic.crossover.CrossoverWay;
-import org.footwell.acoustic.crossover.CrossoverWayBuilder;
 import org.footwell.acoustic.crossover.CrossoverWindow;
+import org.footwell.acoustic.crossover.PlannedWays;
+import org.footwell.acoustic.crossover.WantedLevel;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.text.Words;
 import org.footwell.parts.Crossover;
 import org.footwell.parts.Driver;
 import org.footwell.parts.Filter;
-import org.footwell.parts.WayRole;
-import org.footwell.parts.plan.ChannelRole;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.VehiclePlan;
-import org.footwell.physics.Decibels;
 import org.footwell.vehicle.PlanReviewResult.CrossoverLine;
 import org.footwell.vehicle.chain.Alignment;
 
@@ -39,6 +34,7 @@ final class CrossoverReview {
   private final PlanIndex index;
   private final VehiclePlan plan;
   private final Run run;
+  private final PlannedWays ways;
   private final Map<Outside, List<Integer>> outside = new LinkedHashMap<>();
   private final Map<Outside, Double> limits = new HashMap<>();
 
@@ -47,6 +43,7 @@ final class CrossoverReview {
     this.index = modelled.index();
     this.plan = index.plan();
     this.run = run;
+    ways = new PlannedWays(index);
   }
 
   /** One line per crossover of the plan. */
@@ -119,64 +116,30 @@ final class CrossoverReview {
 
   private Optional<CrossoverWindow> window(int i) {
     Crossover crossover = plan.crossovers().get(i);
-    int lower = index.channel(crossover.lower());
-    int upper = index.channel(crossover.upper());
+    List<Integer> lower = ways.of(index.channel(crossover.lower()));
+    int channel = index.channel(crossover.upper());
     // At the crossover the lower channel plays with its highest driver, the upper with its lowest.
-    Optional<Integer> below = known(lower).max(byResonance());
-    Optional<Integer> above = known(upper).min(byResonance());
-    if (below.isEmpty()
-        || above.isEmpty()
-        || !modelled.model().channels().get(upper).chain().heard()) {
+    int below = lower.get(lower.size() - 1);
+    int above = ways.of(channel).get(0);
+    if (!windowKnown(below)
+        || !windowKnown(above)
+        || !modelled.model().channels().get(channel).chain().heard()) {
       return Optional.empty();
     }
+    WantedLevel wanted =
+        new WantedLevel(
+            modelled.sineDbSpl(channel),
+            plan.vehicle().cabin().criticalDistanceM(),
+            plan.programme().crestFactorDb(),
+            ModelReader.spectrum(plan.programme()));
     return Optional.of(
         CrossoverWindow.of(
-            way(lower, below.get()),
-            way(upper, above.get()),
-            sineDbSpl(upper),
-            plan.vehicle().cabin().criticalDistanceM(),
-            plan.vehicle().temperatureC()));
+            ways.way(below), ways.way(above), wanted, plan.vehicle().temperatureC()));
   }
 
-  /** The drivers of a channel, or none if one of them is not known well enough. */
-  private Stream<Integer> known(int channel) {
-    List<Integer> drivers = index.driversOf(channel);
-    return drivers.stream().allMatch(this::windowKnown) ? drivers.stream() : Stream.empty();
-  }
-
-  boolean windowKnown(int driver) {
+  private boolean windowKnown(int driver) {
     Driver data = index.part(driver).driver();
     return data.sdCm2() != null && data.fsHz() != null;
-  }
-
-  private Comparator<Integer> byResonance() {
-    return Comparator.comparing(driver -> index.part(driver).driver().fsHz());
-  }
-
-  /** Level of a sine with the peaks that the programme has in a channel, dB SPL. */
-  private double sineDbSpl(int channel) {
-    double level =
-        modelled.model().field().alone(plan.mainSeat(), modelled.heard(), channel).dbSpl();
-    return level + plan.programme().crestFactorDb() - Decibels.SINE_CREST;
-  }
-
-  private CrossoverWay way(int channel, int driver) {
-    return CrossoverWayBuilder.builder()
-        .id(plan.channels().get(channel).id())
-        .role(role(channel, driver))
-        .driver(index.part(driver).driver())
-        .build();
-  }
-
-  /** The way's own role; where nothing says it, what its channel is for. */
-  private WayRole role(int channel, int driver) {
-    WayRole own = index.roleOf(driver);
-    if (own != null) {
-      return own;
-    }
-    return plan.channels().get(channel).role() == ChannelRole.SUBWOOFER
-        ? WayRole.SUBWOOFER
-        : WayRole.FULL_RANGE;
   }
 
   /** What is alike for several crossovers is said once. */

@@ -105,7 +105,7 @@ final class DriverReview {
     return PlanReviewResultDriverLineBuilder.builder()
         .id(id)
         .channel(plan.channels().get(c).id())
-        .cleanPowerW(channel.drive().mostHeldW(d) * clip * clip)
+        .cleanPowerW(modelled.cleanW(c, d))
         .meanPowerW(power)
         .heatW(borne.coilW() * volts * volts)
         .headroomDb(headroom)

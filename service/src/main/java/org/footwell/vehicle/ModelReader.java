@@ -58,7 +58,7 @@ final class ModelReader {
     cabin = new CabinCurve(plan.vehicle().cabin(), plan.vehicle().temperatureC());
   }
 
-  private static ProgrammeSpectrum spectrum(PlayedProgramme programme) {
+  static ProgrammeSpectrum spectrum(PlayedProgramme programme) {
     List<LevelAt> given = programme.spectrum();
     return given == null
         ? ProgrammeSpectrum.simulated()

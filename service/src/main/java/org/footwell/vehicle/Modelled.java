@@ -12,6 +12,7 @@ import org.footwell.parts.Seat;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.SoundTarget;
 import org.footwell.parts.plan.VehiclePlan;
+import org.footwell.physics.Decibels;
 import org.footwell.vehicle.chain.Alignment;
 import org.footwell.vehicle.chain.ChannelState;
 import org.footwell.vehicle.chain.EngineState;
@@ -146,6 +147,27 @@ record Modelled(
   /** Trim advised for a channel, dB: with the gains advised, whatever was set. */
   double advisedTrimDb(int channel) {
     return levelled.advisedTrimDb().get(channel);
+  }
+
+  /** Voltage at an amplifier with the programme while cruising, V; its rated one where none holds. */
+  double cruisingV(int amplifier) {
+    Operation cruising = levelled.cruising();
+    return cruising.works()
+        ? cruising.mean().loadV().get(amplifier)
+        : amplifiers.get(amplifier).ratedV();
+  }
+
+  /** Level at the main seat of a sine with the peaks the programme has in a channel, dB SPL. */
+  double sineDbSpl(int channel) {
+    VehiclePlan plan = index.plan();
+    double level = model.field().alone(plan.mainSeat(), heard, channel).dbSpl();
+    return level + plan.programme().crestFactorDb() - Decibels.SINE_CREST;
+  }
+
+  /** Most of a clean sine that a driver of a channel gets while cruising, against its rating, W. */
+  double cleanW(int channel, int d) {
+    double clip = levelled.cruising().clipV().get(channel);
+    return model.channels().get(channel).drive().mostHeldW(d) * clip * clip;
   }
 
   /** A channel moved for its phase does not arrive with the others. */

@@ -8,6 +8,7 @@ import org.footwell.acoustic.level.LevelWords;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Run;
+import org.footwell.electrical.impedance.Extremes;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.PlannedChannel;
 import org.footwell.parts.plan.VehiclePlan;
@@ -78,19 +79,16 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
     PlannedChannel planned = plan.channels().get(c);
     PlayedChannel channel = modelled.model().channels().get(c);
     ChannelChain chain = channel.chain();
-    double amplifierV =
-        modelled.levelled().cruising().works()
-            ? modelled.levelled().cruising().mean().loadV().get(chain.output().amplifier())
-            : modelled.amplifiers().get(chain.output().amplifier()).ratedV();
-    LowestOhm alone = chain.impedanceKnown() ? LowestOhm.of(chain, false) : null;
+    double amplifierV = modelled.cruisingV(chain.output().amplifier());
+    Extremes.Place alone = chain.impedanceKnown() ? LowestOhm.of(chain, false) : null;
     double below = remarks.below(c);
     return PlanReviewResultChannelLineBuilder.builder()
         .id(planned.id())
         .role(planned.role())
         .loadOhm(chain.ratedOhm())
-        .lowestOhm(alone == null ? null : (Double) alone.ohm())
-        .lowestHz(alone == null ? null : (Double) alone.hz())
-        .lowestWithCableOhm(alone == null ? null : (Double) LowestOhm.of(chain, true).ohm())
+        .lowestOhm(alone == null ? null : (Double) alone.value())
+        .lowestHz(alone == null ? null : (Double) alone.frequencyHz())
+        .lowestWithCableOhm(alone == null ? null : (Double) LowestOhm.of(chain, true).value())
         .cleanPowerW(
             run.apply(
                 Electricity.POWER, chain.output().cleanV(amplifierV), chain.output().loadOhm()))

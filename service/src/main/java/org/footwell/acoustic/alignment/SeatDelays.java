@@ -17,6 +17,7 @@ import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.parts.FilterFault;
+import org.footwell.parts.Seat;
 import org.footwell.parts.plan.AskOfPlan;
 import org.footwell.parts.plan.PlanPlace;
 import org.footwell.parts.plan.PlanReader;
@@ -117,7 +118,6 @@ public final class SeatDelays
       channels.add(
           SeatDelaysRequestPlacedChannelBuilder.builder()
               .name(channel.id())
-              .position(plan.middle(c))
               .chainDelayMs(channel.chainDelayMs())
               .highPass(channel.highPass())
               .lowPass(channel.lowPass())
@@ -127,11 +127,41 @@ public final class SeatDelays
     }
     return SeatDelaysRequestBuilder.builder()
         .channels(channels)
-        .seats(vehicle.seats())
+        .seats(vehicle.seats().stream().map(seat -> unplaced(seat, plan)).toList())
+        .distances(distances(plan))
         .crossovers(vehicle.crossovers())
         .processor(vehicle.processor())
         .temperatureC(plan.temperatureC())
         .build();
+  }
+
+  /** By name and weight only: how far it is from each channel is said beside. */
+  private static Seat unplaced(Seat seat, PlanReader plan) {
+    return plan.made(
+        new Seat(seat.name(), seat.weight(), null, null, null),
+        "/seats/" + plan.plan().seats().indexOf(seat));
+  }
+
+  /** The mean over the drivers of each channel: so long its sound is on the way. */
+  private static List<SeatDelaysRequest.Distance> distances(PlanReader plan) {
+    VehiclePlan vehicle = plan.plan();
+    List<SeatDelaysRequest.Distance> distances = new ArrayList<>();
+    for (int c = 0; c < vehicle.channels().size(); c++) {
+      for (Seat seat : vehicle.seats()) {
+        double sum = 0;
+        for (int driver : plan.index().driversOf(c)) {
+          sum += vehicle.drivers().get(driver).position().distanceTo(seat.head());
+        }
+        distances.add(
+            plan.made(
+                new SeatDelaysRequest.Distance(
+                    vehicle.channels().get(c).id(),
+                    seat.name(),
+                    sum / plan.index().driversOf(c).size()),
+                PlanReader.channelAt(c)));
+      }
+    }
+    return distances;
   }
 
   @Override

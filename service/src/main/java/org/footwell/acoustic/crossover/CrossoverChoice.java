@@ -135,7 +135,7 @@ final class CrossoverChoice {
    * a window: there each way plays where it should not, as briefly as possible.
    */
   private int order(Choice choice, List<PlannedSlope> slopes) {
-    int highest = frame.orders().get(frame.orders().size() - 1);
+    int highest = frame.scope().orders().get(frame.scope().orders().size() - 1);
     return slopes == null || choice == Choice.LOWEST
         ? highest
         : slopes.stream()
@@ -168,6 +168,6 @@ final class CrossoverChoice {
   }
 
   private AnalogFilter highPass(int order, double frequency) {
-    return new Filter(frame.q().kind(), order, frequency, null).highPass();
+    return new Filter(frame.scope().kind(), order, frequency, null).highPass();
   }
 }

@@ -106,7 +106,7 @@ final class CrossoverLimits {
     if (way.driver().lowerLimitHz() != null) {
       all.add(new LowLimit(LowReason.DATA_SHEET, way.driver().lowerLimitHz()));
     }
-    all.add(new LowLimit(LowReason.PROCESSOR, frame.q().processorLowestHz()));
+    all.add(new LowLimit(LowReason.PROCESSOR, frame.scope().processorLowestHz()));
     return all;
   }
 
@@ -143,18 +143,18 @@ final class CrossoverLimits {
       double highest =
           steps.apply(
               SPACING,
-              frame.q().spacingWavelengths(),
+              frame.scope().spacingWavelengths(),
               frame.speedOfSoundMPerS(),
               way.spacingToNextMm());
       all.add(new HighLimit(HighReason.SPACING, highest));
     }
     if (way.role() == WayRole.SUBWOOFER) {
-      all.add(new HighLimit(HighReason.LOCALISATION, frame.q().subwooferHighestHz()));
+      all.add(new HighLimit(HighReason.LOCALISATION, frame.scope().subwooferHighestHz()));
     }
     if (way.driver().upperLimitHz() != null) {
       all.add(new HighLimit(HighReason.DATA_SHEET, way.driver().upperLimitHz()));
     }
-    all.add(new HighLimit(HighReason.PROCESSOR, frame.q().processorHighestHz()));
+    all.add(new HighLimit(HighReason.PROCESSOR, frame.scope().processorHighestHz()));
     return all;
   }
 }

@@ -1,112 +1,74 @@
 package org.footwell.acoustic.crossover;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
-import org.footwell.parts.Box;
-import org.footwell.parts.Driver;
-import org.footwell.parts.Sensitivity;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.PlanPlace;
 import org.footwell.parts.plan.PlanReader;
-import org.footwell.parts.plan.PlannedChannel;
-import org.footwell.physics.Decibels;
-import org.footwell.physics.SensitivityBases;
-import org.footwell.physics.ThieleSmall;
 
 /**
- * The ways of one side of a plan, or those beside one crossover, at the level that all of them reach:
- * the lowest of what each gives at 1 m with the clean power it gets.
+ * The ways of one side of a plan, or those beside one crossover, at the level the plan plays: that of the
+ * loudest channel above the lowest.
  */
 final class CrossoverOfPlan {
 
   private final PlanReader plan;
-  private final List<Integer> drivers;
+  private final PlannedWays planned;
+  private final List<Integer> channels;
 
   CrossoverOfPlan(PlanReader plan) {
     this.plan = plan;
-    List<List<Integer>> channels = new ArrayList<>();
-    for (int channel : plan.handingOver()) {
-      channels.add(ways(channel));
-    }
-    this.drivers =
-        plan.about().kind() == PlanPlace.CROSSOVER
-            ? List.of(last(channels.get(0)), channels.get(1).get(0))
-            : channels.stream().flatMap(List::stream).toList();
-  }
-
-  /** One driver of each band of a channel, from low to high. */
-  private List<Integer> ways(int channel) {
-    PlannedChannel planned = plan.plan().channels().get(channel);
-    List<PlanIndex.NamedCoil> coils = plan.index().coils(channel);
-    if (planned.branchList().isEmpty()) {
-      return List.of(coils.get(0).driver());
-    }
-    List<Integer> ways = new ArrayList<>();
-    for (int b = 0; b < planned.branchList().size(); b++) {
-      int branch = b;
-      ways.add(
-          coils.stream()
-              .filter(coil -> coil.branch() == branch)
-              .findFirst()
-              .orElseThrow()
-              .driver());
-    }
-    return ways;
-  }
-
-  private static int last(List<Integer> list) {
-    return list.get(list.size() - 1);
+    planned = new PlannedWays(plan.index());
+    channels = plan.handingOver();
   }
 
   CrossoverPlanRequest request() {
+    List<Integer> drivers = drivers();
     plan.poses(drivers.size() < 2 ? null : drivers, "/crossovers");
-    List<CrossoverWay> ways = new ArrayList<>();
-    List<Double> levels = new ArrayList<>();
-    for (int driver : drivers) {
-      ways.add(way(driver));
-      levels.add(levelDbSpl(driver));
-    }
+    plan.called("/distance_m", "/vehicle/cabin/critical_distance_m");
     return CrossoverPlanRequestBuilder.builder()
-        .ways(ways)
-        .wantedLevelDbSpl(levels.contains(null) ? null : Collections.min(levels))
+        .ways(drivers.stream().map(this::way).toList())
+        .wantedLevelDbSpl(levelDbSpl())
+        .distanceM(plan.plan().vehicle().cabin().criticalDistanceM())
         .crestFactorDb(plan.crestFactorDb("/crest_factor_db"))
         .temperatureC(plan.temperatureC())
         .build();
   }
 
+  /** At a crossover the lower channel plays with its highest driver, the upper with its lowest. */
+  private List<Integer> drivers() {
+    List<List<Integer>> ways = channels.stream().map(planned::of).toList();
+    return plan.about().kind() == PlanPlace.CROSSOVER
+        ? List.of(ways.get(0).get(ways.get(0).size() - 1), ways.get(1).get(0))
+        : ways.stream().flatMap(List::stream).toList();
+  }
+
   private CrossoverWay way(int driver) {
-    return plan.made(
-        CrossoverWayBuilder.builder()
-            .id(plan.plan().drivers().get(driver).id())
-            .role(plan.index().roleOf(driver))
-            .driver(plan.driver(driver))
-            .fcHz(closedHz(driver))
-            .build(),
-        PlanIndex.driverAt(driver));
+    return plan.made(planned.way(driver), PlanIndex.driverAt(driver), plan.index().partAt(driver));
   }
 
-  /** Resonance in its closed box, Hz; null without one or where it cannot be told. */
-  private Double closedHz(int driver) {
-    Box box = plan.box(driver);
-    Driver data = plan.driver(driver);
-    if (box == null || box.fbHz() != null || data.vasL() == null || data.fsHz() == null) {
-      return null;
+  private Double levelDbSpl() {
+    List<Integer> above =
+        channels.size() < 2 ? channels : new ArrayList<>(channels.subList(1, channels.size()));
+    Double loudest = null;
+    for (int channel : above) {
+      Double level = plan.figures().sineDbSpl(channel);
+      plan.called(
+          "/wanted_level_db_spl", level == null ? unheard(channel) : PlanReader.channelAt(channel));
+      if (level == null) {
+        return null;
+      }
+      loudest = loudest == null ? level : (Double) Math.max(loudest, level);
     }
-    double alpha = ThieleSmall.COMPLIANCE_RATIO.at(data.vasL(), box.volumeL() * box.fill());
-    return ThieleSmall.IN_CLOSED_BOX.at(data.fsHz(), alpha);
+    return loudest;
   }
 
-  private Double levelDbSpl(int driver) {
-    String at = plan.index().partAt(driver) + "/driver/sensitivity";
-    Sensitivity sensitivity = plan.needs(plan.driver(driver).sensitivity(), at);
-    Double power = plan.cleanPowerW(driver, "/wanted_level_db_spl");
-    if (sensitivity == null || power == null) {
-      plan.called("/wanted_level_db_spl", at);
-      return null;
-    }
-    double difference =
-        SensitivityBases.BASIS_DIFFERENCE.at(plan.index().part(driver).sensitivityLoadOhm());
-    return sensitivity.oneWattDbSpl(difference) + Decibels.ofPower(power);
+  /** What has to be known before a level can be told. */
+  private String unheard(int channel) {
+    return plan.index().driversOf(channel).stream()
+        .filter(driver -> plan.driver(driver).sensitivity() == null)
+        .map(driver -> plan.index().partAt(driver) + "/driver/sensitivity")
+        .findFirst()
+        .orElseThrow();
   }
 }

@@ -122,7 +122,7 @@ public final class CrossoverPlan
           new CrossoverChoice(frame, lower, upper, run)
               .of(limits.lowLimits(upper), limits.highLimits(lower)));
     }
-    List<WayShare> shares = new WayShares(frame, crossovers, run).of(ways);
+    List<WayShare> shares = new WayShares(q, frame, crossovers, run).of(ways);
     CrossoverRules rules = new CrossoverRules(frame, ways, run);
     rules.judge(crossovers, shares);
     PlannedCrossover first = crossovers.get(0);

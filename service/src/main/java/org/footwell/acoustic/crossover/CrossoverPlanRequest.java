@@ -99,25 +99,26 @@ public record CrossoverPlanRequest(
     programme = programme == null ? ProgrammeKind.IEC_60268_1 : programme;
     pinkFromHz = pinkFromHz == null ? Double.valueOf(20) : pinkFromHz;
     pinkToHz = pinkToHz == null ? Double.valueOf(20000) : pinkToHz;
-    beamingKa = beamingKa == null ? Double.valueOf(2) : beamingKa;
-    spacingWavelengths = spacingWavelengths == null ? Double.valueOf(1) : spacingWavelengths;
-    subwooferHighestHz = subwooferHighestHz == null ? Double.valueOf(120) : subwooferHighestHz;
-    kind = kind == null ? Filter.Kind.LINKWITZ_RILEY : kind;
-    orders = orders == null ? List.of(2, 4) : orders;
-    processorLowestHz = processorLowestHz == null ? Double.valueOf(20) : processorLowestHz;
-    processorHighestHz = processorHighestHz == null ? Double.valueOf(20000) : processorHighestHz;
+    beamingKa = beamingKa == null ? (Double) CrossoverScope.USUAL.beamingKa() : beamingKa;
+    spacingWavelengths =
+        spacingWavelengths == null
+            ? (Double) CrossoverScope.USUAL.spacingWavelengths()
+            : spacingWavelengths;
+    subwooferHighestHz =
+        subwooferHighestHz == null
+            ? (Double) CrossoverScope.USUAL.subwooferHighestHz()
+            : subwooferHighestHz;
+    kind = kind == null ? CrossoverScope.USUAL.kind() : kind;
+    orders = orders == null ? CrossoverScope.USUAL.orders() : orders;
+    processorLowestHz =
+        processorLowestHz == null
+            ? (Double) CrossoverScope.USUAL.processorLowestHz()
+            : processorLowestHz;
+    processorHighestHz =
+        processorHighestHz == null
+            ? (Double) CrossoverScope.USUAL.processorHighestHz()
+            : processorHighestHz;
     temperatureC = temperatureC == null ? Double.valueOf(20) : temperatureC;
-  }
-
-  /** Ways at a level wanted at a distance in m, all else as it stands when nothing is said. */
-  public static CrossoverPlanRequest standard(
-      List<CrossoverWay> ways, double wantedLevelDbSpl, double distanceM, double temperatureC) {
-    return CrossoverPlanRequestBuilder.builder()
-        .ways(ways)
-        .wantedLevelDbSpl(wantedLevelDbSpl)
-        .distanceM(distanceM)
-        .temperatureC(temperatureC)
-        .build();
   }
 
   /** How the power of a programme is spread. */

@@ -133,7 +133,7 @@ final class CrossoverRules {
       lawLimit(crossover, upper);
     }
     boolean invert = crossover.order() != null && crossover.order() % 4 == 2;
-    if (invert && frame.q().kind() == Kind.LINKWITZ_RILEY) {
+    if (invert && frame.scope().kind() == Kind.LINKWITZ_RILEY) {
       run.find(WAY_INVERTED)
           .at(upper.pointer())
           .value(crossover.order())

@@ -15,23 +15,14 @@ import org.footwell.calculation.Arithmetic;
 public record CrossoverWindow(
     Double lowestHz, LowReason lowestReason, double highestHz, HighReason highestReason) {
 
-  /**
-   * The window of two ways with everything else as it stands when nothing is said.
-   *
-   * @param sineDbSpl level a sine must reach at the distance in m
-   */
+  /** The window of two ways that play a programme, with everything else as usual. */
   public static CrossoverWindow of(
-      CrossoverWay lower,
-      CrossoverWay upper,
-      double sineDbSpl,
-      double distanceM,
-      double temperatureC) {
-    CrossoverPlanRequest question =
-        CrossoverPlanRequest.standard(List.of(lower, upper), sineDbSpl, distanceM, temperatureC);
-    PlanFrame frame = PlanFrame.of(question, Arithmetic.SILENT);
-    List<WayModel> ways =
-        List.of(WayModel.of(0, frame, Arithmetic.SILENT), WayModel.of(1, frame, Arithmetic.SILENT));
-    CrossoverLimits limits = new CrossoverLimits(frame, ways, Arithmetic.SILENT);
+      CrossoverWay lower, CrossoverWay upper, WantedLevel wanted, double temperatureC) {
+    Arithmetic silent = Arithmetic.SILENT;
+    PlanFrame frame =
+        PlanFrame.of(List.of(lower, upper), CrossoverScope.USUAL, wanted, temperatureC, silent);
+    List<WayModel> ways = List.of(WayModel.of(0, frame, silent), WayModel.of(1, frame, silent));
+    CrossoverLimits limits = new CrossoverLimits(frame, ways, silent);
     List<LowLimit> low = limits.lowLimits(ways.get(1));
     HighLimit high = limits.highLimits(ways.get(0)).get(0);
     LowLimit last = CrossoverLimits.decided(low) ? low.get(low.size() - 1) : null;

@@ -14,14 +14,14 @@ import org.footwell.physics.ProgrammeSpectrum;
 /**
  * What holds for all ways.
  *
- * @param q the request
- * @param orders those allowed, rising
+ * @param ways from low to high
+ * @param scope within what crossovers are looked for
  * @param sineLevelDbSpl the wanted level of a sine at 1 m
  * @param programmeLevelDbSpl average level at 1 m of a programme whose peaks are as high
  */
 record PlanFrame(
-    CrossoverPlanRequest q,
-    List<Integer> orders,
+    List<CrossoverWay> ways,
+    CrossoverScope scope,
     double speedOfSoundMPerS,
     double densityKgPerM3,
     double sineLevelDbSpl,
@@ -38,16 +38,29 @@ record PlanFrame(
           .with("L", "crest", (level, crest) -> level + Decibels.SINE_CREST - crest);
 
   static PlanFrame of(CrossoverPlanRequest q, Arithmetic steps) {
-    double level = steps.apply(AT_ONE_METRE, q.wantedLevelDbSpl(), q.distanceM());
-    return new PlanFrame(
-        q,
-        q.orders().stream().sorted().toList(),
-        steps.apply(Air.SPEED_OF_SOUND, q.temperatureC()),
-        steps.apply(Air.DENSITY, q.temperatureC()),
-        level,
-        steps.apply(PROGRAMME_LEVEL, level, q.crestFactorDb()),
+    ProgrammeSpectrum spectrum =
         q.programme() == ProgrammeKind.PINK
             ? ProgrammeSpectrum.pink(q.pinkFromHz(), q.pinkToHz())
-            : ProgrammeSpectrum.simulated());
+            : ProgrammeSpectrum.simulated();
+    WantedLevel wanted =
+        new WantedLevel(q.wantedLevelDbSpl(), q.distanceM(), q.crestFactorDb(), spectrum);
+    return of(q.ways(), CrossoverScope.of(q), wanted, q.temperatureC(), steps);
+  }
+
+  static PlanFrame of(
+      List<CrossoverWay> ways,
+      CrossoverScope scope,
+      WantedLevel wanted,
+      double temperatureC,
+      Arithmetic steps) {
+    double level = steps.apply(AT_ONE_METRE, wanted.sineDbSpl(), wanted.distanceM());
+    return new PlanFrame(
+        ways,
+        scope,
+        steps.apply(Air.SPEED_OF_SOUND, temperatureC),
+        steps.apply(Air.DENSITY, temperatureC),
+        level,
+        steps.apply(PROGRAMME_LEVEL, level, wanted.crestFactorDb()),
+        wanted.spectrum());
   }
 }

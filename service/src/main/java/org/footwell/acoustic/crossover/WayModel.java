@@ -49,11 +49,11 @@ record WayModel(
           .with("L", "S", (level, s) -> Decibels.toPower(level - s));
 
   static WayModel of(int index, PlanFrame frame, Arithmetic steps) {
-    CrossoverWay way = frame.q().ways().get(index);
+    CrossoverWay way = frame.ways().get(index);
     double beaming =
         steps.apply(
             Piston.FREQUENCY_OF_KA,
-            frame.q().beamingKa(),
+            frame.scope().beamingKa(),
             way.driver().sdCm2(),
             frame.speedOfSoundMPerS());
     Double sine = null;
@@ -79,9 +79,9 @@ record WayModel(
   private static List<Corner> corners(
       FilteredExcursion excursion, PlanFrame frame, Arithmetic steps) {
     List<Corner> all = new ArrayList<>();
-    for (int order : frame.orders()) {
+    for (int order : frame.scope().orders()) {
       steps.checkDeadline();
-      FilteredExcursion.Peak lowest = excursion.lowestCorner(frame.q().kind(), order);
+      FilteredExcursion.Peak lowest = excursion.lowestCorner(frame.scope().kind(), order);
       all.add(new Corner(order, lowest == null ? null : lowest.value()));
     }
     return all;

@@ -30,19 +30,21 @@ final class WayShares {
       Formula.of("average_power_w", "P·10^((3.01 − crest)/10)", "W", DEFINITION)
           .with("P", "crest", (p, c) -> p * Decibels.toPower(Decibels.SINE_CREST - c));
 
+  private final CrossoverPlanRequest q;
   private final PlanFrame frame;
   private final List<PlannedCrossover> crossovers;
   private final Run run;
 
-  WayShares(PlanFrame frame, List<PlannedCrossover> crossovers, Run run) {
+  WayShares(CrossoverPlanRequest q, PlanFrame frame, List<PlannedCrossover> crossovers, Run run) {
+    this.q = q;
     this.frame = frame;
     this.crossovers = crossovers;
     this.run = run;
   }
 
   List<WayShare> of(List<WayModel> ways) {
-    Double total = frame.q().totalPowerW();
-    Double average = total == null ? null : run.apply(AVERAGE, total, frame.q().crestFactorDb());
+    Double total = q.totalPowerW();
+    Double average = total == null ? null : run.apply(AVERAGE, total, q.crestFactorDb());
     List<WayShare> all = new ArrayList<>();
     for (WayModel way : ways) {
       all.add(of(way, average));
@@ -105,7 +107,8 @@ final class WayShares {
     if (crossover.frequencyHz() == null) {
       return null;
     }
-    Filter filter = new Filter(frame.q().kind(), crossover.order(), crossover.frequencyHz(), null);
+    Filter filter =
+        new Filter(frame.scope().kind(), crossover.order(), crossover.frequencyHz(), null);
     return highPass ? filter.highPass() : filter.lowPass();
   }
 

@@ -107,7 +107,7 @@ public final class AmplifierRatings
             .sorted()
             .toList();
     plan.called("/loads_ohm", "/channels");
-    Double supply = plan.supplyV("/supplies_v");
+    Double supply = plan.operatingV(plan.about().index(), "/supplies_v");
     return new AmplifierRatingsRequest(
         asked, loads.isEmpty() ? null : loads, supply == null ? null : List.of(supply));
   }

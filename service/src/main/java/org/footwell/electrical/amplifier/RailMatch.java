@@ -106,7 +106,7 @@ public final class RailMatch
         .amplifier(plan.amplifier(channel))
         .bridged(plan.bridged(channel, "/bridged"))
         .driver(together(channel, plan))
-        .supplyV(plan.supplyV("/supply_v"))
+        .supplyV(plan.operatingV(plan.index().amplifierOf(channel), "/supply_v"))
         .build();
   }
 

@@ -118,7 +118,7 @@ public final class GainChain
         StageBuilder.builder()
             .name(plan.plan().channels().get(channel).id())
             .maxInputV(sensitivity == null ? null : sensitivity.maxV())
-            .maxOutputV(plan.needs(plan.figures().outputV(channel), at))
+            .maxOutputV(plan.figures().outputV(channel))
             .sensitivity(sensitivity)
             .build(),
         at);

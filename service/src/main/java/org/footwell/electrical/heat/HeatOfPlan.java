@@ -28,7 +28,7 @@ final class HeatOfPlan {
         plan.index().channelsOf(plan.about().index()).stream().map(this::channel).toList();
     plan.called("/channels", "/channels");
     return AmplifierHeatRequestBuilder.builder()
-        .supplyV(plan.needs(plan.supplyV("/supply_v"), "/supply"))
+        .supplyV(plan.needs(plan.operatingV(plan.about().index(), "/supply_v"), "/supply"))
         .amplifier(
             plan.made(
                 AmplifierBuilder.builder()
@@ -52,7 +52,7 @@ final class HeatOfPlan {
     boolean single = rails != null && rails.kind() == Rails.Kind.SINGLE_SUPPLY_BRIDGE;
     double drop = rails == null ? 0 : rails.dropV();
     double halves = bridged && !single ? 2 : 1;
-    Double clean = plan.needs(plan.figures().outputV(channel), plan.outputsAt(channel));
+    double clean = plan.figures().outputV(channel);
     return plan.made(
         AmplifierHeatRequestChannelStageBuilder.builder()
             .name(plan.plan().channels().get(channel).id())
@@ -61,7 +61,7 @@ final class HeatOfPlan {
                 single
                     ? Topology.SINGLE_SUPPLY_BRIDGE
                     : bridged ? Topology.BRIDGED_SPLIT_RAILS : Topology.SPLIT_RAILS)
-            .railV(clean == null ? null : (Double) (Math.sqrt(2) * clean / halves + drop))
+            .railV(Math.sqrt(2) * clean / halves + drop)
             .dropV(drop)
             .loadOhm(plan.figures().loadOhm(channel))
             .quiescentCurrentA(draw == null ? null : draw.quiescentCurrentA())

@@ -78,6 +78,20 @@ public record Extremes(List<Place> peaks, List<Place> dips, Place lowest, Place 
     return new Extremes(List.copyOf(peaks), List.copyOf(dips), lowest, highest);
   }
 
+  /**
+   * The lowest place of all, ends included, of a curve that is known at some frequencies, rising: beside
+   * the lowest of them exactly.
+   */
+  public static Place lowest(DoubleUnaryOperator curve, double[] frequencies, double[] values) {
+    int least = 0;
+    for (int i = 1; i < values.length; i++) {
+      least = values[i] < values[least] ? i : least;
+    }
+    return least == 0 || least == values.length - 1
+        ? new Place(frequencies[least], values[least])
+        : exact(curve, frequencies, least, GoalType.MINIMIZE);
+  }
+
   /** Both ends exactly, and {@value #PER_OCTAVE} or more to the octave between them. */
   public static double[] grid(double fromHz, double toHz) {
     double octaves = Math.log(toHz / fromHz) / Math.log(2);

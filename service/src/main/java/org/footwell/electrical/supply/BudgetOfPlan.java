@@ -63,7 +63,7 @@ final class BudgetOfPlan {
     double meanInput = draws.stream().mapToDouble(DrawOfPlan::meanInputW).sum();
     return SupplyBudgetRequestSoundSystemBuilder.builder()
         .cleanPowerW(clean)
-        .supplyV(plan.figures().supplyV())
+        .supplyV(plan.figures().engineV())
         .supplyRegulated(regulated)
         .fullEfficiency(clean / input)
         .averageEfficiency(mean / meanInput)
@@ -81,7 +81,7 @@ final class BudgetOfPlan {
 
   /** Of the whole feed, ohm, with the size that lies there or the smallest that does; or null. */
   private Double loopOhm(AmplifierFeed feed, DrawOfPlan draw, String at) {
-    if (plan.needs(feed, at) == null || draw == null || plan.figures().supplyV() == null) {
+    if (plan.needs(feed, at) == null || draw == null || plan.figures().engineV() == null) {
       return null;
     }
     FeedLine line =
@@ -90,7 +90,7 @@ final class BudgetOfPlan {
             feed.returnPath(),
             feed.contactsOhm() + (feed.bodyOhm() == null ? 0 : feed.bodyOhm()),
             feed.permittedDropV(),
-            plan.figures().supplyV(),
+            plan.figures().engineV(),
             draw.lastingW());
     Double area =
         feed.cable().areaMm2() != null || line.smallestMm2().isEmpty()

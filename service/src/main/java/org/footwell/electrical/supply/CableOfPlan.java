@@ -23,7 +23,7 @@ final class CableOfPlan {
     plan.called("/amplifier_fuse_a", at + "/fuse_a");
     plan.called("/constant_power", at + "/draw");
     plan.called("/full_sine_a", at + "/draw");
-    Double supply = plan.needs(plan.supplyV("/supply_v"), "/supply");
+    Double supply = plan.needs(plan.engineV("/supply_v"), "/supply");
     DrawOfPlan draw = DrawOfPlan.of(plan.about().index(), plan);
     boolean known = draw != null && supply != null;
     if (feed == null) {
@@ -39,7 +39,7 @@ final class CableOfPlan {
         .permittedDropV(feed.permittedDropV())
         .fuseDistanceM(feed.fuseDistanceM())
         .amplifierFuseA(amplifier.fuseA())
-        .fullSineA(known ? (Double) (draw.fullInputW() / supply + draw.idleA()) : null)
+        .fullSineA(plan.figures().fullSineA(plan.about().index()))
         .sustainedBass(plan.plan().programme().sustainedBass())
         .build();
   }

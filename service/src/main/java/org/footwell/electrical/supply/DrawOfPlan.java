@@ -31,14 +31,13 @@ record DrawOfPlan(
     String at = PlanReader.amplifierAt(amplifier);
     PlannedAmplifier.Draw draw =
         plan.needs(plan.plan().amplifiers().get(amplifier).draw(), at + "/draw");
+    Double engine = plan.figures().engineV();
+    double running = engine == null ? plan.figures().statedV(amplifier) : engine;
     double clean = 0;
     double stated = 0;
     for (int channel : plan.index().channelsOf(amplifier)) {
-      Double power = plan.figures().outputW(channel);
-      if (power != null) {
-        clean += power;
-        stated += plan.figures().statedW(channel);
-      }
+      clean += plan.figures().cleanW(channel, running);
+      stated += plan.figures().cleanW(channel, plan.figures().statedV(amplifier));
     }
     if (draw == null || clean == 0) {
       return null;

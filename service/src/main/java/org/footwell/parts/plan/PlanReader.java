@@ -22,7 +22,6 @@ import org.footwell.parts.Driver;
 import org.footwell.parts.DriverBuilder;
 import org.footwell.parts.Filter;
 import org.footwell.parts.LeakyBaffle;
-import org.footwell.parts.Position;
 
 /**
  * Reads one request from one place of a plan, and keeps in mind where everything in it stands there.
@@ -109,10 +108,20 @@ public final class PlanReader {
   }
 
   /** Voltage at the battery with the engine running, V, for a field of the request. */
-  public Double supplyV(String field) {
+  public Double engineV(String field) {
+    supplied(field);
+    return figures.engineV();
+  }
+
+  /** Voltage at an amplifier while cruising, V, for a field of the request; null without a supply. */
+  public Double operatingV(int amplifier, String field) {
+    supplied(field);
+    return plan().supply() == null ? null : (Double) figures.operatingV(amplifier);
+  }
+
+  private void supplied(String field) {
     boolean held = plan().supply() != null && plan().supply().batteryV() == null;
     called(field, held ? "/supply/alternator/voltage_v" : "/supply/battery_v");
-    return figures.supplyV();
   }
 
   /** Clean sine power into a driver, W, for a field of the request. */
@@ -209,15 +218,6 @@ public final class PlanReader {
   public Boolean bridged(int channel, String field) {
     called(field, channelAt(channel) + "/outputs");
     return plan().channels().get(channel).bridged();
-  }
-
-  /** Where the drivers of a channel are: the middle of several, or null without any. */
-  public Position middle(int channel) {
-    List<Position> places =
-        index.driversOf(channel).stream().map(d -> plan().drivers().get(d).position()).toList();
-    return places.size() == 1
-        ? places.get(0)
-        : Position.middleOf(places).map(m -> made(m, channelAt(channel))).orElse(null);
   }
 
   /**

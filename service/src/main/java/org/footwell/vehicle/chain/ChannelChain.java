@@ -211,6 +211,11 @@ public final class ChannelChain {
     return circuit.ratedOhm();
   }
 
+  /** The same of one of its branches. */
+  public double branchOhm(int branch) {
+    return circuit.branchOhm(branch);
+  }
+
   public double cableOhm() {
     return circuit.cableOhm();
   }

@@ -84,11 +84,15 @@ public record ChannelCircuit(
 
   /** Rated load in ohm without the cable: the lowest of the branches, which have a band each. */
   public double ratedOhm() {
-    double[] rated = loads.stream().mapToDouble(Load::ratedOhm).toArray();
-    return branches.stream()
-        .mapToDouble(branch -> branch.tree().ratedOhm(rated))
-        .min()
-        .orElseThrow();
+    return IntStream.range(0, branches.size()).mapToDouble(this::branchOhm).min().orElseThrow();
+  }
+
+  /** Rated load in ohm of one of its branches. */
+  double branchOhm(int branch) {
+    return branches
+        .get(branch)
+        .tree()
+        .ratedOhm(loads.stream().mapToDouble(Load::ratedOhm).toArray());
   }
 
   /** Whether the driven coils of a driver get unlike voltages by their rated impedances. */

@@ -53,11 +53,14 @@ public final class Drive {
     return sum(k -> chain.coilW(d, k));
   }
 
-  /** Most power a sine gives a driver, held against its rated impedance, W for a source of 1 V. */
+  /**
+   * Most power a clean sine gives a driver, held against its rated impedance, W for a source that clips
+   * at 1 V: what filters lift clips earlier.
+   */
   public double mostHeldW(int d) {
     double most = 0;
     for (int k = 0; k < chain.grid().size(); k++) {
-      most = Math.max(most, chain.filter(k).square() * chain.heldW(d, k));
+      most = Math.max(most, Math.min(1, chain.filter(k).square()) * chain.heldW(d, k));
     }
     return most;
   }

@@ -22,6 +22,7 @@ import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.PlanPlace;
 import org.footwell.parts.plan.PlanReader;
 import org.footwell.parts.plan.VehiclePlan;
+import org.footwell.vehicle.OperatingFigures;
 
 /** A vehicle plan, to which every calculation that declares so can be put. */
 public final class PlanDocument implements Document<VehiclePlan> {
@@ -70,7 +71,7 @@ public final class PlanDocument implements Document<VehiclePlan> {
     AskOfPlan<Q> ask = (AskOfPlan<Q>) calculation;
     PlanPlace.Place place = place(ask, plan, about);
     PlanIndex index = PlanIndex.of(plan, run);
-    return ask(ask, index, new RatedFigures(index, run), place);
+    return ask(ask, index, new OperatingFigures(index, run), place);
   }
 
   static <Q extends Record> Asked<Q> ask(

@@ -17,6 +17,7 @@ import org.footwell.parts.plan.PlanFigures;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.PlanPlace;
 import org.footwell.parts.plan.VehiclePlan;
+import org.footwell.vehicle.OperatingFigures;
 import org.footwell.vehicle.questions.PlanQuestionsResult.Question;
 
 /** All questions that can be put to a plan as it stands, each with its address. */
@@ -57,7 +58,7 @@ public final class PlanQuestions implements Calculation<VehiclePlan, PlanQuestio
   @Override
   public PlanQuestionsResult compute(VehiclePlan plan, Run run) {
     PlanIndex index = PlanIndex.of(plan, run);
-    PlanFigures figures = new RatedFigures(index, run);
+    PlanFigures figures = new OperatingFigures(index, run);
     List<Question> questions = new ArrayList<>();
     for (Calculation<?, ?> calculation : calculations.get()) {
       add(calculation, index, figures, run, questions);
