@@ -11,6 +11,8 @@ import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.physics.Decibels;
 import org.footwell.vehicle.chain.ChannelState;
 import org.footwell.vehicle.chain.PlayedChannel;
+import org.footwell.vehicle.reading.ModelReader;
+import org.footwell.vehicle.reading.Modelled;
 
 /** What explains best that measurements are not as predicted. */
 final class CauseReview {

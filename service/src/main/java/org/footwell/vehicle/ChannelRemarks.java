@@ -16,6 +16,7 @@ import org.footwell.vehicle.chain.ChannelChain;
 import org.footwell.vehicle.chain.ChannelState;
 import org.footwell.vehicle.chain.Limit;
 import org.footwell.vehicle.chain.PlayedChannel;
+import org.footwell.vehicle.reading.Modelled;
 
 /** What is to be said of channels: loads, gains, settings, polarity, and what hangs together. */
 final class ChannelRemarks {

@@ -15,6 +15,7 @@ import org.footwell.vehicle.chain.Borne;
 import org.footwell.vehicle.chain.ChannelChain;
 import org.footwell.vehicle.chain.ChannelState;
 import org.footwell.vehicle.chain.PlayedChannel;
+import org.footwell.vehicle.reading.Modelled;
 
 /** What each driver gets and bears with the settings of the sheet, and what guards the tweeters. */
 final class DriverReview {

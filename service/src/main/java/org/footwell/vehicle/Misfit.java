@@ -12,6 +12,7 @@ import org.footwell.vehicle.chain.ChannelChain;
 import org.footwell.vehicle.chain.ChannelState;
 import org.footwell.vehicle.chain.PlayedChannel;
 import org.footwell.vehicle.chain.SoundField;
+import org.footwell.vehicle.reading.Modelled;
 
 /**
  * How far all that was measured is from what a model predicts, each figure over its usual uncertainty.

@@ -25,6 +25,7 @@ import org.footwell.physics.SensitivityBases;
 import org.footwell.physics.ThieleSmall;
 import org.footwell.physics.ThirdOctaves;
 import org.footwell.vehicle.questions.DemoPlan;
+import org.footwell.vehicle.reading.PlanRefusal;
 
 /** The declaration of plan-review. */
 final class PlanCard {

@@ -23,6 +23,8 @@ import org.footwell.vehicle.chain.ChannelState;
 import org.footwell.vehicle.chain.PlayedChannel;
 import org.footwell.vehicle.chain.SoundField;
 import org.footwell.vehicle.chain.VehicleModel;
+import org.footwell.vehicle.reading.Modelled;
+import org.footwell.vehicle.reading.PlanRefusals;
 
 /** The whole vehicle plan, read from one model in one state, with one verdict. */
 public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResult> {

@@ -21,6 +21,8 @@ import org.footwell.vehicle.chain.ChannelChain;
 import org.footwell.vehicle.chain.ChannelState;
 import org.footwell.vehicle.chain.PlayedChannel;
 import org.footwell.vehicle.chain.WantedSound;
+import org.footwell.vehicle.reading.Modelled;
+import org.footwell.vehicle.reading.WantedReader;
 
 /** The sheet to set the system by: advised, set and measured. */
 final class SheetReview {

@@ -17,6 +17,8 @@ import org.footwell.vehicle.PlanReviewResult.FedLine;
 import org.footwell.vehicle.PlanReviewResult.SupplyLine;
 import org.footwell.vehicle.chain.EngineState;
 import org.footwell.vehicle.chain.Operation;
+import org.footwell.vehicle.reading.Modelled;
+import org.footwell.vehicle.reading.SupplyReader;
 
 /** What the supply does in each situation, and whether its cables and fuses are right. */
 final class SupplyReview {

@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import org.footwell.calculation.Answer;
 import org.footwell.vehicle.PlanReviewResult.SetupLine;
 import org.footwell.vehicle.chain.ChannelChain;
+import org.footwell.vehicle.reading.Modelled;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;

@@ -19,6 +19,7 @@ import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.VehiclePlan;
+import org.footwell.vehicle.reading.Modelled;
 
 /** Plans of the tests, and plans read into the model without what is said of them. */
 public final class ModelledPlans {

@@ -20,6 +20,7 @@ import org.footwell.vehicle.PlanReviewResult.ChannelLine;
 import org.footwell.vehicle.PlanReviewResult.SeatLine;
 import org.footwell.vehicle.chain.ChannelState;
 import org.footwell.vehicle.chain.SoundField;
+import org.footwell.vehicle.reading.Modelled;
 
 /** What holds for every plan, whatever is in it. */
 final class PlanLaws {

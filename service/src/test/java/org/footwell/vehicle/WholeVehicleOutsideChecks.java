@@ -16,6 +16,7 @@ import org.footwell.vehicle.chain.Operation;
 import org.footwell.vehicle.chain.PlayedChannel;
 import org.footwell.vehicle.chain.PowerSource.Meeting;
 import org.footwell.vehicle.chain.SoundField;
+import org.footwell.vehicle.reading.Modelled;
 
 /**
  * Whole vehicles against their second working in SciPy: other circuits (node equations), another

@@ -1,4 +1,4 @@
-package org.footwell.vehicle;
+package org.footwell.vehicle.reading;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -39,7 +39,7 @@ import org.footwell.vehicle.chain.PlayedChannel;
 import org.footwell.vehicle.chain.Way;
 
 /** Reads the channels of a plan into the model. */
-final class ModelReader {
+public final class ModelReader {
 
   private final PlanIndex index;
   private final VehiclePlan plan;
@@ -49,7 +49,7 @@ final class ModelReader {
   private final CabinCurve cabin;
   private final Map<List<Object>, DriverModel> models = new HashMap<>();
 
-  ModelReader(PlanIndex index, Run run) {
+  public ModelReader(PlanIndex index, Run run) {
     this.index = index;
     this.plan = index.plan();
     this.run = run;
@@ -87,7 +87,7 @@ final class ModelReader {
   }
 
   /** One channel, of a plan that can be read. */
-  PlayedChannel channel(int c) {
+  public PlayedChannel channel(int c) {
     return channel(c, circuit(c));
   }
 
@@ -141,7 +141,7 @@ final class ModelReader {
   }
 
   /** Supply voltage the powers of an amplifier are stated for, V. */
-  static double ratedV(PlannedAmplifier amplifier) {
+  public static double ratedV(PlannedAmplifier amplifier) {
     PlannedAmplifier.Outputs first = amplifier.outputs().get(0);
     return first.rails() == null ? first.ratings().supplyV() : first.rails().supplyV();
   }

@@ -1,4 +1,4 @@
-package org.footwell.vehicle;
+package org.footwell.vehicle.reading;
 
 import org.footwell.calculation.FaultCode;
 

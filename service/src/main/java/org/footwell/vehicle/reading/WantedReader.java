@@ -1,4 +1,4 @@
-package org.footwell.vehicle;
+package org.footwell.vehicle.reading;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -26,7 +26,7 @@ import org.footwell.vehicle.chain.WantedSound;
 import org.footwell.vehicle.chain.WantedSoundBuilder;
 
 /** Reads what is wanted and what was set of each channel. */
-final class WantedReader {
+public final class WantedReader {
 
   /** Open ends of a band go up to here, Hz. */
   private static final double OPEN_TOP_HZ = 16_000;
@@ -131,14 +131,14 @@ final class WantedReader {
   }
 
   /** Source voltage of the programme's peaks from the voltage measured with the test tone. */
-  static double sourceV(double gainV, Signal signal, ChannelChain chain) {
+  public static double sourceV(double gainV, Signal signal, ChannelChain chain) {
     return gainV
         * Decibels.toAmplitude(-signal.testToneDbfs() - signal.overlapDb())
         * atTerminals(signal, chain);
   }
 
   /** The other way: what a meter shows with the test tone. */
-  static double gainV(double sourceV, Signal signal, ChannelChain chain, Arithmetic steps) {
+  public static double gainV(double sourceV, Signal signal, ChannelChain chain, Arithmetic steps) {
     double terminals = sourceV / atTerminals(signal, chain);
     return steps.apply(GAIN_TARGET, terminals, signal.testToneDbfs(), signal.overlapDb());
   }

@@ -1,4 +1,4 @@
-package org.footwell.vehicle;
+package org.footwell.vehicle.reading;
 
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -33,7 +33,7 @@ import org.footwell.vehicle.chain.WantedSound;
  * @param heard the same as they sound while cruising
  */
 @Built
-record Modelled(
+public record Modelled(
     PlanIndex index,
     Grid grid,
     VehicleModel model,
@@ -47,10 +47,10 @@ record Modelled(
     Map<EngineState, Operation> operations) {
 
   /** Above this frequency phases in a cabin cannot be predicted, Hz; common practice, no source. */
-  static final double INCOHERENT_ABOVE_HZ = 300;
+  public static final double INCOHERENT_ABOVE_HZ = 300;
 
   /** Reads a plan; refuses what cannot be read. */
-  static Modelled of(PlanIndex index, Run run) {
+  public static Modelled of(PlanIndex index, Run run) {
     VehiclePlan plan = index.plan();
     ModelReader reader = new ModelReader(index, run);
     List<PlayedChannel> channels = reader.channels();
@@ -145,7 +145,7 @@ record Modelled(
   }
 
   /** Trim advised for a channel, dB: with the gains advised, whatever was set. */
-  double advisedTrimDb(int channel) {
+  public double advisedTrimDb(int channel) {
     return levelled.advisedTrimDb().get(channel);
   }
 
@@ -171,12 +171,12 @@ record Modelled(
   }
 
   /** A channel moved for its phase does not arrive with the others. */
-  boolean movedForPhase(int c) {
+  public boolean movedForPhase(int c) {
     return alignment().matched().stream().anyMatch(one -> one.crossing().lower() == c);
   }
 
   /** A delay on the steps of the processor, ms; without one nothing can be delayed. */
-  static double stepped(double ms, Processor processor) {
+  public static double stepped(double ms, Processor processor) {
     if (processor == null) {
       return 0;
     }

@@ -1,4 +1,4 @@
-package org.footwell.vehicle;
+package org.footwell.vehicle.reading;
 
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Run;
@@ -9,11 +9,11 @@ import org.footwell.parts.plan.PlannedChannel;
 import org.footwell.parts.plan.VehiclePlan;
 
 /** What cannot be worked out of a plan that hangs together: all of it at once. */
-final class PlanRefusals {
+public final class PlanRefusals {
 
   private PlanRefusals() {}
 
-  static void require(PlanIndex index, Run run) {
+  public static void require(PlanIndex index, Run run) {
     VehiclePlan plan = index.plan();
     for (int c = 0; c < plan.channels().size(); c++) {
       channel(index, c, run);

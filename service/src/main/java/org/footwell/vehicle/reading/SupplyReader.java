@@ -1,4 +1,4 @@
-package org.footwell.vehicle;
+package org.footwell.vehicle.reading;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -18,7 +18,7 @@ import org.footwell.vehicle.chain.PlayedChannel;
 import org.footwell.vehicle.chain.PowerSource;
 
 /** Reads what feeds the amplifiers of a plan into the model. */
-final class SupplyReader {
+public final class SupplyReader {
 
   private final PlanIndex index;
   private final VehiclePlan plan;
@@ -59,8 +59,8 @@ final class SupplyReader {
   }
 
   /** What is known of the cable of an amplifier: its size as laid or found. */
-  record Laid(FeedLine line, double areaMm2, boolean found) {
-    double loopOhm() {
+  public record Laid(FeedLine line, double areaMm2, boolean found) {
+    public double loopOhm() {
       return line.loopOhm(areaMm2);
     }
   }
@@ -88,7 +88,7 @@ final class SupplyReader {
   }
 
   /** The cable of an amplifier; null where the plan has none, or not what it draws. */
-  Laid laid(int a) {
+  public Laid laid(int a) {
     PlannedAmplifier amplifier = plan.amplifiers().get(a);
     AmplifierFeed feed = amplifier.feed();
     if (feed == null || amplifier.draw() == null || plan.supply() == null) {
@@ -110,12 +110,12 @@ final class SupplyReader {
   }
 
   /** Voltage at the battery while driving. */
-  static double startV(VehicleSupply supply) {
+  public static double startV(VehicleSupply supply) {
     return supply.alternator() == null ? supply.batteryV() : supply.alternator().voltageV();
   }
 
   /** Current of music at a third of full power, A: what cable and fuse are for. */
-  double thirdA(int a) {
+  public double thirdA(int a) {
     Laid laid = laid(a);
     return laid.line().currentA(laid.areaMm2());
   }
