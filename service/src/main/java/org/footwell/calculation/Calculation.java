@@ -14,10 +14,16 @@ public interface Calculation<Q extends Record, R extends Record> {
   Card<Q, R> card();
 
   /**
+   * Refuses through the run what declared rules cannot say, so that all faults of a request come at once.
+   *
+   * @param request can be read; its rules need not hold, and what they refuse is in the run already
+   */
+  default void check(Q request, Run run) {}
+
+  /**
    * Computes the result of a valid request.
    *
-   * @param request satisfies every constraint of its record; rules between fields are up to the
-   *     calculation, which refuses through the run
+   * @param request satisfies every constraint and rule of its record and passed {@link #check}
    * @param run notes steps and findings, and knows the deadline
    * @throws Refused if the request cannot be answered
    */

@@ -14,6 +14,13 @@ public interface Document<D extends Record> {
   List<FaultCode> refusals();
 
   /**
+   * Refuses through the run a document that does not hang together.
+   *
+   * @param document can be read; its rules need not hold, and what they refuse is in the run already
+   */
+  void check(D document, Run run);
+
+  /**
    * How the places are written that a calculation can be about, such as {@code /drivers/{id}}; none
    * where it cannot be put to such a document.
    */
@@ -23,8 +30,8 @@ public interface Document<D extends Record> {
    * Reads the request of a calculation that has places.
    *
    * @param about the place it is about, or empty for the document as a whole
-   * @param run of the document, whose declared rules hold
-   * @throws Refused if there is no such place, or the document does not hang together
+   * @param run of the document, whose rules hold and which passed {@link #check}
+   * @throws Refused if there is no such place
    */
   <Q extends Record> Asked<Q> ask(Calculation<Q, ?> calculation, D document, String about, Run run);
 }

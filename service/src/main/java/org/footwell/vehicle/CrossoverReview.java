@@ -20,6 +20,7 @@ import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.vehicle.PlanReviewResult.CrossoverLine;
 import org.footwell.vehicle.chain.Alignment;
+import org.footwell.vehicle.reading.ModelReader;
 import org.footwell.vehicle.reading.Modelled;
 
 /** How channels hand over to each other: whether both drivers are at ease, and how they add there. */

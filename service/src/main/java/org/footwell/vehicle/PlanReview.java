@@ -35,9 +35,13 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
   }
 
   @Override
+  public void check(VehiclePlan plan, Run run) {
+    PlanRefusals.check(plan, run);
+  }
+
+  @Override
   public PlanReviewResult compute(VehiclePlan plan, Run run) {
     PlanIndex index = PlanIndex.of(plan, run);
-    PlanRefusals.require(index, run);
     PlanCaution.say(plan, run);
     Modelled modelled = Modelled.of(index, run);
     ChannelRemarks remarks = new ChannelRemarks(modelled, run);

@@ -34,7 +34,8 @@ class DrivenCodesTest {
   /** Only a calculation that forgot a bound brings it; a made-up one does in EngineTest. */
   private static final Coded GUARD = CoreFault.NOT_FINITE;
 
-  private static final Set<String> OWN = Set.of("org.footwell.vehicle", "org.footwell.parts.plan");
+  private static final Set<String> OWN =
+      Set.of("org.footwell.vehicle", "org.footwell.vehicle.reading", "org.footwell.parts.plan");
 
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{\\w+}");
 

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Remark;
@@ -55,15 +56,24 @@ public final class NetworkReader {
         .fold(token -> Network.leaf(token.text()), Network::series, Network::parallel);
   }
 
+  /** Refuses through the run a network that cannot be read. */
+  public static void check(String network, String at, Run run) {
+    parse(network, at, run);
+  }
+
   private static Network<Token> parsed(String network, String at, Run run) {
+    return parse(network, at, run).orElseThrow(run::refused);
+  }
+
+  private static Optional<Network<Token>> parse(String network, String at, Run run) {
     try {
-      return NetworkParser.parse(network);
+      return Optional.of(NetworkParser.parse(network));
     } catch (Unreadable why) {
       Remark remark = run.refuse(why.code()).at(at).given(why.character()).allowed(why.expected());
       if (why.shows()) {
         remark.with("found", why.found());
       }
-      throw run.refused();
+      return Optional.empty();
     }
   }
 

@@ -11,8 +11,10 @@ import java.util.regex.Pattern;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Given;
 import org.footwell.calculation.text.Names;
 import org.footwell.calculation.text.Phrase;
+import org.footwell.parts.Crossover;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Position;
 import org.footwell.parts.Seat;
@@ -22,6 +24,9 @@ final class PlanChecks {
 
   /** A word of a network: the id of a driver, with the number of a coil where it has several. */
   private static final Pattern WORD = Pattern.compile("([A-Za-z][A-Za-z0-9_-]*)(?:\\.([0-9]+))?");
+
+  /** What a network can be written with. */
+  private static final Pattern WRITTEN = Pattern.compile("[A-Za-z0-9_.+|()\\s-]*");
 
   private final VehiclePlan plan;
   private final Run run;
@@ -39,6 +44,7 @@ final class PlanChecks {
   /** The voice coils of each channel; everything else is checked on the way. */
   List<List<PlanIndex.NamedCoil>> coils() {
     checkPlaces();
+    checkCrossovers();
     List<List<PlanIndex.NamedCoil>> all = new ArrayList<>();
     for (int c = 0; c < plan.channels().size(); c++) {
       PlannedChannel channel = plan.channels().get(c);
@@ -97,8 +103,11 @@ final class PlanChecks {
     return amplifier.outputs().stream().anyMatch(group -> group.ids().containsAll(pair));
   }
 
-  /** The coils a network names; its form is for who works it out. */
+  /** The coils a network names; its form is for who works it out, foreign signs in it too. */
   private void read(String network, String at, int branch, List<PlanIndex.NamedCoil> into) {
+    if (!WRITTEN.matcher(network).matches()) {
+      return;
+    }
     Matcher words = WORD.matcher(network);
     while (words.find()) {
       String word = words.group();
@@ -159,6 +168,28 @@ final class PlanChecks {
             .value(farthest)
             .limit(most)
             .own("name", seat.name());
+      }
+    }
+  }
+
+  /** From a channel to those above it: who comes back to itself would be below and above at once. */
+  private void checkCrossovers() {
+    List<Crossover> all = plan.crossovers();
+    for (int i = 0; i < all.size(); i++) {
+      Set<String> above = new HashSet<>(List.of(all.get(i).upper()));
+      int before;
+      do {
+        before = above.size();
+        all.stream()
+            .filter(crossover -> above.contains(crossover.lower()))
+            .map(Crossover::upper)
+            .toList()
+            .forEach(above::add);
+      } while (above.size() > before);
+      if (above.contains(all.get(i).lower())) {
+        run.refuse(PlanFault.CROSSOVERS_IN_A_CIRCLE)
+            .at("/crossovers/" + i)
+            .given(Given.both(all.get(i).lower(), all.get(i).upper()));
       }
     }
   }

@@ -30,6 +30,11 @@ public final class PlanIndex {
     channels = byId(plan.channels().stream().map(PlannedChannel::id).toList());
   }
 
+  /** Refuses through the run references of a plan that lead nowhere, and what is used twice. */
+  public static void check(VehiclePlan plan, Run run) {
+    new PlanChecks(plan, run).coils();
+  }
+
   /**
    * Follows every reference of a plan whose declared rules hold.
    *

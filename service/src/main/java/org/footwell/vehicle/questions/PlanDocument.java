@@ -14,6 +14,7 @@ import org.footwell.calculation.Run;
 import org.footwell.calculation.text.Allowed;
 import org.footwell.calculation.text.Names;
 import org.footwell.electrical.load.LoadFault;
+import org.footwell.parts.ConductorFault;
 import org.footwell.parts.FilterFault;
 import org.footwell.parts.plan.AskOfPlan;
 import org.footwell.parts.plan.PlanFault;
@@ -22,7 +23,9 @@ import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.PlanPlace;
 import org.footwell.parts.plan.PlanReader;
 import org.footwell.parts.plan.VehiclePlan;
-import org.footwell.vehicle.OperatingFigures;
+import org.footwell.vehicle.reading.OperatingFigures;
+import org.footwell.vehicle.reading.PlanRefusal;
+import org.footwell.vehicle.reading.PlanRefusals;
 
 /** A vehicle plan, to which every calculation that declares so can be put. */
 public final class PlanDocument implements Document<VehiclePlan> {
@@ -39,17 +42,27 @@ public final class PlanDocument implements Document<VehiclePlan> {
     return List.of(FilterFault.and(faults()));
   }
 
-  /** Why a plan does not hang together: its references and its networks. */
+  /** Why a plan does not hang together, or does not play where a question asks how it does. */
   static FaultCode[] faults() {
-    return Stream.concat(
-            Stream.of(PlanFault.values()),
+    return Stream.<FaultCode[]>of(
+            PlanFault.values(),
             // The coils of a plan are its drivers, which are looked for before.
-            Stream.of(LoadFault.values()).filter(PlanDocument::ofNotation))
+            Stream.of(LoadFault.values())
+                .filter(PlanDocument::ofNotation)
+                .toArray(FaultCode[]::new),
+            PlanRefusal.values(),
+            ConductorFault.values())
+        .flatMap(Stream::of)
         .toArray(FaultCode[]::new);
   }
 
   private static boolean ofNotation(LoadFault fault) {
     return fault.name().startsWith("NETWORK_");
+  }
+
+  @Override
+  public void check(VehiclePlan plan, Run run) {
+    PlanRefusals.checkReferences(plan, run);
   }
 
   @Override

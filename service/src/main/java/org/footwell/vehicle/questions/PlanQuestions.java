@@ -17,8 +17,9 @@ import org.footwell.parts.plan.PlanFigures;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.PlanPlace;
 import org.footwell.parts.plan.VehiclePlan;
-import org.footwell.vehicle.OperatingFigures;
 import org.footwell.vehicle.questions.PlanQuestionsResult.Question;
+import org.footwell.vehicle.reading.OperatingFigures;
+import org.footwell.vehicle.reading.PlanRefusals;
 
 /** All questions that can be put to a plan as it stands, each with its address. */
 public final class PlanQuestions implements Calculation<VehiclePlan, PlanQuestionsResult> {
@@ -38,8 +39,8 @@ public final class PlanQuestions implements Calculation<VehiclePlan, PlanQuestio
           .limits(
               "A question counts as answerable where the plan has what the calculation cannot do"
                   + " without; values that contradict each other are told when it is asked.",
-              "Single questions take loads at rated impedance, each band of a passive crossover as"
-                  + " if it had all the signal, and each amplifier alone on its supply.")
+              "Figures that follow from the plan as a whole, such as a clean power, are those of its"
+                  + " review while cruising.")
           .refusals(FilterFault.and(PlanDocument.faults()))
           .build();
 
@@ -53,6 +54,11 @@ public final class PlanQuestions implements Calculation<VehiclePlan, PlanQuestio
   @Override
   public Card<VehiclePlan, PlanQuestionsResult> card() {
     return CARD;
+  }
+
+  @Override
+  public void check(VehiclePlan plan, Run run) {
+    PlanRefusals.check(plan, run);
   }
 
   @Override

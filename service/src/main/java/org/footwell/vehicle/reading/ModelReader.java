@@ -58,7 +58,7 @@ public final class ModelReader {
     cabin = new CabinCurve(plan.vehicle().cabin(), plan.vehicle().temperatureC());
   }
 
-  static ProgrammeSpectrum spectrum(PlayedProgramme programme) {
+  public static ProgrammeSpectrum spectrum(PlayedProgramme programme) {
     List<LevelAt> given = programme.spectrum();
     return given == null
         ? ProgrammeSpectrum.simulated()

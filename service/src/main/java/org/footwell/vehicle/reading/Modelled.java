@@ -150,7 +150,7 @@ public record Modelled(
   }
 
   /** Voltage at an amplifier with the programme while cruising, V; its rated one where none holds. */
-  double cruisingV(int amplifier) {
+  public double cruisingV(int amplifier) {
     Operation cruising = levelled.cruising();
     return cruising.works()
         ? cruising.mean().loadV().get(amplifier)
@@ -158,14 +158,14 @@ public record Modelled(
   }
 
   /** Level at the main seat of a sine with the peaks the programme has in a channel, dB SPL. */
-  double sineDbSpl(int channel) {
+  public double sineDbSpl(int channel) {
     VehiclePlan plan = index.plan();
     double level = model.field().alone(plan.mainSeat(), heard, channel).dbSpl();
     return level + plan.programme().crestFactorDb() - Decibels.SINE_CREST;
   }
 
   /** Most of a clean sine that a driver of a channel gets while cruising, against its rating, W. */
-  double cleanW(int channel, int d) {
+  public double cleanW(int channel, int d) {
     double clip = levelled.cruising().clipV().get(channel);
     return model.channels().get(channel).drive().mostHeldW(d) * clip * clip;
   }

@@ -1,4 +1,4 @@
-package org.footwell.vehicle;
+package org.footwell.vehicle.reading;
 
 import java.util.List;
 import org.footwell.calculation.Run;
@@ -31,7 +31,8 @@ public final class OperatingFigures implements PlanFigures {
   /** The system as it plays; refuses a plan that does not. */
   private Modelled modelled() {
     if (modelled == null) {
-      PlanRefusals.require(index, run);
+      PlanRefusals.checkValues(index.plan(), run);
+      run.requireNoFaults();
       modelled = Modelled.of(index, run);
     }
     return modelled;

@@ -1,0 +1,100 @@
+package org.footwell.vehicle;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
+
+import java.time.Duration;
+import java.util.List;
+import java.util.TreeSet;
+import org.footwell.calculation.Engine;
+import org.footwell.calculation.Fault;
+import org.footwell.calculation.Refused;
+import org.footwell.calculation.text.Reader;
+import org.footwell.electrical.amplifier.RailMatch;
+import org.footwell.vehicle.questions.PlanDocument;
+import org.junit.jupiter.api.Test;
+
+/** A plan with many faults of every kind is told all of them in one answer, each with its place. */
+class BadPlanTest {
+
+  private static final List<String> FAULTS =
+      List.of(
+          "/channels/0/amplifier",
+          "/channels/1/network",
+          "/channels/2/outputs/0",
+          "/channels/3/network",
+          "/channels/4/high_pass/order",
+          "/crossovers/0",
+          "/crossovers/1/upper",
+          "/crossovers/2",
+          "/drivers/0/part",
+          "/drivers/3/id",
+          "/seats/0",
+          "/settings/0/channel");
+
+  private static PlanDraft bad() {
+    return PlanDraft.van()
+        .with("/channels/0/amplifier", "\"mian\"")
+        .with("/channels/1/network", "\"front_right_woofer %2B front_right_woofer\"")
+        .without("/channels/1/branches")
+        .with("/channels/2/outputs/0", "\"out_77\"")
+        .with("/channels/3/network", "\"rear_left_coaxial || sub_left.3\"")
+        .with("/channels/4/high_pass/order", "3")
+        .with("/crossovers/1/upper", "\"front_rihgt\"")
+        .with(
+            "/crossovers/-",
+            "{\"lower\": \"front_left\", \"upper\": \"bass\", \"frequency_hz\": 80}")
+        .with("/drivers/0/part", "\"woofer_61\"")
+        .with("/drivers/3/id", "\"front_left_tweeter\"")
+        .with("/seats/0/position/x_m", "15")
+        .with("/settings", "[{\"channel\": \"rear\", \"trim_db\": -3}]");
+  }
+
+  private static TreeSet<String> pointers(Refused refused) {
+    TreeSet<String> pointers = new TreeSet<>();
+    refused.faults().stream().map(Fault::pointer).forEach(pointers::add);
+    return pointers;
+  }
+
+  @Test
+  void theReviewTellsAllOfThem() {
+    Refused refused = assertThrows(Refused.class, () -> bad().review());
+    assertEquals(new TreeSet<>(FAULTS), pointers(refused));
+  }
+
+  @Test
+  void aQuestionPutToThePlanTellsAllOfThem() {
+    Refused refused =
+        assertThrows(
+            Refused.class,
+            () ->
+                new Engine()
+                    .answer(
+                        new RailMatch(),
+                        new PlanDocument(),
+                        bad().read(),
+                        "/channels/front_left",
+                        false,
+                        Duration.ofSeconds(9),
+                        Reader.ANYONE));
+    assertEquals(new TreeSet<>(FAULTS), pointers(refused));
+  }
+
+  @Test
+  void valuesThatNothingFollowsFromAreToldBesideThem() {
+    PlanDraft bad =
+        PlanDraft.van()
+            .without("/signal")
+            .with("/drivers/0/part", "\"woofer_61\"")
+            .with("/settings", "[{\"channel\": \"bass\", \"gain_v\": 12}]")
+            .with(
+                "/channels/5/equaliser",
+                "[{\"kind\": \"peak\", \"frequency_hz\": 24000, \"q\": 1, \"gain_db\": -3}]");
+    Refused refused = assertThrows(Refused.class, bad::review);
+    assertEquals(
+        new TreeSet<>(
+            List.of(
+                "/channels/5/equaliser/0/frequency_hz", "/drivers/0/part", "/settings/0/gain_v")),
+        pointers(refused));
+  }
+}
