@@ -17,6 +17,11 @@ public record Phasor(double re, double im) {
     return new Phasor(re + other.re, im + other.im);
   }
 
+  /** With a resistance, or another number without a phase. */
+  public Phasor plus(double real) {
+    return new Phasor(re + real, im);
+  }
+
   public Phasor minus(Phasor other) {
     return new Phasor(re - other.re, im - other.im);
   }
@@ -33,6 +38,12 @@ public record Phasor(double re, double im) {
     double square = other.re * other.re + other.im * other.im;
     return new Phasor(
         (re * other.re + im * other.im) / square, (im * other.re - re * other.im) / square);
+  }
+
+  /** One over it: an admittance from an impedance, or back. */
+  public Phasor inverse() {
+    double square = re * re + im * im;
+    return new Phasor(re / square, -im / square);
   }
 
   /** What two impedances are in parallel. */

@@ -31,7 +31,10 @@ public record BranchCircuit(
     Phasor coils = tree.ohm(loads);
     if (!elements.isEmpty()) {
       Ladder.Response response = new Ladder(elements, any -> coils).at(f);
-      return new Solved(Phasor.ONE.over(response.input()), response.transfer());
+      return new Solved(response.input().inverse(), response.transfer());
+    }
+    if (stated.isEmpty() && padGain == 1) {
+      return new Solved(coils.inverse(), Phasor.ONE);
     }
     Phasor transfer = new Phasor(padGain, 0);
     double taken = padGain;
@@ -40,6 +43,6 @@ public record BranchCircuit(
       transfer = transfer.times(ratio);
       taken *= ratio.square();
     }
-    return new Solved(Phasor.ONE.over(coils).times(taken), transfer);
+    return new Solved(coils.inverse().times(taken), transfer);
   }
 }

@@ -1,6 +1,8 @@
 package org.footwell.vehicle.chain;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.footwell.physics.Phasor;
 
 /**
@@ -26,6 +28,7 @@ public final class ChannelChain {
   private final double[][] movedMm;
   private final Phasor[][] sound;
   private final double[][] soundPower;
+  private final Map<Double, Phasor[]> pressures = new HashMap<>();
 
   /**
    * Works a channel out.
@@ -72,9 +75,6 @@ public final class ChannelChain {
     terminalOhm[k] = state.terminalOhm();
     networkOhm[k] = state.networkOhm();
     terminalW[k] = state.terminalW();
-    for (int s = 0; s < sound.length; s++) {
-      sound[s][k] = Phasor.ZERO;
-    }
     for (int d = 0; d < models.size(); d++) {
       DriverModel model = models.get(d);
       Phasor mean = mean(d, state);
@@ -90,7 +90,7 @@ public final class ChannelChain {
         Phasor pressure = model.pressure(f).times(mean);
         for (int s = 0; s < sound.length; s++) {
           Phasor here = pressure.times(ways[d][s].at(f));
-          sound[s][k] = sound[s][k].plus(here);
+          sound[s][k] = sound[s][k] == null ? here : sound[s][k].plus(here);
           soundPower[s][k] += here.square();
         }
       }
@@ -137,14 +137,14 @@ public final class ChannelChain {
 
   /** Pressure in Pa at a seat at any frequency in Hz, filters included, for 1 V from the source. */
   public Phasor soundAt(int seat, double f) {
-    ChannelCircuit.State state = circuit.at(f);
+    Phasor[] pressures = pressuresAt(f);
     Phasor sum = Phasor.ZERO;
-    for (int d = 0; d < models.size(); d++) {
+    for (int d = 0; d < pressures.length; d++) {
       if (models.get(d).heard()) {
-        sum = sum.plus(models.get(d).pressure(f).times(mean(d, state)).times(ways[d][seat].at(f)));
+        sum = sum.plus(pressures[d].times(ways[d][seat].at(f)));
       }
     }
-    return sum.times(filters.at(f));
+    return sum;
   }
 
   /** Square of the same, Pa²; where it is not coherent its drivers are added as powers. */
@@ -152,12 +152,30 @@ public final class ChannelChain {
     if (coherent) {
       return soundAt(seat, f).square();
     }
-    ChannelCircuit.State state = circuit.at(f);
+    Phasor[] pressures = pressuresAt(f);
     double sum = 0;
-    for (int d = 0; d < models.size(); d++) {
-      sum += models.get(d).pressure(f).times(mean(d, state)).times(ways[d][seat].at(f)).square();
+    for (int d = 0; d < pressures.length; d++) {
+      sum += pressures[d].times(ways[d][seat].at(f)).square();
     }
-    return sum * filters.at(f).square();
+    return sum;
+  }
+
+  /** Of each driver at 1 m, filters included; kept, as several seats and crossings ask for them. */
+  private Phasor[] pressuresAt(double f) {
+    return pressures.computeIfAbsent(f, this::pressuresOf);
+  }
+
+  private Phasor[] pressuresOf(double f) {
+    ChannelCircuit.State state = circuit.at(f);
+    Phasor filtered = filters.at(f);
+    Phasor[] of = new Phasor[models.size()];
+    for (int d = 0; d < of.length; d++) {
+      of[d] =
+          models.get(d).heard()
+              ? models.get(d).pressure(f).times(mean(d, state)).times(filtered)
+              : Phasor.ZERO;
+    }
+    return of;
   }
 
   /** Whether a high-pass is among its filters. */
@@ -290,7 +308,7 @@ public final class ChannelChain {
     return movedMm[d][k];
   }
 
-  /** Pressure at a seat there without the filters, Pa for 1 V of source. */
+  /** Pressure at a seat there without the filters, Pa for 1 V of source; it must be {@link #heard}. */
   Phasor sound(int seat, int k) {
     return sound[seat][k];
   }

@@ -66,15 +66,16 @@ public record ChannelCircuit(
       ohm[i] = loads.get(i).ohm(f);
     }
     BranchCircuit.Solved[] solved = new BranchCircuit.Solved[branches.size()];
-    Phasor admittance = Phasor.ZERO;
+    Phasor admittance = null;
     for (int b = 0; b < solved.length; b++) {
       solved[b] = branches.get(b).at(f, ohm);
-      admittance = admittance.plus(solved[b].admittance());
+      admittance = b == 0 ? solved[b].admittance() : admittance.plus(solved[b].admittance());
     }
-    Phasor network = Phasor.ONE.over(admittance);
-    Phasor terminal = network.plus(new Phasor(cableOhm, 0));
-    Phasor terminalV = terminal.over(terminal.plus(new Phasor(outputOhm, 0)));
-    Phasor networkV = terminalV.times(network).over(terminal);
+    Phasor network = admittance.inverse();
+    Phasor terminal = cableOhm == 0 ? network : network.plus(cableOhm);
+    Phasor source = outputOhm == 0 ? terminal : terminal.plus(outputOhm);
+    Phasor terminalV = outputOhm == 0 ? Phasor.ONE : terminal.over(source);
+    Phasor networkV = network.over(source);
     Phasor[] volts = new Phasor[ohm.length];
     for (int b = 0; b < solved.length; b++) {
       branches.get(b).tree().spread(networkV.times(solved[b].transfer()), ohm, volts);

@@ -26,12 +26,12 @@ public record CoilTree(int leaf, boolean inSeries, List<CoilTree> parts) {
     if (leaf >= 0) {
       return loads[leaf];
     }
-    Phasor sum = Phasor.ZERO;
+    Phasor sum = null;
     for (CoilTree part : parts) {
-      Phasor ohm = part.ohm(loads);
-      sum = sum.plus(inSeries ? ohm : Phasor.ONE.over(ohm));
+      Phasor ohm = inSeries ? part.ohm(loads) : part.ohm(loads).inverse();
+      sum = sum == null ? ohm : sum.plus(ohm);
     }
-    return inSeries ? sum : Phasor.ONE.over(sum);
+    return inSeries ? sum : sum.inverse();
   }
 
   /** Puts what each load gets of a voltage across the whole where it belongs. */

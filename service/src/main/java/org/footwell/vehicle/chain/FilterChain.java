@@ -1,7 +1,9 @@
 package org.footwell.vehicle.chain;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 import org.footwell.parts.Filter;
 import org.footwell.parts.LevelAt;
@@ -26,6 +28,7 @@ public final class FilterChain {
   private final Cascade equaliser;
   private final double rateHz;
   private final List<Double> middlesHz;
+  private final Map<Double, Phasor> found = new HashMap<>();
   private boolean highPassed;
 
   private FilterChain(VehiclePlan plan, PlannedChannel channel) {
@@ -78,13 +81,21 @@ public final class FilterChain {
     return middlesHz;
   }
 
-  /** Output over input at a frequency in Hz. */
-  Phasor at(double f) {
+  /** Output over input at a frequency in Hz; kept, as channels with the same filters share them. */
+  public Phasor at(double f) {
+    return found.computeIfAbsent(f, this::find);
+  }
+
+  private Phasor find(double f) {
     Phasor ratio =
-        lossDb == null ? Phasor.ONE : new Phasor(Math.pow(10, lossDb.applyAsDouble(f) / 20), 0);
+        lossDb == null ? null : new Phasor(Math.pow(10, lossDb.applyAsDouble(f) / 20), 0);
     for (AnalogFilter filter : analog) {
-      ratio = ratio.times(filter.at(f));
+      ratio = ratio == null ? filter.at(f) : ratio.times(filter.at(f));
     }
-    return equaliser == null ? ratio : ratio.times(equaliser.at(CirclePoint.of(f, rateHz)).gain());
+    if (equaliser != null) {
+      Phasor gain = equaliser.at(CirclePoint.of(f, rateHz)).gain();
+      ratio = ratio == null ? gain : ratio.times(gain);
+    }
+    return ratio == null ? Phasor.ONE : ratio;
   }
 }

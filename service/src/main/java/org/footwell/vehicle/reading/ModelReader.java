@@ -48,6 +48,7 @@ public final class ModelReader {
   private final double speed;
   private final CabinCurve cabin;
   private final Map<List<Object>, DriverModel> models = new HashMap<>();
+  private final Map<List<Object>, FilterChain> filters = new HashMap<>();
 
   public ModelReader(PlanIndex index, Run run) {
     this.index = index;
@@ -109,8 +110,18 @@ public final class ModelReader {
     AmplifierOutput output =
         new AmplifierOutput(source(c), load, circuit.outputOhm(), index.amplifierOf(c));
     ChannelChain chain =
-        new ChannelChain(circuit, FilterChain.of(plan, planned), output, drivers, own, ways, grid);
+        new ChannelChain(circuit, filters(planned), output, drivers, own, ways, grid);
     return PlayedChannel.of(chain, plan.programme().crestFactorDb(), planned.rmsLimiter());
+  }
+
+  private FilterChain filters(PlannedChannel channel) {
+    List<Object> alike =
+        List.of(
+            Optional.ofNullable(channel.highPass()),
+            Optional.ofNullable(channel.lowPass()),
+            channel.equaliser(),
+            Optional.ofNullable(channel.factoryOutput()));
+    return filters.computeIfAbsent(alike, any -> FilterChain.of(plan, channel));
   }
 
   private DriverModel model(int channel, int driver) {
