@@ -70,7 +70,6 @@ final class DriverReview {
     double volts = heard.sourceV() * Decibels.toAmplitude(heard.trimDb());
     double power = borne.heldW() * volts * volts;
     double moved = borne.movedMm() * volts;
-    double clip = modelled.levelled().cruising().clipV().get(c);
     String id = plan.drivers().get(borne.driver()).id();
     String at = "/drivers/" + borne.driver();
     Double headroom =

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 
 import java.time.Duration;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeSet;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.Fault;
@@ -50,8 +51,8 @@ class BadPlanTest {
         .with("/settings", "[{\"channel\": \"rear\", \"trim_db\": -3}]");
   }
 
-  private static TreeSet<String> pointers(Refused refused) {
-    TreeSet<String> pointers = new TreeSet<>();
+  private static Set<String> pointers(Refused refused) {
+    Set<String> pointers = new TreeSet<>();
     refused.faults().stream().map(Fault::pointer).forEach(pointers::add);
     return pointers;
   }
