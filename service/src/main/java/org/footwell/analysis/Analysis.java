@@ -1,30 +1,25 @@
 package org.footwell.analysis;
 
-import java.util.function.Function;
 import org.footwell.calculation.Calculation;
+import org.footwell.calculation.text.Names;
 
 /**
  * Something that can be asked about any calculation as a whole, by a request that holds one of that
  * calculation. It is a calculation itself: checks, wording, formats and contract follow as for any.
  */
 public enum Analysis {
-  SOLVE("solve", Solve::new);
-
-  private final String id;
-  private final Function<Calculation<?, ?>, Calculation<?, ?>> made;
-
-  Analysis(String id, Function<Calculation<?, ?>, Calculation<?, ?>> made) {
-    this.id = id;
-    this.made = made;
-  }
+  SOLVE {
+    @Override
+    public Calculation<?, ?> of(Calculation<?, ?> subject) {
+      return new Solve<>(subject);
+    }
+  };
 
   /** The last part of its address. */
   public String id() {
-    return id;
+    return Names.of(this);
   }
 
   /** What it is of a calculation; its card is called after both. */
-  public Calculation<?, ?> of(Calculation<?, ?> subject) {
-    return made.apply(subject);
-  }
+  public abstract Calculation<?, ?> of(Calculation<?, ?> subject);
 }
