@@ -13,6 +13,10 @@ import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import org.footwell.analysis.Analysis;
+import org.footwell.analysis.Point;
+import org.footwell.analysis.Sweep;
+import org.footwell.analysis.SweepRequest;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Brief;
 import org.footwell.calculation.Calculation;
@@ -92,7 +96,10 @@ public final class Endpoint<Q extends Record, R extends Record> {
    * @throws org.footwell.calculation.Refused if it cannot be answered
    */
   public Answered<Q, R> answer(byte[] json, boolean workings, Reader reader) {
-    return answer(read(json, typed, card().request()), workings, reader);
+    // A request within the request has no type here, and its money would not stay exact.
+    return request.holdsRequest()
+        ? answerUntyped(untyped(json), workings, reader)
+        : answer(read(json, typed, card().request()), workings, reader);
   }
 
   /** Answers a request made of maps, lists and texts, as a query or a CSV row gives it. */
@@ -113,6 +120,26 @@ public final class Endpoint<Q extends Record, R extends Record> {
   /** Answers a request made of maps, lists, texts, numbers and series. */
   public Answered<Q, R> answerUntyped(Object untyped, boolean workings, Reader reader) {
     return answer(engine.bind(card().request(), untyped, false), workings, reader);
+  }
+
+  /**
+   * Prepares to sweep it.
+   *
+   * @throws ProblemException if it is not well-formed JSON
+   * @throws org.footwell.calculation.Refused with everything that is wrong with it
+   */
+  public Sweep<Q, R> sweep(byte[] json) {
+    return Sweep.of(calculation, engine.checked(SweepRequest.class, untyped(json)));
+  }
+
+  /** What it comes to with these inputs of a sweep. */
+  public Point point(Sweep<Q, R> sweep, List<Object> inputs) {
+    return sweep.at(inputs, engine, deadline);
+  }
+
+  /** An analysis of it, with everything prepared. */
+  Endpoint<?, ?> of(Analysis analysis) {
+    return new Endpoint<>(analysis.of(calculation), engine, deadline);
   }
 
   /** How places are written that it can be about in a document; none if it cannot be put to it. */
@@ -153,6 +180,15 @@ public final class Endpoint<Q extends Record, R extends Record> {
 
   /** Reads once more without a type: tells malformed JSON from faulty, and finds every fault. */
   private <T extends Record> T readSlowly(byte[] json, Class<T> type) {
+    return engine.bind(type, untyped(json), false);
+  }
+
+  /**
+   * JSON as maps, lists, texts, numbers and truth values.
+   *
+   * @throws ProblemException if it is not well-formed, or nothing
+   */
+  public static Object untyped(byte[] json) {
     if (json.length == 0) {
       throw ProblemException.of(ProblemType.UNREADABLE, ProblemWords.EMPTY);
     }
@@ -161,7 +197,7 @@ public final class Endpoint<Q extends Record, R extends Record> {
       if (untyped == null) {
         throw ProblemException.of(ProblemType.UNREADABLE, ProblemWords.NULL);
       }
-      return engine.bind(type, untyped, false);
+      return untyped;
     } catch (JsonProcessingException malformed) {
       throw ProblemException.of(ProblemType.UNREADABLE, malformed(malformed));
     } catch (IOException e) {
