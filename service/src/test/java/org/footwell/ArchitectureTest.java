@@ -50,6 +50,7 @@ class ArchitectureTest {
           Map.entry("fitting", rooms("main", "vehicle")),
           Map.entry("measured", rooms("main")),
           Map.entry("factory", rooms("main")),
+          Map.entry("plot", rooms("vehicle")),
           Map.entry("loudspeaker", rooms("electrical", "acoustic", "vehicle")),
           Map.entry("parts", groupsAnd("vehicle", "loudspeaker")),
           Map.entry("signal", rooms("parts", "acoustic", "measured", "factory", "vehicle")),
