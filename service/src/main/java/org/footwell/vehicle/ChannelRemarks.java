@@ -8,7 +8,6 @@ import org.footwell.calculation.Run;
 import org.footwell.electrical.impedance.Extremes;
 import org.footwell.parts.Position;
 import org.footwell.parts.plan.PlanIndex;
-import org.footwell.parts.plan.PlannedAmplifier;
 import org.footwell.parts.plan.PlannedChannel;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.physics.Decibels;
@@ -147,7 +146,7 @@ final class ChannelRemarks {
     Map<String, Alike> dips = new LinkedHashMap<>();
     for (int c = 0; c < plan.channels().size(); c++) {
       ChannelChain chain = modelled.model().channels().get(c).chain();
-      Double least = leastOhm(c);
+      Double least = index.outputs(c).allowedOhm(plan.channels().get(c).bridged());
       if (least == null) {
         continue;
       }
@@ -181,17 +180,6 @@ final class ChannelRemarks {
     group.most = group.names.isEmpty() ? value : Math.min(group.most, value);
     group.names.add(plan.channels().get(c).id());
     group.places.add("/channels/" + c);
-  }
-
-  /** Smallest rated load of a channel's output as connected, ohm, or null. */
-  private Double leastOhm(int c) {
-    PlannedAmplifier.Outputs outputs = index.outputs(c);
-    if (!plan.channels().get(c).bridged()) {
-      return outputs.minimumOhm();
-    }
-    return outputs.minimumBridgedOhm() != null || outputs.minimumOhm() == null
-        ? outputs.minimumBridgedOhm()
-        : Double.valueOf(2 * outputs.minimumOhm());
   }
 
   /** A driver is as stated only where all its coils get the same. */

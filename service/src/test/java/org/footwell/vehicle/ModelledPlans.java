@@ -59,7 +59,7 @@ public final class ModelledPlans {
   }
 
   /** One of the plans of the outside table, as JSON. */
-  static ObjectNode json(String name) {
+  public static ObjectNode json(String name) {
     if (name.equals("one-coil-driven")) {
       ObjectNode plan = json("long-supply-cable");
       ((ObjectNode) plan.at("/channels/2")).put("network", "sub_a.1 || sub_b.1");
@@ -81,7 +81,7 @@ public final class ModelledPlans {
     }
   }
 
-  static VehiclePlan plan(JsonNode json) {
+  public static VehiclePlan plan(JsonNode json) {
     return new Engine().bind(VehiclePlan.class, JSON.convertValue(json, Object.class), false);
   }
 

@@ -91,6 +91,16 @@ public record PlannedAmplifier(
           : IntStream.rangeClosed(1, outputCount).mapToObj(n -> id + "_" + n).toList();
     }
 
+    /** Smallest rated load in ohm as it is connected, or null; a bridge sees half of it per output. */
+    public Double allowedOhm(boolean bridged) {
+      if (!bridged) {
+        return minimumOhm;
+      }
+      return minimumBridgedOhm != null || minimumOhm == null
+          ? minimumBridgedOhm
+          : (Double) (2 * minimumOhm);
+    }
+
     /** One of them as calculations ask for an amplifier. */
     public Amplifier asAmplifier(boolean supplyRegulated) {
       return AmplifierBuilder.builder()

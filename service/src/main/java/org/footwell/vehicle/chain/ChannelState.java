@@ -22,7 +22,7 @@ public record ChannelState(double sourceV, double trimDb, int polarity, double d
   }
 
   /** Source voltage behind the trim, V. */
-  double trimmedV() {
+  public double trimmedV() {
     return sourceV * Math.pow(10, trimDb / 20);
   }
 }

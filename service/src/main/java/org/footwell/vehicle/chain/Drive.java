@@ -1,7 +1,5 @@
 package org.footwell.vehicle.chain;
 
-import org.footwell.physics.Decibels;
-
 /**
  * What a programme makes of one channel: its mean power over frequency, and how far its cones move. The
  * programme's RMS is the crest factor below its peaks, over the whole band and before the filters.
@@ -9,21 +7,21 @@ import org.footwell.physics.Decibels;
 public final class Drive {
 
   private final ChannelChain chain;
-  private final double crest;
+  private final Programme programme;
 
   public Drive(ChannelChain chain, double crestFactorDb) {
     this.chain = chain;
-    crest = Decibels.toAmplitude(crestFactorDb);
+    programme = Programme.of(chain.grid(), crestFactorDb);
   }
 
-  /** RMS of the programme over the RMS of a sine with the same peaks, squared. */
-  private double meanSquare() {
-    return 2 / (crest * crest);
+  /** What is played, the same on all channels. */
+  Programme programme() {
+    return programme;
   }
 
   /** Mean square of the programme at a frequency of the grid, filters included, for 1 V of source. */
   double square(int k) {
-    return meanSquare() * chain.grid().share(k) * chain.filter(k).square();
+    return programme.square(k) * chain.filter(k).square();
   }
 
   private interface At {
@@ -65,9 +63,14 @@ public final class Drive {
     return most;
   }
 
+  /** Power of a sine at a frequency of the grid, against the rated impedance, W for 1 V of source. */
+  public double sineHeldW(int d, int k) {
+    return chain.filter(k).square() * chain.heldW(d, k);
+  }
+
   /** Peak displacement with the programme, RMS times crest factor, mm for a source of 1 V. */
   public double programmeMm(int d) {
-    return crest * Math.sqrt(sum(k -> chain.movedMm(d, k) * chain.movedMm(d, k)) / 2);
+    return programme.crest() * Math.sqrt(sum(k -> chain.movedMm(d, k) * chain.movedMm(d, k)) / 2);
   }
 
   /** Peak displacement with a full-scale sine at a frequency of the grid, mm for a source of 1 V. */

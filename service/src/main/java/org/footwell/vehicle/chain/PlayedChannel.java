@@ -68,6 +68,30 @@ public record PlayedChannel(
   }
 
   /**
+   * The largest source voltage behind the trim that is allowed for a sine at a frequency of the grid
+   * that lasts; the reason is full scale where nothing of the channel is known to end it.
+   */
+  public Allowed sineAllowed(int k, double clipV) {
+    Allowed allowed = new Allowed(clipV / chain.filter(k).modulus(), Limit.CLIPPING, -1);
+    for (int d = 0; d < borne.size(); d++) {
+      Borne one = borne.get(d);
+      double moved = one.xmaxMm() / drive.sineMm(d, k);
+      double heated = Math.sqrt(one.continuousW() / drive.sineHeldW(d, k));
+      allowed =
+          allowed
+              .or(
+                  Double.isNaN(moved) ? Double.POSITIVE_INFINITY : moved,
+                  Limit.MOVEMENT,
+                  one.driver())
+              .or(
+                  Double.isNaN(heated) ? Double.POSITIVE_INFINITY : heated,
+                  Limit.HEAT,
+                  one.driver());
+    }
+    return allowed;
+  }
+
+  /**
    * What is left of a setting when the amplifier clips or the limiter works: the factor on its
    * voltage, 1 or below.
    */

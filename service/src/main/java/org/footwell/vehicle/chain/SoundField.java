@@ -12,14 +12,14 @@ import org.footwell.physics.Phasor;
 public final class SoundField {
 
   private final List<ChannelChain> chains;
-  private final List<Drive> drives;
+  private final Programme programme;
   private final Grid grid;
   private final double incoherentAboveHz;
 
   public SoundField(
       List<ChannelChain> chains, List<Drive> drives, Grid grid, double incoherentAboveHz) {
     this.chains = chains;
-    this.drives = drives;
+    this.programme = drives.get(0).programme();
     this.grid = grid;
     this.incoherentAboveHz = incoherentAboveHz;
   }
@@ -78,34 +78,41 @@ public final class SoundField {
   private Level of(int seat, List<ChannelState> states, int only) {
     double[] power = new double[grid.bandCount()];
     for (int k = 0; k < grid.size(); k++) {
-      boolean coherent = grid.hz(k) <= incoherentAboveHz;
-      Phasor sum = Phasor.ZERO;
-      double apart = 0;
-      for (int c = 0; c < chains.size(); c++) {
-        ChannelState state = states.get(c);
-        if ((only >= 0 && c != only) || state.sourceV() == 0) {
-          continue;
-        }
-        ChannelChain chain = chains.get(c);
-        double square = drives.get(c).square(k) * state.trimmedV() * state.trimmedV();
-        if (coherent) {
-          double late = -0.36 * grid.hz(k) * state.delayMs();
-          Phasor turned =
-              Phasor.ofPolar(Math.sqrt(square) * state.polarity(), late)
-                  .times(unit(chain.filter(k)));
-          sum = sum.plus(chain.sound(seat, k).times(turned));
-        } else {
-          apart += square * chain.soundPower(seat, k);
-        }
-      }
-      power[grid.band(k)] += coherent ? sum.square() : apart;
+      power[grid.band(k)] += programme.square(k) * sineSquare(seat, states, only, k);
     }
     return new Level(power, grid.bands());
   }
 
-  private static Phasor unit(Phasor ratio) {
-    double modulus = ratio.modulus();
-    return modulus == 0 ? Phasor.ONE : ratio.times(1 / modulus);
+  /** Level of a full-scale sine at a frequency of the grid, all channels together, dB SPL. */
+  public double sineDbSpl(int seat, List<ChannelState> states, int k) {
+    return Level.spl(sineSquare(seat, states, -1, k));
+  }
+
+  /** The same of one channel alone. */
+  public double sineDbSpl(int seat, List<ChannelState> states, int channel, int k) {
+    return Level.spl(sineSquare(seat, states, channel, k));
+  }
+
+  private double sineSquare(int seat, List<ChannelState> states, int only, int k) {
+    boolean coherent = grid.hz(k) <= incoherentAboveHz;
+    Phasor sum = Phasor.ZERO;
+    double apart = 0;
+    for (int c = 0; c < chains.size(); c++) {
+      ChannelState state = states.get(c);
+      if ((only >= 0 && c != only) || state.sourceV() == 0) {
+        continue;
+      }
+      ChannelChain chain = chains.get(c);
+      double volts = state.trimmedV();
+      if (coherent) {
+        double late = -0.36 * grid.hz(k) * state.delayMs();
+        Phasor turned = Phasor.ofPolar(volts * state.polarity(), late).times(chain.filter(k));
+        sum = sum.plus(chain.sound(seat, k).times(turned));
+      } else {
+        apart += volts * volts * chain.filter(k).square() * chain.soundPower(seat, k);
+      }
+    }
+    return coherent ? sum.square() : apart;
   }
 
   /**

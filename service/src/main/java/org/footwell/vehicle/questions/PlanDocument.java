@@ -43,7 +43,7 @@ public final class PlanDocument implements Document<VehiclePlan> {
   }
 
   /** Why a plan does not hang together, or does not play where a question asks how it does. */
-  static FaultCode[] faults() {
+  public static FaultCode[] faults() {
     return Stream.<FaultCode[]>of(
             PlanFault.values(),
             // The coils of a plan are its drivers, which are looked for before.

@@ -1,0 +1,113 @@
+package org.footwell.plot;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * One axis: from where to where it reaches, what stands at it, and where a value lies on it.
+ *
+ * @param label what it shows, with its unit
+ * @param from value at its start
+ * @param to value at its end, above {@code from}
+ * @param logarithmic whether equal ratios are equally long; both ends are then above 0
+ * @param ticks rising, within both ends
+ */
+public record Axis(String label, double from, double to, boolean logarithmic, List<Tick> ticks) {
+
+  /** More would stand too close, fewer would leave the eye alone. */
+  private static final int MOST_STEPS = 8;
+
+  /**
+   * A mark on it.
+   *
+   * @param text what stands there; empty for a line only
+   */
+  public record Tick(double value, String text) {}
+
+  public Axis {
+    require(from < to && (!logarithmic || from > 0), from, to);
+    ticks = List.copyOf(ticks);
+  }
+
+  private static void require(boolean possible, double from, double to) {
+    if (!possible) {
+      throw new IllegalArgumentException("axis from " + from + " to " + to);
+    }
+  }
+
+  /**
+   * Frequencies in Hz on a logarithmic axis; numbers stand at 1, 2 and 5 of each decade, lines at all
+   * from 1 to 9.
+   */
+  public static Axis ofFrequency(String label, double fromHz, double toHz) {
+    require(fromHz > 0 && fromHz < toHz, fromHz, toHz);
+    List<Tick> ticks = new ArrayList<>();
+    for (int decade = (int) Math.floor(Math.log10(fromHz));
+        Math.pow(10, decade) <= toHz;
+        decade++) {
+      for (int digit = 1; digit <= 9; digit++) {
+        double hz = digit * Math.pow(10, decade);
+        if (hz >= fromHz * (1 - 1e-9) && hz <= toHz * (1 + 1e-9)) {
+          boolean told = digit == 1 || digit == 2 || digit == 5;
+          ticks.add(new Tick(hz, told ? frequency(hz) : ""));
+        }
+      }
+    }
+    return new Axis(label, fromHz, toHz, true, ticks);
+  }
+
+  private static String frequency(double hz) {
+    return hz >= 1000 ? Math.round(hz / 1000) + " k" : String.valueOf(Math.round(hz));
+  }
+
+  /**
+   * A linear axis that holds some values: its ends are whole steps of 1, 2 or 5 times a power of ten, at
+   * most {@value #MOST_STEPS} of them.
+   *
+   * @param low smallest value
+   * @param high largest value; where it is not above the smallest, room is made around them
+   */
+  public static Axis around(String label, double low, double high) {
+    double room = high > low ? high - low : Math.max(1, Math.abs(low));
+    double step = step(room / MOST_STEPS);
+    long first = (long) Math.floor(low / step + 1e-9);
+    long last = (long) Math.ceil(high / step - 1e-9);
+    if (last - first > MOST_STEPS) {
+      step = step(step * 1.01);
+      first = (long) Math.floor(low / step + 1e-9);
+      last = (long) Math.ceil(high / step - 1e-9);
+    }
+    last = last > first ? last : first + 1;
+    List<Tick> ticks = new ArrayList<>();
+    int digits = (int) Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
+    for (long k = first; k <= last; k++) {
+      ticks.add(new Tick(k * step, number(k * step, digits)));
+    }
+    return new Axis(label, first * step, last * step, false, ticks);
+  }
+
+  /** The smallest of 1, 2, 5, 10, … that is no less. */
+  private static double step(double least) {
+    double power = Math.pow(10, Math.floor(Math.log10(least)));
+    for (double factor : new double[] {1, 2, 5}) {
+      if (factor * power >= least * (1 - 1e-9)) {
+        return factor * power;
+      }
+    }
+    return 10 * power;
+  }
+
+  /** With a real minus sign, and none before zero. */
+  private static String number(double value, int digits) {
+    String text = String.format(Locale.ROOT, "%." + digits + "f", Math.abs(value));
+    return value < 0 && Double.parseDouble(text) != 0 ? "−" + text : text;
+  }
+
+  /** Where a value lies: 0 at the start, 1 at the end, beyond them where it is outside. */
+  public double at(double value) {
+    return logarithmic
+        ? Math.log(value / from) / Math.log(to / from)
+        : (value - from) / (to - from);
+  }
+}

@@ -1,0 +1,50 @@
+package org.footwell.plot;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What is drawn into a plot.
+ *
+ * @param name what it is called, as anyone may have written it
+ * @param kind how it is drawn
+ * @param points from left to right; one that is not finite interrupts the curve
+ */
+public record Curve(String name, Kind kind, List<Point> points) {
+
+  /** How a curve is drawn. */
+  public enum Kind {
+    /** Something that was worked out. */
+    FOUND,
+    /** Where something must stay on one side of. */
+    LIMIT,
+    /** What is wanted. */
+    WANTED
+  }
+
+  /** A place by the values of both axes. */
+  public record Point(double x, double y) {
+    boolean finite() {
+      return Double.isFinite(x) && Double.isFinite(y);
+    }
+  }
+
+  public Curve {
+    points = List.copyOf(points);
+  }
+
+  /** A curve over values side by side; a null interrupts it. */
+  public static Curve of(String name, Kind kind, List<Double> x, List<Double> y) {
+    List<Point> points = new ArrayList<>();
+    for (int i = 0; i < x.size(); i++) {
+      Double here = y.get(i);
+      points.add(new Point(x.get(i), here == null ? Double.NaN : here));
+    }
+    return new Curve(name, kind, points);
+  }
+
+  /** A value that is the same everywhere between two places. */
+  public static Curve level(String name, Kind kind, double from, double to, double value) {
+    return new Curve(name, kind, List.of(new Point(from, value), new Point(to, value)));
+  }
+}

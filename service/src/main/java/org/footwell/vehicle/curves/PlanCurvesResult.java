@@ -1,0 +1,56 @@
+package org.footwell.vehicle.curves;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import io.swagger.v3.oas.annotations.media.Schema;
+import java.util.List;
+import org.footwell.vehicle.chain.Limit;
+
+/** What a plan does over frequency with a full-scale sine and the settings of its sheet. */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record PlanCurvesResult(
+    @Schema(description = "Seat of largest weight, for which levels of channels are")
+        String mainSeat,
+    @Schema(description = "Frequencies of every list, Hz: five places in each third octave")
+        List<Double> frequenciesHz,
+    @Schema(description = "One entry per channel") List<ChannelCurve> channels,
+    @Schema(description = "One entry per driver on a channel whose movement can be worked out")
+        List<DriverCurve> drivers,
+    @Schema(
+            description =
+                "All channels together at each seat; absent when a sensitivity is. Pressures are"
+                    + " added with their phases up to 300 Hz, as powers above")
+        List<SeatCurve> seats,
+    @Schema(
+            description =
+                "The wanted curve, dB SPL, at the height where it differs from the main seat by 0 dB"
+                    + " on average")
+        List<Double> targetDbSpl) {
+
+  /** One channel. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record ChannelCurve(
+      @Schema(description = "Id of the channel") String id,
+      @Schema(description = "Level of the channel alone at the main seat, dB SPL")
+          List<Double> levelDbSpl,
+      @Schema(description = "Modulus of what the amplifier meets, with the cable, ohm")
+          List<Double> impedanceOhm,
+      @Schema(description = "Smallest rated load of its output as it is connected, ohm")
+          Double minimumOhm,
+      @Schema(
+              description =
+                  "How much more drive a lasting sine is allowed there, dB; below 0 it is too much")
+          List<Double> headroomDb,
+      @Schema(description = "What ends it there") List<Limit> heldBy) {}
+
+  /** One driver. */
+  public record DriverCurve(
+      @Schema(description = "Id of the driver") String id,
+      @Schema(description = "Id of its channel") String channel,
+      @Schema(description = "Displacement, one-way peak, mm") List<Double> displacementMm,
+      @Schema(description = "Its travel, one-way peak, mm") Double xmaxMm) {}
+
+  /** One seat. */
+  public record SeatCurve(
+      @Schema(description = "Name of the seat") String name,
+      @Schema(description = "Level there, dB SPL") List<Double> levelDbSpl) {}
+}
