@@ -44,6 +44,7 @@ class ArchitectureTest {
           Map.entry("main", rooms("contract")),
           Map.entry("contract", rooms()),
           Map.entry("web", rooms("main", "contract")),
+          Map.entry("analysis", rooms("main", "contract", "web")),
           Map.entry("vehicle", rooms("main")),
           Map.entry("electrical", rooms("main", "vehicle")),
           Map.entry("acoustic", rooms("main", "vehicle")),

@@ -41,11 +41,7 @@ final class Binder {
     if (!(given instanceof Map<?, ?> fields)) {
       return wrong(group, given, pointer);
     }
-    for (Object key : fields.keySet()) {
-      if (!group.members().containsKey(key)) {
-        unknown(group, (String) key, pointer);
-      }
-    }
+    refuseUnknown(group, fields, pointer);
     Object[] values = new Object[group.members().size()];
     int i = 0;
     for (Node.Member member : group.members().values()) {
@@ -53,6 +49,15 @@ final class Binder {
       values[i++] = bind(member.node(), fields.get(name), pointer + "/" + name);
     }
     return group.construct(values);
+  }
+
+  /** Adds a fault for each field that the group does not know. */
+  void refuseUnknown(Node.Group group, Map<?, ?> fields, String pointer) {
+    for (Object key : fields.keySet()) {
+      if (!group.members().containsKey(key)) {
+        unknown(group, (String) key, pointer);
+      }
+    }
   }
 
   private void unknown(Node.Group group, String key, String pointer) {
@@ -114,6 +119,9 @@ final class Binder {
       return given instanceof Series
           ? given
           : given instanceof List<?> numbers ? Series.ofNumbers(numbers) : null;
+    }
+    if (type == Map.class) {
+      return given instanceof Map ? given : null;
     }
     if (cells || type == String.class || type.isEnum()) {
       return given instanceof String text ? Cell.value(scalar, text) : null;

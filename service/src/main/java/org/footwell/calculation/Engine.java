@@ -77,6 +77,20 @@ public final class Engine {
     return new Answer<>(request, result, findings, verdict, safety(card, run, reader), run.steps());
   }
 
+  /** Answers a request like {@link #answer}, with nothing put into words. */
+  public <Q extends Record, R extends Record> Outcome<R> outcome(
+      Calculation<Q, R> calculation, Q request, Duration within) {
+    return outcome(calculation, request, System.nanoTime() + within.toNanos());
+  }
+
+  <Q extends Record, R extends Record> Outcome<R> outcome(
+      Calculation<Q, R> calculation, Q request, long deadlineNanos) {
+    Card<Q, R> card = calculation.card();
+    Run run = new Run(this, Shape.of(card.request()), false, deadlineNanos);
+    R result = keepingTo(card, run, () -> run(calculation, request, run));
+    return new Outcome<>(result, run.codes(), run.verdict());
+  }
+
   /** Answers a request like {@link #answer}, without the sentences and lists. */
   public <Q extends Record, R extends Record> Brief brief(
       Calculation<Q, R> calculation, Q request, Duration within) {

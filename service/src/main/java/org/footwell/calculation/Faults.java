@@ -35,9 +35,34 @@ public final class Faults {
     return remark;
   }
 
-  /** Adds those of a calculation within. */
-  void addAll(Faults others) {
+  /** Those of something that stands in the request at a JSON Pointer. */
+  public static Faults below(String place) {
+    return new Faults(pointer -> place + pointer);
+  }
+
+  /** Adds those of something within. */
+  public void addAll(Faults others) {
     faults.addAll(others.faults);
+  }
+
+  /** None yet, of what stands at the same place. */
+  Faults otherwise() {
+    return new Faults(rebase);
+  }
+
+  /** Adds those of the first that all others have as well, save at some places. */
+  void addCommon(List<Faults> others, List<String> except) {
+    List<String> places = except.stream().map(rebase).toList();
+    others.get(0).faults.stream()
+        .filter(fault -> !places.contains(fault.where()))
+        .filter(fault -> others.stream().allMatch(other -> other.hasSame(fault)))
+        .forEach(faults::add);
+  }
+
+  /** Whether one of them has the same code at the same place. */
+  private boolean hasSame(Remark other) {
+    return faults.stream()
+        .anyMatch(one -> one.code().equals(other.code()) && one.where().equals(other.where()));
   }
 
   /** Whether no more are listed. */

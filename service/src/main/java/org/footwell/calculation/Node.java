@@ -1,6 +1,7 @@
 package org.footwell.calculation;
 
 import java.lang.invoke.MethodHandle;
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
 import org.footwell.calculation.text.Form;
@@ -22,7 +23,21 @@ sealed interface Node {
    *
    * @param constants the set by its names; empty for the others
    */
-  record Scalar(Class<?> type, Bounds bounds, Map<String, Object> constants) implements Node {}
+  record Scalar(Class<?> type, Bounds bounds, Map<String, Object> constants) implements Node {
+
+    /** Whether it is one value: no long row of numbers and no document within the record. */
+    boolean isSingle() {
+      return type != Series.class && type != Map.class;
+    }
+
+    boolean isNumber() {
+      return isWhole() || type == Double.class || type == double.class || type == BigDecimal.class;
+    }
+
+    boolean isWhole() {
+      return type == Integer.class || type == int.class;
+    }
+  }
 
   /**
    * A record, by its components' snake_case names in order of declaration.

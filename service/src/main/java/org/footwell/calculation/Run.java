@@ -149,6 +149,11 @@ public final class Run implements Arithmetic {
     return faults.add(code);
   }
 
+  /** Adds faults of something that stands in this request. */
+  public void refuse(Faults others) {
+    faults.addAll(others);
+  }
+
   /** Refuses unless exactly one of the alternatives below {@code pointer} is given. */
   public void exactlyOneOf(String pointer, Map<String, ?> alternatives) {
     long given = alternatives.values().stream().filter(Objects::nonNull).count();
@@ -206,6 +211,18 @@ public final class Run implements Arithmetic {
       faults.addAll(refused.collected());
       return Optional.empty();
     }
+  }
+
+  /**
+   * Asks another calculation on the side, within the time this one has left: what it finds is no part
+   * of this run. From any thread.
+   *
+   * @throws Refused if it cannot answer
+   */
+  public <Q extends Record, R extends Record> Outcome<R> aside(
+      Calculation<Q, R> calculation, Q request) {
+    checkDeadline();
+    return engine.outcome(calculation, request, deadlineNanos);
   }
 
   /**

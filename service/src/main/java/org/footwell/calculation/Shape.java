@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.regex.Pattern;
 import org.footwell.calculation.rule.Rule;
@@ -148,6 +149,27 @@ public final class Shape<T extends Record> {
     return new RowReader<>(root, paths);
   }
 
+  /**
+   * The place of a single value in a request.
+   *
+   * @param path dotted or a JSON Pointer; entries of lists by index, or by id or name
+   * @param document the request as it was sent
+   * @throws UnknownPath if it leads to none
+   */
+  public Place place(String path, Map<?, ?> document) throws UnknownPath {
+    return PathFinder.inRequest(root, path, document);
+  }
+
+  /** The same in a result, whose lists may be of any length. */
+  public Place place(String path) throws UnknownPath {
+    return PathFinder.inResult(root, path);
+  }
+
+  /** Reads requests that differ in the values at some places. */
+  public Variations<T> variations(Map<?, ?> document, List<Place> open, Faults faults) {
+    return new Variations<>(root, document, open, faults);
+  }
+
   /** Whether the record can have a value at this dotted path, an index standing for any. */
   public boolean has(String path) {
     return leadsTo("/" + path.replace('.', '/'));
@@ -186,6 +208,8 @@ public final class Shape<T extends Record> {
       if (index && here instanceof Node.Repeated list) {
         here = list.element();
       } else if (index && here instanceof Node.Scalar row && row.type() == Series.class) {
+        return true;
+      } else if (here instanceof Node.Scalar document && document.type() == Map.class) {
         return true;
       } else if (here instanceof Node.Group group && group.members().containsKey(part)) {
         here = group.members().get(part).node();

@@ -153,6 +153,15 @@ public final class Endpoint<Q extends Record, R extends Record> {
 
   /** Reads once more without a type: tells malformed JSON from faulty, and finds every fault. */
   private <T extends Record> T readSlowly(byte[] json, Class<T> type) {
+    return engine.bind(type, untyped(json), false);
+  }
+
+  /**
+   * JSON as maps, lists, texts, numbers and truth values.
+   *
+   * @throws ProblemException if it is not well-formed, or nothing
+   */
+  public static Object untyped(byte[] json) {
     if (json.length == 0) {
       throw ProblemException.of(ProblemType.UNREADABLE, ProblemWords.EMPTY);
     }
@@ -161,7 +170,7 @@ public final class Endpoint<Q extends Record, R extends Record> {
       if (untyped == null) {
         throw ProblemException.of(ProblemType.UNREADABLE, ProblemWords.NULL);
       }
-      return engine.bind(type, untyped, false);
+      return untyped;
     } catch (JsonProcessingException malformed) {
       throw ProblemException.of(ProblemType.UNREADABLE, malformed(malformed));
     } catch (IOException e) {

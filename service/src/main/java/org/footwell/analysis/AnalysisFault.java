@@ -1,0 +1,9 @@
+package org.footwell.analysis;
+
+import org.footwell.calculation.FaultCode;
+
+/** Why a calculation cannot be asked again and again as a caller wishes. */
+public enum AnalysisFault implements FaultCode {
+  UNKNOWN_INPUT,
+  UNKNOWN_OUTPUT
+}
