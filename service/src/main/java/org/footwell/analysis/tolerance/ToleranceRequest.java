@@ -27,7 +27,7 @@ public record ToleranceRequest(
             description =
                 "Numbers of the result that are wanted, dotted or as JSON Pointers; an entry of a list"
                     + " by its index, id or name. Without it those outside of lists, at most 20")
-        @Size(min = 1, max = 20)
+        @Size(min = 1, max = ToleranceRequest.MOST_OUTPUTS)
         List<@NotNull String> outputs,
     @Schema(description = "How often the request is answered with other values of its inputs")
         @Min(100)
@@ -43,6 +43,8 @@ public record ToleranceRequest(
                     + " needed where outputs do not rise or fall steadily with their inputs. Costs"
                     + " sample_count times the number of inputs and two")
         Boolean indices) {
+
+  static final int MOST_OUTPUTS = 20;
 
   /** Enough for the usual question; a power of two, which suits the points best. */
   private static final int USUAL_COUNT = 1024;

@@ -1,5 +1,6 @@
 package org.footwell.analysis.tolerance;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
@@ -43,10 +44,14 @@ enum KnownFunction {
   /** First order and total index of an input. */
   List<Estimate> indices(int samples, long seed, int input) {
     double[][] points = SamplePoints.of(samples, 2 * inputs, seed);
-    SobolIndices indices =
-        new SobolIndices(values(points, 0, inputs), values(points, inputs, inputs));
-    double[] exchanged = values(points, 0, input);
-    return List.of(indices.firstOrder(exchanged), indices.total(exchanged));
+    List<double[]> blocks = new ArrayList<>();
+    blocks.add(values(points, 0, inputs));
+    blocks.add(values(points, inputs, inputs));
+    for (int i = 0; i < inputs; i++) {
+      blocks.add(i == input ? values(points, 0, input) : new double[0]);
+    }
+    VarianceShares shares = VarianceShares.of(blocks);
+    return List.of(shares.firstOrder(input), shares.total(input));
   }
 
   /** Values at the points of one set, one input of it taken from the second set. */
