@@ -52,7 +52,7 @@ class ArchitectureTest {
           Map.entry("measured", rooms("main")),
           Map.entry("factory", rooms("main")),
           Map.entry("loudspeaker", rooms("electrical", "acoustic", "vehicle")),
-          Map.entry("parts", groupsAnd("vehicle", "loudspeaker")),
+          Map.entry("parts", groupsAnd("vehicle", "loudspeaker", "analysis")),
           Map.entry("signal", rooms("parts", "acoustic", "measured", "factory", "vehicle")),
           Map.entry("recording", rooms("measured", "factory", "web")),
           Map.entry("physics", groupsAnd("vehicle", "parts", "signal", "loudspeaker")));

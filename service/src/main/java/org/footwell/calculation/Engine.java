@@ -118,6 +118,22 @@ public final class Engine {
     return request;
   }
 
+  /**
+   * Makes a request of untyped maps, lists, texts, numbers and truth values, and holds it against
+   * bounds and rules.
+   *
+   * @throws Refused with every fault
+   */
+  public <Q extends Record> Q checked(Class<Q> type, Object given) {
+    Faults faults = new Faults();
+    Q request = bind(type, given, false);
+    Shape.of(type).check(request, faults);
+    if (!faults.none()) {
+      throw new Refused(faults);
+    }
+    return request;
+  }
+
   private Run start(Card<?, ?> card, boolean workings, Duration within) {
     long deadline = System.nanoTime() + within.toNanos();
     return new Run(this, Shape.of(card.request()), workings, deadline);

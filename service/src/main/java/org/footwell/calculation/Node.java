@@ -27,6 +27,10 @@ sealed interface Node {
 
     /** Whether it is one value: no long row of numbers and no document within the record. */
     boolean isSingle() {
+      return isSingle(type);
+    }
+
+    static boolean isSingle(Class<?> type) {
       return type != Series.class && type != Map.class;
     }
 

@@ -108,6 +108,15 @@ public final class Shape<T extends Record> {
     return columns;
   }
 
+  /** Dotted paths of the single values that stand in no list. */
+  public List<String> singles() {
+    return columns.stream()
+        .filter(column -> !column.path().contains("*"))
+        .filter(column -> Node.Scalar.isSingle(column.type()))
+        .map(Column::path)
+        .toList();
+  }
+
   /** Names of what fits into the cells of a row: values, and lists of names or texts. */
   public List<String> cells() {
     return values.names();
@@ -119,6 +128,11 @@ public final class Shape<T extends Record> {
    */
   public boolean flat() {
     return flat;
+  }
+
+  /** Whether it holds a request of another shape as it was sent. */
+  public boolean holdsRequest() {
+    return columns.stream().anyMatch(column -> column.type() == Map.class);
   }
 
   /** Whether it holds long rows of numbers: recordings, which may also come as files. */

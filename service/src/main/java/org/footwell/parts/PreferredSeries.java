@@ -1,6 +1,7 @@
 package org.footwell.parts;
 
 import java.math.BigDecimal;
+import java.util.stream.IntStream;
 import org.footwell.calculation.Source;
 
 /** Preferred values for resistors and capacitors; makers of coils keep to them as well. */
@@ -25,6 +26,11 @@ public enum PreferredSeries {
 
   PreferredSeries(int every) {
     this.every = every;
+  }
+
+  /** Its values in one decade, tenths. */
+  public IntStream tenths() {
+    return IntStream.range(0, TENTHS.length).filter(i -> i % every == 0).map(i -> TENTHS[i]);
   }
 
   /** The value of the series with the smallest ratio to a value above 0. */

@@ -23,6 +23,8 @@ import org.footwell.calculation.Document;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.text.Reader;
 import org.footwell.web.batch.BatchHandler;
+import org.footwell.web.batch.SweepHandler;
+import org.footwell.web.batch.Workers;
 import org.footwell.web.pages.Metrics;
 import org.footwell.web.pages.Pages;
 import org.footwell.web.request.Endpoints;
@@ -61,7 +63,9 @@ public final class Server implements AutoCloseable {
 
   private final Endpoints endpoints;
   private final CalculationHandler calculation;
+  private final Workers workers = new Workers();
   private final BatchHandler batch;
+  private final SweepHandler sweep;
   private final Metrics metrics = new Metrics();
   private final Pages pages;
   private final Cors cors;
@@ -97,7 +101,8 @@ public final class Server implements AutoCloseable {
     this.languages = new Languages(languages);
     endpoints = new Endpoints(calculations, new Engine(), settings.deadline());
     calculation = new CalculationHandler(endpoints, document, settings, version);
-    batch = new BatchHandler(endpoints, settings.bodyBytes());
+    batch = new BatchHandler(endpoints, settings.bodyBytes(), workers);
+    sweep = new SweepHandler(endpoints, settings.bodyBytes(), workers);
     pages = new Pages(version);
     cors = new Cors(settings.origins());
     host = settings.host();
@@ -153,7 +158,7 @@ public final class Server implements AutoCloseable {
       }
     }
     app.stop();
-    batch.close();
+    workers.close();
   }
 
   /** Has callers move away from a service that stops: each connection ends with its next answer. */
@@ -212,6 +217,11 @@ public final class Server implements AutoCloseable {
         "/v1/{calculation}/batch",
         batch::allowed,
         Map.of(HandlerType.POST, metrics.timed("batch", endpoints, batch::post)));
+    route(
+        routes,
+        "/v1/{calculation}/sweep",
+        sweep::allowed,
+        Map.of(HandlerType.POST, metrics.timed("sweep", endpoints, sweep::post)));
     page(routes, "/health/live", Server::up);
     page(routes, "/health/ready", this::ready);
     page(routes, "/metrics", metrics::scrape);

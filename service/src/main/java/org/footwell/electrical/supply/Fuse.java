@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Source;
 import org.footwell.electrical.supply.SupplyCableResult.FuseSeries;
+import org.footwell.physics.FuseRatings;
 
 /**
  * A standard fuse-link for road vehicles.
@@ -14,24 +15,6 @@ import org.footwell.electrical.supply.SupplyCableResult.FuseSeries;
  * @param series what it is built like
  */
 record Fuse(double ratingA, FuseSeries series) {
-
-  /**
-   * The parts of the standard and what they cover were checked against its abstracts; the list of
-   * values was typed from memory.
-   */
-  static final Source ISO_8820 =
-      Source.of(
-          "ISO 8820, Road vehicles: fuse-links; part 3: blade types C and E, to 100 A; part 5:"
-              + " bolt-down strips, 30 to 500 A (rated values and opening times typed from memory)");
-
-  /** Rated currents of blade type C, A; lists of values disagree on 35 A. */
-  private static final double[] BLADE = {1, 2, 3, 4, 5, 7.5, 10, 15, 20, 25, 30, 35};
-
-  /** Rated currents to be had both as blade type E and as strip, A. */
-  private static final double[] BOTH = {40, 50, 60, 70, 80, 100};
-
-  /** Rated currents of strips only, A. */
-  private static final double[] STRIP = {125, 150, 175, 200, 225, 250, 300, 350, 400, 450, 500};
 
   /** 24 A at 0.8 is 30 A, whatever the last binary digit says. */
   private static final double ROUNDING = 1e-9;
@@ -46,7 +29,7 @@ record Fuse(double ratingA, FuseSeries series) {
 
   /** Least rating in A for a full sine of I amperes that lasts, in a place with heat k. */
   static final Formula.Of2 LEAST_FOR_SINE =
-      Formula.of("least_fuse_for_sine_a", "I/(1.1·k)", "A", ISO_8820)
+      Formula.of("least_fuse_for_sine_a", "I/(1.1·k)", "A", FuseRatings.ISO_8820)
           .with("I", "k", (i, k) -> i / (STAYS_CLOSED * k));
 
   /**
@@ -82,27 +65,23 @@ record Fuse(double ratingA, FuseSeries series) {
 
   /** The largest standard fuse of at most so many amperes; 0 where there is none. */
   static double largestUpTo(double most) {
-    return Stream.of(BLADE, BOTH, STRIP)
-        .flatMapToDouble(DoubleStream::of)
-        .filter(rating -> rating <= most)
-        .max()
-        .orElse(0);
+    return FuseRatings.allA().filter(rating -> rating <= most).max().orElse(0);
   }
 
   /** The smallest standard fuse of at least and at most so many amperes, or null. */
   static Fuse between(double least, double most) {
-    Fuse fuse = smallest(BLADE, least, FuseSeries.BLADE);
-    fuse = fuse != null ? fuse : smallest(BOTH, least, FuseSeries.BLADE_OR_BOLT_DOWN);
-    fuse = fuse != null ? fuse : smallest(STRIP, least, FuseSeries.BOLT_DOWN);
-    return fuse == null || fuse.ratingA > most ? null : fuse;
+    return Stream.of(
+            of(FuseRatings.bladesA(), FuseSeries.BLADE),
+            of(FuseRatings.bladesOrStripsA(), FuseSeries.BLADE_OR_BOLT_DOWN),
+            of(FuseRatings.stripsA(), FuseSeries.BOLT_DOWN))
+        .flatMap(fuses -> fuses)
+        .filter(fuse -> fuse.ratingA() >= least * (1 - ROUNDING))
+        .findFirst()
+        .filter(fuse -> fuse.ratingA() <= most)
+        .orElse(null);
   }
 
-  private static Fuse smallest(double[] ratings, double least, FuseSeries series) {
-    for (double rating : ratings) {
-      if (rating >= least * (1 - ROUNDING)) {
-        return new Fuse(rating, series);
-      }
-    }
-    return null;
+  private static Stream<Fuse> of(DoubleStream ratings, FuseSeries series) {
+    return ratings.mapToObj(rating -> new Fuse(rating, series));
   }
 }

@@ -17,6 +17,7 @@ import org.footwell.parts.plan.PlanPlace;
 import org.footwell.parts.plan.PlanReader;
 import org.footwell.physics.Conductors;
 import org.footwell.physics.ConstantPower;
+import org.footwell.physics.FuseRatings;
 
 /** The smallest supply cable that does, and the fuses that protect it. */
 public final class SupplyCable
@@ -54,7 +55,7 @@ public final class SupplyCable
               Conductors.IEC_60228,
               Conductors.IEC_60028,
               Gauge.ASTM_B258,
-              Fuse.ISO_8820,
+              FuseRatings.ISO_8820,
               ConstantPower.KIRCHHOFF,
               ConstantPower.MATCHED_LOAD,
               Source.COMMON_PRACTICE)

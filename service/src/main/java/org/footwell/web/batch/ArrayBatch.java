@@ -22,7 +22,6 @@ final class ArrayBatch implements AutoCloseable {
   private static final JsonFactory CUTTER = new JsonFactory();
 
   private static final byte[] OPEN = {'['};
-  private static final byte[] COMMA = {','};
   private static final byte[] CLOSE = {']'};
 
   private final Endpoint<?, ?> endpoint;
@@ -114,7 +113,7 @@ final class ArrayBatch implements AutoCloseable {
   }
 
   private static List<Part> following(long number, Part entry) {
-    return number == 1 ? List.of(entry) : List.of(Part.of(COMMA), entry);
+    return number == 1 ? List.of(entry) : List.of(Part.COMMA, entry);
   }
 
   @Override

@@ -7,8 +7,6 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.calculation.text.Reader;
 import org.footwell.web.request.Endpoint;
@@ -28,7 +26,7 @@ import org.slf4j.LoggerFactory;
  * {@code /v1/{calculation}/batch}: the same calculation row by row, in constant memory, on
  * all cores and in order. A faulty row carries its own problem and never stops the rest.
  */
-public final class BatchHandler implements AutoCloseable {
+public final class BatchHandler {
 
   private static final Logger LOG = LoggerFactory.getLogger(BatchHandler.class);
 
@@ -40,28 +38,16 @@ public final class BatchHandler implements AutoCloseable {
    */
   static final int READ_FIRST_BYTES = 2 << 20;
 
-  private static final int OUTPUT_BYTES = 16 * 1024;
+  static final int OUTPUT_BYTES = 16 * 1024;
 
   private final Endpoints endpoints;
   private final int rowBytes;
-  private final int cores = Runtime.getRuntime().availableProcessors();
-  private final ExecutorService workers =
-      Executors.newFixedThreadPool(
-          cores,
-          task -> {
-            Thread thread = new Thread(task, "batch");
-            thread.setDaemon(true);
-            return thread;
-          });
+  private final Workers workers;
 
-  public BatchHandler(Endpoints endpoints, int rowBytes) {
+  public BatchHandler(Endpoints endpoints, int rowBytes, Workers workers) {
     this.endpoints = endpoints;
     this.rowBytes = rowBytes;
-  }
-
-  @Override
-  public void close() {
-    workers.shutdownNow();
+    this.workers = workers;
   }
 
   public List<String> allowed(Context ctx) {
@@ -89,8 +75,7 @@ public final class BatchHandler implements AutoCloseable {
     Exchange.requirePlain(ctx.req());
     Formats.accepted(List.of(format), ctx.header("Accept"));
     OutputStream out = new BufferedOutputStream(Exchange.answer(ctx), OUTPUT_BYTES);
-    // As many again as there are cores, so that none waits for the caller.
-    Pipeline pipeline = new Pipeline(workers, 2 * cores, out, reader);
+    Pipeline pipeline = workers.into(out, reader);
     try {
       if (format.equals(Format.CSV)) {
         csv(ctx, endpoint, query, pipeline);
@@ -151,7 +136,7 @@ public final class BatchHandler implements AutoCloseable {
             : ctx.req().getInputStream());
   }
 
-  private static void start(Context ctx, Format format) {
+  static void start(Context ctx, Format format) {
     ctx.res().setContentType(format.contentType());
     ctx.res().setHeader("Cache-Control", "no-store");
     // Also where the connection closes afterwards, so that a caller can tell whether it has all.

@@ -13,6 +13,9 @@ record CsvForm(char separator, List<String> columns) {
   /** Options of a query that are its business. */
   static final List<String> OPTIONS = List.of("columns", "separator");
 
+  /** The one that says how it is written, whatever stands in it. */
+  static final List<String> SEPARATOR = List.of("separator");
+
   static CsvForm of(Query query) {
     String columns = query.option("columns");
     return new CsvForm(

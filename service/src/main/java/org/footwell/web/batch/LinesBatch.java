@@ -20,8 +20,6 @@ final class LinesBatch {
 
   private static final int PIECE_BYTES = 64 * 1024;
 
-  private static final byte[] LINE_END = {'\n'};
-
   private final Endpoint<?, ?> endpoint;
   private final AnnouncedInput input;
   private final int most;
@@ -87,7 +85,7 @@ final class LinesBatch {
           line.bytes == null
               ? tooLong(line.number)
               : BatchRow.answer(endpoint, line.bytes, line.number, reader));
-      answers.add(Part.of(LINE_END));
+      answers.add(Part.LINE_END);
     }
     return answers;
   }

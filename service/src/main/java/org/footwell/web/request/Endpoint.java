@@ -13,6 +13,9 @@ import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import org.footwell.analysis.Point;
+import org.footwell.analysis.Sweep;
+import org.footwell.analysis.SweepRequest;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Brief;
 import org.footwell.calculation.Calculation;
@@ -113,6 +116,21 @@ public final class Endpoint<Q extends Record, R extends Record> {
   /** Answers a request made of maps, lists, texts, numbers and series. */
   public Answered<Q, R> answerUntyped(Object untyped, boolean workings, Reader reader) {
     return answer(engine.bind(card().request(), untyped, false), workings, reader);
+  }
+
+  /**
+   * Prepares to sweep it.
+   *
+   * @throws ProblemException if it is not well-formed JSON
+   * @throws org.footwell.calculation.Refused with everything that is wrong with it
+   */
+  public Sweep<Q, R> sweep(byte[] json) {
+    return Sweep.of(calculation, engine.checked(SweepRequest.class, untyped(json)));
+  }
+
+  /** What it comes to with these inputs of a sweep. */
+  public Point point(Sweep<Q, R> sweep, List<Object> inputs) {
+    return sweep.at(inputs, engine, deadline);
   }
 
   /** How places are written that it can be about in a document; none if it cannot be put to it. */

@@ -39,6 +39,11 @@ public final class Formats<Q extends Record, R extends Record> {
    * @throws ProblemException if the Accept header allows none of them
    */
   public Format wanted(String inQuery, String accept) {
+    return wanted(all, inQuery, accept);
+  }
+
+  /** The same of some formats. */
+  public static Format wanted(List<Format> all, String inQuery, String accept) {
     return inQuery == null
         ? accepted(all, accept)
         : all.stream().filter(format -> format.name().equals(inQuery)).findFirst().orElseThrow();

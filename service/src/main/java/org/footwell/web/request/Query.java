@@ -33,6 +33,13 @@ public final class Query {
               "errors", ERRORS,
               "separator", List.of("comma", "semicolon")));
 
+  private static final Map<String, List<String>> OF_SWEEP =
+      sorted(
+          Map.of(
+              "errors", ERRORS,
+              "format", List.of("json", "csv", "ndjson"),
+              "separator", List.of("comma", "semicolon")));
+
   /** Options with their values; of none where any text may stand. */
   private final Map<String, List<String>> known;
 
@@ -77,6 +84,11 @@ public final class Query {
   /** Reads the raw query of a batch; null is an empty one. */
   public static Query ofBatch(String raw) {
     return new Query(OF_BATCH).read(raw);
+  }
+
+  /** Reads the raw query of a sweep; null is an empty one. */
+  public static Query ofSweep(String raw) {
+    return new Query(OF_SWEEP).read(raw);
   }
 
   private Query read(String raw) {

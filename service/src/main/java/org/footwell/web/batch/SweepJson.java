@@ -1,0 +1,104 @@
+package org.footwell.web.batch;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectWriter;
+import java.nio.charset.StandardCharsets;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.footwell.analysis.Point;
+import org.footwell.analysis.Sweep;
+import org.footwell.calculation.Place;
+import org.footwell.calculation.text.Names;
+import org.footwell.web.request.Json;
+import org.footwell.web.request.Problem;
+import org.footwell.web.request.Rendering;
+
+/** The table of a sweep in JSON: as one document, or its rows alone, one a line. */
+final class SweepJson implements SweepForm {
+
+  private static final ObjectWriter ROW = Json.MAPPER.writerFor(SweepTable.Row.class);
+  private static final byte[] NOTHING = {};
+  private static final String NO_ROWS_YET = "]}";
+
+  private final Sweep<?, ?> sweep;
+  private final boolean lines;
+  private final List<String> inputs;
+  private final List<String> outputs;
+
+  SweepJson(Sweep<?, ?> sweep, boolean lines) {
+    this.sweep = sweep;
+    this.lines = lines;
+    this.inputs = sweep.inputs().stream().map(Place::path).toList();
+    this.outputs = sweep.outputs().stream().map(Place::path).toList();
+  }
+
+  @Override
+  public byte[] head() {
+    if (lines) {
+      return NOTHING;
+    }
+    SweepTable empty =
+        new SweepTable(
+            columns(sweep.inputs()), columns(sweep.outputs()), sweep.rowCount(), List.of());
+    String whole = new String(Json.bytes(empty), StandardCharsets.UTF_8);
+    return Rendering.utf8(whole.substring(0, whole.length() - NO_ROWS_YET.length()));
+  }
+
+  private static List<SweepTable.Column> columns(List<Place> places) {
+    return places.stream()
+        .map(place -> new SweepTable.Column(place.path(), place.description()))
+        .toList();
+  }
+
+  @Override
+  public List<Part> row(long number, List<Object> values, Point point) {
+    SweepTable.Row row =
+        new SweepTable.Row(
+            named(inputs, values),
+            named(outputs, point.outputs()),
+            point.verdict(),
+            point.codes(),
+            null);
+    return ended(number, Part.of(bytes(row)));
+  }
+
+  @Override
+  public List<Part> row(long number, List<Object> values, Problem problem) {
+    Map<String, Object> given = named(inputs, values);
+    return ended(
+        number,
+        before -> bytes(new SweepTable.Row(given, null, null, null, before.next(problem))));
+  }
+
+  private List<Part> ended(long number, Part row) {
+    if (lines) {
+      return List.of(row, Part.LINE_END);
+    }
+    return number == 1 ? List.of(row) : List.of(Part.COMMA, row);
+  }
+
+  private static Map<String, Object> named(List<String> names, List<Object> values) {
+    Map<String, Object> named = new LinkedHashMap<>();
+    for (int i = 0; i < names.size(); i++) {
+      Object value = values.get(i);
+      if (value != null) {
+        named.put(names.get(i), value instanceof Enum<?> constant ? Names.of(constant) : value);
+      }
+    }
+    return named;
+  }
+
+  private static byte[] bytes(SweepTable.Row row) {
+    try {
+      return ROW.writeValueAsBytes(row);
+    } catch (JsonProcessingException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  @Override
+  public byte[] tail() {
+    return lines ? NOTHING : Rendering.utf8(NO_ROWS_YET);
+  }
+}
