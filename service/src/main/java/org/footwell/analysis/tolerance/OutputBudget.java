@@ -23,4 +23,15 @@ public record OutputBudget(
     @Schema(description = "95 of 100 samples are below it") Double p95,
     @Schema(description = "The inputs that do most, at most 20; none where the number does not change")
         @NotNull
-        List<OutputDriver> drivers) {}
+        List<OutputDriver> drivers) {
+
+  /** Half of the range that 90 of 100 samples lie in. */
+  double plusMinus() {
+    return (p95 - p5) / 2;
+  }
+
+  /** The same with the input known exactly that does most. */
+  double plusMinusLeft() {
+    return plusMinus() * drivers.get(0).deviationLeft() / deviation;
+  }
+}

@@ -6,12 +6,16 @@ import static org.footwell.analysis.tolerance.ToleranceFinding.NO_INPUT_STANDS_O
 import static org.footwell.analysis.tolerance.ToleranceFinding.SAMPLES_REFUSED;
 import static org.footwell.analysis.tolerance.ToleranceFinding.VERDICT_AT_RISK;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.ToDoubleFunction;
 import org.footwell.analysis.Varied;
-import org.footwell.calculation.Remark;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Verdict;
 import org.footwell.calculation.text.Names;
+import org.footwell.calculation.text.Phrase;
 
 /** Says what an error budget means, and which measurement is worth making next. */
 final class Remarks {
@@ -19,7 +23,7 @@ final class Remarks {
   /** From this share on a worse verdict is more than bad luck; common practice, no source. */
   private static final double AT_RISK = 0.05;
 
-  /** More candidates for the next measurement are not named. */
+  /** More inputs or outputs of a sentence are not named. */
   private static final int MOST_NAMED = 5;
 
   private Remarks() {}
@@ -27,11 +31,7 @@ final class Remarks {
   static void on(ToleranceResult result, Run run) {
     onVerdict(result, run);
     onRefused(result, run);
-    for (OutputBudget output : result.outputs()) {
-      if (!output.drivers().isEmpty()) {
-        onNext(output, run);
-      }
-    }
+    onNext(result, run);
   }
 
   /** What is worse than harmless and turns up in some samples though not as stated. */
@@ -68,31 +68,57 @@ final class Remarks {
     }
   }
 
-  private static void onNext(OutputBudget output, Run run) {
-    List<OutputDriver> first =
-        output.drivers().stream()
-            .filter(one -> one.rank() == 1 && one.strength().clearlyAboveZero())
-            .toList();
-    if (first.size() == 1) {
-      about(output, run.find(MEASURE_FIRST))
-          .own("input", first.get(0).input())
-          .with("deviation", output.deviation())
-          .with("left", first.get(0).deviationLeft());
-    } else if (first.isEmpty()) {
-      about(output, run.find(NO_INPUT_STANDS_OUT)).field("indices", "indices");
+  /** Outputs that the same inputs drive most are told together. */
+  private static void onNext(ToleranceResult result, Run run) {
+    Map<List<String>, List<OutputBudget>> byLeaders = new LinkedHashMap<>();
+    for (OutputBudget output : result.outputs()) {
+      if (!output.drivers().isEmpty()) {
+        byLeaders.computeIfAbsent(leaders(output), first -> new ArrayList<>()).add(output);
+      }
+    }
+    byLeaders.forEach((inputs, outputs) -> onNext(inputs, outputs, run));
+  }
+
+  /** The inputs that drive an output most, as far as the samples tell them apart. */
+  private static List<String> leaders(OutputBudget output) {
+    return output.drivers().stream()
+        .filter(one -> one.rank() == 1 && one.strength().clearlyAboveZero())
+        .map(OutputDriver::input)
+        .toList();
+  }
+
+  private static void onNext(List<String> inputs, List<OutputBudget> outputs, Run run) {
+    List<Phrase> spreads = said(outputs, OutputBudget::plusMinus);
+    if (inputs.size() == 1) {
+      run.find(MEASURE_FIRST)
+          .at("/outputs")
+          .with("outputs", spreads)
+          .own("input", inputs.get(0))
+          .with("left", said(outputs, OutputBudget::plusMinusLeft));
+    } else if (inputs.isEmpty()) {
+      run.find(NO_INPUT_STANDS_OUT)
+          .at("/outputs")
+          .with("outputs", spreads)
+          .field("indices", "indices");
     } else {
-      about(output, run.find(MEASURE_ONE_OF))
-          .own("inputs", first.stream().limit(MOST_NAMED).map(OutputDriver::input).toList())
-          .with("count", output.answeredCount());
+      run.find(MEASURE_ONE_OF)
+          .at("/outputs")
+          .with("outputs", spreads)
+          .own("inputs", inputs.stream().limit(MOST_NAMED).toList())
+          .with("count", outputs.get(0).answeredCount());
     }
   }
 
-  private static Remark about(OutputBudget output, Remark remark) {
-    return remark
-        .at("/outputs")
-        .own("what", output.path())
-        .with("mean", output.mean())
-        .with("low", output.p5())
-        .with("high", output.p95());
+  private static List<Phrase> said(
+      List<OutputBudget> outputs, ToDoubleFunction<OutputBudget> plusMinus) {
+    return outputs.stream()
+        .limit(MOST_NAMED)
+        .map(
+            output ->
+                Phrase.of(Spread.SPREAD)
+                    .own("what", output.path())
+                    .with("mean", output.mean())
+                    .with("around", plusMinus.applyAsDouble(output)))
+        .toList();
   }
 }

@@ -113,6 +113,7 @@ public final class Tolerance<Q extends Record, R extends Record>
     List<OutputBudget> outputs =
         IntStream.range(0, varied.outputs().size())
             .mapToObj(i -> budgets.of(i, varied.outputs().get(i).path(), stated.number(i)))
+            .filter(budget -> q.outputs() != null || budget.answeredCount() > 0)
             .toList();
     ToleranceResult result =
         new ToleranceResult(
@@ -140,12 +141,16 @@ public final class Tolerance<Q extends Record, R extends Record>
 
   /** Refuses with everything that is wrong before a number is drawn. */
   private Varied<Q, R> varied(ToleranceRequest q, Uncertainties uncertain, Run run) {
-    uncertain.require(run);
+    boolean sound = uncertain.require(run);
     List<Said> outputs = outputs(q, run);
     Cost.require(q, uncertain.drawn().size(), run);
     Faults faults = new Faults();
     Optional<Varied<Q, R>> varied =
         Varied.of(subject, q.request(), uncertain.said(), outputs, faults);
+    if (sound) {
+      List<Object[]> stated = List.<Object[]>of(Varied.boxed(uncertain.stated()));
+      varied.ifPresent(of -> of.refuseWhatNoneMends(stated, faults));
+    }
     run.refuse(faults);
     run.requireNoFaults();
     return varied.orElseThrow();
@@ -172,9 +177,7 @@ public final class Tolerance<Q extends Record, R extends Record>
 
   /** The numbers of the result outside of lists. */
   private List<Said> singleNumbers() {
-    return answered.columns().stream()
-        .map(Shape.Column::path)
-        .filter(path -> !path.contains("*"))
+    return answered.singles().stream()
         .filter(path -> place(path).filter(Place::isNumber).isPresent())
         .limit(ToleranceRequest.MOST_OUTPUTS)
         .map(path -> new Said(path, "/outputs"))

@@ -104,28 +104,34 @@ final class Uncertainties {
     return place == null || asSent == null ? null : place.of(asSent);
   }
 
-  /** Refuses what can have no tolerance, or no percentage of it. */
-  void require(Run run) {
+  /**
+   * Refuses what can have no tolerance, or no percentage of it.
+   *
+   * @return whether all of them are numbers that are stated
+   */
+  boolean require(Run run) {
     if (all.isEmpty()) {
       run.refuse(ToleranceFault.NOTHING_UNCERTAIN)
           .at("/inputs")
           .field("inputs", "inputs")
           .field("usual", "usual_tolerances");
     }
-    for (Tolerated one : all) {
-      if (one.place() == null) {
-        continue;
-      }
-      if (!one.place().isFractional()) {
-        run.refuse(ToleranceFault.HAS_NO_TOLERANCE).at(one.said().at()).given(one.said().path());
-      } else if (one.number() == null) {
-        run.refuse(ToleranceFault.NOT_STATED).at(one.said().at()).given(one.said().path());
-      } else if (one.around() == 0) {
-        run.refuse(ToleranceFault.PERCENT_OF_ZERO)
-            .at(one.said().at())
-            .given(one.said().path())
-            .field("other", "plus_minus");
-      }
+    all.forEach(one -> require(one, run));
+    return all.stream().allMatch(one -> one.number() instanceof Double);
+  }
+
+  private static void require(Tolerated one, Run run) {
+    if (one.place() == null) {
+      return;
+    }
+    String at = one.said().at();
+    String path = one.said().path();
+    if (!one.place().isFractional()) {
+      run.refuse(ToleranceFault.HAS_NO_TOLERANCE).at(at).given(path);
+    } else if (one.number() == null) {
+      run.refuse(ToleranceFault.NOT_STATED).at(at).given(path);
+    } else if (one.around() == 0) {
+      run.refuse(ToleranceFault.PERCENT_OF_ZERO).at(at).given(path).field("other", "plus_minus");
     }
   }
 

@@ -25,17 +25,30 @@ final class Asking {
 
   static <Q extends Record, R extends Record> Answer<ToleranceResult> of(
       Calculation<Q, R> subject, String json) {
+    return within(LONG, subject, json);
+  }
+
+  static Answer<ToleranceResult> within(Duration time, String calculation, String json) {
+    return within(time, Calculations.BY_ID.get(calculation).get(), json);
+  }
+
+  private static <Q extends Record, R extends Record> Answer<ToleranceResult> within(
+      Duration time, Calculation<Q, R> subject, String json) {
     ToleranceRequest request =
         ENGINE.bind(
             ToleranceRequest.class,
             Endpoint.untyped(json.getBytes(StandardCharsets.UTF_8)),
             false);
-    return ENGINE.answer(new Tolerance<>(subject), request, false, LONG);
+    return ENGINE.answer(new Tolerance<>(subject), request, false, time);
   }
 
   static List<Fault> faults(String calculation, String json) {
+    return faults(Calculations.BY_ID.get(calculation).get(), json);
+  }
+
+  static List<Fault> faults(Calculation<?, ?> subject, String json) {
     try {
-      of(calculation, json);
+      of(subject, json);
       return List.of();
     } catch (Refused refused) {
       return refused.faults();
