@@ -8,5 +8,6 @@ public enum AnalysisFault implements FaultCode {
   UNKNOWN_OUTPUT,
   NAMES_NEEDED,
   NO_STANDARD_VALUE,
-  TOO_MANY_POINTS
+  TOO_MANY_POINTS,
+  NOT_A_NUMBER
 }

@@ -34,19 +34,18 @@ public record SweepInput(
         @NotNull
         @Size(min = 1, max = 300)
         String path,
-    @Schema(description = "The values themselves")
-        @Size(min = 1, max = Sweep.MOST_POINTS)
-        List<@NotNull @DecimalMin("-1e15") @DecimalMax("1e15") Double> values,
+    @Schema(description = "The values themselves") @Size(min = 1, max = Sweep.MOST_POINTS)
+        List<@NotNull @DecimalMin("-1000000000") @DecimalMax("1000000000") Double> values,
     @Schema(description = "The values themselves where they are no numbers")
         @Size(min = 1, max = 1_000)
         List<@NotNull @Size(max = 300) String> names,
     @Schema(description = "First value of a range, in the unit of the input")
-        @DecimalMin("-1e15")
-        @DecimalMax("1e15")
+        @DecimalMin("-1000000000")
+        @DecimalMax("1000000000")
         Double from,
     @Schema(description = "Last value of a range, in the unit of the input")
-        @DecimalMin("-1e15")
-        @DecimalMax("1e15")
+        @DecimalMin("-1000000000")
+        @DecimalMax("1000000000")
         Double to,
     @Schema(description = "So many values from the first to the last, both included")
         @Min(2)
@@ -56,10 +55,9 @@ public record SweepInput(
         Spacing spacing,
     @Schema(description = "Distance from each value to the next, in the unit of the input")
         @DecimalMin(value = "0", inclusive = false)
-        @DecimalMax("1e15")
+        @DecimalMax("1000000000")
         Double step,
-    @Schema(description = "The standard values from the first to the last")
-        StandardValues series) {
+    @Schema(description = "The standard values from the first to the last") StandardValues series) {
 
   /** How the values of a range lie. */
   public enum Spacing {

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 import org.footwell.analysis.SweepInput.Spacing;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Faults;
@@ -35,18 +36,20 @@ record Values(long count, IntFunction<Object> each) {
     if (asked.step() != null) {
       return Optional.of(stepped(asked.from(), asked.to(), asked.step()));
     }
-    boolean ratios = asked.series() == null && asked.spacing() == Spacing.LOGARITHMIC;
-    if (asked.from() <= 0 && (ratios || (asked.series() != null && asked.series().repeats()))) {
-      faults
-          .add(CoreFault.NOT_ALLOWED)
-          .at(at + "/from")
-          .given(asked.from())
-          .allowed(Allowed.above(0, ""));
-      return Optional.empty();
+    if (asked.series() != null) {
+      return standard(asked.series(), asked.from(), asked.to(), at, faults);
     }
-    return asked.series() != null
-        ? standard(asked.series(), asked.from(), asked.to(), at, faults)
+    boolean ratios = asked.spacing() == Spacing.LOGARITHMIC;
+    return ratios && !isAboveZero(asked.from(), at, faults)
+        ? Optional.empty()
         : Optional.of(spaced(asked));
+  }
+
+  private static boolean isAboveZero(double from, String at, Faults faults) {
+    if (from <= 0) {
+      faults.add(CoreFault.NOT_ALLOWED).at(at + "/from").given(from).allowed(Allowed.above(0, ""));
+    }
+    return from > 0;
   }
 
   /** A list says all by itself: a range beside it would be passed over. */
@@ -61,11 +64,7 @@ record Values(long count, IntFunction<Object> each) {
 
   private static void refuseBeside(String list, Double end, String at, Faults faults) {
     if (end != null) {
-      faults
-          .add(CoreFault.NOT_ALLOWED)
-          .at(at)
-          .given(end)
-          .allowed(Allowed.leftOutBeside(list));
+      faults.add(CoreFault.NOT_ALLOWED).at(at).given(end).allowed(Allowed.leftOutBeside(list));
     }
   }
 
@@ -78,8 +77,12 @@ record Values(long count, IntFunction<Object> each) {
         (long) steps + 1, i -> first.add(each.multiply(BigDecimal.valueOf(i))).doubleValue());
   }
 
+  /** Those that parts are made in, from one number to another. */
   static Optional<Values> standard(
       StandardValues series, double from, double to, String at, Faults faults) {
+    if (series.repeats() && !isAboveZero(from, at, faults)) {
+      return Optional.empty();
+    }
     double[] some = series.between(from, to);
     if (some.length == 0) {
       faults
@@ -107,5 +110,10 @@ record Values(long count, IntFunction<Object> each) {
                     : asked.spacing() == Spacing.LOGARITHMIC
                         ? from * Math.pow(to / from, (double) i / last)
                         : from + (to - from) * i / last);
+  }
+
+  /** All of them where they are numbers. */
+  double[] numbers() {
+    return IntStream.range(0, (int) count).mapToDouble(i -> (Double) each.apply(i)).toArray();
   }
 }

@@ -151,6 +151,14 @@ public record Card<Q extends Record, R extends Record>(
       return this;
     }
 
+    /** Adds what the answers of another calculation carry, where they become part of this one's. */
+    public Builder<Q, R> withThoseOf(Card<?, ?> within) {
+      findings.addAll(within.findings());
+      refusals.addAll(within.refusals());
+      card.cautions(within.cautions()).occasionalCautions(within.occasionalCautions());
+      return this;
+    }
+
     /** Adds another form of the result; may be called once for each. */
     public Builder<Q, R> view(
         String format, String mediaType, String description, Function<Shown<Q, R>, byte[]> draw) {

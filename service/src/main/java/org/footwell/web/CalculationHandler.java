@@ -3,6 +3,7 @@ package org.footwell.web;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.javalin.http.Context;
 import java.util.List;
+import org.footwell.analysis.Analysis;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Document;
 import org.footwell.calculation.text.Names;
@@ -22,7 +23,7 @@ import org.footwell.web.request.Query;
 import org.footwell.web.request.Rendering;
 import org.footwell.web.upload.Intake;
 
-/** {@code /v1/{calculation}} and {@code of-plan} below it: read, compute, render. */
+/** {@code /v1/{calculation}}, {@code of-plan} and the analyses below it: read, compute, render. */
 final class CalculationHandler {
 
   private final Endpoints endpoints;
@@ -63,6 +64,16 @@ final class CalculationHandler {
     byte[] bytes = render(ctx, endpoint, answered, query, format);
     describe(ctx, endpoint, answered.answer(), format);
     Exchange.write(ctx, 200, format.contentType(), bytes);
+  }
+
+  /** Methods the address of an analysis takes. */
+  List<String> allowedOfAnalysis(Context ctx) {
+    endpoints.of(ctx);
+    return List.of("POST", "OPTIONS");
+  }
+
+  void post(Context ctx, Analysis analysis) {
+    post(ctx, endpoints.of(ctx, analysis));
   }
 
   void get(Context ctx) {

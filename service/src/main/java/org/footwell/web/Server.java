@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
+import org.footwell.analysis.Analysis;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Document;
 import org.footwell.calculation.Engine;
@@ -222,6 +223,15 @@ public final class Server implements AutoCloseable {
         "/v1/{calculation}/sweep",
         sweep::allowed,
         Map.of(HandlerType.POST, metrics.timed("sweep", endpoints, sweep::post)));
+    for (Analysis analysis : Analysis.values()) {
+      route(
+          routes,
+          "/v1/{calculation}/" + analysis.id(),
+          calculation::allowedOfAnalysis,
+          Map.of(
+              HandlerType.POST,
+              metrics.timed(analysis.id(), endpoints, ctx -> calculation.post(ctx, analysis))));
+    }
     page(routes, "/health/live", Server::up);
     page(routes, "/health/ready", this::ready);
     page(routes, "/metrics", metrics::scrape);

@@ -72,11 +72,7 @@ public final class SweepHandler {
   }
 
   private static <Q extends Record, R extends Record> void write(
-      Endpoint<Q, R> endpoint,
-      Sweep<Q, R> sweep,
-      SweepForm form,
-      Pipeline pipeline,
-      Reader reader)
+      Endpoint<Q, R> endpoint, Sweep<Q, R> sweep, SweepForm form, Pipeline pipeline, Reader reader)
       throws IOException {
     try {
       pipeline.add(() -> List.of(Part.of(form.head())));

@@ -67,8 +67,7 @@ final class SweepJson implements SweepForm {
   public List<Part> row(long number, List<Object> values, Problem problem) {
     Map<String, Object> given = named(inputs, values);
     return ended(
-        number,
-        before -> bytes(new SweepTable.Row(given, null, null, null, before.next(problem))));
+        number, before -> bytes(new SweepTable.Row(given, null, null, null, before.next(problem))));
   }
 
   private List<Part> ended(long number, Part row) {

@@ -17,7 +17,9 @@ record SweepTable(
     @Schema(description = "What is varied") @NotNull List<@NotNull Column> inputs,
     @Schema(description = "What is shown of the result") @NotNull List<@NotNull Column> outputs,
     @Schema(description = "How many rows there are") int rowCount,
-    @Schema(description = "With two inputs the second runs through its values for each of the first")
+    @Schema(
+            description =
+                "With two inputs the second runs through its values for each of the first")
         @NotNull
         List<@NotNull Row> rows) {
 
@@ -31,7 +33,9 @@ record SweepTable(
   record Row(
       @Schema(description = "Values of the inputs, by their paths") @NotNull
           Map<String, Object> inputs,
-      @Schema(description = "Values of the result, by their paths; those it does not have are left out")
+      @Schema(
+              description =
+                  "Values of the result, by their paths; those it does not have are left out")
           Map<String, Object> outputs,
       @Schema(description = "The worst finding") Verdict verdict,
       @Schema(description = "Codes of the findings, worst first") List<String> findings,

@@ -13,6 +13,7 @@ import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import org.footwell.analysis.Analysis;
 import org.footwell.analysis.Point;
 import org.footwell.analysis.Sweep;
 import org.footwell.analysis.SweepRequest;
@@ -95,7 +96,10 @@ public final class Endpoint<Q extends Record, R extends Record> {
    * @throws org.footwell.calculation.Refused if it cannot be answered
    */
   public Answered<Q, R> answer(byte[] json, boolean workings, Reader reader) {
-    return answer(read(json, typed, card().request()), workings, reader);
+    // A request within the request has no type here, and its money would not stay exact.
+    return request.holdsRequest()
+        ? answerUntyped(untyped(json), workings, reader)
+        : answer(read(json, typed, card().request()), workings, reader);
   }
 
   /** Answers a request made of maps, lists and texts, as a query or a CSV row gives it. */
@@ -131,6 +135,11 @@ public final class Endpoint<Q extends Record, R extends Record> {
   /** What it comes to with these inputs of a sweep. */
   public Point point(Sweep<Q, R> sweep, List<Object> inputs) {
     return sweep.at(inputs, engine, deadline);
+  }
+
+  /** An analysis of it, with everything prepared. */
+  Endpoint<?, ?> of(Analysis analysis) {
+    return new Endpoint<>(analysis.of(calculation), engine, deadline);
   }
 
   /** How places are written that it can be about in a document; none if it cannot be put to it. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
+import org.footwell.analysis.Analysis;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.text.Names;
@@ -18,6 +19,9 @@ public final class Endpoints {
   private final Engine engine;
   private final Duration deadline;
   private final Map<String, Endpoint<?, ?>> prepared = new ConcurrentHashMap<>();
+  private final Map<Analysed, Endpoint<?, ?>> analyses = new ConcurrentHashMap<>();
+
+  private record Analysed(String calculation, Analysis by) {}
 
   /**
    * Of calculations.
@@ -53,6 +57,17 @@ public final class Endpoints {
     }
     Endpoint<?, ?> endpoint = prepared.get(id);
     return endpoint != null ? endpoint : prepared.computeIfAbsent(id, this::prepare);
+  }
+
+  /**
+   * An analysis of the calculation an address names.
+   *
+   * @throws ProblemException if there is none of that name
+   */
+  public Endpoint<?, ?> of(Context ctx, Analysis analysis) {
+    Endpoint<?, ?> subject = of(ctx);
+    return analyses.computeIfAbsent(
+        new Analysed(subject.card().id(), analysis), any -> subject.of(analysis));
   }
 
   private Endpoint<?, ?> prepare(String id) {

@@ -19,7 +19,8 @@ public record Problem(
     @Schema(description = "What happened this time") @NotNull String detail,
     @Schema(description = "Every fault found, at most 100") List<Fault> errors,
     @Schema(description = "Trace id, when the caller sent a traceparent") String traceId,
-    @Schema(description = "In a batch or a sweep, the line, entry or row it is about, from 1") Long line) {
+    @Schema(description = "In a batch or a sweep, the line, entry or row it is about, from 1")
+        Long line) {
 
   static Problem of(
       ProblemType type, String detail, List<Fault> errors, String traceId, Reader reader) {

@@ -1,0 +1,35 @@
+package org.footwell.analysis;
+
+import com.fasterxml.jackson.annotation.JsonInclude;
+import io.swagger.v3.oas.annotations.media.Schema;
+import java.util.List;
+
+/** What is sought, what it leads to, and what was seen on the way. */
+@JsonInclude(JsonInclude.Include.NON_NULL)
+public record SolveResult(
+    @Schema(
+            description =
+                "The value sought, the lowest where there are several; absent where there is none")
+        Double value,
+    @Schema(description = "The output there") Double reached,
+    @Schema(description = "How often the calculation was asked to close in on it") int iterations,
+    @Schema(description = "All values whose output is the target, lowest first")
+        List<Crossing> crossings,
+    @Schema(description = "What was seen from the lower bound to the upper") Seen seen) {
+
+  /** A value whose output is the target. */
+  public record Crossing(
+      @Schema(description = "Value of the input") double value,
+      @Schema(description = "The output there") double reached) {}
+
+  /** What the output does between the bounds. */
+  @JsonInclude(JsonInclude.Include.NON_NULL)
+  public record Seen(
+      @Schema(description = "How many values were looked at") int valueCount,
+      @Schema(description = "How many of them the calculation refuses") int refusedCount,
+      @Schema(description = "How many of them have no such output") int absentCount,
+      @Schema(description = "Smallest output") Double least,
+      @Schema(description = "Value of the input there") Double leastAt,
+      @Schema(description = "Largest output") Double most,
+      @Schema(description = "Value of the input there") Double mostAt) {}
+}
