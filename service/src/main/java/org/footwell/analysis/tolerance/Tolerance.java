@@ -56,7 +56,7 @@ public final class Tolerance<Q extends Record, R extends Record>
 
   private static <Q extends Record, R extends Record> Card<ToleranceRequest, ToleranceResult> card(
       Card<Q, R> subject) {
-    return Card.of("tolerance", ToleranceRequest.class, ToleranceResult.class)
+    return Card.of(subject.id() + "/tolerance", ToleranceRequest.class, ToleranceResult.class)
         .title("Error budget")
         .purpose(
             "The inputs of a calculation are known within tolerances only: how far may its answer be"

@@ -13,7 +13,7 @@ import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.util.List;
 import java.util.Map;
-import org.footwell.analysis.Analysis;
+import org.footwell.analysis.registry.Analysis;
 import org.footwell.analysis.Point;
 import org.footwell.analysis.Sweep;
 import org.footwell.analysis.SweepRequest;

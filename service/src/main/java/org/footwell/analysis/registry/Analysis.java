@@ -1,6 +1,8 @@
-package org.footwell.analysis;
+package org.footwell.analysis.registry;
 
 import java.util.function.Function;
+import org.footwell.analysis.Solve;
+import org.footwell.analysis.tolerance.Tolerance;
 import org.footwell.calculation.Calculation;
 
 /**
@@ -8,7 +10,8 @@ import org.footwell.calculation.Calculation;
  * calculation. It is a calculation itself: checks, wording, formats and contract follow as for any.
  */
 public enum Analysis {
-  SOLVE("solve", Solve::new);
+  SOLVE("solve", Solve::new),
+  TOLERANCE("tolerance", Tolerance::new);
 
   private final String id;
   private final Function<Calculation<?, ?>, Calculation<?, ?>> made;
