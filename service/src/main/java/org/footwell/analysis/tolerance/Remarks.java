@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.ToDoubleFunction;
+import java.util.function.Function;
 import org.footwell.analysis.Varied;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Verdict;
@@ -88,13 +88,13 @@ final class Remarks {
   }
 
   private static void onNext(List<String> inputs, List<OutputBudget> outputs, Run run) {
-    List<Phrase> spreads = said(outputs, OutputBudget::plusMinus);
+    List<Phrase> spreads = said(outputs, Spread::around);
     if (inputs.size() == 1) {
       run.find(MEASURE_FIRST)
           .at("/outputs")
           .with("outputs", spreads)
           .own("input", inputs.get(0))
-          .with("left", said(outputs, OutputBudget::plusMinusLeft));
+          .with("left", said(outputs, Spread::left));
     } else if (inputs.isEmpty()) {
       run.find(NO_INPUT_STANDS_OUT)
           .at("/outputs")
@@ -110,15 +110,7 @@ final class Remarks {
   }
 
   private static List<Phrase> said(
-      List<OutputBudget> outputs, ToDoubleFunction<OutputBudget> plusMinus) {
-    return outputs.stream()
-        .limit(MOST_NAMED)
-        .map(
-            output ->
-                Phrase.of(Spread.SPREAD)
-                    .own("what", output.path())
-                    .with("mean", output.mean())
-                    .with("around", plusMinus.applyAsDouble(output)))
-        .toList();
+      List<OutputBudget> outputs, Function<OutputBudget, Phrase> said) {
+    return outputs.stream().limit(MOST_NAMED).map(said).toList();
   }
 }

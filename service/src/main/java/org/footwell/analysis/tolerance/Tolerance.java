@@ -169,7 +169,7 @@ public final class Tolerance<Q extends Record, R extends Record>
       String path = q.outputs().get(i);
       said.add(new Said(path, "/outputs/" + i));
       if (place(path).filter(place -> !place.isNumber()).isPresent()) {
-        run.refuse(ToleranceFault.NO_NUMBER).at("/outputs/" + i).given(path);
+        run.refuse(AnalysisFault.NOT_A_NUMBER).at("/outputs/" + i).given(path);
       }
     }
     return said;

@@ -8,7 +8,6 @@ public enum ToleranceFault implements FaultCode {
   HAS_NO_TOLERANCE,
   NOT_STATED,
   PERCENT_OF_ZERO,
-  NO_NUMBER,
   TOO_MANY_UNCERTAIN,
   TOO_MANY_RUNS,
   TOO_MANY_DRAWS,

@@ -83,7 +83,10 @@ class ToleranceTest {
         """;
     Answer<ToleranceResult> with = Asking.of(square, asked.formatted(true));
     assertEquals("a", with.result().outputs().get(0).drivers().get(0).input());
-    assertTrue(with.findings().get(0).advice().startsWith("Measure a next"), with::toString);
+    assertEquals(
+        "y 0.33 ± 0.45, in 90 of 100 cases: a drives that most.", with.findings().get(0).text());
+    assertEquals(
+        "Measure a next: known exactly, it leaves y ± 0.087.", with.findings().get(0).advice());
     Answer<ToleranceResult> without = Asking.of(square, asked.formatted(false));
     assertEquals("b", without.result().outputs().get(0).drivers().get(0).input());
   }
@@ -207,7 +210,7 @@ class ToleranceTest {
     assertEquals(
         "{/inputs/0/path=[unknown-input], /inputs/2/path=[duplicate],"
             + " /inputs/3/path=[has-no-tolerance], /inputs/4/path=[not-stated],"
-            + " /outputs/0=[unknown-output], /outputs/1=[no-number],"
+            + " /outputs/0=[unknown-output], /outputs/1=[not-a-number],"
             + " /request/driver/coil_count=[unknown-field], /sample_count=[too-many-runs]}",
         byPlace.toString());
   }
