@@ -56,7 +56,12 @@ public final class Solve<Q extends Record, R extends Record>
                 + " the output turns back twice.",
             "Where only certain values may be taken, every one of them is tried.")
         .findings(SolveFinding.values())
-        .refusals(AnalysisFault.values())
+        .refusals(
+            AnalysisFault.UNKNOWN_INPUT,
+            AnalysisFault.UNKNOWN_OUTPUT,
+            AnalysisFault.NO_STANDARD_VALUE,
+            AnalysisFault.TOO_MANY_POINTS,
+            AnalysisFault.NOT_A_NUMBER)
         .withThoseOf(subject)
         .build();
   }

@@ -46,7 +46,8 @@ public record SolveRequest(
         @DecimalMin(value = "0", inclusive = false)
         @DecimalMax("1000000000")
         Double step,
-    @Schema(description = "Only values that parts are made in") StandardValues series,
+    @Schema(description = "Only values that parts are made in. " + SweepInput.MEANT)
+        StandardValues series,
     @Schema(description = "Only these values") @Size(min = 1, max = Solve.MOST_VALUES)
         List<@NotNull @DecimalMin("-1000000000") @DecimalMax("1000000000") Double> values,
     @Schema(description = "What is to reach the target: a number of the result, by its path")

@@ -18,6 +18,32 @@ import org.footwell.calculation.Shape;
  */
 public final class Sweep<Q extends Record, R extends Record> {
 
+  public static final String TITLE = "A table over one or two inputs";
+
+  public static final String PURPOSE =
+      "What comes of a calculation while one input or two go through their values? A table row by row,"
+          + " in order and in constant memory; a row that cannot be answered says why and never stops"
+          + " the rest. At most 100,000 rows.";
+
+  /** Of sound-level, the values as a list, in ratios and as preferred numbers alike. */
+  public static final String EXAMPLE =
+      """
+      {"request": {"driver": {"rated_ohm": 4,
+         "sensitivity": {"level_db_spl": 90, "basis": "one_watt"}}},
+       "inputs": [{"path": "power_w", "series": "r5", "from": 10, "to": 40},
+         {"path": "distance_m", "values": [1, 2]}],
+       "outputs": ["level_db_spl"]}
+      """;
+
+  /** Why there may be no table, besides what any request may be refused for. */
+  public static final List<AnalysisFault> REFUSALS =
+      List.of(
+          AnalysisFault.UNKNOWN_INPUT,
+          AnalysisFault.UNKNOWN_OUTPUT,
+          AnalysisFault.NO_STANDARD_VALUE,
+          AnalysisFault.TOO_MANY_POINTS,
+          AnalysisFault.NAMES_NEEDED);
+
   /** Rows a sweep may have. */
   public static final int MOST_POINTS = 100_000;
 

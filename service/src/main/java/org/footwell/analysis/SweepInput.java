@@ -57,7 +57,8 @@ public record SweepInput(
         @DecimalMin(value = "0", inclusive = false)
         @DecimalMax("1000000000")
         Double step,
-    @Schema(description = "The standard values from the first to the last") StandardValues series) {
+    @Schema(description = "The standard values from the first to the last. " + MEANT)
+        StandardValues series) {
 
   /** How the values of a range lie. */
   public enum Spacing {
@@ -66,4 +67,9 @@ public record SweepInput(
     /** With equal ratios. */
     LOGARITHMIC
   }
+
+  /** What the series are. */
+  static final String MEANT =
+      "e6 to e96: preferred numbers for resistors, capacitors and coils, IEC 60063; r5 to r40: those of"
+          + " ISO 3; conductors: cross-sections in mm², IEC 60228; fuses: rated currents in A, ISO 8820";
 }

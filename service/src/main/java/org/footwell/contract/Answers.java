@@ -80,14 +80,24 @@ final class Answers {
 
   /** Declares the envelope of a calculation and a row of its batch. */
   void declare(Card<?, ?> card, JsonNode example) {
+    declareAnswer(card, example);
     Schema<?> result = schemas.of(card.result(), false);
-    Schema<?> answer = envelope(null, card);
-    answer.setExample(example);
-    shared(name(card, "Answer"), answer, "Answer of " + card.id());
     Schema<?> own = schemas.plain("object");
     own.addProperty("result", result);
     Schema<?> row = schemas.allOf(List.of(schemas.reference("Row"), own));
     shared(name(card, "Row"), row, "Row of a batch of " + card.id());
+  }
+
+  /** Declares the envelope alone. */
+  void declareAnswer(Card<?, ?> card, JsonNode example) {
+    Schema<?> answer = envelope(null, card);
+    answer.setExample(example);
+    shared(name(card, "Answer"), answer, "Answer of " + id(card));
+  }
+
+  /** An analysis is called after the calculation it is put to as well, and is the same for all. */
+  private static String id(Card<?, ?> card) {
+    return card.id().substring(card.id().indexOf('/') + 1);
   }
 
   /** The answer to a question put to a plan: the envelope with the request that was read beside it. */
@@ -117,7 +127,7 @@ final class Answers {
   }
 
   private static String name(Card<?, ?> card, String kind) {
-    return Stream.of(card.id().split("-", -1))
+    return Stream.of(id(card).split("-", -1))
             .map(part -> Character.toUpperCase(part.charAt(0)) + part.substring(1))
             .collect(Collectors.joining())
         + kind;

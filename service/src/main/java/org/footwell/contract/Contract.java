@@ -68,6 +68,7 @@ final class Contract {
         operations.addOfPlan(api.getPaths(), card, document.type(), places);
       }
     }
+    new Analyses(operations, calculations).add(api.getPaths());
     plainPages(api.getPaths());
     return api;
   }
@@ -107,7 +108,12 @@ final class Contract {
             the calculation with the `request` beside it; findings and faults point into the plan, and what the plan \
             lacks is refused as required. `/v1/plan-questions` lists all questions a plan poses.
 
-            Limits: a body or a row of a batch holds at most 1 MiB, a request with recordings 64 MiB, JSON nests at most 50 deep, a \
+            Analyses: below the address of every calculation, `/sweep` makes a table of what comes of it while one input \
+            or two go through their values, and `/solve` looks for the value of an input that leads to a target. \
+            Both take the request of the calculation as `request`; inputs and outputs are named by dotted paths, such as \
+            `drivers.0.re_ohm`, or by JSON Pointers, and an entry of a list by its index or by its `id` or `name`.
+
+            Limits: a body or a row of a batch holds at most 1 MiB, a sweep at most 100,000 rows, a request with recordings 64 MiB, JSON nests at most 50 deep, a \
             query has at most 1,000 parameters, an answer lists at most 100 faults.""");
   }
 
@@ -117,6 +123,7 @@ final class Contract {
       Card<?, ?> card = calculation.card();
       tags.add(new Tag().name(card.id()).description(card.title()));
     }
+    tags.add(new Tag().name(Analyses.TAG).description("What can be asked about every calculation"));
     tags.add(new Tag().name("operation").description("For whoever runs the service"));
     return tags;
   }

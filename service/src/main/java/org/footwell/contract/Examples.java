@@ -9,10 +9,14 @@ import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.footwell.Calculations;
+import org.footwell.analysis.Sweep;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Engine;
+import org.footwell.web.batch.SweepTable;
+import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.Json;
+import org.footwell.web.request.Rendering;
 
 /** Worked examples: the requests of the cards, and what the engine answers to them. */
 final class Examples {
@@ -23,21 +27,35 @@ final class Examples {
   private final Engine engine = new Engine();
 
   JsonNode question(Card<?, ?> card) {
+    return read(card.example());
+  }
+
+  static JsonNode read(String example) {
     try {
-      return Json.MAPPER.readTree(card.example());
+      return Json.MAPPER.readTree(example);
     } catch (JsonProcessingException e) {
-      throw new IllegalStateException("example of " + card.id(), e);
+      throw new IllegalStateException("example " + example, e);
     }
+  }
+
+  /** The table that the example of a sweep makes of a calculation. */
+  JsonNode sweep(Calculation<?, ?> calculation) {
+    Endpoint<?, ?> endpoint = new Endpoint<>(calculation, engine, Duration.ofSeconds(30));
+    return Json.MAPPER.valueToTree(SweepTable.of(endpoint, Rendering.utf8(Sweep.EXAMPLE)));
   }
 
   /** The answer to the question of a card, its lists cut after the first few entries. */
   JsonNode answer(Card<?, ?> card) {
     return Calculations.all().stream()
         .filter(calculation -> calculation.card().id().equals(card.id()))
-        .map(this::answer)
         .findFirst()
-        .map(Examples::shortened)
+        .map(this::answer)
         .orElseThrow();
+  }
+
+  /** The same of a calculation that is no entry of the list. */
+  JsonNode answer(Calculation<?, ?> calculation) {
+    return shortened(whole(calculation));
   }
 
   private static JsonNode shortened(JsonNode node) {
@@ -50,7 +68,7 @@ final class Examples {
     return node;
   }
 
-  private <Q extends Record, R extends Record> JsonNode answer(Calculation<Q, R> calculation) {
+  private <Q extends Record, R extends Record> JsonNode whole(Calculation<Q, R> calculation) {
     Card<Q, R> card = calculation.card();
     try {
       Q request = Json.MAPPER.readValue(card.example(), card.request());

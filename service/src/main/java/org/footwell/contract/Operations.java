@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.footwell.calculation.Card;
@@ -45,6 +46,22 @@ final class Operations {
     this.answers = new Answers(schemas, components);
   }
 
+  Schemas schemas() {
+    return schemas;
+  }
+
+  ProblemAnswers problems() {
+    return problems;
+  }
+
+  Options options() {
+    return options;
+  }
+
+  Answers answers() {
+    return answers;
+  }
+
   void add(Paths paths, Card<?, ?> card) {
     Schema<?> request = schemas.of(card.request(), true);
     JsonNode question = examples.question(card);
@@ -65,7 +82,7 @@ final class Operations {
     if (Shape.of(card.request()).holdsSeries()) {
       body.addMediaType("multipart/form-data", upload(request));
     }
-    return operation(card, card.id(), card.title(), description(card))
+    return operation(card, card.id(), card.title(), description(card, Set.of()))
         .parameters(options.single(card))
         .requestBody(new RequestBody().required(true).content(body))
         .responses(responses(answers.single(card)));
@@ -170,16 +187,20 @@ final class Operations {
     return operation;
   }
 
-  private static String description(Card<?, ?> card) {
+  /** What a card says, save codes that are said elsewhere. */
+  static String description(Card<?, ?> card, Set<String> without) {
     return card.purpose()
         + section("Where the model stops holding", card.limits().stream())
-        + section("Findings", codes(card.findings()))
-        + section("Refusals", codes(card.refusals()))
+        + section("Findings", codes(card.findings(), without))
+        + section("Refusals", codes(card.refusals(), without))
         + section("Sources", card.sources().stream().map(Source::citation));
   }
 
-  private static Stream<String> codes(List<? extends Coded> codes) {
-    return codes.stream().map(code -> "`" + code.code() + "`");
+  private static Stream<String> codes(List<? extends Coded> codes, Set<String> without) {
+    return codes.stream()
+        .map(Coded::code)
+        .filter(code -> !without.contains(code))
+        .map(code -> "`" + code + "`");
   }
 
   private static String section(String title, Stream<String> items) {

@@ -79,6 +79,16 @@ final class Options {
         : List.of(shared("errors"));
   }
 
+  /** Those of a sweep. */
+  List<Parameter> sweep() {
+    Parameter format =
+        parameter(
+            "format",
+            schemas.oneOf(List.of("json", "csv", "ndjson")),
+            "Format of the table; goes before the Accept header");
+    return List.of(format, shared("separator"), shared("errors"));
+  }
+
   private static Parameter shared(String name) {
     return new Parameter().$ref(name);
   }

@@ -5,6 +5,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
+import org.footwell.analysis.Analysis;
+import org.footwell.analysis.Sweep;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.CoreFault;
@@ -20,7 +23,7 @@ import org.footwell.calculation.text.Texts;
  * @param text its sentence, the names of its arguments in braces
  * @param advice what to do, likewise; absent where there is nothing to do
  * @param arguments their kinds by their names
- * @param calculations which may give it
+ * @param calculations which may give it, analyses of any of them included
  */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record PublishedCode(
@@ -35,20 +38,33 @@ public record PublishedCode(
   public static List<PublishedCode> all(List<Calculation<?, ?>> calculations) {
     Map<Coded, List<String>> givenBy = new LinkedHashMap<>();
     for (Calculation<?, ?> calculation : calculations) {
-      for (CoreFault fault : CoreFault.values()) {
-        add(fault, calculation.card(), givenBy);
-      }
+      Stream.of(CoreFault.values()).forEach(code -> add(code, calculation.card().id(), givenBy));
     }
     for (Calculation<?, ?> calculation : calculations) {
       Card<?, ?> card = calculation.card();
-      card.findings().forEach(code -> add(code, card, givenBy));
-      card.refusals().forEach(code -> add(code, card, givenBy));
+      codes(card).forEach(code -> add(code, card.id(), givenBy));
     }
+    ofAnalyses(calculations.get(0), givenBy);
     return givenBy.entrySet().stream().map(one -> of(one.getKey(), one.getValue())).toList();
   }
 
-  private static void add(Coded code, Card<?, ?> card, Map<Coded, List<String>> givenBy) {
-    givenBy.computeIfAbsent(code, any -> new ArrayList<>()).add(card.id());
+  /** What an analysis says of its own, whichever calculation it is put to. */
+  private static void ofAnalyses(Calculation<?, ?> any, Map<Coded, List<String>> givenBy) {
+    for (Analysis analysis : Analysis.values()) {
+      List<? extends Coded> known = codes(any.card()).toList();
+      codes(analysis.of(any).card())
+          .filter(code -> !known.contains(code))
+          .forEach(code -> add(code, analysis.id(), givenBy));
+    }
+    Sweep.REFUSALS.forEach(code -> add(code, "sweep", givenBy));
+  }
+
+  private static Stream<Coded> codes(Card<?, ?> card) {
+    return Stream.concat(card.findings().stream(), card.refusals().stream());
+  }
+
+  private static void add(Coded code, String by, Map<Coded, List<String>> givenBy) {
+    givenBy.computeIfAbsent(code, any -> new ArrayList<>()).add(by);
   }
 
   private static PublishedCode of(Coded code, List<String> calculations) {

@@ -114,6 +114,10 @@ final class Schemas {
         continue;
       }
       property.setDescription(field.description());
+      // A document within the record: what stands in it is told elsewhere.
+      if (property.getAdditionalProperties() != null) {
+        property.setAdditionalProperties(true);
+      }
       if (request) {
         property.setMinimum(field.least() == null ? property.getMinimum() : field.least());
         property.setMaximum(field.most() == null ? property.getMaximum() : field.most());

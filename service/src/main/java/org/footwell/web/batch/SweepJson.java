@@ -38,11 +38,14 @@ final class SweepJson implements SweepForm {
     if (lines) {
       return NOTHING;
     }
-    SweepTable empty =
-        new SweepTable(
-            columns(sweep.inputs()), columns(sweep.outputs()), sweep.rowCount(), List.of());
-    String whole = new String(Json.bytes(empty), StandardCharsets.UTF_8);
+    String whole = new String(Json.bytes(table(List.of())), StandardCharsets.UTF_8);
     return Rendering.utf8(whole.substring(0, whole.length() - NO_ROWS_YET.length()));
+  }
+
+  /** The table with these of its rows. */
+  SweepTable table(List<SweepTable.Row> rows) {
+    return new SweepTable(
+        columns(sweep.inputs()), columns(sweep.outputs()), sweep.rowCount(), rows);
   }
 
   private static List<SweepTable.Column> columns(List<Place> places) {
@@ -53,14 +56,17 @@ final class SweepJson implements SweepForm {
 
   @Override
   public List<Part> row(long number, List<Object> values, Point point) {
-    SweepTable.Row row =
-        new SweepTable.Row(
-            named(inputs, values),
-            named(outputs, point.outputs()),
-            point.verdict(),
-            point.codes(),
-            null);
-    return ended(number, Part.of(bytes(row)));
+    return ended(number, Part.of(bytes(row(values, point))));
+  }
+
+  /** A row that is answered. */
+  SweepTable.Row row(List<Object> values, Point point) {
+    return new SweepTable.Row(
+        named(inputs, values),
+        named(outputs, point.outputs()),
+        point.verdict(),
+        point.codes(),
+        null);
   }
 
   @Override

@@ -5,7 +5,10 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.NotNull;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
+import org.footwell.analysis.Sweep;
 import org.footwell.calculation.Verdict;
+import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.Problem;
 
 /**
@@ -13,7 +16,7 @@ import org.footwell.web.request.Problem;
  *
  * @param rows in order; they are written one by one, and there is never a list of them
  */
-record SweepTable(
+public record SweepTable(
     @Schema(description = "What is varied") @NotNull List<@NotNull Column> inputs,
     @Schema(description = "What is shown of the result") @NotNull List<@NotNull Column> outputs,
     @Schema(description = "How many rows there are") int rowCount,
@@ -23,14 +26,27 @@ record SweepTable(
         @NotNull
         List<@NotNull Row> rows) {
 
+  /** The whole table of a small sweep, as the contract shows it. */
+  public static <Q extends Record, R extends Record> SweepTable of(
+      Endpoint<Q, R> endpoint, byte[] request) {
+    Sweep<Q, R> sweep = endpoint.sweep(request);
+    SweepJson form = new SweepJson(sweep, false);
+    List<Row> rows =
+        IntStream.range(0, sweep.rowCount())
+            .mapToObj(sweep::values)
+            .map(values -> form.row(values, endpoint.point(sweep, values)))
+            .toList();
+    return form.table(rows);
+  }
+
   /** One column. */
-  record Column(
+  public record Column(
       @Schema(description = "Its name in the rows") @NotNull String path,
       @Schema(description = "What it is, with its unit") @NotNull String meaning) {}
 
   /** One row: what the calculation comes to with these inputs, or why it comes to nothing. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
-  record Row(
+  public record Row(
       @Schema(description = "Values of the inputs, by their paths") @NotNull
           Map<String, Object> inputs,
       @Schema(
