@@ -14,7 +14,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.footwell.analysis.Analysis;
+import org.footwell.analysis.registry.Analysis;
 import org.footwell.analysis.Sweep;
 import org.footwell.analysis.SweepRequest;
 import org.footwell.calculation.Calculation;

@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.footwell.analysis.Analysis;
+import org.footwell.analysis.registry.Analysis;
 import org.footwell.analysis.Sweep;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;

@@ -84,9 +84,9 @@ class ToleranceTest {
     Answer<ToleranceResult> with = Asking.of(square, asked.formatted(true));
     assertEquals("a", with.result().outputs().get(0).drivers().get(0).input());
     assertEquals(
-        "y 0.33 ± 0.45, in 90 of 100 cases: a drives that most.", with.findings().get(0).text());
+        "y 0.33 ± 0.47, in 90 of 100 cases: a drives that most.", with.findings().get(0).text());
     assertEquals(
-        "Measure a next: known exactly, it leaves y ± 0.087.", with.findings().get(0).advice());
+        "Measure a next: known exactly, it leaves y ± 0.089.", with.findings().get(0).advice());
     Answer<ToleranceResult> without = Asking.of(square, asked.formatted(false));
     assertEquals("b", without.result().outputs().get(0).drivers().get(0).input());
   }
