@@ -131,7 +131,8 @@ final class ContractCheck {
     }
     for (JsonNode parameter : operation.path("parameters")) {
       String name = parameter.path("name").asText();
-      if (parameter.path("required").asBoolean() && !asked.has(name)) {
+      boolean inQuery = parameter.path("in").asText().equals("query");
+      if (inQuery && parameter.path("required").asBoolean() && !asked.has(name)) {
         faults.add("required query parameter " + name + " is missing, yet it was answered");
       }
     }

@@ -80,9 +80,11 @@ final class ContractDocument {
     return root;
   }
 
-  /** The operations of a path by method, or a missing node. */
+  /** The operations of a path by method, those of every calculation included, or a missing node. */
   JsonNode path(String path) {
-    return root.path("paths").path(path);
+    JsonNode paths = root.path("paths");
+    String ofAny = path.replaceFirst("^/v1/[a-z-]+/", "/v1/{calculation}/");
+    return paths.path(paths.has(path) ? path : ofAny);
   }
 
   /** Every operation by its method and path. */
