@@ -51,7 +51,10 @@ final class PathFinder {
 
   private static void numbers(Node node, Object given, String path, List<String> into) {
     if (node instanceof Node.Group group && given instanceof Map<?, ?> fields) {
-      group.members().forEach((name, member) -> numbers(member.node(), fields.get(name), path + "." + name, into));
+      group
+          .members()
+          .forEach(
+              (name, member) -> numbers(member.node(), fields.get(name), path + "." + name, into));
     } else if (node instanceof Node.Repeated list && given instanceof List<?> entries) {
       for (int i = 0; i < entries.size(); i++) {
         numbers(list.element(), entries.get(i), path + "." + called(list, entries, i), into);

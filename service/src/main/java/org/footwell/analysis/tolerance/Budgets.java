@@ -110,8 +110,7 @@ final class Budgets {
   }
 
   private OutputDriver driver(Effect one, List<Effect> all, double deviation) {
-    long more =
-        all.stream().filter(other -> other.strength().clearlyAbove(one.strength())).count();
+    long more = all.stream().filter(other -> other.strength().clearlyAbove(one.strength())).count();
     double left =
         one.first() == null
             ? run.apply(LeftOver.BY_CORRELATION, deviation, one.correlation().value())

@@ -11,9 +11,13 @@ import org.footwell.calculation.Built;
 @Built
 public record OutputBudget(
     @Schema(description = "The number of the result") @NotNull String path,
-    @Schema(description = "What it is with the inputs exactly as stated; left out where there is none")
+    @Schema(
+            description =
+                "What it is with the inputs exactly as stated; left out where there is none")
         Double stated,
-    @Schema(description = "In how many samples there was such a number; with fewer than 10 no figures")
+    @Schema(
+            description =
+                "In how many samples there was such a number; with fewer than 10 no figures")
         @NotNull
         Integer answeredCount,
     @Schema(description = "Mean") Double mean,
@@ -21,7 +25,9 @@ public record OutputBudget(
     @Schema(description = "5 of 100 samples are below it") Double p5,
     @Schema(description = "Half of the samples are below it") Double p50,
     @Schema(description = "95 of 100 samples are below it") Double p95,
-    @Schema(description = "The inputs that do most, at most 20; none where the number does not change")
+    @Schema(
+            description =
+                "The inputs that do most, at most 20; none where the number does not change")
         @NotNull
         List<OutputDriver> drivers) {
 

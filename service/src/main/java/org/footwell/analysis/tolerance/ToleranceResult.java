@@ -16,10 +16,14 @@ public record ToleranceResult(
         VerdictShares verdicts,
     @Schema(description = "The numbers wanted, in the order they were asked for") @NotNull
         List<OutputBudget> outputs,
-    @Schema(description = "The inputs that were varied, those assumed to have a usual tolerance last")
+    @Schema(
+            description =
+                "The inputs that were varied, those assumed to have a usual tolerance last")
         @NotNull
         List<SampledInput> inputs,
-    @Schema(description = "Why runs were refused, the commonest first; none where all were answered")
+    @Schema(
+            description =
+                "Why runs were refused, the commonest first; none where all were answered")
         @NotNull
         List<RefusedRuns> refused) {
 
@@ -29,7 +33,8 @@ public record ToleranceResult(
       @Schema(description = "Worth knowing") @NotNull Double note,
       @Schema(description = "Not as a careful fitter would leave it") @NotNull Double warning,
       @Schema(description = "Not to be built like this") @NotNull Double stop,
-      @Schema(description = "Not answered, as where a value is beyond what its field allows") @NotNull
+      @Schema(description = "Not answered, as where a value is beyond what its field allows")
+          @NotNull
           Double refused) {
 
     static VerdictShares of(Runs runs, int samples) {

@@ -24,9 +24,12 @@ public record UncertainInput(
         @DecimalMin("0.000000001")
         @DecimalMax("1000000000")
         Double plusMinus,
-    @Schema(description = "The same in percent of the number") @DecimalMin("0.000001") @DecimalMax("1000")
+    @Schema(description = "The same in percent of the number")
+        @DecimalMin("0.000001")
+        @DecimalMax("1000")
         Double plusMinusPercent,
-    @Schema(description = "How the true value lies around the stated one") Distribution distribution,
+    @Schema(description = "How the true value lies around the stated one")
+        Distribution distribution,
     @Schema(
             description =
                 "Inputs of the same group move together, up and down alike, such as two drivers of"

@@ -48,7 +48,10 @@ final class Uncertainties {
     }
     Map<String, Integer> groups = new LinkedHashMap<>();
     for (Tolerated one : all) {
-      draws.add(one.group() == null ? draw(one.said().path()) : groups.computeIfAbsent(one.group(), this::draw));
+      draws.add(
+          one.group() == null
+              ? draw(one.said().path())
+              : groups.computeIfAbsent(one.group(), this::draw));
     }
   }
 

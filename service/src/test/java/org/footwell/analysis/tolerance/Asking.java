@@ -36,9 +36,7 @@ final class Asking {
       Duration time, Calculation<Q, R> subject, String json) {
     ToleranceRequest request =
         ENGINE.bind(
-            ToleranceRequest.class,
-            Endpoint.untyped(json.getBytes(StandardCharsets.UTF_8)),
-            false);
+            ToleranceRequest.class, Endpoint.untyped(json.getBytes(StandardCharsets.UTF_8)), false);
     return ENGINE.answer(new Tolerance<>(subject), request, false, time);
   }
 

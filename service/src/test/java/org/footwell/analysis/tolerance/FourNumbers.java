@@ -50,7 +50,8 @@ record FourNumbers(ToDoubleFunction<Request> function)
   }
 
   /** Its error budget with the same distribution and tolerances one for each of the numbers. */
-  OutputBudget budget(String distribution, List<Double> numbers, List<Double> plusMinus, String rest) {
+  OutputBudget budget(
+      String distribution, List<Double> numbers, List<Double> plusMinus, String rest) {
     StringBuilder inputs = new StringBuilder();
     StringBuilder request = new StringBuilder();
     for (int i = 0; i < 4; i++) {

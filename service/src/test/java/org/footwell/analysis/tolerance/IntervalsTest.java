@@ -31,7 +31,9 @@ class IntervalsTest {
       int input = i;
       double truth = 6 / Math.PI * Math.asin(slopes[i] / Math.sqrt(norm) / 2);
       double held =
-          held(truth, seed -> correlationWithSum(SamplePoints.of(300, slopes.length, seed), slopes, input));
+          held(
+              truth,
+              seed -> correlationWithSum(SamplePoints.of(300, slopes.length, seed), slopes, input));
       assertTrue(held > 0.95 - SLACK, "input " + i + " held " + held);
     }
   }

@@ -37,7 +37,8 @@ class PropagationTest {
     List<Double> around = List.of(ROOT_3, ROOT_3, ROOT_3, ROOT_3);
     OutputBudget y = FourNumbers.SUM.budget("uniform", ZEROS, around, "");
     assertEquals(2, y.deviation(), 0.02);
-    // The lower tail of a sum of four on 0 to 1 is x⁴/24 up to 1: 5 of 100 lie below the root of 1.2.
+    // The lower tail of a sum of four on 0 to 1 is x⁴/24 up to 1: 5 of 100 lie below the root of
+    // 1.2.
     double limit = 2 * ROOT_3 * (2 - Math.pow(1.2, 0.25));
     assertEquals(3.303, limit, 0.001);
     assertEquals(-limit, y.p5(), 0.06);
@@ -69,8 +70,7 @@ class PropagationTest {
   @Test
   void whatMovesTogetherAddsUp() {
     List<Double> around = List.of(1.96, 1.96, 1.96, 1.96);
-    OutputBudget together =
-        FourNumbers.SUM.budget("normal", ZEROS, around, ",\"group\":\"all\"");
+    OutputBudget together = FourNumbers.SUM.budget("normal", ZEROS, around, ",\"group\":\"all\"");
     assertEquals(4, together.deviation(), 0.04);
     assertEquals(1, together.drivers().size());
     assertEquals("all", together.drivers().get(0).input());

@@ -147,8 +147,7 @@ class ToleranceTest {
 
   @Test
   void whereHardlyAnythingCanBeAnsweredThereAreNoFigures() {
-    FourNumbers never =
-        new FourNumbers(q -> q.a() == 0 ? 1 : Double.NaN);
+    FourNumbers never = new FourNumbers(q -> q.a() == 0 ? 1 : Double.NaN);
     assertEquals(
         "too-few-answered",
         assertThrows(
@@ -267,8 +266,7 @@ class ToleranceTest {
     // Three inputs with a usual tolerance, so five blocks.
     assertEquals("at most 20000", faults.get(0).allowed());
     assertEquals(
-        100_000,
-        Asking.of("sound-level", much.replace("30000", "20000")).result().runCount());
+        100_000, Asking.of("sound-level", much.replace("30000", "20000")).result().runCount());
   }
 
   @Test
@@ -299,8 +297,7 @@ class ToleranceTest {
   }
 
   static String planned(String rest) throws IOException {
-    String plan =
-        Files.readString(Committed.PROJECT.resolve("docs/examples/camper-van.json"));
+    String plan = Files.readString(Committed.PROJECT.resolve("docs/examples/camper-van.json"));
     return "{\"request\": " + plan + ", \"outputs\": [\"level_db_spl\"], " + rest + "}";
   }
 
@@ -337,7 +334,9 @@ class ToleranceTest {
 
   private static void assertHasBudget(Calculation<?, ?> subject) {
     String asked =
-        "{\"request\": " + subject.card().example() + ", \"usual_tolerances\": true, \"sample_count\": 100";
+        "{\"request\": "
+            + subject.card().example()
+            + ", \"usual_tolerances\": true, \"sample_count\": 100";
     List<Fault> faults = Asking.faults(subject, asked + "}");
     if (faults.stream().anyMatch(one -> one.pointer().equals("/outputs"))) {
       String first =

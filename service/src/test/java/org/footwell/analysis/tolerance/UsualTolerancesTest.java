@@ -39,7 +39,10 @@ class UsualTolerancesTest {
     Set<String> shown;
     try (Stream<String> lines =
         Files.lines(Committed.PROJECT.resolve("docs/method/tolerance.md"))) {
-      shown = lines.filter(line -> line.startsWith("| `")).collect(Collectors.toCollection(TreeSet::new));
+      shown =
+          lines
+              .filter(line -> line.startsWith("| `"))
+              .collect(Collectors.toCollection(TreeSet::new));
     }
     Set<String> rows =
         UsualTolerances.all().entrySet().stream()
