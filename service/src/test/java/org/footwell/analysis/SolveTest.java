@@ -106,7 +106,7 @@ class SolveTest {
             330);
     SolveRequest asked =
         seek("box.volume_l", 1, 500)
-            .request(Map.of("driver", driver))
+            .request(Map.of("driver", driver, "power_w", 10))
             .output("qtc")
             .target(0.707)
             .build();

@@ -5,8 +5,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Queue;
-import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Consumer;
 import org.footwell.calculation.Brief;
 import org.footwell.calculation.Row;
@@ -40,10 +38,7 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
   private final RowReader<Q> columns;
   private final Reader reader;
 
-  private final char separator;
-
-  /** Texts that are written, for the next pieces: as many as there are workers on this batch. */
-  private final Queue<CsvText> idle = new ConcurrentLinkedQueue<>();
+  private final CsvTexts texts;
 
   /** Error cells: they are written when it is their turn. */
   private final CsvText errors;
@@ -62,9 +57,9 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
       throws IOException {
     this.endpoint = endpoint;
     this.input = input;
-    this.separator = form.separator();
-    this.errors = new CsvText(separator);
-    this.rows = new CsvRows(input, separator, rowCharacters);
+    this.texts = new CsvTexts(form.separator());
+    this.errors = texts.borrow();
+    this.rows = new CsvRows(input, form.separator(), rowCharacters);
     this.header = new CsvHeader(names(), form, endpoint);
     this.columns = endpoint.request().rows(header.paths());
     this.reader = reader;
@@ -124,25 +119,14 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
   }
 
   private List<Part> written(Consumer<CsvText> row) {
-    CsvText text = text();
+    CsvText text = texts.borrow();
     row.accept(text);
-    return List.of(taken(text));
-  }
-
-  private CsvText text() {
-    CsvText text = idle.poll();
-    return text == null ? new CsvText(separator) : text;
-  }
-
-  private Part taken(CsvText text) {
-    byte[] bytes = text.take();
-    idle.add(text);
-    return Part.of(bytes);
+    return List.of(texts.taken(text));
   }
 
   private List<Part> answered(List<CsvRow> whole) {
     List<Part> parts = new ArrayList<>();
-    CsvText text = text();
+    CsvText text = texts.borrow();
     for (CsvRow row : whole) {
       text.cells(row, header.size());
       int place = text.place();
@@ -157,7 +141,7 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
         parts.add(before -> error(before.next(problem)));
       }
     }
-    parts.add(taken(text));
+    parts.add(texts.taken(text));
     return parts;
   }
 

@@ -19,7 +19,7 @@ final class SweepCsv implements SweepForm {
   private static final List<String> LAST = List.of("verdict", "findings", "error");
 
   private final Sweep<?, ?> sweep;
-  private final char separator;
+  private final CsvTexts texts;
   private final Reader reader;
 
   /** Error cells: they are written when it is their turn. */
@@ -27,9 +27,9 @@ final class SweepCsv implements SweepForm {
 
   SweepCsv(Sweep<?, ?> sweep, char separator, Reader reader) {
     this.sweep = sweep;
-    this.separator = separator;
+    this.texts = new CsvTexts(separator);
     this.reader = reader;
-    this.errors = new CsvText(separator);
+    this.errors = texts.borrow();
   }
 
   @Override
@@ -39,29 +39,29 @@ final class SweepCsv implements SweepForm {
         sweep.outputs().stream()
             .map(Place::path)
             .map(path -> inputs.contains(path) || LAST.contains(path) ? "result." + path : path);
-    CsvText text = new CsvText(separator);
+    CsvText text = texts.borrow();
     text.row(Stream.of(inputs.stream(), outputs, LAST.stream()).flatMap(some -> some).toList());
     return text.take();
   }
 
   @Override
   public List<Part> row(long number, List<Object> inputs, Point point) {
-    CsvText text = new CsvText(separator);
+    CsvText text = texts.borrow();
     inputs.forEach(text::value);
     point.outputs().forEach(text::value);
     text.value(point.verdict());
     text.words(point.codes());
     text.blanks(1);
     text.endRow();
-    return List.of(Part.of(text.take()));
+    return List.of(texts.taken(text));
   }
 
   @Override
   public List<Part> row(long number, List<Object> inputs, Problem problem) {
-    CsvText text = new CsvText(separator);
+    CsvText text = texts.borrow();
     inputs.forEach(text::value);
     text.blanks(sweep.outputs().size() + LAST.size() - 1);
-    return List.of(Part.of(text.take()), before -> error(before.next(problem)));
+    return List.of(texts.taken(text), before -> error(before.next(problem)));
   }
 
   private byte[] error(Problem problem) {

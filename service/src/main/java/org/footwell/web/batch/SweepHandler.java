@@ -71,7 +71,8 @@ public final class SweepHandler {
     }
   }
 
-  private static <Q extends Record, R extends Record> void write(
+  /** Writes the whole table; its rows are worked out by the threads of the pipeline. */
+  static <Q extends Record, R extends Record> void write(
       Endpoint<Q, R> endpoint, Sweep<Q, R> sweep, SweepForm form, Pipeline pipeline, Reader reader)
       throws IOException {
     try {
