@@ -22,22 +22,25 @@ final class Cost {
     if (draws > MOST_DRAWS) {
       run.refuse(ToleranceFault.TOO_MANY_UNCERTAIN).at("/inputs").given(draws).limit(MOST_DRAWS);
     }
-    long runs = Sampling.runCount(q.sampleCount(), draws, q.indices());
+    int runsOfOne = Sampling.runsOfOne(draws, q.indices());
+    long runs = (long) q.sampleCount() * runsOfOne;
     if (runs > MOST_RUNS) {
+      int fitting = MOST_RUNS / runsOfOne;
       run.refuse(ToleranceFault.TOO_MANY_RUNS)
           .at("/sample_count")
           .given(runs)
           .limit(MOST_RUNS)
-          .allowed(Allowed.atMost(MOST_RUNS / Sampling.runCount(1, draws, q.indices()), ""));
+          .allowed(Allowed.atMost(fitting, ""));
     }
     long drawn = (long) q.sampleCount() * draws;
     if (drawn > MOST_DRAWN) {
+      int fitting = MOST_DRAWN / draws;
       run.refuse(ToleranceFault.TOO_MANY_DRAWS)
           .at("/sample_count")
           .with("samples", q.sampleCount())
           .with("inputs", draws)
           .limit(MOST_DRAWN)
-          .allowed(Allowed.atMost(MOST_DRAWN / draws, ""));
+          .allowed(Allowed.atMost(fitting, ""));
     }
   }
 }

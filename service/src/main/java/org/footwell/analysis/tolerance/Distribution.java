@@ -11,6 +11,7 @@ import org.apache.commons.math3.distribution.UniformRealDistribution;
  * <p>Standard deviations for a stated ±a, by JCGM 100:2008 (GUM) 4.3.4, 4.3.7 and 4.3.9: a/1.96, a/√3
  * and a/√6.
  */
+@SuppressWarnings("ImmutableEnumChecker") // laws without a random generator keep no state
 public enum Distribution {
   /** Nearer is likelier; 95 of 100 lie within the stated ±, the others beyond it. */
   NORMAL(new NormalDistribution(null, 0, 1 / Estimate.NORMAL_95)),

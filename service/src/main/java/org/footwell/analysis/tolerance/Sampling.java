@@ -29,9 +29,9 @@ final class Sampling {
     this.ranks = new double[draws][];
   }
 
-  /** Runs that so many samples take. */
-  static long runCount(long count, int draws, boolean indices) {
-    return indices ? count * (draws + BEFORE_EXCHANGED) : count;
+  /** Runs that one sample takes. */
+  static int runsOfOne(int draws, boolean indices) {
+    return indices ? draws + BEFORE_EXCHANGED : 1;
   }
 
   int count() {
@@ -43,7 +43,7 @@ final class Sampling {
   }
 
   int runCount() {
-    return (int) runCount(count, draws, indices);
+    return count * runsOfOne(draws, indices);
   }
 
   boolean hasIndices() {

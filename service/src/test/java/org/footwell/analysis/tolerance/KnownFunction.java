@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.function.ToDoubleFunction;
 
 /** Functions of the unit cube whose Sobol' indices are published; see {@code sobol-indices.csv}. */
+@SuppressWarnings("ImmutableEnumChecker") // functions without a state
 enum KnownFunction {
   ISHIGAMI(
       3,
