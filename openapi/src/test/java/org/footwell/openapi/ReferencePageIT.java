@@ -12,6 +12,7 @@ import java.net.URI;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiConsumer;
 import java.util.regex.Pattern;
 import org.footwell.RunningJar;
 import org.junit.jupiter.api.AfterAll;
@@ -23,6 +24,7 @@ class ReferencePageIT {
 
   private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
   private static final Path SCREENSHOT = Path.of("target", "reference-page.png");
+  private static final Path DRAWING = Path.of("target", "reference-page-sweep.png");
 
   private static RunningJar service;
   private static Playwright playwright;
@@ -66,8 +68,8 @@ class ReferencePageIT {
     }
   }
 
-  @Test
-  void theExampleOfAnOperationRunsFromThePage() {
+  /** Tries the example of an operation, and looks at what comes. */
+  private static void run(String path, BiConsumer<Locator, Page> look) {
     List<String> elsewhere = new ArrayList<>();
     List<String> complaints = new ArrayList<>();
     try (Page page = browser.newPage()) {
@@ -89,20 +91,44 @@ class ReferencePageIT {
           page.locator(".opblock-post")
               .filter(
                   new Locator.FilterOptions()
-                      .setHas(page.locator("[data-path='/v1/sound-level']")));
+                      .setHas(page.locator("[data-path='" + path + "']")));
       operation.locator(".opblock-summary-control").click();
       operation.getByText("Try it out", new Locator.GetByTextOptions().setExact(true)).click();
       operation.getByText("Execute", new Locator.GetByTextOptions().setExact(true)).click();
-
-      Locator answer = operation.locator(".live-responses-table .response").first();
-      assertThat(answer.locator(".response-col_status")).hasText(Pattern.compile("^200\\b"));
-      assertThat(answer.locator(".response-col_description"))
-          .containsText(Pattern.compile("\"verdict\":\\s*\"(ok|note|warning|stop)\""));
-      answer.scrollIntoViewIfNeeded();
-      page.screenshot(new Page.ScreenshotOptions().setPath(SCREENSHOT));
+      look.accept(operation, page);
     }
     assertEquals(List.of(), elsewhere, "requests to other hosts");
     assertEquals(List.of(), complaints, "complaints of the browser");
+  }
+
+  @Test
+  void theExampleOfAnOperationRunsFromThePage() {
+    run(
+        "/v1/sound-level",
+        (operation, page) -> {
+          Locator answer = operation.locator(".live-responses-table .response").first();
+          assertThat(answer.locator(".response-col_status")).hasText(Pattern.compile("^200\\b"));
+          assertThat(answer.locator(".response-col_description"))
+              .containsText(Pattern.compile("\"verdict\":\\s*\"(ok|note|warning|stop)\""));
+          answer.scrollIntoViewIfNeeded();
+          page.screenshot(new Page.ScreenshotOptions().setPath(SCREENSHOT));
+        });
+  }
+
+  @Test
+  void aSweepIsDrawnWithAxesAndUnits() {
+    run(
+        "/v1/{calculation}/sweep",
+        (operation, page) -> {
+          Locator drawing = operation.locator("figure.sweep svg");
+          assertThat(drawing).hasCount(1);
+          assertThat(drawing).containsText("Continuous level at the seat, dB SPL");
+          assertThat(drawing).containsText("Average electrical power of the programme, W");
+          assertThat(drawing).containsText("distance_m 2");
+          assertThat(drawing.locator("path")).hasCount(2);
+          drawing.scrollIntoViewIfNeeded();
+          page.screenshot(new Page.ScreenshotOptions().setPath(DRAWING));
+        });
   }
 
   private static void noteElsewhere(String url, List<String> elsewhere) {

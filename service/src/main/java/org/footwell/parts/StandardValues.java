@@ -41,8 +41,10 @@ public enum StandardValues {
   }
 
   /** In hundredths those of one decade, which repeat in every other; null if they do not. */
+  @SuppressWarnings("ImmutableEnumChecker") // nothing changes it
   private final int[] decade;
 
+  @SuppressWarnings("ImmutableEnumChecker") // nothing changes it
   private final double[] all;
 
   StandardValues(IntStream decade) {

@@ -244,7 +244,13 @@ public final class Server implements AutoCloseable {
     page(routes, "/codes.json", ctx -> pages.serve(ctx, "/contract/codes.json"));
     page(routes, "/", ctx -> pages.serve(ctx, "/reference/index.html"));
     for (String file :
-        List.of("reference.js", "swagger-ui.css", "swagger-ui-bundle.js", "favicon.svg")) {
+        List.of(
+            "reference.js",
+            "reference.css",
+            "sweep.js",
+            "swagger-ui.css",
+            "swagger-ui-bundle.js",
+            "favicon.svg")) {
       page(routes, "/reference/" + file, ctx -> pages.serve(ctx, "/reference/" + file));
     }
   }

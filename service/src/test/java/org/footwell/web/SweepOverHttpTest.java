@@ -25,18 +25,17 @@ class SweepOverHttpTest {
 
   private static final String PATH = "/v1/sound-level/sweep";
 
-  private static final String LEVEL =
-      """
-      {"request": {"driver": {"rated_ohm": 8,
-         "sensitivity": {"level_db_spl": 90, "basis": "one_watt"}}}, "inputs": [%s], "outputs": [%s]}
-      """;
-
   private static Response post(String path, String body) {
     return given().contentType("application/json").body(body).post(path);
   }
 
   private static String level(String inputs, String outputs) {
-    return String.format(LEVEL, inputs, outputs);
+    return """
+        {"request": {"driver": {"rated_ohm": 8,
+           "sensitivity": {"level_db_spl": 90, "basis": "one_watt"}}},
+         "inputs": [%s], "outputs": [%s]}
+        """
+        .formatted(inputs, outputs);
   }
 
   /** A number of an example, three values of it, and a number of the answer that there is. */
