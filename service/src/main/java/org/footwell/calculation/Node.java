@@ -35,7 +35,11 @@ sealed interface Node {
     }
 
     boolean isNumber() {
-      return isWhole() || type == Double.class || type == double.class || type == BigDecimal.class;
+      return isWhole() || isFractional() || type == BigDecimal.class;
+    }
+
+    boolean isFractional() {
+      return type == Double.class || type == double.class;
     }
 
     boolean isWhole() {
@@ -75,7 +79,7 @@ sealed interface Node {
       }
       return node instanceof Group group
           ? !group.numeric().isEmpty()
-          : ((Scalar) node).type() == double.class || ((Scalar) node).type() == Double.class;
+          : ((Scalar) node).isFractional();
     }
 
     /** Builds the record from one value per component. */

@@ -18,6 +18,9 @@ final class PathFinder {
 
   private static final Pattern INDEX = Pattern.compile("\\d{1,9}");
 
+  /** What names an entry in a path without being taken for an index or for several parts. */
+  private static final Pattern NAME = Pattern.compile("[\\w-]*[\\D&&[\\w-]][\\w-]*");
+
   /** Names of fields that tell one entry of a list from another. */
   private static final List<String> NAMING = List.of("id", "name");
 
@@ -37,6 +40,40 @@ final class PathFinder {
 
   static Place inResult(Node.Group root, String path) throws UnknownPath {
     return new PathFinder(root, null).place(path);
+  }
+
+  /** Dotted paths to the numbers a request states. */
+  static List<String> numbers(Node.Group root, Map<?, ?> document) {
+    List<String> paths = new ArrayList<>();
+    numbers(root, document, "", paths);
+    return paths;
+  }
+
+  private static void numbers(Node node, Object given, String path, List<String> into) {
+    if (node instanceof Node.Group group && given instanceof Map<?, ?> fields) {
+      group
+          .members()
+          .forEach(
+              (name, member) -> numbers(member.node(), fields.get(name), path + "." + name, into));
+    } else if (node instanceof Node.Repeated list && given instanceof List<?> entries) {
+      for (int i = 0; i < entries.size(); i++) {
+        numbers(list.element(), entries.get(i), path + "." + called(list, entries, i), into);
+      }
+    } else if (node instanceof Node.Scalar single && single.isNumber() && given instanceof Number) {
+      into.add(path.substring(1));
+    }
+  }
+
+  /** What tells an entry from the others of its list: its name where that fits into a path, or its index. */
+  private static String called(Node.Repeated list, List<?> entries, int index) {
+    Node.Member naming = naming(list);
+    boolean named =
+        naming != null
+            && entries.get(index) instanceof Map<?, ?> entry
+            && entry.get(naming.name()) instanceof String name
+            && NAME.matcher(name).matches()
+            && named(list, entries, name) == index;
+    return named ? (String) ((Map<?, ?>) entries.get(index)).get(naming.name()) : "" + index;
   }
 
   static String dotted(String pointer) {

@@ -54,6 +54,11 @@ public final class Place {
     return node.isWhole();
   }
 
+  /** Whether it is a number with any decimals: what can be measured, no count and no money. */
+  public boolean isFractional() {
+    return node.isFractional();
+  }
+
   /** Smallest number a request may give, included, or null. */
   public BigDecimal least() {
     return node.bounds().least();

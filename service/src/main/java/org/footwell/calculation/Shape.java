@@ -179,6 +179,16 @@ public final class Shape<T extends Record> {
     return PathFinder.inResult(root, path);
   }
 
+  /**
+   * Dotted paths to the numbers that a request states, entries of lists by what names them or else by
+   * their index.
+   *
+   * @param document the request as it was sent
+   */
+  public List<String> numbers(Map<?, ?> document) {
+    return PathFinder.numbers(root, document);
+  }
+
   /** Reads requests that differ in the values at some places. */
   public Variations<T> variations(Map<?, ?> document, List<Place> open, Faults faults) {
     return new Variations<>(root, document, open, faults);

@@ -109,8 +109,9 @@ final class Contract {
             lacks is refused as required. `/v1/plan-questions` lists all questions a plan poses.
 
             Analyses: below the address of every calculation, `/sweep` makes a table of what comes of it while one input \
-            or two go through their values, and `/solve` looks for the value of an input that leads to a target. \
-            Both take the request of the calculation as `request`; inputs and outputs are named by dotted paths, such as \
+            or two go through their values, `/solve` looks for the value of an input that leads to a target, and \
+            `/tolerance` tells how far an answer may be off with its inputs known within tolerances only. \
+            All take the request of the calculation as `request`; inputs and outputs are named by dotted paths, such as \
             `drivers.0.re_ohm`, or by JSON Pointers, and an entry of a list by its index or by its `id` or `name`.
 
             Limits: a body or a row of a batch holds at most 1 MiB, a sweep at most 100,000 rows, a request with recordings 64 MiB, JSON nests at most 50 deep, a \

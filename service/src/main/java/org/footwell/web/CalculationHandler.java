@@ -3,7 +3,7 @@ package org.footwell.web;
 import com.fasterxml.jackson.databind.JsonNode;
 import io.javalin.http.Context;
 import java.util.List;
-import org.footwell.analysis.Analysis;
+import org.footwell.analysis.registry.Analysis;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Document;
 import org.footwell.calculation.text.Names;

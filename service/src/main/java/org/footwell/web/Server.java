@@ -18,7 +18,7 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
-import org.footwell.analysis.Analysis;
+import org.footwell.analysis.registry.Analysis;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Document;
 import org.footwell.calculation.Engine;

@@ -1,5 +1,7 @@
-package org.footwell.analysis;
+package org.footwell.analysis.registry;
 
+import org.footwell.analysis.Solve;
+import org.footwell.analysis.tolerance.Tolerance;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.text.Names;
 
@@ -12,6 +14,12 @@ public enum Analysis {
     @Override
     public Calculation<?, ?> of(Calculation<?, ?> subject) {
       return new Solve<>(subject);
+    }
+  },
+  TOLERANCE {
+    @Override
+    public Calculation<?, ?> of(Calculation<?, ?> subject) {
+      return new Tolerance<>(subject);
     }
   };
 

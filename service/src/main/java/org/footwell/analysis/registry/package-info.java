@@ -1,0 +1,2 @@
+/** The analyses there are, one line each; above all of them. */
+package org.footwell.analysis.registry;
