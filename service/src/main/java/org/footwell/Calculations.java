@@ -41,6 +41,7 @@ import org.footwell.measured.balance.LevelAndBalance;
 import org.footwell.measured.correction.ResponseCorrection;
 import org.footwell.measured.sum.LoudspeakerSum;
 import org.footwell.vehicle.PlanReview;
+import org.footwell.vehicle.faults.FaultFinder;
 import org.footwell.vehicle.questions.PlanDocument;
 import org.footwell.vehicle.questions.PlanQuestions;
 
@@ -58,6 +59,7 @@ public final class Calculations {
     byId.put("sound-level", () -> new SoundLevel());
     byId.put("seat-delays", () -> new SeatDelays());
     byId.put("plan-review", () -> new PlanReview());
+    byId.put("fault-finder", () -> new FaultFinder());
     byId.put("amplifier-ratings", () -> new AmplifierRatings());
     byId.put("amplifier-heat", () -> new AmplifierHeat());
     byId.put("gain-chain", () -> new GainChain());

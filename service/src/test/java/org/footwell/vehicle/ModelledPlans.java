@@ -59,7 +59,7 @@ public final class ModelledPlans {
   }
 
   /** One of the plans of the outside table, as JSON. */
-  static ObjectNode json(String name) {
+  public static ObjectNode json(String name) {
     if (name.equals("one-coil-driven")) {
       ObjectNode plan = json("long-supply-cable");
       ((ObjectNode) plan.at("/channels/2")).put("network", "sub_a.1 || sub_b.1");
@@ -81,15 +81,15 @@ public final class ModelledPlans {
     }
   }
 
-  static VehiclePlan plan(JsonNode json) {
+  public static VehiclePlan plan(JsonNode json) {
     return new Engine().bind(VehiclePlan.class, JSON.convertValue(json, Object.class), false);
   }
 
-  static Modelled modelled(JsonNode json) {
+  public static Modelled modelled(JsonNode json) {
     return modelled(plan(json));
   }
 
-  static Modelled modelled(VehiclePlan plan) {
+  public static Modelled modelled(VehiclePlan plan) {
     AtomicReference<Modelled> modelled = new AtomicReference<>();
     Answers.of(new Reading(modelled), plan);
     return modelled.get();
