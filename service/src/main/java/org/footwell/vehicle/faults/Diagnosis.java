@@ -1,6 +1,7 @@
 package org.footwell.vehicle.faults;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -11,7 +12,7 @@ import org.footwell.vehicle.reading.Modelled;
 /**
  * What best explains what was measured in a vehicle: nothing wrong, one fault, or two. By Bayes' rule
  * each counts by its evidence times what it was worth before: faults come independently, one in a
- * vehicle on average, so that none, each single one and each pair stand as 1, q and q·q'.
+ * vehicle on average, so that nothing wrong, a fault and a pair stand as 1, q and q·q'.
  */
 final class Diagnosis {
 
@@ -31,6 +32,9 @@ final class Diagnosis {
   /** So many faults are expected in a vehicle that is measured; common practice, no source. */
   private static final double EXPECTED = 1;
 
+  /** A single part fails no more often than this, however few there are; common practice, no source. */
+  private static final double MOST_EXPECTED = 0.02;
+
   /** Of more single faults than this only the best are tried in pairs. */
   private static final int MOST_PAIRED = 40;
 
@@ -47,20 +51,27 @@ final class Diagnosis {
   private final Trial trial;
   private final List<Fault> unseen = new ArrayList<>();
   private final List<Tested> singles = new ArrayList<>();
-  private int seen;
+  private final double[] left;
+  private final double[] usual;
+  private final double share;
 
   /** Tries every one of some faults. */
   Diagnosis(Modelled base, Figures figures, List<Fault> faults, Run run) {
     trial = new Trial(base, figures, run);
+    left = trial.squares(trial.none());
+    usual = trial.usualSquares();
     for (Fault fault : faults) {
       Trial.Tried tried = trial.tried(trial.none(), fault);
       if (tried.seen() < ALIKE) {
         unseen.add(fault);
       } else {
         singles.add(tried.best());
-        seen++;
+        double[] with = trial.squares(tried.best());
+        Arrays.setAll(left, c -> Math.min(left[c], with[c]));
       }
     }
+    double weights = singles.stream().mapToDouble(one -> one.faults().get(0).kind().weight()).sum();
+    share = Math.min(MOST_EXPECTED, EXPECTED / weights);
     singles.sort(Comparator.comparingDouble((Tested one) -> -one.evidence()));
   }
 
@@ -75,7 +86,7 @@ final class Diagnosis {
 
   /** How many would show. */
   int seenCount() {
-    return seen;
+    return singles.size();
   }
 
   /** One fault at a time, the one that fits best first. */
@@ -92,7 +103,8 @@ final class Diagnosis {
       for (int j = 0; j < i; j++) {
         Fault one = paired.get(i).faults().get(0);
         Fault two = paired.get(j).faults().get(0);
-        if (!one.thing().equals(two.thing())) {
+        boolean both = !one.thing().equals(two.thing());
+        if (both && (Trial.apart(one, two) || unexplained(one) || unexplained(two))) {
           all.add(trial.together(paired.get(j), paired.get(i)));
         }
       }
@@ -100,17 +112,17 @@ final class Diagnosis {
     return sorted(all);
   }
 
-  private double weight(Tested one) {
-    double sum = singles.stream().mapToDouble(single -> worth(single.faults().get(0))).sum();
-    double before = 0;
-    for (Fault fault : one.faults()) {
-      before += Math.log(EXPECTED * worth(fault) / sum);
-    }
-    return before + one.evidence();
+  /** Two faults of one channel are tried only where none alone agrees with what was measured there. */
+  private boolean unexplained(Fault fault) {
+    return fault.channels().stream().anyMatch(c -> left[c] > usual[c]);
   }
 
-  private static double worth(Fault fault) {
-    return fault.kind().weight();
+  private double weight(Tested one) {
+    double before = 0;
+    for (Fault fault : one.faults()) {
+      before += Math.log(share * fault.kind().weight());
+    }
+    return before + one.evidence();
   }
 
   private List<Explained> sorted(List<Tested> all) {

@@ -12,6 +12,7 @@ import org.footwell.calculation.text.Phrase;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.vehicle.faults.Diagnosis.Explained;
+import org.footwell.vehicle.faults.FaultFinderResult.Alternative;
 import org.footwell.vehicle.faults.FaultFinderResult.Explanation;
 import org.footwell.vehicle.faults.FaultFinderResult.NextMeasurement;
 import org.footwell.vehicle.reading.Modelled;
@@ -28,6 +29,7 @@ public final class FaultFinder implements Calculation<VehiclePlan, FaultFinderRe
 
   private static final int MOST_LISTED = 8;
   private static final int MOST_ALIKE = 8;
+  private static final int MOST_SAID = 3;
 
   @Override
   public Card<VehiclePlan, FaultFinderResult> card() {
@@ -94,14 +96,19 @@ public final class FaultFinder implements Calculation<VehiclePlan, FaultFinderRe
   }
 
   private static Explanation explanation(Explained one, VehiclePlan plan) {
-    List<FaultLine> alike =
-        one.alike().stream()
-            .skip(1)
-            .filter(other -> other.faults().size() <= 1)
-            .limit(MOST_ALIKE)
-            .flatMap(other -> other.lines(plan).stream())
-            .toList();
+    List<Alternative> alike =
+        alternatives(one).stream().map(other -> new Alternative(other.lines(plan))).toList();
     return new Explanation(one.confidence(), one.first().lines(plan), one.first().square(), alike);
+  }
+
+  /** What is alike and no more than the first; what is too small to be seen is alike to nothing wrong. */
+  private static List<Tested> alternatives(Explained one) {
+    int most = one.first().faults().size();
+    return one.alike().stream()
+        .skip(1)
+        .filter(other -> other.faults().size() <= most)
+        .limit(MOST_ALIKE)
+        .toList();
   }
 
   /**
@@ -137,12 +144,7 @@ public final class FaultFinder implements Calculation<VehiclePlan, FaultFinderRe
   /** The first two that could still be told apart: within the first class, then between the classes. */
   private static List<NextMeasurement> next(
       Modelled base, Figures figures, List<Explained> explained) {
-    List<Tested> rivals = new ArrayList<>();
-    explained.get(0).alike().stream()
-        .skip(1)
-        .filter(other -> other.faults().size() <= 1)
-        .limit(MOST_ALIKE)
-        .forEach(rivals::add);
+    List<Tested> rivals = new ArrayList<>(alternatives(explained.get(0)));
     if (explained.size() > 1) {
       rivals.add(explained.get(1).first());
     }
@@ -178,9 +180,8 @@ public final class FaultFinder implements Calculation<VehiclePlan, FaultFinderRe
           .value(explained.get(1).confidence())
           .with("faults", phrase(explained.get(1).first(), plan));
     }
-    List<Tested> alike =
-        first.alike().stream().skip(1).filter(one -> one.faults().size() == 1).limit(3).toList();
-    if (!first.first().none() && !alike.isEmpty()) {
+    List<Tested> alike = alternatives(first).stream().limit(MOST_SAID).toList();
+    if (!alike.isEmpty()) {
       run.find(FaultFinding.FAULTS_ALIKE)
           .with("faults", phrase(first.first(), plan))
           .with("others", alike.stream().map(one -> phrase(one, plan)).toList());

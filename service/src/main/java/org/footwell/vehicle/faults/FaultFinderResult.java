@@ -58,10 +58,13 @@ public record FaultFinderResult(
           double chiSquare,
       @Schema(
               description =
-                  "Single faults that cannot be told from them by what was measured, likelier ones"
-                      + " first")
+                  "What cannot be told from them by what was measured, likelier ones first")
           @NotNull
-          List<FaultLine> alike) {}
+          List<Alternative> alike) {}
+
+  /** Faults that explain it as well as others. */
+  public record Alternative(
+      @Schema(description = "The faults, one or two") @NotNull List<FaultLine> faults) {}
 
   /** Something that was not measured. */
   @JsonInclude(JsonInclude.Include.NON_NULL)

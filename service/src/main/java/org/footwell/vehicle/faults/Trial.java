@@ -3,6 +3,7 @@ package org.footwell.vehicle.faults;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.apache.commons.math3.optim.MaxEval;
 import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.apache.commons.math3.optim.univariate.BrentOptimizer;
@@ -30,7 +31,10 @@ import org.footwell.vehicle.reading.Modelled;
 final class Trial {
 
 
-  private static final double CLOSE = 1e-4;
+  /** What agrees with measurements is so likely to lie nearer to them by errors alone. */
+  private static final double AGREES = 0.95;
+
+  private static final double CLOSE = 1e-3;
   private static final int MOST_STEPS = 200;
 
   /** A step of this part of a spread tells how predictions move with a figure. */
@@ -38,6 +42,7 @@ final class Trial {
 
   private final Modelled base;
   private final Run run;
+  private final List<Figure> figures;
   private final Predictor predictor;
   private final Fit fit;
   private final double[] measured;
@@ -46,6 +51,7 @@ final class Trial {
   Trial(Modelled base, Figures figures, Run run) {
     this.base = base;
     this.run = run;
+    this.figures = figures.all();
     predictor = new Predictor(base, figures.all());
     fit = new Fit(figures.all());
     measured = new double[figures.size()];
@@ -78,6 +84,34 @@ final class Trial {
   /** Differences of what was measured from what a vehicle would give, in units of their errors. */
   double[] off(Tested one) {
     return fit.differences(measured, one.predicted());
+  }
+
+  /** Sums of the squares of the differences of each channel; infinite where one could not be measured. */
+  double[] squares(Tested one) {
+    double[] off = off(one);
+    double[] squares = new double[one.parts().size()];
+    for (int i = 0; i < off.length; i++) {
+      if (figures.get(i).ofChannel()) {
+        squares[figures.get(i).place()] +=
+            Double.isNaN(off[i]) ? Double.POSITIVE_INFINITY : off[i] * off[i];
+      }
+    }
+    return squares;
+  }
+
+  /** What errors alone exceed once in twenty times, of each channel. */
+  double[] usualSquares() {
+    double[] usual = new double[none.parts().size()];
+    for (int c = 0; c < usual.length; c++) {
+      int channel = c;
+      long count =
+          figures.stream().filter(one -> one.ofChannel() && one.place() == channel).count();
+      usual[c] =
+          count == 0
+              ? 0
+              : new ChiSquaredDistribution(null, count).inverseCumulativeProbability(AGREES);
+    }
+    return usual;
   }
 
   /** A vehicle with one fault more than another, with a figure. */
@@ -227,20 +261,16 @@ final class Trial {
       return joined(one, two);
     }
     Tested best = tried(one, second).best();
-    if (first.range().continuous() || second.range().continuous()) {
+    if (first.range().continuous()) {
       Tested other = tried(two, first).best();
       best = other.evidence() > best.evidence() ? other : best;
     }
     return best;
   }
 
-  /** Whether neither of two faults changes what the other one does. */
-  private static boolean apart(Fault one, Fault two) {
-    boolean swapped =
-        one.kind() == FaultKind.WIRES_SWAPPED || two.kind() == FaultKind.WIRES_SWAPPED;
-    return !swapped
-        && one.channels().stream().noneMatch(two.channels()::contains)
-        && (one.amplifier() < 0) == (two.amplifier() < 0);
+  /** Whether neither of two faults changes what the other one does, but for a little current. */
+  static boolean apart(Fault one, Fault two) {
+    return one.channels().stream().noneMatch(two.channels()::contains);
   }
 
   private Tested joined(Tested one, Tested two) {

@@ -4,7 +4,10 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Random;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.TreeMap;
+import java.util.random.RandomGenerator;
 import org.footwell.vehicle.ModelledPlans;
 import org.footwell.vehicle.chain.ChannelChain;
 import org.footwell.vehicle.chain.ChannelState;
@@ -26,31 +29,63 @@ final class MeasuredVehicle {
 
   private final ObjectNode plan;
   private final PlantedFault fault;
-  private final Random random;
-  private final Random errors;
-  private final boolean exact;
+  private final RandomGenerator random;
+  private final RandomGenerator errors;
+  private final Kind kind;
   private final Modelled sound;
   private final Modelled real;
+
+  /** How what is measured differs from what the plan says besides the fault. */
+  enum Kind {
+    /** Not at all. */
+    EXACT,
+    /** By errors of measuring, as large as the finder takes them to be. */
+    MEASURED,
+    /** By them and by parts that are not quite as their data sheets have them. */
+    WITH_TOLERANCES
+  }
 
   /**
    * A vehicle to be measured.
    *
    * @param seed draws what is measured and with which errors
-   * @param exact without any error
    */
-  MeasuredVehicle(ObjectNode plan, PlantedFault fault, long seed, boolean exact) {
+  MeasuredVehicle(ObjectNode plan, PlantedFault fault, long seed, Kind kind) {
     this.plan = plan;
     this.fault = fault;
-    random = new Random(seed);
-    errors = new Random(seed + 1_000_000);
-    this.exact = exact;
+    random = new SplittableRandom(seed);
+    errors = new SplittableRandom(-seed);
+    this.kind = kind;
     sound = ModelledPlans.modelled(plan);
-    real = ModelledPlans.modelled(fault.vehicle());
+    ObjectNode vehicle = fault.vehicle().deepCopy();
+    if (kind == Kind.WITH_TOLERANCES) {
+      vehicle.get("new_parts").forEach(part -> spread((ObjectNode) part.get("driver")));
+    }
+    real = ModelledPlans.modelled(vehicle);
+  }
+
+  /** Usual tolerances of data sheets as standard deviations; common practice, no source. */
+  private void spread(ObjectNode driver) {
+    Map<String, Double> usual =
+        Map.of("fs_hz", 0.06, "qes", 0.08, "qms", 0.1, "re_ohm", 0.03, "vas_l", 0.08, "le_mh", 0.1);
+    new TreeMap<>(usual)
+        .forEach(
+            (field, deviation) -> {
+              double factor = Math.exp(errors.nextGaussian() * deviation);
+              if (driver.has(field)) {
+                driver.put(field, driver.get(field).asDouble() * factor);
+              }
+            });
+    if (driver.has("sensitivity")) {
+      ObjectNode sensitivity = (ObjectNode) driver.get("sensitivity");
+      double db = sensitivity.get("level_db_spl").asDouble() + 0.7 * errors.nextGaussian();
+      sensitivity.put("level_db_spl", db);
+    }
   }
 
   private double error(double deviation) {
     double drawn = errors.nextGaussian() * deviation;
-    return exact ? 0 : drawn;
+    return kind == Kind.EXACT ? 0 : drawn;
   }
 
   private boolean often(double share) {
@@ -147,7 +182,7 @@ final class MeasuredVehicle {
       row.put("arrival_ms", 7 + chain.flightMs(seat) + states.get(c).delayMs() + error(0.3));
     }
     if (often(0.6) && heard) {
-      boolean wrong = errors.nextDouble() < 0.002 && !exact;
+      boolean wrong = errors.nextDouble() < 0.002 && kind != Kind.EXACT;
       row.put("polarity", states.get(c).polarity() * (wrong ? -1 : 1));
     }
   }

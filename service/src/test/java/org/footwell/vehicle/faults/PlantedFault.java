@@ -43,7 +43,17 @@ record PlantedFault(
         && (part == null || part.equals(line.driver()));
   }
 
-  /** All kinds that a plan can have, in an order of its own, one of each. */
+  /** Nothing wrong. */
+  static PlantedFault none(ObjectNode plan) {
+    return new PlantedFault(Set.of(), List.of(), null, plan.deepCopy(), 0, 0, null);
+  }
+
+  /** Whether all of it stands in the plan of the vehicle. */
+  boolean planned() {
+    return louderDb == 0 && jointOhm == 0 && dead == null;
+  }
+
+  /** Everything that can be planted into a vehicle, in an order that is drawn. */
   static List<PlantedFault> in(ObjectNode plan, Random random) {
     Planter planter = new Planter(plan, random);
     List<PlantedFault> all = new ArrayList<>();
