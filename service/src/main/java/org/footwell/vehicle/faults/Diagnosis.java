@@ -84,12 +84,7 @@ final class Diagnosis {
     return unseen;
   }
 
-  /** How many would show. */
-  int seenCount() {
-    return singles.size();
-  }
-
-  /** One fault at a time, the one that fits best first. */
+  /** Those that would, one at a time, the one that fits best first. */
   List<Tested> singles() {
     return singles;
   }

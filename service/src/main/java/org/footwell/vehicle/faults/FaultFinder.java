@@ -3,6 +3,7 @@ package org.footwell.vehicle.faults;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
@@ -166,27 +167,27 @@ public final class FaultFinder implements Calculation<VehiclePlan, FaultFinderRe
       Diagnosis diagnosis,
       Run run) {
     Explained first = explained.get(0);
+    boolean sure = first.confidence() >= SURE;
+    boolean soundButUnsure = first.first().none() && !sure && explained.size() > 1;
     if (!judged.fits()) {
       run.find(FaultFinding.NOTHING_FITS)
+          .at("/measured")
           .value(first.first().square())
           .limit(judged.degrees())
           .with("first", phrase(first.first(), plan));
+    } else if (soundButUnsure) {
+      told(FaultFinding.FAULT_POSSIBLE, explained.get(1), plan, run);
     } else if (!first.first().none()) {
-      run.find(first.confidence() >= SURE ? FaultFinding.FAULT_FOUND : FaultFinding.FAULT_UNSURE)
-          .value(first.confidence())
-          .with("faults", phrase(first.first(), plan));
-    } else if (first.confidence() < SURE && explained.size() > 1) {
-      run.find(FaultFinding.FAULT_UNSURE)
-          .value(explained.get(1).confidence())
-          .with("faults", phrase(explained.get(1).first(), plan));
+      told(sure ? FaultFinding.FAULT_FOUND : FaultFinding.FAULT_UNSURE, first, plan, run);
     }
     List<Tested> alike = alternatives(first).stream().limit(MOST_SAID).toList();
     if (!alike.isEmpty()) {
       run.find(FaultFinding.FAULTS_ALIKE)
+          .at(places(first.first()))
           .with("faults", phrase(first.first(), plan))
           .with("others", alike.stream().map(one -> phrase(one, plan)).toList());
     }
-    if (!next.isEmpty() && (!first.first().none() || first.confidence() < SURE)) {
+    if (!next.isEmpty() && (!sure || !alike.isEmpty())) {
       NextMeasurement most = next.get(0);
       run.find(FaultFinding.MEASURE_NEXT)
           .value(most.errorsApart())
@@ -196,8 +197,29 @@ public final class FaultFinder implements Calculation<VehiclePlan, FaultFinderRe
     if (!diagnosis.unseen().isEmpty()) {
       run.find(FaultFinding.FAULTS_UNSEEN)
           .value(diagnosis.unseen().size())
-          .limit(diagnosis.unseen().size() + diagnosis.seenCount());
+          .limit(diagnosis.unseen().size() + diagnosis.singles().size());
     }
+  }
+
+  private static void told(FaultFinding code, Explained one, VehiclePlan plan, Run run) {
+    run.find(code)
+        .at(places(one.first()))
+        .value(one.confidence())
+        .with("faults", phrase(one.first(), plan));
+  }
+
+  /** Where the faults are. */
+  private static List<String> places(Tested one) {
+    return one.faults().stream()
+        .flatMap(
+            fault ->
+                Stream.concat(
+                    fault.channels().stream().map(c -> "/channels/" + c),
+                    Stream.of(fault.amplifier())
+                        .filter(a -> a >= 0)
+                        .map(a -> "/amplifiers/" + a)))
+        .distinct()
+        .toList();
   }
 
   private static Phrase phrase(Tested one, VehiclePlan plan) {

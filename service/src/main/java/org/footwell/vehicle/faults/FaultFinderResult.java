@@ -74,5 +74,7 @@ public record FaultFinderResult(
       @Schema(description = "Id of the amplifier") String amplifier,
       @Schema(description = "Frequency at which it tells most, Hz") Double frequencyHz,
       @Schema(description = "How far apart the two lie there, in units of its error")
-          double errorsApart) {}
+          double errorsApart,
+      @Schema(description = "Whether it was measured already, and only doing it again tells more")
+          boolean again) {}
 }

@@ -10,6 +10,7 @@ import org.footwell.calculation.Verdict;
 public enum FaultFinding implements FindingCode {
   FAULT_FOUND(WARNING),
   FAULT_UNSURE(WARNING),
+  FAULT_POSSIBLE(NOTE),
   NOTHING_FITS(WARNING),
   FAULTS_ALIKE(NOTE),
   MEASURE_NEXT(NOTE),

@@ -87,31 +87,34 @@ final class Figures {
     }
   }
 
-  /** What could be measured of some channels and of all supplies and was not. */
-  static List<Figure> further(Modelled base, List<Integer> channels, Figures measured) {
+  /** What can be measured of some channels and of all supplies. */
+  static List<Figure> possible(Modelled base, List<Integer> channels) {
     VehiclePlan plan = base.index().plan();
-    List<Figure> further = new ArrayList<>();
+    List<Figure> possible = new ArrayList<>();
     for (int c : channels) {
       for (FigureKind kind :
           List.of(FigureKind.METER, FigureKind.POLARITY, FigureKind.LEVEL, FigureKind.ARRIVAL)) {
-        further.add(new Figure(kind, c, 0));
+        possible.add(new Figure(kind, c, 0));
       }
       for (double hz : USUAL_HZ) {
-        further.add(new Figure(FigureKind.IMPEDANCE, c, hz));
+        possible.add(new Figure(FigureKind.IMPEDANCE, c, hz));
       }
       for (double hz : ThirdOctaves.between(20, 16_000).toArray()) {
-        further.add(new Figure(FigureKind.RESPONSE, c, hz));
+        possible.add(new Figure(FigureKind.RESPONSE, c, hz));
       }
     }
     if (base.levelled().cruising().works()) {
       double battery = base.levelled().cruising().mean().batteryV();
       IntStream.range(0, plan.amplifiers().size())
           .filter(a -> plan.amplifiers().get(a).draw() != null && !Double.isNaN(battery))
-          .forEach(a -> further.add(new Figure(FigureKind.SUPPLY_DROP, a, battery)));
+          .forEach(a -> possible.add(new Figure(FigureKind.SUPPLY_DROP, a, battery)));
     }
-    further.removeIf(
-        one -> measured.all.stream().anyMatch(other -> alike(one, other)));
-    return further;
+    return possible;
+  }
+
+  /** Whether something was measured already. */
+  boolean has(Figure one) {
+    return all.stream().anyMatch(other -> alike(one, other));
   }
 
   /** A response is measured as a whole, and so is each impedance near a frequency. */

@@ -18,7 +18,8 @@ final class Telling {
   private static final int MOST = 3;
 
   private final Modelled base;
-  private final List<Figure> further;
+  private final Figures measured;
+  private final List<Figure> possible;
   private final Predictor predictor;
   private final Tested one;
   private final Tested two;
@@ -31,8 +32,9 @@ final class Telling {
     for (Tested tested : List.of(one, two)) {
       tested.faults().forEach(fault -> channels.addAll(fault.channels()));
     }
-    further = Figures.further(base, List.copyOf(channels), measured);
-    predictor = new Predictor(base, further);
+    possible = Figures.possible(base, List.copyOf(channels));
+    this.measured = measured;
+    predictor = new Predictor(base, possible);
   }
 
   private double[] predicted(Tested tested) {
@@ -44,20 +46,22 @@ final class Telling {
     return predictor.joined(parts, tested.jointOhm());
   }
 
-  /** The most telling, each kind once for each place; none where nothing would tell. */
+  /** The most telling, each kind once for each place; what is new first, none where nothing would tell. */
   List<NextMeasurement> next() {
-    double[] off = new Fit(further).differences(predicted(one), predicted(two));
+    double[] off = new Fit(possible).differences(predicted(one), predicted(two));
     List<Integer> order = new ArrayList<>();
     for (int i = 0; i < off.length; i++) {
       off[i] = Double.isNaN(off[i]) ? 0 : Math.abs(off[i]);
       order.add(i);
     }
-    order.sort(Comparator.comparingDouble((Integer i) -> -off[i]));
+    order.sort(
+        Comparator.comparing((Integer i) -> measured.has(possible.get(i)))
+            .thenComparingDouble(i -> -off[i]));
     List<NextMeasurement> next = new ArrayList<>();
     List<Integer> told = new ArrayList<>();
     ToIntFunction<Figure> what = figure -> figure.kind().ordinal() * 100 + figure.place();
     for (int i : order) {
-      Figure figure = further.get(i);
+      Figure figure = possible.get(i);
       int own = what.applyAsInt(figure);
       if (off[i] >= LEAST_APART && next.size() < MOST && !told.contains(own)) {
         told.add(own);
@@ -76,6 +80,7 @@ final class Telling {
         figure.ofChannel() ? plan.channels().get(figure.place()).id() : null,
         figure.ofChannel() ? null : plan.amplifiers().get(figure.place()).id(),
         frequency ? figure.at() : null,
-        apart);
+        apart,
+        measured.has(figure));
   }
 }
