@@ -78,8 +78,7 @@ public record VehiclePlan(
     @Schema(description = "What was measured with these settings, one entry per channel")
         @Size(max = 16)
         List<@NotNull MeasuredChannel> measured,
-    @Schema(description = "What was measured of the supply, one entry per amplifier")
-        @Size(max = 8)
+    @Schema(description = "What was measured of the supply, one entry per amplifier") @Size(max = 8)
         List<@NotNull MeasuredSupply> measuredSupply,
     @Schema(description = "How far off measurements usually are") MeasuringErrors measuringErrors) {
 

@@ -215,9 +215,7 @@ public final class FaultFinder implements Calculation<VehiclePlan, FaultFinderRe
             fault ->
                 Stream.concat(
                     fault.channels().stream().map(c -> "/channels/" + c),
-                    Stream.of(fault.amplifier())
-                        .filter(a -> a >= 0)
-                        .map(a -> "/amplifiers/" + a)))
+                    Stream.of(fault.amplifier()).filter(a -> a >= 0).map(a -> "/amplifiers/" + a)))
         .distinct()
         .toList();
   }

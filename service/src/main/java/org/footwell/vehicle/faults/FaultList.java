@@ -173,8 +173,7 @@ final class FaultList {
     filter(
         c,
         planned.highPass(),
-        List.of(
-            FaultKind.HIGH_PASS_MISSING, FaultKind.HIGH_PASS_OFF, FaultKind.HIGH_PASS_ORDER),
+        List.of(FaultKind.HIGH_PASS_MISSING, FaultKind.HIGH_PASS_OFF, FaultKind.HIGH_PASS_ORDER),
         (channel, filter) -> PlannedChannelBuilder.builder(channel).highPass(filter).build());
     filter(
         c,
@@ -252,8 +251,7 @@ final class FaultList {
         return with(
             any,
             c,
-            one ->
-                PlannedChannelBuilder.builder(one).network(change.apply(one.network())).build());
+            one -> PlannedChannelBuilder.builder(one).network(change.apply(one.network())).build());
       }
       for (int b = 0; b < channel.branchList().size(); b++) {
         Branch branch = channel.branchList().get(b);
@@ -291,11 +289,12 @@ final class FaultList {
 
   private void otherwise(int c, String network) {
     List<String> others = wiring.otherwise(network);
-    String coil = index.coils(c).stream()
-        .map(PlanIndex.NamedCoil::word)
-        .filter(word -> wiring.has(network, word))
-        .findFirst()
-        .orElse(null);
+    String coil =
+        index.coils(c).stream()
+            .map(PlanIndex.NamedCoil::word)
+            .filter(word -> wiring.has(network, word))
+            .findFirst()
+            .orElse(null);
     if (!others.isEmpty() && coil != null) {
       add(
           FaultKind.WIRED_OTHERWISE,

@@ -20,7 +20,9 @@ final class Figures {
   private static final double NOISE_DB = 30;
 
   /** Impedances that are worth a proposal, Hz: two in each decade and the resonances between. */
-  private static final double[] USUAL_HZ = {20, 31.5, 50, 80, 125, 200, 500, 1000, 2000, 5000, 10_000};
+  private static final double[] USUAL_HZ = {
+    20, 31.5, 50, 80, 125, 200, 500, 1000, 2000, 5000, 10_000
+  };
 
   private final List<Figure> all = new ArrayList<>();
   private final List<Double> values = new ArrayList<>();

@@ -60,8 +60,7 @@ final class Predictor {
     }
     Drive drive = new Drive(chain, crestDb());
     SoundField alone =
-        new SoundField(
-            List.of(chain), List.of(drive), base.grid(), Modelled.INCOHERENT_ABOVE_HZ);
+        new SoundField(List.of(chain), List.of(drive), base.grid(), Modelled.INCOHERENT_ABOVE_HZ);
     return alone.alone(seat, List.of(state), 0).dbSpl();
   }
 

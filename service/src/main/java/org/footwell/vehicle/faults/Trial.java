@@ -30,7 +30,6 @@ import org.footwell.vehicle.reading.Modelled;
  */
 final class Trial {
 
-
   /** What agrees with measurements is so likely to lie nearer to them by errors alone. */
   private static final double AGREES = 0.95;
 
@@ -40,7 +39,6 @@ final class Trial {
   /** A step of this part of a spread tells how predictions move with a figure. */
   private static final double STEP = 0.01;
 
-  private final Modelled base;
   private final Run run;
   private final List<Figure> figures;
   private final Predictor predictor;
@@ -49,7 +47,6 @@ final class Trial {
   private final Tested none;
 
   Trial(Modelled base, Figures figures, Run run) {
-    this.base = base;
     this.run = run;
     this.figures = figures.all();
     predictor = new Predictor(base, figures.all());

@@ -49,8 +49,7 @@ final class Wiring {
     Network<String> words = read(network);
     String driver = driver(coil);
     boolean others =
-        words.coils().stream()
-            .anyMatch(word -> !word.equals(coil) && driver(word).equals(driver));
+        words.coils().stream().anyMatch(word -> !word.equals(coil) && driver(word).equals(driver));
     return words.text(word -> word.equals(coil) ? (others ? alone : together) : word);
   }
 

@@ -60,8 +60,7 @@ final class PlantedStudy {
     all++;
     first += count(hit);
     second +=
-        count(
-            !hit && found.explanations().size() > 1 && says(found.explanations().get(1), fault));
+        count(!hit && found.explanations().size() > 1 && says(found.explanations().get(1), fault));
     named += count(sure);
     namedWrongly += count(sure && !hit);
     separable += count(parts);
@@ -116,7 +115,8 @@ final class PlantedStudy {
     byKind.forEach(
         (of, n) ->
             text.append(
-                "%s: %d, first %d; separable %d, first %d%n".formatted(of, n[0], n[1], n[2], n[3])));
+                "%s: %d, first %d; separable %d, first %d%n"
+                    .formatted(of, n[0], n[1], n[2], n[3])));
     misses.forEach(line -> text.append(line).append('\n'));
     return text.toString();
   }

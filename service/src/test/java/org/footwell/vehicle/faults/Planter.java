@@ -3,7 +3,6 @@ package org.footwell.vehicle.faults;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
 import java.util.Set;
@@ -43,8 +42,20 @@ final class Planter {
     int polarity = channel(plan, c).path("polarity").asInt(1);
     channel(inverted, c).put("polarity", -polarity);
     all.add(of(FaultKind.POLARITY_INVERTED, c, null, inverted));
-    filter(c, "high_pass", all, FaultKind.HIGH_PASS_MISSING, FaultKind.HIGH_PASS_OFF, FaultKind.HIGH_PASS_ORDER);
-    filter(c, "low_pass", all, FaultKind.LOW_PASS_MISSING, FaultKind.LOW_PASS_OFF, FaultKind.LOW_PASS_ORDER);
+    filter(
+        c,
+        "high_pass",
+        all,
+        FaultKind.HIGH_PASS_MISSING,
+        FaultKind.HIGH_PASS_OFF,
+        FaultKind.HIGH_PASS_ORDER);
+    filter(
+        c,
+        "low_pass",
+        all,
+        FaultKind.LOW_PASS_MISSING,
+        FaultKind.LOW_PASS_OFF,
+        FaultKind.LOW_PASS_ORDER);
     double louder = between(3.5, 12) * (random.nextBoolean() ? 1 : -1);
     all.add(
         new PlantedFault(
@@ -66,7 +77,12 @@ final class Planter {
   }
 
   private void filter(
-      int c, String side, List<PlantedFault> all, FaultKind missing, FaultKind off, FaultKind order) {
+      int c,
+      String side,
+      List<PlantedFault> all,
+      FaultKind missing,
+      FaultKind off,
+      FaultKind order) {
     JsonNode filter = channel(plan, c).get(side);
     if (filter == null) {
       return;
@@ -95,13 +111,7 @@ final class Planter {
     }
     all.add(
         new PlantedFault(
-            Set.of(FaultKind.WIRES_SWAPPED),
-            List.of(id(one), id(two)),
-            null,
-            vehicle,
-            0,
-            0,
-            null));
+            Set.of(FaultKind.WIRES_SWAPPED), List.of(id(one), id(two)), null, vehicle, 0, 0, null));
   }
 
   private static void put(ObjectNode into, String field, JsonNode value) {
@@ -154,9 +164,7 @@ final class Planter {
 
   /** Two groups of two in parentheses turned over need parentheses where the series is. */
   private static String turned(String network, String inner) {
-    return network.startsWith("(")
-        ? inner
-        : "(" + inner.replace(" || ", ") || (") + ")";
+    return network.startsWith("(") ? inner : "(" + inner.replace(" || ", ") || (") + ")";
   }
 
   private void branches(int c, List<PlantedFault> all) {
@@ -170,7 +178,8 @@ final class Planter {
       if (coil.matches("[A-Za-z0-9_]+")) {
         all.add(of(FaultKind.COIL_OPEN, c, coil, open));
       }
-      boolean filtered = branch.has("elements") || branch.has("high_pass") || branch.has("low_pass");
+      boolean filtered =
+          branch.has("elements") || branch.has("high_pass") || branch.has("low_pass");
       if (filtered) {
         ObjectNode bare = plan.deepCopy();
         ObjectNode plain = (ObjectNode) channel(bare, c).get("branches").get(b);
