@@ -35,7 +35,8 @@ class PlantedFaultsIT {
     for (String name : List.of("camper-van", "low-budget-hatchback", "factory-estate")) {
       study.add(demo(name), seed++, 30);
     }
-    Path file = Path.of("target", "planted-faults-" + kind.name().toLowerCase(Locale.ROOT) + ".txt");
+    Path file =
+        Path.of("target", "planted-faults-" + kind.name().toLowerCase(Locale.ROOT) + ".txt");
     Files.writeString(file, study.toString());
     return study;
   }
