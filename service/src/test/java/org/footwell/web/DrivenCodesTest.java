@@ -40,7 +40,9 @@ class DrivenCodesTest {
           "plan-review",
           Set.of("org.footwell.vehicle", "org.footwell.vehicle.reading", "org.footwell.parts.plan"),
           "fault-finder",
-          Set.of("org.footwell.vehicle.faults"));
+          Set.of("org.footwell.vehicle.faults"),
+          "plan-repair",
+          Set.of("org.footwell.vehicle.repair"));
 
   private static final Pattern PLACEHOLDER = Pattern.compile("\\{\\w+}");
 

@@ -24,18 +24,18 @@ final class ChangeList {
     this.index = index;
     this.plan = index.plan();
     troubles.forEach(trouble -> about(trouble.place()));
-    FilterChanges filters = new FilterChanges(plan, all);
+    FilterChanges filters = new FilterChanges(index, all);
     ChannelChanges wires = new ChannelChanges(index, all);
     FeedChanges feeds = new FeedChanges(plan, review, all);
     // Inverted wires are rather put right than all others inverted.
     channels.stream()
         .sorted(Comparator.comparing(c -> plan.channels().get(c).polarity()))
         .forEach(wires::polarity);
+    channels.forEach(wires::settings);
     for (int c : channels) {
       filters.crossovers(c);
       filters.filters(c);
       wires.guardedFromHz(c).ifPresent(hz -> filters.newHighPass(c, hz));
-      wires.settings(c);
       wires.limiter(c);
       wires.networks(c);
       wires.capacitors(c);

@@ -1,9 +1,11 @@
 package org.footwell.vehicle.repair;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import org.footwell.parts.Crossover;
 import org.footwell.parts.Filter;
+import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.PlannedChannel;
 import org.footwell.parts.plan.PlannedChannelBuilder;
 import org.footwell.parts.plan.VehiclePlan;
@@ -17,30 +19,33 @@ final class FilterChanges {
 
   private static final List<Integer> ORDERS = List.of(2, 4, 6, 8);
 
+  private final PlanIndex index;
   private final VehiclePlan plan;
   private final List<Change> into;
 
-  FilterChanges(VehiclePlan plan, List<Change> into) {
-    this.plan = plan;
+  FilterChanges(PlanIndex index, List<Change> into) {
+    this.index = index;
+    this.plan = index.plan();
     this.into = into;
   }
 
-  private int index(String channel) {
+  /** A channel and the one of the other side: their filters are changed together. */
+  private List<Integer> sides(int c) {
     return IntStream.range(0, plan.channels().size())
-        .filter(c -> plan.channels().get(c).id().equals(channel))
-        .findFirst()
-        .orElseThrow();
+        .filter(other -> other == c || index.isPair(c, other))
+        .boxed()
+        .toList();
   }
 
-  /** The crossovers of a lower channel at one frequency, with the filters of all their channels. */
+  /** The crossovers of a lower channel and of its other side, with the filters of all their channels. */
   void crossovers(int lower) {
-    String id = plan.channels().get(lower).id();
+    List<Integer> lowers = sides(lower);
     List<Integer> own =
         IntStream.range(0, plan.crossovers().size())
-            .filter(x -> plan.crossovers().get(x).lower().equals(id))
+            .filter(x -> lowers.contains(index.channel(plan.crossovers().get(x).lower())))
             .boxed()
             .toList();
-    if (own.isEmpty()) {
+    if (own.isEmpty() || lowers.get(0) != lower) {
       return;
     }
     double was = plan.crossovers().get(own.get(0)).frequencyHz();
@@ -54,14 +59,16 @@ final class FilterChanges {
               hz(was),
               hz(hz),
               null,
-              any -> moved(any, lower, own, hz)));
+              any -> moved(any, own, hz)));
     }
   }
 
-  private VehiclePlan moved(VehiclePlan any, int lower, List<Integer> crossovers, double hz) {
-    VehiclePlan moved = Plans.channel(any, lower, one -> withLowPass(one, at(one.lowPass(), hz)));
+  private VehiclePlan moved(VehiclePlan any, List<Integer> crossovers, double hz) {
+    VehiclePlan moved = any;
     for (int x : crossovers) {
-      int upper = index(plan.crossovers().get(x).upper());
+      int lower = index.channel(plan.crossovers().get(x).lower());
+      int upper = index.channel(plan.crossovers().get(x).upper());
+      moved = Plans.channel(moved, lower, one -> withLowPass(one, at(one.lowPass(), hz)));
       moved = Plans.channel(moved, upper, one -> withHighPass(one, at(one.highPass(), hz)));
       moved =
           VehiclePlanBuilder.builder(moved)
@@ -73,9 +80,12 @@ final class FilterChanges {
     return moved;
   }
 
-  /** The two filters of one channel by themselves. */
+  /** The two filters of a channel, and of its other side, by themselves. */
   void filters(int c) {
     PlannedChannel channel = plan.channels().get(c);
+    if (sides(c).get(0) != c) {
+      return;
+    }
     filter(c, "high_pass", channel.highPass(), FilterChanges::withHighPass);
     filter(c, "low_pass", channel.lowPass(), FilterChanges::withLowPass);
   }
@@ -87,6 +97,7 @@ final class FilterChanges {
 
   private void filter(int c, String side, Filter is, Fitted fitted) {
     String at = "/channels/" + c + "/" + side;
+    List<Integer> sides = sides(c);
     if (is == null) {
       return;
     }
@@ -96,11 +107,11 @@ final class FilterChanges {
           new Change(
               RepairKind.FILTER,
               at,
-              List.of(at + "/frequency_hz"),
+              places(sides, side + "/frequency_hz"),
               hz(is.frequencyHz()),
               hz(other.frequencyHz()),
               null,
-              any -> Plans.channel(any, c, one -> fitted.with(one, other))));
+              any -> all(any, sides, one -> fitted.with(one, other))));
     }
     for (int order : ORDERS) {
       Filter other = new Filter(is.kind(), order, is.frequencyHz(), is.besselNormalisation());
@@ -109,13 +120,26 @@ final class FilterChanges {
             new Change(
                 RepairKind.FILTER_ORDER,
                 at,
-                List.of(at + "/order"),
+                places(sides, side + "/order"),
                 is.order().toString(),
                 Integer.toString(order),
                 null,
-                any -> Plans.channel(any, c, one -> fitted.with(one, other))));
+                any -> all(any, sides, one -> fitted.with(one, other))));
       }
     }
+  }
+
+  private static List<String> places(List<Integer> channels, String field) {
+    return channels.stream().map(c -> "/channels/" + c + "/" + field).toList();
+  }
+
+  private static VehiclePlan all(
+      VehiclePlan any, List<Integer> channels, UnaryOperator<PlannedChannel> change) {
+    VehiclePlan changed = any;
+    for (int c : channels) {
+      changed = Plans.channel(changed, c, change);
+    }
+    return changed;
   }
 
   /** A high-pass where there is none. */

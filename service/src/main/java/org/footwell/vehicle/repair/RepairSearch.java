@@ -68,7 +68,7 @@ final class RepairSearch {
   }
 
   /** What keeps the level first; of that what leaves least, then least effort, price and level lost. */
-  private static final Comparator<Tried> BEST =
+  static final Comparator<Tried> BEST =
       Comparator.comparing(Tried::costsLevel)
           .thenComparingInt((Tried tried) -> tried.after().weight())
           .thenComparingInt(Tried::effort)
@@ -114,7 +114,7 @@ final class RepairSearch {
    * The last of some changes made to a plan that has the others; empty where it does not help, or
    * where what it causes is as bad as the worst that it clears.
    */
-  private Optional<Tried> tried(VehiclePlan with, List<Change> changes) {
+  Optional<Tried> tried(VehiclePlan with, List<Change> changes) {
     run.checkDeadline();
     VehiclePlan plan = changes.get(changes.size() - 1).made().apply(with);
     reviews++;
