@@ -33,6 +33,9 @@ final class FaultList {
   /** Bad joints lie around 0.1 ohm; common logarithm of ohms. */
   private static final Fault.Range JOINTS = Fault.Range.around(-1, 0.5, -2.5, 0.5, 0.5);
 
+  /** The kind says all. */
+  private static final Fault.Told UNTOLD = (line, figure) -> {};
+
   private static final List<Integer> ORDERS = List.of(1, 2, 3, 4, 6, 8);
 
   private final PlanIndex index;
@@ -91,10 +94,6 @@ final class FaultList {
     found.add(new Fault(kind, thing, List.of(c), -1, part, range, change, told));
   }
 
-  private static void untold(FaultLineBuilder line, double figure) {
-    // The kind says all.
-  }
-
   private static <T> List<T> replaced(List<T> all, int at, T other) {
     List<T> changed = new ArrayList<>(all);
     changed.set(at, other);
@@ -119,7 +118,7 @@ final class FaultList {
                 any,
                 c,
                 one -> PlannedChannelBuilder.builder(one).polarity(-one.polarity()).build()),
-        FaultList::untold);
+        UNTOLD);
   }
 
   /** Each pair of channels once, also where only one of them is looked at. */
@@ -139,7 +138,7 @@ final class FaultList {
                 null,
                 Fault.Range.NONE,
                 (any, figure) -> exchanged(any, one, two),
-                FaultList::untold));
+                UNTOLD));
       }
     }
   }
@@ -194,7 +193,7 @@ final class FaultList {
         null,
         Fault.Range.NONE,
         (any, figure) -> with(any, c, one -> refitted.with(one, null)),
-        FaultList::untold);
+        UNTOLD);
     add(
         kinds.get(1),
         thing,
@@ -232,7 +231,7 @@ final class FaultList {
         word,
         Fault.Range.NONE,
         (any, figure) -> rewired(any, word, network -> wiring.opened(network, word)),
-        FaultList::untold);
+        UNTOLD);
     add(
         FaultKind.COIL_SHORTED,
         "coil/" + word,
@@ -240,7 +239,7 @@ final class FaultList {
         word,
         Fault.Range.NONE,
         (any, figure) -> rewired(any, word, network -> wiring.shorted(network, word)),
-        FaultList::untold);
+        UNTOLD);
   }
 
   /** Changes the network that a coil is in, on whatever channel that hangs. */
@@ -322,7 +321,7 @@ final class FaultList {
             any.channels().get(c).branchList().size() <= b
                 ? any
                 : withBranch(any, c, b, bare(any.channels().get(c).branchList().get(b))),
-        FaultList::untold);
+        UNTOLD);
   }
 
   private static Branch bare(Branch branch) {
@@ -344,7 +343,7 @@ final class FaultList {
         driver.id(),
         Fault.Range.oneOf(leaking.size()),
         (any, i) -> leaking(any, d, box, leaking.get((int) i)),
-        FaultList::untold);
+        UNTOLD);
   }
 
   private static VehiclePlan leaking(VehiclePlan any, int d, Box box, double ql) {

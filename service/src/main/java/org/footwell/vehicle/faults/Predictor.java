@@ -92,14 +92,14 @@ final class Predictor {
           };
       values[i] = figure.scaled(value, errors);
     }
-    return new Part(chain, state, values, off ? 0 : meanW(c, chain, state));
+    return new Part(chain, state, values, off ? 0 : meanW(chain, state));
   }
 
   private double shapeDb(ChannelChain chain, double hz) {
     return Figure.db(chain.squareAt(seat, hz, hz <= Modelled.INCOHERENT_ABOVE_HZ));
   }
 
-  private double meanW(int c, ChannelChain chain, ChannelState state) {
+  private double meanW(ChannelChain chain, ChannelState state) {
     boolean supply = figures.stream().anyMatch(figure -> !figure.ofChannel());
     if (!supply) {
       return 0;

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.TreeSet;
-import java.util.function.ToIntFunction;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.vehicle.faults.FaultFinderResult.NextMeasurement;
 import org.footwell.vehicle.reading.Modelled;
@@ -58,11 +57,10 @@ final class Telling {
         Comparator.comparing((Integer i) -> measured.has(possible.get(i)))
             .thenComparingDouble(i -> -off[i]));
     List<NextMeasurement> next = new ArrayList<>();
-    List<Integer> told = new ArrayList<>();
-    ToIntFunction<Figure> what = figure -> figure.kind().ordinal() * 100 + figure.place();
+    List<Figure> told = new ArrayList<>();
     for (int i : order) {
       Figure figure = possible.get(i);
-      int own = what.applyAsInt(figure);
+      Figure own = new Figure(figure.kind(), figure.place(), 0);
       if (off[i] >= LEAST_APART && next.size() < MOST && !told.contains(own)) {
         told.add(own);
         next.add(line(figure, off[i]));

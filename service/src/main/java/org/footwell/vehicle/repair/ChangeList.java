@@ -46,7 +46,7 @@ final class ChangeList {
 
   /** Channels and amplifiers that a place belongs to; a supply as a whole belongs to all. */
   private void about(String place) {
-    String[] steps = place.split("/");
+    String[] steps = place.split("/", -1);
     int at = steps.length > 2 && steps[2].matches("[0-9]+") ? Integer.parseInt(steps[2]) : -1;
     String list = steps.length > 1 ? steps[1] : "";
     switch (at < 0 ? "" : list) {

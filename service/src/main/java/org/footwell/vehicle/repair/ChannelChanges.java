@@ -23,6 +23,7 @@ import org.footwell.parts.plan.PlannedChannelBuilder;
 import org.footwell.parts.plan.PlannedPart;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.parts.plan.VehiclePlanBuilder;
+import org.footwell.physics.Decibels;
 
 /** Settings, wires and parts of one channel changed. */
 final class ChannelChanges {
@@ -57,42 +58,53 @@ final class ChannelChanges {
     if (set == null) {
       return;
     }
-    String id = set.channel();
     int row = plan.settings().indexOf(set);
-    String at = "/settings/" + row + "/";
-    Double gain = set.gainV();
-    if (gain != null) {
-      put(row, at + "gain_v", gain + " V", null, new ChannelSettings(id, null, set.trimDb(), set.delayMs(), set.polarity()));
-      for (double db : STEPS_DB) {
-        double volts = Math.round(gain * Math.pow(10, db / 20) * 100) / 100.0;
-        ChannelSettings lower =
-            new ChannelSettings(id, volts, set.trimDb(), set.delayMs(), set.polarity());
-        add(
-            RepairKind.GAIN,
-            at + "gain_v",
-            gain + " V",
-            volts + " V",
-            any -> with(any, row, lower));
-      }
+    reset(row, "gain_v", set.gainV(), " V", one -> gain(one, null));
+    for (double db : set.gainV() == null ? List.<Double>of() : STEPS_DB) {
+      double volts = Math.round(set.gainV() * Decibels.toAmplitude(db) * 100) / 100.0;
+      add(
+          RepairKind.GAIN,
+          "/settings/" + row + "/gain_v",
+          set.gainV() + " V",
+          volts + " V",
+          any -> with(any, row, one -> gain(one, volts)));
     }
-    if (set.trimDb() != null) {
-      put(row, at + "trim_db", set.trimDb() + " dB", null, new ChannelSettings(id, gain, null, set.delayMs(), set.polarity()));
-    }
-    if (set.delayMs() != null) {
-      put(row, at + "delay_ms", set.delayMs() + " ms", null, new ChannelSettings(id, gain, set.trimDb(), null, set.polarity()));
-    }
-    if (set.polarity() != null) {
-      put(row, at + "polarity", set.polarity().toString(), null, new ChannelSettings(id, gain, set.trimDb(), set.delayMs(), null));
+    reset(
+        row,
+        "trim_db",
+        set.trimDb(),
+        " dB",
+        one ->
+            new ChannelSettings(one.channel(), one.gainV(), null, one.delayMs(), one.polarity()));
+    reset(
+        row,
+        "delay_ms",
+        set.delayMs(),
+        " ms",
+        one -> new ChannelSettings(one.channel(), one.gainV(), one.trimDb(), null, one.polarity()));
+    reset(
+        row,
+        "polarity",
+        set.polarity(),
+        "",
+        one -> new ChannelSettings(one.channel(), one.gainV(), one.trimDb(), one.delayMs(), null));
+  }
+
+  private static ChannelSettings gain(ChannelSettings one, Double volts) {
+    return new ChannelSettings(one.channel(), volts, one.trimDb(), one.delayMs(), one.polarity());
+  }
+
+  private void reset(
+      int row, String field, Number is, String unit, UnaryOperator<ChannelSettings> change) {
+    if (is != null) {
+      String at = "/settings/" + row + "/" + field;
+      add(RepairKind.SETTING, at, is + unit, null, any -> with(any, row, change));
     }
   }
 
-  private void put(int row, String at, String was, String becomes, ChannelSettings other) {
-    add(RepairKind.SETTING, at, was, becomes, any -> with(any, row, other));
-  }
-
-  private static VehiclePlan with(VehiclePlan any, int row, ChannelSettings other) {
+  private static VehiclePlan with(VehiclePlan any, int row, UnaryOperator<ChannelSettings> change) {
     return VehiclePlanBuilder.builder(any)
-        .settings(Plans.changed(any.settings(), row, one -> other))
+        .settings(Plans.changed(any.settings(), row, change))
         .build();
   }
 
@@ -139,8 +151,7 @@ final class ChannelChanges {
     List<String> words = coils.stream().map(PlanIndex.NamedCoil::word).toList();
     List<String> all =
         CoilNetworks.of(
-            words,
-            word -> index.part(coils.get(words.indexOf(word)).driver()).driver().ratedOhm());
+            words, word -> index.part(coils.get(words.indexOf(word)).driver()).driver().ratedOhm());
     for (String network : all) {
       if (!network.equals(is)) {
         add(RepairKind.WIRING, at, is, network, any -> rewired(any, c, b, network));
@@ -150,8 +161,7 @@ final class ChannelChanges {
 
   private static VehiclePlan rewired(VehiclePlan any, int c, int b, String network) {
     return b < 0
-        ? Plans.channel(
-            any, c, one -> PlannedChannelBuilder.builder(one).network(network).build())
+        ? Plans.channel(any, c, one -> PlannedChannelBuilder.builder(one).network(network).build())
         : withBranch(any, c, b, one -> BranchBuilder.builder(one).network(network).build());
   }
 
@@ -209,9 +219,7 @@ final class ChannelChanges {
           at,
           null,
           "butterworth, 2, " + Math.round(hz) + " Hz",
-          any ->
-              withBranch(
-                  any, c, b, one -> BranchBuilder.builder(one).highPass(filter).build()));
+          any -> withBranch(any, c, b, one -> BranchBuilder.builder(one).highPass(filter).build()));
       return;
     }
     double uf = PreferredSeries.E12.nearest(1e6 / (2 * Math.PI * hz * driver.ratedOhm()));
@@ -223,14 +231,12 @@ final class ChannelChanges {
         at,
         null,
         uf + " µF",
-        any ->
-            withBranch(any, c, b, one -> BranchBuilder.builder(one).elements(elements).build()));
+        any -> withBranch(any, c, b, one -> BranchBuilder.builder(one).elements(elements).build()));
   }
 
   /** Parts of the plan that are in no place are offered. */
   void parts(int c) {
-    Set<String> used =
-        plan.drivers().stream().map(PlacedDriver::part).collect(Collectors.toSet());
+    Set<String> used = plan.drivers().stream().map(PlacedDriver::part).collect(Collectors.toSet());
     for (int d : index.driversOf(c)) {
       PlannedPart is = index.part(d);
       for (PlannedPart offered : plan.newParts()) {

@@ -74,8 +74,6 @@ public final class PlanRepair implements Calculation<VehiclePlan, PlanRepairResu
   private static Phrase phrase(PlanRepairResult.ChangeLine change) {
     return change.becomes() == null
         ? Phrase.of(ChangeWords.AS_ADVISED).own("place", change.places())
-        : Phrase.of(change.change())
-            .own("place", change.places())
-            .own("becomes", change.becomes());
+        : Phrase.of(change.change()).own("place", change.places()).own("becomes", change.becomes());
   }
 }

@@ -3,9 +3,9 @@ package org.footwell.vehicle.repair;
 import java.time.Duration;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.Map;
 import java.util.stream.Stream;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Engine;
@@ -22,8 +22,7 @@ import org.footwell.vehicle.repair.PlanRepairResult.Trouble;
  *
  * @param troubles its warnings and stops by code and place
  */
-record Reviewed(
-    VehiclePlan plan, Answer<PlanReviewResult> answer, Map<String, Trouble> troubles) {
+record Reviewed(VehiclePlan plan, Answer<PlanReviewResult> answer, Map<String, Trouble> troubles) {
 
   private static final Duration LONG = Duration.ofSeconds(20);
 

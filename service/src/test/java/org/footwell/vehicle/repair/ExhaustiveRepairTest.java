@@ -10,10 +10,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.atomic.AtomicReference;
 import org.footwell.Answers;
-import org.footwell.calculation.Engine;
-import org.footwell.calculation.FaultCode;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
+import org.footwell.calculation.Engine;
+import org.footwell.calculation.FaultCode;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.parts.plan.PlanIndex;
@@ -79,7 +79,8 @@ class ExhaustiveRepairTest {
     Path file = Path.of("src/test/resources/codes/plan-review/" + plan + ".json");
     AtomicReference<Found> into = new AtomicReference<>();
     Answers.of(
-        new Searching(paired, into), ModelledPlans.plan(Json.MAPPER.readTree(Files.readString(file))));
+        new Searching(paired, into),
+        ModelledPlans.plan(Json.MAPPER.readTree(Files.readString(file))));
     return into.get();
   }
 
