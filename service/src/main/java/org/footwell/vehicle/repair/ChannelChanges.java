@@ -213,7 +213,7 @@ final class ChannelChanges {
       return;
     }
     if (stated) {
-      Filter filter = Filter.of(Filter.Kind.BUTTERWORTH, 2, Math.round(hz));
+      Filter filter = Filter.of(Filter.Kind.BUTTERWORTH, 2, Math.rint(hz));
       add(
           RepairKind.CAPACITOR,
           at,

@@ -16,7 +16,7 @@ import org.footwell.vehicle.repair.PlanRepairResult.Repair;
 public final class PlanRepair implements Calculation<VehiclePlan, PlanRepairResult> {
 
   /** More changes are not tried than this. */
-  private static final int MOST_CHANGES = 600;
+  private static final int MOST_CHANGES = 300;
 
   private static final int MOST_PAIRED = 14;
   private static final int MOST_LISTED = 12;

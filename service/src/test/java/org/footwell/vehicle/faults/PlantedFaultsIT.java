@@ -12,12 +12,14 @@ import org.footwell.vehicle.RandomPlans;
 import org.footwell.vehicle.faults.FaultFinderResult.Explanation;
 import org.footwell.vehicle.faults.MeasuredVehicle.Kind;
 import org.footwell.web.request.Json;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * Faults planted into vehicles that nothing was tuned to: those of the seeds below 101 were looked at
  * while the finder was made, those from 1001 on were not.
  */
+@Tag("long")
 class PlantedFaultsIT {
 
   private static final int FROM = 1001;

@@ -134,7 +134,7 @@ final class Planter {
 
   /** Networks of one or two coils, or of two groups of two. */
   private void network(int c, String network, List<PlantedFault> all) {
-    String[] coils = network.replaceAll("[()]", "").split(" *(\\|\\||\\+) *");
+    String[] coils = network.replaceAll("[()]", "").split(" *(\\|\\||\\+) *", -1);
     if (coils.length == 1) {
       all.add(dead(FaultKind.COIL_OPEN, c, coils[0], Dead.OPEN));
       all.add(dead(FaultKind.COIL_SHORTED, c, coils[0], Dead.SHORTED));
