@@ -42,8 +42,10 @@ import org.footwell.measured.correction.ResponseCorrection;
 import org.footwell.measured.sum.LoudspeakerSum;
 import org.footwell.vehicle.PlanReview;
 import org.footwell.vehicle.curves.PlanCurves;
+import org.footwell.vehicle.faults.FaultFinder;
 import org.footwell.vehicle.questions.PlanDocument;
 import org.footwell.vehicle.questions.PlanQuestions;
+import org.footwell.vehicle.repair.PlanRepair;
 
 /** Every calculation of the service, one line each; none is loaded before it is asked for. */
 public final class Calculations {
@@ -59,6 +61,8 @@ public final class Calculations {
     byId.put("sound-level", () -> new SoundLevel());
     byId.put("seat-delays", () -> new SeatDelays());
     byId.put("plan-review", () -> new PlanReview());
+    byId.put("fault-finder", () -> new FaultFinder());
+    byId.put("plan-repair", () -> new PlanRepair());
     byId.put("amplifier-ratings", () -> new AmplifierRatings());
     byId.put("amplifier-heat", () -> new AmplifierHeat());
     byId.put("gain-chain", () -> new GainChain());

@@ -123,14 +123,14 @@ class DemoPlansTest {
   }
 
   /** A sound plan with one thing wrong, and the code that must stand first. */
-  private record Planted(String what, String code, PlanDraft plan) {
+  record Planted(String what, String code, PlanDraft plan) {
     @Override
     public String toString() {
       return what;
     }
   }
 
-  private static Stream<Planted> planted() {
+  static Stream<Planted> planted() {
     String fourCoils = "\"sub_left.1 || sub_left.2 || sub_right.1 || sub_right.2\"";
     PlanDraft lowCrossover = van();
     for (String at :

@@ -85,11 +85,11 @@ public final class ModelledPlans {
     return new Engine().bind(VehiclePlan.class, JSON.convertValue(json, Object.class), false);
   }
 
-  static Modelled modelled(JsonNode json) {
+  public static Modelled modelled(JsonNode json) {
     return modelled(plan(json));
   }
 
-  static Modelled modelled(VehiclePlan plan) {
+  public static Modelled modelled(VehiclePlan plan) {
     AtomicReference<Modelled> modelled = new AtomicReference<>();
     Answers.of(new Reading(modelled), plan);
     return modelled.get();

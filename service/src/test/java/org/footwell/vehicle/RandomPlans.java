@@ -9,7 +9,7 @@ import java.util.Random;
  * Plans drawn from a seed, none of them silly: front channels, passive or active, perhaps a subwoofer;
  * one to three seats; amplifiers by rails or ratings, with or without a supply.
  */
-final class RandomPlans {
+public final class RandomPlans {
 
   private static final ObjectMapper JSON = new ObjectMapper();
 
@@ -24,7 +24,7 @@ final class RandomPlans {
     random = new Random(seed);
   }
 
-  static ObjectNode of(long seed) {
+  public static ObjectNode of(long seed) {
     return new RandomPlans(seed).draw();
   }
 

@@ -8,9 +8,11 @@ import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.rule.Ascending;
 import org.footwell.parts.LevelAt;
+import org.footwell.parts.ModulusAt;
 
 /** What was measured of a channel with everything set. */
 @Ascending("response.*.frequency_hz")
+@Ascending("impedance.*.frequency_hz")
 public record MeasuredChannel(
     @Schema(description = "Id of the channel") @NotNull @Size(min = 1, max = 40) String channel,
     @Schema(
@@ -29,6 +31,11 @@ public record MeasuredChannel(
         @DecimalMin("0.05")
         @DecimalMax("5000")
         Double meterOhm,
+    @Schema(
+            description =
+                "Impedance at the amplifier's end of its cable, the wires taken off the amplifier")
+        @Size(min = 1, max = 200)
+        List<@NotNull ModulusAt> impedance,
     @Schema(
             description =
                 "Arrival at the main seat, ms; only the differences between channels count")

@@ -25,6 +25,7 @@ import org.footwell.parts.Seat;
 @Unique({"crossovers.*.lower", "crossovers.*.upper"})
 @Unique("settings.*.channel")
 @Unique("measured.*.channel")
+@Unique("measured_supply.*.amplifier")
 @RefersTo(field = "drivers.*.part", to = "new_parts.*.id")
 @RefersTo(field = "drivers.*.replaces", to = "factory_parts.*.id")
 @RefersTo(field = "channels.*.amplifier", to = "amplifiers.*.id")
@@ -33,6 +34,7 @@ import org.footwell.parts.Seat;
 @RefersTo(field = "crossovers.*.upper", to = "channels.*.id")
 @RefersTo(field = "settings.*.channel", to = "channels.*.id")
 @RefersTo(field = "measured.*.channel", to = "channels.*.id")
+@RefersTo(field = "measured_supply.*.amplifier", to = "amplifiers.*.id")
 public record VehiclePlan(
     @Schema(description = "Day of the plan, as in 2026-05-31")
         @Size(max = 10)
@@ -75,7 +77,10 @@ public record VehiclePlan(
         List<@NotNull ChannelSettings> settings,
     @Schema(description = "What was measured with these settings, one entry per channel")
         @Size(max = 16)
-        List<@NotNull MeasuredChannel> measured) {
+        List<@NotNull MeasuredChannel> measured,
+    @Schema(description = "What was measured of the supply, one entry per amplifier") @Size(max = 8)
+        List<@NotNull MeasuredSupply> measuredSupply,
+    @Schema(description = "How far off measurements usually are") MeasuringErrors measuringErrors) {
 
   /** Ids are a letter, then letters, digits, _ and -. */
   static final String ID = "[A-Za-z][A-Za-z0-9_-]*";
@@ -88,6 +93,8 @@ public record VehiclePlan(
     extras = extras == null ? List.of() : extras;
     settings = settings == null ? List.of() : settings;
     measured = measured == null ? List.of() : measured;
+    measuredSupply = measuredSupply == null ? List.of() : measuredSupply;
+    measuringErrors = measuringErrors == null ? MeasuringErrors.usual() : measuringErrors;
   }
 
   /** Index of the main seat: of those of largest weight the first. */

@@ -1,5 +1,6 @@
 package org.footwell.vehicle.chain;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -66,6 +67,33 @@ public final class ChannelChain {
     for (int k = 0; k < size; k++) {
       look(k);
     }
+  }
+
+  private ChannelChain(ChannelChain other, FilterChain filters) {
+    circuit = other.circuit;
+    this.filters = filters;
+    output = other.output;
+    drivers = other.drivers;
+    models = other.models;
+    ways = other.ways;
+    grid = other.grid;
+    filter = new Phasor[grid.size()];
+    for (int k = 0; k < filter.length; k++) {
+      filter[k] = filters.at(grid.hz(k));
+    }
+    terminalOhm = other.terminalOhm;
+    networkOhm = other.networkOhm;
+    terminalW = other.terminalW;
+    heldW = other.heldW;
+    coilW = other.coilW;
+    movedMm = other.movedMm;
+    sound = other.sound;
+    soundPower = other.soundPower;
+  }
+
+  /** The same behind other filters; what lies behind them is not worked out again. */
+  public ChannelChain refiltered(FilterChain others) {
+    return new ChannelChain(this, others);
   }
 
   private void look(int k) {
@@ -201,7 +229,23 @@ public final class ChannelChain {
    * part stands in the way, or a DC resistance is not known.
    */
   public Double meterOhm() {
-    return circuit.meterOhm();
+    Double ohm = circuit.dcOhm();
+    return ohm == null || ohm.isInfinite() ? null : ohm;
+  }
+
+  /** The same, infinite where capacitors block all of it. */
+  public Double dcOhm() {
+    return circuit.dcOhm();
+  }
+
+  /** Whether the amplifier meets less than a resistance anywhere on the grid, ohm. */
+  public boolean shortedBelow(double ohm) {
+    return Arrays.stream(terminalOhm).anyMatch(at -> at.square() < ohm * ohm);
+  }
+
+  /** Whether the impedance at its terminals is that of known parts. */
+  public boolean terminalsKnown() {
+    return impedanceKnown() && circuit.partsKnown();
   }
 
   /** Impedance in ohm of the loudspeaker with or without its cable at any frequency in Hz. */

@@ -123,8 +123,11 @@ public record ChannelCircuit(
     return watts;
   }
 
-  /** DC resistance in ohm with the cable; null where it is not known. */
-  Double meterOhm() {
+  /**
+   * DC resistance in ohm with the cable: infinite where capacitors block all of it, null where it is
+   * not known.
+   */
+  Double dcOhm() {
     double[] dc = new double[loads.size()];
     for (int i = 0; i < dc.length; i++) {
       DriverModel model = loads.get(i).model();
@@ -134,14 +137,19 @@ public record ChannelCircuit(
       }
       dc[i] = re;
     }
+    if (!partsKnown()) {
+      return null;
+    }
     double admittance = 0;
     for (BranchCircuit branch : branches) {
-      if (!branch.stated().isEmpty() || branch.padGain() != 1) {
-        return null;
-      }
       double ohm = new Ladder(branch.elements(), f -> Phasor.ONE).dcOhm(branch.tree().ratedOhm(dc));
       admittance += 1 / ohm;
     }
-    return admittance == 0 ? null : (Double) (1 / admittance + cableOhm);
+    return 1 / admittance + cableOhm;
+  }
+
+  /** Whether no filter or pad of it is only stated. */
+  boolean partsKnown() {
+    return branches.stream().allMatch(one -> one.stated().isEmpty() && one.padGain() == 1);
   }
 }

@@ -87,13 +87,17 @@ public final class ModelReader {
     return channels;
   }
 
-  /** One channel, of a plan that can be read. */
-  public PlayedChannel channel(int c) {
-    return channel(c, circuit(c));
+  /** The chain of one channel, of a plan that can be read. */
+  public ChannelChain chain(int c) {
+    return chain(c, circuit(c));
   }
 
   private PlayedChannel channel(int c, ChannelCircuit circuit) {
-    PlannedChannel planned = plan.channels().get(c);
+    return PlayedChannel.of(
+        chain(c, circuit), plan.programme().crestFactorDb(), plan.channels().get(c).rmsLimiter());
+  }
+
+  private ChannelChain chain(int c, ChannelCircuit circuit) {
     List<Integer> drivers = index.driversOf(c);
     Way[][] ways = new Way[drivers.size()][plan.seats().size()];
     List<DriverModel> own = new ArrayList<>();
@@ -109,9 +113,8 @@ public final class ModelReader {
     double load = circuit.ratedOhm() + circuit.cableOhm();
     AmplifierOutput output =
         new AmplifierOutput(source(c), load, circuit.outputOhm(), index.amplifierOf(c));
-    ChannelChain chain =
-        new ChannelChain(circuit, filters(planned), output, drivers, own, ways, grid);
-    return PlayedChannel.of(chain, plan.programme().crestFactorDb(), planned.rmsLimiter());
+    FilterChain before = filters(plan.channels().get(c));
+    return new ChannelChain(circuit, before, output, drivers, own, ways, grid);
   }
 
   private FilterChain filters(PlannedChannel channel) {

@@ -1,0 +1,78 @@
+package org.footwell.vehicle.faults;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.stream.Stream;
+import org.footwell.calculation.Card;
+import org.footwell.calculation.FaultCode;
+import org.footwell.calculation.Source;
+import org.footwell.electrical.load.LoadFault;
+import org.footwell.parts.ConductorFault;
+import org.footwell.parts.FilterFault;
+import org.footwell.parts.Safety;
+import org.footwell.parts.plan.PlanFault;
+import org.footwell.parts.plan.VehiclePlan;
+import org.footwell.physics.ConstantPower;
+import org.footwell.physics.ThieleSmall;
+import org.footwell.vehicle.reading.PlanRefusal;
+
+/** The declaration of fault-finder. */
+final class FaultCard {
+
+  static final Card<VehiclePlan, FaultFinderResult> CARD =
+      Card.of("fault-finder", VehiclePlan.class, FaultFinderResult.class)
+          .title("Faults of a finished vehicle")
+          .purpose(
+              "What was measured in a finished vehicle is held against the plan it was built by."
+                  + " Each fault that may be there is put into the model, one by one and in pairs:"
+                  + " which explains the measurements best and how sure that is, what cannot be told"
+                  + " apart, whether anything fits at all, and what to measure next.")
+          .example(example())
+          .sources(
+              Diagnosis.BAYES,
+              Diagnosis.SEVERAL_FAULTS,
+              ThieleSmall.SMALL_DRIVER,
+              ConstantPower.KIRCHHOFF,
+              Source.COMMON_PRACTICE)
+          .limits(
+              "All limits of plan-review: the model predicts cabins only within several dB. The"
+                  + " errors stated must hold the model's own.",
+              "Errors are taken as normal and independent of each other; a microphone that is off"
+                  + " makes all levels off alike and looks like gains.",
+              "Two faults at most, and pairs only of the forty single faults that fit best.",
+              "A shorted coil does not brake the cone of the coil beside it.",
+              "Settings are taken as made: what a fault changes in clipping or limiting does not"
+                  + " count.")
+          .findings(FaultFinding.values())
+          .refusals(
+              Stream.of(
+                      Stream.of(PlanFault.values()),
+                      Stream.of(PlanRefusal.values()),
+                      Stream.of(FilterFault.values()),
+                      Stream.of(ConductorFault.values()),
+                      Stream.of(
+                          LoadFault.NETWORK_SYNTAX,
+                          LoadFault.NETWORK_OPERATOR_MISSING,
+                          LoadFault.NETWORK_SINGLE_BAR,
+                          LoadFault.NETWORK_ENCODED,
+                          LoadFault.NETWORK_TOO_LARGE,
+                          LoadFault.NETWORK_TOO_DEEP))
+                  .flatMap(codes -> codes)
+                  .toArray(FaultCode[]::new))
+          .cautions(
+              Stream.concat(Stream.of(Safety.values()), Stream.of(MeasuringCaution.values()))
+                  .toArray(org.footwell.calculation.Caution[]::new))
+          .build();
+
+  private static String example() {
+    try (InputStream in = FaultCard.class.getResourceAsStream("example.json")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private FaultCard() {}
+}
