@@ -135,8 +135,15 @@ public final class Solve<Q extends Record, R extends Record>
     if (samples.isConstant()) {
       return flat(q, samples, say);
     }
-    List<Sample> found =
-        crossings.found().stream().map(one -> taken(q, one, samples.range(), say)).toList();
+    double range = samples.range();
+    List<Found> jumps = crossings.found().stream().filter(one -> one.jumps(range)).toList();
+    List<Sample> met =
+        crossings.found().stream().filter(one -> !one.jumps(range)).map(Found::here).toList();
+    // A jump is no crossing: it counts where the target is met nowhere.
+    List<Sample> found = met.isEmpty() ? jumps.stream().map(q::sideOf).toList() : met;
+    if (met.isEmpty()) {
+      jumps.forEach(one -> say.jumps(one, q.sideOf(one)));
+    }
     if (found.size() > 1) {
       say.several(found);
     }
@@ -145,17 +152,6 @@ public final class Solve<Q extends Record, R extends Record>
       say.notReached(samples);
     }
     return result(found, crossings.iterations(), samples);
-  }
-
-  /** The side of a crossing that is taken: where the output jumps they differ. */
-  private static Sample taken(SolveRequest q, Found found, double range, SolveFindings say) {
-    if (!found.jumps(range)) {
-      return found.here();
-    }
-    say.jumps(found.here(), found.beyond());
-    return q.side() == Side.NEAREST && q.off(found.beyond()) < q.off(found.here())
-        ? found.beyond()
-        : found.here();
   }
 
   /** Where only certain values may be taken: the best of those that will do. */

@@ -11,6 +11,7 @@ import static org.footwell.analysis.SolveFinding.VALUES_REFUSED;
 
 import java.util.Comparator;
 import java.util.List;
+import org.footwell.analysis.Crossings.Found;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Place;
 import org.footwell.calculation.Run;
@@ -66,14 +67,14 @@ record SolveFindings(SolveRequest asked, Place input, Place output, Run run) {
         .limit(asked.target());
   }
 
-  void jumps(Sample one, Sample other) {
-    boolean first = one.value() <= other.value();
+  void jumps(Found jump, Sample taken) {
+    boolean rising = jump.here().value() <= jump.beyond().value();
     run.find(OUTPUT_JUMPS)
         .at("/input")
         .field("output", output.name())
-        .value(one.value())
-        .with("before", (first ? one : other).output())
-        .with("after", (first ? other : one).output())
+        .value(taken.value())
+        .with("before", (rising ? jump.here() : jump.beyond()).output())
+        .with("after", (rising ? jump.beyond() : jump.here()).output())
         .limit(asked.target());
   }
 

@@ -7,6 +7,7 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import java.util.Map;
+import org.footwell.analysis.Crossings.Found;
 import org.footwell.calculation.Built;
 import org.footwell.calculation.rule.Ascending;
 import org.footwell.calculation.rule.AtMostOne;
@@ -80,6 +81,13 @@ public record SolveRequest(
       case AT_LEAST -> sample.output() >= target;
       case AT_MOST -> sample.output() <= target;
     };
+  }
+
+  /** The side of a jump that is taken. */
+  Sample sideOf(Found jump) {
+    return side == Side.NEAREST && off(jump.beyond()) < off(jump.here())
+        ? jump.beyond()
+        : jump.here();
   }
 
   /** Which side of the target is as good as the target itself. */

@@ -252,6 +252,13 @@ class SolveTest {
   }
 
   @Test
+  void aValueThatMeetsTheTargetGoesBeforeAJumpOverIt() {
+    Answer<SolveResult> answer = answer(x -> x < 2 ? x + 10 : x, x(0, 10, 5));
+    assertEquals(List.of(), Answers.codes(answer));
+    assertEquals(5, answer.result().value(), 1e-9);
+  }
+
+  @Test
   void aPoleIsNoCrossingEither() {
     Answer<SolveResult> answer = answer(x -> 1 / (x - Math.E), x(0, 10, 0));
     assertTrue(only(answer, "output-jumps").startsWith("At 2.718 y jumps from -"));

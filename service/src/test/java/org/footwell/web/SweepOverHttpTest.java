@@ -118,6 +118,48 @@ class SweepOverHttpTest {
     }
   }
 
+  /** Looks for the value that the example has, by the answer it gives. */
+  @ParameterizedTest
+  @MethodSource("org.footwell.web.Example#all")
+  void solvesForANumberOfItsExample(Example example) {
+    JsonNode result = example.answer().get("result");
+    List<String> outputs =
+        result.properties().stream()
+            .filter(one -> one.getValue().isNumber())
+            .map(Map.Entry::getKey)
+            .toList();
+    for (String input : numbers(example).stream().limit(3).toList()) {
+      double given = example.question().at("/" + input.replace('.', '/')).asDouble();
+      for (String output : outputs.stream().limit(2).toList()) {
+        double target = result.get(output).asDouble();
+        ObjectNode asked = JsonNodeFactory.instance.objectNode();
+        asked.set("request", example.question());
+        asked.put("input", input).put("output", output).put("target", target);
+        asked.put("from", given - Math.abs(given) / 8 - 1e-3);
+        asked.put("to", given + Math.abs(given) / 7 + 1e-3);
+        Response answer = post(example.path() + "/solve", asked.toString());
+        if (answer.statusCode() == 422) {
+          // Entries of a long row of numbers are no inputs, and some ranges are refused throughout.
+          continue;
+        }
+        JsonNode found = Example.read(answer.asString());
+        if (found.at("/result/value").isNumber() && !says(found, "output-jumps")) {
+          double reached = found.at("/result/reached").asDouble();
+          assertEquals(target, reached, 1e-6 * (1e-6 + Math.abs(target)), found::toString);
+        } else {
+          // The example stands at a corner: whole numbers that turn, parts that become alike.
+          assertTrue(
+              says(found, "output-jumps") || found.get("verdict").asText().equals("stop"),
+              found::toString);
+        }
+      }
+    }
+  }
+
+  private static boolean says(JsonNode answer, String code) {
+    return answer.get("findings").findValuesAsText("code").contains(code);
+  }
+
   /** P = U²/R. */
   @Test
   void ohmsLawIsSweptAsItStands() {
