@@ -31,7 +31,7 @@ import org.openjdk.jmh.annotations.Warmup;
 public class ToleranceBenchmark {
 
   private static final Engine ENGINE = new Engine();
-  private static final Duration LONG = Duration.ofSeconds(120);
+  private static final Duration LONG = Duration.ofMinutes(2);
 
   @Param({"sound-level", "plan-review"})
   private String calculation;

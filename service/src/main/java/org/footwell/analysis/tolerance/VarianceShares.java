@@ -41,7 +41,11 @@ final class VarianceShares {
    *     each draw in the first with this draw taken from the second
    */
   static VarianceShares of(List<double[]> blocks) {
-    return blocks.get(0).length < Budgets.LEAST ? NONE : new VarianceShares(blocks);
+    if (blocks.get(0).length < Budgets.LEAST) {
+      return NONE;
+    }
+    VarianceShares shares = new VarianceShares(blocks);
+    return StatUtils.mean(shares.variances) > 0 ? shares : NONE;
   }
 
   /** What a draw does alone, or null. */

@@ -10,6 +10,7 @@ import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.time.Duration;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -267,6 +268,40 @@ class ToleranceTest {
     assertEquals("at most 20000", faults.get(0).allowed());
     assertEquals(
         100_000, Asking.of("sound-level", much.replace("30000", "20000")).result().runCount());
+  }
+
+  @Test
+  void aPlanHasManyNumbers() throws IOException {
+    String usual = "\"usual_tolerances\": true";
+    List<Fault> draws =
+        Asking.faults("plan-review", planned(usual + ", \"sample_count\": 100000"));
+    assertEquals(List.of("too-many-draws"), draws.stream().map(Fault::code).toList());
+    assertEquals("at most " + 1_000_000 / 124, draws.get(0).allowed());
+    String one = "{\"path\": \"seats.driver.position.x_m\", \"plus_minus\": 0.1}";
+    String inputs = String.join(",", Collections.nCopies(1000, one));
+    assertTrue(
+        Asking.faults("plan-review", planned(usual + ", \"inputs\": [" + inputs + "]")).stream()
+            .anyMatch(fault -> fault.code().equals("too-many-uncertain")));
+  }
+
+  /** With one run in a hundred answered at most, no row of all blocks is left for indices. */
+  @Test
+  void whereIndicesAreNotToBeHadTheRestStands() {
+    FourNumbers seldom =
+        new FourNumbers(q -> q.a() + q.b() + q.c() + q.d() > -1 ? q.a() : Double.NaN);
+    OutputBudget y =
+        Asking.of(
+                seldom,
+                """
+                {"request": {"a": 0, "b": 0, "c": 0, "d": 0}, "indices": true, "sample_count": 200,
+                 "inputs": [{"path": "a", "plus_minus": 1}, {"path": "b", "plus_minus": 900},
+                 {"path": "c", "plus_minus": 900}, {"path": "d", "plus_minus": 900}]}
+                """)
+            .result()
+            .outputs()
+            .get(0);
+    assertTrue(y.answeredCount() < 120, y::toString);
+    assertTrue(y.drivers().stream().allMatch(driver -> driver.rankCorrelation() != null));
   }
 
   @Test
