@@ -25,7 +25,7 @@ public final class Sweep<Q extends Record, R extends Record> {
           + " in order and in constant memory; a row that cannot be answered says why and never stops"
           + " the rest. At most 100,000 rows.";
 
-  /** Of sound-level, the values as a list, in ratios and as preferred numbers alike. */
+  /** A request about sound-level: one input in preferred numbers, the other as a list. */
   public static final String EXAMPLE =
       """
       {"request": {"driver": {"rated_ohm": 4,

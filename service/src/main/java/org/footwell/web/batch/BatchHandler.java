@@ -64,9 +64,13 @@ public final class BatchHandler {
     } catch (IOException callerIsGone) {
       throw new UncheckedIOException(callerIsGone);
     } catch (OutOfMemoryError tooMuchAtOnce) {
-      LOG.error("not enough memory for a batch: give the heap more", tooMuchAtOnce);
-      throw ProblemException.of(ProblemType.BUSY, ProblemWords.NO_MEMORY_FOR_ROWS);
+      throw noMemory(tooMuchAtOnce);
     }
+  }
+
+  static ProblemException noMemory(OutOfMemoryError tooMuchAtOnce) {
+    LOG.error("not enough memory for a table: give the heap more", tooMuchAtOnce);
+    return ProblemException.of(ProblemType.BUSY, ProblemWords.NO_MEMORY_FOR_ROWS);
   }
 
   private void post(Context ctx, Endpoint<?, ?> endpoint, Query query) throws IOException {

@@ -68,6 +68,8 @@ public final class SweepHandler {
       write(endpoint, sweep, form, workers.into(out, reader), reader);
     } catch (IOException callerIsGone) {
       throw new UncheckedIOException(callerIsGone);
+    } catch (OutOfMemoryError tooMuchAtOnce) {
+      throw BatchHandler.noMemory(tooMuchAtOnce);
     }
   }
 
