@@ -273,8 +273,7 @@ class ToleranceTest {
   @Test
   void aPlanHasManyNumbers() throws IOException {
     String usual = "\"usual_tolerances\": true";
-    List<Fault> draws =
-        Asking.faults("plan-review", planned(usual + ", \"sample_count\": 100000"));
+    List<Fault> draws = Asking.faults("plan-review", planned(usual + ", \"sample_count\": 100000"));
     assertEquals(List.of("too-many-draws"), draws.stream().map(Fault::code).toList());
     assertEquals("at most " + 1_000_000 / 124, draws.get(0).allowed());
     String one = "{\"path\": \"seats.driver.position.x_m\", \"plus_minus\": 0.1}";
@@ -284,9 +283,9 @@ class ToleranceTest {
             .anyMatch(fault -> fault.code().equals("too-many-uncertain")));
   }
 
-  /** With one run in a hundred answered at most, no row of all blocks is left for indices. */
+  /** Each block loses runs of its own; what is left in all of them still tells. */
   @Test
-  void whereIndicesAreNotToBeHadTheRestStands() {
+  void indicesAreThoseOfTheSamplesAnsweredInEveryBlock() {
     FourNumbers seldom =
         new FourNumbers(q -> q.a() + q.b() + q.c() + q.d() > -1 ? q.a() : Double.NaN);
     OutputBudget y =
@@ -300,8 +299,9 @@ class ToleranceTest {
             .result()
             .outputs()
             .get(0);
-    assertTrue(y.answeredCount() < 120, y::toString);
-    assertTrue(y.drivers().stream().allMatch(driver -> driver.rankCorrelation() != null));
+    assertTrue(y.answeredCount() > 80 && y.answeredCount() < 120, y::toString);
+    assertEquals("a", y.drivers().get(0).input());
+    assertTrue(y.drivers().get(0).firstOrder().high() >= 1, y::toString);
   }
 
   @Test
