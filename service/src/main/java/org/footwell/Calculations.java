@@ -41,6 +41,7 @@ import org.footwell.measured.balance.LevelAndBalance;
 import org.footwell.measured.correction.ResponseCorrection;
 import org.footwell.measured.sum.LoudspeakerSum;
 import org.footwell.vehicle.PlanReview;
+import org.footwell.vehicle.packages.PackageOptions;
 import org.footwell.vehicle.questions.PlanDocument;
 import org.footwell.vehicle.questions.PlanQuestions;
 
@@ -86,6 +87,7 @@ public final class Calculations {
     byId.put("signal-sum", () -> new SignalSum());
     byId.put("bass-rolloff", () -> new BassRolloff());
     byId.put("clip-point", () -> new ClipPoint());
+    byId.put("package-options", () -> new PackageOptions());
     byId.put("plan-questions", () -> new PlanQuestions(Calculations::all));
     return Collections.unmodifiableMap(byId);
   }

@@ -59,12 +59,7 @@ record Misfit(List<List<Double>> own, List<List<Double>> arrival) {
       List<ChannelState> states,
       List<Integer> changed) {
     List<MeasuredChannel> measured = base.index().plan().measured();
-    SoundField field =
-        new SoundField(
-            channels.stream().map(PlayedChannel::chain).toList(),
-            channels.stream().map(PlayedChannel::drive).toList(),
-            base.grid(),
-            Modelled.INCOHERENT_ABOVE_HZ);
+    SoundField field = Modelled.field(channels, base.grid());
     int seat = base.index().plan().mainSeat();
     List<List<Double>> figures = new ArrayList<>();
     for (int row = 0; row < measured.size(); row++) {

@@ -78,7 +78,7 @@ public record VehiclePlan(
         List<@NotNull MeasuredChannel> measured) {
 
   /** Ids are a letter, then letters, digits, _ and -. */
-  static final String ID = "[A-Za-z][A-Za-z0-9_-]*";
+  public static final String ID = "[A-Za-z][A-Za-z0-9_-]*";
 
   public VehiclePlan {
     factoryParts = factoryParts == null ? List.of() : factoryParts;

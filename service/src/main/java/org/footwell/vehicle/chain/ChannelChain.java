@@ -1,6 +1,8 @@
 package org.footwell.vehicle.chain;
 
+import java.util.Arrays;
 import java.util.List;
+import org.footwell.physics.Decibels;
 import org.footwell.physics.Phasor;
 
 /**
@@ -24,6 +26,7 @@ public final class ChannelChain {
   private final double[][] heldW;
   private final double[][] coilW;
   private final double[][] movedMm;
+  private final double[][] atOneMetre;
   private final Phasor[][] sound;
   private final double[][] soundPower;
 
@@ -58,6 +61,7 @@ public final class ChannelChain {
     heldW = new double[drivers.size()][size];
     coilW = new double[drivers.size()][size];
     movedMm = new double[drivers.size()][size];
+    atOneMetre = new double[drivers.size()][size];
     sound = new Phasor[seats][size];
     soundPower = new double[seats][size];
     for (int k = 0; k < size; k++) {
@@ -88,6 +92,7 @@ public final class ChannelChain {
       }
       if (model.heard()) {
         Phasor pressure = model.pressure(f).times(mean);
+        atOneMetre[d][k] = pressure.times(filter[k]).modulus();
         for (int s = 0; s < sound.length; s++) {
           Phasor here = pressure.times(ways[d][s].at(f));
           sound[s][k] = sound[s][k].plus(here);
@@ -232,6 +237,36 @@ public final class ChannelChain {
       sum += way[seat].delayMs();
     }
     return sum / ways.length;
+  }
+
+  /** What is left of the loudest at the end of a band: half of the power. */
+  private static final double END_OF_BAND_DB = Decibels.ofPower(0.5);
+
+  /**
+   * The lowest frequency in Hz at which one of its drivers is 3 dB below its loudest, its enclosure and all
+   * filters included, without the cabin; the lowest place of the grid where it plays lower still. It must
+   * be {@link #heard}.
+   */
+  public double reachHz() {
+    double lowest = Double.POSITIVE_INFINITY;
+    for (double[] pressure : atOneMetre) {
+      lowest = Math.min(lowest, reachHz(pressure));
+    }
+    return lowest;
+  }
+
+  /** Between two places the level is taken as straight over the logarithm of frequency. */
+  private double reachHz(double[] pressure) {
+    double end = Arrays.stream(pressure).max().orElseThrow() * Decibels.toAmplitude(END_OF_BAND_DB);
+    int k = 0;
+    while (pressure[k] < end) {
+      k++;
+    }
+    if (k == 0) {
+      return grid.hz(0);
+    }
+    double share = Math.log(end / pressure[k - 1]) / Math.log(pressure[k] / pressure[k - 1]);
+    return grid.hz(k - 1) * Math.pow(grid.hz(k) / grid.hz(k - 1), share);
   }
 
   public Grid grid() {

@@ -1,0 +1,73 @@
+package org.footwell.vehicle.packages;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.footwell.electrical.amplifier.SineSource;
+import org.footwell.parts.Rails;
+import org.footwell.parts.plan.PlannedAmplifier;
+import org.footwell.vehicle.PlannedSource;
+
+/**
+ * A kind of output a channel can hang on.
+ *
+ * @param outputs index of the alike outputs of its amplifier
+ * @param source one of them, or two bridged
+ * @param leastOhm smallest rated load as connected
+ * @param outputOhm output impedance as connected
+ */
+record OutputKind(
+    AmplifierChoice amplifier,
+    int outputs,
+    boolean bridged,
+    SineSource source,
+    double leastOhm,
+    double outputOhm) {
+
+  /** How many outputs one channel takes. */
+  int perChannel() {
+    return bridged ? 2 : 1;
+  }
+
+  /** All kinds of an amplifier; bridged only where its maker says what that bears or gives. */
+  static List<OutputKind> of(AmplifierChoice amplifier) {
+    List<OutputKind> kinds = new ArrayList<>();
+    List<PlannedAmplifier.Outputs> all = amplifier.planned().outputs();
+    for (int o = 0; o < all.size(); o++) {
+      kinds.add(kind(amplifier, o, false));
+      if (mayBridge(all.get(o))) {
+        kinds.add(kind(amplifier, o, true));
+      }
+    }
+    return kinds;
+  }
+
+  private static OutputKind kind(AmplifierChoice amplifier, int o, boolean bridged) {
+    PlannedAmplifier.Outputs outputs = amplifier.planned().outputs().get(o);
+    Double ohm = outputs.outputOhm();
+    return new OutputKind(
+        amplifier,
+        o,
+        bridged,
+        PlannedSource.of(outputs, bridged, amplifier.planned().supplyRegulated()),
+        least(outputs, bridged),
+        ohm == null ? 0 : bridged ? 2 * ohm : ohm);
+  }
+
+  /** As the review has it; an output of the plan that states none takes any load. */
+  private static double least(PlannedAmplifier.Outputs outputs, boolean bridged) {
+    if (bridged && outputs.minimumBridgedOhm() != null) {
+      return outputs.minimumBridgedOhm();
+    }
+    double single = outputs.minimumOhm() == null ? 0 : outputs.minimumOhm();
+    return bridged ? 2 * single : single;
+  }
+
+  private static boolean mayBridge(PlannedAmplifier.Outputs outputs) {
+    boolean stated = outputs.minimumBridgedOhm() != null || outputs.bridgedRatings() != null;
+    boolean already =
+        outputs.rails() != null
+            ? outputs.rails().kind() == Rails.Kind.SINGLE_SUPPLY_BRIDGE
+            : outputs.ratings().singleSupplyBridge();
+    return stated && !already && outputs.outputCount() > 1;
+  }
+}

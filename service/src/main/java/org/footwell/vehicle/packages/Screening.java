@@ -1,0 +1,238 @@
+package org.footwell.vehicle.packages;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import org.footwell.calculation.Run;
+import org.footwell.electrical.amplifier.SineSource;
+import org.footwell.parts.plan.PlanIndex;
+import org.footwell.parts.plan.VehiclePlan;
+import org.footwell.physics.Decibels;
+import org.footwell.vehicle.PlannedFeed;
+import org.footwell.vehicle.PlannedSource;
+import org.footwell.vehicle.ScreenedChannel;
+
+/** Works out the figures of every choice by the model of the vehicle, and what all packages have in common. */
+final class Screening {
+
+  /** Loads are compared as the review compares them. */
+  private static final double SAME_LOAD = 1 - 1e-9;
+
+  private final Layout layout;
+  private final Run run;
+  private final VehiclePlan plan;
+  private final List<OutputKind> kinds;
+
+  /** Of each unit: by kind of output and clean power what may be in it. */
+  private final List<Map<OutputKind, Map<Double, List<Choice>>>> choices = new ArrayList<>();
+
+  private final Map<AmplifierChoice, Double> fixedCleanW = new IdentityHashMap<>();
+  private final Figures fixed;
+  private final Patience patience;
+  private double adding;
+  private double apart;
+  private boolean cutShort;
+
+  Screening(
+      Layout layout,
+      List<Fillings> fillings,
+      List<AmplifierChoice> amplifiers,
+      Run run,
+      Patience patience) {
+    this.layout = layout;
+    this.run = run;
+    this.patience = patience;
+    plan = layout.index().plan();
+    kinds = amplifiers.stream().flatMap(one -> OutputKind.of(one).stream()).toList();
+    fixed = fixed(amplifiers);
+    for (Layout.Unit unit : layout.units()) {
+      choices.add(screened(unit, fillings));
+    }
+  }
+
+  /** Choices of a unit by their kind of output and the clean power they take. */
+  Map<OutputKind, Map<Double, List<Choice>>> choices(int unit) {
+    return choices.get(unit);
+  }
+
+  /** The kinds of output of each amplifier. */
+  Map<AmplifierChoice, List<OutputKind>> kindsByAmplifier() {
+    Map<AmplifierChoice, List<OutputKind>> byAmplifier = new IdentityHashMap<>();
+    kinds.forEach(
+        kind -> byAmplifier.computeIfAbsent(kind.amplifier(), any -> new ArrayList<>()).add(kind));
+    return byAmplifier;
+  }
+
+  /** Whether time ended before everything was worked out. */
+  boolean cutShort() {
+    return cutShort;
+  }
+
+  /** Clean power of the channels that stay, by their amplifier, at its rated supply voltage, W. */
+  Map<AmplifierChoice, Double> fixedCleanW() {
+    return fixedCleanW;
+  }
+
+  /** What every package has: drivers and channels that stay, extras, and amplifiers with such channels. */
+  Figures fixed() {
+    return fixed;
+  }
+
+  /**
+   * What is added to the level of the quietest channel for an upper bound on all together, dB: pressures
+   * add at most as their moduli, so that the root of the power of a sum is at most the sum of the roots.
+   */
+  double togetherDb() {
+    double reference = Decibels.SPL_REFERENCE_PA;
+    return Decibels.ofPower((adding * adding + apart) / (reference * reference));
+  }
+
+  /** Voltage at the battery with nothing drawing; the rating of an amplifier where no supply is given. */
+  private double startV(AmplifierChoice amplifier) {
+    return plan.supply() == null
+        ? PlannedSource.ratedV(amplifier.planned())
+        : PlannedFeed.startV(plan.supply());
+  }
+
+  private Figures fixed(List<AmplifierChoice> amplifiers) {
+    Figures sum = Figures.NONE;
+    for (int d = 0; d < plan.drivers().size(); d++) {
+      int driver = d;
+      if (layout.slots().stream().noneMatch(slot -> slot.drivers().contains(driver))) {
+        Fillings.requireKnown(
+            layout.index().part(d).driver(),
+            "/plan/new_parts/" + layout.index().partOf(d) + "/driver",
+            run);
+      }
+    }
+    for (int e = 0; e < plan.extras().size(); e++) {
+      Fillings.require(plan.extras().get(e).price(), "/plan/extras/" + e + "/price", run);
+    }
+    for (int d = 0; d < plan.drivers().size(); d++) {
+      int replaced = layout.index().replacedBy(d);
+      if (replaced >= 0) {
+        Fillings.require(
+            plan.factoryParts().get(replaced).driver().massG(),
+            "/plan/factory_parts/" + replaced + "/driver/mass_g",
+            run);
+      }
+    }
+    run.requireNoFaults();
+    sum = sum.and(new BaseCost(layout).figures());
+    for (AmplifierChoice amplifier : amplifiers) {
+      if (amplifier.always()) {
+        sum = sum.and(amplifier.cost());
+      }
+    }
+    List<ScreenedChannel> stay = read(layout.index(), layout.fixedChannels());
+    for (int i = 0; i < stay.size(); i++) {
+      int c = layout.fixedChannels().get(i);
+      AmplifierChoice amplifier = amplifiers.get(layout.index().amplifierOf(c));
+      int outputs = layout.index().outputsOf(c);
+      boolean bridged = plan.channels().get(c).bridged();
+      SineSource source =
+          PlannedSource.of(
+              amplifier.planned().outputs().get(outputs),
+              bridged,
+              amplifier.planned().supplyRegulated());
+      double level = stay.get(i).levelDb(source, startV(amplifier));
+      fixedCleanW.merge(
+          amplifier,
+          stay.get(i).cleanW(source, PlannedSource.ratedV(amplifier.planned())),
+          Double::sum);
+      sum = sum.and(new Figures(0, 0, stay.get(i).reachHz(), level));
+      adding += Math.sqrt(stay.get(i).adding());
+      apart += stay.get(i).apart();
+    }
+    return sum;
+  }
+
+  private List<ScreenedChannel> read(PlanIndex index, List<Integer> channels) {
+    return channels.isEmpty() ? List.of() : ScreenedChannel.of(index, channels, run);
+  }
+
+  /** Reads each filling once for every output impedance there is, and sets it on every kind. */
+  private Map<OutputKind, Map<Double, List<Choice>>> screened(
+      Layout.Unit unit, List<Fillings> fillings) {
+    Map<OutputKind, Map<Double, List<Choice>>> byKind = new IdentityHashMap<>();
+    double[] most = new double[2 * unit.channels().size()];
+    for (List<Filling> filled : products(unit, fillings)) {
+      if (!patience.lasts()) {
+        cutShort = true;
+        break;
+      }
+      Map<Double, List<ScreenedChannel>> read = new HashMap<>();
+      Figures cost = filled.stream().map(Filling::cost).reduce(Figures.NONE, Figures::and);
+      for (OutputKind kind : kinds) {
+        List<ScreenedChannel> channels =
+            read.computeIfAbsent(kind.outputOhm(), ohm -> read(unit, filled, ohm));
+        Choice choice = choice(filled, kind, cost, channels);
+        if (choice != null) {
+          byKind
+              .computeIfAbsent(kind, any -> new TreeMap<>())
+              .computeIfAbsent(choice.cleanW(), any -> new ArrayList<>())
+              .add(choice);
+        }
+      }
+      for (List<ScreenedChannel> channels : read.values()) {
+        for (int i = 0; i < channels.size(); i++) {
+          most[2 * i] = Math.max(most[2 * i], channels.get(i).adding());
+          most[2 * i + 1] = Math.max(most[2 * i + 1], channels.get(i).apart());
+        }
+      }
+    }
+    for (int i = 0; i < unit.channels().size(); i++) {
+      adding += Math.sqrt(most[2 * i]);
+      apart += most[2 * i + 1];
+    }
+    return byKind;
+  }
+
+  private List<ScreenedChannel> read(Layout.Unit unit, List<Filling> filled, double outputOhm) {
+    VehiclePlan read = PackagePlans.toRead(layout, unit, filled, outputOhm);
+    return run.apart(
+            VehiclePlan.class,
+            PackageOptions.inPlan(),
+            own -> ScreenedChannel.of(PlanIndex.of(read, own), unit.channels(), own))
+        .value();
+  }
+
+  /** Null where an output does not bear a load, or gives nothing. */
+  private Choice choice(
+      List<Filling> filled, OutputKind kind, Figures cost, List<ScreenedChannel> channels) {
+    Figures figures = cost;
+    double clean = 0;
+    double volts = startV(kind.amplifier());
+    double rated = PlannedSource.ratedV(kind.amplifier().planned());
+    for (ScreenedChannel channel : channels) {
+      if (channel.ratedOhm() < kind.leastOhm() * SAME_LOAD
+          || !(channel.cleanW(kind.source(), volts) > 0)) {
+        return null;
+      }
+      clean += channel.cleanW(kind.source(), rated);
+      figures =
+          figures.and(new Figures(0, 0, channel.reachHz(), channel.levelDb(kind.source(), volts)));
+    }
+    return new Choice(filled, kind, figures, clean);
+  }
+
+  /** Every choice of a filling for each slot of a unit. */
+  private static List<List<Filling>> products(Layout.Unit unit, List<Fillings> fillings) {
+    List<List<Filling>> products = List.of(List.of());
+    for (Layout.Slot slot : unit.slots()) {
+      List<List<Filling>> longer = new ArrayList<>();
+      for (List<Filling> soFar : products) {
+        for (Filling next : fillings.get(slot.index()).all()) {
+          List<Filling> with = new ArrayList<>(soFar);
+          with.add(next);
+          longer.add(List.copyOf(with));
+        }
+      }
+      products = longer;
+    }
+    return products;
+  }
+}
