@@ -88,6 +88,12 @@ final class ModelReader {
     return channel(c, circuit(c));
   }
 
+  /** One channel behind another output impedance, as connected. */
+  PlayedChannel channel(int c, double outputOhm) {
+    ChannelCircuit own = circuit(c);
+    return channel(c, new ChannelCircuit(own.loads(), own.branches(), own.cableOhm(), outputOhm));
+  }
+
   private PlayedChannel channel(int c, ChannelCircuit circuit) {
     PlannedChannel planned = plan.channels().get(c);
     List<Integer> drivers = index.driversOf(c);

@@ -1,8 +1,11 @@
 package org.footwell.vehicle;
 
-import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.IntStream;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.amplifier.SineSource;
 import org.footwell.parts.plan.PlanIndex;
@@ -37,29 +40,41 @@ public record ScreenedChannel(
     double apart,
     double reachHz) {
 
-  /** Some channels of a plan, in the order asked for; refuses what cannot be read. */
+  /** Channels of a plan as they are, in the order asked for; refuses what cannot be read. */
   public static List<ScreenedChannel> of(PlanIndex index, List<Integer> channels, Run run) {
     ModelReader reader = new ModelReader(index, run);
+    return of(index, reader, channels, channels.stream().map(reader::channel).toList());
+  }
+
+  /** The same behind each of some output impedances, as connected. */
+  public static Map<Double, List<ScreenedChannel>> of(
+      PlanIndex index, List<Integer> channels, Set<Double> outputOhms, Run run) {
+    ModelReader reader = new ModelReader(index, run);
+    Map<Double, List<ScreenedChannel>> behind = new HashMap<>();
+    for (double ohm : outputOhms) {
+      List<PlayedChannel> played =
+          channels.stream().map(channel -> reader.channel(channel, ohm)).toList();
+      behind.put(ohm, of(index, reader, channels, played));
+    }
+    return behind;
+  }
+
+  private static List<ScreenedChannel> of(
+      PlanIndex index, ModelReader reader, List<Integer> channels, List<PlayedChannel> played) {
     WantedReader wants = new WantedReader(index, reader.grid().bands());
-    List<PlayedChannel> played = channels.stream().map(reader::channel).toList();
-    SoundField field = Modelled.field(played, reader.grid());
     VehicleModel model =
         new VehicleModel(
             played,
             List.of(),
             new EnumMap<>(EngineState.class),
-            played.stream()
-                .map(one -> wants.of(channels.get(played.indexOf(one)), one.chain()))
+            IntStream.range(0, played.size())
+                .mapToObj(i -> wants.of(channels.get(i), played.get(i).chain()))
                 .toList(),
             index.plan().target().curve().curve(),
-            field,
+            Modelled.field(played, reader.grid()),
             index.plan().mainSeat(),
             Modelled.seatWeight(index.plan()));
-    List<ScreenedChannel> screened = new ArrayList<>();
-    for (int i = 0; i < played.size(); i++) {
-      screened.add(screened(i, model));
-    }
-    return screened;
+    return IntStream.range(0, played.size()).mapToObj(i -> screened(i, model)).toList();
   }
 
   private static ScreenedChannel screened(int i, VehicleModel model) {

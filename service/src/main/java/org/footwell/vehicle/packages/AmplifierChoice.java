@@ -11,12 +11,17 @@ import org.footwell.parts.plan.PlannedAmplifier;
 /**
  * An amplifier that may drive channels: one of the plan, or one that is offered.
  *
+ * @param number its place among all
  * @param ofPlan index in the plan, or −1
  * @param free ids of the outputs that no fixed channel uses, by their entry
  * @param fixedChannels those of the plan that stay on it; with any it is in every package
  */
 record AmplifierChoice(
-    PlannedAmplifier planned, int ofPlan, List<List<String>> free, List<Integer> fixedChannels) {
+    int number,
+    PlannedAmplifier planned,
+    int ofPlan,
+    List<List<String>> free,
+    List<Integer> fixedChannels) {
 
   /** Those of the plan in its order, then those offered that there is room for, by their ids. */
   static List<AmplifierChoice> of(Layout layout, Run run) {
@@ -27,12 +32,15 @@ record AmplifierChoice(
       Fillings.require(planned.get(a).massG(), "/plan/amplifiers/" + a + "/mass_g", run);
       all.add(ofPlan(layout, a));
     }
-    layout.request().offer().amplifiers().stream()
-        .sorted(Comparator.comparing(OfferedAmplifier::id))
-        .filter(offered -> fits(layout.request(), offered, run))
-        .map(OfferedAmplifier::amplifier)
-        .map(one -> new AmplifierChoice(one, -1, outputs(one), List.of()))
-        .forEach(all::add);
+    List<PlannedAmplifier> offered =
+        layout.request().offer().amplifiers().stream()
+            .sorted(Comparator.comparing(OfferedAmplifier::id))
+            .filter(one -> fits(layout.request(), one, run))
+            .map(OfferedAmplifier::amplifier)
+            .toList();
+    for (PlannedAmplifier one : offered) {
+      all.add(new AmplifierChoice(all.size(), one, -1, outputs(one), List.of()));
+    }
     return all;
   }
 
@@ -47,7 +55,7 @@ record AmplifierChoice(
         outputs(planned).stream()
             .map(ids -> ids.stream().filter(id -> !used.contains(id)).toList())
             .toList();
-    return new AmplifierChoice(planned, a, free, fixed);
+    return new AmplifierChoice(a, planned, a, free, fixed);
   }
 
   private static List<List<String>> outputs(PlannedAmplifier amplifier) {

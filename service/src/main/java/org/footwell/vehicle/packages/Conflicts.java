@@ -2,7 +2,9 @@ package org.footwell.vehicle.packages;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import org.footwell.vehicle.packages.PackageOptionsResult.Relaxed;
 
 /**
@@ -13,19 +15,21 @@ record Conflicts(List<Figures> unlimited, Limits limits, double togetherDb) {
 
   /** The smallest sets of wishes that cannot be met together, single ones first. */
   List<Relaxed> smallest() {
-    List<Integer> sets = new ArrayList<>();
-    Aim[] aims = Aim.values();
-    for (int set = 1; set < 1 << aims.length; set++) {
-      sets.add(set);
+    List<Set<Aim>> sets = new ArrayList<>(List.of(EnumSet.noneOf(Aim.class)));
+    for (Aim aim : Aim.values()) {
+      for (Set<Aim> smaller : List.copyOf(sets)) {
+        Set<Aim> larger = EnumSet.copyOf(smaller);
+        larger.add(aim);
+        sets.add(larger);
+      }
     }
-    sets.sort(Comparator.comparingInt(Integer::bitCount));
-    List<Integer> found = new ArrayList<>();
+    sets.sort(Comparator.comparingInt(Set::size));
+    List<Set<Aim>> found = new ArrayList<>();
     List<Relaxed> relaxed = new ArrayList<>();
-    for (int set : sets) {
-      List<Aim> wishes = wishes(set);
-      boolean asked = wishes.stream().allMatch(limits::limits);
-      if (asked
-          && found.stream().noneMatch(smaller -> (smaller & set) == smaller)
+    for (Set<Aim> set : sets) {
+      List<Aim> wishes = List.copyOf(set);
+      if (wishes.stream().allMatch(limits::limits)
+          && found.stream().noneMatch(set::containsAll)
           && meeting(wishes).isEmpty()) {
         found.add(set);
         relaxed.add(
@@ -34,16 +38,6 @@ record Conflicts(List<Figures> unlimited, Limits limits, double togetherDb) {
       }
     }
     return relaxed;
-  }
-
-  private static List<Aim> wishes(int set) {
-    List<Aim> wishes = new ArrayList<>();
-    for (Aim aim : Aim.values()) {
-      if ((set >> aim.ordinal() & 1) == 1) {
-        wishes.add(aim);
-      }
-    }
-    return wishes;
   }
 
   private static List<Aim> without(List<Aim> wishes, Aim one) {

@@ -2,7 +2,6 @@ package org.footwell.vehicle.packages;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import org.footwell.parts.plan.AmplifierFeed;
@@ -16,10 +15,10 @@ final class Feeding {
 
   private final Layout layout;
   private final Map<EngineState, PowerSource> sources;
-  private final Map<AmplifierChoice, Map<Double, List<FeedChoice>>> known = new IdentityHashMap<>();
-  private final Map<AmplifierChoice, Double> fixedCleanW;
+  private final Map<Integer, Map<Double, List<FeedChoice>>> known = new HashMap<>();
+  private final Map<Integer, Double> fixedCleanW;
 
-  Feeding(Layout layout, Map<AmplifierChoice, Double> fixedCleanW) {
+  Feeding(Layout layout, Map<Integer, Double> fixedCleanW) {
     this.layout = layout;
     this.fixedCleanW = fixedCleanW;
     sources = PlannedFeed.sources(layout.index().plan().supply());
@@ -27,7 +26,7 @@ final class Feeding {
 
   /** Clean power of the channels that stay on an amplifier, at its rated supply voltage, W. */
   double fixedCleanW(AmplifierChoice amplifier) {
-    return fixedCleanW.getOrDefault(amplifier, 0.0);
+    return fixedCleanW.getOrDefault(amplifier.number(), 0.0);
   }
 
   /** Every way to feed amplifiers of which the supply bears all; none where it bears none. */
@@ -49,7 +48,7 @@ final class Feeding {
 
   private List<FeedChoice> feeds(OpenAmplifier open) {
     return known
-        .computeIfAbsent(open.amplifier(), any -> new HashMap<>())
+        .computeIfAbsent(open.amplifier().number(), any -> new HashMap<>())
         .computeIfAbsent(
             open.cleanW(),
             clean -> FeedChoice.of(layout.request(), open.amplifier().planned(), way(open), clean));

@@ -10,12 +10,14 @@ import org.footwell.vehicle.PlannedSource;
 /**
  * A kind of output a channel can hang on.
  *
+ * @param number its place among all kinds of all amplifiers
  * @param outputs index of the alike outputs of its amplifier
  * @param source one of them, or two bridged
  * @param leastOhm smallest rated load as connected
  * @param outputOhm output impedance as connected
  */
 record OutputKind(
+    int number,
     AmplifierChoice amplifier,
     int outputs,
     boolean bridged,
@@ -28,23 +30,26 @@ record OutputKind(
     return bridged ? 2 : 1;
   }
 
-  /** All kinds of an amplifier; bridged only where its maker says what that bears or gives. */
-  static List<OutputKind> of(AmplifierChoice amplifier) {
+  /** All kinds of some amplifiers; bridged only where its maker says what that bears or gives. */
+  static List<OutputKind> of(List<AmplifierChoice> amplifiers) {
     List<OutputKind> kinds = new ArrayList<>();
-    List<PlannedAmplifier.Outputs> all = amplifier.planned().outputs();
-    for (int o = 0; o < all.size(); o++) {
-      kinds.add(kind(amplifier, o, false));
-      if (mayBridge(all.get(o))) {
-        kinds.add(kind(amplifier, o, true));
+    for (AmplifierChoice amplifier : amplifiers) {
+      List<PlannedAmplifier.Outputs> all = amplifier.planned().outputs();
+      for (int o = 0; o < all.size(); o++) {
+        kinds.add(kind(kinds.size(), amplifier, o, false));
+        if (mayBridge(all.get(o))) {
+          kinds.add(kind(kinds.size(), amplifier, o, true));
+        }
       }
     }
     return kinds;
   }
 
-  private static OutputKind kind(AmplifierChoice amplifier, int o, boolean bridged) {
+  private static OutputKind kind(int number, AmplifierChoice amplifier, int o, boolean bridged) {
     PlannedAmplifier.Outputs outputs = amplifier.planned().outputs().get(o);
     Double ohm = outputs.outputOhm();
     return new OutputKind(
+        number,
         amplifier,
         o,
         bridged,

@@ -109,7 +109,7 @@ final class PackageList {
         Choice choice = found.choices().get(u);
         String amplifier = names.get(found.amplifierOf().get(u));
         choice.fillings().stream()
-            .filter(filling -> filling.slot() == slot)
+            .filter(filling -> filling.slot().index() == slot.index())
             .forEach(filling -> slots.add(filled(filling, choice, amplifier, plan)));
       }
     }

@@ -13,10 +13,10 @@ import org.footwell.parts.plan.PlacedDriver;
 import org.footwell.parts.plan.PlacedDriverBuilder;
 import org.footwell.parts.plan.PlannedAmplifier;
 import org.footwell.parts.plan.PlannedAmplifierBuilder;
-import org.footwell.parts.plan.PlannedAmplifierOutputsBuilder;
 import org.footwell.parts.plan.PlannedChannel;
 import org.footwell.parts.plan.PlannedChannelBuilder;
 import org.footwell.parts.plan.PlannedPart;
+import org.footwell.parts.plan.SoundTarget;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.parts.plan.VehiclePlanBuilder;
 
@@ -25,37 +25,17 @@ final class PackagePlans {
 
   private PackagePlans() {}
 
-  /**
-   * A plan to read the channels of a unit from: filled, on outputs of an impedance whose power is not
-   * looked at.
-   */
-  static VehiclePlan toRead(
-      Layout layout, Layout.Unit unit, List<Filling> filled, double outputOhm) {
+  /** A plan to read channels from: filled, on the outputs it has; only seats that count are looked at. */
+  static VehiclePlan toRead(Layout layout, List<Filling> filled) {
     VehiclePlan plan = layout.index().plan();
-    List<PlannedChannel> channels = channels(layout, filled);
-    for (int c : unit.channels()) {
-      PlannedChannel channel = channels.get(c);
-      channels.set(
-          c,
-          PlannedChannelBuilder.builder(channel).outputs(channel.outputs().subList(0, 1)).build());
-    }
+    boolean mainOnly = plan.target().seats() == SoundTarget.Seats.MAIN;
     return VehiclePlanBuilder.builder(plan)
+        .seats(mainOnly ? List.of(plan.seats().get(plan.mainSeat())) : plan.seats())
         .newParts(parts(plan, filled))
         .drivers(drivers(layout, filled))
-        .amplifiers(plan.amplifiers().stream().map(one -> behind(one, outputOhm)).toList())
-        .channels(channels)
+        .channels(channels(layout, filled))
         .settings(null)
         .measured(null)
-        .build();
-  }
-
-  private static PlannedAmplifier behind(PlannedAmplifier amplifier, double outputOhm) {
-    return PlannedAmplifierBuilder.builder(amplifier)
-        .outputs(
-            amplifier.outputs().stream()
-                .map(
-                    one -> PlannedAmplifierOutputsBuilder.builder(one).outputOhm(outputOhm).build())
-                .toList())
         .build();
   }
 

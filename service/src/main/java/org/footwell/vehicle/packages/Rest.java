@@ -16,7 +16,7 @@ record Rest(Figures best, double worstReachHz) {
   static final Rest NOTHING = new Rest(Figures.NONE, Double.POSITIVE_INFINITY);
 
   /** For each unit that from it on, and nothing behind the last. */
-  static List<Rest> of(List<Map<OutputKind, Map<Double, List<Choice>>>> units) {
+  static List<Rest> of(List<List<Map<Double, List<Choice>>>> units) {
     List<Rest> rests = new ArrayList<>(List.of(NOTHING));
     for (int u = units.size() - 1; u >= 0; u--) {
       long price = Long.MAX_VALUE / 1024;
@@ -24,7 +24,7 @@ record Rest(Figures best, double worstReachHz) {
       double reach = Double.POSITIVE_INFINITY;
       double level = Double.NEGATIVE_INFINITY;
       double worst = 0;
-      for (Map<Double, List<Choice>> groups : units.get(u).values()) {
+      for (Map<Double, List<Choice>> groups : units.get(u)) {
         for (List<Choice> group : groups.values()) {
           for (Choice choice : group) {
             price = Math.min(price, choice.figures().price());

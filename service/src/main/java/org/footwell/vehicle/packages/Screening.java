@@ -2,10 +2,11 @@ package org.footwell.vehicle.packages;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.amplifier.SineSource;
 import org.footwell.parts.plan.PlanIndex;
@@ -25,11 +26,12 @@ final class Screening {
   private final Run run;
   private final VehiclePlan plan;
   private final List<OutputKind> kinds;
+  private final Set<Double> outputOhms;
 
   /** Of each unit: by kind of output and clean power what may be in it. */
-  private final List<Map<OutputKind, Map<Double, List<Choice>>>> choices = new ArrayList<>();
+  private final List<List<Map<Double, List<Choice>>>> choices = new ArrayList<>();
 
-  private final Map<AmplifierChoice, Double> fixedCleanW = new IdentityHashMap<>();
+  private final Map<Integer, Double> fixedCleanW = new HashMap<>();
   private final Figures fixed;
   private final Patience patience;
   private double adding;
@@ -46,24 +48,22 @@ final class Screening {
     this.run = run;
     this.patience = patience;
     plan = layout.index().plan();
-    kinds = amplifiers.stream().flatMap(one -> OutputKind.of(one).stream()).toList();
+    kinds = OutputKind.of(amplifiers);
+    outputOhms = kinds.stream().map(OutputKind::outputOhm).collect(Collectors.toSet());
     fixed = fixed(amplifiers);
     for (Layout.Unit unit : layout.units()) {
       choices.add(screened(unit, fillings));
     }
   }
 
-  /** Choices of a unit by their kind of output and the clean power they take. */
-  Map<OutputKind, Map<Double, List<Choice>>> choices(int unit) {
+  /** Choices of a unit by the number of their kind of output and the clean power they take. */
+  List<Map<Double, List<Choice>>> choices(int unit) {
     return choices.get(unit);
   }
 
-  /** The kinds of output of each amplifier. */
-  Map<AmplifierChoice, List<OutputKind>> kindsByAmplifier() {
-    Map<AmplifierChoice, List<OutputKind>> byAmplifier = new IdentityHashMap<>();
-    kinds.forEach(
-        kind -> byAmplifier.computeIfAbsent(kind.amplifier(), any -> new ArrayList<>()).add(kind));
-    return byAmplifier;
+  /** The kinds of output of an amplifier. */
+  List<OutputKind> kinds(AmplifierChoice amplifier) {
+    return kinds.stream().filter(kind -> kind.amplifier().number() == amplifier.number()).toList();
   }
 
   /** Whether time ended before everything was worked out. */
@@ -71,8 +71,8 @@ final class Screening {
     return cutShort;
   }
 
-  /** Clean power of the channels that stay, by their amplifier, at its rated supply voltage, W. */
-  Map<AmplifierChoice, Double> fixedCleanW() {
+  /** Clean power of the channels that stay, by the number of their amplifier, at its rated supply voltage, W. */
+  Map<Integer, Double> fixedCleanW() {
     return fixedCleanW;
   }
 
@@ -140,7 +140,7 @@ final class Screening {
               amplifier.planned().supplyRegulated());
       double level = stay.get(i).levelDb(source, startV(amplifier));
       fixedCleanW.merge(
-          amplifier,
+          amplifier.number(),
           stay.get(i).cleanW(source, PlannedSource.ratedV(amplifier.planned())),
           Double::sum);
       sum = sum.and(new Figures(0, 0, stay.get(i).reachHz(), level));
@@ -154,25 +154,23 @@ final class Screening {
     return channels.isEmpty() ? List.of() : ScreenedChannel.of(index, channels, run);
   }
 
-  /** Reads each filling once for every output impedance there is, and sets it on every kind. */
-  private Map<OutputKind, Map<Double, List<Choice>>> screened(
-      Layout.Unit unit, List<Fillings> fillings) {
-    Map<OutputKind, Map<Double, List<Choice>>> byKind = new IdentityHashMap<>();
+  /** Reads each filling behind every output impedance there is, and sets it on every kind. */
+  private List<Map<Double, List<Choice>>> screened(Layout.Unit unit, List<Fillings> fillings) {
+    List<Map<Double, List<Choice>>> byKind = new ArrayList<>();
+    kinds.forEach(kind -> byKind.add(new TreeMap<>()));
     double[] most = new double[2 * unit.channels().size()];
     for (List<Filling> filled : products(unit, fillings)) {
       if (!patience.lasts()) {
         cutShort = true;
         break;
       }
-      Map<Double, List<ScreenedChannel>> read = new HashMap<>();
+      Map<Double, List<ScreenedChannel>> read = read(unit, filled);
       Figures cost = filled.stream().map(Filling::cost).reduce(Figures.NONE, Figures::and);
       for (OutputKind kind : kinds) {
-        List<ScreenedChannel> channels =
-            read.computeIfAbsent(kind.outputOhm(), ohm -> read(unit, filled, ohm));
-        Choice choice = choice(filled, kind, cost, channels);
+        Choice choice = choice(filled, kind, cost, read.get(kind.outputOhm()));
         if (choice != null) {
           byKind
-              .computeIfAbsent(kind, any -> new TreeMap<>())
+              .get(kind.number())
               .computeIfAbsent(choice.cleanW(), any -> new ArrayList<>())
               .add(choice);
         }
@@ -191,12 +189,12 @@ final class Screening {
     return byKind;
   }
 
-  private List<ScreenedChannel> read(Layout.Unit unit, List<Filling> filled, double outputOhm) {
-    VehiclePlan read = PackagePlans.toRead(layout, unit, filled, outputOhm);
+  private Map<Double, List<ScreenedChannel>> read(Layout.Unit unit, List<Filling> filled) {
+    VehiclePlan read = PackagePlans.toRead(layout, filled);
     return run.apart(
             VehiclePlan.class,
             PackageOptions.inPlan(),
-            own -> ScreenedChannel.of(PlanIndex.of(read, own), unit.channels(), own))
+            own -> ScreenedChannel.of(PlanIndex.of(read, own), unit.channels(), outputOhms, own))
         .value();
   }
 

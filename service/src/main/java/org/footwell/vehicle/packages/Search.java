@@ -31,9 +31,9 @@ final class Search {
           .thenComparingDouble(one -> -one.figures().levelDb());
 
   private final List<Layout.Unit> units;
-  private final List<Map<OutputKind, Map<Double, List<Choice>>>> choices;
+  private final List<List<Map<Double, List<Choice>>>> choices;
   private final List<AmplifierChoice> amplifiers;
-  private final Map<AmplifierChoice, List<OutputKind>> kinds;
+  private final List<List<OutputKind>> kinds;
   private final List<Rest> rests;
   private final Figures fixed;
   private final Feeding feeding;
@@ -45,9 +45,6 @@ final class Search {
   private boolean cutShort;
   private boolean overfull;
 
-  /**
-   * @param newAmplifiers that may come in at most
-   */
   Search(
       Layout layout,
       Screening screening,
@@ -71,7 +68,7 @@ final class Search {
     units = order.stream().map(layout.units()::get).toList();
     choices = order.stream().map(screening::choices).toList();
     rests = Rest.of(choices);
-    kinds = screening.kindsByAmplifier();
+    kinds = amplifiers.stream().map(screening::kinds).toList();
   }
 
   /** Looks for all packages that no other beats. */
@@ -120,7 +117,7 @@ final class Search {
     }
     long alreadyNew = open.stream().filter(one -> one.amplifier().isNew()).count();
     for (AmplifierChoice amplifier : amplifiers) {
-      boolean there = open.stream().anyMatch(one -> one.amplifier() == amplifier);
+      boolean there = open.stream().anyMatch(one -> one.amplifier().number() == amplifier.number());
       if (amplifier.isNew() ? alreadyNew < newAmplifiers : !there) {
         List<OpenAmplifier> with = new ArrayList<>(open);
         with.add(OpenAmplifier.of(amplifier, 0));
@@ -137,9 +134,9 @@ final class Search {
       List<OpenAmplifier> open,
       Figures opened,
       List<Integer> amplifierOf) {
-    for (OutputKind kind : kinds.get(open.get(a).amplifier())) {
+    for (OutputKind kind : kinds.get(open.get(a).amplifier().number())) {
       int needed = kind.perChannel() * units.get(u).channels().size();
-      Map<Double, List<Choice>> groups = choices.get(u).getOrDefault(kind, Map.of());
+      Map<Double, List<Choice>> groups = choices.get(u).get(kind.number());
       if (open.get(a).left(kind.outputs()) < needed) {
         continue;
       }
