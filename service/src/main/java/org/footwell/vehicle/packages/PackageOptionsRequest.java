@@ -36,11 +36,19 @@ public record PackageOptionsRequest(
                 "Where new amplifiers go and how they are fed; without it neither is judged")
         AmplifierPlace amplifierPlace,
     @Schema(description = "How many packages to list, the best first") @Min(1) @Max(50)
-        Integer listCount) {
+        Integer listCount,
+    @Schema(
+            description =
+                "How many parts of packages to look at at most; of a search that ends there the best"
+                    + " found so far is listed")
+        @Min(1)
+        @Max(1_000_000_000)
+        Integer effortCount) {
 
   public PackageOptionsRequest {
     wishes = wishes == null ? Wishes.none() : wishes;
     listCount = listCount == null ? Integer.valueOf(10) : listCount;
+    effortCount = effortCount == null ? Integer.valueOf(20_000_000) : effortCount;
   }
 
   /** Where new amplifiers go. */

@@ -17,11 +17,8 @@ final class PackageRemarks {
   }
 
   void remark(Search search, Screening screening, List<FoundPackage> front, PackageList list) {
-    if (search.cutShort() || screening.cutShort()) {
+    if (search.cutShort() || search.overfull() || screening.cutShort()) {
       run.find(PackageFinding.SEARCH_CUT_SHORT).at("/offer").with("count", front.size());
-    }
-    if (search.overfull()) {
-      run.find(PackageFinding.FRONT_TOO_LARGE).at("/offer").limit(Search.MOST_KEPT);
     }
     if (list.stopped() > 0) {
       run.find(PackageFinding.REVIEW_STOPS_SOME).at("/plan").with("count", list.stopped());

@@ -167,15 +167,15 @@ final class Screening {
       Map<Double, List<ScreenedChannel>> read = read(unit, filled);
       Figures cost = filled.stream().map(Filling::cost).reduce(Figures.NONE, Figures::and);
       for (OutputKind kind : kinds) {
-        Choice choice = choice(filled, kind, cost, read.get(kind.outputOhm()));
-        if (choice != null) {
-          byKind
-              .get(kind.number())
-              .computeIfAbsent(choice.cleanW(), any -> new ArrayList<>())
-              .add(choice);
+        List<ScreenedChannel> channels = read.get(kind.outputOhm());
+        Choice choice = choice(filled, kind, cost, channels);
+        if (choice == null) {
+          continue;
         }
-      }
-      for (List<ScreenedChannel> channels : read.values()) {
+        byKind
+            .get(kind.number())
+            .computeIfAbsent(choice.cleanW(), any -> new ArrayList<>())
+            .add(choice);
         for (int i = 0; i < channels.size(); i++) {
           most[2 * i] = Math.max(most[2 * i], channels.get(i).adding());
           most[2 * i + 1] = Math.max(most[2 * i + 1], channels.get(i).apart());

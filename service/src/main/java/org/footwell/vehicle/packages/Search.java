@@ -18,9 +18,6 @@ final class Search {
   /** Parts of packages that are kept at once at most for one set of amplifiers. */
   private static final int MOST_PARTS = 20_000;
 
-  /** Parts of packages looked at in all: the same whatever the machine, some seconds of work. */
-  private static final long MOST_LOOKED_AT = 20_000_000;
-
   private static final long LOOK_AT_THE_CLOCK = 4_096;
 
   /** Cheapest first, so that much is beaten early; then by all else, so that the order is one. */
@@ -40,6 +37,7 @@ final class Search {
   private final Limits limits;
   private final int newAmplifiers;
   private final Patience patience;
+  private final long mostLookedAt;
   private final Front front = new Front(MOST_KEPT);
   private long lookedAt;
   private boolean cutShort;
@@ -54,6 +52,7 @@ final class Search {
     this.amplifiers = amplifiers;
     this.limits = limits;
     this.patience = patience;
+    mostLookedAt = layout.request().effortCount();
     newAmplifiers = layout.request().wishes().newAmplifierCount();
     fixed = screening.fixed();
     feeding = new Feeding(layout, screening.fixedCleanW());
@@ -177,7 +176,7 @@ final class Search {
 
   private boolean outOfTime() {
     lookedAt++;
-    if (lookedAt > MOST_LOOKED_AT || (lookedAt % LOOK_AT_THE_CLOCK == 0 && !patience.lasts())) {
+    if (lookedAt > mostLookedAt || (lookedAt % LOOK_AT_THE_CLOCK == 0 && !patience.lasts())) {
       cutShort = true;
     }
     return cutShort;
