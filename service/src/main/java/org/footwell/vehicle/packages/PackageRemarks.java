@@ -63,6 +63,7 @@ final class PackageRemarks {
         run.find(PackageFinding.WISH_OUT_OF_REACH)
             .at(at(one.wishes().get(0)))
             .value(one.attainable().get(0))
+            .limit(wanted(one.wishes().get(0)))
             .with("wish", one.wishes().get(0));
       } else {
         run.find(PackageFinding.WISHES_EXCLUDE_EACH_OTHER)
@@ -70,6 +71,15 @@ final class PackageRemarks {
             .with("wishes", one.wishes().stream().map(Phrase::of).toList());
       }
     }
+  }
+
+  private double wanted(Aim aim) {
+    return switch (aim) {
+      case PRICE -> q.wishes().budget().doubleValue();
+      case MASS -> q.wishes().massChangeG();
+      case REACH -> q.wishes().lowestHz();
+      case LEVEL -> q.wishes().levelDbSpl();
+    };
   }
 
   private static String at(Aim aim) {
