@@ -85,10 +85,6 @@ record AmplifierChoice(
   }
 
   Figures cost() {
-    return new Figures(
-        Prices.of(planned.price()),
-        planned.massG(),
-        Double.POSITIVE_INFINITY,
-        Double.POSITIVE_INFINITY);
+    return Figures.cost(Prices.of(planned.price()), planned.massG());
   }
 }

@@ -25,6 +25,6 @@ record BaseCost(Layout layout) {
       price += extra.extraCount() * Prices.of(extra.price());
       mass += extra.extraCount() * extra.massG();
     }
-    return new Figures(price, mass, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
+    return Figures.cost(price, mass);
   }
 }

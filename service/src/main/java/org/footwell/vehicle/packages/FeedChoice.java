@@ -31,7 +31,7 @@ record FeedChoice(AmplifierFeed feed, List<Extra> bought, double loopOhm) {
   Figures cost() {
     long price = bought.stream().mapToLong(extra -> Prices.of(extra.price())).sum();
     double mass = bought.stream().mapToDouble(Extra::massG).sum();
-    return new Figures(price, mass, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
+    return Figures.cost(price, mass);
   }
 
   /**

@@ -29,7 +29,7 @@ record Filling(Layout.Slot slot, PlannedPart part, OfferedBox box, boolean stays
       price += boxCount() * Prices.of(box.price());
       mass += boxCount() * box.massG();
     }
-    return new Figures(price, mass, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
+    return Figures.cost(price, mass);
   }
 
   /**

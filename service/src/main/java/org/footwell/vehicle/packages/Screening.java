@@ -143,7 +143,7 @@ final class Screening {
           amplifier.number(),
           stay.get(i).cleanW(source, PlannedSource.ratedV(amplifier.planned())),
           Double::sum);
-      sum = sum.and(new Figures(0, 0, stay.get(i).reachHz(), level));
+      sum = sum.and(Figures.played(stay.get(i).reachHz(), level));
       adding += Math.sqrt(stay.get(i).adding());
       apart += stay.get(i).apart();
     }
@@ -212,7 +212,7 @@ final class Screening {
       }
       clean += channel.cleanW(kind.source(), rated);
       figures =
-          figures.and(new Figures(0, 0, channel.reachHz(), channel.levelDb(kind.source(), volts)));
+          figures.and(Figures.played(channel.reachHz(), channel.levelDb(kind.source(), volts)));
     }
     return new Choice(filled, kind, figures, clean);
   }

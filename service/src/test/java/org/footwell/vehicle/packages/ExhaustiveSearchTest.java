@@ -112,8 +112,8 @@ class ExhaustiveSearchTest {
     return new Found(
         whole.review().price().doubleValue(),
         whole.review().massChangeG(),
-        lines.stream().mapToDouble(ScreenedLine::reach).min().orElseThrow(),
-        lines.stream().mapToDouble(ScreenedLine::level).min().orElseThrow(),
+        Math.ceil(2 * lines.stream().mapToDouble(ScreenedLine::reach).min().orElseThrow()) / 2,
+        Math.ceil(10 * lines.stream().mapToDouble(ScreenedLine::level).min().orElseThrow()) / 10,
         whole.review().levelDbSpl());
   }
 }
