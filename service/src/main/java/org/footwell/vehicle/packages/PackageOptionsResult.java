@@ -89,9 +89,13 @@ public record PackageOptionsResult(
   public record OfferedPackage(
       @Schema(description = "Price of all that is new, extras included") BigDecimal price,
       @Schema(description = "Mass that comes in less what goes out, g") double massChangeG,
-      @Schema(description = "Lowest frequency at which it is 3 dB below its loudest, Hz: in steps of half a hertz, rounded up")
+      @Schema(
+              description =
+                  "Lowest frequency at which it is 3 dB below its loudest, Hz: in steps of half a hertz, rounded up")
           double lowestHz,
-      @Schema(description = "It is no louder than this, dB SPL: the bound it was screened by, in steps of 0.1 dB")
+      @Schema(
+              description =
+                  "It is no louder than this, dB SPL: the bound it was screened by, in steps of 0.1 dB")
           double levelAtMostDbSpl,
       @Schema(description = "Level at the main seat by the review, dB SPL") double levelDbSpl,
       @Schema(description = "Whether that reaches the level wished for; true without such a wish")

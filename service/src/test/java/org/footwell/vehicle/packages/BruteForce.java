@@ -150,7 +150,10 @@ final class BruteForce {
           longer.add(with(way, amplifier));
           continue;
         }
-        String id = i == 1 && amplifiers.get(0).id().equals(amplifier.id()) ? amplifier.id() + "b" : amplifier.id();
+        String id =
+            i == 1 && amplifiers.get(0).id().equals(amplifier.id())
+                ? amplifier.id() + "b"
+                : amplifier.id();
         for (OfferedCable cable : q.offer().cables()) {
           longer.add(
               with(

@@ -102,7 +102,8 @@ class ExhaustiveSearchTest {
     double apart = 0;
     for (int c = 0; c < 3; c++) {
       int channel = c;
-      sum += all.stream().mapToDouble(one -> Math.sqrt(one.get(channel).adding)).max().orElseThrow();
+      sum +=
+          all.stream().mapToDouble(one -> Math.sqrt(one.get(channel).adding)).max().orElseThrow();
       apart += all.stream().mapToDouble(one -> one.get(channel).apart).max().orElseThrow();
     }
     return 10 * Math.log10((sum * sum + apart) / (20e-6 * 20e-6));

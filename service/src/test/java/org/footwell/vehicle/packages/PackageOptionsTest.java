@@ -58,14 +58,16 @@ class PackageOptionsTest {
   @Test
   void noPackageOfTheListBeatsAnother() {
     List<OfferedPackage> all = answer(demo(null, 50)).packages();
-    for (OfferedPackage one : all) {
-      for (OfferedPackage other : all) {
+    for (int i = 0; i < all.size(); i++) {
+      for (int j = 0; j < all.size(); j++) {
+        OfferedPackage one = all.get(i);
+        OfferedPackage other = all.get(j);
         boolean beaten =
             other.price().compareTo(one.price()) <= 0
                 && other.massChangeG() <= one.massChangeG()
                 && other.lowestHz() <= one.lowestHz()
                 && other.levelAtMostDbSpl() >= one.levelAtMostDbSpl();
-        assertFalse(other != one && beaten, () -> one.slots() + " by " + other.slots());
+        assertFalse(i != j && beaten, () -> one.slots() + " by " + other.slots());
       }
     }
   }
@@ -127,8 +129,7 @@ class PackageOptionsTest {
   @Test
   void wishesThatExcludeEachOtherAreNamedWithWhatThereIsInstead() {
     List<OfferedPackage> all = answer(demo(null, 50)).packages();
-    double loudest =
-        all.stream().mapToDouble(OfferedPackage::levelAtMostDbSpl).max().orElseThrow();
+    double loudest = all.stream().mapToDouble(OfferedPackage::levelAtMostDbSpl).max().orElseThrow();
     BigDecimal cheapest =
         all.stream().map(OfferedPackage::price).min(BigDecimal::compareTo).orElseThrow();
     Wishes wishes =
@@ -213,8 +214,7 @@ class PackageOptionsTest {
          "wishes": {"keep": ["somewhere"]}}
         """
             .formatted(Json.MAPPER.valueToTree(SmallJob.bare().plan()));
-    List<Fault> faults =
-        assertThrows(Refused.class, () -> answer(SmallJob.of(request))).faults();
+    List<Fault> faults = assertThrows(Refused.class, () -> answer(SmallJob.of(request))).faults();
     Set<String> told = new TreeSet<>();
     faults.forEach(fault -> told.add(fault.pointer() + " " + fault.code()));
     for (String expected :
@@ -241,8 +241,7 @@ class PackageOptionsTest {
         """
             .formatted(Json.MAPPER.valueToTree(SmallJob.bare().plan()));
     List<Fault> faults = assertThrows(Refused.class, () -> answer(SmallJob.of(request))).faults();
-    assertEquals(
-        List.of("/slots", "/wishes/budget"), faults.stream().map(Fault::pointer).toList());
+    assertEquals(List.of("/slots", "/wishes/budget"), faults.stream().map(Fault::pointer).toList());
   }
 
   @Test
@@ -256,8 +255,7 @@ class PackageOptionsTest {
 
   @Test
   void withNothingOfferedWhatIsThereIsTheOnlyPackage() {
-    PackageOptionsResult result =
-        answer(SmallJob.with(new Offer(null, null, null, null, null)));
+    PackageOptionsResult result = answer(SmallJob.with(new Offer(null, null, null, null, null)));
     assertEquals(1, result.frontCount());
     assertTrue(result.packages().get(0).slots().stream().allMatch(FilledSlot::stays));
   }

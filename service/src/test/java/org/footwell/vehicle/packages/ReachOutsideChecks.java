@@ -49,7 +49,11 @@ class ReachOutsideChecks extends OutsideChecks {
             qms,
             1 / (1 / qts - 1 / qms));
     double reach =
-        Answers.of(new PackageOptions(), SmallJob.of(request)).result().packages().get(0).lowestHz();
+        Answers.of(new PackageOptions(), SmallJob.of(request))
+            .result()
+            .packages()
+            .get(0)
+            .lowestHz();
     return reach / (FS_HZ * Math.sqrt(2));
   }
 }

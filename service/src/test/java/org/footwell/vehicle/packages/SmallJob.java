@@ -91,7 +91,11 @@ final class SmallJob {
     List<OfferedAmplifier> more = random.offer(0, amplifiers).amplifiers();
     return with(
         new Offer(
-            all, more, null, List.of(cable("thin", 4, "2.35", 48), cable("thick", 16, "7.9", 170)), null));
+            all,
+            more,
+            null,
+            List.of(cable("thin", 4, "2.35", 48), cable("thick", 16, "7.9", 170)),
+            null));
   }
 
   static PackageOptionsRequest with(Offer offer) {

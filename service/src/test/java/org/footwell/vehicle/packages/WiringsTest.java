@@ -31,7 +31,9 @@ class WiringsTest {
                     .build())
             .result();
     TreeSet<Double> even = new TreeSet<>();
-    all.options().stream().filter(one -> one.evenSharing()).forEach(o -> even.add(rounded(o.loadOhm())));
+    all.options().stream()
+        .filter(one -> one.evenSharing())
+        .forEach(o -> even.add(rounded(o.loadOhm())));
     Layout.Slot slot =
         new Layout.Slot(
             0,
@@ -42,7 +44,7 @@ class WiringsTest {
             false);
     TreeSet<Double> ours = new TreeSet<>();
     for (int inSeries : Filling.wirings(slot, 1)) {
-      ours.add(rounded(4.0 * inSeries / (coils / inSeries)));
+      ours.add(rounded(4.0 * inSeries * inSeries / coils));
     }
     assertEquals(even, ours);
   }
@@ -56,10 +58,7 @@ class WiringsTest {
   void aNetworkNamesEveryCoilOnce(int inSeries) {
     List<String> expected =
         List.of(
-            "a.1 || a.2 || b.1 || b.2",
-            "(a.1 + a.2) || (b.1 + b.2)",
-            "",
-            "a.1 + a.2 + b.1 + b.2");
+            "a.1 || a.2 || b.1 || b.2", "(a.1 + a.2) || (b.1 + b.2)", "", "a.1 + a.2 + b.1 + b.2");
     assertEquals(expected.get(inSeries - 1), Filling.network(List.of("a", "b"), 2, inSeries));
   }
 }
