@@ -24,7 +24,7 @@ record AmplifierChoice(
     List<Integer> fixedChannels) {
 
   /** Those of the plan in its order, then those offered that there is room for, by their ids. */
-  static List<AmplifierChoice> of(Layout layout, Run run) {
+  static List<AmplifierChoice> of(SlotLayout layout, Run run) {
     List<AmplifierChoice> all = new ArrayList<>();
     List<PlannedAmplifier> planned = layout.index().plan().amplifiers();
     for (int a = 0; a < planned.size(); a++) {
@@ -44,7 +44,7 @@ record AmplifierChoice(
     return all;
   }
 
-  private static AmplifierChoice ofPlan(Layout layout, int a) {
+  private static AmplifierChoice ofPlan(SlotLayout layout, int a) {
     PlanIndex index = layout.index();
     List<Integer> fixed =
         index.channelsOf(a).stream().filter(layout.fixedChannels()::contains).toList();

@@ -5,7 +5,7 @@ import org.footwell.parts.plan.Extra;
 import org.footwell.parts.plan.VehiclePlan;
 
 /** What of a plan costs and weighs in every package, amplifiers left out; all of it must be known. */
-record BaseCost(Layout layout) {
+record BaseCost(SlotLayout layout) {
 
   Figures figures() {
     VehiclePlan plan = layout.index().plan();

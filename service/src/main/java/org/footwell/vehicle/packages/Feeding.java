@@ -13,12 +13,12 @@ import org.footwell.vehicle.chain.PowerSource;
 /** Whether the vehicle feeds amplifiers, and by which cables and fuses. */
 final class Feeding {
 
-  private final Layout layout;
+  private final SlotLayout layout;
   private final Map<EngineState, PowerSource> sources;
   private final Map<Integer, Map<Double, List<FeedChoice>>> known = new HashMap<>();
   private final Map<Integer, Double> fixedCleanW;
 
-  Feeding(Layout layout, Map<Integer, Double> fixedCleanW) {
+  Feeding(SlotLayout layout, Map<Integer, Double> fixedCleanW) {
     this.layout = layout;
     this.fixedCleanW = fixedCleanW;
     sources = PlannedFeed.sources(layout.index().plan().supply());

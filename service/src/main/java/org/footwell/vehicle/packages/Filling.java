@@ -14,7 +14,7 @@ import org.footwell.parts.plan.PlannedPart;
  * @param stays whether the part is that of the plan
  * @param inSeries how many voice coils are in series in each of its networks; all others are in parallel to these
  */
-record Filling(Layout.Slot slot, PlannedPart part, OfferedBox box, boolean stays, int inSeries) {
+record Filling(SlotLayout.Slot slot, PlannedPart part, OfferedBox box, boolean stays, int inSeries) {
 
   /** How many boxes it takes. */
   int boxCount() {
@@ -53,7 +53,7 @@ record Filling(Layout.Slot slot, PlannedPart part, OfferedBox box, boolean stays
   }
 
   /** All numbers of coils in series that suit every network of a slot. */
-  static List<Integer> wirings(Layout.Slot slot, int coilCount) {
+  static List<Integer> wirings(SlotLayout.Slot slot, int coilCount) {
     int fewest =
         slot.sites().stream().mapToInt(site -> site.drivers().size() * coilCount).min().orElse(1);
     return IntStream.rangeClosed(1, fewest)

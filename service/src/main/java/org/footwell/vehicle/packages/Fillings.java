@@ -19,7 +19,7 @@ import org.footwell.parts.plan.PlannedPart;
  */
 record Fillings(List<Filling> all, int tooLarge) {
 
-  static Fillings of(Layout layout, Layout.Slot slot, Run run) {
+  static Fillings of(SlotLayout layout, SlotLayout.Slot slot, Run run) {
     List<Filling> all = new ArrayList<>();
     int partOfPlan = layout.index().partOf(slot.drivers().get(0));
     boolean alike = slot.drivers().stream().allMatch(d -> layout.index().partOf(d) == partOfPlan);
@@ -54,7 +54,7 @@ record Fillings(List<Filling> all, int tooLarge) {
   }
 
   private static void offered(
-      Layout layout, Layout.Slot slot, OfferedDriver driver, List<Filling> into, Run run) {
+      SlotLayout layout, SlotLayout.Slot slot, OfferedDriver driver, List<Filling> into, Run run) {
     FreeSlot.SlotOpening opening = slot.given().opening();
     if (opening != null && !fits(driver, opening.cutOutMm(), opening.depthMm(), layout, run)) {
       return;
@@ -72,7 +72,7 @@ record Fillings(List<Filling> all, int tooLarge) {
   }
 
   private static void wired(
-      Layout.Slot slot, PlannedPart part, OfferedBox box, boolean stays, List<Filling> into) {
+      SlotLayout.Slot slot, PlannedPart part, OfferedBox box, boolean stays, List<Filling> into) {
     for (int inSeries : Filling.wirings(slot, part.coilCount())) {
       into.add(new Filling(slot, part, box, stays, inSeries));
     }
@@ -80,7 +80,7 @@ record Fillings(List<Filling> all, int tooLarge) {
 
   /** A driver whose size is not known cannot be held against an opening. */
   private static boolean fits(
-      OfferedDriver driver, double cutOutMm, double depthMm, Layout layout, Run run) {
+      OfferedDriver driver, double cutOutMm, double depthMm, SlotLayout layout, Run run) {
     String at = "/offer/drivers/" + layout.request().offer().drivers().indexOf(driver);
     if (driver.cutOutMm() == null || driver.mountingDepthMm() == null) {
       if (driver.cutOutMm() == null) {

@@ -12,7 +12,7 @@ import java.util.List;
  */
 record FoundPackage(
     Figures figures,
-    List<Layout.Unit> units,
+    List<SlotLayout.Unit> units,
     List<Choice> choices,
     List<Integer> amplifierOf,
     List<Fed> amplifiers) {

@@ -25,13 +25,13 @@ final class PackageList {
       Formula.of("level_at_most_db_spl", "L + K", "dB", PackageOptions.TRIANGLE)
           .with("L", "K", (quietest, together) -> quietest + together);
 
-  private final Layout layout;
+  private final SlotLayout layout;
   private final double togetherDb;
   private final Run run;
   private final List<OfferedPackage> listed = new ArrayList<>();
   private int stopped;
 
-  PackageList(Layout layout, double togetherDb, List<FoundPackage> front, Run run) {
+  PackageList(SlotLayout layout, double togetherDb, List<FoundPackage> front, Run run) {
     this.layout = layout;
     this.togetherDb = togetherDb;
     this.run = run;
@@ -104,7 +104,7 @@ final class PackageList {
   private List<FilledSlot> slots(FoundPackage found, VehiclePlan plan) {
     Map<Integer, String> names = PackagePlans.names(found, layout.index().plan());
     List<FilledSlot> slots = new ArrayList<>();
-    for (Layout.Slot slot : layout.slots()) {
+    for (SlotLayout.Slot slot : layout.slots()) {
       for (int u = 0; u < found.units().size(); u++) {
         Choice choice = found.choices().get(u);
         String amplifier = names.get(found.amplifierOf().get(u));
@@ -128,7 +128,7 @@ final class PackageList {
         choice.kind().bridged());
   }
 
-  private static String network(VehiclePlan plan, Layout.Site site) {
+  private static String network(VehiclePlan plan, SlotLayout.Site site) {
     return site.branch() < 0
         ? plan.channels().get(site.channel()).network()
         : plan.channels().get(site.channel()).branches().get(site.branch()).network();

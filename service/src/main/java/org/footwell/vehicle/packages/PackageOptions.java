@@ -78,7 +78,7 @@ public final class PackageOptions
     Patience patience = () -> run.leftNanos() > soon;
     PlanIndex index = readable(q, run);
     new OfferChecks(q, index, run).check();
-    Layout layout = Layout.of(q, index, run);
+    SlotLayout layout = SlotLayout.of(q, index, run);
     List<Fillings> fillings =
         layout.slots().stream().map(s -> Fillings.of(layout, s, run)).toList();
     List<AmplifierChoice> amplifiers = AmplifierChoice.of(layout, run);
@@ -117,9 +117,9 @@ public final class PackageOptions
         .value();
   }
 
-  private static List<FittingCount> fitting(Layout layout, List<Fillings> fillings) {
+  private static List<FittingCount> fitting(SlotLayout layout, List<Fillings> fillings) {
     List<FittingCount> counts = new ArrayList<>();
-    for (Layout.Slot slot : layout.slots()) {
+    for (SlotLayout.Slot slot : layout.slots()) {
       Fillings all = fillings.get(slot.index());
       counts.add(new FittingCount(slot.given().name(), all.partCount(), all.tooLarge()));
     }
@@ -128,7 +128,7 @@ public final class PackageOptions
 
   /** Why there is no package: nothing fits, no output suits, or wishes exclude each other. */
   private static List<Relaxed> none(
-      Layout layout,
+      SlotLayout layout,
       List<Fillings> fillings,
       Screening screening,
       List<AmplifierChoice> amplifiers,
@@ -151,7 +151,7 @@ public final class PackageOptions
   }
 
   private static Proof proof(
-      Layout layout,
+      SlotLayout layout,
       Screening screening,
       Search search,
       List<FoundPackage> front,
@@ -189,7 +189,7 @@ public final class PackageOptions
     return best;
   }
 
-  private static List<Screened> covers(Layout layout) {
+  private static List<Screened> covers(SlotLayout layout) {
     PackageOptionsRequest q = layout.request();
     List<Screened> covers =
         new ArrayList<>(

@@ -26,7 +26,7 @@ final class PackagePlans {
   private PackagePlans() {}
 
   /** A plan to read channels from: filled, on the outputs it has; only seats that count are looked at. */
-  static VehiclePlan toRead(Layout layout, List<Filling> filled) {
+  static VehiclePlan toRead(SlotLayout layout, List<Filling> filled) {
     VehiclePlan plan = layout.index().plan();
     boolean mainOnly = plan.target().seats() == SoundTarget.Seats.MAIN;
     return VehiclePlanBuilder.builder(plan)
@@ -40,7 +40,7 @@ final class PackagePlans {
   }
 
   /** A package as a whole plan. */
-  static VehiclePlan of(Layout layout, FoundPackage found) {
+  static VehiclePlan of(SlotLayout layout, FoundPackage found) {
     VehiclePlan plan = layout.index().plan();
     List<Filling> filled =
         found.choices().stream().flatMap(choice -> choice.fillings().stream()).toList();
@@ -134,7 +134,7 @@ final class PackagePlans {
     return parts;
   }
 
-  private static List<PlacedDriver> drivers(Layout layout, List<Filling> filled) {
+  private static List<PlacedDriver> drivers(SlotLayout layout, List<Filling> filled) {
     List<PlacedDriver> drivers = new ArrayList<>(layout.index().plan().drivers());
     for (int d = 0; d < drivers.size(); d++) {
       Filling one = of(filled, d);
@@ -151,10 +151,10 @@ final class PackagePlans {
     return drivers;
   }
 
-  private static List<PlannedChannel> channels(Layout layout, List<Filling> filled) {
+  private static List<PlannedChannel> channels(SlotLayout layout, List<Filling> filled) {
     List<PlannedChannel> channels = new ArrayList<>(layout.index().plan().channels());
     for (Filling one : filled) {
-      for (Layout.Site site : one.slot().sites()) {
+      for (SlotLayout.Site site : one.slot().sites()) {
         PlannedChannel channel = channels.get(site.channel());
         List<String> ids =
             site.drivers().stream().map(d -> layout.index().plan().drivers().get(d).id()).toList();

@@ -39,9 +39,9 @@ final class PackageRemarks {
   }
 
   /** Whether there is a slot that nothing fits; says which. */
-  boolean nothingFits(Layout layout, List<Fillings> fillings) {
+  boolean nothingFits(SlotLayout layout, List<Fillings> fillings) {
     boolean none = false;
-    for (Layout.Slot slot : layout.slots()) {
+    for (SlotLayout.Slot slot : layout.slots()) {
       if (fillings.get(slot.index()).all().isEmpty()) {
         none = true;
         run.find(PackageFinding.NOTHING_FITS)

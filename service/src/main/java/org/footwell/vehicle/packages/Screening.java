@@ -22,7 +22,7 @@ final class Screening {
   /** Loads are compared as the review compares them. */
   private static final double SAME_LOAD = 1 - 1e-9;
 
-  private final Layout layout;
+  private final SlotLayout layout;
   private final Run run;
   private final VehiclePlan plan;
   private final List<OutputKind> kinds;
@@ -39,7 +39,7 @@ final class Screening {
   private boolean cutShort;
 
   Screening(
-      Layout layout,
+      SlotLayout layout,
       List<Fillings> fillings,
       List<AmplifierChoice> amplifiers,
       Run run,
@@ -51,7 +51,7 @@ final class Screening {
     kinds = OutputKind.of(amplifiers);
     outputOhms = kinds.stream().map(OutputKind::outputOhm).collect(Collectors.toSet());
     fixed = fixed(amplifiers);
-    for (Layout.Unit unit : layout.units()) {
+    for (SlotLayout.Unit unit : layout.units()) {
       choices.add(screened(unit, fillings));
     }
   }
@@ -155,7 +155,7 @@ final class Screening {
   }
 
   /** Reads each filling behind every output impedance there is, and sets it on every kind. */
-  private List<Map<Double, List<Choice>>> screened(Layout.Unit unit, List<Fillings> fillings) {
+  private List<Map<Double, List<Choice>>> screened(SlotLayout.Unit unit, List<Fillings> fillings) {
     List<Map<Double, List<Choice>>> byKind = new ArrayList<>();
     kinds.forEach(kind -> byKind.add(new TreeMap<>()));
     double[] most = new double[2 * unit.channels().size()];
@@ -189,7 +189,7 @@ final class Screening {
     return byKind;
   }
 
-  private Map<Double, List<ScreenedChannel>> read(Layout.Unit unit, List<Filling> filled) {
+  private Map<Double, List<ScreenedChannel>> read(SlotLayout.Unit unit, List<Filling> filled) {
     VehiclePlan read = PackagePlans.toRead(layout, filled);
     return run.apart(
             VehiclePlan.class,
@@ -218,9 +218,9 @@ final class Screening {
   }
 
   /** Every choice of a filling for each slot of a unit. */
-  private static List<List<Filling>> products(Layout.Unit unit, List<Fillings> fillings) {
+  private static List<List<Filling>> products(SlotLayout.Unit unit, List<Fillings> fillings) {
     List<List<Filling>> products = List.of(List.of());
-    for (Layout.Slot slot : unit.slots()) {
+    for (SlotLayout.Slot slot : unit.slots()) {
       List<List<Filling>> longer = new ArrayList<>();
       for (List<Filling> soFar : products) {
         for (Filling next : fillings.get(slot.index()).all()) {

@@ -27,7 +27,7 @@ final class Search {
           .thenComparingDouble(one -> one.figures().reachHz())
           .thenComparingDouble(one -> -one.figures().levelDb());
 
-  private final List<Layout.Unit> units;
+  private final List<SlotLayout.Unit> units;
   private final List<List<Map<Double, List<Choice>>>> choices;
   private final List<AmplifierChoice> amplifiers;
   private final List<List<OutputKind>> kinds;
@@ -44,7 +44,7 @@ final class Search {
   private boolean overfull;
 
   Search(
-      Layout layout,
+      SlotLayout layout,
       Screening screening,
       List<AmplifierChoice> amplifiers,
       Limits limits,

@@ -34,13 +34,13 @@ class WiringsTest {
     all.options().stream()
         .filter(one -> one.evenSharing())
         .forEach(o -> even.add(rounded(o.loadOhm())));
-    Layout.Slot slot =
-        new Layout.Slot(
+    SlotLayout.Slot slot =
+        new SlotLayout.Slot(
             0,
             null,
             null,
             List.of(0),
-            List.of(new Layout.Site(0, -1, IntStream.range(0, coils).boxed().toList())),
+            List.of(new SlotLayout.Site(0, -1, IntStream.range(0, coils).boxed().toList())),
             false);
     TreeSet<Double> ours = new TreeSet<>();
     for (int inSeries : Filling.wirings(slot, 1)) {

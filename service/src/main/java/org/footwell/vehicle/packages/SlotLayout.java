@@ -15,7 +15,7 @@ import org.footwell.parts.plan.PlanIndex;
  * @param units slots that share channels, together with these
  * @param fixedChannels those without a driver of a slot
  */
-record Layout(
+record SlotLayout(
     PackageOptionsRequest request,
     PlanIndex index,
     List<Slot> slots,
@@ -49,7 +49,7 @@ record Layout(
   record Unit(List<Slot> slots, List<Integer> channels) {}
 
   /** Refuses slots that are on no channel, or share a network with what stays or another slot. */
-  static Layout of(PackageOptionsRequest q, PlanIndex index, Run run) {
+  static SlotLayout of(PackageOptionsRequest q, PlanIndex index, Run run) {
     List<Site> sites = sites(index);
     List<Slot> slots = new ArrayList<>();
     for (int s = 0; s < q.slots().size(); s++) {
@@ -62,7 +62,7 @@ record Layout(
             .filter(c -> units.stream().noneMatch(unit -> unit.channels().contains(c)))
             .boxed()
             .toList();
-    return new Layout(q, index, slots, units, fixed);
+    return new SlotLayout(q, index, slots, units, fixed);
   }
 
   private static List<Site> sites(PlanIndex index) {
