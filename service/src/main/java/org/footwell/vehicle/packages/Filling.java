@@ -14,7 +14,8 @@ import org.footwell.parts.plan.PlannedPart;
  * @param stays whether the part is that of the plan
  * @param inSeries how many voice coils are in series in each of its networks; all others are in parallel to these
  */
-record Filling(SlotLayout.Slot slot, PlannedPart part, OfferedBox box, boolean stays, int inSeries) {
+record Filling(
+    SlotLayout.Slot slot, PlannedPart part, OfferedBox box, boolean stays, int inSeries) {
 
   /** How many boxes it takes. */
   int boxCount() {
