@@ -43,6 +43,7 @@ import org.footwell.measured.sum.LoudspeakerSum;
 import org.footwell.vehicle.PlanReview;
 import org.footwell.vehicle.curves.PlanCurves;
 import org.footwell.vehicle.faults.FaultFinder;
+import org.footwell.vehicle.packages.PackageOptions;
 import org.footwell.vehicle.questions.PlanDocument;
 import org.footwell.vehicle.questions.PlanQuestions;
 import org.footwell.vehicle.repair.PlanRepair;
@@ -92,6 +93,7 @@ public final class Calculations {
     byId.put("bass-rolloff", () -> new BassRolloff());
     byId.put("clip-point", () -> new ClipPoint());
     byId.put("plan-curves", () -> new PlanCurves());
+    byId.put("package-options", () -> new PackageOptions());
     byId.put("plan-questions", () -> new PlanQuestions(Calculations::all));
     return Collections.unmodifiableMap(byId);
   }

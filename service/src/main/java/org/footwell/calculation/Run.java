@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.footwell.calculation.text.Allowed;
 import org.footwell.calculation.text.CoreWords;
 import org.footwell.calculation.text.Given;
@@ -55,15 +56,20 @@ public final class Run implements Arithmetic {
 
   /** A run within another: shares what it collects, and points into the outer request. */
   private Run(Run outer, Shape<?> request, Rebase rebase) {
+    this(outer, request, rebase, false);
+  }
+
+  /** The same, with findings and cautions of its own where it stands apart; it notes no steps then. */
+  private Run(Run outer, Shape<?> request, Rebase rebase, boolean apart) {
     this.engine = outer.engine;
     this.request = request;
     this.deadlineNanos = outer.deadlineNanos;
     this.rebase = rebase;
     this.outer = outer;
-    this.steps = outer.steps;
-    this.findings = outer.findings;
-    this.finders = outer.finders;
-    this.cautions = outer.cautions;
+    this.steps = apart ? null : outer.steps;
+    this.findings = apart ? new ArrayList<>() : outer.findings;
+    this.finders = apart ? new ArrayList<>() : outer.finders;
+    this.cautions = apart ? new LinkedHashSet<>() : outer.cautions;
     this.faults = new Faults(this::outerPointer);
   }
 
@@ -223,6 +229,39 @@ public final class Run implements Arithmetic {
       Calculation<Q, R> calculation, Q request) {
     checkDeadline();
     return engine.outcome(calculation, request, deadlineNanos);
+  }
+
+  /**
+   * What work on a part of this request came to, its findings for themselves.
+   *
+   * @param codes of the findings, each once, worst first
+   */
+  public record Apart<T>(T value, List<String> codes, Verdict verdict) {}
+
+  /**
+   * Works on a part of this request with findings and cautions that are not those of this run; faults are,
+   * and point into this request.
+   *
+   * @throws Refused with all faults so far, if the work refuses
+   */
+  public <Q extends Record, T> Apart<T> apart(Class<Q> part, Rebase to, Function<Run, T> work) {
+    checkDeadline();
+    Shape<Q> nested = Shape.of(part);
+    assert to.leadsFrom(nested, request);
+    Run own = new Run(this, nested, to, true);
+    try {
+      T value = work.apply(own);
+      own.requireNoFaults();
+      return new Apart<>(value, own.codes(), own.verdict());
+    } catch (Refused refused) {
+      faults.addAll(refused.collected());
+      throw refused();
+    }
+  }
+
+  /** Time that is left until the deadline, ns; none where it is negative. */
+  public long leftNanos() {
+    return deadlineNanos - System.nanoTime();
   }
 
   /**

@@ -57,6 +57,11 @@ public final class FeedLine {
     return Sizing.metricSizes().filter(area -> leg.limit(area) == null).findFirst();
   }
 
+  /** Whether conductors of so many mm² do: by their drop, what they may carry, and a fuse between. */
+  public boolean does(double areaMm2) {
+    return leg.limit(areaMm2) == null;
+  }
+
   /** Resistance of the whole loop in ohm with conductors of so many mm². */
   public double loopOhm(double areaMm2) {
     return leg.loopOhm(areaMm2);

@@ -83,7 +83,7 @@ public record VehiclePlan(
     @Schema(description = "How far off measurements usually are") MeasuringErrors measuringErrors) {
 
   /** Ids are a letter, then letters, digits, _ and -. */
-  static final String ID = "[A-Za-z][A-Za-z0-9_-]*";
+  public static final String ID = "[A-Za-z][A-Za-z0-9_-]*";
 
   public VehiclePlan {
     factoryParts = factoryParts == null ? List.of() : factoryParts;

@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import org.footwell.physics.Decibels;
 import org.footwell.physics.Phasor;
 
 /**
@@ -27,6 +28,7 @@ public final class ChannelChain {
   private final double[][] heldW;
   private final double[][] coilW;
   private final double[][] movedMm;
+  private final double[][] atOneMetre;
   private final Phasor[][] sound;
   private final double[][] soundPower;
   private final Map<Double, Phasor[]> pressures = new HashMap<>();
@@ -62,6 +64,7 @@ public final class ChannelChain {
     heldW = new double[drivers.size()][size];
     coilW = new double[drivers.size()][size];
     movedMm = new double[drivers.size()][size];
+    atOneMetre = new double[drivers.size()][size];
     sound = new Phasor[seats][size];
     soundPower = new double[seats][size];
     for (int k = 0; k < size; k++) {
@@ -87,6 +90,7 @@ public final class ChannelChain {
     heldW = other.heldW;
     coilW = other.coilW;
     movedMm = other.movedMm;
+    atOneMetre = other.atOneMetre;
     sound = other.sound;
     soundPower = other.soundPower;
   }
@@ -116,6 +120,7 @@ public final class ChannelChain {
       }
       if (model.heard()) {
         Phasor pressure = model.pressure(f).times(mean);
+        atOneMetre[d][k] = pressure.modulus();
         for (int s = 0; s < sound.length; s++) {
           Phasor here = pressure.times(ways[d][s].at(f));
           sound[s][k] = sound[s][k] == null ? here : sound[s][k].plus(here);
@@ -299,6 +304,38 @@ public final class ChannelChain {
       sum += way[seat].delayMs();
     }
     return sum / ways.length;
+  }
+
+  /** What is left of the loudest at the end of a band: half of the power. */
+  private static final double END_OF_BAND_DB = Decibels.ofPower(0.5);
+
+  /**
+   * The lowest frequency in Hz at which one of its drivers is 3 dB below its loudest, its enclosure and all
+   * filters included, without the cabin; the lowest place of the grid where it plays lower still. It must
+   * be {@link #heard}.
+   */
+  public double reachHz() {
+    double lowest = Double.POSITIVE_INFINITY;
+    for (double[] unfiltered : atOneMetre) {
+      double[] pressure = new double[unfiltered.length];
+      Arrays.setAll(pressure, k -> unfiltered[k] * filter[k].modulus());
+      lowest = Math.min(lowest, reachHz(pressure));
+    }
+    return lowest;
+  }
+
+  /** Between two places the level is taken as straight over the logarithm of frequency. */
+  private double reachHz(double[] pressure) {
+    double end = Arrays.stream(pressure).max().orElseThrow() * Decibels.toAmplitude(END_OF_BAND_DB);
+    int k = 0;
+    while (pressure[k] < end) {
+      k++;
+    }
+    if (k == 0) {
+      return grid.hz(0);
+    }
+    double share = Math.log(end / pressure[k - 1]) / Math.log(pressure[k] / pressure[k - 1]);
+    return grid.hz(k - 1) * Math.pow(grid.hz(k) / grid.hz(k - 1), share);
   }
 
   public Grid grid() {

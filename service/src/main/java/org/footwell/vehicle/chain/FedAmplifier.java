@@ -28,6 +28,16 @@ public record FedAmplifier(
     return idleW + outputW / averageEfficiency;
   }
 
+  /**
+   * What a cable is sized for, W: music at a third of full power on every channel. Common practice, no
+   * source; the programme of a plan draws less, its peaks more.
+   *
+   * @param outputW clean power of all channels at the rated supply voltage
+   */
+  public double thirdW(double outputW) {
+    return idleW + outputW / 3 / fullEfficiency;
+  }
+
   /** Drawn with a full sine at the rated supply voltage, W. */
   public double sineW(double outputW) {
     return idleW + outputW / fullEfficiency;

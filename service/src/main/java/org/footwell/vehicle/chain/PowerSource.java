@@ -81,7 +81,7 @@ public record PowerSource(double heldV, double leftA, double openV, double sourc
   }
 
   /** The highest voltage at which all loads get what they draw; null where there is none. */
-  Meeting meet(Load[] loads) {
+  public Meeting meet(Load[] loads) {
     if (!Double.isNaN(heldV)) {
       double drawn = total(loads, heldV);
       if (drawn <= leftA) {

@@ -75,6 +75,27 @@ public final class SoundField {
     return of(seat, states, channel);
   }
 
+  /**
+   * What a channel alone makes at a seat of the programme for a source of 1 V, Pa²: where others are
+   * added with their phases, and where as powers.
+   */
+  public record Split(double adding, double apart) {}
+
+  /** The two parts of one channel alone. */
+  public Split split(int seat, int channel) {
+    double adding = 0;
+    double apart = 0;
+    for (int k = 0; k < grid.size(); k++) {
+      double square = programme.square(k) * chains.get(channel).filter(k).square();
+      if (grid.hz(k) <= incoherentAboveHz) {
+        adding += square * chains.get(channel).sound(seat, k).square();
+      } else {
+        apart += square * chains.get(channel).soundPower(seat, k);
+      }
+    }
+    return new Split(adding, apart);
+  }
+
   private Level of(int seat, List<ChannelState> states, int only) {
     double[] power = new double[grid.bandCount()];
     for (int k = 0; k < grid.size(); k++) {

@@ -93,6 +93,11 @@ public final class VehicleModel {
     return mainSeat;
   }
 
+  /** Mean level of a channel's band against what is wanted of it, dB for a source of 1 V. */
+  public double baseDb(int channel) {
+    return baseDb[channel];
+  }
+
   /** The supply in each situation that is known. */
   public Map<EngineState, PowerSource> sources() {
     return sources;

@@ -8,8 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.footwell.acoustic.enclosure.radiator.CabinCurve;
 import org.footwell.calculation.Run;
-import org.footwell.electrical.amplifier.OutputStage;
-import org.footwell.electrical.amplifier.RatedAmplifier;
 import org.footwell.electrical.amplifier.SineSource;
 import org.footwell.electrical.load.Network;
 import org.footwell.electrical.load.NetworkReader;
@@ -19,7 +17,6 @@ import org.footwell.parts.LevelAt;
 import org.footwell.parts.Position;
 import org.footwell.parts.plan.Branch;
 import org.footwell.parts.plan.PlanIndex;
-import org.footwell.parts.plan.PlannedAmplifier;
 import org.footwell.parts.plan.PlannedChannel;
 import org.footwell.parts.plan.PlayedProgramme;
 import org.footwell.parts.plan.VehiclePlan;
@@ -92,6 +89,17 @@ public final class ModelReader {
     return chain(c, circuit(c));
   }
 
+  /** One channel, of a plan that can be read. */
+  PlayedChannel channel(int c) {
+    return channel(c, circuit(c));
+  }
+
+  /** One channel behind another output impedance, as connected. */
+  PlayedChannel channel(int c, double outputOhm) {
+    ChannelCircuit own = circuit(c);
+    return channel(c, new ChannelCircuit(own.loads(), own.branches(), own.cableOhm(), outputOhm));
+  }
+
   private PlayedChannel channel(int c, ChannelCircuit circuit) {
     return PlayedChannel.of(
         chain(c, circuit), plan.programme().crestFactorDb(), plan.channels().get(c).rmsLimiter());
@@ -146,18 +154,10 @@ public final class ModelReader {
   }
 
   private SineSource source(int c) {
-    PlannedAmplifier.Outputs outputs = index.outputs(c);
-    boolean bridged = plan.channels().get(c).bridged();
-    boolean regulated = plan.amplifiers().get(index.amplifierOf(c)).supplyRegulated();
-    return outputs.rails() != null
-        ? OutputStage.of(outputs.rails(), bridged, regulated)
-        : RatedAmplifier.of(outputs.ratings(), bridged, regulated);
-  }
-
-  /** Supply voltage the powers of an amplifier are stated for, V. */
-  public static double ratedV(PlannedAmplifier amplifier) {
-    PlannedAmplifier.Outputs first = amplifier.outputs().get(0);
-    return first.rails() == null ? first.ratings().supplyV() : first.rails().supplyV();
+    return PlannedSource.of(
+        index.outputs(c),
+        plan.channels().get(c).bridged(),
+        plan.amplifiers().get(index.amplifierOf(c)).supplyRegulated());
   }
 
   private ChannelCircuit circuit(int c) {

@@ -58,12 +58,7 @@ public record Modelled(
     List<FedAmplifier> amplifiers = supply.amplifiers();
     WantedReader wants = new WantedReader(index, reader.grid().bands());
     List<WantedSound> wanted = wants.all(channels);
-    SoundField field =
-        new SoundField(
-            channels.stream().map(PlayedChannel::chain).toList(),
-            channels.stream().map(PlayedChannel::drive).toList(),
-            reader.grid(),
-            INCOHERENT_ABOVE_HZ);
+    SoundField field = field(channels, reader.grid());
     Map<EngineState, PowerSource> sources = supply.sources();
     refuseSilent(index, channels, run);
     VehicleModel model =
@@ -112,8 +107,17 @@ public record Modelled(
         .build();
   }
 
+  /** What channels make together. */
+  static SoundField field(List<PlayedChannel> channels, Grid grid) {
+    return new SoundField(
+        channels.stream().map(PlayedChannel::chain).toList(),
+        channels.stream().map(PlayedChannel::drive).toList(),
+        grid,
+        INCOHERENT_ABOVE_HZ);
+  }
+
   /** How much each seat counts: the main one alone, or all by their weights. */
-  private static double[] seatWeight(VehiclePlan plan) {
+  static double[] seatWeight(VehiclePlan plan) {
     double[] weight = new double[plan.seats().size()];
     if (plan.target().seats() == SoundTarget.Seats.MAIN) {
       weight[plan.mainSeat()] = 1;
@@ -131,8 +135,8 @@ public record Modelled(
       int amplifier = index.amplifierOf(c);
       double volts =
           plan.supply() == null
-              ? ModelReader.ratedV(plan.amplifiers().get(amplifier))
-              : SupplyReader.startV(plan.supply());
+              ? PlannedSource.ratedV(plan.amplifiers().get(amplifier))
+              : PlannedFeed.startV(plan.supply());
       if (!(channels.get(c).chain().output().cleanW(volts) > 0)) {
         run.refuse(PlanRefusal.CHANNEL_SILENT)
             .at("/amplifiers/" + amplifier)

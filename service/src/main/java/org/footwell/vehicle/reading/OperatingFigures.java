@@ -45,7 +45,7 @@ public final class OperatingFigures implements PlanFigures {
   @Override
   public Double engineV() {
     VehicleSupply supply = index.plan().supply();
-    return supply == null ? null : (Double) SupplyReader.startV(supply);
+    return supply == null ? null : (Double) PlannedFeed.startV(supply);
   }
 
   @Override
@@ -55,7 +55,7 @@ public final class OperatingFigures implements PlanFigures {
 
   @Override
   public double statedV(int amplifier) {
-    return ModelReader.ratedV(index.plan().amplifiers().get(amplifier));
+    return PlannedSource.ratedV(index.plan().amplifiers().get(amplifier));
   }
 
   @Override

@@ -1,17 +1,14 @@
 package org.footwell.vehicle.reading;
 
 import java.util.ArrayList;
-import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.footwell.electrical.supply.FeedLine;
-import org.footwell.parts.Battery;
 import org.footwell.parts.plan.AmplifierFeed;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.PlannedAmplifier;
 import org.footwell.parts.plan.VehiclePlan;
-import org.footwell.parts.plan.VehicleSupply;
 import org.footwell.vehicle.chain.EngineState;
 import org.footwell.vehicle.chain.FedAmplifier;
 import org.footwell.vehicle.chain.PlayedChannel;
@@ -32,30 +29,7 @@ public final class SupplyReader {
 
   /** The sources of all situations that the plan knows; none without a supply. */
   Map<EngineState, PowerSource> sources() {
-    Map<EngineState, PowerSource> sources = new EnumMap<>(EngineState.class);
-    VehicleSupply supply = plan.supply();
-    if (supply == null) {
-      return sources;
-    }
-    if (supply.alternator() == null) {
-      sources.put(EngineState.CRUISING, PowerSource.stiff(supply.batteryV()));
-      return sources;
-    }
-    Battery battery = supply.battery();
-    double resting = battery.restingV();
-    double inside = battery.internalOhm();
-    double held = supply.alternator().voltageV();
-    double others = supply.consumers().runningA();
-    sources.put(
-        EngineState.CRUISING,
-        PowerSource.running(held, supply.alternator().cruiseA(), others, resting, inside));
-    sources.put(
-        EngineState.IDLING,
-        PowerSource.running(held, supply.alternator().idleA(), others, resting, inside));
-    sources.put(
-        EngineState.ENGINE_OFF,
-        PowerSource.battery(resting, inside, supply.consumers().engineOffA()));
-    return sources;
+    return PlannedFeed.sources(plan.supply());
   }
 
   /** What is known of the cable of an amplifier: its size as laid or found. */
@@ -70,19 +44,8 @@ public final class SupplyReader {
     List<FedAmplifier> fed = new ArrayList<>();
     for (int a = 0; a < plan.amplifiers().size(); a++) {
       PlannedAmplifier amplifier = plan.amplifiers().get(a);
-      double rated = ModelReader.ratedV(amplifier);
-      PlannedAmplifier.Draw draw = amplifier.draw();
       Laid laid = laid(a);
-      fed.add(
-          draw == null
-              ? FedAmplifier.unknown(rated)
-              : new FedAmplifier(
-                  draw.idleA() * rated,
-                  draw.averageEfficiency(),
-                  draw.fullEfficiency(),
-                  amplifier.supplyRegulated(),
-                  rated,
-                  laid == null ? 0 : laid.loopOhm()));
+      fed.add(PlannedFeed.drawn(amplifier, laid == null ? 0 : laid.loopOhm()));
     }
     return fed;
   }
@@ -94,24 +57,12 @@ public final class SupplyReader {
     if (feed == null || amplifier.draw() == null || plan.supply() == null) {
       return null;
     }
-    FeedLine line =
-        FeedLine.of(
-            feed.cable(),
-            feed.returnPath(),
-            feed.contactsOhm() + (feed.bodyOhm() == null ? 0 : feed.bodyOhm()),
-            feed.permittedDropV(),
-            startV(plan.supply()),
-            thirdW(a));
+    FeedLine line = PlannedFeed.line(feed, PlannedFeed.startV(plan.supply()), thirdW(a));
     if (feed.cable().areaMm2() != null) {
       return new Laid(line, feed.cable().areaMm2(), false);
     }
     OptionalDouble smallest = line.smallestMm2();
     return smallest.isPresent() ? new Laid(line, smallest.getAsDouble(), true) : null;
-  }
-
-  /** Voltage at the battery while driving. */
-  public static double startV(VehicleSupply supply) {
-    return supply.alternator() == null ? supply.batteryV() : supply.alternator().voltageV();
   }
 
   /** Current of music at a third of full power, A: what cable and fuse are for. */
@@ -120,17 +71,14 @@ public final class SupplyReader {
     return laid.line().currentA(laid.areaMm2());
   }
 
-  /**
-   * What a cable is sized for, W: music at a third of full power on every channel. Common practice, no
-   * source; the programme of the plan draws less, its peaks more.
-   */
+  /** What its cable is sized for, W. */
   private double thirdW(int a) {
     PlannedAmplifier amplifier = plan.amplifiers().get(a);
-    double rated = ModelReader.ratedV(amplifier);
+    double rated = PlannedSource.ratedV(amplifier);
     double clean = 0;
     for (int c : index.channelsOf(a)) {
       clean += channels.get(c).chain().output().cleanW(rated);
     }
-    return amplifier.draw().idleA() * rated + clean / 3 / amplifier.draw().fullEfficiency();
+    return PlannedFeed.drawn(amplifier, 0).thirdW(clean);
   }
 }

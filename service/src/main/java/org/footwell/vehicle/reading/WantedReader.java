@@ -58,7 +58,8 @@ public final class WantedReader {
     return all;
   }
 
-  private WantedSound of(int c, ChannelChain chain) {
+  /** What is wanted of one channel. */
+  WantedSound of(int c, ChannelChain chain) {
     PlannedChannel channel = plan.channels().get(c);
     SoundTarget.RoleTarget target = plan.target().of(channel.role());
     ChannelSettings set = index.settingsOf(c);

@@ -1,0 +1,109 @@
+package org.footwell.vehicle.packages;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.footwell.calculation.CoreFault;
+import org.footwell.calculation.Run;
+import org.footwell.parts.Driver;
+import org.footwell.parts.offer.OfferedBox;
+import org.footwell.parts.offer.OfferedDriver;
+import org.footwell.parts.plan.PlannedPart;
+
+/**
+ * Everything of the offer that fits a slot, whatever drives it; sorted, so that the order of the offer
+ * does not matter.
+ *
+ * @param all choices
+ * @param tooLarge offered drivers of the role that fit nowhere
+ */
+record Fillings(List<Filling> all, int tooLarge) {
+
+  static Fillings of(SlotLayout layout, SlotLayout.Slot slot, Run run) {
+    List<Filling> all = new ArrayList<>();
+    int partOfPlan = layout.index().partOf(slot.drivers().get(0));
+    boolean alike = slot.drivers().stream().allMatch(d -> layout.index().partOf(d) == partOfPlan);
+    if (alike && (slot.kept() || slot.given().mayStay())) {
+      PlannedPart part = layout.index().plan().newParts().get(partOfPlan);
+      requireKnown(part.driver(), "/plan/new_parts/" + partOfPlan + "/driver", run);
+      wired(slot, part, null, true, all);
+    }
+    int tooLarge = 0;
+    List<OfferedDriver> drivers =
+        layout.request().offer().drivers().stream()
+            .filter(driver -> slot.role() == null || driver.part().role() == slot.role())
+            .sorted(Comparator.comparing(OfferedDriver::id))
+            .toList();
+    for (OfferedDriver driver : slot.kept() ? List.<OfferedDriver>of() : drivers) {
+      int before = all.size();
+      offered(layout, slot, driver, all, run);
+      tooLarge += all.size() == before ? 1 : 0;
+    }
+    return new Fillings(all, tooLarge);
+  }
+
+  /** Choices of driver and box, however they are wired. */
+  int partCount() {
+    return (int)
+        all.stream()
+            .map(
+                one ->
+                    List.of(one.part().id(), one.box() == null ? "" : one.box().id(), one.stays()))
+            .distinct()
+            .count();
+  }
+
+  private static void offered(
+      SlotLayout layout, SlotLayout.Slot slot, OfferedDriver driver, List<Filling> into, Run run) {
+    FreeSlot.SlotOpening opening = slot.given().opening();
+    if (opening != null && !fits(driver, opening.cutOutMm(), opening.depthMm(), layout, run)) {
+      return;
+    }
+    if (slot.given().room() == null) {
+      wired(slot, driver.part(), null, false, into);
+      return;
+    }
+    layout.request().offer().boxes().stream()
+        .sorted(Comparator.comparing(OfferedBox::id))
+        .filter(box -> box.size().fitsInto(slot.given().room()))
+        .filter(box -> slot.drivers().size() % box.driverCount() == 0)
+        .filter(box -> fits(driver, box.cutOutMm(), box.depthMm(), layout, run))
+        .forEach(box -> wired(slot, driver.part(), box, false, into));
+  }
+
+  private static void wired(
+      SlotLayout.Slot slot, PlannedPart part, OfferedBox box, boolean stays, List<Filling> into) {
+    for (int inSeries : Filling.wirings(slot, part.coilCount())) {
+      into.add(new Filling(slot, part, box, stays, inSeries));
+    }
+  }
+
+  /** A driver whose size is not known cannot be held against an opening. */
+  private static boolean fits(
+      OfferedDriver driver, double cutOutMm, double depthMm, SlotLayout layout, Run run) {
+    String at = "/offer/drivers/" + layout.request().offer().drivers().indexOf(driver);
+    if (driver.cutOutMm() == null || driver.mountingDepthMm() == null) {
+      if (driver.cutOutMm() == null) {
+        run.refuse(CoreFault.REQUIRED).at(at + "/cut_out_mm");
+      }
+      if (driver.mountingDepthMm() == null) {
+        run.refuse(CoreFault.REQUIRED).at(at + "/mounting_depth_mm");
+      }
+      return false;
+    }
+    return driver.cutOutMm() <= cutOutMm && driver.mountingDepthMm() <= depthMm;
+  }
+
+  /** What a part of the plan has to say so that packages with it have figures. */
+  static void requireKnown(Driver driver, String at, Run run) {
+    require(driver.price(), at + "/price", run);
+    require(driver.massG(), at + "/mass_g", run);
+    require(driver.sensitivity(), at + "/sensitivity", run);
+  }
+
+  static void require(Object given, String at, Run run) {
+    if (given == null) {
+      run.refuse(CoreFault.REQUIRED).at(at);
+    }
+  }
+}
