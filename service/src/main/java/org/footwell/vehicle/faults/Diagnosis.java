@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.vehicle.reading.Modelled;
@@ -25,6 +26,10 @@ final class Diagnosis {
       Source.of(
           "J. de Kleer, B. C. Williams, Diagnosing Multiple Faults, Artificial Intelligence 32 (1987),"
               + " pp. 97-130 (from memory)");
+
+  private static final Formula.Of2 CONFIDENCE =
+      Formula.of("confidence", "w/Σw", "", BAYES)
+          .with("w", "Σw", (weight, total) -> weight / total);
 
   /** Nearer than this, in standard deviations, two cannot be told apart. */
   private static final double ALIKE = 1;
@@ -48,6 +53,7 @@ final class Diagnosis {
     }
   }
 
+  private final Run run;
   private final Trial trial;
   private final List<Fault> unseen = new ArrayList<>();
   private final List<Tested> singles = new ArrayList<>();
@@ -57,6 +63,7 @@ final class Diagnosis {
 
   /** Tries every one of some faults. */
   Diagnosis(Modelled base, Figures figures, List<Fault> faults, Run run) {
+    this.run = run;
     trial = new Trial(base, figures, run);
     left = trial.squares(trial.none());
     usual = trial.usualSquares();
@@ -130,21 +137,21 @@ final class Diagnosis {
             .sorted(Comparator.comparingDouble((Integer i) -> -weight[i]))
             .toList();
     double total = order.stream().mapToDouble(i -> Math.exp(weight[i] - most)).sum();
+    List<Double> weights = new ArrayList<>();
     List<List<Tested>> classes = new ArrayList<>();
-    List<Double> confidence = new ArrayList<>();
     for (int i : order) {
       int home = home(all.get(i), classes);
-      double own = Math.exp(weight[i] - most) / total;
+      double own = Math.exp(weight[i] - most);
       if (home < 0) {
         classes.add(new ArrayList<>(List.of(all.get(i))));
-        confidence.add(own);
+        weights.add(own);
       } else {
         classes.get(home).add(all.get(i));
-        confidence.set(home, confidence.get(home) + own);
+        weights.set(home, weights.get(home) + own);
       }
     }
     return IntStream.range(0, classes.size())
-        .mapToObj(i -> new Explained(classes.get(i), confidence.get(i)))
+        .mapToObj(i -> new Explained(classes.get(i), run.apply(CONFIDENCE, weights.get(i), total)))
         .sorted(Comparator.comparingDouble((Explained one) -> -one.confidence()))
         .toList();
   }
