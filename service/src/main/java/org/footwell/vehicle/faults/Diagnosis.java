@@ -55,19 +55,19 @@ final class Diagnosis {
 
   private final Run run;
   private final Trial trial;
-  private final List<Fault> unseen = new ArrayList<>();
+  private final List<VehicleFault> unseen = new ArrayList<>();
   private final List<Tested> singles = new ArrayList<>();
   private final double[] left;
   private final double[] usual;
   private final double share;
 
   /** Tries every one of some faults. */
-  Diagnosis(Modelled base, Figures figures, List<Fault> faults, Run run) {
+  Diagnosis(Modelled base, Figures figures, List<VehicleFault> faults, Run run) {
     this.run = run;
     trial = new Trial(base, figures, run);
     left = trial.squares(trial.none());
     usual = trial.usualSquares();
-    for (Fault fault : faults) {
+    for (VehicleFault fault : faults) {
       Trial.Tried tried = trial.tried(trial.none(), fault);
       if (tried.seen() < ALIKE) {
         unseen.add(fault);
@@ -87,7 +87,7 @@ final class Diagnosis {
   }
 
   /** Faults that would not show in what was measured. */
-  List<Fault> unseen() {
+  List<VehicleFault> unseen() {
     return unseen;
   }
 
@@ -103,8 +103,8 @@ final class Diagnosis {
     List<Tested> paired = singles.subList(0, Math.min(MOST_PAIRED, singles.size()));
     for (int i = 0; i < paired.size(); i++) {
       for (int j = 0; j < i; j++) {
-        Fault one = paired.get(i).faults().get(0);
-        Fault two = paired.get(j).faults().get(0);
+        VehicleFault one = paired.get(i).faults().get(0);
+        VehicleFault two = paired.get(j).faults().get(0);
         boolean both = !one.thing().equals(two.thing());
         if (both && (Trial.apart(one, two) || unexplained(one) || unexplained(two))) {
           all.add(trial.together(paired.get(j), paired.get(i)));
@@ -115,13 +115,13 @@ final class Diagnosis {
   }
 
   /** Two faults of one channel are tried only where none alone agrees with what was measured there. */
-  private boolean unexplained(Fault fault) {
+  private boolean unexplained(VehicleFault fault) {
     return fault.channels().stream().anyMatch(c -> left[c] > usual[c]);
   }
 
   private double weight(Tested one) {
     double before = 0;
-    for (Fault fault : one.faults()) {
+    for (VehicleFault fault : one.faults()) {
       before += Math.log(share * fault.kind().weight());
     }
     return before + one.evidence();

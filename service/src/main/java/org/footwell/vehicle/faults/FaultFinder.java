@@ -89,7 +89,7 @@ public final class FaultFinder implements Calculation<VehiclePlan, FaultFinderRe
     return sum;
   }
 
-  private static List<Fault> all(PlanIndex index, Run run) {
+  private static List<VehicleFault> all(PlanIndex index, Run run) {
     VehiclePlan plan = index.plan();
     List<Integer> channels = IntStream.range(0, plan.channels().size()).boxed().toList();
     List<Integer> fed =
@@ -101,7 +101,7 @@ public final class FaultFinder implements Calculation<VehiclePlan, FaultFinderRe
   }
 
   /** A fault without a figure. */
-  private static FaultLine told(Fault fault, VehiclePlan plan) {
+  private static FaultLine told(VehicleFault fault, VehiclePlan plan) {
     return FaultLineBuilder.builder(fault.line(plan, fault.range().tried().get(0)))
         .cornerHz(null)
         .filterOrder(null)
