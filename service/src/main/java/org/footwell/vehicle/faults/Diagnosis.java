@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.vehicle.reading.Modelled;
@@ -25,6 +26,10 @@ final class Diagnosis {
       Source.of(
           "J. de Kleer, B. C. Williams, Diagnosing Multiple Faults, Artificial Intelligence 32 (1987),"
               + " pp. 97-130 (from memory)");
+
+  private static final Formula.Of2 CONFIDENCE =
+      Formula.of("confidence", "w/Σw", "", BAYES)
+          .with("w", "Σw", (weight, total) -> weight / total);
 
   /** Nearer than this, in standard deviations, two cannot be told apart. */
   private static final double ALIKE = 1;
@@ -48,19 +53,21 @@ final class Diagnosis {
     }
   }
 
+  private final Run run;
   private final Trial trial;
-  private final List<Fault> unseen = new ArrayList<>();
+  private final List<VehicleFault> unseen = new ArrayList<>();
   private final List<Tested> singles = new ArrayList<>();
   private final double[] left;
   private final double[] usual;
   private final double share;
 
   /** Tries every one of some faults. */
-  Diagnosis(Modelled base, Figures figures, List<Fault> faults, Run run) {
+  Diagnosis(Modelled base, Figures figures, List<VehicleFault> faults, Run run) {
+    this.run = run;
     trial = new Trial(base, figures, run);
     left = trial.squares(trial.none());
     usual = trial.usualSquares();
-    for (Fault fault : faults) {
+    for (VehicleFault fault : faults) {
       Trial.Tried tried = trial.tried(trial.none(), fault);
       if (tried.seen() < ALIKE) {
         unseen.add(fault);
@@ -80,7 +87,7 @@ final class Diagnosis {
   }
 
   /** Faults that would not show in what was measured. */
-  List<Fault> unseen() {
+  List<VehicleFault> unseen() {
     return unseen;
   }
 
@@ -96,8 +103,8 @@ final class Diagnosis {
     List<Tested> paired = singles.subList(0, Math.min(MOST_PAIRED, singles.size()));
     for (int i = 0; i < paired.size(); i++) {
       for (int j = 0; j < i; j++) {
-        Fault one = paired.get(i).faults().get(0);
-        Fault two = paired.get(j).faults().get(0);
+        VehicleFault one = paired.get(i).faults().get(0);
+        VehicleFault two = paired.get(j).faults().get(0);
         boolean both = !one.thing().equals(two.thing());
         if (both && (Trial.apart(one, two) || unexplained(one) || unexplained(two))) {
           all.add(trial.together(paired.get(j), paired.get(i)));
@@ -108,13 +115,13 @@ final class Diagnosis {
   }
 
   /** Two faults of one channel are tried only where none alone agrees with what was measured there. */
-  private boolean unexplained(Fault fault) {
+  private boolean unexplained(VehicleFault fault) {
     return fault.channels().stream().anyMatch(c -> left[c] > usual[c]);
   }
 
   private double weight(Tested one) {
     double before = 0;
-    for (Fault fault : one.faults()) {
+    for (VehicleFault fault : one.faults()) {
       before += Math.log(share * fault.kind().weight());
     }
     return before + one.evidence();
@@ -130,21 +137,21 @@ final class Diagnosis {
             .sorted(Comparator.comparingDouble((Integer i) -> -weight[i]))
             .toList();
     double total = order.stream().mapToDouble(i -> Math.exp(weight[i] - most)).sum();
+    List<Double> weights = new ArrayList<>();
     List<List<Tested>> classes = new ArrayList<>();
-    List<Double> confidence = new ArrayList<>();
     for (int i : order) {
       int home = home(all.get(i), classes);
-      double own = Math.exp(weight[i] - most) / total;
+      double own = Math.exp(weight[i] - most);
       if (home < 0) {
         classes.add(new ArrayList<>(List.of(all.get(i))));
-        confidence.add(own);
+        weights.add(own);
       } else {
         classes.get(home).add(all.get(i));
-        confidence.set(home, confidence.get(home) + own);
+        weights.set(home, weights.get(home) + own);
       }
     }
     return IntStream.range(0, classes.size())
-        .mapToObj(i -> new Explained(classes.get(i), confidence.get(i)))
+        .mapToObj(i -> new Explained(classes.get(i), run.apply(CONFIDENCE, weights.get(i), total)))
         .sorted(Comparator.comparingDouble((Explained one) -> -one.confidence()))
         .toList();
   }

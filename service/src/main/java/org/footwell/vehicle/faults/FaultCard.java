@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.stream.Stream;
 import org.footwell.calculation.Card;
+import org.footwell.calculation.Caution;
 import org.footwell.calculation.FaultCode;
 import org.footwell.calculation.Source;
 import org.footwell.electrical.load.LoadFault;
@@ -35,6 +36,7 @@ final class FaultCard {
               Diagnosis.SEVERAL_FAULTS,
               ThieleSmall.SMALL_DRIVER,
               ConstantPower.KIRCHHOFF,
+              Source.DEFINITION,
               Source.COMMON_PRACTICE)
           .limits(
               "All limits of plan-review: the model predicts cabins only within several dB. The"
@@ -63,7 +65,7 @@ final class FaultCard {
                   .toArray(FaultCode[]::new))
           .cautions(
               Stream.concat(Stream.of(Safety.values()), Stream.of(MeasuringCaution.values()))
-                  .toArray(org.footwell.calculation.Caution[]::new))
+                  .toArray(Caution[]::new))
           .build();
 
   private static String example() {

@@ -8,7 +8,9 @@ import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.CoreFault;
+import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.Source;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.VehiclePlan;
@@ -27,6 +29,11 @@ public final class FaultFinder implements Calculation<VehiclePlan, FaultFinderRe
 
   /** Errors alone give a worse fit less often than this; common practice, no source. */
   private static final double UNLIKELY = 0.001;
+
+  /** The figures of an explanation one after the other, each by how many errors it is off. */
+  private static final Formula.Of2 CHI_SQUARE =
+      Formula.of("chi_square", "χ² + r²", "", Source.DEFINITION)
+          .with("χ²", "r", (sum, off) -> sum + off * off);
 
   private static final int MOST_LISTED = 8;
   private static final int MOST_ALIKE = 8;
@@ -67,7 +74,7 @@ public final class FaultFinder implements Calculation<VehiclePlan, FaultFinderRe
                 .mapToDouble(Explained::confidence)
                 .sum())
         .soundChiSquare(diagnosis.trial().none().square())
-        .chiSquare(first.square())
+        .chiSquare(chiSquare(diagnosis.trial().off(first), run))
         .degrees(judged.degrees())
         .fitProbability(judged.probability())
         .fits(judged.fits())
@@ -78,7 +85,15 @@ public final class FaultFinder implements Calculation<VehiclePlan, FaultFinderRe
         .build();
   }
 
-  private static List<Fault> all(PlanIndex index, Run run) {
+  private static double chiSquare(double[] off, Run run) {
+    double sum = 0;
+    for (double errors : off) {
+      sum = Double.isNaN(errors) ? sum : run.apply(CHI_SQUARE, sum, errors);
+    }
+    return sum;
+  }
+
+  private static List<VehicleFault> all(PlanIndex index, Run run) {
     VehiclePlan plan = index.plan();
     List<Integer> channels = IntStream.range(0, plan.channels().size()).boxed().toList();
     List<Integer> fed =
@@ -90,7 +105,7 @@ public final class FaultFinder implements Calculation<VehiclePlan, FaultFinderRe
   }
 
   /** A fault without a figure. */
-  private static FaultLine told(Fault fault, VehiclePlan plan) {
+  private static FaultLine told(VehicleFault fault, VehiclePlan plan) {
     return FaultLineBuilder.builder(fault.line(plan, fault.range().tried().get(0)))
         .cornerHz(null)
         .filterOrder(null)

@@ -25,23 +25,24 @@ final class FaultList {
   private static final List<Double> LEAKING_QL = List.of(1.0, 2.0, 4.0);
 
   /** Corners that are off lie around the planned one, in octaves. */
-  private static final Fault.Range OCTAVES = Fault.Range.around(0, 1, -3, 3, 0.5);
+  private static final VehicleFault.Range OCTAVES = VehicleFault.Range.around(0, 1, -3, 3, 0.5);
 
   /** Gains that are off, dB. */
-  private static final Fault.Range GAINS_DB = Fault.Range.around(0, 6, -30, 30, 10);
+  private static final VehicleFault.Range GAINS_DB = VehicleFault.Range.around(0, 6, -30, 30, 10);
 
   /** Bad joints lie around 0.1 ohm; common logarithm of ohms. */
-  private static final Fault.Range JOINTS = Fault.Range.around(-1, 0.5, -2.5, 0.5, 0.5);
+  private static final VehicleFault.Range JOINTS =
+      VehicleFault.Range.around(-1, 0.5, -2.5, 0.5, 0.5);
 
   /** The kind says all. */
-  private static final Fault.Told UNTOLD = (line, figure) -> {};
+  private static final VehicleFault.Told UNTOLD = (line, figure) -> {};
 
   private static final List<Integer> ORDERS = List.of(1, 2, 3, 4, 6, 8);
 
   private final PlanIndex index;
   private final VehiclePlan plan;
   private final Wiring wiring;
-  private final List<Fault> found = new ArrayList<>();
+  private final List<VehicleFault> found = new ArrayList<>();
 
   FaultList(PlanIndex index, Run run) {
     this.index = index;
@@ -50,7 +51,7 @@ final class FaultList {
   }
 
   /** All faults of some channels, and of the supply of some amplifiers. */
-  List<Fault> of(List<Integer> channels, List<Integer> amplifiers) {
+  List<VehicleFault> of(List<Integer> channels, List<Integer> amplifiers) {
     found.clear();
     for (int c : channels) {
       polarity(c);
@@ -65,7 +66,7 @@ final class FaultList {
     }
     for (int a : amplifiers) {
       found.add(
-          new Fault(
+          new VehicleFault(
               FaultKind.GROUND_RESISTANCE,
               "joint/" + a,
               List.of(),
@@ -79,7 +80,7 @@ final class FaultList {
   }
 
   /** What no plan can have. */
-  private static Fault.Change same() {
+  private static VehicleFault.Change same() {
     return (any, figure) -> any;
   }
 
@@ -88,10 +89,10 @@ final class FaultList {
       String thing,
       int c,
       String part,
-      Fault.Range range,
-      Fault.Change change,
-      Fault.Told told) {
-    found.add(new Fault(kind, thing, List.of(c), -1, part, range, change, told));
+      VehicleFault.Range range,
+      VehicleFault.Change change,
+      VehicleFault.Told told) {
+    found.add(new VehicleFault(kind, thing, List.of(c), -1, part, range, change, told));
   }
 
   private static <T> List<T> replaced(List<T> all, int at, T other) {
@@ -112,7 +113,7 @@ final class FaultList {
         "polarity/" + c,
         c,
         null,
-        Fault.Range.NONE,
+        VehicleFault.Range.NONE,
         (any, figure) ->
             with(
                 any,
@@ -130,13 +131,13 @@ final class FaultList {
         int one = Math.min(c, other);
         int two = Math.max(c, other);
         found.add(
-            new Fault(
+            new VehicleFault(
                 FaultKind.WIRES_SWAPPED,
                 "wires/" + one + "/" + two,
                 List.of(one, two),
                 -1,
                 null,
-                Fault.Range.NONE,
+                VehicleFault.Range.NONE,
                 (any, figure) -> exchanged(any, one, two),
                 UNTOLD));
       }
@@ -191,7 +192,7 @@ final class FaultList {
         thing,
         c,
         null,
-        Fault.Range.NONE,
+        VehicleFault.Range.NONE,
         (any, figure) -> with(any, c, one -> refitted.with(one, null)),
         UNTOLD);
     add(
@@ -213,7 +214,7 @@ final class FaultList {
         thing,
         c,
         null,
-        Fault.Range.oneOf(others.size()),
+        VehicleFault.Range.oneOf(others.size()),
         (any, i) -> with(any, c, one -> refitted.with(one, others.get((int) i))),
         (line, i) -> line.filterOrder(others.get((int) i).order()));
   }
@@ -229,7 +230,7 @@ final class FaultList {
         "coil/" + word,
         c,
         word,
-        Fault.Range.NONE,
+        VehicleFault.Range.NONE,
         (any, figure) -> rewired(any, word, network -> wiring.opened(network, word)),
         UNTOLD);
     add(
@@ -237,7 +238,7 @@ final class FaultList {
         "coil/" + word,
         c,
         word,
-        Fault.Range.NONE,
+        VehicleFault.Range.NONE,
         (any, figure) -> rewired(any, word, network -> wiring.shorted(network, word)),
         UNTOLD);
   }
@@ -300,7 +301,7 @@ final class FaultList {
           "wiring/" + coil,
           c,
           null,
-          Fault.Range.oneOf(others.size()),
+          VehicleFault.Range.oneOf(others.size()),
           (any, i) -> rewired(any, coil, planned -> others.get((int) i)),
           (line, i) -> line.wiredAs(others.get((int) i)));
     }
@@ -316,7 +317,7 @@ final class FaultList {
         "branch/" + c + "/" + b,
         c,
         branch.band(),
-        Fault.Range.NONE,
+        VehicleFault.Range.NONE,
         (any, figure) ->
             any.channels().get(c).branchList().size() <= b
                 ? any
@@ -341,7 +342,7 @@ final class FaultList {
         "box/" + d,
         c,
         driver.id(),
-        Fault.Range.oneOf(leaking.size()),
+        VehicleFault.Range.oneOf(leaking.size()),
         (any, i) -> leaking(any, d, box, leaking.get((int) i)),
         UNTOLD);
   }

@@ -24,7 +24,7 @@ final class Figures {
     20, 31.5, 50, 80, 125, 200, 500, 1000, 2000, 5000, 10_000
   };
 
-  private final List<Figure> all = new ArrayList<>();
+  private final List<VehicleFigure> all = new ArrayList<>();
   private final List<Double> values = new ArrayList<>();
 
   private Figures() {}
@@ -84,49 +84,49 @@ final class Figures {
 
   private void add(FigureKind kind, int place, double at, Double value) {
     if (value != null) {
-      all.add(new Figure(kind, place, at));
+      all.add(new VehicleFigure(kind, place, at));
       values.add(value);
     }
   }
 
   /** What can be measured of some channels and of all supplies. */
-  static List<Figure> possible(Modelled base, List<Integer> channels) {
+  static List<VehicleFigure> possible(Modelled base, List<Integer> channels) {
     VehiclePlan plan = base.index().plan();
-    List<Figure> possible = new ArrayList<>();
+    List<VehicleFigure> possible = new ArrayList<>();
     for (int c : channels) {
       for (FigureKind kind :
           List.of(FigureKind.METER, FigureKind.POLARITY, FigureKind.LEVEL, FigureKind.ARRIVAL)) {
-        possible.add(new Figure(kind, c, 0));
+        possible.add(new VehicleFigure(kind, c, 0));
       }
       for (double hz : USUAL_HZ) {
-        possible.add(new Figure(FigureKind.IMPEDANCE, c, hz));
+        possible.add(new VehicleFigure(FigureKind.IMPEDANCE, c, hz));
       }
       for (double hz : ThirdOctaves.between(20, 16_000).toArray()) {
-        possible.add(new Figure(FigureKind.RESPONSE, c, hz));
+        possible.add(new VehicleFigure(FigureKind.RESPONSE, c, hz));
       }
     }
     if (base.levelled().cruising().works()) {
       double battery = base.levelled().cruising().mean().batteryV();
       IntStream.range(0, plan.amplifiers().size())
           .filter(a -> plan.amplifiers().get(a).draw() != null && !Double.isNaN(battery))
-          .forEach(a -> possible.add(new Figure(FigureKind.SUPPLY_DROP, a, battery)));
+          .forEach(a -> possible.add(new VehicleFigure(FigureKind.SUPPLY_DROP, a, battery)));
     }
     return possible;
   }
 
   /** Whether something was measured already. */
-  boolean has(Figure one) {
+  boolean has(VehicleFigure one) {
     return all.stream().anyMatch(other -> alike(one, other));
   }
 
   /** A response is measured as a whole, and so is each impedance near a frequency. */
-  private static boolean alike(Figure one, Figure other) {
+  private static boolean alike(VehicleFigure one, VehicleFigure other) {
     boolean near =
         one.kind() != FigureKind.IMPEDANCE || Math.abs(Math.log(one.at() / other.at())) < 0.2;
     return one.kind() == other.kind() && one.place() == other.place() && near;
   }
 
-  List<Figure> all() {
+  List<VehicleFigure> all() {
     return all;
   }
 

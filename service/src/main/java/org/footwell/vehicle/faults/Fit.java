@@ -7,9 +7,9 @@ import java.util.Map;
 /** How far predicted figures are from measured ones, or from each other; all scaled by their errors. */
 final class Fit {
 
-  private final List<Figure> figures;
+  private final List<VehicleFigure> figures;
 
-  Fit(List<Figure> figures) {
+  Fit(List<VehicleFigure> figures) {
     this.figures = figures;
   }
 
@@ -52,6 +52,10 @@ final class Fit {
   /** Mean values that are taken off. */
   int groups() {
     return (int)
-        figures.stream().filter(Figure::relative).mapToInt(Figure::group).distinct().count();
+        figures.stream()
+            .filter(VehicleFigure::relative)
+            .mapToInt(VehicleFigure::group)
+            .distinct()
+            .count();
   }
 }

@@ -22,14 +22,14 @@ final class Predictor {
   private static final double SHORT_OHM = 0.3;
 
   private final Modelled base;
-  private final List<Figure> figures;
+  private final List<VehicleFigure> figures;
   private final MeasuringErrors errors;
   private final int seat;
   private final List<List<Integer>> ofChannel = new ArrayList<>();
   private final double[] plannedDb;
-  private final List<Part> planned = new ArrayList<>();
+  private final List<ChannelPart> planned = new ArrayList<>();
 
-  Predictor(Modelled base, List<Figure> figures) {
+  Predictor(Modelled base, List<VehicleFigure> figures) {
     this.base = base;
     this.figures = figures;
     errors = base.index().plan().measuringErrors();
@@ -50,7 +50,7 @@ final class Predictor {
   }
 
   /** The channels as planned. */
-  List<Part> planned() {
+  List<ChannelPart> planned() {
     return planned;
   }
 
@@ -69,7 +69,7 @@ final class Predictor {
   }
 
   /** One channel as it would be. */
-  Part part(int c, ChannelChain chain, ChannelState state) {
+  ChannelPart part(int c, ChannelChain chain, ChannelState state) {
     boolean off = chain.shortedBelow(SHORT_OHM);
     List<Integer> own = ofChannel.get(c);
     boolean sounds = own.stream().anyMatch(i -> figures.get(i).kind() != FigureKind.METER);
@@ -78,7 +78,7 @@ final class Predictor {
     boolean silent = sounds && level < least;
     double[] values = new double[own.size()];
     for (int i = 0; i < values.length; i++) {
-      Figure figure = figures.get(own.get(i));
+      VehicleFigure figure = figures.get(own.get(i));
       double value =
           switch (figure.kind()) {
             case LEVEL -> Math.max(level, least);
@@ -92,11 +92,11 @@ final class Predictor {
           };
       values[i] = figure.scaled(value, errors);
     }
-    return new Part(chain, state, values, off ? 0 : meanW(chain, state));
+    return new ChannelPart(chain, state, values, off ? 0 : meanW(chain, state));
   }
 
   private double shapeDb(ChannelChain chain, double hz) {
-    return Figure.db(chain.squareAt(seat, hz, hz <= Modelled.INCOHERENT_ABOVE_HZ));
+    return VehicleFigure.db(chain.squareAt(seat, hz, hz <= Modelled.INCOHERENT_ABOVE_HZ));
   }
 
   private double meanW(ChannelChain chain, ChannelState state) {
@@ -109,14 +109,14 @@ final class Predictor {
   }
 
   /** A measured value on the scale of the predicted ones. */
-  double scaled(Figure figure, double value) {
+  double scaled(VehicleFigure figure, double value) {
     boolean level = figure.kind() == FigureKind.LEVEL;
     double heard = level ? Math.max(value, plannedDb[figure.place()] - SILENT_DB) : value;
     return figure.scaled(heard, errors);
   }
 
   /** All figures of a vehicle, scaled: its channels, and a resistance more in the supply of each amplifier. */
-  double[] joined(List<Part> parts, double[] jointOhm) {
+  double[] joined(List<ChannelPart> parts, double[] jointOhm) {
     double[] all = new double[figures.size()];
     for (int c = 0; c < parts.size(); c++) {
       List<Integer> own = ofChannel.get(c);
@@ -133,7 +133,7 @@ final class Predictor {
   }
 
   /** Constant power behind the resistance of both ways; all of the voltage where it cannot pass. */
-  private double dropV(Figure figure, List<Part> parts, double[] jointOhm) {
+  private double dropV(VehicleFigure figure, List<ChannelPart> parts, double[] jointOhm) {
     int a = figure.place();
     FedAmplifier fed = base.amplifiers().get(a);
     double watts =

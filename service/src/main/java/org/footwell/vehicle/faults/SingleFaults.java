@@ -49,7 +49,7 @@ public final class SingleFaults {
     double[] squares = new double[base.heard().size()];
     boolean[] far = new boolean[squares.length];
     for (int i = 0; i < off.length; i++) {
-      Figure figure = figures.all().get(i);
+      VehicleFigure figure = figures.all().get(i);
       if (figure.ofChannel()) {
         squares[figure.place()] += off[i] * off[i];
         far[figure.place()] |= Math.abs(off[i]) >= errors;

@@ -18,7 +18,7 @@ final class Telling {
 
   private final Modelled base;
   private final Figures measured;
-  private final List<Figure> possible;
+  private final List<VehicleFigure> possible;
   private final Predictor predictor;
   private final Tested one;
   private final Tested two;
@@ -37,9 +37,9 @@ final class Telling {
   }
 
   private double[] predicted(Tested tested) {
-    List<Part> parts = new ArrayList<>();
+    List<ChannelPart> parts = new ArrayList<>();
     for (int c = 0; c < tested.parts().size(); c++) {
-      Part part = tested.parts().get(c);
+      ChannelPart part = tested.parts().get(c);
       parts.add(predictor.part(c, part.chain(), part.state()));
     }
     return predictor.joined(parts, tested.jointOhm());
@@ -57,10 +57,10 @@ final class Telling {
         Comparator.comparing((Integer i) -> measured.has(possible.get(i)))
             .thenComparingDouble(i -> -off[i]));
     List<NextMeasurement> next = new ArrayList<>();
-    List<Figure> told = new ArrayList<>();
+    List<VehicleFigure> told = new ArrayList<>();
     for (int i : order) {
-      Figure figure = possible.get(i);
-      Figure own = new Figure(figure.kind(), figure.place(), 0);
+      VehicleFigure figure = possible.get(i);
+      VehicleFigure own = new VehicleFigure(figure.kind(), figure.place(), 0);
       if (off[i] >= LEAST_APART && next.size() < MOST && !told.contains(own)) {
         told.add(own);
         next.add(line(figure, off[i]));
@@ -69,7 +69,7 @@ final class Telling {
     return next;
   }
 
-  private NextMeasurement line(Figure figure, double apart) {
+  private NextMeasurement line(VehicleFigure figure, double apart) {
     VehiclePlan plan = base.index().plan();
     boolean frequency =
         figure.kind() == FigureKind.IMPEDANCE || figure.kind() == FigureKind.RESPONSE;

@@ -18,11 +18,11 @@ import org.footwell.parts.plan.VehiclePlan;
  */
 @SuppressWarnings("ArrayRecordComponent") // made for every fault, never compared
 record Tested(
-    List<Fault> faults,
+    List<VehicleFault> faults,
     List<Double> figures,
     List<Double> occam,
     VehiclePlan plan,
-    List<Part> parts,
+    List<ChannelPart> parts,
     double[] jointOhm,
     double[] predicted,
     double square) {

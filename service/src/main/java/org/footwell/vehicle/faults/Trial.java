@@ -40,7 +40,7 @@ final class Trial {
   private static final double STEP = 0.01;
 
   private final Run run;
-  private final List<Figure> figures;
+  private final List<VehicleFigure> figures;
   private final Predictor predictor;
   private final Fit fit;
   private final double[] measured;
@@ -112,13 +112,13 @@ final class Trial {
   }
 
   /** A vehicle with one fault more than another, with a figure. */
-  private Tested with(Tested on, Fault fault, double figure, double occam) {
+  private Tested with(Tested on, VehicleFault fault, double figure, double occam) {
     run.checkDeadline();
     VehiclePlan plan = fault.change().in(on.plan(), figure);
-    List<Part> parts = new ArrayList<>(on.parts());
+    List<ChannelPart> parts = new ArrayList<>(on.parts());
     ModelReader reader = null;
     for (int c : touched(on, fault)) {
-      Part before = on.parts().get(c);
+      ChannelPart before = on.parts().get(c);
       PlannedChannel was = on.plan().channels().get(c);
       PlannedChannel is = plan.channels().get(c);
       ChannelState state = before.state();
@@ -160,9 +160,9 @@ final class Trial {
   }
 
   /** The channels of a fault; where wires are swapped what it is about may hang on the other one. */
-  private static Iterable<Integer> touched(Tested on, Fault fault) {
+  private static Iterable<Integer> touched(Tested on, VehicleFault fault) {
     TreeSet<Integer> touched = new TreeSet<>(fault.channels());
-    for (Fault other : on.faults()) {
+    for (VehicleFault other : on.faults()) {
       if (other.kind() == FaultKind.WIRES_SWAPPED && !fault.channels().isEmpty()) {
         touched.addAll(other.channels());
       }
@@ -184,7 +184,7 @@ final class Trial {
   record Tried(Tested best, double seen) {}
 
   /** A vehicle with one fault more than another, its figure fitted to what was measured. */
-  Tried tried(Tested on, Fault fault) {
+  Tried tried(Tested on, VehicleFault fault) {
     List<Double> figures = fault.range().tried();
     double[] squares = new double[figures.size()];
     double seen = 0;
@@ -214,7 +214,7 @@ final class Trial {
     return Math.log(sum / squares.length);
   }
 
-  private Tested refined(Tested on, Fault fault, int at) {
+  private Tested refined(Tested on, VehicleFault fault, int at) {
     List<Double> tried = fault.range().tried();
     double from = tried.get(Math.max(0, at - 1));
     double to = tried.get(Math.min(tried.size() - 1, at + 1));
@@ -234,7 +234,7 @@ final class Trial {
     return with(on, fault, figure, occam(fault.range(), figure, information));
   }
 
-  private static double occam(Fault.Range range, double figure, double information) {
+  private static double occam(VehicleFault.Range range, double figure, double information) {
     double variance = range.spread() * range.spread();
     double away = figure - range.usual();
     double held = information == 0 ? 0 : away * away / (variance + 1 / information);
@@ -252,8 +252,8 @@ final class Trial {
 
   /** Two faults together: each is fitted beside the other where they meet. */
   Tested together(Tested one, Tested two) {
-    Fault first = one.faults().get(0);
-    Fault second = two.faults().get(0);
+    VehicleFault first = one.faults().get(0);
+    VehicleFault second = two.faults().get(0);
     if (apart(first, second)) {
       return joined(one, two);
     }
@@ -266,13 +266,13 @@ final class Trial {
   }
 
   /** Whether neither of two faults changes what the other one does, but for a little current. */
-  static boolean apart(Fault one, Fault two) {
+  static boolean apart(VehicleFault one, VehicleFault two) {
     return one.channels().stream().noneMatch(two.channels()::contains);
   }
 
   private Tested joined(Tested one, Tested two) {
-    List<Part> parts = new ArrayList<>(one.parts());
-    for (Fault fault : two.faults()) {
+    List<ChannelPart> parts = new ArrayList<>(one.parts());
+    for (VehicleFault fault : two.faults()) {
       fault.channels().forEach(c -> parts.set(c, two.parts().get(c)));
     }
     double[] joints = one.jointOhm().clone();
@@ -280,7 +280,7 @@ final class Trial {
       joints[a] += two.jointOhm()[a];
     }
     double[] predicted = predictor.joined(parts, joints);
-    Fault second = two.faults().get(0);
+    VehicleFault second = two.faults().get(0);
     return new Tested(
         added(one.faults(), second),
         added(one.figures(), two.figures().get(0)),

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Verdict;
@@ -120,7 +121,7 @@ final class RepairSearch {
     reviews++;
     return Reviewed.of(plan, engine)
         .filter(after -> helps(before.beyond(after), after.beyond(before)))
-        .map(after -> new Tried(changes, after, before.lostIn(after)))
+        .map(after -> new Tried(changes, after, before.lostIn(after, Arithmetic.SILENT)))
         .filter(done -> done.lostDb() == null || done.lostDb() <= MOST_BORNE_DB);
   }
 
@@ -141,7 +142,7 @@ final class RepairSearch {
                 .toList())
         .effort(tried.effort())
         .price(tried.price())
-        .levelLostDb(tried.lostDb())
+        .levelLostDb(before.lostIn(tried.after(), run))
         .verdict(tried.after().answer().verdict())
         .cleared(before.beyond(tried.after()))
         .left(

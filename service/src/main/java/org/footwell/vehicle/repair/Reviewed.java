@@ -8,9 +8,12 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.footwell.calculation.Answer;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.Finding;
+import org.footwell.calculation.Formula;
 import org.footwell.calculation.Refused;
+import org.footwell.calculation.Source;
 import org.footwell.calculation.Verdict;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.vehicle.PlanReview;
@@ -23,6 +26,10 @@ import org.footwell.vehicle.repair.PlanRepairResult.Trouble;
  * @param troubles its warnings and stops by code and place
  */
 record Reviewed(VehiclePlan plan, Answer<PlanReviewResult> answer, Map<String, Trouble> troubles) {
+
+  private static final Formula.Of2 LEVEL_LOST =
+      Formula.of("level_lost_db", "L1 − L2", "dB", Source.DEFINITION)
+          .with("L1", "L2", (before, after) -> before - after);
 
   private static final Duration LONG = Duration.ofSeconds(20);
 
@@ -77,18 +84,22 @@ record Reviewed(VehiclePlan plan, Answer<PlanReviewResult> answer, Map<String, T
   }
 
   /** Level another review has less, dB: together or of the channel that loses most; null where unknown. */
-  Double lostIn(Reviewed after) {
+  Double lostIn(Reviewed after, Arithmetic steps) {
     PlanReviewResult was = answer.result();
     PlanReviewResult is = after.answer.result();
     if (was.levelDbSpl() == null || is.levelDbSpl() == null) {
       return null;
     }
-    double lost = was.levelDbSpl() - is.levelDbSpl();
+    double before = was.levelDbSpl();
+    double now = is.levelDbSpl();
     for (int c = 0; c < was.channels().size(); c++) {
-      Double before = was.channels().get(c).levelDbSpl();
-      Double now = is.channels().get(c).levelDbSpl();
-      lost = before == null || now == null ? lost : Math.max(lost, before - now);
+      Double own = was.channels().get(c).levelDbSpl();
+      Double left = is.channels().get(c).levelDbSpl();
+      if (own != null && left != null && own - left > before - now) {
+        before = own;
+        now = left;
+      }
     }
-    return lost;
+    return steps.apply(LEVEL_LOST, before, now);
   }
 }

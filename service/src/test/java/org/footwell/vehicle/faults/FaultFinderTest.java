@@ -132,7 +132,7 @@ class FaultFinderTest {
   @Test
   void aBadJointIsToldByTheTwoVoltages() {
     ObjectNode plan = doors(plan());
-    ((ArrayNode) plan.putArray("measured_supply"))
+    plan.putArray("measured_supply")
         .addObject()
         .put("amplifier", "main")
         .put("at_battery_v", 13.8)

@@ -10,4 +10,4 @@ import org.footwell.vehicle.chain.ChannelState;
  * @param meanW what its amplifier gives on average
  */
 @SuppressWarnings("ArrayRecordComponent") // made for every fault, never compared
-record Part(ChannelChain chain, ChannelState state, double[] values, double meanW) {}
+record ChannelPart(ChannelChain chain, ChannelState state, double[] values, double meanW) {}

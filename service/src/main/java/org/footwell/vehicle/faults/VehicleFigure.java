@@ -10,7 +10,7 @@ import org.footwell.physics.Decibels;
  * @param place index of its channel; of the amplifier for a drop
  * @param at frequency in Hz; for a drop the voltage at the battery
  */
-record Figure(FigureKind kind, int place, double at) {
+record VehicleFigure(FigureKind kind, int place, double at) {
 
   /** Less than this is a short for a meter and its leads, ohm; common practice, no source. */
   private static final double SHORT_OHM = 0.2;

@@ -15,7 +15,7 @@ import org.footwell.parts.plan.VehiclePlan;
  * @param change how a plan becomes one with it
  * @param told how its figure is told
  */
-record Fault(
+record VehicleFault(
     FaultKind kind,
     String thing,
     List<Integer> channels,
