@@ -1,5 +1,9 @@
 package org.footwell.calculation;
 
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -116,6 +120,15 @@ public record Card<Q extends Record, R extends Record>(
     public Builder<Q, R> example(String json) {
       card.example(json);
       return this;
+    }
+
+    /** The same from the {@code example.json} beside a class. */
+    public Builder<Q, R> exampleBeside(Class<?> one) {
+      try (InputStream in = one.getResourceAsStream("example.json")) {
+        return example(new String(in.readAllBytes(), StandardCharsets.UTF_8));
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
     }
 
     public Builder<Q, R> sources(Source... all) {

@@ -21,8 +21,13 @@ import org.footwell.web.request.Rendering;
 /** Worked examples: the requests of the cards, and what the engine answers to them. */
 final class Examples {
 
-  /** What a list in an answer shows; curves have hundreds of points. */
+  /** What a list in an answer shows; curves have hundreds of points, and lists stand in lists. */
   private static final int SHOWN = 3;
+
+  private static final int SHOWN_WITHIN = 1;
+
+  /** An answer with more figures shows one entry of each list. */
+  private static final int MANY = 250;
 
   private final Engine engine = new Engine();
 
@@ -55,16 +60,17 @@ final class Examples {
 
   /** The same of a calculation that is no entry of the list. */
   JsonNode answer(Calculation<?, ?> calculation) {
-    return shortened(whole(calculation));
+    JsonNode answer = shortened(whole(calculation), SHOWN);
+    return cells(answer).size() > MANY ? shortened(answer, SHOWN_WITHIN) : answer;
   }
 
-  private static JsonNode shortened(JsonNode node) {
+  private static JsonNode shortened(JsonNode node, int shown) {
     if (node instanceof ArrayNode list) {
-      while (list.size() > SHOWN) {
-        list.remove(SHOWN);
+      while (list.size() > shown) {
+        list.remove(shown);
       }
     }
-    node.forEach(Examples::shortened);
+    node.forEach(inner -> shortened(inner, node.isArray() ? SHOWN_WITHIN : shown));
     return node;
   }
 

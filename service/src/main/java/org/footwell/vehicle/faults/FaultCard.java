@@ -1,9 +1,5 @@
 package org.footwell.vehicle.faults;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.stream.Stream;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Caution;
@@ -30,7 +26,7 @@ final class FaultCard {
                   + " Each fault that may be there is put into the model, one by one and in pairs:"
                   + " which explains the measurements best and how sure that is, what cannot be told"
                   + " apart, whether anything fits at all, and what to measure next.")
-          .example(example())
+          .exampleBeside(FaultCard.class)
           .sources(
               Diagnosis.BAYES,
               Diagnosis.SEVERAL_FAULTS,
@@ -67,14 +63,6 @@ final class FaultCard {
               Stream.concat(Stream.of(Safety.values()), Stream.of(MeasuringCaution.values()))
                   .toArray(Caution[]::new))
           .build();
-
-  private static String example() {
-    try (InputStream in = FaultCard.class.getResourceAsStream("example.json")) {
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
 
   private FaultCard() {}
 }

@@ -136,7 +136,7 @@ public final class FaultFinder implements Calculation<VehiclePlan, FaultFinderRe
    *
    * @param probability of such a sum of squares or a larger one; null where nothing is left to judge by
    */
-  private record Judged(int degrees, Double probability) {
+  record Judged(int degrees, Double probability) {
 
     /** Polarities are right or wrong and have no part in it. */
     static Judged of(Trial trial, Tested one, Figures figures) {
@@ -152,8 +152,12 @@ public final class FaultFinder implements Calculation<VehiclePlan, FaultFinderRe
       if (degrees <= 0) {
         return new Judged(0, null);
       }
-      double below = new ChiSquaredDistribution(null, degrees).cumulativeProbability(sum);
-      return new Judged(degrees, 1 - below);
+      return new Judged(degrees, worse(sum, degrees));
+    }
+
+    /** How likely errors as stated leave a sum of squares that is no smaller. */
+    static double worse(double squares, int degrees) {
+      return 1 - new ChiSquaredDistribution(null, degrees).cumulativeProbability(squares);
     }
 
     boolean fits() {

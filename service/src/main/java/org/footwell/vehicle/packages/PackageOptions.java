@@ -35,7 +35,7 @@ public final class PackageOptions
               "From parts that are offered and the positions that are free in a vehicle: the packages"
                   + " that no other beats in price, level, reach and mass at once, with wiring,"
                   + " outputs, bridging, cables and fuses, each as a whole plan with its review.")
-          .example(DemoOffer.request())
+          .exampleBeside(PackageOptions.class)
           .sources(
               TRIANGLE,
               Importance.RANK_ORDER_CENTROID,

@@ -1,9 +1,5 @@
 package org.footwell.vehicle.repair;
 
-import java.io.IOException;
-import java.io.InputStream;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.FaultCode;
 import org.footwell.calculation.Source;
@@ -21,7 +17,7 @@ final class RepairCard {
               "For a plan whose review warns or stops: which single changes, and which pairs of them,"
                   + " clear that, what review each leads to, what it costs in level, effort and price,"
                   + " and what it causes instead.")
-          .example(example())
+          .exampleBeside(RepairCard.class)
           .sources(Source.DEFINITION, Source.COMMON_PRACTICE)
           .limits(
               "One or two changes; pairs only of the fourteen single changes that help most.",
@@ -35,14 +31,6 @@ final class RepairCard {
           .refusals(new PlanReview().card().refusals().toArray(FaultCode[]::new))
           .cautions(Safety.values())
           .build();
-
-  private static String example() {
-    try (InputStream in = RepairCard.class.getResourceAsStream("example.json")) {
-      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
 
   private RepairCard() {}
 }
