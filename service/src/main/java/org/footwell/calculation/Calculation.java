@@ -16,7 +16,8 @@ public interface Calculation<Q extends Record, R extends Record> {
   /**
    * Refuses through the run what declared rules cannot say, so that all faults of a request come at once.
    *
-   * @param request can be read; its rules need not hold, and what they refuse is in the run already
+   * @param request has every value it must have, within bounds; relations between them need not hold, and
+   *     what is refused of those is in the run already
    */
   default void check(Q request, Run run) {}
 

@@ -16,7 +16,8 @@ public interface Document<D extends Record> {
   /**
    * Refuses through the run a document that does not hang together.
    *
-   * @param document can be read; its rules need not hold, and what they refuse is in the run already
+   * @param document has every value it must have, within bounds; relations between them need not hold, and
+   *     what is refused of those is in the run already
    */
   void check(D document, Run run);
 

@@ -58,7 +58,9 @@ public final class Engine {
     Card<Q, R> card = calculation.card();
     Run run = new Run(this, Shape.of(kind.type()), workings, System.nanoTime() + within.toNanos());
     Shape.of(kind.type()).check(document, run.faults());
-    kind.check(document, run);
+    if (run.faults().onlyOfRelations()) {
+      kind.check(document, run);
+    }
     run.requireNoFaults();
     Asked<Q> asked = kind.ask(calculation, document, about, run);
     R result = keepingTo(card, run, () -> run(calculation, asked, run));
@@ -170,7 +172,9 @@ public final class Engine {
   private <Q extends Record, R extends Record> R compute(
       Calculation<Q, R> calculation, Q request, Run run) {
     Shape.of(calculation.card().request()).check(request, run.faults());
-    calculation.check(request, run);
+    if (run.faults().onlyOfRelations()) {
+      calculation.check(request, run);
+    }
     run.requireNoFaults();
     R result = calculation.compute(request, run);
     run.requireNoFaults();

@@ -2,7 +2,9 @@ package org.footwell.calculation;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.footwell.calculation.text.Reader;
 
@@ -14,6 +16,18 @@ public final class Faults {
 
   /** More are not listed: a request with so many needs another look as a whole. */
   public static final int MOST = 100;
+
+  private static final Set<String> RELATIONS =
+      Stream.of(
+              CoreFault.EXACTLY_ONE_OF,
+              CoreFault.AT_MOST_ONE_OF,
+              CoreFault.NEEDED_BESIDE,
+              CoreFault.NOT_ASCENDING,
+              CoreFault.NOT_ALLOWED,
+              CoreFault.DUPLICATE,
+              CoreFault.DANGLING_REFERENCE)
+          .map(CoreFault::code)
+          .collect(Collectors.toUnmodifiableSet());
 
   private final UnaryOperator<String> rebase;
   private final List<Remark> faults = new ArrayList<>(0);
@@ -72,6 +86,11 @@ public final class Faults {
 
   public boolean none() {
     return faults.isEmpty();
+  }
+
+  /** Whether every value is there and can be taken as it is, and only relations between them fail. */
+  boolean onlyOfRelations() {
+    return faults.stream().allMatch(fault -> RELATIONS.contains(fault.code()));
   }
 
   /** Where they are, as JSON Pointers. */

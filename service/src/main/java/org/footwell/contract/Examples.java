@@ -24,9 +24,9 @@ final class Examples {
   /** What a list in an answer shows; curves have hundreds of points, and lists stand in lists. */
   private static final int SHOWN = 3;
 
-  private static final int SHOWN_WITHIN = 1;
+  private static final int SHOWN_WITHIN = 2;
 
-  /** An answer with more figures shows one entry of each list. */
+  /** An answer with more figures shows one entry of its lists. */
   private static final int MANY = 250;
 
   private final Engine engine = new Engine();
@@ -61,7 +61,7 @@ final class Examples {
   /** The same of a calculation that is no entry of the list. */
   JsonNode answer(Calculation<?, ?> calculation) {
     JsonNode answer = shortened(whole(calculation), SHOWN);
-    return cells(answer).size() > MANY ? shortened(answer, SHOWN_WITHIN) : answer;
+    return cells(answer).size() > MANY ? shortened(answer, 1) : answer;
   }
 
   private static JsonNode shortened(JsonNode node, int shown) {

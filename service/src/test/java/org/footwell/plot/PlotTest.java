@@ -118,7 +118,7 @@ class PlotTest {
   @Test
   void severalPlotsAreOneDrawing() throws Exception {
     Curve curve = Curve.level("one", Curve.Kind.LIMIT, 20, 20_000, 80);
-    Document document = parsed(Sheet.svg(List.of(plot(curve), plot(curve))));
+    Document document = parsed(PlotSheet.svg(List.of(plot(curve), plot(curve))));
     assertEquals(5, document.getElementsByTagName("svg").getLength());
   }
 }

@@ -7,15 +7,15 @@ package org.footwell.vehicle.chain;
 public final class Drive {
 
   private final ChannelChain chain;
-  private final Programme programme;
+  private final GridProgramme programme;
 
   public Drive(ChannelChain chain, double crestFactorDb) {
     this.chain = chain;
-    programme = Programme.of(chain.grid(), crestFactorDb);
+    programme = GridProgramme.of(chain.grid(), crestFactorDb);
   }
 
   /** What is played, the same on all channels. */
-  Programme programme() {
+  GridProgramme programme() {
     return programme;
   }
 

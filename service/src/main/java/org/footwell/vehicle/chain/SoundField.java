@@ -12,7 +12,7 @@ import org.footwell.physics.Phasor;
 public final class SoundField {
 
   private final List<ChannelChain> chains;
-  private final Programme programme;
+  private final GridProgramme programme;
   private final Grid grid;
   private final double incoherentAboveHz;
 

@@ -11,7 +11,7 @@ import org.footwell.calculation.text.Texts;
 import org.footwell.plot.Axis;
 import org.footwell.plot.Curve;
 import org.footwell.plot.Plot;
-import org.footwell.plot.Sheet;
+import org.footwell.plot.PlotSheet;
 import org.footwell.vehicle.curves.PlanCurvesResult.ChannelCurve;
 import org.footwell.vehicle.curves.PlanCurvesResult.DriverCurve;
 
@@ -37,7 +37,7 @@ public final class CurvePlots {
 
   /** All of them one below the other; what is not known is left out. */
   static byte[] all(PlanCurvesResult curves, Reader reader) {
-    return Sheet.svg(of(curves, reader)).getBytes(StandardCharsets.UTF_8);
+    return PlotSheet.svg(of(curves, reader)).getBytes(StandardCharsets.UTF_8);
   }
 
   /** Each of them: response, impedance, movement and headroom, as far as they are known. */

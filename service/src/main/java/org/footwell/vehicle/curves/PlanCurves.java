@@ -6,6 +6,7 @@ import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
+import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.parts.FilterFault;
@@ -49,6 +50,17 @@ public final class PlanCurves implements Calculation<VehiclePlan, PlanCurvesResu
               shown -> CurvePlots.all(shown.answer().result(), shown.reader()))
           .build();
 
+  /** The place whose figures the workings show, Hz. */
+  private static final double SHOWN_HZ = 1000;
+
+  private static final Formula.Of2 MODULUS =
+      Formula.of("impedance_ohm", "√(R² + X²) at 1 kHz", "ohm", Source.DEFINITION)
+          .with("R", "X", (r, x) -> Math.sqrt(r * r + x * x));
+
+  private static final Formula.Of2 DRIVE_LEFT =
+      Formula.of("headroom_db", "20·lg(U_allowed/U) at 1 kHz", "dB", Source.DEFINITION)
+          .with("U_allowed", "U", (allowed, u) -> 20 * Math.log10(allowed / u));
+
   @Override
   public Card<VehiclePlan, PlanCurvesResult> card() {
     return CARD;
@@ -69,7 +81,9 @@ public final class PlanCurves implements Calculation<VehiclePlan, PlanCurvesResu
     return new PlanCurvesResult(
         plan.seats().get(plan.mainSeat()).name(),
         over(grid, grid::hz),
-        IntStream.range(0, plan.channels().size()).mapToObj(c -> channel(c, modelled)).toList(),
+        IntStream.range(0, plan.channels().size())
+            .mapToObj(c -> channel(c, modelled, run))
+            .toList(),
         drivers(modelled),
         seats,
         heard ? target(seats.get(plan.mainSeat()).levelDbSpl(), modelled) : null);
@@ -114,7 +128,7 @@ public final class PlanCurves implements Calculation<VehiclePlan, PlanCurvesResu
     return values.stream().mapToDouble(Double::doubleValue).average().orElseThrow();
   }
 
-  private static ChannelCurve channel(int c, Modelled modelled) {
+  private static ChannelCurve channel(int c, Modelled modelled, Run run) {
     PlanIndex index = modelled.index();
     PlayedChannel channel = modelled.model().channels().get(c);
     ChannelChain chain = channel.chain();
@@ -123,6 +137,7 @@ public final class PlanCurves implements Calculation<VehiclePlan, PlanCurvesResu
     List<PlayedChannel.Allowed> allowed =
         IntStream.range(0, modelled.grid().size()).mapToObj(k -> allowed(c, k, modelled)).toList();
     double volts = volts(c, modelled);
+    show(chain, allowed, volts, run);
     boolean bridged = index.plan().channels().get(c).bridged();
     return new ChannelCurve(
         index.plan().channels().get(c).id(),
@@ -131,8 +146,18 @@ public final class PlanCurves implements Calculation<VehiclePlan, PlanCurvesResu
             : null,
         over(modelled.grid(), k -> chain.terminalOhm(k).modulus()),
         index.outputs(c).allowedOhm(bridged),
-        allowed.stream().map(one -> 20 * Math.log10(one.volts() / volts)).toList(),
+        allowed.stream().map(one -> DRIVE_LEFT.at(one.volts(), volts)).toList(),
         allowed.stream().map(PlayedChannel.Allowed::by).toList());
+  }
+
+  private static void show(
+      ChannelChain chain, List<PlayedChannel.Allowed> allowed, double volts, Run run) {
+    for (int k = 0; k < chain.grid().size(); k++) {
+      if (Math.abs(chain.grid().hz(k) / SHOWN_HZ - 1) < 1e-6) {
+        run.apply(MODULUS, chain.terminalOhm(k).re(), chain.terminalOhm(k).im());
+        run.apply(DRIVE_LEFT, allowed.get(k).volts(), volts);
+      }
+    }
   }
 
   /** The source voltage behind the trim that a channel plays with, V. */

@@ -47,7 +47,7 @@ public record PlanCurvesResult(
       @Schema(description = "Id of the driver") String id,
       @Schema(description = "Id of its channel") String channel,
       @Schema(description = "Displacement, one-way peak, mm") List<Double> displacementMm,
-      @Schema(description = "Its travel, one-way peak, mm") Double xmaxMm) {}
+      Double xmaxMm) {}
 
   /** One seat. */
   public record SeatCurve(

@@ -84,7 +84,7 @@ record AmplifierChoice(
     return !fixedChannels.isEmpty();
   }
 
-  Figures cost() {
-    return Figures.cost(Prices.of(planned.price()), planned.massG());
+  PackageFigures cost() {
+    return PackageFigures.cost(Prices.of(planned.price()), planned.massG());
   }
 }

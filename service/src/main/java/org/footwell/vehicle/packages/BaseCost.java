@@ -7,7 +7,7 @@ import org.footwell.parts.plan.VehiclePlan;
 /** What of a plan costs and weighs in every package, amplifiers left out; all of it must be known. */
 record BaseCost(SlotLayout layout) {
 
-  Figures figures() {
+  PackageFigures figures() {
     VehiclePlan plan = layout.index().plan();
     long price = 0;
     double mass = 0;
@@ -25,6 +25,6 @@ record BaseCost(SlotLayout layout) {
       price += extra.extraCount() * Prices.of(extra.price());
       mass += extra.extraCount() * extra.massG();
     }
-    return Figures.cost(price, mass);
+    return PackageFigures.cost(price, mass);
   }
 }

@@ -10,4 +10,4 @@ import java.util.List;
  * @param figures price and mass of the parts, reach and level of the channels
  * @param cleanW clean power of all its channels at the rated supply voltage
  */
-record Choice(List<Filling> fillings, OutputKind kind, Figures figures, double cleanW) {}
+record Choice(List<Filling> fillings, OutputKind kind, PackageFigures figures, double cleanW) {}

@@ -11,7 +11,7 @@ import org.footwell.vehicle.packages.PackageOptionsResult.Relaxed;
  * Which wishes exclude each other, told from all packages that none beats without any wish: what meets some
  * of the wishes is beaten only by what meets them too.
  */
-record Conflicts(List<Figures> unlimited, Limits limits, double togetherDb) {
+record Conflicts(List<PackageFigures> unlimited, Limits limits, double togetherDb) {
 
   /** The smallest sets of wishes that cannot be met together, single ones first. */
   List<Relaxed> smallest() {
@@ -44,7 +44,7 @@ record Conflicts(List<Figures> unlimited, Limits limits, double togetherDb) {
     return wishes.stream().filter(aim -> aim != one).toList();
   }
 
-  private List<Figures> meeting(List<Aim> wishes) {
+  private List<PackageFigures> meeting(List<Aim> wishes) {
     return unlimited.stream()
         .filter(figures -> wishes.stream().allMatch(aim -> limits.allow(figures, aim)))
         .toList();
@@ -52,13 +52,15 @@ record Conflicts(List<Figures> unlimited, Limits limits, double togetherDb) {
 
   /** The best there is in one thing where some wishes are met. */
   private double best(Aim aim, List<Aim> met) {
-    List<Figures> those = meeting(met);
+    List<PackageFigures> those = meeting(met);
     return switch (aim) {
       case PRICE ->
-          Prices.of(those.stream().mapToLong(Figures::price).min().orElseThrow()).doubleValue();
-      case MASS -> those.stream().mapToDouble(Figures::massG).min().orElseThrow();
-      case REACH -> those.stream().mapToDouble(Figures::reachHz).min().orElseThrow();
-      case LEVEL -> togetherDb + those.stream().mapToDouble(Figures::levelDb).max().orElseThrow();
+          Prices.of(those.stream().mapToLong(PackageFigures::price).min().orElseThrow())
+              .doubleValue();
+      case MASS -> those.stream().mapToDouble(PackageFigures::massG).min().orElseThrow();
+      case REACH -> those.stream().mapToDouble(PackageFigures::reachHz).min().orElseThrow();
+      case LEVEL ->
+          togetherDb + those.stream().mapToDouble(PackageFigures::levelDb).max().orElseThrow();
     };
   }
 }

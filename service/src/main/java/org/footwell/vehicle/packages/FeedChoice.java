@@ -28,10 +28,10 @@ import org.footwell.vehicle.reading.PlannedFeed;
  */
 record FeedChoice(AmplifierFeed feed, List<Extra> bought, double loopOhm) {
 
-  Figures cost() {
+  PackageFigures cost() {
     long price = bought.stream().mapToLong(extra -> Prices.of(extra.price())).sum();
     double mass = bought.stream().mapToDouble(Extra::massG).sum();
-    return Figures.cost(price, mass);
+    return PackageFigures.cost(price, mass);
   }
 
   /**

@@ -22,7 +22,7 @@ record Filling(
     return box == null ? 0 : slot.drivers().size() / box.driverCount();
   }
 
-  Figures cost() {
+  PackageFigures cost() {
     int count = slot.drivers().size();
     long price = count * Prices.of(part.driver().price());
     double mass = count * part.driver().massG();
@@ -30,7 +30,7 @@ record Filling(
       price += boxCount() * Prices.of(box.price());
       mass += boxCount() * box.massG();
     }
-    return Figures.cost(price, mass);
+    return PackageFigures.cost(price, mass);
   }
 
   /**

@@ -11,7 +11,7 @@ import java.util.List;
  * @param amplifiers all there are, those that always are first
  */
 record FoundPackage(
-    Figures figures,
+    PackageFigures figures,
     List<SlotLayout.Unit> units,
     List<Choice> choices,
     List<Integer> amplifierOf,

@@ -11,7 +11,7 @@ import java.util.function.Supplier;
 final class Front {
 
   private final int most;
-  private final List<Figures> figures = new ArrayList<>();
+  private final List<PackageFigures> figures = new ArrayList<>();
   private final List<FoundPackage> packages = new ArrayList<>();
   private boolean overfull;
 
@@ -20,7 +20,7 @@ final class Front {
   }
 
   /** Whether something here is no worse in anything. */
-  boolean beats(Figures other) {
+  boolean beats(PackageFigures other) {
     for (int i = 0; i < figures.size(); i++) {
       if (figures.get(i).noWorseThan(other)) {
         return true;
@@ -29,7 +29,7 @@ final class Front {
     return false;
   }
 
-  void add(Figures found, Supplier<FoundPackage> made) {
+  void add(PackageFigures found, Supplier<FoundPackage> made) {
     if (beats(found)) {
       return;
     }

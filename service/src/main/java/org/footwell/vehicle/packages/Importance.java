@@ -21,7 +21,7 @@ final class Importance {
   private final Map<Aim, Double> best = new EnumMap<>(Aim.class);
   private final Map<Aim, Double> worst = new EnumMap<>(Aim.class);
 
-  Importance(List<Aim> order, List<Figures> front) {
+  Importance(List<Aim> order, List<PackageFigures> front) {
     Aim[] aims = Aim.values();
     double left = 1;
     for (int k = 0; k < order.size(); k++) {
@@ -45,7 +45,7 @@ final class Importance {
   }
 
   /** 0 for the best in everything, 1 for the worst. */
-  double distance(Figures figures) {
+  double distance(PackageFigures figures) {
     double sum = 0;
     for (Aim aim : Aim.values()) {
       double range = worst.get(aim) - best.get(aim);
@@ -55,7 +55,7 @@ final class Importance {
   }
 
   /** More is worse. */
-  private static double lack(Aim aim, Figures figures) {
+  private static double lack(Aim aim, PackageFigures figures) {
     return switch (aim) {
       case PRICE -> figures.price();
       case MASS -> figures.massG();

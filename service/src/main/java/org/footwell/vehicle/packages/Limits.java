@@ -35,7 +35,7 @@ record Limits(long price, double massG, double reachHz, double levelDb) {
   private static final double ROUNDING_G = 1e-6;
 
   /** Whether figures are within all of them. */
-  boolean allow(Figures figures) {
+  boolean allow(PackageFigures figures) {
     return allow(figures, Aim.PRICE)
         && allow(figures, Aim.MASS)
         && allow(figures, Aim.REACH)
@@ -43,7 +43,7 @@ record Limits(long price, double massG, double reachHz, double levelDb) {
   }
 
   /** Whether they are within one. */
-  boolean allow(Figures figures, Aim aim) {
+  boolean allow(PackageFigures figures, Aim aim) {
     return switch (aim) {
       case PRICE -> figures.price() <= price;
       case MASS -> figures.massG() <= massG;

@@ -35,7 +35,7 @@ final class PackageList {
     this.layout = layout;
     this.togetherDb = togetherDb;
     this.run = run;
-    List<Figures> figures = front.stream().map(FoundPackage::figures).toList();
+    List<PackageFigures> figures = front.stream().map(FoundPackage::figures).toList();
     Importance importance = new Importance(layout.request().wishes().importance(), figures);
     List<FoundPackage> nearest = new ArrayList<>(front);
     nearest.sort(
@@ -79,7 +79,7 @@ final class PackageList {
       stopped++;
       return;
     }
-    Figures figures = found.figures();
+    PackageFigures figures = found.figures();
     Double wanted = layout.request().wishes().levelDbSpl();
     double level = review.value().levelDbSpl();
     listed.add(

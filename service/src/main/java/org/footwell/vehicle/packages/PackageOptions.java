@@ -17,6 +17,7 @@ import org.footwell.vehicle.packages.PackageOptionsResult.FittingCount;
 import org.footwell.vehicle.packages.PackageOptionsResult.Proof;
 import org.footwell.vehicle.packages.PackageOptionsResult.Relaxed;
 import org.footwell.vehicle.packages.PackageOptionsResult.Screened;
+import org.footwell.vehicle.reading.PlanRefusals;
 
 /** Which packages of offered parts no other beats in a vehicle. */
 public final class PackageOptions
@@ -70,6 +71,17 @@ public final class PackageOptions
   /** Where a plan stands in the request. */
   static Rebase inPlan() {
     return Rebase.to("/plan", null).from("", "/plan");
+  }
+
+  @Override
+  public void check(PackageOptionsRequest q, Run run) {
+    run.apart(
+        VehiclePlan.class,
+        inPlan(),
+        own -> {
+          PlanRefusals.check(q.plan(), own);
+          return q;
+        });
   }
 
   @Override
@@ -140,7 +152,8 @@ public final class PackageOptions
       return null;
     }
     Search unlimited = new Search(layout, screening, amplifiers, Limits.NONE, patience);
-    List<Figures> all = unlimited.run().packages().stream().map(FoundPackage::figures).toList();
+    List<PackageFigures> all =
+        unlimited.run().packages().stream().map(FoundPackage::figures).toList();
     if (all.isEmpty()) {
       remarks.noOutputSuits();
       return null;
@@ -158,7 +171,7 @@ public final class PackageOptions
       PackageList list,
       boolean complete) {
     boolean all = list.listed().size() == front.size();
-    Figures best = search.bound();
+    PackageFigures best = search.bound();
     if (complete && !front.isEmpty()) {
       best = bestOf(front);
     }
@@ -175,12 +188,12 @@ public final class PackageOptions
         .build();
   }
 
-  private static Figures bestOf(List<FoundPackage> front) {
-    Figures best = front.get(0).figures();
+  private static PackageFigures bestOf(List<FoundPackage> front) {
+    PackageFigures best = front.get(0).figures();
     for (FoundPackage one : front) {
-      Figures other = one.figures();
+      PackageFigures other = one.figures();
       best =
-          new Figures(
+          new PackageFigures(
               Math.min(best.price(), other.price()),
               Math.min(best.massG(), other.massG()),
               Math.min(best.reachHz(), other.reachHz()),

@@ -10,10 +10,10 @@ import java.util.List;
  * @param figures of all that is chosen, amplifiers left out
  * @param before the same without the last choice; null for nothing chosen yet
  */
-record PartialPackage(Figures figures, PartialPackage before, Choice last) {
+record PartialPackage(PackageFigures figures, PartialPackage before, Choice last) {
 
   /** Nothing chosen, with what every package has. */
-  static PartialPackage start(Figures fixed) {
+  static PartialPackage start(PackageFigures fixed) {
     return new PartialPackage(fixed, null, null);
   }
 

@@ -10,10 +10,10 @@ import java.util.Map;
  * @param best least price and mass, lowest reach, highest level
  * @param worstReachHz the highest of the lowest frequencies it may have: the package plays at least so low
  */
-record Rest(Figures best, double worstReachHz) {
+record Rest(PackageFigures best, double worstReachHz) {
 
   /** Behind the last unit. */
-  static final Rest NOTHING = new Rest(Figures.NONE, Double.POSITIVE_INFINITY);
+  static final Rest NOTHING = new Rest(PackageFigures.NONE, Double.POSITIVE_INFINITY);
 
   /** For each unit that from it on, and nothing behind the last. */
   static List<Rest> of(List<List<Map<Double, List<Choice>>>> units) {
@@ -39,7 +39,7 @@ record Rest(Figures best, double worstReachHz) {
       rests.add(
           0,
           new Rest(
-              new Figures(price, mass, reach, level).and(behind.best()),
+              new PackageFigures(price, mass, reach, level).and(behind.best()),
               Math.min(worst, behind.worstReachHz())));
     }
     return rests;
@@ -49,8 +49,8 @@ record Rest(Figures best, double worstReachHz) {
    * What of the figures of a part of a package still decides: it plays as low as the rest at least, and no
    * louder than the rest can.
    */
-  Figures deciding(Figures figures) {
-    return new Figures(
+  PackageFigures deciding(PackageFigures figures) {
+    return new PackageFigures(
         figures.price(),
         figures.massG(),
         Math.min(figures.reachHz(), worstReachHz),

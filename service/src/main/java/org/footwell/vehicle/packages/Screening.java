@@ -32,7 +32,7 @@ final class Screening {
   private final List<List<Map<Double, List<Choice>>>> choices = new ArrayList<>();
 
   private final Map<Integer, Double> fixedCleanW = new HashMap<>();
-  private final Figures fixed;
+  private final PackageFigures fixed;
   private final Patience patience;
   private double adding;
   private double apart;
@@ -77,7 +77,7 @@ final class Screening {
   }
 
   /** What every package has: drivers and channels that stay, extras, and amplifiers with such channels. */
-  Figures fixed() {
+  PackageFigures fixed() {
     return fixed;
   }
 
@@ -97,8 +97,8 @@ final class Screening {
         : PlannedFeed.startV(plan.supply());
   }
 
-  private Figures fixed(List<AmplifierChoice> amplifiers) {
-    Figures sum = Figures.NONE;
+  private PackageFigures fixed(List<AmplifierChoice> amplifiers) {
+    PackageFigures sum = PackageFigures.NONE;
     for (int d = 0; d < plan.drivers().size(); d++) {
       int driver = d;
       if (layout.slots().stream().noneMatch(slot -> slot.drivers().contains(driver))) {
@@ -143,7 +143,7 @@ final class Screening {
           amplifier.number(),
           stay.get(i).cleanW(source, PlannedSource.ratedV(amplifier.planned())),
           Double::sum);
-      sum = sum.and(Figures.played(stay.get(i).reachHz(), level));
+      sum = sum.and(PackageFigures.played(stay.get(i).reachHz(), level));
       adding += Math.sqrt(stay.get(i).adding());
       apart += stay.get(i).apart();
     }
@@ -165,7 +165,8 @@ final class Screening {
         break;
       }
       Map<Double, List<ScreenedChannel>> read = read(unit, filled);
-      Figures cost = filled.stream().map(Filling::cost).reduce(Figures.NONE, Figures::and);
+      PackageFigures cost =
+          filled.stream().map(Filling::cost).reduce(PackageFigures.NONE, PackageFigures::and);
       for (OutputKind kind : kinds) {
         List<ScreenedChannel> channels = read.get(kind.outputOhm());
         Choice choice = choice(filled, kind, cost, channels);
@@ -200,8 +201,8 @@ final class Screening {
 
   /** Null where an output does not bear a load, or gives nothing. */
   private Choice choice(
-      List<Filling> filled, OutputKind kind, Figures cost, List<ScreenedChannel> channels) {
-    Figures figures = cost;
+      List<Filling> filled, OutputKind kind, PackageFigures cost, List<ScreenedChannel> channels) {
+    PackageFigures figures = cost;
     double clean = 0;
     double volts = startV(kind.amplifier());
     double rated = PlannedSource.ratedV(kind.amplifier().planned());
@@ -212,7 +213,8 @@ final class Screening {
       }
       clean += channel.cleanW(kind.source(), rated);
       figures =
-          figures.and(Figures.played(channel.reachHz(), channel.levelDb(kind.source(), volts)));
+          figures.and(
+              PackageFigures.played(channel.reachHz(), channel.levelDb(kind.source(), volts)));
     }
     return new Choice(filled, kind, figures, clean);
   }

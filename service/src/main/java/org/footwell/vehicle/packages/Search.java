@@ -32,7 +32,7 @@ final class Search {
   private final List<AmplifierChoice> amplifiers;
   private final List<List<OutputKind>> kinds;
   private final List<Rest> rests;
-  private final Figures fixed;
+  private final PackageFigures fixed;
   private final Feeding feeding;
   private final Limits limits;
   private final int newAmplifiers;
@@ -73,7 +73,7 @@ final class Search {
   /** Looks for all packages that no other beats. */
   Front run() {
     List<OpenAmplifier> open = new ArrayList<>();
-    Figures cost = Figures.NONE;
+    PackageFigures cost = PackageFigures.NONE;
     for (AmplifierChoice amplifier : amplifiers) {
       if (amplifier.always()) {
         open.add(OpenAmplifier.of(amplifier, feeding.fixedCleanW(amplifier)));
@@ -94,7 +94,7 @@ final class Search {
   }
 
   /** At best that any package is, whatever was looked at. */
-  Figures bound() {
+  PackageFigures bound() {
     return fixed.and(rests.get(0).best());
   }
 
@@ -102,7 +102,7 @@ final class Search {
       int u,
       List<PartialPackage> parts,
       List<OpenAmplifier> open,
-      Figures opened,
+      PackageFigures opened,
       List<Integer> amplifierOf) {
     if (cutShort) {
       return;
@@ -131,7 +131,7 @@ final class Search {
       int u,
       List<PartialPackage> parts,
       List<OpenAmplifier> open,
-      Figures opened,
+      PackageFigures opened,
       List<Integer> amplifierOf) {
     for (OutputKind kind : kinds.get(open.get(a).amplifier().number())) {
       int needed = kind.perChannel() * units.get(u).channels().size();
@@ -155,9 +155,9 @@ final class Search {
 
   /** Every part with every choice, as far as what it can become is neither beaten nor beyond a wish. */
   private List<PartialPackage> longer(
-      List<PartialPackage> parts, List<Choice> group, Figures opened, int next) {
+      List<PartialPackage> parts, List<Choice> group, PackageFigures opened, int next) {
     Rest rest = rests.get(next);
-    Figures ahead = opened.and(rest.best());
+    PackageFigures ahead = opened.and(rest.best());
     List<PartialPackage> longer = new ArrayList<>();
     for (PartialPackage part : parts) {
       for (Choice choice : group) {
@@ -165,7 +165,7 @@ final class Search {
           return List.of();
         }
         PartialPackage one = part.with(choice);
-        Figures atBest = one.figures().and(ahead);
+        PackageFigures atBest = one.figures().and(ahead);
         if (limits.allow(atBest) && !front.beats(atBest)) {
           longer.add(one);
         }
@@ -186,9 +186,9 @@ final class Search {
   private List<PartialPackage> unbeaten(List<PartialPackage> parts, Rest rest) {
     parts.sort(CHEAPEST_FIRST);
     List<PartialPackage> kept = new ArrayList<>();
-    List<Figures> figures = new ArrayList<>();
+    List<PackageFigures> figures = new ArrayList<>();
     for (PartialPackage part : parts) {
-      Figures deciding = rest.deciding(part.figures());
+      PackageFigures deciding = rest.deciding(part.figures());
       boolean beaten = false;
       for (int i = 0; i < figures.size() && !beaten; i++) {
         beaten = figures.get(i).noWorseThan(deciding);
@@ -208,13 +208,15 @@ final class Search {
   private void complete(
       List<PartialPackage> parts,
       List<OpenAmplifier> open,
-      Figures opened,
+      PackageFigures opened,
       List<Integer> amplifierOf) {
     for (List<FoundPackage.Fed> fed : feeding.ways(open)) {
-      Figures cables =
-          fed.stream().map(one -> one.feed().cost()).reduce(Figures.NONE, Figures::and);
+      PackageFigures cables =
+          fed.stream()
+              .map(one -> one.feed().cost())
+              .reduce(PackageFigures.NONE, PackageFigures::and);
       for (PartialPackage part : parts) {
-        Figures whole = part.figures().and(opened).and(cables);
+        PackageFigures whole = part.figures().and(opened).and(cables);
         if (limits.allow(whole)) {
           front.add(whole, () -> new FoundPackage(whole, units, part.choices(), amplifierOf, fed));
         }

@@ -192,11 +192,11 @@ class PackageOptionsTest {
   void theFrontHoldsSoManyAndTellsWhenItIsFull() {
     Front front = new Front(2);
     for (int i = 0; i < 3; i++) {
-      front.add(new Figures(i, 10 - i, 50, 100), () -> null);
+      front.add(new PackageFigures(i, 10 - i, 50, 100), () -> null);
     }
     assertTrue(front.overfull());
-    assertTrue(front.beats(new Figures(1, 9, 50, 100)));
-    assertFalse(front.beats(new Figures(2, 8, 50, 100)));
+    assertTrue(front.beats(new PackageFigures(1, 9, 50, 100)));
+    assertFalse(front.beats(new PackageFigures(2, 8, 50, 100)));
   }
 
   @Test

@@ -10,10 +10,11 @@ import org.footwell.parts.Money;
  * @param reachHz lowest frequency it plays; infinite where nothing plays yet
  * @param levelDb level the quietest of its channels allows, dB; infinite where nothing plays yet
  */
-record Figures(long price, double massG, double reachHz, double levelDb) {
+record PackageFigures(long price, double massG, double reachHz, double levelDb) {
 
   /** Nothing yet. */
-  static final Figures NONE = new Figures(0, 0, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
+  static final PackageFigures NONE =
+      new PackageFigures(0, 0, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
 
   /** Levels that differ by less are alike to the ear: a package is not better for it, dB. */
   private static final double LEVEL_STEPS = 1 / Money.SLIGHT_DB;
@@ -22,13 +23,13 @@ record Figures(long price, double massG, double reachHz, double levelDb) {
   private static final double REACH_STEPS = 2;
 
   /** What something costs and weighs. */
-  static Figures cost(long price, double massG) {
-    return new Figures(price, massG, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
+  static PackageFigures cost(long price, double massG) {
+    return new PackageFigures(price, massG, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY);
   }
 
   /** What a channel does, both in steps and rounded up: the level stays a bound, the reach is kept. */
-  static Figures played(double reachHz, double levelDb) {
-    return new Figures(
+  static PackageFigures played(double reachHz, double levelDb) {
+    return new PackageFigures(
         0,
         0,
         Math.ceil(reachHz * REACH_STEPS) / REACH_STEPS,
@@ -36,8 +37,8 @@ record Figures(long price, double massG, double reachHz, double levelDb) {
   }
 
   /** Both together: sums of price and mass, the lower reach, the lower level. */
-  Figures and(Figures other) {
-    return new Figures(
+  PackageFigures and(PackageFigures other) {
+    return new PackageFigures(
         price + other.price,
         massG + other.massG,
         Math.min(reachHz, other.reachHz),
@@ -45,7 +46,7 @@ record Figures(long price, double massG, double reachHz, double levelDb) {
   }
 
   /** No worse in anything. */
-  boolean noWorseThan(Figures other) {
+  boolean noWorseThan(PackageFigures other) {
     return price <= other.price
         && massG <= other.massG
         && reachHz <= other.reachHz

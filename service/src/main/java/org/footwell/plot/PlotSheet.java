@@ -3,11 +3,11 @@ package org.footwell.plot;
 import java.util.List;
 
 /** Several plots one below the other as a single drawing. */
-public final class Sheet {
+public final class PlotSheet {
 
   private static final int TITLE = 28;
 
-  private Sheet() {}
+  private PlotSheet() {}
 
   /** The drawing; black on white, or the other way round where the reader's screen is dark. */
   public static String svg(List<Plot> plots) {

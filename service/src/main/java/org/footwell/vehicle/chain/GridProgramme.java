@@ -9,10 +9,10 @@ import org.footwell.physics.Decibels;
  * @param grid frequencies with the share of the programme's power at each
  * @param crest peak over RMS, as a ratio
  */
-public record Programme(Grid grid, double crest) {
+public record GridProgramme(Grid grid, double crest) {
 
-  public static Programme of(Grid grid, double crestFactorDb) {
-    return new Programme(grid, Decibels.toAmplitude(crestFactorDb));
+  public static GridProgramme of(Grid grid, double crestFactorDb) {
+    return new GridProgramme(grid, Decibels.toAmplitude(crestFactorDb));
   }
 
   /** Its mean square at a frequency of the grid over that of a sine with the same peaks. */
