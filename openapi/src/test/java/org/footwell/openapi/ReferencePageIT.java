@@ -90,8 +90,7 @@ class ReferencePageIT {
       Locator operation =
           page.locator(".opblock-post")
               .filter(
-                  new Locator.FilterOptions()
-                      .setHas(page.locator("[data-path='" + path + "']")));
+                  new Locator.FilterOptions().setHas(page.locator("[data-path='" + path + "']")));
       operation.locator(".opblock-summary-control").click();
       operation.getByText("Try it out", new Locator.GetByTextOptions().setExact(true)).click();
       operation.getByText("Execute", new Locator.GetByTextOptions().setExact(true)).click();

@@ -115,7 +115,8 @@ final class Schemas {
       }
       property.setDescription(field.description());
       // A document within the record: what stands in it is told elsewhere.
-      if (property.getAdditionalProperties() != null) {
+      if (property.getAdditionalProperties() instanceof Schema<?> any
+          && "object".equals(any.getType())) {
         property.setAdditionalProperties(true);
       }
       if (request) {
