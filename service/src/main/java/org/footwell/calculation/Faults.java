@@ -23,7 +23,6 @@ public final class Faults {
               CoreFault.AT_MOST_ONE_OF,
               CoreFault.NEEDED_BESIDE,
               CoreFault.NOT_ASCENDING,
-              CoreFault.NOT_ALLOWED,
               CoreFault.DUPLICATE,
               CoreFault.DANGLING_REFERENCE)
           .map(CoreFault::code)

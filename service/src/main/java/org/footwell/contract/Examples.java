@@ -26,7 +26,7 @@ final class Examples {
 
   private static final int SHOWN_WITHIN = 2;
 
-  /** An answer with more figures shows one entry of its lists. */
+  /** An answer with more figures shows one entry of its lists, two of those within. */
   private static final int MANY = 250;
 
   private final Engine engine = new Engine();

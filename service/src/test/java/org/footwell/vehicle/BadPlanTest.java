@@ -98,4 +98,31 @@ class BadPlanTest {
                 "/channels/5/equaliser/0/frequency_hz", "/drivers/0/part", "/settings/0/gain_v")),
         pointers(refused));
   }
+
+  @Test
+  void aMisspeltPartIsNotToldAsACoilThatIsMissing() {
+    PlanDraft bad = PlanDraft.van().with("/drivers/7/part", "\"sub_52_dual\"");
+    assertEquals(List.of("dangling-reference /drivers/7/part"), bad.faults());
+  }
+
+  @Test
+  void aChannelWithoutADriverIsTold() {
+    PlanDraft bad = PlanDraft.van().with("/channels/2/network", "\"4 + 4\"");
+    assertEquals(List.of("channel-without-driver /channels/2/network"), bad.faults());
+  }
+
+  @Test
+  void whatIsOutOfBoundsIsNotFollowedAnyFurther() {
+    PlanDraft bad = PlanDraft.van().with("/amplifiers/0/outputs/0/output_count", "1000000000");
+    assertEquals(List.of("not-allowed /amplifiers/0/outputs/0/output_count"), bad.faults());
+  }
+
+  @Test
+  void oneEarAloneIsToldOnce() {
+    PlanDraft bad =
+        PlanDraft.van()
+            .without("/seats/1/position")
+            .with("/seats/1/left_ear", "{\"x_m\": 0, \"y_m\": -0.3, \"z_m\": 1.2}");
+    assertEquals(List.of("needed-beside /seats/1/right_ear"), bad.faults());
+  }
 }

@@ -44,7 +44,9 @@ final class CrossoverOfPlan {
   }
 
   private CrossoverWay way(int driver) {
-    return plan.made(planned.way(driver), PlanIndex.driverAt(driver), plan.index().partAt(driver));
+    return plan.made(
+        CrossoverWayBuilder.builder(planned.way(driver)).driver(plan.joined(driver)).build(),
+        PlanIndex.driverAt(driver));
   }
 
   private Double levelDbSpl() {
@@ -53,12 +55,14 @@ final class CrossoverOfPlan {
     Double loudest = null;
     for (int channel : above) {
       Double level = plan.figures().sineDbSpl(channel);
-      plan.called(
-          "/wanted_level_db_spl", level == null ? unheard(channel) : PlanReader.channelAt(channel));
       if (level == null) {
+        plan.called("/wanted_level_db_spl", unheard(channel));
         return null;
       }
-      loudest = loudest == null ? level : (Double) Math.max(loudest, level);
+      if (loudest == null || level > loudest) {
+        loudest = level;
+        plan.called("/wanted_level_db_spl", PlanReader.channelAt(channel));
+      }
     }
     return loudest;
   }

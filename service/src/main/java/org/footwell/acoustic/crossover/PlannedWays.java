@@ -3,13 +3,14 @@ package org.footwell.acoustic.crossover;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.footwell.loudspeaker.AirBehind;
 import org.footwell.parts.Box;
 import org.footwell.parts.Driver;
+import org.footwell.parts.DriverBuilder;
 import org.footwell.parts.WayRole;
 import org.footwell.parts.plan.ChannelRole;
 import org.footwell.parts.plan.Enclosure;
 import org.footwell.parts.plan.PlanIndex;
-import org.footwell.physics.ThieleSmall;
 
 /** The drivers of a plan as ways that hand over to each other. */
 public final class PlannedWays {
@@ -41,8 +42,15 @@ public final class PlannedWays {
     return CrossoverWayBuilder.builder()
         .id(index.plan().drivers().get(driver).id())
         .role(role(driver))
-        .driver(data(driver))
+        .driver(joined(driver))
         .fcHz(closedHz(driver))
+        .build();
+  }
+
+  /** With its voice coils joined as its sensitivity is stated. */
+  private Driver joined(int driver) {
+    return DriverBuilder.builder(data(driver))
+        .ratedOhm(index.part(driver).sensitivityLoadOhm())
         .build();
   }
 
@@ -69,7 +77,6 @@ public final class PlannedWays {
     if (box == null || data.vasL() == null || data.fsHz() == null) {
       return null;
     }
-    double alpha = ThieleSmall.COMPLIANCE_RATIO.at(data.vasL(), box.volumeL() * box.fill());
-    return ThieleSmall.IN_CLOSED_BOX.at(data.fsHz(), alpha);
+    return AirBehind.of(data, box).resonanceHz(data);
   }
 }

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -56,16 +57,34 @@ final class PlanChecks {
       if (channel.network() != null) {
         read(channel.network(), at + "/network", -1, coils);
       }
-      for (int b = 0; channel.branches() != null && b < channel.branches().size(); b++) {
+      // With both a network and branches only the first is looked at: that both are there is told.
+      for (int b = 0; channel.network() == null && b < channel.branchList().size(); b++) {
         Branch branch = channel.branches().get(b);
         String there = at + "/branches/" + b;
         Filter.require(branch.highPass(), there + "/high_pass", run);
         Filter.require(branch.lowPass(), there + "/low_pass", run);
         read(branch.network(), there + "/network", b, coils);
       }
+      requireDriver(channel, at);
       all.add(coils);
     }
     return all;
+  }
+
+  /** Of numbers alone a channel would be a resistor. */
+  private void requireDriver(PlannedChannel channel, String at) {
+    List<String> networks =
+        channel.network() == null
+            ? channel.branchList().stream().map(Branch::network).toList()
+            : List.of(channel.network());
+    boolean numbersOnly =
+        networks.stream()
+            .allMatch(one -> WRITTEN.matcher(one).matches() && !WORD.matcher(one).find());
+    if (numbersOnly && !networks.isEmpty()) {
+      run.refuse(PlanFault.CHANNEL_WITHOUT_DRIVER)
+          .at(at + (channel.network() == null ? "/branches" : "/network"))
+          .given(String.join("; ", networks));
+    }
   }
 
   private void checkOutputs(PlannedChannel channel, String at) {
@@ -116,15 +135,16 @@ final class PlanChecks {
         dangling(at, words.group(1), Allowed.fields(List.of("drivers")), drivers.keySet());
         continue;
       }
-      int count = coilCount(driver);
+      OptionalInt count = coilCount(driver);
       int number = words.group(2) == null ? 1 : number(words.group(2));
       boolean numbered = words.group(2) != null;
-      if (number < 1 || number > count || (numbered != count > 1)) {
+      if (count.isPresent()
+          && (number < 1 || number > count.getAsInt() || numbered != count.getAsInt() > 1)) {
         run.refuse(PlanFault.COIL_NOT_THERE)
             .at(at)
             .given(word)
             .own("driver", words.group(1))
-            .with("count", count);
+            .with("count", count.getAsInt());
       } else if (!coilsUsed.add(word) || !networkOf.computeIfAbsent(driver, d -> at).equals(at)) {
         // A driver moves by all its coils together: they belong into one network.
         run.refuse(PlanFault.DRIVER_USED_TWICE).at(at).given(word);
@@ -138,13 +158,13 @@ final class PlanChecks {
     return digits.length() > 3 ? Integer.MAX_VALUE : Integer.parseInt(digits);
   }
 
-  private int coilCount(int driver) {
+  /** None where the part is not there, which is told by a rule. */
+  private OptionalInt coilCount(int driver) {
     String id = plan.drivers().get(driver).part();
     return plan.newParts().stream()
         .filter(part -> part.id().equals(id))
-        .findFirst()
-        .map(PlannedPart::coilCount)
-        .orElse(1);
+        .mapToInt(PlannedPart::coilCount)
+        .findFirst();
   }
 
   /** Seats and loudspeakers lie within one vehicle: no farther apart than it is long, and then some. */
@@ -154,7 +174,10 @@ final class PlanChecks {
       Seat seat = plan.seats().get(s);
       Position head = seat.head();
       if (head == null) {
-        run.refuse(CoreFault.REQUIRED).at("/seats/" + s + "/position");
+        // Of one ear alone it is told that the other is needed.
+        if (seat.leftEar() == null && seat.rightEar() == null) {
+          run.refuse(CoreFault.REQUIRED).at("/seats/" + s + "/position");
+        }
         continue;
       }
       double farthest =

@@ -115,7 +115,7 @@ public record ChannelCircuit(
     Phasor[] rated =
         loads.stream().map(load -> new Phasor(load.ratedOhm(), 0)).toArray(Phasor[]::new);
     Phasor[] volts = new Phasor[rated.length];
-    branches.forEach(branch -> branch.tree().spread(Phasor.ONE, rated, volts));
+    branches.forEach(branch -> branch.tree().spread(new Phasor(branch.padGain(), 0), rated, volts));
     double watts = 0;
     for (int i = 0; i < rated.length; i++) {
       watts += loads.get(i).driver() == driver ? volts[i].square() / rated[i].re() : 0;

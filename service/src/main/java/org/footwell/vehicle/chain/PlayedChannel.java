@@ -21,6 +21,9 @@ public record PlayedChannel(
     double boost,
     double meanW) {
 
+  /** What a notch leaves is no less than this: 180 dB below what comes in. */
+  private static final double SILENT = 1e-9;
+
   public static PlayedChannel of(ChannelChain chain, double crestFactorDb, boolean rmsLimiter) {
     Drive drive = new Drive(chain, crestFactorDb);
     List<Borne> borne =
@@ -69,10 +72,11 @@ public record PlayedChannel(
 
   /**
    * The largest source voltage behind the trim that is allowed for a sine at a frequency of the grid
-   * that lasts; the reason is full scale where nothing of the channel is known to end it.
+   * that lasts.
    */
   public Allowed sineAllowed(int k, double clipV) {
-    Allowed allowed = new Allowed(clipV / chain.filter(k).modulus(), Limit.CLIPPING, -1);
+    Allowed allowed =
+        new Allowed(clipV / Math.max(SILENT, chain.filter(k).modulus()), Limit.CLIPPING, -1);
     for (int d = 0; d < borne.size(); d++) {
       Borne one = borne.get(d);
       double moved = one.xmaxMm() / drive.sineMm(d, k);

@@ -47,13 +47,13 @@ public final class FaultFinder implements Calculation<VehiclePlan, FaultFinderRe
   @Override
   public void check(VehiclePlan plan, Run run) {
     PlanRefusals.check(plan, run);
+    if (plan.measured().isEmpty() && plan.measuredSupply().isEmpty()) {
+      run.refuse(CoreFault.REQUIRED).at("/measured");
+    }
   }
 
   @Override
   public FaultFinderResult compute(VehiclePlan plan, Run run) {
-    if (plan.measured().isEmpty() && plan.measuredSupply().isEmpty()) {
-      run.refuse(CoreFault.REQUIRED).at("/measured");
-    }
     PlanIndex index = PlanIndex.of(plan, run);
     Modelled base = Modelled.of(index, run);
     Figures figures = Figures.measured(base);

@@ -5,6 +5,7 @@ import java.util.function.Function;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.text.Names;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.parts.Driver;
 import org.footwell.parts.WayRole;
 import org.footwell.parts.offer.Offer;
@@ -48,7 +49,7 @@ final class OfferChecks {
   private void slot(int s) {
     FreeSlot slot = q.slots().get(s);
     List<String> ids = index.plan().drivers().stream().map(driver -> driver.id()).toList();
-    WayRole role = index.roleOf(ids.indexOf(slot.drivers().get(0)));
+    WayRole role = SlotLayout.role(slot.drivers().stream().map(ids::indexOf).toList(), index);
     boolean kept = q.wishes().keep().contains(slot.name());
     List<OfferedDriver> suiting =
         q.offer().drivers().stream()
@@ -58,11 +59,15 @@ final class OfferChecks {
       run.refuse(PackageFault.NOTHING_OFFERED_FOR_SLOT)
           .at("/slots/" + s)
           .given(slot.name())
-          .field("role", Names.of(role));
+          .with("role", role == null ? Phrase.nothing() : used(role));
     }
     if (slot.room() != null && !kept) {
       suiting.forEach(this::boxed);
     }
+  }
+
+  private static Phrase used(WayRole role) {
+    return Phrase.of(OfferWords.USED_AS).field("role", Names.of(role));
   }
 
   /** What a driver makes of a box is known by its circuit only. */

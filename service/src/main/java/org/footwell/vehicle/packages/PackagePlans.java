@@ -36,6 +36,7 @@ final class PackagePlans {
         .channels(channels(layout, filled))
         .settings(null)
         .measured(null)
+        .measuredSupply(null)
         .build();
   }
 
@@ -90,6 +91,7 @@ final class PackagePlans {
         .extras(extras)
         .settings(null)
         .measured(null)
+        .measuredSupply(null)
         .build();
   }
 

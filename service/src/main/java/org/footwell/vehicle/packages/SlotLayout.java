@@ -2,6 +2,7 @@ package org.footwell.vehicle.packages;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
 import org.footwell.calculation.Run;
@@ -65,6 +66,11 @@ record SlotLayout(
     return new SlotLayout(q, index, slots, units, fixed);
   }
 
+  /** What its drivers are used as, by the first that says it; null where none does. */
+  static WayRole role(List<Integer> drivers, PlanIndex index) {
+    return drivers.stream().map(index::roleOf).filter(Objects::nonNull).findFirst().orElse(null);
+  }
+
   private static List<Site> sites(PlanIndex index) {
     List<Site> sites = new ArrayList<>();
     for (int c = 0; c < index.plan().channels().size(); c++) {
@@ -105,8 +111,7 @@ record SlotLayout(
             .own("channel", index.plan().channels().get(site.channel()).id());
       }
     }
-    WayRole role =
-        drivers.stream().map(index::roleOf).filter(one -> one != null).findFirst().orElse(null);
+    WayRole role = role(drivers, index);
     return new Slot(s, given, role, drivers, own, q.wishes().keep().contains(given.name()));
   }
 

@@ -11,7 +11,7 @@ import org.footwell.vehicle.chain.PowerSource;
 
 /**
  * Figures of a plan from the model that its review is read from: the system while cruising, with the
- * gains and trims advised. Rated loads need no more than the channels; the rest is worked out when it is
+ * settings that were made, else those advised. Rated loads need no more than the channels; the rest is worked out when it is
  * first asked for.
  */
 public final class OperatingFigures implements PlanFigures {
