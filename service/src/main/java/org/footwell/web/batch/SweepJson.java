@@ -17,7 +17,7 @@ import org.footwell.web.request.Rendering;
 /** The table of a sweep in JSON: as one document, or its rows alone, one a line. */
 final class SweepJson implements SweepForm {
 
-  private static final ObjectWriter ROW = Json.MAPPER.writerFor(SweepTable.Row.class);
+  private static final ObjectWriter ROW = Json.MAPPER.writerFor(SweepTable.Swept.class);
   private static final byte[] NOTHING = {};
   private static final String NO_ROWS_YET = "]}";
 
@@ -43,7 +43,7 @@ final class SweepJson implements SweepForm {
   }
 
   /** The table with these of its rows. */
-  SweepTable table(List<SweepTable.Row> rows) {
+  SweepTable table(List<SweepTable.Swept> rows) {
     return new SweepTable(
         columns(sweep.inputs()), columns(sweep.outputs()), sweep.rowCount(), rows);
   }
@@ -60,8 +60,8 @@ final class SweepJson implements SweepForm {
   }
 
   /** A row that is answered. */
-  SweepTable.Row row(List<Object> values, Point point) {
-    return new SweepTable.Row(
+  SweepTable.Swept row(List<Object> values, Point point) {
+    return new SweepTable.Swept(
         named(inputs, values),
         named(outputs, point.outputs()),
         point.verdict(),
@@ -73,7 +73,8 @@ final class SweepJson implements SweepForm {
   public List<Part> row(long number, List<Object> values, Problem problem) {
     Map<String, Object> given = named(inputs, values);
     return ended(
-        number, before -> bytes(new SweepTable.Row(given, null, null, null, before.next(problem))));
+        number,
+        before -> bytes(new SweepTable.Swept(given, null, null, null, before.next(problem))));
   }
 
   private List<Part> ended(long number, Part row) {
@@ -94,7 +95,7 @@ final class SweepJson implements SweepForm {
     return named;
   }
 
-  private static byte[] bytes(SweepTable.Row row) {
+  private static byte[] bytes(SweepTable.Swept row) {
     try {
       return ROW.writeValueAsBytes(row);
     } catch (JsonProcessingException e) {

@@ -24,14 +24,14 @@ public record SweepTable(
             description =
                 "With two inputs the second runs through its values for each of the first")
         @NotNull
-        List<@NotNull Row> rows) {
+        List<@NotNull Swept> rows) {
 
   /** The whole table of a small sweep, as the contract shows it. */
   public static <Q extends Record, R extends Record> SweepTable of(
       Endpoint<Q, R> endpoint, byte[] request) {
     Sweep<Q, R> sweep = endpoint.sweep(request);
     SweepJson form = new SweepJson(sweep, false);
-    List<Row> rows =
+    List<Swept> rows =
         IntStream.range(0, sweep.rowCount())
             .mapToObj(sweep::values)
             .map(values -> form.row(values, endpoint.point(sweep, values)))
@@ -46,7 +46,7 @@ public record SweepTable(
 
   /** One row: what the calculation comes to with these inputs, or why it comes to nothing. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
-  public record Row(
+  public record Swept(
       @Schema(description = "Values of the inputs, by their paths") @NotNull
           Map<String, Object> inputs,
       @Schema(
