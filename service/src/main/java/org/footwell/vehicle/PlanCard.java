@@ -3,14 +3,10 @@ package org.footwell.vehicle;
 import java.util.stream.Stream;
 import org.footwell.acoustic.level.LevelFinding;
 import org.footwell.calculation.Card;
-import org.footwell.calculation.FaultCode;
 import org.footwell.calculation.FindingCode;
 import org.footwell.calculation.Source;
-import org.footwell.electrical.load.LoadFault;
-import org.footwell.parts.ConductorFault;
 import org.footwell.parts.FilterFault;
 import org.footwell.parts.Safety;
-import org.footwell.parts.plan.PlanFault;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.physics.Air;
 import org.footwell.physics.Conductors;
@@ -25,7 +21,7 @@ import org.footwell.physics.SensitivityBases;
 import org.footwell.physics.ThieleSmall;
 import org.footwell.physics.ThirdOctaves;
 import org.footwell.vehicle.questions.DemoPlan;
-import org.footwell.vehicle.reading.PlanRefusal;
+import org.footwell.vehicle.questions.PlanDocument;
 
 /** The declaration of plan-review. */
 final class PlanCard {
@@ -79,21 +75,7 @@ final class PlanCard {
               Stream.of(Stream.of(PlanFinding.values()), Stream.of(LevelFinding.BELOW_ROAD_NOISE))
                   .flatMap(codes -> codes)
                   .toArray(FindingCode[]::new))
-          .refusals(
-              Stream.of(
-                      Stream.of(PlanFault.values()),
-                      Stream.of(PlanRefusal.values()),
-                      Stream.of(FilterFault.values()),
-                      Stream.of(ConductorFault.values()),
-                      Stream.of(
-                          LoadFault.NETWORK_SYNTAX,
-                          LoadFault.NETWORK_OPERATOR_MISSING,
-                          LoadFault.NETWORK_SINGLE_BAR,
-                          LoadFault.NETWORK_ENCODED,
-                          LoadFault.NETWORK_TOO_LARGE,
-                          LoadFault.NETWORK_TOO_DEEP))
-                  .flatMap(codes -> codes)
-                  .toArray(FaultCode[]::new))
+          .refusals(FilterFault.and(PlanDocument.faults()))
           .cautions(Safety.values())
           .occasionalCautions(PlanCaution.values())
           .view(

@@ -3,17 +3,13 @@ package org.footwell.vehicle.faults;
 import java.util.stream.Stream;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Caution;
-import org.footwell.calculation.FaultCode;
 import org.footwell.calculation.Source;
-import org.footwell.electrical.load.LoadFault;
-import org.footwell.parts.ConductorFault;
 import org.footwell.parts.FilterFault;
 import org.footwell.parts.Safety;
-import org.footwell.parts.plan.PlanFault;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.physics.ConstantPower;
 import org.footwell.physics.ThieleSmall;
-import org.footwell.vehicle.reading.PlanRefusal;
+import org.footwell.vehicle.questions.PlanDocument;
 
 /** The declaration of fault-finder. */
 final class FaultCard {
@@ -44,21 +40,7 @@ final class FaultCard {
               "Settings are taken as made: what a fault changes in clipping or limiting does not"
                   + " count.")
           .findings(FaultFinding.values())
-          .refusals(
-              Stream.of(
-                      Stream.of(PlanFault.values()),
-                      Stream.of(PlanRefusal.values()),
-                      Stream.of(FilterFault.values()),
-                      Stream.of(ConductorFault.values()),
-                      Stream.of(
-                          LoadFault.NETWORK_SYNTAX,
-                          LoadFault.NETWORK_OPERATOR_MISSING,
-                          LoadFault.NETWORK_SINGLE_BAR,
-                          LoadFault.NETWORK_ENCODED,
-                          LoadFault.NETWORK_TOO_LARGE,
-                          LoadFault.NETWORK_TOO_DEEP))
-                  .flatMap(codes -> codes)
-                  .toArray(FaultCode[]::new))
+          .refusals(FilterFault.and(PlanDocument.faults()))
           .cautions(
               Stream.concat(Stream.of(Safety.values()), Stream.of(MeasuringCaution.values()))
                   .toArray(Caution[]::new))
