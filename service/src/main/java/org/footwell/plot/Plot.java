@@ -162,7 +162,7 @@ public record Plot(String id, String title, Axis x, Axis y, List<Curve> curves) 
 
   /** Of a long name as much as has room; all of it is the curve's title. */
   private static String shortened(String name) {
-    int most = 24;
+    int most = 28;
     return name.codePointCount(0, name.length()) <= most
         ? name
         : name.substring(0, name.offsetByCodePoints(0, most - 1)) + "…";
