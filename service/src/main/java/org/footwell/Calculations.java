@@ -47,6 +47,7 @@ import org.footwell.vehicle.packages.PackageOptions;
 import org.footwell.vehicle.questions.PlanDocument;
 import org.footwell.vehicle.questions.PlanQuestions;
 import org.footwell.vehicle.repair.PlanRepair;
+import org.footwell.vehicle.sheets.PlanSheets;
 
 /** Every calculation of the service, one line each; none is loaded before it is asked for. */
 public final class Calculations {
@@ -61,7 +62,7 @@ public final class Calculations {
     byId.put("rail-match", () -> new RailMatch());
     byId.put("sound-level", () -> new SoundLevel());
     byId.put("seat-delays", () -> new SeatDelays());
-    byId.put("plan-review", () -> new PlanReview());
+    byId.put("plan-review", () -> new PlanReview(PlanSheets.VIEWS));
     byId.put("fault-finder", () -> new FaultFinder());
     byId.put("plan-repair", () -> new PlanRepair());
     byId.put("amplifier-ratings", () -> new AmplifierRatings());

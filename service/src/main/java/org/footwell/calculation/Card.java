@@ -91,6 +91,13 @@ public record Card<Q extends Record, R extends Record>(
     return true;
   }
 
+  /** The same with more views. */
+  public Card<Q, R> with(List<View<Q, R>> more) {
+    return CardBuilder.builder(this)
+        .views(Stream.concat(views.stream(), more.stream()).toList())
+        .build();
+  }
+
   public static <Q extends Record, R extends Record> Builder<Q, R> of(
       String id, Class<Q> request, Class<R> result) {
     return new Builder<>(id, request, result);

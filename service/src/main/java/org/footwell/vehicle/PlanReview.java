@@ -8,6 +8,7 @@ import org.footwell.acoustic.level.LevelWords;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.View;
 import org.footwell.electrical.impedance.Extremes;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.PlannedChannel;
@@ -29,9 +30,20 @@ import org.footwell.vehicle.reading.PlanRefusals;
 /** The whole vehicle plan, read from one model in one state, with one verdict. */
 public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResult> {
 
+  private final Card<VehiclePlan, PlanReviewResult> card;
+
+  public PlanReview() {
+    card = PlanCard.CARD;
+  }
+
+  /** With more forms of its answer, which are drawn from it elsewhere. */
+  public PlanReview(List<View<VehiclePlan, PlanReviewResult>> views) {
+    card = PlanCard.CARD.with(views);
+  }
+
   @Override
   public Card<VehiclePlan, PlanReviewResult> card() {
-    return PlanCard.CARD;
+    return card;
   }
 
   @Override
@@ -66,7 +78,8 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
             .restore(new Restoring(plan).lines())
             .bassStepDb(totals.bassStepDb())
             .massChangeG(totals.massChange())
-            .price(totals.price());
+            .price(totals.price())
+            .quote(Quoting.of(index));
     List<ChannelLine> channels = new ArrayList<>();
     for (int c = 0; c < plan.channels().size(); c++) {
       channels.add(line(c, modelled, remarks, sheet, run));

@@ -71,7 +71,8 @@ public record PlanReviewResult(
                     + " amplifier is")
         Double massChangeG,
     @Schema(description = "Price of all that is new, extras included; absent when one has none")
-        BigDecimal price) {
+        BigDecimal price,
+    @Schema(description = "What the customer pays; where the plan has a quote") QuoteTotals quote) {
 
   /** One channel. */
   @JsonInclude(JsonInclude.Include.NON_NULL)

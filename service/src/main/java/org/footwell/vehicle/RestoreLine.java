@@ -17,7 +17,7 @@ public record RestoreLine(
     @Schema(description = "Ids of the positions where; for factory parts") List<String> places) {
 
   /** As it is said. */
-  Phrase phrase() {
+  public Phrase phrase() {
     Phrase phrase = Phrase.of(step);
     if (ids != null) {
       phrase.own("names", ids);

@@ -1,5 +1,8 @@
 package org.footwell.acoustic.level;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.calculation.text.Words;
 
@@ -11,13 +14,16 @@ public enum LevelWords implements Words {
   MINUTES,
   SECONDS;
 
-  /** A time below a day in the unit a person would use. */
+  /** A time in the unit a person would use, to two digits: it follows from a level to a dB at best. */
   public static Phrase time(double hours) {
     if (hours >= 1) {
-      return Phrase.of(HOURS).with("time", hours);
+      return time(HOURS, hours);
     }
-    return hours * 60 >= 1
-        ? Phrase.of(MINUTES).with("time", hours * 60)
-        : Phrase.of(SECONDS).with("time", hours * 3600);
+    return hours * 60 >= 1 ? time(MINUTES, hours * 60) : time(SECONDS, hours * 3600);
+  }
+
+  private static Phrase time(LevelWords unit, double time) {
+    BigDecimal rounded = BigDecimal.valueOf(time).round(new MathContext(2, RoundingMode.HALF_UP));
+    return Phrase.of(unit).with("time", rounded.doubleValue());
   }
 }

@@ -99,7 +99,7 @@ final class ComparisonOfPlan {
     List<AddedItem> items = new ArrayList<>();
     for (int a = 0; a < vehicle.amplifiers().size(); a++) {
       PlannedAmplifier amplifier = vehicle.amplifiers().get(a);
-      String name = amplifier.name() == null ? amplifier.id() : amplifier.name();
+      String name = amplifier.calledName();
       items.add(
           plan.made(
               new AddedItem(name, null, amplifier.massG(), amplifier.price()),

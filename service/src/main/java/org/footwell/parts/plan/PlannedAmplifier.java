@@ -53,6 +53,11 @@ public record PlannedAmplifier(
     price = Money.plain(price);
   }
 
+  /** What it is called, or its id. */
+  public String calledName() {
+    return name == null ? id : name;
+  }
+
   /** Alike outputs of an amplifier. */
   @Built
   @ExactlyOne({"rails", "ratings"})

@@ -38,7 +38,7 @@ import org.footwell.parts.Seat;
 public record VehiclePlan(
     @Schema(description = "Day of the plan, as in 2026-05-31")
         @Size(max = 10)
-        @Pattern(regexp = "[0-9]{4}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])")
+        @Pattern(regexp = VehiclePlan.DAY)
         String date,
     @Schema(description = "The vehicle") @NotNull Vehicle vehicle,
     @Schema(description = "Listening positions; the one of largest weight is the main seat")
@@ -72,6 +72,7 @@ public record VehiclePlan(
         SoundTarget target,
     @Schema(description = "Labour, rings, boxes and consumables") @Size(max = 64)
         List<@NotNull Extra> extras,
+    @Schema(description = "The offer made to the customer") Quote quote,
     @Schema(description = "What was really set, one entry per channel; counts instead of advice")
         @Size(max = 16)
         List<@NotNull ChannelSettings> settings,
@@ -81,6 +82,9 @@ public record VehiclePlan(
     @Schema(description = "What was measured of the supply, one entry per amplifier") @Size(max = 8)
         List<@NotNull MeasuredSupply> measuredSupply,
     @Schema(description = "How far off measurements usually are") MeasuringErrors measuringErrors) {
+
+  /** Days are written as by ISO 8601. */
+  static final String DAY = "[0-9]{4}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])";
 
   /** Ids are a letter, then letters, digits, _ and -. */
   public static final String ID = "[A-Za-z][A-Za-z0-9_-]*";

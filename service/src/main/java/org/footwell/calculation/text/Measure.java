@@ -1,0 +1,87 @@
+package org.footwell.calculation.text;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * Units that names of quantities end in, and how a figure of each is rounded for people: to three
+ * significant digits, but no digit before the point is lost, and with no fewer and no more decimals than the
+ * unit has.
+ */
+public enum Measure {
+  DB_SPL("dB SPL", 1, 1),
+  DBA("dBA", 1, 1),
+  DBC("dBC", 1, 1),
+  DBFS("dBFS", 1, 1),
+  DB("dB", 1, 1),
+  HZ("Hz", 0, 1),
+  W("W", 0, 1),
+  V("V", 0, 2),
+  A("A", 0, 2),
+  MA("mA", 0, 1),
+  AH("Ah", 0, 1),
+  OHM("Ω", 0, 4),
+  MS("ms", 2, 2),
+  H("h", 0, 2),
+  MM("mm", 0, 1),
+  CM("cm", 0, 1),
+  M("m", 0, 2),
+  MM2("mm²", 0, 2),
+  CM2("cm²", 0, 1),
+  CM3("cm³", 0, 1),
+  M3("m³", 0, 2),
+  L("l", 0, 2),
+  G("g", 0, 1),
+  KG("kg", 0, 2),
+  UF("µF", 0, 2),
+  MH("mH", 0, 3),
+  C("°C", 0, 1),
+  PERCENT("%", 0, 1),
+  DEGREES("°", 0, 0),
+  OCTAVES("octaves", 1, 1);
+
+  private static final int SIGNIFICANT = 3;
+
+  /** The longest ending first: a level in dB SPL is not one in SPL. */
+  private static final List<Measure> BY_ENDING =
+      Arrays.stream(values()).sorted(Comparator.comparingInt(m -> -m.ending().length())).toList();
+
+  private final String symbol;
+  private final int fewest;
+  private final int most;
+
+  Measure(String symbol, int fewest, int most) {
+    this.symbol = symbol;
+    this.fewest = fewest;
+    this.most = most;
+  }
+
+  /** The unit that the name of a quantity ends in, if it is one of these. */
+  public static Optional<Measure> ofName(String name) {
+    return BY_ENDING.stream().filter(measure -> name.endsWith(measure.ending())).findFirst();
+  }
+
+  private String ending() {
+    return "_" + name().toLowerCase(Locale.ROOT);
+  }
+
+  /** As it stands behind a figure. */
+  public String symbol() {
+    return symbol;
+  }
+
+  /** A figure as people are shown it; half of the last digit is rounded away from zero. */
+  public BigDecimal rounded(double value) {
+    BigDecimal exact = BigDecimal.valueOf(value);
+    int before = exact.signum() == 0 ? 1 : exact.precision() - exact.scale();
+    int decimals = Math.max(fewest, Math.min(most, SIGNIFICANT - before));
+    BigDecimal rounded = exact.setScale(decimals, RoundingMode.HALF_UP);
+    BigDecimal bare = rounded.stripTrailingZeros();
+    return bare.scale() < fewest ? rounded.setScale(fewest, RoundingMode.UNNECESSARY) : bare;
+  }
+}

@@ -1,0 +1,96 @@
+package org.footwell.sheet;
+
+import java.math.BigDecimal;
+import java.text.DecimalFormat;
+import java.text.DecimalFormatSymbols;
+import java.util.Currency;
+import org.footwell.calculation.text.Measure;
+import org.footwell.calculation.text.Reader;
+
+/** Figures in the language of a reader, every fact in one form on all sheets. */
+public final class Figures {
+
+  /** Stands for what is not known. */
+  public static final String DASH = "–";
+
+  private static final char MINUS = '\u2212';
+
+  /** Between a figure and its unit no line ends. */
+  private static final String NO_BREAK = "\u00a0";
+
+  private static final double GRAMS_IN_KG = 1000;
+
+  private final DecimalFormatSymbols symbols;
+
+  public Figures(Reader reader) {
+    symbols = DecimalFormatSymbols.getInstance(reader.language());
+    symbols.setMinusSign(MINUS);
+  }
+
+  /** A figure with its unit. */
+  public Figure of(Measure measure, Double value) {
+    return figure(value, measure, false);
+  }
+
+  /** A change: with its sign, plus included. */
+  public Figure change(Measure measure, Double value) {
+    return figure(value, measure, true);
+  }
+
+  private Figure figure(Double value, Measure measure, boolean signed) {
+    return value == null
+        ? new Figure(null, DASH)
+        : new Figure(value, digits(measure.rounded(value), signed) + NO_BREAK + measure.symbol());
+  }
+
+  /** A figure without its unit, for a sentence that has it. */
+  public String bare(Measure measure, double value) {
+    return digits(measure.rounded(value), false);
+  }
+
+  /** A mass: grams below a kilogram. */
+  public Figure mass(Double grams) {
+    return mass(grams, false);
+  }
+
+  /** A change of mass. */
+  public Figure massChange(Double grams) {
+    return mass(grams, true);
+  }
+
+  private Figure mass(Double grams, boolean signed) {
+    if (grams == null || Math.abs(grams) < GRAMS_IN_KG) {
+      return figure(grams, Measure.G, signed);
+    }
+    return new Figure(grams, figure(grams / GRAMS_IN_KG, Measure.KG, signed).text());
+  }
+
+  /** A plain number, such as a count. */
+  public Figure number(Number value) {
+    return value == null
+        ? new Figure(null, DASH)
+        : new Figure(value, digits(new BigDecimal(value.toString()), false));
+  }
+
+  /** A sum of money with all decimals of its currency, or those it has where that has fewer. */
+  public Figure money(BigDecimal sum, Currency currency) {
+    if (sum == null) {
+      return new Figure(null, DASH);
+    }
+    int decimals = currency == null ? 2 : currency.getDefaultFractionDigits();
+    BigDecimal shown = sum.scale() < decimals ? sum.setScale(decimals) : sum;
+    String unit = currency == null ? "" : NO_BREAK + currency.getCurrencyCode();
+    return new Figure(sum, digits(shown, false) + unit);
+  }
+
+  /** All digits of a number, thousands set apart from ten thousand on. */
+  private String digits(BigDecimal number, boolean signed) {
+    DecimalFormat format = new DecimalFormat("0", symbols);
+    format.setMinimumFractionDigits(Math.max(0, number.scale()));
+    format.setMaximumFractionDigits(Math.max(0, number.scale()));
+    format.setGroupingUsed(number.abs().compareTo(BigDecimal.valueOf(10_000)) >= 0);
+    format.setGroupingSize(3);
+    String plus = signed && number.signum() > 0 ? "+" : "";
+    return plus + format.format(number.signum() == 0 ? number.abs() : number);
+  }
+}

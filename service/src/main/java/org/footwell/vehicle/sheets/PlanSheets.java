@@ -1,0 +1,36 @@
+package org.footwell.vehicle.sheets;
+
+import java.util.List;
+import java.util.function.Function;
+import org.footwell.calculation.Shown;
+import org.footwell.calculation.View;
+import org.footwell.parts.plan.VehiclePlan;
+import org.footwell.sheet.Sheet;
+import org.footwell.vehicle.PlanReviewResult;
+
+/** The sheets drawn from a plan and its review. */
+public final class PlanSheets {
+
+  private static final String HTML = "text/html;charset=utf-8";
+  private static final String PDF = "application/pdf";
+
+  /** Each of them for a screen and for paper. */
+  public static final List<View<VehiclePlan, PlanReviewResult>> VIEWS =
+      List.of(
+          view("html", HTML, "the customer's sheet", shown -> customer(shown).html()),
+          view("pdf", PDF, "the customer's sheet on paper", shown -> customer(shown).pdf()));
+
+  private PlanSheets() {}
+
+  private static View<VehiclePlan, PlanReviewResult> view(
+      String format,
+      String mediaType,
+      String description,
+      Function<Shown<VehiclePlan, PlanReviewResult>, byte[]> draw) {
+    return new View<>(format, mediaType, description, draw);
+  }
+
+  private static Sheet customer(Shown<VehiclePlan, PlanReviewResult> shown) {
+    return new Sheet("vehicle/customer.jte", new CustomerSheet(shown));
+  }
+}
