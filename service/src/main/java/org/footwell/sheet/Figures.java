@@ -1,6 +1,7 @@
 package org.footwell.sheet;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.Currency;
@@ -69,7 +70,12 @@ public final class Figures {
   public Figure number(Number value) {
     return value == null
         ? new Figure(null, DASH)
-        : new Figure(value, digits(new BigDecimal(value.toString()), false));
+        : new Figure(value, digits(bare(new BigDecimal(value.toString())), false));
+  }
+
+  private static BigDecimal bare(BigDecimal number) {
+    BigDecimal bare = number.stripTrailingZeros();
+    return bare.scale() < 0 ? bare.setScale(0, RoundingMode.UNNECESSARY) : bare;
   }
 
   /** A sum of money with all decimals of its currency, or those it has where that has fewer. */
@@ -78,7 +84,8 @@ public final class Figures {
       return new Figure(null, DASH);
     }
     int decimals = currency == null ? 2 : currency.getDefaultFractionDigits();
-    BigDecimal shown = sum.scale() < decimals ? sum.setScale(decimals) : sum;
+    BigDecimal shown =
+        sum.scale() < decimals ? sum.setScale(decimals, RoundingMode.UNNECESSARY) : sum;
     String unit = currency == null ? "" : NO_BREAK + currency.getCurrencyCode();
     return new Figure(sum, digits(shown, false) + unit);
   }

@@ -78,16 +78,6 @@ final class PlanCard {
           .refusals(FilterFault.and(PlanDocument.faults()))
           .cautions(Safety.values())
           .occasionalCautions(PlanCaution.values())
-          .view(
-              "setup_csv",
-              "text/csv;charset=utf-8",
-              "the setup sheet, a row a channel",
-              shown -> SetupSheet.csv(shown.answer()))
-          .view(
-              "setup_text",
-              "text/plain;charset=utf-8",
-              "the setup sheet to print",
-              shown -> SetupSheet.text(shown.answer(), shown.request()))
           .build();
 
   private PlanCard() {}

@@ -240,6 +240,12 @@ public record PlanReviewResult(
       @Schema(description = "Volume step of the source while the gain is set") Integer volumeStep,
       @Schema(description = "Whether the voltage is measured with open terminals or under load")
           Terminals terminals,
+      @Schema(
+              description =
+                  "What a meter should read at the amplifier's end of the cable with the amplifier"
+                      + " disconnected, ohm; absent where a capacitor stands in the way or a DC resistance"
+                      + " is not known")
+          Double meterOhm,
       @Schema(description = "RMS voltage to set with the test tone, V") Double gainTargetV,
       @Schema(description = "Trim, dB") double trimDb,
       @Schema(description = "Delay, ms: on the steps of the processor where there is one")

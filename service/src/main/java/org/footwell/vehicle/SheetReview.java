@@ -121,6 +121,7 @@ final class SheetReview {
         .toneDbfs(signal == null ? null : signal.testToneDbfs())
         .volumeStep(signal == null ? null : signal.volumeStep())
         .terminals(signal == null ? null : signal.terminals())
+        .meterOhm(chain(c).meterOhm())
         .gainTargetV(gainTargetV(c))
         .trimDb(modelled.advisedTrimDb(c))
         .delayMs(delay)

@@ -10,7 +10,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.NamedCsvRecord;
 import java.lang.reflect.RecordComponent;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.Answers;
@@ -79,7 +78,7 @@ final class PlanLaws {
   }
 
   static ArrayNode settings(Answer<PlanReviewResult> answer, boolean gains) {
-    String csv = new String(SetupSheet.csv(answer), StandardCharsets.UTF_8);
+    String csv = Sheets.text("setup_csv", null, answer);
     ArrayNode settings = new ObjectMapper().createArrayNode();
     for (NamedCsvRecord row : CsvReader.builder().ofNamedCsvRecord(csv)) {
       ObjectNode one = settings.addObject().put("channel", row.getField("channel"));

@@ -5,9 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.nio.charset.StandardCharsets;
 import java.util.List;
-import org.footwell.calculation.Answer;
 import org.junit.jupiter.api.Test;
 
 /** The way back to how a vehicle left the factory. */
@@ -73,7 +71,6 @@ class RestoringTest {
   }
 
   private static String text(PlanDraft plan) {
-    Answer<PlanReviewResult> answer = plan.review();
-    return new String(SetupSheet.text(answer, plan.read()), StandardCharsets.UTF_8);
+    return Sheets.text("setup_text", plan.read(), plan.review());
   }
 }

@@ -56,6 +56,20 @@ public final class NetworkReader {
         .fold(token -> Network.leaf(token.text()), Network::series, Network::parallel);
   }
 
+  /**
+   * The words of a network that was read before.
+   *
+   * @throws IllegalArgumentException if it cannot be read
+   */
+  public static Network<String> words(String text) {
+    try {
+      return NetworkParser.parse(text)
+          .fold(token -> Network.leaf(token.text()), Network::series, Network::parallel);
+    } catch (Unreadable e) {
+      throw new IllegalArgumentException(text, e);
+    }
+  }
+
   /** Refuses through the run a network that cannot be read. */
   public static void check(String network, String at, Run run) {
     parse(network, at, run);

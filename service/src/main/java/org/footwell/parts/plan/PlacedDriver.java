@@ -5,6 +5,7 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Pattern;
 import jakarta.validation.constraints.Size;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.text.Words;
 import org.footwell.parts.Position;
 import org.footwell.parts.WayRole;
 
@@ -30,7 +31,7 @@ public record PlacedDriver(
     @Schema(description = "What its back works into; without it free air") Enclosure enclosure) {
 
   /** Parts of a vehicle that drivers are mounted in. */
-  public enum MountedIn {
+  public enum MountedIn implements Words {
     /** A door. */
     DOOR,
     /** A roof pillar, its trim or foot. */

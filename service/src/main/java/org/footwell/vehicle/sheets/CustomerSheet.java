@@ -171,11 +171,11 @@ public final class CustomerSheet {
     PlacedDriver first = places.get(0);
     Said said = line(first);
     return new Change(
-        String.join(", ", places.stream().map(place -> spelt(place.id())).toList()),
+        String.join(", ", places.stream().map(place -> SheetNames.spelt(place.id())).toList()),
         first.replaces() == null
             ? say(CustomerWords.NOTHING)
-            : called(plan.factoryParts(), first.replaces()),
-        called(plan.newParts(), first.part()),
+            : SheetNames.part(plan.factoryParts(), first.replaces()).calledName(),
+        SheetNames.part(plan.newParts(), first.part()).calledName(),
         figures.change(Measure.DB, said.louder()),
         octaves(said.lower()),
         figures.massChange(said.heavier()));
@@ -183,19 +183,6 @@ public final class CustomerSheet {
 
   private static <T> Stream<T> lines(List<T> known) {
     return known == null ? Stream.empty() : known.stream();
-  }
-
-  /** Ids are written without blanks. */
-  private static String spelt(String id) {
-    return id.replace('_', ' ');
-  }
-
-  private static String called(List<PlannedPart> parts, String id) {
-    return parts.stream()
-        .filter(part -> part.id().equals(id))
-        .findFirst()
-        .orElseThrow()
-        .calledName();
   }
 
   /** How much lower something plays, never with a sign. */

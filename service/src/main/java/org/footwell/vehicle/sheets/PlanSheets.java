@@ -18,7 +18,19 @@ public final class PlanSheets {
   public static final List<View<VehiclePlan, PlanReviewResult>> VIEWS =
       List.of(
           view("html", HTML, "the customer's sheet", shown -> customer(shown).html()),
-          view("pdf", PDF, "the customer's sheet on paper", shown -> customer(shown).pdf()));
+          view("pdf", PDF, "the customer's sheet on paper", shown -> customer(shown).pdf()),
+          view("fitter.html", HTML, "the fitter's sheets", shown -> fitter(shown).html()),
+          view("fitter.pdf", PDF, "the fitter's sheets on paper", shown -> fitter(shown).pdf()),
+          view(
+              "setup_csv",
+              "text/csv;charset=utf-8",
+              "the setup sheet, a row a channel",
+              SetupSheet::csv),
+          view(
+              "setup_text",
+              "text/plain;charset=utf-8",
+              "the setup sheet to print",
+              SetupSheet::text));
 
   private PlanSheets() {}
 
@@ -32,5 +44,9 @@ public final class PlanSheets {
 
   private static Sheet customer(Shown<VehiclePlan, PlanReviewResult> shown) {
     return new Sheet("vehicle/customer.jte", new CustomerSheet(shown));
+  }
+
+  private static Sheet fitter(Shown<VehiclePlan, PlanReviewResult> shown) {
+    return new Sheet("vehicle/fitter.jte", new FitterSheet(shown));
   }
 }

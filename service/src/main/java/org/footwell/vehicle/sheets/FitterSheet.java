@@ -1,0 +1,290 @@
+package org.footwell.vehicle.sheets;
+
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.footwell.calculation.Answer;
+import org.footwell.calculation.Engine;
+import org.footwell.calculation.Finding;
+import org.footwell.calculation.Shown;
+import org.footwell.calculation.text.Measure;
+import org.footwell.calculation.text.Names;
+import org.footwell.calculation.text.Phrase;
+import org.footwell.calculation.text.Reader;
+import org.footwell.calculation.text.Texts;
+import org.footwell.calculation.text.Words;
+import org.footwell.parts.plan.PlacedDriver;
+import org.footwell.parts.plan.PlannedAmplifier;
+import org.footwell.parts.plan.PlannedPart;
+import org.footwell.parts.plan.VehiclePlan;
+import org.footwell.plot.Plot;
+import org.footwell.sheet.Figure;
+import org.footwell.sheet.Figures;
+import org.footwell.sheet.Table;
+import org.footwell.vehicle.PlanReviewResult;
+import org.footwell.vehicle.PlanReviewResult.SetupLine;
+import org.footwell.vehicle.curves.CurvePlots;
+import org.footwell.vehicle.curves.PlanCurves;
+
+/** What a fitter works from: findings, wiring, set-up, supply, places, checks and the way back. */
+public final class FitterSheet {
+
+  /** So many channels stand side by side on a page. */
+  private static final int CHANNELS_ABREAST = 4;
+
+  /** Rows of the setup sheet that stand beside the drawing of a channel. */
+  private static final EnumSet<SetupEntry> WITH_THE_WIRING =
+      EnumSet.of(SetupEntry.AMPLIFIER, SetupEntry.OUTPUTS);
+
+  private static final Duration LONG = Duration.ofSeconds(10);
+
+  private final VehiclePlan plan;
+  private final Answer<PlanReviewResult> answer;
+  private final Reader reader;
+  private final Figures figures;
+  private final SetupText setup;
+
+  FitterSheet(Shown<VehiclePlan, PlanReviewResult> shown) {
+    plan = shown.request();
+    answer = shown.answer();
+    reader = shown.reader();
+    figures = new Figures(reader);
+    setup = new SetupText(reader);
+  }
+
+  public String language() {
+    return reader.language().toLanguageTag();
+  }
+
+  public String say(FitterWords words) {
+    return Texts.of(words, reader.language());
+  }
+
+  private String say(Phrase phrase) {
+    return phrase.said(reader.language());
+  }
+
+  public VehiclePlan plan() {
+    return plan;
+  }
+
+  public PlanReviewResult result() {
+    return answer.result();
+  }
+
+  public String verdict() {
+    return Names.of(answer.verdict());
+  }
+
+  public List<Finding> findings() {
+    return answer.findings();
+  }
+
+  /** How bad a finding is, as a word and as the class of its mark. */
+  public String level(Finding finding) {
+    return Names.of(finding.level());
+  }
+
+  public List<String> safety() {
+    return answer.safety();
+  }
+
+  /** Every channel with what hangs on it. */
+  public List<WiringSheet> wiring() {
+    return IntStream.range(0, plan.channels().size())
+        .mapToObj(
+            c -> new WiringSheet(plan, c, result().setupSheet().get(c).meterOhm(), reader, figures))
+        .toList();
+  }
+
+  /** What to set, a few channels side by side; rows that none of them has are left out. */
+  public List<Table> settings() {
+    List<SetupLine> all = result().setupSheet();
+    List<Table> tables = new ArrayList<>();
+    for (int from = 0; from < all.size(); from += CHANNELS_ABREAST) {
+      tables.add(settings(all.subList(from, Math.min(all.size(), from + CHANNELS_ABREAST))));
+    }
+    return tables;
+  }
+
+  private Table settings(List<SetupLine> lines) {
+    List<String> heads = new ArrayList<>(List.of(say(FitterWords.CHANNEL)));
+    lines.forEach(line -> heads.add(SheetNames.spelt(line.id())));
+    List<Table.Row> rows = new ArrayList<>();
+    for (SetupEntry entry : EnumSet.complementOf(WITH_THE_WIRING)) {
+      List<Figure> cells = lines.stream().map(line -> orDash(setup.figure(entry, line))).toList();
+      if (cells.stream().anyMatch(cell -> !cell.text().equals(Figures.DASH))) {
+        rows.add(new Table.Row(setup.title(entry), cells));
+      }
+    }
+    return new Table(heads, rows);
+  }
+
+  private static Figure orDash(Figure figure) {
+    return figure == null ? new Figure(null, Figures.DASH) : figure;
+  }
+
+  /** Supply cables and fuses; null where none is planned. */
+  public Table cables() {
+    if (result().cables() == null) {
+      return null;
+    }
+    List<Table.Row> rows =
+        result().cables().stream()
+            .map(
+                line ->
+                    new Table.Row(
+                        amplifier(line.id()),
+                        List.of(
+                            area(line.areaMm2(), line.found()),
+                            figures.of(Measure.A, line.fuseA()),
+                            figures.of(Measure.A, line.ownFuseA()),
+                            figures.of(Measure.V, line.dropV()),
+                            figures.of(Measure.A, line.ampacityA()))))
+            .toList();
+    return new Table(
+        heads(
+            FitterWords.AMPLIFIER,
+            FitterWords.CABLE,
+            FitterWords.FUSE,
+            FitterWords.OWN_FUSE,
+            FitterWords.DROP,
+            FitterWords.CARRIES),
+        rows);
+  }
+
+  private Figure area(Double areaMm2, boolean found) {
+    Figure area = figures.of(Measure.MM2, areaMm2);
+    return found && area.known()
+        ? new Figure(areaMm2, say(Phrase.of(FitterWords.CABLE_FOUND).own("area", area.text())))
+        : area;
+  }
+
+  /** The supply while cruising, idling and with the engine off; null where it is not planned. */
+  public Table situations() {
+    if (result().supply() == null) {
+      return null;
+    }
+    List<Table.Row> rows = new ArrayList<>();
+    for (PlanReviewResult.SupplyLine line : result().supply()) {
+      String when = Texts.of(line.situation(), reader.language());
+      rows.add(
+          new Table.Row(
+              when + ", " + say(FitterWords.BATTERY),
+              List.of(
+                  figures.of(Measure.V, line.batteryV()),
+                  orDash(null),
+                  figures.of(Measure.A, line.currentA()))));
+      for (PlanReviewResult.FedLine fed : line.amplifiers()) {
+        rows.add(
+            new Table.Row(
+                when + ", " + amplifier(fed.id()),
+                List.of(
+                    figures.of(Measure.V, fed.voltageV()),
+                    figures.of(Measure.V, fed.sineV()),
+                    figures.of(Measure.A, fed.currentA()))));
+      }
+    }
+    return new Table(
+        heads(
+            FitterWords.SITUATION,
+            FitterWords.VOLTAGE,
+            FitterWords.SINE_VOLTAGE,
+            FitterWords.CURRENT),
+        rows);
+  }
+
+  private List<String> heads(FitterWords... words) {
+    return Stream.of(words).map(this::say).toList();
+  }
+
+  private String amplifier(String id) {
+    return plan.amplifiers().stream()
+        .filter(one -> one.id().equals(id))
+        .findFirst()
+        .map(PlannedAmplifier::calledName)
+        .orElse(id);
+  }
+
+  /** Every place of a driver, with what goes in and out of it. */
+  public Table places() {
+    List<Table.Row> rows =
+        plan.drivers().stream()
+            .map(driver -> new Table.Row(SheetNames.spelt(driver.id()), place(driver)))
+            .toList();
+    return new Table(
+        heads(
+            FitterWords.PLACE,
+            FitterWords.MOUNTED_IN,
+            FitterWords.GOES_OUT,
+            FitterWords.COMES_IN,
+            FitterWords.MASS,
+            FitterWords.POSITION,
+            FitterWords.BEHIND),
+        rows);
+  }
+
+  private List<Figure> place(PlacedDriver driver) {
+    PlannedPart part = SheetNames.part(plan.newParts(), driver.part());
+    return List.of(
+        driver.mountedIn() == null
+            ? orDash(null)
+            : text(Texts.of(driver.mountedIn(), reader.language())),
+        text(
+            driver.replaces() == null
+                ? say(FitterWords.NOTHING)
+                : SheetNames.part(plan.factoryParts(), driver.replaces()).calledName()),
+        text(part.calledName()),
+        figures.mass(part.driver().massG()),
+        text(
+            String.join(
+                ", ",
+                figures.of(Measure.M, driver.position().xM()).text(),
+                figures.of(Measure.M, driver.position().yM()).text(),
+                figures.of(Measure.M, driver.position().zM()).text())),
+        text(new EnclosureText(figures, reader).of(driver.enclosure())));
+  }
+
+  private static Figure text(String text) {
+    return new Figure(null, text);
+  }
+
+  /** What to look at once more, as far as this plan has it. */
+  public List<String> checks() {
+    Set<FitterWords> checks =
+        EnumSet.of(
+            FitterWords.CHECK_FUSES_LAST,
+            FitterWords.CHECK_METER,
+            FitterWords.CHECK_POLARITY,
+            FitterWords.CHECK_HIGH_PASS,
+            FitterWords.CHECK_HEAVY,
+            FitterWords.CHECK_PLUGS,
+            FitterWords.CHECK_RATTLE);
+    if (plan.drivers().stream()
+        .anyMatch(driver -> driver.mountedIn() == PlacedDriver.MountedIn.DOOR)) {
+      checks.add(FitterWords.CHECK_DOORS);
+    }
+    return checks.stream().map(this::say).toList();
+  }
+
+  /** How the vehicle gets back what it had; empty where nothing of that is planned. */
+  public List<String> backToFactory() {
+    return result().restore() == null
+        ? List.of()
+        : result().restore().stream().map(line -> say(line.phrase())).toList();
+  }
+
+  /** The curves behind the figures. */
+  public List<Plot> curves() {
+    return CurvePlots.of(new Engine().answer(new PlanCurves(), plan, false, LONG).result(), reader);
+  }
+
+  /** Words of a constant. */
+  public String words(Words words) {
+    return Texts.of(words, reader.language());
+  }
+}

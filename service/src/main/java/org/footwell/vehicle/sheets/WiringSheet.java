@@ -1,0 +1,153 @@
+package org.footwell.vehicle.sheets;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.footwell.calculation.text.Measure;
+import org.footwell.calculation.text.Phrase;
+import org.footwell.calculation.text.Reader;
+import org.footwell.calculation.text.Texts;
+import org.footwell.electrical.load.Network;
+import org.footwell.electrical.load.NetworkReader;
+import org.footwell.parts.LadderElement;
+import org.footwell.parts.plan.Branch;
+import org.footwell.parts.plan.PlacedDriver;
+import org.footwell.parts.plan.PlannedChannel;
+import org.footwell.parts.plan.VehiclePlan;
+import org.footwell.sheet.Figures;
+
+/** What hangs on one channel, coil by coil. */
+public final class WiringSheet {
+
+  private final VehiclePlan plan;
+  private final PlannedChannel channel;
+  private final int number;
+  private final Double meterOhm;
+  private final Reader reader;
+  private final Figures figures;
+  private final SetupText setup;
+
+  WiringSheet(VehiclePlan plan, int number, Double meterOhm, Reader reader, Figures figures) {
+    this.plan = plan;
+    this.number = number;
+    this.meterOhm = meterOhm;
+    this.reader = reader;
+    this.figures = figures;
+    channel = plan.channels().get(number);
+    setup = new SetupText(reader);
+  }
+
+  /**
+   * A drawing.
+   *
+   * @param caption above it, or null
+   */
+  public record Drawing(String caption, String svg) {}
+
+  public String name() {
+    return SheetNames.spelt(channel.id());
+  }
+
+  /** Where it is connected. */
+  public String connected() {
+    String amplifier =
+        plan.amplifiers().stream()
+            .filter(one -> one.id().equals(channel.amplifier()))
+            .findFirst()
+            .orElseThrow()
+            .calledName();
+    String at =
+        say(
+            Phrase.of(FitterWords.AT_OUTPUTS)
+                .own("amplifier", amplifier)
+                .own("outputs", String.join(" + ", channel.outputs())));
+    return Stream.of(
+            at,
+            channel.bridged() ? word(FitterWords.BRIDGED) : null,
+            channel.polarity() < 0 ? word(FitterWords.POLED_INVERTED) : null)
+        .filter(text -> text != null)
+        .reduce((one, other) -> one + ", " + other)
+        .orElseThrow();
+  }
+
+  /** What a meter must read. */
+  public String meter() {
+    return meterOhm == null
+        ? word(FitterWords.NO_METER)
+        : say(Phrase.of(FitterWords.METER).own("value", figures.of(Measure.OHM, meterOhm).text()));
+  }
+
+  /** Its coils, branch by branch where it has a passive crossover. */
+  public List<Drawing> drawings() {
+    if (channel.network() != null) {
+      return List.of(new Drawing(null, svg("", List.of(), channel.network())));
+    }
+    return channel.branchList().stream().map(this::branch).toList();
+  }
+
+  private Drawing branch(Branch branch) {
+    String caption = say(Phrase.of(FitterWords.BRANCH).own("band", branch.band()));
+    List<String> stated =
+        Stream.of(branch.highPass(), branch.lowPass())
+            .filter(filter -> filter != null)
+            .map(setup::filter)
+            .toList();
+    if (!stated.isEmpty()) {
+      caption += ". " + say(Phrase.of(FitterWords.MAKERS_FILTER).own("filters", stated));
+    }
+    List<WiringDiagram.Element> ladder =
+        branch.ladder().stream()
+            .map(element -> new WiringDiagram.Element(label(element), element.shunt()))
+            .toList();
+    return new Drawing(caption, svg("-" + branch.band(), ladder, branch.network()));
+  }
+
+  private String svg(String part, List<WiringDiagram.Element> ladder, String network) {
+    Network<String> coils =
+        NetworkReader.words(network)
+            .fold(word -> Network.leaf(coil(word)), Network::series, Network::parallel);
+    return WiringDiagram.svg(
+        "wiring-" + number + part,
+        say(Phrase.of(FitterWords.WIRING_OF).own("channel", name())),
+        ladder,
+        coils);
+  }
+
+  /** A coil by its name and rated impedance; a number of the network is a resistance. */
+  private String coil(String word) {
+    String id = word.contains(".") ? word.substring(0, word.indexOf('.')) : word;
+    return plan.drivers().stream()
+        .filter(driver -> driver.id().equals(id))
+        .findFirst()
+        .map(driver -> SheetNames.spelt(word) + ", " + ohm(driver))
+        .orElse(word + " Ω");
+  }
+
+  private String ohm(PlacedDriver driver) {
+    return figures
+        .of(Measure.OHM, SheetNames.part(plan.newParts(), driver.part()).driver().ratedOhm())
+        .text();
+  }
+
+  private String label(LadderElement element) {
+    List<String> parts = new ArrayList<>();
+    if (element.capacitanceUf() != null) {
+      parts.add(figures.of(Measure.UF, element.capacitanceUf()).text());
+    }
+    if (element.inductanceMh() != null) {
+      parts.add(figures.of(Measure.MH, element.inductanceMh()).text());
+    }
+    if (element.resistanceOhm() != null) {
+      parts.add(figures.of(Measure.OHM, element.resistanceOhm()).text());
+    }
+    return String.join(element.inParallel() ? " || " : " + ", parts);
+  }
+
+  private String word(FitterWords word) {
+    return Texts.of(word, reader.language());
+  }
+
+  private String say(Phrase phrase) {
+    return phrase.said(reader.language());
+  }
+}
