@@ -86,16 +86,27 @@ class VocabularyTest {
 
   @Test
   void requestFieldsOfOneNameMayBeTheSameNumbersUnlessListed() {
-    Map<String, Set<String>> ranges =
+    Map<String, Map<String, Set<String>>> places =
         requests()
             .collect(
                 Collectors.groupingBy(
                     VocabularyTest::name,
                     TreeMap::new,
-                    Collectors.mapping(
+                    Collectors.groupingBy(
                         column -> column.allowed().toString(),
-                        Collectors.toCollection(TreeSet::new))));
-    ranges.values().removeIf(allowed -> allowed.size() == 1);
-    assertEquals(listed("other-range.properties"), ranges.keySet());
+                        TreeMap::new,
+                        Collectors.mapping(
+                            Shape.Column::path, Collectors.toCollection(TreeSet::new)))));
+    places.values().removeIf(byRange -> byRange.size() == 1);
+    Set<String> listed = listed("other-range.properties");
+    Map<String, Object> unlisted = new TreeMap<>(places);
+    unlisted.keySet().removeAll(listed);
+    assertEquals(
+        Map.of(),
+        unlisted,
+        "of one name but not of one range: use one, or list the name in"
+            + " vocabulary/other-range.properties with the reason");
+    listed.removeAll(places.keySet());
+    assertEquals(Set.of(), listed, "listed in vocabulary/other-range.properties, but of one range");
   }
 }
