@@ -4,11 +4,11 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.footwell.acoustic.level.LevelFinding;
-import org.footwell.acoustic.level.LevelWords;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.View;
+import org.footwell.calculation.text.Span;
 import org.footwell.electrical.impedance.Extremes;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.PlannedChannel;
@@ -155,7 +155,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
 
   private static void remarkLevels(VehiclePlan plan, double dba, double hours, Run run) {
     if (dba > NoiseDose.NIOSH_EIGHT_HOUR_DBA) {
-      run.find(PlanFinding.LOUD).value(dba).with("time", LevelWords.time(hours));
+      run.find(PlanFinding.LOUD).value(dba).with("time", Span.of(hours));
     }
     Double wanted = plan.programme().durationH();
     if (wanted != null && wanted > hours) {
@@ -163,7 +163,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
           .at("/programme/duration_h")
           .value(wanted)
           .limit(hours)
-          .with("time", LevelWords.time(hours));
+          .with("time", Span.of(hours));
     }
     Double noise = plan.vehicle().roadNoiseDba();
     if (noise != null && dba < noise) {

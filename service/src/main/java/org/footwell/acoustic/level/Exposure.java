@@ -1,6 +1,7 @@
 package org.footwell.acoustic.level;
 
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Span;
 import org.footwell.physics.NoiseDose;
 
 /** Noise exposure by the recommendation of NIOSH: 85 dBA for 8 h, 3 dB exchange rate. */
@@ -32,7 +33,7 @@ public final class Exposure {
       run.find(LevelFinding.EXPOSURE_LIMITED)
           .value(levelDba)
           .limit(NoiseDose.NIOSH_EIGHT_HOUR_DBA)
-          .with("time", LevelWords.time(hours));
+          .with("time", Span.of(hours));
     }
     return hours;
   }

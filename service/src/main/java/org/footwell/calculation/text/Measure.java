@@ -20,7 +20,7 @@ public enum Measure {
   DBFS("dBFS", 1, 1),
   DB("dB", 1, 1),
   HZ("Hz", 0, 1),
-  W("W", 0, 1),
+  W("W", 0, 2),
   V("V", 0, 2),
   A("A", 0, 2),
   MA("mA", 0, 1),
@@ -28,7 +28,7 @@ public enum Measure {
   OHM("Ω", 0, 4),
   MS("ms", 2, 2),
   H("h", 0, 2),
-  MM("mm", 0, 1),
+  MM("mm", 0, 2),
   CM("cm", 0, 1),
   M("m", 0, 2),
   MM2("mm²", 0, 2),
@@ -42,7 +42,7 @@ public enum Measure {
   MH("mH", 0, 3),
   C("°C", 0, 1),
   PERCENT("%", 0, 1),
-  DEGREES("°", 0, 0),
+  DEG("°", 0, 1),
   OCTAVES("octaves", 1, 1);
 
   private static final int SIGNIFICANT = 3;
@@ -66,7 +66,8 @@ public enum Measure {
     return BY_ENDING.stream().filter(measure -> name.endsWith(measure.ending())).findFirst();
   }
 
-  private String ending() {
+  /** What the name of a quantity in it ends in. */
+  public String ending() {
     return "_" + name().toLowerCase(Locale.ROOT);
   }
 

@@ -8,13 +8,13 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.footwell.acoustic.level.LevelWords;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Shown;
 import org.footwell.calculation.Verdict;
 import org.footwell.calculation.text.Measure;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.calculation.text.Reader;
+import org.footwell.calculation.text.Span;
 import org.footwell.calculation.text.Texts;
 import org.footwell.parts.Safety;
 import org.footwell.parts.plan.PlacedDriver;
@@ -122,9 +122,7 @@ public final class CustomerSheet {
   }
 
   private Figure time(Double hours) {
-    return hours == null
-        ? figures.of(Measure.H, null)
-        : new Figure(hours, say(LevelWords.time(hours)));
+    return hours == null ? figures.of(Measure.H, null) : new Figure(hours, say(Span.of(hours)));
   }
 
   private Figure price() {

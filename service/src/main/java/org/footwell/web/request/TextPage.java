@@ -2,28 +2,36 @@ package org.footwell.web.request;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
-import org.footwell.calculation.text.Texts;
+import org.footwell.calculation.text.Reader;
 
-/** An answer as plain text for people: verdict, figures and tables, then what explains them. */
+/**
+ * An answer as plain text for people: the verdict, what to do, the figures, then what explains them. No
+ * line of a table is wider than {@value #WIDTH} columns: a list with more to say stands entry by entry.
+ */
 final class TextPage {
 
-  private static final int WRAP = 88;
+  private static final int WIDTH = 100;
 
-  /** A list of more values is no figure to read in a line. */
-  private static final int MOST_IN_CELL = 8;
+  /** Stands between a figure and its unit until lines are broken. */
+  private static final char NO_BREAK = '\u00a0';
 
   private final StringBuilder out = new StringBuilder();
+  private final TextCell cells;
 
-  private TextPage() {}
+  private TextPage(Reader reader) {
+    cells = new TextCell(reader);
+  }
 
-  static String of(JsonNode answer) {
-    TextPage page = new TextPage();
+  static String of(JsonNode answer, Reader reader) {
+    TextPage page = new TextPage(reader);
     page.line("verdict: " + answer.get("verdict").asText());
-    page.figures("", answer.get("result"));
     page.findings(answer.get("findings"));
+    page.group("", answer.get("result"));
     if (answer.has("workings")) {
       page.workings(answer.get("workings"));
     }
@@ -63,17 +71,18 @@ final class TextPage {
       List<String> inputs = new ArrayList<>();
       step.get("inputs")
           .properties()
-          .forEach(input -> inputs.add(input.getKey() + " = " + people(input.getValue())));
-      line(
-          "  "
-              + (step.has("pointer") ? Rendering.cell(step.get("pointer")) + " " : "")
+          .forEach(input -> inputs.add(input.getKey() + " = " + cells.number(input.getValue())));
+      String place = step.has("pointer") ? Rendering.cell(step.get("pointer")) + " " : "";
+      wrapped(
+          "  ",
+          place
               + step.get("quantity").asText()
               + " = "
               + step.get("formula").asText()
               + " with "
               + String.join(", ", inputs)
               + " = "
-              + people(step.get("value"))
+              + cells.number(step.get("value"))
               + " "
               + step.get("unit").asText()
               + " ["
@@ -82,94 +91,111 @@ final class TextPage {
     }
   }
 
-  /** Single figures in two columns, then each list of groups as a table. */
-  private void figures(String prefix, JsonNode group) {
+  /** Single figures in two columns, then each list of groups. */
+  private void group(String title, JsonNode group) {
     List<String[]> rows = new ArrayList<>();
-    group
-        .properties()
-        .forEach(
-            entry -> {
-              JsonNode value = entry.getValue();
-              if (!value.isContainerNode()) {
-                rows.add(new String[] {prefix + entry.getKey(), people(value)});
-              } else if (isPlainList(value)) {
-                rows.add(new String[] {prefix + entry.getKey(), people(value)});
-              }
+    for (Map.Entry<String, JsonNode> entry : group.properties()) {
+      if (TextCell.isFigure(entry.getValue())) {
+        rows.add(
+            new String[] {
+              TextCell.label(entry.getKey()), cells.figure(entry.getKey(), entry.getValue())
             });
-    if (!rows.isEmpty()) {
-      line("");
-      table(rows);
+      }
     }
-    group
-        .properties()
-        .forEach(
-            entry -> {
-              JsonNode value = entry.getValue();
-              if (value.isObject()) {
-                figures(prefix + entry.getKey() + ".", value);
-              } else if (value.isArray() && !isPlainList(value)) {
-                line("");
-                line(prefix + entry.getKey());
-                table(rows(value));
-              }
-            });
+    if (!rows.isEmpty()) {
+      heading(title);
+      table(rows, "  ");
+    }
+    for (Map.Entry<String, JsonNode> entry : group.properties()) {
+      JsonNode value = entry.getValue();
+      String name = title.isEmpty() ? entry.getKey() : title + "." + entry.getKey();
+      if (value.isObject()) {
+        group(name, value);
+      } else if (!TextCell.isFigure(value)) {
+        heading(name);
+        list(value, "  ");
+      }
+    }
   }
 
-  private static boolean isPlainList(JsonNode value) {
-    return value.isArray() && (value.isEmpty() || value.get(0).isValueNode());
+  private void heading(String title) {
+    line("");
+    if (!title.isEmpty()) {
+      line(title);
+    }
   }
 
-  private static List<String[]> rows(JsonNode list) {
+  /** A table where it is narrow enough, else a paragraph an entry. */
+  private void list(JsonNode list, String indent) {
     Set<String> names = new LinkedHashSet<>();
     list.forEach(entry -> entry.fieldNames().forEachRemaining(names::add));
     List<String[]> rows = new ArrayList<>();
-    rows.add(names.toArray(String[]::new));
+    rows.add(names.stream().map(TextCell::head).toArray(String[]::new));
     for (JsonNode entry : list) {
       rows.add(
           names.stream()
-              .map(name -> entry.has(name) ? people(entry.get(name)) : "-")
+              .map(name -> entry.has(name) ? cells.bare(name, entry.get(name)) : "-")
               .toArray(String[]::new));
     }
-    return rows;
+    if (Arrays.stream(widths(rows)).map(width -> width + 2).sum() + indent.length() <= WIDTH) {
+      table(rows, indent);
+    } else {
+      list.forEach(entry -> paragraph(entry, indent));
+    }
   }
 
-  private void table(List<String[]> rows) {
+  /** Its first text heads it; all else follows with what it is called, long lists below. */
+  private void paragraph(JsonNode entry, String indent) {
+    List<String> said = new ArrayList<>();
+    List<Map.Entry<String, JsonNode>> lists = new ArrayList<>();
+    String head = null;
+    for (Map.Entry<String, JsonNode> field : entry.properties()) {
+      if (TextCell.isLong(field.getValue())) {
+        lists.add(field);
+        continue;
+      }
+      String figure = cells.figure(field.getKey(), field.getValue());
+      if (head == null && field.getValue().isTextual()) {
+        head = figure;
+      } else if (!figure.isEmpty()) {
+        said.add(TextCell.label(field.getKey()) + " " + figure);
+      }
+    }
+    if (head != null) {
+      line(indent + head);
+    }
+    wrapped(indent + (head == null ? "- " : "  "), String.join(", ", said));
+    for (Map.Entry<String, JsonNode> below : lists) {
+      line(indent + "  " + TextCell.label(below.getKey()));
+      list(below.getValue(), indent + "    ");
+    }
+  }
+
+  private static int[] widths(List<String[]> rows) {
     int[] widths = new int[rows.get(0).length];
     for (String[] row : rows) {
       for (int i = 0; i < row.length; i++) {
         widths[i] = Math.max(widths[i], row[i].length());
       }
     }
+    return widths;
+  }
+
+  private void table(List<String[]> rows, String indent) {
+    int[] widths = widths(rows);
     for (String[] row : rows) {
-      StringBuilder line = new StringBuilder(" ");
+      StringBuilder line = new StringBuilder(indent);
       for (int i = 0; i < row.length; i++) {
-        line.append(' ').append(row[i]).append(" ".repeat(widths[i] - row[i].length() + 1));
+        line.append(row[i]).append(" ".repeat(widths[i] - row[i].length() + 2));
       }
       line(line.toString().stripTrailing());
     }
   }
 
-  private static String people(JsonNode value) {
-    if (isPlainList(value) && value.size() <= MOST_IN_CELL) {
-      List<String> values = new ArrayList<>();
-      value.forEach(one -> values.add(people(one)));
-      return String.join("; ", values);
-    }
-    if (value.isArray()) {
-      return value.size() == 1 ? people(value.get(0)) : value.size() + " entries";
-    }
-    if (value.isObject()) {
-      List<String> parts = new ArrayList<>();
-      value.forEach(part -> parts.add(people(part)));
-      return String.join(", ", parts);
-    }
-    return value.isDouble() ? Texts.forPeople(value.doubleValue()) : Rendering.cell(value);
-  }
-
   private void wrapped(String start, String text) {
     StringBuilder line = new StringBuilder(start);
     for (String word : text.split(" ", -1)) {
-      if (line.length() > start.length() && line.length() + word.length() > WRAP) {
+      if (line.length() > start.length() && line.length() + word.length() > WIDTH) {
         line(line.toString().stripTrailing());
         line.setLength(0);
         line.append(" ".repeat(start.length()));
@@ -180,6 +206,6 @@ final class TextPage {
   }
 
   private void line(String text) {
-    out.append(text).append('\n');
+    out.append(text.replace(NO_BREAK, ' ')).append('\n');
   }
 }
