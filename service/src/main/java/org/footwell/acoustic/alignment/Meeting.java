@@ -1,6 +1,5 @@
 package org.footwell.acoustic.alignment;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleFunction;
 import java.util.stream.IntStream;
@@ -49,12 +48,12 @@ public record Meeting(
   }
 
   private BothSides at(double frequencyHz) {
-    Phasor above = new Phasor(0, 0);
-    List<Double> moduli = new ArrayList<>();
+    Phasor above = Phasor.ZERO;
+    double moduli = 0;
     for (DoubleFunction<Phasor> upper : uppers) {
       Phasor pressure = upper.apply(frequencyHz);
       above = above.plus(pressure);
-      moduli.add(pressure.modulus());
+      moduli += pressure.modulus();
     }
     return BothSides.of(frequencyHz, lower.apply(frequencyHz), above, moduli);
   }
