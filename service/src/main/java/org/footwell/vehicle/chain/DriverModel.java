@@ -1,7 +1,5 @@
 package org.footwell.vehicle.chain;
 
-import java.util.HashMap;
-import java.util.Map;
 import org.footwell.acoustic.enclosure.PortTuning;
 import org.footwell.loudspeaker.AirBehind;
 import org.footwell.loudspeaker.DriverCircuit;
@@ -38,11 +36,6 @@ public final class DriverModel {
   private final Double pressurePerVolt;
   private final double movedBy;
   private final AirBehind air;
-
-  /** What was found at a frequency: places with the same part and enclosure share a model. */
-  private final Map<Double, Found> found = new HashMap<>();
-
-  private record Found(Phasor coilOhm, Phasor highPass) {}
 
   private DriverModel(PlannedPart part, Enclosure enclosure, int driven, double temperatureC) {
     Driver driver = part.driver();
@@ -138,20 +131,7 @@ public final class DriverModel {
 
   /** Impedance of one voice coil in ohm at a frequency in Hz. */
   public Phasor coilOhm(double f) {
-    return at(f).coilOhm;
-  }
-
-  private Found at(double f) {
-    return found.computeIfAbsent(f, this::find);
-  }
-
-  private Found find(double f) {
-    if (circuit != null) {
-      return new Found(circuit.at(f), circuit.highPassAt(f));
-    }
-    return new Found(
-        new Phasor(part.driver().ratedOhm(), 0),
-        ownHighPass == null ? Phasor.ONE : ownHighPass.at(f));
+    return circuit == null ? new Phasor(part.driver().ratedOhm(), 0) : circuit.at(f);
   }
 
   /** Whether its sensitivity is known. */
@@ -179,7 +159,10 @@ public final class DriverModel {
 
   /** Its own high-pass with the enclosure, normalised. */
   Phasor highPass(double f) {
-    return at(f).highPass;
+    if (circuit != null) {
+      return circuit.highPassAt(f);
+    }
+    return ownHighPass == null ? Phasor.ONE : ownHighPass.at(f);
   }
 
   /**

@@ -1,6 +1,7 @@
 package org.footwell.vehicle.chain;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -79,6 +80,13 @@ public final class FilterChain {
   /** Where its equaliser lifts or takes away most, Hz, however narrow: the middles of its filters. */
   List<Double> middlesHz() {
     return middlesHz;
+  }
+
+  /** Output over input at each frequency of a grid. */
+  Phasor[] over(Grid grid) {
+    Phasor[] ratios = new Phasor[grid.size()];
+    Arrays.setAll(ratios, k -> at(grid.hz(k)));
+    return ratios;
   }
 
   /** Output over input at a frequency in Hz; kept, as channels with the same filters share them. */

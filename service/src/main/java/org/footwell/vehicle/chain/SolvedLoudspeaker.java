@@ -1,0 +1,114 @@
+package org.footwell.vehicle.chain;
+
+import org.footwell.physics.Phasor;
+
+/** A loudspeaker at one frequency, for 1 V RMS at its terminals. */
+final class SolvedLoudspeaker {
+
+  private final Loudspeaker loudspeaker;
+  private final double f;
+  private final Phasor ohm;
+  private final Phasor[] loadOhm;
+  private final Phasor[] volts;
+
+  private SolvedLoudspeaker(
+      Loudspeaker loudspeaker, double f, Phasor ohm, Phasor[] loadOhm, Phasor[] volts) {
+    this.loudspeaker = loudspeaker;
+    this.f = f;
+    this.ohm = ohm;
+    this.loadOhm = loadOhm;
+    this.volts = volts;
+  }
+
+  static SolvedLoudspeaker of(Loudspeaker loudspeaker, double f) {
+    Phasor[] loadOhm = loadOhm(loudspeaker, f);
+    Phasor[] volts = new Phasor[loadOhm.length];
+    Phasor admittance = Phasor.ZERO;
+    for (BranchCircuit branch : loudspeaker.branches()) {
+      BranchCircuit.Solved solved = branch.at(f, loadOhm);
+      admittance = admittance.plus(solved.admittance());
+      branch.tree().spread(solved.transfer(), loadOhm, volts);
+    }
+    return new SolvedLoudspeaker(loudspeaker, f, admittance.inverse(), loadOhm, volts);
+  }
+
+  private static Phasor[] loadOhm(Loudspeaker loudspeaker, double f) {
+    Phasor[] coilOhm = new Phasor[loudspeaker.drivers().size()];
+    for (int d = 0; d < coilOhm.length; d++) {
+      coilOhm[d] = loudspeaker.drivers().get(d).coilOhm(f);
+    }
+    Phasor[] loadOhm = new Phasor[loudspeaker.loads().size()];
+    for (int i = 0; i < loadOhm.length; i++) {
+      Loudspeaker.Load load = loudspeaker.loads().get(i);
+      loadOhm[i] = load.driver() < 0 ? new Phasor(load.ratedOhm(), 0) : coilOhm[load.driver()];
+    }
+    return loadOhm;
+  }
+
+  /** Impedance of the whole. */
+  Phasor ohm() {
+    return ohm;
+  }
+
+  /** Impedance of each load, ohm. */
+  Phasor[] loadOhm() {
+    return loadOhm;
+  }
+
+  /** Voltage across each load. */
+  Phasor[] volts() {
+    return volts;
+  }
+
+  private boolean drives(int load, int driver) {
+    return loudspeaker.loads().get(load).driver() == driver;
+  }
+
+  /** Power a driver gets against its rated impedance, W. */
+  double heldW(int driver) {
+    double watts = 0;
+    for (int i = 0; i < volts.length; i++) {
+      watts +=
+          drives(i, driver) ? volts[i].square() / loudspeaker.loads().get(i).ratedOhm() : 0;
+    }
+    return watts;
+  }
+
+  /** Power that becomes heat in the voice coils of a driver, W. */
+  double coilW(int driver) {
+    double square = 0;
+    for (int i = 0; i < volts.length; i++) {
+      square += drives(i, driver) ? volts[i].square() / loadOhm[i].square() : 0;
+    }
+    return square * loudspeaker.drivers().get(driver).coilDcOhm();
+  }
+
+  /** Peak displacement of a driver whose movement is known, mm. */
+  double movedMm(int driver) {
+    double squares = 0;
+    int driven = 0;
+    for (int i = 0; i < volts.length; i++) {
+      if (drives(i, driver)) {
+        squares += volts[i].square();
+        driven++;
+      }
+    }
+    double coilV = Math.sqrt(squares / driven);
+    double share = coilV == 0 ? 1 : meanV(driver).modulus() / coilV;
+    return coilV * loudspeaker.drivers().get(driver).displacementMm(f, share);
+  }
+
+  /** Pressure of a driver that is heard at 1 m in half space, Pa. */
+  Phasor pressure(int driver) {
+    return loudspeaker.drivers().get(driver).pressure(f).times(meanV(driver));
+  }
+
+  /** Mean voltage over all voice coils of a driver, those left open counted with none. */
+  private Phasor meanV(int driver) {
+    Phasor sum = Phasor.ZERO;
+    for (int i = 0; i < volts.length; i++) {
+      sum = drives(i, driver) ? sum.plus(volts[i]) : sum;
+    }
+    return sum.times(1.0 / loudspeaker.drivers().get(driver).part().coilCount());
+  }
+}
