@@ -22,7 +22,6 @@ public final class ChannelChain {
   private final Way[][] ways;
   private final Grid grid;
 
-  private final Phasor[] filter;
   private final double[] networkV;
   private final double[] terminalW;
   private final Phasor[][] sound;
@@ -50,7 +49,6 @@ public final class ChannelChain {
     this.drivers = List.copyOf(drivers);
     this.ways = ways;
     grid = loudspeaker.grid();
-    filter = filters.over(grid);
     networkV = new double[grid.size()];
     terminalW = new double[grid.size()];
     sound = new Phasor[ways[0].length][grid.size()];
@@ -68,7 +66,6 @@ public final class ChannelChain {
     drivers = other.drivers;
     ways = other.ways;
     grid = other.grid;
-    filter = filters.over(grid);
     networkV = other.networkV;
     terminalW = other.terminalW;
     sound = other.sound;
@@ -244,7 +241,7 @@ public final class ChannelChain {
       double[] pressure = new double[grid.size()];
       Arrays.setAll(
           pressure,
-          k -> loudspeaker.pressure(own, k).modulus() * networkV[k] * filter[k].modulus());
+          k -> loudspeaker.pressure(own, k).modulus() * networkV[k] * filters.onGrid(k).modulus());
       lowest = Math.min(lowest, reachHz(pressure));
     }
     return lowest;
@@ -270,19 +267,12 @@ public final class ChannelChain {
 
   /** Most that its filters lift, as a ratio; below 1 where they only take away. */
   double boost() {
-    double most = 0;
-    for (Phasor ratio : filter) {
-      most = Math.max(most, ratio.square());
-    }
-    for (double middle : filters.middlesHz()) {
-      most = Math.max(most, filters.at(middle).square());
-    }
-    return Math.sqrt(most);
+    return filters.boost();
   }
 
   /** What its filters leave at a frequency of the grid. */
   public Phasor filter(int k) {
-    return filter[k];
+    return filters.onGrid(k);
   }
 
   /** What the amplifier meets there, ohm. */

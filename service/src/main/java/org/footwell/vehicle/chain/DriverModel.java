@@ -129,9 +129,9 @@ public final class DriverModel {
     return part;
   }
 
-  /** Impedance of one voice coil in ohm at a frequency in Hz. */
-  public Phasor coilOhm(double f) {
-    return circuit == null ? new Phasor(part.driver().ratedOhm(), 0) : circuit.at(f);
+  /** It at a frequency in Hz. */
+  At at(double f) {
+    return new At(f);
   }
 
   /** Whether its sensitivity is known. */
@@ -149,33 +149,53 @@ public final class DriverModel {
     return circuit != null;
   }
 
-  /**
-   * Pressure in Pa RMS at 1 m in half space for a mean of 1 V over all its voice coils; it must be
-   * {@link #heard}.
-   */
-  public Phasor pressure(double f) {
-    return highPass(f).times(pressurePerVolt);
-  }
+  /** The driver at one frequency. */
+  final class At {
 
-  /** Its own high-pass with the enclosure, normalised. */
-  Phasor highPass(double f) {
-    if (circuit != null) {
-      return circuit.highPassAt(f);
-    }
-    return ownHighPass == null ? Phasor.ONE : ownHighPass.at(f);
-  }
+    private final double f;
 
-  /**
-   * Peak of the cone's displacement in mm for 1 V RMS on each driven coil; its movement must be known.
-   *
-   * @param meanV mean over all coils for that volt
-   */
-  public double displacementMm(double f, double meanV) {
-    if (radiator != null) {
-      return movedBy * radiator.at(f).displacementMm();
+    /** Null where its circuit is not known. */
+    private final DriverCircuit.Solved solved;
+
+    private At(double f) {
+      this.f = f;
+      solved = circuit == null ? null : circuit.solved(f);
     }
-    double level = Decibels.ofAmplitude(pressure(f).modulus() * meanV / Decibels.SPL_REFERENCE_PA);
-    return Piston.DISPLACEMENT_OF_LEVEL.at(f, part.driver().sdCm2(), level, density);
+
+    /** Impedance of one voice coil, ohm. */
+    Phasor coilOhm() {
+      return solved == null ? new Phasor(part.driver().ratedOhm(), 0) : solved.ohm();
+    }
+
+    /**
+     * Pressure in Pa RMS at 1 m in half space for a mean of 1 V over all its voice coils; it must be
+     * {@link #heard}.
+     */
+    Phasor pressure() {
+      return highPass().times(pressurePerVolt);
+    }
+
+    /** Its own high-pass with the enclosure, normalised. */
+    private Phasor highPass() {
+      if (solved != null) {
+        return solved.highPass();
+      }
+      return ownHighPass == null ? Phasor.ONE : ownHighPass.at(f);
+    }
+
+    /**
+     * Peak of the cone's displacement in mm for 1 V RMS on each driven coil; its movement must be
+     * known.
+     *
+     * @param meanV mean over all coils for that volt
+     */
+    double displacementMm(double meanV) {
+      if (radiator != null) {
+        return movedBy * radiator.displacementMm(solved);
+      }
+      double level = Decibels.ofAmplitude(pressure().modulus() * meanV / Decibels.SPL_REFERENCE_PA);
+      return Piston.DISPLACEMENT_OF_LEVEL.at(f, part.driver().sdCm2(), level, density);
+    }
   }
 
   /** DC resistance of one voice coil, ohm: that of the data sheet, or the rated impedance. */

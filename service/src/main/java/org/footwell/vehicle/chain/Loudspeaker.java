@@ -32,7 +32,7 @@ public record Loudspeaker(
 
   /** It at a frequency in Hz. */
   SolvedLoudspeaker at(double f) {
-    return SolvedLoudspeaker.of(this, f);
+    return new SolvedLoudspeaker(this, f);
   }
 
   /** Rated load in ohm: the lowest of the branches, which have a band each. */

@@ -1,48 +1,35 @@
 package org.footwell.vehicle.chain;
 
+import java.util.Arrays;
 import org.footwell.physics.Phasor;
 
 /** A loudspeaker at one frequency, for 1 V RMS at its terminals. */
 final class SolvedLoudspeaker {
 
   private final Loudspeaker loudspeaker;
-  private final double f;
-  private final Phasor ohm;
+  private final DriverModel.At[] drivers;
   private final Phasor[] loadOhm;
   private final Phasor[] volts;
+  private final Phasor ohm;
 
-  private SolvedLoudspeaker(
-      Loudspeaker loudspeaker, double f, Phasor ohm, Phasor[] loadOhm, Phasor[] volts) {
+  SolvedLoudspeaker(Loudspeaker loudspeaker, double f) {
     this.loudspeaker = loudspeaker;
-    this.f = f;
-    this.ohm = ohm;
-    this.loadOhm = loadOhm;
-    this.volts = volts;
-  }
-
-  static SolvedLoudspeaker of(Loudspeaker loudspeaker, double f) {
-    Phasor[] loadOhm = loadOhm(loudspeaker, f);
-    Phasor[] volts = new Phasor[loadOhm.length];
+    drivers = new DriverModel.At[loudspeaker.drivers().size()];
+    Arrays.setAll(drivers, d -> loudspeaker.drivers().get(d).at(f));
+    loadOhm = new Phasor[loudspeaker.loads().size()];
+    Arrays.setAll(loadOhm, i -> ohm(loudspeaker.loads().get(i)));
+    volts = new Phasor[loadOhm.length];
     Phasor admittance = Phasor.ZERO;
     for (BranchCircuit branch : loudspeaker.branches()) {
       BranchCircuit.Solved solved = branch.at(f, loadOhm);
       admittance = admittance.plus(solved.admittance());
       branch.tree().spread(solved.transfer(), loadOhm, volts);
     }
-    return new SolvedLoudspeaker(loudspeaker, f, admittance.inverse(), loadOhm, volts);
+    ohm = admittance.inverse();
   }
 
-  private static Phasor[] loadOhm(Loudspeaker loudspeaker, double f) {
-    Phasor[] coilOhm = new Phasor[loudspeaker.drivers().size()];
-    for (int d = 0; d < coilOhm.length; d++) {
-      coilOhm[d] = loudspeaker.drivers().get(d).coilOhm(f);
-    }
-    Phasor[] loadOhm = new Phasor[loudspeaker.loads().size()];
-    for (int i = 0; i < loadOhm.length; i++) {
-      Loudspeaker.Load load = loudspeaker.loads().get(i);
-      loadOhm[i] = load.driver() < 0 ? new Phasor(load.ratedOhm(), 0) : coilOhm[load.driver()];
-    }
-    return loadOhm;
+  private Phasor ohm(Loudspeaker.Load load) {
+    return load.driver() < 0 ? new Phasor(load.ratedOhm(), 0) : drivers[load.driver()].coilOhm();
   }
 
   /** Impedance of the whole. */
@@ -95,12 +82,12 @@ final class SolvedLoudspeaker {
     }
     double coilV = Math.sqrt(squares / driven);
     double share = coilV == 0 ? 1 : meanV(driver).modulus() / coilV;
-    return coilV * loudspeaker.drivers().get(driver).displacementMm(f, share);
+    return coilV * drivers[driver].displacementMm(share);
   }
 
   /** Pressure of a driver that is heard at 1 m in half space, Pa. */
   Phasor pressure(int driver) {
-    return loudspeaker.drivers().get(driver).pressure(f).times(meanV(driver));
+    return drivers[driver].pressure().times(meanV(driver));
   }
 
   /** Mean voltage over all voice coils of a driver, those left open counted with none. */

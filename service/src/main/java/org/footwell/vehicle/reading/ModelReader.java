@@ -138,7 +138,7 @@ public final class ModelReader {
             Optional.ofNullable(channel.lowPass()),
             channel.equaliser(),
             Optional.ofNullable(channel.factoryOutput()));
-    return filters.computeIfAbsent(alike, any -> FilterChain.of(plan, channel));
+    return filters.computeIfAbsent(alike, any -> FilterChain.of(plan, channel, grid));
   }
 
   private DriverModel model(int channel, int driver) {
