@@ -128,16 +128,17 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
         modelled.model().channels().stream().allMatch(channel -> channel.chain().heard());
     SoundField field = modelled.model().field();
     List<SeatLine> seats = new ArrayList<>();
+    SoundField.Level main = null;
     for (int s = 0; s < plan.seats().size(); s++) {
       SoundField.Level level = heard ? field.together(s, modelled.heard()) : null;
+      main = s == plan.mainSeat() ? level : main;
       seats.add(seat(s, level, modelled));
     }
     result.seats(seats);
-    if (!heard) {
+    if (main == null) {
       return;
     }
     result.bandsHz(Arrays.stream(modelled.grid().bands()).boxed().toList());
-    SoundField.Level main = field.together(plan.mainSeat(), modelled.heard());
     double dba = main.dba();
     double hours = run.apply(NoiseDose.NIOSH_ALLOWED_H, dba);
     Double noise = plan.vehicle().roadNoiseDba();

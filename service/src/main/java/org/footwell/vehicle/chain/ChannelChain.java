@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.Phasor;
+import org.footwell.physics.PhasorSum;
 
 /**
  * One channel from full scale to the ears, worked out over the grid for a source of 1 V RMS: what its
@@ -83,24 +84,24 @@ public final class ChannelChain {
     networkV[k] = volts.modulus();
     terminalW[k] = fed.terminalW();
     for (int s = 0; s < sound.length; s++) {
-      Phasor sum = Phasor.ZERO;
+      PhasorSum sum = new PhasorSum();
       for (int d = 0; d < ways.length; d++) {
         Phasor here = loudspeaker.pressure(d, k).times(ways[d][s].at(grid.hz(k)));
-        sum = sum.plus(here);
+        sum.add(here);
         soundPower[s][k] += here.square() * volts.square();
       }
-      sound[s][k] = sum.times(volts);
+      sound[s][k] = sum.value().times(volts);
     }
   }
 
   /** Pressure in Pa at a seat at any frequency in Hz, filters included, for 1 V from the source. */
   public Phasor soundAt(int seat, double f) {
     Phasor[] pressures = pressuresAt(f);
-    Phasor sum = Phasor.ZERO;
+    PhasorSum sum = new PhasorSum();
     for (int d = 0; d < pressures.length; d++) {
-      sum = sum.plus(pressures[d].times(ways[d][seat].at(f)));
+      sum.add(pressures[d].times(ways[d][seat].at(f)));
     }
-    return sum;
+    return sum.value();
   }
 
   /** Square of the same, Pa²; where it is not coherent its drivers are added as powers. */

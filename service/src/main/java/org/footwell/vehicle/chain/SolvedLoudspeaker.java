@@ -2,6 +2,7 @@ package org.footwell.vehicle.chain;
 
 import java.util.Arrays;
 import org.footwell.physics.Phasor;
+import org.footwell.physics.PhasorSum;
 
 /** A loudspeaker at one frequency, for 1 V RMS at its terminals. */
 final class SolvedLoudspeaker {
@@ -19,13 +20,13 @@ final class SolvedLoudspeaker {
     loadOhm = new Phasor[loudspeaker.loads().size()];
     Arrays.setAll(loadOhm, i -> ohm(loudspeaker.loads().get(i)));
     volts = new Phasor[loadOhm.length];
-    Phasor admittance = Phasor.ZERO;
+    PhasorSum admittance = new PhasorSum();
     for (BranchCircuit branch : loudspeaker.branches()) {
       BranchCircuit.Solved solved = branch.at(f, loadOhm);
-      admittance = admittance.plus(solved.admittance());
+      admittance.add(solved.admittance());
       branch.tree().spread(solved.transfer(), loadOhm, volts);
     }
-    ohm = admittance.inverse();
+    ohm = admittance.value().inverse();
   }
 
   private Phasor ohm(Loudspeaker.Load load) {
@@ -92,10 +93,12 @@ final class SolvedLoudspeaker {
 
   /** Mean voltage over all voice coils of a driver, those left open counted with none. */
   private Phasor meanV(int driver) {
-    Phasor sum = Phasor.ZERO;
+    PhasorSum sum = new PhasorSum();
     for (int i = 0; i < volts.length; i++) {
-      sum = drives(i, driver) ? sum.plus(volts[i]) : sum;
+      if (drives(i, driver)) {
+        sum.add(volts[i]);
+      }
     }
-    return sum.times(1.0 / loudspeaker.drivers().get(driver).part().coilCount());
+    return sum.value().times(1.0 / loudspeaker.drivers().get(driver).part().coilCount());
   }
 }
