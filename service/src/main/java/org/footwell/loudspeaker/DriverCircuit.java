@@ -91,9 +91,13 @@ public final class DriverCircuit implements Impedance {
   /** The motion as the terminals show it, ohm. */
   private Slope motion(double w) {
     Slope balance = Slope.rising(w, 1 / ws).plus(Slope.rising(w, 1 / ws).inverse());
-    Slope free = balance.times(qms).plus(1);
-    Slope load =
-        air.isFree() ? free : free.plus(air.impedance(w).times(qms * ws * vas));
+    Slope load = balance.times(qms).plus(1);
+    return air.isFree()
+        ? moving(load)
+        : moving(load.plus(air.impedance(w).times(qms * ws * vas)));
+  }
+
+  private Slope moving(Slope load) {
     return load.inverse().times(ThieleSmall.MOTIONAL_OHM.at(re, qms, qes));
   }
 

@@ -79,10 +79,9 @@ public final class ChannelChain {
   }
 
   private void look(int k) {
-    ChannelCircuit.Fed fed = circuit.feeding(loudspeaker.ohm(k));
-    Phasor volts = fed.networkV();
+    Phasor volts = circuit.networkV(loudspeaker.ohm(k));
     networkV[k] = volts.modulus();
-    terminalW[k] = fed.terminalW();
+    terminalW[k] = circuit.terminalW(loudspeaker.ohm(k));
     for (int s = 0; s < sound.length; s++) {
       PhasorSum sum = new PhasorSum();
       for (int d = 0; d < ways.length; d++) {
@@ -124,7 +123,7 @@ public final class ChannelChain {
 
   private Phasor[] pressuresOf(double f) {
     SolvedLoudspeaker solved = circuit.loudspeaker().at(f);
-    Phasor before = circuit.feeding(solved.ohm()).networkV().times(filters.at(f));
+    Phasor before = circuit.networkV(solved.ohm()).times(filters.at(f));
     Phasor[] of = new Phasor[drivers.size()];
     for (int d = 0; d < of.length; d++) {
       of[d] = model(d).heard() ? solved.pressure(d).times(before) : Phasor.ZERO;
@@ -177,7 +176,7 @@ public final class ChannelChain {
   /** Impedance in ohm of the loudspeaker with or without its cable at any frequency in Hz. */
   public Phasor ohmAt(double f, boolean withCable) {
     Phasor ohm = circuit.loudspeaker().at(f).ohm();
-    return withCable ? ohm.plus(circuit.cableOhm()) : ohm;
+    return withCable ? circuit.terminalOhm(ohm) : ohm;
   }
 
   /** Whether the sensitivities of all its drivers are known. */
@@ -278,7 +277,7 @@ public final class ChannelChain {
 
   /** What the amplifier meets there, ohm. */
   public Phasor terminalOhm(int k) {
-    return loudspeaker.ohm(k).plus(circuit.cableOhm());
+    return circuit.terminalOhm(loudspeaker.ohm(k));
   }
 
   /** The loudspeaker alone there, ohm. */

@@ -11,35 +11,24 @@ import org.footwell.physics.Phasor;
  */
 record ChannelCircuit(Loudspeaker loudspeaker, double cableOhm, double outputOhm) {
 
-  /**
-   * The channel at one frequency for 1 V from the source.
-   *
-   * @param networkOhm impedance of the loudspeaker alone
-   * @param terminalOhm what the amplifier meets, with the cable
-   * @param sourceOhm what the source meets, with the output impedance
-   */
-  record Fed(Phasor networkOhm, Phasor terminalOhm, Phasor sourceOhm) {
-
-    /** Voltage at the loudspeaker's terminals. */
-    Phasor networkV() {
-      return networkOhm.over(sourceOhm);
-    }
-
-    /** Voltage at the amplifier's. */
-    Phasor terminalV() {
-      return terminalOhm.over(sourceOhm);
-    }
-
-    /** Real power the amplifier gives, W. */
-    double terminalW() {
-      return terminalOhm.re() / sourceOhm.square();
-    }
+  /** What the amplifier meets where the loudspeaker alone has an impedance, ohm. */
+  Phasor terminalOhm(Phasor networkOhm) {
+    return networkOhm.plus(cableOhm);
   }
 
-  /** It at a frequency where the impedance of the loudspeaker is known, ohm. */
-  Fed feeding(Phasor networkOhm) {
-    Phasor terminalOhm = networkOhm.plus(cableOhm);
-    return new Fed(networkOhm, terminalOhm, terminalOhm.plus(outputOhm));
+  /** What the source meets there, ohm. */
+  private Phasor sourceOhm(Phasor networkOhm) {
+    return networkOhm.plus(cableOhm + outputOhm);
+  }
+
+  /** Voltage at the loudspeaker there for 1 V from the source. */
+  Phasor networkV(Phasor networkOhm) {
+    return networkOhm.over(sourceOhm(networkOhm));
+  }
+
+  /** Real power the amplifier gives there for 1 V from the source, W. */
+  double terminalW(Phasor networkOhm) {
+    return terminalOhm(networkOhm).re() / sourceOhm(networkOhm).square();
   }
 
   /**

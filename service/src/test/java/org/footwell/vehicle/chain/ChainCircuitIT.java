@@ -49,15 +49,16 @@ class ChainCircuitIT {
     assertEquals(POINTS, points.size());
     for (Simulator.Point point : points) {
       SolvedLoudspeaker solved = twice.circuit().loudspeaker().at(point.hz());
-      ChannelCircuit.Fed ours = twice.circuit().feeding(solved.ohm());
+      Phasor ohm = twice.circuit().terminalOhm(solved.ohm());
+      Phasor volts = twice.circuit().networkV(solved.ohm());
       List<Phasor> theirs = point.values();
       Phasor current = theirs.get(1);
-      assertSame(theirs.get(0).over(current), ours.terminalOhm(), point.hz());
-      assertSame(theirs.get(2).over(current), ours.networkOhm(), point.hz());
-      assertSame(theirs.get(0), ours.terminalV(), point.hz());
-      assertSame(theirs.get(2), ours.networkV(), point.hz());
+      assertSame(theirs.get(0).over(current), ohm, point.hz());
+      assertSame(theirs.get(2).over(current), solved.ohm(), point.hz());
+      assertSame(theirs.get(0), volts.times(ohm.over(solved.ohm())), point.hz());
+      assertSame(theirs.get(2), volts, point.hz());
       for (int i = 0; i < twice.coilNodes().size(); i++) {
-        assertSame(theirs.get(3 + i), solved.volts()[i].times(ours.networkV()), point.hz());
+        assertSame(theirs.get(3 + i), solved.volts()[i].times(volts), point.hz());
       }
     }
   }

@@ -35,16 +35,19 @@ class EnergyProperties {
     ChannelCircuit circuit = circuit(random);
     for (double hz : HZ) {
       SolvedLoudspeaker solved = circuit.loudspeaker().at(hz);
-      ChannelCircuit.Fed fed = circuit.feeding(solved.ohm());
-      Phasor current = fed.terminalV().over(fed.terminalOhm());
+      Phasor networkV = circuit.networkV(solved.ohm());
+      Phasor current = networkV.over(solved.ohm());
       double given = current.re();
       double taken = current.square() * (circuit.outputOhm() + circuit.cableOhm());
-      assertEquals(given - current.square() * circuit.outputOhm(), fed.terminalW(), RATIO * given);
+      assertEquals(
+          given - current.square() * circuit.outputOhm(),
+          circuit.terminalW(solved.ohm()),
+          RATIO * given);
       for (BranchCircuit branch : circuit.loudspeaker().branches()) {
-        taken += ladderW(branch, hz, fed.networkV(), solved.loadOhm());
+        taken += ladderW(branch, hz, networkV, solved.loadOhm());
       }
       for (int i = 0; i < solved.volts().length; i++) {
-        Phasor through = fed.networkV().times(solved.volts()[i]).over(solved.loadOhm()[i]);
+        Phasor through = networkV.times(solved.volts()[i]).over(solved.loadOhm()[i]);
         taken += through.square() * solved.loadOhm()[i].re();
       }
       assertEquals(given, taken, RATIO * given, () -> hz + " Hz, seed " + seed);
