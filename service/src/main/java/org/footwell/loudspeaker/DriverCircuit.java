@@ -92,9 +92,7 @@ public final class DriverCircuit implements Impedance {
   private Slope motion(double w) {
     Slope balance = Slope.rising(w, 1 / ws).plus(Slope.rising(w, 1 / ws).inverse());
     Slope load = balance.times(qms).plus(1);
-    return air.isFree()
-        ? moving(load)
-        : moving(load.plus(air.impedance(w).times(qms * ws * vas)));
+    return air.isFree() ? moving(load) : moving(load.plus(air.impedance(w).times(qms * ws * vas)));
   }
 
   private Slope moving(Slope load) {

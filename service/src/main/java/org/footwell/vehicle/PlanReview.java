@@ -45,7 +45,10 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
     PlanCaution.say(plan, run);
     Modelled modelled = Modelled.of(index, run);
     List<Optional<LowestOhm>> lowest =
-        modelled.model().channels().stream().map(PlayedChannel::chain).map(PlanReview::lowest).toList();
+        modelled.model().channels().stream()
+            .map(PlayedChannel::chain)
+            .map(PlanReview::lowest)
+            .toList();
     ChannelRemarks remarks = new ChannelRemarks(modelled, lowest, run);
     remarks.remark();
     SheetReview sheet = new SheetReview(modelled, run);

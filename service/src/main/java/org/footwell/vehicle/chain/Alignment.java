@@ -98,8 +98,7 @@ public final class Alignment {
     return delayed;
   }
 
-  private Meeting meeting(
-      int lower, List<Crossing.Up> ups, List<ChannelState> states, int seat) {
+  private Meeting meeting(int lower, List<Crossing.Up> ups, List<ChannelState> states, int seat) {
     return new Meeting(
         response(lower, states, seat),
         ups.stream().map(up -> response(up.upper(), states, seat)).toList(),

@@ -40,7 +40,7 @@ public final class FilterChain {
     }
     lossDb =
         factory == null || factory.bassLoss() == null ? null : LevelAt.curve(factory.bassLoss());
-    rateHz = plan.processor() == null ? USUAL_RATE_HZ : plan.processor().rateHz();
+    rateHz = rateHz(plan);
     middlesHz = channel.equaliser().stream().map(ParametricFilter::frequencyHz).toList();
     List<Biquad> sections = new ArrayList<>();
     for (ParametricFilter filter : channel.equaliser()) {
@@ -60,6 +60,11 @@ public final class FilterChain {
 
   public static FilterChain of(VehiclePlan plan, PlannedChannel channel, Grid grid) {
     return new FilterChain(plan, channel, grid);
+  }
+
+  /** The sampling rate that equalisers of a plan are designed for, Hz. */
+  public static double rateHz(VehiclePlan plan) {
+    return plan.processor() == null ? USUAL_RATE_HZ : plan.processor().rateHz();
   }
 
   private void add(Filter highPass, Filter lowPass) {

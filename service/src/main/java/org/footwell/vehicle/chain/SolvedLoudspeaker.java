@@ -56,8 +56,7 @@ final class SolvedLoudspeaker {
   double heldW(int driver) {
     double watts = 0;
     for (int i = 0; i < volts.length; i++) {
-      watts +=
-          drives(i, driver) ? volts[i].square() / loudspeaker.loads().get(i).ratedOhm() : 0;
+      watts += drives(i, driver) ? volts[i].square() / loudspeaker.loads().get(i).ratedOhm() : 0;
     }
     return watts;
   }

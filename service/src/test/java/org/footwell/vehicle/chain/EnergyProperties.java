@@ -78,8 +78,7 @@ class EnergyProperties {
       assertEquals(0, apart / networkV.modulus(), 1e-9 * Math.max(1, size));
     } else {
       // A pad takes what its filters hand on and the coils do not get.
-      double coils =
-          solved.transfer().square() * Phasor.ONE.over(branch.tree().ohm(loadOhm)).re();
+      double coils = solved.transfer().square() * Phasor.ONE.over(branch.tree().ohm(loadOhm)).re();
       watts = networkV.square() * (solved.admittance().re() - coils);
       if (branch.padGain() == 1) {
         assertEquals(0, watts, RATIO * networkV.square() * solved.admittance().modulus());
