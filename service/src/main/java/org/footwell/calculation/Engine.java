@@ -13,7 +13,10 @@ import java.util.stream.Stream;
 import org.footwell.calculation.text.Reader;
 import org.footwell.calculation.text.Texts;
 
-/** The only caller of {@link Calculation#compute}: validate, compute, refuse nonsense, judge. */
+/**
+ * Answers requests: validate, compute, refuse nonsense, judge. Only it answers callers; a calculation
+ * that asks another does so within its own run.
+ */
 public final class Engine {
 
   private final Map<String, Map<Locale, List<String>>> safety = new ConcurrentHashMap<>();

@@ -156,7 +156,7 @@ public record AirBehind(
   /** Which part of the cone's air is heard; ports and leaks take their own away from it. */
   Slope heard(double w) {
     if (isFree()) {
-      return Slope.real(1);
+      return Slope.ONE;
     }
     Slope heard = leakHeard ? intoVolume(w) : intoVolume(w).plus(leak);
     return impedance(w).times(heard);

@@ -79,35 +79,63 @@ public final class DriverCircuit implements Impedance {
 
   @Override
   public Phasor at(double f) {
-    return electrical(f).plus(motion(f)).value();
+    return solved(f).ohm();
   }
 
-  /**
-   * The normalised high-pass of driver and air behind it for a voltage that stays, at a frequency in
-   * Hz: what is heard over what would be far above the resonance, the coil's inductance left out, as
-   * alignments are stated.
-   */
-  public Phasor highPassAt(double f) {
+  /** The circuit at one frequency in Hz. */
+  public Solved solved(double f) {
     double w = 2 * Math.PI * f;
-    Slope motion = motion(f);
-    Slope sound = motion.plus(re).inverse().times(motion).times(air.heard(w));
-    return sound.times(Slope.rising(w, qes / ws)).value();
+    return new Solved(w, coil.impedance(f).plus(re), motion(w));
   }
 
   /** The motion as the terminals show it, ohm. */
-  Slope motion(double f) {
-    double w = 2 * Math.PI * f;
+  private Slope motion(double w) {
     Slope balance = Slope.rising(w, 1 / ws).plus(Slope.rising(w, 1 / ws).inverse());
     Slope load = balance.times(qms).plus(1);
-    if (!air.isFree()) {
-      load = load.plus(air.impedance(w).times(qms * ws * vas));
-    }
+    return air.isFree() ? moving(load) : moving(load.plus(air.impedance(w).times(qms * ws * vas)));
+  }
+
+  private Slope moving(Slope load) {
     return load.inverse().times(ThieleSmall.MOTIONAL_OHM.at(re, qms, qes));
   }
 
-  /** Resistance and coil, ohm. */
-  Slope electrical(double f) {
-    return coil.impedance(f).plus(re);
+  /** Its two impedances in series at one frequency. */
+  public final class Solved {
+
+    private final double w;
+    private final Slope electrical;
+    private final Slope motion;
+
+    private Solved(double w, Slope electrical, Slope motion) {
+      this.w = w;
+      this.electrical = electrical;
+      this.motion = motion;
+    }
+
+    /** Both together: what the terminals show. */
+    public Phasor ohm() {
+      return electrical.plus(motion).value();
+    }
+
+    /** Angular frequency. */
+    double w() {
+      return w;
+    }
+
+    /** Voltage of the motion for 1 V from a source of some resistance in ohm. */
+    Slope motionV(double sourceOhm) {
+      return electrical.plus(motion).plus(sourceOhm).inverse().times(motion);
+    }
+
+    /**
+     * The normalised high-pass of driver and air behind it for a voltage that stays: what is heard
+     * over what would be far above the resonance, the coil's inductance left out, as alignments are
+     * stated.
+     */
+    public Phasor highPass() {
+      Slope sound = motion.plus(re).inverse().times(motion).times(air.heard(w));
+      return sound.times(Slope.rising(w, qes / ws)).value();
+    }
   }
 
   /**

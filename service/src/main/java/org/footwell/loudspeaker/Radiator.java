@@ -119,19 +119,32 @@ public final class Radiator {
   }
 
   private State unfiltered(double f) {
-    double w = 2 * Math.PI * f;
+    DriverCircuit.Solved solved = circuit.solved(f);
+    double w = solved.w();
     AirBehind air = circuit.air();
-    Slope motion = circuit.motion(f);
-    Slope current = circuit.electrical(f).plus(motion).plus(sourceOhm).inverse();
-    Slope cone = current.times(motion).times(volumeVelocityPerVolt);
+    Slope cone = cone(solved);
     Slope sound = cone.times(air.heard(w)).times(Slope.rising(w, Piston.pressureAtOneMetre(rho)));
     return new State(
         Decibels.ofAmplitude(sound.modulus() / Decibels.SPL_REFERENCE_PA),
         sound.phaseDeg(),
         sound.groupDelayMs(),
-        1000 * SQRT_2 * cone.modulus() / (sd * w),
+        displacementMm(cone, w),
         air.isVented() ? SQRT_2 * portFlow(cone, air, w) / air.portArea() : 0,
         0);
+  }
+
+  /** Peak displacement of the cone in mm for 1 V RMS, by its circuit at some frequency. */
+  public double displacementMm(DriverCircuit.Solved solved) {
+    return displacementMm(cone(solved), solved.w());
+  }
+
+  /** Volume velocity of the cone, m³/s. */
+  private Slope cone(DriverCircuit.Solved solved) {
+    return solved.motionV(sourceOhm).times(volumeVelocityPerVolt);
+  }
+
+  private double displacementMm(Slope cone, double w) {
+    return 1000 * SQRT_2 * cone.modulus() / (sd * w);
   }
 
   private static double portFlow(Slope cone, AirBehind air, double w) {

@@ -15,8 +15,10 @@ record Slope(double re, double im, double dRe, double dIm) {
 
   static final Slope ZERO = real(0);
 
+  static final Slope ONE = real(1);
+
   /** A constant. */
-  static Slope real(double value) {
+  private static Slope real(double value) {
     return new Slope(value, 0, 0, 0);
   }
 

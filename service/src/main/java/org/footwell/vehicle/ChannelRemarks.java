@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.footwell.calculation.Run;
-import org.footwell.electrical.impedance.Extremes;
 import org.footwell.parts.Position;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.PlannedChannel;
@@ -38,10 +38,17 @@ final class ChannelRemarks {
   private final Modelled modelled;
   private final PlanIndex index;
   private final VehiclePlan plan;
+  private final List<Optional<LowestOhm>> lowest;
   private final Run run;
 
-  ChannelRemarks(Modelled modelled, Run run) {
+  /**
+   * Of all channels.
+   *
+   * @param lowest of each channel, where its impedance is known
+   */
+  ChannelRemarks(Modelled modelled, List<Optional<LowestOhm>> lowest, Run run) {
     this.modelled = modelled;
+    this.lowest = lowest;
     this.index = modelled.index();
     this.plan = index.plan();
     this.run = run;
@@ -152,10 +159,10 @@ final class ChannelRemarks {
       }
       if (chain.ratedOhm() < least * (1 - 1e-9)) {
         add(below, chain.ratedOhm() + " " + least, c, chain.ratedOhm());
-      } else if (chain.impedanceKnown()) {
-        Extremes.Place lowest = LowestOhm.of(chain, true);
-        if (lowest.value() < DIP * least) {
-          add(dips, "" + least, c, lowest.value());
+      } else if (lowest.get(c).isPresent()) {
+        double ohm = lowest.get(c).get().withCable().value();
+        if (ohm < DIP * least) {
+          add(dips, "" + least, c, ohm);
         }
       }
     }

@@ -3,13 +3,13 @@ package org.footwell.vehicle;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import org.footwell.acoustic.level.LevelFinding;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.View;
 import org.footwell.calculation.text.Span;
-import org.footwell.electrical.impedance.Extremes;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.PlannedChannel;
 import org.footwell.parts.plan.VehiclePlan;
@@ -56,7 +56,12 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
     PlanIndex index = PlanIndex.of(plan, run);
     PlanCaution.say(plan, run);
     Modelled modelled = Modelled.of(index, run);
-    ChannelRemarks remarks = new ChannelRemarks(modelled, run);
+    List<Optional<LowestOhm>> lowest =
+        modelled.model().channels().stream()
+            .map(PlayedChannel::chain)
+            .map(PlanReview::lowest)
+            .toList();
+    ChannelRemarks remarks = new ChannelRemarks(modelled, lowest, run);
     remarks.remark();
     SheetReview sheet = new SheetReview(modelled, run);
     DriverReview drivers = new DriverReview(modelled, run);
@@ -82,7 +87,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
             .quote(Quoting.of(index));
     List<ChannelLine> channels = new ArrayList<>();
     for (int c = 0; c < plan.channels().size(); c++) {
-      channels.add(line(c, modelled, remarks, sheet, run));
+      channels.add(line(c, modelled, lowest.get(c), remarks, sheet, run));
     }
     levels(modelled, run, result);
     return result.channels(channels).balance(totals.balance(channels)).build();
@@ -92,22 +97,30 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
     return lines.isEmpty() ? null : lines;
   }
 
+  private static Optional<LowestOhm> lowest(ChannelChain chain) {
+    return chain.impedanceKnown() ? Optional.of(LowestOhm.of(chain)) : Optional.empty();
+  }
+
   private static ChannelLine line(
-      int c, Modelled modelled, ChannelRemarks remarks, SheetReview sheet, Run run) {
+      int c,
+      Modelled modelled,
+      Optional<LowestOhm> lowest,
+      ChannelRemarks remarks,
+      SheetReview sheet,
+      Run run) {
     VehiclePlan plan = modelled.index().plan();
     PlannedChannel planned = plan.channels().get(c);
     PlayedChannel channel = modelled.model().channels().get(c);
     ChannelChain chain = channel.chain();
     double amplifierV = modelled.cruisingV(chain.output().amplifier());
-    Extremes.Place alone = chain.impedanceKnown() ? LowestOhm.of(chain, false) : null;
     double below = remarks.below(c);
     return PlanReviewResultChannelLineBuilder.builder()
         .id(planned.id())
         .role(planned.role())
         .loadOhm(chain.ratedOhm())
-        .lowestOhm(alone == null ? null : (Double) alone.value())
-        .lowestHz(alone == null ? null : (Double) alone.frequencyHz())
-        .lowestWithCableOhm(alone == null ? null : (Double) LowestOhm.of(chain, true).value())
+        .lowestOhm(lowest.map(one -> one.alone().value()).orElse(null))
+        .lowestHz(lowest.map(one -> one.alone().frequencyHz()).orElse(null))
+        .lowestWithCableOhm(lowest.map(one -> one.withCable().value()).orElse(null))
         .cleanPowerW(
             run.apply(
                 Electricity.POWER, chain.output().cleanV(amplifierV), chain.output().loadOhm()))
@@ -131,16 +144,17 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
         modelled.model().channels().stream().allMatch(channel -> channel.chain().heard());
     SoundField field = modelled.model().field();
     List<SeatLine> seats = new ArrayList<>();
+    SoundField.Level main = null;
     for (int s = 0; s < plan.seats().size(); s++) {
       SoundField.Level level = heard ? field.together(s, modelled.heard()) : null;
+      main = s == plan.mainSeat() ? level : main;
       seats.add(seat(s, level, modelled));
     }
     result.seats(seats);
-    if (!heard) {
+    if (main == null) {
       return;
     }
     result.bandsHz(Arrays.stream(modelled.grid().bands()).boxed().toList());
-    SoundField.Level main = field.together(plan.mainSeat(), modelled.heard());
     double dba = main.dba();
     double hours = run.apply(NoiseDose.NIOSH_ALLOWED_H, dba);
     Double noise = plan.vehicle().roadNoiseDba();

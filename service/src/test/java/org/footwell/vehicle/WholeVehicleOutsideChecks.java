@@ -121,8 +121,8 @@ class WholeVehicleOutsideChecks extends OutsideChecks {
     PlayedChannel channel = vehicle.model().channels().get(c);
     Operation cruising = vehicle.levelled().cruising();
     return switch (quantity) {
-      case "lowest_network_ohm" -> LowestOhm.of(channel.chain(), false).value();
-      case "lowest_terminal_ohm" -> LowestOhm.of(channel.chain(), true).value();
+      case "lowest_network_ohm" -> LowestOhm.of(channel.chain()).alone().value();
+      case "lowest_terminal_ohm" -> LowestOhm.of(channel.chain()).withCable().value();
       case "clip_v" -> cruising.clipV().get(c);
       case "gain_v" -> vehicle.levelled().gains().get(c).volts();
       case "mean_power_w" -> cruising.meanW().get(c);

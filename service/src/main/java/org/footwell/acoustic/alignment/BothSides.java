@@ -1,6 +1,5 @@
 package org.footwell.acoustic.alignment;
 
-import java.util.List;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.Phasor;
 
@@ -21,11 +20,17 @@ record BothSides(double radPerMs, double lower, double upper, double leadRad, do
   /** Less is rounding, dB. */
   private static final double NOTHING_DB = 1e-9;
 
-  static BothSides of(double frequencyHz, Phasor lower, Phasor upper, List<Double> upperModuli) {
+  /**
+   * By their pressures.
+   *
+   * @param upper sum of the upper ones
+   * @param upperModuli sum of their moduli
+   */
+  static BothSides of(double frequencyHz, Phasor lower, Phasor upper, double upperModuli) {
     double lead = Math.atan2(lower.im(), lower.re()) - Math.atan2(upper.im(), upper.re());
-    double inPhase = lower.modulus() + upperModuli.stream().mapToDouble(Double::doubleValue).sum();
+    double own = lower.modulus();
     return new BothSides(
-        2 * Math.PI * frequencyHz / 1000, lower.modulus(), upper.modulus(), lead, inPhase);
+        2 * Math.PI * frequencyHz / 1000, own, upper.modulus(), lead, own + upperModuli);
   }
 
   /** The same with the lower channel inverted. */

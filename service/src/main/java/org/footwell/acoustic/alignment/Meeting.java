@@ -1,10 +1,10 @@
 package org.footwell.acoustic.alignment;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.DoubleFunction;
 import java.util.stream.IntStream;
 import org.footwell.physics.Phasor;
+import org.footwell.physics.PhasorSum;
 
 /**
  * A lower channel and all the upper ones it hands over to at one crossover, as heard at one place.
@@ -49,13 +49,13 @@ public record Meeting(
   }
 
   private BothSides at(double frequencyHz) {
-    Phasor above = new Phasor(0, 0);
-    List<Double> moduli = new ArrayList<>();
+    PhasorSum above = new PhasorSum();
+    double moduli = 0;
     for (DoubleFunction<Phasor> upper : uppers) {
       Phasor pressure = upper.apply(frequencyHz);
-      above = above.plus(pressure);
-      moduli.add(pressure.modulus());
+      above.add(pressure);
+      moduli += pressure.modulus();
     }
-    return BothSides.of(frequencyHz, lower.apply(frequencyHz), above, moduli);
+    return BothSides.of(frequencyHz, lower.apply(frequencyHz), above.value(), moduli);
   }
 }

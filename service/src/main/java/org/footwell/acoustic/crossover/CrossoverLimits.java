@@ -28,8 +28,6 @@ final class CrossoverLimits {
       Formula.of("highest_hz", "n·c/(d/1000)", "Hz", COMMON_PRACTICE)
           .with("n", "c", "d", (n, c, mm) -> n * c / (mm / 1000));
 
-  private static final double TWEETER_MULTIPLE = 2;
-
   private final PlanFrame frame;
   private final List<WayModel> ways;
   private final List<List<LowLimit>> low = new ArrayList<>();
@@ -115,7 +113,7 @@ final class CrossoverLimits {
     if (given != null) {
       return given;
     }
-    return isTweeter(model) ? TWEETER_MULTIPLE : 1;
+    return isTweeter(model) ? CrossoverWindow.TWEETER_MULTIPLE : 1;
   }
 
   private boolean isTweeter(WayModel model) {

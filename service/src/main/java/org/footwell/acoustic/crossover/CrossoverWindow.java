@@ -15,6 +15,9 @@ import org.footwell.calculation.Arithmetic;
 public record CrossoverWindow(
     Double lowestHz, LowReason lowestReason, double highestHz, HighReason highestReason) {
 
+  /** A tweeter plays from this multiple of its resonance on; common practice, no source. */
+  public static final double TWEETER_MULTIPLE = 2;
+
   /** The window of two ways that play a programme, with everything else as usual. */
   public static CrossoverWindow of(
       CrossoverWay lower, CrossoverWay upper, WantedLevel wanted, double temperatureC) {

@@ -20,10 +20,13 @@ public final class PlanIndex {
   private final Map<String, Integer> amplifiers;
   private final Map<String, Integer> channels;
   private final List<List<NamedCoil>> coils;
+  private final List<List<Integer>> drivers;
 
   private PlanIndex(VehiclePlan plan, List<List<NamedCoil>> coils) {
     this.plan = plan;
     this.coils = coils;
+    drivers =
+        coils.stream().map(own -> own.stream().map(NamedCoil::driver).distinct().toList()).toList();
     factoryParts = byId(plan.factoryParts().stream().map(PlannedPart::id).toList());
     newParts = byId(plan.newParts().stream().map(PlannedPart::id).toList());
     amplifiers = byId(plan.amplifiers().stream().map(PlannedAmplifier::id).toList());
@@ -74,12 +77,12 @@ public final class PlanIndex {
 
   /** Indexes of the drivers on a channel, each once, in the order of its networks. */
   public List<Integer> driversOf(int channel) {
-    return coils.get(channel).stream().map(NamedCoil::driver).distinct().toList();
+    return drivers.get(channel);
   }
 
   /** Index of the channel a driver is on, or −1 where it is on none. */
   public int channelOf(int driver) {
-    return IntStream.range(0, coils.size())
+    return IntStream.range(0, drivers.size())
         .filter(c -> driversOf(c).contains(driver))
         .findFirst()
         .orElse(-1);

@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
 import java.util.function.DoubleFunction;
 import org.footwell.acoustic.alignment.LeastSpread;
 import org.footwell.acoustic.alignment.Meeting;
@@ -73,15 +71,13 @@ public final class Alignment {
     if (!heard(lower) || !crossing.ups().stream().allMatch(up -> heard(up.upper()))) {
       return;
     }
-    Map<Double, List<Crossing.Up>> byHz = new TreeMap<>();
-    crossing
-        .ups()
-        .forEach(up -> byHz.computeIfAbsent(up.frequencyHz(), hz -> new ArrayList<>()).add(up));
+    List<ChannelState> delayed = delayed(states);
     List<Meeting> meetings = new ArrayList<>();
     for (int seat = 0; seat < model.seatWeight().length; seat++) {
       if (model.seatWeight()[seat] > 0) {
-        int here = seat;
-        byHz.forEach((hz, ups) -> meetings.add(meeting(lower, ups, hz, states, here)));
+        for (List<Crossing.Up> ups : crossing.together()) {
+          meetings.add(meeting(lower, ups, delayed, seat));
+        }
       }
     }
     PhaseMatch match = PhaseMatch.of(meetings);
@@ -91,12 +87,22 @@ public final class Alignment {
     matched.add(new Matched(crossing, match));
   }
 
-  private Meeting meeting(
-      int lower, List<Crossing.Up> ups, double hz, List<ChannelState> states, int seat) {
+  /** The channels with the delays and turns found so far. */
+  private List<ChannelState> delayed(List<ChannelState> states) {
+    List<ChannelState> delayed = new ArrayList<>();
+    for (int c = 0; c < turn.length; c++) {
+      ChannelState state = states.get(c);
+      double late = delayMs[c] + model.wanted().get(c).chainDelayMs();
+      delayed.add(state.delayed(late, state.polarity() * turn[c]));
+    }
+    return delayed;
+  }
+
+  private Meeting meeting(int lower, List<Crossing.Up> ups, List<ChannelState> states, int seat) {
     return new Meeting(
-        response(lower, states.get(lower), seat),
-        ups.stream().map(up -> response(up.upper(), states.get(up.upper()), seat)).toList(),
-        hz,
+        response(lower, states, seat),
+        ups.stream().map(up -> response(up.upper(), states, seat)).toList(),
+        ups.get(0).frequencyHz(),
         ups.stream().allMatch(up -> highPassed(up.upper())));
   }
 
@@ -108,11 +114,11 @@ public final class Alignment {
     return model.channels().get(channel).chain().highPassed();
   }
 
-  private DoubleFunction<Phasor> response(int c, ChannelState state, int seat) {
+  private DoubleFunction<Phasor> response(int c, List<ChannelState> states, int seat) {
     ChannelChain chain = model.channels().get(c).chain();
-    double late = delayMs[c] + model.wanted().get(c).chainDelayMs();
-    double size = state.trimmedV() * state.polarity() * turn[c];
-    return f -> chain.soundAt(seat, f).times(Phasor.ofPolar(size, -0.36 * f * late));
+    ChannelState state = states.get(c);
+    double size = state.trimmedV() * state.polarity();
+    return f -> chain.soundAt(seat, f).times(Phasor.ofPolar(size, -0.36 * f * state.delayMs()));
   }
 
   /** Adds what roles want to be later, and makes the smallest delay 0. */
@@ -149,29 +155,12 @@ public final class Alignment {
   public double lossDb(int seat, List<ChannelState> states) {
     double most = Double.NaN;
     for (Matched one : matched) {
-      for (Crossing.Up up : one.crossing().ups()) {
-        List<Crossing.Up> together =
-            one.crossing().ups().stream()
-                .filter(other -> other.frequencyHz() == up.frequencyHz())
-                .toList();
-        Meeting meeting =
-            new Meeting(
-                set(one.crossing().lower(), states, seat),
-                together.stream().map(other -> set(other.upper(), states, seat)).toList(),
-                up.frequencyHz(),
-                together.stream().allMatch(other -> highPassed(other.upper())));
-        double loss = meeting.lossDb();
+      for (List<Crossing.Up> ups : one.crossing().together()) {
+        double loss = meeting(one.crossing().lower(), ups, states, seat).lossDb();
         most = Double.isNaN(most) ? loss : Math.min(most, loss);
       }
     }
     return most;
-  }
-
-  private DoubleFunction<Phasor> set(int c, List<ChannelState> states, int seat) {
-    ChannelChain chain = model.channels().get(c).chain();
-    ChannelState state = states.get(c);
-    double size = state.trimmedV() * state.polarity();
-    return f -> chain.soundAt(seat, f).times(Phasor.ofPolar(size, -0.36 * f * state.delayMs()));
   }
 
   /** What was found at each crossing of the bass. */

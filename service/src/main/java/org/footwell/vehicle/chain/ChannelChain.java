@@ -4,8 +4,10 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.Phasor;
+import org.footwell.physics.PhasorSum;
 
 /**
  * One channel from full scale to the ears, worked out over the grid for a source of 1 V RMS: what its
@@ -13,22 +15,16 @@ import org.footwell.physics.Phasor;
  */
 public final class ChannelChain {
 
+  private final GridLoudspeaker loudspeaker;
   private final ChannelCircuit circuit;
   private final FilterChain filters;
   private final AmplifierOutput output;
   private final List<Integer> drivers;
-  private final List<DriverModel> models;
   private final Way[][] ways;
   private final Grid grid;
 
-  private final Phasor[] filter;
-  private final Phasor[] terminalOhm;
-  private final Phasor[] networkOhm;
+  private final double[] networkV;
   private final double[] terminalW;
-  private final double[][] heldW;
-  private final double[][] coilW;
-  private final double[][] movedMm;
-  private final double[][] atOneMetre;
   private final Phasor[][] sound;
   private final double[][] soundPower;
   private final Map<Double, Phasor[]> pressures = new HashMap<>();
@@ -36,61 +32,43 @@ public final class ChannelChain {
   /**
    * Works a channel out.
    *
-   * @param drivers indexes of its drivers in the plan
-   * @param models of each of them
+   * @param cableOhm both conductors of its cable
+   * @param drivers indexes in the plan of the drivers of its loudspeaker
    * @param ways from each of them to each seat
    */
   public ChannelChain(
-      ChannelCircuit circuit,
+      GridLoudspeaker loudspeaker,
+      double cableOhm,
       FilterChain filters,
       AmplifierOutput output,
       List<Integer> drivers,
-      List<DriverModel> models,
-      Way[][] ways,
-      Grid grid) {
-    this.circuit = circuit;
+      Way[][] ways) {
+    this.loudspeaker = loudspeaker;
+    circuit = new ChannelCircuit(loudspeaker.loudspeaker(), cableOhm, output.outputOhm());
     this.filters = filters;
     this.output = output;
     this.drivers = List.copyOf(drivers);
-    this.models = List.copyOf(models);
     this.ways = ways;
-    this.grid = grid;
-    int size = grid.size();
-    int seats = ways[0].length;
-    filter = new Phasor[size];
-    terminalOhm = new Phasor[size];
-    networkOhm = new Phasor[size];
-    terminalW = new double[size];
-    heldW = new double[drivers.size()][size];
-    coilW = new double[drivers.size()][size];
-    movedMm = new double[drivers.size()][size];
-    atOneMetre = new double[drivers.size()][size];
-    sound = new Phasor[seats][size];
-    soundPower = new double[seats][size];
-    for (int k = 0; k < size; k++) {
+    grid = loudspeaker.grid();
+    networkV = new double[grid.size()];
+    terminalW = new double[grid.size()];
+    sound = new Phasor[ways[0].length][grid.size()];
+    soundPower = new double[ways[0].length][grid.size()];
+    for (int k = 0; k < grid.size(); k++) {
       look(k);
     }
   }
 
   private ChannelChain(ChannelChain other, FilterChain filters) {
+    loudspeaker = other.loudspeaker;
     circuit = other.circuit;
     this.filters = filters;
     output = other.output;
     drivers = other.drivers;
-    models = other.models;
     ways = other.ways;
     grid = other.grid;
-    filter = new Phasor[grid.size()];
-    for (int k = 0; k < filter.length; k++) {
-      filter[k] = filters.at(grid.hz(k));
-    }
-    terminalOhm = other.terminalOhm;
-    networkOhm = other.networkOhm;
+    networkV = other.networkV;
     terminalW = other.terminalW;
-    heldW = other.heldW;
-    coilW = other.coilW;
-    movedMm = other.movedMm;
-    atOneMetre = other.atOneMetre;
     sound = other.sound;
     soundPower = other.soundPower;
   }
@@ -101,83 +79,28 @@ public final class ChannelChain {
   }
 
   private void look(int k) {
-    double f = grid.hz(k);
-    ChannelCircuit.State state = circuit.at(f);
-    filter[k] = filters.at(f);
-    terminalOhm[k] = state.terminalOhm();
-    networkOhm[k] = state.networkOhm();
-    terminalW[k] = state.terminalW();
-    for (int d = 0; d < models.size(); d++) {
-      DriverModel model = models.get(d);
-      Phasor mean = mean(d, state);
-      Coils coils = coils(d, state);
-      heldW[d][k] = coils.heldW();
-      coilW[d][k] = coils.heatW();
-      if (model.movementKnown()) {
-        movedMm[d][k] =
-            coils.volts()
-                * model.displacementMm(f, coils.volts() == 0 ? 1 : mean.modulus() / coils.volts());
+    Phasor volts = circuit.networkV(loudspeaker.ohm(k));
+    networkV[k] = volts.modulus();
+    terminalW[k] = circuit.terminalW(loudspeaker.ohm(k));
+    for (int s = 0; s < sound.length; s++) {
+      PhasorSum sum = new PhasorSum();
+      for (int d = 0; d < ways.length; d++) {
+        Phasor here = loudspeaker.pressure(d, k).times(ways[d][s].at(grid.hz(k)));
+        sum.add(here);
+        soundPower[s][k] += here.square() * volts.square();
       }
-      if (model.heard()) {
-        Phasor pressure = model.pressure(f).times(mean);
-        atOneMetre[d][k] = pressure.modulus();
-        for (int s = 0; s < sound.length; s++) {
-          Phasor here = pressure.times(ways[d][s].at(f));
-          sound[s][k] = sound[s][k] == null ? here : sound[s][k].plus(here);
-          soundPower[s][k] += here.square();
-        }
-      }
+      sound[s][k] = sum.value().times(volts);
     }
-  }
-
-  /**
-   * The voice coils of one driver.
-   *
-   * @param heldW power against rated impedances
-   * @param heatW power in their resistance
-   * @param volts RMS mean over the driven ones
-   */
-  private record Coils(double heldW, double heatW, double volts) {}
-
-  private Coils coils(int d, ChannelCircuit.State state) {
-    double held = 0;
-    double heat = 0;
-    double squares = 0;
-    int driven = 0;
-    for (int i = 0; i < circuit.loads().size(); i++) {
-      ChannelCircuit.Load load = circuit.loads().get(i);
-      if (load.driver() == drivers.get(d)) {
-        double square = state.volts()[i].square();
-        held += square / load.ratedOhm();
-        heat += square / state.ohm()[i].square() * models.get(d).coilDcOhm();
-        squares += square;
-        driven++;
-      }
-    }
-    return new Coils(held, heat, Math.sqrt(squares / driven));
-  }
-
-  /** Mean voltage over all voice coils of a driver, those left open counted with none. */
-  private Phasor mean(int d, ChannelCircuit.State state) {
-    Phasor sum = Phasor.ZERO;
-    for (int i = 0; i < circuit.loads().size(); i++) {
-      if (circuit.loads().get(i).driver() == drivers.get(d)) {
-        sum = sum.plus(state.volts()[i]);
-      }
-    }
-    return sum.times(1.0 / models.get(d).part().coilCount());
   }
 
   /** Pressure in Pa at a seat at any frequency in Hz, filters included, for 1 V from the source. */
   public Phasor soundAt(int seat, double f) {
     Phasor[] pressures = pressuresAt(f);
-    Phasor sum = Phasor.ZERO;
+    PhasorSum sum = new PhasorSum();
     for (int d = 0; d < pressures.length; d++) {
-      if (models.get(d).heard()) {
-        sum = sum.plus(pressures[d].times(ways[d][seat].at(f)));
-      }
+      sum.add(pressures[d].times(ways[d][seat].at(f)));
     }
-    return sum;
+    return sum.value();
   }
 
   /** Square of the same, Pa²; where it is not coherent its drivers are added as powers. */
@@ -199,14 +122,11 @@ public final class ChannelChain {
   }
 
   private Phasor[] pressuresOf(double f) {
-    ChannelCircuit.State state = circuit.at(f);
-    Phasor filtered = filters.at(f);
-    Phasor[] of = new Phasor[models.size()];
+    SolvedLoudspeaker solved = circuit.loudspeaker().at(f);
+    Phasor before = circuit.networkV(solved.ohm()).times(filters.at(f));
+    Phasor[] of = new Phasor[drivers.size()];
     for (int d = 0; d < of.length; d++) {
-      of[d] =
-          models.get(d).heard()
-              ? models.get(d).pressure(f).times(mean(d, state)).times(filtered)
-              : Phasor.ZERO;
+      of[d] = model(d).heard() ? solved.pressure(d).times(before) : Phasor.ZERO;
     }
     return of;
   }
@@ -221,12 +141,12 @@ public final class ChannelChain {
    * band: W/V².
    */
   public double ratedWPerSquareVolt(int d) {
-    return circuit.ratedWPerSquareVolt(drivers.get(d));
+    return circuit.loudspeaker().ratedWPerSquareVolt(d);
   }
 
   /** Whether the driven coils of a driver get unlike voltages by their rated impedances. */
   public boolean unlikeCoils(int d) {
-    return circuit.unlikeCoils(drivers.get(d));
+    return circuit.loudspeaker().unlikeCoils(d);
   }
 
   /**
@@ -245,28 +165,28 @@ public final class ChannelChain {
 
   /** Whether the amplifier meets less than a resistance anywhere on the grid, ohm. */
   public boolean shortedBelow(double ohm) {
-    return Arrays.stream(terminalOhm).anyMatch(at -> at.square() < ohm * ohm);
+    return IntStream.range(0, grid.size()).anyMatch(k -> terminalOhm(k).square() < ohm * ohm);
   }
 
   /** Whether the impedance at its terminals is that of known parts. */
   public boolean terminalsKnown() {
-    return impedanceKnown() && circuit.partsKnown();
+    return impedanceKnown() && circuit.loudspeaker().partsKnown();
   }
 
   /** Impedance in ohm of the loudspeaker with or without its cable at any frequency in Hz. */
   public Phasor ohmAt(double f, boolean withCable) {
-    ChannelCircuit.State state = circuit.at(f);
-    return withCable ? state.terminalOhm() : state.networkOhm();
+    Phasor ohm = circuit.loudspeaker().at(f).ohm();
+    return withCable ? circuit.terminalOhm(ohm) : ohm;
   }
 
   /** Whether the sensitivities of all its drivers are known. */
   public boolean heard() {
-    return models.stream().allMatch(DriverModel::heard);
+    return circuit.loudspeaker().heard();
   }
 
   /** Whether the impedance of all its drivers is known over frequency. */
   public boolean impedanceKnown() {
-    return models.stream().allMatch(DriverModel::impedanceKnown);
+    return circuit.loudspeaker().impedanceKnown();
   }
 
   public AmplifierOutput output() {
@@ -275,12 +195,12 @@ public final class ChannelChain {
 
   /** Rated load without the cable, ohm. */
   public double ratedOhm() {
-    return circuit.ratedOhm();
+    return circuit.loudspeaker().ratedOhm();
   }
 
   /** The same of one of its branches. */
   public double branchOhm(int branch) {
-    return circuit.branchOhm(branch);
+    return circuit.loudspeaker().branchOhm(branch);
   }
 
   public double cableOhm() {
@@ -294,7 +214,7 @@ public final class ChannelChain {
 
   /** The model of one of its drivers, by its place in {@link #drivers}. */
   public DriverModel model(int d) {
-    return models.get(d);
+    return circuit.loudspeaker().drivers().get(d);
   }
 
   /** Mean time of flight from its drivers to a seat, ms. */
@@ -316,9 +236,12 @@ public final class ChannelChain {
    */
   public double reachHz() {
     double lowest = Double.POSITIVE_INFINITY;
-    for (double[] unfiltered : atOneMetre) {
-      double[] pressure = new double[unfiltered.length];
-      Arrays.setAll(pressure, k -> unfiltered[k] * filter[k].modulus());
+    for (int d = 0; d < drivers.size(); d++) {
+      int own = d;
+      double[] pressure = new double[grid.size()];
+      Arrays.setAll(
+          pressure,
+          k -> loudspeaker.pressure(own, k).modulus() * networkV[k] * filters.onGrid(k).modulus());
       lowest = Math.min(lowest, reachHz(pressure));
     }
     return lowest;
@@ -344,29 +267,22 @@ public final class ChannelChain {
 
   /** Most that its filters lift, as a ratio; below 1 where they only take away. */
   double boost() {
-    double most = 0;
-    for (Phasor ratio : filter) {
-      most = Math.max(most, ratio.square());
-    }
-    for (double middle : filters.middlesHz()) {
-      most = Math.max(most, filters.at(middle).square());
-    }
-    return Math.sqrt(most);
+    return filters.boost();
   }
 
   /** What its filters leave at a frequency of the grid. */
   public Phasor filter(int k) {
-    return filter[k];
+    return filters.onGrid(k);
   }
 
   /** What the amplifier meets there, ohm. */
   public Phasor terminalOhm(int k) {
-    return terminalOhm[k];
+    return circuit.terminalOhm(loudspeaker.ohm(k));
   }
 
   /** The loudspeaker alone there, ohm. */
   public Phasor networkOhm(int k) {
-    return networkOhm[k];
+    return loudspeaker.ohm(k);
   }
 
   /** What the amplifier gives there for 1 V of source, W. */
@@ -376,17 +292,17 @@ public final class ChannelChain {
 
   /** What a driver gets there, against its rated impedance, W for 1 V of source. */
   double heldW(int d, int k) {
-    return heldW[d][k];
+    return loudspeaker.heldW(d, k) * networkV[k] * networkV[k];
   }
 
   /** What becomes heat in the coils of a driver there, W for 1 V of source. */
   double coilW(int d, int k) {
-    return coilW[d][k];
+    return loudspeaker.coilW(d, k) * networkV[k] * networkV[k];
   }
 
   /** Peak displacement of a driver there, mm for 1 V RMS of source. */
   double movedMm(int d, int k) {
-    return movedMm[d][k];
+    return loudspeaker.movedMm(d, k) * networkV[k];
   }
 
   /** Pressure at a seat there without the filters, Pa for 1 V of source; it must be {@link #heard}. */

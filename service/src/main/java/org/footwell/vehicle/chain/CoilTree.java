@@ -3,6 +3,7 @@ package org.footwell.vehicle.chain;
 import java.util.List;
 import org.footwell.electrical.load.Network;
 import org.footwell.physics.Phasor;
+import org.footwell.physics.PhasorSum;
 
 /**
  * Voice coils and resistors in series and in parallel, solved at one frequency.
@@ -26,12 +27,11 @@ public record CoilTree(int leaf, boolean inSeries, List<CoilTree> parts) {
     if (leaf >= 0) {
       return loads[leaf];
     }
-    Phasor sum = null;
+    PhasorSum sum = new PhasorSum();
     for (CoilTree part : parts) {
-      Phasor ohm = inSeries ? part.ohm(loads) : part.ohm(loads).inverse();
-      sum = sum == null ? ohm : sum.plus(ohm);
+      sum.add(inSeries ? part.ohm(loads) : part.ohm(loads).inverse());
     }
-    return inSeries ? sum : sum.inverse();
+    return inSeries ? sum.value() : sum.value().inverse();
   }
 
   /** Puts what each load gets of a voltage across the whole where it belongs. */

@@ -1,6 +1,10 @@
 package org.footwell.vehicle.chain;
 
+import java.util.ArrayList;
+import java.util.Collection;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * Where a lower channel hands over to those above it: it has one delay for all of them.
@@ -22,6 +26,15 @@ public record Crossing(int lower, List<Up> ups) {
   /** The highest frequency at which it hands over, Hz. */
   public double highestHz() {
     return ups.stream().mapToDouble(Up::frequencyHz).max().orElseThrow();
+  }
+
+  /** Those that meet it at one frequency together, from the lowest frequency up. */
+  Collection<List<Up>> together() {
+    Map<Double, List<Up>> byHz = new TreeMap<>();
+    for (Up up : ups) {
+      byHz.computeIfAbsent(up.frequencyHz(), hz -> new ArrayList<>()).add(up);
+    }
+    return byHz.values();
   }
 
   /** Those that meet it below a frequency in Hz. */

@@ -1,7 +1,5 @@
 package org.footwell.vehicle.chain;
 
-import java.util.HashMap;
-import java.util.Map;
 import org.footwell.acoustic.enclosure.PortTuning;
 import org.footwell.loudspeaker.AirBehind;
 import org.footwell.loudspeaker.DriverCircuit;
@@ -38,11 +36,6 @@ public final class DriverModel {
   private final Double pressurePerVolt;
   private final double movedBy;
   private final AirBehind air;
-
-  /** What was found at a frequency: places with the same part and enclosure share a model. */
-  private final Map<Double, Found> found = new HashMap<>();
-
-  private record Found(Phasor coilOhm, Phasor highPass) {}
 
   private DriverModel(PlannedPart part, Enclosure enclosure, int driven, double temperatureC) {
     Driver driver = part.driver();
@@ -136,22 +129,9 @@ public final class DriverModel {
     return part;
   }
 
-  /** Impedance of one voice coil in ohm at a frequency in Hz. */
-  public Phasor coilOhm(double f) {
-    return at(f).coilOhm;
-  }
-
-  private Found at(double f) {
-    return found.computeIfAbsent(f, this::find);
-  }
-
-  private Found find(double f) {
-    if (circuit != null) {
-      return new Found(circuit.at(f), circuit.highPassAt(f));
-    }
-    return new Found(
-        new Phasor(part.driver().ratedOhm(), 0),
-        ownHighPass == null ? Phasor.ONE : ownHighPass.at(f));
+  /** It at a frequency in Hz. */
+  At at(double f) {
+    return new At(f);
   }
 
   /** Whether its sensitivity is known. */
@@ -169,30 +149,53 @@ public final class DriverModel {
     return circuit != null;
   }
 
-  /**
-   * Pressure in Pa RMS at 1 m in half space for a mean of 1 V over all its voice coils; it must be
-   * {@link #heard}.
-   */
-  public Phasor pressure(double f) {
-    return highPass(f).times(pressurePerVolt);
-  }
+  /** The driver at one frequency. */
+  final class At {
 
-  /** Its own high-pass with the enclosure, normalised. */
-  Phasor highPass(double f) {
-    return at(f).highPass;
-  }
+    private final double f;
 
-  /**
-   * Peak of the cone's displacement in mm for 1 V RMS on each driven coil; its movement must be known.
-   *
-   * @param meanV mean over all coils for that volt
-   */
-  public double displacementMm(double f, double meanV) {
-    if (radiator != null) {
-      return movedBy * radiator.at(f).displacementMm();
+    /** Null where its circuit is not known. */
+    private final DriverCircuit.Solved solved;
+
+    private At(double f) {
+      this.f = f;
+      solved = circuit == null ? null : circuit.solved(f);
     }
-    double level = Decibels.ofAmplitude(pressure(f).modulus() * meanV / Decibels.SPL_REFERENCE_PA);
-    return Piston.DISPLACEMENT_OF_LEVEL.at(f, part.driver().sdCm2(), level, density);
+
+    /** Impedance of one voice coil, ohm. */
+    Phasor coilOhm() {
+      return solved == null ? new Phasor(part.driver().ratedOhm(), 0) : solved.ohm();
+    }
+
+    /**
+     * Pressure in Pa RMS at 1 m in half space for a mean of 1 V over all its voice coils; it must be
+     * {@link #heard}.
+     */
+    Phasor pressure() {
+      return highPass().times(pressurePerVolt);
+    }
+
+    /** Its own high-pass with the enclosure, normalised. */
+    private Phasor highPass() {
+      if (solved != null) {
+        return solved.highPass();
+      }
+      return ownHighPass == null ? Phasor.ONE : ownHighPass.at(f);
+    }
+
+    /**
+     * Peak of the cone's displacement in mm for 1 V RMS on each driven coil; its movement must be
+     * known.
+     *
+     * @param meanV mean over all coils for that volt
+     */
+    double displacementMm(double meanV) {
+      if (radiator != null) {
+        return movedBy * radiator.displacementMm(solved);
+      }
+      double level = Decibels.ofAmplitude(pressure().modulus() * meanV / Decibels.SPL_REFERENCE_PA);
+      return Piston.DISPLACEMENT_OF_LEVEL.at(f, part.driver().sdCm2(), level, density);
+    }
   }
 
   /** DC resistance of one voice coil, ohm: that of the data sheet, or the rated impedance. */

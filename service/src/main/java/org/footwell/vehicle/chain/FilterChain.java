@@ -1,9 +1,8 @@
 package org.footwell.vehicle.chain;
 
 import java.util.ArrayList;
-import java.util.HashMap;
+import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 import org.footwell.parts.Filter;
 import org.footwell.parts.LevelAt;
@@ -28,10 +27,10 @@ public final class FilterChain {
   private final Cascade equaliser;
   private final double rateHz;
   private final List<Double> middlesHz;
-  private final Map<Double, Phasor> found = new HashMap<>();
+  private final Phasor[] onGrid;
   private boolean highPassed;
 
-  private FilterChain(VehiclePlan plan, PlannedChannel channel) {
+  private FilterChain(VehiclePlan plan, PlannedChannel channel, Grid grid) {
     add(channel.highPass(), channel.lowPass());
     FactorySignal factory = plan.factorySignal();
     if (factory != null) {
@@ -41,7 +40,7 @@ public final class FilterChain {
     }
     lossDb =
         factory == null || factory.bassLoss() == null ? null : LevelAt.curve(factory.bassLoss());
-    rateHz = plan.processor() == null ? USUAL_RATE_HZ : plan.processor().rateHz();
+    rateHz = rateHz(plan);
     middlesHz = channel.equaliser().stream().map(ParametricFilter::frequencyHz).toList();
     List<Biquad> sections = new ArrayList<>();
     for (ParametricFilter filter : channel.equaliser()) {
@@ -55,10 +54,17 @@ public final class FilterChain {
                   rateHz));
     }
     equaliser = sections.isEmpty() ? null : Cascade.of(sections);
+    onGrid = new Phasor[grid.size()];
+    Arrays.setAll(onGrid, k -> at(grid.hz(k)));
   }
 
-  public static FilterChain of(VehiclePlan plan, PlannedChannel channel) {
-    return new FilterChain(plan, channel);
+  public static FilterChain of(VehiclePlan plan, PlannedChannel channel, Grid grid) {
+    return new FilterChain(plan, channel, grid);
+  }
+
+  /** The sampling rate that equalisers of a plan are designed for, Hz. */
+  public static double rateHz(VehiclePlan plan) {
+    return plan.processor() == null ? USUAL_RATE_HZ : plan.processor().rateHz();
   }
 
   private void add(Filter highPass, Filter lowPass) {
@@ -76,17 +82,28 @@ public final class FilterChain {
     return highPassed;
   }
 
-  /** Where its equaliser lifts or takes away most, Hz, however narrow: the middles of its filters. */
-  List<Double> middlesHz() {
-    return middlesHz;
+  /**
+   * Most that they lift, as a ratio; below 1 where they only take away. An equaliser does most at the
+   * middles of its filters, however narrow.
+   */
+  double boost() {
+    double most = 0;
+    for (Phasor ratio : onGrid) {
+      most = Math.max(most, ratio.square());
+    }
+    for (double middle : middlesHz) {
+      most = Math.max(most, at(middle).square());
+    }
+    return Math.sqrt(most);
   }
 
-  /** Output over input at a frequency in Hz; kept, as channels with the same filters share them. */
-  public Phasor at(double f) {
-    return found.computeIfAbsent(f, this::find);
+  /** Output over input at a frequency of the grid. */
+  Phasor onGrid(int k) {
+    return onGrid[k];
   }
 
-  private Phasor find(double f) {
+  /** Output over input at a frequency in Hz. */
+  Phasor at(double f) {
     Phasor ratio =
         lossDb == null ? null : new Phasor(Math.pow(10, lossDb.applyAsDouble(f) / 20), 0);
     for (AnalogFilter filter : analog) {

@@ -4,6 +4,7 @@ import java.util.List;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.FrequencyWeighting;
 import org.footwell.physics.Phasor;
+import org.footwell.physics.PhasorSum;
 
 /**
  * What the channels together make at each seat. Pressures are added with their phases up to the
@@ -116,7 +117,7 @@ public final class SoundField {
 
   private double sineSquare(int seat, List<ChannelState> states, int only, int k) {
     boolean coherent = grid.hz(k) <= incoherentAboveHz;
-    Phasor sum = Phasor.ZERO;
+    PhasorSum sum = new PhasorSum();
     double apart = 0;
     for (int c = 0; c < chains.size(); c++) {
       ChannelState state = states.get(c);
@@ -128,12 +129,12 @@ public final class SoundField {
       if (coherent) {
         double late = -0.36 * grid.hz(k) * state.delayMs();
         Phasor turned = Phasor.ofPolar(volts * state.polarity(), late).times(chain.filter(k));
-        sum = sum.plus(chain.sound(seat, k).times(turned));
+        sum.add(chain.sound(seat, k).times(turned));
       } else {
         apart += volts * volts * chain.filter(k).square() * chain.soundPower(seat, k);
       }
     }
-    return coherent ? sum.square() : apart;
+    return coherent ? sum.value().square() : apart;
   }
 
   /**

@@ -132,7 +132,7 @@ final class Trial {
           reader = reader == null ? new ModelReader(PlanIndex.of(plan, run), run) : reader;
           chain = reader.chain(c);
         } else if (!was.equals(is)) {
-          chain = chain.refiltered(FilterChain.of(plan, is));
+          chain = chain.refiltered(FilterChain.of(plan, is, chain.grid()));
         }
       }
       parts.set(c, predictor.part(c, chain, state));

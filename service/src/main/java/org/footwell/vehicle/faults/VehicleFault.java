@@ -1,6 +1,7 @@
 package org.footwell.vehicle.faults;
 
 import java.util.List;
+import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 import org.footwell.parts.plan.VehiclePlan;
 
@@ -24,6 +25,19 @@ record VehicleFault(
     Range range,
     Change change,
     Told told) {
+
+  /** A fault of one channel. */
+  static VehicleFault of(
+      FaultKind kind, String thing, int c, String part, Range range, Change change, Told told) {
+    return new VehicleFault(kind, thing, List.of(c), -1, part, range, change, told);
+  }
+
+  /** The same where its kind says all. */
+  static VehicleFault of(
+      FaultKind kind, String thing, int c, String part, UnaryOperator<VehiclePlan> change) {
+    return of(
+        kind, thing, c, part, Range.NONE, (any, figure) -> change.apply(any), (line, figure) -> {});
+  }
 
   /** A plan with a fault in it; the same where no plan can have it. */
   interface Change {

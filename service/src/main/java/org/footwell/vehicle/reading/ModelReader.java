@@ -11,7 +11,6 @@ import org.footwell.calculation.Run;
 import org.footwell.electrical.amplifier.SineSource;
 import org.footwell.electrical.load.Network;
 import org.footwell.electrical.load.NetworkReader;
-import org.footwell.parts.Cabin;
 import org.footwell.parts.Cable;
 import org.footwell.parts.LevelAt;
 import org.footwell.parts.Position;
@@ -27,11 +26,12 @@ import org.footwell.physics.ProgrammeSpectrum;
 import org.footwell.vehicle.chain.AmplifierOutput;
 import org.footwell.vehicle.chain.BranchCircuit;
 import org.footwell.vehicle.chain.ChannelChain;
-import org.footwell.vehicle.chain.ChannelCircuit;
 import org.footwell.vehicle.chain.CoilTree;
 import org.footwell.vehicle.chain.DriverModel;
 import org.footwell.vehicle.chain.FilterChain;
 import org.footwell.vehicle.chain.Grid;
+import org.footwell.vehicle.chain.GridLoudspeaker;
+import org.footwell.vehicle.chain.Loudspeaker;
 import org.footwell.vehicle.chain.PlayedChannel;
 import org.footwell.vehicle.chain.Way;
 
@@ -46,6 +46,9 @@ public final class ModelReader {
   private final CabinCurve cabin;
   private final Map<List<Object>, DriverModel> models = new HashMap<>();
   private final Map<List<Object>, FilterChain> filters = new HashMap<>();
+
+  /** Drivers alike have one model, so loudspeakers alike are equal. */
+  private final Map<Loudspeaker, GridLoudspeaker> grids = new HashMap<>();
 
   public ModelReader(PlanIndex index, Run run) {
     this.index = index;
@@ -71,58 +74,61 @@ public final class ModelReader {
 
   /** Every channel of the plan; refuses networks that cannot be read. */
   List<PlayedChannel> channels() {
-    List<ChannelCircuit> circuits = new ArrayList<>();
+    List<Loudspeaker> loudspeakers = new ArrayList<>();
     for (int c = 0; c < plan.channels().size(); c++) {
-      circuits.add(circuit(c));
+      loudspeakers.add(loudspeaker(c));
     }
     run.requireNoFaults();
     List<PlayedChannel> channels = new ArrayList<>();
-    for (int c = 0; c < circuits.size(); c++) {
+    for (int c = 0; c < loudspeakers.size(); c++) {
       run.checkDeadline();
-      channels.add(channel(c, circuits.get(c)));
+      channels.add(played(c, chain(c, loudspeakers.get(c), outputOhm(c))));
     }
     return channels;
   }
 
   /** The chain of one channel, of a plan that can be read. */
   public ChannelChain chain(int c) {
-    return chain(c, circuit(c));
+    return chain(c, loudspeaker(c), outputOhm(c));
   }
 
   /** One channel, of a plan that can be read. */
   PlayedChannel channel(int c) {
-    return channel(c, circuit(c));
+    return played(c, chain(c));
   }
 
   /** One channel behind another output impedance, as connected. */
   PlayedChannel channel(int c, double outputOhm) {
-    ChannelCircuit own = circuit(c);
-    return channel(c, new ChannelCircuit(own.loads(), own.branches(), own.cableOhm(), outputOhm));
+    return played(c, chain(c, loudspeaker(c), outputOhm));
   }
 
-  private PlayedChannel channel(int c, ChannelCircuit circuit) {
+  private PlayedChannel played(int c, ChannelChain chain) {
     return PlayedChannel.of(
-        chain(c, circuit), plan.programme().crestFactorDb(), plan.channels().get(c).rmsLimiter());
+        chain, plan.programme().crestFactorDb(), plan.channels().get(c).rmsLimiter());
   }
 
-  private ChannelChain chain(int c, ChannelCircuit circuit) {
-    List<Integer> drivers = index.driversOf(c);
+  private ChannelChain chain(int c, Loudspeaker loudspeaker, double outputOhm) {
+    double cable = cableOhm(plan.channels().get(c).cable());
+    double load = loudspeaker.ratedOhm() + cable;
+    return new ChannelChain(
+        grids.computeIfAbsent(loudspeaker, any -> new GridLoudspeaker(any, grid)),
+        cable,
+        filters(plan.channels().get(c)),
+        new AmplifierOutput(source(c), load, outputOhm, index.amplifierOf(c)),
+        index.driversOf(c),
+        ways(index.driversOf(c)));
+  }
+
+  private Way[][] ways(List<Integer> drivers) {
     Way[][] ways = new Way[drivers.size()][plan.seats().size()];
-    List<DriverModel> own = new ArrayList<>();
     for (int d = 0; d < ways.length; d++) {
-      own.add(model(c, drivers.get(d)));
       Position from = plan.drivers().get(drivers.get(d)).position();
       for (int s = 0; s < ways[d].length; s++) {
         double distance = from.distanceTo(plan.seats().get(s).head());
-        Cabin inside = plan.vehicle().cabin();
-        ways[d][s] = new Way(distance, inside, cabin, speed);
+        ways[d][s] = new Way(distance, plan.vehicle().cabin(), cabin, speed);
       }
     }
-    double load = circuit.ratedOhm() + circuit.cableOhm();
-    AmplifierOutput output =
-        new AmplifierOutput(source(c), load, circuit.outputOhm(), index.amplifierOf(c));
-    FilterChain before = filters(plan.channels().get(c));
-    return new ChannelChain(circuit, before, output, drivers, own, ways, grid);
+    return ways;
   }
 
   private FilterChain filters(PlannedChannel channel) {
@@ -132,7 +138,7 @@ public final class ModelReader {
             Optional.ofNullable(channel.lowPass()),
             channel.equaliser(),
             Optional.ofNullable(channel.factoryOutput()));
-    return filters.computeIfAbsent(alike, any -> FilterChain.of(plan, channel));
+    return filters.computeIfAbsent(alike, any -> FilterChain.of(plan, channel, grid));
   }
 
   private DriverModel model(int channel, int driver) {
@@ -160,9 +166,16 @@ public final class ModelReader {
         plan.amplifiers().get(index.amplifierOf(c)).supplyRegulated());
   }
 
-  private ChannelCircuit circuit(int c) {
+  /** Output impedance of a channel's amplifier as connected, ohm; 0 where it is not known. */
+  private double outputOhm(int c) {
+    Double output = index.outputs(c).outputOhm();
+    double halves = plan.channels().get(c).bridged() ? 2 : 1;
+    return output == null ? 0 : halves * output;
+  }
+
+  private Loudspeaker loudspeaker(int c) {
     PlannedChannel channel = plan.channels().get(c);
-    List<ChannelCircuit.Load> loads = new ArrayList<>();
+    List<Loudspeaker.Load> loads = new ArrayList<>();
     List<BranchCircuit> branches = new ArrayList<>();
     String at = "/channels/" + c;
     if (channel.network() != null) {
@@ -176,15 +189,14 @@ public final class ModelReader {
         branches.add(new BranchCircuit(branch.ladder(), stated(branch), pad, tree));
       }
     }
-    Double output = index.outputs(c).outputOhm();
-    double halves = channel.bridged() ? 2 : 1;
-    return new ChannelCircuit(
-        loads, branches, cableOhm(channel.cable()), output == null ? 0 : halves * output);
+    List<DriverModel> own = index.driversOf(c).stream().map(driver -> model(c, driver)).toList();
+    return new Loudspeaker(own, loads, branches);
   }
 
-  private CoilTree tree(int c, String network, String at, List<ChannelCircuit.Load> loads) {
+  private CoilTree tree(int c, String network, String at, List<Loudspeaker.Load> loads) {
     Map<String, PlanIndex.NamedCoil> named = new LinkedHashMap<>();
     index.coils(c).forEach(coil -> named.put(coil.word(), coil));
+    List<Integer> drivers = index.driversOf(c);
     Network<String> words = NetworkReader.words(network, at, run);
     return CoilTree.of(
         words.fold(
@@ -192,10 +204,9 @@ public final class ModelReader {
               PlanIndex.NamedCoil coil = named.get(word);
               loads.add(
                   coil == null
-                      ? new ChannelCircuit.Load(-1, null, Double.parseDouble(word))
-                      : new ChannelCircuit.Load(
-                          coil.driver(),
-                          model(c, coil.driver()),
+                      ? new Loudspeaker.Load(-1, Double.parseDouble(word))
+                      : new Loudspeaker.Load(
+                          drivers.indexOf(coil.driver()),
                           index.part(coil.driver()).driver().ratedOhm()));
               return Network.leaf(loads.size() - 1);
             },

@@ -11,6 +11,7 @@ import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.PlannedChannel;
 import org.footwell.parts.plan.PlannedPart;
 import org.footwell.parts.plan.VehiclePlan;
+import org.footwell.vehicle.chain.FilterChain;
 
 /** What cannot be worked out of a plan that hangs together: all of it at once. */
 public final class PlanRefusals {
@@ -72,7 +73,7 @@ public final class PlanRefusals {
     if (channel.cable() != null) {
       channel.cable().requirePossible("/channels/" + c + "/cable", run);
     }
-    double half = plan.processor() == null ? 24_000 : plan.processor().rateHz() / 2;
+    double half = FilterChain.rateHz(plan) / 2;
     for (int f = 0; f < channel.equaliser().size(); f++) {
       if (channel.equaliser().get(f).frequencyHz() >= half) {
         run.refuse(PlanRefusal.EQUALISER_ABOVE_HALF_RATE)

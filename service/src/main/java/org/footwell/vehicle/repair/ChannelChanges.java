@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
+import org.footwell.acoustic.crossover.CrossoverWindow;
 import org.footwell.electrical.load.CoilNetworks;
 import org.footwell.parts.Driver;
 import org.footwell.parts.Filter;
@@ -21,6 +22,7 @@ import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.PlannedChannel;
 import org.footwell.parts.plan.PlannedChannelBuilder;
 import org.footwell.parts.plan.PlannedPart;
+import org.footwell.parts.plan.Plans;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.parts.plan.VehiclePlanBuilder;
 import org.footwell.physics.Decibels;
@@ -30,9 +32,6 @@ final class ChannelChanges {
 
   /** Gains that were set come down by these, dB. */
   private static final List<Double> STEPS_DB = List.of(-1.0, -2.0, -3.0);
-
-  /** A capacitor guards a driver from this multiple of its resonance on; common practice, no source. */
-  private static final double ABOVE_RESONANCE = 2;
 
   /** Where nothing is known of a tweeter, Hz; common practice, no source. */
   private static final double USUAL_HZ = 3000;
@@ -162,18 +161,7 @@ final class ChannelChanges {
   private static VehiclePlan rewired(VehiclePlan any, int c, int b, String network) {
     return b < 0
         ? Plans.channel(any, c, one -> PlannedChannelBuilder.builder(one).network(network).build())
-        : withBranch(any, c, b, one -> BranchBuilder.builder(one).network(network).build());
-  }
-
-  private static VehiclePlan withBranch(
-      VehiclePlan any, int c, int b, UnaryOperator<Branch> change) {
-    return Plans.channel(
-        any,
-        c,
-        one ->
-            PlannedChannelBuilder.builder(one)
-                .branches(Plans.changed(one.branchList(), b, change))
-                .build());
+        : Plans.branch(any, c, b, one -> BranchBuilder.builder(one).network(network).build());
   }
 
   /** A capacitor in series with a tweeter that has no high-pass of its own. */
@@ -194,7 +182,7 @@ final class ChannelChanges {
   private static double guardedHz(Driver driver) {
     return driver.lowerLimitHz() != null
         ? driver.lowerLimitHz()
-        : driver.fsHz() != null ? ABOVE_RESONANCE * driver.fsHz() : USUAL_HZ;
+        : driver.fsHz() != null ? CrossoverWindow.TWEETER_MULTIPLE * driver.fsHz() : USUAL_HZ;
   }
 
   /** From where on a channel of tweeters alone may play, Hz; empty for any other. */
@@ -219,7 +207,8 @@ final class ChannelChanges {
           at,
           null,
           "butterworth, 2, " + Math.round(hz) + " Hz",
-          any -> withBranch(any, c, b, one -> BranchBuilder.builder(one).highPass(filter).build()));
+          any ->
+              Plans.branch(any, c, b, one -> BranchBuilder.builder(one).highPass(filter).build()));
       return;
     }
     double uf = PreferredSeries.E12.nearest(1e6 / (2 * Math.PI * hz * driver.ratedOhm()));
@@ -231,7 +220,8 @@ final class ChannelChanges {
         at,
         null,
         uf + " µF",
-        any -> withBranch(any, c, b, one -> BranchBuilder.builder(one).elements(elements).build()));
+        any ->
+            Plans.branch(any, c, b, one -> BranchBuilder.builder(one).elements(elements).build()));
   }
 
   /** Parts of the plan that are in no place are offered. */
@@ -252,17 +242,13 @@ final class ChannelChanges {
                   is.id(),
                   offered.id(),
                   offered.driver().price(),
-                  any -> placed(any, d, offered.id())));
+                  any ->
+                      Plans.driver(
+                          any,
+                          d,
+                          one -> PlacedDriverBuilder.builder(one).part(offered.id()).build())));
         }
       }
     }
-  }
-
-  private static VehiclePlan placed(VehiclePlan any, int d, String part) {
-    return VehiclePlanBuilder.builder(any)
-        .drivers(
-            Plans.changed(
-                any.drivers(), d, one -> PlacedDriverBuilder.builder(one).part(part).build()))
-        .build();
   }
 }

@@ -5,6 +5,7 @@ import org.footwell.parts.CableBuilder;
 import org.footwell.parts.plan.AmplifierFeed;
 import org.footwell.parts.plan.AmplifierFeedBuilder;
 import org.footwell.parts.plan.PlannedAmplifierBuilder;
+import org.footwell.parts.plan.Plans;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.physics.Conductors;
 import org.footwell.vehicle.PlanReviewResult;

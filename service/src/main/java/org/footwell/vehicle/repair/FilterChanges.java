@@ -8,6 +8,7 @@ import org.footwell.parts.Filter;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.PlannedChannel;
 import org.footwell.parts.plan.PlannedChannelBuilder;
+import org.footwell.parts.plan.Plans;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.parts.plan.VehiclePlanBuilder;
 

@@ -81,7 +81,7 @@ class PhaseMatchTest {
     assertEquals(-0.589, match.asGiven().lossDb(), 0.001);
     // At 80 Hz alone the filter leads by 67.5 degrees, of which 20·lg cos 33.75° is left.
     BothSides atCrossover =
-        BothSides.of(80, lower.apply(80), HIGH.apply(80), List.of(HIGH.apply(80).modulus()));
+        BothSides.of(80, lower.apply(80), HIGH.apply(80), HIGH.apply(80).modulus());
     assertEquals(67.5, subsonic.phaseDeg(80), 0.05);
     assertEquals(-1.60, atCrossover.lossDb(0), 0.005);
     // Set early by the group delay, another 72 degrees, it loses 9.2 dB there.

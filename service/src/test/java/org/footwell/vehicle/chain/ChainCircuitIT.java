@@ -48,15 +48,17 @@ class ChainCircuitIT {
     List<Simulator.Point> points = Simulator.sweep(twice.netlist(), quantities, work);
     assertEquals(POINTS, points.size());
     for (Simulator.Point point : points) {
-      ChannelCircuit.State ours = twice.circuit().at(point.hz());
+      SolvedLoudspeaker solved = twice.circuit().loudspeaker().at(point.hz());
+      Phasor ohm = twice.circuit().terminalOhm(solved.ohm());
+      Phasor volts = twice.circuit().networkV(solved.ohm());
       List<Phasor> theirs = point.values();
       Phasor current = theirs.get(1);
-      assertSame(theirs.get(0).over(current), ours.terminalOhm(), point.hz());
-      assertSame(theirs.get(2).over(current), ours.networkOhm(), point.hz());
-      assertSame(theirs.get(0), ours.terminalV(), point.hz());
-      assertSame(theirs.get(2), ours.networkV(), point.hz());
+      assertSame(theirs.get(0).over(current), ohm, point.hz());
+      assertSame(theirs.get(2).over(current), solved.ohm(), point.hz());
+      assertSame(theirs.get(0), volts.times(ohm.over(solved.ohm())), point.hz());
+      assertSame(theirs.get(2), volts, point.hz());
       for (int i = 0; i < twice.coilNodes().size(); i++) {
-        assertSame(theirs.get(3 + i), ours.volts()[i], point.hz());
+        assertSame(theirs.get(3 + i), solved.volts()[i].times(volts), point.hz());
       }
     }
   }

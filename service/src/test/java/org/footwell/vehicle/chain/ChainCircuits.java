@@ -84,10 +84,12 @@ final class ChainCircuits {
     DriverModel high = model(TWEETER, 1, 0.05);
     ChannelCircuit circuit =
         new ChannelCircuit(
-            List.of(new ChannelCircuit.Load(0, low, 4), new ChannelCircuit.Load(1, high, 6)),
-            List.of(
-                new BranchCircuit(LOW, List.of(), 1, leaf(0)),
-                new BranchCircuit(HIGH, List.of(), 1, leaf(1))),
+            new Loudspeaker(
+                List.of(low, high),
+                List.of(new Loudspeaker.Load(0, 4), new Loudspeaker.Load(1, 6)),
+                List.of(
+                    new BranchCircuit(LOW, List.of(), 1, leaf(0)),
+                    new BranchCircuit(HIGH, List.of(), 1, leaf(1)))),
             0.0798,
             0.05);
     List<String> netlist = source("0.05", "0.0798");
@@ -110,8 +112,8 @@ final class ChainCircuits {
   /** Two drivers of two voice coils each, series-parallel across a bridge. */
   static Twice bridged() {
     DriverModel sub = model(SUBWOOFER, 2, 34);
-    List<ChannelCircuit.Load> loads =
-        IntStream.range(0, 4).mapToObj(i -> new ChannelCircuit.Load(i / 2, sub, 2)).toList();
+    List<Loudspeaker.Load> loads =
+        IntStream.range(0, 4).mapToObj(i -> new Loudspeaker.Load(i / 2, 2)).toList();
     CoilTree tree =
         new CoilTree(
             -1,
@@ -121,7 +123,12 @@ final class ChainCircuits {
                 new CoilTree(-1, true, List.of(leaf(2), leaf(3)))));
     ChannelCircuit circuit =
         new ChannelCircuit(
-            loads, List.of(new BranchCircuit(List.of(), List.of(), 1, tree)), 0.01188, 0.04);
+            new Loudspeaker(
+                List.of(sub, sub),
+                loads,
+                List.of(new BranchCircuit(List.of(), List.of(), 1, tree))),
+            0.01188,
+            0.04);
     List<String> netlist = source("0.04", "0.01188");
     String[][] nodes = {{"net", "m"}, {"m", "0"}, {"net", "n"}, {"n", "0"}};
     coils(netlist, SUBWOOFER, 52.0 / 34, "a", nodes[0], nodes[1]);
@@ -134,8 +141,10 @@ final class ChainCircuits {
     DriverModel sub = DriverModel.of(part(SUBWOOFER, 2), box(34), 1, AIR_C);
     ChannelCircuit circuit =
         new ChannelCircuit(
-            List.of(new ChannelCircuit.Load(0, sub, 2)),
-            List.of(new BranchCircuit(List.of(), List.of(), 1, leaf(0))),
+            new Loudspeaker(
+                List.of(sub),
+                List.of(new Loudspeaker.Load(0, 2)),
+                List.of(new BranchCircuit(List.of(), List.of(), 1, leaf(0)))),
             0.02,
             0.03);
     List<String> netlist = source("0.03", "0.02");

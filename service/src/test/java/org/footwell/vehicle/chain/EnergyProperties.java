@@ -34,26 +34,31 @@ class EnergyProperties {
     Random random = new Random(seed);
     ChannelCircuit circuit = circuit(random);
     for (double hz : HZ) {
-      ChannelCircuit.State state = circuit.at(hz);
-      Phasor current = state.terminalV().over(state.terminalOhm());
+      SolvedLoudspeaker solved = circuit.loudspeaker().at(hz);
+      Phasor networkV = circuit.networkV(solved.ohm());
+      Phasor current = networkV.over(solved.ohm());
       double given = current.re();
       double taken = current.square() * (circuit.outputOhm() + circuit.cableOhm());
       assertEquals(
-          given - current.square() * circuit.outputOhm(), state.terminalW(), RATIO * given);
-      for (BranchCircuit branch : circuit.branches()) {
-        taken += ladderW(branch, hz, state);
+          given - current.square() * circuit.outputOhm(),
+          circuit.terminalW(solved.ohm()),
+          RATIO * given);
+      for (BranchCircuit branch : circuit.loudspeaker().branches()) {
+        taken += ladderW(branch, hz, networkV, solved.loadOhm());
       }
-      for (int i = 0; i < circuit.loads().size(); i++) {
-        taken += state.loadW(i);
+      for (int i = 0; i < solved.volts().length; i++) {
+        Phasor through = networkV.times(solved.volts()[i]).over(solved.loadOhm()[i]);
+        taken += through.square() * solved.loadOhm()[i].re();
       }
       assertEquals(given, taken, RATIO * given, () -> hz + " Hz, seed " + seed);
     }
   }
 
   /** What the parts of a ladder take; its coils must get the voltage that is left at its end. */
-  private static double ladderW(BranchCircuit branch, double hz, ChannelCircuit.State state) {
-    Phasor volts = state.networkV();
-    BranchCircuit.Solved solved = branch.at(hz, state.ohm());
+  private static double ladderW(
+      BranchCircuit branch, double hz, Phasor networkV, Phasor[] loadOhm) {
+    Phasor volts = networkV;
+    BranchCircuit.Solved solved = branch.at(hz, loadOhm);
     Phasor current = volts.times(solved.admittance());
     double watts = 0;
     for (LadderElement element : branch.elements()) {
@@ -68,16 +73,15 @@ class EnergyProperties {
       }
     }
     if (branch.stated().isEmpty() && branch.padGain() == 1) {
-      double size = state.networkV().times(solved.transfer()).modulus();
-      double apart = volts.minus(state.networkV().times(solved.transfer())).modulus();
-      assertEquals(0, apart / state.networkV().modulus(), 1e-9 * Math.max(1, size));
+      double size = networkV.times(solved.transfer()).modulus();
+      double apart = volts.minus(networkV.times(solved.transfer())).modulus();
+      assertEquals(0, apart / networkV.modulus(), 1e-9 * Math.max(1, size));
     } else {
       // A pad takes what its filters hand on and the coils do not get.
-      double coils =
-          solved.transfer().square() * Phasor.ONE.over(branch.tree().ohm(state.ohm())).re();
-      watts = state.networkV().square() * (solved.admittance().re() - coils);
+      double coils = solved.transfer().square() * Phasor.ONE.over(branch.tree().ohm(loadOhm)).re();
+      watts = networkV.square() * (solved.admittance().re() - coils);
       if (branch.padGain() == 1) {
-        assertEquals(0, watts, RATIO * state.networkV().square() * solved.admittance().modulus());
+        assertEquals(0, watts, RATIO * networkV.square() * solved.admittance().modulus());
       }
     }
     return watts;
@@ -94,11 +98,12 @@ class EnergyProperties {
   }
 
   private static ChannelCircuit circuit(Random random) {
-    List<ChannelCircuit.Load> loads = new ArrayList<>();
+    List<DriverModel> drivers = new ArrayList<>();
+    List<Loudspeaker.Load> loads = new ArrayList<>();
     List<BranchCircuit> branches = new ArrayList<>();
     int count = 1 + random.nextInt(3);
     for (int b = 0; b < count; b++) {
-      CoilTree tree = tree(random, loads, 2);
+      CoilTree tree = tree(random, drivers, loads, 2);
       int kind = random.nextInt(3);
       List<AnalogFilter> stated =
           kind == 1
@@ -117,8 +122,7 @@ class EnergyProperties {
       branches.add(new BranchCircuit(elements, stated, pad, tree));
     }
     return new ChannelCircuit(
-        loads,
-        branches,
+        new Loudspeaker(drivers, loads, branches),
         between(random, 0, 0.5),
         random.nextBoolean() ? 0 : between(random, 0, 0.3));
   }
@@ -134,21 +138,22 @@ class EnergyProperties {
     };
   }
 
-  private static CoilTree tree(Random random, List<ChannelCircuit.Load> loads, int depth) {
+  private static CoilTree tree(
+      Random random, List<DriverModel> drivers, List<Loudspeaker.Load> loads, int depth) {
     if (depth == 0 || random.nextInt(3) == 0) {
-      loads.add(load(random, loads.size()));
+      loads.add(load(random, drivers));
       return new CoilTree(loads.size() - 1, false, List.of());
     }
     List<CoilTree> parts = new ArrayList<>();
     for (int i = 2 + random.nextInt(2); i > 0; i--) {
-      parts.add(tree(random, loads, depth - 1));
+      parts.add(tree(random, drivers, loads, depth - 1));
     }
     return new CoilTree(-1, random.nextBoolean(), parts);
   }
 
-  private static ChannelCircuit.Load load(Random random, int driver) {
+  private static Loudspeaker.Load load(Random random, List<DriverModel> drivers) {
     if (random.nextInt(8) == 0) {
-      return new ChannelCircuit.Load(-1, null, between(random, 2, 20));
+      return new Loudspeaker.Load(-1, between(random, 2, 20));
     }
     double re = between(random, 1.5, 7);
     Driver data =
@@ -166,8 +171,8 @@ class EnergyProperties {
         random.nextBoolean()
             ? null
             : new Enclosure(Box.closed(between(random, 0.05, 60)), null, null);
-    DriverModel model = DriverModel.of(new PlannedPart("part", null, 1, data, null), box, 1, 20);
-    return new ChannelCircuit.Load(driver, model, re * 1.2);
+    drivers.add(DriverModel.of(new PlannedPart("part", null, 1, data, null), box, 1, 20));
+    return new Loudspeaker.Load(drivers.size() - 1, re * 1.2);
   }
 
   private static double between(Random random, double from, double to) {
