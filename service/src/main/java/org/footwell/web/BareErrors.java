@@ -31,7 +31,10 @@ final class BareErrors extends ErrorHandler {
     int status = response.getStatus();
     HttpFields.Mutable headers = response.getHeaders();
     Reader reader =
-        languages.reader(request.getHeaders().get(HttpHeader.ACCEPT_LANGUAGE), headers::add);
+        languages.reader(
+            request.getHttpURI().getQuery(),
+            request.getHeaders().get(HttpHeader.ACCEPT_LANGUAGE),
+            headers::add);
     Problem problem = Problem.unreadable(status, detail(status), reader);
     headers.put(HttpHeader.CONTENT_TYPE, Problems.CONTENT_TYPE);
     headers.put(HttpHeader.CACHE_CONTROL, "no-store");

@@ -3,6 +3,7 @@ package org.footwell.web.request;
 import io.javalin.http.Context;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.function.BiConsumer;
 import org.footwell.calculation.text.Reader;
 
@@ -38,23 +39,37 @@ public final class Languages {
     if (languages == null) {
       return Reader.ANYONE;
     }
-    Reader reader = languages.reader(ctx.header("Accept-Language"), ctx.res()::addHeader);
+    Reader reader = 
+        languages.reader(
+            ctx.queryString(), ctx.header("Accept-Language"), ctx.res()::addHeader);
     ctx.req().setAttribute(READER, reader);
     return reader;
   }
 
   /**
-   * Who reads an answer.
+   * Who reads an answer: {@code lang=} says so, else the header.
    *
+   * @param query the raw query of the address, or null
    * @param acceptLanguage what the header of that name says, or null
    * @param headers takes the headers of the answer that say so
    */
-  public Reader reader(String acceptLanguage, BiConsumer<String, String> headers) {
-    Reader reader = Reader.of(acceptLanguage, all);
+  public Reader reader(String query, String acceptLanguage, BiConsumer<String, String> headers) {
+    Optional<Reader> asked = asked(Query.language(query));
+    Reader reader = asked.orElseGet(() -> Reader.of(acceptLanguage, all));
     if (all.size() > 1) {
-      headers.accept("Vary", "Accept-Language");
+      if (asked.isEmpty()) {
+        headers.accept("Vary", "Accept-Language");
+      }
       headers.accept("Content-Language", reader.language().toLanguageTag());
     }
     return reader;
+  }
+
+  /** Another language than these is refused with the query, to whom the header names. */
+  private Optional<Reader> asked(String tag) {
+    return all.stream()
+        .filter(language -> language.toLanguageTag().equals(tag))
+        .findFirst()
+        .map(Reader::in);
   }
 }

@@ -5,14 +5,17 @@ import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Faults;
 import org.footwell.calculation.text.Allowed;
 import org.footwell.calculation.text.Names;
 import org.footwell.calculation.text.Phrase;
+import org.footwell.calculation.text.Reader;
 
 /** The query of an address, read strictly: no parameter is overlooked and none is guessed. */
 public final class Query {
@@ -24,19 +27,26 @@ public final class Query {
 
   private static final String ABOUT = "about";
 
+  private static final String LANGUAGE = "lang";
+
   private static final List<String> ERRORS = List.of("problem", "text");
+
+  private static final List<String> LANGUAGES =
+      Reader.LANGUAGES.stream().map(Locale::toLanguageTag).toList();
 
   private static final Map<String, List<String>> OF_BATCH =
       sorted(
           Map.of(
               "columns", List.of(),
               "errors", ERRORS,
+              LANGUAGE, LANGUAGES,
               "separator", List.of("comma", "semicolon")));
 
   private static final Map<String, List<String>> OF_SWEEP =
       sorted(
           Map.of(
               "errors", ERRORS,
+              LANGUAGE, LANGUAGES,
               "format", List.of("json", "csv", "ndjson"),
               "separator", List.of("comma", "semicolon")));
 
@@ -60,6 +70,8 @@ public final class Query {
             List.of(),
             "format",
             formats,
+            LANGUAGE,
+            LANGUAGES,
             "workings",
             List.of("true", "false")));
   }
@@ -249,6 +261,17 @@ public final class Query {
   /** Whether the raw query asks for problems as text; looks before anything is checked. */
   static boolean asksForTextErrors(String raw) {
     return raw != null && ("&" + raw + "&").contains("&errors=text&");
+  }
+
+  /** The language a raw query asks for, or an empty text; looks before anything is checked. */
+  static String language(String raw) {
+    return raw == null
+        ? ""
+        : Stream.of(raw.split("&", MOST_PARAMETERS))
+            .filter(pair -> pair.startsWith(LANGUAGE + "="))
+            .map(pair -> pair.substring(LANGUAGE.length() + 1))
+            .findFirst()
+            .orElse("");
   }
 
   private static String decode(String text) {
