@@ -144,16 +144,18 @@ class ReaderLanguageTest {
     assertEquals("Accept-Language", answer.header("Vary"));
   }
 
+  private static RequestSpecification readingAt(Server other) {
+    return RunningServer.given(other.port()).header("Accept-Language", "qaa");
+  }
+
   @Test
   void whereThereIsOneLanguageNothingIsSaidOfIt() {
     try (Server english = RunningServer.start(Map.of(), List.of(Locale.ENGLISH))) {
-      RequestSpecification reading =
-          RunningServer.given(english.port()).header("Accept-Language", "qaa");
-      Response answer = reading.get(PATH + "?" + QUERY);
+      Response answer = readingAt(english).get(PATH + "?" + QUERY);
       assertTrue(!answer.asString().contains("~"), answer::asString);
       assertNull(answer.header("Content-Language"));
       assertEquals(List.of("Accept"), answer.headers().getValues("Vary"));
-      Response refused = reading.get(PATH);
+      Response refused = readingAt(english).get(PATH);
       assertNull(refused.header("Content-Language"));
       assertNull(refused.header("Vary"));
     }
