@@ -120,7 +120,8 @@ class GermanAnswersTest {
   void faultsAndProblemsAreInGermanToo() {
     JsonNode invalid =
         read(sending(reading("de"), SoundLevelCalls.with("power_w", "-1")).post(PATH));
-    assertEquals("Die Anfrage ist lesbar, aber nicht zu beantworten", invalid.get("title").asText());
+    assertEquals(
+        "Die Anfrage ist lesbar, aber nicht zu beantworten", invalid.get("title").asText());
     assertEquals(
         "power_w: erlaubt ist eine Zahl von 0.000001 bis 50000.", invalid.get("detail").asText());
     assertEquals("-1.0", invalid.at("/errors/0/given").asText(), "as it was written");

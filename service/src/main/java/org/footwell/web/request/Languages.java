@@ -39,9 +39,8 @@ public final class Languages {
     if (languages == null) {
       return Reader.ANYONE;
     }
-    Reader reader = 
-        languages.reader(
-            ctx.queryString(), ctx.header("Accept-Language"), ctx.res()::addHeader);
+    Reader reader =
+        languages.reader(ctx.queryString(), ctx.header("Accept-Language"), ctx.res()::addHeader);
     ctx.req().setAttribute(READER, reader);
     return reader;
   }

@@ -37,18 +37,26 @@ public final class Query {
   private static final Map<String, List<String>> OF_BATCH =
       sorted(
           Map.of(
-              "columns", List.of(),
-              "errors", ERRORS,
-              LANGUAGE, LANGUAGES,
-              "separator", List.of("comma", "semicolon")));
+              "columns",
+              List.of(),
+              "errors",
+              ERRORS,
+              LANGUAGE,
+              LANGUAGES,
+              "separator",
+              List.of("comma", "semicolon")));
 
   private static final Map<String, List<String>> OF_SWEEP =
       sorted(
           Map.of(
-              "errors", ERRORS,
-              LANGUAGE, LANGUAGES,
-              "format", List.of("json", "csv", "ndjson"),
-              "separator", List.of("comma", "semicolon")));
+              "errors",
+              ERRORS,
+              LANGUAGE,
+              LANGUAGES,
+              "format",
+              List.of("json", "csv", "ndjson"),
+              "separator",
+              List.of("comma", "semicolon")));
 
   /** Options with their values; of none where any text may stand. */
   private final Map<String, List<String>> known;

@@ -28,10 +28,14 @@ class TranslationTest {
 
   private static final Map<Arguments.Kind, Object> SAMPLES =
       Map.of(
-          Arguments.Kind.NUMBER, -1.5,
-          Arguments.Kind.OWN, "own",
-          Arguments.Kind.FIELD, "field_hz",
-          Arguments.Kind.WORDS, CoreWords.THE_REQUEST);
+          Arguments.Kind.NUMBER,
+          -1.5,
+          Arguments.Kind.OWN,
+          "own",
+          Arguments.Kind.FIELD,
+          "field_hz",
+          Arguments.Kind.WORDS,
+          CoreWords.THE_REQUEST);
 
   private static final Pattern LEFT_OPEN = Pattern.compile("\\{[\\w:]*}");
 
@@ -57,7 +61,8 @@ class TranslationTest {
         CODES.stream().flatMap(TranslationTest::keys).collect(toCollection(TreeSet::new));
     assertTrue(needed.size() > 1000, () -> needed.size() + " texts");
     assertEquals(
-        String.join("\n", needed), String.join("\n", file(language).stringPropertyNames().stream().sorted().toList()));
+        String.join("\n", needed),
+        String.join("\n", file(language).stringPropertyNames().stream().sorted().toList()));
   }
 
   @ParameterizedTest
@@ -74,7 +79,9 @@ class TranslationTest {
   void whatIsLeftOpenIsThatOfEnglish(Locale language) {
     for (Coded code : CODES) {
       assertEquals(
-          slots(code, Reader.ANYONE.language()), slots(code, language), () -> home(code) + code.key());
+          slots(code, Reader.ANYONE.language()),
+          slots(code, language),
+          () -> home(code) + code.key());
     }
   }
 
