@@ -5,7 +5,6 @@ import io.swagger.v3.oas.models.media.Schema;
 import io.swagger.v3.oas.models.parameters.Parameter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.View;
@@ -34,7 +33,7 @@ final class Options {
                     + " rest"),
             parameter(
                 "lang",
-                schemas.oneOf(Reader.LANGUAGES.stream().map(Locale::toLanguageTag).toList()),
+                schemas.oneOf(Reader.languages()),
                 "Language of findings, cautions and problems; goes before the Accept-Language"
                     + " header, and Content-Language says which it is"),
             parameter(

@@ -9,6 +9,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -20,12 +21,16 @@ final class Translation {
 
   private static final String ROOT = "org.footwell.";
   private static final String HOME = "/org/footwell/languages/";
+
+  /** A language without region or script. */
+  private static final Pattern CODE = Pattern.compile("[a-z]{2,3}");
+
   private static final Map<Locale, Translation> READ = new ConcurrentHashMap<>();
 
   private final Properties texts = new Properties();
 
   private Translation(Locale language) {
-    try (InputStream file = Translation.class.getResourceAsStream(file(language))) {
+    try (InputStream file = Translation.class.getResourceAsStream(file(language.getLanguage()))) {
       if (file != null) {
         texts.load(new InputStreamReader(file, StandardCharsets.UTF_8));
       }
@@ -34,12 +39,14 @@ final class Translation {
     }
   }
 
-  /** The languages of ISO 639 that have such a file. */
-  static Stream<Locale> all() {
-    return Stream.of(Locale.getISOLanguages())
-        .map(Locale::forLanguageTag)
-        .distinct()
-        .filter(language -> Translation.class.getResource(file(language)) != null);
+  /** Whether a language has such a file. */
+  static boolean exists(String code) {
+    return CODE.matcher(code).matches() && Translation.class.getResource(file(code)) != null;
+  }
+
+  /** The languages of ISO 639 that have one; looking for each takes longer than English may wait. */
+  static Stream<String> all() {
+    return Stream.of(Locale.getISOLanguages()).filter(Translation::exists);
   }
 
   /** The texts there are in a language; none where it has no file. */
@@ -47,8 +54,8 @@ final class Translation {
     return READ.computeIfAbsent(language, Translation::new);
   }
 
-  private static String file(Locale language) {
-    return HOME + language.toLanguageTag() + ".properties";
+  private static String file(String code) {
+    return HOME + code + ".properties";
   }
 
   /** The text under a key of a package, or the one given where there is none. */

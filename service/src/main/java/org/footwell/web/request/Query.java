@@ -5,7 +5,6 @@ import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
@@ -31,9 +30,6 @@ public final class Query {
 
   private static final List<String> ERRORS = List.of("problem", "text");
 
-  private static final List<String> LANGUAGES =
-      Reader.LANGUAGES.stream().map(Locale::toLanguageTag).toList();
-
   private static final Map<String, List<String>> OF_BATCH =
       sorted(
           Map.of(
@@ -42,7 +38,7 @@ public final class Query {
               "errors",
               ERRORS,
               LANGUAGE,
-              LANGUAGES,
+              List.of(),
               "separator",
               List.of("comma", "semicolon")));
 
@@ -52,7 +48,7 @@ public final class Query {
               "errors",
               ERRORS,
               LANGUAGE,
-              LANGUAGES,
+              List.of(),
               "format",
               List.of("json", "csv", "ndjson"),
               "separator",
@@ -79,7 +75,7 @@ public final class Query {
             "format",
             formats,
             LANGUAGE,
-            LANGUAGES,
+            List.of(),
             "workings",
             List.of("true", "false")));
   }
@@ -170,15 +166,12 @@ public final class Query {
     known.forEach(
         (name, allowed) -> {
           String given = options.get(name);
-          // No place at all is the document as a whole.
-          boolean blank = given != null && given.isBlank() && !name.equals(ABOUT);
-          if (blank || (given != null && !allowed.isEmpty() && !allowed.contains(given))) {
+          if (given != null && !fits(name, given, allowed)) {
             faults
                 .add(CoreFault.NOT_ALLOWED)
                 .at("/" + name)
                 .given(given)
-                .allowed(
-                    allowed.isEmpty() ? Phrase.of(WebWords.FIGURE_NAME) : Allowed.oneOf(allowed));
+                .allowed(fitting(name, allowed));
           }
         });
     boolean text = !options.containsKey("format") || "text".equals(options.get("format"));
@@ -189,6 +182,23 @@ public final class Query {
           .given(options.get("format"))
           .allowed(Phrase.of(WebWords.TEXT_FOR_A_FIELD));
     }
+  }
+
+  private static boolean fits(String name, String given, List<String> allowed) {
+    if (name.equals(LANGUAGE)) {
+      return Reader.in(given).isPresent();
+    }
+    // No place at all is the document as a whole.
+    return allowed.isEmpty()
+        ? name.equals(ABOUT) || !given.isBlank()
+        : allowed.contains(given);
+  }
+
+  private static Phrase fitting(String name, List<String> allowed) {
+    if (name.equals(LANGUAGE)) {
+      return Allowed.oneOf(Reader.languages());
+    }
+    return allowed.isEmpty() ? Phrase.of(WebWords.FIGURE_NAME) : Allowed.oneOf(allowed);
   }
 
   private static void refuse(Faults faults) {

@@ -6,7 +6,6 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.time.Duration;
 import java.util.List;
-import java.util.Locale;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
@@ -26,7 +25,7 @@ import org.junit.jupiter.api.Test;
 /** Another language is one more text file, and nothing else: shown with one made up for tests. */
 class OtherLanguageTest {
 
-  private static final Reader OTHER = Reader.in(Locale.forLanguageTag("qaa"));
+  private static final Reader OTHER = Reader.in("qaa").orElseThrow();
 
   private enum Remarks implements FindingCode {
     TOO_LOUD,
