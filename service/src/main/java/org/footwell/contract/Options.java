@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.View;
+import org.footwell.calculation.text.Reader;
 
 /** Parameters beside the request itself: each is declared once, and operations refer to it. */
 final class Options {
@@ -31,6 +32,11 @@ final class Options {
                 "With text a problem comes as 200 with one short sentence, for cells that hide the"
                     + " rest"),
             parameter(
+                "lang",
+                schemas.oneOf(Reader.languages()),
+                "Language of findings, cautions and problems; goes before the Accept-Language"
+                    + " header, and Content-Language says which it is"),
+            parameter(
                 "separator",
                 schemas.oneOf(List.of("comma", "semicolon")),
                 "What separates the cells of a CSV row"),
@@ -47,7 +53,7 @@ final class Options {
   /** Those of a single request. */
   List<Parameter> single(Card<?, ?> card) {
     Parameter format = card.views().isEmpty() ? shared("format") : format(card.views());
-    return List.of(format, shared("field"), shared("workings"), shared("errors"));
+    return List.of(format, shared("field"), shared("workings"), shared("errors"), shared("lang"));
   }
 
   /** Those of a question to a plan, which can be about these places. */
@@ -75,8 +81,8 @@ final class Options {
   /** Those of a batch. */
   List<Parameter> batch(boolean flat) {
     return flat
-        ? List.of(shared("separator"), shared("columns"), shared("errors"))
-        : List.of(shared("errors"));
+        ? List.of(shared("separator"), shared("columns"), shared("errors"), shared("lang"))
+        : List.of(shared("errors"), shared("lang"));
   }
 
   /** Those of a sweep. */
@@ -86,7 +92,7 @@ final class Options {
             "format",
             schemas.oneOf(List.of("json", "csv", "ndjson")),
             "Format of the table; goes before the Accept header");
-    return List.of(format, shared("separator"), shared("errors"));
+    return List.of(format, shared("separator"), shared("errors"), shared("lang"));
   }
 
   private static Parameter shared(String name) {

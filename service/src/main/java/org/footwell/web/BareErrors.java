@@ -20,18 +20,15 @@ import org.footwell.web.request.Problems;
 /** Problem answers for requests that break off before any route sees them, such as a bad address. */
 final class BareErrors extends ErrorHandler {
 
-  private final Languages languages;
-
-  BareErrors(Languages languages) {
-    this.languages = languages;
-  }
-
   @Override
   public boolean handle(Request request, Response response, Callback callback) {
     int status = response.getStatus();
     HttpFields.Mutable headers = response.getHeaders();
     Reader reader =
-        languages.reader(request.getHeaders().get(HttpHeader.ACCEPT_LANGUAGE), headers::add);
+        Languages.reader(
+            request.getHttpURI().getQuery(),
+            request.getHeaders().get(HttpHeader.ACCEPT_LANGUAGE),
+            headers::add);
     Problem problem = Problem.unreadable(status, detail(status), reader);
     headers.put(HttpHeader.CONTENT_TYPE, Problems.CONTENT_TYPE);
     headers.put(HttpHeader.CACHE_CONTROL, "no-store");

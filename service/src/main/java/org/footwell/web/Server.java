@@ -13,7 +13,6 @@ import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -22,7 +21,6 @@ import org.footwell.analysis.registry.Analysis;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Document;
 import org.footwell.calculation.Engine;
-import org.footwell.calculation.text.Reader;
 import org.footwell.web.batch.BatchHandler;
 import org.footwell.web.batch.SweepHandler;
 import org.footwell.web.batch.Workers;
@@ -31,7 +29,6 @@ import org.footwell.web.pages.Pages;
 import org.footwell.web.request.Endpoints;
 import org.footwell.web.request.Exchange;
 import org.footwell.web.request.Format;
-import org.footwell.web.request.Languages;
 import org.footwell.web.request.Pace;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;
@@ -70,7 +67,6 @@ public final class Server implements AutoCloseable {
   private final Metrics metrics = new Metrics();
   private final Pages pages;
   private final Cors cors;
-  private final Languages languages;
   private final Pace pace;
   private final Javalin app;
   private final String host;
@@ -89,17 +85,6 @@ public final class Server implements AutoCloseable {
       Document<?> document,
       Settings settings,
       String version) {
-    this(calculations, document, settings, version, Reader.LANGUAGES);
-  }
-
-  /** The same in these languages, the one for everybody else first. */
-  Server(
-      Map<String, Supplier<Calculation<?, ?>>> calculations,
-      Document<?> document,
-      Settings settings,
-      String version,
-      List<Locale> languages) {
-    this.languages = new Languages(languages);
     endpoints = new Endpoints(calculations, new Engine(), settings.deadline());
     calculation = new CalculationHandler(endpoints, document, settings, version);
     batch = new BatchHandler(endpoints, settings.bodyBytes(), workers);
@@ -181,7 +166,7 @@ public final class Server implements AutoCloseable {
     config.jetty.modifyServer(
         server -> {
           jetty = server;
-          server.setErrorHandler(new BareErrors(languages));
+          server.setErrorHandler(new BareErrors());
           ((QueuedThreadPool) server.getThreadPool()).setStopTimeout(BREAKING_OFF_MS);
         });
     config.router.ignoreTrailingSlashes = false;
@@ -198,7 +183,6 @@ public final class Server implements AutoCloseable {
   private void routes(RoutesConfig routes) {
     routes.before(ctx -> Exchange.pace(ctx, pace));
     routes.before(cors::apply);
-    routes.before(languages::apply);
     routes.before(Safeguards::apply);
     routes.before(this::partWhenStopping);
     route(

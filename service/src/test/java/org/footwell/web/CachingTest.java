@@ -9,6 +9,7 @@ import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.restassured.response.Response;
+import java.util.List;
 import org.footwell.Version;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -83,10 +84,20 @@ class CachingTest {
 
   @Test
   void aNegotiatedAnswerVariesByAcceptAndAStatedFormatDoesNot() {
-    assertEquals("Accept", given().get(ADDRESS).header("Vary"));
-    assertEquals("Accept", given().header("Accept", "text/csv").get(ADDRESS).header("Vary"));
-    assertNull(given().get(ADDRESS + "&field=verdict").header("Vary"));
-    assertNull(given().get(ADDRESS + "&format=json").header("Vary"));
+    String english = ADDRESS + "&lang=en";
+    assertEquals("Accept", given().get(english).header("Vary"));
+    assertEquals("Accept", given().header("Accept", "text/csv").get(english).header("Vary"));
+    assertNull(given().get(english + "&field=verdict").header("Vary"));
+    assertNull(given().get(english + "&format=json").header("Vary"));
+  }
+
+  @Test
+  void anAnswerVariesByTheLanguageAskedForUnlessTheQueryStatesIt() {
+    assertEquals(
+        List.of("Accept-Language", "Accept"), given().get(ADDRESS).headers().getValues("Vary"));
+    Response stated = given().header("Accept-Language", "de").get(ADDRESS + "&lang=en");
+    assertEquals(List.of("Accept"), stated.headers().getValues("Vary"));
+    assertEquals("en", stated.header("Content-Language"));
   }
 
   @Test

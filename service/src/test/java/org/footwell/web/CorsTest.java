@@ -90,7 +90,8 @@ class CorsTest {
     Map<String, String> list = Map.of("FOOTWELL_CORS_ORIGINS", PAGE);
     try (Server server = RunningServer.start(list)) {
       Response response = given(server.port()).get(PATH + "?" + QUERY);
-      assertEquals(List.of("Origin", "Accept"), response.headers().getValues("Vary"));
+      assertEquals(
+          List.of("Origin", "Accept-Language", "Accept"), response.headers().getValues("Vary"));
     }
   }
 }

@@ -9,11 +9,6 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
 import java.io.IOException;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 
@@ -21,20 +16,8 @@ import org.junit.jupiter.api.extension.ExtendWith;
 @ExtendWith(RunningServer.class)
 class ProblemLanguageTest {
 
-  private static Server server;
-
-  @BeforeAll
-  static void startInTwoLanguages() {
-    server = RunningServer.start(Map.of(), List.of(Locale.ENGLISH, Locale.forLanguageTag("qaa")));
-  }
-
-  @AfterAll
-  static void stop() {
-    server.close();
-  }
-
   private static RequestSpecification reading() {
-    return RunningServer.given(server.port()).header("Accept-Language", "qaa, en;q=0.5");
+    return RunningServer.given().header("Accept-Language", "qaa, en;q=0.5");
   }
 
   private static RequestSpecification sending(String type, String body) {
@@ -102,7 +85,7 @@ class ProblemLanguageTest {
   /** Where its headers could be read: of a broken address nobody knows who reads the answer. */
   @Test
   void soIsOneBeforeAnyRoute() throws IOException {
-    try (RawConnection connection = new RawConnection(server.port())) {
+    try (RawConnection connection = new RawConnection(RunningServer.port())) {
       connection.send(
           String.join(
               "\r\n",

@@ -6,7 +6,6 @@ import static org.footwell.web.SoundLevelCalls.PATH;
 import static org.footwell.web.SoundLevelCalls.QUERY;
 import static org.footwell.web.SoundLevelCalls.ROW;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
@@ -14,12 +13,8 @@ import io.restassured.response.Response;
 import io.restassured.specification.RequestSpecification;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Map;
 import org.footwell.recording.WavBytes;
 import org.footwell.recording.WavBytes.Kind;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 
@@ -27,23 +22,8 @@ import org.junit.jupiter.api.extension.ExtendWith;
 @ExtendWith(RunningServer.class)
 class ReaderLanguageTest {
 
-  /** A tag that the standard of languages leaves to private use. */
-  private static final Locale MADE_UP = Locale.forLanguageTag("qaa");
-
-  private static Server server;
-
-  @BeforeAll
-  static void startInTwoLanguages() {
-    server = RunningServer.start(Map.of(), List.of(Locale.ENGLISH, MADE_UP));
-  }
-
-  @AfterAll
-  static void stop() {
-    server.close();
-  }
-
   private static RequestSpecification reading(String languages) {
-    return RunningServer.given(server.port()).header("Accept-Language", languages);
+    return RunningServer.given().header("Accept-Language", languages);
   }
 
   private static Response post(String body) {
@@ -142,17 +122,5 @@ class ReaderLanguageTest {
     assertEquals("power_w is used more than once.", details(answer).get(0));
     assertEquals("en", answer.header("Content-Language"));
     assertEquals("Accept-Language", answer.header("Vary"));
-  }
-
-  @Test
-  void whereThereIsOneLanguageNothingChanges() {
-    Response answer =
-        RunningServer.given().header("Accept-Language", "qaa").get(PATH + "?" + QUERY);
-    assertTrue(!answer.asString().contains("~"), answer::asString);
-    assertNull(answer.header("Content-Language"));
-    assertEquals(List.of("Accept"), answer.headers().getValues("Vary"));
-    Response refused = RunningServer.given().header("Accept-Language", "qaa").get(PATH);
-    assertNull(refused.header("Content-Language"));
-    assertNull(refused.header("Vary"));
   }
 }

@@ -10,11 +10,9 @@ import io.restassured.specification.RequestSpecification;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.footwell.Calculations;
 import org.footwell.Version;
-import org.footwell.calculation.text.Reader;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
 import org.junit.jupiter.api.extension.ExtensionContext;
 
@@ -52,11 +50,6 @@ public final class RunningServer implements BeforeAllCallback {
 
   /** One more server with settings of its own, for the caller to close; it stops without a delay. */
   static Server start(Map<String, String> environment) {
-    return start(environment, Reader.LANGUAGES);
-  }
-
-  /** The same in other languages than ours. */
-  static Server start(Map<String, String> environment, List<Locale> languages) {
     Map<String, String> variables = new HashMap<>(Map.of("FOOTWELL_STOP_DELAY_MS", "0"));
     variables.putAll(environment);
     Settings given = Settings.from(variables);
@@ -70,7 +63,7 @@ public final class RunningServer implements BeforeAllCallback {
             given.pace(),
             given.stop(),
             List.copyOf(given.origins()));
-    return new Server(Calculations.BY_ID, Calculations.PLAN, onAnyPort, Version.NUMBER, languages)
+    return new Server(Calculations.BY_ID, Calculations.PLAN, onAnyPort, Version.NUMBER)
         .start();
   }
 

@@ -135,7 +135,7 @@ public abstract class Arguments<T extends Arguments<T>> {
           .map(one -> said(one, digits, language))
           .collect(Collectors.joining(", "));
     }
-    return Texts.forPeople(argument, digits);
+    return Texts.forPeople(argument, digits, language);
   }
 
   /**

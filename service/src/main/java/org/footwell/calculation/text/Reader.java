@@ -2,39 +2,59 @@ package org.footwell.calculation.text;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * For whom an answer is put into a form for people.
  *
- * @param language one of {@link #LANGUAGES}
+ * @param language one there are texts in
  * @param units in which measures are shown
  */
 public record Reader(Locale language, Units units) {
 
-  /** What texts there are in, the one for everybody else first. */
-  public static final List<Locale> LANGUAGES = List.of(Locale.ENGLISH);
+  private static final String ENGLISH = "en";
 
   /** Who says nothing. */
-  public static final Reader ANYONE = new Reader(LANGUAGES.get(0), Units.METRIC);
+  public static final Reader ANYONE = in(Locale.ENGLISH);
 
   /** Systems of units that measures can be shown in. */
   public enum Units {
     METRIC
   }
 
-  /** Who asks for languages in the words of an Accept-Language header (RFC 9110, 12.5.4). */
-  public static Reader of(String acceptLanguage) {
-    return of(acceptLanguage, LANGUAGES);
+  /** The codes of all languages there are texts in, the one for everybody else first. */
+  public static List<String> languages() {
+    return Stream.concat(Stream.of(ENGLISH), Translation.all()).toList();
   }
 
-  /** The same where there are texts in these languages, the one for everybody else first. */
-  public static Reader of(String acceptLanguage, List<Locale> languages) {
-    if (acceptLanguage == null || languages.size() == 1) {
+  /** Who reads the language of a code, where there are texts in it. */
+  public static Optional<Reader> in(String code) {
+    return code.equals(ENGLISH) || Translation.exists(code)
+        ? Optional.of(in(Locale.forLanguageTag(code)))
+        : Optional.empty();
+  }
+
+  private static Reader in(Locale language) {
+    return new Reader(language, Units.METRIC);
+  }
+
+  /** Who asks for languages in the words of an Accept-Language header (RFC 9110, 12.5.4). */
+  public static Reader of(String acceptLanguage) {
+    if (acceptLanguage == null) {
       return ANYONE;
     }
     try {
-      Locale found = Locale.lookup(Locale.LanguageRange.parse(acceptLanguage), languages);
-      return found == null ? ANYONE : new Reader(found, Units.METRIC);
+      List<Locale.LanguageRange> wanted = Locale.LanguageRange.parse(acceptLanguage);
+      List<Locale> there =
+          wanted.stream()
+              .map(range -> Locale.forLanguageTag(range.getRange()).getLanguage())
+              .distinct()
+              .flatMap(code -> in(code).stream())
+              .map(Reader::language)
+              .toList();
+      Locale found = Locale.lookup(wanted, there);
+      return found == null ? ANYONE : in(found);
     } catch (IllegalArgumentException notAsTheStandardSays) {
       return ANYONE;
     }

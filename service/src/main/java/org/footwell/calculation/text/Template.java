@@ -19,7 +19,8 @@ final class Template {
 
   /** A placeholder with its kind, and the unit after it if that is one of differences. */
   private static final Pattern PLACEHOLDER =
-      Pattern.compile("\\{(\\w+)(?::(own|field|words))?\\}(?= (dB|percent|degrees)\\b)?");
+      Pattern.compile(
+          "\\{(\\w+)(?::(own|field|words))?\\}(?=( dB\\b| percent\\b| degrees\\b| %|°))?");
 
   /** Smaller decibels, percent and degrees are what calculating leaves of nothing. */
   private static final double NO_DIFFERENCE = 1e-6;

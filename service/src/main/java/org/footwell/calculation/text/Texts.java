@@ -9,12 +9,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.ResourceBundle;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.UnaryOperator;
 
 /**
  * The sentences behind the codes. Each package that declares codes has a {@code texts.properties}
  * with a line for each: {@code {name}} is replaced by the argument of that name, a number, or what
- * {@code {name:own}}, {@code {name:field}} and {@code {name:words}} say. Other languages stand
- * beside it, as {@code texts_de.properties}.
+ * {@code {name:own}}, {@code {name:field}} and {@code {name:words}} say. Each other language is a
+ * {@link Translation}.
  */
 public final class Texts {
 
@@ -40,9 +41,8 @@ public final class Texts {
   /** What to do stands beside the sentence, under the same key with this at its end. */
   private static final String ADVICE = ".advice";
 
-  /** Only what is there: no other language is a stand-in for the one asked for. */
-  private static final ResourceBundle.Control AS_ASKED =
-      ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES);
+  private static final char HYPHEN = '-';
+  private static final char MINUS = '\u2212';
 
   /** Sentences taken apart, each at its first use. */
   private static final Map<Locale, Map<Coded, Sentence>> SENTENCES = new ConcurrentHashMap<>();
@@ -90,14 +90,16 @@ public final class Texts {
   }
 
   private static Sentence read(Coded coded, Locale language) {
-    Class<?> home = ((Enum<?>) coded).getDeclaringClass();
-    ResourceBundle texts =
-        ResourceBundle.getBundle(
-            home.getPackageName() + ".texts", language, home.getClassLoader(), AS_ASKED);
+    Class<?> type = ((Enum<?>) coded).getDeclaringClass();
+    String home = type.getPackageName();
+    ResourceBundle english =
+        ResourceBundle.getBundle(home + ".texts", Locale.ROOT, type.getClassLoader());
+    UnaryOperator<String> text =
+        key -> Translation.into(language).text(home, key, english.getString(key));
     String key = coded.key();
     return new Sentence(
-        new Template(texts.getString(key)),
-        texts.containsKey(key + ADVICE) ? new Template(texts.getString(key + ADVICE)) : null);
+        new Template(text.apply(key)),
+        english.containsKey(key + ADVICE) ? new Template(text.apply(key + ADVICE)) : null);
   }
 
   /** Four, or what tells a value from the limit it is held against: 79.999 is not at 80. */
@@ -123,6 +125,14 @@ public final class Texts {
       return Math.abs(d) < NOTHING ? "0" : rounded(d, digits);
     }
     return argument == null ? null : argument.toString();
+  }
+
+  /** The same within a sentence: with the decimal mark of its language and a minus sign. */
+  static String forPeople(Object argument, int digits, Locale language) {
+    String figure = forPeople(argument, digits);
+    return argument instanceof Number
+        ? figure.replace(HYPHEN, MINUS).replace(".", of(CoreWords.DECIMAL_MARK, language))
+        : figure;
   }
 
   /** A caller's own words in one line: a space for each line end and tab, and shown. */

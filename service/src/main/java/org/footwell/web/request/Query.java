@@ -8,11 +8,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Faults;
 import org.footwell.calculation.text.Allowed;
 import org.footwell.calculation.text.Names;
 import org.footwell.calculation.text.Phrase;
+import org.footwell.calculation.text.Reader;
 
 /** The query of an address, read strictly: no parameter is overlooked and none is guessed. */
 public final class Query {
@@ -24,21 +26,33 @@ public final class Query {
 
   private static final String ABOUT = "about";
 
+  private static final String LANGUAGE = "lang";
+
   private static final List<String> ERRORS = List.of("problem", "text");
 
   private static final Map<String, List<String>> OF_BATCH =
       sorted(
           Map.of(
-              "columns", List.of(),
-              "errors", ERRORS,
-              "separator", List.of("comma", "semicolon")));
+              "columns",
+              List.of(),
+              "errors",
+              ERRORS,
+              LANGUAGE,
+              List.of(),
+              "separator",
+              List.of("comma", "semicolon")));
 
   private static final Map<String, List<String>> OF_SWEEP =
       sorted(
           Map.of(
-              "errors", ERRORS,
-              "format", List.of("json", "csv", "ndjson"),
-              "separator", List.of("comma", "semicolon")));
+              "errors",
+              ERRORS,
+              LANGUAGE,
+              List.of(),
+              "format",
+              List.of("json", "csv", "ndjson"),
+              "separator",
+              List.of("comma", "semicolon")));
 
   /** Options with their values; of none where any text may stand. */
   private final Map<String, List<String>> known;
@@ -60,6 +74,8 @@ public final class Query {
             List.of(),
             "format",
             formats,
+            LANGUAGE,
+            List.of(),
             "workings",
             List.of("true", "false")));
   }
@@ -150,15 +166,12 @@ public final class Query {
     known.forEach(
         (name, allowed) -> {
           String given = options.get(name);
-          // No place at all is the document as a whole.
-          boolean blank = given != null && given.isBlank() && !name.equals(ABOUT);
-          if (blank || (given != null && !allowed.isEmpty() && !allowed.contains(given))) {
+          if (given != null && !fits(name, given, allowed)) {
             faults
                 .add(CoreFault.NOT_ALLOWED)
                 .at("/" + name)
                 .given(given)
-                .allowed(
-                    allowed.isEmpty() ? Phrase.of(WebWords.FIGURE_NAME) : Allowed.oneOf(allowed));
+                .allowed(fitting(name, allowed));
           }
         });
     boolean text = !options.containsKey("format") || "text".equals(options.get("format"));
@@ -169,6 +182,23 @@ public final class Query {
           .given(options.get("format"))
           .allowed(Phrase.of(WebWords.TEXT_FOR_A_FIELD));
     }
+  }
+
+  private static boolean fits(String name, String given, List<String> allowed) {
+    if (name.equals(LANGUAGE)) {
+      return Reader.in(given).isPresent();
+    }
+    // No place at all is the document as a whole.
+    return allowed.isEmpty()
+        ? name.equals(ABOUT) || !given.isBlank()
+        : allowed.contains(given);
+  }
+
+  private static Phrase fitting(String name, List<String> allowed) {
+    if (name.equals(LANGUAGE)) {
+      return Allowed.oneOf(Reader.languages());
+    }
+    return allowed.isEmpty() ? Phrase.of(WebWords.FIGURE_NAME) : Allowed.oneOf(allowed);
   }
 
   private static void refuse(Faults faults) {
@@ -249,6 +279,17 @@ public final class Query {
   /** Whether the raw query asks for problems as text; looks before anything is checked. */
   static boolean asksForTextErrors(String raw) {
     return raw != null && ("&" + raw + "&").contains("&errors=text&");
+  }
+
+  /** The language a raw query asks for, or an empty text; looks before anything is checked. */
+  static String language(String raw) {
+    return raw == null
+        ? ""
+        : Stream.of(raw.split("&", MOST_PARAMETERS))
+            .filter(pair -> pair.startsWith(LANGUAGE + "="))
+            .map(pair -> pair.substring(LANGUAGE.length() + 1))
+            .findFirst()
+            .orElse("");
   }
 
   private static String decode(String text) {

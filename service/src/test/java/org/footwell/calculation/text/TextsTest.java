@@ -34,6 +34,24 @@ class TextsTest {
     assertEquals(text, Texts.forPeople(number));
   }
 
+  /** Typed by hand: a minus sign everywhere, and the decimal mark of the language. */
+  @ParameterizedTest
+  @CsvSource({
+    "en, -12.34567, −12.35",
+    "de, -12.34567, '−12,35'",
+    "de, 3.0, 3",
+    "de, 1.234e-6, '1,234e−6'",
+    "fr, 0.5, 0.5"
+  })
+  void numbersInASentenceAreThoseOfItsLanguage(Locale language, double number, String text) {
+    assertEquals(text, Texts.forPeople(number, Texts.DIGITS, language));
+  }
+
+  @Test
+  void aCallersOwnWordsAreNoNumbers() {
+    assertEquals("-1.5", Texts.forPeople("-1.5", Texts.DIGITS, Locale.GERMAN));
+  }
+
   @ParameterizedTest
   @CsvSource({
     "cableMm2, cable_mm2",
@@ -71,7 +89,7 @@ class TextsTest {
   @Test
   void differencesOfNothingAreZeroAndCallersWordsStayAsTheyAre() {
     assertEquals(
-        "{value} is off by 0 dB, 3 percent of 2e-8",
+        "{value} is off by 0 dB, 3 percent of 2e−8",
         filled(
             "{name:own} is off by {value} dB, {share} percent of {of}",
             Map.of("name", "{value}", "value", 2e-8, "share", 3.0000001, "of", 2e-8)));

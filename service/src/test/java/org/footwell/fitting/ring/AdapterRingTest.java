@@ -88,8 +88,8 @@ class AdapterRingTest {
     assertFalse(result.fits());
     assertEquals(12, result.thicknessMm(), 1e-12);
     assertEquals(
-        "No ring fits: the depth behind asks for 12 mm, the grille allows 10 mm; 2 mm"
-            + " are lacking. Take a shallower driver. Do not cut the vehicle for it.",
+        "No ring fits: the depth behind needs 12 mm, the grille allows 10 mm; 2 mm"
+            + " are missing. Take a shallower driver. Do not cut the vehicle for it.",
         text("no-thickness-fits"));
     assertFalse(found("hits-grille"));
   }
@@ -103,7 +103,7 @@ class AdapterRingTest {
         text("hits-behind"));
     draft.ring.thicknessMm(18.0);
     assertEquals(
-        "At 18 mm the ring is too thick: with -1 mm left the driver comes too close to"
+        "At 18 mm the ring is too thick: with −1 mm left the driver comes too close to"
             + " the grille. Make it 14 mm thick at most.",
         text("hits-grille"));
     draft.ring.thicknessMm(13.0);
