@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Collectors;
 
 /**
  * Completes the workings of an answer: a step for each number of the result whose field says how it
@@ -29,7 +28,7 @@ final class AccountedSteps {
 
   private final List<Step> steps;
   private final Scope request;
-  private final String modelSources;
+  private final String model;
 
   /** Places of numbers that were come upon, an index for any. */
   private final Set<String> met = new HashSet<>();
@@ -37,8 +36,7 @@ final class AccountedSteps {
   private AccountedSteps(List<Step> noted, Card<?, ?> card, Record request) {
     this.steps = new ArrayList<>(noted);
     this.request = new Scope(Shape.of(card.request()).root(), request, null);
-    this.modelSources =
-        card.sources().stream().map(Source::citation).collect(Collectors.joining("; "));
+    this.model = "the model of " + card.id() + ", from the sources listed with it";
   }
 
   /** The steps a run noted, and those of the result after them. */
@@ -89,28 +87,38 @@ final class AccountedSteps {
             null,
             path,
             account.formula(),
-            inputs(account.formula(), in),
+            inputs(account.formula(), in, field),
             value,
             Units.of(field),
-            account.byModel() ? modelSources : account.source().citation()));
+            account.byModel() ? model : account.source().citation()));
   }
 
-  private static Map<String, Double> inputs(String formula, Scope in) {
+  private Map<String, Double> inputs(String formula, Scope in, String field) {
     Map<String, Double> inputs = new LinkedHashMap<>();
     Matcher names = NAME.matcher(formula);
     while (names.find()) {
-      for (Scope scope = in; scope != null; scope = scope.around()) {
-        Map<String, Double> found = new LinkedHashMap<>();
-        numbers(scope.shape(), scope.record(), names.group().split("\\."), 0, "", found);
-        if (!found.isEmpty()) {
-          if (found.size() <= MOST_SHOWN) {
-            inputs.putAll(found);
-          }
-          break;
-        }
+      Map<String, Double> found = found(names.group(), in, field);
+      if (found.size() <= MOST_SHOWN) {
+        inputs.putAll(found);
       }
     }
     return inputs;
+  }
+
+  /** What has this name: nearest to a field, but not itself, or else a step that was noted. */
+  private Map<String, Double> found(String name, Scope in, String field) {
+    Map<String, Double> found = new LinkedHashMap<>();
+    for (Scope scope = in; scope != null && found.isEmpty(); scope = scope.around()) {
+      if (scope != in || !name.equals(field)) {
+        numbers(scope.shape(), scope.record(), name.split("\\."), 0, "", found);
+      }
+    }
+    if (found.isEmpty()) {
+      steps.stream()
+          .filter(step -> step.quantity().equals(name))
+          .forEach(step -> found.put(name, step.value()));
+    }
+    return found;
   }
 
   private static void numbers(
