@@ -40,7 +40,7 @@ public final class Engine {
     Card<Q, R> card = calculation.card();
     Run run = start(card, workings, within);
     R result = keepingTo(card, run, () -> run(calculation, request, run));
-    return told(card, run, null, result, reader);
+    return told(card, run, null, request, result, reader);
   }
 
   /**
@@ -67,7 +67,7 @@ public final class Engine {
     run.requireNoFaults();
     Asked<Q> asked = kind.ask(calculation, document, about, run);
     R result = keepingTo(card, run, () -> run(calculation, asked, run));
-    return told(card, run, asked.request(), result, reader);
+    return told(card, run, asked.request(), asked.request(), result, reader);
   }
 
   private <Q extends Record, R extends Record> R run(
@@ -76,11 +76,14 @@ public final class Engine {
     return run.call(calculation, asked.request(), asked.places()).orElseThrow(run::refused);
   }
 
+  /** An answer; shows the request where it was read from a document. */
   private <Q extends Record, R extends Record> Answer<R> told(
-      Card<Q, R> card, Run run, Q request, R result, Reader reader) {
+      Card<Q, R> card, Run run, Q shown, Q request, R result, Reader reader) {
     List<Finding> findings = worstFirst(run.findings(reader.language()));
     Verdict verdict = findings.isEmpty() ? Verdict.OK : findings.get(0).level();
-    return new Answer<>(request, result, findings, verdict, safety(card, run, reader), run.steps());
+    List<Step> workings =
+        run.steps() == null ? null : AccountedSteps.after(run.steps(), card, request, result);
+    return new Answer<>(shown, result, findings, verdict, safety(card, run, reader), workings);
   }
 
   /** Answers a request like {@link #answer}, with nothing put into words. */

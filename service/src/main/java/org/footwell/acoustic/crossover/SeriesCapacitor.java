@@ -17,7 +17,7 @@ final class SeriesCapacitor {
 
   /** Capacitor in uF for a corner in Hz with a resistance in ohm, and the corner for one in uF. */
   static final Formula.Of2 VALUE =
-      Formula.of("capacitor_uf", "10⁶/(2·π·f·R)", "uF", FIRST_ORDER)
+      Formula.of("capacitor_uf", "10⁶/(2·π·f·R)", "µF", FIRST_ORDER)
           .with("f", "R", (f, r) -> 1e6 / (2 * Math.PI * f * r));
 
   static final Formula.Of2 CORNER =

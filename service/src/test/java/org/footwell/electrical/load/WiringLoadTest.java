@@ -223,7 +223,10 @@ class WiringLoadTest {
             "share = 0.25",
             "share = 0.5",
             "power_share = 0.5",
-            "lowest_modulus_ohm = 3.2"),
+            "lowest_modulus_ohm = 3.2",
+            "coils.0.rated_ohm = 4.0",
+            "coils.0.power_share = 0.25",
+            "coils.0.voltage_share = 0.5"),
         steps);
   }
 

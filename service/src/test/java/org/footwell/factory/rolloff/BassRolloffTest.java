@@ -270,7 +270,7 @@ class BassRolloffTest {
   @Test
   void workingsShowTheLargestLoss() {
     var steps = Answers.withWorkings(new BassRolloff(), cuts().request()).workings();
-    assertEquals(List.of("loss_db"), steps.stream().map(step -> step.quantity()).toList());
+    assertEquals("loss_db", steps.get(0).quantity());
     assertEquals(8, steps.get(0).value(), 1e-9);
   }
 }
