@@ -1,7 +1,9 @@
 package org.footwell.calculation;
 
+import org.footwell.calculation.text.Words;
+
 /** The worst thing that was found, from harmless to forbidding. */
-public enum Verdict {
+public enum Verdict implements Words {
   /** Nothing to remark. */
   OK,
   /** Worth knowing; nothing to change. */

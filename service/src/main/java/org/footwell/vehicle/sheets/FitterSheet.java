@@ -77,14 +77,14 @@ public final class FitterSheet {
   }
 
   public String verdict() {
-    return Names.of(answer.verdict());
+    return words(answer.verdict());
   }
 
   public List<Finding> findings() {
     return answer.findings();
   }
 
-  /** How bad a finding is, as a word and as the class of its mark. */
+  /** How bad a finding is, as the class of its mark. */
   public String level(Finding finding) {
     return Names.of(finding.level());
   }

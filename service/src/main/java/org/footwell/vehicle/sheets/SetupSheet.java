@@ -107,7 +107,10 @@ final class SetupSheet {
       }
     }
     out.append('\n')
-        .append(word(SetupWords.VERDICT, reader) + ": " + Names.of(shown.answer().verdict()))
+        .append(
+            word(SetupWords.VERDICT, reader)
+                + ": "
+                + Texts.of(shown.answer().verdict(), reader.language()))
         .append('\n');
     return out.toString().getBytes(StandardCharsets.UTF_8);
   }

@@ -34,15 +34,7 @@ class TextPageTest {
     for (CrossoverFiltersResult.DesignedSection section : answered.answer().result().sections()) {
       Biquad exact = section.coefficients();
       String whole =
-          exact.b0()
-              + " "
-              + exact.b1()
-              + " "
-              + exact.b2()
-              + " "
-              + exact.a1()
-              + " "
-              + exact.a2();
+          exact.b0() + " " + exact.b1() + " " + exact.b2() + " " + exact.a1() + " " + exact.a2();
       assertTrue(text.contains(whole), text);
       assertTrue(text.contains(section.rounded().a1() + " " + section.rounded().a2()), text);
       assertTrue(text.contains(Texts.forPeople(section.poleRadius())), text);
