@@ -63,8 +63,7 @@ public final class RunningServer implements BeforeAllCallback {
             given.pace(),
             given.stop(),
             List.copyOf(given.origins()));
-    return new Server(Calculations.BY_ID, Calculations.PLAN, onAnyPort, Version.NUMBER)
-        .start();
+    return new Server(Calculations.BY_ID, Calculations.PLAN, onAnyPort, Version.NUMBER).start();
   }
 
   static int port() {

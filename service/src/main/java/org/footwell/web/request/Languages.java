@@ -18,8 +18,7 @@ public final class Languages {
     if (known != null) {
       return (Reader) known;
     }
-    Reader reader =
-        reader(ctx.queryString(), ctx.header("Accept-Language"), ctx.res()::addHeader);
+    Reader reader = reader(ctx.queryString(), ctx.header("Accept-Language"), ctx.res()::addHeader);
     ctx.req().setAttribute(READER, reader);
     return reader;
   }

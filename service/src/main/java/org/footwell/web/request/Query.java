@@ -189,9 +189,7 @@ public final class Query {
       return Reader.in(given).isPresent();
     }
     // No place at all is the document as a whole.
-    return allowed.isEmpty()
-        ? name.equals(ABOUT) || !given.isBlank()
-        : allowed.contains(given);
+    return allowed.isEmpty() ? name.equals(ABOUT) || !given.isBlank() : allowed.contains(given);
   }
 
   private static Phrase fitting(String name, List<String> allowed) {
