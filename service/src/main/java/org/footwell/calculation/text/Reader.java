@@ -2,7 +2,9 @@ package org.footwell.calculation.text;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 
 /**
@@ -14,6 +16,11 @@ import java.util.stream.Stream;
 public record Reader(Locale language, Units units) {
 
   private static final String ENGLISH = "en";
+
+  /** More headers than browsers have; they are taken apart once. */
+  private static final int MOST_HEADERS = 200;
+
+  private static final Map<String, Reader> BY_HEADER = new ConcurrentHashMap<>();
 
   /** Who says nothing. */
   public static final Reader ANYONE = in(Locale.ENGLISH);
@@ -44,6 +51,18 @@ public record Reader(Locale language, Units units) {
     if (acceptLanguage == null) {
       return ANYONE;
     }
+    Reader known = BY_HEADER.get(acceptLanguage);
+    if (known != null) {
+      return known;
+    }
+    Reader reader = preferring(acceptLanguage);
+    if (BY_HEADER.size() < MOST_HEADERS) {
+      BY_HEADER.put(acceptLanguage, reader);
+    }
+    return reader;
+  }
+
+  private static Reader preferring(String acceptLanguage) {
     try {
       List<Locale.LanguageRange> wanted = Locale.LanguageRange.parse(acceptLanguage);
       List<Locale> there =

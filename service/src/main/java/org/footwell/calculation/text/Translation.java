@@ -25,12 +25,12 @@ final class Translation {
   /** A language without region or script. */
   private static final Pattern CODE = Pattern.compile("[a-z]{2,3}");
 
-  private static final Map<Locale, Translation> READ = new ConcurrentHashMap<>();
+  private static final Map<String, Translation> READ = new ConcurrentHashMap<>();
 
   private final Properties texts = new Properties();
 
-  private Translation(Locale language) {
-    try (InputStream file = Translation.class.getResourceAsStream(file(language.getLanguage()))) {
+  private Translation(String code) {
+    try (InputStream file = Translation.class.getResourceAsStream(file(code))) {
       if (file != null) {
         texts.load(new InputStreamReader(file, StandardCharsets.UTF_8));
       }
@@ -41,7 +41,10 @@ final class Translation {
 
   /** Whether a language has such a file. */
   static boolean exists(String code) {
-    return CODE.matcher(code).matches() && Translation.class.getResource(file(code)) != null;
+    Translation read = READ.get(code);
+    return read != null
+        ? !read.texts.isEmpty()
+        : CODE.matcher(code).matches() && Translation.class.getResource(file(code)) != null;
   }
 
   /** The languages of ISO 639 that have one; looking for each takes longer than English may wait. */
@@ -51,7 +54,7 @@ final class Translation {
 
   /** The texts there are in a language; none where it has no file. */
   static Translation into(Locale language) {
-    return READ.computeIfAbsent(language, Translation::new);
+    return READ.computeIfAbsent(language.getLanguage(), Translation::new);
   }
 
   private static String file(String code) {
