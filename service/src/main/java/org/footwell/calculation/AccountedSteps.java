@@ -108,10 +108,9 @@ final class AccountedSteps {
   /** What has this name: nearest to a field, but not itself, or else a step that was noted. */
   private Map<String, Double> found(String name, Scope in, String field) {
     Map<String, Double> found = new LinkedHashMap<>();
-    for (Scope scope = in; scope != null && found.isEmpty(); scope = scope.around()) {
-      if (scope != in || !name.equals(field)) {
-        numbers(scope.shape(), scope.record(), name.split("\\."), 0, "", found);
-      }
+    Scope nearest = name.equals(field) ? in.around() : in;
+    for (Scope scope = nearest; scope != null && found.isEmpty(); scope = scope.around()) {
+      numbers(scope.shape(), scope.record(), name.split("\\."), 0, "", found);
     }
     if (found.isEmpty()) {
       steps.stream()
