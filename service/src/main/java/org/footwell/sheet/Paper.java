@@ -11,6 +11,7 @@ import java.io.UncheckedIOException;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
 import java.util.TimeZone;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.apache.pdfbox.pdmodel.PDDocument;
 
 /**
@@ -25,13 +26,36 @@ final class Paper {
   private static final int REGULAR_WEIGHT = 400;
   private static final int BOLD_WEIGHT = 700;
 
+  /** A page with a letter, a table and a drawing. */
+  private static final String EMPTY =
+      """
+      <html lang="en"><head><title>-</title><meta name="subject" content="-"/>
+      <style>body { font-family: sheet; } b { font-weight: bold; }</style></head>
+      <body><p>-</p><table><tbody><tr><td><b>-</b></td></tr></tbody></table>
+      <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 9 9"><title>-</title><text>-</text></svg>
+      </body></html>
+      """;
+
   static {
     XRLog.setLoggingEnabled(false);
   }
 
+  private static final AtomicBoolean PREPARED = new AtomicBoolean();
+
   private Paper() {}
 
+  /** Loads at the first call what the first page would wait for, beside everything else. */
+  static void prepareAside() {
+    if (!PREPARED.getAndSet(true)) {
+      Thread aside = new Thread(() -> pdf(EMPTY), "paper");
+      aside.setDaemon(true);
+      aside.setPriority(Thread.MIN_PRIORITY);
+      aside.start();
+    }
+  }
+
   static byte[] pdf(String markup) {
+    PREPARED.set(true);
     PdfRendererBuilder builder =
         new PdfRendererBuilder()
             .useFont(() -> resource(FONT), FAMILY, REGULAR_WEIGHT, FontStyle.NORMAL, true)

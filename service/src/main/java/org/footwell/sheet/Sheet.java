@@ -21,8 +21,9 @@ public record Sheet(String template, Object shows) {
         TemplateEngine.createPrecompiled(ContentType.Html);
   }
 
-  /** For a screen, light or dark, and for its printer. */
+  /** For a screen, light or dark, and for its printer; who sees it may want it on paper next. */
   public byte[] html() {
+    Paper.prepareAside();
     return markup(false).getBytes(StandardCharsets.UTF_8);
   }
 

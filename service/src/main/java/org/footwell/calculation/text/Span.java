@@ -6,8 +6,11 @@ import java.math.RoundingMode;
 
 /** Units of a span of time below a day. */
 public enum Span implements Words {
+  HOUR,
   HOURS,
+  MINUTE,
   MINUTES,
+  SECOND,
   SECONDS;
 
   private static final int MINUTES_IN_HOUR = 60;
@@ -16,15 +19,16 @@ public enum Span implements Words {
   /** A time in the unit a person would use, to two digits. */
   public static Phrase of(double hours) {
     if (hours >= 1) {
-      return phrase(HOURS, hours);
+      return phrase(HOUR, HOURS, hours);
     }
     return hours * MINUTES_IN_HOUR >= 1
-        ? phrase(MINUTES, hours * MINUTES_IN_HOUR)
-        : phrase(SECONDS, hours * SECONDS_IN_HOUR);
+        ? phrase(MINUTE, MINUTES, hours * MINUTES_IN_HOUR)
+        : phrase(SECOND, SECONDS, hours * SECONDS_IN_HOUR);
   }
 
-  private static Phrase phrase(Span unit, double time) {
-    BigDecimal rounded = BigDecimal.valueOf(time).round(new MathContext(2, RoundingMode.HALF_UP));
-    return Phrase.of(unit).with("time", rounded.doubleValue());
+  private static Phrase phrase(Span one, Span several, double time) {
+    double rounded =
+        BigDecimal.valueOf(time).round(new MathContext(2, RoundingMode.HALF_UP)).doubleValue();
+    return Phrase.of(rounded == 1 ? one : several).with("time", rounded);
   }
 }
