@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.FaultCode;
+import org.footwell.calculation.Patience;
 import org.footwell.calculation.Rebase;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
@@ -86,8 +87,7 @@ public final class PackageOptions
 
   @Override
   public PackageOptionsResult compute(PackageOptionsRequest q, Run run) {
-    long soon = (long) ((1 - SEARCHING) * run.leftNanos());
-    Patience patience = () -> run.leftNanos() > soon;
+    Patience patience = run.patience(SEARCHING);
     PlanIndex index = readable(q, run);
     new OfferChecks(q, index, run).check();
     SlotLayout layout = SlotLayout.of(q, index, run);
