@@ -1,8 +1,5 @@
 package org.footwell.vehicle;
 
-import de.siegmar.fastcsv.writer.CsvWriter;
-import de.siegmar.fastcsv.writer.LineDelimiter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -10,7 +7,6 @@ import java.util.Locale;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.footwell.calculation.Answer;
-import org.footwell.calculation.CsvCell;
 import org.footwell.calculation.text.Names;
 import org.footwell.calculation.text.Texts;
 import org.footwell.parts.Filter;
@@ -67,17 +63,16 @@ final class SetupSheet {
 
   /** One row a channel, numbers unrounded. */
   static byte[] csv(Answer<PlanReviewResult> answer) {
-    StringWriter out = new StringWriter();
-    CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).bufferSize(0).build(out);
+    CsvSheet sheet = new CsvSheet();
     List<String> names = new ArrayList<>(List.of("channel"));
     ENTRIES.forEach(entry -> names.add(entry.column()));
-    csv.writeRecord(names);
+    sheet.row(names);
     for (SetupLine line : answer.result().setupSheet()) {
-      List<String> cells = new ArrayList<>(List.of(line.id()));
-      ENTRIES.forEach(entry -> cells.add(cell(entry.of().apply(line))));
-      csv.writeRecord(cells.stream().map(CsvCell::harmless).toList());
+      List<Object> cells = new ArrayList<>(List.of(line.id()));
+      ENTRIES.forEach(entry -> cells.add(entry.of().apply(line)));
+      sheet.row(cells);
     }
-    return out.toString().getBytes(StandardCharsets.UTF_8);
+    return sheet.bytes();
   }
 
   private static String cell(Object value) {

@@ -56,6 +56,11 @@ public final class PackageOptions
           .findings(PackageFinding.values())
           .refusals(refusals())
           .cautions(Safety.values())
+          .view(
+              "packages_csv",
+              "text/csv;charset=utf-8",
+              "the packages listed, a row each",
+              shown -> PackageSheet.csv(shown.request(), shown.answer().result()))
           .build();
 
   private static FaultCode[] refusals() {

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.List;
 import java.util.Set;
@@ -87,6 +88,33 @@ class PackageOptionsTest {
     assertFalse(parts.contains("mid_165_deep")); // 78 mm deep, the door has 68 mm
     assertFalse(boxes.contains("closed_20")); // 220 mm high, there are 190 mm
     assertEquals(1, result.fitting().get(0).tooLargeCount());
+  }
+
+  @Test
+  void theTableHasARowForEachPackage() {
+    PackageOptionsRequest q = demo(null, 50);
+    PackageOptionsResult result = answer(q);
+    List<String> rows =
+        new String(PackageSheet.csv(q, result), StandardCharsets.UTF_8).lines().toList();
+    assertTrue(
+        rows.get(0)
+            .startsWith("package,price,level_db_spl,lowest_hz,mass_change_g,verdict,amplifiers,front_woofers.part"),
+        rows.get(0));
+    assertEquals(result.listedCount() + 1, rows.size());
+    for (int i = 0; i < result.listedCount(); i++) {
+      OfferedPackage one = result.packages().get(i);
+      assertTrue(
+          rows.get(i + 1)
+              .startsWith(
+                  "%d,%s,%s,%s,%s,"
+                      .formatted(
+                          i + 1,
+                          one.price(),
+                          one.levelDbSpl(),
+                          one.lowestHz(),
+                          one.massChangeG())));
+      one.slots().forEach(slot -> assertTrue(rows.toString().contains(slot.part())));
+    }
   }
 
   @Test
