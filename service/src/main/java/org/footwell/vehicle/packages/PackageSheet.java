@@ -1,7 +1,6 @@
 package org.footwell.vehicle.packages;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import org.footwell.calculation.text.Names;
 import org.footwell.vehicle.CsvSheet;
@@ -23,14 +22,13 @@ final class PackageSheet {
 
   private PackageSheet() {}
 
-  /** Behind the figures four columns for each slot, called after it. */
+  /** Behind the figures two columns for each slot, called after it. */
   static byte[] csv(PackageOptionsRequest q, PackageOptionsResult result) {
     CsvSheet sheet = new CsvSheet();
     List<String> names = new ArrayList<>(FIGURES);
     for (FreeSlot slot : q.slots()) {
-      for (String of : List.of(".part", ".box", ".networks", ".amplifier")) {
-        names.add(slot.name() + of);
-      }
+      names.add(slot.name() + ".part");
+      names.add(slot.name() + ".box");
     }
     sheet.row(names);
     for (int i = 0; i < result.packages().size(); i++) {
@@ -51,9 +49,8 @@ final class PackageSheet {
                 Names.of(one.verdict()),
                 String.join("; ", one.amplifiers())));
     for (FilledSlot slot : one.slots()) {
-      cells.addAll(
-          Arrays.asList(
-              slot.part(), slot.box(), String.join("; ", slot.networks()), slot.amplifier()));
+      cells.add(slot.part());
+      cells.add(slot.box());
     }
     return cells;
   }
