@@ -10,6 +10,8 @@ type Schemas = components['schemas'];
 export type PackageQuestion = Schemas['PackageOptionsRequest'];
 export type PackagesAnswer = Schemas['PackageOptionsAnswer'];
 type Offered = NonNullable<PackagesAnswer['result']['packages']>[number];
+type Relaxed = NonNullable<PackagesAnswer['result']['relaxed']>[number];
+type Aim = NonNullable<Relaxed['wishes']>[number];
 type Options = boolean | AddEventListenerOptions;
 
 /** What the event `footwell-book` of a package that was found carries. */
@@ -53,6 +55,7 @@ export class FootwellPackages extends Calculating<PackageQuestion, PackagesAnswe
     return [
       h('h2', {}, this.summary(answer, reading)),
       cards.length > 0 && h('div', { class: 'offered', part: 'offered' }, cards),
+      (answer.result.relaxed ?? []).map((relaxed) => attainableView(relaxed, reading)),
       findingsView(answer.findings, reading),
       safetyView(answer.safety, reading),
     ];
@@ -75,10 +78,10 @@ export class FootwellPackages extends Calculating<PackageQuestion, PackagesAnswe
       h(
         'dl',
         { class: 'figures', part: 'figures' },
-        figure(texts.price, price === undefined ? undefined : numbers.money(price)),
-        figure(texts.level, level_db_spl === undefined ? undefined : numbers.unit(level_db_spl, 'dB', 1), level_reached === false ? texts.belowWish : undefined),
-        figure(texts.reach, lowest_hz === undefined ? undefined : numbers.unit(lowest_hz, 'Hz', 0)),
-        figure(texts.weight, mass_change_g === undefined ? undefined : numbers.massChange(mass_change_g)),
+        aimFigure('price', price, reading),
+        aimFigure('level', level_db_spl, reading, level_reached === false ? texts.belowWish : undefined),
+        aimFigure('reach', lowest_hz, reading),
+        aimFigure('mass', mass_change_g, reading),
       ),
       h(
         'ul',
@@ -114,4 +117,25 @@ export class FootwellPackages extends Calculating<PackageQuestion, PackagesAnswe
         return index < 0 ? spoken(id) ?? id : nameOf(known[index], index, 'amplifiers', this.texts);
       });
   }
+}
+
+/** A figure that packages are judged by. */
+function aimFigure(aim: Aim, value: number | undefined, { texts, numbers }: Reading, small?: string) {
+  if (value === undefined) return undefined;
+  switch (aim) {
+    case 'price':
+      return figure(texts.price, numbers.money(value), small);
+    case 'level':
+      return figure(texts.level, numbers.unit(value, 'dB', 1), small);
+    case 'reach':
+      return figure(texts.reach, numbers.unit(value, 'Hz', 0), small);
+    case 'mass':
+      return figure(texts.weight, numbers.massChange(value), small);
+  }
+}
+
+/** Wishes that cannot all be met: for each, the best there is with the others met. */
+function attainableView({ wishes = [], attainable = [] }: Relaxed, reading: Reading) {
+  const small = wishes.length > 1 ? reading.texts.othersMet : undefined;
+  return h('dl', { class: 'figures', part: 'figures' }, wishes.map((wish, n) => aimFigure(wish, attainable[n], reading, small)));
 }

@@ -110,6 +110,7 @@ export const english = {
   packageNumbered: 'Package {number}',
   reach: 'Plays down to',
   belowWish: 'below the level wished for',
+  othersMet: 'the best there is with the other wishes met',
   stays: 'stays',
   amplifierBought: 'Amplifier',
 

@@ -98,7 +98,8 @@ class PackageOptionsTest {
         new String(PackageSheet.csv(q, result), StandardCharsets.UTF_8).lines().toList();
     assertTrue(
         rows.get(0)
-            .startsWith("package,price,level_db_spl,lowest_hz,mass_change_g,verdict,amplifiers,front_woofers.part"),
+            .startsWith(
+                "package,price,level_db_spl,lowest_hz,mass_change_g,verdict,amplifiers,front_woofers.part"),
         rows.get(0));
     assertEquals(result.listedCount() + 1, rows.size());
     for (int i = 0; i < result.listedCount(); i++) {
