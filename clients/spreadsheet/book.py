@@ -1,6 +1,6 @@
 """What stands where in the quoting workbook. Each sheet is filled by a module of its own, which asks here for the others' cells."""
 from entries import AMPLIFIER, CHANNEL, DRIVER
-from layout import AMPLIFIERS, CALCULATIONS, CAUTIONS, CHANNELS, DRIVERS, FINDINGS, FIRST, RESULTS
+from layout import AMPLIFIERS, CALCULATIONS, CAUTIONS, CHANNELS, DRIVERS, FINDINGS, FIRST, RESULTS, WISHED
 from lookup import LOOKUP
 from sheets import Sheet
 
@@ -10,18 +10,21 @@ def numbered(columns):
 
 
 class Book:
-    def __init__(self, contract, demo, address):
+    def __init__(self, contract, demo, address, packages):
         self.contract, self.demo, self.address = contract, demo, address
+        self.offered = packages  # rows of the table that package-options answers
         self.vehicle = Sheet("Vehicle", [0.6, 6.6, 5.2, 2.6, 0.8, 13])
         self.channels = Sheet("Channels", freeze=(FIRST - 1, 1))
         self.parts = Sheet("Parts", freeze=(FIRST - 1, 1))
         self.results = Sheet("Results", freeze=(FIRST - 1, 2))
+        self.levels = Sheet("Levels", freeze=(FIRST - 1, 2), one_page=True)
+        self.packages = Sheet("Packages", freeze=(FIRST - 1, 2))
         self.comparison = Sheet("Comparison", freeze=(FIRST - 1, 3))
         self.totals = Sheet("Totals", [5.2, 5.2, 2, 2.4, 2.6, 2.8, 3, 4.4], freeze=(FIRST - 1, 0), one_page=True)
         self.calls = Sheet("Calls", [3.6, 4.2, 2.2, 2.4, 6, 6, 6, 6, 30], freeze=(FIRST - 1, 2), one_page=True)
         self.lookup = Sheet("Lookup", freeze=(FIRST - 1, 1), hidden=True)
         self.split = Sheet("Split", freeze=(FIRST - 1, 2), hidden=True)
-        self.sheets = [self.vehicle, self.channels, self.parts, self.results, self.comparison, self.totals,
+        self.sheets = [self.vehicle, self.channels, self.parts, self.results, self.levels, self.comparison, self.packages, self.totals,
                        self.calls, self.lookup, self.split]
         self.cell, self.numbers = {}, set()  # of the vehicle, by key; which of them hold numbers
         self.queries = {}  # of the calls, by row
@@ -33,7 +36,7 @@ class Book:
         self.names = {"drivers": self.driver_area("name"), "amplifiers": self.amplifier_area("name"), "channels": self.channel_area("name")}
         self.delays_row = self.call_row(CHANNELS, CALCULATIONS[0])
         self.masses_row = self.delays_row + 1
-        self.ready_row = self.masses_row + 1
+        self.ready_row = self.masses_row + 1 + CHANNELS
         self.listed_row = FIRST + CHANNELS + 1  # of the sheet Lookup; one for each field of a list that is sent
 
     # What a person enters
@@ -59,6 +62,9 @@ class Book:
     def of(self, i, key):
         return self.lookup.ref(FIRST + i, self.lookup_column[key])
 
+    def wished_level(self, i):
+        return self.levels.ref(FIRST + i, WISHED)
+
     def figure(self, i, key):
         """Where a person reads the figure of a channel."""
         return self.results.ref(FIRST + i, self.result_column[key])
@@ -72,6 +78,9 @@ class Book:
 
     def call_row(self, i, calculation):
         return FIRST + i * len(CALCULATIONS) + CALCULATIONS.index(calculation)
+
+    def level_row(self, i):
+        return self.masses_row + 1 + i
 
     def call_rows(self, i):
         return [self.call_row(i, calculation) for calculation in CALCULATIONS]

@@ -1,9 +1,9 @@
 """The sheet Calls: every question as an address, its answer, and what it says in lines of "level: text"."""
-from entries import COMPARISON, DELAYS
+from entries import COMPARISON, DELAYS, SOUND
 from formulas import FINDING, LINE, between, q, worst
 from layout import CALCULATIONS, CHANNELS, FINDINGS, FIRST, LONGEST_URL
 from lists import delays, masses
-from questions import QUESTIONS
+from questions import QUESTIONS, power_for
 from split import HEAVY, OF_ALL, PASSED_OVER, code
 
 HEADINGS = ["Channel", "Calculation", "Verdict", "Characters", "Address", "Answer", "Faults and stops", "Warnings", "Faults and all findings"]
@@ -23,6 +23,8 @@ def fill_calls(book):
             ask(book, base, book.call_row(i, calculation), f'={book.of(i, "name")}', calculation, *QUESTIONS[calculation](book, i))
     ask(book, base, book.delays_row, "delays", DELAYS, *delays(book))
     ask(book, base, book.masses_row, "vehicle", COMPARISON, *masses(book))
+    for i in range(CHANNELS):
+        ask(book, base, book.level_row(i), f'={book.of(i, "name")}', f"{SOUND}/solve", *power_for(book, i, book.wished_level(i)))
     call(book, book.ready_row, "service", "ready", f'{base}&"{book.contract.path("/health/ready")}"')
 
 

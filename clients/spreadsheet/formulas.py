@@ -15,8 +15,10 @@ def q(text):
 class Query:
     """The formula of an address: every filled cell adds its parameter. Where it was entered is kept, for faults."""
 
-    def __init__(self, book, calculation):
+    def __init__(self, book, calculation, asked=""):
         self.book, self.contract, self.calculation = book, book.contract, calculation
+        self.asked = asked  # of the calculation as a whole, such as solve; its own request stands within that question then
+        self.within = "request." if asked else ""
         self.parts, self.sent = [], set()
         self.entered = {}  # cell by parameter
         self.rows, self.columns = {}, {}  # of lists: places of the entries by their index, of the fields by their name
@@ -34,9 +36,21 @@ class Query:
         return f"ENCODEURL({text})"
 
     def value(self, name, cell):
-        self.parts.append(f'IF({cell}="","","&{name}="&{self.encoded(name, cell)})')
+        self.parts.append(f'IF({cell}="","","&{self.within}{name}="&{self.encoded(name, cell)})')
         self.sent.add(name)
-        self.entered[name] = cell
+        self.entered[self.within + name] = cell
+        return self
+
+    def question(self, **fields):
+        """What is asked of the calculation as a whole: a cell with a number by its name, or a text."""
+        for name, value in fields.items():
+            name = name.rstrip("_")
+            self.contract.parameter(f"{{calculation}}/{self.asked}", name)
+            if "!" in value:
+                self.parts.append(f'"&{name}="&ENCODEURL(SUBSTITUTE({value},",","."))')
+                self.entered[name] = value
+            else:
+                self.parts.append(q(f"&{name}={value}"))
         return self
 
     def short(self, name, short, cell):
@@ -61,12 +75,12 @@ class Query:
     def choice(self, name, value, when):
         self.sent.add(name)
         self.contract.choice(self.calculation, name, value)
-        self.parts.append(f'IF({when},"&{name}={value}","")')
+        self.parts.append(f'IF({when},"&{self.within}{name}={value}","")')
         return self
 
     def group(self, condition, build):
         """Parameters that are sent together or not at all."""
-        inner = build(Query(self.book, self.calculation))
+        inner = build(Query(self.book, self.calculation, self.asked))
         self.sent |= inner.sent
         self.entered |= inner.entered
         self.parts.append(f'IF({condition},{"&".join(inner.parts)},"")')
@@ -76,7 +90,8 @@ class Query:
         missing = set(self.contract.required(self.calculation)) - self.sent - OPTIONS
         if missing:
             raise ValueError(f"{self.calculation} needs {', '.join(sorted(missing))}")
-        start = f"/v1/{self.calculation}?format=json&errors=text"
+        address = "/".join(filter(None, ("/v1", self.calculation, self.asked)))
+        start = f"{address}?format=json&errors=text"
         return f'IF({condition},{base}&"{start}"&{"&".join(self.parts)},"")'
 
 

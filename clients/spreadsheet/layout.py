@@ -9,6 +9,8 @@ TOLD = 24  # rows for what must be read; of more it says how many
 LONGEST_TOLD = 300  # characters that fit into such a row
 HEADING = 1.8  # height of headings in cm: three lines, also where a wider font stands in
 FIRST = 6  # row of the first channel on every sheet
+WISHED, WISHED_LEVEL = 3, "Level wished for"  # column and heading on the sheet Levels
+PACKAGES, SLOTS = 24, 4  # rows that fit on a page; slots a request can have
 
 HOW_TO = [
     "How to quote",
@@ -18,7 +20,8 @@ HOW_TO = [
     "4  Parts: the factory's drivers, the new ones and the amplifiers.",
     "5  Channels: a row each, with parts, network and position.",
     "6  Read Results and Comparison; a red verdict must be solved first.",
-    "7  Totals: other items, hours and tax make the quote.",
+    "7  Levels: which gain a level needs. Packages: what else there is.",
+    "8  Totals: other items, hours and tax make the quote.",
 ]
 
 # Groups of the comparison's answer in the order in which they are taken apart.

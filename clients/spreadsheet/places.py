@@ -5,7 +5,7 @@ from openpyxl.utils import get_column_letter
 
 from entries import AMPLIFIER, CHANNEL, DRIVER, VEHICLE
 from formulas import LINE, q
-from layout import FIRST, RESULTS
+from layout import FIRST, RESULTS, WISHED, WISHED_LEVEL
 
 LABELS = {key: label for key, label, *_ in CHANNEL}
 OF_PARTS = {"new": DRIVER, "factory": DRIVER, "amplifier": AMPLIFIER}
@@ -51,7 +51,7 @@ def place(book, cell):
         cell = book.figure(i, key) if side == "results" else book.of_channel(i, key)
         return place(book, cell)
     columns = {book.channels.name: [(label, key) for key, label, *_ in CHANNEL], book.results.name: [(label, key) for key, label, *_ in RESULTS],
-               book.totals.name: [("", "")] * 5 + [("Mass change", "")]}[sheet]
+               book.levels.name: [("", "")] * (WISHED - 1) + [(WISHED_LEVEL, "")], book.totals.name: [("", "")] * 5 + [("Mass change", "")]}[sheet]
     number = next(n for n in range(1, len(columns) + 1) if get_column_letter(n) == letter)
     return q(f"{sheet}, row {row}, {column(number, columns[number - 1][0])}")
 
@@ -69,7 +69,7 @@ def located(book, answer, query):
             text = f'SUBSTITUTE({text}," {group}."&{index}&".",{q(f" {where}, ")})'
     for name, where in query.columns.items():
         text = f'SUBSTITUTE({text},{q(f", {name} ")},{q(f", {where} ")})'
-    for sheet in ("Vehicle", "Channels", "Parts", "Results", "Totals"):
+    for sheet in ("Vehicle", "Channels", "Parts", "Results", "Levels", "Totals"):
         text = f'SUBSTITUTE({text},". {sheet}, row ","."&{LINE}&"fault: {sheet}, row ")'
     return f'MID(SUBSTITUTE({text}," true or false"," yes or no"),2,2000)'
 

@@ -3,6 +3,8 @@ from entries import COMPARISON, DRIVER, RAIL, SIDE, SOUND, WIRING
 from formulas import Query
 from lists import short
 
+LEAST_W, MOST_W = 0.0001, 20000  # between these a power is looked for
+
 
 def named(book, i):
     return f'{book.of_channel(i, "name")}<>"",{book.of(i, "wrong_parts")}=""'
@@ -37,18 +39,30 @@ def rail(book, i):
 
 
 def sound(book, i):
-    new, count, power, distance = (lambda key: book.of(i, "new." + key)), book.of(i, "count"), book.of(i, "programme_power_w"), book.of(i, "distance_m")
+    power = book.of(i, "programme_power_w")
+    return played(Query(book, SOUND), book, i).value("power_w", power), f'AND({named(book, i)},{filled(power, book.of(i, "distance_m"))})'
+
+
+def power_for(book, i, level):
+    """With how much power the channel is as loud as wished."""
+    query = played(Query(book, SOUND, "solve"), book, i).question(
+        input="power_w", from_=str(LEAST_W), to=str(MOST_W), output="level_db_spl", target=level)
+    return query, f'AND({named(book, i)},{filled(level, book.of(i, "distance_m"))})'
+
+
+def played(query, book, i):
+    """What the level of a channel depends on beside its power."""
+    new, count, distance = (lambda key: book.of(i, "new." + key)), book.of(i, "count"), book.of(i, "distance_m")
     several, lowest = f"AND(ISNUMBER({count}),{count}>1)", book.of_channel(i, "lowest_hz")
-    query = (Query(book, SOUND)
-             .value("driver.sensitivity.level_db_spl", new("level_db_spl")).value("driver.sensitivity.basis", new("basis"))
-             .value("driver.rated_ohm", new("rated_ohm")).value("power_w", power)
-             .value("distance_m", distance).value("driver_count", count)
-             .choice("drive", "shared", several).choice("addition", "coherent", several)
-             .value("cabin.length_m", book.cell["cabin_length_m"]).value("crest_factor_db", book.cell["crest_factor_db"])
-             .value("driver.continuous_power_w", new("continuous_power_w"))
-             .group(f'AND({filled(new("sd_cm2"), new("xmax_mm"), lowest)})', lambda cone: cone
-                    .value("driver.sd_cm2", new("sd_cm2")).value("driver.xmax_mm", new("xmax_mm")).value("displacement_hz", lowest)))
-    return query, f"AND({named(book, i)},{filled(power, distance)})"
+    return (query
+            .value("driver.sensitivity.level_db_spl", new("level_db_spl")).value("driver.sensitivity.basis", new("basis"))
+            .value("driver.rated_ohm", new("rated_ohm"))
+            .value("distance_m", distance).value("driver_count", count)
+            .choice("drive", "shared", several).choice("addition", "coherent", several)
+            .value("cabin.length_m", book.cell["cabin_length_m"]).value("crest_factor_db", book.cell["crest_factor_db"])
+            .value("driver.continuous_power_w", new("continuous_power_w"))
+            .group(f'AND({filled(new("sd_cm2"), new("xmax_mm"), lowest)})', lambda cone: cone
+                   .value("driver.sd_cm2", new("sd_cm2")).value("driver.xmax_mm", new("xmax_mm")).value("displacement_hz", lowest)))
 
 
 def compared(book, i):

@@ -6,6 +6,9 @@ import { fileURLToPath } from 'node:url';
 
 const ROOT = new URL('../', import.meta.url);
 const DEFAULT_SERVICE = 'http://localhost:8080';
+/** What the page of packages asks: the demo van and the offer for it, as the documentation has them. */
+const PACKAGES = '/demo/packages.json';
+const EXAMPLES = new URL('../../docs/examples/', ROOT);
 const TYPES = { '.html': 'text/html; charset=utf-8', '.js': 'text/javascript', '.css': 'text/css', '.json': 'application/json' };
 
 /** Further pages may be given by path, for tests. */
@@ -14,7 +17,7 @@ export function serve(port, service = DEFAULT_SERVICE, pages = {}) {
     const { pathname } = new URL(url, ROOT);
     const path = pathname.endsWith('/') ? `${pathname}index.html` : pathname;
     try {
-      const content = pages[path] ?? (await file(path));
+      const content = pages[path] ?? (path === PACKAGES ? await packages() : await file(path));
       const text = path.endsWith('.html') ? String(content).replaceAll(DEFAULT_SERVICE, service) : content;
       // Nothing comes from other hosts, and calls go to the service only.
       response.writeHead(200, {
@@ -27,6 +30,13 @@ export function serve(port, service = DEFAULT_SERVICE, pages = {}) {
     }
   });
   return new Promise((resolve, reject) => server.on('error', reject).listen(port, 'localhost', () => resolve(server)));
+}
+
+async function packages() {
+  const [plan, offer] = await Promise.all(
+    ['camper-van.json', 'camper-van-offer.json'].map(async (name) => JSON.parse(await readFile(new URL(name, EXAMPLES), 'utf8'))),
+  );
+  return JSON.stringify({ plan, ...offer });
 }
 
 function file(path) {

@@ -1,15 +1,18 @@
 import { FootwellBooking, type Booking } from './booking.js';
 import { FootwellComparison } from './comparison.js';
+import { FootwellPackages, type BookedPackage, type PackageQuestion, type PackagesAnswer } from './packages.js';
 import { FootwellReview } from './review.js';
 
 customElements.define('footwell-booking', FootwellBooking);
 customElements.define('footwell-comparison', FootwellComparison);
+customElements.define('footwell-packages', FootwellPackages);
 customElements.define('footwell-review', FootwellReview);
 
 declare global {
   interface HTMLElementTagNameMap {
     'footwell-booking': FootwellBooking;
     'footwell-comparison': FootwellComparison;
+    'footwell-packages': FootwellPackages;
     'footwell-review': FootwellReview;
   }
   interface HTMLElementEventMap {
@@ -17,8 +20,8 @@ declare global {
   }
 }
 
-export { FootwellBooking, FootwellComparison, FootwellReview };
-export type { Booking };
+export { FootwellBooking, FootwellComparison, FootwellPackages, FootwellReview };
+export type { Booking, BookedPackage, PackageQuestion, PackagesAnswer };
 export type { Offer, Package, Place, Vehicle } from './offer.js';
 export { english } from './texts.js';
 export type { Texts } from './texts.js';

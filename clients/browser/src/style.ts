@@ -102,6 +102,15 @@ button.link { all: unset; display: inline; cursor: pointer; text-decoration: und
 .figure strong { display: block; white-space: nowrap; font-size: 1.4rem; line-height: 1.25; font-weight: 650; letter-spacing: -.01em; }
 .figure small { display: block; line-height: 1.3; }
 
+.offered { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(19rem, 100%), 1fr)); gap: 1rem; }
+.offered article { display: grid; gap: .8rem; align-content: start; grid-template-rows: auto auto 1fr auto; padding: 1rem 1.1rem; border: 1px solid var(--_line); border-radius: var(--_radius); background: var(--_surface); }
+.offered h3 { margin: 0; font-size: 1.05rem; }
+.offered h3 small { display: block; color: var(--_ok); }
+.offered h3 small.warning { color: var(--_warning); }
+.offered .figures { grid-template-columns: 1fr 1fr; gap: .7rem 1rem; }
+.offered strong { font-size: 1.2rem; }
+.offered li + li { margin-top: .2rem; }
+
 .findings:not(details) { border-inline-start: 4px solid; padding-block: .1rem; padding-inline-start: 1rem; }
 .findings.stop { border-color: var(--_stop); }
 .findings.warning { border-color: var(--_warning); }

@@ -104,6 +104,16 @@ export const english = {
   trim: 'Trim',
   cleanPower: 'Power',
 
+  noPackage: 'No package of this offer fits',
+  onePackage: 'One package fits',
+  packagesFound: '{count} packages fit',
+  packageNumbered: 'Package {number}',
+  reach: 'Plays down to',
+  belowWish: 'below the level wished for',
+  othersMet: 'the best there is with the other wishes met',
+  stays: 'stays',
+  amplifierBought: 'Amplifier',
+
   stops: 'Reasons against it',
   warnings: 'Warnings',
   notes: 'Notes for the fitting ({count})',

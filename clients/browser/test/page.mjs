@@ -54,7 +54,7 @@ export async function open({ at = shop, page = '/demo/', viewport = WIDE, locale
   return tab;
 }
 
-export const element = (tab) => tab.locator(':is(footwell-booking, footwell-comparison, footwell-review)');
+export const element = (tab) => tab.locator(':is(footwell-booking, footwell-comparison, footwell-packages, footwell-review)');
 export const settled = (tab, state) => tab.locator(`[data-state=${state}]`).waitFor();
 export const seen = (text) => text.replace(/[\u2068\u2069]/g, '');
 export const status = async (tab) => seen(await element(tab).getByRole('status').textContent());

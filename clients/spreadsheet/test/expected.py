@@ -33,6 +33,7 @@ class Expected:
     def __init__(self, demo=DEMO):
         vehicle = demo["vehicle"]
         drivers, amplifiers = by_name(demo["drivers"]), by_name(demo["amplifiers"])
+        self.questions = []  # of each channel, those that others ask about
         self.channels = [self.channel(vehicle, channel, drivers, amplifiers) for channel in demo["channels"]]
         self.masses = post("driver-comparison", self.masses_question(demo, drivers, amplifiers))
         self.delays = post("seat-delays", self.delays_question(vehicle, demo["channels"]))
@@ -57,13 +58,15 @@ class Expected:
         position, seat = ([of[start + axis] for axis in ("x_m", "y_m", "z_m")] for of, start in ((channel, ""), (vehicle, "seat_")))
         distance = sum((here - there) ** 2 for here, there in zip(position, seat)) ** 0.5
         answers["programme power"] = 2 * power / 10 ** (vehicle["crest_factor_db"] / 10)
-        answers["sound-level"] = post("sound-level", filled(
+        sound = filled(
             driver={"sensitivity": {"level_db_spl": new["level_db_spl"], "basis": new["basis"]}, "rated_ohm": new["rated_ohm"],
                     "continuous_power_w": new["continuous_power_w"], "sd_cm2": new["sd_cm2"], "xmax_mm": new["xmax_mm"]},
             power_w=answers["programme power"], distance_m=distance, driver_count=count,
             drive="shared" if count > 1 else None, addition="coherent" if count > 1 else None,
             cabin={"length_m": vehicle["cabin_length_m"]}, crest_factor_db=vehicle["crest_factor_db"],
-            displacement_hz=channel["lowest_hz"]))
+            displacement_hz=channel["lowest_hz"])
+        self.questions.append({"sound-level": sound})
+        answers["sound-level"] = post("sound-level", sound)
         factory = drivers.get(channel.get("factory"))
         answers["driver-comparison"] = post("driver-comparison", {
             "currency": vehicle["currency"], "heavy_g": 100000, "heavy_doors_g": 100000, "temperature_c": vehicle["temperature_c"], "positions": [filled(

@@ -43,6 +43,8 @@ class Looks(Opened):
                 for key in ("rated_ohm", "level_db_spl", "continuous_power_w", "peak_power_w", "sd_cm2", "xmax_mm", "fs_hz"):
                     self.book.write(self.part("sub 25, two coils", key), "rather more than enough")
                 self.enter(self.part("coaxial 13", "mass_g"), 9000)
+                self.enter(BOOK.wished_level(1), 160)
+                self.enter(BOOK.wished_level(2), 118)
                 self.assertGreaterEqual(len(self.says(0)), 3)
                 self.enter(BOOK.answer(2, "rail-match"), "no answer of ours " * 20)
                 self.assertEqual(layout.LONGEST_TOLD, max(len(text) for _, _, text in self.told()))
@@ -55,11 +57,12 @@ class Looks(Opened):
                 for i in range(len(DEMO["channels"])):
                     self.fits(BOOK.figure(i, "name"))
                     self.fits(BOOK.comparison.ref(layout.FIRST + 3 * i, 1), rows=3)
+                    self.fits(BOOK.levels.ref(layout.FIRST + i, 8))
                 last = layout.FIRST + layout.CHANNELS
                 self.fits(BOOK.cautions_shown, end=len(layout.RESULTS))
                 self.fits(BOOK.totals.ref(int(BOOK.total.rpartition("$")[2]) + 5, 1), end=8)
                 if kind == "ods":
-                    for sheet in (BOOK.results, BOOK.comparison, BOOK.totals, BOOK.channels, BOOK.parts):
+                    for sheet in (BOOK.results, BOOK.levels, BOOK.comparison, BOOK.packages, BOOK.totals, BOOK.channels, BOOK.parts):
                         for column in range(1, len(sheet.widths) + 1):
                             self.fits(sheet.ref(layout.FIRST - 2, column), font="DejaVu Sans")  # wider than the one named
 
@@ -106,8 +109,8 @@ class Looks(Opened):
             with self.subTest(kind):
                 self.open(kind, "en-US")
                 self.book.print(FOLDER / "pages.pdf")
-                # Two of Channels, Results and Comparison; one of Vehicle, Parts, Totals and Calls.
-                self.assertEqual(10, len(re.findall(rb"/Type\s*/Page\b", (FOLDER / "pages.pdf").read_bytes())))
+                # Two of Channels, Results, Comparison and Packages; one of Vehicle, Parts, Levels, Totals and Calls.
+                self.assertEqual(13, len(re.findall(rb"/Type\s*/Page\b", (FOLDER / "pages.pdf").read_bytes())))
 
     def test_choices_and_explanations_come_from_the_contract(self):
         for kind in ("ods", "xlsx"):
@@ -135,7 +138,7 @@ class Looks(Opened):
             with self.subTest(kind):
                 self.open(kind, "en-US")
                 shown = [name for name in self.book.document.Sheets.ElementNames if self.book.document.Sheets.getByName(name).IsVisible]
-                self.assertEqual(["Vehicle", "Channels", "Parts", "Results", "Comparison", "Totals", "Calls"], shown)
+                self.assertEqual(["Vehicle", "Channels", "Parts", "Results", "Levels", "Comparison", "Packages", "Totals", "Calls"], shown)
                 view = self.book.document.CurrentController
                 for name, frozen in (("Vehicle", False), ("Channels", True), ("Results", True), ("Totals", True)):
                     view.setActiveSheet(self.book.document.Sheets.getByName(name))

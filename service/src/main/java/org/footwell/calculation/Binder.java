@@ -73,7 +73,8 @@ final class Binder {
   }
 
   private Object list(Node.Repeated repeated, Object given, String pointer) {
-    List<?> entries = cells && given instanceof Map<?, ?> byIndex ? inOrder(byIndex) : null;
+    List<?> entries =
+        cells && given instanceof Map<?, ?> byIndex ? CellTree.inOrder(byIndex) : null;
     if (given instanceof List<?> list) {
       entries = list;
     }
@@ -93,19 +94,6 @@ final class Binder {
       values.add(bind(repeated.element(), entries.get(i), pointer + "/" + i));
     }
     return values;
-  }
-
-  /** Entries of a repeated group in a query, indexed from 0 without a gap; otherwise null. */
-  private static List<?> inOrder(Map<?, ?> byIndex) {
-    List<Object> entries = new ArrayList<>(byIndex.size());
-    for (int i = 0; i < byIndex.size(); i++) {
-      Object entry = byIndex.get(Integer.toString(i));
-      if (entry == null) {
-        return null;
-      }
-      entries.add(entry);
-    }
-    return entries;
   }
 
   private Object scalar(Node.Scalar scalar, Object given, String pointer) {

@@ -259,8 +259,13 @@ public final class Run implements Arithmetic {
     }
   }
 
-  /** Time that is left until the deadline, ns; none where it is negative. */
-  public long leftNanos() {
+  /** Patience for a share of the time that is left until the deadline; the rest is for what follows. */
+  public Patience patience(double share) {
+    long end = deadlineNanos - (long) ((1 - share) * leftNanos());
+    return () -> System.nanoTime() - end < 0;
+  }
+
+  private long leftNanos() {
     return deadlineNanos - System.nanoTime();
   }
 

@@ -153,6 +153,11 @@ public final class Shape<T extends Record> {
     return (T) new Binder(cells, faults).bind(root, given, "");
   }
 
+  /** A tree of texts, as a query makes one, with the numbers, truth values and lists that JSON would have. */
+  public Object typed(Object cells) {
+    return CellTree.typed(root, cells);
+  }
+
   /**
    * Prepares to read the record from rows.
    *

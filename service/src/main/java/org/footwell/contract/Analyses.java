@@ -1,5 +1,6 @@
 package org.footwell.contract;
 
+import com.fasterxml.jackson.databind.JsonNode;
 import io.swagger.v3.oas.models.Operation;
 import io.swagger.v3.oas.models.PathItem;
 import io.swagger.v3.oas.models.Paths;
@@ -12,13 +13,16 @@ import io.swagger.v3.oas.models.responses.ApiResponse;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.footwell.analysis.Sweep;
 import org.footwell.analysis.SweepRequest;
+import org.footwell.analysis.Varied;
 import org.footwell.analysis.registry.Analysis;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
+import org.footwell.calculation.Shape;
 import org.footwell.calculation.text.Coded;
 import org.footwell.web.batch.SweepTable;
 
@@ -33,6 +37,7 @@ final class Analyses {
 
   private static final String JSON = "application/json";
 
+  private final Operations beside;
   private final Schemas schemas;
   private final Examples examples = new Examples();
   private final ProblemAnswers problems;
@@ -42,6 +47,7 @@ final class Analyses {
   private final Calculation<?, ?> subject;
 
   Analyses(Operations beside, List<Calculation<?, ?>> calculations) {
+    this.beside = beside;
     this.schemas = beside.schemas();
     this.problems = beside.problems();
     this.options = beside.options();
@@ -56,13 +62,40 @@ final class Analyses {
 
   void add(Paths paths) {
     for (Analysis analysis : Analysis.values()) {
-      add(paths, analysis.id(), operation(analysis.id(), analysis.of(subject)));
+      Calculation<?, ?> made = analysis.of(subject);
+      PathItem item = new PathItem().post(operation(analysis.id(), made));
+      if (flat(made)) {
+        item.get(query(analysis.id(), made.card()));
+      }
+      add(paths, analysis.id(), item);
     }
-    add(paths, "sweep", sweep());
+    add(paths, "sweep", new PathItem().post(sweep()));
   }
 
-  private static void add(Paths paths, String id, Operation post) {
-    paths.addPathItem("/v1/{calculation}/" + id, new PathItem().post(post));
+  private static void add(Paths paths, String id, PathItem item) {
+    paths.addPathItem("/v1/{calculation}/" + id, item);
+  }
+
+  private static boolean flat(Calculation<?, ?> calculation) {
+    return Shape.of(calculation.card().request()).flat();
+  }
+
+  private Operation query(String id, Card<?, ?> card) {
+    JsonNode question = Examples.read(card.example());
+    List<Parameter> parameters = beside.cells(card, question);
+    parameters.add(
+        options.requestFields(
+            Examples.cells(question, name -> name.startsWith(Varied.REQUEST.substring(1) + "."))));
+    parameters.addAll(options.single(card));
+    Operation operation =
+        operation(
+                id + "-get",
+                card.title(),
+                "The request as a query, of calculations that have one; see the POST.")
+            .parameters(parameters(Analyses::flat, parameters))
+            .responses(beside.kept(card));
+    operation.addExtension("x-result", schemas.name(card.result()));
+    return operation;
   }
 
   private Operation operation(String id, Calculation<?, ?> analysis) {
@@ -70,7 +103,7 @@ final class Analyses {
     answers.declareAnswer(card, examples.answer(analysis));
     Operation operation =
         operation(id, card.title(), Operations.description(card, codesOf(subject.card())))
-            .parameters(parameters(options.single(card)))
+            .parameters(parameters(any -> true, options.single(card)))
             .requestBody(body(card.request(), card.example()))
             .responses(problems.ofCalculation().addApiResponse("200", answers.single(card)));
     operation.addExtension("x-result", schemas.name(card.result()));
@@ -87,7 +120,7 @@ final class Analyses {
             .addMediaType("application/x-ndjson", new MediaType().schema(text))
             .addMediaType("text/plain", new MediaType().schema(text));
     return operation("sweep", Sweep.TITLE, Sweep.PURPOSE)
-        .parameters(parameters(options.sweep()))
+        .parameters(parameters(any -> true, options.sweep()))
         .requestBody(body(SweepRequest.class, Sweep.EXAMPLE))
         .responses(
             problems
@@ -108,9 +141,10 @@ final class Analyses {
         .content(new Content().addMediaType(JSON, new MediaType().schema(schema)));
   }
 
-  private List<Parameter> parameters(List<Parameter> others) {
+  private List<Parameter> parameters(
+      Predicate<Calculation<?, ?>> subjects, List<Parameter> others) {
     List<Parameter> all = new ArrayList<>();
-    List<String> ids = calculations.stream().map(one -> one.card().id()).toList();
+    List<String> ids = calculations.stream().filter(subjects).map(one -> one.card().id()).toList();
     all.add(
         new Parameter()
             .in("path")

@@ -112,7 +112,9 @@ final class Contract {
             or two go through their values, `/solve` looks for the value of an input that leads to a target, and \
             `/tolerance` tells how far an answer may be off with its inputs known within tolerances only. \
             All take the request of the calculation as `request`; inputs and outputs are named by dotted paths, such as \
-            `drivers.0.re_ohm`, or by JSON Pointers, and an entry of a list by its index or by its `id` or `name`.
+            `drivers.0.re_ohm`, or by JSON Pointers, and an entry of a list by its index or by its `id` or `name`. \
+            Where the request of the calculation is flat, GET takes `/solve` and `/tolerance` as a query too, with \
+            `request.` before the names of its fields.
 
             Limits: a body or a row of a batch holds at most 1 MiB, a sweep at most 100,000 rows, a request with recordings 64 MiB, JSON nests at most 50 deep, a \
             query has at most 1,000 parameters, an answer lists at most 100 faults.""");

@@ -8,6 +8,7 @@ import java.io.UncheckedIOException;
 import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.function.Predicate;
 import org.footwell.Calculations;
 import org.footwell.analysis.Sweep;
 import org.footwell.calculation.Calculation;
@@ -89,6 +90,13 @@ final class Examples {
   static Map<String, String> cells(JsonNode question) {
     Map<String, String> cells = new LinkedHashMap<>();
     collect("", question, cells);
+    return cells;
+  }
+
+  /** Those of some names. */
+  static Map<String, String> cells(JsonNode question, Predicate<String> some) {
+    Map<String, String> cells = cells(question);
+    cells.keySet().removeIf(some.negate());
     return cells;
   }
 

@@ -14,7 +14,6 @@ import io.swagger.v3.oas.models.parameters.RequestBody;
 import io.swagger.v3.oas.models.responses.ApiResponse;
 import io.swagger.v3.oas.models.responses.ApiResponses;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -104,35 +103,41 @@ final class Operations {
   }
 
   private Operation get(Card<?, ?> card, JsonNode question) {
+    List<Parameter> parameters = cells(card, question);
+    if (Shape.of(card.request()).columns().stream().anyMatch(one -> one.path().contains("*"))) {
+      parameters.add(
+          options.furtherEntries(
+              Examples.cells(question, name -> name.matches(".*\\.[1-9]\\d*(\\..*)?"))));
+    }
+    parameters.addAll(options.single(card));
+    return operation(card, card.id() + "-get", card.title(), "The request as a query." + SEE_POST)
+        .parameters(parameters)
+        .responses(kept(card));
+  }
+
+  /** What a request has, the first entry of lists; a request within it is no parameter. */
+  List<Parameter> cells(Card<?, ?> card, JsonNode question) {
     List<Parameter> parameters = new ArrayList<>();
-    Map<String, String> given = Examples.cells(question);
-    boolean repeated = false;
     for (Shape.Column column : Shape.of(card.request()).columns()) {
       String name = column.path().replace("*", "0");
+      if (column.type() == Map.class) {
+        continue;
+      }
       Schema<?> leaf = schemas.leaf(card.request(), column.path());
       Parameter parameter = Options.parameter(name, leaf, leaf.getDescription());
       parameter.setRequired(column.required() ? true : null);
-      if (given.containsKey(name)) {
-        parameter.setExample(examples.value(question, name));
+      JsonNode example = examples.value(question, name);
+      if (example.isValueNode()) {
+        parameter.setExample(example);
       }
       parameters.add(parameter);
-      repeated |= column.path().contains("*");
     }
-    if (repeated) {
-      parameters.add(options.furtherEntries(furtherThanFirst(given)));
-    }
-    parameters.addAll(options.single(card));
-    ApiResponses responses = responses(answers.kept(card));
-    responses.addApiResponse("304", new ApiResponse().description("Not changed"));
-    return operation(card, card.id() + "-get", card.title(), "The request as a query." + SEE_POST)
-        .parameters(parameters)
-        .responses(responses);
+    return parameters;
   }
 
-  private static Map<String, String> furtherThanFirst(Map<String, String> given) {
-    Map<String, String> rest = new LinkedHashMap<>(given);
-    rest.keySet().removeIf(name -> !name.matches(".*\\.[1-9]\\d*(\\..*)?"));
-    return rest;
+  ApiResponses kept(Card<?, ?> card) {
+    return responses(answers.kept(card))
+        .addApiResponse("304", new ApiResponse().description("Not changed"));
   }
 
   private Operation batch(Card<?, ?> card, Schema<?> request, JsonNode question, boolean flat) {

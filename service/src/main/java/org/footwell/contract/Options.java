@@ -118,13 +118,26 @@ final class Options {
 
   /** Further entries of repeated groups, whose names no list of parameters can give. */
   Parameter furtherEntries(Map<String, String> example) {
+    return further(
+        "further_entries",
+        "Further entries of repeated groups, by the same names with the index 1, 2, 3 … in place of"
+            + " 0; no index may be left out.",
+        example);
+  }
+
+  /** The request that an analysis is about. */
+  Parameter requestFields(Map<String, String> example) {
+    return further(
+        "request_fields",
+        "Fields of the request that is asked about, as the GET of the calculation takes them, with"
+            + " `request.` before each name; and further entries of lists with the index 1, 2, 3 …",
+        example);
+  }
+
+  private Parameter further(String name, String description, Map<String, String> example) {
     Schema<?> schema = schemas.plain("object");
     schema.setAdditionalProperties(schemas.plain("string"));
-    return parameter(
-            "further_entries",
-            schema,
-            "Further entries of repeated groups, by the same names with the index 1, 2, 3 … in"
-                + " place of 0; no index may be left out.")
+    return parameter(name, schema, description)
         .style(Parameter.StyleEnum.FORM)
         .explode(true)
         .example(example);

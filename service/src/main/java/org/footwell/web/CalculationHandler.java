@@ -42,9 +42,11 @@ final class CalculationHandler {
 
   /** Methods the address of this request takes. */
   List<String> allowed(Context ctx) {
-    return endpoints.of(ctx).request().flat()
-        ? List.of("GET", "HEAD", "POST", "OPTIONS")
-        : List.of("POST", "OPTIONS");
+    return allowed(endpoints.of(ctx));
+  }
+
+  private static List<String> allowed(Endpoint<?, ?> endpoint) {
+    return endpoint.flat() ? List.of("GET", "HEAD", "POST", "OPTIONS") : List.of("POST", "OPTIONS");
   }
 
   void post(Context ctx) {
@@ -67,9 +69,8 @@ final class CalculationHandler {
   }
 
   /** Methods the address of an analysis takes. */
-  List<String> allowedOfAnalysis(Context ctx) {
-    endpoints.of(ctx);
-    return List.of("POST", "OPTIONS");
+  List<String> allowed(Context ctx, Analysis analysis) {
+    return allowed(endpoints.of(ctx, analysis));
   }
 
   void post(Context ctx, Analysis analysis) {
@@ -80,9 +81,13 @@ final class CalculationHandler {
     get(ctx, endpoints.of(ctx));
   }
 
+  void get(Context ctx, Analysis analysis) {
+    get(ctx, endpoints.of(ctx, analysis));
+  }
+
   private <Q extends Record, R extends Record> void get(Context ctx, Endpoint<Q, R> endpoint) {
-    if (!endpoint.request().flat()) {
-      throw ProblemException.wrongMethod(ctx.method().name(), allowed(ctx));
+    if (!endpoint.flat()) {
+      throw ProblemException.wrongMethod(ctx.method().name(), allowed(endpoint));
     }
     Query query = Query.of(ctx.queryString(), endpoint.options());
     Format format = format(ctx, endpoint, query);

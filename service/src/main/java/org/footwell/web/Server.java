@@ -211,8 +211,10 @@ public final class Server implements AutoCloseable {
       route(
           routes,
           "/v1/{calculation}/" + analysis.id(),
-          calculation::allowedOfAnalysis,
+          ctx -> calculation.allowed(ctx, analysis),
           Map.of(
+              HandlerType.GET,
+              metrics.timed(analysis.id(), endpoints, ctx -> calculation.get(ctx, analysis)),
               HandlerType.POST,
               metrics.timed(analysis.id(), endpoints, ctx -> calculation.post(ctx, analysis))));
     }

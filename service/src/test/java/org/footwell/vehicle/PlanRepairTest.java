@@ -7,12 +7,16 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
+import org.footwell.calculation.Engine;
+import org.footwell.calculation.Fault;
 import org.footwell.calculation.Verdict;
+import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.physics.Conductors;
 import org.footwell.vehicle.repair.PlanRepair;
 import org.footwell.vehicle.repair.PlanRepairResult;
@@ -22,6 +26,7 @@ import org.footwell.vehicle.repair.RepairKind;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The demo vehicles with one thing wrong are mended by what a fitter would do. */
 class PlanRepairTest {
@@ -163,5 +168,29 @@ class PlanRepairTest {
     assertEquals("/settings/0/trim_db", first.changes().get(0).places().get(0));
     assertNull(first.changes().get(0).becomes());
     assertTrue(first.levelLostDb() < 0.5);
+  }
+
+  /** The second is refused by the review only once everything is modelled. */
+  @ParameterizedTest
+  @ValueSource(strings = {"driver-used-twice", "channel-silent"})
+  void whatTheReviewRefusesIsRefusedWithItsFaults(String plan) {
+    PlanDraft draft = PlanDraft.ofFile(CODES.resolve(plan + ".json").toString());
+    List<Fault> faults = Answers.faults(new PlanRepair(), draft.read());
+    assertFalse(faults.isEmpty());
+    assertEquals(Answers.faults(new PlanReview(), draft.read()), faults);
+  }
+
+  @Test
+  void aShortDeadlineIsMetWithTheBestSoFar() {
+    PlanDraft plan =
+        PlanDraft.ofFile("src/test/resources/codes/plan-repair/repairs-cut-short.json");
+    VehiclePlan read = plan.read();
+    long before = System.nanoTime();
+    Answers.of(new PlanReview(), read);
+    Duration ofSome = Duration.ofNanos(8 * (System.nanoTime() - before));
+    Answer<PlanRepairResult> answer = new Engine().answer(new PlanRepair(), read, false, ofSome);
+    assertFalse(answer.result().complete());
+    assertTrue(Answers.codes(answer).contains("repairs-cut-short"));
+    assertTrue(answer.result().reviewCount() > 1);
   }
 }

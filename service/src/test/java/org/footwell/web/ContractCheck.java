@@ -122,7 +122,7 @@ final class ContractCheck {
 
   private void request(Asked asked, JsonNode operation, List<String> faults) {
     for (String[] pair : asked.query()) {
-      JsonNode declared = parameter(operation, pair[0]);
+      JsonNode declared = declared(asked, operation, pair[0]);
       if (declared.isMissingNode()) {
         faults.add("query parameter " + pair[0] + " is not declared");
       } else {
@@ -147,14 +147,28 @@ final class ContractCheck {
     }
   }
 
-  /** The declared parameter of a name; further entries of a repeated group are as its first. */
-  private static JsonNode parameter(JsonNode operation, String name) {
-    String first = name;
-    for (JsonNode parameter : operation.path("parameters")) {
-      if (parameter.path("name").asText().equals("further_entries")) {
-        first = name.replaceAll("\\.\\d+(?=\\.|$)", ".0");
+  /** A field of the request that an analysis is about is one of its calculation. */
+  private JsonNode declared(Asked asked, JsonNode operation, String name) {
+    boolean within = name.startsWith("request.") && has(operation, "request_fields");
+    String calculation = asked.uri().getPath().replaceFirst("/[^/]*$", "");
+    return within
+        ? parameter(contract.path(calculation).path("get"), name.substring("request.".length()))
+        : parameter(operation, name);
+  }
+
+  private static boolean has(JsonNode operation, String parameter) {
+    for (JsonNode one : operation.path("parameters")) {
+      if (one.path("name").asText().equals(parameter)) {
+        return true;
       }
     }
+    return false;
+  }
+
+  /** The declared parameter of a name; further entries of a repeated group are as its first. */
+  private static JsonNode parameter(JsonNode operation, String name) {
+    boolean further = has(operation, "further_entries") || has(operation, "request_fields");
+    String first = further ? name.replaceAll("\\.\\d+(?=\\.|$)", ".0") : name;
     for (JsonNode parameter : operation.path("parameters")) {
       if (parameter.path("name").asText().equals(first)) {
         return parameter;

@@ -76,9 +76,7 @@ class ToleranceOverHttpTest {
   }
 
   @Test
-  void takesPostOnly() {
-    given().options(PATH).then().statusCode(204).header("Allow", equalTo("POST, OPTIONS"));
-    given().get(PATH).then().statusCode(405).header("Allow", equalTo("POST, OPTIONS"));
+  void ofWhatIsUnknownTheNearestIsTold() {
     given()
         .contentType("application/json")
         .body(LEVEL.formatted(128, false))

@@ -21,9 +21,8 @@ record Fillings(List<Filling> all, int tooLarge) {
 
   static Fillings of(SlotLayout layout, SlotLayout.Slot slot, Run run) {
     List<Filling> all = new ArrayList<>();
-    int partOfPlan = layout.index().partOf(slot.drivers().get(0));
-    boolean alike = slot.drivers().stream().allMatch(d -> layout.index().partOf(d) == partOfPlan);
-    if (alike && (slot.kept() || slot.given().mayStay())) {
+    if (slot.mayStay()) {
+      int partOfPlan = layout.index().partOf(slot.drivers().get(0));
       PlannedPart part = layout.index().plan().newParts().get(partOfPlan);
       requireKnown(part.driver(), "/plan/new_parts/" + partOfPlan + "/driver", run);
       wired(slot, part, null, true, all);

@@ -26,7 +26,10 @@ public record FreeSlot(
                 "Room for a box; where it is given every new driver comes in an offered box, without it"
                     + " the enclosure of the plan stays")
         OuterSize room,
-    @Schema(description = "Whether the part of the plan may stay as one of the choices")
+    @Schema(
+            description =
+                "Whether the part of the plan may stay as one of the choices; parts that are unlike each"
+                    + " other cannot")
         Boolean mayStay) {
 
   public FreeSlot {

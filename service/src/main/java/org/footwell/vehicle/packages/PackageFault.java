@@ -6,6 +6,7 @@ import org.footwell.calculation.FaultCode;
 public enum PackageFault implements FaultCode {
   SLOT_NOT_ON_A_CHANNEL,
   SLOT_SHARES_A_NETWORK,
+  KEPT_PARTS_UNLIKE,
   ID_TAKEN_BY_THE_PLAN,
   NOTHING_OFFERED_FOR_SLOT
 }

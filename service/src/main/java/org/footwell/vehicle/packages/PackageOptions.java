@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.FaultCode;
+import org.footwell.calculation.Patience;
 import org.footwell.calculation.Rebase;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
@@ -55,6 +56,11 @@ public final class PackageOptions
           .findings(PackageFinding.values())
           .refusals(refusals())
           .cautions(Safety.values())
+          .view(
+              "packages_csv",
+              "text/csv;charset=utf-8",
+              "the packages listed, a row each",
+              shown -> PackageSheet.csv(shown.request(), shown.answer().result()))
           .build();
 
   private static FaultCode[] refusals() {
@@ -86,8 +92,7 @@ public final class PackageOptions
 
   @Override
   public PackageOptionsResult compute(PackageOptionsRequest q, Run run) {
-    long soon = (long) ((1 - SEARCHING) * run.leftNanos());
-    Patience patience = () -> run.leftNanos() > soon;
+    Patience patience = run.patience(SEARCHING);
     PlanIndex index = readable(q, run);
     new OfferChecks(q, index, run).check();
     SlotLayout layout = SlotLayout.of(q, index, run);

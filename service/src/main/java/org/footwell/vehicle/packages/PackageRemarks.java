@@ -46,7 +46,8 @@ final class PackageRemarks {
         none = true;
         run.find(PackageFinding.NOTHING_FITS)
             .at("/slots/" + slot.index())
-            .own("slot", slot.given().name());
+            .own("slot", slot.given().name())
+            .with("why", slot.alike() ? OfferWords.MAY_NOT_STAY : OfferWords.PARTS_UNLIKE);
       }
     }
     return none;
@@ -64,7 +65,9 @@ final class PackageRemarks {
             .at(at(one.wishes().get(0)))
             .value(one.attainable().get(0))
             .limit(wanted(one.wishes().get(0)))
-            .with("wish", one.wishes().get(0));
+            .with("wish", one.wishes().get(0))
+            .with("wanted", AimFigure.of(one.wishes().get(0), wanted(one.wishes().get(0))))
+            .with("closest", AimFigure.of(one.wishes().get(0), one.attainable().get(0)));
       } else {
         run.find(PackageFinding.WISHES_EXCLUDE_EACH_OTHER)
             .at(one.wishes().stream().map(PackageRemarks::at).toList())

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.footwell.calculation.Patience;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.amplifier.SineSource;
 import org.footwell.parts.plan.PlanIndex;

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import org.footwell.calculation.Patience;
 
 /**
  * Branch and bound over the units: which amplifier drives each, then what is in it. The bounds and why they

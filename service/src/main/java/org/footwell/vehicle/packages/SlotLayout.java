@@ -37,6 +37,7 @@ record SlotLayout(
    * @param drivers by their index in the plan
    * @param sites the networks its drivers are in
    * @param kept whether its part has to stay
+   * @param alike whether the same part is in all its positions, so that it can stay
    */
   record Slot(
       int index,
@@ -44,7 +45,14 @@ record SlotLayout(
       WayRole role,
       List<Integer> drivers,
       List<Site> sites,
-      boolean kept) {}
+      boolean kept,
+      boolean alike) {
+
+    /** Whether what is in it is one of the choices. */
+    boolean mayStay() {
+      return alike && (kept || given.mayStay());
+    }
+  }
 
   /** Slots that share channels. */
   record Unit(List<Slot> slots, List<Integer> channels) {}
@@ -111,8 +119,20 @@ record SlotLayout(
             .own("channel", index.plan().channels().get(site.channel()).id());
       }
     }
-    WayRole role = role(drivers, index);
-    return new Slot(s, given, role, drivers, own, q.wishes().keep().contains(given.name()));
+    List<String> parts = parts(drivers, index);
+    boolean kept = q.wishes().keep().contains(given.name());
+    if (kept && parts.size() > 1) {
+      run.refuse(PackageFault.KEPT_PARTS_UNLIKE)
+          .at("/slots/" + s + "/drivers")
+          .given(given.name())
+          .own("parts", parts);
+    }
+    return new Slot(s, given, role(drivers, index), drivers, own, kept, parts.size() == 1);
+  }
+
+  /** Ids of the parts that are in positions, each once; none of a position that is not there. */
+  private static List<String> parts(List<Integer> drivers, PlanIndex index) {
+    return drivers.stream().map(d -> index.part(d).id()).distinct().toList();
   }
 
   static String network(PlanIndex index, Site site) {

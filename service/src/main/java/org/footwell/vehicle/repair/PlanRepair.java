@@ -4,11 +4,11 @@ import java.util.List;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Engine;
+import org.footwell.calculation.Patience;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.VehiclePlan;
-import org.footwell.vehicle.reading.Modelled;
 import org.footwell.vehicle.reading.PlanRefusals;
 import org.footwell.vehicle.repair.PlanRepairResult.Repair;
 
@@ -17,6 +17,9 @@ public final class PlanRepair implements Calculation<VehiclePlan, PlanRepairResu
 
   /** More changes are not tried than this. */
   private static final int MOST_CHANGES = 300;
+
+  /** Share of the time left in which changes are tried; the rest is for the last review and the answer. */
+  private static final double SEARCHING = 0.9;
 
   private static final int MOST_PAIRED = 14;
   private static final int MOST_LISTED = 12;
@@ -33,22 +36,28 @@ public final class PlanRepair implements Calculation<VehiclePlan, PlanRepairResu
 
   @Override
   public PlanRepairResult compute(VehiclePlan plan, Run run) {
-    PlanIndex index = PlanIndex.of(plan, run);
-    Modelled.of(index, run); // tells at the right places why it cannot be reviewed
-    Reviewed before = Reviewed.of(plan, new Engine()).orElseThrow(run::refused);
-    ChangeList changes =
-        new ChangeList(index, before.answer().result(), before.troubles().values());
-    RepairSearch search = new RepairSearch(before, MOST_PAIRED, run);
+    Patience patience = run.patience(SEARCHING);
+    Reviewed before = Reviewed.of(plan, new Engine());
+    List<Change> changes =
+        new ChangeList(
+                PlanIndex.of(plan, run), before.answer().result(), before.troubles().values())
+            .all();
+    RepairSearch search = new RepairSearch(before, MOST_PAIRED, patience, run);
     List<RepairSearch.Tried> best =
-        search.best(changes.all().stream().limit(MOST_CHANGES).toList()).stream()
+        search.best(changes.stream().limit(MOST_CHANGES).toList()).stream()
             .limit(MOST_LISTED)
             .toList();
     List<Repair> repairs = best.stream().map(search::line).toList();
     remark(before, repairs, run);
+    boolean complete = !search.cutShort() && changes.size() <= MOST_CHANGES;
+    if (!complete) {
+      run.find(RepairFinding.REPAIRS_CUT_SHORT).value(search.reviews() - 1).limit(changes.size());
+    }
     return new PlanRepairResult(
         before.answer().verdict(),
         List.copyOf(before.troubles().values()),
         search.reviews(),
+        complete,
         repairs);
   }
 

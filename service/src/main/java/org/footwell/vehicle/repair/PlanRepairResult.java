@@ -16,6 +16,11 @@ public record PlanRepairResult(
     @Schema(description = "Its warnings and stops, each with one place") @NotNull
         List<Trouble> troubles,
     @Schema(description = "How many plans were reviewed on the way") int reviewCount,
+    @Schema(
+            description =
+                "Whether every change there is was tried, and every pair of those that help most;"
+                    + " otherwise these are the best found so far")
+        boolean complete,
     @Schema(description = "Changes that help, those that keep the level and clear most first")
         @NotNull
         List<Repair> repairs) {

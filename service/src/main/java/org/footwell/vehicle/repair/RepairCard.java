@@ -20,7 +20,7 @@ final class RepairCard {
           .exampleBeside(RepairCard.class)
           .sources(Source.DEFINITION, Source.COMMON_PRACTICE)
           .limits(
-              "One or two changes; pairs only of the fourteen single changes that help most.",
+              "One or two changes, at most 300 single ones; pairs only of the fourteen that help most.",
               "Everything that plan-review does not model it does not mend.",
               "Efforts are common practice: a setting 1, a fuse or turned wires 2, other wiring or a"
                   + " capacitor 3, a cable 5, another part 8.",

@@ -12,6 +12,7 @@ public enum RepairFinding implements FindingCode {
   REPAIR_LEAVES_SOME(WARNING),
   REPAIR_COSTS_LEVEL(NOTE),
   NO_REPAIR(WARNING),
+  REPAIRS_CUT_SHORT(WARNING),
   MEASURED_NOT_REPAIRED(NOTE);
 
   private final Verdict level;

@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Engine;
+import org.footwell.calculation.Patience;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Verdict;
 import org.footwell.parts.plan.VehiclePlan;
@@ -15,7 +16,10 @@ import org.footwell.vehicle.repair.PlanRepairResult.ChangeLine;
 import org.footwell.vehicle.repair.PlanRepairResult.Repair;
 import org.footwell.vehicle.repair.PlanRepairResult.Trouble;
 
-/** Tries changes of a plan one by one, then the best of them in pairs, each by its review. */
+/**
+ * Tries changes of a plan one by one, then the best of them in pairs, each by its review. Where time ends
+ * before all are tried, what was found so far is what there is.
+ */
 final class RepairSearch {
 
   /** A repair that costs more level than this stands behind all that do not, dB. */
@@ -28,11 +32,14 @@ final class RepairSearch {
   private final Engine engine = new Engine();
   private final Run run;
   private final int mostPaired;
+  private final Patience patience;
   private int reviews = 1;
+  private boolean cutShort;
 
-  RepairSearch(Reviewed before, int mostPaired, Run run) {
+  RepairSearch(Reviewed before, int mostPaired, Patience patience, Run run) {
     this.before = before;
     this.mostPaired = mostPaired;
+    this.patience = patience;
     this.run = run;
   }
 
@@ -85,18 +92,31 @@ final class RepairSearch {
   List<Tried> best(List<Change> changes) {
     List<Tried> singles = new ArrayList<>();
     for (Change change : changes) {
+      if (outOfTime()) {
+        break;
+      }
       tried(before.plan(), List.of(change)).ifPresent(singles::add);
     }
     singles.sort(BEST);
     List<Tried> all = new ArrayList<>(singles);
     int paired = Math.min(mostPaired, singles.size());
     for (int i = 0; i < paired; i++) {
-      for (int j = 0; j < i; j++) {
+      for (int j = 0; j < i && !outOfTime(); j++) {
         pair(singles.get(j), singles.get(i)).ifPresent(all::add);
       }
     }
     all.sort(BEST);
     return all;
+  }
+
+  /** Whether time ended before everything was tried. */
+  boolean cutShort() {
+    return cutShort;
+  }
+
+  private boolean outOfTime() {
+    cutShort |= !patience.lasts();
+    return cutShort;
   }
 
   /** Two changes are worth it where together they clear more than each alone. */
@@ -116,10 +136,9 @@ final class RepairSearch {
    * where what it causes is as bad as the worst that it clears.
    */
   Optional<Tried> tried(VehiclePlan with, List<Change> changes) {
-    run.checkDeadline();
     VehiclePlan plan = changes.get(changes.size() - 1).made().apply(with);
     reviews++;
-    return Reviewed.of(plan, engine)
+    return Reviewed.possibly(plan, engine)
         .filter(after -> helps(before.beyond(after), after.beyond(before)))
         .map(after -> new Tried(changes, after, before.lostIn(after, Arithmetic.SILENT)))
         .filter(done -> done.lostDb() == null || done.lostDb() <= MOST_BORNE_DB);

@@ -39,23 +39,31 @@ record Reviewed(VehiclePlan plan, Answer<PlanReviewResult> answer, Map<String, T
   /** A stop weighs more than all warnings. */
   private static final int STOP_WEIGHT = 1000;
 
-  /** Reviews a plan; empty where it cannot be reviewed. */
-  static Optional<Reviewed> of(VehiclePlan plan, Engine engine) {
+  /** Reviews a plan with a change; empty where it cannot be reviewed. */
+  static Optional<Reviewed> possibly(VehiclePlan plan, Engine engine) {
     try {
-      Answer<PlanReviewResult> answer = engine.answer(new PlanReview(), plan, false, LONG);
-      Map<String, Trouble> troubles = new TreeMap<>();
-      for (Finding finding : answer.findings()) {
-        if (finding.level().compareTo(Verdict.WARNING) >= 0
-            && !finding.code().startsWith(MEASURED)) {
-          places(finding)
-              .map(place -> new Trouble(finding.level(), finding.code(), place))
-              .forEach(trouble -> troubles.put(trouble.code() + trouble.place(), trouble));
-        }
-      }
-      return Optional.of(new Reviewed(plan, answer, troubles));
+      return Optional.of(of(plan, engine));
     } catch (Refused refused) {
       return Optional.empty();
     }
+  }
+
+  /**
+   * Reviews a plan.
+   *
+   * @throws Refused with the faults of the review
+   */
+  static Reviewed of(VehiclePlan plan, Engine engine) {
+    Answer<PlanReviewResult> answer = engine.answer(new PlanReview(), plan, false, LONG);
+    Map<String, Trouble> troubles = new TreeMap<>();
+    for (Finding finding : answer.findings()) {
+      if (finding.level().compareTo(Verdict.WARNING) >= 0 && !finding.code().startsWith(MEASURED)) {
+        places(finding)
+            .map(place -> new Trouble(finding.level(), finding.code(), place))
+            .forEach(trouble -> troubles.put(trouble.code() + trouble.place(), trouble));
+      }
+    }
+    return new Reviewed(plan, answer, troubles);
   }
 
   private static Stream<String> places(Finding finding) {

@@ -1,14 +1,10 @@
 package org.footwell.vehicle.sheets;
 
-import de.siegmar.fastcsv.writer.CsvWriter;
-import de.siegmar.fastcsv.writer.LineDelimiter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
-import org.footwell.calculation.CsvCell;
 import org.footwell.calculation.Shown;
 import org.footwell.calculation.text.Names;
 import org.footwell.calculation.text.Reader;
@@ -17,6 +13,7 @@ import org.footwell.parts.Filter;
 import org.footwell.parts.plan.ParametricFilter;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.sheet.Figure;
+import org.footwell.vehicle.CsvSheet;
 import org.footwell.vehicle.PlanReviewResult;
 import org.footwell.vehicle.PlanReviewResult.SetupLine;
 import org.footwell.vehicle.RestoreLine;
@@ -30,21 +27,20 @@ final class SetupSheet {
 
   /** One row a channel, numbers unrounded. */
   static byte[] csv(Shown<VehiclePlan, PlanReviewResult> shown) {
-    StringWriter out = new StringWriter();
-    CsvWriter csv = CsvWriter.builder().lineDelimiter(LineDelimiter.LF).bufferSize(0).build(out);
+    CsvSheet sheet = new CsvSheet();
     List<String> names = new ArrayList<>(List.of("channel"));
     for (SetupEntry entry : SetupEntry.values()) {
       names.add(entry.column());
     }
-    csv.writeRecord(names);
+    sheet.row(names);
     for (SetupLine line : shown.answer().result().setupSheet()) {
       List<String> cells = new ArrayList<>(List.of(line.id()));
       for (SetupEntry entry : SetupEntry.values()) {
         cells.add(cell(entry.of(line)));
       }
-      csv.writeRecord(cells.stream().map(CsvCell::harmless).toList());
+      sheet.row(cells);
     }
-    return out.toString().getBytes(StandardCharsets.UTF_8);
+    return sheet.bytes();
   }
 
   private static String cell(Object value) {

@@ -119,7 +119,7 @@ public final class BatchHandler {
 
   private void csv(Context ctx, Endpoint<?, ?> endpoint, Query query, Pipeline pipeline)
       throws IOException {
-    if (!endpoint.request().flat()) {
+    if (!endpoint.flat()) {
       throw wrongType(
           Phrase.of(ProblemWords.NO_ROWS)
               .own("lines", Format.LINES.mediaType())

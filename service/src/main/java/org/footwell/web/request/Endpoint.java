@@ -11,11 +11,13 @@ import com.fasterxml.jackson.databind.ObjectWriter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.Duration;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.footwell.analysis.Point;
 import org.footwell.analysis.Sweep;
 import org.footwell.analysis.SweepRequest;
+import org.footwell.analysis.Varied;
 import org.footwell.analysis.registry.Analysis;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Brief;
@@ -40,6 +42,10 @@ public final class Endpoint<Q extends Record, R extends Record> {
   private final Engine engine;
   private final Duration deadline;
   private final Shape<Q> request;
+
+  /** Of the request that stands within its own, or null. */
+  private final Shape<?> within;
+
   private final Shape<R> result;
   private final Formats<Q, R> formats;
   private final Map<String, List<String>> options;
@@ -48,11 +54,17 @@ public final class Endpoint<Q extends Record, R extends Record> {
   private final ObjectWriter writer;
 
   public Endpoint(Calculation<Q, R> calculation, Engine engine, Duration deadline) {
+    this(calculation, null, engine, deadline);
+  }
+
+  private Endpoint(
+      Calculation<Q, R> calculation, Shape<?> within, Engine engine, Duration deadline) {
     Card<Q, R> card = calculation.card();
     this.calculation = calculation;
     this.engine = engine;
     this.deadline = deadline;
     this.request = Shape.of(card.request());
+    this.within = within;
     this.result = Shape.of(card.result());
     this.formats = new Formats<>(card);
     this.options = Query.optionsWith(formats.names());
@@ -69,6 +81,11 @@ public final class Endpoint<Q extends Record, R extends Record> {
 
   public Shape<Q> request() {
     return request;
+  }
+
+  /** Whether its request can be a query or a CSV row. */
+  public boolean flat() {
+    return request.flat() && (within == null || within.flat());
   }
 
   public Shape<R> result() {
@@ -103,8 +120,16 @@ public final class Endpoint<Q extends Record, R extends Record> {
   }
 
   /** Answers a request made of maps, lists and texts, as a query or a CSV row gives it. */
-  public Answered<Q, R> answerCells(Object cells, boolean workings, Reader reader) {
-    return answer(bind(cells), workings, reader);
+  public Answered<Q, R> answerCells(Map<String, Object> cells, boolean workings, Reader reader) {
+    return answer(bind(within == null ? cells : withRequest(cells)), workings, reader);
+  }
+
+  /** With the request among the cells as JSON would give it; where nothing of it is given, an empty one. */
+  private Map<String, Object> withRequest(Map<String, Object> cells) {
+    Map<String, Object> all = new LinkedHashMap<>(cells);
+    String name = Varied.REQUEST.substring(1);
+    all.put(name, within.typed(cells.getOrDefault(name, Map.of())));
+    return all;
   }
 
   /** Answers a request without the sentences. */
@@ -139,7 +164,7 @@ public final class Endpoint<Q extends Record, R extends Record> {
 
   /** An analysis of it, with everything prepared. */
   Endpoint<?, ?> of(Analysis analysis) {
-    return new Endpoint<>(analysis.of(calculation), engine, deadline);
+    return new Endpoint<>(analysis.of(calculation), request, engine, deadline);
   }
 
   /** How places are written that it can be about in a document; none if it cannot be put to it. */

@@ -8,10 +8,12 @@ import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.math.BigDecimal;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Engine;
@@ -25,6 +27,8 @@ import org.footwell.vehicle.packages.PackageOptionsResult.OfferedPackage;
 import org.footwell.vehicle.packages.PackageOptionsResult.Relaxed;
 import org.footwell.web.request.Json;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 class PackageOptionsTest {
 
@@ -84,6 +88,34 @@ class PackageOptionsTest {
     assertFalse(parts.contains("mid_165_deep")); // 78 mm deep, the door has 68 mm
     assertFalse(boxes.contains("closed_20")); // 220 mm high, there are 190 mm
     assertEquals(1, result.fitting().get(0).tooLargeCount());
+  }
+
+  @Test
+  void theTableHasARowForEachPackage() {
+    PackageOptionsRequest q = demo(null, 50);
+    PackageOptionsResult result = answer(q);
+    List<String> rows =
+        new String(PackageSheet.csv(q, result), StandardCharsets.UTF_8).lines().toList();
+    assertTrue(
+        rows.get(0)
+            .startsWith(
+                "package,price,level_db_spl,lowest_hz,mass_change_g,verdict,amplifiers,front_woofers.part"),
+        rows.get(0));
+    assertEquals(result.listedCount() + 1, rows.size());
+    for (int i = 0; i < result.listedCount(); i++) {
+      OfferedPackage one = result.packages().get(i);
+      assertTrue(
+          rows.get(i + 1)
+              .startsWith(
+                  "%d,%s,%s,%s,%s,"
+                      .formatted(
+                          i + 1,
+                          one.price(),
+                          one.levelDbSpl(),
+                          one.lowestHz(),
+                          one.massChangeG())));
+      one.slots().forEach(slot -> assertTrue(rows.toString().contains(slot.part())));
+    }
   }
 
   @Test
@@ -161,6 +193,59 @@ class PackageOptionsTest {
     assertEquals(Verdict.STOP, answer.verdict());
   }
 
+  private static PackageOptionsRequest unlike(String wishes) {
+    return SmallJob.of(
+        SmallJob.REQUEST
+            .replace(
+                "\"id\": \"sub_now\"",
+                "\"id\": \"woofer_then\", \"driver\": {\"rated_ohm\": 4}}, {\"id\": \"sub_now\"")
+            .replace("\"right\", \"part\": \"woofer_now\"", "\"right\", \"part\": \"woofer_then\"")
+            .replace("\"list_count\"", wishes + "\"list_count\""));
+  }
+
+  @Test
+  void partsThatAreUnlikeCannotBeKeptInOneSlot() {
+    List<Fault> faults = Answers.faults(OPTIONS, unlike("\"wishes\": {\"keep\": [\"front\"]}, "));
+    assertEquals(1, faults.size());
+    assertEquals("/slots/0/drivers kept-parts-unlike", told(faults.get(0)));
+    assertTrue(faults.get(0).detail().contains("woofer_now, woofer_then"), faults.get(0)::detail);
+  }
+
+  @Test
+  void whereNothingFitsItIsSaidWhyWhatIsThereIsNoChoice() {
+    Answer<PackageOptionsResult> mayStay = Answers.of(OPTIONS, unlike(""));
+    assertEquals(List.of("nothing-fits"), Answers.codes(mayStay));
+    String why = mayStay.findings().get(0).text();
+    assertTrue(why.startsWith("Nothing of the offer fits front, and its parts are unlike"), why);
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "'{\"level_db_spl\": 149}', level, 149 dB SPL",
+    "'{\"lowest_hz\": 20}', lowest frequency, 20 Hz",
+    "'{\"mass_change_g\": -5000}', mass, -5000 g",
+    "'{\"budget\": 0}', price, 0"
+  })
+  void aWishOutOfReachIsSaidWithItsUnit(String wishes, String wish, String wanted) {
+    Answer<PackageOptionsResult> answer =
+        Answers.of(
+            OPTIONS,
+            SmallJob.of(
+                SmallJob.REQUEST
+                    .replace("\"price\": 0}", "\"price\": 19.95}")
+                    .replace("\"list_count\"", "\"wishes\": " + wishes + ", \"list_count\"")));
+    String unit = wanted.substring(wanted.indexOf(' ') < 0 ? wanted.length() : wanted.indexOf(' '));
+    String text = answer.findings().get(0).text();
+    assertTrue(
+        text.matches(
+            "No package of this offer meets the wish for "
+                + Pattern.quote(wish + ", " + wanted)
+                + "; the closest is [0-9.]+"
+                + unit
+                + "\\."),
+        text);
+  }
+
   @Test
   void anEffortThatEndsGivesTheBestSoFarAndSaysSo() {
     PackageOptionsRequest q =
@@ -216,7 +301,7 @@ class PackageOptionsTest {
             .formatted(Json.MAPPER.valueToTree(SmallJob.bare().plan()));
     List<Fault> faults = assertThrows(Refused.class, () -> answer(SmallJob.of(request))).faults();
     Set<String> told = new TreeSet<>();
-    faults.forEach(fault -> told.add(fault.pointer() + " " + fault.code()));
+    faults.forEach(fault -> told.add(told(fault)));
     for (String expected :
         List.of(
             "/slots/0/drivers/1 dangling-reference",
@@ -228,6 +313,10 @@ class PackageOptionsTest {
             "/wishes/keep/0 dangling-reference")) {
       assertTrue(told.contains(expected), () -> expected + " not in " + told);
     }
+  }
+
+  private static String told(Fault fault) {
+    return fault.pointer() + " " + fault.code();
   }
 
   @Test

@@ -19,7 +19,7 @@ import org.footwell.web.request.Json;
 /** A hatchback with a front and a bass on the outputs of what is in it, and small offers for it. */
 final class SmallJob {
 
-  private static final String REQUEST =
+  static final String REQUEST =
       """
       {"plan": {
         "vehicle": {"name": "Ostrel three-door", "cabin": {"length_m": 2.3}},

@@ -41,7 +41,8 @@ class WiringsTest {
             null,
             List.of(0),
             List.of(new SlotLayout.Site(0, -1, IntStream.range(0, coils).boxed().toList())),
-            false);
+            false,
+            true);
     TreeSet<Double> ours = new TreeSet<>();
     for (int inSeries : Filling.wirings(slot, 1)) {
       ours.add(rounded(4.0 * inSeries * inSeries / coils));

@@ -1,6 +1,7 @@
 package org.footwell.vehicle.repair;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -8,12 +9,14 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicReference;
 import org.footwell.Answers;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.FaultCode;
+import org.footwell.calculation.Patience;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.parts.plan.PlanIndex;
@@ -24,14 +27,22 @@ import org.footwell.web.request.Json;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** Every single change and every pair of changes, reviewed one by one without any choice among them. */
+/**
+ * Every single change and every pair of changes, reviewed one by one without any choice among them; and what
+ * there is of them where time ends before.
+ */
 class ExhaustiveRepairTest {
 
   /** What a search finds, and how many changes there were. */
-  private record Found(RepairSearch.Tried best, int changes) {}
+  private record Found(List<RepairSearch.Tried> all, int changes, RepairSearch search) {
+
+    RepairSearch.Tried best() {
+      return all.get(0);
+    }
+  }
 
   /** Searches within a run, as the calculation does. */
-  private record Searching(int paired, AtomicReference<Found> into)
+  private record Searching(int paired, Patience patience, AtomicReference<Found> into)
       implements Calculation<VehiclePlan, ModelledPlans.Read> {
 
     @Override
@@ -49,13 +60,13 @@ class ExhaustiveRepairTest {
     @Override
     public ModelledPlans.Read compute(VehiclePlan plan, Run run) {
       PlanIndex index = PlanIndex.of(plan, run);
-      Reviewed before = Reviewed.of(plan, new Engine()).orElseThrow();
+      Reviewed before = Reviewed.of(plan, new Engine());
       List<Change> changes =
           new ChangeList(index, before.answer().result(), before.troubles().values()).all();
-      RepairSearch search = new RepairSearch(before, paired, run);
+      RepairSearch search = new RepairSearch(before, paired, patience, run);
       List<RepairSearch.Tried> best =
           paired < 0 ? all(search, before, changes) : search.best(changes);
-      into.set(new Found(best.isEmpty() ? null : best.get(0), changes.size()));
+      into.set(new Found(best, changes.size(), search));
       return new ModelledPlans.Read(true);
     }
 
@@ -76,10 +87,14 @@ class ExhaustiveRepairTest {
   }
 
   private static Found found(String plan, int paired) throws IOException {
+    return found(plan, paired, () -> true);
+  }
+
+  private static Found found(String plan, int paired, Patience patience) throws IOException {
     Path file = Path.of("src/test/resources/codes/plan-review/" + plan + ".json");
     AtomicReference<Found> into = new AtomicReference<>();
     Answers.of(
-        new Searching(paired, into),
+        new Searching(paired, patience, into),
         ModelledPlans.plan(Json.MAPPER.readTree(Files.readString(file))));
     return into.get();
   }
@@ -103,5 +118,32 @@ class ExhaustiveRepairTest {
     assertEquals(exhaustive.best().costsLevel(), bounded.best().costsLevel());
     assertEquals(exhaustive.best().after().weight(), bounded.best().after().weight());
     assertEquals(exhaustive.best().effort(), bounded.best().effort());
+  }
+
+  /** Time that ends after so many looks at the clock. */
+  private static Patience lasting(int looks) {
+    AtomicInteger left = new AtomicInteger(looks);
+    return () -> left.getAndDecrement() > 0;
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"cable-overloaded", "heat-beyond-rating"})
+  void whereTimeEndsTheBestSoFarIsThere(String plan) throws IOException {
+    Found whole = found(plan, 14);
+    assertFalse(whole.search().cutShort());
+    for (int looks : List.of(0, 1, whole.changes() / 2, whole.changes(), whole.changes() + 1)) {
+      Found some = found(plan, 14, lasting(looks));
+      assertTrue(some.search().cutShort());
+      assertTrue(some.search().reviews() <= looks + 1);
+      for (RepairSearch.Tried one : some.all()) {
+        assertTrue(RepairSearch.BEST.compare(whole.best(), one) <= 0);
+      }
+    }
+    // All single changes were tried there: none of them is missing.
+    Found singles = found(plan, 14, lasting(whole.changes()));
+    assertEquals(
+        whole.all().stream().filter(one -> one.changes().size() == 1).count(),
+        singles.all().size());
+    assertFalse(singles.all().isEmpty());
   }
 }
