@@ -1,0 +1,28 @@
+// Parts of the form that are made when they are opened.
+import { element } from "./dom.js";
+
+/**
+ * A part that opens and closes.
+ *
+ * @param heading what always shows
+ * @param make gives what shows when open; asked once
+ */
+export function fold(attributes, heading, make) {
+  const body = element("div", { class: "body" });
+  const made = element("details", attributes, element("summary", {}, heading), body);
+  let filled = false;
+  made.unfold = () => {
+    if (!filled) {
+      filled = true;
+      body.append(...make());
+    }
+    made.open = true;
+  };
+  made.addEventListener("toggle", () => made.open && made.unfold());
+  return made;
+}
+
+/** Opens a part and all it lies in. */
+export function unfoldAround(node) {
+  for (let fold = node.closest("details"); fold; fold = fold.parentElement.closest("details")) fold.unfold();
+}
