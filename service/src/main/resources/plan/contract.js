@@ -39,7 +39,7 @@ export class Contract {
   at(path) {
     let here = this.#plan;
     for (const step of path) {
-      const next = here.type === "array" ? here.items : here.properties?.[step];
+      const next = here.type === "array" ? here.items : Object.hasOwn(here.properties ?? {}, step) && here.properties[step];
       if (!next) return undefined;
       here = this.#whole(next);
     }

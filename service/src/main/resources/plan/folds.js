@@ -1,4 +1,4 @@
-// Parts of the form that are made when they are opened.
+// Parts of the page that are made when they are opened.
 import { element } from "./dom.js";
 
 /**

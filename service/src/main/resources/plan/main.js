@@ -37,16 +37,22 @@ function start(contract) {
   const showOpening = (shown) => {
     one("opening").hidden = !shown;
     one("work").hidden = !job.isOpen;
-    (shown ? one("opening") : one("work")).querySelector("h2, summary")?.scrollIntoView({ block: "nearest" });
+    if (!shown) one("form").querySelector("summary").focus();
   };
   const undo = button(say("do.undo"), () => job.undo());
   const redo = button(say("do.redo"), () => job.redo());
   const write = button(say("do.save"), () => save(job), { class: "main" });
   const explain = element("input", { type: "checkbox", id: "explain", checked: true, onchange: () => document.body.classList.toggle("terse", !explain.checked) });
   one("tools").replaceChildren(
-    button(say("do.open"), () => showOpening(one("opening").hidden), { id: "open" }), undo, redo, write,
-    button(say("do.print"), () => window.print()),
+    button(say("do.open"), () => showOpening(one("opening").hidden), { id: "open" }), undo, redo,
+    button(say("do.print"), print), write,
     element("label", { class: "explain", for: "explain" }, explain, " ", say("do.explain")));
+
+  // Everything that is said belongs on paper too.
+  async function print() {
+    await Promise.all([...one("answer").querySelectorAll("details")].map((fold) => fold.unfold()));
+    window.print();
+  }
 
   const refresh = () => {
     undo.disabled = !job.canUndo;
@@ -72,7 +78,6 @@ function start(contract) {
       job[step]();
     }
   });
-  // Everything that is said belongs on paper too.
   window.addEventListener("beforeprint", () => one("answer").querySelectorAll("details").forEach((fold) => fold.unfold()));
 }
 

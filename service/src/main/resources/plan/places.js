@@ -3,17 +3,22 @@ import { plain, pointer } from "./json-text.js";
 import { fieldName, say, shown, unit, valueName } from "./words.js";
 
 const NAMES = ["id", "name", "channel", "amplifier", "role", "band", "kind", "place"];
-const DIGEST = ["name", "part", "role", "frequency_hz", "price"];
+const DIGEST = ["name", "part", "role", "frequency_hz"];
+/** Those of them whose values have words of ours. */
+const OURS = ["role", "kind", "place"];
 const LONGEST = 60;
+
+/** Words of a caller, so that their direction ends where they do. */
+const own = (text) => `\u2068${short(text)}\u2069`;
 
 const short = (text) => (text.length > LONGEST ? `${text.slice(0, LONGEST)}…` : text);
 
 /** What an entry of a list is called: its own name, or its number. */
 export function entryName(node, index) {
   const entry = plain(node);
-  if (entry?.lower && entry.upper) return short(`${entry.lower} – ${entry.upper}`);
-  const name = NAMES.map((key) => entry?.[key]).find((value) => typeof value === "string" && value !== "");
-  if (name !== undefined) return short(entry.id === name || entry.name === name ? name : valueName(name));
+  if (entry?.lower && entry.upper) return `${own(String(entry.lower))} – ${own(String(entry.upper))}`;
+  const key = NAMES.find((one) => typeof entry?.[one] === "string" && entry[one] !== "");
+  if (key) return own(OURS.includes(key) ? valueName(entry[key]) : entry[key]);
   return say("entry.numbered", { number: shown(index + 1) });
 }
 
@@ -24,7 +29,7 @@ export function digest(node) {
   const all = { ...(entry.driver?.name && { name: entry.driver.name }), ...entry };
   const named = entryName(node, 0);
   return DIGEST.filter((key) => ["string", "number"].includes(typeof all[key]))
-    .map((key) => short(typeof all[key] === "number" ? `${shown(all[key], 4)} ${unit(key)}`.trim() : key === "role" ? valueName(all[key]) : all[key]))
+    .map((key) => (typeof all[key] === "number" ? `${shown(all[key], 4)} ${unit(key)}`.trim() : own(key === "role" ? valueName(all[key]) : all[key])))
     .filter((text) => text !== named)
     .slice(0, 2)
     .join(" · ");

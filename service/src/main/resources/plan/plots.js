@@ -28,7 +28,11 @@ export function plots(reviewing) {
     shadow.replaceChildren(svg);
   }
   const made = fold({ class: "part plots-part" }, element("h3", {}, say("review.plots")), () => [paper]);
-  made.addEventListener("toggle", show);
+  const { unfold } = made;
+  made.unfold = () => {
+    unfold();
+    return show();
+  };
   reviewing.addEventListener("step", show);
   return made;
 }

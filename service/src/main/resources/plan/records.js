@@ -16,10 +16,11 @@ export function recordBody(form, path, only) {
   const has = (key) => get(node, [key]) !== undefined;
   const choices = form.contract.choices(path);
   const asked = new Set(choices.filter(({ needed, names }) => needed && !names.some(has)).flatMap(({ names }) => names));
-  const keys = (only ?? Object.keys(properties)).filter((key) => has(key) || !form.contract.isShut([...path, key]));
+  const known = (key) => Object.hasOwn(properties, key);
+  const keys = (only ?? Object.keys(properties)).filter((key) => known(key) && (has(key) || !form.contract.isShut([...path, key])));
   const first = keys.filter((key) => has(key) || asked.has(key) || form.contract.isRequired([...path, key]));
   const more = keys.filter((key) => !first.includes(key));
-  const unknown = (node?.entries ?? []).map(([key]) => key).filter((key) => !only && !(key in properties));
+  const unknown = (node?.entries ?? []).map(([key]) => key).filter((key) => !known(key) && (!only || only.includes(key)));
   return [
     ...choices.filter(({ names }) => !only && names.every((key) => keys.includes(key))).map((one) => choiceNote(one, name)),
     ...parts(form, path, first),

@@ -92,8 +92,13 @@ const findingsOf = (answer) =>
 
 /** Level now, the largest and what ends it, price, mass. */
 function figures({ level_db_spl: level, level_dba: dba, largest, main_seat: seat, price, mass_change_g: mass }) {
-  const one = (name, value, about) => (value === undefined ? [] : [element("div", {}, element("dt", {}, name), element("dd", {}, element("strong", {}, value), about && element("small", {}, about)))]);
-  const sound = (value) => value === undefined ? undefined : measure(value, "level_db_spl");
+  const one = (name, value, about) => {
+    if (value === undefined) return [];
+    const [number, measured] = value.split("\u202f");
+    const big = element("strong", {}, number, measured && element("span", {}, `\u202f${measured}`));
+    return [element("div", {}, element("dt", {}, name), element("dd", {}, big, about && element("small", {}, about)))];
+  };
+  const sound = (value) => (value === undefined ? undefined : measure(value, "level_db_spl"));
   return [
     ...one(say("figure.level"), sound(level), seat && [say("figure.at"), " ", own(seat), dba === undefined ? "" : `, ${measure(dba, "level_dba")}`]),
     ...one(say("figure.largest"), sound(largest?.level_db_spl), largest && [say("figure.held-by", { limit: valueName(largest.held_by) }), ...[largest.driver ?? largest.channel].filter(Boolean).flatMap((id) => [", ", own(id)])]),

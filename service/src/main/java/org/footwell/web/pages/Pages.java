@@ -90,8 +90,7 @@ public final class Pages {
     REFERENCE.forEach(file -> files.put("/reference/" + file, "/reference/" + file));
     files.put("/plan", "/plan/index.html");
     PLAN.forEach(file -> files.put("/plan/" + file, "/plan/" + file));
-    PageWords.examples()
-        .forEach(name -> files.put("/plan/examples/" + name, "/examples/" + name));
+    PageWords.examples().forEach(name -> files.put("/plan/examples/" + name, "/examples/" + name));
     return Collections.unmodifiableMap(files);
   }
 
