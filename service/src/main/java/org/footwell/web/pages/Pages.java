@@ -44,6 +44,7 @@ public final class Pages {
           "controls.js",
           "dom.js",
           "exporting.js",
+          "folds.js",
           "job.js",
           "json-text.js",
           "lists.js",

@@ -1,0 +1,343 @@
+package org.footwell.openapi;
+
+import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.microsoft.playwright.Browser;
+import com.microsoft.playwright.Download;
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.BoundingBox;
+import java.io.IOException;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.BiConsumer;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+
+/** Work on a plan in a real browser: opened, edited, reviewed, saved. */
+class PlanPageIT {
+
+  private static final ObjectMapper MAPPER = new ObjectMapper();
+  private static final String CROSSOVER = "/crossovers/0/frequency_hz";
+
+  private static Windows windows;
+
+  @BeforeAll
+  static void start() throws Exception {
+    windows = new Windows();
+  }
+
+  @AfterAll
+  static void stop() {
+    if (windows != null) {
+      windows.close();
+    }
+  }
+
+  private static void visit(BiConsumer<PlanPage, Page> visit) {
+    Browser.NewPageOptions options =
+        new Browser.NewPageOptions().setViewportSize(1280, 900).setAcceptDownloads(true);
+    windows.visit(PlanPage.ADDRESS, options, page -> visit.accept(new PlanPage(page), page));
+  }
+
+  @Test
+  void aPlanThatNobodyChangedIsSavedLetterForLetter() {
+    for (String name : List.of("Camper van", "Estate", "Hatchback")) {
+      visit(
+          (plan, page) -> {
+            plan.button(name).click();
+            plan.current();
+            String file =
+                switch (name) {
+                  case "Camper van" -> "camper-van.json";
+                  case "Estate" -> "factory-estate.json";
+                  default -> "low-budget-hatchback.json";
+                };
+            assertEquals(PlanPage.demo(file), plan.saved());
+          });
+    }
+  }
+
+  @Test
+  void aCrossoverIsChangedInThreeStepsAndTheReviewFollows() {
+    visit(
+        (plan, page) -> {
+          plan.openCamperVan();
+          plan.openSection("crossovers");
+          plan.open("/crossovers/0");
+          plan.control(CROSSOVER).fill("150,50");
+          assertThat(plan.status()).containsText("Out of date");
+          plan.current();
+          assertThat(plan.section("crossovers").locator("> summary .badges"))
+              .containsText("1 warning");
+          String once = "\"upper\": \"front_left\", \"frequency_hz\": ";
+          assertEquals(
+              PlanPage.camperVan().replace(once + "80", once + "150.50"), plan.saved());
+          page.keyboard().press("Control+z");
+          plan.current();
+          assertThat(plan.control(CROSSOVER)).hasValue("80");
+          assertEquals(PlanPage.camperVan(), plan.saved());
+          page.keyboard().press("Control+y");
+          assertThat(plan.control(CROSSOVER)).hasValue("150.50");
+        });
+  }
+
+  @Test
+  void theKeyboardIsEnough() {
+    visit(
+        (plan, page) -> {
+          press(page, "Tab", () -> "Camper van".equals(start(page, 10)));
+          page.keyboard().press("Enter");
+          plan.current();
+          press(page, "Tab", () -> "Crossovers".equals(start(page, 10)));
+          page.keyboard().press("Enter");
+          press(page, "Tab", () -> start(page, 20).contains("front_right"));
+          page.keyboard().press("Enter");
+          press(page, "Tab", () -> "f/crossovers/1/frequency_hz".equals(plan.focus()));
+          page.keyboard().press("Control+a");
+          page.keyboard().type("90");
+          plan.current();
+          String once = "\"upper\": \"front_right\", \"frequency_hz\": ";
+          Download download = page.waitForDownload(() -> page.keyboard().press("Control+s"));
+          assertEquals(
+              PlanPage.camperVan().replace(once + "80", once + "90"),
+              PlanPage.content(download.path()));
+        });
+  }
+
+  /** Presses a key until something is so, as often as a patient person would. */
+  private static void press(Page page, String key, java.util.function.BooleanSupplier until) {
+    for (int i = 0; i < 60; i++) {
+      page.keyboard().press(key);
+      if (until.getAsBoolean()) {
+        return;
+      }
+    }
+    throw new AssertionError("not reached with " + key);
+  }
+
+  private static String start(Page page, int most) {
+    String text = (String) page.evaluate("document.activeElement.textContent");
+    return text.substring(0, Math.min(most, text.length()));
+  }
+
+  @Test
+  void aLoudspeakerIsMovedOnTheDrawing() {
+    visit(
+        (plan, page) -> {
+          plan.openCamperVan();
+          plan.openSection("positions");
+          plan.mark("/drivers/4").scrollIntoViewIfNeeded();
+          BoundingBox box = plan.mark("/drivers/4").boundingBox();
+          double x = box.x + box.width / 2;
+          double y = box.y + box.height / 2;
+          page.mouse().move(x, y);
+          page.mouse().down();
+          page.mouse().move(x + 20, y + 10);
+          page.mouse().move(x + 40, y + 20);
+          page.mouse().up();
+          plan.current();
+          JsonNode dragged = position(plan.saved());
+          assertTrue(dragged.get("x_m").asDouble() < 0.98, dragged.toString());
+          assertTrue(dragged.get("y_m").asDouble() < -0.15, dragged.toString());
+          plan.mark("/drivers/4").focus();
+          page.keyboard().press("ArrowUp");
+          page.keyboard().press("Shift+ArrowLeft");
+          page.keyboard().press("PageDown");
+          JsonNode moved = position(plan.saved());
+          assertEquals(dragged.get("x_m").asDouble() + 0.01, moved.get("x_m").asDouble(), 1e-9);
+          assertEquals(dragged.get("y_m").asDouble() + 0.1, moved.get("y_m").asDouble(), 1e-9);
+          assertEquals(dragged.get("z_m").asDouble() - 0.01, moved.get("z_m").asDouble(), 1e-9);
+          plan.mark("/drivers/4").focus();
+          page.keyboard().press("Enter");
+          assertEquals("positions:/drivers/4/position/x_m", plan.focus());
+          page.keyboard().press("Control+z");
+          page.keyboard().press("Control+z");
+          plan.current();
+          assertEquals(PlanPage.camperVan(), plan.saved());
+        });
+  }
+
+  private static JsonNode position(String plan) {
+    return tree(plan).at("/drivers/4/position");
+  }
+
+  private static JsonNode tree(String json) {
+    try {
+      return MAPPER.readTree(json);
+    } catch (IOException e) {
+      throw new AssertionError(e);
+    }
+  }
+
+  @Test
+  void allFaultsStandAtTheirFieldsAndWhatWasTypedStays() {
+    visit(
+        (plan, page) -> {
+          plan.openCamperVan();
+          plan.openSection("crossovers");
+          plan.open("/crossovers/0");
+          plan.openSection("vehicle");
+          plan.control(CROSSOVER).fill("eighty");
+          plan.control("/vehicle/temperature_c").fill("200");
+          plan.control("/vehicle/name").fill("");
+          assertThat(plan.faults()).containsText("3 faults");
+          assertThat(plan.status()).containsText("Out of date");
+          assertThat(plan.figure("Level at the seat")).containsText("110.1");
+          for (String at : List.of(CROSSOVER, "/vehicle/temperature_c", "/vehicle/name")) {
+            assertThat(plan.said(at)).not().hasText("");
+            assertThat(plan.control(at)).hasAttribute("aria-invalid", "true");
+          }
+          assertThat(plan.control(CROSSOVER)).hasValue("eighty");
+          assertThat(plan.section("vehicle").locator("> summary .badges")).containsText("2 faults");
+          plan.openSection("crossovers");
+          plan.faults().getByText("Frequency").click();
+          assertEquals("f" + CROSSOVER, plan.focus());
+          plan.control(CROSSOVER).fill("80");
+          plan.control("/vehicle/temperature_c").fill("20");
+          plan.control("/vehicle/name").fill("Halmera camper van, high roof");
+          plan.current();
+          assertThat(plan.faults()).isHidden();
+        });
+  }
+
+  @Test
+  void anOlderAnswerNeverTakesThePlaceOfANewerOne() {
+    visit(
+        (plan, page) -> {
+          plan.openCamperVan();
+          plan.openSection("vehicle");
+          List<Runnable> held = new ArrayList<>();
+          page.route(
+              Pattern.compile(".*/v1/plan-review$"),
+              route -> {
+                if (route.request().postData().contains("older")) {
+                  held.add(route::resume);
+                } else {
+                  route.resume();
+                }
+              });
+          plan.control("/vehicle/temperature_c").fill("older");
+          page.waitForCondition(() -> !held.isEmpty());
+          plan.control("/vehicle/temperature_c").fill("25");
+          plan.current();
+          held.forEach(Runnable::run);
+          page.waitForTimeout(500);
+          plan.current();
+          assertThat(plan.faults()).isHidden();
+        });
+  }
+
+  @Test
+  void entriesAreAddedDuplicatedAndRemovedAndPartsComeFromAList() {
+    visit(
+        (plan, page) -> {
+          plan.openCamperVan();
+          plan.openSection("positions");
+          plan.open("/drivers/4");
+          plan.button("Duplicate: \u2068centre_full").click();
+          assertThat(plan.control("/drivers/9/id")).hasValue("centre_full_10");
+          assertThat(plan.control("/drivers/9/part").locator("option"))
+              .containsText(
+                  new String[] {
+                    "–", "woofer_16", "tweeter_25", "full_8", "coaxial_13", "sub_25_dual"
+                  });
+          plan.control("/drivers/9/part").selectOption("\"tweeter_25\"");
+          assertEquals("tweeter_25", tree(plan.saved()).at("/drivers/9/part").asText());
+          plan.button("Remove: \u2068centre_full_10").click();
+          plan.current();
+          assertEquals(tree(PlanPage.camperVan()), tree(plan.saved()));
+          plan.openSection("extras");
+          plan.button("Add: Extras").click();
+          plan.button("Add an entry").last().click();
+          plan.control("/extras/0/name").fill("Ring");
+          plan.control("/extras/0/name").press("Tab");
+          plan.current();
+          assertEquals("Ring", tree(plan.saved()).at("/extras/0/name").asText());
+        });
+  }
+
+  @Test
+  void whatTheContractDoesNotKnowIsKeptAndShown() {
+    visit(
+        (plan, page) -> {
+          String odd = "{\"note\": [1.50, \"<b>\"],\n" + PlanPage.camperVan().substring(1);
+          plan.paste(odd);
+          assertThat(plan.faults()).containsText("note is not a known field");
+          plan.openSection("others");
+          assertThat(plan.section("others").locator("pre")).hasText("[1.50, \"<b>\"]");
+          assertEquals(odd, plan.saved());
+          plan.button("Remove: note").click();
+          plan.current();
+          assertEquals(tree(PlanPage.camperVan()), tree(plan.saved()));
+        });
+  }
+
+  @Test
+  void whatIsNoJsonIsToldWithItsPlaceAndNothingIsLost() {
+    visit(
+        (plan, page) -> {
+          plan.paste("{\"vehicle\":\n {]}");
+          assertThat(page.locator("#opening .fault")).containsText("line 2, column 3");
+          assertThat(page.getByLabel("From pasted text")).hasValue("{\"vehicle\":\n {]}");
+        });
+  }
+
+  @Test
+  void everyFormatForPeopleHasAButtonAndTheSetupComesAsAFile() throws Exception {
+    JsonNode contract =
+        tree(
+            HttpClient.newHttpClient()
+                .send(
+                    HttpRequest.newBuilder(windows.address().resolve("/openapi.json")).build(),
+                    HttpResponse.BodyHandlers.ofString())
+                .body());
+    List<String> formats = new ArrayList<>();
+    for (JsonNode parameter : contract.at("/paths/~1v1~1plan-review/post/parameters")) {
+      parameter.at("/schema/enum").forEach(format -> formats.add(format.asText()));
+    }
+    formats.removeAll(List.of("json", "xml"));
+    visit(
+        (plan, page) -> {
+          plan.openCamperVan();
+          assertEquals(
+              formats,
+              page.evaluate(
+                  "[...document.querySelectorAll('#sheets button')].map((one) => one.dataset.format)"));
+          Download csv = page.waitForDownload(() -> plan.button("Setup as CSV").click());
+          assertEquals("plan-review-setup.csv", csv.suggestedFilename());
+          assertTrue(PlanPage.content(csv.path()).contains("front_left"));
+        });
+  }
+
+  @Test
+  void leavingAsksOnlyWhereSomethingWouldBeLost() {
+    visit(
+        (plan, page) -> {
+          List<String> asked = new ArrayList<>();
+          page.onDialog(
+              dialog -> {
+                asked.add(dialog.type());
+                dialog.dismiss();
+              });
+          plan.openCamperVan();
+          plan.openSection("vehicle");
+          plan.control("/vehicle/road_noise_dba").fill("70");
+          plan.button("Open …").click();
+          plan.button("Estate").click();
+          assertEquals(List.of("confirm"), asked);
+          assertThat(plan.control("/vehicle/road_noise_dba")).hasValue("70");
+          page.close(new Page.CloseOptions().setRunBeforeUnload(true));
+          page.waitForCondition(() -> asked.size() == 2);
+          assertEquals(List.of("confirm", "beforeunload"), asked);
+        });
+  }
+}
