@@ -8,7 +8,7 @@ import { digest, placeId } from "./places.js";
 import { badges, slot } from "./remarks.js";
 import { fieldName, say } from "./words.js";
 
-/** What shows of the record at a path; `only` some of its fields. */
+/** What shows of the record at a path; `only` some of its fields, and all of those at once. */
 export function recordBody(form, path, only) {
   const node = form.job.at(path);
   if (node && node.kind !== "object") return [unreadable(form, path)];
@@ -18,7 +18,7 @@ export function recordBody(form, path, only) {
   const asked = new Set(choices.filter(({ needed, names }) => needed && !names.some(has)).flatMap(({ names }) => names));
   const known = (key) => Object.hasOwn(properties, key);
   const keys = (only ?? Object.keys(properties)).filter((key) => known(key) && (has(key) || !form.contract.isShut([...path, key])));
-  const first = keys.filter((key) => has(key) || asked.has(key) || form.contract.isRequired([...path, key]));
+  const first = keys.filter((key) => only || has(key) || asked.has(key) || form.contract.isRequired([...path, key]));
   const more = keys.filter((key) => !first.includes(key));
   const unknown = (node?.entries ?? []).map(([key]) => key).filter((key) => !known(key) && (!only || only.includes(key)));
   return [

@@ -67,7 +67,8 @@ export class Form {
 
   #body(name, keys) {
     const compound = keys.filter((key) => this.contract.at([key]) && !isScalar(this.contract.at([key])));
-    const only = compound.length === 1 && this.job.at(compound) ? compound : undefined;
+    const [single] = compound.length === 1 ? compound : [];
+    const only = single && (this.job.at([single]) || this.contract.at([single]).type === "array") ? [single] : undefined;
     const drawing = name === "positions" || name === "seats" ? [cabin(this, name)] : [];
     if (!only) return [...drawing, ...recordBody(this, ROOT, keys)];
     const at = pointer(only);

@@ -6,6 +6,7 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.net.URI;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -24,11 +25,14 @@ final class Windows implements AutoCloseable {
   /** How a request ends that a page no longer wants. */
   private static final String CALLED_OFF = "ERR_ABORTED";
 
+  private static final double PATIENCE_MS = 20_000;
+
   private final RunningJar service;
   private final Playwright playwright;
   private final Browser browser;
 
   Windows() throws Exception {
+    PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MS);
     service = new RunningJar();
     playwright = Playwright.create();
     // No sandbox, since builds often run as root; the rest keeps the browser from calling home.
@@ -60,7 +64,7 @@ final class Windows implements AutoCloseable {
     List<String> elsewhere = new ArrayList<>();
     List<String> complaints = new ArrayList<>();
     try (Page page = browser.newPage(options)) {
-      page.setDefaultTimeout(20_000);
+      page.setDefaultTimeout(PATIENCE_MS);
       page.onRequest(request -> noteElsewhere(request.url(), elsewhere));
       page.onRequestFailed(
           request -> {
