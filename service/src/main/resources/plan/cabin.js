@@ -176,7 +176,7 @@ const where = ({ x_m, y_m, z_m }) => ({ x: measure(x_m, "x_m", 2), y: measure(y_
 const onPaper = ({ x_m, y_m }) => ({ x: -y_m, y: -x_m });
 
 function span(points, form) {
-  const on = [...points.map(onPaper)];
+  const on = points.map(onPaper);
   const length = Number(form.job.at(["vehicle", "cabin", "length_m"])?.value) || 0;
   const xs = on.length > 0 ? on.map(({ x }) => x) : [-1, 1];
   const ys = on.length > 0 ? on.map(({ y }) => y) : [-1, 1];
@@ -190,15 +190,15 @@ function span(points, form) {
 /** Outline, a line each half metre through the origin, windscreen and scale. */
 function surroundings({ left, top, width, height }) {
   const [right, bottom] = [left + width, top + height];
-  const lines = [];
-  for (let x = Math.ceil(left * 2) / 2; x < right; x += 0.5) lines.push(drawn("path", { class: x === 0 ? "axis" : "grid", d: `M${x} ${top}V${bottom}` }));
-  for (let y = Math.ceil(top * 2) / 2; y < bottom; y += 0.5) lines.push(drawn("path", { class: y === 0 ? "axis" : "grid", d: `M${left} ${y}H${right}` }));
   const inset = 0.03;
+  const lines = [];
+  for (let x = Math.ceil(left * 2) / 2; x < right; x += 0.5) lines.push(drawn("path", { class: x === 0 ? "axis" : "grid", d: `M${x} ${top + inset}V${bottom - inset}` }));
+  for (let y = Math.ceil(top * 2) / 2; y < bottom; y += 0.5) lines.push(drawn("path", { class: y === 0 ? "axis" : "grid", d: `M${left + inset} ${y}H${right - inset}` }));
   return [
-    drawn("rect", { class: "floor", x: left + inset, y: top + inset, width: width - 2 * inset, height: height - 2 * inset, rx: 0.3 }),
+    drawn("rect", { class: "floor", x: left + inset, y: top + inset, width: width - 2 * inset, height: height - 2 * inset, rx: 0.2 }),
     ...lines,
     drawn("path", { class: "windscreen", d: `M${left + 0.25} ${top + 0.17}Q${left + width / 2} ${top + 0.04} ${right - 0.25} ${top + 0.17}` }),
-    drawn("path", { class: "scale", d: `M${left + 0.15} ${bottom - 0.15}h0.5m0 -0.03v0.06m-0.5 -0.06v0.06` }),
-    drawn("text", { x: left + 0.7, y: bottom - 0.11 }, `${shown(0.5, 1)} m`),
+    drawn("path", { class: "scale", d: `M${left + 0.15} ${bottom - 0.12}h0.5m0 -0.03v0.06m-0.5 -0.06v0.06` }),
+    drawn("text", { x: left + 0.4, y: bottom - 0.17, "text-anchor": "middle" }, `${shown(0.5, 1)} m`),
   ];
 }

@@ -9,13 +9,16 @@ import { element } from "./dom.js";
  */
 export function fold(attributes, heading, make) {
   const body = element("div", { class: "body" });
-  const made = element("details", attributes, element("summary", {}, heading), body);
   let filled = false;
+  function fill() {
+    if (filled) return;
+    filled = true;
+    body.append(...make());
+  }
+  // Filled before it opens, so that whoever goes on at once goes on into it.
+  const made = element("details", attributes, element("summary", { onclick: fill }, heading), body);
   made.unfold = () => {
-    if (!filled) {
-      filled = true;
-      body.append(...make());
-    }
+    fill();
     made.open = true;
   };
   made.addEventListener("toggle", () => made.open && made.unfold());

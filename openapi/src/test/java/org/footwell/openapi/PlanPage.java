@@ -2,6 +2,9 @@ package org.footwell.openapi;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
@@ -10,18 +13,35 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.function.BiConsumer;
 import org.footwell.Committed;
 
 /** The page at {@code /plan} as somebody who works with it sees it. */
 final class PlanPage {
 
-  static final String ADDRESS = "/plan";
-  static final String CURRENT = "Up to date with the plan.";
+  private static final String CURRENT = "Up to date with the plan.";
+
+  private static final String ADDRESS = "/plan";
+  private static final ObjectMapper MAPPER = new ObjectMapper();
 
   private final Page page;
 
   PlanPage(Page page) {
     this.page = page;
+  }
+
+  /** Does something on the page in a window of its own. */
+  static void visit(
+      Windows windows, Browser.NewPageOptions options, BiConsumer<PlanPage, Page> visit) {
+    windows.visit(ADDRESS, options, page -> visit.accept(new PlanPage(page), page));
+  }
+
+  static JsonNode tree(String json) {
+    try {
+      return MAPPER.readTree(json);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   static String demo(String name) {

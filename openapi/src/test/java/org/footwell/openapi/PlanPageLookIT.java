@@ -4,13 +4,11 @@ import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertTha
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.Media;
-import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -32,7 +30,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 class PlanPageLookIT {
 
   private static final Path PICTURES = Path.of("target", "plan-page");
-  private static final ObjectMapper MAPPER = new ObjectMapper();
   private static final String SCRIPT = "<script>window.hit = 1</script><img src=x onerror=hit=1>";
 
   /** Every rule, also that for the size of targets, which has to be asked for. */
@@ -73,7 +70,7 @@ class PlanPageLookIT {
             .setViewportSize(width, 800)
             .setColorScheme(scheme)
             .setHasTouch(width < 600);
-    windows.visit(PlanPage.ADDRESS, options, page -> visit.accept(new PlanPage(page), page));
+    PlanPage.visit(windows, options, visit);
   }
 
   /** Nothing for axe to say, nothing beyond the edge, nothing too small for a finger; a picture. */
@@ -122,8 +119,8 @@ class PlanPageLookIT {
 
   @ParameterizedTest
   @CsvSource({"1280, LIGHT", "360, DARK"})
-  void namesThatMeanHarmAreText(int width, ColorScheme scheme) throws IOException {
-    ObjectNode hostile = (ObjectNode) MAPPER.readTree(PlanPage.camperVan());
+  void namesThatMeanHarmAreText(int width, ColorScheme scheme) {
+    ObjectNode hostile = (ObjectNode) PlanPage.tree(PlanPage.camperVan());
     String backwards = "\u202Eمركبة \uD83D\uDE90";
     String endless = "L".repeat(2000);
     ((ObjectNode) hostile.get("vehicle")).put("name", SCRIPT);
