@@ -58,8 +58,7 @@ class PlanPageIT {
           assertThat(plan.section("crossovers").locator("> summary .badges"))
               .containsText("1 warning");
           String once = "\"upper\": \"front_left\", \"frequency_hz\": ";
-          assertEquals(
-              PlanPage.camperVan().replace(once + "80", once + "150.50"), plan.saved());
+          assertEquals(PlanPage.camperVan().replace(once + "80", once + "150.50"), plan.saved());
           page.keyboard().press("Control+z");
           plan.current();
           assertThat(plan.control(CROSSOVER)).hasValue("80");
@@ -73,6 +72,7 @@ class PlanPageIT {
   void theKeyboardIsEnough() {
     visit(
         (plan, page) -> {
+          assertThat(plan.button("Camper van")).isVisible();
           press(page, "Tab", () -> "Camper van".equals(start(page, 10)));
           page.keyboard().press("Enter");
           plan.current();
