@@ -25,6 +25,7 @@ import org.footwell.web.batch.BatchHandler;
 import org.footwell.web.batch.SweepHandler;
 import org.footwell.web.batch.Workers;
 import org.footwell.web.pages.Metrics;
+import org.footwell.web.pages.PageWords;
 import org.footwell.web.pages.Pages;
 import org.footwell.web.request.Endpoints;
 import org.footwell.web.request.Exchange;
@@ -222,23 +223,8 @@ public final class Server implements AutoCloseable {
     page(routes, "/health/ready", this::ready);
     page(routes, "/metrics", metrics::scrape);
     page(routes, "/problems/{type}", pages::problem);
-    page(routes, "/openapi.json", ctx -> pages.serve(ctx, "/contract/openapi-3.0.json"));
-    page(routes, "/openapi.yaml", ctx -> pages.serve(ctx, "/contract/openapi-3.0.yaml"));
-    page(routes, "/openapi-3.1.json", ctx -> pages.serve(ctx, "/contract/openapi-3.1.json"));
-    page(routes, "/openapi-3.1.yaml", ctx -> pages.serve(ctx, "/contract/openapi-3.1.yaml"));
-    page(routes, "/codes", ctx -> pages.serve(ctx, "/contract/codes.html"));
-    page(routes, "/codes.json", ctx -> pages.serve(ctx, "/contract/codes.json"));
-    page(routes, "/", ctx -> pages.serve(ctx, "/reference/index.html"));
-    for (String file :
-        List.of(
-            "reference.js",
-            "reference.css",
-            "sweep.js",
-            "swagger-ui.css",
-            "swagger-ui-bundle.js",
-            "favicon.svg")) {
-      page(routes, "/reference/" + file, ctx -> pages.serve(ctx, "/reference/" + file));
-    }
+    Pages.FIXED.forEach((path, file) -> page(routes, path, ctx -> pages.serve(ctx, file)));
+    page(routes, PageWords.PATH, pages::words);
   }
 
   private void ready(Context ctx) {

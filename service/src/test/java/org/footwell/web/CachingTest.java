@@ -130,7 +130,11 @@ class CachingTest {
         "/openapi-3.1.json",
         "/codes",
         "/codes.json",
-        "/"
+        "/",
+        "/plan",
+        "/plan/main.js",
+        "/plan/texts.json",
+        "/plan/examples/camper-van.json"
       })
   void aFixedPageMayBeKeptAndAskedAgainByItsTag(String page) {
     Response response = given().get(page);

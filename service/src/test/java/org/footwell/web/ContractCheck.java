@@ -23,7 +23,8 @@ final class ContractCheck {
   private static final String JSON = "application/json";
 
   /** Pages for people and the contract itself, which the contract does not describe. */
-  private static final String OUTSIDE = "/|/codes.*|/openapi.*|/reference/.*|/problems/.*";
+  private static final String OUTSIDE =
+      "/|/codes.*|/openapi.*|/reference/.*|/plan|/plan/.*|/problems/.*";
 
   private final ContractDocument contract;
 

@@ -4,6 +4,9 @@ import io.javalin.http.Context;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -17,8 +20,44 @@ import org.footwell.web.request.ProblemType;
 import org.footwell.web.request.ProblemWords;
 import org.footwell.web.request.Rendering;
 
-/** Fixed texts the service carries: the contract, the reference page, explanations of problems. */
+/** Fixed texts the service carries: the contract, its pages, explanations of problems. */
 public final class Pages {
+
+  private static final List<String> REFERENCE =
+      List.of(
+          "reference.js",
+          "reference.css",
+          "sweep.js",
+          "swagger-ui.css",
+          "swagger-ui-bundle.js",
+          "favicon.svg");
+
+  private static final List<String> PLAN =
+      List.of(
+          "look.css",
+          "form.css",
+          "review.css",
+          "print.css",
+          "main.js",
+          "cabin.js",
+          "contract.js",
+          "controls.js",
+          "dom.js",
+          "exporting.js",
+          "folds.js",
+          "job.js",
+          "json-text.js",
+          "lists.js",
+          "numbers.js",
+          "opening.js",
+          "places.js",
+          "plots.js",
+          "records.js",
+          "remarks.js",
+          "review.js",
+          "reviewing.js",
+          "sections.js",
+          "words.js");
 
   private static final Map<String, String> TYPES =
       Map.of(
@@ -29,6 +68,9 @@ public final class Pages {
           "yaml", "application/yaml",
           "svg", "image/svg+xml");
 
+  /** What is served as it stands, by its address. */
+  public static final Map<String, String> FIXED = fixed();
+
   private final Map<String, byte[]> loaded = new ConcurrentHashMap<>();
   private final String version;
 
@@ -36,9 +78,40 @@ public final class Pages {
     this.version = version;
   }
 
+  private static Map<String, String> fixed() {
+    Map<String, String> files = new LinkedHashMap<>();
+    for (String contract : List.of("openapi.json", "openapi.yaml")) {
+      String ending = contract.substring("openapi".length());
+      files.put("/openapi" + ending, "/contract/openapi-3.0" + ending);
+      files.put("/openapi-3.1" + ending, "/contract/openapi-3.1" + ending);
+    }
+    files.put("/codes", "/contract/codes.html");
+    files.put("/codes.json", "/contract/codes.json");
+    files.put("/", "/reference/index.html");
+    REFERENCE.forEach(file -> files.put("/reference/" + file, "/reference/" + file));
+    files.put("/plan", "/plan/index.html");
+    PLAN.forEach(file -> files.put("/plan/" + file, "/plan/" + file));
+    PageWords.examples().forEach(name -> files.put("/plan/examples/" + name, "/examples/" + name));
+    return Collections.unmodifiableMap(files);
+  }
+
   /** Serves a file of the jar. */
   public void serve(Context ctx, String resource) {
     byte[] bytes = loaded.computeIfAbsent(resource, Pages::load);
+    String ending = resource.substring(resource.lastIndexOf('.') + 1);
+    serve(ctx, TYPES.get(ending), bytes);
+  }
+
+  /** Serves the words of the pages in the reader's language. */
+  public void words(Context ctx) {
+    Locale language = Languages.reader(ctx).language();
+    serve(
+        ctx,
+        Format.JSON.contentType(),
+        loaded.computeIfAbsent(PageWords.PATH + language, any -> PageWords.json(language)));
+  }
+
+  private void serve(Context ctx, String type, byte[] bytes) {
     String tag = EntityTag.of(version, bytes);
     ctx.res().setHeader("ETag", tag);
     ctx.res().setHeader("Cache-Control", "public, max-age=300");
@@ -46,8 +119,7 @@ public final class Pages {
       ctx.res().setStatus(304);
       return;
     }
-    String ending = resource.substring(resource.lastIndexOf('.') + 1);
-    Exchange.write(ctx, 200, TYPES.get(ending), bytes);
+    Exchange.write(ctx, 200, type, bytes);
   }
 
   private static byte[] load(String resource) {

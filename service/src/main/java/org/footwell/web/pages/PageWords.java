@@ -1,0 +1,73 @@
+package org.footwell.web.pages;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Locale;
+import java.util.Properties;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.footwell.web.request.Json;
+
+/**
+ * The words of the page at {@code /plan}. English ones stand beside this class; those of another
+ * language in its one file for the whole service, under {@code web.pages.} and the same key. What
+ * is not there is said in English.
+ */
+public final class PageWords {
+
+  /** Where the page finds them. */
+  public static final String PATH = "/plan/texts.json";
+
+  private static final String ENGLISH = "texts.properties";
+  private static final String OTHERS = "/org/footwell/languages/";
+  private static final String HOME = "web.pages.";
+
+  /** What a demo vehicle is called stands under this and the name of its file. */
+  private static final String EXAMPLE = "example.";
+
+  private record Said(String lang, SortedMap<String, String> texts) {}
+
+  private PageWords() {}
+
+  /** All words in a language, by their keys. */
+  public static SortedMap<String, String> in(Locale language) {
+    SortedMap<String, String> words = new TreeMap<>();
+    read(ENGLISH).forEach((key, text) -> words.put((String) key, (String) text));
+    Properties others = read(OTHERS + language.toLanguageTag() + ".properties");
+    words.replaceAll((key, english) -> others.getProperty(HOME + key, english));
+    return words;
+  }
+
+  /** The files of the demo vehicles. */
+  static List<String> examples() {
+    return in(Locale.ENGLISH).keySet().stream()
+        .filter(key -> key.startsWith(EXAMPLE))
+        .map(key -> key.substring(EXAMPLE.length()))
+        .toList();
+  }
+
+  static byte[] json(Locale language) {
+    try {
+      return Json.MAPPER.writeValueAsBytes(new Said(language.toLanguageTag(), in(language)));
+    } catch (JsonProcessingException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private static Properties read(String file) {
+    Properties texts = new Properties();
+    try (InputStream in = PageWords.class.getResourceAsStream(file)) {
+      if (in != null) {
+        texts.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return texts;
+  }
+}

@@ -1,0 +1,66 @@
+// What the page says: words from the service in the reader's language, numbers as that language writes them.
+let lang = "en";
+let texts = {};
+let formats = new Map();
+
+/** @param said what the service answers: the language, and texts by their keys */
+export function speak(said) {
+  ({ lang, texts } = said);
+  formats = new Map();
+}
+
+export const language = () => lang;
+
+export const has = (key) => key in texts;
+
+/** A text with `{name}` filled in; a key without a text is seen as it is. */
+export const say = (key, values = {}) =>
+  (texts[key] ?? key).replace(/\{(\w+)\}/g, (slot, name) => values[name] ?? slot);
+
+/** Keys that begin so, without that beginning. */
+export const listed = (beginning) =>
+  Object.keys(texts).filter((key) => key.startsWith(beginning)).map((key) => key.slice(beginning.length));
+
+/** One or several: the key with `.one` or `.other`, as the language counts. */
+export const counted = (key, count) => {
+  const kind = new Intl.PluralRules(lang).select(count);
+  return say(has(`${key}.${kind}`) ? `${key}.${kind}` : `${key}.other`, { count: shown(count) });
+};
+
+/** Name of a field for people; its record may call it otherwise. A name without words is spelt out. */
+export const fieldName = (field, record = "") =>
+  texts[`field.${record}.${field}`] ?? texts[`field.${field}`] ?? sentence(withoutUnit(field));
+
+/** Name of one value out of a list. */
+export const valueName = (value) => texts[`value.${value}`] ?? sentence(String(value));
+
+const sentence = (name) => name.charAt(0).toUpperCase() + name.slice(1).replaceAll("_", " ");
+
+/** The unit a field's name ends in: the longest ending that is one. */
+export function unit(field) {
+  const ending = unitEnding(field);
+  return ending ? texts[`unit.${ending}`] : "";
+}
+
+function unitEnding(field) {
+  const parts = field.split("_");
+  return parts.map((_, i) => parts.slice(i).join("_")).find((end, i) => i > 0 && `unit.${end}` in texts);
+}
+
+function withoutUnit(field) {
+  const ending = unitEnding(field);
+  return ending ? field.slice(0, -ending.length - 1) : field;
+}
+
+/** A number as people read it, with a real minus sign. */
+export function shown(value, digits = 0, least = 0) {
+  const key = `${digits}/${least}`;
+  if (!formats.has(key)) {
+    formats.set(key, new Intl.NumberFormat(lang, { maximumFractionDigits: digits, minimumFractionDigits: least }));
+  }
+  const rounded = Number(value.toFixed(digits)) || 0;
+  return formats.get(key).format(rounded).replace("-", "\u2212");
+}
+
+/** A number with its unit, which does not part from it. */
+export const measure = (value, field, digits = 1, least = 0) => `${shown(value, digits, least)}\u202f${unit(field)}`;
