@@ -23,6 +23,7 @@ const SECTIONS = {
   supply: ["supply"],
   target: ["target"],
   extras: ["extras"],
+  quote: ["quote"],
   settings: ["settings"],
   measured: ["measured", "measured_supply", "measuring_errors"],
 };

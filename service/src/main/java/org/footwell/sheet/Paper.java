@@ -49,7 +49,6 @@ final class Paper {
     if (!PREPARED.getAndSet(true)) {
       Thread aside = new Thread(() -> pdf(EMPTY), "paper");
       aside.setDaemon(true);
-      aside.setPriority(Thread.MIN_PRIORITY);
       aside.start();
     }
   }

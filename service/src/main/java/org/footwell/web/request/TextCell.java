@@ -34,7 +34,7 @@ final class TextCell {
 
   /** Whether it is a list of groups that no line can hold. */
   static boolean isLong(JsonNode value) {
-    return !isFigure(value) && value.size() > MOST_IN_CELL / 2;
+    return value.isArray() && !isFigure(value) && value.size() > MOST_IN_CELL / 2;
   }
 
   /** The name of a quantity without its unit. */

@@ -8,6 +8,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -60,9 +61,20 @@ class TranslationTest {
     TreeSet<String> needed =
         CODES.stream().flatMap(TranslationTest::keys).collect(toCollection(TreeSet::new));
     assertTrue(needed.size() > 1000, () -> needed.size() + " texts");
+    needed.addAll(ofPages());
     assertEquals(
         String.join("\n", needed),
         String.join("\n", file(language).stringPropertyNames().stream().sorted().toList()));
+  }
+
+  /** Words of the page to work on a plan belong to no code. */
+  private static List<String> ofPages() throws IOException {
+    Properties texts = new Properties();
+    try (InputStream in =
+        Texts.class.getResourceAsStream("/org/footwell/web/pages/texts.properties")) {
+      texts.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+    }
+    return texts.stringPropertyNames().stream().map(key -> "web.pages." + key).toList();
   }
 
   @ParameterizedTest
