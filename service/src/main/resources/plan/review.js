@@ -5,7 +5,7 @@ import { path } from "./json-text.js";
 import { placeName } from "./places.js";
 import { plots } from "./plots.js";
 import { LEVELS, sign } from "./remarks.js";
-import { counted, measure, say, shown, unit, valueName } from "./words.js";
+import { counted, measure, money, say, shown, unit, valueName } from "./words.js";
 
 /** Shows every step of a review in the elements given to it; `reveal` leads to a place of the form. */
 export function showReview({ reviewing, job, contract, remarks, form, status, short, home }) {
@@ -61,7 +61,7 @@ export function showReview({ reviewing, job, contract, remarks, form, status, sh
     const { verdict, result, findings, safety } = answer;
     parts.verdict.className = `part verdict ${verdict}`;
     parts.verdict.replaceChildren(sign(verdict), element("h3", {}, say(`verdict.${verdict}`)));
-    parts.figures.replaceChildren(element("dl", {}, figures(result)));
+    parts.figures.replaceChildren(element("dl", {}, figures(result, job.at(["quote", "currency"])?.value)));
     parts.findings.replaceChildren(
       element("h3", {}, findings.length === 0 ? say("review.no-findings") : counted("review.findings", findings.length)),
       remarkList(findingsOf(answer)));
@@ -91,7 +91,7 @@ const findingsOf = (answer) =>
   (answer?.findings ?? []).map(({ level, text, pointer: at, places }) => ({ level, text, pointers: places ?? [at ?? ""] }));
 
 /** Level now, the largest and what ends it, price, mass. */
-function figures({ level_db_spl: level, level_dba: dba, largest, main_seat: seat, price, mass_change_g: mass }) {
+function figures({ level_db_spl: level, level_dba: dba, largest, main_seat: seat, price, mass_change_g: mass }, currency) {
   const one = (name, value, about) => {
     if (value === undefined) return [];
     const [number, measured] = value.split("\u202f");
@@ -102,7 +102,7 @@ function figures({ level_db_spl: level, level_dba: dba, largest, main_seat: seat
   return [
     ...one(say("figure.level"), sound(level), seat && [say("figure.at"), " ", own(seat), dba === undefined ? "" : `, ${measure(dba, "level_dba")}`]),
     ...one(say("figure.largest"), sound(largest?.level_db_spl), largest && [say("figure.held-by", { limit: valueName(largest.held_by) }), ...[largest.driver ?? largest.channel].filter(Boolean).flatMap((id) => [", ", own(id)])]),
-    ...one(say("figure.price"), price === undefined ? undefined : shown(price, 2, 2), say("figure.price-about")),
+    ...one(say("figure.price"), price === undefined ? undefined : money(price, currency), say("figure.price-about")),
     ...one(say("figure.mass"), mass === undefined ? undefined : massOf(mass), say("figure.mass-about")),
   ];
 }

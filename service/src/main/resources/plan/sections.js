@@ -43,10 +43,13 @@ export class Form {
   #make() {
     const known = Object.keys(this.contract.at(ROOT).properties);
     const inDocument = this.job.root.entries?.map(([key]) => key) ?? [];
+    const there = new Set([...known, ...inDocument]);
     const placed = new Set(Object.values(SECTIONS).flat());
-    const others = [...new Set([...known, ...inDocument])].filter((key) => !placed.has(key));
-    const all = { ...SECTIONS, ...(others.length > 0 && { others }) };
-    this.#sections = Object.entries(all).map(([name, keys]) => this.#section(name, keys));
+    const all = { ...SECTIONS, others: [...there].filter((key) => !placed.has(key)) };
+    this.#sections = Object.entries(all)
+      .map(([name, keys]) => [name, keys.filter((key) => there.has(key))])
+      .filter(([, keys]) => keys.length > 0)
+      .map(([name, keys]) => this.#section(name, keys));
     this.home.replaceChildren(...this.#sections);
   }
 

@@ -64,3 +64,9 @@ export function shown(value, digits = 0, least = 0) {
 
 /** A number with its unit, which does not part from it. */
 export const measure = (value, field, digits = 1, least = 0) => `${shown(value, digits, least)}\u202f${unit(field)}`;
+
+/** A price with its currency, an ISO 4217 code, and as many decimals as that has; two where none is known. */
+export const money = (value, currency) =>
+  /^[A-Z]{3}$/.test(currency ?? "")
+    ? new Intl.NumberFormat(lang, { style: "currency", currency, currencyDisplay: "code" }).format(value)
+    : shown(value, 2, 2);

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.function.BiConsumer;
+import org.footwell.Committed;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -57,6 +58,26 @@ class PlanPageFilesIT {
                   plan.current();
                   assertEquals(PlanPage.demo(file), plan.saved());
                 }));
+  }
+
+  @Test
+  void aFileIsChosenOrDroppedOnThePage() {
+    visit(
+        (plan, page) -> {
+          page.getByLabel("From a file")
+              .setInputFiles(Committed.PROJECT.resolve("docs/examples/camper-van.json"));
+          plan.current();
+          assertEquals(PlanPage.camperVan(), plan.saved());
+          page.evaluate(
+              "text => { const dropped = new DataTransfer(); dropped.items.add(new File([text],"
+                  + " 'mine.json')); window.dispatchEvent(new DragEvent('drop', {dataTransfer:"
+                  + " dropped})); }",
+              PlanPage.demo("factory-estate.json"));
+          assertThat(page.locator("#vehicle")).hasText("Halmera Solveig, estate");
+          plan.current();
+          Download saved = page.waitForDownload(() -> plan.button("Save as a file").click());
+          assertEquals("mine.json", saved.suggestedFilename());
+        });
   }
 
   @Test
