@@ -2,7 +2,6 @@ package org.footwell.vehicle.sheets;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.function.Function;
 import org.footwell.calculation.text.Measure;
 import org.footwell.calculation.text.Words;
 import org.footwell.vehicle.PlanReviewResult.MeasuredLine;
@@ -11,32 +10,32 @@ import org.footwell.vehicle.PlanReviewResult.SetupLine;
 
 /** A row of the setup sheet: what stands in it for a channel, by its column in CSV. */
 enum SetupEntry implements Words {
-  AMPLIFIER(SetupLine::amplifier),
-  OUTPUTS(SetupLine::outputs),
-  METER_OHM(SetupLine::meterOhm),
-  HIGH_PASS(SetupLine::highPass),
-  LOW_PASS(SetupLine::lowPass),
-  EQUALISER(SetupLine::equaliser),
-  TONE_HZ(SetupLine::toneHz),
-  TONE_DBFS(SetupLine::toneDbfs),
-  VOLUME_STEP(SetupLine::volumeStep),
-  TERMINALS(SetupLine::terminals),
-  GAIN_TARGET_V(SetupLine::gainTargetV),
-  GAIN_V(set(SetLine::gainV)),
-  TRIM_DB(SetupLine::trimDb),
-  TRIM_SET_DB(set(SetLine::trimDb)),
-  DELAY_MS(SetupLine::delayMs),
-  DELAY_SET_MS(set(SetLine::delayMs)),
-  DELAY_SAMPLES(SetupLine::delaySamples),
-  DELAY_MM(SetupLine::delayMm),
-  POLARITY(line -> Turned.of(line.polarity())),
-  LIMITER_RMS_V(SetupLine::limiterRmsV),
-  LIMITER_PEAK_V(SetupLine::limiterPeakV),
-  LEVEL_DB_SPL(SetupLine::levelDbSpl),
-  MEASURED_LEVEL_DB_SPL(measured(MeasuredLine::levelDbSpl)),
-  MEASURED_METER_OHM(measured(MeasuredLine::meterOhm)),
-  MEASURED_LATE_MS(measured(MeasuredLine::lateMs)),
-  MEASURED_POLARITY(measured(line -> Turned.of(line.polarity())));
+  AMPLIFIER,
+  OUTPUTS,
+  METER_OHM,
+  HIGH_PASS,
+  LOW_PASS,
+  EQUALISER,
+  TONE_HZ,
+  TONE_DBFS,
+  VOLUME_STEP,
+  TERMINALS,
+  GAIN_TARGET_V,
+  GAIN_V,
+  TRIM_DB,
+  TRIM_SET_DB,
+  DELAY_MS,
+  DELAY_SET_MS,
+  DELAY_SAMPLES,
+  DELAY_MM,
+  POLARITY,
+  LIMITER_RMS_V,
+  LIMITER_PEAK_V,
+  LEVEL_DB_SPL,
+  MEASURED_LEVEL_DB_SPL,
+  MEASURED_METER_OHM,
+  MEASURED_LATE_MS,
+  MEASURED_POLARITY;
 
   /** How a channel is poled. */
   enum Turned implements Words {
@@ -48,12 +47,6 @@ enum SetupEntry implements Words {
     }
   }
 
-  private final Function<SetupLine, Object> of;
-
-  SetupEntry(Function<SetupLine, Object> of) {
-    this.of = of;
-  }
-
   /** What it is called in CSV. */
   String column() {
     return name().toLowerCase(Locale.ROOT);
@@ -61,20 +54,43 @@ enum SetupEntry implements Words {
 
   /** What stands in it for a channel, or null: a number, a filter or a list of such, words, or a name. */
   Object of(SetupLine line) {
-    Object found = of.apply(line);
+    Object found = found(line, line.set(), line.measured());
     return found instanceof List<?> list && list.isEmpty() ? null : found;
+  }
+
+  private Object found(SetupLine line, SetLine set, MeasuredLine measured) {
+    return switch (this) {
+      case AMPLIFIER -> line.amplifier();
+      case OUTPUTS -> line.outputs();
+      case METER_OHM -> line.meterOhm();
+      case HIGH_PASS -> line.highPass();
+      case LOW_PASS -> line.lowPass();
+      case EQUALISER -> line.equaliser();
+      case TONE_HZ -> line.toneHz();
+      case TONE_DBFS -> line.toneDbfs();
+      case VOLUME_STEP -> line.volumeStep();
+      case TERMINALS -> line.terminals();
+      case GAIN_TARGET_V -> line.gainTargetV();
+      case GAIN_V -> set == null ? null : set.gainV();
+      case TRIM_DB -> line.trimDb();
+      case TRIM_SET_DB -> set == null ? null : set.trimDb();
+      case DELAY_MS -> line.delayMs();
+      case DELAY_SET_MS -> set == null ? null : set.delayMs();
+      case DELAY_SAMPLES -> line.delaySamples();
+      case DELAY_MM -> line.delayMm();
+      case POLARITY -> Turned.of(line.polarity());
+      case LIMITER_RMS_V -> line.limiterRmsV();
+      case LIMITER_PEAK_V -> line.limiterPeakV();
+      case LEVEL_DB_SPL -> line.levelDbSpl();
+      case MEASURED_LEVEL_DB_SPL -> measured == null ? null : measured.levelDbSpl();
+      case MEASURED_METER_OHM -> measured == null ? null : measured.meterOhm();
+      case MEASURED_LATE_MS -> measured == null ? null : measured.lateMs();
+      case MEASURED_POLARITY -> measured == null ? null : Turned.of(measured.polarity());
+    };
   }
 
   /** The unit of its numbers; of a count null. */
   Measure measure() {
     return this == DELAY_SAMPLES ? null : Measure.ofName(column()).orElse(null);
-  }
-
-  private static Function<SetupLine, Object> set(Function<SetLine, Object> of) {
-    return line -> line.set() == null ? null : of.apply(line.set());
-  }
-
-  private static Function<SetupLine, Object> measured(Function<MeasuredLine, Object> of) {
-    return line -> line.measured() == null ? null : of.apply(line.measured());
   }
 }

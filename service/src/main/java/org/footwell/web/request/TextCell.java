@@ -29,7 +29,7 @@ final class TextCell {
   /** Whether it is one value, or a list of such. */
   static boolean isFigure(JsonNode value) {
     return value.isValueNode()
-        || value.isArray() && (value.isEmpty() || value.get(0).isValueNode());
+        || (value.isArray() && (value.isEmpty() || value.get(0).isValueNode()));
   }
 
   /** Whether it is a list of groups that no line can hold. */
