@@ -177,6 +177,14 @@ public final class DriverModel {
     return highPass(f).times(pressurePerVolt);
   }
 
+  /**
+   * Level in dB SPL at 1 m in half space with 2.83 V on the load its sensitivity is stated for, nothing
+   * before it; it must be {@link #heard}.
+   */
+  public double levelDbSpl(double f) {
+    return part.voltageDbSpl() + Decibels.ofAmplitude(highPass(f).modulus());
+  }
+
   /** Its own high-pass with the enclosure, normalised. */
   Phasor highPass(double f) {
     return at(f).highPass;

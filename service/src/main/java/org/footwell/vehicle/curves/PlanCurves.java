@@ -10,15 +10,24 @@ import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.parts.FilterFault;
+import org.footwell.parts.Position;
+import org.footwell.parts.plan.PlacedDriver;
 import org.footwell.parts.plan.PlanIndex;
+import org.footwell.parts.plan.PlannedChannel;
+import org.footwell.parts.plan.PlannedPart;
 import org.footwell.parts.plan.VehiclePlan;
+import org.footwell.physics.Air;
+import org.footwell.vehicle.SupplyFigures;
 import org.footwell.vehicle.chain.ChannelChain;
 import org.footwell.vehicle.chain.ChannelState;
+import org.footwell.vehicle.chain.DriverModel;
 import org.footwell.vehicle.chain.Grid;
 import org.footwell.vehicle.chain.PlayedChannel;
 import org.footwell.vehicle.chain.SoundField;
 import org.footwell.vehicle.curves.PlanCurvesResult.ChannelCurve;
 import org.footwell.vehicle.curves.PlanCurvesResult.DriverCurve;
+import org.footwell.vehicle.curves.PlanCurvesResult.Path;
+import org.footwell.vehicle.curves.PlanCurvesResult.ReplacementCurve;
 import org.footwell.vehicle.curves.PlanCurvesResult.SeatCurve;
 import org.footwell.vehicle.questions.DemoPlan;
 import org.footwell.vehicle.questions.PlanDocument;
@@ -34,14 +43,18 @@ public final class PlanCurves implements Calculation<VehiclePlan, PlanCurvesResu
           .purpose(
               "What the model behind plan-review does over frequency with a full-scale sine and the"
                   + " settings of the sheet: response of each channel and at each seat, impedance,"
-                  + " movement, and how much more drive each channel is allowed and what ends it.")
+                  + " movement, and how much more drive each channel is allowed and what ends it; also"
+                  + " what replaces a factory part against what it replaces, the way of each driver to"
+                  + " the main seat, and the supply.")
           .example(DemoPlan.json())
           .sources(Source.DEFINITION)
           .limits(
               "The model is that of plan-review, with its limits: no reflections, no standing waves,"
                   + " no beaming, no thermal compression.",
               "Headroom is for a sine that lasts; a programme moves and heats less, as plan-review"
-                  + " has it.")
+                  + " has it.",
+              "Before against after takes both parts in the enclosure the plan has for the place, and"
+                  + " below what a part states it falls like a high-pass of the second order.")
           .refusals(FilterFault.and(PlanDocument.faults()))
           .view(
               "svg",
@@ -78,15 +91,24 @@ public final class PlanCurves implements Calculation<VehiclePlan, PlanCurvesResu
     boolean heard =
         modelled.model().channels().stream().allMatch(channel -> channel.chain().heard());
     List<SeatCurve> seats = heard ? seats(modelled) : null;
-    return new PlanCurvesResult(
-        plan.seats().get(plan.mainSeat()).name(),
-        over(grid, grid::hz),
-        IntStream.range(0, plan.channels().size())
-            .mapToObj(c -> channel(c, modelled, run))
-            .toList(),
-        drivers(modelled),
-        seats,
-        heard ? target(seats.get(plan.mainSeat()).levelDbSpl(), modelled) : null);
+    return PlanCurvesResultBuilder.builder()
+        .mainSeat(plan.seats().get(plan.mainSeat()).name())
+        .frequenciesHz(over(grid, grid::hz))
+        .channels(
+            IntStream.range(0, plan.channels().size())
+                .mapToObj(c -> channel(c, modelled, run))
+                .toList())
+        .drivers(drivers(modelled))
+        .seats(seats)
+        .targetDbSpl(heard ? target(seats.get(plan.mainSeat()).levelDbSpl(), modelled) : null)
+        .replacements(orNone(replacements(modelled)))
+        .paths(paths(modelled))
+        .supply(orNone(SupplyFigures.of(modelled)))
+        .build();
+  }
+
+  private static <T> List<T> orNone(List<T> lines) {
+    return lines.isEmpty() ? null : lines;
   }
 
   private static List<Double> over(Grid grid, IntToDoubleFunction figure) {
@@ -193,5 +215,59 @@ public final class PlanCurves implements Calculation<VehiclePlan, PlanCurvesResu
       }
     }
     return drivers;
+  }
+
+  private static List<ReplacementCurve> replacements(Modelled modelled) {
+    PlanIndex index = modelled.index();
+    List<ReplacementCurve> curves = new ArrayList<>();
+    for (int d = 0; d < index.plan().drivers().size(); d++) {
+      if (index.replacedBy(d) < 0) {
+        continue;
+      }
+      PlacedDriver place = index.plan().drivers().get(d);
+      DriverModel before = alone(index.plan().factoryParts().get(index.replacedBy(d)), place, index);
+      DriverModel after = alone(index.part(d), place, index);
+      if (before.heard() && after.heard()) {
+        curves.add(
+            new ReplacementCurve(
+                place.id(),
+                before.part().id(),
+                after.part().id(),
+                over(modelled.grid(), k -> before.levelDbSpl(modelled.grid().hz(k))),
+                over(modelled.grid(), k -> after.levelDbSpl(modelled.grid().hz(k)))));
+      }
+    }
+    return curves;
+  }
+
+  /** A part with all its voice coils driven, in what the back of that place works into. */
+  private static DriverModel alone(PlannedPart part, PlacedDriver place, PlanIndex index) {
+    double temperature = index.plan().vehicle().temperatureC();
+    return DriverModel.of(part, place.enclosure(), part.coilCount(), temperature);
+  }
+
+  private static List<Path> paths(Modelled modelled) {
+    VehiclePlan plan = modelled.index().plan();
+    Position head = plan.seats().get(plan.mainSeat()).head();
+    double speed = Air.SPEED_OF_SOUND.at(plan.vehicle().temperatureC());
+    List<Path> paths = new ArrayList<>();
+    for (int c = 0; c < plan.channels().size(); c++) {
+      PlannedChannel channel = plan.channels().get(c);
+      double late = modelled.states().get(c).delayMs();
+      for (int d : modelled.index().driversOf(c)) {
+        PlacedDriver driver = plan.drivers().get(d);
+        double distance = driver.position().distanceTo(head);
+        double flight = 1000 * distance / speed;
+        paths.add(
+            new Path(
+                driver.id(),
+                channel.id(),
+                distance,
+                flight,
+                late - channel.chainDelayMs(),
+                flight + late));
+      }
+    }
+    return paths;
   }
 }
