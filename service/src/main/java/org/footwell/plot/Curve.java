@@ -47,4 +47,12 @@ public record Curve(String name, Kind kind, List<Point> points) {
   public static Curve level(String name, Kind kind, double from, double to, double value) {
     return new Curve(name, kind, List.of(new Point(from, value), new Point(to, value)));
   }
+
+  /** What it has at the place nearest to one on an axis; NaN where it is interrupted. */
+  double nearest(double value, Axis axis) {
+    if (points.isEmpty()) {
+      return Double.NaN;
+    }
+    return points.get(axis.nearest(value, points.stream().map(Point::x).toList())).y();
+  }
 }

@@ -12,12 +12,24 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.footwell.calculation.text.Measure;
+import org.footwell.calculation.text.Reader;
+import org.footwell.sheet.Figure;
+import org.footwell.sheet.Figures;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.NodeList;
 
 /** Axes and plots. */
 class PlotTest {
+
+  private static final Figures FIGURES = new Figures(Reader.ANYONE);
+
+  private static Figure bare(double value) {
+    return Double.isFinite(value)
+        ? new Figure(value, FIGURES.bare(Measure.DB, value))
+        : FIGURES.of(Measure.DB, null);
+  }
 
   private static Document parsed(String svg) throws Exception {
     DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
@@ -31,9 +43,12 @@ class PlotTest {
     return new Plot(
         "here",
         "Level <loud>",
+        "What it <shows>",
         Axis.ofFrequency("Frequency, Hz", 20, 20_000),
-        Axis.around("Level, dB", 60, 100),
-        List.of(curves));
+        Axis.around("Level, dB", FIGURES, 60, 100),
+        List.of(curves),
+        null,
+        new Readings(List.of(new Axis.Tick(20, "20"), new Axis.Tick(1000, "1000")), PlotTest::bare));
   }
 
   @Test
@@ -53,7 +68,7 @@ class PlotTest {
       {0, 1}, {60.3, 118.7}, {-10, 40}, {0, 0.0031}, {-0.2, 0.2}, {5, 5}, {0, 0}, {997, 1003}
     };
     for (double[] range : ranges) {
-      Axis axis = Axis.around("y", range[0], range[1]);
+      Axis axis = Axis.around("y", FIGURES, range[0], range[1]);
       String all = Arrays.toString(range) + axis;
       assertTrue(axis.from() <= range[0] && axis.to() >= range[1], all);
       assertTrue(axis.ticks().size() >= 2 && axis.ticks().size() <= 9, all);
@@ -61,7 +76,7 @@ class PlotTest {
       Set<String> texts = new HashSet<>();
       axis.ticks().forEach(tick -> assertTrue(texts.add(tick.text()), all));
     }
-    assertEquals("−10", Axis.around("y", -10, 40).ticks().get(0).text());
+    assertEquals("−10", Axis.around("y", FIGURES, -10, 40).ticks().get(0).text());
     assertThrows(IllegalArgumentException.class, () -> Axis.ofFrequency("f", 0, 100));
   }
 

@@ -10,24 +10,16 @@ import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.parts.FilterFault;
-import org.footwell.parts.Position;
-import org.footwell.parts.plan.PlacedDriver;
 import org.footwell.parts.plan.PlanIndex;
-import org.footwell.parts.plan.PlannedChannel;
-import org.footwell.parts.plan.PlannedPart;
 import org.footwell.parts.plan.VehiclePlan;
-import org.footwell.physics.Air;
 import org.footwell.vehicle.SupplyFigures;
 import org.footwell.vehicle.chain.ChannelChain;
 import org.footwell.vehicle.chain.ChannelState;
-import org.footwell.vehicle.chain.DriverModel;
 import org.footwell.vehicle.chain.Grid;
 import org.footwell.vehicle.chain.PlayedChannel;
 import org.footwell.vehicle.chain.SoundField;
 import org.footwell.vehicle.curves.PlanCurvesResult.ChannelCurve;
 import org.footwell.vehicle.curves.PlanCurvesResult.DriverCurve;
-import org.footwell.vehicle.curves.PlanCurvesResult.Path;
-import org.footwell.vehicle.curves.PlanCurvesResult.ReplacementCurve;
 import org.footwell.vehicle.curves.PlanCurvesResult.SeatCurve;
 import org.footwell.vehicle.questions.DemoPlan;
 import org.footwell.vehicle.questions.PlanDocument;
@@ -59,8 +51,19 @@ public final class PlanCurves implements Calculation<VehiclePlan, PlanCurvesResu
           .view(
               "svg",
               "image/svg+xml",
-              "response, impedance, movement and headroom as plots, one below the other",
-              shown -> CurvePlots.all(shown.answer().result(), shown.reader()))
+              "response, seats, impedance, movement, headroom, before against after, supply and cabin"
+                  + " as plots, one below the other",
+              CurvePlots::sheet)
+          .view(
+              "html",
+              "text/html;charset=utf-8",
+              "the plots, each with a table of its figures",
+              shown -> CurvesPage.sheet(shown).html())
+          .view(
+              "pdf",
+              "application/pdf",
+              "the plots with their tables on paper",
+              shown -> CurvesPage.sheet(shown).pdf())
           .build();
 
   /** The place whose figures the workings show, Hz. */
@@ -101,8 +104,8 @@ public final class PlanCurves implements Calculation<VehiclePlan, PlanCurvesResu
         .drivers(drivers(modelled))
         .seats(seats)
         .targetDbSpl(heard ? target(seats.get(plan.mainSeat()).levelDbSpl(), modelled) : null)
-        .replacements(orNone(replacements(modelled)))
-        .paths(paths(modelled))
+        .replacements(orNone(BeforeAfter.curves(modelled)))
+        .paths(SoundPaths.of(modelled))
         .supply(orNone(SupplyFigures.of(modelled)))
         .build();
   }
@@ -215,59 +218,5 @@ public final class PlanCurves implements Calculation<VehiclePlan, PlanCurvesResu
       }
     }
     return drivers;
-  }
-
-  private static List<ReplacementCurve> replacements(Modelled modelled) {
-    PlanIndex index = modelled.index();
-    List<ReplacementCurve> curves = new ArrayList<>();
-    for (int d = 0; d < index.plan().drivers().size(); d++) {
-      if (index.replacedBy(d) < 0) {
-        continue;
-      }
-      PlacedDriver place = index.plan().drivers().get(d);
-      DriverModel before = alone(index.plan().factoryParts().get(index.replacedBy(d)), place, index);
-      DriverModel after = alone(index.part(d), place, index);
-      if (before.heard() && after.heard()) {
-        curves.add(
-            new ReplacementCurve(
-                place.id(),
-                before.part().id(),
-                after.part().id(),
-                over(modelled.grid(), k -> before.levelDbSpl(modelled.grid().hz(k))),
-                over(modelled.grid(), k -> after.levelDbSpl(modelled.grid().hz(k)))));
-      }
-    }
-    return curves;
-  }
-
-  /** A part with all its voice coils driven, in what the back of that place works into. */
-  private static DriverModel alone(PlannedPart part, PlacedDriver place, PlanIndex index) {
-    double temperature = index.plan().vehicle().temperatureC();
-    return DriverModel.of(part, place.enclosure(), part.coilCount(), temperature);
-  }
-
-  private static List<Path> paths(Modelled modelled) {
-    VehiclePlan plan = modelled.index().plan();
-    Position head = plan.seats().get(plan.mainSeat()).head();
-    double speed = Air.SPEED_OF_SOUND.at(plan.vehicle().temperatureC());
-    List<Path> paths = new ArrayList<>();
-    for (int c = 0; c < plan.channels().size(); c++) {
-      PlannedChannel channel = plan.channels().get(c);
-      double late = modelled.states().get(c).delayMs();
-      for (int d : modelled.index().driversOf(c)) {
-        PlacedDriver driver = plan.drivers().get(d);
-        double distance = driver.position().distanceTo(head);
-        double flight = 1000 * distance / speed;
-        paths.add(
-            new Path(
-                driver.id(),
-                channel.id(),
-                distance,
-                flight,
-                late - channel.chainDelayMs(),
-                flight + late));
-      }
-    }
-    return paths;
   }
 }

@@ -1,0 +1,105 @@
+package org.footwell.plot;
+
+import java.util.List;
+import org.footwell.sheet.Figure;
+
+/**
+ * Places in a vehicle to scale, seen from above: forward is up and left is left, as ISO 8855 has its axes.
+ * One place is where others lead to; every place has a short sign, explained in the key beside it.
+ *
+ * @param words what stands at the drawing
+ * @param columns what the figures of each source are
+ */
+public record SeenFromAbove(
+    String id, String title, String description, AboveWords words, List<String> columns, List<Spot> spots)
+    implements Drawing {
+
+  private static final int ROW = 20;
+  private static final int COLUMN = 64;
+  private static final int MARGIN = 16;
+
+  /** What a place is. */
+  public enum Kind {
+    /** Where all sources lead to. */
+    GOAL,
+    /** Another listening place. */
+    SEAT,
+    /** Where sound comes from. */
+    SOURCE
+  }
+
+  /**
+   * A place.
+   *
+   * @param sign a letter or a number
+   * @param forwardM towards the front, m
+   * @param leftM to the left, m
+   * @param figures of its way to the goal, one for each column; none where it has none
+   */
+  public record Spot(
+      String sign, String name, Kind kind, double forwardM, double leftM, List<Figure> figures) {
+    public Spot {
+      figures = List.copyOf(figures);
+    }
+  }
+
+  /**
+   * What stands at the drawing.
+   *
+   * @param forward at the arrow
+   * @param metre unit of the scale bar
+   * @param place head of the names
+   */
+  public record AboveWords(String forward, String metre, String place) {}
+
+  public SeenFromAbove {
+    columns = List.copyOf(columns);
+    spots = List.copyOf(spots);
+  }
+
+  private Ground ground(Size size) {
+    return new Ground(spots, size);
+  }
+
+  @Override
+  public int height(Size size) {
+    double key = ROW * (spots.size() + 2.0);
+    return (int) (size == Size.WIDE ? Math.max(Ground.HEIGHT, key) : Ground.HEIGHT + key);
+  }
+
+  @Override
+  public void draw(Svg svg, Size size) {
+    ground(size).draw(svg, words);
+    double left = size == Size.WIDE ? Ground.WIDTH + MARGIN : MARGIN;
+    double top = size == Size.WIDE ? 0 : Ground.HEIGHT;
+    double right = size.width() - (double) MARGIN;
+    svg.heading(left, top + ROW, words.place());
+    for (int c = 0; c < columns.size(); c++) {
+      svg.text(right - (columns.size() - 1 - c) * COLUMN, top + ROW, "end", columns.get(c));
+    }
+    double y = top + ROW + 6;
+    svg.line(left, y, right, y, "stroke-width=\"0.8\"");
+    for (Spot spot : spots) {
+      y += ROW;
+      svg.heading(left, y - 2, spot.sign());
+      double room = right - left - 24 - (spot.figures().isEmpty() ? 0 : columns.size() * COLUMN);
+      svg.text(left + 22, y - 2, "start", Svg.fitting(spot.name(), room));
+      for (int c = 0; c < spot.figures().size(); c++) {
+        double x = right - (columns.size() - 1 - c) * COLUMN;
+        svg.text(x, y - 2, "end", spot.figures().get(c).text());
+      }
+    }
+  }
+
+  @Override
+  public FigureTable table() {
+    return new FigureTable(
+        title,
+        words.place(),
+        columns,
+        spots.stream()
+            .filter(spot -> !spot.figures().isEmpty())
+            .map(spot -> new FigureTable.Row(spot.sign() + " " + spot.name(), spot.figures()))
+            .toList());
+  }
+}
