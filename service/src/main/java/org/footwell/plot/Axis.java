@@ -108,6 +108,11 @@ public record Axis(String label, double from, double to, boolean logarithmic, Li
         : (value - from) / (to - from);
   }
 
+  /** The same where it is drawn: not beyond the ends. */
+  double shown(double value) {
+    return Math.max(0, Math.min(1, at(value)));
+  }
+
   /** Index of the value that lies nearest to another. */
   int nearest(double value, List<Double> among) {
     int nearest = 0;

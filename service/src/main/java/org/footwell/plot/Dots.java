@@ -31,6 +31,9 @@ public record Dots(
   private static final int GAP = 8;
   private static final int BAR = 9;
 
+  /** How wide an open dot is from its middle; a full one has room in it. */
+  private static final double OPEN = 6.5;
+
   /**
    * Rows that belong together.
    *
@@ -109,9 +112,10 @@ public record Dots(
     svg.text(left(size) - GAP, y + 4, "end", Svg.fitting(row.name(), left(size) - 2 * GAP));
     List<Double> dots =
         row.values().subList(0, 2).stream().filter(value -> Double.isFinite(value)).toList();
-    if (dots.size() == 2) {
+    if (dots.size() == 2
+        && Math.abs(across(dots.get(0), size) - across(dots.get(1), size)) > OPEN) {
       double open = across(dots.get(1), size);
-      double away = Math.signum(across(dots.get(0), size) - open) * 5;
+      double away = Math.signum(across(dots.get(0), size) - open) * OPEN;
       svg.line(across(dots.get(0), size), y, open + away, y, "stroke-width=\"1\"");
     }
     for (int m = 0; m < row.values().size(); m++) {
@@ -123,10 +127,10 @@ public record Dots(
 
   private static void mark(Svg svg, int kind, double x, double y) {
     switch (kind) {
-      case 0 -> svg.put("<circle cx=\"%.1f\" cy=\"%.1f\" r=\"5\"/>\n", x, y);
+      case 0 -> svg.put("<circle cx=\"%.1f\" cy=\"%.1f\" r=\"4\"/>\n", x, y);
       case 1 ->
           svg.put(
-              "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"5\" fill=\"none\" stroke=\"currentColor\""
+              "<circle cx=\"%.1f\" cy=\"%.1f\" r=\"6.5\" fill=\"none\" stroke=\"currentColor\""
                   + " stroke-width=\"1.8\"/>\n",
               x, y);
       default -> svg.line(x, y - BAR, x, y + BAR, "stroke-width=\"3\" class=\"limit\"");

@@ -3,6 +3,7 @@ package org.footwell.plot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.footwell.sheet.Figure;
 
 /**
  * Curves over two axes as SVG. Every curve has a dash pattern of its own and its name in the legend, so
@@ -30,8 +31,28 @@ public record Plot(
     "none", "8 3", "2 3", "10 3 2 3", "5 2", "1 2", "12 2", "8 2 2 2 2 2"
   };
 
+  /** The same of limits. */
+  private static final String[] LIMIT_DASHES = {"14 4", "14 4 4 4", "4 4"};
+
   public Plot {
     curves = List.copyOf(curves);
+  }
+
+  /** Curves that would lie on each other, such as left and right, are one with the names of both. */
+  private List<Curve> drawn() {
+    List<Curve> drawn = new ArrayList<>();
+    for (Curve curve : curves) {
+      int same = 0;
+      while (same < drawn.size() && !drawn.get(same).coincides(curve, y)) {
+        same++;
+      }
+      if (same == drawn.size()) {
+        drawn.add(curve);
+      } else {
+        drawn.set(same, drawn.get(same).with(curve));
+      }
+    }
+    return drawn;
   }
 
   @Override
@@ -50,13 +71,19 @@ public record Plot(
         id(size), frame.left(), frame.top(), frame.across(), frame.bottom() - frame.top());
     frame.draw(svg);
     svg.put("<g clip-path=\"url(#%s-area)\" fill=\"none\" stroke=\"currentColor\">\n", id(size));
-    for (int i = 0; i < curves.size(); i++) {
-      path(svg, i, frame);
+    List<Curve> drawn = drawn();
+    // What is wanted lies below, as paper lets nothing through.
+    for (boolean below : new boolean[] {true, false}) {
+      for (int i = 0; i < drawn.size(); i++) {
+        if (below == (drawn.get(i).kind() == Curve.Kind.WANTED)) {
+          path(svg, drawn, i, frame);
+        }
+      }
     }
     svg.put("</g>\n");
     PlotLegend legend = legend(frame);
-    for (int i = 0; i < curves.size(); i++) {
-      legend.draw(svg, i, stroke(i), frame.end());
+    for (int i = 0; i < drawn.size(); i++) {
+      legend.draw(svg, i, stroke(drawn, i), frame.end());
     }
     if (strips != null) {
       strips.draw(svg, frame, frame.end() + legend.height());
@@ -68,13 +95,13 @@ public record Plot(
   }
 
   private PlotLegend legend(PlotFrame frame) {
-    return new PlotLegend(curves.stream().map(Curve::name).toList(), frame);
+    return new PlotLegend(drawn().stream().map(Curve::name).toList(), frame);
   }
 
-  private void path(Svg svg, int i, PlotFrame frame) {
+  private static void path(Svg svg, List<Curve> drawn, int i, PlotFrame frame) {
     StringBuilder steps = new StringBuilder();
     boolean drawing = false;
-    for (Curve.Point point : curves.get(i).points()) {
+    for (Curve.Point point : drawn.get(i).points()) {
       if (point.finite()) {
         steps.append(
             String.format(
@@ -88,45 +115,57 @@ public record Plot(
     }
     svg.put(
         "<path d=\"%s\" %s><title>%s</title></path>\n",
-        steps, stroke(i), Svg.escaped(curves.get(i).name()));
+        steps, stroke(drawn, i), Svg.escaped(drawn.get(i).name()));
   }
 
-  private String stroke(int i) {
-    return switch (curves.get(i).kind()) {
-      case LIMIT -> "class=\"limit\" stroke-width=\"3\" stroke-dasharray=\"14 4\"";
+  private static String stroke(List<Curve> drawn, int i) {
+    int order = order(drawn, i);
+    return switch (drawn.get(i).kind()) {
+      case LIMIT ->
+          "class=\"limit\" stroke-width=\"3\" stroke-dasharray=\""
+              + LIMIT_DASHES[order % LIMIT_DASHES.length]
+              + "\"";
       case WANTED -> "class=\"wanted\" stroke-width=\"4\" opacity=\"0.35\"";
       case FOUND ->
           "class=\"curve curve-"
-              + (order(i) + 1)
+              + (order + 1)
               // Where the patterns begin again, the lines are thinner.
-              + (order(i) < DASHES.length ? "\" stroke-width=\"1.8" : "\" stroke-width=\"0.9")
+              + (order < DASHES.length ? "\" stroke-width=\"1.8" : "\" stroke-width=\"0.9")
               + "\" stroke-dasharray=\""
-              + DASHES[order(i) % DASHES.length]
+              + DASHES[order % DASHES.length]
               + "\"";
     };
   }
 
-  /** Its place among the curves found. */
-  private int order(int i) {
-    return (int)
-        curves.subList(0, i).stream().filter(one -> one.kind() == Curve.Kind.FOUND).count();
+  /** Its place among the curves of its kind. */
+  private static int order(List<Curve> drawn, int i) {
+    Curve.Kind kind = drawn.get(i).kind();
+    return (int) drawn.subList(0, i).stream().filter(one -> one.kind() == kind).count();
   }
 
-  /** Nothing is interpolated: of each curve what it has at the place nearest to each column. */
+  /**
+   * Nothing is interpolated: of each curve what it has at the place nearest to each column. Limits that are
+   * the same everywhere stand in their names.
+   */
   @Override
   public FigureTable table() {
     List<FigureTable.Row> rows = new ArrayList<>();
     for (Curve curve : curves) {
-      rows.add(
-          new FigureTable.Row(
-              curve.name(),
-              readings.at().stream()
-                  .map(tick -> readings.figure().apply(curve.nearest(tick.value(), x)))
-                  .toList()));
+      if (curve.kind() != Curve.Kind.LIMIT) {
+        rows.add(new FigureTable.Row(curve.name(), figures(curve)));
+      }
     }
-    if (strips != null) {
-      rows.addAll(strips.rows(readings.at(), x));
+    if (strips == null) {
+      return new FigureTable(y.label(), x.label(), readings.columns(), rows);
     }
-    return new FigureTable(y.label(), x.label(), readings.columns(), rows);
+    rows.addAll(strips.rows(readings.at(), x));
+    String caption = y.label() + "; " + strips.meanings();
+    return new FigureTable(caption, x.label(), readings.columns(), rows);
+  }
+
+  private List<Figure> figures(Curve curve) {
+    return readings.at().stream()
+        .map(tick -> readings.figure().apply(curve.nearest(tick.value(), x)))
+        .toList();
   }
 }

@@ -23,7 +23,7 @@ record PlotFrame(Size size, Axis x, Axis y) {
   }
 
   double right() {
-    return size.width() - (size == Size.WIDE ? 16.0 : 12.0);
+    return size.width() - 16.0;
   }
 
   double top() {

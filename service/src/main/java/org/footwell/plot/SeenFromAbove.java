@@ -11,11 +11,11 @@ import org.footwell.sheet.Figure;
  * @param columns what the figures of each source are
  */
 public record SeenFromAbove(
-    String id, String title, String description, AboveWords words, List<String> columns, List<Spot> spots)
+    String id, String title, String description, AboveWords words, List<Column> columns, List<Spot> spots)
     implements Drawing {
 
   private static final int ROW = 20;
-  private static final int COLUMN = 64;
+  private static final int COLUMN = 54;
   private static final int MARGIN = 16;
 
   /** What a place is. */
@@ -43,14 +43,18 @@ public record SeenFromAbove(
     }
   }
 
+  /** What figures are, and their unit. */
+  public record Column(String name, String unit) {}
+
   /**
    * What stands at the drawing.
    *
    * @param forward at the arrow
    * @param metre unit of the scale bar
    * @param place head of the names
+   * @param table what the figures are
    */
-  public record AboveWords(String forward, String metre, String place) {}
+  public record AboveWords(String forward, String metre, String place, String table) {}
 
   public SeenFromAbove {
     columns = List.copyOf(columns);
@@ -63,7 +67,7 @@ public record SeenFromAbove(
 
   @Override
   public int height(Size size) {
-    double key = ROW * (spots.size() + 2.0);
+    double key = ROW * (spots.size() + 3.0);
     return (int) (size == Size.WIDE ? Math.max(Ground.HEIGHT, key) : Ground.HEIGHT + key);
   }
 
@@ -73,11 +77,14 @@ public record SeenFromAbove(
     double left = size == Size.WIDE ? Ground.WIDTH + MARGIN : MARGIN;
     double top = size == Size.WIDE ? 0 : Ground.HEIGHT;
     double right = size.width() - (double) MARGIN;
-    svg.heading(left, top + ROW, words.place());
+    double y = top + 2.0 * ROW;
+    svg.heading(left, y, words.place());
     for (int c = 0; c < columns.size(); c++) {
-      svg.text(right - (columns.size() - 1 - c) * COLUMN, top + ROW, "end", columns.get(c));
+      double x = right - (columns.size() - 1.0 - c) * COLUMN;
+      svg.text(x, y - ROW + 4, "end", columns.get(c).name());
+      svg.text(x, y, "end", columns.get(c).unit());
     }
-    double y = top + ROW + 6;
+    y += 6;
     svg.line(left, y, right, y, "stroke-width=\"0.8\"");
     for (Spot spot : spots) {
       y += ROW;
@@ -85,7 +92,7 @@ public record SeenFromAbove(
       double room = right - left - 24 - (spot.figures().isEmpty() ? 0 : columns.size() * COLUMN);
       svg.text(left + 22, y - 2, "start", Svg.fitting(spot.name(), room));
       for (int c = 0; c < spot.figures().size(); c++) {
-        double x = right - (columns.size() - 1 - c) * COLUMN;
+        double x = right - (columns.size() - 1.0 - c) * COLUMN;
         svg.text(x, y - 2, "end", spot.figures().get(c).text());
       }
     }
@@ -94,9 +101,9 @@ public record SeenFromAbove(
   @Override
   public FigureTable table() {
     return new FigureTable(
-        title,
+        words.table(),
         words.place(),
-        columns,
+        columns.stream().map(column -> column.name() + ", " + column.unit()).toList(),
         spots.stream()
             .filter(spot -> !spot.figures().isEmpty())
             .map(spot -> new FigureTable.Row(spot.sign() + " " + spot.name(), spot.figures()))

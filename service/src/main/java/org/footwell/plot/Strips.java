@@ -3,6 +3,7 @@ package org.footwell.plot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.footwell.sheet.Figure;
 
 /**
@@ -17,8 +18,9 @@ public record Strips(String label, List<Mark> marks, List<Strip> strips) {
   private static final int HEADING = 20;
   private static final int ROW = 38;
   private static final int BAR = 16;
+  private static final int GAP = 8;
   private static final double LEAST_FOR_A_LETTER = 9;
-  private static final String[] SHADES = {"0.4", "0.05", "0.2"};
+  private static final String[] SHADES = {"0.3", "0.03", "0.15"};
 
   /**
    * Something that can hold.
@@ -50,7 +52,7 @@ public record Strips(String label, List<Mark> marks, List<Strip> strips) {
   }
 
   int height(PlotFrame frame) {
-    return HEADING + strips.size() * ROW + HEADING * legend(frame).size();
+    return HEADING + strips.size() * ROW + HEADING * legend(frame).size() + GAP;
   }
 
   void draw(Svg svg, PlotFrame frame, double top) {
@@ -124,6 +126,13 @@ public record Strips(String label, List<Mark> marks, List<Strip> strips) {
     return lines;
   }
 
+  /** What the letters mean, in a line. */
+  String meanings() {
+    return marks.stream()
+        .map(mark -> mark.letter() + ": " + mark.meaning())
+        .collect(Collectors.joining(", "));
+  }
+
   /** Rows of the table beside the plot. */
   List<FigureTable.Row> rows(List<Axis.Tick> at, Axis axis) {
     return strips.stream()
@@ -132,7 +141,7 @@ public record Strips(String label, List<Mark> marks, List<Strip> strips) {
                 new FigureTable.Row(
                     label + ": " + strip.name(),
                     at.stream()
-                        .map(tick -> new Figure(null, strip.nearest(tick.value(), axis).meaning()))
+                        .map(tick -> new Figure(null, strip.nearest(tick.value(), axis).letter()))
                         .toList()))
         .toList();
   }

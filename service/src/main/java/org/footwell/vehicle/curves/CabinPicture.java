@@ -55,10 +55,19 @@ public final class CabinPicture {
         pen.text(Phrase.of(CurveWords.CABIN).own("seat", curves.mainSeat())),
         pen.text(CurveWords.CABIN_SHOWS),
         new SeenFromAbove.AboveWords(
-            pen.text(CurveWords.FORWARD), Measure.M.symbol(), pen.text(CurveWords.PLACE)),
+            pen.text(CurveWords.FORWARD),
+Measure.M.symbol(),
+pen.text(CurveWords.PLACE),
+pen.text(CurveWords.ARRIVALS)),
         List.of(
-            pen.text(CurveWords.PATH), pen.text(CurveWords.DELAY), pen.text(CurveWords.ARRIVAL)),
+            column(CurveWords.PATH, Measure.M),
+            column(CurveWords.DELAY, Measure.MS),
+            column(CurveWords.ARRIVAL, Measure.MS)),
         spots);
+  }
+
+  private SeenFromAbove.Column column(CurveWords name, Measure unit) {
+    return new SeenFromAbove.Column(pen.text(name), unit.symbol());
   }
 
   private static Spot spot(

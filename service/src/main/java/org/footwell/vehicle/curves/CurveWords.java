@@ -51,5 +51,6 @@ public enum CurveWords implements Words {
   FORWARD,
   PATH,
   DELAY,
-  ARRIVAL
+  ARRIVAL,
+  ARRIVALS
 }

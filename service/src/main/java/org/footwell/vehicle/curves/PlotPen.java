@@ -31,9 +31,6 @@ final class PlotPen {
   private static final double LAST_READ_HZ = 16_000;
   private static final int BANDS_IN_AN_OCTAVE = 3;
 
-  /** What differs by less is drawn once: less than a hair's breadth. */
-  private static final double ALIKE = 1e-6;
-
   private final Reader reader;
   private final Figures figures;
   private final List<Double> frequenciesHz;
@@ -45,18 +42,7 @@ final class PlotPen {
   }
 
   /** Something that has a value at each frequency. */
-  record Named(String name, List<Double> values) {
-    boolean alike(Named other) {
-      return IntStream.range(0, values.size())
-          .allMatch(k -> alike(values.get(k), other.values.get(k)));
-    }
-
-    private static boolean alike(Double one, Double other) {
-      return one == null || other == null
-          ? one == null && other == null
-          : Math.abs(one - other) <= ALIKE * Math.max(1, Math.abs(one));
-    }
-  }
+  record Named(String name, List<Double> values) {}
 
   String text(Words words) {
     return Texts.of(words, reader.language());
@@ -83,30 +69,8 @@ final class PlotPen {
     return id.replace('_', ' ');
   }
 
-  /** Those that are alike, such as left and right, are one with both names. */
-  static List<Named> merged(List<Named> all) {
-    List<Named> merged = new ArrayList<>();
-    for (Named one : all) {
-      int known =
-          IntStream.range(0, merged.size())
-              .filter(i -> merged.get(i).alike(one))
-              .findFirst()
-              .orElse(-1);
-      if (known < 0) {
-        merged.add(one);
-      } else {
-        Named first = merged.get(known);
-        merged.set(known, new Named(first.name() + ", " + one.name(), first.values()));
-      }
-    }
-    return merged;
-  }
-
-  /** A curve for each; those alike are one. */
   List<Curve> found(List<Named> all) {
-    List<Curve> curves = new ArrayList<>();
-    merged(all).forEach(one -> curves.add(found(one)));
-    return curves;
+    return new ArrayList<>(all.stream().map(this::found).toList());
   }
 
   Curve found(Named one) {

@@ -50,12 +50,19 @@ public final class SupplyPlot {
         pen.text(CurveWords.SUPPLY_SHOWS),
         Axis.around(pen.text(CurveWords.VOLTAGE), pen.figures(), low, high),
         pen.text(CurveWords.WHERE),
-        List.of(
-            pen.text(CurveWords.WITH_PROGRAMME),
-            pen.text(CurveWords.WITH_SINE),
-            pen.text(CurveWords.SWITCHES_OFF)),
+        marks().stream().map(pen::text).toList(),
         groups,
         pen.bare(Measure.V));
+  }
+
+  private boolean limited() {
+    return plan.amplifiers().stream().anyMatch(amplifier -> amplifier.minimumV() != null);
+  }
+
+  private List<CurveWords> marks() {
+    return limited()
+        ? List.of(CurveWords.WITH_PROGRAMME, CurveWords.WITH_SINE, CurveWords.SWITCHES_OFF)
+        : List.of(CurveWords.WITH_PROGRAMME, CurveWords.WITH_SINE);
   }
 
   private Dots.Group situation(SupplyLine line) {
@@ -79,8 +86,12 @@ public final class SupplyPlot {
         .orElse(null);
   }
 
-  private static Dots.Row row(String name, Double... volts) {
+  private Dots.Row row(String name, Double... volts) {
     return new Dots.Row(
-        name, Arrays.stream(volts).map(v -> v == null ? (Double) Double.NaN : v).toList());
+        name,
+        Arrays.stream(volts)
+            .limit(marks().size())
+            .map(v -> v == null ? (Double) Double.NaN : v)
+            .toList());
   }
 }
