@@ -7,6 +7,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
@@ -18,6 +19,7 @@ import org.footwell.sheet.Figure;
 import org.footwell.sheet.Figures;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
+import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 
 /** Axes and plots. */
@@ -135,5 +137,87 @@ class PlotTest {
     Curve curve = Curve.level("one", Curve.Kind.LIMIT, 20, 20_000, 80);
     Document document = parsed(PlotSheet.svg(List.of(plot(curve), plot(curve))));
     assertEquals(5, document.getElementsByTagName("svg").getLength());
+  }
+
+  @Test
+  void aDrawingHasATitleAndADescriptionAndIdsOfItsOwnAtEachSize() throws Exception {
+    Plot plot = plot(Curve.level("one", Curve.Kind.FOUND, 20, 20_000, 80));
+    Set<String> ids = new HashSet<>();
+    for (Drawing.Size size : Drawing.Size.values()) {
+      Document document = parsed(plot.svg(size));
+      Element svg = document.getDocumentElement();
+      assertEquals("img", svg.getAttribute("role"));
+      NodeList all = document.getElementsByTagName("*");
+      Set<String> here = new HashSet<>();
+      for (int i = 0; i < all.getLength(); i++) {
+        String id = ((Element) all.item(i)).getAttribute("id");
+        here.add(id);
+        assertTrue(id.isEmpty() || ids.add(id), id);
+      }
+      assertTrue(here.contains(svg.getAttribute("aria-labelledby")));
+      assertTrue(here.contains(svg.getAttribute("aria-describedby")));
+      assertEquals("What it <shows>", document.getElementsByTagName("desc").item(0).getTextContent());
+    }
+  }
+
+  @Test
+  void theTableReadsTheNearestPlaceAndInterpolatesNothing() {
+    Curve found =
+        Curve.of("one", Curve.Kind.FOUND, List.of(20.0, 900.0, 1200.0), Arrays.asList(null, 70.0, 90.0));
+    FigureTable table = plot(found, Curve.level("most", Curve.Kind.LIMIT, 20, 20_000, 95)).table();
+    assertEquals(List.of("20", "1000"), table.columns());
+    assertEquals(List.of("one"), table.rows().stream().map(FigureTable.Row::name).toList());
+    assertEquals(
+        List.of("–", "70.0"), table.rows().get(0).figures().stream().map(Figure::text).toList());
+    assertEquals("Level, dB", table.caption());
+  }
+
+  @Test
+  void curvesThatLieOnEachOtherAreDrawnOnceAndReadEach() throws Exception {
+    Plot plot =
+        plot(
+            Curve.level("left", Curve.Kind.FOUND, 20, 20_000, 80),
+            Curve.level("right", Curve.Kind.FOUND, 20, 20_000, 80.05),
+            Curve.level("bass", Curve.Kind.FOUND, 20, 20_000, 81),
+            Curve.level("most", Curve.Kind.LIMIT, 20, 20_000, 80));
+    NodeList paths = parsed(plot.svg()).getElementsByTagName("path");
+    List<String> titles = new ArrayList<>();
+    for (int i = 0; i < paths.getLength(); i++) {
+      if (paths.item(i).hasChildNodes()) {
+        titles.add(paths.item(i).getTextContent());
+      }
+    }
+    assertEquals(List.of("left, right", "bass", "most"), titles);
+    assertEquals(
+        List.of("left", "right", "bass"),
+        plot.table().rows().stream().map(FigureTable.Row::name).toList());
+  }
+
+  @Test
+  void whatHoldsChangesHalfWayBetweenTwoPlaces() throws Exception {
+    Strips.Mark heat = new Strips.Mark("H", "heat");
+    Strips.Mark travel = new Strips.Mark("M", "movement");
+    Strips.Strip strip =
+        new Strips.Strip("sub", List.of(20.0, 100.0, 400.0, 20_000.0), List.of(travel, travel, heat, heat));
+    Plot bare = plot(Curve.level("one", Curve.Kind.FOUND, 20, 20_000, 80));
+    Plot plot =
+        new Plot(
+            bare.id(),
+            bare.title(),
+            bare.description(),
+            bare.x(),
+            bare.y(),
+            bare.curves(),
+            new Strips("What ends it", List.of(heat, travel), List.of(strip)),
+            bare.readings());
+    // The axis is 640 long over three decades from 64 on; 200 Hz is the middle of 100 and 400 Hz.
+    String svg = plot.svg();
+    assertTrue(svg.contains("<rect x=\"64.0\" y=\"430.0\" width=\"213.3\" height=\"16\""), svg);
+    assertTrue(svg.contains("<rect x=\"277.3\" y=\"430.0\" width=\"426.7\" height=\"16\""), svg);
+    FigureTable table = plot.table();
+    assertEquals("Level, dB; H: heat, M: movement", table.caption());
+    assertEquals(
+        List.of("M", "H"), table.rows().get(1).figures().stream().map(Figure::text).toList());
+    assertEquals(svg.lines().filter(line -> line.contains(">M<")).count(), 2, svg);
   }
 }

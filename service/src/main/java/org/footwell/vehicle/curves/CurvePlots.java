@@ -41,6 +41,11 @@ public final class CurvePlots {
   private static final double MOST_HEADROOM_DB = 40;
   private static final double WHOLE_TRAVEL = 100;
 
+  /** So much the axis goes beyond a limit, so that the line of it is seen whole. */
+  private static final double ROOM_PERCENT = 5;
+
+  private static final double ROOM_DB = 1;
+
   private final VehiclePlan plan;
   private final PlanCurvesResult curves;
   private final PlotPen pen;
@@ -166,7 +171,7 @@ public final class CurvePlots {
     }
     List<Curve> drawn = pen.found(found);
     drawn.add(PlotPen.limit(pen.text(CurveWords.TRAVEL), WHOLE_TRAVEL));
-    double highest = Math.min(2 * WHOLE_TRAVEL, PlotPen.range(drawn).getMax());
+    double highest = Math.min(2 * WHOLE_TRAVEL, PlotPen.range(drawn).getMax() + ROOM_PERCENT);
     Legend legend =
         new Legend(
             "movement",
@@ -194,7 +199,7 @@ public final class CurvePlots {
             Measure.DB);
     return pen.plot(
         legend,
-        Math.max(-MOST_HEADROOM_DB, range.getMin()),
+        Math.max(-MOST_HEADROOM_DB, range.getMin() - ROOM_DB),
         Math.min(MOST_HEADROOM_DB, range.getMax()),
         drawn,
         endedBy());
