@@ -85,7 +85,12 @@ public record Axis(String label, double from, double to, boolean logarithmic, Li
     List<Tick> ticks = new ArrayList<>();
     int digits = (int) Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
     for (long k = first; k <= last; k++) {
-      ticks.add(new Tick(k * step, figures.number(BigDecimal.valueOf(k * step).setScale(digits, RoundingMode.HALF_UP)).text()));
+      ticks.add(
+          new Tick(
+              k * step,
+              figures
+                  .number(BigDecimal.valueOf(k * step).setScale(digits, RoundingMode.HALF_UP))
+                  .text()));
     }
     return new Axis(label, first * step, last * step, false, ticks);
   }

@@ -71,8 +71,7 @@ public record Curve(String name, Kind kind, List<Point> points) {
   private static boolean coincide(Point one, Point other, Axis y) {
     return one.x() == other.x()
         && one.finite() == other.finite()
-        && (!one.finite()
-            || Math.abs(y.shown(one.y()) - y.shown(other.y())) < LINE_WIDTH);
+        && (!one.finite() || Math.abs(y.shown(one.y()) - y.shown(other.y())) < LINE_WIDTH);
   }
 
   /** The same line for another as well. */

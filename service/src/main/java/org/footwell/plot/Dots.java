@@ -153,7 +153,10 @@ public record Dots(
     List<FigureTable.Row> rows = new ArrayList<>();
     for (Group group : groups) {
       if (group.rows().isEmpty()) {
-        rows.add(row(group.name() + ": " + group.instead(), marks.stream().map(m -> Double.NaN).toList()));
+        rows.add(
+            row(
+                group.name() + ": " + group.instead(),
+                marks.stream().map(m -> Double.NaN).toList()));
       }
       for (Row row : group.rows()) {
         rows.add(row(group.name() + ": " + row.name(), row.values()));

@@ -60,7 +60,11 @@ final class Ground {
   void draw(Svg svg, SeenFromAbove.AboveWords words) {
     for (Line2D way : ways()) {
       svg.line(
-          way.getX1(), way.getY1(), way.getX2(), way.getY2(), "stroke-width=\"0.8\" opacity=\"0.5\"");
+          way.getX1(),
+          way.getY1(),
+          way.getX2(),
+          way.getY2(),
+          "stroke-width=\"0.8\" opacity=\"0.5\"");
     }
     for (Spot spot : spots) {
       spot(svg, spot);

@@ -27,9 +27,9 @@ record PlotLegend(List<String> names, PlotFrame frame) {
   void draw(Svg svg, int i, String stroke, double top) {
     double wide = frame.across() / columns();
     double x = frame.left() + i % columns() * wide;
-    double y = top + GAP + (double) (i / columns()) * ROW;
+    int row = i / columns();
+    double y = top + GAP + (double) row * ROW;
     svg.line(x, y, x + LINE, y, stroke);
-    svg.text(
-        x + LINE + GAP, y + 4, "start", Svg.fitting(names.get(i), wide - LINE - 2 * GAP));
+    svg.text(x + LINE + GAP, y + 4, "start", Svg.fitting(names.get(i), wide - LINE - 2 * GAP));
   }
 }

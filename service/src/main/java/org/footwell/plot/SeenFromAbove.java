@@ -11,11 +11,17 @@ import org.footwell.sheet.Figure;
  * @param columns what the figures of each source are
  */
 public record SeenFromAbove(
-    String id, String title, String description, AboveWords words, List<Column> columns, List<Spot> spots)
+    String id,
+    String title,
+    String description,
+    AboveWords words,
+    List<Column> columns,
+    List<Spot> spots)
     implements Drawing {
 
   private static final int ROW = 20;
-  private static final int COLUMN = 54;
+  private static final int LEAST_COLUMN = 54;
+  private static final int APART = 8;
   private static final int MARGIN = 16;
 
   /** What a place is. */
@@ -61,6 +67,13 @@ public record SeenFromAbove(
     spots = List.copyOf(spots);
   }
 
+  /** As wide as the longest head of a column needs. */
+  private double column() {
+    double longest =
+        columns.stream().mapToDouble(column -> Svg.width(column.name())).max().orElse(0);
+    return Math.max(LEAST_COLUMN, longest + APART);
+  }
+
   private Ground ground(Size size) {
     return new Ground(spots, size);
   }
@@ -80,7 +93,7 @@ public record SeenFromAbove(
     double y = top + 2.0 * ROW;
     svg.heading(left, y, words.place());
     for (int c = 0; c < columns.size(); c++) {
-      double x = right - (columns.size() - 1.0 - c) * COLUMN;
+      double x = right - (columns.size() - 1.0 - c) * column();
       svg.text(x, y - ROW + 4, "end", columns.get(c).name());
       svg.text(x, y, "end", columns.get(c).unit());
     }
@@ -89,10 +102,10 @@ public record SeenFromAbove(
     for (Spot spot : spots) {
       y += ROW;
       svg.heading(left, y - 2, spot.sign());
-      double room = right - left - 24 - (spot.figures().isEmpty() ? 0 : columns.size() * COLUMN);
+      double room = right - left - 24 - (spot.figures().isEmpty() ? 0 : columns.size() * column());
       svg.text(left + 22, y - 2, "start", Svg.fitting(spot.name(), room));
       for (int c = 0; c < spot.figures().size(); c++) {
-        double x = right - (columns.size() - 1.0 - c) * COLUMN;
+        double x = right - (columns.size() - 1.0 - c) * column();
         svg.text(x, y - 2, "end", spot.figures().get(c).text());
       }
     }

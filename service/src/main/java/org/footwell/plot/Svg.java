@@ -26,11 +26,7 @@ public final class Svg {
         "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"plot\" viewBox=\"0 0 %d %d\" role=\"img\""
             + " aria-labelledby=\"%s-title\" aria-describedby=\"%s-desc\" font-family=\"sans-serif\""
             + " font-size=\"%d\" fill=\"currentColor\">\n",
-        size.width(),
-        drawing.height(size),
-        id,
-        id,
-        LETTERS);
+        size.width(), drawing.height(size), id, id, LETTERS);
     svg.put("<title id=\"%s-title\">%s</title>\n", id, escaped(drawing.title()));
     svg.put("<desc id=\"%s-desc\">%s</desc>\n", id, escaped(drawing.description()));
     drawing.draw(svg, size);
@@ -47,10 +43,7 @@ public final class Svg {
   Svg text(double x, double y, String anchor, String text) {
     return put(
         "<text x=\"%.1f\" y=\"%.1f\"%s>%s</text>\n",
-        x,
-        y,
-        anchor.equals("start") ? "" : " text-anchor=\"" + anchor + "\"",
-        escaped(text));
+        x, y, anchor.equals("start") ? "" : " text-anchor=\"" + anchor + "\"", escaped(text));
   }
 
   /** A line of text in bold. */

@@ -111,7 +111,8 @@ final class SupplyReview {
   /** Clean power lost against the ratings at a supply voltage, dB. */
   private double lostDb(int a, double volts) {
     double with = Math.max(SupplyFigures.cleanW(a, volts, modelled), 1e-9);
-    return Decibels.ofPower(SupplyFigures.cleanW(a, modelled.amplifiers().get(a).ratedV(), modelled) / with);
+    return Decibels.ofPower(
+        SupplyFigures.cleanW(a, modelled.amplifiers().get(a).ratedV(), modelled) / with);
   }
 
   private void heavyLoads() {

@@ -50,7 +50,8 @@ class PlotTest {
         Axis.around("Level, dB", FIGURES, 60, 100),
         List.of(curves),
         null,
-        new Readings(List.of(new Axis.Tick(20, "20"), new Axis.Tick(1000, "1000")), PlotTest::bare));
+        new Readings(
+            List.of(new Axis.Tick(20, "20"), new Axis.Tick(1000, "1000")), PlotTest::bare));
   }
 
   @Test
@@ -156,14 +157,16 @@ class PlotTest {
       }
       assertTrue(here.contains(svg.getAttribute("aria-labelledby")));
       assertTrue(here.contains(svg.getAttribute("aria-describedby")));
-      assertEquals("What it <shows>", document.getElementsByTagName("desc").item(0).getTextContent());
+      assertEquals(
+          "What it <shows>", document.getElementsByTagName("desc").item(0).getTextContent());
     }
   }
 
   @Test
   void theTableReadsTheNearestPlaceAndInterpolatesNothing() {
     Curve found =
-        Curve.of("one", Curve.Kind.FOUND, List.of(20.0, 900.0, 1200.0), Arrays.asList(null, 70.0, 90.0));
+        Curve.of(
+            "one", Curve.Kind.FOUND, List.of(20.0, 900.0, 1200.0), Arrays.asList(null, 70.0, 90.0));
     FigureTable table = plot(found, Curve.level("most", Curve.Kind.LIMIT, 20, 20_000, 95)).table();
     assertEquals(List.of("20", "1000"), table.columns());
     assertEquals(List.of("one"), table.rows().stream().map(FigureTable.Row::name).toList());
@@ -198,7 +201,8 @@ class PlotTest {
     Strips.Mark heat = new Strips.Mark("H", "heat");
     Strips.Mark travel = new Strips.Mark("M", "movement");
     Strips.Strip strip =
-        new Strips.Strip("sub", List.of(20.0, 100.0, 400.0, 20_000.0), List.of(travel, travel, heat, heat));
+        new Strips.Strip(
+            "sub", List.of(20.0, 100.0, 400.0, 20_000.0), List.of(travel, travel, heat, heat));
     Plot bare = plot(Curve.level("one", Curve.Kind.FOUND, 20, 20_000, 80));
     Plot plot =
         new Plot(

@@ -18,7 +18,8 @@ import org.junit.jupiter.api.Test;
 /** Places seen from above. */
 class SeenFromAboveTest {
 
-  private static final Pattern DOT = Pattern.compile("<circle cx=\"([0-9.]+)\" cy=\"([0-9.]+)\" r=\"5\"");
+  private static final Pattern DOT =
+      Pattern.compile("<circle cx=\"([0-9.]+)\" cy=\"([0-9.]+)\" r=\"5\"");
   private static final Pattern BAR =
       Pattern.compile("M([0-9.]+) 400.0L([0-9.]+) 400.0\"[^>]*stroke-width=\"2\"");
 
@@ -33,7 +34,8 @@ class SeenFromAboveTest {
   }
 
   private static Spot source(String sign, double forward, double left) {
-    return new Spot(sign, "driver " + sign, Kind.SOURCE, forward, left, List.of(new Figure(1, "1")));
+    return new Spot(
+        sign, "driver " + sign, Kind.SOURCE, forward, left, List.of(new Figure(1, "1")));
   }
 
   private static Spot seat(double forward, double left) {
@@ -75,7 +77,10 @@ class SeenFromAboveTest {
       int count = 1 + random.nextInt(12);
       for (int d = 1; d <= count; d++) {
         spots.add(
-            source(String.valueOf(d), 3 * random.nextDouble() - 1.8, 1.5 * random.nextDouble() - 0.75));
+            source(
+                String.valueOf(d),
+                3 * random.nextDouble() - 1.8,
+                1.5 * random.nextDouble() - 0.75));
       }
       List<Rectangle2D> signs = new Ground(spots, Drawing.Size.NARROW).signs();
       for (int i = 0; i < signs.size(); i++) {
@@ -92,7 +97,6 @@ class SeenFromAboveTest {
   void theTableHasWhatHasFigures() {
     FigureTable table = picture(List.of(seat(0, 0), source("1", 1, 0.5))).table();
     assertEquals(List.of("way, m"), table.columns());
-    assertEquals(
-        List.of("1 driver 1"), table.rows().stream().map(FigureTable.Row::name).toList());
+    assertEquals(List.of("1 driver 1"), table.rows().stream().map(FigureTable.Row::name).toList());
   }
 }

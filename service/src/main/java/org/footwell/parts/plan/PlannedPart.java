@@ -46,7 +46,9 @@ public record PlannedPart(
 
   /** Its stated level at 2.83 V on that load, 1 m and half space, dB SPL; its sensitivity must be there. */
   public double voltageDbSpl() {
-    return driver.sensitivity().voltageDbSpl(SensitivityBases.BASIS_DIFFERENCE.at(sensitivityLoadOhm()));
+    return driver
+        .sensitivity()
+        .voltageDbSpl(SensitivityBases.BASIS_DIFFERENCE.at(sensitivityLoadOhm()));
   }
 
   /** What it is called, or its id. */

@@ -25,7 +25,8 @@ final class BeforeAfter {
         continue;
       }
       PlacedDriver place = index.plan().drivers().get(d);
-      DriverModel before = alone(index.plan().factoryParts().get(index.replacedBy(d)), place, index);
+      DriverModel before =
+          alone(index.plan().factoryParts().get(index.replacedBy(d)), place, index);
       DriverModel after = alone(index.part(d), place, index);
       if (before.heard() && after.heard()) {
         curves.add(
@@ -47,8 +48,6 @@ final class BeforeAfter {
   }
 
   private static List<Double> over(Grid grid, DoubleUnaryOperator level) {
-    return IntStream.range(0, grid.size())
-        .mapToObj(k -> level.applyAsDouble(grid.hz(k)))
-        .toList();
+    return IntStream.range(0, grid.size()).mapToObj(k -> level.applyAsDouble(grid.hz(k))).toList();
   }
 }

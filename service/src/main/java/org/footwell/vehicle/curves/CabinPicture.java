@@ -56,9 +56,9 @@ public final class CabinPicture {
         pen.text(CurveWords.CABIN_SHOWS),
         new SeenFromAbove.AboveWords(
             pen.text(CurveWords.FORWARD),
-Measure.M.symbol(),
-pen.text(CurveWords.PLACE),
-pen.text(CurveWords.ARRIVALS)),
+            Measure.M.symbol(),
+            pen.text(CurveWords.PLACE),
+            pen.text(CurveWords.ARRIVALS)),
         List.of(
             column(CurveWords.PATH, Measure.M),
             column(CurveWords.DELAY, Measure.MS),
@@ -70,8 +70,7 @@ pen.text(CurveWords.ARRIVALS)),
     return new SeenFromAbove.Column(pen.text(name), unit.symbol());
   }
 
-  private static Spot spot(
-      String sign, String name, Kind kind, Position at, List<Figure> figures) {
+  private static Spot spot(String sign, String name, Kind kind, Position at, List<Figure> figures) {
     return new Spot(sign, name, kind, at.xM(), at.yM(), figures);
   }
 

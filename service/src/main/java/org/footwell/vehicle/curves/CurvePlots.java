@@ -124,8 +124,7 @@ public final class CurvePlots {
     List<Curve> drawn = new ArrayList<>(found);
     drawn.add(pen.wanted(new Named(pen.text(CurveWords.WANTED), curves.targetDbSpl())));
     double highest = PlotPen.range(drawn).getMax();
-    Legend legend =
-        new Legend(id, pen.text(title), shows, CurveWords.LEVEL, Measure.DB_SPL);
+    Legend legend = new Legend(id, pen.text(title), shows, CurveWords.LEVEL, Measure.DB_SPL);
     return pen.plot(legend, highest - DEEPEST_DB, highest, drawn, null);
   }
 
@@ -153,8 +152,7 @@ public final class CurvePlots {
   }
 
   private String smallestLoad(double ohm) {
-    return pen.text(
-        Phrase.of(CurveWords.SMALLEST_LOAD).own("load", pen.figures().of(Measure.OHM, ohm).text()));
+    return pen.text(Phrase.of(CurveWords.SMALLEST_LOAD).with("value", ohm));
   }
 
   /** Cones of every size beside each other: as parts of their travel. */
@@ -266,11 +264,7 @@ public final class CurvePlots {
 
   private String called(CurveWords words, List<PlannedPart> parts, String id) {
     String name =
-        parts.stream()
-            .filter(part -> part.id().equals(id))
-            .findFirst()
-            .orElseThrow()
-            .calledName();
+        parts.stream().filter(part -> part.id().equals(id)).findFirst().orElseThrow().calledName();
     return pen.text(Phrase.of(words).own("part", name));
   }
 }

@@ -85,8 +85,7 @@ public record PlanCurvesResult(
       @Schema(description = "Id of its channel") String channel,
       @Schema(description = "How far it is in space, m") double distanceM,
       @Schema(description = "How long the sound takes for it, ms") double flightMs,
-      @Schema(description = "Delay set on its channel, else that of the sheet, ms")
-          double delayMs,
+      @Schema(description = "Delay set on its channel, else that of the sheet, ms") double delayMs,
       @Schema(
               description =
                   "When it arrives, ms after the signal enters the processor: with what the chain"

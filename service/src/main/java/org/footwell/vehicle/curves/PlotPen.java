@@ -122,8 +122,7 @@ final class PlotPen {
         .filter(b -> b % BANDS_IN_AN_OCTAVE == 0)
         .mapToObj(
             b ->
-                new Axis.Tick(
-                    bands[b], figures.bare(Measure.HZ, ThirdOctaves.nominalHz(bands[b]))))
+                new Axis.Tick(bands[b], figures.bare(Measure.HZ, ThirdOctaves.nominalHz(bands[b]))))
         .toList();
   }
 }

@@ -49,7 +49,8 @@ class CurvePlotsTest {
   private static final String HOSTILE = "<script>alert(1)</script>\"&\u202e\uD83D\uDE00";
 
   private static ObjectNode json(String name) throws IOException {
-    return (ObjectNode) JSON.readTree(Files.readString(Path.of("../docs/examples/" + name + ".json")));
+    return (ObjectNode)
+        JSON.readTree(Files.readString(Path.of("../docs/examples/" + name + ".json")));
   }
 
   private static Shown<VehiclePlan, PlanCurvesResult> shown(JsonNode json) {
@@ -212,7 +213,8 @@ class CurvePlotsTest {
     Figures figures = new Figures(Reader.ANYONE);
     for (int o = 0; o < 10; o++) {
       int k = 12 + 15 * o;
-      assertEquals(31.623 * Math.pow(10, 0.3 * o), curves.frequenciesHz().get(k), 0.001 * Math.pow(2, o));
+      assertEquals(
+          31.623 * Math.pow(10, 0.3 * o), curves.frequenciesHz().get(k), 0.001 * Math.pow(2, o));
       for (int s = 0; s < curves.seats().size(); s++) {
         Double level = curves.seats().get(s).levelDbSpl().get(k);
         assertEquals(level, seats.rows().get(s).figures().get(o).value());
@@ -220,7 +222,8 @@ class CurvePlotsTest {
             figures.bare(Measure.DB_SPL, level), seats.rows().get(s).figures().get(o).text());
       }
       assertEquals(
-          curves.channels().get(0).headroomDb().get(k), headroom.rows().get(0).figures().get(o).value());
+          curves.channels().get(0).headroomDb().get(k),
+          headroom.rows().get(0).figures().get(o).value());
     }
     assertEquals("31.5", seats.columns().get(0));
     assertEquals("16,000", seats.columns().get(9));
