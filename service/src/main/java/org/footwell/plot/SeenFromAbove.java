@@ -22,7 +22,7 @@ public record SeenFromAbove(
   private static final int ROW = 20;
   private static final int LEAST_COLUMN = 54;
   private static final int APART = 8;
-  private static final int MARGIN = 16;
+  private static final int MARGIN = 8;
 
   /** What a place is. */
   public enum Kind {
@@ -87,7 +87,7 @@ public record SeenFromAbove(
   @Override
   public void draw(Svg svg, Size size) {
     ground(size).draw(svg, words);
-    double left = size == Size.WIDE ? Ground.WIDTH + MARGIN : MARGIN;
+    double left = size == Size.WIDE ? Ground.WIDTH + 2.0 * MARGIN : MARGIN;
     double top = size == Size.WIDE ? 0 : Ground.HEIGHT;
     double right = size.width() - (double) MARGIN;
     double y = top + 2.0 * ROW;
