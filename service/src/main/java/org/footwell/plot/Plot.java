@@ -23,7 +23,7 @@ public record Plot(
     Axis y,
     List<Curve> curves,
     Strips strips,
-    Readings readings)
+    TableColumns readings)
     implements Drawing {
 
   /** Dash patterns of curves found, in turn; the first is a full line. */

@@ -50,7 +50,7 @@ class PlotTest {
         Axis.around("Level, dB", FIGURES, 60, 100),
         List.of(curves),
         null,
-        new Readings(
+        new TableColumns(
             List.of(new Axis.Tick(20, "20"), new Axis.Tick(1000, "1000")), PlotTest::bare));
   }
 

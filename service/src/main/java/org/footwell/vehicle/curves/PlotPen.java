@@ -14,8 +14,8 @@ import org.footwell.physics.ThirdOctaves;
 import org.footwell.plot.Axis;
 import org.footwell.plot.Curve;
 import org.footwell.plot.Plot;
-import org.footwell.plot.Readings;
 import org.footwell.plot.Strips;
+import org.footwell.plot.TableColumns;
 import org.footwell.sheet.Figure;
 import org.footwell.sheet.Figures;
 
@@ -113,7 +113,7 @@ final class PlotPen {
         Axis.around(text(legend.y()), figures, low, high),
         drawn,
         strips,
-        new Readings(octaves(), bare(legend.measure())));
+        new TableColumns(octaves(), bare(legend.measure())));
   }
 
   private List<Axis.Tick> octaves() {

@@ -10,9 +10,9 @@ import org.footwell.sheet.Figure;
  * @param at places on the axis from left to right, with what stands over their columns
  * @param figure a value of the other axis, without its unit
  */
-public record Readings(List<Axis.Tick> at, DoubleFunction<Figure> figure) {
+public record TableColumns(List<Axis.Tick> at, DoubleFunction<Figure> figure) {
 
-  public Readings {
+  public TableColumns {
     at = List.copyOf(at);
   }
 
