@@ -52,7 +52,7 @@ class ArchitectureTest {
           Map.entry("measured", rooms("main")),
           Map.entry("factory", rooms("main")),
           Map.entry("plot", rooms("vehicle")),
-          Map.entry("sheet", rooms("fitting", "vehicle", "web")),
+          Map.entry("sheet", rooms("fitting", "plot", "vehicle", "web")),
           Map.entry("loudspeaker", rooms("electrical", "acoustic", "vehicle")),
           Map.entry("parts", groupsAnd("vehicle", "loudspeaker", "analysis")),
           Map.entry("signal", rooms("parts", "acoustic", "measured", "factory", "vehicle")),

@@ -7,9 +7,10 @@ import json
 
 import numpy as np
 import scipy
+from scipy import signal
 
 from tables import printer
-from vehicle_circuit import EARS, INCOHERENT, MIDS, db
+from vehicle_circuit import EARS, INCOHERENT, MIDS, analog, db
 from whole_vehicles import DEMO, PLANS, STATED_AREAS, Vehicle
 
 PLACES = MIDS[[2, 5, 8, 11, 17, 23, 27]]
@@ -28,11 +29,38 @@ def settled(ch, f):
     return ch.source * np.exp(-2j * np.pi * f * ch.set_delay / 1000) * ch.c.get("polarity", 1)
 
 
+def alone(part, placed, f):
+    """Level of a part in a place at 1 m for 2.83 V on the load its sensitivity is stated for, dB SPL."""
+    d, n = part["driver"], part.get("coil_count", 1)
+    stated = d["sensitivity"]
+    level = stated["level_db_spl"]
+    if stated["basis"] == "one_watt":
+        level += 10 * np.log10(2.83 ** 2 / part.get("sensitivity_ohm", d["rated_ohm"] / n))
+    if "qes" not in d:
+        lowest = d.get("lower_limit_hz", d.get("fs_hz"))
+        return level + db(abs(analog({"kind": "butterworth", "order": 2, "frequency_hz": lowest}, "highpass", np.array([f]))[0]))
+    box = placed.get("enclosure", {}).get("closed")
+    alpha = d["vas_l"] / (box["volume_l"] * box.get("fill_factor", 1)) if box else 0.0
+    q = d["qms"] * d["qes"] / (d["qms"] + d["qes"])
+    ws = 2 * np.pi * d["fs_hz"]
+    return level + db(abs(signal.freqs([1, 0, 0], [1, ws / q, ws * ws * (1 + alpha)], worN=[2 * np.pi * f])[1][0]))
+
+
+def replacement_rows(plan, f, row):
+    """Both drivers of each place a factory part leaves."""
+    for placed in plan["drivers"]:
+        if "replaces" in placed:
+            for when, parts, key in (("before", "factory_parts", "replaces"), ("after", "new_parts", "part")):
+                part = next(p for p in plan[parts] if p["id"] == placed[key])
+                row(placed["id"], f, f"{when}_db_spl", alone(part, placed, f))
+
+
 def rows(name, plan, emit):
     v = Vehicle(plan)
     row = lambda place, f, quantity, value: emit(f"{name},{place},{f:.8g},{quantity},{value + 0:.8g}")
     seat = v.seats[v.main]
     for f in PLACES:
+        replacement_rows(plan, f, row)
         together, apart = 0, 0.0
         for ch in v.channels:
             coils, u, i = ch.circuit.solve(f)

@@ -1,8 +1,10 @@
 package org.footwell.plot;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
+import org.footwell.sheet.FigureWriter;
 
 /**
  * One axis: from where to where it reaches, what stands at it, and where a value lies on it.
@@ -65,10 +67,11 @@ public record Axis(String label, double from, double to, boolean logarithmic, Li
    * A linear axis that holds some values: its ends are whole steps of 1, 2 or 5 times a power of ten, at
    * most {@value #MOST_STEPS} of them.
    *
+   * @param figures in whose language its numbers are written
    * @param low smallest value
    * @param high largest value; where it is not above the smallest, room is made around them
    */
-  public static Axis around(String label, double low, double high) {
+  public static Axis around(String label, FigureWriter figures, double low, double high) {
     double room = high > low ? high - low : Math.max(1, Math.abs(low));
     double step = step(room / MOST_STEPS);
     long first = (long) Math.floor(low / step + 1e-9);
@@ -82,7 +85,12 @@ public record Axis(String label, double from, double to, boolean logarithmic, Li
     List<Tick> ticks = new ArrayList<>();
     int digits = (int) Math.max(0, -Math.floor(Math.log10(step) + 1e-9));
     for (long k = first; k <= last; k++) {
-      ticks.add(new Tick(k * step, number(k * step, digits)));
+      ticks.add(
+          new Tick(
+              k * step,
+              figures
+                  .number(BigDecimal.valueOf(k * step).setScale(digits, RoundingMode.HALF_UP))
+                  .text()));
     }
     return new Axis(label, first * step, last * step, false, ticks);
   }
@@ -98,16 +106,30 @@ public record Axis(String label, double from, double to, boolean logarithmic, Li
     return 10 * power;
   }
 
-  /** With a real minus sign, and none before zero. */
-  private static String number(double value, int digits) {
-    String text = String.format(Locale.ROOT, "%." + digits + "f", Math.abs(value));
-    return value < 0 && Double.parseDouble(text) != 0 ? "−" + text : text;
-  }
-
   /** Where a value lies: 0 at the start, 1 at the end, beyond them where it is outside. */
   public double at(double value) {
     return logarithmic
         ? Math.log(value / from) / Math.log(to / from)
         : (value - from) / (to - from);
+  }
+
+  /** The same where it is drawn: not beyond the ends. */
+  double shown(double value) {
+    return Math.max(0, Math.min(1, at(value)));
+  }
+
+  /** Index of the value that lies nearest to another. */
+  int nearest(double value, List<Double> among) {
+    int nearest = 0;
+    for (int i = 1; i < among.size(); i++) {
+      if (away(among.get(i), value) < away(among.get(nearest), value)) {
+        nearest = i;
+      }
+    }
+    return nearest;
+  }
+
+  private double away(double one, double other) {
+    return Math.abs(at(one) - at(other));
   }
 }

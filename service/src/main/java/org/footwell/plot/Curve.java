@@ -2,6 +2,7 @@ package org.footwell.plot;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /**
  * What is drawn into a plot.
@@ -11,6 +12,9 @@ import java.util.List;
  * @param points from left to right; one that is not finite interrupts the curve
  */
 public record Curve(String name, Kind kind, List<Point> points) {
+
+  /** Of a line, as a part of the axis: about one unit of 300. */
+  private static final double LINE_WIDTH = 0.0033;
 
   /** How a curve is drawn. */
   public enum Kind {
@@ -46,5 +50,32 @@ public record Curve(String name, Kind kind, List<Point> points) {
   /** A value that is the same everywhere between two places. */
   public static Curve level(String name, Kind kind, double from, double to, double value) {
     return new Curve(name, kind, List.of(new Point(from, value), new Point(to, value)));
+  }
+
+  /** What it has at the place nearest to one on an axis; NaN where it is interrupted. */
+  double nearest(double value, Axis axis) {
+    if (points.isEmpty()) {
+      return Double.NaN;
+    }
+    return points.get(axis.nearest(value, points.stream().map(Point::x).toList())).y();
+  }
+
+  /** Whether both were drawn as one line: as far as the axis shows, they differ by less than it is wide. */
+  boolean coincides(Curve other, Axis y) {
+    return kind == other.kind
+        && points.size() == other.points.size()
+        && IntStream.range(0, points.size())
+            .allMatch(k -> coincide(points.get(k), other.points.get(k), y));
+  }
+
+  private static boolean coincide(Point one, Point other, Axis y) {
+    return one.x() == other.x()
+        && one.finite() == other.finite()
+        && (!one.finite() || Math.abs(y.shown(one.y()) - y.shown(other.y())) < LINE_WIDTH);
+  }
+
+  /** The same line for another as well. */
+  Curve with(Curve other) {
+    return new Curve(name + ", " + other.name, kind, points);
   }
 }

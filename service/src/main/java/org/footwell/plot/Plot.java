@@ -1,207 +1,173 @@
 package org.footwell.plot;
 
+import org.footwell.sheet.FigureTable;
+
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import org.apache.commons.text.StringEscapeUtils;
+import org.footwell.sheet.WrittenFigure;
 
 /**
  * Curves over two axes as SVG. Every curve has a dash pattern of its own and its name in the legend, so
  * that colour is only a help; everything takes the colour of the text around it, light or dark, and
  * prints.
  *
- * @param id begins the ids within it; of letters, digits and hyphens, its own on a page
- * @param title what it shows
  * @param x from left to right
  * @param y from bottom to top
+ * @param strips what holds along {@code x}, or null
+ * @param readings what its table shows
  */
-public record Plot(String id, String title, Axis x, Axis y, List<Curve> curves) {
-
-  static final int WIDTH = 720;
-  private static final int LEFT = 64;
-  private static final int RIGHT = 16;
-  private static final int TOP = 16;
-  private static final int HEIGHT = 300;
-  private static final int BELOW = 48;
-  private static final int LEGEND_ROW = 20;
-  private static final int LEGEND_COLUMNS = 3;
+public record Plot(
+    String id,
+    String title,
+    String description,
+    Axis x,
+    Axis y,
+    List<Curve> curves,
+    Strips strips,
+    TableColumns readings)
+    implements Drawing {
 
   /** Dash patterns of curves found, in turn; the first is a full line. */
   private static final String[] DASHES = {
     "none", "8 3", "2 3", "10 3 2 3", "5 2", "1 2", "12 2", "8 2 2 2 2 2"
   };
 
+  /** The same of limits. */
+  private static final String[] LIMIT_DASHES = {"14 4", "14 4 4 4", "4 4"};
+
   public Plot {
     curves = List.copyOf(curves);
   }
 
-  /** The drawing, to stand in a page or by itself. */
-  public String svg() {
-    int height = height();
-    StringBuilder out = new StringBuilder();
-    put(
-        out,
-        "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"plot\" viewBox=\"0 0 %d %d\" role=\"img\""
-            + " aria-labelledby=\"%s-title\" font-family=\"sans-serif\" font-size=\"12\""
-            + " fill=\"currentColor\">%n",
-        WIDTH,
-        height,
-        id);
-    put(out, "<title id=\"%s-title\">%s</title>%n", id, escaped(title));
-    put(
-        out,
-        "<clipPath id=\"%s-area\"><rect x=\"%d\" y=\"%d\" width=\"%d\" height=\"%d\"/></clipPath>%n",
-        id,
-        LEFT,
-        TOP,
-        WIDTH - LEFT - RIGHT,
-        HEIGHT);
-    grid(out);
-    put(out, "<g clip-path=\"url(#%s-area)\" fill=\"none\" stroke=\"currentColor\">%n", id);
-    for (int i = 0; i < curves.size(); i++) {
-      path(out, i);
-    }
-    put(out, "</g>%n");
-    for (int i = 0; i < curves.size(); i++) {
-      legend(out, i);
-    }
-    return put(out, "</svg>%n").toString();
-  }
-
-  /** How high it is drawn, in its own units, its width being {@value #WIDTH}. */
-  int height() {
-    int rows = (curves.size() + LEGEND_COLUMNS - 1) / LEGEND_COLUMNS;
-    return TOP + HEIGHT + BELOW + rows * LEGEND_ROW + 8;
-  }
-
-  private void grid(StringBuilder out) {
-    put(out, "<g class=\"grid\" stroke=\"currentColor\" stroke-width=\"0.5\">%n");
-    for (Axis.Tick tick : x.ticks()) {
-      double at = across(tick.value());
-      put(
-          out,
-          "<path d=\"M%.1f %dV%d\" opacity=\"%s\"/>%n",
-          at,
-          TOP,
-          TOP + HEIGHT,
-          tick.text().isEmpty() ? "0.15" : "0.4");
-    }
-    for (Axis.Tick tick : y.ticks()) {
-      put(
-          out,
-          "<path d=\"M%d %.1fH%d\" opacity=\"0.4\"/>%n",
-          LEFT,
-          down(tick.value()),
-          WIDTH - RIGHT);
-    }
-    put(out, "</g>%n<g class=\"ticks\">%n");
-    for (Axis.Tick tick : x.ticks()) {
-      if (!tick.text().isEmpty()) {
-        put(
-            out,
-            "<text x=\"%.1f\" y=\"%d\" text-anchor=\"middle\">%s</text>%n",
-            across(tick.value()),
-            TOP + HEIGHT + 16,
-            escaped(tick.text()));
+  /** Curves that would lie on each other, such as left and right, are one with the names of both. */
+  private List<Curve> drawn() {
+    List<Curve> drawn = new ArrayList<>();
+    for (Curve curve : curves) {
+      int same = 0;
+      while (same < drawn.size() && !drawn.get(same).coincides(curve, y)) {
+        same++;
+      }
+      if (same == drawn.size()) {
+        drawn.add(curve);
+      } else {
+        drawn.set(same, drawn.get(same).with(curve));
       }
     }
-    for (Axis.Tick tick : y.ticks()) {
-      put(
-          out,
-          "<text x=\"%d\" y=\"%.1f\" text-anchor=\"end\">%s</text>%n",
-          LEFT - 6,
-          down(tick.value()) + 4,
-          escaped(tick.text()));
-    }
-    put(out, "</g>%n");
-    put(
-        out,
-        "<text x=\"%d\" y=\"%d\" text-anchor=\"middle\">%s</text>%n",
-        (LEFT + WIDTH - RIGHT) / 2,
-        TOP + HEIGHT + 36,
-        escaped(x.label()));
-    put(
-        out,
-        "<text transform=\"translate(14 %d) rotate(-90)\" text-anchor=\"middle\">%s</text>%n",
-        TOP + HEIGHT / 2,
-        escaped(y.label()));
+    return drawn;
   }
 
-  private void path(StringBuilder out, int i) {
+  @Override
+  public int height(Size size) {
+    PlotFrame frame = frame(size);
+    int below = strips == null ? 0 : strips.height(frame);
+    return (int) frame.end() + legend(frame).height() + below;
+  }
+
+  @Override
+  public void draw(Svg svg, Size size) {
+    PlotFrame frame = frame(size);
+    svg.put(
+        "<clipPath id=\"%s-area\"><rect x=\"%.0f\" y=\"%.0f\" width=\"%.0f\""
+            + " height=\"%.0f\"/></clipPath>\n",
+        id(size), frame.left(), frame.top(), frame.across(), frame.bottom() - frame.top());
+    frame.draw(svg);
+    svg.put("<g clip-path=\"url(#%s-area)\" fill=\"none\" stroke=\"currentColor\">\n", id(size));
+    List<Curve> drawn = drawn();
+    // What is wanted lies below, as paper lets nothing through.
+    for (boolean below : new boolean[] {true, false}) {
+      for (int i = 0; i < drawn.size(); i++) {
+        if (below == (drawn.get(i).kind() == Curve.Kind.WANTED)) {
+          path(svg, drawn, i, frame);
+        }
+      }
+    }
+    svg.put("</g>\n");
+    PlotLegend legend = legend(frame);
+    for (int i = 0; i < drawn.size(); i++) {
+      legend.draw(svg, i, stroke(drawn, i), frame.end());
+    }
+    if (strips != null) {
+      strips.draw(svg, frame, frame.end() + legend.height());
+    }
+  }
+
+  private PlotFrame frame(Size size) {
+    return new PlotFrame(size, x, y);
+  }
+
+  private PlotLegend legend(PlotFrame frame) {
+    return new PlotLegend(drawn().stream().map(Curve::name).toList(), frame);
+  }
+
+  private static void path(Svg svg, List<Curve> drawn, int i, PlotFrame frame) {
     StringBuilder steps = new StringBuilder();
     boolean drawing = false;
-    for (Curve.Point point : curves.get(i).points()) {
+    for (Curve.Point point : drawn.get(i).points()) {
       if (point.finite()) {
-        put(steps, "%s%.1f %.1f", drawing ? "L" : "M", across(point.x()), down(point.y()));
+        steps.append(
+            String.format(
+                Locale.ROOT,
+                "%s%.1f %.1f",
+                drawing ? "L" : "M",
+                frame.across(point.x()),
+                frame.down(point.y())));
       }
       drawing = point.finite();
     }
-    put(
-        out,
-        "<path d=\"%s\" %s><title>%s</title></path>%n",
-        steps,
-        stroke(i),
-        escaped(curves.get(i).name()));
+    svg.put(
+        "<path d=\"%s\" %s><title>%s</title></path>\n",
+        steps, stroke(drawn, i), Svg.escaped(drawn.get(i).name()));
   }
 
-  private void legend(StringBuilder out, int i) {
-    double left = LEFT + (double) (i % LEGEND_COLUMNS) * (WIDTH - LEFT - RIGHT) / LEGEND_COLUMNS;
-    int at = TOP + HEIGHT + BELOW + 8 + (i / LEGEND_COLUMNS) * LEGEND_ROW;
-    put(
-        out,
-        "<path d=\"M%.1f %dh32\" fill=\"none\" stroke=\"currentColor\" %s/>%n",
-        left,
-        at,
-        stroke(i));
-    put(
-        out,
-        "<text x=\"%.1f\" y=\"%d\">%s</text>%n",
-        left + 40,
-        at + 4,
-        escaped(shortened(curves.get(i).name())));
-  }
-
-  /** Of a long name as much as has room; all of it is the curve's title. */
-  private static String shortened(String name) {
-    int most = 28;
-    return name.codePointCount(0, name.length()) <= most
-        ? name
-        : name.substring(0, name.offsetByCodePoints(0, most - 1)) + "…";
-  }
-
-  private String stroke(int i) {
-    return switch (curves.get(i).kind()) {
-      case LIMIT -> "class=\"limit\" stroke-width=\"3\" stroke-dasharray=\"14 4\"";
+  private static String stroke(List<Curve> drawn, int i) {
+    int order = order(drawn, i);
+    return switch (drawn.get(i).kind()) {
+      case LIMIT ->
+          "class=\"limit\" stroke-width=\"3\" stroke-dasharray=\""
+              + LIMIT_DASHES[order % LIMIT_DASHES.length]
+              + "\"";
       case WANTED -> "class=\"wanted\" stroke-width=\"4\" opacity=\"0.35\"";
       case FOUND ->
           "class=\"curve curve-"
-              + (order(i) + 1)
+              + (order + 1)
               // Where the patterns begin again, the lines are thinner.
-              + (order(i) < DASHES.length ? "\" stroke-width=\"1.8" : "\" stroke-width=\"0.9")
+              + (order < DASHES.length ? "\" stroke-width=\"1.8" : "\" stroke-width=\"0.9")
               + "\" stroke-dasharray=\""
-              + DASHES[order(i) % DASHES.length]
+              + DASHES[order % DASHES.length]
               + "\"";
     };
   }
 
-  /** Its place among the curves found. */
-  private int order(int i) {
-    return (int)
-        curves.subList(0, i).stream().filter(one -> one.kind() == Curve.Kind.FOUND).count();
+  /** Its place among the curves of its kind. */
+  private static int order(List<Curve> drawn, int i) {
+    Curve.Kind kind = drawn.get(i).kind();
+    return (int) drawn.subList(0, i).stream().filter(one -> one.kind() == kind).count();
   }
 
-  private double across(double value) {
-    return LEFT + x.at(value) * (WIDTH - LEFT - RIGHT);
+  /**
+   * Nothing is interpolated: of each curve what it has at the place nearest to each column. Limits that are
+   * the same everywhere stand in their names.
+   */
+  @Override
+  public FigureTable table() {
+    List<FigureTable.Row> rows = new ArrayList<>();
+    for (Curve curve : curves) {
+      if (curve.kind() != Curve.Kind.LIMIT) {
+        rows.add(new FigureTable.Row(curve.name(), figures(curve)));
+      }
+    }
+    if (strips == null) {
+      return new FigureTable(y.label(), x.label(), readings.columns(), rows);
+    }
+    rows.addAll(strips.rows(readings.at(), x));
+    String caption = y.label() + "; " + strips.meanings();
+    return new FigureTable(caption, x.label(), readings.columns(), rows);
   }
 
-  private double down(double value) {
-    return TOP + (1 - y.at(value)) * HEIGHT;
-  }
-
-  static String escaped(String text) {
-    return StringEscapeUtils.escapeXml10(text);
-  }
-
-  private static StringBuilder put(StringBuilder out, String format, Object... values) {
-    return out.append(String.format(Locale.ROOT, format.replace("%n", "\n"), values));
+  private List<WrittenFigure> figures(Curve curve) {
+    return readings.at().stream()
+        .map(tick -> readings.figure().apply(curve.nearest(tick.value(), x)))
+        .toList();
   }
 }

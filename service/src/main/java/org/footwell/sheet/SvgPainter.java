@@ -48,7 +48,7 @@ final class SvgPainter implements SVGDrawer {
 
     @Override
     public void drawSVG(OutputDevice device, RenderingContext context, double x, double y) {
-      new SvgDrawing(device, x, y, scale).draw(svg);
+      new PaperDrawing(device, x, y, scale).draw(svg);
     }
   }
 }

@@ -194,6 +194,8 @@ public record PlanReviewResult(
       @Schema(description = "When") EngineState situation,
       @Schema(description = "Voltage at the battery with the programme, V; absent where none holds")
           Double batteryV,
+      @Schema(description = "The same with a full sine on all channels, V; absent where none holds")
+          Double sineBatteryV,
       @Schema(description = "Current of all amplifiers with the programme, A") Double currentA,
       @Schema(description = "Current with a full sine on all channels, A") Double sineCurrentA,
       @Schema(description = "One line per amplifier") List<FedLine> amplifiers) {}

@@ -8,7 +8,7 @@ import java.util.List;
 /** What the customer is to pay, in exact decimals. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
 public record QuoteTotals(
-    @Schema(description = "Currency, an ISO 4217 code") String currency,
+    @Schema(description = "Currency of all prices, by its ISO 4217 code") String currency,
     @Schema(description = "Everything that is paid for, a line each") List<QuoteItem> items,
     @Schema(
             description =

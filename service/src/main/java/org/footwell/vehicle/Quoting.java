@@ -50,10 +50,10 @@ final class Quoting {
       items.add(
           new QuoteItem(
               work.name(),
-              work.durationH(),
+              work.workH(),
               true,
               work.hourPrice(),
-              amount(work.durationH(), work.hourPrice())));
+              amount(work.workH(), work.hourPrice())));
     }
     BigDecimal sum = Money.sum(items.stream().map(QuoteItem::amount).toList());
     return sum == null

@@ -8,7 +8,6 @@ import org.footwell.fitting.comparison.sides.SideFormulas;
 import org.footwell.parts.Driver;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.PlannedPart;
-import org.footwell.physics.SensitivityBases;
 
 /** Every position of which a factory part leaves, before against after. */
 final class Replacements {
@@ -46,14 +45,9 @@ final class Replacements {
         index.plan().drivers().get(d).id(),
         before.id(),
         after.id(),
-        level ? (Double) (levelDbSpl(after) - levelDbSpl(before)) : null,
+        level ? (Double) (after.voltageDbSpl() - before.voltageDbSpl()) : null,
         mass ? (Double) (after.driver().massG() - before.driver().massG()) : null,
         pair.octavesLower());
-  }
-
-  private static double levelDbSpl(PlannedPart part) {
-    double difference = SensitivityBases.BASIS_DIFFERENCE.at(part.sensitivityLoadOhm());
-    return part.driver().sensitivity().voltageDbSpl(difference);
   }
 
   /** The two drivers of a position. */

@@ -13,7 +13,6 @@ import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.parts.plan.VehicleSupply;
 import org.footwell.physics.Decibels;
 import org.footwell.vehicle.PlanReviewResult.CableLine;
-import org.footwell.vehicle.PlanReviewResult.FedLine;
 import org.footwell.vehicle.PlanReviewResult.SupplyLine;
 import org.footwell.vehicle.chain.EngineState;
 import org.footwell.vehicle.chain.Operation;
@@ -43,50 +42,21 @@ final class SupplyReview {
 
   /** One line per situation the plan knows; none without a supply. */
   List<SupplyLine> situations() {
-    List<SupplyLine> lines = new ArrayList<>();
     List<Phrase> failing = new ArrayList<>();
     for (EngineState situation : modelled.model().sources().keySet()) {
       Operation operation = modelled.operations().get(situation);
-      if (!operation.works()) {
+      if (operation.works()) {
+        starving(situation, operation);
+      } else {
         failing.add(Phrase.of(situation));
-        lines.add(new SupplyLine(situation, null, null, null, List.of()));
-        continue;
       }
-      List<FedLine> amplifiers = new ArrayList<>();
-      for (int a = 0; a < plan.amplifiers().size(); a++) {
-        amplifiers.add(fed(a, operation));
-      }
-      starving(situation, operation);
-      lines.add(
-          new SupplyLine(
-              situation,
-              operation.mean().batteryV(),
-              operation.mean().totalA(),
-              operation.sine() == null ? null : (Double) operation.sine().totalA(),
-              amplifiers));
     }
     if (!failing.isEmpty()) {
       run.find(PlanFinding.SUPPLY_FAILS).at("/supply").with("situations", failing);
     }
     sag();
     heavyLoads();
-    return lines;
-  }
-
-  private FedLine fed(int a, Operation operation) {
-    double volts = operation.mean().loadV().get(a);
-    return new FedLine(
-        plan.amplifiers().get(a).id(),
-        volts,
-        operation.sine() == null ? null : operation.sine().loadV().get(a),
-        operation.mean().currentA().get(a),
-        cleanW(a, volts));
-  }
-
-  private double cleanW(int a, double volts) {
-    return index.channelsOf(a).stream()
-        .mapToDouble(c -> modelled.model().channels().get(c).chain().output().cleanW(volts))
-        .sum();
+    return SupplyFigures.of(modelled);
   }
 
   private void starving(EngineState situation, Operation operation) {
@@ -140,8 +110,9 @@ final class SupplyReview {
 
   /** Clean power lost against the ratings at a supply voltage, dB. */
   private double lostDb(int a, double volts) {
-    double with = Math.max(cleanW(a, volts), 1e-9);
-    return Decibels.ofPower(cleanW(a, modelled.amplifiers().get(a).ratedV()) / with);
+    double with = Math.max(SupplyFigures.cleanW(a, volts, modelled), 1e-9);
+    return Decibels.ofPower(
+        SupplyFigures.cleanW(a, modelled.amplifiers().get(a).ratedV(), modelled) / with);
   }
 
   private void heavyLoads() {

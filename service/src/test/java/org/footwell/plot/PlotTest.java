@@ -1,5 +1,7 @@
 package org.footwell.plot;
 
+import org.footwell.sheet.FigureTable;
+
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -7,17 +9,31 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import javax.xml.parsers.DocumentBuilderFactory;
+import org.footwell.calculation.text.Measure;
+import org.footwell.calculation.text.Reader;
+import org.footwell.sheet.WrittenFigure;
+import org.footwell.sheet.FigureWriter;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
+import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 
 /** Axes and plots. */
 class PlotTest {
+
+  private static final FigureWriter FIGURES = new FigureWriter(Reader.ANYONE);
+
+  private static WrittenFigure bare(double value) {
+    return Double.isFinite(value)
+        ? new WrittenFigure(value, FIGURES.bare(Measure.DB, value))
+        : FIGURES.of(Measure.DB, null);
+  }
 
   private static Document parsed(String svg) throws Exception {
     DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
@@ -31,9 +47,13 @@ class PlotTest {
     return new Plot(
         "here",
         "Level <loud>",
+        "What it <shows>",
         Axis.ofFrequency("Frequency, Hz", 20, 20_000),
-        Axis.around("Level, dB", 60, 100),
-        List.of(curves));
+        Axis.around("Level, dB", FIGURES, 60, 100),
+        List.of(curves),
+        null,
+        new TableColumns(
+            List.of(new Axis.Tick(20, "20"), new Axis.Tick(1000, "1000")), PlotTest::bare));
   }
 
   @Test
@@ -53,7 +73,7 @@ class PlotTest {
       {0, 1}, {60.3, 118.7}, {-10, 40}, {0, 0.0031}, {-0.2, 0.2}, {5, 5}, {0, 0}, {997, 1003}
     };
     for (double[] range : ranges) {
-      Axis axis = Axis.around("y", range[0], range[1]);
+      Axis axis = Axis.around("y", FIGURES, range[0], range[1]);
       String all = Arrays.toString(range) + axis;
       assertTrue(axis.from() <= range[0] && axis.to() >= range[1], all);
       assertTrue(axis.ticks().size() >= 2 && axis.ticks().size() <= 9, all);
@@ -61,7 +81,7 @@ class PlotTest {
       Set<String> texts = new HashSet<>();
       axis.ticks().forEach(tick -> assertTrue(texts.add(tick.text()), all));
     }
-    assertEquals("−10", Axis.around("y", -10, 40).ticks().get(0).text());
+    assertEquals("−10", Axis.around("y", FIGURES, -10, 40).ticks().get(0).text());
     assertThrows(IllegalArgumentException.class, () -> Axis.ofFrequency("f", 0, 100));
   }
 
@@ -120,5 +140,90 @@ class PlotTest {
     Curve curve = Curve.level("one", Curve.Kind.LIMIT, 20, 20_000, 80);
     Document document = parsed(PlotSheet.svg(List.of(plot(curve), plot(curve))));
     assertEquals(5, document.getElementsByTagName("svg").getLength());
+  }
+
+  @Test
+  void aDrawingHasATitleAndADescriptionAndIdsOfItsOwnAtEachSize() throws Exception {
+    Plot plot = plot(Curve.level("one", Curve.Kind.FOUND, 20, 20_000, 80));
+    Set<String> ids = new HashSet<>();
+    for (Drawing.Size size : Drawing.Size.values()) {
+      Document document = parsed(plot.svg(size));
+      Element svg = document.getDocumentElement();
+      assertEquals("img", svg.getAttribute("role"));
+      NodeList all = document.getElementsByTagName("*");
+      Set<String> here = new HashSet<>();
+      for (int i = 0; i < all.getLength(); i++) {
+        String id = ((Element) all.item(i)).getAttribute("id");
+        here.add(id);
+        assertTrue(id.isEmpty() || ids.add(id), id);
+      }
+      assertTrue(here.contains(svg.getAttribute("aria-labelledby")));
+      assertTrue(here.contains(svg.getAttribute("aria-describedby")));
+      assertEquals(
+          "What it <shows>", document.getElementsByTagName("desc").item(0).getTextContent());
+    }
+  }
+
+  @Test
+  void theTableReadsTheNearestPlaceAndInterpolatesNothing() {
+    Curve found =
+        Curve.of(
+            "one", Curve.Kind.FOUND, List.of(20.0, 900.0, 1200.0), Arrays.asList(null, 70.0, 90.0));
+    FigureTable table = plot(found, Curve.level("most", Curve.Kind.LIMIT, 20, 20_000, 95)).table();
+    assertEquals(List.of("20", "1000"), table.columns());
+    assertEquals(List.of("one"), table.rows().stream().map(FigureTable.Row::name).toList());
+    assertEquals(
+        List.of("–", "70.0"), table.rows().get(0).figures().stream().map(WrittenFigure::text).toList());
+    assertEquals("Level, dB", table.caption());
+  }
+
+  @Test
+  void curvesThatLieOnEachOtherAreDrawnOnceAndReadEach() throws Exception {
+    Plot plot =
+        plot(
+            Curve.level("left", Curve.Kind.FOUND, 20, 20_000, 80),
+            Curve.level("right", Curve.Kind.FOUND, 20, 20_000, 80.05),
+            Curve.level("bass", Curve.Kind.FOUND, 20, 20_000, 81),
+            Curve.level("most", Curve.Kind.LIMIT, 20, 20_000, 80));
+    NodeList paths = parsed(plot.svg()).getElementsByTagName("path");
+    List<String> titles = new ArrayList<>();
+    for (int i = 0; i < paths.getLength(); i++) {
+      if (paths.item(i).hasChildNodes()) {
+        titles.add(paths.item(i).getTextContent());
+      }
+    }
+    assertEquals(List.of("left, right", "bass", "most"), titles);
+    assertEquals(
+        List.of("left", "right", "bass"),
+        plot.table().rows().stream().map(FigureTable.Row::name).toList());
+  }
+
+  @Test
+  void whatHoldsChangesHalfWayBetweenTwoPlaces() throws Exception {
+    Strips.Mark heat = new Strips.Mark("H", "heat");
+    Strips.Mark travel = new Strips.Mark("M", "movement");
+    Strips.Strip strip =
+        new Strips.Strip(
+            "sub", List.of(20.0, 100.0, 400.0, 20_000.0), List.of(travel, travel, heat, heat));
+    Plot bare = plot(Curve.level("one", Curve.Kind.FOUND, 20, 20_000, 80));
+    Plot plot =
+        new Plot(
+            bare.id(),
+            bare.title(),
+            bare.description(),
+            bare.x(),
+            bare.y(),
+            bare.curves(),
+            new Strips("What ends it", List.of(heat, travel), List.of(strip)),
+            bare.readings());
+    // The axis is 640 long over three decades from 64 on; 200 Hz is the middle of 100 and 400 Hz.
+    String svg = plot.svg();
+    assertTrue(svg.contains("<rect x=\"64.0\" y=\"430.0\" width=\"213.3\" height=\"16\""), svg);
+    assertTrue(svg.contains("<rect x=\"277.3\" y=\"430.0\" width=\"426.7\" height=\"16\""), svg);
+    FigureTable table = plot.table();
+    assertEquals("Level, dB; H: heat, M: movement", table.caption());
+    assertEquals(
+        List.of("M", "H"), table.rows().get(1).figures().stream().map(WrittenFigure::text).toList());
+    assertEquals(svg.lines().filter(line -> line.contains(">M<")).count(), 2, svg);
   }
 }

@@ -22,7 +22,7 @@ public record DriverComparisonRequest(
         List<@NotNull ComparedPosition> positions,
     @Schema(description = "What comes in besides: amplifiers, boxes, cables") @Size(max = 64)
         List<@NotNull AddedItem> additions,
-    @Schema(description = "Currency of all prices, by its ISO 4217 code; only echoed")
+    @Schema(description = "Currency of all prices, by its ISO 4217 code")
         @Size(min = 3, max = 3)
         @Pattern(regexp = "[A-Z]{3}")
         String currency,

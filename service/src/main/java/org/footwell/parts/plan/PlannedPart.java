@@ -9,6 +9,7 @@ import jakarta.validation.constraints.Size;
 import org.footwell.calculation.rule.Needed;
 import org.footwell.parts.Driver;
 import org.footwell.parts.WayRole;
+import org.footwell.physics.SensitivityBases;
 
 /** A driver as its data sheet has it, bought or found in the vehicle. */
 @Needed("driver.rated_ohm")
@@ -41,6 +42,13 @@ public record PlannedPart(
   /** The load the sensitivity is for, ohm. */
   public double sensitivityLoadOhm() {
     return sensitivityOhm == null ? driver.ratedOhm() / coilCount : sensitivityOhm;
+  }
+
+  /** Its stated level at 2.83 V on that load, 1 m and half space, dB SPL; its sensitivity must be there. */
+  public double voltageDbSpl() {
+    return driver
+        .sensitivity()
+        .voltageDbSpl(SensitivityBases.BASIS_DIFFERENCE.at(sensitivityLoadOhm()));
   }
 
   /** What it is called, or its id. */

@@ -23,7 +23,7 @@ public record Quote(
         String validUntil,
     @Schema(description = "Who makes it") Party shop,
     @Schema(description = "Who gets it") Party customer,
-    @Schema(description = "Currency of all prices, an ISO 4217 code")
+    @Schema(description = "Currency of all prices, by its ISO 4217 code")
         @NotNull
         @Size(min = 3, max = 3)
         @Pattern(regexp = "[A-Z]{3}")
@@ -69,7 +69,7 @@ public record Quote(
           @DecimalMin("0")
           @DecimalMax("1000")
           @Digits(integer = 4, fraction = 2)
-          BigDecimal durationH,
+          BigDecimal workH,
       @Schema(description = "Price of an hour")
           @NotNull
           @DecimalMin("0")
@@ -77,7 +77,7 @@ public record Quote(
           BigDecimal hourPrice) {
 
     public Labour {
-      durationH = Money.plain(durationH);
+      workH = Money.plain(workH);
       hourPrice = Money.plain(hourPrice);
     }
   }

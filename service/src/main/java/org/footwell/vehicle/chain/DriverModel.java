@@ -149,6 +149,14 @@ public final class DriverModel {
     return circuit != null;
   }
 
+  /**
+   * Level in dB SPL at 1 m in half space with 2.83 V on the load its sensitivity is stated for, nothing
+   * before it; it must be {@link #heard}.
+   */
+  public double levelDbSpl(double f) {
+    return part.voltageDbSpl() + Decibels.ofAmplitude(at(f).highPass().modulus());
+  }
+
   /** The driver at one frequency. */
   final class At {
 

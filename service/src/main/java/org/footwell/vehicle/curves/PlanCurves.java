@@ -12,6 +12,7 @@ import org.footwell.calculation.Source;
 import org.footwell.parts.FilterFault;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.VehiclePlan;
+import org.footwell.vehicle.SupplyFigures;
 import org.footwell.vehicle.chain.ChannelChain;
 import org.footwell.vehicle.chain.ChannelState;
 import org.footwell.vehicle.chain.Grid;
@@ -34,20 +35,35 @@ public final class PlanCurves implements Calculation<VehiclePlan, PlanCurvesResu
           .purpose(
               "What the model behind plan-review does over frequency with a full-scale sine and the"
                   + " settings of the sheet: response of each channel and at each seat, impedance,"
-                  + " movement, and how much more drive each channel is allowed and what ends it.")
+                  + " movement, and how much more drive each channel is allowed and what ends it; also"
+                  + " what replaces a factory part against what it replaces, the way of each driver to"
+                  + " the main seat, and the supply.")
           .example(DemoPlan.json())
           .sources(Source.DEFINITION)
           .limits(
               "The model is that of plan-review, with its limits: no reflections, no standing waves,"
                   + " no beaming, no thermal compression.",
               "Headroom is for a sine that lasts; a programme moves and heats less, as plan-review"
-                  + " has it.")
+                  + " has it.",
+              "Before against after takes both parts in the enclosure the plan has for the place, and"
+                  + " below what a part states it falls like a high-pass of the second order.")
           .refusals(FilterFault.and(PlanDocument.faults()))
           .view(
               "svg",
               "image/svg+xml",
-              "response, impedance, movement and headroom as plots, one below the other",
-              shown -> CurvePlots.all(shown.answer().result(), shown.reader()))
+              "response, seats, impedance, movement, headroom, before against after, supply and cabin"
+                  + " as plots, one below the other",
+              CurvePlots::sheet)
+          .view(
+              "html",
+              "text/html;charset=utf-8",
+              "the plots, each with a table of its figures",
+              shown -> CurvesPage.sheet(shown).html())
+          .view(
+              "pdf",
+              "application/pdf",
+              "the plots with their tables on paper",
+              shown -> CurvesPage.sheet(shown).pdf())
           .build();
 
   /** The place whose figures the workings show, Hz. */
@@ -78,15 +94,24 @@ public final class PlanCurves implements Calculation<VehiclePlan, PlanCurvesResu
     boolean heard =
         modelled.model().channels().stream().allMatch(channel -> channel.chain().heard());
     List<SeatCurve> seats = heard ? seats(modelled) : null;
-    return new PlanCurvesResult(
-        plan.seats().get(plan.mainSeat()).name(),
-        over(grid, grid::hz),
-        IntStream.range(0, plan.channels().size())
-            .mapToObj(c -> channel(c, modelled, run))
-            .toList(),
-        drivers(modelled),
-        seats,
-        heard ? target(seats.get(plan.mainSeat()).levelDbSpl(), modelled) : null);
+    return PlanCurvesResultBuilder.builder()
+        .mainSeat(plan.seats().get(plan.mainSeat()).name())
+        .frequenciesHz(over(grid, grid::hz))
+        .channels(
+            IntStream.range(0, plan.channels().size())
+                .mapToObj(c -> channel(c, modelled, run))
+                .toList())
+        .drivers(drivers(modelled))
+        .seats(seats)
+        .targetDbSpl(heard ? target(seats.get(plan.mainSeat()).levelDbSpl(), modelled) : null)
+        .replacements(orNone(BeforeAfter.curves(modelled)))
+        .paths(SoundPaths.of(modelled))
+        .supply(orNone(SupplyFigures.of(modelled)))
+        .build();
+  }
+
+  private static <T> List<T> orNone(List<T> lines) {
+    return lines.isEmpty() ? null : lines;
   }
 
   private static List<Double> over(Grid grid, IntToDoubleFunction figure) {

@@ -1,6 +1,7 @@
 package org.footwell.vehicle.sheets;
 
 import java.math.BigDecimal;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Currency;
@@ -9,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import org.footwell.calculation.Answer;
+import org.footwell.calculation.Engine;
 import org.footwell.calculation.Shown;
 import org.footwell.calculation.Verdict;
 import org.footwell.calculation.text.Measure;
@@ -22,27 +24,33 @@ import org.footwell.parts.plan.PlannedAmplifier;
 import org.footwell.parts.plan.PlannedPart;
 import org.footwell.parts.plan.Quote;
 import org.footwell.parts.plan.VehiclePlan;
-import org.footwell.sheet.Figure;
-import org.footwell.sheet.Figures;
+import org.footwell.plot.Drawing;
+import org.footwell.sheet.WrittenFigure;
+import org.footwell.sheet.FigureWriter;
 import org.footwell.vehicle.PlanReviewResult;
 import org.footwell.vehicle.QuoteTotals;
 import org.footwell.vehicle.ReplacementLine;
+import org.footwell.vehicle.curves.CurvePlots;
+import org.footwell.vehicle.curves.PlanCurves;
+import org.footwell.vehicle.curves.PlanCurvesResult;
 
 /** What a customer is told of a plan: in words of everyday, without what only a fitter can act upon. */
 public final class CustomerSheet {
+
+  private static final Duration LONG = Duration.ofSeconds(10);
 
   private final VehiclePlan plan;
   private final Answer<PlanReviewResult> answer;
   private final PlanReviewResult result;
   private final Reader reader;
-  private final Figures figures;
+  private final FigureWriter figures;
 
   public CustomerSheet(Shown<VehiclePlan, PlanReviewResult> shown) {
     plan = shown.request();
     answer = shown.answer();
     result = answer.result();
     reader = shown.reader();
-    figures = new Figures(reader);
+    figures = new FigureWriter(reader);
   }
 
   /**
@@ -50,14 +58,14 @@ public final class CustomerSheet {
    *
    * @param means what it means in plain words, or null
    */
-  public record Fact(String label, Figure figure, String means) {}
+  public record Fact(String label, WrittenFigure figure, String means) {}
 
   /** Places where the same part takes the place of the same other. */
   public record Change(
-      String places, String before, String after, Figure louder, Figure lower, Figure heavier) {}
+      String places, String before, String after, WrittenFigure louder, WrittenFigure lower, WrittenFigure heavier) {}
 
   /** A line of the bill. */
-  public record Item(String name, Figure quantity, Figure each, Figure amount) {}
+  public record Item(String name, WrittenFigure quantity, WrittenFigure each, WrittenFigure amount) {}
 
   public String language() {
     return reader.language().toLanguageTag();
@@ -121,11 +129,11 @@ public final class CustomerSheet {
     return facts.filter(fact -> fact.figure().known()).toList();
   }
 
-  private Figure time(Double hours) {
-    return hours == null ? figures.of(Measure.H, null) : new Figure(hours, say(Span.of(hours)));
+  private WrittenFigure time(Double hours) {
+    return hours == null ? figures.of(Measure.H, null) : new WrittenFigure(hours, say(Span.of(hours)));
   }
 
-  private Figure price() {
+  private WrittenFigure price() {
     QuoteTotals totals = result.quote();
     return figures.money(totals == null ? null : totals.total(), currency());
   }
@@ -184,13 +192,19 @@ public final class CustomerSheet {
   }
 
   /** How much lower something plays, never with a sign. */
-  private Figure octaves(Double lower) {
+  private WrittenFigure octaves(Double lower) {
     if (lower == null) {
       return figures.of(Measure.OCTAVES, null);
     }
     CustomerWords words = lower >= 0 ? CustomerWords.OCTAVES_LOWER : CustomerWords.OCTAVES_HIGHER;
     String size = figures.bare(Measure.OCTAVES, Math.abs(lower));
-    return new Figure(lower, say(Phrase.of(words).own("value", size)));
+    return new WrittenFigure(lower, say(Phrase.of(words).own("value", size)));
+  }
+
+  /** Before against after over frequency, where the data of both parts allow it. */
+  public List<Drawing> beforeAgainstAfter() {
+    PlanCurvesResult curves = new Engine().answer(new PlanCurves(), plan, false, LONG).result();
+    return CurvePlots.beforeAgainstAfter(plan, curves, reader);
   }
 
   /** Names of amplifiers and of everything else that is neither driver nor work. */
@@ -216,10 +230,10 @@ public final class CustomerSheet {
             .toList();
   }
 
-  private Figure quantity(QuoteTotals.QuoteItem item) {
-    Figure number = figures.number(item.quantity());
+  private WrittenFigure quantity(QuoteTotals.QuoteItem item) {
+    WrittenFigure number = figures.number(item.quantity());
     return item.byTheHour()
-        ? new Figure(
+        ? new WrittenFigure(
             item.quantity(), say(Phrase.of(CustomerWords.HOURS).own("value", number.text())))
         : number;
   }

@@ -4,10 +4,10 @@ import org.footwell.calculation.text.Measure;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.calculation.text.Reader;
 import org.footwell.parts.plan.Enclosure;
-import org.footwell.sheet.Figures;
+import org.footwell.sheet.FigureWriter;
 
 /** What is behind a driver, in a few words. */
-record EnclosureText(Figures figures, Reader reader) {
+record EnclosureText(FigureWriter figures, Reader reader) {
 
   String of(Enclosure enclosure) {
     return phrase(enclosure).said(reader.language());

@@ -21,10 +21,10 @@ import org.footwell.parts.plan.PlacedDriver;
 import org.footwell.parts.plan.PlannedAmplifier;
 import org.footwell.parts.plan.PlannedPart;
 import org.footwell.parts.plan.VehiclePlan;
-import org.footwell.plot.Plot;
-import org.footwell.sheet.Figure;
-import org.footwell.sheet.Figures;
-import org.footwell.sheet.Table;
+import org.footwell.plot.Drawing;
+import org.footwell.sheet.WrittenFigure;
+import org.footwell.sheet.FigureWriter;
+import org.footwell.sheet.FigureTable;
 import org.footwell.vehicle.PlanReviewResult;
 import org.footwell.vehicle.PlanReviewResult.SetupLine;
 import org.footwell.vehicle.curves.CurvePlots;
@@ -45,14 +45,14 @@ public final class FitterSheet {
   private final VehiclePlan plan;
   private final Answer<PlanReviewResult> answer;
   private final Reader reader;
-  private final Figures figures;
+  private final FigureWriter figures;
   private final SetupText setup;
 
   FitterSheet(Shown<VehiclePlan, PlanReviewResult> shown) {
     plan = shown.request();
     answer = shown.answer();
     reader = shown.reader();
-    figures = new Figures(reader);
+    figures = new FigureWriter(reader);
     setup = new SetupText(reader);
   }
 
@@ -102,42 +102,42 @@ public final class FitterSheet {
   }
 
   /** What to set, a few channels side by side; rows that none of them has are left out. */
-  public List<Table> settings() {
+  public List<FigureTable> settings() {
     List<SetupLine> all = result().setupSheet();
-    List<Table> tables = new ArrayList<>();
+    List<FigureTable> tables = new ArrayList<>();
     for (int from = 0; from < all.size(); from += CHANNELS_ABREAST) {
       tables.add(settings(all.subList(from, Math.min(all.size(), from + CHANNELS_ABREAST))));
     }
     return tables;
   }
 
-  private Table settings(List<SetupLine> lines) {
+  private FigureTable settings(List<SetupLine> lines) {
     List<String> heads = new ArrayList<>(List.of(say(FitterWords.CHANNEL)));
     lines.forEach(line -> heads.add(SheetNames.spelt(line.id())));
-    List<Table.Row> rows = new ArrayList<>();
+    List<FigureTable.Row> rows = new ArrayList<>();
     for (SetupEntry entry : EnumSet.complementOf(WITH_THE_WIRING)) {
-      List<Figure> cells = lines.stream().map(line -> orDash(setup.figure(entry, line))).toList();
-      if (cells.stream().anyMatch(cell -> !cell.text().equals(Figures.DASH))) {
-        rows.add(new Table.Row(setup.title(entry), cells));
+      List<WrittenFigure> cells = lines.stream().map(line -> orDash(setup.figure(entry, line))).toList();
+      if (cells.stream().anyMatch(cell -> !cell.text().equals(FigureWriter.DASH))) {
+        rows.add(new FigureTable.Row(setup.title(entry), cells));
       }
     }
-    return new Table(heads, rows);
+    return table(heads, rows);
   }
 
-  private static Figure orDash(Figure figure) {
-    return figure == null ? new Figure(null, Figures.DASH) : figure;
+  private static WrittenFigure orDash(WrittenFigure figure) {
+    return figure == null ? new WrittenFigure(null, FigureWriter.DASH) : figure;
   }
 
   /** Supply cables and fuses; null where none is planned. */
-  public Table cables() {
+  public FigureTable cables() {
     if (result().cables() == null) {
       return null;
     }
-    List<Table.Row> rows =
+    List<FigureTable.Row> rows =
         result().cables().stream()
             .map(
                 line ->
-                    new Table.Row(
+                    new FigureTable.Row(
                         amplifier(line.id()),
                         List.of(
                             area(line.areaMm2(), line.found()),
@@ -146,7 +146,7 @@ public final class FitterSheet {
                             figures.of(Measure.V, line.dropV()),
                             figures.of(Measure.A, line.ampacityA()))))
             .toList();
-    return new Table(
+    return table(
         heads(
             FitterWords.AMPLIFIER,
             FitterWords.CABLE,
@@ -157,31 +157,31 @@ public final class FitterSheet {
         rows);
   }
 
-  private Figure area(Double areaMm2, boolean found) {
-    Figure area = figures.of(Measure.MM2, areaMm2);
+  private WrittenFigure area(Double areaMm2, boolean found) {
+    WrittenFigure area = figures.of(Measure.MM2, areaMm2);
     return found && area.known()
-        ? new Figure(areaMm2, say(Phrase.of(FitterWords.CABLE_FOUND).own("area", area.text())))
+        ? new WrittenFigure(areaMm2, say(Phrase.of(FitterWords.CABLE_FOUND).own("area", area.text())))
         : area;
   }
 
   /** The supply while cruising, idling and with the engine off; null where it is not planned. */
-  public Table situations() {
+  public FigureTable situations() {
     if (result().supply() == null) {
       return null;
     }
-    List<Table.Row> rows = new ArrayList<>();
+    List<FigureTable.Row> rows = new ArrayList<>();
     for (PlanReviewResult.SupplyLine line : result().supply()) {
       String when = Texts.of(line.situation(), reader.language());
       rows.add(
-          new Table.Row(
+          new FigureTable.Row(
               when + ", " + say(FitterWords.BATTERY),
               List.of(
                   figures.of(Measure.V, line.batteryV()),
-                  orDash(null),
+                  figures.of(Measure.V, line.sineBatteryV()),
                   figures.of(Measure.A, line.currentA()))));
       for (PlanReviewResult.FedLine fed : line.amplifiers()) {
         rows.add(
-            new Table.Row(
+            new FigureTable.Row(
                 when + ", " + amplifier(fed.id()),
                 List.of(
                     figures.of(Measure.V, fed.voltageV()),
@@ -189,13 +189,17 @@ public final class FitterSheet {
                     figures.of(Measure.A, fed.currentA()))));
       }
     }
-    return new Table(
+    return table(
         heads(
             FitterWords.SITUATION,
             FitterWords.VOLTAGE,
             FitterWords.SINE_VOLTAGE,
             FitterWords.CURRENT),
         rows);
+  }
+
+  private static FigureTable table(List<String> heads, List<FigureTable.Row> rows) {
+    return new FigureTable(null, heads.get(0), heads.subList(1, heads.size()), rows);
   }
 
   private List<String> heads(FitterWords... words) {
@@ -211,12 +215,12 @@ public final class FitterSheet {
   }
 
   /** Every place of a driver, with what goes in and out of it. */
-  public Table places() {
-    List<Table.Row> rows =
+  public FigureTable places() {
+    List<FigureTable.Row> rows =
         plan.drivers().stream()
-            .map(driver -> new Table.Row(SheetNames.spelt(driver.id()), place(driver)))
+            .map(driver -> new FigureTable.Row(SheetNames.spelt(driver.id()), place(driver)))
             .toList();
-    return new Table(
+    return table(
         heads(
             FitterWords.PLACE,
             FitterWords.MOUNTED_IN,
@@ -228,7 +232,7 @@ public final class FitterSheet {
         rows);
   }
 
-  private List<Figure> place(PlacedDriver driver) {
+  private List<WrittenFigure> place(PlacedDriver driver) {
     PlannedPart part = SheetNames.part(plan.newParts(), driver.part());
     return List.of(
         driver.mountedIn() == null
@@ -249,8 +253,8 @@ public final class FitterSheet {
         text(new EnclosureText(figures, reader).of(driver.enclosure())));
   }
 
-  private static Figure text(String text) {
-    return new Figure(null, text);
+  private static WrittenFigure text(String text) {
+    return new WrittenFigure(null, text);
   }
 
   /** What to look at once more, as far as this plan has it. */
@@ -278,9 +282,10 @@ public final class FitterSheet {
         : result().restore().stream().map(line -> say(line.phrase())).toList();
   }
 
-  /** The curves behind the figures. */
-  public List<Plot> curves() {
-    return CurvePlots.of(new Engine().answer(new PlanCurves(), plan, false, LONG).result(), reader);
+  /** The curves behind the figures, the supply and the cabin from above. */
+  public List<Drawing> drawings() {
+    return CurvePlots.of(
+        plan, new Engine().answer(new PlanCurves(), plan, false, LONG).result(), reader);
   }
 
   /** Words of a constant. */

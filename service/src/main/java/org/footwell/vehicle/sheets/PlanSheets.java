@@ -5,7 +5,7 @@ import java.util.function.Function;
 import org.footwell.calculation.Shown;
 import org.footwell.calculation.View;
 import org.footwell.parts.plan.VehiclePlan;
-import org.footwell.sheet.Sheet;
+import org.footwell.sheet.TemplatePage;
 import org.footwell.vehicle.PlanReviewResult;
 
 /** The sheets drawn from a plan and its review. */
@@ -42,11 +42,11 @@ public final class PlanSheets {
     return new View<>(format, mediaType, description, draw);
   }
 
-  private static Sheet customer(Shown<VehiclePlan, PlanReviewResult> shown) {
-    return new Sheet("vehicle/customer.jte", new CustomerSheet(shown));
+  private static TemplatePage customer(Shown<VehiclePlan, PlanReviewResult> shown) {
+    return new TemplatePage("vehicle/customer.jte", new CustomerSheet(shown));
   }
 
-  private static Sheet fitter(Shown<VehiclePlan, PlanReviewResult> shown) {
-    return new Sheet("vehicle/fitter.jte", new FitterSheet(shown));
+  private static TemplatePage fitter(Shown<VehiclePlan, PlanReviewResult> shown) {
+    return new TemplatePage("vehicle/fitter.jte", new FitterSheet(shown));
   }
 }

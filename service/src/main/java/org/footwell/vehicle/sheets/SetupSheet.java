@@ -12,7 +12,7 @@ import org.footwell.calculation.text.Texts;
 import org.footwell.parts.Filter;
 import org.footwell.parts.plan.ParametricFilter;
 import org.footwell.parts.plan.VehiclePlan;
-import org.footwell.sheet.Figure;
+import org.footwell.sheet.WrittenFigure;
 import org.footwell.vehicle.CsvSheet;
 import org.footwell.vehicle.PlanReviewResult;
 import org.footwell.vehicle.PlanReviewResult.SetupLine;
@@ -83,7 +83,7 @@ final class SetupSheet {
     for (SetupLine line : result.setupSheet()) {
       out.append('\n').append(Texts.oneLine(line.id())).append('\n');
       for (SetupEntry entry : SetupEntry.values()) {
-        Figure figure = text.figure(entry, line);
+        WrittenFigure figure = text.figure(entry, line);
         if (figure != null) {
           out.append(
               String.format(

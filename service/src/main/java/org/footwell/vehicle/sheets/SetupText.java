@@ -12,19 +12,19 @@ import org.footwell.calculation.text.Texts;
 import org.footwell.calculation.text.Words;
 import org.footwell.parts.Filter;
 import org.footwell.parts.plan.ParametricFilter;
-import org.footwell.sheet.Figure;
-import org.footwell.sheet.Figures;
+import org.footwell.sheet.WrittenFigure;
+import org.footwell.sheet.FigureWriter;
 import org.footwell.vehicle.PlanReviewResult.SetupLine;
 
 /** What stands in the rows of the setup sheet, for a reader. */
 final class SetupText {
 
   private final Reader reader;
-  private final Figures figures;
+  private final FigureWriter figures;
 
   SetupText(Reader reader) {
     this.reader = reader;
-    figures = new Figures(reader);
+    figures = new FigureWriter(reader);
   }
 
   String title(SetupEntry entry) {
@@ -32,7 +32,7 @@ final class SetupText {
   }
 
   /** An entry of a channel; null where there is none. */
-  Figure figure(SetupEntry entry, SetupLine line) {
+  WrittenFigure figure(SetupEntry entry, SetupLine line) {
     Object value = entry.of(line);
     if (value instanceof Double number) {
       Measure measure = entry.measure();
@@ -40,7 +40,7 @@ final class SetupText {
     }
     return value == null
         ? null
-        : new Figure(value instanceof Number count ? count : null, text(value));
+        : new WrittenFigure(value instanceof Number count ? count : null, text(value));
   }
 
   /** Delays are set in whole samples, or in tenths of one. */

@@ -14,7 +14,7 @@ import org.footwell.parts.plan.Branch;
 import org.footwell.parts.plan.PlacedDriver;
 import org.footwell.parts.plan.PlannedChannel;
 import org.footwell.parts.plan.VehiclePlan;
-import org.footwell.sheet.Figures;
+import org.footwell.sheet.FigureWriter;
 
 /** What hangs on one channel, coil by coil. */
 public final class WiringSheet {
@@ -24,10 +24,10 @@ public final class WiringSheet {
   private final int number;
   private final Double meterOhm;
   private final Reader reader;
-  private final Figures figures;
+  private final FigureWriter figures;
   private final SetupText setup;
 
-  WiringSheet(VehiclePlan plan, int number, Double meterOhm, Reader reader, Figures figures) {
+  WiringSheet(VehiclePlan plan, int number, Double meterOhm, Reader reader, FigureWriter figures) {
     this.plan = plan;
     this.number = number;
     this.meterOhm = meterOhm;

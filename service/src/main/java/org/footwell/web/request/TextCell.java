@@ -10,7 +10,7 @@ import org.footwell.calculation.text.Measure;
 import org.footwell.calculation.text.Reader;
 import org.footwell.calculation.text.Span;
 import org.footwell.calculation.text.Texts;
-import org.footwell.sheet.Figures;
+import org.footwell.sheet.FigureWriter;
 
 /** A part of an answer as a person reads it: what it is called and its figure with the unit. */
 final class TextCell {
@@ -19,11 +19,11 @@ final class TextCell {
   private static final int MOST_IN_CELL = 8;
 
   private final Reader reader;
-  private final Figures figures;
+  private final FigureWriter figures;
 
   TextCell(Reader reader) {
     this.reader = reader;
-    figures = new Figures(reader);
+    figures = new FigureWriter(reader);
   }
 
   /** Whether it is one value, or a list of such. */

@@ -10,6 +10,7 @@ import org.footwell.reference.OutsideChecks;
 import org.footwell.reference.ReferenceTable.Row;
 import org.footwell.vehicle.ModelledPlans;
 import org.footwell.vehicle.curves.PlanCurvesResult.ChannelCurve;
+import org.footwell.vehicle.curves.PlanCurvesResult.ReplacementCurve;
 
 /** Curves of vehicles against their second working in SciPy at the mid-bands of seven third octaves. */
 class PlanCurvesOutsideChecks extends OutsideChecks {
@@ -23,7 +24,9 @@ class PlanCurvesOutsideChecks extends OutsideChecks {
         // Levels and movement hang on gains and trims, which sums over the spectrum are behind.
         check("displacement_mm").withinRelative(0.003),
         check("level_db_spl").within(0.03),
-        check("headroom_db").within(0.03));
+        check("headroom_db").within(0.03),
+        check("before_db_spl").within(1e-6),
+        check("after_db_spl").within(1e-6));
   }
 
   private static OutsideCheck check(String quantity) {
@@ -52,6 +55,14 @@ class PlanCurvesOutsideChecks extends OutsideChecks {
           .findFirst()
           .orElseThrow()
           .levelDbSpl();
+    }
+    if (quantity.equals("before_db_spl") || quantity.equals("after_db_spl")) {
+      ReplacementCurve both =
+          curves.replacements().stream()
+              .filter(one -> one.driver().equals(place))
+              .findFirst()
+              .orElseThrow();
+      return quantity.startsWith("before") ? both.beforeDbSpl() : both.afterDbSpl();
     }
     if (quantity.equals("displacement_mm")) {
       return curves.drivers().stream()

@@ -8,8 +8,8 @@ import java.util.Currency;
 import org.footwell.calculation.text.Measure;
 import org.footwell.calculation.text.Reader;
 
-/** Figures in the language of a reader, every fact in one form on all sheets. */
-public final class Figures {
+/** FigureWriter in the language of a reader, every fact in one form on all sheets. */
+public final class FigureWriter {
 
   /** Stands for what is not known. */
   public static final String DASH = "–";
@@ -23,25 +23,25 @@ public final class Figures {
 
   private final DecimalFormatSymbols symbols;
 
-  public Figures(Reader reader) {
+  public FigureWriter(Reader reader) {
     symbols = DecimalFormatSymbols.getInstance(reader.language());
     symbols.setMinusSign(MINUS);
   }
 
   /** A figure with its unit. */
-  public Figure of(Measure measure, Double value) {
+  public WrittenFigure of(Measure measure, Double value) {
     return figure(value, measure, false);
   }
 
   /** A change: with its sign, plus included. */
-  public Figure change(Measure measure, Double value) {
+  public WrittenFigure change(Measure measure, Double value) {
     return figure(value, measure, true);
   }
 
-  private Figure figure(Double value, Measure measure, boolean signed) {
+  private WrittenFigure figure(Double value, Measure measure, boolean signed) {
     return value == null
-        ? new Figure(null, DASH)
-        : new Figure(value, digits(measure.rounded(value), signed) + NO_BREAK + measure.symbol());
+        ? new WrittenFigure(null, DASH)
+        : new WrittenFigure(value, digits(measure.rounded(value), signed) + NO_BREAK + measure.symbol());
   }
 
   /** A figure without its unit, for a sentence that has it. */
@@ -50,27 +50,27 @@ public final class Figures {
   }
 
   /** A mass: grams below a kilogram. */
-  public Figure mass(Double grams) {
+  public WrittenFigure mass(Double grams) {
     return mass(grams, false);
   }
 
   /** A change of mass. */
-  public Figure massChange(Double grams) {
+  public WrittenFigure massChange(Double grams) {
     return mass(grams, true);
   }
 
-  private Figure mass(Double grams, boolean signed) {
+  private WrittenFigure mass(Double grams, boolean signed) {
     if (grams == null || Math.abs(grams) < GRAMS_IN_KG) {
       return figure(grams, Measure.G, signed);
     }
-    return new Figure(grams, figure(grams / GRAMS_IN_KG, Measure.KG, signed).text());
+    return new WrittenFigure(grams, figure(grams / GRAMS_IN_KG, Measure.KG, signed).text());
   }
 
   /** A plain number, such as a count. */
-  public Figure number(Number value) {
+  public WrittenFigure number(Number value) {
     return value == null
-        ? new Figure(null, DASH)
-        : new Figure(value, digits(bare(new BigDecimal(value.toString())), false));
+        ? new WrittenFigure(null, DASH)
+        : new WrittenFigure(value, digits(bare(new BigDecimal(value.toString())), false));
   }
 
   private static BigDecimal bare(BigDecimal number) {
@@ -79,15 +79,15 @@ public final class Figures {
   }
 
   /** A sum of money with all decimals of its currency, or those it has where that has fewer. */
-  public Figure money(BigDecimal sum, Currency currency) {
+  public WrittenFigure money(BigDecimal sum, Currency currency) {
     if (sum == null) {
-      return new Figure(null, DASH);
+      return new WrittenFigure(null, DASH);
     }
     int decimals = currency == null ? 2 : currency.getDefaultFractionDigits();
     BigDecimal shown =
         sum.scale() < decimals ? sum.setScale(decimals, RoundingMode.UNNECESSARY) : sum;
     String unit = currency == null ? "" : NO_BREAK + currency.getCurrencyCode();
-    return new Figure(sum, digits(shown, false) + unit);
+    return new WrittenFigure(sum, digits(shown, false) + unit);
   }
 
   /** All digits of a number, thousands set apart from ten thousand on. */

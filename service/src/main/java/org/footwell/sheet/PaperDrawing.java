@@ -20,7 +20,7 @@ import org.w3c.dom.Node;
  * svg, g, path (M, L, H, V, h, v, Z), rect, circle, text, clipPath, title. Anything else is an error, so that
  * nothing is left out unseen.
  */
-final class SvgDrawing {
+final class PaperDrawing {
 
   private static final Pattern STEP = Pattern.compile("([MLHVhvZ])|(-?[0-9.]+)");
   private static final Pattern MOVED =
@@ -35,7 +35,7 @@ final class SvgDrawing {
   private final OutputDevice device;
   private final AffineTransform page;
 
-  SvgDrawing(OutputDevice device, double x, double y, double scale) {
+  PaperDrawing(OutputDevice device, double x, double y, double scale) {
     this.device = device;
     page = AffineTransform.getTranslateInstance(x, y);
     page.scale(scale, scale);

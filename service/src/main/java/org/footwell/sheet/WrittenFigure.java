@@ -6,7 +6,7 @@ package org.footwell.sheet;
  * @param value unrounded, as the answer has it; null where it is not known
  * @param text as it is read, with its unit
  */
-public record Figure(Number value, String text) {
+public record WrittenFigure(Number value, String text) {
 
   /** Whether it is known. */
   public boolean known() {

@@ -13,7 +13,7 @@ import org.footwell.calculation.text.Texts;
  * @param template its file, such as {@code vehicle/customer.jte}
  * @param shows the parameter of that name
  */
-public record Sheet(String template, Object shows) {
+public record TemplatePage(String template, Object shows) {
 
   /** Made when first asked for. */
   private static final class Engine {
