@@ -1,10 +1,9 @@
 package org.footwell.plot;
 
-import org.footwell.sheet.FigureTable;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.footwell.sheet.FigureTable;
 import org.footwell.sheet.WrittenFigure;
 
 /**

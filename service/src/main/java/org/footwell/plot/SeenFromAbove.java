@@ -1,8 +1,7 @@
 package org.footwell.plot;
 
-import org.footwell.sheet.FigureTable;
-
 import java.util.List;
+import org.footwell.sheet.FigureTable;
 import org.footwell.sheet.WrittenFigure;
 
 /**
@@ -45,7 +44,12 @@ public record SeenFromAbove(
    * @param figures of its way to the goal, one for each column; none where it has none
    */
   public record Spot(
-      String sign, String name, Kind kind, double forwardM, double leftM, List<WrittenFigure> figures) {
+      String sign,
+      String name,
+      Kind kind,
+      double forwardM,
+      double leftM,
+      List<WrittenFigure> figures) {
     public Spot {
       figures = List.copyOf(figures);
     }

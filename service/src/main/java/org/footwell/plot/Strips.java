@@ -1,11 +1,10 @@
 package org.footwell.plot;
 
-import org.footwell.sheet.FigureTable;
-
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import org.footwell.sheet.FigureTable;
 import org.footwell.sheet.WrittenFigure;
 
 /**
@@ -143,7 +142,9 @@ public record Strips(String label, List<Mark> marks, List<Strip> strips) {
                 new FigureTable.Row(
                     label + ": " + strip.name(),
                     at.stream()
-                        .map(tick -> new WrittenFigure(null, strip.nearest(tick.value(), axis).letter()))
+                        .map(
+                            tick ->
+                                new WrittenFigure(null, strip.nearest(tick.value(), axis).letter()))
                         .toList()))
         .toList();
   }

@@ -41,7 +41,8 @@ public final class FigureWriter {
   private WrittenFigure figure(Double value, Measure measure, boolean signed) {
     return value == null
         ? new WrittenFigure(null, DASH)
-        : new WrittenFigure(value, digits(measure.rounded(value), signed) + NO_BREAK + measure.symbol());
+        : new WrittenFigure(
+            value, digits(measure.rounded(value), signed) + NO_BREAK + measure.symbol());
   }
 
   /** A figure without its unit, for a sentence that has it. */

@@ -1,7 +1,5 @@
 package org.footwell.plot;
 
-import org.footwell.sheet.FigureTable;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
@@ -17,8 +15,9 @@ import java.util.Set;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.footwell.calculation.text.Measure;
 import org.footwell.calculation.text.Reader;
-import org.footwell.sheet.WrittenFigure;
+import org.footwell.sheet.FigureTable;
 import org.footwell.sheet.FigureWriter;
+import org.footwell.sheet.WrittenFigure;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -173,7 +172,8 @@ class PlotTest {
     assertEquals(List.of("20", "1000"), table.columns());
     assertEquals(List.of("one"), table.rows().stream().map(FigureTable.Row::name).toList());
     assertEquals(
-        List.of("–", "70.0"), table.rows().get(0).figures().stream().map(WrittenFigure::text).toList());
+        List.of("–", "70.0"),
+        table.rows().get(0).figures().stream().map(WrittenFigure::text).toList());
     assertEquals("Level, dB", table.caption());
   }
 
@@ -223,7 +223,8 @@ class PlotTest {
     FigureTable table = plot.table();
     assertEquals("Level, dB; H: heat, M: movement", table.caption());
     assertEquals(
-        List.of("M", "H"), table.rows().get(1).figures().stream().map(WrittenFigure::text).toList());
+        List.of("M", "H"),
+        table.rows().get(1).figures().stream().map(WrittenFigure::text).toList());
     assertEquals(svg.lines().filter(line -> line.contains(">M<")).count(), 2, svg);
   }
 }

@@ -1,7 +1,5 @@
 package org.footwell.plot;
 
-import org.footwell.sheet.FigureTable;
-
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
@@ -14,6 +12,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.footwell.plot.SeenFromAbove.Kind;
 import org.footwell.plot.SeenFromAbove.Spot;
+import org.footwell.sheet.FigureTable;
 import org.footwell.sheet.WrittenFigure;
 import org.junit.jupiter.api.Test;
 

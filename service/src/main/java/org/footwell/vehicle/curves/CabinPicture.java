@@ -70,7 +70,8 @@ public final class CabinPicture {
     return new SeenFromAbove.Column(pen.text(name), unit.symbol());
   }
 
-  private static Spot spot(String sign, String name, Kind kind, Position at, List<WrittenFigure> figures) {
+  private static Spot spot(
+      String sign, String name, Kind kind, Position at, List<WrittenFigure> figures) {
     return new Spot(sign, name, kind, at.xM(), at.yM(), figures);
   }
 

@@ -16,8 +16,8 @@ import org.footwell.plot.Curve;
 import org.footwell.plot.Plot;
 import org.footwell.plot.Strips;
 import org.footwell.plot.TableColumns;
-import org.footwell.sheet.WrittenFigure;
 import org.footwell.sheet.FigureWriter;
+import org.footwell.sheet.WrittenFigure;
 
 /** Draws curves over the frequencies of a plan, in the language of a reader. */
 final class PlotPen {

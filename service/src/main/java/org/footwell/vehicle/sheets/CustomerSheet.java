@@ -24,9 +24,9 @@ import org.footwell.parts.plan.PlannedAmplifier;
 import org.footwell.parts.plan.PlannedPart;
 import org.footwell.parts.plan.Quote;
 import org.footwell.parts.plan.VehiclePlan;
-import org.footwell.plot.Drawing;
-import org.footwell.sheet.WrittenFigure;
+import org.footwell.plot.Plot;
 import org.footwell.sheet.FigureWriter;
+import org.footwell.sheet.WrittenFigure;
 import org.footwell.vehicle.PlanReviewResult;
 import org.footwell.vehicle.QuoteTotals;
 import org.footwell.vehicle.ReplacementLine;
@@ -62,10 +62,16 @@ public final class CustomerSheet {
 
   /** Places where the same part takes the place of the same other. */
   public record Change(
-      String places, String before, String after, WrittenFigure louder, WrittenFigure lower, WrittenFigure heavier) {}
+      String places,
+      String before,
+      String after,
+      WrittenFigure louder,
+      WrittenFigure lower,
+      WrittenFigure heavier) {}
 
   /** A line of the bill. */
-  public record Item(String name, WrittenFigure quantity, WrittenFigure each, WrittenFigure amount) {}
+  public record Item(
+      String name, WrittenFigure quantity, WrittenFigure each, WrittenFigure amount) {}
 
   public String language() {
     return reader.language().toLanguageTag();
@@ -130,7 +136,9 @@ public final class CustomerSheet {
   }
 
   private WrittenFigure time(Double hours) {
-    return hours == null ? figures.of(Measure.H, null) : new WrittenFigure(hours, say(Span.of(hours)));
+    return hours == null
+        ? figures.of(Measure.H, null)
+        : new WrittenFigure(hours, say(Span.of(hours)));
   }
 
   private WrittenFigure price() {
@@ -202,7 +210,7 @@ public final class CustomerSheet {
   }
 
   /** Before against after over frequency, where the data of both parts allow it. */
-  public List<Drawing> beforeAgainstAfter() {
+  public List<Plot> beforeAgainstAfter() {
     PlanCurvesResult curves = new Engine().answer(new PlanCurves(), plan, false, LONG).result();
     return CurvePlots.beforeAgainstAfter(plan, curves, reader);
   }

@@ -22,9 +22,9 @@ import org.footwell.parts.plan.PlannedAmplifier;
 import org.footwell.parts.plan.PlannedPart;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.plot.Drawing;
-import org.footwell.sheet.WrittenFigure;
-import org.footwell.sheet.FigureWriter;
 import org.footwell.sheet.FigureTable;
+import org.footwell.sheet.FigureWriter;
+import org.footwell.sheet.WrittenFigure;
 import org.footwell.vehicle.PlanReviewResult;
 import org.footwell.vehicle.PlanReviewResult.SetupLine;
 import org.footwell.vehicle.curves.CurvePlots;
@@ -116,7 +116,8 @@ public final class FitterSheet {
     lines.forEach(line -> heads.add(SheetNames.spelt(line.id())));
     List<FigureTable.Row> rows = new ArrayList<>();
     for (SetupEntry entry : EnumSet.complementOf(WITH_THE_WIRING)) {
-      List<WrittenFigure> cells = lines.stream().map(line -> orDash(setup.figure(entry, line))).toList();
+      List<WrittenFigure> cells =
+          lines.stream().map(line -> orDash(setup.figure(entry, line))).toList();
       if (cells.stream().anyMatch(cell -> !cell.text().equals(FigureWriter.DASH))) {
         rows.add(new FigureTable.Row(setup.title(entry), cells));
       }
@@ -160,7 +161,8 @@ public final class FitterSheet {
   private WrittenFigure area(Double areaMm2, boolean found) {
     WrittenFigure area = figures.of(Measure.MM2, areaMm2);
     return found && area.known()
-        ? new WrittenFigure(areaMm2, say(Phrase.of(FitterWords.CABLE_FOUND).own("area", area.text())))
+        ? new WrittenFigure(
+            areaMm2, say(Phrase.of(FitterWords.CABLE_FOUND).own("area", area.text())))
         : area;
   }
 

@@ -12,8 +12,8 @@ import org.footwell.calculation.text.Texts;
 import org.footwell.calculation.text.Words;
 import org.footwell.parts.Filter;
 import org.footwell.parts.plan.ParametricFilter;
-import org.footwell.sheet.WrittenFigure;
 import org.footwell.sheet.FigureWriter;
+import org.footwell.sheet.WrittenFigure;
 import org.footwell.vehicle.PlanReviewResult.SetupLine;
 
 /** What stands in the rows of the setup sheet, for a reader. */
