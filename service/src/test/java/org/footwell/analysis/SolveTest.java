@@ -204,7 +204,7 @@ class SolveTest {
     assertEquals(Verdict.STOP, answer.verdict());
     assertNull(answer.result().value());
     assertEquals(
-        "From -2 to 2 y goes from 0 to 4 and does not get to 9; the nearest is 4, at -2.",
+        "From −2 to 2 y goes from 0 to 4 and does not get to 9; the nearest is 4, at −2.",
         only(answer, "target-not-reached"));
   }
 
@@ -261,7 +261,7 @@ class SolveTest {
   @Test
   void aPoleIsNoCrossingEither() {
     Answer<SolveResult> answer = answer(x -> 1 / (x - Math.E), x(0, 10, 0));
-    assertTrue(only(answer, "output-jumps").startsWith("At 2.718 y jumps from -"));
+    assertTrue(only(answer, "output-jumps").startsWith("At 2.718 y jumps from \u2212"));
   }
 
   @Test

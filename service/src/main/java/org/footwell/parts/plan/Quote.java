@@ -73,6 +73,7 @@ public record Quote(
       @Schema(description = "Price of an hour")
           @NotNull
           @DecimalMin("0")
+          @DecimalMax("10000000")
           @Digits(integer = Money.MOST_DIGITS, fraction = Money.FINEST)
           BigDecimal hourPrice) {
 

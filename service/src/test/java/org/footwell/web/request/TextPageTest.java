@@ -29,8 +29,9 @@ class TextPageTest {
         endpoint.answer(Rendering.utf8(filters.card().example()), false, Reader.ANYONE);
     String text =
         new String(
-            Rendering.render(endpoint, answered, Format.TEXT, Reader.ANYONE),
-            StandardCharsets.UTF_8);
+                Rendering.render(endpoint, answered, Format.TEXT, Reader.ANYONE),
+                StandardCharsets.UTF_8)
+            .replaceAll("\\s+", " ");
     for (CrossoverFiltersResult.DesignedSection section : answered.answer().result().sections()) {
       Biquad exact = section.coefficients();
       String whole =
