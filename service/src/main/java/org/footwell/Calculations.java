@@ -94,7 +94,7 @@ public final class Calculations {
     byId.put("bass-rolloff", () -> new BassRolloff());
     byId.put("clip-point", () -> new ClipPoint());
     byId.put("plan-curves", () -> new PlanCurves());
-    byId.put("package-options", () -> new PackageOptions());
+    byId.put("package-options", () -> new PackageOptions(PlanSheets.OF_PACKAGES));
     byId.put("plan-questions", () -> new PlanQuestions(Calculations::all));
     return Collections.unmodifiableMap(byId);
   }

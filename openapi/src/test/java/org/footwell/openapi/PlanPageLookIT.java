@@ -2,20 +2,17 @@ package org.footwell.openapi;
 
 import static com.microsoft.playwright.assertions.PlaywrightAssertions.assertThat;
 import static org.junit.jupiter.api.Assertions.assertEquals;
-import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.Media;
-import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.function.BiConsumer;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
@@ -32,12 +29,6 @@ class PlanPageLookIT {
   private static final Path PICTURES = Path.of("target", "plan-page");
   private static final String SCRIPT = "<script>window.hit = 1</script><img src=x onerror=hit=1>";
 
-  /** Every rule, also that for the size of targets, which has to be asked for. */
-  private static final String JUDGE =
-      "() => axe.run(document, {rules: {'target-size': {enabled: true}}}).then(({violations,"
-          + " passes}) => ({passed: passes.length, wrong: violations.map((one) => one.id + ': ' +"
-          + " one.nodes.map((node) => node.html).join(' | '))}))";
-
   /** Controls lower or narrower than a finger; a box to tick counts with its label. */
   private static final String SMALL =
       "() => [...document.querySelectorAll('button, select, input:not([type=checkbox]), summary,"
@@ -46,14 +37,10 @@ class PlanPageLookIT {
           + " }).map((one) => one.outerHTML.slice(0, 200))";
 
   private static Windows windows;
-  private static String axe;
 
   @BeforeAll
   static void start() throws Exception {
     Files.createDirectories(PICTURES);
-    try (InputStream script = PlanPageLookIT.class.getResourceAsStream("/axe.min.js")) {
-      axe = new String(script.readAllBytes(), StandardCharsets.UTF_8);
-    }
     windows = new Windows();
   }
 
@@ -75,15 +62,8 @@ class PlanPageLookIT {
 
   /** Nothing for axe to say, nothing beyond the edge, nothing too small for a finger; a picture. */
   private static void assertFit(Page page, String state) {
-    page.screenshot(
-        new Page.ScreenshotOptions().setPath(PICTURES.resolve(state + ".png")).setFullPage(true));
-    page.evaluate(axe);
-    Map<?, ?> judged = (Map<?, ?>) page.evaluate(JUDGE);
-    assertEquals(List.of(), judged.get("wrong"), state);
-    assertTrue((int) judged.get("passed") > 15, state + ": " + judged.get("passed") + " rules");
+    Fitness.assertFit(page, PICTURES.resolve(state + ".png"));
     assertEquals(List.of(), page.evaluate(SMALL), state);
-    assertEquals(
-        page.evaluate("innerWidth"), page.evaluate("document.documentElement.scrollWidth"), state);
   }
 
   @ParameterizedTest

@@ -10,6 +10,7 @@ import org.footwell.calculation.Patience;
 import org.footwell.calculation.Rebase;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.calculation.View;
 import org.footwell.parts.Safety;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.VehiclePlan;
@@ -69,9 +70,20 @@ public final class PackageOptions
         .toArray(FaultCode[]::new);
   }
 
+  private final Card<PackageOptionsRequest, PackageOptionsResult> card;
+
+  public PackageOptions() {
+    card = CARD;
+  }
+
+  /** With more forms of its answer, which are drawn from it elsewhere. */
+  public PackageOptions(List<View<PackageOptionsRequest, PackageOptionsResult>> views) {
+    card = CARD.with(views);
+  }
+
   @Override
   public Card<PackageOptionsRequest, PackageOptionsResult> card() {
-    return CARD;
+    return card;
   }
 
   /** Where a plan stands in the request. */

@@ -7,6 +7,8 @@ import org.footwell.calculation.View;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.sheet.TemplatePage;
 import org.footwell.vehicle.PlanReviewResult;
+import org.footwell.vehicle.packages.PackageOptionsRequest;
+import org.footwell.vehicle.packages.PackageOptionsResult;
 
 /** The sheets drawn from a plan and its review. */
 public final class PlanSheets {
@@ -32,7 +34,17 @@ public final class PlanSheets {
               "the setup sheet to print",
               SetupSheet::text));
 
+  /** Packages to choose from, for a screen and for paper. */
+  public static final List<View<PackageOptionsRequest, PackageOptionsResult>> OF_PACKAGES =
+      List.of(
+          new View<>("html", HTML, "the packages side by side", shown -> packages(shown).html()),
+          new View<>("pdf", PDF, "the same on paper", shown -> packages(shown).pdf()));
+
   private PlanSheets() {}
+
+  private static TemplatePage packages(Shown<PackageOptionsRequest, PackageOptionsResult> shown) {
+    return new TemplatePage("vehicle/packages.jte", new PackagesSheet(shown));
+  }
 
   private static View<VehiclePlan, PlanReviewResult> view(
       String format,

@@ -1,0 +1,90 @@
+package org.footwell.vehicle.sheets;
+
+import java.util.Currency;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.footwell.calculation.Shown;
+import org.footwell.calculation.text.Measure;
+import org.footwell.calculation.text.Phrase;
+import org.footwell.calculation.text.Reader;
+import org.footwell.calculation.text.Texts;
+import org.footwell.parts.plan.PlannedAmplifier;
+import org.footwell.parts.plan.VehiclePlan;
+import org.footwell.sheet.FigureWriter;
+import org.footwell.sheet.WrittenFigure;
+import org.footwell.vehicle.packages.PackageOptionsRequest;
+import org.footwell.vehicle.packages.PackageOptionsResult;
+import org.footwell.vehicle.packages.PackageOptionsResult.FilledSlot;
+import org.footwell.vehicle.packages.PackageOptionsResult.OfferedPackage;
+
+/** Packages side by side, for a customer to choose from. */
+public final class PackagesSheet {
+
+  private final VehiclePlan plan;
+  private final PackageOptionsResult result;
+  private final Reader reader;
+  private final FigureWriter figures;
+
+  PackagesSheet(Shown<PackageOptionsRequest, PackageOptionsResult> shown) {
+    plan = shown.request().plan();
+    result = shown.answer().result();
+    reader = shown.reader();
+    figures = new FigureWriter(reader);
+  }
+
+  /**
+   * A package.
+   *
+   * @param parts what is in it, place by place
+   */
+  public record Choice(
+      int number,
+      List<String> parts,
+      WrittenFigure level,
+      WrittenFigure lowest,
+      WrittenFigure heavier,
+      WrittenFigure price) {}
+
+  public String language() {
+    return reader.language().toLanguageTag();
+  }
+
+  public String say(PackagesWords words) {
+    return Texts.of(words, reader.language());
+  }
+
+  public String vehicle() {
+    return plan.vehicle().name();
+  }
+
+  public List<Choice> choices() {
+    return IntStream.range(0, result.packages().size())
+        .mapToObj(i -> choice(i + 1, result.packages().get(i)))
+        .toList();
+  }
+
+  private Choice choice(int number, OfferedPackage found) {
+    return new Choice(
+        number,
+        Stream.concat(
+                found.slots().stream().map(slot -> part(slot, found.plan())),
+                found.plan().amplifiers().stream().map(PlannedAmplifier::calledName))
+            .toList(),
+        figures.of(Measure.DB_SPL, found.levelDbSpl()),
+        figures.of(Measure.HZ, found.lowestHz()),
+        figures.massChange(found.massChangeG()),
+        figures.money(found.price(), currency()));
+  }
+
+  private String part(FilledSlot slot, VehiclePlan whole) {
+    return Phrase.of(slot.stays() ? PackagesWords.STAYS_IN : PackagesWords.GOES_IN)
+        .own("part", SheetNames.part(whole.newParts(), slot.part()).calledName())
+        .own("slot", SheetNames.spelt(slot.slot()))
+        .said(reader.language());
+  }
+
+  private Currency currency() {
+    return plan.quote() == null ? null : plan.quote().inCurrency();
+  }
+}

@@ -1,0 +1,19 @@
+package org.footwell.vehicle.sheets;
+
+import org.footwell.calculation.text.Words;
+
+/** What stands on the sheet of packages. */
+public enum PackagesWords implements Words {
+  TITLE,
+  VEHICLE,
+  PACKAGE,
+  IN_IT,
+  GOES_IN,
+  STAYS_IN,
+  LEVEL,
+  LOWEST,
+  HEAVIER,
+  PRICE,
+  NONE,
+  MEANS
+}
