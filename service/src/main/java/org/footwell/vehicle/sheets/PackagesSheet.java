@@ -1,5 +1,6 @@
 package org.footwell.vehicle.sheets;
 
+import java.math.BigDecimal;
 import java.util.Currency;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -74,7 +75,7 @@ public final class PackagesSheet {
         figures.of(Measure.DB_SPL, found.levelDbSpl()),
         figures.of(Measure.HZ, found.lowestHz()),
         figures.massChange(found.massChangeG()),
-        figures.money(found.price(), currency()));
+        figures.money(price(found), currency()));
   }
 
   private String part(FilledSlot slot, VehiclePlan whole) {
@@ -82,6 +83,20 @@ public final class PackagesSheet {
         .own("part", SheetNames.part(whole.newParts(), slot.part()).calledName())
         .own("slot", SheetNames.spelt(slot.slot()))
         .said(reader.language());
+  }
+
+  /** What the customer pays where the plan says enough for that, else the price of all parts. */
+  private BigDecimal price(OfferedPackage found) {
+    return isQuoted() ? found.review().quote().total() : found.price();
+  }
+
+  private boolean isQuoted() {
+    return plan.quote() != null;
+  }
+
+  /** What the price is of. */
+  public String priceOf() {
+    return say(isQuoted() ? PackagesWords.PRICE_WITH_TAX : PackagesWords.PRICE_OF_PARTS);
   }
 
   private Currency currency() {

@@ -13,7 +13,8 @@ public enum PackagesWords implements Words {
   LEVEL,
   LOWEST,
   HEAVIER,
-  PRICE,
+  PRICE_OF_PARTS,
+  PRICE_WITH_TAX,
   NONE,
   MEANS
 }
