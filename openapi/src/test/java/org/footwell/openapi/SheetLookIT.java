@@ -61,7 +61,7 @@ class SheetLookIT {
         String kind = scheme.name().toLowerCase(Locale.ROOT);
         String name = String.join("-", calculation, example, format, lang, width + "", kind);
         windows.visit(
-            "/favicon.svg",
+            "/reference/favicon.svg",
             options,
             page -> {
               page.setContent(sheet);
