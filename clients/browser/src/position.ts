@@ -24,7 +24,7 @@ export function positionView(position: Position, reading: Reading, picture?: Pic
   return h(
     'table',
     { class: 'position', part: 'position' },
-    h('caption', {}, pictureView(picture), name, h('small', {}, fill(before ? texts.replaced : texts.added, parts))),
+    h('caption', {}, name, pictureView(picture), h('small', {}, fill(before ? texts.replaced : texts.added, parts))),
     h(
       'thead',
       {},

@@ -162,7 +162,9 @@ td small, th small { display: block; }
 td { white-space: nowrap; }
 td small { white-space: normal; line-height: 1.2; }
 td.words { white-space: normal; }
-th:first-child { overflow-wrap: anywhere; }
+:is(caption, .additions th, .channels tbody th) { overflow-wrap: anywhere; }
+.channels th:first-child { min-width: 5.6em; }
+.additions th { min-width: 8em; }
 .position { font-size: .92rem; }
 .position :is(td, th) { padding-inline-start: .3rem; }
 .position tr > :first-child { width: 34%; padding-inline-start: 0; }
@@ -170,7 +172,7 @@ th:first-child { overflow-wrap: anywhere; }
 .position tr > :last-child { width: 24%; }
 .additions tr > :first-child { width: 50%; }
 .channels tr > :first-child { width: 30%; }
-@container (max-width: 30rem) { table { table-layout: auto; } .position tr > :is(:first-child, :last-child), .channels tr > :first-child { width: auto; } }
+@container (max-width: 30rem) { table { table-layout: auto; } .position tr > :first-child, .channels tr > :first-child { width: auto; } }
 .positions { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(21rem, 100%), 1fr)); gap: 1.5rem 2.25rem; align-items: start; margin-bottom: 1.5rem; }
 .beside { display: flex; flex-wrap: wrap; gap: 1.25rem 2rem; align-items: center; justify-content: center; }
 .beside table { flex: 1 1 17rem; }

@@ -130,13 +130,13 @@ test('data that cannot be used are told, and names are never read as markup', as
   await tab.getByText('The shop’s data cannot be used. Please tell the shop.').last().waitFor();
   await offering(tab, ({ packages }) => (packages[0].name = packages[1].new_parts[0].driver.name = '<img src=x onerror=alert(1)>'));
   await settled(tab, 'answer');
-  assert.equal(await element(tab).locator('img').count(), 0);
+  assert.equal(await element(tab).locator('img[src=x]').count(), 0);
   await tab.close();
 });
 
 test('a preset vehicle and package leave nothing to choose', async () => {
   const tab = await open({ change: (html) => html.replace('package="four"', 'preset vehicle="lumen" package="bass"') });
-  assert.ok(await tab.getByText('€1,810.50', { exact: true }).first().isVisible());
+  assert.ok(await element(tab).locator('.figures').getByText('€1,810.50', { exact: true }).isVisible());
   assert.equal(await tab.getByRole('radio').count(), 0);
   assert.ok(!(await tab.getByLabel('Your vehicle').isVisible()));
   assert.ok(await tab.getByRole('heading', { name: 'All doors, amplifiers and bass' }).isVisible());
