@@ -69,6 +69,7 @@ select, input:not([type=radio]) {
 .choice input { accent-color: var(--_accent); flex: none; }
 .choice label > span { flex: 1; min-width: 0; }
 .choice img { margin-bottom: .5rem; }
+.priced b { min-width: 0; overflow-wrap: anywhere; }
 .priced { display: flex; flex-wrap: wrap; justify-content: space-between; gap: 0 1rem; }
 .seats label { min-height: 2.75rem; }
 .seats { display: flex; flex-wrap: wrap; gap: .5rem; }
@@ -137,6 +138,7 @@ button.link { all: unset; display: inline-block; min-height: 2.75rem; align-cont
 .findings.warning h2 { color: var(--_warning); }
 .booking { display: flex; flex-wrap: wrap; gap: 1rem 2rem; align-items: center; justify-content: space-between; padding: 1rem 1.1rem;
   border: 2px solid var(--_accent); border-radius: var(--_radius); }
+.booking > div { flex: 1 1 16rem; min-width: 0; overflow-wrap: anywhere; }
 .booking > div > :is(b, span) { display: block; }
 .booking > div > b { font-size: 1.1rem; }
 .booking .warning { color: var(--_warning); }

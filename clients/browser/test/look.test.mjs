@@ -160,7 +160,7 @@ test('amber is only what a customer decides; what the workshop settles is neithe
   await offering(tab, ({ packages }) => packages[1].new_parts.forEach(({ driver }) => (driver.sensitivity.level_db_spl = 75)));
   await settled(tab, 'answer');
   assert.ok((await ambers(tab)) > 3, 'it gets quieter: that is for the customer');
-  assert.ok(await tab.getByRole('heading', { name: 'For you to decide' }).isVisible());
+  assert.ok(await tab.getByRole('heading', { name: 'For you to decide', exact: true }).isVisible());
   assert.match(await status(tab), /^It can be fitted; one thing is for you to decide/);
   await accessible(tab);
   await picture(tab, 'amber');
