@@ -52,7 +52,7 @@ export function findingsView(findings: Finding[], reading: Reading) {
   const warnings = of('warning');
   return [
     open('stop', texts.stops, of('stop')),
-    open('warning', texts.warnings, warnings.filter(decides)),
+    open('warning', texts.warnings, warnings.filter(decides).map(({ advice, ...finding }) => finding)), // Advice is for the fitter.
     folded('workshop', texts.open, warnings.filter((finding) => !decides(finding))),
     folded('note', texts.notes, of('note')),
   ];

@@ -89,6 +89,8 @@ details > p { color: var(--_quiet); font-size: .9rem; }
 [aria-invalid=true] { border-color: var(--_stop) !important; box-shadow: inset 0 0 0 1px var(--_stop); }
 .fault { margin: .25rem 0 0; color: var(--_stop); font-size: .9rem; }
 .fault:empty { display: none; }
+.faults ul { list-style: none; padding: 0; }
+.faults li + li { margin: 0; }
 .faults { border: 2px solid var(--_stop); border-radius: var(--_radius); padding: .8rem 1rem; }
 button { font: inherit; font-weight: 600; min-height: 2.75rem; padding: .5rem 1.1rem; cursor: pointer;
   color: var(--_accent); background: transparent; border: 1px solid var(--_accent); border-radius: calc(var(--_radius) * .6); }

@@ -161,7 +161,8 @@ test('amber is only what a customer decides; what the workshop settles is neithe
   await settled(tab, 'answer');
   assert.ok((await ambers(tab)) > 3, 'it gets quieter: that is for the customer');
   assert.ok(await tab.getByRole('heading', { name: 'For you to decide', exact: true }).isVisible());
-  assert.match(await status(tab), /^It can be fitted; one thing is for you to decide/);
+  assert.doesNotMatch(await element(tab).locator('section.warning').textContent(), /The customer should know/, 'that is said to the shop');
+  assert.match(await status(tab), /^It can be fitted; something is for you to decide/);
   await accessible(tab);
   await picture(tab, 'amber');
   await tab.close();

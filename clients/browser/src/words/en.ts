@@ -56,7 +56,7 @@ const english = {
   noteText: 'Nothing stands against it; some notes are for the fitting.',
   workshop: 'It can be fitted',
   workshopText: 'There is nothing for you to decide. The workshop settles some points before the work begins.',
-  warning: 'It can be fitted; one thing is for you to decide',
+  warning: 'It can be fitted; something is for you to decide',
   warningText: 'What you should know before you book is below.',
   stop: 'Not to be fitted like this',
   stopText: 'Something would not work or could do damage. The reasons are below.',
