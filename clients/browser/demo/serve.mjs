@@ -9,7 +9,7 @@ const DEFAULT_SERVICE = 'http://localhost:8080';
 /** What the page of packages asks: the demo van and the offer for it, as the documentation has them. */
 const PACKAGES = '/demo/packages.json';
 const EXAMPLES = new URL('../../docs/examples/', ROOT);
-const TYPES = { '.html': 'text/html; charset=utf-8', '.js': 'text/javascript', '.css': 'text/css', '.json': 'application/json' };
+const TYPES = { '.html': 'text/html; charset=utf-8', '.js': 'text/javascript', '.css': 'text/css', '.json': 'application/json', '.svg': 'image/svg+xml' };
 
 /** Further pages may be given by path, for tests. */
 export function serve(port, service = DEFAULT_SERVICE, pages = {}) {
@@ -22,7 +22,7 @@ export function serve(port, service = DEFAULT_SERVICE, pages = {}) {
       // Nothing comes from other hosts, and calls go to the service only.
       response.writeHead(200, {
         'Content-Type': TYPES[extname(path)],
-        'Content-Security-Policy': `default-src 'self'; img-src data:; connect-src 'self' ${service}`,
+        'Content-Security-Policy': `default-src 'self'; img-src 'self' data:; connect-src 'self' ${service}`,
       });
       response.end(text);
     } catch {

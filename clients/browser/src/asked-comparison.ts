@@ -2,6 +2,7 @@ import type { components } from './contract.js';
 import type { Comparison, ReviewAnswer } from './client.js';
 import { known, placeOf, type Driver, type Package, type Part, type Vehicle } from './offer.js';
 import { nameOf } from './names.js';
+import type { Picture } from './picture.js';
 import type { Composed, Origins } from './pointer.js';
 import { english, type Texts } from './texts.js';
 
@@ -16,9 +17,10 @@ export function comparisonOf(
   review: Review,
   currency?: string,
   texts: Texts = english,
-): Composed<Comparison> {
+): Composed<Comparison> & { pictures: (Picture | undefined)[] } {
   const origins: Origins = new Map();
   const positions = new Map<string, Position>();
+  const pictures: (Picture | undefined)[] = [];
   for (const driver of chosen.drivers) {
     const { name, zone, at, factory_part } = placeOf(vehicle, driver.place);
     const key = [name, zone, at, factory_part, driver.part, driver.range].join('|');
@@ -29,12 +31,13 @@ export function comparisonOf(
       continue;
     }
     const taken = [...positions.values()].some((other) => other.name === name);
-    if (taken) position.name = `${name}, ${driver.range.replace('_', ' ')}`;
+    if (taken) position.name = `${name}, ${texts[driver.range]}`;
     const pointer = `/positions/${positions.size}`;
     origins.set(`${pointer}/factory`, `/factory_parts/${vehicle.factory_parts.findIndex((part) => part.id === factory_part)}`);
     origins.set(`${pointer}/replacement`, `package:/new_parts/${chosen.new_parts.findIndex((part) => part.id === driver.part)}`);
     origins.set(`${pointer}/amplifier_before/voltage_v`, '/factory_voltage_v');
     positions.set(key, position);
+    pictures.push(known(chosen, 'new_parts', driver.part).image);
   }
   const request: Comparison = {
     currency,
@@ -43,7 +46,7 @@ export function comparisonOf(
     positions: [...positions.values()],
     additions: additionsOf(chosen, texts),
   };
-  return { request, origins };
+  return { request, origins, pictures };
 }
 
 function positionOf(vehicle: Vehicle, chosen: Package, driver: Driver, review: Review): Position {

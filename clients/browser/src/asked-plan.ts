@@ -1,6 +1,6 @@
 import type { components } from './contract.js';
 import type { Plan } from './client.js';
-import { placeOf, type Package, type Vehicle } from './offer.js';
+import { placeOf, type Package, type Part, type Vehicle } from './offer.js';
 import type { Composed, Origins } from './pointer.js';
 
 const LISTS = ['new_parts', 'drivers', 'amplifiers', 'channels'] as const;
@@ -11,7 +11,7 @@ const COSTS_NOTHING = { mass_g: 0, price: 0 };
 /** What plan-review is asked. */
 export function planOf(vehicle: Vehicle, chosen: Package): Composed<Plan> {
   for (const list of LISTS) if (!chosen[list]) throw new Error(`The package ${chosen.id} has no ${list}.`);
-  const { id, name, text, additions, new_parts, drivers, amplifiers, channels, ...rest } = chosen;
+  const { id, name, text, image, additions, new_parts, drivers, amplifiers, channels, ...rest } = chosen;
   const origins: Origins = new Map(
     [...LISTS, ...Object.keys(rest)].map((key) => [`/${key}`, `package:/${key}`]),
   );
@@ -19,8 +19,8 @@ export function planOf(vehicle: Vehicle, chosen: Package): Composed<Plan> {
   const request: Plan = {
     vehicle: vehicle.vehicle,
     seats: vehicle.seats,
-    factory_parts: vehicle.factory_parts.map(({ compared, ...part }) => part),
-    new_parts: new_parts.map(({ compared, ...part }) => part),
+    factory_parts: vehicle.factory_parts.map(bare),
+    new_parts: new_parts.map(bare),
     drivers: drivers.map(({ place, range, ...driver }, index) => {
       const there = placeOf(vehicle, place);
       origins.set(`/drivers/${index}/position`, `/places/${vehicle.places.indexOf(there)}/position`);
@@ -40,6 +40,11 @@ export function planOf(vehicle: Vehicle, chosen: Package): Composed<Plan> {
     ...rest,
   };
   return { request, origins };
+}
+
+/** A part as the contract has it. */
+function bare({ compared, image, ...part }: Part): Plan['new_parts'][number] {
+  return part;
 }
 
 /** The factory head unit swings as far as its clean sine does; it stands between the poles of the supply. */

@@ -3,14 +3,17 @@ import { Chooser } from './chooser.js';
 import type { ComparisonAnswer, Comparison, Fault, Finding, Outcome, Plan, ReviewAnswer, Verdict } from './client.js';
 import { askComparison, comparisonView, loudness, totalFigures } from './comparison.js';
 import { h } from './dom.js';
-import { findingsView, safetyView, verdictView, worst, type Reading } from './figures.js';
+import { bassFigure, bassGain } from './bass.js';
+import { findingsView, safetyView, type Reading } from './figures.js';
 import { Names } from './names.js';
-import { namesOf, type Offer, type Package, type Vehicle } from './offer.js';
+import { checkPictures, namesOf, type Offer, type Package, type Vehicle } from './offer.js';
+import { pictureView, type Picture } from './picture.js';
 import { planOf } from './asked-plan.js';
 import { comparisonOf } from './asked-comparison.js';
 import { originOf, type Origins } from './pointer.js';
 import { askReview, channelsView, levelFigures } from './review.js';
 import { fill } from './texts.js';
+import { told, verdictView, worst, type Told } from './verdict.js';
 
 /** What the events `footwell-result` and `footwell-book` carry. */
 export interface Booking {
@@ -27,6 +30,8 @@ export interface Booking {
 interface Shown {
   booking: Booking;
   review: ReviewAnswer;
+  /** Of the new part of each position */
+  pictures: (Picture | undefined)[];
 }
 
 /** `<footwell-booking>`: a customer chooses vehicle and package and sees what changes. */
@@ -36,6 +41,7 @@ export class FootwellBooking extends Calculating<Offer, Shown, Booking> {
   private shownNames?: Names;
 
   protected override prepare(): void {
+    checkPictures(this.data!);
     const fixed = this.hasAttribute('preset');
     const start = { vehicle: this.getAttribute('vehicle'), package: this.getAttribute('package'), fixed };
     this.chooser = new Chooser(this.data!, this.texts, this.numbers, start, (after_ms) => this.calculate(after_ms));
@@ -58,53 +64,72 @@ export class FootwellBooking extends Calculating<Offer, Shown, Booking> {
     if (faults.length > 0) return { kind: 'problem', problem: { type: 'about:blank', title: '', status: 0, detail: '', errors: faults } };
     const plan = planOf(vehicle, chosen);
     const names = (this.shownNames = namesOf(vehicle, chosen, this.texts));
-    const review = traced(await askReview(this.service, this.timeout_s, names.marked(plan.request), signal), plan.origins);
+    const review = traced(await askReview(this.asking, names.marked(plan.request), signal), plan.origins);
     if (review.kind !== 'answer') return review;
     const review_answer = names.restored(review.answer);
     const comparison = comparisonOf(vehicle, chosen, review_answer.result, this.currency, this.texts);
-    const compared = traced(await askComparison(this.service, this.timeout_s, comparison.request, signal), comparison.origins);
+    const compared = traced(await askComparison(this.asking, comparison.request, signal), comparison.origins);
     if (compared.kind !== 'answer') return compared;
     const asked = { vehicle, package: chosen, plan: plan.request, comparison: comparison.request };
     const verdict = worst([review.answer.verdict, compared.answer.verdict]);
     const booking = { ...asked, verdict, review_answer, comparison_answer: compared.answer };
-    return { kind: 'answer', answer: { booking, review: review.answer } };
+    return { kind: 'answer', answer: { booking, review: review.answer, pictures: comparison.pictures } };
   }
 
   protected detail({ booking }: Shown): Booking {
     return booking;
   }
 
-  protected summary({ booking: { verdict, comparison_answer } }: Shown, reading: Reading): string {
-    const { texts, numbers } = reading;
-    const { level_change_db, price } = comparison_answer.result.totals ?? {};
-    const figures = [
-      level_change_db !== undefined && loudness(level_change_db, reading).join(': '),
-      price !== undefined && `${texts.price}: ${numbers.money(price)}`,
-    ].filter(Boolean);
-    return fill(texts.done, { verdict: texts[verdict], figures: figures.join(', ') });
+  protected summary(shown: Shown, reading: Reading): string {
+    const figures = inShort(shown.booking, reading).map((pair) => pair.join(': '));
+    return fill(reading.texts.done, { verdict: reading.texts[toldOf(shown)], figures: figures.join(', ') });
   }
 
-  protected view({ booking, review }: Shown, reading: Reading) {
-    const { verdict, comparison_answer } = booking;
-    const { texts, names } = reading;
-    const book = () => {
-      const shown = this.dataset.state === 'answer';
-      if (shown) this.dispatchEvent(new CustomEvent('footwell-book', { detail: booking, bubbles: true, composed: true }));
-    };
+  protected view(shown: Shown, reading: Reading) {
+    const { booking, review, pictures } = shown;
+    const { comparison_answer } = booking;
+    const { names } = reading;
+    const [loudest, ...others] = totalFigures(comparison_answer, reading);
     return [
-      this.hasAttribute('preset') && chosenView(booking),
-      verdictView(verdict, reading),
-      h('dl', { class: 'figures', part: 'figures' }, totalFigures(comparison_answer, reading), levelFigures(review, reading)),
-      findingsView(findings(review, comparison_answer), reading),
-      comparisonView(comparison_answer, reading),
+      chosenView(booking, this.hasAttribute('preset')),
+      verdictView(toldOf(shown), reading),
+      h(
+        'dl',
+        { class: 'figures', part: 'figures' },
+        loudest,
+        bassFigure(comparison_answer, review, reading),
+        others,
+        levelFigures(review, reading),
+      ),
+      findingsView(findings(shown), reading),
+      comparisonView(comparison_answer, reading, pictures),
       channelsView(names.marked(booking.plan), review, reading),
       safetyView([...review.safety, ...comparison_answer.safety], reading),
-      h(
-        'button',
-        { type: 'button', class: 'book', part: 'button book', click: book },
-        verdict === 'stop' ? texts.bookStop : texts.book,
-      ),
+      this.bookView(shown, reading),
     ];
+  }
+
+  /** What is booked stands beside the button. */
+  private bookView(shown: Shown, reading: Reading) {
+    const { booking } = shown;
+    const { texts } = reading;
+    const seen = toldOf(shown);
+    const book = () => {
+      const current = this.dataset.state === 'answer';
+      if (current) this.dispatchEvent(new CustomEvent('footwell-book', { detail: booking, bubbles: true, composed: true }));
+    };
+    return h(
+      'section',
+      { class: 'booking', part: 'summary', 'aria-label': texts.booking },
+      h(
+        'div',
+        {},
+        h('b', {}, booking.package.name),
+        h('span', { class: seen }, texts[seen]),
+        h('dl', {}, inShort(booking, reading).map(([label, value]) => h('div', {}, h('dt', {}, label), h('dd', {}, value)))),
+      ),
+      h('button', { type: 'button', class: 'book', part: 'button book', click: book }, seen === 'stop' ? texts.bookStop : texts.book),
+    );
   }
 
   protected override problem(faults: Fault[]): void {
@@ -114,15 +139,37 @@ export class FootwellBooking extends Calculating<Offer, Shown, Booking> {
   }
 }
 
-/** Where nothing can be chosen, what is chosen stands above the result. */
-function chosenView({ vehicle, package: chosen }: Booking) {
-  return h('div', { part: 'chosen' }, h('h2', {}, chosen.name), h('p', {}, vehicle.vehicle.name));
+/** Where nothing can be chosen, and on paper, what is chosen stands above the result. */
+function chosenView({ vehicle, package: chosen }: Booking, preset: boolean) {
+  return h(
+    'div',
+    { part: 'chosen', class: preset ? 'chosen' : 'chosen paper' },
+    pictureView(chosen.image ?? vehicle.image),
+    h('div', {}, h('h2', {}, chosen.name), h('p', {}, vehicle.vehicle.name)),
+  );
+}
+
+/** What matters most, as far as it is known. */
+function inShort({ comparison_answer }: Booking, reading: Reading): [label: string, value: string][] {
+  const { texts, numbers } = reading;
+  const { level_change_db, price } = comparison_answer.result.totals ?? {};
+  const bass = bassGain(comparison_answer, reading);
+  const known: ([string, string] | false)[] = [
+    price !== undefined && [texts.price, numbers.money(price)],
+    level_change_db !== undefined && loudness(level_change_db, reading),
+    bass !== undefined && [texts.bass, bass],
+  ];
+  return known.filter((pair) => pair !== false);
+}
+
+function toldOf(shown: Shown): Told {
+  return told(shown.booking.verdict, findings(shown));
 }
 
 /**
  * What both say of mass is shown as the comparison says it, which tells doors apart.
  */
-function findings(review: ReviewAnswer, comparison: ComparisonAnswer): Finding[] {
+function findings({ review, booking: { comparison_answer: comparison } }: Shown): Finding[] {
   const said = new Set(comparison.findings.map(({ code }) => code));
   const fuller: Record<string, boolean> = {
     heavier: said.has('vehicle-heavier'),

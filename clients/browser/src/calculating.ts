@@ -1,4 +1,4 @@
-import type { Fault, Outcome } from './client.js';
+import type { Asking, Fault, Outcome } from './client.js';
 import { h, type Child } from './dom.js';
 import type { Reading } from './figures.js';
 import { Names } from './names.js';
@@ -7,7 +7,7 @@ import { Unoffered } from './offer.js';
 import { Panel } from './panel.js';
 import { Runner, type State } from './runner.js';
 import { style } from './style.js';
-import { english, fill, type Texts } from './texts.js';
+import { fill, textsOf, type Texts } from './texts.js';
 
 const sheet = new CSSStyleSheet();
 sheet.replaceSync(style);
@@ -59,14 +59,14 @@ export abstract class Calculating<D, A, E = A> extends HTMLElement {
     this.renew();
   }
 
-  /** Words to say instead of the English ones. */
+  /** Words to say instead of those of the page's language. */
   set texts(texts: Partial<Texts>) {
     this.replaced = texts;
     this.renew();
   }
 
   get texts(): Texts {
-    return { ...english, ...this.replaced };
+    return { ...textsOf(this.locale), ...this.replaced };
   }
 
   get service(): string {
@@ -154,9 +154,19 @@ export abstract class Calculating<D, A, E = A> extends HTMLElement {
     return new Names({}, this.texts);
   }
 
-  /** Written as the page's language asks, or else the browser's. */
   protected get numbers(): Numbers {
-    return new Numbers(localeOf(this.closest<HTMLElement>('[lang]')?.lang, navigator.language), this.currency);
+    return new Numbers(this.locale, this.currency);
+  }
+
+  /** How the service is asked. */
+  protected get asking(): Asking {
+    const { service, timeout_s, texts } = this;
+    return { service, timeout_s, lang: texts.service };
+  }
+
+  /** The page's language, or else the browser's. */
+  private get locale(): string {
+    return localeOf(this.closest<HTMLElement>('[lang]')?.lang, navigator.language);
   }
 
   private script(): D | undefined {
@@ -175,7 +185,7 @@ export abstract class Calculating<D, A, E = A> extends HTMLElement {
         this.panel.tell(texts.loading, h('p', { class: 'loading' }, texts.loading));
         return;
       case 'waiting': {
-        const text = fill(texts.waiting, { seconds: this.numbers.number(state.seconds, 0) });
+        const text = fill(texts.waiting, { seconds: this.numbers.number(state.seconds) });
         this.panel.count(text, this.again());
         return;
       }

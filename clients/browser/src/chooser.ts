@@ -1,9 +1,12 @@
 import type { Fault } from './client.js';
 import { h, type Child } from './dom.js';
-import { groupsOf, type Field } from './fields.js';
+import { distancesOf, factoryDataOf, seatName, type Field, type Group } from './fields.js';
 import type { Numbers } from './numbers.js';
 import { packagesFor, Unoffered, type Offer, type Package, type Vehicle } from './offer.js';
+import { pictureView } from './picture.js';
 import { at, put } from './pointer.js';
+import { priceOf } from './prices.js';
+import { distance, earsOf, LEAST_M, MOST_M, placed } from './tape.js';
 import { fill, type Texts } from './texts.js';
 
 /** How long to wait for a further change. */
@@ -16,6 +19,8 @@ export class Chooser {
   private readonly rest = h('div');
   private readonly summary = h('div', { class: 'faults', part: 'faults', tabindex: -1, role: 'group', hidden: true });
   private inputs = new Map<string, HTMLInputElement>();
+  /** Fields for a distance, with the text they had at first */
+  private tapes = new Map<string, string>();
   private wantsFocus = false;
   private original: Vehicle;
   private chosen?: Package;
@@ -53,17 +58,50 @@ export class Chooser {
     const vehicle = structuredClone(this.original);
     const faults: Fault[] = [];
     for (const [pointer, input] of this.inputs) {
-      const text = input.value.trim();
-      const value = text === '' ? undefined : this.numbers.parse(text);
+      const value = this.value(input);
       if (Number.isNaN(value)) {
         faults.push({ pointer, code: '', detail: fill(this.texts.notANumber, { example: this.numbers.field(1.25) }) });
+      } else if (!this.tapes.has(pointer)) {
+        put(vehicle, pointer, value);
       }
-      put(vehicle, pointer, value);
     }
+    for (const index of vehicle.places.keys()) faults.push(...this.measure(vehicle, index));
     // Levels are given for the seat of largest weight.
     const most = Math.max(...vehicle.seats.map(weight));
     if (this.seat !== heaviest(vehicle)) vehicle.seats[this.seat].weight = Math.min(most + 1, 1000);
     return { vehicle, package: this.chosen, faults };
+  }
+
+  /** Puts a loudspeaker where the distances that were measured say; those not touched stay as they are. */
+  private measure(vehicle: Vehicle, index: number): Fault[] {
+    const place = vehicle.places[index];
+    const own = (seat: number) => `/places/${index}/position/${seat}`;
+    const ears = earsOf(vehicle);
+    const touched = ({ seat }: { seat: number }) => this.inputs.get(own(seat))!.value !== this.tapes.get(own(seat));
+    if (!ears.some(touched)) return [];
+    const measured = ears.map((ear) => {
+      const distance_m = touched(ear) ? (this.value(this.inputs.get(own(ear.seat))!) ?? 0) : distance(ear.point, place.position);
+      return { pointer: own(ear.seat), from: ear.point, distance_m };
+    });
+    if (measured.some(({ distance_m }) => Number.isNaN(distance_m))) return [];
+    const metres = (value: number) => this.numbers.unit(value, 'm');
+    const beyond = measured.filter(({ distance_m }) => distance_m < LEAST_M || distance_m > MOST_M);
+    const detail = fill(this.texts.notADistance, { least: metres(LEAST_M), most: metres(MOST_M) });
+    if (beyond.length > 0) return beyond.map(({ pointer }) => ({ pointer, code: '', detail }));
+    const position = placed(place.position, measured);
+    if (position) place.position = position;
+    return position ? [] : [{ pointer: own(ears.find(touched)!.seat), code: '', detail: this.apart(ears) }];
+  }
+
+  private apart([one, two]: ReturnType<typeof earsOf>): string {
+    const [first, second] = [one, two].map(({ seat }) => seatName(this.original, seat, this.texts));
+    const ears = fill(this.texts.and, { first, second });
+    return fill(this.texts.distancesApart, { ears, apart: this.numbers.unit(distance(one.point, two.point), 'm') });
+  }
+
+  private value(input: HTMLInputElement): number | undefined {
+    const text = input.value.trim();
+    return text === '' ? undefined : this.numbers.parse(text);
   }
 
   /** Whether any of the faults is at a field. */
@@ -113,14 +151,19 @@ export class Chooser {
   private build(): void {
     this.seat = heaviest(this.original);
     this.inputs.clear();
-    this.rest.replaceChildren(this.packageChoice());
-    if (this.original.seats.length > 1) this.rest.append(this.seatChoice());
-    this.rest.append(this.measurements());
+    this.tapes.clear();
+    const { original, texts } = this;
+    this.rest.replaceChildren(...[pictureView(original.image)].filter((view) => view !== undefined), this.packageChoice());
+    if (original.seats.length > 1) this.rest.append(this.seatChoice());
+    this.rest.append(
+      this.measurements(texts.distances, texts.distancesHint, distancesOf(original, texts)),
+      this.measurements(texts.factoryData, texts.factoryDataHint, factoryDataOf(original, texts)),
+    );
   }
 
   private packageChoice(): HTMLElement {
     const choices = this.packages.map((one) =>
-      choice('package', one.id, one === this.chosen, [h('b', {}, one.name), one.text && h('small', {}, one.text)], () => {
+      choice('package', one.id, one === this.chosen, this.packageLabel(one), () => {
         this.chosen = one;
         this.changed(CHOICE_MS);
       }),
@@ -128,9 +171,18 @@ export class Chooser {
     return h('fieldset', { part: 'package', class: 'choice' }, h('legend', {}, this.texts.package), choices);
   }
 
+  private packageLabel(one: Package): Child {
+    const price = priceOf(one);
+    return [
+      pictureView(one.image),
+      h('span', { class: 'priced' }, h('b', {}, one.name), h('b', {}, price === undefined ? this.texts.priceUnknown : this.numbers.money(price))),
+      one.text && h('small', {}, one.text),
+    ];
+  }
+
   private seatChoice(): HTMLElement {
-    const choices = this.original.seats.map(({ name }, index) =>
-      choice('seat', String(index), index === this.seat, [name], () => {
+    const choices = this.original.seats.map((_, index) =>
+      choice('seat', String(index), index === this.seat, [seatName(this.original, index, this.texts)], () => {
         this.seat = index;
         this.changed(CHOICE_MS);
       }),
@@ -138,9 +190,8 @@ export class Chooser {
     return h('fieldset', { part: 'seat', class: 'choice seats' }, h('legend', {}, this.texts.seat), choices);
   }
 
-  private measurements(): HTMLElement {
-    const { texts } = this;
-    const groups = groupsOf(this.original, texts).map(({ legend, fields }) =>
+  private measurements(title: string, hint: string, fieldsets: Group[]): HTMLElement {
+    const groups = fieldsets.map(({ legend, fields }) =>
       h(
         'fieldset',
         { class: 'group' },
@@ -151,17 +202,16 @@ export class Chooser {
     return h(
       'details',
       { part: 'measurements', input: () => this.changed(TYPING_MS) },
-      h('summary', {}, texts.measurements),
-      h('p', {}, texts.measurementsHint),
-      h('p', {}, texts.origin),
+      h('summary', {}, title),
+      h('p', {}, hint),
       groups,
-      h('button', { type: 'submit', part: 'button' }, texts.calculate),
+      h('button', { type: 'submit', part: 'button' }, this.texts.calculate),
     );
   }
 
-  private field({ pointer, label, unit }: Field, legend: string): HTMLElement {
+  private field({ pointer, label, unit, tape_m }: Field, legend: string): HTMLElement {
     const id = `field${pointer.replaceAll('/', '-')}`;
-    const value = at(this.original, pointer);
+    const value = tape_m ?? at(this.original, pointer);
     const input = h('input', {
       id,
       part: 'field',
@@ -173,6 +223,7 @@ export class Chooser {
       'data-legend': legend,
     });
     this.inputs.set(pointer, input);
+    if (tape_m !== undefined) this.tapes.set(pointer, input.value);
     return h(
       'div',
       { class: 'field' },

@@ -1,5 +1,6 @@
 import createClient, { type Client } from 'openapi-fetch';
 import type { components, paths } from './contract.js';
+import type { ServiceLanguage } from './texts.js';
 
 type Schemas = components['schemas'];
 export type Plan = Schemas['VehiclePlan'];
@@ -16,6 +17,19 @@ export type Service = Client<paths, 'application/json' | 'application/problem+js
 /** All of the contract, typed: `footwell('https://…').POST('/v1/sound-level', {body: …})`. */
 export function footwell(service: string): Service {
   return createClient<paths, 'application/json' | 'application/problem+json'>({ baseUrl: service.replace(/\/+$/, '') });
+}
+
+/** Where and how long to ask, and for what language. */
+export interface Asking {
+  service: string;
+  timeout_s: number;
+  lang: ServiceLanguage;
+}
+
+/** What goes with every question: its language, and what ends it. */
+export interface Sent {
+  params: { query: { lang: ServiceLanguage } };
+  signal: AbortSignal;
 }
 
 /** What can become of a question. */
@@ -36,17 +50,16 @@ interface Reply<A> {
 
 /** Asks, and turns whatever happens into an outcome. Only the caller's own abort is thrown. */
 export async function ask<A extends object>(
-  service: string,
-  timeout_s: number,
+  { service, timeout_s, lang }: Asking,
   signal: AbortSignal,
-  question: (client: Service, signal: AbortSignal) => Promise<Reply<A>>,
+  question: (client: Service, sent: Sent) => Promise<Reply<A>>,
 ): Promise<Outcome<A>> {
   const patience = new AbortController();
   const end = setTimeout(() => patience.abort(), timeout_s * 1000);
   const stop = () => patience.abort();
   signal.addEventListener('abort', stop);
   try {
-    return outcome(await question(footwell(service), patience.signal));
+    return outcome(await question(footwell(service), { params: { query: { lang } }, signal: patience.signal }));
   } catch (failure) {
     signal.throwIfAborted();
     if (patience.signal.aborted) return { kind: 'late' };

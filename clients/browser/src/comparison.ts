@@ -1,17 +1,14 @@
-import { ask, type Comparison, type ComparisonAnswer, type Outcome } from './client.js';
+import { ask, type Asking, type Comparison, type ComparisonAnswer, type Outcome } from './client.js';
 import { Calculating } from './calculating.js';
 import { h } from './dom.js';
-import { figure, findingsView, safetyView, verdictView, type Reading } from './figures.js';
+import { figure, findingsView, safetyView, type Reading } from './figures.js';
+import type { Picture } from './picture.js';
+import { told, verdictView } from './verdict.js';
 import { positionView } from './position.js';
 import { fill } from './texts.js';
 
-export function askComparison(
-  service: string,
-  timeout_s: number,
-  comparison: Comparison,
-  signal: AbortSignal,
-): Promise<Outcome<ComparisonAnswer>> {
-  return ask(service, timeout_s, signal, (client, signal) => client.POST('/v1/driver-comparison', { body: comparison, signal }));
+export function askComparison(asking: Asking, body: Comparison, signal: AbortSignal): Promise<Outcome<ComparisonAnswer>> {
+  return ask(asking, signal, (client, sent) => client.POST('/v1/driver-comparison', { ...sent, body }));
 }
 
 /** How a change of level is called, and how large it is. */
@@ -34,18 +31,19 @@ export function totalFigures({ result }: ComparisonAnswer, reading: Reading) {
     figure(
       texts.price,
       price === undefined ? undefined : numbers.money(price),
-      price_per_db === undefined ? undefined : fill(texts.pricePerDb, { price: numbers.money(price_per_db) }),
+      price_per_db === undefined ? undefined : fill(texts.pricePerDb, { price: numbers.moneyAbout(price_per_db) }),
     ),
   ];
 }
 
-export function comparisonView({ result }: ComparisonAnswer, reading: Reading) {
+/** Pictures of the new parts, position by position, where the shop has some. */
+export function comparisonView({ result }: ComparisonAnswer, reading: Reading, pictures: (Picture | undefined)[] = []) {
   const { texts, numbers } = reading;
   return h(
     'section',
     { part: 'comparison' },
     h('h2', {}, texts.comparison),
-    h('div', { class: 'positions' }, (result.positions ?? []).map((position) => positionView(position, reading))),
+    h('div', { class: 'positions' }, (result.positions ?? []).map((position, index) => positionView(position, reading, pictures[index]))),
     (result.additions ?? []).length > 0 &&
       h(
         'table',
@@ -75,7 +73,7 @@ export class FootwellComparison extends Calculating<Comparison, ComparisonAnswer
   }
 
   protected question(signal: AbortSignal) {
-    return askComparison(this.service, this.timeout_s, this.data!, signal);
+    return askComparison(this.asking, this.data!, signal);
   }
 
   protected detail(answer: ComparisonAnswer) {
@@ -83,12 +81,12 @@ export class FootwellComparison extends Calculating<Comparison, ComparisonAnswer
   }
 
   protected summary(answer: ComparisonAnswer, { texts }: Reading): string {
-    return texts[answer.verdict];
+    return texts[told(answer.verdict, answer.findings)];
   }
 
   protected view(answer: ComparisonAnswer, reading: Reading) {
     return [
-      verdictView(answer.verdict, reading),
+      verdictView(told(answer.verdict, answer.findings), reading),
       h('dl', { class: 'figures', part: 'figures' }, totalFigures(answer, reading)),
       comparisonView(answer, reading),
       findingsView(answer.findings, reading),

@@ -36,7 +36,7 @@ export function drawingView(plan: Plan, { result }: ReviewAnswer, { texts, numbe
       const { x, y } = middle(driven);
       // Beside a dot, towards the middle; below the middle of several.
       const side = Math.abs(x) >= 0.3 ? Math.sign(x) : driven.length > 1 ? 0 : -1;
-      const text = numbers.unit(delay, 'ms', 1);
+      const text = numbers.unit(delay, 'ms');
       const anchor = side === 0 ? 'middle' : side < 0 ? 'start' : 'end';
       return svg('text', { x: x - side * 0.14, y: y + (side === 0 ? 0.24 : 0.05), 'text-anchor': anchor }, text);
     }),

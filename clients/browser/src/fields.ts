@@ -1,6 +1,7 @@
 import { at } from './pointer.js';
 import { placeName, type Vehicle } from './offer.js';
 import { nameOf } from './names.js';
+import { distance, earsOf } from './tape.js';
 import { fill, type Texts } from './texts.js';
 
 export interface Field {
@@ -8,6 +9,8 @@ export interface Field {
   pointer: string;
   label: string;
   unit: string;
+  /** What a tape would read, m, if it is a distance to a loudspeaker */
+  tape_m?: number;
 }
 
 export interface Group {
@@ -15,30 +18,37 @@ export interface Group {
   fields: Field[];
 }
 
-/** What a customer may have measured better than the shop. */
-export function groupsOf(vehicle: Vehicle, texts: Texts): Group[] {
-  const position = (pointer: string): Field[] => [
-    { pointer: `${pointer}/x_m`, label: texts.forward, unit: 'm' },
-    { pointer: `${pointer}/y_m`, label: texts.left, unit: 'm' },
-    { pointer: `${pointer}/z_m`, label: texts.up, unit: 'm' },
-  ];
-  const groups: Group[] = [
+/** What a customer can take with a tape. */
+export function distancesOf(vehicle: Vehicle, texts: Texts): Group[] {
+  const ears = earsOf(vehicle);
+  return given(vehicle, [
+    { legend: texts.cabin, fields: [{ pointer: '/vehicle/cabin/length_m', label: texts.cabinLength, unit: 'm' }] },
+    ...vehicle.places.map((place, index) => ({
+      legend: fill(texts.placeNamed, { name: placeName(place, texts) }),
+      fields: ears.map(({ seat, point }) => ({
+        pointer: `/places/${index}/position/${seat}`,
+        label: fill(texts.earOf, { seat: seatName(vehicle, seat, texts) }),
+        unit: 'm',
+        tape_m: Math.round(distance(point, place.position) * 100) / 100,
+      })),
+    })),
+  ]);
+}
+
+export function seatName({ seats }: Vehicle, index: number, texts: Texts): string {
+  return seats[index].name ?? fill(texts.seatNumbered, { number: index + 1 });
+}
+
+/** What somebody with instruments may have measured better than the shop. */
+export function factoryDataOf(vehicle: Vehicle, texts: Texts): Group[] {
+  return given(vehicle, [
     {
       legend: texts.cabin,
       fields: [
-        { pointer: '/vehicle/cabin/length_m', label: texts.cabinLength, unit: 'm' },
         { pointer: '/vehicle/road_noise_dba', label: texts.roadNoise, unit: 'dBA' },
         { pointer: '/factory_voltage_v', label: texts.radioVoltage, unit: 'V' },
       ],
     },
-    ...vehicle.seats.map(({ name }, index) => ({
-      legend: fill(texts.seatNamed, { name: name ?? index + 1 }),
-      fields: position(`/seats/${index}/position`),
-    })),
-    ...vehicle.places.map((place, index) => ({
-      legend: fill(texts.placeNamed, { name: placeName(place) }),
-      fields: position(`/places/${index}/position`),
-    })),
     ...vehicle.factory_parts.map((part, index) => ({
       legend: fill(texts.factoryNamed, { name: nameOf(part, index, 'factory_parts', texts) }),
       fields: [
@@ -48,8 +58,11 @@ export function groupsOf(vehicle: Vehicle, texts: Texts): Group[] {
         { pointer: `/factory_parts/${index}/driver/mass_g`, label: texts.mass, unit: 'g' },
       ],
     })),
-  ];
-  // A value can be given where what holds it is there: ears instead of a position have no field.
+  ]);
+}
+
+/** A value can be given where what holds it is there. */
+function given(vehicle: Vehicle, groups: Group[]): Group[] {
   const open = ({ pointer }: Field) => at(vehicle, pointer.slice(0, pointer.lastIndexOf('/'))) !== undefined;
   return groups
     .map(({ legend, fields }) => ({ legend, fields: fields.filter(open) }))

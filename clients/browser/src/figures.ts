@@ -1,8 +1,9 @@
 import type { Finding, Verdict } from './client.js';
 import { h } from './dom.js';
 import type { Names } from './names.js';
-import type { Numbers } from './numbers.js';
+import { directionOf, type Numbers } from './numbers.js';
 import { fill, type Texts } from './texts.js';
+import { decides, type Told } from './verdict.js';
 
 /** What every view needs beside the answer. */
 export interface Reading {
@@ -16,23 +17,9 @@ interface Said {
   subjects: string[];
 }
 
-const ORDER: Verdict[] = ['ok', 'note', 'warning', 'stop'];
-/** The service speaks English, whatever the page does. */
-const AS_THE_SERVICE = { lang: 'en', dir: 'ltr' };
-
-const SIGN: Record<Verdict, string> = { ok: '✓', note: '✓', warning: '!', stop: '✕' };
-
-export function worst(verdicts: Verdict[]): Verdict {
-  return ORDER[Math.max(...verdicts.map((verdict) => ORDER.indexOf(verdict)))];
-}
-
-export function verdictView(verdict: Verdict, { texts }: Reading): HTMLElement {
-  return h(
-    'div',
-    { class: `verdict ${verdict}`, part: `verdict ${verdict}` },
-    h('span', { class: 'sign', 'aria-hidden': 'true' }, SIGN[verdict]),
-    h('div', {}, h('h2', {}, texts[verdict]), h('p', {}, texts[`${verdict}Text`])),
-  );
+/** Findings and cautions are in the language the service was asked for. */
+export function inServiceLanguage({ service }: Texts) {
+  return { lang: service, dir: directionOf(service) };
 }
 
 /** One large figure; absent where the answer has none. */
@@ -48,27 +35,26 @@ export function figure(label: string, value: string | undefined, ...small: (stri
   );
 }
 
-/** Stops and warnings stand open; notes, which are for the fitter, can be unfolded. */
+/** What stops the work and what the customer decides stands open; what is for the workshop can be unfolded. */
 export function findingsView(findings: Finding[], reading: Reading) {
   const { texts } = reading;
-  const group = (level: Verdict) => merged(findings.filter((finding) => finding.level === level), reading);
   const line = ({ text, subjects }: Said) => h('li', {}, subjects.length > 0 && [h('b', {}, subjects.join(', ')), ': '], text);
-  const list = (items: Said[]) => h('ul', AS_THE_SERVICE, items.map(line));
-  const open = (level: Verdict, title: string) => {
-    const items = group(level);
-    return items.length > 0 && h('section', { class: `findings ${level}`, part: `findings ${level}` }, h('h2', {}, title), list(items));
+  const list = (items: Said[]) => h('ul', inServiceLanguage(texts), items.map(line));
+  const open = (kind: Verdict, title: string, some: Finding[]) =>
+    some.length > 0 &&
+    h('section', { class: `findings ${kind}`, part: `findings ${kind}` }, h('h2', {}, title), list(merged(some, reading)));
+  const folded = (kind: Told, title: string, some: Finding[]) => {
+    const items = merged(some, reading);
+    const summary = fill(title, { count: reading.numbers.number(items.length) });
+    return items.length > 0 && h('details', { class: `findings ${kind}`, part: `findings ${kind}` }, h('summary', {}, summary), list(items));
   };
-  const notes = group('note');
+  const of = (level: Verdict) => findings.filter((finding) => finding.level === level);
+  const warnings = of('warning');
   return [
-    open('stop', texts.stops),
-    open('warning', texts.warnings),
-    notes.length > 0 &&
-      h(
-        'details',
-        { class: 'findings note', part: 'findings note' },
-        h('summary', {}, fill(texts.notes, { count: notes.length })),
-        list(notes),
-      ),
+    open('stop', texts.stops, of('stop')),
+    open('warning', texts.warnings, warnings.filter(decides).map(({ advice, ...finding }) => finding)), // Advice is for the fitter.
+    folded('workshop', texts.open, warnings.filter((finding) => !decides(finding))),
+    folded('note', texts.notes, of('note')),
   ];
 }
 
@@ -80,7 +66,7 @@ export function safetyView(safety: string[], { texts }: Reading) {
       'section',
       { class: 'safety', part: 'safety' },
       h('h2', {}, texts.safety),
-      h('ul', AS_THE_SERVICE, [...new Set(safety)].map((caution) => h('li', {}, caution))),
+      h('ul', inServiceLanguage(texts), [...new Set(safety)].map((caution) => h('li', {}, caution))),
     )
   );
 }

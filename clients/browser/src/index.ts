@@ -22,7 +22,9 @@ declare global {
 
 export { FootwellBooking, FootwellComparison, FootwellPackages, FootwellReview };
 export type { Booking, BookedPackage, PackageQuestion, PackagesAnswer };
+export type { Picture } from './picture.js';
 export type { Offer, Package, Place, Vehicle } from './offer.js';
+export { languages } from './languages.js';
 export { english } from './texts.js';
 export type { Texts } from './texts.js';
 export * from './client.js';

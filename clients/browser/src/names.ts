@@ -35,18 +35,6 @@ const REFERENCES: Record<string, Record<string, List>> = {
 
 const MARK = /Zid(\d+)Z/g;
 
-/** The service's sentences name fields to whom fills them in; a customer reads words. */
-const FIELDS: Record<string, string> = {
-  sd_cm2: 'the cone area',
-  xmax_mm: 'the travel',
-  vas_l: 'the compliance volume',
-  re_ohm: 'the DC resistance',
-  fs_hz: 'the resonance',
-  le_exponent: 'the exponent of its rise',
-  continuous_power_w: 'the power it bears for long',
-  amplifier_after: 'the power of its amplifier',
-};
-const SIDES: Record<string, string> = { factory: ' of the factory part', replacement: ' of the new part' };
 const FIELD = /\b(?:[a-z]\w*\.)*[a-z][a-z0-9]*(?:_[a-z0-9]+)+\b|\b(?:factory|replacement)\.[a-z]+\b/g;
 const UNIT = /_(?:w|v|a|hz|mm2?|cm2|m|g|l|ohm|db|db_spl|dba|ms|s|h|c|mh|tm)$/;
 
@@ -99,17 +87,19 @@ export class Names {
   /** A sentence of the service with names for marks, and words for fields. */
   in(text: string): string {
     return text
-      .replace(FIELD, worded)
+      .replace(FIELD, (path) => worded(path, this.texts))
       .replace(/Zid(\d+)Z\.(\d+)/g, (_, item: string, number: string) => fill(this.texts.coil, { name: `Zid${item}Z`, number }))
       .replace(MARK, (mark: string, number: string) => this.items[Number(number)]?.name ?? mark);
   }
 }
 
 /** A field of the contract as words: factory.peak_power_w becomes peak power of the factory part. */
-function worded(path: string): string {
+function worded(path: string, { fields, fieldOfFactory, fieldOfReplacement }: Texts): string {
   const steps = path.split('.');
-  const field = steps.pop()!;
-  return (FIELDS[field] ?? field.replace(UNIT, '').replaceAll('_', ' ')) + (SIDES[steps.at(-1) ?? ''] ?? '');
+  const last = steps.pop()!;
+  const field = fields[last] ?? last.replace(UNIT, '').replaceAll('_', ' ');
+  const side = { factory: fieldOfFactory, replacement: fieldOfReplacement }[steps.at(-1) ?? ''];
+  return side ? fill(side, { field }) : field;
 }
 
 /** What a reader calls an item: by its name, by an id that says something, or by its number. */

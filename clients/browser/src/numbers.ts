@@ -20,6 +20,23 @@ export function directionOf(language: string): 'rtl' | 'ltr' {
   return WRITTEN_LEFTWARDS.includes(script ?? '') ? 'rtl' : 'ltr';
 }
 
+/** Fewest and most decimals of a figure in a unit, as on the service's sheets. */
+const DECIMALS: Record<string, [fewest: number, most: number]> = {
+  dB: [1, 1],
+  'dB SPL': [1, 1],
+  dBA: [1, 1],
+  octaves: [1, 1],
+  Hz: [0, 1],
+  W: [0, 2],
+  ms: [2, 2],
+  m: [0, 2],
+  g: [0, 1],
+  kg: [0, 2],
+};
+const SIGNIFICANT = 3;
+
+type Exact = `${number}`;
+
 /** Numbers as a reader of one language writes them. */
 export class Numbers {
   constructor(
@@ -27,35 +44,54 @@ export class Numbers {
     readonly currency?: string,
   ) {}
 
-  number(value: number, digits = 1): string {
-    return isolated(this.plain(value, digits, 'auto'));
+  /** A count. */
+  number(value: number): string {
+    return isolated(this.format(value, { maximumFractionDigits: 0 }));
   }
 
-  unit(value: number, unit: string, digits = 1): string {
-    return isolated(this.plain(value, digits, 'auto') + THIN + unit);
+  /** A figure without its unit, for what names the unit itself. */
+  bare(value: number, unit: string): string {
+    return isolated(this.rounded(value, unit, 'auto'));
   }
 
-  change(value: number, unit: string, digits = 1): string {
-    return isolated(this.plain(value, digits, 'exceptZero') + THIN + unit);
+  unit(value: number, unit: string): string {
+    return isolated(this.rounded(value, unit, 'auto') + THIN + unit);
+  }
+
+  change(value: number, unit: string): string {
+    return isolated(this.rounded(value, unit, 'exceptZero') + THIN + unit);
   }
 
   mass(grams: number): string {
-    return Math.abs(grams) < 1000 ? this.unit(grams, 'g', 0) : this.unit(grams / 1000, 'kg', 1);
+    return Math.abs(grams) < 1000 ? this.unit(grams, 'g') : this.unit(grams / 1000, 'kg');
   }
 
   massChange(grams: number): string {
-    return Math.abs(grams) < 1000 ? this.change(grams, 'g', 0) : this.change(grams / 1000, 'kg', 1);
+    return Math.abs(grams) < 1000 ? this.change(grams, 'g') : this.change(grams / 1000, 'kg');
   }
 
-  /** Without a currency, which no request must state, the bare amount. */
-  money(amount: number): string {
-    if (!this.currency) return this.number(amount, 2);
-    return this.format(amount, { style: 'currency', currency: this.currency });
+  /**
+   * A sum of money with all its decimals. Without a currency, which no request must state, the bare
+   * amount.
+   */
+  money(amount: number | Exact): string {
+    return this.amount(amount, { maximumFractionDigits: 20 });
   }
 
+  /** What is worked out of money and is no sum to pay, in the decimals of the currency. */
+  moneyAbout(amount: number): string {
+    return this.amount(amount, {});
+  }
+
+  private amount(amount: number | Exact, decimals: Intl.NumberFormatOptions): string {
+    if (this.currency) return this.format(amount, { ...decimals, style: 'currency', currency: this.currency });
+    return isolated(this.format(amount, { maximumFractionDigits: 2, ...decimals, minimumFractionDigits: 2 }));
+  }
+
+  /** A time in the unit a person would use, to two digits. */
   hours(hours: number): string {
     const [value, unit] = hours >= 1 ? [hours, 'hour'] : hours >= 1 / 60 ? [hours * 60, 'minute'] : [hours * 3600, 'second'];
-    return this.format(value, { style: 'unit', unit, unitDisplay: 'short', maximumFractionDigits: value < 10 ? 1 : 0 });
+    return this.format(value, { style: 'unit', unit, unitDisplay: 'long', maximumSignificantDigits: 2 }).replace(' ', '\u00a0');
   }
 
   /** As it stands in a field: no grouping, so that it can be read back. */
@@ -84,14 +120,28 @@ export class Numbers {
     return { digits, decimal: mark('decimal'), group: mark('group') };
   }
 
-  private plain(value: number, digits: number, signDisplay: 'auto' | 'exceptZero'): string {
-    const shown = Number(value.toFixed(digits)) === 0 ? 0 : value; // Without the sign that a small negative number keeps.
-    return this.format(shown, { maximumFractionDigits: digits, minimumFractionDigits: digits, signDisplay }).replace(MARKS, '');
+  /**
+   * To three significant digits, but no digit before the point is lost, and with no fewer and no more
+   * decimals than the unit has; half of the last digit away from zero.
+   */
+  private rounded(value: number, unit: string, signDisplay: 'auto' | 'exceptZero'): string {
+    const [fewest, most] = DECIMALS[unit] ?? [0, 1];
+    const before = value === 0 ? 1 : Math.floor(Math.log10(Math.abs(value))) + 1;
+    const maximumFractionDigits = Math.max(fewest, Math.min(most, SIGNIFICANT - before));
+    const options = { minimumFractionDigits: fewest, maximumFractionDigits };
+    const shown = new Intl.NumberFormat('en', { ...options, useGrouping: false }).format(exact(value));
+    const size = Number(shown) === 0 ? 0 : value; // Without the sign that a small negative number keeps.
+    return this.format(size, { ...options, signDisplay }).replace(MARKS, '');
   }
 
-  private format(value: number, options: Intl.NumberFormatOptions): string {
-    return new Intl.NumberFormat(this.locale, options).format(value).replace('-', '−');
+  private format(value: number | Exact, options: Intl.NumberFormatOptions): string {
+    return new Intl.NumberFormat(this.locale, options).format(exact(value)).replace('-', '−');
   }
+}
+
+/** By its shortest decimals, not by the binary fraction next to them: 1.005 is half of a hundredth. */
+function exact(value: number | Exact): number {
+  return String(value) as unknown as number; // Browsers before 2023 read the text as the number it is.
 }
 
 /** What keeps its own direction in a sentence of another, as number and unit do. */

@@ -1,7 +1,8 @@
 import type { components } from './contract.js';
 import type { Comparison, Plan } from './client.js';
 import { Names } from './names.js';
-import type { Texts } from './texts.js';
+import { checked, type Picture } from './picture.js';
+import { fill, type Texts } from './texts.js';
 
 type Schemas = components['schemas'];
 type Compared = Schemas['ComparedPosition'];
@@ -24,6 +25,7 @@ export interface Vehicle extends Pick<Plan, 'vehicle' | 'seats'> {
   /** Largest clean sine of the factory head unit, V RMS */
   factory_voltage_v?: number;
   payload_left_g?: number;
+  image?: Picture;
 }
 
 /** A place of a loudspeaker. Two places of one name are the left and right one of a pair. */
@@ -36,7 +38,7 @@ export interface Place extends Pick<Compared, 'name' | 'zone' | 'at'> {
 }
 
 /** A part of the contract's plan, with what only a comparison asks for. */
-export type Part = Schemas['PlannedPart'] & { compared?: Partial<Side> & { f3_hz?: number } };
+export type Part = Schemas['PlannedPart'] & { compared?: Partial<Side> & { f3_hz?: number }; image?: Picture };
 
 /** A package: a plan without its vehicle, with drivers that name places. */
 export interface Package
@@ -45,6 +47,7 @@ export interface Package
   id: string;
   name: string;
   text?: string;
+  image?: Picture;
   new_parts: Part[];
   drivers: Driver[];
   amplifiers: Amplifier[];
@@ -77,12 +80,18 @@ export class Unoffered extends Error {}
 
 /** Names a reader knows for the ids that findings speak of. */
 export function namesOf(vehicle: Vehicle, chosen: Package, texts: Texts): Names {
-  const drivers = chosen.drivers.map(({ id, place }) => ({ id, name: placeName(placeOf(vehicle, place)) }));
+  const drivers = chosen.drivers.map(({ id, place }) => ({ id, name: placeName(placeOf(vehicle, place), texts) }));
   return new Names({ ...chosen, factory_parts: vehicle.factory_parts, drivers }, texts);
 }
 
-export function placeName({ name, side }: Place): string {
-  return side ? `${name}, ${side}` : name;
+export function placeName({ name, side }: Place, texts: Texts): string {
+  return side ? fill(texts[side], { name }) : name;
+}
+
+/** Every picture of an offer must be one that can be shown; what is wrong with one is thrown. */
+export function checkPictures({ vehicles, packages }: Offer): void {
+  const parts = packages.flatMap(({ new_parts = [] }) => new_parts);
+  for (const { image } of [...vehicles, ...packages, ...parts]) if (image) checked(image);
 }
 
 export function placeOf(vehicle: Vehicle, id: string): Place {

@@ -5,6 +5,7 @@ import { h } from './dom.js';
 import { figure, findingsView, safetyView, type Reading } from './figures.js';
 import { nameOf, spoken } from './names.js';
 import { fill } from './texts.js';
+import { told } from './verdict.js';
 
 type Schemas = components['schemas'];
 export type PackageQuestion = Schemas['PackageOptionsRequest'];
@@ -37,7 +38,7 @@ export class FootwellPackages extends Calculating<PackageQuestion, PackagesAnswe
 
   protected question(signal: AbortSignal): Promise<Outcome<PackagesAnswer>> {
     const body = this.data!;
-    return ask(this.service, this.timeout_s, signal, (client, signal) => client.POST('/v1/package-options', { body, signal }));
+    return ask(this.asking, signal, (client, sent) => client.POST('/v1/package-options', { ...sent, body }));
   }
 
   protected override detail(answer: PackagesAnswer): PackagesAnswer {
@@ -47,7 +48,7 @@ export class FootwellPackages extends Calculating<PackageQuestion, PackagesAnswe
   protected summary({ result }: PackagesAnswer, { texts, numbers }: Reading): string {
     const count = result.packages?.length ?? 0;
     if (count === 0) return texts.noPackage;
-    return count === 1 ? texts.onePackage : fill(texts.packagesFound, { count: numbers.number(count, 0) });
+    return count === 1 ? texts.onePackage : fill(texts.packagesFound, { count: numbers.number(count) });
   }
 
   protected view(answer: PackagesAnswer, reading: Reading) {
@@ -65,6 +66,7 @@ export class FootwellPackages extends Calculating<PackageQuestion, PackagesAnswe
     const { texts, numbers } = reading;
     const { price, level_db_spl, level_reached, lowest_hz, mass_change_g, slots = [] } = offered;
     const verdict = offered.verdict!;
+    const seen = told(verdict, (offered.codes ?? []).map((code) => ({ code })));
     const heading = `package-${index}`;
     const book = () => {
       if (this.dataset.state !== 'answer') return;
@@ -74,7 +76,7 @@ export class FootwellPackages extends Calculating<PackageQuestion, PackagesAnswe
     return h(
       'article',
       { part: 'package', 'aria-labelledby': heading },
-      h('h3', { id: heading }, fill(texts.packageNumbered, { number: numbers.number(index + 1, 0) }), h('small', { class: verdict }, texts[verdict])),
+      h('h3', { id: heading }, fill(texts.packageNumbered, { number: numbers.number(index + 1) }), h('small', { class: seen }, texts[seen])),
       h(
         'dl',
         { class: 'figures', part: 'figures' },
@@ -126,9 +128,9 @@ function aimFigure(aim: Aim, value: number | undefined, { texts, numbers }: Read
     case 'price':
       return figure(texts.price, numbers.money(value), small);
     case 'level':
-      return figure(texts.level, numbers.unit(value, 'dB', 1), small);
+      return figure(texts.level, numbers.unit(value, 'dB'), small);
     case 'reach':
-      return figure(texts.reach, numbers.unit(value, 'Hz', 0), small);
+      return figure(texts.reach, numbers.unit(value, 'Hz'), small);
     case 'mass':
       return figure(texts.weight, numbers.massChange(value), small);
   }

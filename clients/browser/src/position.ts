@@ -1,7 +1,9 @@
 import type { ComparisonAnswer } from './client.js';
 import { h, type Child } from './dom.js';
 import type { Reading } from './figures.js';
-import { isolated } from './numbers.js';
+import { octaves } from './bass.js';
+import { directionOf, isolated } from './numbers.js';
+import { pictureView, type Picture } from './picture.js';
 import { fill } from './texts.js';
 
 type Position = NonNullable<ComparisonAnswer['result']['positions']>[number];
@@ -9,19 +11,20 @@ type Side = Position['before'];
 type Cell = [value?: string, more?: Child];
 
 /** What is of one driver stands above, what is of all drivers of the position below. */
-export function positionView(position: Position, reading: Reading) {
+export function positionView(position: Position, reading: Reading, picture?: Picture) {
   const { texts, numbers } = reading;
   const { name, driver_count, before, after } = position;
   const parts = {
-    count: numbers.number(driver_count, 0),
+    count: numbers.number(driver_count),
     before: isolated(before?.name ?? texts.factoryPart),
     after: isolated(after?.name ?? texts.newPart),
+    arrow: directionOf(texts.lang) === 'rtl' ? '←' : '→',
   };
   const several = driver_count > 1;
   return h(
     'table',
     { class: 'position', part: 'position' },
-    h('caption', {}, name, h('small', {}, fill(before ? texts.replaced : texts.added, parts))),
+    h('caption', {}, name, pictureView(picture), h('small', {}, fill(before ? texts.replaced : texts.added, parts))),
     h(
       'thead',
       {},
@@ -42,11 +45,12 @@ export function positionView(position: Position, reading: Reading) {
   );
 }
 
-function rowsOfEach({ driver_count, before, after, change }: Position, { texts, numbers }: Reading) {
-  const level = (value: number) => numbers.unit(value, 'dB', 1);
+function rowsOfEach({ driver_count, before, after, change }: Position, reading: Reading) {
+  const { texts, numbers } = reading;
+  const level = (value: number) => numbers.unit(value, 'dB');
   const decibels = (value: number) => numbers.change(value, 'dB');
-  const watts = (value: number) => numbers.unit(value, 'W', 0);
-  const hertz = (value: number) => numbers.unit(value, 'Hz', 0);
+  const watts = (value: number) => numbers.unit(value, 'W');
+  const hertz = (value: number) => numbers.unit(value, 'Hz');
   const bears = (side: Side) => show(side?.continuous_power_w, (value) => watts(value / driver_count));
   const reason = (side: Side) => side?.limited_by && h('small', {}, texts[side.limited_by]);
   const atLeast = change?.limits_of_factory_unknown ? '≥\u202f' : '';
@@ -64,7 +68,8 @@ function rowsOfEach({ driver_count, before, after, change }: Position, { texts, 
       texts.lowest,
       [show(before?.lowest_useful_hz, hertz)],
       [show(after?.lowest_useful_hz, hertz)],
-      show(change?.lower_reach_octaves, (value) => numbers.change(-value, texts.octaves)),
+      show(change?.lower_reach_octaves, (value) => octaves(value, reading)),
+      'words',
     ),
   ];
 }
@@ -80,14 +85,14 @@ function rowsTogether({ before, after, change }: Position, { texts, numbers }: R
       show(change?.mass_g, (value) => numbers.massChange(value)),
     ),
     row(texts.price, [''], [show(after?.price, money)]),
-    row(texts.priceEachDb, [''], [''], show(change?.price_per_db, money)),
+    row(texts.priceEachDb, [''], [''], show(change?.price_per_db, (value) => numbers.moneyAbout(value))),
   ];
 }
 
 /** Before and after with what belongs to each, and the change; no row where nothing is known. */
-function row(label: Child, now: Cell, later: Cell, changed?: string) {
+function row(label: Child, now: Cell, later: Cell, changed?: string, kind?: string) {
   const cell = ([value, more]: Cell) => h('td', {}, value ?? '–', more);
-  return (now[0] || later[0] || changed) && h('tr', {}, h('th', { scope: 'row' }, label), cell(now), cell(later), h('td', {}, changed));
+  return (now[0] || later[0] || changed) && h('tr', {}, h('th', { scope: 'row' }, label), cell(now), cell(later), h('td', { class: kind }, changed));
 }
 
 function show<T>(value: T | undefined, format: (value: T) => string): string | undefined {

@@ -1,13 +1,14 @@
-import { ask, type Outcome, type Plan, type ReviewAnswer } from './client.js';
+import { ask, type Asking, type Outcome, type Plan, type ReviewAnswer } from './client.js';
 import { h } from './dom.js';
 import { drawingView } from './drawing.js';
 import { Calculating } from './calculating.js';
-import { figure, findingsView, safetyView, verdictView, type Reading } from './figures.js';
+import { figure, findingsView, safetyView, type Reading } from './figures.js';
 import { Names } from './names.js';
 import { fill } from './texts.js';
+import { told, verdictView } from './verdict.js';
 
-export function askReview(service: string, timeout_s: number, plan: Plan, signal: AbortSignal): Promise<Outcome<ReviewAnswer>> {
-  return ask(service, timeout_s, signal, (client, signal) => client.POST('/v1/plan-review', { body: plan, signal }));
+export function askReview(asking: Asking, body: Plan, signal: AbortSignal): Promise<Outcome<ReviewAnswer>> {
+  return ask(asking, signal, (client, sent) => client.POST('/v1/plan-review', { ...sent, body }));
 }
 
 /** Figures of a plan that the booking element shows as well. */
@@ -16,11 +17,11 @@ export function levelFigures({ result }: ReviewAnswer, { texts, numbers }: Readi
   return [
     figure(
       texts.level,
-      level_db_spl === undefined ? undefined : numbers.unit(level_db_spl, 'dB', 0),
-      level_dba === undefined ? undefined : fill(texts.levelText, { dba: numbers.unit(level_dba, 'dBA', 0) }),
+      level_db_spl === undefined ? undefined : numbers.unit(level_db_spl, 'dB'),
+      level_dba === undefined ? undefined : fill(texts.levelText, { dba: numbers.unit(level_dba, 'dBA') }),
       largest === undefined || largest.drive_db > -0.05
         ? undefined
-        : fill(texts.largestText, { level: numbers.unit(largest.level_db_spl!, 'dB', 0) }),
+        : fill(texts.largestText, { level: numbers.unit(largest.level_db_spl!, 'dB') }),
     ),
     figure(
       texts.listening,
@@ -34,7 +35,7 @@ export function channelsView(plan: Plan, answer: ReviewAnswer, reading: Reading)
   const { result } = answer;
   const { texts, numbers, names } = reading;
   const head = (text: string, unit?: string) => h('th', { scope: 'col' }, text, unit && h('small', {}, unit));
-  const cell = (value?: number, digits = 1) => h('td', {}, value === undefined ? '–' : numbers.number(value, digits));
+  const cell = (value: number | undefined, unit: string) => h('td', {}, value === undefined ? '–' : numbers.bare(value, unit));
   return h(
     'section',
     { part: 'channels' },
@@ -60,10 +61,10 @@ export function channelsView(plan: Plan, answer: ReviewAnswer, reading: Reading)
               'tr',
               {},
               h('th', { scope: 'row' }, names.in(id!)),
-              cell(level_db_spl),
-              cell(delay_ms, 2),
-              cell(trim_db),
-              cell(clean_power_w, 0),
+              cell(level_db_spl, 'dB'),
+              cell(delay_ms, 'ms'),
+              cell(trim_db, 'dB'),
+              cell(clean_power_w, 'W'),
             ),
           ),
         ),
@@ -87,7 +88,7 @@ export class FootwellReview extends Calculating<Plan, ReviewAnswer> {
   }
 
   protected question(signal: AbortSignal) {
-    return askReview(this.service, this.timeout_s, this.names.marked(this.data!), signal);
+    return askReview(this.asking, this.names.marked(this.data!), signal);
   }
 
   protected override detail(answer: ReviewAnswer) {
@@ -95,14 +96,14 @@ export class FootwellReview extends Calculating<Plan, ReviewAnswer> {
   }
 
   protected summary(answer: ReviewAnswer, { texts }: Reading): string {
-    return texts[answer.verdict];
+    return texts[told(answer.verdict, answer.findings)];
   }
 
   protected view(answer: ReviewAnswer, reading: Reading) {
     const { texts, numbers } = reading;
     const { mass_change_g, price } = answer.result;
     return [
-      verdictView(answer.verdict, reading),
+      verdictView(told(answer.verdict, answer.findings), reading),
       h(
         'dl',
         { class: 'figures', part: 'figures' },

@@ -1,128 +1,22 @@
+import type { paths } from './contract.js';
+import { languages } from './languages.js';
+import english from './words/en.js';
+
+type Words = typeof english;
+
 /** Every word the elements say of their own. A shop replaces what it wants through `texts`. */
-export const english = {
-  /** Language of these words, for screen readers; with it goes the direction they are written in */
-  lang: 'en',
-  vehicle: 'Your vehicle',
-  package: 'Package',
-  seat: 'Where do you listen?',
-  measurements: 'Measurements of your vehicle',
-  measurementsHint: 'Set for this model. Change what you have measured yourself.',
-  origin: 'Distances are from one fixed point in the vehicle: forward, to the left and up; behind, right and below are negative.',
-  cabin: 'Cabin',
-  cabinLength: 'Length inside',
-  roadNoise: 'Road noise',
-  radioVoltage: 'Factory radio, clean output',
-  seatNamed: 'Seat: {name}',
-  placeNamed: 'Loudspeaker: {name}',
-  factoryNamed: 'Factory part: {name}',
-  forward: 'Forward',
-  left: 'To the left',
-  up: 'Up',
-  impedance: 'Impedance',
-  sensitivity: 'Sensitivity',
-  power: 'Power for long',
-  mass: 'Mass',
-  calculate: 'Calculate again',
+export type Texts = Omit<Words, 'service'> & { service: ServiceLanguage };
 
-  loading: 'Calculating …',
-  waiting: 'The calculation service is busy. Asking again in {seconds} s.',
-  busy: 'The calculation service is still busy. Please try again later.',
-  silent: 'The calculation service cannot be reached. Check your connection, then try again.',
-  refused: 'The calculation service gives this page no answer. Please try again later, or tell the shop.',
-  refusedDetail: 'It can be reached, but {origin} is not on its list, or it is out of order.',
-  late: 'The calculation took too long. Please try again.',
-  problem: 'The calculation service could not work with this.',
-  data: 'The shop’s data cannot be used. Please tell the shop.',
-  unoffered: 'Nothing is offered for {vehicle} yet.',
-  again: 'Try again',
-  check: 'Please check {count}',
-  entry: '1 entry',
-  entries: '{count} entries',
-  notANumber: 'Write a number such as {example}.',
-  shopFault: 'Something in the shop’s own data cannot be used either. Please tell the shop.',
-  done: '{verdict}. {figures}',
+/** Languages the service speaks */
+export type ServiceLanguage = NonNullable<NonNullable<paths['/v1/plan-review']['post']['parameters']['query']>['lang']>;
 
-  ok: 'Everything fits',
-  okText: 'The parts suit each other and the vehicle.',
-  note: 'It fits',
-  noteText: 'Nothing stands against it; some notes are for the fitting.',
-  warning: 'It can be fitted, with care',
-  warningText: 'Settle the warnings below before the work begins.',
-  stop: 'Not to be fitted like this',
-  stopText: 'Something would not work or could do damage. The reasons are below.',
+export { english };
 
-  louder: 'Louder than now',
-  quieter: 'Quieter than now',
-  louderText: 'largest clean level, at least',
-  level: 'Level at the seat',
-  levelText: 'sound pressure at full level, {dba}',
-  largestText: '{level} with nothing beyond its limits',
-  weight: 'Weight',
-  doors: '{mass} of it in the doors',
-  price: 'Price',
-  pricePerDb: '{price} for each dB',
-  listening: 'As loud as that',
-  listeningText: 'a day at most, for your hearing',
-
-  comparison: 'Before and after',
-  before: 'Before',
-  after: 'After',
-  change: 'Change',
-  replaced: '{count} × {before} → {count} × {after}',
-  added: '{count} × {after}, where nothing was',
-  factoryPart: 'factory part',
-  newPart: 'new part',
-  each: 'Each one',
-  together: '{count} together',
-  largestLevel: 'Loudest, clean',
-  largestLevelText: 'at 1\u00a0m, held by',
-  thermal: 'heat',
-  displacement: 'travel',
-  amplifier: 'amplifier',
-  sameSetting: 'At same volume',
-  bears: 'Power it bears',
-  amplifierPower: 'Power it gets',
-  lowest: 'Lowest useful tone',
-  octaves: 'oct.',
-  priceEachDb: 'Price per dB',
-  additions: 'Also included',
-
-  channels: 'Channels',
-  channelsAt: 'Levels at the seat: {seat}. Power at the amplifier.',
-  /** For what has neither a name nor an id made of words */
-  driverNumbered: 'Loudspeaker {number}',
-  factoryNumbered: 'Factory part {number}',
-  partNumbered: 'New part {number}',
-  amplifierNumbered: 'Amplifier {number}',
-  channelNumbered: 'Channel {number}',
-  coil: '{name}, coil {number}',
-
-  drawing: 'The vehicle from above, with the delay of each channel at its loudspeakers',
-  channel: 'Channel',
-  channelLevel: 'Level',
-  delay: 'Delay',
-  trim: 'Trim',
-  cleanPower: 'Power',
-
-  noPackage: 'No package of this offer fits',
-  onePackage: 'One package fits',
-  packagesFound: '{count} packages fit',
-  packageNumbered: 'Package {number}',
-  reach: 'Plays down to',
-  belowWish: 'below the level wished for',
-  othersMet: 'the best there is with the other wishes met',
-  stays: 'stays',
-  amplifierBought: 'Amplifier',
-
-  stops: 'Reasons against it',
-  warnings: 'Warnings',
-  notes: 'Notes for the fitting ({count})',
-  safety: 'For your safety',
-  book: 'Book this package',
-  bookStop: 'Ask the workshop',
-};
-
-export type Texts = typeof english;
+/** The words of a language, or else the English ones. */
+export function textsOf(locale: string): Texts {
+  const known: Partial<Record<string, Texts>> = languages;
+  return known[new Intl.Locale(locale).language] ?? english;
+}
 
 export function fill(text: string, values: Record<string, string | number>): string {
   return text.replace(/\{(\w+)\}/g, (_, key: string) => String(values[key]));

@@ -59,7 +59,8 @@ export const settled = (tab, state) => tab.locator(`[data-state=${state}]`).wait
 export const seen = (text) => text.replace(/[\u2068\u2069]/g, '');
 export const status = async (tab) => seen(await element(tab).getByRole('status').textContent());
 export const measurement = (tab, group, label) => tab.getByRole('group', { name: group }).getByLabel(label);
-export const unfold = (tab) => tab.getByText('Measurements of your vehicle').click();
+export const unfold = (tab, name = 'Distances in your vehicle') => tab.getByText(name).click();
+export const unfoldParts = (tab) => unfold(tab, /^For those who have measured/);
 
 /** Another offer in the same page, once its own has been shown. */
 export async function offering(tab, mutate) {
@@ -73,14 +74,36 @@ export async function offering(tab, mutate) {
 
 export async function accessible(tab) {
   await tab.addScriptTag({ path: AXE }).catch(() => tab.evaluate(readFileSync(AXE, 'utf8')));
-  const { violations, passes } = await tab.evaluate(() => window.axe.run());
-  assert.ok(passes.length > 15, `${passes.length} rules passed`);
-  assert.deepEqual(violations.map(({ id, nodes }) => [id, nodes.map(({ html }) => html)]), []);
+  for (const colorScheme of ['dark', 'light']) {
+    await tab.emulateMedia({ colorScheme });
+    const { violations, passes } = await tab.evaluate(() => window.axe.run({ rules: { 'target-size': { enabled: true } } }));
+    assert.ok(passes.length > 15, `${passes.length} rules passed`);
+    assert.deepEqual(violations.map(({ id, nodes }) => [colorScheme, id, nodes.map(({ html }) => html)]), []);
+  }
 }
 
 export async function fits(tab) {
   const [content, window] = await tab.evaluate(() => [document.documentElement.scrollWidth, innerWidth]);
   assert.ok(content <= window, `${content} px wide in ${window}`);
+}
+
+/** Words, numbers and units that are cut in two without a hyphen. */
+export function brokenWords(tab) {
+  return element(tab).evaluate(({ shadowRoot }) => {
+    const walker = document.createTreeWalker(shadowRoot, NodeFilter.SHOW_TEXT);
+    const broken = [];
+    for (let text; (text = walker.nextNode()); ) {
+      // A hyphen and a slash are places to end a line at; so is the space that is not of a number.
+      for (const { 0: word, index } of text.data.matchAll(/[^ \n\t\-–/]+/g)) {
+        const range = document.createRange();
+        range.setStart(text, index);
+        range.setEnd(text, index + word.length);
+        const lines = new Set([...range.getClientRects()].map(({ top }) => Math.round(top / 4)));
+        if (lines.size > 1) broken.push(word);
+      }
+    }
+    return broken;
+  });
 }
 
 /** How many delays the drawing has, and how many of them stand on a dot or on one another. */

@@ -4,7 +4,7 @@ import { test } from 'node:test';
 import { gzipSync } from 'node:zlib';
 import { retryAfter } from '../dist/client.js';
 import { drives, names } from '../dist/drawing.js';
-import { worst } from '../dist/figures.js';
+import { worst } from '../dist/verdict.js';
 import { Names, spoken } from '../dist/names.js';
 import { directionOf, localeOf, Numbers } from '../dist/numbers.js';
 import { namesOf, packagesFor } from '../dist/offer.js';
@@ -41,11 +41,13 @@ test('numbers are written as the reader writes them', () => {
   assert.equal(en.change(-1.25, 'dB'), '\u2068−1.3\u202fdB\u2069', 'isolated from sentences written leftwards');
   assert.equal(seen(en.change(-0.01, 'dB')), '0.0\u202fdB');
   assert.equal(seen(de.change(5.31, 'dB')), '+5,3\u202fdB');
-  assert.equal(seen(en.number(-0.04)), '0.0');
+  assert.equal(seen(en.unit(-0.04, 'dB')), '0.0\u202fdB');
   assert.equal(seen(en.mass(960)), '960\u202fg');
   assert.equal(seen(de.massChange(24650)), '+24,7\u202fkg');
+  assert.equal(seen(en.mass(1000)), '1\u202fkg');
+  assert.equal(seen(en.mass(2360)), '2.36\u202fkg');
   assert.equal(seen(new Numbers('ar-EG').change(-1.25, 'dB')), '−١٫٣\u202fdB');
-  assert.deepEqual([8, 0.0511, 0.004].map((hours) => en.hours(hours)), ['8 hr', '3.1 min', '14 sec']);
+  assert.deepEqual([8, 0.0511, 0.004].map((hours) => en.hours(hours)), ['8\u00a0hours', '3.1\u00a0minutes', '14\u00a0seconds']);
   assert.equal(de.field(-1234.5), '−1234,5');
 });
 
@@ -57,8 +59,8 @@ test('browsers of 2022, which refuse a sign for negative numbers only, write the
     return new Present(locale, options);
   });
   const en = new Numbers('en');
-  assert.deepEqual([-0.04, -0.05, -0, 0, 1046.5].map((value) => seen(en.number(value))), ['0.0', '−0.1', '0.0', '0.0', '1,046.5']);
-  assert.equal(seen(en.unit(-0.4, 'g', 0)), '0\u202fg');
+  assert.deepEqual([-0.04, -0.05, -0, 0, 1046.5].map((value) => seen(en.bare(value, 'dB'))), ['0.0', '−0.1', '0.0', '0.0', '1,046.5']);
+  assert.equal(seen(en.unit(-0.04, 'g')), '0\u202fg');
   assert.deepEqual([-0.01, 5.31].map((value) => seen(en.change(value, 'dB'))), ['0.0\u202fdB', '+5.3\u202fdB']);
 });
 
