@@ -30,8 +30,8 @@ class Files(unittest.TestCase):
             texts = re.findall(r'"((?:[^"]|"")*)"', formula)
             self.assertTrue(all(len(text) <= 255 for text in texts), formula)
             names |= set(re.findall(r"([A-Za-z_.]*[A-Z0-9]+)\(", re.sub(r'"(?:[^"]|"")*"', "", formula)))
-        self.assertEqual({"_xlfn.WEBSERVICE", "_xlfn.NUMBERVALUE", "_xlfn.ENCODEURL", "AND", "CHAR", "COUNT", "COUNTA", "COUNTIF", "FIND", "IF",
-                          "IFERROR", "INDEX", "ISERROR", "ISNUMBER", "ISTEXT", "LEFT", "LEN", "LOG10", "MATCH", "MID", "MIN", "N", "NOT", "OR", "REPT", "RIGHT", "SQRT", "SUBSTITUTE",
+        self.assertEqual({"_xlfn.WEBSERVICE", "_xlfn.NUMBERVALUE", "_xlfn.ENCODEURL", "ABS", "AND", "CHAR", "COUNT", "COUNTA", "COUNTIF", "FIND", "FIXED", "IF",
+                          "IFERROR", "INDEX", "ISERROR", "ISNUMBER", "ISTEXT", "LEFT", "LEN", "LOG10", "MATCH", "MID", "MIN", "N", "NOT", "OR", "REPT", "RIGHT", "ROUND", "SQRT", "SUBSTITUTE",
                           "SUM", "SUMPRODUCT", "TRIM"}, names)
 
     def test_parts_are_well_formed(self):
