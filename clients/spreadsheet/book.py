@@ -55,6 +55,13 @@ class Book:
     def code_area(self, column):
         return self.codes.area(2, column, 1 + len(self.words.codes), column)
 
+    def words_of(self, codes):
+        """Where the words for these codes stand, which follow one another."""
+        rows = [2 + list(self.words.codes).index(code) for code in codes]
+        if rows != list(range(rows[0], rows[0] + len(rows))):
+            raise ValueError(f"{self.words.language}.json must keep these together and in this order: {', '.join(codes)}")
+        return self.codes.area(rows[0], 2, rows[-1], 2)
+
     def shown(self, code):
         """The word for a code."""
         return f'IFERROR(INDEX({self.code_area(2)},MATCH({code},{self.code_area(1)},0)),"")'

@@ -112,7 +112,8 @@ def entry(book, sheet, row, column, value, calculation, name, choices=None):
     numeric = book.contract.numeric(calculation, name)
     codes = ["true", "false"] if schema.get("type") == "boolean" else schema.get("enum")
     listed = [book.words.code(code) for code in codes] if codes else None
+    offered = book.words_of(codes) if codes and any("," in word for word in listed) else listed  # a list in a cell is cut at commas
     value = book.words.code({"yes": "true", "no": "false"}.get(value, value)) if value and codes else value
     return sheet.put(row, column, value, "input_number" if numeric else "input", GENERAL if numeric else "",
-                     help=book.contract.help(calculation, name, book.words), choices=choices or listed,
+                     help=book.contract.help(calculation, name, book.words), choices=choices or offered,
                      refusal=book.say("Please enter one of: {choices}.").format(choices=", ".join(listed)) if listed else "")

@@ -17,12 +17,13 @@ def fill_lines(book):
 
 
 def driver(book, n):
-    """A new driver, counted over all channels; what stays in the vehicle is not sold."""
+    """A new driver, counted over all channels; what stays in the vehicle and costs nothing is not sold."""
     name, price = (book.parts.ref(FIRST + n, book.driver_column[key]) for key in ("name", "price"))
     counts = book.lookup.area(FIRST, book.lookup_column["count"], FIRST + CHANNELS - 1, book.lookup_column["count"])
-    number = f'SUMPRODUCT(({book.channel_area("new")}={name})*({book.channel_area("factory")}<>{name})*({book.channel_area("name")}<>""),{counts})'
+    number = f'SUMPRODUCT(({book.channel_area("new")}={name})*((({book.channel_area("factory")}<>{name})+(N({price})<>0))>0)*({book.channel_area("name")}<>""),{counts})'
     quantity = book.lines.ref(1 + n, 3)
-    return (f'AND({name}<>"",N({quantity})>0)', name, number, f'IF({price}="","",{price})',
+    first = f'IFERROR(MATCH({name},{book.names["drivers"]},0),0)={n + 1}'  # a second one of this name is never looked up
+    return (f'AND({name}<>"",N({quantity})>0,{first})', name, number, f'IF({price}="","",{price})',
             f'IF(ISNUMBER({price}),ROUND({quantity}*{price},2),"")')
 
 

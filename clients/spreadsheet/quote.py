@@ -2,13 +2,13 @@
 from formulas import q
 from layout import CHANNELS, QUOTED
 from lines import number_of, text_of
+from totals import MONEY
 
 WIDE = 7  # columns
 SHOP, SHORT, CHANGES = 2, 7, 11  # first rows of the parts of the page
 COSTS = CHANGES + 3 + CHANNELS
 GOOD = COSTS + 3 + QUOTED
 LONGEST = 34  # characters of a name that fit into two lines
-MONEY = "#,##0.00"
 GOOD_TO_KNOW = [
     "10 dB more sounds about twice as loud. One octave lower is half the frequency.",
     "Levels are calculated, not measured: seats, trim and windows change them by some dB, up or down.",
@@ -73,7 +73,7 @@ def weight(grams):
 def changes(book):
     sheet = book.quote
     across(book, CHANGES, book.say("What changes in the vehicle"), "group", 0.9)
-    headings(book, CHANGES + 1, ["Where", "Leaves", "Comes", "What changes"])
+    headings(book, CHANGES + 1, ["Where", "Leaves", "Comes", "What changes"], ((1, 1), (2, 2), (3, 3), (4, WIDE)))
     for i in range(CHANNELS):
         row, name = CHANGES + 2 + i, book.of(i, "name")
         nothing = f'IF({book.of_channel(i, "factory")}="",{q(book.say("nothing"))},{book.of_channel(i, "factory")})'
@@ -113,15 +113,16 @@ def fixed(number, decimals):
     return f"FIXED(ABS({number}),{decimals})"
 
 
-def headings(book, row, labels, spans=((1, 1), (2, 2), (3, 3), (4, WIDE))):
+def headings(book, row, labels, spans, right=()):
     for label, (first, last) in zip(labels, spans):
-        book.quote.merge(row, first, row, last, label if label.startswith("=") else book.say(label), "column_right" if first > 3 and len(spans) > 4 else "column")
+        book.quote.merge(row, first, row, last, book.say(label), "column_right" if label in right else "column")
     book.quote.heights[row] = 0.65
 
 
 def costs(book):
     across(book, COSTS, book.say("What it costs"), "group", 0.9)
-    headings(book, COSTS + 1, ["Item", "Quantity", "Price, each", "Amount", ""], ((1, 3), (4, 4), (5, 5), (6, 6), (7, 7)))
+    headings(book, COSTS + 1, ["Item", "Quantity", "Price, each", "Amount", ""], ((1, 3), (4, 4), (5, 5), (6, 6), (7, 7)),
+             right=("Quantity", "Price, each", "Amount"))
     for n in range(QUOTED):
         row = COSTS + 2 + n
         priced(book, row, "=" + text_of(book, n, "what"), *("=" + number_of(book, n, key) for key in ("quantity", "each", "amount")))

@@ -50,8 +50,6 @@ STYLES = {
     "line_number": Style(across="right", down="center", shrink=True),
     "small": Style(size=9, wrap=True, down="center"),
     "strong": Style(size=11, bold=True, down="center", shrink=True),
-    "sum": Style(bold=True, fill="E3EAEE", down="center", shrink=True),
-    "sum_number": Style(bold=True, fill="E3EAEE", across="right", down="center", shrink=True),
     "column": Style(bold=True, ink=PAPER, fill=INK, down="center", shrink=True),
     "column_right": Style(bold=True, ink=PAPER, fill=INK, down="center", across="right", shrink=True),
     "machine": Style(size=8, ink="55616A", border=True),

@@ -7,6 +7,8 @@ import zipfile
 from pathlib import Path
 from xml.etree import ElementTree
 
+from openpyxl import load_workbook
+
 from build import build
 from contract import Contract, UnknownName
 from expected import SERVICE
@@ -14,15 +16,15 @@ from opened import BOOK, CONTRACT, FOLDER
 
 
 class Files(unittest.TestCase):
-    def formulas(self):
-        with zipfile.ZipFile(FOLDER / "quoting.xlsx") as file:
+    def formulas(self, folder=FOLDER):
+        with zipfile.ZipFile(folder / "quoting.xlsx") as file:
             for name in file.namelist():
                 if name.startswith("xl/worksheets/sheet"):
                     for formula in ElementTree.fromstring(file.read(name)).iter("{http://schemas.openxmlformats.org/spreadsheetml/2006/main}f"):
                         yield formula.text
 
     def test_formulas_keep_to_the_limits_of_the_other_spreadsheet(self):
-        formulas = list(self.formulas())
+        formulas = [*self.formulas(), *self.formulas(FOLDER / "de")]
         self.assertGreater(len(formulas), 1000)
         self.assertLessEqual(max(map(len, formulas)), 8192)
         names = set()
@@ -34,9 +36,24 @@ class Files(unittest.TestCase):
                           "IFERROR", "INDEX", "ISERROR", "ISNUMBER", "ISTEXT", "LEFT", "LEN", "LOG10", "MATCH", "MID", "MIN", "N", "NOT", "OR", "REPT", "RIGHT", "ROUND", "SQRT", "SUBSTITUTE",
                           "SUM", "SUMPRODUCT", "TRIM"}, names)
 
+    def test_lists_names_and_number_formats_keep_to_the_limits_of_the_other_spreadsheet(self):
+        for folder in (FOLDER, FOLDER / "de"):
+            book = load_workbook(folder / "quoting.xlsx")
+            for page in book.worksheets:
+                self.assertRegex(page.title, r"^\w{1,31}$")
+                for rule in page.data_validations.dataValidation:
+                    source = rule.formula1 or ""
+                    self.assertTrue(len(source) <= 255 and len(rule.prompt or "") <= 255 and len(rule.error or "") <= 225, source)
+                    if source.startswith('"'):
+                        self.assertNotRegex(source, r",\d")  # a comma within a word
+                for row in page.iter_rows():
+                    for cell in row:
+                        self.assertLessEqual(len(cell.number_format.split(";")), 4)
+                        self.assertLessEqual(len(str(cell.value)), 8193 if cell.data_type == "f" else 32767)
+
     def test_parts_are_well_formed(self):
-        for kind in ("ods", "xlsx"):
-            with zipfile.ZipFile(FOLDER / f"quoting.{kind}") as file:
+        for kind, folder in (("ods", FOLDER), ("xlsx", FOLDER), ("ods", FOLDER / "de"), ("xlsx", FOLDER / "de")):
+            with zipfile.ZipFile(folder / f"quoting.{kind}") as file:
                 for name in file.namelist():
                     if name.endswith((".xml", ".rels")):
                         ElementTree.fromstring(file.read(name))

@@ -107,6 +107,9 @@ class German(Opened):
         zone = self.book.cell(GERMAN.of_channel(0, "zone"))
         self.assertEqual(["vorn", "Mitte", "hinten"], zone.Validation.getFormula1().replace('"', "").split(";"))
         self.assertEqual("Bitte eines davon eingeben: vorn, Mitte, hinten.", zone.Validation.ErrorMessage)
+        basis = self.book.cell(self.part("coaxial 16", "basis")).Validation  # a comma would cut a list in the cell
+        self.assertRegex(basis.getFormula1(), r"^\$?Codes\.\$B\$\d+:\$B\$\d+$")
+        self.assertTrue(basis.ShowErrorMessage)
         self.assertIn("positions.0.zone=front", self.book.read(GERMAN.calls.ref(GERMAN.call_row(0, "driver-comparison"), 5)))
         bridged, cell = self.result(4, "clean_power_w"), GERMAN.of_channel(4, "bridged")
         self.enter(cell, "nein")
