@@ -21,7 +21,7 @@ def fill_packages(book):
     if len(book.offered) > 1 + PACKAGES:
         raise ValueError(f"there is room for {PACKAGES} packages: ask for fewer with list_count")
     sheet.put(1, 1, book.say("Packages"), "title")
-    sheet.merge(2, 1, 2, 1 + len(FIGURES), book.say("What the service found for a vehicle: none beats another in everything. Another table is pasted into the sheet Table."), "hint")
+    sheet.merge(2, 3, 2, 1 + len(FIGURES), book.say("What the service found for a vehicle: none beats another in everything. Another table is pasted into the sheet Table."), "hint")
     sheet.heights[2] = 1
     sheet.put(3, 1, book.say("Wished"), "label")
     sheet.put(3, 2, None, "label")

@@ -56,7 +56,7 @@ def write(sheets, path, author):
 def paginate(page, sheet):
     page.print_options.horizontalCentered = True
     if not sheet.printed:
-        page.print_area = "A1:B1"  # there is no format for none: the title alone
+        page.print_area = f"{get_column_letter(sheet.size()[1] + 2)}1"  # an empty cell, for there is no way to say none
     page.page_margins = PageMargins(0.5, 0.5, 0.5, 0.5, 0, 0)
     if sheet.scale():
         page.page_setup.scale = sheet.scale()
