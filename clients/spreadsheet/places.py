@@ -64,7 +64,8 @@ def place(book, cell):
 
 def located(book, answer, query):
     """The faults of an answer, each in a line of its own and with the place of the entry instead of the field's name."""
-    text, faults = f'" "&{answer}', book.words.faults
+    faults = book.words.faults  # how they name a field, and what is put otherwise before and behind the search for it
+    text = substituted(f'" "&{answer}', faults["before"])
     for name, cell in with_groups(query.entered).items():
         # A name of one word stands in sentences as well.
         for before, behind in faults["field" if re.search(r"[._]", name) else "word"]:
@@ -78,9 +79,13 @@ def located(book, answer, query):
     for sheet in (book.vehicle, book.channels, book.parts, book.results, book.levels, book.totals):
         start = row_of(book, sheet, "")
         text = f'SUBSTITUTE({text},{q(f". {start}")},"."&{LINE}&{q(f"fault: {start}")})'
-    for said, meant in faults["replaced"]:
+    return f'MID({substituted(text, faults["behind"])},2,2000)'
+
+
+def substituted(text, pairs):
+    for said, meant in pairs:
         text = f"SUBSTITUTE({text},{q(said)},{q(meant)})"
-    return f"MID({text},2,2000)"
+    return text
 
 
 def with_groups(entered):
