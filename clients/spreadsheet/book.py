@@ -1,6 +1,7 @@
 """What stands where in the quoting workbook. Each sheet is filled by a module of its own, which asks here for the others' cells."""
 from entries import AMPLIFIER, CHANNEL, DRIVER
-from layout import AMPLIFIERS, CALCULATIONS, CAUTIONS, CHANNELS, DRIVERS, FINDINGS, FIRST, RESULTS, WISHED
+from contract import unit
+from layout import AMPLIFIERS, CALCULATIONS, CAUTIONS, CHANNELS, DRIVERS, FINDINGS, FIRST, RESULTS, SLOTS, WISHED
 from lookup import LOOKUP
 from sheets import Sheet
 
@@ -10,22 +11,28 @@ def numbered(columns):
 
 
 class Book:
-    def __init__(self, contract, demo, address, packages):
+    def __init__(self, contract, demo, address, packages, words):
         self.contract, self.demo, self.address = contract, demo, address
+        self.words = words
+        self.say, self.tell = self.words.text, self.words.formula  # as it stands, and as a formula
         self.offered = packages  # rows of the table that package-options answers
-        self.vehicle = Sheet("Vehicle", [0.6, 6.6, 5.2, 2.6, 0.8, 13])
-        self.channels = Sheet("Channels", freeze=(FIRST - 1, 1))
-        self.parts = Sheet("Parts", freeze=(FIRST - 1, 1))
-        self.results = Sheet("Results", freeze=(FIRST - 1, 2))
-        self.levels = Sheet("Levels", freeze=(FIRST - 1, 2), one_page=True)
-        self.packages = Sheet("Packages", freeze=(FIRST - 1, 2))
-        self.comparison = Sheet("Comparison", freeze=(FIRST - 1, 3))
-        self.totals = Sheet("Totals", [5.2, 5.2, 2, 2.4, 2.6, 2.8, 3, 4.4], freeze=(FIRST - 1, 0), one_page=True)
-        self.calls = Sheet("Calls", [3.6, 4.2, 2.2, 2.4, 6, 6, 6, 6, 30], freeze=(FIRST - 1, 2), one_page=True)
+        self.vehicle = Sheet(self.say("Vehicle"), [0.6, 7.2, 5.6, 2.6, 0.8, 13], one_page=True)
+        self.channels = Sheet(self.say("Channels"), freeze=(FIRST - 1, 1))
+        self.parts = Sheet(self.say("Parts"), freeze=(FIRST - 1, 1))
+        self.results = Sheet(self.say("Results"), freeze=(FIRST - 1, 2))
+        self.levels = Sheet(self.say("Levels"), freeze=(FIRST - 1, 2), one_page=True)
+        self.packages = Sheet(self.say("Packages"), freeze=(FIRST - 1, 2))
+        self.comparison = Sheet(self.say("Comparison"), freeze=(FIRST - 1, 3))
+        self.totals = Sheet(self.say("Totals"), [5.2, 5.2, 2, 2.4, 2.6, 2.8, 3, 4.4], freeze=(FIRST - 1, 0), one_page=True)
+        self.calls = Sheet(self.say("Calls"), [3.6, 4.2, 2.2, 2.4, 6, 6, 6, 6, 30], freeze=(FIRST - 1, 2), printed=False)
         self.lookup = Sheet("Lookup", freeze=(FIRST - 1, 1), hidden=True)
+        self.table = Sheet(self.say("Table"), [3] * (7 + 2 * SLOTS), printed=False)
+        self.quote = Sheet(self.say("Quote"), [4.4, 4.5, 4.7, 1.9, 2.6, 2.9, 1.4], one_page=True, portrait=True)
+        self.codes = Sheet("Codes", hidden=True)
+        self.lines = Sheet("Lines", hidden=True)
         self.split = Sheet("Split", freeze=(FIRST - 1, 2), hidden=True)
         self.sheets = [self.vehicle, self.channels, self.parts, self.results, self.levels, self.comparison, self.packages, self.totals,
-                       self.calls, self.lookup, self.split]
+                       self.quote, self.table, self.calls, self.lookup, self.split, self.codes, self.lines]
         self.cell, self.numbers = {}, set()  # of the vehicle, by key; which of them hold numbers
         self.queries = {}  # of the calls, by row
         self.told = {}  # by name of the sheet: rows with channel, level and text of a finding
@@ -38,6 +45,30 @@ class Book:
         self.masses_row = self.delays_row + 1
         self.ready_row = self.masses_row + 1 + CHANNELS
         self.listed_row = FIRST + CHANNELS + 1  # of the sheet Lookup; one for each field of a list that is sent
+
+    def unit(self, field):
+        """What a figure is in, as it stands below a heading: of money it is the currency."""
+        return f'=IF({self.cell["currency"]}="","",{self.cell["currency"]})' if field.rpartition(".")[2] == "price" else unit(field)
+
+    # Words of the service, which a person reads and enters in another tongue
+
+    def code_area(self, column):
+        return self.codes.area(2, column, 1 + len(self.words.codes), column)
+
+    def words_of(self, codes):
+        """Where the words for these codes stand, which follow one another."""
+        rows = [2 + list(self.words.codes).index(code) for code in codes]
+        if rows != list(range(rows[0], rows[0] + len(rows))):
+            raise ValueError(f"{self.words.language}.json must keep these together and in this order: {', '.join(codes)}")
+        return self.codes.area(rows[0], 2, rows[-1], 2)
+
+    def shown(self, code):
+        """The word for a code."""
+        return f'IFERROR(INDEX({self.code_area(2)},MATCH({code},{self.code_area(1)},0)),"")'
+
+    def coded(self, word):
+        """The code for a word; anything else goes as it stands, and the service refuses it."""
+        return f'IFERROR(INDEX({self.code_area(1)},MATCH({word},{self.code_area(2)},0)),{word})'
 
     # What a person enters
 

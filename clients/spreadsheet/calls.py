@@ -11,21 +11,21 @@ HEADINGS = ["Channel", "Calculation", "Verdict", "Characters", "Address", "Answe
 
 def fill_calls(book):
     sheet, address = book.calls, book.cell["address"]
-    sheet.put(1, 1, "Calls", "title")
-    sheet.put(2, 1, "Every question to the service and its answer; ~1 stands for the first channel's name and so on. Nothing to enter here.", "plain")
-    sheet.put(3, 1, "Service", "label")
+    sheet.put(1, 1, book.say("Calls"), "title")
+    sheet.put(2, 1, book.say("Every question to the service and its answer; ~1 stands for the first channel's name and so on. Nothing to enter here."), "plain")
+    sheet.put(3, 1, book.say("Service"), "label")
     base = sheet.put(3, 2, f'=IF(RIGHT({address},1)="/",LEFT({address},LEN({address})-1),{address})', "output")
     for column, label in enumerate(HEADINGS, 1):
-        sheet.put(FIRST - 2, column, label, "heading")
+        sheet.put(FIRST - 2, column, book.say(label), "heading")
         sheet.put(FIRST - 1, column, "", "field")
     for i in range(CHANNELS):
         for calculation in CALCULATIONS:
             ask(book, base, book.call_row(i, calculation), f'={book.of(i, "name")}', calculation, *QUESTIONS[calculation](book, i))
-    ask(book, base, book.delays_row, "delays", DELAYS, *delays(book))
-    ask(book, base, book.masses_row, "vehicle", COMPARISON, *masses(book))
+    ask(book, base, book.delays_row, book.say("delays"), DELAYS, *delays(book))
+    ask(book, base, book.masses_row, book.say("vehicle"), COMPARISON, *masses(book))
     for i in range(CHANNELS):
         ask(book, base, book.level_row(i), f'={book.of(i, "name")}', f"{SOUND}/solve", *power_for(book, i, book.wished_level(i)))
-    call(book, book.ready_row, "service", "ready", f'{base}&"{book.contract.path("/health/ready")}"')
+    call(book, book.ready_row, book.say("service"), "ready", f'{base}&"{book.contract.path("/health/ready")}"')
 
 
 def ask(book, base, row, channel, calculation, query, condition):
@@ -45,8 +45,9 @@ def call(book, row, channel, calculation, address):
     sheet.put(row, 3, f'=IF({answer}="","",IF(LEFT({answer},1)="{{",{judged},"fault"))', "verdict")
     sheet.put(row, 4, f'=IF({url}="","",LEN({url}))', "machine")
     sheet.put(row, 5, "=" + address, "machine")
-    long = f'"The question has "&LEN({url})&" characters, a cell sends at most {LONGEST_URL}. A shorter network or service address helps."'
-    none = q("No answer. Is the service running at ") + f'&{book.cell["address"]}&' + q(", and is this file allowed to update its links?")
+    long = book.tell("The question has {count} characters, a cell sends at most {most}. A shorter network or service address helps.",
+                     count=f"LEN({url})", most=str(LONGEST_URL))
+    none = book.tell("No answer. Is the service running at {address}, and is this file allowed to update its links?", address=book.cell["address"])
     sheet.put(row, 6, f'=IF({url}="","",IF(LEN({url})>{LONGEST_URL},{long},IFERROR(WEBSERVICE({url}),{none})))', "machine")
     stops, warnings = ("&".join(f'IF(LEFT({slot},{len(level)})="{level}",{slot}&{LINE},"")' for slot in slots) for level in ("stop", "warning"))
     fault = book.fault(row)
@@ -60,7 +61,7 @@ def heavier(book, row, answer):
     if row != book.masses_row:
         return '""'
     more = f"{count(answer, code(HEAVY))}-{FINDINGS - len(OF_ALL)}"
-    return f'IF({more}>0,"warning: and "&{more}&" more parts that are heavy"&{LINE},"")'
+    return f'IF({more}>0,"warning: "&{book.tell("and {count} more parts that are heavy", count=more)}&{LINE},"")'
 
 
 def count(text, piece):
@@ -72,4 +73,4 @@ def rest(book, row, answer):
     if row == book.masses_row:
         return '""'
     more = f"{count(answer, FINDING)}-{FINDINGS}"
-    return f'IF({more}>0,"note: and "&{more}&" more findings in the answer"&{LINE},"")'
+    return f'IF({more}>0,"note: "&{book.tell("and {count} more findings in the answer", count=more)}&{LINE},"")'

@@ -5,7 +5,7 @@ from pathlib import Path
 import yaml
 
 FILE = Path(__file__).resolve().parents[2] / "openapi" / "footwell-v1.yaml"
-OPTIONS = {"format", "field", "workings", "errors", "further_entries"}
+OPTIONS = {"format", "field", "workings", "errors", "further_entries", "lang"}
 
 
 class UnknownName(Exception):
@@ -58,21 +58,23 @@ class Contract:
             raise UnknownName(f"{name} of {calculation} cannot be {value}")
         return value
 
-    def help(self, calculation, name):
-        """What a person should know who types this parameter."""
+    def help(self, calculation, name, words):
+        """What a person should know who types this parameter. The contract explains it in English alone."""
         parameter = self.parameter(calculation, name)
         schema = parameter["schema"]
-        text = parameter["description"]
+        told = [parameter["description"]] if words.of_contract else []
         if "minimum" in schema and "maximum" in schema:
-            text += f". From {schema['minimum']:g} to {schema['maximum']:g}"
+            told.append(words.text("From {least} to {most}").format(least=f"{schema['minimum']:g}", most=f"{schema['maximum']:g}"))
         if "default" in schema:
-            text += f". If left out: {self.entered(schema['default'])}"
-        return text + "."
+            told.append(words.text("If left out: {value}").format(value=self.entered(schema["default"], words)))
+        return "".join(f"{sentence}. " for sentence in told).strip()
 
     @staticmethod
-    def entered(value):
+    def entered(value, words):
         """A value as a person enters it."""
-        return {True: "yes", False: "no"}[value] if isinstance(value, bool) else value
+        if isinstance(value, (bool, str)):
+            return words.code(str(value).lower())
+        return value
 
     def key(self, calculation, path):
         """The name that a part of an answer starts with, once it is sure that it has that part."""
@@ -119,7 +121,7 @@ class Contract:
             yield from self._paths(part, prefix + name + ".")
 
 
-UNITS = {"ohm": "ohm", "w": "W", "v": "V", "a": "A", "db": "dB", "db_spl": "dB SPL", "dba": "dBA", "hz": "Hz", "m": "m",
+UNITS = {"ohm": "Ω", "w": "W", "v": "V", "a": "A", "db": "dB", "db_spl": "dB SPL", "dba": "dBA", "hz": "Hz", "m": "m",
          "mm": "mm", "mm2": "mm²", "cm2": "cm²", "cm3": "cm³", "g": "g", "ms": "ms", "c": "°C", "h": "h", "octaves": "octaves"}
 
 

@@ -26,6 +26,12 @@ VEHICLE = [
     ("maximum_delay_ms", "Longest delay", DELAYS, "processor.maximum_delay_ms"),
     ("Quote",),
     ("currency", "Currency", COMPARISON, "currency"),
+    ("shop", "Shop", None, "Stands on the quote; not sent."),
+    ("shop_address", "Its address", None, "Stands on the quote; not sent."),
+    ("customer", "Customer", None, "Stands on the quote; not sent."),
+    ("number", "Number of the quote", None, "Stands on the quote; not sent."),
+    ("date", "Date", None, "Stands on the quote; not sent."),
+    ("valid_until", "Valid until", None, "Stands on the quote; not sent."),
 ]
 
 # Key, label, calculation, parameter or what to enter, width, names to choose from.

@@ -28,8 +28,9 @@ class Query:
         kind = self.contract.parameter(self.calculation, name)["schema"].get("type")
         text = cell
         if kind == "boolean":
-            # Anything else goes as it stands: the service refuses it.
-            text = f'IF({cell}="yes","true",IF({cell}="no","false",{cell}))'
+            text = self.book.coded(cell)
+        elif self.contract.choices(self.calculation, name):
+            text = self.book.coded(cell)
         elif kind in ("number", "integer"):
             # A number has no comma but the one that some languages write for the point.
             text = f'SUBSTITUTE({cell},",",".")'
@@ -91,7 +92,7 @@ class Query:
         if missing:
             raise ValueError(f"{self.calculation} needs {', '.join(sorted(missing))}")
         address = "/".join(filter(None, ("/v1", self.calculation, self.asked)))
-        start = f"{address}?format=json&errors=text"
+        start = f"{address}?format=json&errors=text&lang={self.book.words.language}"
         return f'IF({condition},{base}&"{start}"&{"&".join(self.parts)},"")'
 
 

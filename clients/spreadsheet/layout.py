@@ -8,8 +8,10 @@ FINDINGS, CAUTIONS = 8, 6  # as many are taken from an answer; of more it says h
 TOLD = 24  # rows for what must be read; of more it says how many
 LONGEST_TOLD = 300  # characters that fit into such a row
 HEADING = 1.8  # height of headings in cm: three lines, also where a wider font stands in
+KILOGRAMS = "#,##0.00,"  # of grams
 FIRST = 6  # row of the first channel on every sheet
 WISHED, WISHED_LEVEL = 3, "Level wished for"  # column and heading on the sheet Levels
+QUOTED = CHANNELS + AMPLIFIERS + ITEMS + 5  # lines of the quote
 PACKAGES, SLOTS = 24, 4  # rows that fit on a page; slots a request can have
 
 HOW_TO = [
@@ -21,7 +23,7 @@ HOW_TO = [
     "5  Channels: a row each, with parts, network and position.",
     "6  Read Results and Comparison; a red verdict must be solved first.",
     "7  Levels: which gain a level needs. Packages: what else there is.",
-    "8  Totals: other items, hours and tax make the quote.",
+    "8  Totals: other items, hours and tax make the quote. Quote: the customer's page.",
 ]
 
 # Groups of the comparison's answer in the order in which they are taken apart.
@@ -56,10 +58,10 @@ COMPARED_FIGURES = [
     ("Amplifier power for each", "amplifier_power_w", "", "0.0", ""),
     ("Largest clean level", "largest_level_db_spl", "largest_level_db", "0.0", '+0.0" dB"'),
     ("held by", "limited_by", "", "", ""),
-    ("Lowest useful frequency", "lowest_useful_hz", "lower_reach_octaves", "0", '+0.0" octaves"'),
+    ("Lowest useful frequency", "lowest_useful_hz", "lower_reach_octaves", "0", '+0.0" {octaves}"'),
     ("Cone area", "cone_area_cm2", "cone_area_cm2", "0", "+0"),
     ("Air moved", "displacement_cm3", "displacement_cm3", "0", "+0"),
-    ("Mass", "mass_g", "mass_g", "#,##0", "+#,##0"),
+    ("Mass", "mass_g", "mass_g", KILOGRAMS, "+" + KILOGRAMS),
     ("Price", "price", "price", "#,##0.00", "+#,##0.00"),
     ("Price for each dB", "", "price_per_db", "", "#,##0.00"),
 ]

@@ -3,7 +3,7 @@ channels with filters would not fit into an address."""
 from entries import COMPARISON, DELAYS
 from formulas import Query, q
 from layout import AMPLIFIERS, CHANNELS, FIRST, ITEMS
-from places import LABELS, column, of_vehicle
+from places import LABELS, column, of_vehicle, row_of
 
 SEAT = "~S"
 
@@ -61,11 +61,11 @@ def delays(book):
 
 
 def at(book, key):
-    return column(book.channel_column[key], LABELS[key])
+    return column(book, book.channel_column[key], LABELS[key])
 
 
 def rows(book, index):
-    return [(book.of(i, index), f"Channels, row {FIRST + i}") for i in range(CHANNELS)]
+    return [(book.of(i, index), row_of(book, book.channels, FIRST + i)) for i in range(CHANNELS)]
 
 
 def masses(book):
@@ -84,8 +84,8 @@ def masses(book):
     shown = [f'{book.totals.ref(row, 1)}<>""' for row in lines]
     every_short(query, "additions.*.name", [q(short_of_addition(n)) for n in added], shown)
     every(query, "additions.*.mass_g", [book.totals.ref(row, 6) for row in lines], shown)
-    query.rows = {"additions": [(f'(SUMPRODUCT(--({book.totals.area(lines[0], 1, row, 1)}<>""))-1)', f"Totals, row {row}") for row in lines]}
-    query.columns = {"mass_g": column(6, "Mass change")}
+    query.rows = {"additions": [(f'(SUMPRODUCT(--({book.totals.area(lines[0], 1, row, 1)}<>""))-1)', row_of(book, book.totals, row)) for row in lines]}
+    query.columns = {"mass_g": column(book, 6, "Mass change")}
     query.names = {short(i): book.of_channel(i, "name") for i in range(CHANNELS)}
     query.names |= {short_of_addition(n): what(book, row) for n, row in enumerate(lines)}
     return query, f'COUNTA({book.channel_area("name")})>0'

@@ -1,12 +1,12 @@
 """What is worked out for each channel: parts looked up, distances, powers, and what is wrong. A column is a function
 of the workbook and the channel's number; the service does all else."""
 from entries import AMPLIFIER, CHANNEL, COMPARISON, DRIVER
-from formulas import LINE, alone, misread, q, worst
+from formulas import LINE, alone, misread, number, q, worst
 from layout import CHANNELS, FIRST, NEEDED, RESULTS
 from places import of_channel, of_part as place_of_part, of_vehicle
 
 
-TEXT = " is a text here, not a number. Write it with this spreadsheet's decimal sign."
+TEXT = "{place}: {entered} is a text here, not a number. Write it with this spreadsheet's decimal sign."
 
 
 def name(book, i):
@@ -92,12 +92,12 @@ def faults(book, i, told):
 
 
 def wrong_parts(book, i):
-    def at(key, text):
-        return q(f"{of_channel(book, i, key)}: {text}")
+    def at(key, text, **parts):
+        return book.tell(text, place=q(of_channel(book, i, key)), **parts)
 
-    told = [(f'{book.of_channel(i, "new")}=""', at("new", "none is chosen. What stays in the car is chosen again.")),
-            (f'{book.of_channel(i, "amplifier")}=""', at("amplifier", "none is chosen. A factory radio is entered on the sheet Parts as one."))]
-    told += [(f'{book.of(i, key + ".row")}="unknown"', at(key, "") + f'&{book.of_channel(i, key)}&" is not on the sheet Parts."')
+    told = [(f'{book.of_channel(i, "new")}=""', at("new", "{place}: none is chosen. What stays in the car is chosen again.")),
+            (f'{book.of_channel(i, "amplifier")}=""', at("amplifier", "{place}: none is chosen. A factory radio is entered on the sheet Parts as one."))]
+    told += [(f'{book.of(i, key + ".row")}="unknown"', at(key, "{place}: {part} is not on the sheet Parts.", part=book.of_channel(i, key)))
              for key in ("factory", "new", "amplifier")]
     return faults(book, i, told)
 
@@ -105,14 +105,15 @@ def wrong_parts(book, i):
 def wrong_numbers(book, i):
     positions = [(book.of_channel(i, axis), of_channel(book, i, axis)) for axis in ("x_m", "y_m", "z_m")]
     positions += [(book.cell[key], of_vehicle(book, key)) for key in ("seat_x_m", "seat_y_m", "seat_z_m", "crest_factor_db")]
-    return faults(book, i, [(f"NOT(ISNUMBER({cell}))", q(f"No level: {place} is not a number.")) for cell, place in positions])
+    return faults(book, i, [(f"NOT(ISNUMBER({cell}))", book.tell("No level: {place} is not a number.", place=q(place))) for cell, place in positions])
 
 
 def wrong_names(book, i):
     name, lower = book.of_channel(i, "name"), book.of_channel(i, "lower")
     return faults(book, i, [
-        (f'SUMPRODUCT(--({book.channel_area("name")}={name}))>1', q(f'{of_channel(book, i, "name")}: another channel is called so too.')),
-        (f'{book.of(i, "lower")}="unknown"', q(f'{of_channel(book, i, "lower")}: no channel is called ') + f'&{lower}&"."')])
+        (f'SUMPRODUCT(--({book.channel_area("name")}={name}))>1', book.tell("{place}: another channel is called so too.", place=q(of_channel(book, i, "name")))),
+        (f'{book.of(i, "lower")}="unknown"', 
+         book.tell("{place}: no channel is called {name}.", place=q(of_channel(book, i, "lower")), name=lower))])
 
 
 def texts_of(side):
@@ -123,7 +124,7 @@ def texts_of(side):
         else:
             entered = [(book.of(i, f"{side}.{key}"), place_of_part(book, i, side, key))
                        for key in numbers(book, AMPLIFIER if side == "amplifier" else DRIVER)]
-        return faults(book, i, [(misread(cell), f'{place}&": "&{cell}&{q(TEXT)}') for cell, place in entered])
+        return faults(book, i, [(misread(cell), book.tell(TEXT, place=place, entered=cell)) for cell, place in entered])
     return formula
 
 
@@ -136,7 +137,7 @@ def unread(book, i):
     """What else is missing: all questions went well, and yet a figure is empty."""
     delays = f'AND({book.figure(i, "delay_ms")}="",LEFT({book.all_delays},1)="{{")'
     labels = {key: label for key, label, *_ in RESULTS}
-    told = [(delays if key == "delay_ms" else f'{book.figure(i, key)}=""', q(f"The answer has nothing for {labels[key]}: see the sheet Calls."))
+    told = [(delays if key == "delay_ms" else f'{book.figure(i, key)}=""', book.tell("The answer has nothing for {figure}: see the sheet Calls.", figure=q(book.say(labels[key]))))
             for key in NEEDED]
     fine = f'AND({"&".join(book.of(i, key) for key in ("wrong_parts", "wrong_numbers"))}="",{book.of(i, "worst_answer")}<>"fault")'
     return f'IF({fine},{faults(book, i, told)},"")'
@@ -152,6 +153,15 @@ def worst_answer(book, i):
     return worst(f"{called[0]}:{called[-1].partition('!')[2]}")
 
 
+def compared(n, key):
+    """A figure of the comparison, for the customer's page."""
+    return lambda book, i: number(book.part(book.call_row(i, COMPARISON), n), key)
+
+
+def verdict(book, i):
+    return f'IF({book.of(i, "wrong")}<>"","fault",{book.of(i, "worst_answer")})'
+
+
 def to_solve(book, i):
     return f'{book.of(i, "wrong")}&{alone(book.called(i, 7))}'
 
@@ -163,7 +173,7 @@ def warnings(book, i):
 WRONG = ["wrong_parts", "wrong_numbers", "wrong_names", "texts.channel", "texts.new", "texts.factory", "texts.amplifier", "unread"]
 def wrong_vehicle(book):
     """What is wrong with entries of the sheet Vehicle."""
-    told = [(misread(cell), q(of_vehicle(book, key) + ": ") + f"&{cell}&{q(TEXT)}") for key, cell in book.cell.items() if key in book.numbers]
+    told = [(misread(cell), book.tell(TEXT, place=q(of_vehicle(book, key)), entered=cell)) for key, cell in book.cell.items() if key in book.numbers]
     return "&".join(f'IF({condition},"fault: "&{text}&{LINE},"")' for condition, text in told)
 
 
@@ -176,14 +186,15 @@ LOOKUP = {
        for key, *_ in columns},
     "wrong_parts": wrong_parts, "wrong_numbers": wrong_numbers, "wrong_names": wrong_names,
     **{f"texts.{side}": texts_of(side) for side in ("channel", "new", "factory", "amplifier")}, "unread": unread, "wrong": wrong,
-    "worst_answer": worst_answer, "to_solve": to_solve, "warnings": warnings,
+    "worst_answer": worst_answer, "verdict": verdict,
+    "louder_db": compared(4, "largest_level_db"), "octaves_lower": compared(4, "lower_reach_octaves"),
+    "heavier_g": compared(1, "mass_change_g"), "lowest_after_hz": compared(3, "lowest_useful_hz"),
+    "to_solve": to_solve, "warnings": warnings,
 }
 
 
 def fill_lookup(book):
     sheet = book.lookup
-    sheet.put(1, 1, "Lookup", "title")
-    sheet.put(2, 1, "What the parts of each channel say, and what is worked out from it. Nothing to enter here.", "plain")
     for key, formula in LOOKUP.items():
         sheet.put(FIRST - 2, book.lookup_column[key], key, "heading")
         for i in range(CHANNELS):

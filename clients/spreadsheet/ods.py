@@ -1,10 +1,11 @@
 """Writes a workbook as OpenDocument, version 1.2."""
+import re
 import zipfile
 from xml.sax.saxutils import escape, quoteattr
 
 from openpyxl.utils import get_column_letter
 
-from sheets import FONT, LINE, STYLES, VERDICTS, translate
+from sheets import FONTS, GENERAL, LINE, STYLES, VERDICTS, is_day, sections, translate
 
 TYPE = "application/vnd.oasis.opendocument.spreadsheet"
 NAMES = " ".join(f'xmlns:{short}="{long}"' for short, long in {
@@ -17,6 +18,9 @@ NAMES = " ".join(f'xmlns:{short}="{long}"' for short, long in {
     "calcext": "urn:org:documentfoundation:names:experimental:calc:xmlns:calcext:1.0"}.items())
 PREFIXED = {"WEBSERVICE", "ENCODEURL"}
 ANY_WIDTH = 2.3
+LANDSCAPE = 'fo:page-width="29.7cm" fo:page-height="21cm" style:print-orientation="landscape"'
+PORTRAIT = 'fo:page-width="21cm" fo:page-height="29.7cm" style:print-orientation="portrait"'
+FAMILY = ", ".join(f"'{font}'" for font in FONTS)
 
 
 def reference(text):
@@ -49,26 +53,37 @@ def document(root, body):
 
 
 def number_style(name, pattern):
-    if pattern.startswith("+"):
-        # A gain and a loss have styles of their own.
-        signs = [("gain", "+", "&gt;"), ("loss", "-", "&lt;")]
-        apart = "".join(plain_number(name + kind, pattern[1:], sign) for kind, sign, _ in signs)
-        maps = "".join(f'<style:map style:condition="value(){side}0" style:apply-style-name="{name}{kind}"/>' for kind, _, side in signs)
-        return apart + plain_number(name, pattern[1:], maps=maps)
-    return plain_number(name, pattern)
+    """A gain and a loss have styles of their own."""
+    if is_day(pattern):
+        return day(name, pattern)
+    (gain, body), (loss, _), (none, _) = sections(pattern)
+    kinds = [("gain", gain, "&gt;"), ("loss", loss, "&lt;")]
+    apart = "".join(plain_number(name + kind, body, sign) for kind, sign, _ in kinds)
+    maps = "".join(f'<style:map style:condition="value(){side}0" style:apply-style-name="{name}{kind}"/>' for kind, _, side in kinds)
+    return apart + plain_number(name, body, none, maps)
+
+
+def day(name, pattern):
+    parts = {"YYYY": '<number:year number:style="long"/>', "MM": '<number:month number:style="long"/>', "DD": '<number:day number:style="long"/>'}
+    pieces = "".join(parts.get(piece, f"<number:text>{piece}</number:text>") for piece in re.split("(YYYY|MM|DD)", pattern) if piece)
+    return f'<number:date-style style:name="{name}">{pieces}</number:date-style>'
 
 
 def plain_number(name, pattern, sign="", maps=""):
     pattern, suffix, _ = (pattern + '""').split('"', 2)
+    scaled = ' number:display-factor="1000"' if pattern.endswith(",") else ""
+    pattern = pattern.rstrip(",")
+    if pattern == GENERAL:
+        return f'<number:number-style style:name="{name}"><number:text>{sign}</number:text><number:number number:min-integer-digits="1"/>{maps}</number:number-style>'
     decimals = len(pattern.partition(".")[2])
     grouping = ' number:grouping="true"' if "," in pattern else ""
     return (f'<number:number-style style:name="{name}"><number:text>{sign}</number:text><number:number number:min-integer-digits="1" '
-            f'number:decimal-places="{decimals}" number:min-decimal-places="{decimals}"{grouping}/>'
+            f'number:decimal-places="{decimals}" number:min-decimal-places="{decimals}"{grouping}{scaled}/>'
             f'<number:text>{suffix}</number:text>{maps}</number:number-style>')
 
 
 def cell_style(name, style, number=""):
-    text = f'fo:font-size="{style.size}pt" fo:color="#{style.ink}" fo:font-family="{FONT}"'
+    text = f'fo:font-size="{style.size}pt" fo:color="#{style.ink}" fo:font-family="{FAMILY}"'
     text += ' fo:font-weight="bold"' * style.bold + ' fo:font-style="italic"' * style.italic
     cell = f'style:vertical-align="{"middle" if style.down == "center" else style.down}" fo:padding="0.08cm"'
     cell += f' fo:background-color="#{style.fill}"' if style.fill else ""
@@ -88,8 +103,8 @@ def named_styles(sheets):
     layouts, masters = "", ""
     for sheet in sheets:
         fit = f'style:scale-to="{sheet.scale()}%"' if sheet.scale() else f'style:scale-to-X="1" style:scale-to-Y="{int(sheet.one_page)}"'
-        layouts += (f'<style:page-layout style:name="layout{sheet.name}"><style:page-layout-properties style:print-page-order="ltr" '
-                    'fo:page-width="29.7cm" fo:page-height="21cm" style:print-orientation="landscape" fo:margin="1.2cm" '
+        layouts += (f'<style:page-layout style:name="layout{sheet.name}"><style:page-layout-properties style:print-page-order="ltr" style:table-centering="horizontal" '
+                    f'{PORTRAIT if sheet.portrait else LANDSCAPE} fo:margin="1.2cm" '
                     f'{fit}/><style:header-style/><style:footer-style/></style:page-layout>')
         masters += (f'<style:master-page style:name="page{sheet.name}" style:page-layout-name="layout{sheet.name}">'
                     '<style:header style:display="false"/><style:footer style:display="false"/></style:master-page>')
@@ -162,7 +177,8 @@ def table(sheet, rules):
     spans = {(r, c): (last_r - r + 1, last_c - c + 1) for r, c, last_r, last_c in sheet.merged}
     covered = {(r, c) for first_r, first_c, last_r, last_c in sheet.merged
                for r in range(first_r, last_r + 1) for c in range(first_c, last_c + 1)} - set(spans)
-    out = [f'<table:table table:name="{sheet.name}" table:style-name="t{sheet.name}">']
+    not_printed = "" if sheet.printed else ' table:print="false"'
+    out = [f'<table:table table:name="{sheet.name}" table:style-name="t{sheet.name}"{not_printed}>']
     out += column_list(sheet, columns)
     for row in range(1, rows + 1):
         style = (f"h{sheet.heights[row]}" if row in sheet.heights else "fitting") + "page" * (row in sheet.row_breaks)
@@ -205,7 +221,7 @@ def verdict_colours(sheet):
     if not places:
         return ""
     conditions = "".join(
-        f'<calcext:condition calcext:apply-style-name="verdict-{verdict}" calcext:value="=&quot;{verdict}&quot;" '
+        f'<calcext:condition calcext:apply-style-name="verdict-{verdict}" calcext:value="=&quot;{sheet.verdicts.get(verdict, verdict)}&quot;" '
         f'calcext:base-cell-address="{places[0]}"/>' for verdict in VERDICTS)
     return (f'<calcext:conditional-formats><calcext:conditional-format calcext:target-range-address="{" ".join(places)}">'
             f"{conditions}</calcext:conditional-format></calcext:conditional-formats>")

@@ -10,13 +10,13 @@ STYLES = {"verdict": "verdict", "name": "name"}
 
 def fill_results(book):
     sheet, contract = book.results, book.contract
-    sheet.put(1, 1, "Results", "title")
-    sheet.put(2, 1, f'={book.cell["vehicle"]}&", at the seat "&{book.cell["seat"]}', "plain")
+    sheet.put(1, 1, book.say("Results"), "title")
+    sheet.put(2, 1, "=" + book.tell("{vehicle}, at the seat {seat}", vehicle=book.cell["vehicle"], seat=book.cell["seat"]), "plain")
     for column, (key, label, calculation, part, form, width) in enumerate(RESULTS, 1):
         sheet.widths.append(width)
-        sheet.put(FIRST - 2, column, label, "heading")
+        sheet.put(FIRST - 2, column, book.say(label), "heading")
         sheet.put(FIRST - 1, column, unit(key), "field",
-                  help=contract.result(calculation, f"{part}.{key}".strip(".")).get("description", "") if calculation else "")
+                  help=contract.result(calculation, f"{part}.{key}".strip(".")).get("description", "") if calculation and book.words.of_contract else "")
         for i in range(CHANNELS):
             sheet.put(FIRST + i, column, "=" + shown(book, i, key, calculation, part, form),
                       STYLES.get(key, "output_number" if form else "output_word"), form)
@@ -26,28 +26,32 @@ def fill_results(book):
     show_cautions(book, sheet, last + 4, 1, last + 5, end)
     sheet.heights[last + 5] = 3.4
     book.cautions_shown = sheet.ref(last + 5, 1)
-    list_told(book, sheet, last + 7, end, "Faults, stops and warnings",
-              [with_channel(book.wrong_vehicle, '"vehicle"')] + told(book, "to_solve", 7) + told(book, "warnings", 8))
+    list_told(book, sheet, last + 7, end, book.say("Faults, stops and warnings"),
+              [with_channel(book.wrong_vehicle, q(book.say("vehicle")))] + told(book, "to_solve", 7) + told(book, "warnings", 8))
 
 
 def told(book, key, column):
     """Of each channel, of the delays of all and of their masses."""
     channels = [with_channel(book.of(i, key), book.of(i, "name")) for i in range(CHANNELS)]
-    return channels + [with_channel(book.calls.ref(row, column), q(name)) for row, name in ((book.delays_row, "delays"), (book.masses_row, "vehicle"))]
+    return channels + [with_channel(book.calls.ref(row, column), q(book.say(name))) for row, name in ((book.delays_row, "delays"), (book.masses_row, "vehicle"))]
 
 
 def summary(book, row, end):
     """Below the channels: what holds for all."""
     sheet = book.results
-    lines = [(row + n, label, f"={book.calls.ref(call, 3)}", f"={notes_of(book, [call])}")
+    lines = [(row + n, label, f"={book.shown(book.calls.ref(call, 3))}", f"={notes_of(book, [call])}")
              for n, (label, call) in enumerate((("Delays of all", book.delays_row), ("Masses of all", book.masses_row)))]
     system = row + len(lines)
-    verdicts = f'IF({book.wrong_vehicle}<>"","fault",{worst(sheet.area(FIRST, 2, system - 1, 2))})'
+    areas = book.lookup.area(FIRST, book.lookup_column["verdict"], FIRST + CHANNELS + 1, book.lookup_column["verdict"])
+    for n, call in enumerate((book.delays_row, book.masses_row)):
+        book.lookup.put(FIRST + CHANNELS + n, book.lookup_column["verdict"], f"={book.calls.ref(call, 3)}", "machine")
+    verdicts = f'=IF({book.wrong_vehicle}<>"","fault",{worst(areas)})'
+    verdicts = book.shown(verdicts.removeprefix("="))
     lines.append((system, "The whole system", f"={verdicts}", f"=SUM({sheet.area(FIRST, end, system - 1, end)})"))
     for r, label, verdict, notes in lines:
         for column in range(1, end):
             sheet.put(r, column, None, "total")
-        sheet.put(r, 1, label, "total")
+        sheet.put(r, 1, book.say(label), "total")
         sheet.put(r, 2, verdict, "verdict")
         sheet.put(r, end, notes, "total_number", "0")
     return sheet.ref(system, 2)
@@ -56,7 +60,9 @@ def summary(book, row, end):
 def shown(book, i, key, calculation, part, form):
     if key in VALUES:
         return VALUES[key](book, i)
-    read = number if form else word
+    def read(answer, key):
+        return number(answer, key) if form else book.shown(word(answer, key))
+
     if calculation == DELAYS:
         return read(book.part(book.delays_row, 1 + i), key)
     if part or (calculation, key) == (RAIL, "headroom_db"):
@@ -69,7 +75,7 @@ def shown(book, i, key, calculation, part, form):
 
 
 def verdict(book, i):
-    return f'IF({book.of(i, "wrong")}<>"","fault",{book.of(i, "worst_answer")})'
+    return book.shown(book.of(i, "verdict"))
 
 
 def notes(book, i):

@@ -5,7 +5,9 @@ from dataclasses import dataclass, field
 from openpyxl.utils import get_column_letter
 
 PAGE = 27  # cm between the margins of a page
-FONT, INK, PAPER, LINE = "Arial", "1F3A4D", "FFFFFF", "C9D1D6"
+# The first is installed by .ci/setup; the others stand in where it is not.
+FONTS = ["Liberation Sans", "Arial", "Helvetica", "DejaVu Sans"]
+INK, PAPER, LINE =  "1F3A4D", "FFFFFF", "C9D1D6"
 
 
 @dataclass(frozen=True)
@@ -44,10 +46,16 @@ STYLES = {
     "total_word": Style(bold=True, border=True, fill="E3EAEE", across="center"),
     "verdict": Style(bold=True, border=True, across="center"),
     "caution": Style(fill="FDF0EE", border=True, wrap=True),
+    "line": Style(wrap=False, shrink=True, down="center"),
+    "line_number": Style(across="right", down="center", shrink=True),
+    "small": Style(size=9, wrap=True, down="center"),
+    "strong": Style(size=11, bold=True, down="center", shrink=True),
+    "column": Style(bold=True, ink=PAPER, fill=INK, down="center", shrink=True),
+    "column_right": Style(bold=True, ink=PAPER, fill=INK, down="center", across="right", shrink=True),
     "machine": Style(size=8, ink="55616A", border=True),
 }
 
-# Fills of the cells with a verdict; a fault is a question that could not be answered.
+# Fills of the cells with a verdict, by its code; a fault is a question that could not be answered.
 VERDICTS = {"ok": "CFE8D2", "note": "D5E4F5", "warning": "FBDD9B", "stop": "F2A9A0", "fault": "F2A9A0"}
 
 JUDGED = {"verdict", "told_level"}  # styles of cells that hold one
@@ -60,11 +68,7 @@ class Cell:
     number: str = ""  # such as 0.00, #,##0.00 or +0.0" dB"; with a plus, gains show it
     help: str = ""
     choices: object = None  # a list of texts and nothing else, or a range such as Parts!$A$6:$A$25 to pick from
-
-    @property
-    def refusal(self):
-        """What is said when something else is entered; nothing if it may be."""
-        return f"Please enter one of: {', '.join(self.choices)}." if isinstance(self.choices, list) else ""
+    refusal: str = ""  # what is said when something else is entered; nothing if it may be
 
 
 @dataclass
@@ -73,23 +77,27 @@ class Sheet:
     widths: list = field(default_factory=list)  # cm, one per column
     freeze: tuple = (0, 0)  # rows, columns
     hidden: bool = False
+    printed: bool = True
+    portrait: bool = False
     one_page: bool = False  # printed on one page, else as many as its width asks for
     breaks: list = field(default_factory=list)  # columns that start a page; the frozen ones are on each
     row_breaks: list = field(default_factory=list)  # rows that start a page
     cells: dict = field(default_factory=dict)
     heights: dict = field(default_factory=dict)  # cm, by row
+    verdicts: dict = field(default_factory=dict)  # words shown for them, where they are not shown as codes
     merged: list = field(default_factory=list)  # (row, column, row, column)
 
-    def put(self, row, column, value=None, style="plain", number="", help="", choices=None):
-        self.cells[row, column] = Cell(value, style, number, help, choices)
+    def put(self, row, column, value=None, style="plain", number="", help="", choices=None, refusal=""):
+        self.cells[row, column] = Cell(value, style, number, help, choices, refusal)
         return self.ref(row, column)
 
-    def merge(self, row, column, last_row, last_column, value, style="plain"):
-        self.put(row, column, value, style)
+    def merge(self, row, column, last_row, last_column, value, style="plain", number=""):
+        self.put(row, column, value, style, number)
         for r in range(row, last_row + 1):
             for c in range(column, last_column + 1):
                 self.cells.setdefault((r, c), Cell(None, style))
-        self.merged.append((row, column, last_row, last_column))
+        if (row, column) != (last_row, last_column):
+            self.merged.append((row, column, last_row, last_column))
         return self.ref(row, column)
 
     def ref(self, row, column):
@@ -115,8 +123,22 @@ class Sheet:
         return max(r for r, _ in self.cells), max(c for _, c in self.cells)
 
 
+def sections(number):
+    """A number format for values above 0, below it and for 0 itself, with a real minus sign."""
+    body = number.lstrip("+")
+    signs = ("+", "\u2212", "") if number.startswith("+") else ("", "\u2212", "")
+    return [(sign, body) for sign in signs]
+
+
+def is_day(number):
+    return "YY" in number
+
+
+GENERAL = "General"  # as many decimals as a number has
+
+
 # A text in quotes, a reference with or without its sheet, a function, a comma, or anything else.
-TOKEN = re.compile(r'"(?:[^"]|"")*"|(?:[A-Za-z]+!)?\$?[A-Z]{1,3}\$?\d+(?::\$?[A-Z]{1,3}\$?\d+)?(?![\w(])|[A-Z][A-Z0-9]*(?=\()|,|[\s\S]')
+TOKEN = re.compile(r'"(?:[^"]|"")*"|(?:\w+!)?\$?[A-Z]{1,3}\$?\d+(?::\$?[A-Z]{1,3}\$?\d+)?(?![\w(])|[A-Z][A-Z0-9]*(?=\()|,|[\s\S]')
 
 
 def translate(formula, reference, function, separator):

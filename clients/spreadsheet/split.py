@@ -15,8 +15,6 @@ ADVICE, SAID = '","advice":"', '","pointer":"'
 
 def fill_split(book):
     sheet = book.split
-    sheet.put(1, 1, "Split", "title")
-    sheet.put(2, 1, "The answers taken apart. Nothing to enter here.", "plain")
     book.cautions = '""'
     for row in range(FIRST, book.ready_row + 1):
         sheet.put(row, 1, f"={book.calls.ref(row, 1)}", "machine")

@@ -1,9 +1,9 @@
 #!/bin/bash
-# Starts the built jar and tries the workbooks and the functions with it. Ends by itself within five
+# Starts the built jar and tries the workbooks and the functions with it. Ends by itself within ten
 # minutes, and stops what it started.
 set -euo pipefail
 cd "$(dirname "$0")"
-[ "${BOUNDED:-}" ] || BOUNDED=yes exec timeout 300 ./test.sh
+[ "${BOUNDED:-}" ] || BOUNDED=yes exec timeout 600 ./test.sh
 jar=${FOOTWELL_JAR:-../../service/target/footwell.jar}
 log=$(mktemp)
 

@@ -9,11 +9,12 @@ from openpyxl.worksheet.pagebreak import Break
 from openpyxl.worksheet.page import PageMargins
 from openpyxl.worksheet.datavalidation import DataValidation
 
-from sheets import FONT, LINE, STYLES, VERDICTS, translate
+from sheets import FONTS, LINE, STYLES, VERDICTS, is_day, sections, translate
 
 # Functions younger than the format stand in it with this prefix.
 YOUNGER = {"WEBSERVICE", "NUMBERVALUE", "ENCODEURL"}
 LONGEST_PROMPT, LONGEST_ERROR = 255, 225
+SANS_SERIF = 2  # what stands in where the font is not there
 DIGITS = 5.1  # in a centimetre of width
 
 
@@ -25,7 +26,7 @@ def write(sheets, path, author):
     book = Workbook()
     book.remove(book.active)
     book.properties.creator = author
-    book._named_styles["Normal"].font = Font(name=FONT, size=STYLES["plain"].size)  # widths are counted in its digits
+    book._named_styles["Normal"].font = Font(name=FONTS[0], family=SANS_SERIF, size=STYLES["plain"].size)  # widths are counted in its digits
     for sheet in sheets:
         page = book.create_sheet(sheet.name)
         page.sheet_state = "hidden" if sheet.hidden else "visible"
@@ -45,7 +46,7 @@ def write(sheets, path, author):
             page.freeze_panes = page.cell(sheet.freeze[0] + 1, sheet.freeze[1] + 1)
         validate(page, sheet)
         colour(page, sheet)
-        page.page_setup.orientation = "landscape"
+        page.page_setup.orientation = "portrait" if sheet.portrait else "landscape"
         page.page_setup.paperSize = page.PAPERSIZE_A4
         paginate(page, sheet)
     book.calculation.fullCalcOnLoad = True
@@ -53,6 +54,9 @@ def write(sheets, path, author):
 
 
 def paginate(page, sheet):
+    page.print_options.horizontalCentered = True
+    if not sheet.printed:
+        page.print_area = f"{get_column_letter(sheet.size()[1] + 2)}1"  # an empty cell, for there is no way to say none
     page.page_margins = PageMargins(0.5, 0.5, 0.5, 0.5, 0, 0)
     if sheet.scale():
         page.page_setup.scale = sheet.scale()
@@ -66,7 +70,7 @@ def paginate(page, sheet):
 
 
 def dress(place, style, number):
-    place.font = Font(name=FONT, size=style.size, bold=style.bold, italic=style.italic, color=style.ink)
+    place.font = Font(name=FONTS[0], family=SANS_SERIF, size=style.size, bold=style.bold, italic=style.italic, color=style.ink)
     place.alignment = Alignment(horizontal=style.across, vertical=style.down, wrap_text=style.wrap, shrink_to_fit=style.shrink)
     if style.fill:
         place.fill = PatternFill("solid", start_color=style.fill)
@@ -74,7 +78,7 @@ def dress(place, style, number):
         side = Side("thin", color=LINE)
         place.border = Border(side, side, side, side)
     if number:
-        place.number_format = f"{number};-{number[1:]};{number[1:]}" if number.startswith("+") else number
+        place.number_format = number if is_day(number) else ";".join((f'"{sign}"' if sign else "") + body for sign, body in sections(number))
 
 
 def validate(page, sheet):
@@ -96,4 +100,4 @@ def colour(page, sheet):
     places = " ".join(f"{get_column_letter(c)}{r}" for r, c in sheet.judged())
     if places:
         for verdict, fill in VERDICTS.items():
-            page.conditional_formatting.add(places, CellIsRule("equal", [f'"{verdict}"'], fill=PatternFill("solid", bgColor=fill)))
+            page.conditional_formatting.add(places, CellIsRule("equal", [f'"{sheet.verdicts.get(verdict, verdict)}"'], fill=PatternFill("solid", bgColor=fill)))

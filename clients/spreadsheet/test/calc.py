@@ -97,6 +97,14 @@ class Book:
         area = f"{first.partition('!')[2]}:{last.partition('!')[2]}".replace("$", "")
         return self.document.Sheets.getByName(first.partition("!")[0]).getCellRangeByName(area).getDataArray()
 
+    def values(self, name):
+        """What stands in all cells of a sheet, by row and column; an empty one is an empty text."""
+        sheet = self.document.Sheets.getByName(name)
+        cursor = sheet.createCursor()
+        cursor.gotoEndOfUsedArea(False)
+        area = sheet.getCellRangeByPosition(0, 0, cursor.RangeAddress.EndColumn, cursor.RangeAddress.EndRow)
+        return {(r, c): value for r, row in enumerate(area.getDataArray(), 1) for c, value in enumerate(row, 1)}
+
     def write(self, ref, value):
         cell = self.cell(ref)
         if isinstance(value, str):
@@ -119,8 +127,12 @@ class Book:
                         found.append(f"{cell.AbsoluteName}: {cell.String}")
         return found
 
-    def print(self, file):
-        """All sheets that are shown, as PDF."""
+    def print(self, file, sheet=None):
+        """All sheets that are shown, or one of them, as PDF."""
+        for name in self.document.Sheets.ElementNames if sheet else ():
+            if name != sheet:
+                self.document.Sheets.getByName(name).IsVisible = False
+                self.document.Sheets.getByName(name).setPrintAreas(())  # they are printed even of a sheet that is hidden
         self.document.storeToURL(uno.systemPathToFileUrl(str(Path(file).resolve())), (option("FilterName", "calc_pdf_Export"),))
 
     def close(self):

@@ -7,36 +7,65 @@ import zipfile
 from pathlib import Path
 from xml.etree import ElementTree
 
+from openpyxl import load_workbook
+
 from build import build
 from contract import Contract, UnknownName
 from expected import SERVICE
 from opened import BOOK, CONTRACT, FOLDER
+from words import ENGLISH, Words, languages
+
+
+def deepest(formula):
+    """How many functions stand within one another."""
+    depth = most = 0
+    for sign in re.sub(r'"(?:[^"]|"")*"', "", formula):
+        depth += (sign == "(") - (sign == ")")
+        most = max(most, depth)
+    return most
 
 
 class Files(unittest.TestCase):
-    def formulas(self):
-        with zipfile.ZipFile(FOLDER / "quoting.xlsx") as file:
+    def formulas(self, folder=FOLDER):
+        with zipfile.ZipFile(folder / "quoting.xlsx") as file:
             for name in file.namelist():
                 if name.startswith("xl/worksheets/sheet"):
                     for formula in ElementTree.fromstring(file.read(name)).iter("{http://schemas.openxmlformats.org/spreadsheetml/2006/main}f"):
                         yield formula.text
 
     def test_formulas_keep_to_the_limits_of_the_other_spreadsheet(self):
-        formulas = list(self.formulas())
+        formulas = [*self.formulas(), *self.formulas(FOLDER / "de")]
         self.assertGreater(len(formulas), 1000)
         self.assertLessEqual(max(map(len, formulas)), 8192)
+        self.assertLessEqual(max(map(deepest, formulas)), 64)
         names = set()
         for formula in formulas:
             texts = re.findall(r'"((?:[^"]|"")*)"', formula)
             self.assertTrue(all(len(text) <= 255 for text in texts), formula)
             names |= set(re.findall(r"([A-Za-z_.]*[A-Z0-9]+)\(", re.sub(r'"(?:[^"]|"")*"', "", formula)))
-        self.assertEqual({"_xlfn.WEBSERVICE", "_xlfn.NUMBERVALUE", "_xlfn.ENCODEURL", "AND", "CHAR", "COUNT", "COUNTA", "COUNTIF", "FIND", "IF",
-                          "IFERROR", "INDEX", "ISERROR", "ISNUMBER", "ISTEXT", "LEFT", "LEN", "LOG10", "MATCH", "MID", "MIN", "N", "NOT", "OR", "REPT", "RIGHT", "SQRT", "SUBSTITUTE",
+        self.assertEqual({"_xlfn.WEBSERVICE", "_xlfn.NUMBERVALUE", "_xlfn.ENCODEURL", "ABS", "AND", "CHAR", "COUNT", "COUNTA", "COUNTIF", "FIND", "FIXED", "IF",
+                          "IFERROR", "INDEX", "ISERROR", "ISNUMBER", "ISTEXT", "LEFT", "LEN", "LOG10", "MATCH", "MID", "MIN", "N", "NOT", "OR", "REPT", "RIGHT", "ROUND", "SQRT", "SUBSTITUTE",
                           "SUM", "SUMPRODUCT", "TRIM"}, names)
 
+    def test_lists_names_and_number_formats_keep_to_the_limits_of_the_other_spreadsheet(self):
+        for folder in (FOLDER, FOLDER / "de"):
+            book = load_workbook(folder / "quoting.xlsx")
+            words = set(Words(folder.name if folder.name in languages() else ENGLISH).codes.values())
+            for page in book.worksheets:
+                self.assertRegex(page.title, r"^\w{1,31}$")
+                for rule in page.data_validations.dataValidation:
+                    source = rule.formula1 or ""
+                    self.assertTrue(len(source) <= 255 and len(rule.prompt or "") <= 255 and len(rule.error or "") <= 225, source)
+                    # A list is cut at its commas, also where a word has one.
+                    self.assertTrue(set(source.strip('"').split(",")) <= words or not source.startswith('"'), source)
+                for row in page.iter_rows():
+                    for cell in row:
+                        self.assertLessEqual(len(cell.number_format.split(";")), 4)
+                        self.assertLessEqual(len(str(cell.value)), 8193 if cell.data_type == "f" else 32767)
+
     def test_parts_are_well_formed(self):
-        for kind in ("ods", "xlsx"):
-            with zipfile.ZipFile(FOLDER / f"quoting.{kind}") as file:
+        for kind, folder in (("ods", FOLDER), ("xlsx", FOLDER), ("ods", FOLDER / "de"), ("xlsx", FOLDER / "de")):
+            with zipfile.ZipFile(folder / f"quoting.{kind}") as file:
                 for name in file.namelist():
                     if name.endswith((".xml", ".rels")):
                         ElementTree.fromstring(file.read(name))

@@ -32,7 +32,7 @@ class Levels(Opened):
         self.enter(BOOK.wished_level(0), 118)
         self.assertEqual("stop", self.level(0, 2))
         self.assertGreater(self.level(0, 6), 0)
-        self.assertTrue(self.level(0, 8).startswith("stop: The amplifier does not give that cleanly."))
+        self.assertTrue(self.level(0, 8).startswith("The amplifier does not give that cleanly."))
 
     def test_a_level_out_of_reach_leaves_power_and_gain_empty_and_says_why(self):
         self.open("ods", "en-US")

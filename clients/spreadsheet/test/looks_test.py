@@ -4,39 +4,15 @@ import re
 import layout
 from comparison import FIRST_FIGURE
 from expected import DEMO
-from opened import BOOK, CONTRACT, FOLDER, Opened
+from opened import BOOK, CONTRACT, FOLDER, GERMAN, Opened
 from sheets import VERDICTS
 
 
 class Looks(Opened):
-    def height(self, cell, width, font):
-        """What the text of a cell would need in a column of this width."""
-        sheets = self.book.document.Sheets
-        if not sheets.hasByName("Measure"):
-            sheets.insertNewByName("Measure", sheets.Count)
-        trial = sheets.getByName("Measure").getCellByPosition(0, 0)
-        trial.Columns.getByIndex(0).Width = width
-        trial.String, trial.IsTextWrapped = cell.String, True
-        for look in ("CharHeight", "CharWeight", "ParaTopMargin", "ParaBottomMargin", "ParaLeftMargin", "ParaRightMargin"):
-            setattr(trial, look, getattr(cell, look))
-        trial.CharFontName = font or cell.CharFontName
-        trial.Rows.getByIndex(0).OptimalHeight = True
-        return trial.Rows.getByIndex(0).Height
-
-    def fits(self, ref, rows=1, end=None, font=None):
-        cell = self.book.cell(ref)
-        sheet, place = cell.Spreadsheet, cell.CellAddress
-        width = sum(sheet.Columns.getByIndex(column).Width for column in range(place.Column, end or place.Column + 1))
-        height = sum(sheet.Rows.getByIndex(place.Row + row).Height for row in range(rows))
-        if cell.String and (cell.String, width, height) not in self.measured:
-            self.measured.add((cell.String, width, height))
-            self.assertLessEqual(self.height(cell, width, font), height, f"{ref}: {cell.String}")
-
     def test_no_text_is_cut(self):
         for kind in ("ods", "xlsx"):
             with self.subTest(kind):
                 self.open(kind, "en-US")
-                self.measured = set()
                 self.book.write(BOOK.of_channel(0, "network"), "1")
                 self.book.write(BOOK.of_channel(1, "name"), "front right, upper door panel")
                 self.book.write(BOOK.cell["maximum_delay_ms"], 0.5)
@@ -93,8 +69,8 @@ class Looks(Opened):
         self.assertEqual(("", "warning", f"and {len(lines) - layout.TOLD + 1} more, to be read on the sheet Calls"), self.told()[-1])
 
     def test_gains_have_a_plus(self):
-        for kind, locale, gain, loss in (("ods", "en-US", "+0.5 dB", "-1.5 dB"), ("ods", "de-DE", "+0,5 dB", "-1,5 dB"),
-                                         ("xlsx", "en-US", "+0.5 dB", "-1.5 dB"), ("xlsx", "de-DE", "+0,5 dB", "-1,5 dB")):
+        for kind, locale, gain, loss in (("ods", "en-US", "+0.5 dB", "−1.5 dB"), ("ods", "de-DE", "+0,5 dB", "−1,5 dB"),
+                                         ("xlsx", "en-US", "+0.5 dB", "−1.5 dB"), ("xlsx", "de-DE", "+0,5 dB", "−1,5 dB")):
             with self.subTest(kind, locale=locale):
                 self.open(kind, locale)
                 cell = BOOK.comparison.ref(layout.FIRST + 2, FIRST_FIGURE)
@@ -102,15 +78,63 @@ class Looks(Opened):
                 self.enter(self.part("coaxial 16", "level_db_spl"), 88.5)
                 self.assertEqual(loss, self.book.cell(cell).String)
                 self.enter(self.part("coaxial 16", "level_db_spl"), 90)
-                self.assertEqual(loss.replace("-1", "0").replace("5", "0"), self.book.cell(cell).String)
+                self.assertEqual(loss.replace("−1", "0").replace("5", "0"), self.book.cell(cell).String)
 
     def test_pages(self):
         for kind in ("ods", "xlsx"):
             with self.subTest(kind):
                 self.open(kind, "en-US")
                 self.book.print(FOLDER / "pages.pdf")
-                # Two of Channels, Results, Comparison and Packages; one of Vehicle, Parts, Levels, Totals and Calls.
+                # Two of Channels, Results, Comparison and Packages; one of Vehicle, Parts, Levels, Totals and Quote; none of
+                # Table and Calls.
                 self.assertEqual(13, len(re.findall(rb"/Type\s*/Page\b", (FOLDER / "pages.pdf").read_bytes())))
+
+    def printed(self):
+        """Sheet, reference and value of all cells that are printed and not empty."""
+        for sheet in self.of.sheets:
+            if not sheet.hidden and sheet.printed:
+                for (row, column), value in self.book.values(sheet.name).items():
+                    if value != "":
+                        yield sheet, sheet.ref(row, column), value
+
+    def test_no_number_is_wider_than_its_column(self):
+        """Such a number is printed as ###. Measured in the font that is named, and in a wider one."""
+        for kind, locale, of in (("ods", "en-US", BOOK), ("xlsx", "de-DE", GERMAN)):
+            with self.subTest(kind):
+                self.open(kind, locale, of)
+                self.book.write(self.part("coaxial 16", "price"), 123456.78)
+                self.book.write(self.part("coaxial 16", "mass_g"), 99999.5)
+                self.enter(of.of_channel(0, "x_m"), -0.855)
+                numbers = [self.book.cell(ref) for _, ref, value in self.printed() if isinstance(value, float)]
+                self.assertGreater(len(numbers), 300)
+                for cell in numbers:
+                    self.fits_across(cell)
+
+    def test_minus_signs_are_real_where_people_read(self):
+        for kind in ("ods", "xlsx"):
+            with self.subTest(kind):
+                self.open(kind, "en-US")
+                below = [ref for _, ref, value in self.printed() if isinstance(value, float) and value < 0]
+                self.assertGreater(len(below), 8)
+                for ref in below:
+                    self.assertRegex(self.book.cell(ref).String, "^−[0-9]", ref)
+                self.assertEqual("−0.85", self.book.cell(BOOK.of_channel(2, "x_m")).String)
+
+    def test_no_machine_text_is_on_paper(self):
+        for kind, of in (("ods", BOOK), ("xlsx", GERMAN)):
+            with self.subTest(kind):
+                self.open(kind, "en-US", of)
+                for _, ref, value in self.printed():
+                    if ref != of.cell["address"]:
+                        self.assertNotRegex(str(value), r'[{}"~]|https?:|Err:|#', ref)
+
+    def test_the_fonts_are_named_with_what_stands_in_for_them(self):
+        self.open("ods", "en-US")
+        self.assertEqual("Liberation Sans;Arial;Helvetica;DejaVu Sans", self.book.cell(BOOK.verdict).CharFontName)
+        self.open("xlsx", "en-US")
+        self.assertEqual("Liberation Sans", self.book.cell(BOOK.verdict).CharFontName)
+        setup = (FOLDER.parents[3] / ".ci" / "setup").read_text(encoding="utf-8")
+        self.assertIn("fc-list -q 'Liberation Sans'", setup)
 
     def test_choices_and_explanations_come_from_the_contract(self):
         for kind in ("ods", "xlsx"):
@@ -119,7 +143,7 @@ class Looks(Opened):
                 zone = self.book.cell(BOOK.of_channel(0, "zone")).Validation
                 zones = CONTRACT.choices("driver-comparison", "positions.0.zone")
                 self.assertEqual(zones, zone.getFormula1().replace('"', "").split(";"))
-                self.assertEqual(CONTRACT.help("driver-comparison", "positions.0.zone"), zone.InputMessage)
+                self.assertEqual(CONTRACT.help("driver-comparison", "positions.0.zone", BOOK.words), zone.InputMessage)
                 power = self.book.cell(self.part("coaxial 16", "continuous_power_w")).Validation
                 self.assertIn("From 0.01 to 20000", power.InputMessage)
                 for ref in (BOOK.of_channel(0, "zone"), BOOK.of_channel(0, "bridged"), BOOK.of_amplifier(0, "basis")):
@@ -138,7 +162,7 @@ class Looks(Opened):
             with self.subTest(kind):
                 self.open(kind, "en-US")
                 shown = [name for name in self.book.document.Sheets.ElementNames if self.book.document.Sheets.getByName(name).IsVisible]
-                self.assertEqual(["Vehicle", "Channels", "Parts", "Results", "Levels", "Comparison", "Packages", "Totals", "Calls"], shown)
+                self.assertEqual(["Vehicle", "Channels", "Parts", "Results", "Levels", "Comparison", "Packages", "Totals", "Quote", "Table", "Calls"], shown)
                 view = self.book.document.CurrentController
                 for name, frozen in (("Vehicle", False), ("Channels", True), ("Results", True), ("Totals", True)):
                     view.setActiveSheet(self.book.document.Sheets.getByName(name))

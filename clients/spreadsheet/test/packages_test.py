@@ -26,7 +26,10 @@ def answered():
 
 class Packages(Opened):
     def table(self, columns=15):
-        return self.book.table(BOOK.packages.ref(layout.FIRST - 1, 2), BOOK.packages.ref(layout.FIRST + layout.PACKAGES - 1, 1 + columns))
+        return self.book.table(BOOK.table.ref(1, 1), BOOK.table.ref(1 + layout.PACKAGES, columns))
+
+    def shown(self, columns=15):
+        return self.book.table(BOOK.packages.ref(layout.FIRST, 2), BOOK.packages.ref(layout.FIRST + layout.PACKAGES - 1, 1 + columns))
 
     def met(self):
         rows = range(layout.FIRST, layout.FIRST + layout.PACKAGES)
@@ -38,6 +41,7 @@ class Packages(Opened):
             with self.subTest(kind):
                 self.open(kind, locale)
                 shown = [list(row) for row in self.table() if row[0] != ""]
+                self.assertEqual(shown[1:], [list(row) for row in self.shown() if row[0] != ""])
                 self.assertEqual(wanted[0], shown[0])
                 self.assertEqual(len(wanted), len(shown))
                 for row, found in zip(wanted[1:], shown[1:]):
@@ -50,7 +54,8 @@ class Packages(Opened):
         packages = answered()[1:]
         for wishes in (DEMO["wishes"], {"price": 1300}, {"level_db_spl": 111.2, "lowest_hz": 40}, {"mass_change_g": 17800}, {}):
             for column, name in ((3, "price"), (4, "level_db_spl"), (5, "lowest_hz"), (6, "mass_change_g")):
-                self.enter(BOOK.packages.ref(3, column), wishes.get(name, ""))
+                wish = wishes.get(name, "")
+                self.enter(BOOK.packages.ref(3, column), wish / 1000 if column == 6 and wish else wish)
             wanted = ["ok" if float(p[1]) <= wishes.get("price", 1e9) and float(p[2]) >= wishes.get("level_db_spl", 0)
                       and float(p[3]) <= wishes.get("lowest_hz", 1e9) and float(p[4]) <= wishes.get("mass_change_g", 1e9) else "no" for p in packages]
             self.assertEqual(wanted, self.met())
@@ -64,9 +69,9 @@ class Tables(unittest.TestCase):
             table.write_text("package,price,level_db_spl,lowest_hz,mass_change_g,verdict,amplifiers,front.part,front.box\n"
                              "1,99.5,101.25,60,-500,ok,radio,small,\n", encoding="utf-8")
             book = build(Path(folder), CONTRACT, packages=table)
-            first = [book.packages.cells[layout.FIRST, column].value for column in range(2, 11)]
+            first = [book.table.cells[2, column].value for column in range(1, 10)]
             self.assertEqual([1.0, 99.5, 101.25, 60.0, -500.0, "ok", "radio", "small", None], first)
-            self.assertIsNone(book.packages.cells[layout.FIRST + 1, 2].value)
+            self.assertIsNone(book.table.cells[3, 1].value)
             table.write_text("\n".join([",".join(["package", "price", "level_db_spl", "lowest_hz", "mass_change_g", "verdict", "amplifiers"]),
                                         *25 * ["1,1,1,1,1,ok,radio"]]), encoding="utf-8")
             with self.assertRaisesRegex(ValueError, "room for 24 packages"):

@@ -7,5 +7,7 @@ enum ComparisonWords implements Words {
   AMPLIFIER,
   AMPLIFIER_THAT_STAYS,
   FACTORY_PART,
-  NEW_PART
+  ITEM,
+  NEW_PART,
+  NEW_PART_OF
 }

@@ -3,6 +3,7 @@ package org.footwell.fitting.comparison;
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.fitting.comparison.DriverComparisonRequest.AddedItem;
 import org.footwell.fitting.comparison.DriverComparisonResult.VehicleTotals;
 import org.footwell.fitting.comparison.sides.ComparedPosition;
@@ -19,7 +20,7 @@ final class MassRemarks {
     for (int i = 0; i < q.positions().size(); i++) {
       ComparedPosition position = q.positions().get(i);
       heavy(
-          "The new part of " + position.name(),
+          Phrase.of(ComparisonWords.NEW_PART_OF).own("name", position.name()),
           position.replacement().massG(),
           q.heavyG(),
           "/positions/" + i + "/replacement/mass_g",
@@ -27,7 +28,12 @@ final class MassRemarks {
     }
     for (int i = 0; i < q.additions().size(); i++) {
       AddedItem item = q.additions().get(i);
-      heavy(item.name(), item.massG(), q.heavyG(), "/additions/" + i + "/mass_g", run);
+      heavy(
+          Phrase.of(ComparisonWords.ITEM).own("name", item.name()),
+          item.massG(),
+          q.heavyG(),
+          "/additions/" + i + "/mass_g",
+          run);
       missing(item, "/additions/" + i, run);
     }
     Double doors = totals.doorMassChangeG();
@@ -57,13 +63,13 @@ final class MassRemarks {
     }
   }
 
-  private static void heavy(String name, Double massG, double heavyG, String at, Run run) {
+  private static void heavy(Phrase part, Double massG, double heavyG, String at, Run run) {
     if (isHeavy(massG, heavyG)) {
       run.find(ComparisonFinding.HEAVY_PART)
           .at(at)
           .value(massG / 1000)
           .limit(heavyG / 1000)
-          .own("name", name);
+          .with("part", part);
     }
   }
 
