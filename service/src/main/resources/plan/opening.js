@@ -5,6 +5,11 @@ import { listed, say } from "./words.js";
 
 const EXAMPLES = "/plan/examples/";
 
+/** Text that is moved into a field is no plan. */
+function isTextForAField(event) {
+  return event.dataTransfer.files.length === 0 && event.target.closest?.("input, textarea") != null;
+}
+
 /** The panel that opens a plan; `opened` is called when one is. */
 export function opening(job, home, opened) {
   const fault = element("p", { class: "fault", role: "alert" });
@@ -42,6 +47,7 @@ export function opening(job, home, opened) {
   }
   window.addEventListener("dragleave", (event) => event.relatedTarget || document.body.classList.remove("dropping"));
   window.addEventListener("drop", (event) => {
+    if (isTextForAField(event)) return;
     event.preventDefault();
     document.body.classList.remove("dropping");
     const [one] = event.dataTransfer.files;

@@ -10,6 +10,7 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.Properties;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.footwell.Calculations;
@@ -50,7 +51,7 @@ class ResultRangeTest {
     Map<String, String> unlisted = new TreeMap<>(beyond);
     unlisted.keySet().removeAll(listed());
     assertEquals(Map.of(), unlisted);
-    TreeSet<String> idle = new TreeSet<>(listed());
+    Set<String> idle = new TreeSet<>(listed());
     idle.removeAll(beyond.keySet());
     assertEquals(new TreeSet<>(), idle, "listed, but nothing lies beyond");
   }
@@ -68,7 +69,7 @@ class ResultRangeTest {
     }
   }
 
-  private static TreeSet<String> listed() {
+  private static Set<String> listed() {
     Properties reasons = new Properties();
     try (InputStream in = ResultRangeTest.class.getResourceAsStream(LISTED)) {
       reasons.load(new InputStreamReader(in, StandardCharsets.UTF_8));

@@ -37,6 +37,11 @@ import org.footwell.vehicle.curves.PlanCurvesResult;
 /** What a customer is told of a plan: in words of everyday, without what only a fitter can act upon. */
 public final class CustomerSheet {
 
+  private static final double WHOLE_DAY_H = 24;
+
+  /** Less is not shown. */
+  private static final double NO_DIFFERENCE_OCTAVES = 0.05;
+
   private static final Duration LONG = Duration.ofSeconds(10);
 
   private final VehiclePlan plan;
@@ -138,7 +143,8 @@ public final class CustomerSheet {
   private WrittenFigure time(Double hours) {
     return hours == null
         ? figures.of(Measure.H, null)
-        : new WrittenFigure(hours, say(Span.of(hours)));
+        : new WrittenFigure(
+            hours, hours >= WHOLE_DAY_H ? say(CustomerWords.ALL_DAY) : say(Span.of(hours)));
   }
 
   private WrittenFigure price() {
@@ -203,6 +209,9 @@ public final class CustomerSheet {
   private WrittenFigure octaves(Double lower) {
     if (lower == null) {
       return figures.of(Measure.OCTAVES, null);
+    }
+    if (Math.abs(lower) < NO_DIFFERENCE_OCTAVES) {
+      return new WrittenFigure(lower, say(CustomerWords.AS_LOW));
     }
     CustomerWords words = lower >= 0 ? CustomerWords.OCTAVES_LOWER : CustomerWords.OCTAVES_HIGHER;
     String size = figures.bare(Measure.OCTAVES, Math.abs(lower));
@@ -290,6 +299,9 @@ public final class CustomerSheet {
   /** The usual cautions that a customer can heed. */
   public List<String> toKnow() {
     List<String> all = new ArrayList<>();
+    if (answer.verdict() == Verdict.STOP) {
+      all.add(say(CustomerWords.STOPPED));
+    }
     long open =
         answer.findings().stream()
             .filter(finding -> finding.level().compareTo(Verdict.WARNING) >= 0)

@@ -18,6 +18,11 @@ final class WiringDiagram {
   private static final int LEFT = 28;
   private static final int FONT = 12;
 
+  /** A page has no more room, in pixels of CSS. */
+  private static final double MOST_WIDE = 670;
+
+  private static final double MOST_HIGH = 850;
+
   /** Something that a wire enters at the left and leaves at the right, both at half its height. */
   private record Block(double width, double height, Painter painter) {}
 
@@ -71,6 +76,7 @@ final class WiringDiagram {
     out.wire(right - GAP, top, right, top);
     out.wire(right, top, right, back);
     out.wire(right, back, LEFT, back);
+    double scale = Math.min(1, Math.min(MOST_WIDE / (right + 4), MOST_HIGH / (back + 8)));
     return String.format(
         Locale.ROOT,
         "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"diagram\" viewBox=\"0 0 %.0f %.0f\""
@@ -78,7 +84,7 @@ final class WiringDiagram {
             + " font-family=\"sans-serif\" fill=\"currentColor\"><title id=\"%s\">%s</title>%s</svg>",
         right + 4,
         back + 8,
-        right + 4,
+        scale * (right + 4),
         id,
         FONT,
         id,

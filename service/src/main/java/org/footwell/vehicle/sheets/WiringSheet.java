@@ -2,6 +2,7 @@ package org.footwell.vehicle.sheets;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.footwell.calculation.text.Measure;
 import org.footwell.calculation.text.Phrase;
@@ -82,10 +83,11 @@ public final class WiringSheet {
     if (channel.network() != null) {
       return List.of(new Drawing(null, svg("", List.of(), channel.network())));
     }
-    return channel.branchList().stream().map(this::branch).toList();
+    return IntStream.range(0, channel.branchList().size()).mapToObj(this::branch).toList();
   }
 
-  private Drawing branch(Branch branch) {
+  private Drawing branch(int place) {
+    Branch branch = channel.branchList().get(place);
     String caption = say(Phrase.of(FitterWords.BRANCH).own("band", branch.band()));
     List<String> stated =
         Stream.of(branch.highPass(), branch.lowPass())
@@ -99,7 +101,7 @@ public final class WiringSheet {
         branch.ladder().stream()
             .map(element -> new WiringDiagram.Element(label(element), element.shunt()))
             .toList();
-    return new Drawing(caption, svg("-" + branch.band(), ladder, branch.network()));
+    return new Drawing(caption, svg("-" + place, ladder, branch.network()));
   }
 
   private String svg(String part, List<WiringDiagram.Element> ladder, String network) {
@@ -120,7 +122,7 @@ public final class WiringSheet {
         .filter(driver -> driver.id().equals(id))
         .findFirst()
         .map(driver -> SheetNames.spelt(word) + ", " + ohm(driver))
-        .orElse(word + " Ω");
+        .orElseGet(() -> figures.of(Measure.OHM, Double.valueOf(word)).text());
   }
 
   private String ohm(PlacedDriver driver) {

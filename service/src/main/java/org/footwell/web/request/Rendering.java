@@ -51,7 +51,7 @@ public final class Rendering {
       return endpoint.json(answer);
     }
     if (format.equals(Format.TEXT)) {
-      return utf8(TextPage.of(ForPeople.MAPPER.valueToTree(answer), reader));
+      return utf8(TextPage.of(ForPeople.MAPPER.valueToTree(answer)));
     }
     JsonNode tree = tree(answer);
     return format.equals(Format.XML) ? xml(tree) : utf8(csv(tree));

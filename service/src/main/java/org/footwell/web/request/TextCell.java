@@ -18,12 +18,11 @@ final class TextCell {
   /** A list of more values is no figure to read in a line. */
   private static final int MOST_IN_CELL = 8;
 
-  private final Reader reader;
   private final FigureWriter figures;
 
-  TextCell(Reader reader) {
-    this.reader = reader;
-    figures = new FigureWriter(reader);
+  /** Names of figures are those of the contract, and so are their numbers: in no language. */
+  TextCell() {
+    figures = new FigureWriter(Reader.ANYONE);
   }
 
   /** Whether it is one value, or a list of such. */
@@ -100,7 +99,7 @@ final class TextCell {
       return Texts.forPeople(value);
     }
     if (unit == Measure.H) {
-      return Span.of(value).said(reader.language());
+      return Span.of(value).toString();
     }
     if (!withUnit) {
       return figures.bare(unit, value);

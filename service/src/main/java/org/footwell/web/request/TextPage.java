@@ -7,7 +7,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.footwell.calculation.text.Reader;
 
 /**
  * An answer as plain text for people: the verdict, what to do, the figures, then what explains them. No
@@ -21,14 +20,12 @@ final class TextPage {
   private static final char NO_BREAK = '\u00a0';
 
   private final StringBuilder out = new StringBuilder();
-  private final TextCell cells;
+  private final TextCell cells = new TextCell();
 
-  private TextPage(Reader reader) {
-    cells = new TextCell(reader);
-  }
+  private TextPage() {}
 
-  static String of(JsonNode answer, Reader reader) {
-    TextPage page = new TextPage(reader);
+  static String of(JsonNode answer) {
+    TextPage page = new TextPage();
     page.line("verdict: " + answer.get("verdict").asText());
     page.findings(answer.get("findings"));
     page.group("", answer.get("result"));

@@ -111,6 +111,6 @@ class TextPageTest {
   }
 
   private static String page(String answer) throws JsonProcessingException {
-    return TextPage.of(Json.MAPPER.readTree(answer), Reader.ANYONE);
+    return TextPage.of(Json.MAPPER.readTree(answer));
   }
 }
