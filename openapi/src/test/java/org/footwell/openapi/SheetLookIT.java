@@ -60,13 +60,8 @@ class SheetLookIT {
             new Browser.NewPageOptions().setViewportSize(width, 800).setColorScheme(scheme);
         String kind = scheme.name().toLowerCase(Locale.ROOT);
         String name = String.join("-", calculation, example, format, lang, width + "", kind);
-        windows.visit(
-            "/reference/favicon.svg",
-            options,
-            page -> {
-              page.setContent(sheet);
-              Fitness.assertFit(page, PICTURES.resolve(name + ".png"));
-            });
+        windows.show(
+            sheet, options, page -> Fitness.assertFit(page, PICTURES.resolve(name + ".png")));
       }
     }
   }

@@ -6,6 +6,7 @@ import com.microsoft.playwright.Browser;
 import com.microsoft.playwright.BrowserType;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Playwright;
+import com.microsoft.playwright.Route;
 import com.microsoft.playwright.assertions.PlaywrightAssertions;
 import java.net.URI;
 import java.nio.file.Path;
@@ -61,6 +62,24 @@ final class Windows implements AutoCloseable {
 
   /** Does something on a page that must ask no other host for anything and have no errors. */
   void visit(String path, Browser.NewPageOptions options, Consumer<Page> visit) {
+    visit(path, options, page -> {}, visit);
+  }
+
+  /** The same on a page of this markup, which the service answers with when it is asked. */
+  void show(String markup, Browser.NewPageOptions options, Consumer<Page> visit) {
+    Route.FulfillOptions shown =
+        new Route.FulfillOptions().setContentType("text/html;charset=utf-8").setBody(markup);
+    Route.FulfillOptions nothing = new Route.FulfillOptions().setStatus(204);
+    Consumer<Page> before =
+        page ->
+            page.route(
+                "**/*",
+                route -> route.fulfill(route.request().isNavigationRequest() ? shown : nothing));
+    visit("/shown", options, before, visit);
+  }
+
+  private void visit(
+      String path, Browser.NewPageOptions options, Consumer<Page> before, Consumer<Page> visit) {
     List<String> elsewhere = new ArrayList<>();
     List<String> complaints = new ArrayList<>();
     try (Page page = browser.newPage(options)) {
@@ -79,6 +98,7 @@ final class Windows implements AutoCloseable {
               complaints.add(message.text());
             }
           });
+      before.accept(page);
       page.navigate(address() + path);
       visit.accept(page);
     }
