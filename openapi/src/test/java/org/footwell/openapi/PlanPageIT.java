@@ -191,7 +191,7 @@ class PlanPageIT {
           plan.openSection("vehicle");
           List<Runnable> held = new ArrayList<>();
           page.route(
-              Pattern.compile(".*/v1/plan-review$"),
+              Pattern.compile(".*/v1/plan-review(\\?.*)?$"),
               route -> {
                 if (route.request().postData().contains("older")) {
                   held.add(route::resume);
