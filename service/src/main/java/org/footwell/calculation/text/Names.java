@@ -36,6 +36,16 @@ public final class Names {
     return OF_CONSTANTS.get(constant.getDeclaringClass()).get(constant);
   }
 
+  /** An id, which is written without blanks, as people read it. */
+  public static String spelt(String id) {
+    return id.replace('_', ' ');
+  }
+
+  /** A constant as people read it where it has no words of its own. */
+  public static String spelt(Enum<?> constant) {
+    return spelt(of(constant));
+  }
+
   /** {@code cableMm2} becomes {@code cable_mm2}. */
   public static String snake(String camel) {
     StringBuilder out = new StringBuilder(camel.length() + 4);

@@ -54,6 +54,13 @@ public final class Texts {
     return sentence(coded, language).text().toString();
   }
 
+  /** The text under a key of a package in a language, or the English one where it has none. */
+  public static String translated(String home, String key, String english, Locale language) {
+    return language.equals(Reader.ANYONE.language())
+        ? english
+        : Translation.into(language).text(home, key, english);
+  }
+
   /** The sentence of a code before its arguments are filled in. */
   public static String of(Coded coded) {
     return of(coded, Reader.ANYONE.language());

@@ -5,6 +5,7 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Pattern;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import java.util.function.Function;
 import org.footwell.calculation.Built;
 import org.footwell.calculation.rule.Needed;
 import org.footwell.calculation.rule.RefersTo;
@@ -99,6 +100,25 @@ public record VehiclePlan(
     measured = measured == null ? List.of() : measured;
     measuredSupply = measuredSupply == null ? List.of() : measuredSupply;
     measuringErrors = measuringErrors == null ? MeasuringErrors.usual() : measuringErrors;
+  }
+
+  /** The part of the factory with an id that is there. */
+  public PlannedPart factoryPart(String id) {
+    return with(id, factoryParts, PlannedPart::id);
+  }
+
+  /** The new part with an id that is there. */
+  public PlannedPart newPart(String id) {
+    return with(id, newParts, PlannedPart::id);
+  }
+
+  /** The amplifier with an id that is there. */
+  public PlannedAmplifier amplifier(String id) {
+    return with(id, amplifiers, PlannedAmplifier::id);
+  }
+
+  private static <T> T with(String id, List<T> all, Function<T, String> idOf) {
+    return all.stream().filter(one -> idOf.apply(one).equals(id)).findFirst().orElseThrow();
   }
 
   /** Index of the main seat: of those of largest weight the first. */

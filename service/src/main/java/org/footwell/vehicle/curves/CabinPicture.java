@@ -3,6 +3,7 @@ package org.footwell.vehicle.curves;
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.calculation.text.Measure;
+import org.footwell.calculation.text.Names;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.calculation.text.Reader;
 import org.footwell.parts.Position;
@@ -45,7 +46,7 @@ public final class CabinPicture {
       spots.add(
           spot(
               String.valueOf(d + 1),
-              PlotPen.spelt(driver.id()),
+              Names.spelt(driver.id()),
               Kind.SOURCE,
               driver.position(),
               figures(driver.id())));

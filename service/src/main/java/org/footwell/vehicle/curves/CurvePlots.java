@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Objects;
 import org.footwell.calculation.Shown;
 import org.footwell.calculation.text.Measure;
+import org.footwell.calculation.text.Names;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.calculation.text.Reader;
 import org.footwell.parts.plan.PlannedPart;
@@ -108,7 +109,7 @@ public final class CurvePlots {
         .filter(seat -> seat.name().equals(curves.mainSeat()))
         .forEach(seat -> found.add(new Named(pen.text(CurveWords.TOGETHER), seat.levelDbSpl())));
     for (ChannelCurve channel : curves.channels()) {
-      found.add(new Named(PlotPen.spelt(channel.id()), channel.levelDbSpl()));
+      found.add(new Named(Names.spelt(channel.id()), channel.levelDbSpl()));
     }
     return levels("response", CurveWords.RESPONSE, CurveWords.RESPONSE_SHOWS, pen.found(found));
   }
@@ -132,7 +133,7 @@ public final class CurvePlots {
     List<Curve> drawn =
         pen.found(
             curves.channels().stream()
-                .map(one -> new Named(PlotPen.spelt(one.id()), one.impedanceOhm()))
+                .map(one -> new Named(Names.spelt(one.id()), one.impedanceOhm()))
                 .toList());
     double highest = Math.min(HIGHEST_OHM, PlotPen.range(drawn).getMax());
     curves.channels().stream()
@@ -164,7 +165,7 @@ public final class CurvePlots {
             driver.displacementMm().stream()
                 .map(mm -> WHOLE_TRAVEL * mm / driver.xmaxMm())
                 .toList();
-        found.add(new Named(PlotPen.spelt(driver.id()), parts));
+        found.add(new Named(Names.spelt(driver.id()), parts));
       }
     }
     List<Curve> drawn = pen.found(found);
@@ -184,7 +185,7 @@ public final class CurvePlots {
     List<Curve> drawn =
         pen.found(
             curves.channels().stream()
-                .map(one -> new Named(PlotPen.spelt(one.id()), one.headroomDb()))
+                .map(one -> new Named(Names.spelt(one.id()), one.headroomDb()))
                 .toList());
     drawn.add(PlotPen.limit(pen.text(CurveWords.NOTHING_LEFT), 0));
     DoubleSummaryStatistics range = PlotPen.range(drawn);
@@ -209,7 +210,7 @@ public final class CurvePlots {
     for (ChannelCurve channel : curves.channels()) {
       alike
           .computeIfAbsent(channel.heldBy(), any -> new ArrayList<>())
-          .add(PlotPen.spelt(channel.id()));
+          .add(Names.spelt(channel.id()));
     }
     return new Strips(
         pen.text(CurveWords.ENDED_BY),
@@ -240,16 +241,15 @@ public final class CurvePlots {
 
   private Plot replacement(List<ReplacementCurve> places) {
     ReplacementCurve first = places.get(0);
-    List<String> names = places.stream().map(one -> PlotPen.spelt(one.driver())).toList();
+    List<String> names = places.stream().map(one -> Names.spelt(one.driver())).toList();
     List<Curve> drawn =
         List.of(
             pen.found(
                 new Named(
-                    called(CurveWords.AFTER, plan.newParts(), first.newPart()),
-                    first.afterDbSpl())),
+                    called(CurveWords.AFTER, plan.newPart(first.newPart())), first.afterDbSpl())),
             pen.found(
                 new Named(
-                    called(CurveWords.BEFORE, plan.factoryParts(), first.factoryPart()),
+                    called(CurveWords.BEFORE, plan.factoryPart(first.factoryPart())),
                     first.beforeDbSpl())));
     double highest = PlotPen.range(drawn).getMax();
     Legend legend =
@@ -262,9 +262,7 @@ public final class CurvePlots {
     return pen.plot(legend, highest - DEEPEST_ALONE_DB, highest, drawn, null);
   }
 
-  private String called(CurveWords words, List<PlannedPart> parts, String id) {
-    String name =
-        parts.stream().filter(part -> part.id().equals(id)).findFirst().orElseThrow().calledName();
-    return pen.text(Phrase.of(words).own("part", name));
+  private String called(CurveWords words, PlannedPart part) {
+    return pen.text(Phrase.of(words).own("part", part.calledName()));
   }
 }

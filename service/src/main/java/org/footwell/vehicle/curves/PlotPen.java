@@ -64,11 +64,6 @@ final class PlotPen {
             : figures.of(measure, null);
   }
 
-  /** Ids are written without blanks. */
-  static String spelt(String id) {
-    return id.replace('_', ' ');
-  }
-
   List<Curve> found(List<Named> all) {
     return new ArrayList<>(all.stream().map(this::found).toList());
   }

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.footwell.calculation.text.Measure;
+import org.footwell.calculation.text.Names;
 import org.footwell.calculation.text.Reader;
 import org.footwell.parts.plan.PlannedAmplifier;
 import org.footwell.parts.plan.VehiclePlan;
@@ -70,7 +71,7 @@ public final class SupplyPlot {
     if (line.batteryV() != null) {
       rows.add(row(pen.text(CurveWords.BATTERY), line.batteryV(), line.sineBatteryV(), null));
       for (FedLine fed : line.amplifiers()) {
-        rows.add(row(PlotPen.spelt(fed.id()), fed.voltageV(), fed.sineV(), leastV(fed.id())));
+        rows.add(row(Names.spelt(fed.id()), fed.voltageV(), fed.sineV(), leastV(fed.id())));
       }
     }
     return new Dots.Group(pen.text(line.situation()), rows, pen.text(CurveWords.NO_VOLTAGE));

@@ -1,7 +1,6 @@
 package org.footwell.vehicle.sheets;
 
 import java.math.BigDecimal;
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Currency;
@@ -9,13 +8,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
-import org.footwell.calculation.Answer;
-import org.footwell.calculation.Engine;
 import org.footwell.calculation.Shown;
 import org.footwell.calculation.Verdict;
 import org.footwell.calculation.text.Measure;
+import org.footwell.calculation.text.Names;
 import org.footwell.calculation.text.Phrase;
-import org.footwell.calculation.text.Reader;
 import org.footwell.calculation.text.Span;
 import org.footwell.calculation.text.Texts;
 import org.footwell.parts.Safety;
@@ -25,37 +22,22 @@ import org.footwell.parts.plan.PlannedPart;
 import org.footwell.parts.plan.Quote;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.plot.Plot;
-import org.footwell.sheet.FigureWriter;
 import org.footwell.sheet.WrittenFigure;
 import org.footwell.vehicle.PlanReviewResult;
 import org.footwell.vehicle.QuoteTotals;
 import org.footwell.vehicle.ReplacementLine;
 import org.footwell.vehicle.curves.CurvePlots;
-import org.footwell.vehicle.curves.PlanCurves;
-import org.footwell.vehicle.curves.PlanCurvesResult;
 
 /** What a customer is told of a plan: in words of everyday, without what only a fitter can act upon. */
-public final class CustomerSheet {
+public final class CustomerSheet extends PlanPage {
 
   private static final double WHOLE_DAY_H = 24;
 
   /** Less is not shown. */
   private static final double NO_DIFFERENCE_OCTAVES = 0.05;
 
-  private static final Duration LONG = Duration.ofSeconds(10);
-
-  private final VehiclePlan plan;
-  private final Answer<PlanReviewResult> answer;
-  private final PlanReviewResult result;
-  private final Reader reader;
-  private final FigureWriter figures;
-
-  public CustomerSheet(Shown<VehiclePlan, PlanReviewResult> shown) {
-    plan = shown.request();
-    answer = shown.answer();
-    result = answer.result();
-    reader = shown.reader();
-    figures = new FigureWriter(reader);
+  CustomerSheet(Shown<VehiclePlan, PlanReviewResult> shown) {
+    super(shown);
   }
 
   /**
@@ -78,45 +60,33 @@ public final class CustomerSheet {
   public record Item(
       String name, WrittenFigure quantity, WrittenFigure each, WrittenFigure amount) {}
 
-  public String language() {
-    return reader.language().toLanguageTag();
-  }
-
-  public String say(CustomerWords words) {
-    return say(Phrase.of(words));
-  }
-
-  private String say(Phrase phrase) {
-    return phrase.said(reader.language());
-  }
-
   public String title() {
-    Quote quote = plan.quote();
+    Quote quote = plan().quote();
     return quote == null || quote.number() == null
         ? say(CustomerWords.TITLE)
         : say(Phrase.of(CustomerWords.QUOTE).own("number", quote.number()));
   }
 
   public String vehicle() {
-    return plan.vehicle().name();
+    return plan().vehicle().name();
   }
 
   public String date() {
-    return plan.date();
+    return plan().date();
   }
 
   public String validUntil() {
-    return plan.quote() == null ? null : plan.quote().validUntil();
+    return plan().quote() == null ? null : plan().quote().validUntil();
   }
 
   /** Who makes the offer, or null. */
   public Quote.Party shop() {
-    return plan.quote() == null ? null : plan.quote().shop();
+    return plan().quote() == null ? null : plan().quote().shop();
   }
 
   /** Who gets it, or null. */
   public Quote.Party customer() {
-    return plan.quote() == null ? null : plan.quote().customer();
+    return plan().quote() == null ? null : plan().quote().customer();
   }
 
   /** What matters most, as far as it is known. */
@@ -124,42 +94,43 @@ public final class CustomerSheet {
     Stream<Fact> facts =
         Stream.of(
             new Fact(
-                say(Phrase.of(CustomerWords.LEVEL).own("seat", result.mainSeat())),
-                figures.of(Measure.DB_SPL, result.levelDbSpl()),
+                say(Phrase.of(CustomerWords.LEVEL).own("seat", result().mainSeat())),
+                figures().of(Measure.DB_SPL, result().levelDbSpl()),
                 say(CustomerWords.LEVEL_MEANS)),
             new Fact(
                 say(CustomerWords.OVER_ROAD_NOISE),
-                figures.of(Measure.DB, result.overRoadNoiseDb()),
+                figures().of(Measure.DB, result().overRoadNoiseDb()),
                 say(CustomerWords.OVER_ROAD_NOISE_MEANS)),
             new Fact(
                 say(CustomerWords.LISTENING),
-                time(result.exposureAllowedH()),
+                time(result().exposureAllowedH()),
                 say(CustomerWords.LISTENING_MEANS)),
-            new Fact(say(CustomerWords.HEAVIER), figures.massChange(result.massChangeG()), null),
+            new Fact(
+                say(CustomerWords.HEAVIER), figures().massChange(result().massChangeG()), null),
             new Fact(say(CustomerWords.PRICE), price(), null));
     return facts.filter(fact -> fact.figure().known()).toList();
   }
 
   private WrittenFigure time(Double hours) {
     return hours == null
-        ? figures.of(Measure.H, null)
+        ? figures().of(Measure.H, null)
         : new WrittenFigure(
             hours, hours >= WHOLE_DAY_H ? say(CustomerWords.ALL_DAY) : say(Span.of(hours)));
   }
 
   private WrittenFigure price() {
-    QuoteTotals totals = result.quote();
-    return figures.money(totals == null ? null : totals.total(), currency());
+    QuoteTotals totals = result().quote();
+    return figures().money(totals == null ? null : totals.total(), currency());
   }
 
   private Currency currency() {
-    return plan.quote() == null ? null : plan.quote().inCurrency();
+    return plan().quote() == null ? null : plan().quote().inCurrency();
   }
 
   /** Every place of a driver; those that change alike are one. */
   public List<Change> changes() {
     Map<List<Object>, List<PlacedDriver>> alike = new LinkedHashMap<>();
-    for (PlacedDriver driver : plan.drivers()) {
+    for (PlacedDriver driver : plan().drivers()) {
       alike
           .computeIfAbsent(
               Stream.of(driver.part(), String.valueOf(driver.replaces()), line(driver).change())
@@ -179,7 +150,8 @@ public final class CustomerSheet {
   }
 
   private Said line(PlacedDriver driver) {
-    List<ReplacementLine> lines = result.replacements() == null ? List.of() : result.replacements();
+    List<ReplacementLine> lines =
+        result().replacements() == null ? List.of() : result().replacements();
     return lines.stream()
         .filter(line -> line.driver().equals(driver.id()))
         .findFirst()
@@ -191,14 +163,14 @@ public final class CustomerSheet {
     PlacedDriver first = places.get(0);
     Said said = line(first);
     return new Change(
-        String.join(", ", places.stream().map(place -> SheetNames.spelt(place.id())).toList()),
+        String.join(", ", places.stream().map(place -> Names.spelt(place.id())).toList()),
         first.replaces() == null
             ? say(CustomerWords.NOTHING)
-            : SheetNames.part(plan.factoryParts(), first.replaces()).calledName(),
-        SheetNames.part(plan.newParts(), first.part()).calledName(),
-        figures.change(Measure.DB, said.louder()),
+            : plan().factoryPart(first.replaces()).calledName(),
+        plan().newPart(first.part()).calledName(),
+        figures().change(Measure.DB, said.louder()),
         octaves(said.lower()),
-        figures.massChange(said.heavier()));
+        figures().massChange(said.heavier()));
   }
 
   private static <T> Stream<T> lines(List<T> known) {
@@ -208,47 +180,46 @@ public final class CustomerSheet {
   /** How much lower something plays, never with a sign. */
   private WrittenFigure octaves(Double lower) {
     if (lower == null) {
-      return figures.of(Measure.OCTAVES, null);
+      return figures().of(Measure.OCTAVES, null);
     }
     if (Math.abs(lower) < NO_DIFFERENCE_OCTAVES) {
       return new WrittenFigure(lower, say(CustomerWords.AS_LOW));
     }
     CustomerWords words = lower >= 0 ? CustomerWords.OCTAVES_LOWER : CustomerWords.OCTAVES_HIGHER;
-    String size = figures.bare(Measure.OCTAVES, Math.abs(lower));
+    String size = figures().bare(Measure.OCTAVES, Math.abs(lower));
     return new WrittenFigure(lower, say(Phrase.of(words).own("value", size)));
   }
 
   /** Before against after over frequency, where the data of both parts allow it. */
   public List<Plot> beforeAgainstAfter() {
-    PlanCurvesResult curves = new Engine().answer(new PlanCurves(), plan, false, LONG).result();
-    return CurvePlots.beforeAgainstAfter(plan, curves, reader);
+    return CurvePlots.beforeAgainstAfter(plan(), curves(), reader());
   }
 
   /** Names of amplifiers and of everything else that is neither driver nor work. */
   public List<String> alsoComes() {
     return Stream.concat(
-            plan.amplifiers().stream().map(PlannedAmplifier::calledName),
-            plan.extras().stream().map(extra -> extra.name()))
+            plan().amplifiers().stream().map(PlannedAmplifier::calledName),
+            plan().extras().stream().map(extra -> extra.name()))
         .toList();
   }
 
   /** The bill; empty where nothing is quoted. */
   public List<Item> items() {
-    return result.quote() == null
+    return result().quote() == null
         ? List.of()
-        : result.quote().items().stream()
+        : result().quote().items().stream()
             .map(
                 item ->
                     new Item(
                         item.name(),
                         quantity(item),
-                        figures.money(item.unitPrice(), currency()),
-                        figures.money(item.amount(), currency())))
+                        figures().money(item.unitPrice(), currency()),
+                        figures().money(item.amount(), currency())))
             .toList();
   }
 
   private WrittenFigure quantity(QuoteTotals.QuoteItem item) {
-    WrittenFigure number = figures.number(item.quantity());
+    WrittenFigure number = figures().number(item.quantity());
     return item.byTheHour()
         ? new WrittenFigure(
             item.quantity(), say(Phrase.of(CustomerWords.HOURS).own("value", number.text())))
@@ -258,9 +229,9 @@ public final class CustomerSheet {
   /** What the sum lacks, or null where it lacks nothing. */
   public String priceMissing() {
     List<String> names =
-        result.quote() == null
+        result().quote() == null
             ? List.of()
-            : result.quote().items().stream()
+            : result().quote().items().stream()
                 .filter(item -> item.amount() == null)
                 .map(QuoteTotals.QuoteItem::name)
                 .toList();
@@ -269,13 +240,13 @@ public final class CustomerSheet {
 
   /** Sum, tax and what is to be paid. */
   public List<Fact> sums() {
-    QuoteTotals totals = result.quote();
+    QuoteTotals totals = result().quote();
     if (totals == null || totals.total() == null) {
       return List.of();
     }
-    boolean included = plan.quote().taxIncluded();
+    boolean included = plan().quote().taxIncluded();
     CustomerWords words = included ? CustomerWords.TAX_INCLUDED : CustomerWords.TAX;
-    String percent = figures.number(plan.quote().taxPercent()).text();
+    String percent = figures().number(plan().quote().taxPercent()).text();
     return List.of(
         sum(say(CustomerWords.NET), totals.net()),
         sum(say(Phrase.of(words).own("percent", percent)), totals.tax()),
@@ -283,14 +254,14 @@ public final class CustomerSheet {
   }
 
   private Fact sum(String label, BigDecimal amount) {
-    return new Fact(label, figures.money(amount, currency()), null);
+    return new Fact(label, figures().money(amount, currency()), null);
   }
 
   /** What becomes of the factory parts; null where none goes out. */
   public String takenOutAgain() {
     List<String> kept =
-        plan.factoryParts().stream()
-            .filter(part -> plan.drivers().stream().anyMatch(d -> part.id().equals(d.replaces())))
+        plan().factoryParts().stream()
+            .filter(part -> plan().drivers().stream().anyMatch(d -> part.id().equals(d.replaces())))
             .map(PlannedPart::calledName)
             .toList();
     return kept.isEmpty() ? null : say(Phrase.of(CustomerWords.KEPT).own("names", kept));
@@ -299,17 +270,17 @@ public final class CustomerSheet {
   /** The usual cautions that a customer can heed. */
   public List<String> toKnow() {
     List<String> all = new ArrayList<>();
-    if (answer.verdict() == Verdict.STOP) {
+    if (answer().verdict() == Verdict.STOP) {
       all.add(say(CustomerWords.STOPPED));
     }
     long open =
-        answer.findings().stream()
+        answer().findings().stream()
             .filter(finding -> finding.level().compareTo(Verdict.WARNING) >= 0)
             .count();
     if (open > 0) {
       all.add(say(Phrase.of(CustomerWords.STILL_OPEN).with("value", open)));
     }
-    all.add(Texts.of(Safety.HEARING, reader.language()));
+    all.add(Texts.of(Safety.HEARING, reader().language()));
     return all;
   }
 
@@ -321,8 +292,8 @@ public final class CustomerSheet {
     all.add(
         say(
             Phrase.of(CustomerWords.ASSUMED_MUSIC)
-                .with("value", plan.programme().crestFactorDb())));
-    List<Phrase> unknown = lines(result.notJudged()).map(one -> Phrase.of(one.what())).toList();
+                .with("value", plan().programme().crestFactorDb())));
+    List<Phrase> unknown = lines(result().notJudged()).map(one -> Phrase.of(one.what())).toList();
     if (!unknown.isEmpty()) {
       all.add(say(Phrase.of(CustomerWords.NOT_KNOWN).with("what", unknown)));
     }

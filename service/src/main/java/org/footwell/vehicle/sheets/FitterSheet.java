@@ -1,24 +1,17 @@
 package org.footwell.vehicle.sheets;
 
-import java.time.Duration;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.footwell.calculation.Answer;
-import org.footwell.calculation.Engine;
 import org.footwell.calculation.Finding;
 import org.footwell.calculation.Shown;
 import org.footwell.calculation.text.Measure;
 import org.footwell.calculation.text.Names;
 import org.footwell.calculation.text.Phrase;
-import org.footwell.calculation.text.Reader;
-import org.footwell.calculation.text.Texts;
-import org.footwell.calculation.text.Words;
 import org.footwell.parts.plan.PlacedDriver;
-import org.footwell.parts.plan.PlannedAmplifier;
 import org.footwell.parts.plan.PlannedPart;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.plot.Drawing;
@@ -28,10 +21,9 @@ import org.footwell.sheet.WrittenFigure;
 import org.footwell.vehicle.PlanReviewResult;
 import org.footwell.vehicle.PlanReviewResult.SetupLine;
 import org.footwell.vehicle.curves.CurvePlots;
-import org.footwell.vehicle.curves.PlanCurves;
 
 /** What a fitter works from: findings, wiring, set-up, supply, places, checks and the way back. */
-public final class FitterSheet {
+public final class FitterSheet extends PlanPage {
 
   /** So many channels stand side by side on a page. */
   private static final int CHANNELS_ABREAST = 4;
@@ -40,48 +32,19 @@ public final class FitterSheet {
   private static final EnumSet<SetupEntry> WITH_THE_WIRING =
       EnumSet.of(SetupEntry.AMPLIFIER, SetupEntry.OUTPUTS);
 
-  private static final Duration LONG = Duration.ofSeconds(10);
-
-  private final VehiclePlan plan;
-  private final Answer<PlanReviewResult> answer;
-  private final Reader reader;
-  private final FigureWriter figures;
   private final SetupText setup;
 
   FitterSheet(Shown<VehiclePlan, PlanReviewResult> shown) {
-    plan = shown.request();
-    answer = shown.answer();
-    reader = shown.reader();
-    figures = new FigureWriter(reader);
-    setup = new SetupText(reader);
-  }
-
-  public String language() {
-    return reader.language().toLanguageTag();
-  }
-
-  public String say(FitterWords words) {
-    return Texts.of(words, reader.language());
-  }
-
-  private String say(Phrase phrase) {
-    return phrase.said(reader.language());
-  }
-
-  public VehiclePlan plan() {
-    return plan;
-  }
-
-  public PlanReviewResult result() {
-    return answer.result();
+    super(shown);
+    setup = new SetupText(shown.reader());
   }
 
   public String verdict() {
-    return words(answer.verdict());
+    return say(answer().verdict());
   }
 
   public List<Finding> findings() {
-    return answer.findings();
+    return answer().findings();
   }
 
   /** How bad a finding is, as the class of its mark. */
@@ -90,14 +53,14 @@ public final class FitterSheet {
   }
 
   public List<String> safety() {
-    return answer.safety();
+    return answer().safety();
   }
 
   /** Every channel with what hangs on it. */
   public List<WiringSheet> wiring() {
-    return IntStream.range(0, plan.channels().size())
+    return IntStream.range(0, plan().channels().size())
         .mapToObj(
-            c -> new WiringSheet(plan, c, result().setupSheet().get(c).meterOhm(), reader, figures))
+            c -> new WiringSheet(plan(), c, result().setupSheet().get(c).meterOhm(), reader()))
         .toList();
   }
 
@@ -113,7 +76,7 @@ public final class FitterSheet {
 
   private FigureTable settings(List<SetupLine> lines) {
     List<String> heads = new ArrayList<>(List.of(say(FitterWords.CHANNEL)));
-    lines.forEach(line -> heads.add(SheetNames.spelt(line.id())));
+    lines.forEach(line -> heads.add(Names.spelt(line.id())));
     List<FigureTable.Row> rows = new ArrayList<>();
     for (SetupEntry entry : EnumSet.complementOf(WITH_THE_WIRING)) {
       List<WrittenFigure> cells =
@@ -142,10 +105,10 @@ public final class FitterSheet {
                         amplifier(line.id()),
                         List.of(
                             area(line.areaMm2(), line.found()),
-                            figures.of(Measure.A, line.fuseA()),
-                            figures.of(Measure.A, line.ownFuseA()),
-                            figures.of(Measure.V, line.dropV()),
-                            figures.of(Measure.A, line.ampacityA()))))
+                            figures().of(Measure.A, line.fuseA()),
+                            figures().of(Measure.A, line.ownFuseA()),
+                            figures().of(Measure.V, line.dropV()),
+                            figures().of(Measure.A, line.ampacityA()))))
             .toList();
     return table(
         heads(
@@ -159,7 +122,7 @@ public final class FitterSheet {
   }
 
   private WrittenFigure area(Double areaMm2, boolean found) {
-    WrittenFigure area = figures.of(Measure.MM2, areaMm2);
+    WrittenFigure area = figures().of(Measure.MM2, areaMm2);
     return found && area.known()
         ? new WrittenFigure(
             areaMm2, say(Phrase.of(FitterWords.CABLE_FOUND).own("area", area.text())))
@@ -173,22 +136,22 @@ public final class FitterSheet {
     }
     List<FigureTable.Row> rows = new ArrayList<>();
     for (PlanReviewResult.SupplyLine line : result().supply()) {
-      String when = Texts.of(line.situation(), reader.language());
+      String when = say(line.situation());
       rows.add(
           new FigureTable.Row(
               when + ", " + say(FitterWords.BATTERY),
               List.of(
-                  figures.of(Measure.V, line.batteryV()),
-                  figures.of(Measure.V, line.sineBatteryV()),
-                  figures.of(Measure.A, line.currentA()))));
+                  figures().of(Measure.V, line.batteryV()),
+                  figures().of(Measure.V, line.sineBatteryV()),
+                  figures().of(Measure.A, line.currentA()))));
       for (PlanReviewResult.FedLine fed : line.amplifiers()) {
         rows.add(
             new FigureTable.Row(
                 when + ", " + amplifier(fed.id()),
                 List.of(
-                    figures.of(Measure.V, fed.voltageV()),
-                    figures.of(Measure.V, fed.sineV()),
-                    figures.of(Measure.A, fed.currentA()))));
+                    figures().of(Measure.V, fed.voltageV()),
+                    figures().of(Measure.V, fed.sineV()),
+                    figures().of(Measure.A, fed.currentA()))));
       }
     }
     return table(
@@ -209,18 +172,14 @@ public final class FitterSheet {
   }
 
   private String amplifier(String id) {
-    return plan.amplifiers().stream()
-        .filter(one -> one.id().equals(id))
-        .findFirst()
-        .map(PlannedAmplifier::calledName)
-        .orElse(id);
+    return plan().amplifier(id).calledName();
   }
 
   /** Every place of a driver, with what goes in and out of it. */
   public FigureTable places() {
     List<FigureTable.Row> rows =
-        plan.drivers().stream()
-            .map(driver -> new FigureTable.Row(SheetNames.spelt(driver.id()), place(driver)))
+        plan().drivers().stream()
+            .map(driver -> new FigureTable.Row(Names.spelt(driver.id()), place(driver)))
             .toList();
     return table(
         heads(
@@ -235,24 +194,22 @@ public final class FitterSheet {
   }
 
   private List<WrittenFigure> place(PlacedDriver driver) {
-    PlannedPart part = SheetNames.part(plan.newParts(), driver.part());
+    PlannedPart part = plan().newPart(driver.part());
     return List.of(
-        driver.mountedIn() == null
-            ? orDash(null)
-            : text(Texts.of(driver.mountedIn(), reader.language())),
+        driver.mountedIn() == null ? orDash(null) : text(say(driver.mountedIn())),
         text(
             driver.replaces() == null
                 ? say(FitterWords.NOTHING)
-                : SheetNames.part(plan.factoryParts(), driver.replaces()).calledName()),
+                : plan().factoryPart(driver.replaces()).calledName()),
         text(part.calledName()),
-        figures.mass(part.driver().massG()),
+        figures().mass(part.driver().massG()),
         text(
             String.join(
                 ", ",
-                figures.of(Measure.M, driver.position().xM()).text(),
-                figures.of(Measure.M, driver.position().yM()).text(),
-                figures.of(Measure.M, driver.position().zM()).text())),
-        text(new EnclosureText(figures, reader).of(driver.enclosure())));
+                figures().of(Measure.M, driver.position().xM()).text(),
+                figures().of(Measure.M, driver.position().yM()).text(),
+                figures().of(Measure.M, driver.position().zM()).text())),
+        text(new EnclosureText(figures(), reader()).of(driver.enclosure())));
   }
 
   private static WrittenFigure text(String text) {
@@ -270,7 +227,7 @@ public final class FitterSheet {
             FitterWords.CHECK_HEAVY,
             FitterWords.CHECK_PLUGS,
             FitterWords.CHECK_RATTLE);
-    if (plan.drivers().stream()
+    if (plan().drivers().stream()
         .anyMatch(driver -> driver.mountedIn() == PlacedDriver.MountedIn.DOOR)) {
       checks.add(FitterWords.CHECK_DOORS);
     }
@@ -286,12 +243,6 @@ public final class FitterSheet {
 
   /** The curves behind the figures, the supply and the cabin from above. */
   public List<Drawing> drawings() {
-    return CurvePlots.of(
-        plan, new Engine().answer(new PlanCurves(), plan, false, LONG).result(), reader);
-  }
-
-  /** Words of a constant. */
-  public String words(Words words) {
-    return Texts.of(words, reader.language());
+    return CurvePlots.of(plan(), curves(), reader());
   }
 }

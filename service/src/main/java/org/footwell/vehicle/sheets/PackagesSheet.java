@@ -7,12 +7,11 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.footwell.calculation.Shown;
 import org.footwell.calculation.text.Measure;
+import org.footwell.calculation.text.Names;
 import org.footwell.calculation.text.Phrase;
-import org.footwell.calculation.text.Reader;
-import org.footwell.calculation.text.Texts;
 import org.footwell.parts.plan.PlannedAmplifier;
 import org.footwell.parts.plan.VehiclePlan;
-import org.footwell.sheet.FigureWriter;
+import org.footwell.sheet.SpokenPage;
 import org.footwell.sheet.WrittenFigure;
 import org.footwell.vehicle.packages.PackageOptionsRequest;
 import org.footwell.vehicle.packages.PackageOptionsResult;
@@ -20,18 +19,15 @@ import org.footwell.vehicle.packages.PackageOptionsResult.FilledSlot;
 import org.footwell.vehicle.packages.PackageOptionsResult.OfferedPackage;
 
 /** Packages side by side, for a customer to choose from. */
-public final class PackagesSheet {
+public final class PackagesSheet extends SpokenPage {
 
   private final VehiclePlan plan;
   private final PackageOptionsResult result;
-  private final Reader reader;
-  private final FigureWriter figures;
 
   PackagesSheet(Shown<PackageOptionsRequest, PackageOptionsResult> shown) {
+    super(shown.reader());
     plan = shown.request().plan();
     result = shown.answer().result();
-    reader = shown.reader();
-    figures = new FigureWriter(reader);
   }
 
   /**
@@ -46,14 +42,6 @@ public final class PackagesSheet {
       WrittenFigure lowest,
       WrittenFigure heavier,
       WrittenFigure price) {}
-
-  public String language() {
-    return reader.language().toLanguageTag();
-  }
-
-  public String say(PackagesWords words) {
-    return Texts.of(words, reader.language());
-  }
 
   public String vehicle() {
     return plan.vehicle().name();
@@ -72,17 +60,17 @@ public final class PackagesSheet {
                 found.slots().stream().map(slot -> part(slot, found.plan())),
                 found.plan().amplifiers().stream().map(PlannedAmplifier::calledName))
             .toList(),
-        figures.of(Measure.DB_SPL, found.levelDbSpl()),
-        figures.of(Measure.HZ, found.lowestHz()),
-        figures.massChange(found.massChangeG()),
-        figures.money(price(found), currency()));
+        figures().of(Measure.DB_SPL, found.levelDbSpl()),
+        figures().of(Measure.HZ, found.lowestHz()),
+        figures().massChange(found.massChangeG()),
+        figures().money(price(found), currency()));
   }
 
   private String part(FilledSlot slot, VehiclePlan whole) {
-    return Phrase.of(slot.stays() ? PackagesWords.STAYS_IN : PackagesWords.GOES_IN)
-        .own("part", SheetNames.part(whole.newParts(), slot.part()).calledName())
-        .own("slot", SheetNames.spelt(slot.slot()))
-        .said(reader.language());
+    return say(
+        Phrase.of(slot.stays() ? PackagesWords.STAYS_IN : PackagesWords.GOES_IN)
+            .own("part", whole.newPart(slot.part()).calledName())
+            .own("slot", Names.spelt(slot.slot())));
   }
 
   /** What the customer pays where the plan says enough for that, else the price of all parts. */

@@ -65,23 +65,20 @@ final class SetupText {
   /** A filter as a fitter says it. */
   String filter(Filter filter) {
     return Phrase.of(SetupWords.FILTER)
-        .own("kind", spelt(filter.kind()))
+        .own("kind", Names.spelt(filter.kind()))
         .own("frequency", figures.of(Measure.HZ, filter.frequencyHz()).text())
         .with("slope", 6L * filter.order())
         .said(reader.language());
   }
 
   private String filter(ParametricFilter filter) {
-    String text = spelt(filter.kind()) + " " + figures.of(Measure.HZ, filter.frequencyHz()).text();
+    String text =
+        Names.spelt(filter.kind()) + " " + figures.of(Measure.HZ, filter.frequencyHz()).text();
     if (filter.q() != null) {
       text += ", Q " + figures.number(filter.q()).text();
     }
     return filter.gainDb() == null
         ? text
         : text + ", " + figures.change(Measure.DB, filter.gainDb()).text();
-  }
-
-  private static String spelt(Enum<?> constant) {
-    return Names.of(constant).replace('_', ' ');
   }
 }

@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.footwell.calculation.text.Measure;
+import org.footwell.calculation.text.Names;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.calculation.text.Reader;
-import org.footwell.calculation.text.Texts;
 import org.footwell.electrical.load.Network;
 import org.footwell.electrical.load.NetworkReader;
 import org.footwell.parts.LadderElement;
@@ -15,25 +15,22 @@ import org.footwell.parts.plan.Branch;
 import org.footwell.parts.plan.PlacedDriver;
 import org.footwell.parts.plan.PlannedChannel;
 import org.footwell.parts.plan.VehiclePlan;
-import org.footwell.sheet.FigureWriter;
+import org.footwell.sheet.SpokenPage;
 
 /** What hangs on one channel, coil by coil. */
-public final class WiringSheet {
+public final class WiringSheet extends SpokenPage {
 
   private final VehiclePlan plan;
   private final PlannedChannel channel;
   private final int number;
   private final Double meterOhm;
-  private final Reader reader;
-  private final FigureWriter figures;
   private final SetupText setup;
 
-  WiringSheet(VehiclePlan plan, int number, Double meterOhm, Reader reader, FigureWriter figures) {
+  WiringSheet(VehiclePlan plan, int number, Double meterOhm, Reader reader) {
+    super(reader);
     this.plan = plan;
     this.number = number;
     this.meterOhm = meterOhm;
-    this.reader = reader;
-    this.figures = figures;
     channel = plan.channels().get(number);
     setup = new SetupText(reader);
   }
@@ -46,17 +43,12 @@ public final class WiringSheet {
   public record Drawing(String caption, String svg) {}
 
   public String name() {
-    return SheetNames.spelt(channel.id());
+    return Names.spelt(channel.id());
   }
 
   /** Where it is connected. */
   public String connected() {
-    String amplifier =
-        plan.amplifiers().stream()
-            .filter(one -> one.id().equals(channel.amplifier()))
-            .findFirst()
-            .orElseThrow()
-            .calledName();
+    String amplifier = plan.amplifier(channel.amplifier()).calledName();
     String at =
         say(
             Phrase.of(FitterWords.AT_OUTPUTS)
@@ -64,8 +56,8 @@ public final class WiringSheet {
                 .own("outputs", String.join(" + ", channel.outputs())));
     return Stream.of(
             at,
-            channel.bridged() ? word(FitterWords.BRIDGED) : null,
-            channel.polarity() < 0 ? word(FitterWords.POLED_INVERTED) : null)
+            channel.bridged() ? say(FitterWords.BRIDGED) : null,
+            channel.polarity() < 0 ? say(FitterWords.POLED_INVERTED) : null)
         .filter(text -> text != null)
         .reduce((one, other) -> one + ", " + other)
         .orElseThrow();
@@ -74,8 +66,9 @@ public final class WiringSheet {
   /** What a meter must read. */
   public String meter() {
     return meterOhm == null
-        ? word(FitterWords.NO_METER)
-        : say(Phrase.of(FitterWords.METER).own("value", figures.of(Measure.OHM, meterOhm).text()));
+        ? say(FitterWords.NO_METER)
+        : say(
+            Phrase.of(FitterWords.METER).own("value", figures().of(Measure.OHM, meterOhm).text()));
   }
 
   /** Its coils, branch by branch where it has a passive crossover. */
@@ -121,35 +114,25 @@ public final class WiringSheet {
     return plan.drivers().stream()
         .filter(driver -> driver.id().equals(id))
         .findFirst()
-        .map(driver -> SheetNames.spelt(word) + ", " + ohm(driver))
-        .orElseGet(() -> figures.of(Measure.OHM, Double.valueOf(word)).text());
+        .map(driver -> Names.spelt(word) + ", " + ohm(driver))
+        .orElseGet(() -> figures().of(Measure.OHM, Double.valueOf(word)).text());
   }
 
   private String ohm(PlacedDriver driver) {
-    return figures
-        .of(Measure.OHM, SheetNames.part(plan.newParts(), driver.part()).driver().ratedOhm())
-        .text();
+    return figures().of(Measure.OHM, plan.newPart(driver.part()).driver().ratedOhm()).text();
   }
 
   private String label(LadderElement element) {
     List<String> parts = new ArrayList<>();
     if (element.capacitanceUf() != null) {
-      parts.add(figures.of(Measure.UF, element.capacitanceUf()).text());
+      parts.add(figures().of(Measure.UF, element.capacitanceUf()).text());
     }
     if (element.inductanceMh() != null) {
-      parts.add(figures.of(Measure.MH, element.inductanceMh()).text());
+      parts.add(figures().of(Measure.MH, element.inductanceMh()).text());
     }
     if (element.resistanceOhm() != null) {
-      parts.add(figures.of(Measure.OHM, element.resistanceOhm()).text());
+      parts.add(figures().of(Measure.OHM, element.resistanceOhm()).text());
     }
     return String.join(element.inParallel() ? " || " : " + ", parts);
-  }
-
-  private String word(FitterWords word) {
-    return Texts.of(word, reader.language());
-  }
-
-  private String say(Phrase phrase) {
-    return phrase.said(reader.language());
   }
 }

@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Properties;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.footwell.calculation.text.Texts;
 import org.footwell.web.request.Json;
 
 /**
@@ -24,8 +25,7 @@ public final class PageWords {
   public static final String PATH = "/plan/texts.json";
 
   private static final String ENGLISH = "texts.properties";
-  private static final String OTHERS = "/org/footwell/languages/";
-  private static final String HOME = "web.pages.";
+  private static final String HOME = PageWords.class.getPackageName();
 
   /** What a demo vehicle is called stands under this and the name of its file. */
   private static final String EXAMPLE = "example.";
@@ -37,9 +37,8 @@ public final class PageWords {
   /** All words in a language, by their keys. */
   public static SortedMap<String, String> in(Locale language) {
     SortedMap<String, String> words = new TreeMap<>();
-    read(ENGLISH).forEach((key, text) -> words.put((String) key, (String) text));
-    Properties others = read(OTHERS + language.toLanguageTag() + ".properties");
-    words.replaceAll((key, english) -> others.getProperty(HOME + key, english));
+    english().forEach((key, text) -> words.put((String) key, (String) text));
+    words.replaceAll((key, english) -> Texts.translated(HOME, key, english, language));
     return words;
   }
 
@@ -59,12 +58,10 @@ public final class PageWords {
     }
   }
 
-  private static Properties read(String file) {
+  private static Properties english() {
     Properties texts = new Properties();
-    try (InputStream in = PageWords.class.getResourceAsStream(file)) {
-      if (in != null) {
-        texts.load(new InputStreamReader(in, StandardCharsets.UTF_8));
-      }
+    try (InputStream in = PageWords.class.getResourceAsStream(ENGLISH)) {
+      texts.load(new InputStreamReader(in, StandardCharsets.UTF_8));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
