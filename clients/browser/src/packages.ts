@@ -126,7 +126,7 @@ function aimFigure(aim: Aim, value: number | undefined, { texts, numbers }: Read
   if (value === undefined) return undefined;
   switch (aim) {
     case 'price':
-      return figure(texts.price, numbers.money(value), small);
+      return figure(texts.priceOfParts, numbers.money(value), small);
     case 'level':
       return figure(texts.level, numbers.unit(value, 'dB'), small);
     case 'reach':

@@ -75,6 +75,7 @@ const german: Texts = {
   weight: 'Gewicht',
   doors: 'davon {mass} in den Türen',
   price: 'Preis',
+  priceOfParts: 'Preis der Teile',
   pricePerDb: '{price} für jedes dB',
   listening: 'So laut',
   listeningText: 'am Tag höchstens, für Ihr Gehör',

@@ -75,6 +75,7 @@ const english = {
   weight: 'Weight',
   doors: '{mass} of it in the doors',
   price: 'Price',
+  priceOfParts: 'Price of the parts',
   pricePerDb: '{price} for each dB',
   listening: 'As loud as that',
   listeningText: 'a day at most, for your hearing',

@@ -5,7 +5,7 @@ import { path } from "./json-text.js";
 import { placeName } from "./places.js";
 import { plots } from "./plots.js";
 import { LEVELS, sign } from "./remarks.js";
-import { counted, measure, money, say, shown, unit, valueName } from "./words.js";
+import { counted, figure, measure, money, say, unit, valueName } from "./words.js";
 
 /** Shows every step of a review in the elements given to it; `reveal` leads to a place of the form. */
 export function showReview({ reviewing, job, contract, remarks, form, status, short, home }) {
@@ -98,21 +98,22 @@ function figures({ level_db_spl: level, level_dba: dba, largest, main_seat: seat
     const big = element("strong", {}, number, measured && element("span", {}, `\u202f${measured}`));
     return [element("div", {}, element("dt", {}, name), element("dd", {}, big, about && element("small", {}, about)))];
   };
-  const sound = (value) => (value === undefined ? undefined : measure(value, "level_db_spl"));
+  const sound = (value) => (value === undefined ? undefined : measure(value, "level_db_spl", 1, 1));
   return [
-    ...one(say("figure.level"), sound(level), seat && [say("figure.at"), " ", own(seat), dba === undefined ? "" : `, ${measure(dba, "level_dba")}`]),
+    ...one(say("figure.level"), sound(level), seat && [say("figure.at"), " ", own(seat), dba === undefined ? "" : `, ${measure(dba, "level_dba", 1, 1)}`]),
     ...one(say("figure.largest"), sound(largest?.level_db_spl), largest && [say("figure.held-by", { limit: valueName(largest.held_by) }), ...[largest.driver ?? largest.channel].filter(Boolean).flatMap((id) => [", ", own(id)])]),
     ...one(say("figure.price"), price === undefined ? undefined : money(price, currency), say("figure.price-about")),
     ...one(say("figure.mass"), mass === undefined ? undefined : massOf(mass), say("figure.mass-about")),
   ];
 }
 
-const massOf = (grams) => (Math.abs(grams) >= 1000 ? `${shown(grams / 1000, 1)}\u202fkg` : measure(grams, "mass_g", 0));
+const massOf = (grams) => (Math.abs(grams) >= 1000 ? `${figure(grams / 1000, 0, 2)}\u202fkg` : `${figure(grams, 0, 1)}\u202f${unit("mass_g")}`);
 
-const COLUMNS = [["gain_target_v", 2], ["trim_db", 1], ["delay_ms", 2], ["polarity", 0]];
+/** Columns of the setup with the fewest and most decimals of their unit. */
+const COLUMNS = [["gain_target_v", 0, 2], ["trim_db", 1, 1], ["delay_ms", 2, 2], ["polarity", 0, 0]];
 
 function setup(rows) {
-  const filter = (one) => (one ? `${shown(one.frequency_hz, 1)}\u202f${unit("frequency_hz")}` : "–");
+  const filter = (one) => (one ? `${figure(one.frequency_hz, 0, 1)}\u202f${unit("frequency_hz")}` : "–");
   return element("div", { class: "wide-table", tabindex: "0", role: "region", "aria-label": say("review.setup") },
     element("table", {},
       element("caption", {}, element("h3", {}, say("review.setup"))),
@@ -122,6 +123,6 @@ function setup(rows) {
         ["high_pass", "low_pass"].map((key) => element("th", { scope: "col" }, say(`setup.${key}`))))),
       element("tbody", {}, rows.map((row) => element("tr", {},
         element("th", { scope: "row" }, own(row.id)),
-        COLUMNS.map(([key, digits]) => element("td", {}, row[key] === undefined ? "–" : key === "polarity" ? (row[key] < 0 ? "\u2212" : "+") : shown(row[key], digits, digits))),
+        COLUMNS.map(([key, fewest, most]) => element("td", {}, row[key] === undefined ? "–" : key === "polarity" ? (row[key] < 0 ? "\u2212" : "+") : figure(row[key], fewest, most))),
         [row.high_pass, row.low_pass].map((one) => element("td", {}, filter(one))))))));
 }

@@ -62,11 +62,22 @@ export function shown(value, digits = 0, least = 0) {
   return formats.get(key).format(rounded).replace("-", "\u2212");
 }
 
+const SIGNIFICANT = 3;
+
+/**
+ * A figure as the sheets have it: three significant digits, but no digit before the point is lost, and no
+ * fewer and no more decimals than its unit has.
+ */
+export function figure(value, fewest, most) {
+  const before = value === 0 ? 1 : Math.floor(Math.log10(Math.abs(value))) + 1;
+  return shown(value, Math.max(fewest, Math.min(most, SIGNIFICANT - before)), fewest);
+}
+
 /** A number with its unit, which does not part from it. */
 export const measure = (value, field, digits = 1, least = 0) => `${shown(value, digits, least)}\u202f${unit(field)}`;
 
 /** A price with its currency, an ISO 4217 code, and as many decimals as that has; two where none is known. */
 export const money = (value, currency) =>
   /^[A-Z]{3}$/.test(currency ?? "")
-    ? new Intl.NumberFormat(lang, { style: "currency", currency, currencyDisplay: "code" }).format(value)
+    ? new Intl.NumberFormat(lang, { style: "currency", currency, currencyDisplay: "code", maximumFractionDigits: 20 }).format(value)
     : shown(value, 2, 2);

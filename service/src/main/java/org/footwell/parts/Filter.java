@@ -10,6 +10,7 @@ import jakarta.validation.constraints.NotNull;
 import java.util.Objects;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Words;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.FilterPrototype;
 
@@ -47,7 +48,7 @@ public record Filter(
   }
 
   /** Kinds of filter. */
-  public enum Kind {
+  public enum Kind implements Words {
     /** Flattest pass band. */
     BUTTERWORTH,
     /** Flattest group delay. */

@@ -1,7 +1,9 @@
 package org.footwell.signal;
 
+import org.footwell.calculation.text.Words;
+
 /** Kinds of sections an equaliser is made of. */
-public enum SectionKind {
+public enum SectionKind implements Words {
   /** A bell that lifts or lowers around its frequency. */
   PEAK,
   /** Lifts or lowers what lies below its frequency, second order. */

@@ -5,7 +5,6 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.footwell.calculation.text.Measure;
-import org.footwell.calculation.text.Names;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.calculation.text.Reader;
 import org.footwell.calculation.text.Texts;
@@ -65,7 +64,7 @@ final class SetupText {
   /** A filter as a fitter says it. */
   String filter(Filter filter) {
     return Phrase.of(SetupWords.FILTER)
-        .own("kind", Names.spelt(filter.kind()))
+        .own("kind", Texts.of(filter.kind(), reader.language()))
         .own("frequency", figures.of(Measure.HZ, filter.frequencyHz()).text())
         .with("slope", 6L * filter.order())
         .said(reader.language());
@@ -73,7 +72,9 @@ final class SetupText {
 
   private String filter(ParametricFilter filter) {
     String text =
-        Names.spelt(filter.kind()) + " " + figures.of(Measure.HZ, filter.frequencyHz()).text();
+        Texts.of(filter.kind(), reader.language())
+            + " "
+            + figures.of(Measure.HZ, filter.frequencyHz()).text();
     if (filter.q() != null) {
       text += ", Q " + figures.number(filter.q()).text();
     }
