@@ -16,26 +16,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.BiConsumer;
 import org.footwell.Committed;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** How plans come to the page at {@code /plan} and leave it: opened, kept, saved, as sheets. */
 class PlanPageFilesIT {
 
-  private static Windows windows;
-
-  @BeforeAll
-  static void start() throws Exception {
-    windows = new Windows();
-  }
-
-  @AfterAll
-  static void stop() {
-    if (windows != null) {
-      windows.close();
-    }
-  }
+  @RegisterExtension private static final Windows windows = new Windows();
 
   private static void visit(BiConsumer<PlanPage, Page> visit) {
     Browser.NewPageOptions options =

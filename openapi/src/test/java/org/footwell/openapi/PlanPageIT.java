@@ -16,28 +16,15 @@ import java.util.List;
 import java.util.function.BiConsumer;
 import java.util.function.BooleanSupplier;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** Work on a plan in a real browser: edited by form, keyboard and drawing, and reviewed. */
 class PlanPageIT {
 
   private static final String CROSSOVER = "/crossovers/0/frequency_hz";
 
-  private static Windows windows;
-
-  @BeforeAll
-  static void start() throws Exception {
-    windows = new Windows();
-  }
-
-  @AfterAll
-  static void stop() {
-    if (windows != null) {
-      windows.close();
-    }
-  }
+  @RegisterExtension private static final Windows windows = new Windows();
 
   private static void visit(BiConsumer<PlanPage, Page> visit) {
     Browser.NewPageOptions options =

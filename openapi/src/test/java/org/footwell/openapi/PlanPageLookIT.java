@@ -14,9 +14,9 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.BiConsumer;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -36,19 +36,11 @@ class PlanPageLookIT {
           + " const {width, height} = one.getBoundingClientRect(); return height < 44 || width < 44;"
           + " }).map((one) => one.outerHTML.slice(0, 200))";
 
-  private static Windows windows;
+  @RegisterExtension private static final Windows windows = new Windows();
 
   @BeforeAll
   static void start() throws Exception {
     Files.createDirectories(PICTURES);
-    windows = new Windows();
-  }
-
-  @AfterAll
-  static void stop() {
-    if (windows != null) {
-      windows.close();
-    }
   }
 
   private static void visit(int width, ColorScheme scheme, BiConsumer<PlanPage, Page> visit) {

@@ -8,9 +8,8 @@ import com.microsoft.playwright.Page;
 import java.nio.file.Path;
 import java.util.function.BiConsumer;
 import java.util.regex.Pattern;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.extension.RegisterExtension;
 
 /** The reference page in a real browser: it works, and it needs nothing from elsewhere. */
 class ReferencePageIT {
@@ -18,19 +17,7 @@ class ReferencePageIT {
   private static final Path SCREENSHOT = Path.of("target", "reference-page.png");
   private static final Path DRAWING = Path.of("target", "reference-page-sweep.png");
 
-  private static Windows windows;
-
-  @BeforeAll
-  static void start() throws Exception {
-    windows = new Windows();
-  }
-
-  @AfterAll
-  static void stop() {
-    if (windows != null) {
-      windows.close();
-    }
-  }
+  @RegisterExtension private static final Windows windows = new Windows();
 
   /** Tries the example of an operation, and looks at what comes. */
   private static void run(String path, BiConsumer<Locator, Page> look) {

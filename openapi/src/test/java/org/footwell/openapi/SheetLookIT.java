@@ -14,8 +14,8 @@ import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Locale;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.extension.RegisterExtension;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -26,19 +26,11 @@ class SheetLookIT {
 
   private static final String OFFER = "-offer";
 
-  private static Windows windows;
+  @RegisterExtension private static final Windows windows = new Windows();
 
   @BeforeAll
   static void start() throws Exception {
     Files.createDirectories(PICTURES);
-    windows = new Windows();
-  }
-
-  @AfterAll
-  static void stop() {
-    if (windows != null) {
-      windows.close();
-    }
   }
 
   @ParameterizedTest

@@ -14,9 +14,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import org.footwell.RunningJar;
+import org.junit.jupiter.api.extension.AfterAllCallback;
+import org.junit.jupiter.api.extension.BeforeAllCallback;
+import org.junit.jupiter.api.extension.ExtensionContext;
 
-/** The built service and a real browser, which notices what a page asks of other hosts. */
-final class Windows implements AutoCloseable {
+/** The built service and a real browser, which notices what a page asks of other hosts; as long as a test class. */
+final class Windows implements BeforeAllCallback, AfterAllCallback {
 
   private static final Path CHROMIUM = Path.of("/usr/bin/chromium");
 
@@ -28,11 +31,12 @@ final class Windows implements AutoCloseable {
 
   private static final double PATIENCE_MS = 20_000;
 
-  private final RunningJar service;
-  private final Playwright playwright;
-  private final Browser browser;
+  private RunningJar service;
+  private Playwright playwright;
+  private Browser browser;
 
-  Windows() throws Exception {
+  @Override
+  public void beforeAll(ExtensionContext context) throws Exception {
     PlaywrightAssertions.setDefaultAssertionTimeout(PATIENCE_MS);
     service = new RunningJar();
     playwright = Playwright.create();
@@ -114,10 +118,14 @@ final class Windows implements AutoCloseable {
     }
   }
 
+  /** What could not be started need not be stopped. */
   @Override
-  public void close() {
-    browser.close();
-    playwright.close();
-    service.close();
+  public void afterAll(ExtensionContext context) {
+    if (playwright != null) {
+      playwright.close();
+    }
+    if (service != null) {
+      service.close();
+    }
   }
 }
