@@ -69,6 +69,8 @@ def offered(book, row, source):
 
 
 def cell(values, n, form):
-    """A value of the table; a figure as number."""
+    """A value of the table; a figure as number. A text is never a formula, whoever wrote the table."""
     value = values[n] if n < len(values) else ""
-    return None if value == "" else float(value) if form else value
+    if value == "":
+        return None
+    return float(value) if form else "'" + value if value.startswith("=") else value

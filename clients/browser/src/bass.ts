@@ -34,8 +34,12 @@ function reachOf({ result }: ComparisonAnswer) {
   return before !== undefined && after !== undefined ? { before, after } : undefined;
 }
 
+/** Less is not shown, octaves. */
+const NO_DIFFERENCE = 0.05;
+
 /** How much lower something plays, never with a sign. */
 export function octaves(lower: number, { texts, numbers }: Reading): string {
+  if (Math.abs(lower) < NO_DIFFERENCE) return texts.asLow;
   return fill(lower >= 0 ? texts.octavesLower : texts.octavesHigher, { value: numbers.bare(Math.abs(lower), 'octaves') });
 }
 

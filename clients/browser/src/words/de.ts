@@ -67,6 +67,7 @@ const german: Texts = {
   bass: 'Bass',
   octavesLower: 'spielt {value} Oktaven tiefer',
   octavesHigher: 'spielt {value} Oktaven höher',
+  asLow: 'so tief wie bisher',
   bassReach: 'bis {after} statt {before}',
   bassLevel: '{level} von {from} bis {to}, am Platz',
   level: 'Pegel am Platz',

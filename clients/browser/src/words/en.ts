@@ -67,6 +67,7 @@ const english = {
   bass: 'Bass',
   octavesLower: 'plays {value} octaves lower',
   octavesHigher: 'plays {value} octaves higher',
+  asLow: 'as low as before',
   bassReach: 'down to {after} instead of {before}',
   bassLevel: '{level} from {from} to {to}, at the seat',
   level: 'Level at the seat',
