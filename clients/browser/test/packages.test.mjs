@@ -71,7 +71,7 @@ test('wishes that nothing meets are a sentence, and nothing can be booked', asyn
   assert.equal(await status(tab), 'No package of this offer fits');
   assert.ok(await element(tab).getByText('No package meets all of these wishes: price, level.').isVisible());
   const instead = seen(await element(tab).locator('.figures').innerText());
-  assert.match(instead, /Price\s+€1,306\.60\s+the best there is with the other wishes met/);
+  assert.match(instead, /Price of the parts\s+€1,306\.60\s+the best there is with the other wishes met/);
   assert.match(instead, /Level at the seat\s+112\.7\u202fdB/);
   assert.equal(await cards(tab).count(), 0);
   assert.equal(await element(tab).locator('button.book').count(), 0);
