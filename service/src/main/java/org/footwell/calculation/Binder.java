@@ -5,16 +5,24 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.footwell.calculation.text.Allowed;
 import org.footwell.calculation.text.Form;
 import org.footwell.calculation.text.Given;
 import org.footwell.calculation.text.Names;
 import org.footwell.calculation.text.Phrase;
+import org.footwell.calculation.text.Quantity;
 
 /** Makes records of untyped input, collecting what does not fit. */
 final class Binder {
 
   private static final int LONGEST_SHOWN = 40;
+
+  /** Places in lists at the end of a pointer. */
+  private static final Pattern INDEXES = Pattern.compile("(/\\d+)+$");
+
+  /** A number with something behind it, which may be meant as a unit. */
+  private static final Pattern NUMBER_AND_UNIT = Pattern.compile("\\d[\\d./ -]*[^\\d./ ,-].*");
 
   private final boolean cells;
   private final Faults faults;
@@ -98,7 +106,15 @@ final class Binder {
 
   private Object scalar(Node.Scalar scalar, Object given, String pointer) {
     Object value = convert(scalar, given);
+    if (value == null && cells && scalar.isFractional() && given instanceof String text) {
+      value = Quantity.read(name(pointer), text);
+    }
     return value != null ? value : wrong(scalar, given, pointer);
+  }
+
+  /** The name of the field at a place, or of the list that it is an entry of. */
+  private static String name(String pointer) {
+    return INDEXES.matcher(pointer).replaceFirst("");
   }
 
   private Object convert(Node.Scalar scalar, Object given) {
@@ -141,15 +157,18 @@ final class Binder {
   }
 
   private Object wrong(Node node, Object given, String pointer) {
-    Phrase allowed = given instanceof String text ? hinted(node, text) : node.allowed();
+    Phrase allowed = given instanceof String text ? hinted(node, text, pointer) : node.allowed();
     faults.add(CoreFault.WRONG_TYPE).at(pointer).given(shown(given)).allowed(allowed);
     return null;
   }
 
   /** What is allowed, with what would be right, where it is plain what was meant. */
-  private Phrase hinted(Node node, String text) {
+  private Phrase hinted(Node node, String text, String pointer) {
     if (text.matches("-?\\d+,\\d+")) {
       return Phrase.of(Form.WITH_DECIMAL_POINT).with("allowed", node.allowed());
+    }
+    if (cells && NUMBER_AND_UNIT.matcher(text).matches() && Quantity.mayHaveUnit(name(pointer))) {
+      return Phrase.of(Form.WITH_UNIT).with("allowed", node.allowed());
     }
     String plain = text.strip().toLowerCase(Locale.ROOT).replaceFirst("^\\+", "");
     boolean meant =

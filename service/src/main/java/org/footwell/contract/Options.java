@@ -6,8 +6,10 @@ import io.swagger.v3.oas.models.parameters.Parameter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.View;
+import org.footwell.calculation.text.Names;
 import org.footwell.calculation.text.Reader;
 
 /** Parameters beside the request itself: each is declared once, and operations refer to it. */
@@ -37,6 +39,11 @@ final class Options {
                 "Language of findings, cautions and problems; goes before the Accept-Language"
                     + " header, and Content-Language says which it is"),
             parameter(
+                "units",
+                schemas.oneOf(Stream.of(Reader.Units.values()).map(Names::of).toList()),
+                "In what lengths, areas and volumes are shown to people, on sheets and in text; plots"
+                    + " stay metric, and numbers in JSON, XML and CSV keep the unit of their name"),
+            parameter(
                 "separator",
                 schemas.oneOf(List.of("comma", "semicolon")),
                 "What separates the cells of a CSV row"),
@@ -53,7 +60,13 @@ final class Options {
   /** Those of a single request. */
   List<Parameter> single(Card<?, ?> card) {
     Parameter format = card.views().isEmpty() ? shared("format") : format(card.views());
-    return List.of(format, shared("field"), shared("workings"), shared("errors"), shared("lang"));
+    return List.of(
+        format,
+        shared("field"),
+        shared("workings"),
+        shared("errors"),
+        shared("lang"),
+        shared("units"));
   }
 
   /** Those of a question to a plan, which can be about these places. */

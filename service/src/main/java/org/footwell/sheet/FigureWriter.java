@@ -6,9 +6,11 @@ import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.Currency;
 import org.footwell.calculation.text.Measure;
+import org.footwell.calculation.text.Quantity;
 import org.footwell.calculation.text.Reader;
+import org.footwell.calculation.text.WireGauge;
 
-/** FigureWriter in the language of a reader, every fact in one form on all sheets. */
+/** Figures in the language and the units of a reader, every fact in one form on all sheets. */
 public final class FigureWriter {
 
   /** Stands for what is not known. */
@@ -22,8 +24,10 @@ public final class FigureWriter {
   private static final double GRAMS_IN_KG = 1000;
 
   private final DecimalFormatSymbols symbols;
+  private final Reader.Units units;
 
   public FigureWriter(Reader reader) {
+    units = reader.units();
     symbols = DecimalFormatSymbols.getInstance(reader.language());
     symbols.setMinusSign(MINUS);
   }
@@ -39,15 +43,34 @@ public final class FigureWriter {
   }
 
   private WrittenFigure figure(Double value, Measure measure, boolean signed) {
-    return value == null
-        ? new WrittenFigure(null, DASH)
-        : new WrittenFigure(
-            value, digits(measure.rounded(value), signed) + NO_BREAK + measure.symbol());
+    if (value == null) {
+      return new WrittenFigure(null, DASH);
+    }
+    Measure shown = units.of(measure);
+    BigDecimal figure = shown.rounded(Quantity.converted(measure, value, shown));
+    return new WrittenFigure(value, digits(figure, signed) + NO_BREAK + shown.symbol());
   }
 
   /** A figure without its unit, for a sentence that has it. */
   public String bare(Measure measure, double value) {
-    return digits(measure.rounded(value), false);
+    Measure shown = units.of(measure);
+    return digits(shown.rounded(Quantity.converted(measure, value, shown)), false);
+  }
+
+  /** The unit that stands behind figures of a measure. */
+  public String unit(Measure measure) {
+    return units.of(measure).symbol();
+  }
+
+  /** The cross-section of a wire, with its gauge for those who want inches, where it is one. */
+  public WrittenFigure wire(Double areaMm2) {
+    WrittenFigure area = of(Measure.MM2, areaMm2);
+    return areaMm2 == null || units != Reader.Units.INCH
+        ? area
+        : WireGauge.nameOf(areaMm2)
+            .map(
+                gauge -> new WrittenFigure(areaMm2, gauge + NO_BREAK + "AWG (" + area.text() + ")"))
+            .orElse(area);
   }
 
   /** A mass: grams below a kilogram. */

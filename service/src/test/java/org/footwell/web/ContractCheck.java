@@ -2,6 +2,7 @@ package org.footwell.web;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.io.IOException;
 import java.net.URI;
@@ -10,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.Function;
 
 /**
@@ -208,7 +210,7 @@ final class ContractCheck {
       }
       return;
     }
-    JsonNode content = declared.path("content").path(told.mediaType());
+    JsonNode content = ofType(told.mediaType(), declared.get("content"));
     if (content.isMissingNode()) {
       faults.add("content type " + told.mediaType() + " is not declared for the answer");
     } else if (asked.batch()) {
@@ -217,6 +219,15 @@ final class ContractCheck {
       JsonNode body = parsed(told.body(), "the answer", faults);
       faults.addAll(contract.faults(content.get("schema"), body));
     }
+  }
+
+  /** What is declared for a media type, with whatever parameters. */
+  private static JsonNode ofType(String mediaType, JsonNode content) {
+    return content.properties().stream()
+        .filter(one -> one.getKey().replaceFirst(" *;.*", "").equals(mediaType))
+        .map(Map.Entry::getValue)
+        .findFirst()
+        .orElse(MissingNode.getInstance());
   }
 
   /** Every row of a batch in JSON is an answer of the calculation or a problem. */

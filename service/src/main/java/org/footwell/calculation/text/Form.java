@@ -19,5 +19,6 @@ public enum Form implements Words {
   TRUE_OR_FALSE,
   ABSENT,
   WITH_DECIMAL_POINT,
-  WRITTEN_AS
+  WRITTEN_AS,
+  WITH_UNIT
 }

@@ -4,9 +4,11 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Units that names of quantities end in, and how a figure of each is rounded for people: to three
@@ -43,13 +45,27 @@ public enum Measure {
   C("°C", 0, 1),
   PERCENT("%", 0, 1),
   DEG("°", 0, 1),
-  OCTAVES("octaves", 1, 1);
+  OCTAVES("octaves", 1, 1),
+  IN("in", 0, 3),
+  FT("ft", 0, 2),
+  IN2("in²", 0, 2),
+  IN3("in³", 0, 1),
+  FT3("ft³", 0, 3);
 
   private static final int SIGNIFICANT = 3;
 
+  /** What figures are shown in to those who want it; no quantity is called after one. */
+  private static final Set<Measure> SHOWN_ONLY = EnumSet.of(IN, FT, IN2, IN3, FT3);
+
   /** The longest ending first: a level in dB SPL is not one in SPL. */
   private static final List<Measure> BY_ENDING =
-      Arrays.stream(values()).sorted(Comparator.comparingInt(m -> -m.ending().length())).toList();
+      Arrays.stream(values())
+          .filter(measure -> !SHOWN_ONLY.contains(measure))
+          .sorted(Comparator.comparingInt(measure -> -measure.ending().length()))
+          .toList();
+
+  /** Before the unit of a divisor: a price per metre is no length. */
+  private static final String PER = "_per";
 
   private final String symbol;
   private final int fewest;
@@ -63,7 +79,10 @@ public enum Measure {
 
   /** The unit that the name of a quantity ends in, if it is one of these. */
   public static Optional<Measure> ofName(String name) {
-    return BY_ENDING.stream().filter(measure -> name.endsWith(measure.ending())).findFirst();
+    return BY_ENDING.stream()
+        .filter(measure -> name.endsWith(measure.ending()))
+        .findFirst()
+        .filter(measure -> !name.endsWith(PER + measure.ending()));
   }
 
   /** What the name of a quantity in it ends in. */

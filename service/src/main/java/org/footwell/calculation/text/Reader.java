@@ -1,5 +1,6 @@
 package org.footwell.calculation.text;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -27,7 +28,29 @@ public record Reader(Locale language, Units units) {
 
   /** Systems of units that measures can be shown in. */
   public enum Units {
-    METRIC
+    METRIC,
+    /** Inches and feet; what is no length, area or volume stays metric. */
+    INCH;
+
+    /** In what figures of a measure are shown. */
+    public Measure of(Measure measure) {
+      if (this == METRIC) {
+        return measure;
+      }
+      return switch (measure) {
+        case MM, CM -> Measure.IN;
+        case M -> Measure.FT;
+        case CM2 -> Measure.IN2;
+        case CM3 -> Measure.IN3;
+        case L, M3 -> Measure.FT3;
+        default -> measure;
+      };
+    }
+
+    /** The system of a name, where it is one. */
+    public static Optional<Units> named(String name) {
+      return Arrays.stream(values()).filter(units -> Names.of(units).equals(name)).findFirst();
+    }
   }
 
   /** The codes of all languages there are texts in, the one for everybody else first. */
@@ -40,6 +63,11 @@ public record Reader(Locale language, Units units) {
     return code.equals(ENGLISH) || Translation.exists(code)
         ? Optional.of(in(Locale.forLanguageTag(code)))
         : Optional.empty();
+  }
+
+  /** The same person, shown measures in these units. */
+  public Reader shown(Units other) {
+    return new Reader(language, other);
   }
 
   private static Reader in(Locale language) {

@@ -11,6 +11,7 @@ import static org.footwell.electrical.supply.CableFinding.NO_SIZE_FITS;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.WireGauge;
 import org.footwell.electrical.supply.SupplyCableResult.LimitedBy;
 import org.footwell.electrical.supply.SupplyCableResult.SizedCable;
 import org.footwell.physics.Conductors;
@@ -29,7 +30,7 @@ final class Sizing {
           .toList();
   private static final List<Size> GAUGES =
       Gauge.sizes()
-          .mapToObj(gauge -> new Size(Gauge.areaMm2(gauge), Gauge.name(gauge)))
+          .mapToObj(gauge -> new Size(Gauge.areaMm2(gauge), WireGauge.name(gauge)))
           .filter(size -> size.areaMm2() >= Ampacity.SMALLEST_MM2)
           .toList();
 

@@ -19,7 +19,7 @@ import org.footwell.plot.TableColumns;
 import org.footwell.sheet.FigureWriter;
 import org.footwell.sheet.WrittenFigure;
 
-/** Draws curves over the frequencies of a plan, in the language of a reader. */
+/** Draws curves over the frequencies of a plan, in the language of a reader, in metric units. */
 final class PlotPen {
 
   private static final double FROM_HZ = 20;
@@ -38,7 +38,7 @@ final class PlotPen {
   PlotPen(List<Double> frequenciesHz, Reader reader) {
     this.reader = reader;
     this.frequenciesHz = frequenciesHz;
-    figures = new FigureWriter(reader);
+    figures = new FigureWriter(reader.shown(Reader.Units.METRIC));
   }
 
   /** Something that has a value at each frequency. */

@@ -122,7 +122,7 @@ public final class FitterSheet extends PlanPage {
   }
 
   private WrittenFigure area(Double areaMm2, boolean found) {
-    WrittenFigure area = figures().of(Measure.MM2, areaMm2);
+    WrittenFigure area = figures().wire(areaMm2);
     return found && area.known()
         ? new WrittenFigure(
             areaMm2, say(Phrase.of(FitterWords.CABLE_FOUND).own("area", area.text())))

@@ -5,7 +5,10 @@ import java.util.Optional;
 import java.util.function.BiConsumer;
 import org.footwell.calculation.text.Reader;
 
-/** Who reads an answer: {@code lang=} says so, else the header Accept-Language. */
+/**
+ * Who reads an answer: {@code lang=} says so, else the header Accept-Language; {@code units=} says in what measures are
+ * shown.
+ */
 public final class Languages {
 
   private static final String READER = Reader.class.getName();
@@ -39,6 +42,6 @@ public final class Languages {
     }
     Reader reader = asked.orElseGet(() -> Reader.of(acceptLanguage));
     headers.accept("Content-Language", reader.language().getLanguage());
-    return reader;
+    return Reader.Units.named(Query.units(query)).map(reader::shown).orElse(reader);
   }
 }

@@ -28,6 +28,11 @@ public final class Query {
 
   private static final String LANGUAGE = "lang";
 
+  private static final String UNITS = "units";
+
+  private static final List<String> SYSTEMS =
+      Stream.of(Reader.Units.values()).map(Names::of).toList();
+
   private static final List<String> ERRORS = List.of("problem", "text");
 
   private static final Map<String, List<String>> OF_BATCH =
@@ -76,6 +81,8 @@ public final class Query {
             formats,
             LANGUAGE,
             List.of(),
+            UNITS,
+            SYSTEMS,
             "workings",
             List.of("true", "false")));
   }
@@ -281,11 +288,20 @@ public final class Query {
 
   /** The language a raw query asks for, or an empty text; looks before anything is checked. */
   static String language(String raw) {
+    return asked(raw, LANGUAGE);
+  }
+
+  /** The units a raw query asks for, or an empty text; looks before anything is checked. */
+  static String units(String raw) {
+    return asked(raw, UNITS);
+  }
+
+  private static String asked(String raw, String option) {
     return raw == null
         ? ""
         : Stream.of(raw.split("&", MOST_PARAMETERS))
-            .filter(pair -> pair.startsWith(LANGUAGE + "="))
-            .map(pair -> pair.substring(LANGUAGE.length() + 1))
+            .filter(pair -> pair.startsWith(option + "="))
+            .map(pair -> pair.substring(option.length() + 1))
             .findFirst()
             .orElse("");
   }

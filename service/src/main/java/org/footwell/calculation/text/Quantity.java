@@ -1,0 +1,82 @@
+package org.footwell.calculation.text;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * Lengths, areas and volumes with their unit, as people write and read them. Within the service all are metric; what is
+ * given in inches is converted where it comes in, and what is shown in inches where it goes out, exactly.
+ */
+public final class Quantity {
+
+  /** 3.5 in, 3 1/2 in, 1/2 in. */
+  private static final Pattern WRITTEN =
+      Pattern.compile(
+          "(?:(?<decimal>-?\\d{1,9}(?:\\.\\d{1,12})?)"
+              + "|(?<sign>-?)(?:(?<whole>\\d{1,5})[ -])?(?<part>\\d{1,3})/(?<of>[1-9]\\d{0,2}))"
+              + " ?(?<unit>[^\\d\\s]\\S{0,5})");
+
+  private Quantity() {}
+
+  /** Whether a field of that name is a length, an area or a volume, which may be given with its unit. */
+  public static boolean mayHaveUnit(String name) {
+    return unitOf(name).isPresent();
+  }
+
+  private static Optional<Unit> unitOf(String name) {
+    return Measure.ofName(name).flatMap(Unit::of);
+  }
+
+  /**
+   * What a text with a unit is in the unit of a field.
+   *
+   * @param name of the field, which ends in its unit
+   * @return null where the text is none of the kind
+   */
+  public static Double read(String name, String text) {
+    Unit wanted = unitOf(name).orElse(null);
+    if (wanted == null) {
+      return null;
+    }
+    BigDecimal metres = wanted.isArea() ? WireGauge.squareMetres(text) : null;
+    if (metres == null) {
+      metres = metres(wanted, text);
+    }
+    return metres == null ? null : (Double) wanted.ofMetres(metres);
+  }
+
+  private static BigDecimal metres(Unit wanted, String text) {
+    Matcher written = WRITTEN.matcher(text);
+    if (!written.matches()) {
+      return null;
+    }
+    return Unit.written(written.group("unit"))
+        .filter(wanted::isLike)
+        .map(unit -> unit.toMetres(number(written)))
+        .orElse(null);
+  }
+
+  private static BigDecimal number(Matcher written) {
+    if (written.group("decimal") != null) {
+      return new BigDecimal(written.group("decimal"));
+    }
+    String whole = written.group("whole");
+    BigDecimal number =
+        new BigDecimal(written.group("part"))
+            .divide(new BigDecimal(written.group("of")), MathContext.DECIMAL128)
+            .add(new BigDecimal(whole == null ? "0" : whole));
+    return written.group("sign").isEmpty() ? number : number.negate();
+  }
+
+  /** The same quantity in another unit of its kind. */
+  public static double converted(Measure from, double value, Measure to) {
+    return from == to
+        ? value
+        : Unit.of(to)
+            .orElseThrow()
+            .ofMetres(Unit.of(from).orElseThrow().toMetres(BigDecimal.valueOf(value)));
+  }
+}
