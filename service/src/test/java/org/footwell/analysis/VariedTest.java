@@ -24,6 +24,7 @@ import org.footwell.calculation.text.Reader;
 import org.footwell.vehicle.PlanReview;
 import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.Json;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -45,6 +46,7 @@ class VariedTest {
   private record Answered(
       List<Object> outputs, List<String> codes, Verdict verdict, List<Fault> faults) {}
 
+  @Tag("long")
   @ParameterizedTest
   @MethodSource("all")
   void aVariedInputAnswersAsTheSameValueSent(Calculation<?, ?> calculation) {

@@ -14,6 +14,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -117,6 +118,7 @@ class SweepOverHttpTest {
   }
 
   /** Looks for the value that the example has, by the answer it gives. */
+  @Tag("long")
   @ParameterizedTest
   @MethodSource("org.footwell.web.Example#all")
   void solvesForANumberOfItsExample(Example example) {

@@ -9,12 +9,14 @@ import java.util.List;
 import java.util.function.DoubleFunction;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.footwell.parts.Filter.Kind;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.Phasor;
 
+@Tag("long")
 class PhaseMatchProperties {
 
   /** A subwoofer with a subsonic filter, late by so much, under a matched upper channel. */

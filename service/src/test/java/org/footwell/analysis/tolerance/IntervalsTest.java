@@ -6,9 +6,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.function.LongFunction;
 import java.util.stream.LongStream;
 import org.footwell.reference.ReferenceTable;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** The 95 % intervals hold the true value at least so often, over many seeds. */
+@Tag("long")
 class IntervalsTest {
 
   private static final int SEEDS = 400;

@@ -28,6 +28,7 @@ import org.footwell.calculation.Finding;
 import org.footwell.calculation.Shape;
 import org.footwell.calculation.Verdict;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
@@ -361,6 +362,7 @@ class ToleranceTest {
   }
 
   /** Every calculation whose example has a number of a usual tolerance has an error budget. */
+  @Tag("long")
   @TestFactory
   Stream<DynamicTest> everyCalculationHasAnErrorBudget() {
     return Calculations.all().stream()

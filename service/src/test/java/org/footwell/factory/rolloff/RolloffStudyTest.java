@@ -4,9 +4,11 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import org.footwell.factory.rolloff.RolloffStudy.Trials;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** What the page of limits promises, by single rows of its tables. */
+@Tag("long")
 class RolloffStudyTest {
 
   @Test

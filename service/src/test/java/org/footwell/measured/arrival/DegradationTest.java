@@ -6,10 +6,12 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.footwell.measured.arrival.DegradationStudy.Place;
 import org.footwell.measured.arrival.MadeUpRoom.Reflection;
 import org.footwell.measured.arrival.MadeUpRoom.Speaker;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
 /** What the method page promises, on a few trials each. */
+@Tag("long")
 class DegradationTest {
 
   private static final DegradationStudy STUDY = new DegradationStudy(8);

@@ -13,8 +13,10 @@ import org.footwell.measured.arrival.ArrivalTimesRequest.TimeReference;
 import org.footwell.measured.arrival.PairStudy.Trouble;
 import org.footwell.measured.response.LeftAndRight;
 import org.footwell.recording.Recording;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
+@Tag("long")
 class LeftAgainstRightTest {
 
   private static final int SEED = 3;

@@ -13,9 +13,11 @@ import org.footwell.calculation.Verdict;
 import org.footwell.measured.response.MadeUpResponse;
 import org.footwell.signal.ExponentialSweep;
 import org.footwell.signal.Spectrum;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** A sweep of another length than stated stops; the right one does not. */
+@Tag("long")
 class SweepFocusTest {
 
   private static final double RATE = 48_000;

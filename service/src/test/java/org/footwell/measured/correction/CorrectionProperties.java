@@ -7,11 +7,13 @@ import java.util.Random;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
+import net.jqwik.api.Tag;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import org.footwell.measured.correction.ResponseCorrectionRequest.FilterLimits;
 import org.footwell.measured.response.MadeUpResponse;
 
+@Tag("long")
 class CorrectionProperties {
 
   private static CorrectionSession cabin(long seed) {

@@ -9,6 +9,7 @@ import java.util.Locale;
 import org.footwell.Answers;
 import org.footwell.vehicle.ScreenedPlan;
 import org.footwell.vehicle.packages.PackageOptionsResult.OfferedPackage;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -16,6 +17,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * The front against an exhaustive search: every package of a small offer is put together and reviewed by
  * other code, and those that another beats are thrown out by comparing all with all.
  */
+@Tag("long")
 class ExhaustiveSearchTest {
 
   /** Of a package by the other way: price and mass of its review, reach and level of its channels. */

@@ -24,6 +24,7 @@ import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.vehicle.ModelledPlans;
 import org.footwell.vehicle.PlanReview;
 import org.footwell.web.request.Json;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -31,6 +32,7 @@ import org.junit.jupiter.params.provider.ValueSource;
  * Every single change and every pair of changes, reviewed one by one without any choice among them; and what
  * there is of them where time ends before.
  */
+@Tag("long")
 class ExhaustiveRepairTest {
 
   /** What a search finds, and how many changes there were. */
