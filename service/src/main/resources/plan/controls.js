@@ -4,7 +4,7 @@ import { literal, number, plain, pointer, string } from "./json-text.js";
 import { fromTyped } from "./numbers.js";
 import { digest, placeId } from "./places.js";
 import { slot } from "./remarks.js";
-import { fieldName, language, say, shown, unit, valueName } from "./words.js";
+import { asked, fieldName, language, say, shown, unit, valueName } from "./words.js";
 
 const LONG = 200;
 
@@ -104,10 +104,10 @@ function choice(form, path, attributes, options) {
 
 function typing(form, path, schema, attributes) {
   const numeric = isNumber(schema);
-  // Keyboards for decimals lack the minus sign.
-  const keyboard = numeric && !(schema.minimum < 0) ? "decimal" : undefined;
+  // Keyboards for decimals lack the minus sign, and the letters of a unit.
+  const keyboard = numeric && !(schema.minimum < 0) && !asked.has("units") ? "decimal" : undefined;
   const input = element("input", { type: "text", autocomplete: "off", spellcheck: "false", inputmode: keyboard, dir: numeric ? "ltr" : "auto", ...attributes });
-  const typed = () => (numeric ? fromTyped(input.value) : input.value === "" ? undefined : string(input.value));
+  const typed = () => (numeric ? fromTyped(input.value, path.at(-1)) : input.value === "" ? undefined : string(input.value));
   const text = (node) => (node === undefined ? "" : node.kind === "object" || node.kind === "array" ? JSON.stringify(plain(node)) : String(node.value));
   let session;
   input.read = () => {

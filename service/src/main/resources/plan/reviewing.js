@@ -1,6 +1,6 @@
 // Asks the service for reviews of the plan as it changes. A later question ends an earlier one, so that an old
 // answer never stands in for a newer; what was answered stays until there is something better.
-import { language } from "./words.js";
+import { asked, language } from "./words.js";
 
 const QUIET_MS = 500;
 const REVIEW = "/v1/plan-review";
@@ -24,8 +24,9 @@ export class Reviewing extends EventTarget {
   constructor(job, contract) {
     super();
     this.#job = job;
-    // Whoever chose a language by the address reads the answers in it.
-    this.#query = contract.parameters.some(({ name }) => name === "lang") ? { lang: language() } : {};
+    // Whoever chose a language or units by the address reads the answers in them.
+    const wanted = { lang: language(), units: asked.get("units") };
+    this.#query = Object.fromEntries(Object.entries(wanted).filter(([name, value]) => value && contract.parameters.some((one) => one.name === name)));
     job.addEventListener("opened", () => {
       this.answer = this.answered = this.problem = this.#asked = undefined;
       this.#later(0);

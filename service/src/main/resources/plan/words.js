@@ -1,11 +1,15 @@
 // What the page says: words from the service in the reader's language, numbers as that language writes them.
 let lang = "en";
 let texts = {};
+let units = {};
 let formats = new Map();
 
-/** @param said what the service answers: the language, and texts by their keys */
+/** What the address of the page asks for. */
+export const asked = new URLSearchParams(location.search);
+
+/** @param said what the service answers: the language, texts by their keys, and what units are worth */
 export function speak(said) {
-  ({ lang, texts } = said);
+  ({ lang, texts, units } = said);
   formats = new Map();
 }
 
@@ -42,10 +46,14 @@ export function unit(field) {
   return ending ? texts[`unit.${ending}`] : "";
 }
 
-function unitEnding(field) {
+/** The end of a field's name that is its unit, if one is. */
+export function unitEnding(field) {
   const parts = field.split("_");
   return parts.map((_, i) => parts.slice(i).join("_")).find((end, i) => i > 0 && `unit.${end}` in texts);
 }
+
+/** Dimension and metres of a length, an area or a volume as it is written, if it is one. */
+export const unitWorth = (written) => (Object.hasOwn(units, written) ? units[written] : undefined);
 
 function withoutUnit(field) {
   const ending = unitEnding(field);

@@ -132,6 +132,26 @@ class PlanPageIT {
         });
   }
 
+  @Test
+  void aLengthIsTypedWithItsUnit() {
+    visit(
+        (plan, page) -> {
+          plan.openCamperVan();
+          plan.openSection("vehicle");
+          String length = "/vehicle/cabin/length_m";
+          plan.open("/vehicle/cabin");
+          for (String typed : List.of("11 1/2 ft", "138 in", "350.52 cm")) {
+            plan.control(length).fill("3");
+            plan.control(length).fill(typed);
+            assertEquals(3.5052, PlanPage.tree(plan.saved()).at(length).asDouble(), typed);
+            assertEquals(typed, plan.control(length).inputValue());
+          }
+          plan.control(length).fill("4 AWG");
+          assertEquals("4 AWG", PlanPage.tree(plan.saved()).at(length).asText());
+          plan.current();
+        });
+  }
+
   private static JsonNode position(String plan) {
     return PlanPage.tree(plan).at("/drivers/4/position");
   }

@@ -3,6 +3,8 @@ package org.footwell.calculation.text;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -19,7 +21,27 @@ public final class Quantity {
               + "|(?<sign>-?)(?:(?<whole>\\d{1,5})[ -])?(?<part>\\d{1,3})/(?<of>[1-9]\\d{0,2}))"
               + " ?(?<unit>[^\\d\\s]\\S{0,5})");
 
+  /**
+   * What a unit stands for.
+   *
+   * @param dimension 1 of a length, 2 of an area, 3 of a volume
+   * @param metres so many metres, square metres or cubic metres
+   */
+  public record Worth(int dimension, BigDecimal metres) {}
+
   private Quantity() {}
+
+  /** Every way to write a unit, for those who read quantities elsewhere; a gauge is a unit of which there is one. */
+  public static SortedMap<String, Worth> units() {
+    SortedMap<String, Worth> units = new TreeMap<>();
+    for (Unit unit : Unit.values()) {
+      Worth worth = new Worth(unit.dimension(), unit.toMetres(BigDecimal.ONE));
+      unit.written().forEach(text -> units.put(text, worth));
+    }
+    int area = Unit.MM2.dimension();
+    WireGauge.written().forEach((text, metres) -> units.put(text, new Worth(area, metres)));
+    return units;
+  }
 
   /** Whether a field of that name is a length, an area or a volume, which may be given with its unit. */
   public static boolean mayHaveUnit(String name) {

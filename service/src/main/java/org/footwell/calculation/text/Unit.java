@@ -48,8 +48,14 @@ enum Unit {
     return Arrays.stream(values()).filter(unit -> unit.name().equals(measure.name())).findFirst();
   }
 
-  String symbol() {
-    return written.get(0);
+  /** The ways it is written, the usual one first. */
+  List<String> written() {
+    return written;
+  }
+
+  /** 1 of a length, 2 of an area, 3 of a volume. */
+  int dimension() {
+    return dimension;
   }
 
   /** Whether both are lengths, both areas or both volumes. */

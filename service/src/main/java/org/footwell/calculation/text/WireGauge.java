@@ -1,7 +1,9 @@
 package org.footwell.calculation.text;
 
 import java.math.BigDecimal;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
@@ -53,6 +55,20 @@ public final class WireGauge {
                     ? Integer.parseInt(written.group("count"))
                     : written.group("zeros").length());
     return Unit.MM2.toMetres(BigDecimal.valueOf(areaMm2(diameterMm(gauge))));
+  }
+
+  /** All gauges as they are written without a blank, 0000 also as 4/0, with their cross-section in square metres. */
+  static Map<String, BigDecimal> written() {
+    Map<String, BigDecimal> areas = new TreeMap<>();
+    for (int gauge = THICKEST; gauge <= THINNEST; gauge++) {
+      String written = name(gauge) + "AWG";
+      BigDecimal area = squareMetres(written);
+      areas.put(written, area);
+      if (gauge <= 0) {
+        areas.put(1 - gauge + "/0AWG", area);
+      }
+    }
+    return areas;
   }
 
   /** The gauge that has this cross-section, as near as catalogues state it. */

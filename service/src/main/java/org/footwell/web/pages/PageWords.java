@@ -11,6 +11,7 @@ import java.util.Locale;
 import java.util.Properties;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import org.footwell.calculation.text.Quantity;
 import org.footwell.calculation.text.Texts;
 import org.footwell.web.request.Json;
 
@@ -30,7 +31,8 @@ public final class PageWords {
   /** What a demo vehicle is called stands under this and the name of its file. */
   private static final String EXAMPLE = "example.";
 
-  private record Said(String lang, SortedMap<String, String> texts) {}
+  private record Said(
+      String lang, SortedMap<String, String> texts, SortedMap<String, Quantity.Worth> units) {}
 
   private PageWords() {}
 
@@ -52,7 +54,8 @@ public final class PageWords {
 
   static byte[] json(Locale language) {
     try {
-      return Json.MAPPER.writeValueAsBytes(new Said(language.toLanguageTag(), in(language)));
+      return Json.MAPPER.writeValueAsBytes(
+          new Said(language.toLanguageTag(), in(language), Quantity.units()));
     } catch (JsonProcessingException e) {
       throw new UncheckedIOException(e);
     }
