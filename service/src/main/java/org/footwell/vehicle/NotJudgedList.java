@@ -2,8 +2,10 @@ package org.footwell.vehicle;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.parts.Driver;
@@ -15,7 +17,7 @@ import org.footwell.vehicle.PlanReviewResult.NotJudged;
 /** What cannot be judged for want of data, said once for the whole plan. */
 final class NotJudgedList {
 
-  private final Map<Unjudged, List<String>> missing = new EnumMap<>(Unjudged.class);
+  private final Map<Unjudged, Set<String>> missing = new EnumMap<>(Unjudged.class);
   private final PlanIndex index;
   private final VehiclePlan plan;
   private final Replacements replacements;
@@ -36,6 +38,10 @@ final class NotJudgedList {
       if (boxed && index.part(d).driver().vasL() == null) {
         add(Unjudged.ENCLOSURE, index.partAt(d) + "/driver/vas_l");
       }
+      if (plan.drivers().get(d).opening() != null) {
+        need(Unjudged.FIT, index.part(d).cutOutMm(), index.partAt(d) + "/cut_out_mm");
+        need(Unjudged.FIT, index.part(d).mountingDepthMm(), index.partAt(d) + "/mounting_depth_mm");
+      }
     }
     for (int a = 0; a < plan.amplifiers().size(); a++) {
       amplifier(a, plan.amplifiers().get(a));
@@ -51,7 +57,7 @@ final class NotJudgedList {
       return null;
     }
     List<NotJudged> list = new ArrayList<>();
-    missing.forEach((what, fields) -> list.add(new NotJudged(what, fields)));
+    missing.forEach((what, fields) -> list.add(new NotJudged(what, List.copyOf(fields))));
     run.find(PlanFinding.NOT_JUDGED)
         .with("what", missing.keySet().stream().map(Phrase::of).toList());
     return list;
@@ -93,6 +99,6 @@ final class NotJudgedList {
   }
 
   private void add(Unjudged what, String field) {
-    missing.computeIfAbsent(what, any -> new ArrayList<>()).add(field);
+    missing.computeIfAbsent(what, any -> new LinkedHashSet<>()).add(field);
   }
 }

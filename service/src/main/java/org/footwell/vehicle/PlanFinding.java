@@ -9,6 +9,8 @@ import org.footwell.calculation.Verdict;
 
 /** What there is to say about a plan as a whole. */
 public enum PlanFinding implements FindingCode {
+  OPENING_TOO_NARROW(STOP),
+  OPENING_TOO_SHALLOW(STOP),
   TWEETER_UNPROTECTED(STOP),
   TWEETER_ONLY_ACTIVE(NOTE),
   GAIN_FAR_BELOW_CLIP(WARNING),

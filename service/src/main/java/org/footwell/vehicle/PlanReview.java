@@ -80,6 +80,7 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
             .causes(plan.measured().isEmpty() ? null : new CauseReview(modelled, run).lines())
             .notJudged(new NotJudgedList(index, replacements).list(run))
             .replacements(orNone(replacements.lines()))
+            .fits(orNone(new FitReview(index, run).lines()))
             .restore(new Restoring(plan).lines())
             .bassStepDb(totals.bassStepDb())
             .massChangeG(totals.massChange())

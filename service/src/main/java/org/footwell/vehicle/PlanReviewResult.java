@@ -60,6 +60,7 @@ public record PlanReviewResult(
         List<NotJudged> notJudged,
     @Schema(description = "Before against after, one line per position a factory part leaves")
         List<ReplacementLine> replacements,
+    @Schema(description = "One line per driver whose opening is given") List<FitLine> fits,
     @Schema(
             description =
                 "How the vehicle gets back what it had when it left the factory, in order; absent where"

@@ -15,5 +15,6 @@ public enum Unjudged implements Words {
   GAIN_TARGET,
   SMALLEST_LOAD,
   ENCLOSURE,
+  FIT,
   REPLACEMENT
 }

@@ -1,8 +1,6 @@
 package org.footwell.parts.offer;
 
 import io.swagger.v3.oas.annotations.media.Schema;
-import jakarta.validation.constraints.DecimalMax;
-import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import org.footwell.calculation.rule.Needed;
 import org.footwell.parts.plan.PlannedPart;
@@ -19,15 +17,7 @@ import org.footwell.parts.plan.PlannedPart;
   "part.driver.price"
 })
 public record OfferedDriver(
-    @Schema(description = "The driver as its data sheet has it") @NotNull PlannedPart part,
-    @Schema(description = "Diameter of the cut-out its maker asks for, mm; of an oval the longer")
-        @DecimalMin("5")
-        @DecimalMax("1000")
-        Double cutOutMm,
-    @Schema(description = "From the mounting face to the rearmost point, mm")
-        @DecimalMin("1")
-        @DecimalMax("600")
-        Double mountingDepthMm) {
+    @Schema(description = "The driver as its data sheet has it") @NotNull PlannedPart part) {
 
   /** What names it. */
   public String id() {

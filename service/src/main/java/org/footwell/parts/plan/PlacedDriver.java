@@ -28,6 +28,8 @@ public record PlacedDriver(
         WayRole role,
     @Schema(description = "Where it is, in vehicle axes (ISO 8855)") @NotNull Position position,
     @Schema(description = "What it is mounted in, for what to mind there") MountedIn mountedIn,
+    @Schema(description = "The opening it goes into; without it any is taken to fit")
+        DriverOpening opening,
     @Schema(description = "What its back works into; without it free air") Enclosure enclosure) {
 
   /** Parts of a vehicle that drivers are mounted in. */

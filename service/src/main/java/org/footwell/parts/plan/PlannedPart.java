@@ -33,7 +33,15 @@ public record PlannedPart(
                     + " not given")
         @DecimalMin("0.5")
         @DecimalMax("600")
-        Double sensitivityOhm) {
+        Double sensitivityOhm,
+    @Schema(description = "Diameter of the cut-out its maker asks for, mm; of an oval the longer")
+        @DecimalMin("5")
+        @DecimalMax("1000")
+        Double cutOutMm,
+    @Schema(description = "From the mounting face to the rearmost point, mm")
+        @DecimalMin("1")
+        @DecimalMax("600")
+        Double mountingDepthMm) {
 
   public PlannedPart {
     coilCount = coilCount == null ? Integer.valueOf(1) : coilCount;

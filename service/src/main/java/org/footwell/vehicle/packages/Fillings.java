@@ -3,11 +3,14 @@ package org.footwell.vehicle.packages;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Driver;
 import org.footwell.parts.offer.OfferedBox;
 import org.footwell.parts.offer.OfferedDriver;
+import org.footwell.parts.plan.DriverOpening;
 import org.footwell.parts.plan.PlannedPart;
 
 /**
@@ -54,9 +57,10 @@ record Fillings(List<Filling> all, int tooLarge) {
 
   private static void offered(
       SlotLayout layout, SlotLayout.Slot slot, OfferedDriver driver, List<Filling> into, Run run) {
-    FreeSlot.SlotOpening opening = slot.given().opening();
-    if (opening != null && !fits(driver, opening.cutOutMm(), opening.depthMm(), layout, run)) {
-      return;
+    for (DriverOpening opening : openings(layout, slot)) {
+      if (!fits(driver, opening.cutOutMm(), opening.depthMm(), layout, run)) {
+        return;
+      }
     }
     if (slot.given().room() == null) {
       wired(slot, driver.part(), null, false, into);
@@ -70,6 +74,17 @@ record Fillings(List<Filling> all, int tooLarge) {
         .forEach(box -> wired(slot, driver.part(), box, false, into));
   }
 
+  /** What every driver of the slot must go into: that of the slot, and those of the plan. */
+  private static List<DriverOpening> openings(SlotLayout layout, SlotLayout.Slot slot) {
+    return Stream.concat(
+            Stream.of(slot.given()).map(FreeSlot::opening),
+            slot.drivers().stream()
+                .map(driver -> layout.index().plan().drivers().get(driver).opening()))
+        .filter(Objects::nonNull)
+        .distinct()
+        .toList();
+  }
+
   private static void wired(
       SlotLayout.Slot slot, PlannedPart part, OfferedBox box, boolean stays, List<Filling> into) {
     for (int inSeries : Filling.wirings(slot, part.coilCount())) {
@@ -81,16 +96,14 @@ record Fillings(List<Filling> all, int tooLarge) {
   private static boolean fits(
       OfferedDriver driver, double cutOutMm, double depthMm, SlotLayout layout, Run run) {
     String at = "/offer/drivers/" + layout.request().offer().drivers().indexOf(driver);
-    if (driver.cutOutMm() == null || driver.mountingDepthMm() == null) {
-      if (driver.cutOutMm() == null) {
-        run.refuse(CoreFault.REQUIRED).at(at + "/cut_out_mm");
-      }
-      if (driver.mountingDepthMm() == null) {
-        run.refuse(CoreFault.REQUIRED).at(at + "/mounting_depth_mm");
-      }
+    Double itsCutOutMm = driver.part().cutOutMm();
+    Double itsDepthMm = driver.part().mountingDepthMm();
+    if (itsCutOutMm == null || itsDepthMm == null) {
+      require(itsCutOutMm, at + "/part/cut_out_mm", run);
+      require(itsDepthMm, at + "/part/mounting_depth_mm", run);
       return false;
     }
-    return driver.cutOutMm() <= cutOutMm && driver.mountingDepthMm() <= depthMm;
+    return itsCutOutMm <= cutOutMm && itsDepthMm <= depthMm;
   }
 
   /** What a part of the plan has to say so that packages with it have figures. */

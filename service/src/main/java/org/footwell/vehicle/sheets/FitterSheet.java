@@ -212,6 +212,31 @@ public final class FitterSheet extends PlanPage {
         text(new EnclosureText(figures(), reader()).of(driver.enclosure())));
   }
 
+  /** How the drivers go into their openings; null where none is given. */
+  public FigureTable openings() {
+    if (result().fits() == null) {
+      return null;
+    }
+    return table(
+        heads(
+            FitterWords.PLACE,
+            FitterWords.OPENING_TAKES,
+            FitterWords.LEFT_BESIDE,
+            FitterWords.OPENING_DEPTH,
+            FitterWords.LEFT_BEHIND),
+        result().fits().stream()
+            .map(
+                fit ->
+                    new FigureTable.Row(
+                        Names.spelt(fit.driver()),
+                        List.of(
+                            figures().of(Measure.MM, fit.openingMm()),
+                            figures().of(Measure.MM, fit.widthLeftMm()),
+                            figures().of(Measure.MM, fit.depthMm()),
+                            figures().of(Measure.MM, fit.depthLeftMm()))))
+            .toList());
+  }
+
   private static WrittenFigure text(String text) {
     return new WrittenFigure(null, text);
   }

@@ -159,7 +159,7 @@ final class ChainCircuits {
   }
 
   private static PlannedPart part(Driver driver, int coils) {
-    return new PlannedPart("part", null, coils, driver, null);
+    return new PlannedPart("part", null, coils, driver, null, null, null);
   }
 
   private static Enclosure box(double litre) {

@@ -171,7 +171,8 @@ class EnergyProperties {
         random.nextBoolean()
             ? null
             : new Enclosure(Box.closed(between(random, 0.05, 60)), null, null);
-    drivers.add(DriverModel.of(new PlannedPart("part", null, 1, data, null), box, 1, 20));
+    drivers.add(
+        DriverModel.of(new PlannedPart("part", null, 1, data, null, null, null), box, 1, 20));
     return new Loudspeaker.Load(drivers.size() - 1, re * 1.2);
   }
 

@@ -79,9 +79,9 @@ class PackageLaws {
                     .massG(driver.part().driver().massG() + 10)
                     .continuousPowerW(driver.part().driver().continuousPowerW() * 0.9)
                     .build(),
-                null),
-            null,
-            null));
+                null,
+                null,
+                null)));
     OfferedAmplifier amplifier = amplifiers.get((int) (seed % amplifiers.size()));
     amplifiers.add(
         0,

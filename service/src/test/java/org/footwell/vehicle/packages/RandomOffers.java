@@ -56,9 +56,9 @@ final class RandomOffers {
                 .massG((double) Math.round(between(300, 2500)))
                 .price(BigDecimal.valueOf(steps / 4))
                 .build(),
-            null),
-        null,
-        null);
+            null,
+            null,
+            null));
   }
 
   OfferedAmplifier amplifier(String id, int outputs) {
