@@ -15,32 +15,32 @@ enum Unit {
   MM(1, "0.001", "mm"),
   CM(1, "0.01", "cm"),
   M(1, "1", "m"),
-  IN(1, "0.0254", "in", "inch", "inches", "\"", "″"),
-  FT(1, "0.3048", "ft", "foot", "feet", "'", "′"),
-  MM2(2, "0.000001", "mm²", "mm2"),
-  CM2(2, "0.0001", "cm²", "cm2"),
-  M2(2, "1", "m²", "m2"),
-  IN2(2, "0.00064516", "in²", "in2"),
-  FT2(2, "0.09290304", "ft²", "ft2"),
-  CM3(3, "0.000001", "cm³", "cm3"),
+  IN(1, "0.0254", "in inch inches \" ″"),
+  FT(1, "0.3048", "ft foot feet ' ′"),
+  MM2(2, "0.000001", "mm² mm2"),
+  CM2(2, "0.0001", "cm² cm2"),
+  M2(2, "1", "m² m2"),
+  IN2(2, "0.00064516", "in² in2"),
+  FT2(2, "0.09290304", "ft² ft2"),
+  CM3(3, "0.000001", "cm³ cm3"),
   L(3, "0.001", "l"),
-  M3(3, "1", "m³", "m3"),
-  IN3(3, "0.000016387064", "in³", "in3"),
-  FT3(3, "0.028316846592", "ft³", "ft3");
+  M3(3, "1", "m³ m3"),
+  IN3(3, "0.000016387064", "in³ in3"),
+  FT3(3, "0.028316846592", "ft³ ft3");
 
   private final int dimension;
   private final BigDecimal inMetres;
-  private final List<String> written;
+  private final String written;
 
-  Unit(int dimension, String inMetres, String... written) {
+  Unit(int dimension, String inMetres, String written) {
     this.dimension = dimension;
     this.inMetres = new BigDecimal(inMetres);
-    this.written = List.of(written);
+    this.written = written;
   }
 
   /** The unit that is written so. */
   static Optional<Unit> written(String text) {
-    return Arrays.stream(values()).filter(unit -> unit.written.contains(text)).findFirst();
+    return Arrays.stream(values()).filter(unit -> unit.written().contains(text)).findFirst();
   }
 
   /** The unit of a measure, where it is a length, an area or a volume. */
@@ -50,7 +50,7 @@ enum Unit {
 
   /** The ways it is written, the usual one first. */
   List<String> written() {
-    return written;
+    return List.of(written.split(" "));
   }
 
   /** 1 of a length, 2 of an area, 3 of a volume. */
