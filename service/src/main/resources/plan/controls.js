@@ -4,7 +4,7 @@ import { literal, number, plain, pointer, string } from "./json-text.js";
 import { fromTyped } from "./numbers.js";
 import { digest, placeId } from "./places.js";
 import { slot } from "./remarks.js";
-import { asked, fieldName, language, say, shown, unit, valueName } from "./words.js";
+import { asked, fieldName, language, meaning, say, shown, unit, valueName } from "./words.js";
 
 const LONG = 200;
 
@@ -25,7 +25,7 @@ export function field(form, path, { prefix = "f", label } = {}) {
     { class: `field${isNumber(schema) ? " number" : ""}${(schema.maxLength ?? 0) > LONG ? " wide" : ""}`, "data-place": pointer(path), "data-live": true },
     element("label", { for: id }, label ?? fieldName(name, record), measured(name)),
     input,
-    help(schema, `${id}:help`),
+    help(form.contract, path, `${id}:help`),
     slot(form.remarks, pointer(path), `${id}:said`),
   );
   made.refresh = () => {
@@ -43,15 +43,23 @@ const measured = (name) => {
   return text ? element("span", { class: "unit" }, ` ${text}`) : "";
 };
 
-/** The sentence of the contract, which is in English, its bounds, and what counts when nothing is given. */
-export function help(schema, id) {
+/** What a field means, its bounds, and what counts when nothing is given. */
+export function help(contract, path, id) {
+  const schema = contract.at(path);
   const { minimum: low, maximum: high, default: standard } = schema;
   const bounds = { low: low === undefined ? "" : shown(low, 6), high: high === undefined ? "" : shown(high, 6) };
   const said = [];
-  if (schema.description) said.push(element("span", { lang: language() === "en" ? undefined : "en" }, `${schema.description}.`));
+  if (typeof path.at(-1) === "string") said.push(...sentence(contract, path, schema));
   if (isNumber(schema) && !schema.enum && low !== undefined && high !== undefined) said.push(say("help.bounds", bounds));
   if (standard !== undefined) said.push(say("help.default", { value: valueText(schema, standard) }));
   return element("small", { class: "help", id }, said.flatMap((one, i) => (i === 0 ? [one] : [" ", one])));
+}
+
+/** In the reader's language, else that of the contract, which is in English. What an entry of a list is, the list says. */
+function sentence(contract, path, { description }) {
+  const translated = meaning(path.at(-1), contract.at(path.slice(0, -1)).record);
+  if (translated) return [`${translated}.`];
+  return description ? [element("span", { lang: language() === "en" ? undefined : "en" }, `${description}.`)] : [];
 }
 
 const valueText = (schema, value) =>

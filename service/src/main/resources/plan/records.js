@@ -53,7 +53,7 @@ export function nested(form, path, open = false) {
     { "data-key": at, "data-place": at },
     [element("span", { class: "title" }, nameOf(form, path)), " ", about, " ", badges(form.remarks, [at])],
     () => [
-      help(schema, `${placeId(path)}:help`),
+      help(form.contract, path, `${placeId(path)}:help`),
       slot(form.remarks, at, `${placeId(path)}:said`),
       ...(isList ? listBody(form, path) : recordBody(form, path)),
       ...(form.contract.isRequired(path) ? [] : [element("p", { class: "actions" }, removal(form, path))]),
@@ -75,7 +75,7 @@ function absent(form, path) {
     "div",
     { class: "absent", "data-place": at },
     button(say("form.add", { name: nameOf(form, path) }), () => form.add(path, skeleton(form, path))),
-    help(form.contract.at(path), `${placeId(path)}:help`),
+    help(form.contract, path, `${placeId(path)}:help`),
     slot(form.remarks, at, `${placeId(path)}:said`, true),
   );
 }

@@ -81,7 +81,7 @@ export class Form {
     return [
       ...drawing,
       ...(plain.length > 0 ? recordBody(this, ROOT, plain) : []),
-      element("div", { "data-place": at }, help(this.contract.at(only), placeId(only)), slot(this.remarks, at)),
+      element("div", { "data-place": at }, help(this.contract, only, placeId(only)), slot(this.remarks, at)),
       ...(isList ? listBody(this, only) : recordBody(this, only)),
     ];
   }

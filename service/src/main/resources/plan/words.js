@@ -35,6 +35,9 @@ export const counted = (key, count) => {
 export const fieldName = (field, record = "") =>
   texts[`field.${record}.${field}`] ?? texts[`field.${field}`] ?? sentence(withoutUnit(field));
 
+/** What a field means, where the reader's language has it. */
+export const meaning = (field, record) => texts[`meaning.${record}.${field}`] ?? texts[`meaning.${field}`];
+
 /** Name of one value out of a list. */
 export const valueName = (value) => texts[`value.${value}`] ?? sentence(String(value));
 

@@ -42,6 +42,8 @@ class SheetLookIT {
     "plan-review, camper-van, fitter.html, de",
     "plan-curves, camper-van, html, en",
     "package-options, camper-van-offer, html, en",
+    "driver-comparison/of-plan, camper-van, html, en",
+    "driver-comparison/of-plan, camper-van, html, de",
   })
   void everySheetIsFitForEverybody(String calculation, String example, String format, String lang)
       throws Exception {
@@ -51,7 +53,9 @@ class SheetLookIT {
         Browser.NewPageOptions options =
             new Browser.NewPageOptions().setViewportSize(width, 800).setColorScheme(scheme);
         String kind = scheme.name().toLowerCase(Locale.ROOT);
-        String name = String.join("-", calculation, example, format, lang, width + "", kind);
+        String name =
+            String.join("-", calculation, example, format, lang, width + "", kind)
+                .replace('/', '-');
         windows.show(
             sheet, options, page -> Fitness.assertFit(page, PICTURES.resolve(name + ".png")));
       }

@@ -25,6 +25,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.footwell.Committed;
 import org.footwell.web.pages.PageWords;
+import org.footwell.web.request.ContractWords;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 
@@ -34,6 +35,7 @@ class PlanPageTest {
 
   private static final ObjectMapper MAPPER = new ObjectMapper();
   private static final Path FILES = Path.of("src/main/resources/plan");
+  private static final String MEANING = "meaning.";
   private static final Pattern SLOT = Pattern.compile("\\{\\w+}");
 
   /** A word asked for by its whole key; keys put together from parts are asked for otherwise. */
@@ -100,10 +102,27 @@ class PlanPageTest {
     german.stringPropertyNames().stream()
         .filter(key -> key.startsWith("web.pages."))
         .forEach(key -> there.add(key.substring("web.pages.".length())));
+    there.removeIf(key -> key.startsWith(MEANING));
     assertEquals(english.keySet(), there);
     Map<String, String> inGerman = PageWords.in(Locale.GERMAN);
     english.forEach((key, text) -> assertEquals(slots(text), slots(inGerman.get(key)), key));
     assertEquals("Resonanzfrequenz", inGerman.get("field.fs_hz"));
+  }
+
+  /** In English the contract says it, so the words of the page need not. */
+  @Test
+  void whatAFieldMeansIsSaidInGermanForEverySentenceOfTheContract() {
+    Set<String> english = ContractWords.meanings().keySet();
+    Set<String> german = new TreeSet<>();
+    PageWords.in(Locale.GERMAN).keySet().stream()
+        .filter(key -> key.startsWith(MEANING))
+        .forEach(key -> german.add(key.substring(MEANING.length())));
+    assertEquals(english, german);
+    assertEquals("Resonanz in freier Luft, Hz", PageWords.in(Locale.GERMAN).get("meaning.fs_hz"));
+    assertEquals(
+        "Trennfrequenz, Hz", PageWords.in(Locale.GERMAN).get("meaning.Crossover.frequency_hz"));
+    assertTrue(
+        PageWords.in(Locale.ENGLISH).keySet().stream().noneMatch(k -> k.startsWith(MEANING)));
   }
 
   @Test

@@ -61,6 +61,13 @@ public final class Texts {
         : Translation.into(language).text(home, key, english);
   }
 
+  /** What a language has under keys of a package that begin alike, without that beginning. */
+  public static Map<String, String> translations(String home, String beginning, Locale language) {
+    return language.equals(Reader.ANYONE.language())
+        ? Map.of()
+        : Translation.into(language).beginning(home, beginning);
+  }
+
   /** The sentence of a code before its arguments are filled in. */
   public static String of(Coded coded) {
     return of(coded, Reader.ANYONE.language());
@@ -132,6 +139,11 @@ public final class Texts {
       return Math.abs(d) < NOTHING ? "0" : rounded(d, digits);
     }
     return argument == null ? null : argument.toString();
+  }
+
+  /** The same in a language. */
+  public static String forPeople(Number number, Locale language) {
+    return forPeople(number, DIGITS, language);
   }
 
   /** The same within a sentence: with the decimal mark of its language and a minus sign. */

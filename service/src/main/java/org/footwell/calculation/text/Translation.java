@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
+import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -64,5 +65,17 @@ final class Translation {
   /** The text under a key of a package, or the one given where there is none. */
   String text(String home, String key, String english) {
     return texts.getProperty(home.substring(ROOT.length()) + '.' + key, english);
+  }
+
+  /** All texts under keys of a package that begin alike, without that beginning. */
+  Map<String, String> beginning(String home, String start) {
+    String whole = home.substring(ROOT.length()) + '.' + start;
+    Map<String, String> found = new TreeMap<>();
+    for (String key : texts.stringPropertyNames()) {
+      if (key.startsWith(whole)) {
+        found.put(key.substring(whole.length()), texts.getProperty(key));
+      }
+    }
+    return found;
   }
 }

@@ -33,9 +33,6 @@ public final class CustomerSheet extends PlanPage {
 
   private static final double WHOLE_DAY_H = 24;
 
-  /** Less is not shown. */
-  private static final double NO_DIFFERENCE_OCTAVES = 0.05;
-
   CustomerSheet(Shown<VehiclePlan, PlanReviewResult> shown) {
     super(shown);
   }
@@ -169,25 +166,12 @@ public final class CustomerSheet extends PlanPage {
             : plan().factoryPart(first.replaces()).calledName(),
         plan().newPart(first.part()).calledName(),
         figures().change(Measure.DB, said.louder()),
-        octaves(said.lower()),
+        lower(said.lower()),
         figures().massChange(said.heavier()));
   }
 
   private static <T> Stream<T> lines(List<T> known) {
     return known == null ? Stream.empty() : known.stream();
-  }
-
-  /** How much lower something plays, never with a sign. */
-  private WrittenFigure octaves(Double lower) {
-    if (lower == null) {
-      return figures().of(Measure.OCTAVES, null);
-    }
-    if (Math.abs(lower) < NO_DIFFERENCE_OCTAVES) {
-      return new WrittenFigure(lower, say(CustomerWords.AS_LOW));
-    }
-    CustomerWords words = lower >= 0 ? CustomerWords.OCTAVES_LOWER : CustomerWords.OCTAVES_HIGHER;
-    String size = figures().bare(Measure.OCTAVES, Math.abs(lower));
-    return new WrittenFigure(lower, say(Phrase.of(words).own("value", size)));
   }
 
   /** Before against after over frequency, where the data of both parts allow it. */

@@ -18,7 +18,8 @@ import org.footwell.web.request.Json;
 /**
  * The words of the page at {@code /plan}. English ones stand beside this class; those of another
  * language in its one file for the whole service, under {@code web.pages.} and the same key. What
- * is not there is said in English.
+ * is not there is said in English. What a field means the contract says, in English; another
+ * language says it under {@code meaning.} and the name of the field, or of its record and the field.
  */
 public final class PageWords {
 
@@ -31,6 +32,8 @@ public final class PageWords {
   /** What a demo vehicle is called stands under this and the name of its file. */
   private static final String EXAMPLE = "example.";
 
+  private static final String MEANING = "meaning.";
+
   private record Said(
       String lang, SortedMap<String, String> texts, SortedMap<String, Quantity.Worth> units) {}
 
@@ -41,6 +44,8 @@ public final class PageWords {
     SortedMap<String, String> words = new TreeMap<>();
     english().forEach((key, text) -> words.put((String) key, (String) text));
     words.replaceAll((key, english) -> Texts.translated(HOME, key, english, language));
+    Texts.translations(HOME, MEANING, language)
+        .forEach((field, sentence) -> words.put(MEANING + field, sentence));
     return words;
   }
 

@@ -2,14 +2,10 @@ package org.footwell.web.request;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.introspect.Annotated;
-import com.fasterxml.jackson.databind.introspect.AnnotatedMember;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.MissingNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
-import com.fasterxml.jackson.databind.ser.std.ToStringSerializer;
 import com.fasterxml.jackson.dataformat.xml.XmlMapper;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import de.siegmar.fastcsv.writer.LineDelimiter;
@@ -19,7 +15,6 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import org.footwell.calculation.AllDigits;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.CsvCell;
@@ -51,7 +46,7 @@ public final class Rendering {
       return endpoint.json(answer);
     }
     if (format.equals(Format.TEXT)) {
-      return utf8(TextPage.of(ForPeople.MAPPER.valueToTree(answer)));
+      return utf8(TextPage.of(answer, reader));
     }
     JsonNode tree = tree(answer);
     return format.equals(Format.XML) ? xml(tree) : utf8(csv(tree));
@@ -174,22 +169,6 @@ public final class Rendering {
     } else {
       names.add(path);
       cells.add(CsvCell.harmless(node.asText()));
-    }
-  }
-
-  /** Numbers of records marked so become texts, which no page rounds. */
-  private static final class ForPeople extends DeclaredConstants {
-    private static final long serialVersionUID = 1L;
-
-    private static final ObjectMapper MAPPER =
-        Json.MAPPER.copy().setAnnotationIntrospector(new ForPeople());
-
-    @Override
-    public Object findSerializer(Annotated part) {
-      return part instanceof AnnotatedMember member
-              && member.getDeclaringClass().isAnnotationPresent(AllDigits.class)
-          ? ToStringSerializer.class
-          : super.findSerializer(part);
     }
   }
 

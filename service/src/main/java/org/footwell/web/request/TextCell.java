@@ -4,12 +4,13 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.Function;
 import org.footwell.calculation.text.Measure;
+import org.footwell.calculation.text.Phrase;
 import org.footwell.calculation.text.Reader;
 import org.footwell.calculation.text.Span;
 import org.footwell.calculation.text.Texts;
+import org.footwell.calculation.text.Words;
 import org.footwell.sheet.FigureWriter;
 
 /** A part of an answer as a person reads it: what it is called and its figure with the unit. */
@@ -18,11 +19,17 @@ final class TextCell {
   /** A list of more values is no figure to read in a line. */
   private static final int MOST_IN_CELL = 8;
 
+  /** Stands between a figure and its unit until lines are broken. */
+  static final char NO_BREAK = '\u00a0';
+
+  private final Reader reader;
+  private final Labels labels;
   private final FigureWriter figures;
 
-  /** Names of figures are those of the contract, and so are their numbers: in no language. */
-  TextCell() {
-    figures = new FigureWriter(Reader.ANYONE);
+  TextCell(Reader reader, Labels labels) {
+    this.reader = reader;
+    this.labels = labels;
+    figures = new FigureWriter(reader);
   }
 
   /** Whether it is one value, or a list of such. */
@@ -37,26 +44,25 @@ final class TextCell {
   }
 
   /** The name of a quantity without its unit. */
-  static String label(String name) {
-    String bare =
-        measure(name)
-            .map(unit -> name.substring(0, name.length() - unit.ending().length()))
-            .orElse(name);
-    return bare.replace('_', ' ');
+  String label(String name) {
+    return labels.of(name);
   }
 
   /** The same with the unit behind it, as the head of a column. */
-  static String head(String name) {
+  String head(String name) {
     return label(name)
-        + measure(name)
+        + Labels.measure(name)
             .filter(unit -> unit != Measure.H)
-            .map(unit -> ", " + unit.symbol())
+            .map(unit -> ", " + symbol(unit))
             .orElse("");
   }
 
-  /** Of a quantity called like its unit, such as {@code l}, nothing would be left. */
-  private static Optional<Measure> measure(String name) {
-    return Measure.ofName(name).filter(unit -> name.length() > unit.ending().length());
+  private String symbol(Measure unit) {
+    return unit == Measure.OCTAVES ? say(TextWords.OCTAVES) : figures.unit(unit);
+  }
+
+  private String say(Words words) {
+    return Texts.of(words, reader.language());
   }
 
   /** A value with its unit. */
@@ -77,7 +83,7 @@ final class TextCell {
   private String said(String name, JsonNode value, boolean withUnit) {
     if (value.isArray()) {
       return value.size() > MOST_IN_CELL && isFigure(value)
-          ? value.size() + " values"
+          ? Phrase.of(TextWords.VALUES).with("count", value.size()).said(reader.language())
           : joined("; ", value, one -> said(name, one, withUnit));
     }
     if (value.isObject()) {
@@ -88,21 +94,29 @@ final class TextCell {
       return String.join(" ", parts);
     }
     if (value.isBoolean()) {
-      return value.booleanValue() ? "yes" : "no";
+      return say(value.booleanValue() ? TextWords.YES : TextWords.NO);
     }
-    return value.isDouble() ? rounded(name, value.doubleValue(), withUnit) : Rendering.cell(value);
+    if (value.isDouble()) {
+      return rounded(name, value.doubleValue(), withUnit);
+    }
+    return value.isNumber()
+        ? Texts.forPeople(value.numberValue(), reader.language())
+        : Rendering.cell(value);
   }
 
   private String rounded(String name, double value, boolean withUnit) {
-    Measure unit = measure(name).orElse(null);
+    Measure unit = Labels.measure(name).orElse(null);
     if (unit == null) {
-      return Texts.forPeople(value);
+      return Texts.forPeople(value, reader.language());
     }
     if (unit == Measure.H) {
-      return Span.of(value).toString();
+      return Span.of(value).said(reader.language());
     }
     if (!withUnit) {
       return figures.bare(unit, value);
+    }
+    if (unit == Measure.OCTAVES) {
+      return figures.bare(unit, value) + NO_BREAK + symbol(unit);
     }
     return (unit == Measure.G ? figures.mass(value) : figures.of(unit, value)).text();
   }

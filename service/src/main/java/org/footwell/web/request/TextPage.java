@@ -7,6 +7,10 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import org.footwell.calculation.Answer;
+import org.footwell.calculation.text.Reader;
+import org.footwell.calculation.text.Texts;
+import org.footwell.calculation.text.Words;
 
 /**
  * An answer as plain text for people: the verdict, what to do, the figures, then what explains them. No
@@ -16,17 +20,24 @@ final class TextPage {
 
   private static final int WIDTH = 100;
 
-  /** Stands between a figure and its unit until lines are broken. */
-  private static final char NO_BREAK = '\u00a0';
-
   private final StringBuilder out = new StringBuilder();
-  private final TextCell cells = new TextCell();
+  private final Reader reader;
+  private final TextCell cells;
 
-  private TextPage() {}
+  private TextPage(Reader reader, Labels labels) {
+    this.reader = reader;
+    cells = new TextCell(reader, labels);
+  }
 
-  static String of(JsonNode answer) {
-    TextPage page = new TextPage();
-    page.line("verdict: " + answer.get("verdict").asText());
+  /** An answer for a reader; names of the caller stay as they are. */
+  static String of(Answer<?> answer, Reader reader) {
+    Labels labels = new Labels(reader.language());
+    return of(ForPeople.tree(answer, labels), reader, labels);
+  }
+
+  static String of(JsonNode answer, Reader reader, Labels labels) {
+    TextPage page = new TextPage(reader, labels);
+    page.line(page.say(TextWords.VERDICT) + ": " + answer.get("verdict").asText());
     page.findings(answer.get("findings"));
     page.group("", answer.get("result"));
     if (answer.has("workings")) {
@@ -36,10 +47,14 @@ final class TextPage {
     return page.out.toString();
   }
 
+  private String say(Words words) {
+    return Texts.of(words, reader.language());
+  }
+
   private void findings(JsonNode findings) {
     if (!findings.isEmpty()) {
       line("");
-      line("findings");
+      line(say(TextWords.FINDINGS));
     }
     for (JsonNode finding : findings) {
       String subject = finding.has("subject") ? Rendering.cell(finding.get("subject")) + ": " : "";
@@ -56,14 +71,14 @@ final class TextPage {
   private void cautions(JsonNode safety) {
     if (!safety.isEmpty()) {
       line("");
-      line("safety");
+      line(say(TextWords.SAFETY));
       safety.forEach(caution -> wrapped("  - ", caution.asText()));
     }
   }
 
   private void workings(JsonNode steps) {
     line("");
-    line("workings");
+    line(say(TextWords.WORKINGS));
     for (JsonNode step : steps) {
       List<String> inputs = new ArrayList<>();
       step.get("inputs")
@@ -76,7 +91,9 @@ final class TextPage {
               + step.get("quantity").asText()
               + " = "
               + step.get("formula").asText()
-              + " with "
+              + " "
+              + say(TextWords.WITH)
+              + " "
               + String.join(", ", inputs)
               + " = "
               + cells.number(step.get("value"))
@@ -95,7 +112,7 @@ final class TextPage {
       if (TextCell.isFigure(entry.getValue())) {
         rows.add(
             new String[] {
-              TextCell.label(entry.getKey()), cells.figure(entry.getKey(), entry.getValue())
+              cells.label(entry.getKey()), cells.figure(entry.getKey(), entry.getValue())
             });
       }
     }
@@ -105,7 +122,8 @@ final class TextPage {
     }
     for (Map.Entry<String, JsonNode> entry : group.properties()) {
       JsonNode value = entry.getValue();
-      String name = title.isEmpty() ? entry.getKey() : title + "." + entry.getKey();
+      String label = cells.label(entry.getKey());
+      String name = title.isEmpty() ? label : title + ": " + label;
       if (value.isObject()) {
         group(name, value);
       } else if (!TextCell.isFigure(value)) {
@@ -127,7 +145,7 @@ final class TextPage {
     Set<String> names = new LinkedHashSet<>();
     list.forEach(entry -> entry.fieldNames().forEachRemaining(names::add));
     List<String[]> rows = new ArrayList<>();
-    rows.add(names.stream().map(TextCell::head).toArray(String[]::new));
+    rows.add(names.stream().map(cells::head).toArray(String[]::new));
     for (JsonNode entry : list) {
       rows.add(
           names.stream()
@@ -155,7 +173,7 @@ final class TextPage {
       if (head == null && field.getValue().isTextual()) {
         head = figure;
       } else if (!figure.isEmpty()) {
-        said.add(TextCell.label(field.getKey()) + " " + figure);
+        said.add(cells.label(field.getKey()) + " " + figure);
       }
     }
     if (head != null) {
@@ -163,7 +181,7 @@ final class TextPage {
     }
     wrapped(indent + (head == null ? "- " : "  "), String.join(", ", said));
     for (Map.Entry<String, JsonNode> below : lists) {
-      line(indent + "  " + TextCell.label(below.getKey()));
+      line(indent + "  " + cells.label(below.getKey()));
       list(below.getValue(), indent + "    ");
     }
   }
@@ -203,6 +221,6 @@ final class TextPage {
   }
 
   private void line(String text) {
-    out.append(text.replace(NO_BREAK, ' ')).append('\n');
+    out.append(text.replace(TextCell.NO_BREAK, ' ')).append('\n');
   }
 }

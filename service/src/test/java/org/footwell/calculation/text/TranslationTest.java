@@ -15,11 +15,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.footwell.CodesTest;
+import org.footwell.web.request.ContractWords;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -62,6 +64,7 @@ class TranslationTest {
         CODES.stream().flatMap(TranslationTest::keys).collect(toCollection(TreeSet::new));
     assertTrue(needed.size() > 1000, () -> needed.size() + " texts");
     needed.addAll(ofPages());
+    needed.addAll(ofContract(file(language).stringPropertyNames()));
     assertEquals(
         String.join("\n", needed),
         String.join("\n", file(language).stringPropertyNames().stream().sorted().toList()));
@@ -75,6 +78,30 @@ class TranslationTest {
       texts.load(new InputStreamReader(in, StandardCharsets.UTF_8));
     }
     return texts.stringPropertyNames().stream().map(key -> "web.pages." + key).toList();
+  }
+
+  /** What people read of the contract: its English is the sentence or the name that is there. */
+  private static Set<String> ofContract(Set<String> translated) throws IOException {
+    Set<String> meanings = ContractWords.meanings().keySet();
+    Set<String> labelled = ContractWords.labelled();
+    Set<String> values = ContractWords.values();
+    assertTrue(meanings.size() > 300 && labelled.size() > 900 && values.size() > 150);
+    Set<String> ofPages = Set.copyOf(ofPages());
+    Set<String> needed = new TreeSet<>();
+    meanings.forEach(name -> needed.add("web.pages.meaning." + name));
+    for (String name : labelled) {
+      String own = "web.request.label." + name;
+      if (translated.contains(own)) {
+        needed.add(own);
+      } else if (!ofPages.contains("web.pages.field." + name)) {
+        needed.add("web.request.label." + ContractWords.bare(name));
+      }
+    }
+    values.stream()
+        .filter(value -> !ofPages.contains("web.pages.value." + value))
+        .forEach(value -> needed.add("web.request.value." + value));
+    ContractWords.titled().forEach(id -> needed.add("web.request.title." + id));
+    return needed;
   }
 
   @ParameterizedTest

@@ -8,6 +8,7 @@ import jakarta.validation.constraints.Size;
 import org.footwell.calculation.Built;
 import org.footwell.calculation.rule.Needed;
 import org.footwell.calculation.rule.Needs;
+import org.footwell.calculation.text.Words;
 import org.footwell.parts.Driver;
 
 /** One place of the vehicle, or several alike: what is in it and what shall be. */
@@ -74,14 +75,14 @@ public record ComparedPosition(
   }
 
   /** A part of the sound stage. */
-  public enum Zone {
+  public enum Zone implements Words {
     FRONT,
     CENTRE,
     REAR
   }
 
   /** A part of the range, with the frequency its travel is judged at; common practice, no source. */
-  public enum Band {
+  public enum Band implements Words {
     SUBWOOFER(40),
     WOOFER(80),
     MIDRANGE(400),
@@ -96,7 +97,7 @@ public record ComparedPosition(
   }
 
   /** Where something is fixed. */
-  public enum MountedAt {
+  public enum MountedAt implements Words {
     CABIN,
     DOOR,
     BOOT

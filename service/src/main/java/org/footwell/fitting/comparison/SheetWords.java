@@ -1,0 +1,45 @@
+package org.footwell.fitting.comparison;
+
+import org.footwell.calculation.text.Words;
+
+/** What stands on the sheet of a comparison. */
+public enum SheetWords implements Words {
+  TITLE,
+  IN_SHORT,
+  PRICE_OF_ALL,
+  LOUDER_AT_LEAST,
+  PRICE_PER_DB,
+  MASS_CHANGE,
+  DOOR_MASS_CHANGE,
+  POWER_OF_ALL,
+  PEAK_POWER_OF_ALL,
+  SEVERAL,
+  COMPARED,
+  FACTORY,
+  NEW,
+  CHANGE,
+  PART,
+  LARGEST_LEVEL,
+  HELD_BY,
+  HELD_AT,
+  LEVEL_AT_SAME_SETTING,
+  LEVEL_AT_ONE_WATT,
+  LOWEST,
+  CONTINUOUS_POWER,
+  PEAK_POWER,
+  CONE_AREA,
+  AIR_MOVED,
+  MASS,
+  PRICE,
+  VERDICT,
+  AT_LEAST,
+  TOGETHER,
+  GROUP_LEVEL,
+  GROUP_CONE_AREA,
+  BESIDES,
+  ITEM,
+  WHERE,
+  TO_BOLT,
+  TO_KNOW,
+  MEANS
+}

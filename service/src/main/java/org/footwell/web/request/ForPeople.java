@@ -1,0 +1,83 @@
+package org.footwell.web.request;
+
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.introspect.Annotated;
+import com.fasterxml.jackson.databind.introspect.AnnotatedClass;
+import com.fasterxml.jackson.databind.introspect.AnnotatedMember;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.ser.std.StdSerializer;
+import com.fasterxml.jackson.databind.ser.std.ToStringSerializer;
+import com.fasterxml.jackson.databind.util.TokenBuffer;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import org.footwell.calculation.AllDigits;
+import org.footwell.calculation.Answer;
+import org.footwell.calculation.text.Names;
+
+/**
+ * An answer on its way to a page of text: numbers of records marked so become texts, which no page
+ * rounds, and constants become the words for them.
+ */
+final class ForPeople extends DeclaredConstants {
+
+  private static final long serialVersionUID = 1L;
+
+  private static final ObjectMapper MAPPER =
+      Json.MAPPER.copy().setAnnotationIntrospector(new ForPeople());
+
+  private static final String CALCULATION = "calculation";
+  private static final String TITLE = "title";
+
+  /** An answer with the words of a language in it. */
+  static JsonNode tree(Answer<?> answer, Labels labels) {
+    try (TokenBuffer buffer = new TokenBuffer(MAPPER, false)) {
+      MAPPER.writer().withAttribute(Labels.class, labels).writeValue(buffer, answer);
+      JsonNode tree = MAPPER.readTree(buffer.asParser());
+      for (JsonNode group : tree.findParents(TITLE)) {
+        translateTitle((ObjectNode) group, labels);
+      }
+      return tree;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Where a calculation is named, its title stands beside its id. */
+  private static void translateTitle(ObjectNode group, Labels labels) {
+    if (group.has(CALCULATION)) {
+      String title = group.get(TITLE).asText();
+      group.put(TITLE, labels.title(group.get(CALCULATION).asText(), title));
+    }
+  }
+
+  @Override
+  public Object findSerializer(Annotated part) {
+    if (part instanceof AnnotatedClass type && type.getRawType().isEnum()) {
+      return ConstantSerializer.class;
+    }
+    return part instanceof AnnotatedMember member
+            && member.getDeclaringClass().isAnnotationPresent(AllDigits.class)
+        ? ToStringSerializer.class
+        : super.findSerializer(part);
+  }
+
+  /** Writes the word for a constant. */
+  private static final class ConstantSerializer extends StdSerializer<Enum<?>> {
+    private static final long serialVersionUID = 1L;
+
+    @SuppressWarnings("unused") // made by the mapper
+    ConstantSerializer() {
+      super(Enum.class, false);
+    }
+
+    @Override
+    public void serialize(Enum<?> constant, JsonGenerator out, SerializerProvider provider)
+        throws IOException {
+      Labels labels = (Labels) provider.getAttribute(Labels.class);
+      out.writeString(labels.value(Names.of(constant)));
+    }
+  }
+}
