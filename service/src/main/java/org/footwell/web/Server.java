@@ -36,6 +36,7 @@ import org.footwell.web.request.ProblemType;
 import org.footwell.web.request.ProblemWords;
 import org.footwell.web.request.Problems;
 import org.footwell.web.request.Rendering;
+import org.footwell.web.request.RequestId;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -177,11 +178,17 @@ public final class Server implements AutoCloseable {
           response.setStatus(ProblemType.INTERNAL.status());
         });
     routes(config.routes);
+    if (settings.logRequests()) {
+      RequestLines lines = new RequestLines(endpoints);
+      config.routes.after(lines::note);
+      config.jetty.modifyServer(server -> server.setRequestLog(lines));
+    }
     config.routes.exception(HttpResponseException.class, (e, ctx) -> notFound(ctx));
     config.routes.exception(Exception.class, (e, ctx) -> Problems.answer(ctx, e));
   }
 
   private void routes(RoutesConfig routes) {
+    routes.before(RequestId::give);
     routes.before(ctx -> Exchange.pace(ctx, pace));
     routes.before(cors::apply);
     routes.before(Safeguards::apply);

@@ -1,13 +1,14 @@
 package org.footwell.web;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.stream.Collectors;
 import org.footwell.calculation.text.Names;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -20,24 +21,42 @@ final class Variables {
   private static final String PREFIX = "FOOTWELL_";
 
   private final Map<String, String> environment;
-  private final Set<String> known = new LinkedHashSet<>();
+  private final Map<String, Known> known = new LinkedHashMap<>();
   private final List<String> faults = new ArrayList<>();
+  private String meaning = "";
+
+  /**
+   * A variable that is a setting.
+   *
+   * @param meaning what it sets
+   * @param standard what it is when it is not set
+   * @param allowed what it may be, or empty
+   */
+  record Known(String name, String meaning, String standard, String allowed) {}
 
   Variables(Map<String, String> environment) {
     this.environment = environment;
   }
 
+  /** Says what the variable that is asked for next sets. */
+  Variables about(String what) {
+    meaning = what;
+    return this;
+  }
+
   /** The value of a variable, by its name behind the prefix. */
   String text(String name, String standard) {
-    known.add(name);
+    return value(name, standard, "");
+  }
+
+  private String value(String name, String standard, String allowed) {
+    known.put(name, new Known(PREFIX + name, meaning, standard, allowed));
+    meaning = "";
     return environment.getOrDefault(PREFIX + name, standard);
   }
 
   int number(String name, int standard, int least, int most) {
-    String text = text(name, null);
-    if (text == null) {
-      return standard;
-    }
+    String text = value(name, Integer.toString(standard), least + " to " + most);
     try {
       int value = Integer.parseInt(text);
       if (value >= least && value <= most) {
@@ -51,6 +70,25 @@ final class Variables {
     return standard;
   }
 
+  /** One of the constants of an enum, by its name as everywhere else. */
+  <E extends Enum<E>> E choice(String name, E standard) {
+    E[] all = standard.getDeclaringClass().getEnumConstants();
+    String names = Arrays.stream(all).map(Names::of).collect(Collectors.joining(", "));
+    String text = value(name, Names.of(standard), names);
+    for (E one : all) {
+      if (Names.of(one).equals(text)) {
+        return one;
+      }
+    }
+    faults.add(PREFIX + name + " must be one of " + names + ", not " + text);
+    return standard;
+  }
+
+  /** All that were asked for, in that order. */
+  List<Known> known() {
+    return List.copyOf(known.values());
+  }
+
   /**
    * To be called when all are read.
    *
@@ -61,7 +99,7 @@ final class Variables {
   void requireNoFaults() {
     environment.keySet().stream()
         .filter(name -> name.regionMatches(true, 0, PREFIX, 0, PREFIX.length()))
-        .filter(name -> !name.startsWith(PREFIX) || !known.contains(behindPrefix(name)))
+        .filter(name -> !name.startsWith(PREFIX) || !known.containsKey(behindPrefix(name)))
         .sorted(Comparator.naturalOrder())
         .forEach(this::unknown);
     if (!faults.isEmpty()) {
@@ -79,7 +117,8 @@ final class Variables {
   }
 
   private Optional<String> nearest(String wrong) {
-    List<String> names = known.stream().map(name -> name.toLowerCase(Locale.ROOT)).toList();
+    List<String> names =
+        known.keySet().stream().map(name -> name.toLowerCase(Locale.ROOT)).toList();
     return Names.nearest(wrong, names).map(name -> name.toUpperCase(Locale.ROOT));
   }
 
