@@ -12,11 +12,10 @@ public final class Main {
 
   private static final String USAGE =
       """
-      usage: java -jar footwell.jar [--help | --check]
-        --help   says this
-        --check  looks whether the settings can be used and starts nothing: status 0 if so, else 2
-
-      Settings are environment variables:
+      usage: java -jar footwell.jar [--help | --check | --rehearse]
+        --help      says this
+        --check     looks whether the settings can be used and starts nothing: status 0 if so, else 2
+        --rehearse  answers every example once on a port of its own, so that Java can keep what it loaded
       """;
 
   private Main() {}
@@ -29,31 +28,35 @@ public final class Main {
   }
 
   private static int run(List<String> arguments, Map<String, String> environment) {
-    if (arguments.equals(List.of("--help"))) {
-      System.out.print(
-          "Footwell "
-              + Version.NUMBER
-              + ", calculations for vehicle-audio fitters over HTTP\n\n"
-              + USAGE
-              + Settings.help());
-      return 0;
-    }
-    if (!arguments.isEmpty() && !arguments.equals(List.of("--check"))) {
-      System.err.print(USAGE.lines().findFirst().orElseThrow() + "\n");
-      return WRONG;
-    }
+    String wanted = String.join(" ", arguments);
     try {
-      Settings settings = Settings.from(environment);
-      if (arguments.isEmpty()) {
-        start(settings);
-      } else {
-        System.out.println("the settings can be used");
+      switch (wanted) {
+        case "" -> start(Settings.from(environment));
+        case "--help" -> System.out.print(help());
+        case "--check" -> check(environment);
+        case "--rehearse" -> Rehearsal.run();
+        default -> throw new IllegalArgumentException(wanted + " is no option\n\n" + USAGE);
       }
       return 0;
-    } catch (IllegalArgumentException badSetting) {
-      System.err.println(badSetting.getMessage());
+    } catch (IllegalArgumentException wrong) {
+      System.err.println(wrong.getMessage());
       return WRONG;
     }
+  }
+
+  private static String help() {
+    return "Footwell "
+        + Version.NUMBER
+        + ", calculations for vehicle-audio fitters over HTTP\n\n"
+        + USAGE
+        + "\nSettings are environment variables:\n"
+        + Settings.help();
+  }
+
+  /** Reads the settings, which finds all that is wrong with them. */
+  private static void check(Map<String, String> environment) {
+    Settings.from(environment);
+    System.out.println("The settings can be used.");
   }
 
   private static void start(Settings settings) {

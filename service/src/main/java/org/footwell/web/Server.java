@@ -27,9 +27,11 @@ import org.footwell.web.batch.Workers;
 import org.footwell.web.pages.Metrics;
 import org.footwell.web.pages.PageWords;
 import org.footwell.web.pages.Pages;
+import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.Endpoints;
 import org.footwell.web.request.Exchange;
 import org.footwell.web.request.Format;
+import org.footwell.web.request.Json;
 import org.footwell.web.request.Pace;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;
@@ -87,6 +89,7 @@ public final class Server implements AutoCloseable {
       Document<?> document,
       Settings settings,
       String version) {
+    new Thread(Server::prepareWhatAllNeed, "prepare").start();
     endpoints = new Endpoints(calculations, new Engine(), settings.deadline());
     calculation = new CalculationHandler(endpoints, document, settings, version);
     batch = new BatchHandler(endpoints, settings.bodyBytes(), workers);
@@ -97,6 +100,11 @@ public final class Server implements AutoCloseable {
     pace = settings.pace();
     stop = settings.stop();
     app = Javalin.create(config -> configure(config, settings));
+  }
+
+  /** What any request takes and opening the port does not: on another processor meanwhile. */
+  private static void prepareWhatAllNeed() {
+    Endpoint.untyped(Json.bytes(List.of()));
   }
 
   /**

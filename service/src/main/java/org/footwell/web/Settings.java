@@ -44,20 +44,24 @@ public record Settings(
     return settings;
   }
 
-  /** Every setting with its meaning, what it may be and its standard. */
+  /** Every setting with its standard, what it sets and what it may be. */
   public static String help() {
+    return known().stream()
+        .map(one -> "  %s=%s\n      %s\n".formatted(one.name(), one.standard(), one.meaning()))
+        .collect(Collectors.joining());
+  }
+
+  /** The same as rows of a table in Markdown. */
+  public static List<String> table() {
+    return known().stream()
+        .map(one -> "| `%s` | %s | %s |".formatted(one.name(), one.meaning(), one.standard()))
+        .toList();
+  }
+
+  private static List<Variables.Known> known() {
     Variables variables = new Variables(Map.of());
     read(variables);
-    return variables.known().stream()
-        .map(
-            one ->
-                "  %s=%s\n      %s%s\n"
-                    .formatted(
-                        one.name(),
-                        one.standard(),
-                        one.meaning(),
-                        one.allowed().isEmpty() ? "" : " (" + one.allowed() + ")"))
-        .collect(Collectors.joining());
+    return variables.known();
   }
 
   private static Settings read(Variables variables) {

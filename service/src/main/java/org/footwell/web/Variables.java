@@ -1,14 +1,12 @@
 package org.footwell.web;
 
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
+import java.util.TreeSet;
 import org.footwell.calculation.text.Names;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -28,11 +26,10 @@ final class Variables {
   /**
    * A variable that is a setting.
    *
-   * @param meaning what it sets
+   * @param meaning what it sets, and what it may be
    * @param standard what it is when it is not set
-   * @param allowed what it may be, or empty
    */
-  record Known(String name, String meaning, String standard, String allowed) {}
+  record Known(String name, String meaning, String standard) {}
 
   Variables(Map<String, String> environment) {
     this.environment = environment;
@@ -50,13 +47,13 @@ final class Variables {
   }
 
   private String value(String name, String standard, String allowed) {
-    known.put(name, new Known(PREFIX + name, meaning, standard, allowed));
+    known.put(name, new Known(PREFIX + name, meaning + allowed, standard));
     meaning = "";
     return environment.getOrDefault(PREFIX + name, standard);
   }
 
   int number(String name, int standard, int least, int most) {
-    String text = value(name, Integer.toString(standard), least + " to " + most);
+    String text = value(name, Integer.toString(standard), ", " + least + " to " + most);
     try {
       int value = Integer.parseInt(text);
       if (value >= least && value <= most) {
@@ -72,16 +69,16 @@ final class Variables {
 
   /** One of the constants of an enum, by its name as everywhere else. */
   <E extends Enum<E>> E choice(String name, E standard) {
-    E[] all = standard.getDeclaringClass().getEnumConstants();
-    String names = Arrays.stream(all).map(Names::of).collect(Collectors.joining(", "));
-    String text = value(name, Names.of(standard), names);
-    for (E one : all) {
-      if (Names.of(one).equals(text)) {
-        return one;
-      }
+    Map<String, E> byName = new LinkedHashMap<>();
+    for (E one : standard.getDeclaringClass().getEnumConstants()) {
+      byName.put(Names.of(one), one);
     }
-    faults.add(PREFIX + name + " must be one of " + names + ", not " + text);
-    return standard;
+    String names = String.join(", ", byName.keySet());
+    String text = value(name, Names.of(standard), ": " + names);
+    if (!byName.containsKey(text)) {
+      faults.add(PREFIX + name + " must be one of " + names + ", not " + text);
+    }
+    return byName.getOrDefault(text, standard);
   }
 
   /** All that were asked for, in that order. */
@@ -97,11 +94,12 @@ final class Variables {
    *     that call the service, or come from an orchestrator.
    */
   void requireNoFaults() {
-    environment.keySet().stream()
-        .filter(name -> name.regionMatches(true, 0, PREFIX, 0, PREFIX.length()))
-        .filter(name -> !name.startsWith(PREFIX) || !known.containsKey(behindPrefix(name)))
-        .sorted(Comparator.naturalOrder())
-        .forEach(this::unknown);
+    for (String name : new TreeSet<>(environment.keySet())) {
+      if (name.regionMatches(true, 0, PREFIX, 0, PREFIX.length())
+          && !(name.startsWith(PREFIX) && known.containsKey(behindPrefix(name)))) {
+        unknown(name);
+      }
+    }
     if (!faults.isEmpty()) {
       throw new IllegalArgumentException(String.join("\n", faults));
     }
