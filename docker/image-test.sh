@@ -34,7 +34,7 @@ echo "ok: the image builds, with its health check"
 container=$(build from --pull-never localhost/footwell:test)
 build run --env FOOTWELL_HOST=127.0.0.1 --env FOOTWELL_PORT=18080 "$container" -- bash -euc '
   [ "$(id -u)" = 10001 ]
-  java -Xlog:class+load:file=/tmp/classes.log -jar /opt/footwell/footwell.jar &
+  JDK_JAVA_OPTIONS="$JDK_JAVA_OPTIONS -Xlog:class+load:file=/tmp/classes.log" /opt/footwell/start &
   trap "kill $! 2>/dev/null || true" EXIT
   for _ in {1..100}; do /opt/footwell/get /health/ready >/dev/null 2>&1 && break; sleep 0.1; done
   /opt/footwell/get /health/live | grep -q up

@@ -1,28 +1,67 @@
 package org.footwell;
 
+import java.util.List;
+import java.util.Map;
 import org.footwell.web.Server;
 import org.footwell.web.Settings;
 
-/** Starts the service. */
+/** Starts the service, or says how. */
 public final class Main {
+
+  private static final int WRONG = 2;
+
+  private static final String USAGE =
+      """
+      usage: java -jar footwell.jar [--help | --check | --rehearse]
+        --help      says this
+        --check     looks whether the settings can be used and starts nothing: status 0 if so, else 2
+        --rehearse  answers every example once on a port of its own, so that Java can keep what it loaded
+      """;
 
   private Main() {}
 
   public static void main(String[] arguments) {
-    Server server;
-    try {
-      server =
-          new Server(
-                  Calculations.BY_ID,
-                  Calculations.PLAN,
-                  Settings.from(System.getenv()),
-                  Version.NUMBER)
-              .start();
-    } catch (IllegalArgumentException badSetting) {
-      System.err.println(badSetting.getMessage());
-      System.exit(2);
-      return;
+    int status = run(List.of(arguments), System.getenv());
+    if (status != 0) {
+      System.exit(status);
     }
+  }
+
+  private static int run(List<String> arguments, Map<String, String> environment) {
+    String wanted = String.join(" ", arguments);
+    try {
+      switch (wanted) {
+        case "" -> start(Settings.from(environment));
+        case "--help" -> System.out.print(help());
+        case "--check" -> check(environment);
+        case "--rehearse" -> Rehearsal.run();
+        default -> throw new IllegalArgumentException(wanted + " is no option\n\n" + USAGE);
+      }
+      return 0;
+    } catch (IllegalArgumentException wrong) {
+      System.err.println(wrong.getMessage());
+      return WRONG;
+    }
+  }
+
+  private static String help() {
+    return "Footwell "
+        + Version.NUMBER
+        + ", calculations for vehicle-audio fitters over HTTP\n\n"
+        + USAGE
+        + "\nSettings are environment variables:\n"
+        + Settings.help();
+  }
+
+  /** Reads the settings, which finds all that is wrong with them. */
+  private static void check(Map<String, String> environment) {
+    Settings.from(environment);
+    System.out.println("The settings can be used.");
+  }
+
+  private static void start(Settings settings) {
+    Server server =
+        new Server(Calculations.BY_ID, Calculations.PLAN, settings, Version.NUMBER).start();
     Runtime.getRuntime().addShutdownHook(new Thread(server::close, "stop"));
   }
 }

@@ -32,8 +32,7 @@ class DocumentationIT {
   private static final Pattern EXAMPLE =
       Pattern.compile(
           "```sh\\n(?<command>[^`]*)```\\n+```text\\n(?<output>.*?)```", Pattern.DOTALL);
-  private static final String START =
-      "mvn -q -pl service package -DskipTests && java -jar service/target/footwell.jar";
+  private static final String START = "mvn -q -pl service package -DskipTests && service/start";
   private static final String TEST = ".ci/setup && mvn verify -P everything";
 
   private static RunningJar service;

@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 
-/** The built jar, running on a free port as the README starts it. */
+/** The built jar, running on a free port. */
 public final class RunningJar implements AutoCloseable {
 
   private static final int READY_WITHIN_S = 60;

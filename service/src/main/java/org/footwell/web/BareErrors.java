@@ -16,6 +16,7 @@ import org.footwell.web.request.Languages;
 import org.footwell.web.request.Problem;
 import org.footwell.web.request.ProblemWords;
 import org.footwell.web.request.Problems;
+import org.footwell.web.request.RequestId;
 
 /** Problem answers for requests that break off before any route sees them, such as a bad address. */
 final class BareErrors extends ErrorHandler {
@@ -29,7 +30,12 @@ final class BareErrors extends ErrorHandler {
             request.getHttpURI().getQuery(),
             request.getHeaders().get(HttpHeader.ACCEPT_LANGUAGE),
             headers::add);
-    Problem problem = Problem.unreadable(status, detail(status), reader);
+    RequestId known =
+        RequestId.sent(
+            request.getHeaders().get(RequestId.HEADER),
+            request.getHeaders().get(RequestId.TRACE_HEADER));
+    Problem problem = Problem.unreadable(status, detail(status), reader).of(known);
+    headers.put(RequestId.HEADER, known.id());
     headers.put(HttpHeader.CONTENT_TYPE, Problems.CONTENT_TYPE);
     headers.put(HttpHeader.CACHE_CONTROL, "no-store");
     Safeguards.HEADERS.forEach(headers::put);

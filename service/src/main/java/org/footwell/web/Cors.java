@@ -28,10 +28,12 @@ final class Cors {
       return;
     }
     response.setHeader(ALLOW_ORIGIN, any ? "*" : origin);
-    response.setHeader("Access-Control-Expose-Headers", "ETag, Footwell-Verdict, Retry-After");
+    response.setHeader(
+        "Access-Control-Expose-Headers", "ETag, Footwell-Verdict, Retry-After, X-Request-Id");
     if (ctx.header("Access-Control-Request-Method") != null) {
       response.setHeader("Access-Control-Allow-Methods", "GET, HEAD, POST");
-      response.setHeader("Access-Control-Allow-Headers", "Content-Type, Accept, traceparent");
+      response.setHeader(
+          "Access-Control-Allow-Headers", "Content-Type, Accept, traceparent, X-Request-Id");
       response.setHeader("Access-Control-Max-Age", "86400");
     }
   }

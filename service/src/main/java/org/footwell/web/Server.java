@@ -27,15 +27,18 @@ import org.footwell.web.batch.Workers;
 import org.footwell.web.pages.Metrics;
 import org.footwell.web.pages.PageWords;
 import org.footwell.web.pages.Pages;
+import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.Endpoints;
 import org.footwell.web.request.Exchange;
 import org.footwell.web.request.Format;
+import org.footwell.web.request.Json;
 import org.footwell.web.request.Pace;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;
 import org.footwell.web.request.ProblemWords;
 import org.footwell.web.request.Problems;
 import org.footwell.web.request.Rendering;
+import org.footwell.web.request.RequestId;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 
@@ -86,6 +89,7 @@ public final class Server implements AutoCloseable {
       Document<?> document,
       Settings settings,
       String version) {
+    new Thread(Server::prepareWhatAllNeed, "prepare").start();
     endpoints = new Endpoints(calculations, new Engine(), settings.deadline());
     calculation = new CalculationHandler(endpoints, document, settings, version);
     batch = new BatchHandler(endpoints, settings.bodyBytes(), workers);
@@ -96,6 +100,11 @@ public final class Server implements AutoCloseable {
     pace = settings.pace();
     stop = settings.stop();
     app = Javalin.create(config -> configure(config, settings));
+  }
+
+  /** What any request takes and opening the port does not: on another processor meanwhile. */
+  private static void prepareWhatAllNeed() {
+    Endpoint.untyped(Json.bytes(List.of()));
   }
 
   /**
@@ -177,11 +186,17 @@ public final class Server implements AutoCloseable {
           response.setStatus(ProblemType.INTERNAL.status());
         });
     routes(config.routes);
+    if (settings.logRequests()) {
+      RequestLines lines = new RequestLines(endpoints);
+      config.routes.after(lines::note);
+      config.jetty.modifyServer(server -> server.setRequestLog(lines));
+    }
     config.routes.exception(HttpResponseException.class, (e, ctx) -> notFound(ctx));
     config.routes.exception(Exception.class, (e, ctx) -> Problems.answer(ctx, e));
   }
 
   private void routes(RoutesConfig routes) {
+    routes.before(RequestId::give);
     routes.before(ctx -> Exchange.pace(ctx, pace));
     routes.before(cors::apply);
     routes.before(Safeguards::apply);

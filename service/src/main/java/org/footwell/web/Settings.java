@@ -4,24 +4,17 @@ import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import org.footwell.calculation.Built;
+import org.footwell.web.log.LogForm;
+import org.footwell.web.log.LogProvider;
 import org.footwell.web.request.Pace;
 
 /**
- * What an operator may set, by environment variables.
- *
- * @param host address to listen on; {@code FOOTWELL_HOST}, 127.0.0.1
- * @param port port to listen on, 0 for any free one; {@code FOOTWELL_PORT}, 8080
- * @param deadline time a calculation may take; {@code FOOTWELL_DEADLINE_MS}, 10000
- * @param bodyBytes largest request body, or row of a batch; {@code FOOTWELL_BODY_BYTES}, 1 MiB
- * @param uploadBytes largest request with recordings; {@code FOOTWELL_UPLOAD_BYTES}, 64 MiB
- * @param pace how fast a caller must send and read: standing still at most {@code
- *     FOOTWELL_PATIENCE_MS} in all, 10000, apart from that at least {@code FOOTWELL_LEAST_RATE} bytes
- *     a second, 16384, and a body within {@code FOOTWELL_BODY_MS}, 300000
- * @param stop how the service ends: not ready for {@code FOOTWELL_STOP_DELAY_MS} before the port
- *     closes, 2000, and at most {@code FOOTWELL_STOP_MS} to finish what was accepted, 30000
- * @param origins origins that browsers may call from; {@code FOOTWELL_CORS_ORIGINS}, comma
- *     separated, {@code *} for any
+ * What an operator may set, by environment variables. What each means, its standard and its bounds are
+ * said where it is read.
  */
+@Built
 public record Settings(
     String host,
     int port,
@@ -30,33 +23,108 @@ public record Settings(
     int uploadBytes,
     Pace pace,
     OrderlyStop stop,
-    List<String> origins) {
+    List<String> origins,
+    boolean logRequests) {
+
+  /** Answers to a question. */
+  private enum Wanted {
+    NO,
+    YES
+  }
 
   /**
-   * The settings of an environment.
+   * The settings of an environment. Log lines have the form it asks for from then on.
    *
    * @throws IllegalArgumentException with every variable that cannot be used
    */
   public static Settings from(Map<String, String> environment) {
     Variables variables = new Variables(environment);
-    Settings settings =
-        new Settings(
-            variables.text("HOST", "127.0.0.1"),
-            variables.number("PORT", 8080, 0, 65_535),
-            Duration.ofMillis(variables.number("DEADLINE_MS", 10_000, 1, 600_000)),
-            variables.number("BODY_BYTES", 1 << 20, 1_000, 1 << 28),
-            variables.number("UPLOAD_BYTES", 1 << 26, 1_000, 1 << 28),
-            new Pace(
-                Duration.ofMillis(variables.number("PATIENCE_MS", 10_000, 1, 600_000)),
-                variables.number("LEAST_RATE", 1 << 14, 1, 1 << 30),
-                Duration.ofMillis(variables.number("BODY_MS", 300_000, 1, 86_400_000))),
-            new OrderlyStop(
-                Duration.ofMillis(variables.number("STOP_DELAY_MS", 2_000, 0, 600_000)),
-                Duration.ofMillis(variables.number("STOP_MS", 30_000, 0, 3_600_000))),
-            Arrays.stream(variables.text("CORS_ORIGINS", "*").split(",", -1))
-                .map(String::strip)
-                .toList());
+    Settings settings = read(variables);
     variables.requireNoFaults();
     return settings;
+  }
+
+  /** Every setting with its standard, what it sets and what it may be. */
+  public static String help() {
+    return known().stream()
+        .map(one -> "  %s=%s\n      %s\n".formatted(one.name(), one.standard(), one.meaning()))
+        .collect(Collectors.joining());
+  }
+
+  /** The same as rows of a table in Markdown. */
+  public static List<String> table() {
+    return known().stream()
+        .map(one -> "| `%s` | %s | %s |".formatted(one.name(), one.meaning(), one.standard()))
+        .toList();
+  }
+
+  private static List<Variables.Known> known() {
+    Variables variables = new Variables(Map.of());
+    read(variables);
+    return variables.known();
+  }
+
+  private static Settings read(Variables variables) {
+    // First of all, so that what is said about the others has it already.
+    LogProvider.writeAs(variables.about("form of log lines").choice("LOG", LogForm.PLAIN));
+    return SettingsBuilder.builder()
+        .logRequests(
+            variables.about("whether each request is logged").choice("LOG_REQUESTS", Wanted.NO)
+                == Wanted.YES)
+        .host(variables.about("address to listen on").text("HOST", "127.0.0.1"))
+        .port(variables.about("port, 0 for any free one").number("PORT", 8080, 0, 65_535))
+        .deadline(
+            milliseconds(
+                variables
+                    .about("time one calculation may take, ms")
+                    .number("DEADLINE_MS", 10_000, 1, 600_000)))
+        .bodyBytes(
+            variables
+                .about("largest body, or row of a batch")
+                .number("BODY_BYTES", 1 << 20, 1_000, 1 << 28))
+        .uploadBytes(
+            variables
+                .about("largest request with recordings, as JSON or with WAV files")
+                .number("UPLOAD_BYTES", 1 << 26, 1_000, 1 << 28))
+        .pace(
+            new Pace(
+                milliseconds(
+                    variables
+                        .about(
+                            "how long a caller may keep the service waiting, in all, while it sends"
+                                + " a body or takes an answer, ms")
+                        .number("PATIENCE_MS", 10_000, 1, 600_000)),
+                variables
+                    .about("bytes a second that must pass apart from that")
+                    .number("LEAST_RATE", 1 << 14, 1, 1 << 30),
+                milliseconds(
+                    variables
+                        .about("time within which a body must be there, ms")
+                        .number("BODY_MS", 300_000, 1, 86_400_000))))
+        .stop(
+            new OrderlyStop(
+                milliseconds(
+                    variables
+                        .about(
+                            "time from not being ready to the closing of the port, when told to"
+                                + " stop, ms")
+                        .number("STOP_DELAY_MS", 2_000, 0, 600_000)),
+                milliseconds(
+                    variables
+                        .about("time that what is under way may then still take, ms")
+                        .number("STOP_MS", 30_000, 0, 3_600_000))))
+        .origins(
+            Arrays.stream(
+                    variables
+                        .about("origins whose pages may call, comma separated, * for any")
+                        .text("CORS_ORIGINS", "*")
+                        .split(",", -1))
+                .map(String::strip)
+                .toList())
+        .build();
+  }
+
+  private static Duration milliseconds(int count) {
+    return Duration.ofMillis(count);
   }
 }

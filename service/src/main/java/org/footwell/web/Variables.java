@@ -1,13 +1,12 @@
 package org.footwell.web;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
+import java.util.TreeSet;
 import org.footwell.calculation.text.Names;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -20,24 +19,41 @@ final class Variables {
   private static final String PREFIX = "FOOTWELL_";
 
   private final Map<String, String> environment;
-  private final Set<String> known = new LinkedHashSet<>();
+  private final Map<String, Known> known = new LinkedHashMap<>();
   private final List<String> faults = new ArrayList<>();
+  private String meaning = "";
+
+  /**
+   * A variable that is a setting.
+   *
+   * @param meaning what it sets, and what it may be
+   * @param standard what it is when it is not set
+   */
+  record Known(String name, String meaning, String standard) {}
 
   Variables(Map<String, String> environment) {
     this.environment = environment;
   }
 
+  /** Says what the variable that is asked for next sets. */
+  Variables about(String what) {
+    meaning = what;
+    return this;
+  }
+
   /** The value of a variable, by its name behind the prefix. */
   String text(String name, String standard) {
-    known.add(name);
+    return value(name, standard, "");
+  }
+
+  private String value(String name, String standard, String allowed) {
+    known.put(name, new Known(PREFIX + name, meaning + allowed, standard));
+    meaning = "";
     return environment.getOrDefault(PREFIX + name, standard);
   }
 
   int number(String name, int standard, int least, int most) {
-    String text = text(name, null);
-    if (text == null) {
-      return standard;
-    }
+    String text = value(name, Integer.toString(standard), ", " + least + " to " + most);
     try {
       int value = Integer.parseInt(text);
       if (value >= least && value <= most) {
@@ -51,6 +67,25 @@ final class Variables {
     return standard;
   }
 
+  /** One of the constants of an enum, by its name as everywhere else. */
+  <E extends Enum<E>> E choice(String name, E standard) {
+    Map<String, E> byName = new LinkedHashMap<>();
+    for (E one : standard.getDeclaringClass().getEnumConstants()) {
+      byName.put(Names.of(one), one);
+    }
+    String names = String.join(", ", byName.keySet());
+    String text = value(name, Names.of(standard), ": " + names);
+    if (!byName.containsKey(text)) {
+      faults.add(PREFIX + name + " must be one of " + names + ", not " + text);
+    }
+    return byName.getOrDefault(text, standard);
+  }
+
+  /** All that were asked for, in that order. */
+  List<Known> known() {
+    return List.copyOf(known.values());
+  }
+
   /**
    * To be called when all are read.
    *
@@ -59,11 +94,12 @@ final class Variables {
    *     that call the service, or come from an orchestrator.
    */
   void requireNoFaults() {
-    environment.keySet().stream()
-        .filter(name -> name.regionMatches(true, 0, PREFIX, 0, PREFIX.length()))
-        .filter(name -> !name.startsWith(PREFIX) || !known.contains(behindPrefix(name)))
-        .sorted(Comparator.naturalOrder())
-        .forEach(this::unknown);
+    for (String name : new TreeSet<>(environment.keySet())) {
+      if (name.regionMatches(true, 0, PREFIX, 0, PREFIX.length())
+          && !(name.startsWith(PREFIX) && known.containsKey(behindPrefix(name)))) {
+        unknown(name);
+      }
+    }
     if (!faults.isEmpty()) {
       throw new IllegalArgumentException(String.join("\n", faults));
     }
@@ -79,7 +115,8 @@ final class Variables {
   }
 
   private Optional<String> nearest(String wrong) {
-    List<String> names = known.stream().map(name -> name.toLowerCase(Locale.ROOT)).toList();
+    List<String> names =
+        known.keySet().stream().map(name -> name.toLowerCase(Locale.ROOT)).toList();
     return Names.nearest(wrong, names).map(name -> name.toUpperCase(Locale.ROOT));
   }
 

@@ -9,7 +9,6 @@ import io.restassured.http.ContentType;
 import io.restassured.specification.RequestSpecification;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import org.footwell.Calculations;
 import org.footwell.Version;
@@ -50,20 +49,12 @@ public final class RunningServer implements BeforeAllCallback {
 
   /** One more server with settings of its own, for the caller to close; it stops without a delay. */
   static Server start(Map<String, String> environment) {
-    Map<String, String> variables = new HashMap<>(Map.of("FOOTWELL_STOP_DELAY_MS", "0"));
+    Map<String, String> variables =
+        new HashMap<>(Map.of("FOOTWELL_PORT", "0", "FOOTWELL_STOP_DELAY_MS", "0"));
     variables.putAll(environment);
-    Settings given = Settings.from(variables);
-    Settings onAnyPort =
-        new Settings(
-            "127.0.0.1",
-            0,
-            given.deadline(),
-            given.bodyBytes(),
-            given.uploadBytes(),
-            given.pace(),
-            given.stop(),
-            List.copyOf(given.origins()));
-    return new Server(Calculations.BY_ID, Calculations.PLAN, onAnyPort, Version.NUMBER).start();
+    return new Server(
+            Calculations.BY_ID, Calculations.PLAN, Settings.from(variables), Version.NUMBER)
+        .start();
   }
 
   static int port() {

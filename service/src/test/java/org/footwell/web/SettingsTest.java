@@ -35,7 +35,8 @@ class SettingsTest {
             67_108_864,
             USUAL,
             USUAL_STOP,
-            List.of("*")),
+            List.of("*"),
+            false),
         Settings.from(Map.of("PATH", "/bin")));
   }
 
@@ -111,9 +112,11 @@ class SettingsTest {
             3_000,
             new Pace(Duration.ofMillis(500), 600, Duration.ofMillis(700)),
             new OrderlyStop(Duration.ofMillis(800), Duration.ofMillis(900)),
-            List.of("https://a.example", "https://b.example")),
+            List.of("https://a.example", "https://b.example"),
+            true),
         Settings.from(
             Map.ofEntries(
+                Map.entry("FOOTWELL_LOG_REQUESTS", "yes"),
                 Map.entry("FOOTWELL_HOST", "0.0.0.0"),
                 Map.entry("FOOTWELL_PORT", "0"),
                 Map.entry("FOOTWELL_DEADLINE_MS", "250"),

@@ -3,8 +3,6 @@ package org.footwell.web.request;
 import io.javalin.http.Context;
 import java.io.UncheckedIOException;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import org.eclipse.jetty.http.HttpException;
 import org.footwell.calculation.DeadlinePassed;
 import org.footwell.calculation.Fault;
@@ -14,6 +12,7 @@ import org.footwell.calculation.text.Phrase;
 import org.footwell.calculation.text.Reader;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.slf4j.spi.LoggingEventBuilder;
 
 /** The one place where whatever went wrong becomes a problem answer. */
 public final class Problems {
@@ -21,37 +20,49 @@ public final class Problems {
   public static final String CONTENT_TYPE = "application/problem+json";
 
   private static final Logger LOG = LoggerFactory.getLogger(Problems.class);
-  private static final Pattern TRACEPARENT =
-      Pattern.compile("[0-9a-f]{2}-([0-9a-f]{32})-[0-9a-f]{16}-[0-9a-f]{2}");
 
   private Problems() {}
 
-  /** The problem behind a failure; what is not a known kind is logged and told neutrally. */
-  public static Problem of(Throwable failure, String traceId, Reader reader) {
+  /**
+   * The problem behind a failure; what is not a known kind is logged and told neutrally.
+   *
+   * @param known what the request is known by, or null where its problem does not say it
+   */
+  public static Problem of(Throwable failure, RequestId known, Reader reader) {
+    Problem problem = of(failure, reader);
+    if (problem == null) {
+      LoggingEventBuilder line = LOG.atError().setCause(failure);
+      (known == null ? line : known.in(line)).log("request failed");
+      problem = worded(ProblemType.INTERNAL, Phrase.of(ProblemWords.FAILED), reader);
+    }
+    return known == null ? problem : problem.of(known);
+  }
+
+  /** Of a failure of a known kind, otherwise null. */
+  private static Problem of(Throwable failure, Reader reader) {
     if (failure instanceof Refused refused) {
-      return invalid(refused.faults(reader), traceId, reader);
+      return invalid(refused.faults(reader), reader);
     }
     if (failure instanceof ProblemException problem) {
       return problem.faults() == null
-          ? worded(problem.type(), problem.detail(), traceId, reader)
-          : invalid(problem.faults().list(reader), traceId, reader);
+          ? worded(problem.type(), problem.detail(), reader)
+          : invalid(problem.faults().list(reader), reader);
     }
     if (failure instanceof HttpException) {
       Phrase detail = Phrase.of(ProblemWords.NOT_WELL_FORMED);
-      return worded(ProblemType.UNREADABLE, detail, traceId, reader);
+      return worded(ProblemType.UNREADABLE, detail, reader);
     }
     if (failure instanceof DeadlinePassed) {
-      return worded(ProblemType.TOO_SLOW, Phrase.of(ProblemWords.PAST_DEADLINE), traceId, reader);
+      return worded(ProblemType.TOO_SLOW, Phrase.of(ProblemWords.PAST_DEADLINE), reader);
     }
-    LOG.error("request failed, trace {}", traceId, failure);
-    return worded(ProblemType.INTERNAL, Phrase.of(ProblemWords.FAILED), traceId, reader);
+    return null;
   }
 
-  private static Problem worded(ProblemType type, Phrase detail, String traceId, Reader reader) {
-    return Problem.of(type, detail.said(reader.language()), null, traceId, reader);
+  private static Problem worded(ProblemType type, Phrase detail, Reader reader) {
+    return Problem.of(type, detail.said(reader.language()), null, reader);
   }
 
-  private static Problem invalid(List<Fault> faults, String traceId, Reader reader) {
+  private static Problem invalid(List<Fault> faults, Reader reader) {
     String first = faults.get(0).detail();
     String detail =
         faults.size() == 1
@@ -61,22 +72,22 @@ public final class Problems {
                 .with("count", faults.size())
                 .own("first", first)
                 .said(reader.language());
-    return Problem.of(ProblemType.INVALID, detail, faults, traceId, reader);
+    return Problem.of(ProblemType.INVALID, detail, faults, reader);
   }
 
   public static void answer(Context ctx, Throwable failure) {
     // Part of the answer is out, or nobody is left to read it: only closing tells the caller.
     if (failure instanceof UncheckedIOException) {
-      LOG.info("answer broken off: {}", failure.toString());
+      RequestId.of(ctx).in(LOG.atInfo()).log("answer broken off: {}", failure.toString());
       closeConnection(ctx);
       return;
     }
     if (ctx.res().isCommitted()) {
-      LOG.error("answer broken off", failure);
+      RequestId.of(ctx).in(LOG.atError()).setCause(failure).log("answer broken off");
       closeConnection(ctx);
       return;
     }
-    Problem problem = of(failure, traceId(ctx), Languages.reader(ctx));
+    Problem problem = of(failure, RequestId.of(ctx), Languages.reader(ctx));
     if (failure instanceof ProblemException exception && exception.allow() != null) {
       ctx.res().setHeader("Allow", exception.allow());
     }
@@ -94,14 +105,5 @@ public final class Problems {
 
   private static void closeConnection(Context ctx) {
     Exchange.connection(ctx.req()).close();
-  }
-
-  private static String traceId(Context ctx) {
-    String traceparent = ctx.header("traceparent");
-    if (traceparent == null) {
-      return null;
-    }
-    Matcher matcher = TRACEPARENT.matcher(traceparent);
-    return matcher.matches() ? matcher.group(1) : null;
   }
 }
