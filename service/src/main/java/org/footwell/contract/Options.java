@@ -27,6 +27,11 @@ final class Options {
                     + " safety or workings"),
             parameter("workings", schemas.plain("boolean"), "Whether to show every step"),
             parameter(
+                "findings",
+                schemas.oneOf(List.of("sentences", "codes")),
+                "How a JSON answer tells findings: with codes, by code, level, places and arguments"
+                    + " alone, for programs that have the sentences"),
+            parameter(
                 "errors",
                 schemas.oneOf(List.of("problem", "text")),
                 "With text a problem comes as 200 with one short sentence, for cells that hide the"
@@ -53,7 +58,13 @@ final class Options {
   /** Those of a single request. */
   List<Parameter> single(Card<?, ?> card) {
     Parameter format = card.views().isEmpty() ? shared("format") : format(card.views());
-    return List.of(format, shared("field"), shared("workings"), shared("errors"), shared("lang"));
+    return List.of(
+        format,
+        shared("field"),
+        shared("workings"),
+        shared("findings"),
+        shared("errors"),
+        shared("lang"));
   }
 
   /** Those of a question to a plan, which can be about these places. */

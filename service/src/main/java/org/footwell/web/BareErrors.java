@@ -32,7 +32,7 @@ final class BareErrors extends ErrorHandler {
     Problem problem = Problem.unreadable(status, detail(status), reader);
     headers.put(HttpHeader.CONTENT_TYPE, Problems.CONTENT_TYPE);
     headers.put(HttpHeader.CACHE_CONTROL, "no-store");
-    Safeguards.HEADERS.forEach(headers::put);
+    Safeguards.apply(headers);
     byte[] bytes = Json.bytes(problem);
     Content.Sink.write(response, true, new String(bytes, StandardCharsets.UTF_8), callback);
     return true;

@@ -164,6 +164,7 @@ public final class Server implements AutoCloseable {
     config.http.generateEtags = false;
     config.jetty.host = settings.host();
     config.jetty.port = settings.port();
+    config.jetty.modifyHttpConfiguration(http -> http.addCustomizer(Safeguards::apply));
     config.jetty.modifyServer(
         server -> {
           jetty = server;
@@ -184,7 +185,6 @@ public final class Server implements AutoCloseable {
   private void routes(RoutesConfig routes) {
     routes.before(ctx -> Exchange.pace(ctx, pace));
     routes.before(cors::apply);
-    routes.before(Safeguards::apply);
     routes.before(this::partWhenStopping);
     route(
         routes,
