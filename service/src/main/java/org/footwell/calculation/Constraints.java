@@ -16,7 +16,7 @@ final class Constraints {
 
   private Constraints(Faults faults) {
     this.faults = faults;
-    this.unread = faults.places().toList();
+    this.unread = faults.places();
     this.faulty = new ArrayList<>(unread);
   }
 

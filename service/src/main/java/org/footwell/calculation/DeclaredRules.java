@@ -1,5 +1,6 @@
 package org.footwell.calculation;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.footwell.calculation.rule.Rule;
@@ -45,7 +46,10 @@ final class DeclaredRules {
     for (Prepared one : rules) {
       List<FieldPath> known = faulty.none() ? one.paths : one.known(faulty);
       if (known.size() == one.paths.size() || one.rule.eachAlone()) {
-        List<List<Rule.Place>> places = known.stream().map(path -> path.in(record)).toList();
+        List<List<Rule.Place>> places = new ArrayList<>(known.size());
+        for (FieldPath path : known) {
+          places.add(path.in(record));
+        }
         one.rule.check(
             one.rule.ofPresence() ? faulty.markUnread(places) : places,
             new ToldBreaches(faulty, faults));

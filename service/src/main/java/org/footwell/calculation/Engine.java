@@ -1,7 +1,6 @@
 package org.footwell.calculation;
 
 import java.time.Duration;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -18,6 +17,9 @@ import org.footwell.calculation.text.Texts;
  * that asks another does so within its own run.
  */
 public final class Engine {
+
+  private static final Comparator<Finding> WORST_FIRST =
+      Comparator.comparing(Finding::level).reversed();
 
   private final Map<String, Map<Locale, List<String>>> safety = new ConcurrentHashMap<>();
 
@@ -79,7 +81,8 @@ public final class Engine {
   /** An answer; shows the request where it was read from a document. */
   private <Q extends Record, R extends Record> Answer<R> told(
       Card<Q, R> card, Run run, Q shown, Q request, R result, Reader reader) {
-    List<Finding> findings = worstFirst(run.findings(reader.language()));
+    List<Finding> findings = run.findings(reader);
+    findings.sort(WORST_FIRST);
     Verdict verdict = findings.isEmpty() ? Verdict.OK : findings.get(0).level();
     List<Step> workings =
         run.steps() == null ? null : AccountedSteps.after(run.steps(), card, request, result);
@@ -204,14 +207,5 @@ public final class Engine {
     return known.computeIfAbsent(
         reader.language(),
         language -> card.cautions().stream().map(one -> Texts.of(one, language)).toList());
-  }
-
-  private static List<Finding> worstFirst(List<Finding> findings) {
-    if (findings.size() < 2) {
-      return findings;
-    }
-    List<Finding> sorted = new ArrayList<>(findings);
-    sorted.sort(Comparator.comparing(Finding::level).reversed());
-    return sorted;
   }
 }

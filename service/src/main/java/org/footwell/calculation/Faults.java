@@ -93,8 +93,8 @@ public final class Faults {
   }
 
   /** Where they are, as JSON Pointers. */
-  Stream<String> places() {
-    return faults.stream().map(Remark::where);
+  List<String> places() {
+    return none() ? List.of() : faults.stream().map(Remark::where).toList();
   }
 
   /** Their codes. */

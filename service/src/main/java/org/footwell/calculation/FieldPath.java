@@ -10,8 +10,9 @@ import org.footwell.calculation.rule.Rule;
  * The way from a record down to a field that a rule is about.
  *
  * @param steps the components on the way; null stands for every entry of the list before it
+ * @param pointer where the field stands, or null where that is in each entry of a list
  */
-record FieldPath(List<String> parts, List<Node.Member> steps) {
+record FieldPath(List<String> parts, List<Node.Member> steps, String pointer) {
 
   private static final String EVERY = "*";
 
@@ -37,14 +38,28 @@ record FieldPath(List<String> parts, List<Node.Member> steps) {
       members = here instanceof Node.Group group ? group.members() : Map.of();
       steps.add(member);
     }
-    return new FieldPath(parts, steps);
+    String pointer = parts.contains(EVERY) ? null : "/" + String.join("/", parts);
+    return new FieldPath(parts, steps, pointer);
   }
 
   /** Where the field stands in a record: once, or once for each entry of the lists on the way. */
   List<Rule.Place> in(Object record) {
-    List<Rule.Place> places = new ArrayList<>(1);
+    if (pointer != null) {
+      return List.of(single(record));
+    }
+    List<Rule.Place> places = new ArrayList<>();
     collect(0, record, "", places);
     return places;
+  }
+
+  private Rule.Place single(Object record) {
+    Object holder = record;
+    Object here = record;
+    for (Node.Member step : steps) {
+      holder = here;
+      here = here == null ? null : step.of(here);
+    }
+    return new Rule.Place(pointer, here, holder != null, here != null);
   }
 
   private void collect(int step, Object here, String pointer, List<Rule.Place> into) {

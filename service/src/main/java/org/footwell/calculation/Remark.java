@@ -10,6 +10,7 @@ import org.footwell.calculation.text.Coded;
 import org.footwell.calculation.text.CoreWords;
 import org.footwell.calculation.text.Given;
 import org.footwell.calculation.text.Phrase;
+import org.footwell.calculation.text.Reader;
 import org.footwell.calculation.text.Words;
 
 /** A finding or a fault in the making: a code, what it is about, and the arguments of its text. */
@@ -104,13 +105,15 @@ public final class Remark extends Arguments<Remark> {
     return fill(code, language);
   }
 
-  Finding finding(Locale language) {
+  Finding finding(Reader reader) {
+    Locale language = reader.language();
     assert complete(language);
     return FindingBuilder.builder()
         .level(level())
         .code(code())
-        .text(sentence(code, language))
-        .advice(advice(code, language))
+        .text(reader.sentences() ? sentence(code, language) : "")
+        .advice(reader.sentences() ? advice(code, language) : null)
+        .arguments(reader.sentences() ? null : coded())
         .subject(subject)
         .pointer(where())
         .places(others.isEmpty() ? null : places())

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -274,7 +273,7 @@ public final class Run implements Arithmetic {
    * once; none where nothing is.
    */
   public <Q extends Record> List<String> missing(Calculation<Q, ?> calculation, Asked<Q> asked) {
-    return faultsOf(calculation, asked).places().distinct().toList();
+    return faultsOf(calculation, asked).places().stream().distinct().toList();
   }
 
   /** Stops here if the document of this run misses something for a request. */
@@ -331,10 +330,15 @@ public final class Run implements Arithmetic {
     return steps;
   }
 
-  List<Finding> findings(Locale language) {
-    return findings.isEmpty()
-        ? List.of()
-        : findings.stream().map(remark -> remark.finding(language)).distinct().toList();
+  List<Finding> findings(Reader reader) {
+    List<Finding> told = new ArrayList<>(findings.size());
+    for (Remark remark : findings) {
+      Finding finding = remark.finding(reader);
+      if (!told.contains(finding)) {
+        told.add(finding);
+      }
+    }
+    return told;
   }
 
   /** Whether the sentences of the findings are complete and the card knows all; for assertions. */

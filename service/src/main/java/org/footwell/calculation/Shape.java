@@ -33,6 +33,8 @@ public final class Shape<T extends Record> {
   private final RowValues values;
   private final List<Column> columns;
   private final boolean flat;
+  private final boolean holdsRequest;
+  private final boolean holdsSeries;
 
   private Shape(Class<?> type) {
     this.root = Reflection.group(type);
@@ -40,6 +42,8 @@ public final class Shape<T extends Record> {
     this.columns = new ArrayList<>();
     columns(root, "", 1, true, new HashSet<>(), columns);
     this.flat = flat(root, false);
+    this.holdsRequest = columns.stream().anyMatch(column -> column.type() == Map.class);
+    this.holdsSeries = columns.stream().anyMatch(column -> column.type() == Series.class);
   }
 
   @SuppressWarnings("unchecked") // one shape per class, made of that very class
@@ -132,12 +136,12 @@ public final class Shape<T extends Record> {
 
   /** Whether it holds a request of another shape as it was sent. */
   public boolean holdsRequest() {
-    return columns.stream().anyMatch(column -> column.type() == Map.class);
+    return holdsRequest;
   }
 
   /** Whether it holds long rows of numbers: recordings, which may also come as files. */
   public boolean holdsSeries() {
-    return columns.stream().anyMatch(column -> column.type() == Series.class);
+    return holdsSeries;
   }
 
   /**

@@ -29,6 +29,11 @@ final class Options {
                     + " safety or workings"),
             parameter("workings", schemas.plain("boolean"), "Whether to show every step"),
             parameter(
+                "findings",
+                schemas.oneOf(List.of("sentences", "codes")),
+                "How a JSON answer tells findings: with codes, by code, level, places and arguments"
+                    + " alone, for programs that have the sentences"),
+            parameter(
                 "errors",
                 schemas.oneOf(List.of("problem", "text")),
                 "With text a problem comes as 200 with one short sentence, for cells that hide the"
@@ -64,6 +69,7 @@ final class Options {
         format,
         shared("field"),
         shared("workings"),
+        shared("findings"),
         shared("errors"),
         shared("lang"),
         shared("units"));

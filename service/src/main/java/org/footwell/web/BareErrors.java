@@ -38,7 +38,7 @@ final class BareErrors extends ErrorHandler {
     headers.put(RequestId.HEADER, known.id());
     headers.put(HttpHeader.CONTENT_TYPE, Problems.CONTENT_TYPE);
     headers.put(HttpHeader.CACHE_CONTROL, "no-store");
-    Safeguards.HEADERS.forEach(headers::put);
+    Safeguards.apply(headers);
     byte[] bytes = Json.bytes(problem);
     Content.Sink.write(response, true, new String(bytes, StandardCharsets.UTF_8), callback);
     return true;

@@ -57,13 +57,13 @@ final class CalculationHandler {
     Query query = Query.of(ctx.queryString(), endpoint.options());
     query.requireNoFields();
     Format format = format(ctx, endpoint, query);
-    Reader reader = Languages.reader(ctx);
+    Reader reader = query.reader(Languages.reader(ctx), format);
     Answered<Q, R> answered =
         endpoint.request().holdsSeries()
             ? intake.answer(
                 ctx, untyped -> endpoint.answerUntyped(untyped, query.workings(), reader))
             : endpoint.answer(Exchange.jsonBody(ctx, bodyBytes), query.workings(), reader);
-    byte[] bytes = render(ctx, endpoint, answered, query, format);
+    byte[] bytes = render(endpoint, answered, query, format, reader);
     describe(ctx, endpoint, answered.answer(), format);
     Exchange.write(ctx, 200, format.contentType(), bytes);
   }
@@ -91,9 +91,9 @@ final class CalculationHandler {
     }
     Query query = Query.of(ctx.queryString(), endpoint.options());
     Format format = format(ctx, endpoint, query);
-    Answered<Q, R> answered =
-        endpoint.answerCells(query.tree(), query.workings(), Languages.reader(ctx));
-    byte[] bytes = render(ctx, endpoint, answered, query, format);
+    Reader reader = query.reader(Languages.reader(ctx), format);
+    Answered<Q, R> answered = endpoint.answerCells(query.tree(), query.workings(), reader);
+    byte[] bytes = render(endpoint, answered, query, format, reader);
     String tag = EntityTag.of(version, bytes);
     ctx.res().setHeader("Cache-Control", "public, max-age=3600");
     ctx.res().setHeader("ETag", tag);
@@ -134,14 +134,15 @@ final class CalculationHandler {
     Query query = Query.of(ctx.queryString(), endpoint.optionsOfDocument());
     query.requireNoFields();
     Format format = format(ctx, endpoint, query);
+    Reader reader = query.reader(Languages.reader(ctx), format);
     Answered<Q, R> answered =
         endpoint.answerOf(
             document,
             Exchange.jsonBody(ctx, bodyBytes),
             query.option("about"),
             query.workings(),
-            Languages.reader(ctx));
-    byte[] bytes = render(ctx, endpoint, answered, query, format);
+            reader);
+    byte[] bytes = render(endpoint, answered, query, format, reader);
     describe(ctx, endpoint, answered.answer(), format);
     Exchange.write(ctx, 200, format.contentType(), bytes);
   }
@@ -154,10 +155,14 @@ final class CalculationHandler {
   }
 
   private static <Q extends Record, R extends Record> byte[] render(
-      Context ctx, Endpoint<Q, R> endpoint, Answered<Q, R> answered, Query query, Format format) {
+      Endpoint<Q, R> endpoint,
+      Answered<Q, R> answered,
+      Query query,
+      Format format,
+      Reader reader) {
     String field = query.option("field");
     if (field == null) {
-      return Rendering.render(endpoint, answered, format, Languages.reader(ctx));
+      return Rendering.render(endpoint, answered, format, reader);
     }
     JsonNode value = Rendering.pick(endpoint.result(), Rendering.tree(answered.answer()), field);
     return Rendering.utf8(Rendering.cell(value));

@@ -173,6 +173,7 @@ public final class Server implements AutoCloseable {
     config.http.generateEtags = false;
     config.jetty.host = settings.host();
     config.jetty.port = settings.port();
+    config.jetty.modifyHttpConfiguration(http -> http.addCustomizer(Safeguards::apply));
     config.jetty.modifyServer(
         server -> {
           jetty = server;
@@ -199,7 +200,6 @@ public final class Server implements AutoCloseable {
     routes.before(RequestId::give);
     routes.before(ctx -> Exchange.pace(ctx, pace));
     routes.before(cors::apply);
-    routes.before(Safeguards::apply);
     routes.before(this::partWhenStopping);
     route(
         routes,

@@ -86,10 +86,13 @@ public final class Rules {
 
     @Override
     public void check(List<List<Place>> places, Breaches breaches) {
-      places.stream()
-          .flatMap(List::stream)
-          .filter(place -> place.held() && !place.given())
-          .forEach(place -> breaches.missing(place.pointer()));
+      for (List<Place> field : places) {
+        for (Place place : field) {
+          if (place.held() && !place.given()) {
+            breaches.missing(place.pointer());
+          }
+        }
+      }
     }
   }
 
@@ -135,10 +138,13 @@ public final class Rules {
 
     @Override
     public void check(List<List<Place>> places, Breaches breaches) {
-      places.stream()
-          .flatMap(List::stream)
-          .filter(Place::given)
-          .forEach(place -> breaches.unwanted(place.pointer(), place.value()));
+      for (List<Place> field : places) {
+        for (Place place : field) {
+          if (place.given()) {
+            breaches.unwanted(place.pointer(), place.value());
+          }
+        }
+      }
     }
   }
 
@@ -165,7 +171,22 @@ public final class Rules {
   }
 
   private static long given(List<List<Rule.Place>> places) {
-    return places.stream().filter(field -> field.stream().anyMatch(Rule.Place::given)).count();
+    long given = 0;
+    for (List<Rule.Place> field : places) {
+      if (isGiven(field)) {
+        given++;
+      }
+    }
+    return given;
+  }
+
+  private static boolean isGiven(List<Rule.Place> field) {
+    for (Rule.Place place : field) {
+      if (place.given()) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private record Together(String field, List<String> beside) implements Presence {
@@ -279,12 +300,16 @@ public final class Rules {
 
     @Override
     public void check(List<List<Place>> places, Breaches breaches) {
-      List<Place> all = places.stream().flatMap(List::stream).filter(Place::given).toList();
-      for (int i = 1; i < all.size(); i++) {
-        double before = ((Number) all.get(i - 1).value()).doubleValue();
-        double here = ((Number) all.get(i).value()).doubleValue();
-        if (orEqual ? here < before : here <= before) {
-          breaches.notAscending(all.get(i).pointer(), here, before, orEqual);
+      double before = Double.NaN;
+      for (List<Place> field : places) {
+        for (Place place : field) {
+          if (place.given()) {
+            double here = ((Number) place.value()).doubleValue();
+            if (orEqual ? here < before : here <= before) {
+              breaches.notAscending(place.pointer(), here, before, orEqual);
+            }
+            before = here;
+          }
         }
       }
     }

@@ -1,8 +1,10 @@
 package org.footwell.calculation.text;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Collectors;
 
 /**
@@ -85,6 +87,28 @@ public abstract class Arguments<T extends Arguments<T>> {
     }
     arguments.add(new Argument(name, kind, value));
     return self();
+  }
+
+  /** The same for a program: words of ours by their codes, or null where there are none. */
+  protected final Map<String, Object> coded() {
+    if (arguments.isEmpty()) {
+      return null;
+    }
+    Map<String, Object> coded = new LinkedHashMap<>();
+    arguments.forEach(one -> coded.put(one.name(), coded(one.value())));
+    return coded;
+  }
+
+  private static Object coded(Object argument) {
+    if (argument instanceof Phrase phrase) {
+      return phrase.byCode();
+    }
+    if (argument instanceof Words words) {
+      return words.code();
+    }
+    return argument instanceof List<?> list
+        ? list.stream().map(Arguments::coded).toList()
+        : argument;
   }
 
   /** Those given so far. */

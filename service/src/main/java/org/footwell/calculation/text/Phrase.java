@@ -1,7 +1,9 @@
 package org.footwell.calculation.text;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /** Words within a sentence, with arguments of their own. */
 public final class Phrase extends Arguments<Phrase> {
@@ -44,6 +46,19 @@ public final class Phrase extends Arguments<Phrase> {
     }
     assert fill(words, language);
     return sentence(words, language);
+  }
+
+  /** For a program: the code of the words, and what fills them. */
+  Map<String, Object> byCode() {
+    Map<String, Object> coded = new LinkedHashMap<>();
+    if (words != null) {
+      coded.put("words", words.code());
+    }
+    Map<String, Object> filling = coded();
+    if (filling != null) {
+      coded.put("arguments", filling);
+    }
+    return coded;
   }
 
   /** As it reads in English. */

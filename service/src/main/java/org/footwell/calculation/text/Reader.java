@@ -13,10 +13,16 @@ import java.util.stream.Stream;
  *
  * @param language one there are texts in
  * @param units in which measures are shown
+ * @param sentences whether findings are put into sentences; a program that knows their codes needs none
  */
-public record Reader(Locale language, Units units) {
+public record Reader(Locale language, Units units, boolean sentences) {
 
   private static final String ENGLISH = "en";
+
+  /** Who reads sentences. */
+  public Reader(Locale language, Units units) {
+    this(language, units, true);
+  }
 
   /** More headers than browsers have; they are taken apart once. */
   private static final int MOST_HEADERS = 200;
@@ -72,6 +78,11 @@ public record Reader(Locale language, Units units) {
 
   private static Reader in(Locale language) {
     return new Reader(language, Units.METRIC);
+  }
+
+  /** The same who knows findings by their codes. */
+  public Reader knowingCodes() {
+    return new Reader(language, units, false);
   }
 
   /** Who asks for languages in the words of an Accept-Language header (RFC 9110, 12.5.4). */

@@ -1,9 +1,5 @@
 package org.footwell.calculation.text;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
-
 /** Units of a span of time below a day. */
 public enum Span implements Words {
   HOUR,
@@ -27,8 +23,7 @@ public enum Span implements Words {
   }
 
   private static Phrase phrase(Span one, Span several, double time) {
-    double rounded =
-        BigDecimal.valueOf(time).round(new MathContext(2, RoundingMode.HALF_UP)).doubleValue();
+    double rounded = Rounding.of(time, 2).doubleValue();
     return Phrase.of(rounded == 1 ? one : several).with("time", rounded);
   }
 }

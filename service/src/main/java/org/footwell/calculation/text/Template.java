@@ -103,6 +103,9 @@ final class Template {
   /** The sentence with the names of its placeholders, without their kinds. */
   @Override
   public String toString() {
+    if (slots.isEmpty()) {
+      return end;
+    }
     StringBuilder text = new StringBuilder();
     slots.forEach(slot -> text.append(slot.before()).append('{').append(slot.name()).append('}'));
     return text.append(end).toString();

@@ -1,8 +1,6 @@
 package org.footwell.calculation.text;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -183,7 +181,7 @@ public final class Texts {
   }
 
   private static String rounded(double d, int digits) {
-    BigDecimal rounded = BigDecimal.valueOf(d).round(new MathContext(digits, RoundingMode.HALF_UP));
+    BigDecimal rounded = Rounding.of(d, digits);
     double size = Math.abs(d);
     if (size >= LEAST_PLAIN && size < MOST_PLAIN) {
       return rounded.stripTrailingZeros().toPlainString();

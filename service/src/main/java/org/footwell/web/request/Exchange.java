@@ -27,7 +27,8 @@ public final class Exchange {
   private static final int LINGER_ROUNDS = 10;
   private static final long LINGER_MS = 20;
 
-  private static final Set<String> PLAIN = Set.of("utf-8", "utf8", "us-ascii", "ascii");
+  private static final String UTF_8 = "utf-8";
+  private static final Set<String> PLAIN = Set.of(UTF_8, "utf8", "us-ascii", "ascii");
 
   private static final String PACE = Pace.class.getName();
 
@@ -69,10 +70,11 @@ public final class Exchange {
           Phrase.of(ProblemWords.SEND_JSON).with("other", notOfType(type)));
     }
     requirePlain(request);
-    if (request.getContentLengthLong() > most) {
+    long announced = request.getContentLengthLong();
+    if (announced > most) {
       throw tooLarge(most);
     }
-    byte[] body = inTime(ctx, most + 1);
+    byte[] body = inTime(ctx, announced < 0 ? most + 1 : (int) announced);
     if (body.length > most) {
       throw tooLarge(most);
     }
@@ -127,9 +129,12 @@ public final class Exchange {
    * none.
    */
   private static String charset(String contentType) {
+    if (contentType == null || contentType.indexOf(';') < 0) {
+      return UTF_8;
+    }
     Map<String, String> parameters = new TreeMap<>(String.CASE_INSENSITIVE_ORDER);
     HttpField.getValueParameters(contentType, parameters);
-    String charset = parameters.getOrDefault("charset", "utf-8");
+    String charset = parameters.getOrDefault("charset", UTF_8);
     return charset == null ? "" : charset.strip().toLowerCase(Locale.ROOT);
   }
 

@@ -33,6 +33,10 @@ public final class Query {
   private static final List<String> SYSTEMS =
       Stream.of(Reader.Units.values()).map(Names::of).toList();
 
+  private static final String FINDINGS = "findings";
+
+  private static final String CODES = "codes";
+
   private static final List<String> ERRORS = List.of("problem", "text");
 
   private static final Map<String, List<String>> OF_BATCH =
@@ -77,6 +81,8 @@ public final class Query {
             ERRORS,
             "field",
             List.of(),
+            FINDINGS,
+            List.of("sentences", CODES),
             "format",
             formats,
             LANGUAGE,
@@ -279,6 +285,21 @@ public final class Query {
 
   public boolean workings() {
     return "true".equals(options.get("workings"));
+  }
+
+  /**
+   * Who reads an answer: with {@code findings=codes} a program.
+   *
+   * @throws ProblemException if a form for people is asked for at the same time
+   */
+  public Reader reader(Reader asking, Format format) {
+    if (!CODES.equals(option(FINDINGS))) {
+      return asking;
+    }
+    if (option("field") == null && !format.equals(Format.JSON)) {
+      requireNone(List.of(FINDINGS), Format.JSON);
+    }
+    return asking.knowingCodes();
   }
 
   /** Whether the raw query asks for problems as text; looks before anything is checked. */
