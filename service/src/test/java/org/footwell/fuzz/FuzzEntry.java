@@ -6,8 +6,7 @@ public final class FuzzEntry {
   /** System property that names the reader. */
   static final String READER = "footwell.fuzz.reader";
 
-  private static final Target TARGET =
-      FuzzedReader.valueOf(System.getProperty(READER)).target();
+  private static final Target TARGET = FuzzedReader.valueOf(System.getProperty(READER)).target();
 
   private FuzzEntry() {}
 

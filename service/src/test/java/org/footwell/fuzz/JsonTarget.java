@@ -44,8 +44,7 @@ final class JsonTarget implements Target {
 
     void read(byte[] json) throws Exception {
       BothWays.read(calculation.card().request(), json);
-      Answered<Q, R> answered =
-          Refusals.orNull(() -> endpoint.answer(json, true, Reader.ANYONE));
+      Answered<Q, R> answered = Refusals.orNull(() -> endpoint.answer(json, true, Reader.ANYONE));
       if (answered != null) {
         byte[] again = Json.bytes(answered.request());
         requireEqual(

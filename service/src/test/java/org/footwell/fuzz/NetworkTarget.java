@@ -41,7 +41,8 @@ final class NetworkTarget implements Target {
 
   @Override
   public List<byte[]> seeds() {
-    return Stream.of("(4+4)||(4+4)", "8", "2 || 2.5 + .5", "((4||4)+4)||(8+front_left)", "4,5 | 4", "4%2B4")
+    return Stream.of(
+            "(4+4)||(4+4)", "8", "2 || 2.5 + .5", "((4||4)+4)||(8+front_left)", "4,5 | 4", "4%2B4")
         .map(text -> text.getBytes(StandardCharsets.UTF_8))
         .toList();
   }

@@ -39,8 +39,7 @@ final class PathsTarget implements Target {
   private static final Map<?, ?> DOCUMENT = (Map<?, ?>) Endpoint.untyped(PLAN);
   private static final VehiclePlan READ = ENGINE.bind(VehiclePlan.class, DOCUMENT, false);
   private static final JsonNode ANSWER =
-      Rendering.tree(
-          LOAD.answerCells(Map.of("network", "4||4"), false, Reader.ANYONE).answer());
+      Rendering.tree(LOAD.answerCells(Map.of("network", "4||4"), false, Reader.ANYONE).answer());
 
   /** More than these a query must not have. */
   private static final int MOST_PARAMETERS = 1_000;
@@ -94,8 +93,7 @@ final class PathsTarget implements Target {
       Place place = shape.place(text, DOCUMENT);
       requireEqual(
           text.chars().filter(c -> c == (text.startsWith("/") ? '/' : '.')).count(),
-          place.pointer().chars().filter(c -> c == '/').count()
-              - (text.startsWith("/") ? 0 : 1),
+          place.pointer().chars().filter(c -> c == '/').count() - (text.startsWith("/") ? 0 : 1),
           "every part of a path leads one step");
       for (String same : List.of(place.pointer(), place.path())) {
         requireEqual(place.pointer(), shape.place(same, DOCUMENT).pointer(), "the same place");

@@ -20,22 +20,21 @@ final class PlanTarget implements Target {
   private static final Endpoint<?, ?> QUESTIONS = endpoint("plan-questions");
 
   private static Endpoint<?, ?> endpoint(String id) {
-    return new Endpoint<>(
-        Calculations.BY_ID.get(id).get(), new Engine(), Duration.ofSeconds(10));
+    return new Endpoint<>(Calculations.BY_ID.get(id).get(), new Engine(), Duration.ofSeconds(10));
   }
 
   @Override
   public void read(byte[] given) throws Exception {
     if (BothWays.read(VehiclePlan.class, given) != null) {
       Refusals.orNull(() -> REVIEW.answer(given, false, Reader.ANYONE));
-      Refusals.orNull(
-          () -> QUESTIONS.answer(given, false, Reader.ANYONE));
+      Refusals.orNull(() -> QUESTIONS.answer(given, false, Reader.ANYONE));
     }
   }
 
   @Override
   public List<byte[]> seeds() {
-    return List.of(example("camper-van"), example("low-budget-hatchback"), example("factory-estate"));
+    return List.of(
+        example("camper-van"), example("low-budget-hatchback"), example("factory-estate"));
   }
 
   /** A plan of the documentation. */

@@ -62,8 +62,7 @@ public final class UploadTarget implements Target {
     try {
       return upload.request();
     } catch (JsonProcessingException malformed) {
-      throw ProblemException.of(
-          ProblemType.UNREADABLE, Endpoint.malformed(malformed));
+      throw ProblemException.of(ProblemType.UNREADABLE, Endpoint.malformed(malformed));
     }
   }
 
@@ -87,7 +86,8 @@ public final class UploadTarget implements Target {
     List<byte[]> seeds = new ArrayList<>();
     byte[] wav = WavBytes.of(Kind.INT16, 48_000, new float[] {0, 0.5f, -0.25f});
     seeds.add(body(part("request", request.getBytes(StandardCharsets.UTF_8)), part("x", wav)));
-    seeds.add(body(part("x", wav), part("request", "{\"a\": [1, 2]}".getBytes(StandardCharsets.UTF_8))));
+    seeds.add(
+        body(part("x", wav), part("request", "{\"a\": [1, 2]}".getBytes(StandardCharsets.UTF_8))));
     return seeds;
   }
 
