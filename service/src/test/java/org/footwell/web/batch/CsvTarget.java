@@ -72,7 +72,8 @@ public final class CsvTarget implements Target {
   /** What the library reads with nothing of ours around it, or null. */
   private static List<List<String>> plain(String csv, char separator) throws IOException {
     String unmarked = csv.startsWith("\uFEFF") ? csv.substring(1) : csv;
-    // As a row ends in most files: a line feed alone is lost after a return in quotes, see EndedReader.
+    // As a row ends in most files: a line feed alone is lost after a return in quotes, see
+    // EndedReader.
     String text = unmarked.replaceAll("\"\n", "\"\r\n");
     try (CsvReader<CsvRecord> reader =
         CsvReader.builder()
