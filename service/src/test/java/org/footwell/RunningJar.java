@@ -69,6 +69,10 @@ public final class RunningJar implements AutoCloseable {
     return process.exitValue();
   }
 
+  public long pid() {
+    return process.pid();
+  }
+
   public int port() {
     return port;
   }

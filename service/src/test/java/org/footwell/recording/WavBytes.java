@@ -31,7 +31,7 @@ public final class WavBytes {
   }
 
   /** The same with the extensible format, and a chunk of odd length before the samples. */
-  static byte[] extensible(Kind kind, int rateHz, float[]... channels) {
+  public static byte[] extensible(Kind kind, int rateHz, float[]... channels) {
     return of(kind, rateHz, true, channels);
   }
 

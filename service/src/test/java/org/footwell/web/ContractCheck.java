@@ -19,7 +19,7 @@ import java.util.function.Function;
  * contract allows, and the answer one that it promises; whatever is refused must be refused as a
  * declared problem.
  */
-final class ContractCheck {
+public final class ContractCheck {
 
   private static final ObjectMapper MAPPER = new ObjectMapper();
   private static final String JSON = "application/json";
@@ -30,12 +30,16 @@ final class ContractCheck {
 
   private final ContractDocument contract;
 
-  ContractCheck(ContractDocument contract) {
+  public ContractCheck(ContractDocument contract) {
     this.contract = contract;
   }
 
-  /** A request as it was sent. */
-  record Asked(String method, URI uri, String mediaType, String body) {
+  /** A request as it was sent, its body without a byte order mark. */
+  public record Asked(String method, URI uri, String mediaType, String body) {
+
+    public Asked {
+      body = body.startsWith("\uFEFF") ? body.substring(1) : body;
+    }
 
     /** Names and values of the query, decoded. */
     List<String[]> query() {
@@ -67,9 +71,10 @@ final class ContractCheck {
   }
 
   /** An answer as it came. */
-  record Told(int status, String mediaType, Function<String, String> header, String body) {}
+  public record Told(int status, String mediaType, Function<String, String> header, String body) {}
 
-  List<String> faults(Asked asked, Told told) {
+  /** What is not as the contract says. */
+  public List<String> faults(Asked asked, Told told) {
     List<String> faults = new ArrayList<>();
     JsonNode path = contract.path(asked.uri().getPath());
     String method = asked.method().equals("HEAD") ? "GET" : asked.method();

@@ -20,7 +20,7 @@ import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 
 /** The contract in its 3.0 form, with its schemas ready to validate. */
-final class ContractDocument {
+public final class ContractDocument {
 
   private static final ObjectMapper MAPPER = new ObjectMapper();
   private static final SchemaRegistry REGISTRY =
@@ -41,7 +41,7 @@ final class ContractDocument {
   }
 
   /** The contract as the build wrote it. */
-  static ContractDocument built() {
+  public static ContractDocument built() {
     try (InputStream in =
         ContractDocument.class.getResourceAsStream("/contract/openapi-3.0.json")) {
       return new ContractDocument(MAPPER.readTree(in));
@@ -76,7 +76,7 @@ final class ContractDocument {
     return shared;
   }
 
-  JsonNode root() {
+  public JsonNode root() {
     return root;
   }
 
@@ -88,7 +88,7 @@ final class ContractDocument {
   }
 
   /** Every operation by its method and path. */
-  Map<String, JsonNode> operations() {
+  public Map<String, JsonNode> operations() {
     Map<String, JsonNode> operations = new TreeMap<>();
     for (var path : root.path("paths").properties()) {
       for (var operation : path.getValue().properties()) {

@@ -11,6 +11,7 @@ import java.util.List;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.calculation.text.Reader;
 import org.footwell.web.request.Endpoint;
+import org.footwell.web.request.Json;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;
 import org.footwell.web.request.ProblemWords;
@@ -19,7 +20,7 @@ import org.footwell.web.request.ProblemWords;
 final class ArrayBatch implements AutoCloseable {
 
   /** Only cuts the array into its entries: what an entry holds is judged when it is answered. */
-  private static final JsonFactory CUTTER = new JsonFactory();
+  private static final JsonFactory CUTTER = Json.factory().build();
 
   private static final byte[] OPEN = {'['};
   private static final byte[] CLOSE = {']'};

@@ -14,7 +14,8 @@ final class CsvRows implements AutoCloseable {
 
   /**
    * A row that is put after the last: where it does not come back, a quote that is never closed has
-   * swallowed it, and the rows before it. The character is never part of a text.
+   * swallowed it, and the rows before it. What a caller sends may hold the character too: only the last
+   * row is looked at.
    */
   private static final char END = '\uFFFF';
 
@@ -69,7 +70,7 @@ final class CsvRows implements AutoCloseable {
     try {
       CsvRow row = rows.next();
       Row cells = row.cells();
-      if (!cells.endsWith(END)) {
+      if (!cells.endsWith(END) || rows.hasNext()) {
         return row;
       }
       if (cells.size() == 1 && cells.text(0).length() == 1) {

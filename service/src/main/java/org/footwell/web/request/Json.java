@@ -2,6 +2,7 @@ package org.footwell.web.request;
 
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonFactoryBuilder;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
@@ -41,9 +42,16 @@ public final class Json {
 
   private static final int LONGEST_TEXT = 100_000;
 
+  /** A factory of parsers that read UTF-8 and nothing else. */
+  public static JsonFactoryBuilder factory() {
+    JsonFactoryBuilder factory = new JsonFactoryBuilder();
+    factory.disable(JsonFactory.Feature.CHARSET_DETECTION);
+    return factory.inputDecorator(new Utf8Only());
+  }
+
   public static final ObjectMapper MAPPER =
       JsonMapper.builder(
-              JsonFactory.builder()
+              factory()
                   .streamReadConstraints(
                       StreamReadConstraints.builder()
                           .maxNestingDepth(DEEPEST)

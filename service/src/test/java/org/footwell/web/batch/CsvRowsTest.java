@@ -55,6 +55,23 @@ class CsvRowsTest {
   }
 
   @Test
+  void aReturnInQuotesLosesNoRow() throws Exception {
+    assertEquals(
+        List.of(List.of("h", "i"), List.of("c", "x\ra"), List.of("b", "d")),
+        read("h,i\nc,\"x\ra\"\nb,d\n"));
+    assertEquals(List.of(List.of("\r"), List.of("b")), read("\"\r\"\nb"));
+    assertEquals(List.of(List.of("x\r\na"), List.of("b")), read("\"x\r\na\"\r\nb"));
+  }
+
+  @Test
+  void theLastCharacterOfUnicodeEndsNothing() throws Exception {
+    assertEquals(
+        List.of(List.of("a"), List.of("\uFFFF"), List.of("b", "\uFFFF"), List.of("c")),
+        read("a\n\uFFFF\nb,\uFFFF\nc"));
+    assertEquals(List.of(List.of("\uFFFF")), read("\uFFFF\n"));
+  }
+
+  @Test
   void manyCellsAndLongOnesAreKept() throws Exception {
     String cell = "x".repeat(5_000);
     assertEquals(List.of(List.of(cell, cell, "")), read(cell + "," + cell + ","));

@@ -27,21 +27,6 @@ class UploadPortionsTest {
     return new UploadMemory(256 << 20, 1).share(-1);
   }
 
-  /** Gives at most so many bytes at a time. */
-  private static final class Drip extends ByteArrayInputStream {
-    private final int portion;
-
-    Drip(byte[] bytes, int portion) {
-      super(bytes);
-      this.portion = portion;
-    }
-
-    @Override
-    public synchronized int read(byte[] into, int offset, int length) {
-      return super.read(into, offset, Math.min(length, portion));
-    }
-  }
-
   private static byte[] body(String end) throws IOException {
     // Samples that look like the start of a boundary.
     float[] dashes = new float[200];

@@ -1,0 +1,41 @@
+package org.footwell.fuzz;
+
+import static org.footwell.fuzz.Refusals.requireEqual;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import org.footwell.calculation.Engine;
+import org.footwell.web.request.Endpoint;
+import org.footwell.web.request.Json;
+
+/**
+ * JSON as a record, read straight and by way of maps and lists: what the first takes, the second takes
+ * as the same, and both read what is written of it.
+ */
+final class BothWays {
+
+  private static final Engine ENGINE = new Engine();
+
+  private BothWays() {}
+
+  /** The record, or null where it cannot be had straight. */
+  static <T extends Record> T read(Class<T> type, byte[] json) throws Exception {
+    T straight = straight(type, json);
+    T untyped = Refusals.orNull(() -> ENGINE.bind(type, Endpoint.untyped(json), false));
+    if (straight != null) {
+      requireEqual(straight, untyped, "read by way of maps and lists");
+      byte[] written = Json.bytes(straight);
+      requireEqual(straight, straight(type, written), "written and read again");
+      requireEqual(
+          straight, ENGINE.bind(type, Endpoint.untyped(written), false), "written and bound again");
+    }
+    return straight;
+  }
+
+  private static <T extends Record> T straight(Class<T> type, byte[] json) throws Exception {
+    try {
+      return Json.MAPPER.readValue(json, type);
+    } catch (JsonProcessingException refused) {
+      return null;
+    }
+  }
+}
