@@ -4,6 +4,10 @@ import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import org.footwell.calculation.Built;
+import org.footwell.web.limits.CallerRules;
+import org.footwell.web.limits.Keys;
+import org.footwell.web.limits.Proxies;
 import org.footwell.web.request.Pace;
 
 /**
@@ -21,7 +25,12 @@ import org.footwell.web.request.Pace;
  *     closes, 2000, and at most {@code FOOTWELL_STOP_MS} to finish what was accepted, 30000
  * @param origins origins that browsers may call from; {@code FOOTWELL_CORS_ORIGINS}, comma
  *     separated, {@code *} for any
+ * @param callers what they must have and may do: keys, as {@code FOOTWELL_KEYS} or in the file {@code
+ *     FOOTWELL_KEY_FILE}, none; {@code FOOTWELL_CALLS_PER_MINUTE}, any number, of which {@code
+ *     FOOTWELL_CALLS_AT_ONCE} may be saved up, a minute's; {@code FOOTWELL_UNDER_WAY} at a time, any
+ *     number; and {@code FOOTWELL_PROXIES} that say where a request came from, none
  */
+@Built
 public record Settings(
     String host,
     int port,
@@ -30,7 +39,8 @@ public record Settings(
     int uploadBytes,
     Pace pace,
     OrderlyStop stop,
-    List<String> origins) {
+    List<String> origins,
+    CallerRules callers) {
 
   /**
    * The settings of an environment.
@@ -40,23 +50,40 @@ public record Settings(
   public static Settings from(Map<String, String> environment) {
     Variables variables = new Variables(environment);
     Settings settings =
-        new Settings(
-            variables.text("HOST", "127.0.0.1"),
-            variables.number("PORT", 8080, 0, 65_535),
-            Duration.ofMillis(variables.number("DEADLINE_MS", 10_000, 1, 600_000)),
-            variables.number("BODY_BYTES", 1 << 20, 1_000, 1 << 28),
-            variables.number("UPLOAD_BYTES", 1 << 26, 1_000, 1 << 28),
-            new Pace(
-                Duration.ofMillis(variables.number("PATIENCE_MS", 10_000, 1, 600_000)),
-                variables.number("LEAST_RATE", 1 << 14, 1, 1 << 30),
-                Duration.ofMillis(variables.number("BODY_MS", 300_000, 1, 86_400_000))),
-            new OrderlyStop(
-                Duration.ofMillis(variables.number("STOP_DELAY_MS", 2_000, 0, 600_000)),
-                Duration.ofMillis(variables.number("STOP_MS", 30_000, 0, 3_600_000))),
-            Arrays.stream(variables.text("CORS_ORIGINS", "*").split(",", -1))
-                .map(String::strip)
-                .toList());
+        SettingsBuilder.builder()
+            .host(variables.text("HOST", "127.0.0.1"))
+            .port(variables.number("PORT", 8080, 0, 65_535))
+            .deadline(Duration.ofMillis(variables.number("DEADLINE_MS", 10_000, 1, 600_000)))
+            .bodyBytes(variables.number("BODY_BYTES", 1 << 20, 1_000, 1 << 28))
+            .uploadBytes(variables.number("UPLOAD_BYTES", 1 << 26, 1_000, 1 << 28))
+            .pace(
+                new Pace(
+                    Duration.ofMillis(variables.number("PATIENCE_MS", 10_000, 1, 600_000)),
+                    variables.number("LEAST_RATE", 1 << 14, 1, 1 << 30),
+                    Duration.ofMillis(variables.number("BODY_MS", 300_000, 1, 86_400_000))))
+            .stop(
+                new OrderlyStop(
+                    Duration.ofMillis(variables.number("STOP_DELAY_MS", 2_000, 0, 600_000)),
+                    Duration.ofMillis(variables.number("STOP_MS", 30_000, 0, 3_600_000))))
+            .origins(
+                Arrays.stream(variables.text("CORS_ORIGINS", "*").split(",", -1))
+                    .map(String::strip)
+                    .toList())
+            .callers(callers(variables))
+            .build();
     variables.requireNoFaults();
     return settings;
+  }
+
+  private static CallerRules callers(Variables variables) {
+    variables.oneOf("KEYS", "KEY_FILE");
+    Keys keys = variables.read("KEYS", "", CallerRules::keys);
+    Keys inFile = variables.read("KEY_FILE", "", CallerRules::keyFile);
+    return new CallerRules(
+        keys == Keys.NONE ? inFile : keys,
+        variables.number("CALLS_PER_MINUTE", 0, 0, 1_000_000_000),
+        variables.number("CALLS_AT_ONCE", 0, 0, 1_000_000_000),
+        variables.number("UNDER_WAY", 0, 0, 1_000_000_000),
+        variables.read("PROXIES", "", Proxies::of));
   }
 }

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import org.footwell.calculation.text.Names;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -31,6 +32,23 @@ final class Variables {
   String text(String name, String standard) {
     known.add(name);
     return environment.getOrDefault(PREFIX + name, standard);
+  }
+
+  /** The value of a variable as a reader understands it; what the reader throws is a fault. */
+  <T> T read(String name, String standard, Function<String, T> reader) {
+    try {
+      return reader.apply(text(name, standard));
+    } catch (IllegalArgumentException wrong) {
+      wrong.getMessage().lines().forEach(line -> faults.add(PREFIX + name + " " + line));
+      return reader.apply(standard);
+    }
+  }
+
+  /** Two of which only one may be given. */
+  void oneOf(String one, String other) {
+    if (environment.containsKey(PREFIX + one) && environment.containsKey(PREFIX + other)) {
+      faults.add("only one of " + PREFIX + one + " and " + PREFIX + other + " may be given");
+    }
   }
 
   int number(String name, int standard, int least, int most) {

@@ -33,7 +33,8 @@ class CorsTest {
     assertEquals("*", response.header("Access-Control-Allow-Origin"));
     assertEquals("GET, HEAD, POST", response.header("Access-Control-Allow-Methods"));
     assertEquals(
-        "Content-Type, Accept, traceparent", response.header("Access-Control-Allow-Headers"));
+        "Content-Type, Accept, Authorization, traceparent",
+        response.header("Access-Control-Allow-Headers"));
     assertEquals("86400", response.header("Access-Control-Max-Age"));
     assertNull(response.header("Access-Control-Allow-Credentials"));
   }
@@ -43,7 +44,8 @@ class CorsTest {
     Response response = given().header("Origin", PAGE).get(PATH + "?" + QUERY);
     assertEquals("*", response.header("Access-Control-Allow-Origin"));
     assertEquals(
-        "ETag, Footwell-Verdict, Retry-After", response.header("Access-Control-Expose-Headers"));
+        "ETag, Footwell-Verdict, RateLimit, RateLimit-Policy, Retry-After, WWW-Authenticate",
+        response.header("Access-Control-Expose-Headers"));
     assertNull(response.header("Access-Control-Max-Age"));
   }
 

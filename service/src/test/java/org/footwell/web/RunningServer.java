@@ -9,8 +9,8 @@ import io.restassured.http.ContentType;
 import io.restassured.specification.RequestSpecification;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
+import java.util.function.LongSupplier;
 import org.footwell.Calculations;
 import org.footwell.Version;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
@@ -50,20 +50,17 @@ public final class RunningServer implements BeforeAllCallback {
 
   /** One more server with settings of its own, for the caller to close; it stops without a delay. */
   static Server start(Map<String, String> environment) {
+    return start(environment, System::nanoTime);
+  }
+
+  /** The same by another clock, for what callers may do in a time. */
+  static Server start(Map<String, String> environment, LongSupplier nanos) {
     Map<String, String> variables = new HashMap<>(Map.of("FOOTWELL_STOP_DELAY_MS", "0"));
     variables.putAll(environment);
-    Settings given = Settings.from(variables);
     Settings onAnyPort =
-        new Settings(
-            "127.0.0.1",
-            0,
-            given.deadline(),
-            given.bodyBytes(),
-            given.uploadBytes(),
-            given.pace(),
-            given.stop(),
-            List.copyOf(given.origins()));
-    return new Server(Calculations.BY_ID, Calculations.PLAN, onAnyPort, Version.NUMBER).start();
+        SettingsBuilder.builder(Settings.from(variables)).host("127.0.0.1").port(0).build();
+    return new Server(Calculations.BY_ID, Calculations.PLAN, onAnyPort, Version.NUMBER, nanos)
+        .start();
   }
 
   static int port() {
