@@ -138,7 +138,7 @@ final class Contract {
             once and are there again after `w` seconds, `under-way` at a time. Beyond it comes 429 with `Retry-After`. OPTIONS counts for nothing.
 
             """
-                .replace("%d", Long.toString(Admission.CALL_MS))
+                    .replace("%d", Long.toString(Admission.CALL_MS))
                 + ShippedLimits.ofRequests());
   }
 

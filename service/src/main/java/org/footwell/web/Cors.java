@@ -33,7 +33,8 @@ final class Cors {
         "ETag, Footwell-Verdict, RateLimit, RateLimit-Policy, Retry-After, WWW-Authenticate");
     if (ctx.header("Access-Control-Request-Method") != null) {
       response.setHeader("Access-Control-Allow-Methods", "GET, HEAD, POST");
-      response.setHeader("Access-Control-Allow-Headers", "Content-Type, Accept, Authorization, traceparent");
+      response.setHeader(
+          "Access-Control-Allow-Headers", "Content-Type, Accept, Authorization, traceparent");
       response.setHeader("Access-Control-Max-Age", "86400");
     }
   }

@@ -90,8 +90,7 @@ class CallLimitsTest {
     for (int left = 4; left >= 0; left--) {
       Response answer = call();
       assertEquals(200, answer.statusCode());
-      assertEquals(
-          Map.of("calls", Map.of("q", 5L, "w", 10L)), items(answer, "RateLimit-Policy"));
+      assertEquals(Map.of("calls", Map.of("q", 5L, "w", 10L)), items(answer, "RateLimit-Policy"));
       assertEquals(
           Map.of("calls", Map.of("r", (long) left, "t", 2L * (5 - left))),
           items(answer, "RateLimit"));
@@ -170,7 +169,8 @@ class CallLimitsTest {
     assertEquals(200, statusFor("203.0.113.1"));
     assertEquals(200, statusFor("203.0.113.2"));
     assertEquals(429, statusFor("203.0.113.1"));
-    assertEquals(429, statusFor("203.0.113.9, 203.0.113.1"), "the left end is the caller's own word");
+    assertEquals(
+        429, statusFor("203.0.113.9, 203.0.113.1"), "the left end is the caller's own word");
     assertEquals(200, statusFor("2001:db8:1:2::1"));
     assertEquals(429, statusFor("2001:db8:1:2:ffff::2"));
     assertEquals(200, statusFor("2001:db8:1:3::1"));
@@ -200,7 +200,8 @@ class CallLimitsTest {
     assertTrue(took > 40, "too quick a machine for this test");
     long more = before - left(call()) - 2;
     assertTrue(more >= 1, more + " more calls for a sweep of " + took + " ms");
-    assertTrue(more <= took / Admission.CALL_MS, more + " more calls for a sweep of " + took + " ms");
+    assertTrue(
+        more <= took / Admission.CALL_MS, more + " more calls for a sweep of " + took + " ms");
   }
 
   private static long left(Response answer) {
@@ -222,7 +223,8 @@ class CallLimitsTest {
   @Test
   void onlySoManyRequestsOfACallerMayBeUnderWay() throws IOException {
     start("UNDER_WAY=2", "PROXIES=127.0.0.1");
-    try (RawConnection one = begun(); RawConnection other = begun()) {
+    try (RawConnection one = begun();
+        RawConnection other = begun()) {
       Response refused = call();
       assertEquals(429, refused.statusCode());
       assertEquals("1", refused.header("Retry-After"));

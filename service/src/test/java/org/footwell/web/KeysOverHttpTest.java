@@ -81,7 +81,14 @@ class KeysOverHttpTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"Basic c2hvcDphLWtleQ==", "Bearer", "Bearer a-key a-key", "a-key", "Bearer \u00e9"})
+  @ValueSource(
+      strings = {
+        "Basic c2hvcDphLWtleQ==",
+        "Bearer",
+        "Bearer a-key a-key",
+        "a-key",
+        "Bearer \u00e9"
+      })
   void whatIsNoKeyOfThisSchemeCountsAsNone(String authorization) {
     assertEquals(
         "Bearer realm=\"footwell\"",
@@ -99,8 +106,12 @@ class KeysOverHttpTest {
 
   @Test
   void everyMethodAndEveryOperationWantsOne() {
-    for (String path : List.of(PATH, PATH + "/batch", PATH + "/sweep", PATH + "/of-plan", PATH + "/tolerance")) {
-      assertEquals(401, given(server.port()).contentType("application/json").body("{}").post(path).statusCode(), path);
+    for (String path :
+        List.of(PATH, PATH + "/batch", PATH + "/sweep", PATH + "/of-plan", PATH + "/tolerance")) {
+      assertEquals(
+          401,
+          given(server.port()).contentType("application/json").body("{}").post(path).statusCode(),
+          path);
       assertEquals(401, given(server.port()).head(path).statusCode(), path);
       assertEquals(401, given(server.port()).delete(path).statusCode(), path);
     }
@@ -108,11 +119,24 @@ class KeysOverHttpTest {
 
   /** No other way to write an address leads past the key. */
   @ParameterizedTest
-  @ValueSource(strings = {"/%761/sound-level", "/v1%2Fsound-level", "//v1/sound-level", "/v1//sound-level", "/V1/sound-level",
-      "/x/../v1/sound-level", "/./v1/sound-level", "/v1;x=y/sound-level", "/%2e/v1/sound-level", "/v1/./sound-level", "/health/../v1/sound-level"})
+  @ValueSource(
+      strings = {
+        "/%761/sound-level",
+        "/v1%2Fsound-level",
+        "//v1/sound-level",
+        "/v1//sound-level",
+        "/V1/sound-level",
+        "/x/../v1/sound-level",
+        "/./v1/sound-level",
+        "/v1;x=y/sound-level",
+        "/%2e/v1/sound-level",
+        "/v1/./sound-level",
+        "/health/../v1/sound-level"
+      })
   void noOtherSpellingOfTheAddressIsAnswered(String path) throws IOException {
     try (RawConnection connection = new RawConnection(server.port())) {
-      connection.send("GET " + path + "?" + QUERY + " HTTP/1.1\r\nHost: a\r\nConnection: close\r\n\r\n");
+      connection.send(
+          "GET " + path + "?" + QUERY + " HTTP/1.1\r\nHost: a\r\nConnection: close\r\n\r\n");
       String answer = connection.readAll();
       assertTrue(answer.matches("(?s)HTTP/1.1 (400|401|404) .*"), answer);
     }
@@ -121,8 +145,12 @@ class KeysOverHttpTest {
   /** Browsers and spreadsheets ask first, without a key; what they learn is what the address takes. */
   @Test
   void askingWhatAnAddressTakesNeedsNone() {
-    Response answer = given(server.port()).header("Origin", "https://shop.example").header("Access-Control-Request-Method", "POST")
-        .header("Access-Control-Request-Headers", "authorization, content-type").options(PATH);
+    Response answer =
+        given(server.port())
+            .header("Origin", "https://shop.example")
+            .header("Access-Control-Request-Method", "POST")
+            .header("Access-Control-Request-Headers", "authorization, content-type")
+            .options(PATH);
     assertEquals(204, answer.statusCode());
     assertTrue(answer.header("Access-Control-Allow-Headers").contains("Authorization"));
   }
@@ -135,7 +163,17 @@ class KeysOverHttpTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"/", "/codes", "/openapi.json", "/plan", "/health/live", "/health/ready", "/metrics", "/problems/key-needed"})
+  @ValueSource(
+      strings = {
+        "/",
+        "/codes",
+        "/openapi.json",
+        "/plan",
+        "/health/live",
+        "/health/ready",
+        "/metrics",
+        "/problems/key-needed"
+      })
   void pagesContractAndProbesStayOpen(String path) {
     assertEquals(200, given(server.port()).get(path).statusCode());
   }
@@ -144,13 +182,17 @@ class KeysOverHttpTest {
   void aSpreadsheetThatAsksForTextReadsTheSentence() {
     Response answer = given(server.port()).get(PATH + "?" + QUERY + "&errors=text");
     assertEquals(200, answer.statusCode());
-    assertEquals("This service wants a key, with the header Authorization: Bearer and the key.", answer.asString());
+    assertEquals(
+        "This service wants a key, with the header Authorization: Bearer and the key.",
+        answer.asString());
   }
 
   @Test
   void aRefusalIsInTheLanguageOfItsReader() {
     String detail = given(server.port()).header("Accept-Language", "de").get(PATH).path("detail");
-    assertEquals("Dieser Dienst verlangt einen Schlüssel, im Kopf Authorization: Bearer und der Schlüssel.", detail);
+    assertEquals(
+        "Dieser Dienst verlangt einen Schlüssel, im Kopf Authorization: Bearer und der Schlüssel.",
+        detail);
   }
 
   @Test
@@ -159,14 +201,20 @@ class KeysOverHttpTest {
     Files.writeString(file, "# the shop\nshop:" + HASH + "\n");
     try (Server other = RunningServer.start(Map.of("FOOTWELL_KEY_FILE", file.toString()))) {
       assertEquals(401, given(other.port()).get(PATH + "?" + QUERY).statusCode());
-      assertEquals(200, given(other.port()).header("Authorization", "Bearer a-key").get(PATH + "?" + QUERY).statusCode());
+      assertEquals(
+          200,
+          given(other.port())
+              .header("Authorization", "Bearer a-key")
+              .get(PATH + "?" + QUERY)
+              .statusCode());
     }
   }
 
   @Test
   void aServiceWithoutKeysTakesAnyAndNone() {
     try (Server open = RunningServer.start(Map.of())) {
-      Response answer = given(open.port()).header("Authorization", "Bearer anything").get(PATH + "?" + QUERY);
+      Response answer =
+          given(open.port()).header("Authorization", "Bearer anything").get(PATH + "?" + QUERY);
       assertEquals(200, answer.statusCode());
       assertFalse(answer.headers().getValues("Vary").contains("Authorization"));
       assertNull(answer.header("RateLimit"));

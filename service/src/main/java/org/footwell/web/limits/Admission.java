@@ -117,8 +117,7 @@ public final class Admission {
     if (fields.policy().isEmpty()) {
       return;
     }
-    ConsumptionProbe calls =
-        rules.countsCalls() ? caller.call() : ConsumptionProbe.consumed(0, 0);
+    ConsumptionProbe calls = rules.countsCalls() ? caller.call() : ConsumptionProbe.consumed(0, 0);
     boolean allowed = calls.isConsumed();
     long seconds =
         LimitFields.seconds(

@@ -44,7 +44,8 @@ final class KeyFile implements Keys {
       seen = look();
       ring = read();
     } catch (IOException unreadable) {
-      throw new IllegalArgumentException("must be a file that can be read, not " + path, unreadable);
+      throw new IllegalArgumentException(
+          "must be a file that can be read, not " + path, unreadable);
     }
   }
 

@@ -108,8 +108,7 @@ final class Waits {
       }
       hasRoom = withinNs > NOTICED_NS && room.tryAcquire();
       if (hasRoom) {
-        next =
-            scheduler.schedule(connection::close, withinNs - NOTICED_NS, TimeUnit.NANOSECONDS);
+        next = scheduler.schedule(connection::close, withinNs - NOTICED_NS, TimeUnit.NANOSECONDS);
       } else {
         connection.close();
       }

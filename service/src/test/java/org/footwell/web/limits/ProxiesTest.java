@@ -85,8 +85,7 @@ class ProxiesTest {
         "*"
       })
   void whatIsNoAddressAndNoBlockIsRefused(String list) {
-    String told =
-        assertThrows(IllegalArgumentException.class, () -> Proxies.of(list)).getMessage();
+    String told = assertThrows(IllegalArgumentException.class, () -> Proxies.of(list)).getMessage();
     assertTrue(told.startsWith("must be addresses, or blocks such as 10.0.0.0/8"), told);
   }
 
