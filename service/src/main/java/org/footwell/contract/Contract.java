@@ -12,6 +12,8 @@ import io.swagger.v3.oas.models.media.MediaType;
 import io.swagger.v3.oas.models.media.Schema;
 import io.swagger.v3.oas.models.responses.ApiResponse;
 import io.swagger.v3.oas.models.responses.ApiResponses;
+import io.swagger.v3.oas.models.security.SecurityRequirement;
+import io.swagger.v3.oas.models.security.SecurityScheme;
 import io.swagger.v3.oas.models.servers.Server;
 import io.swagger.v3.oas.models.tags.Tag;
 import java.util.ArrayList;
@@ -23,10 +25,13 @@ import org.footwell.calculation.Document;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Finding;
 import org.footwell.calculation.Step;
+import org.footwell.web.limits.Admission;
 import org.footwell.web.request.Problem;
 
 /** The OpenAPI document, derived from the list of calculations. */
 final class Contract {
+
+  private static final String KEY = "key";
 
   private final List<Calculation<?, ?>> calculations;
   private final Document<?> document;
@@ -47,6 +52,12 @@ final class Contract {
   }
 
   OpenAPI build() {
+    components.addSecuritySchemes(
+        KEY,
+        new SecurityScheme()
+            .type(SecurityScheme.Type.HTTP)
+            .scheme("bearer")
+            .description("A key of the operator's, where the service wants one"));
     for (Class<?> shared : List.of(Finding.class, Step.class, Fault.class, Problem.class)) {
       schemas.of(shared, false);
     }
@@ -57,7 +68,7 @@ final class Contract {
             .servers(List.of(new Server().url("/").description("This service")))
             .tags(tags())
             .components(components)
-            .security(List.of())
+            .security(List.of(new SecurityRequirement(), new SecurityRequirement().addList(KEY)))
             .paths(new Paths());
     Operations operations = new Operations(schemas, problems, components);
     for (Calculation<?, ?> calculation : calculations) {
@@ -116,8 +127,19 @@ final class Contract {
             Where the request of the calculation is flat, GET takes `/solve` and `/tolerance` as a query too, with \
             `request.` before the names of its fields.
 
-            Limits: a body or a row of a batch holds at most 1 MiB, a sweep at most 100,000 rows, a request with recordings 64 MiB, JSON nests at most 50 deep, a \
-            query has at most 1,000 parameters, an answer lists at most 100 faults.""");
+            Keys: where the operator of a service gives keys to callers, every request below `/v1/` has its own, \
+            as `Authorization: Bearer` and the key; what is open without one is the rest. A key is no part of an \
+            address. OPTIONS needs none.
+
+            Calls: an operator may bound how many calls a caller makes a minute, and how many requests it has under way. \
+            A caller is the name of its key, or else the address it calls from, of IPv6 the first 64 bits. A request that the service works on for \
+            long counts for more calls, one for every %d ms, once it is answered. `RateLimit-Policy` and `RateLimit` \
+            say what is allowed and left, by draft-ietf-httpapi-ratelimit-headers-11: `calls` of which `q` may be made at \
+            once and are there again after `w` seconds, `under-way` at a time. Beyond it comes 429 with `Retry-After`. OPTIONS counts for nothing.
+
+            """
+                    .replace("%d", Long.toString(Admission.CALL_MS))
+                + ShippedLimits.ofRequests());
   }
 
   private List<Tag> tags() {
@@ -173,6 +195,7 @@ final class Contract {
                     .summary(summary)
                     .description(summary + ".")
                     .addTagsItem("operation")
+                    .security(List.of())
                     .responses(responses)));
   }
 }

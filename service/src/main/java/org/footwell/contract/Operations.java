@@ -94,8 +94,9 @@ final class Operations {
     file.setDescription("A WAV file, by the name under which the request knows it as wav");
     Schema<?> parts = schemas.plain("object");
     parts.setDescription(
-        "The request in JSON and the WAV files its recordings name: at most 129 parts, 64 MiB and"
-            + " 12,000,000 samples in all, the request itself at most 1 MiB. Nothing is stored.");
+        "The request in JSON and the WAV files its recordings name: "
+            + ShippedLimits.ofUploads()
+            + ". Nothing is stored.");
     parts.addProperty("request", request);
     parts.setRequired(List.of("request"));
     parts.setAdditionalProperties(file);

@@ -1,6 +1,7 @@
 package org.footwell.contract;
 
 import io.swagger.v3.oas.models.Components;
+import io.swagger.v3.oas.models.headers.Header;
 import io.swagger.v3.oas.models.media.Content;
 import io.swagger.v3.oas.models.media.MediaType;
 import io.swagger.v3.oas.models.responses.ApiResponse;
@@ -25,12 +26,14 @@ final class ProblemAnswers {
 
   private static final List<Shared> OF_CALCULATIONS =
       List.of(
+          new Shared(401, "KeyNeeded", "The service wants a key, and knows none of the request's"),
           new Shared(404, "NotFound", "No such calculation"),
           new Shared(405, "WrongMethod", "The method is not allowed here"),
           new Shared(406, "NotAcceptable", "None of the formats asked for can be given"),
           new Shared(413, "TooLarge", "The body is larger than this operation takes"),
           new Shared(415, "WrongContentType", "The content type is not read here"),
           new Shared(422, "Invalid", "Readable but impossible, with every fault"),
+          new Shared(429, "TooManyCalls", "More calls, or requests at a time, than are allowed"),
           new Shared(500, "Failed", "The service failed"),
           new Shared(
               503,
@@ -44,6 +47,18 @@ final class ProblemAnswers {
     for (List<Shared> some : List.of(OF_ANY_REQUEST, OF_CALCULATIONS)) {
       some.forEach(one -> components.addResponses(one.name(), own(one.meaning())));
     }
+    header(components, "KeyNeeded", "WWW-Authenticate", "Bearer, and what was wrong with a key");
+    header(components, "TooManyCalls", "Retry-After", "Seconds until the next call may be made");
+    header(components, "TooManyCalls", "RateLimit-Policy", "What a caller may do");
+    header(components, "TooManyCalls", "RateLimit", "What this one has left of it");
+  }
+
+  private void header(Components components, String answer, String name, String description) {
+    components
+        .getResponses()
+        .get(answer)
+        .addHeaderObject(
+            name, new Header().description(description).schema(schemas.plain("string")));
   }
 
   /** A problem that is described where it stands. */

@@ -4,7 +4,7 @@ import io.javalin.http.Context;
 import jakarta.servlet.http.HttpServletResponse;
 import java.util.List;
 
-/** Lets pages of other origins call the service: without credentials, any origin or a list. */
+/** Lets pages of other origins call the service: without cookies, any origin or a list. */
 final class Cors {
 
   private static final String ALLOW_ORIGIN = "Access-Control-Allow-Origin";
@@ -29,11 +29,14 @@ final class Cors {
     }
     response.setHeader(ALLOW_ORIGIN, any ? "*" : origin);
     response.setHeader(
-        "Access-Control-Expose-Headers", "ETag, Footwell-Verdict, Retry-After, X-Request-Id");
+        "Access-Control-Expose-Headers",
+        "ETag, Footwell-Verdict, RateLimit, RateLimit-Policy, Retry-After, WWW-Authenticate,"
+            + " X-Request-Id");
     if (ctx.header("Access-Control-Request-Method") != null) {
       response.setHeader("Access-Control-Allow-Methods", "GET, HEAD, POST");
       response.setHeader(
-          "Access-Control-Allow-Headers", "Content-Type, Accept, traceparent, X-Request-Id");
+          "Access-Control-Allow-Headers",
+          "Content-Type, Accept, Authorization, traceparent, X-Request-Id");
       response.setHeader("Access-Control-Max-Age", "86400");
     }
   }

@@ -14,7 +14,9 @@ import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.LongSupplier;
 import java.util.function.Supplier;
 import org.eclipse.jetty.util.thread.QueuedThreadPool;
 import org.footwell.analysis.registry.Analysis;
@@ -24,6 +26,8 @@ import org.footwell.calculation.Engine;
 import org.footwell.web.batch.BatchHandler;
 import org.footwell.web.batch.SweepHandler;
 import org.footwell.web.batch.Workers;
+import org.footwell.web.limits.Admission;
+import org.footwell.web.limits.CallerRules;
 import org.footwell.web.pages.Metrics;
 import org.footwell.web.pages.PageWords;
 import org.footwell.web.pages.Pages;
@@ -32,7 +36,6 @@ import org.footwell.web.request.Endpoints;
 import org.footwell.web.request.Exchange;
 import org.footwell.web.request.Format;
 import org.footwell.web.request.Json;
-import org.footwell.web.request.Pace;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;
 import org.footwell.web.request.ProblemWords;
@@ -71,7 +74,9 @@ public final class Server implements AutoCloseable {
   private final Metrics metrics = new Metrics();
   private final Pages pages;
   private final Cors cors;
-  private final Pace pace;
+  private final Consumer<Context> waiting;
+  private final CallerRules callers;
+  private final LongSupplier nanos;
   private final Javalin app;
   private final String host;
   private final OrderlyStop stop;
@@ -89,6 +94,16 @@ public final class Server implements AutoCloseable {
       Document<?> document,
       Settings settings,
       String version) {
+    this(calculations, document, settings, version, System::nanoTime);
+  }
+
+  /** The same by another clock, for what callers may do in a time. */
+  Server(
+      Map<String, Supplier<Calculation<?, ?>>> calculations,
+      Document<?> document,
+      Settings settings,
+      String version,
+      LongSupplier nanos) {
     new Thread(Server::prepareWhatAllNeed, "prepare").start();
     endpoints = new Endpoints(calculations, new Engine(), settings.deadline());
     calculation = new CalculationHandler(endpoints, document, settings, version);
@@ -97,7 +112,9 @@ public final class Server implements AutoCloseable {
     pages = new Pages(version);
     cors = new Cors(settings.origins());
     host = settings.host();
-    pace = settings.pace();
+    waiting = Exchange.waiting(settings.pace(), nanos);
+    callers = settings.callers();
+    this.nanos = nanos;
     stop = settings.stop();
     app = Javalin.create(config -> configure(config, settings));
   }
@@ -198,9 +215,14 @@ public final class Server implements AutoCloseable {
 
   private void routes(RoutesConfig routes) {
     routes.before(RequestId::give);
-    routes.before(ctx -> Exchange.pace(ctx, pace));
+    routes.before(waiting::accept);
     routes.before(cors::apply);
     routes.before(this::partWhenStopping);
+    if (callers.any()) {
+      Admission admission = new Admission(callers, nanos);
+      routes.before("/v1/*", admission::enter);
+      routes.after("/v1/*", admission::leave);
+    }
     route(
         routes,
         "/v1/{calculation}",

@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.footwell.calculation.Built;
+import org.footwell.web.limits.CallerRules;
+import org.footwell.web.limits.Keys;
+import org.footwell.web.limits.Proxies;
 import org.footwell.web.log.LogForm;
 import org.footwell.web.log.LogProvider;
 import org.footwell.web.request.Pace;
@@ -24,6 +27,7 @@ public record Settings(
     Pace pace,
     OrderlyStop stop,
     List<String> origins,
+    CallerRules callers,
     boolean logRequests) {
 
   /** Answers to a question. */
@@ -121,7 +125,36 @@ public record Settings(
                         .split(",", -1))
                 .map(String::strip)
                 .toList())
+        .callers(callers(variables))
         .build();
+  }
+
+  private static CallerRules callers(Variables variables) {
+    variables.oneOf("KEYS", "KEY_FILE");
+    Keys keys =
+        variables
+            .about("keys that callers must have, as name:hash pairs, comma separated")
+            .read("KEYS", "", CallerRules::keys);
+    Keys inFile =
+        variables
+            .about("a file with such pairs instead, one a line")
+            .read("KEY_FILE", "", CallerRules::keyFile);
+    return new CallerRules(
+        keys == Keys.NONE ? inFile : keys,
+        variables
+            .about("calls a caller may make a minute, 0 for any number")
+            .number("CALLS_PER_MINUTE", 0, 0, 1_000_000_000),
+        variables
+            .about("calls it may have saved up, 0 for those of a minute")
+            .number("CALLS_AT_ONCE", 0, 0, 1_000_000_000),
+        variables
+            .about("requests a caller may have at a time, 0 for any number")
+            .number("UNDER_WAY", 0, 0, 1_000_000_000),
+        variables
+            .about(
+                "addresses and blocks of proxies that say where a request came from, comma"
+                    + " separated")
+            .read("PROXIES", "", Proxies::of));
   }
 
   private static Duration milliseconds(int count) {

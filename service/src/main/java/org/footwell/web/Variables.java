@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.Function;
 import org.footwell.calculation.text.Names;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
@@ -65,6 +66,23 @@ final class Variables {
     faults.add(
         PREFIX + name + " must be a whole number from " + least + " to " + most + ", not " + text);
     return standard;
+  }
+
+  /** The value of a variable as a reader understands it; what the reader throws is a fault. */
+  <T> T read(String name, String standard, Function<String, T> reader) {
+    try {
+      return reader.apply(text(name, standard));
+    } catch (IllegalArgumentException wrong) {
+      wrong.getMessage().lines().forEach(line -> faults.add(PREFIX + name + " " + line));
+      return reader.apply(standard);
+    }
+  }
+
+  /** Two of which only one may be given. */
+  void oneOf(String one, String other) {
+    if (environment.containsKey(PREFIX + one) && environment.containsKey(PREFIX + other)) {
+      faults.add("only one of " + PREFIX + one + " and " + PREFIX + other + " may be given");
+    }
   }
 
   /** One of the constants of an enum, by its name as everywhere else. */

@@ -33,7 +33,7 @@ class CorsTest {
     assertEquals("*", response.header("Access-Control-Allow-Origin"));
     assertEquals("GET, HEAD, POST", response.header("Access-Control-Allow-Methods"));
     assertEquals(
-        "Content-Type, Accept, traceparent, X-Request-Id",
+        "Content-Type, Accept, Authorization, traceparent, X-Request-Id",
         response.header("Access-Control-Allow-Headers"));
     assertEquals("86400", response.header("Access-Control-Max-Age"));
     assertNull(response.header("Access-Control-Allow-Credentials"));
@@ -44,7 +44,8 @@ class CorsTest {
     Response response = given().header("Origin", PAGE).get(PATH + "?" + QUERY);
     assertEquals("*", response.header("Access-Control-Allow-Origin"));
     assertEquals(
-        "ETag, Footwell-Verdict, Retry-After, X-Request-Id",
+        "ETag, Footwell-Verdict, RateLimit, RateLimit-Policy, Retry-After, WWW-Authenticate,"
+            + " X-Request-Id",
         response.header("Access-Control-Expose-Headers"));
     assertNull(response.header("Access-Control-Max-Age"));
   }

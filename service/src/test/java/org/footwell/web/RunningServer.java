@@ -10,6 +10,7 @@ import io.restassured.specification.RequestSpecification;
 import java.nio.charset.StandardCharsets;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.function.LongSupplier;
 import org.footwell.Calculations;
 import org.footwell.Version;
 import org.junit.jupiter.api.extension.BeforeAllCallback;
@@ -49,11 +50,16 @@ public final class RunningServer implements BeforeAllCallback {
 
   /** One more server with settings of its own, for the caller to close; it stops without a delay. */
   static Server start(Map<String, String> environment) {
+    return start(environment, System::nanoTime);
+  }
+
+  /** The same by another clock, for what callers may do in a time. */
+  static Server start(Map<String, String> environment, LongSupplier nanos) {
     Map<String, String> variables =
         new HashMap<>(Map.of("FOOTWELL_PORT", "0", "FOOTWELL_STOP_DELAY_MS", "0"));
     variables.putAll(environment);
     return new Server(
-            Calculations.BY_ID, Calculations.PLAN, Settings.from(variables), Version.NUMBER)
+            Calculations.BY_ID, Calculations.PLAN, Settings.from(variables), Version.NUMBER, nanos)
         .start();
   }
 

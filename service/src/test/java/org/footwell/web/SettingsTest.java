@@ -11,6 +11,9 @@ import java.time.Duration;
 import java.util.List;
 import java.util.Map;
 import org.footwell.Calculations;
+import org.footwell.web.limits.CallerRules;
+import org.footwell.web.limits.Keys;
+import org.footwell.web.limits.Proxies;
 import org.footwell.web.request.Pace;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -27,16 +30,18 @@ class SettingsTest {
   @Test
   void withoutAnythingSetTheServiceListensLocallyOn8080() {
     assertEquals(
-        new Settings(
-            "127.0.0.1",
-            8080,
-            Duration.ofSeconds(10),
-            1_048_576,
-            67_108_864,
-            USUAL,
-            USUAL_STOP,
-            List.of("*"),
-            false),
+        SettingsBuilder.builder()
+            .host("127.0.0.1")
+            .port(8080)
+            .deadline(Duration.ofSeconds(10))
+            .bodyBytes(1_048_576)
+            .uploadBytes(67_108_864)
+            .pace(USUAL)
+            .stop(USUAL_STOP)
+            .origins(List.of("*"))
+            .logRequests(false)
+            .callers(CallerRules.NONE)
+            .build(),
         Settings.from(Map.of("PATH", "/bin")));
   }
 
@@ -104,16 +109,18 @@ class SettingsTest {
   @Test
   void everySettingIsTakenFromItsVariable() {
     assertEquals(
-        new Settings(
-            "0.0.0.0",
-            0,
-            Duration.ofMillis(250),
-            2_000,
-            3_000,
-            new Pace(Duration.ofMillis(500), 600, Duration.ofMillis(700)),
-            new OrderlyStop(Duration.ofMillis(800), Duration.ofMillis(900)),
-            List.of("https://a.example", "https://b.example"),
-            true),
+        SettingsBuilder.builder()
+            .host("0.0.0.0")
+            .port(0)
+            .deadline(Duration.ofMillis(250))
+            .bodyBytes(2_000)
+            .uploadBytes(3_000)
+            .pace(new Pace(Duration.ofMillis(500), 600, Duration.ofMillis(700)))
+            .stop(new OrderlyStop(Duration.ofMillis(800), Duration.ofMillis(900)))
+            .origins(List.of("https://a.example", "https://b.example"))
+            .logRequests(true)
+            .callers(new CallerRules(Keys.NONE, 60, 90, 4, Proxies.NONE))
+            .build(),
         Settings.from(
             Map.ofEntries(
                 Map.entry("FOOTWELL_LOG_REQUESTS", "yes"),
@@ -127,6 +134,9 @@ class SettingsTest {
                 Map.entry("FOOTWELL_BODY_MS", "700"),
                 Map.entry("FOOTWELL_STOP_DELAY_MS", "800"),
                 Map.entry("FOOTWELL_STOP_MS", "900"),
+                Map.entry("FOOTWELL_CALLS_PER_MINUTE", "60"),
+                Map.entry("FOOTWELL_CALLS_AT_ONCE", "90"),
+                Map.entry("FOOTWELL_UNDER_WAY", "4"),
                 Map.entry("FOOTWELL_CORS_ORIGINS", "https://a.example , https://b.example"))));
   }
 
@@ -140,7 +150,10 @@ class SettingsTest {
     "FOOTWELL_LEAST_RATE, 1, 1073741824",
     "FOOTWELL_BODY_MS, 1, 86400000",
     "FOOTWELL_STOP_DELAY_MS, 0, 600000",
-    "FOOTWELL_STOP_MS, 0, 3600000"
+    "FOOTWELL_STOP_MS, 0, 3600000",
+    "FOOTWELL_CALLS_PER_MINUTE, 0, 1000000000",
+    "FOOTWELL_CALLS_AT_ONCE, 0, 1000000000",
+    "FOOTWELL_UNDER_WAY, 0, 1000000000"
   })
   void aNumberMayBeAtItsBoundsButNotBeyond(String name, int least, int most) {
     Settings.from(Map.of(name, Integer.toString(least)));
@@ -155,5 +168,26 @@ class SettingsTest {
           name + " must be a whole number from " + least + " to " + most + ", not " + wrong,
           refused.getMessage());
     }
+  }
+
+  @Test
+  void keysAndProxiesThatCannotBeUsedAreToldWithEveryFaultAndWithoutTheKeys() {
+    IllegalArgumentException refused =
+        assertThrows(
+            IllegalArgumentException.class,
+            () ->
+                Settings.from(
+                    Map.of(
+                        "FOOTWELL_KEYS", "shop:secret,-:" + "0".repeat(64),
+                        "FOOTWELL_KEY_FILE", "/nowhere/keys",
+                        "FOOTWELL_PROXIES", "10.0.0.0/8, proxy.example")));
+    assertEquals(
+        """
+        only one of FOOTWELL_KEYS and FOOTWELL_KEY_FILE may be given
+        FOOTWELL_KEYS key 1: the hash must be of 64 hex digits, the SHA-256 of the key
+        FOOTWELL_KEYS key 2: the name must be of at most 64 letters, digits, dots, dashes and underscores, and begin with a letter or a digit
+        FOOTWELL_KEY_FILE must be a file that can be read, not /nowhere/keys
+        FOOTWELL_PROXIES must be addresses, or blocks such as 10.0.0.0/8 or fd00::/8, comma separated; proxy.example is neither""",
+        refused.getMessage());
   }
 }

@@ -137,7 +137,7 @@ public final class BatchHandler {
     return new AnnouncedInput(
         stated >= 0 && stated <= READ_FIRST_BYTES
             ? new ByteArrayInputStream(Exchange.body(ctx).readNBytes((int) stated + 1))
-            : ctx.req().getInputStream());
+            : Exchange.bodyAtAnyPace(ctx));
   }
 
   static void start(Context ctx, Format format) {

@@ -12,6 +12,9 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.Semaphore;
+import java.util.function.Consumer;
+import java.util.function.LongSupplier;
 import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
 import org.eclipse.jetty.http.HttpField;
 import org.eclipse.jetty.io.Content;
@@ -30,22 +33,38 @@ public final class Exchange {
   private static final String UTF_8 = "utf-8";
   private static final Set<String> PLAIN = Set.of(UTF_8, "utf8", "us-ascii", "ascii");
 
-  private static final String PACE = Pace.class.getName();
+  private static final String WAITS = Waits.class.getName();
 
   private Exchange() {}
 
-  /** Sets how fast the caller must be. */
-  public static void pace(Context ctx, Pace pace) {
-    ctx.req().setAttribute(PACE, pace);
+  /**
+   * How the requests of a service are waited for: each at a pace, and only so many at once.
+   *
+   * @param nanos the time, as {@link System#nanoTime}
+   */
+  public static Consumer<Context> waiting(Pace pace, LongSupplier nanos) {
+    Semaphore room = new Semaphore(Waits.MOST_AT_ONCE);
+    return ctx -> ctx.req().setAttribute(WAITS, new Waits(pace, room, nanos));
   }
 
-  private static Pace pace(Context ctx) {
-    return (Pace) ctx.req().getAttribute(PACE);
+  private static Waits waits(Context ctx) {
+    return (Waits) ctx.req().getAttribute(WAITS);
+  }
+
+  /** How long its caller was waited for so far, ns. */
+  public static long waited(Context ctx) {
+    return waits(ctx).ns();
   }
 
   /** The body of a request, which must come at its pace. */
   public static InputStream body(Context ctx) throws IOException {
-    return new PacedInput(ctx.req().getInputStream(), pace(ctx));
+    return new PacedInput(bodyAtAnyPace(ctx), waits(ctx).pace());
+  }
+
+  /** The body of a request whose answer is under way, so that it may have to wait for that. */
+  public static InputStream bodyAtAnyPace(Context ctx) throws IOException {
+    return new WaitingInput(
+        ctx.req().getInputStream(), ctx.req().getContentLengthLong(), waits(ctx));
   }
 
   /** Where the answer is written, at the pace of the caller within bounds. */
@@ -53,7 +72,7 @@ public final class Exchange {
     return new PacedOutput(
         ServletContextRequest.getServletContextRequest(ctx.req()),
         ctx.res().getOutputStream(),
-        pace(ctx));
+        waits(ctx));
   }
 
   /**

@@ -2,7 +2,6 @@ package org.footwell.web.request;
 
 import java.io.IOException;
 import java.io.OutputStream;
-import java.util.concurrent.TimeUnit;
 import org.eclipse.jetty.ee10.servlet.ServletContextRequest;
 import org.eclipse.jetty.io.EndPoint;
 import org.eclipse.jetty.util.thread.Scheduler;
@@ -17,16 +16,16 @@ final class PacedOutput extends OutputStream {
   private static final int PORTION = 16 * 1024;
 
   private final OutputStream out;
-  private final Pace pace;
+  private final Waits waits;
   private final EndPoint endPoint;
   private final Scheduler scheduler;
   private long written;
   private long waitedNs;
 
   /** Writes the answer to a request. */
-  PacedOutput(ServletContextRequest request, OutputStream out, Pace pace) {
+  PacedOutput(ServletContextRequest request, OutputStream out, Waits waits) {
     this.out = out;
-    this.pace = pace;
+    this.waits = waits;
     this.endPoint = request.getConnectionMetaData().getConnection().getEndPoint();
     this.scheduler = request.getConnectionMetaData().getConnector().getScheduler();
   }
@@ -56,19 +55,13 @@ final class PacedOutput extends OutputStream {
     timed(out::close);
   }
 
-  private interface Step {
-    void run() throws IOException;
-  }
-
-  private void timed(Step step) throws IOException {
-    long left = Math.max(0, pace.within(written) - waitedNs);
-    Scheduler.Task end = scheduler.schedule(endPoint::close, left, TimeUnit.NANOSECONDS);
-    long begin = System.nanoTime();
+  private void timed(Waits.Write write) throws IOException {
+    long left = Math.max(0, waits.pace().within(written) - waitedNs);
+    long before = waits.ns();
     try {
-      step.run();
+      waits.forTaking(write, left, endPoint, scheduler);
     } finally {
-      end.cancel();
-      waitedNs += System.nanoTime() - begin;
+      waitedNs += waits.ns() - before;
     }
   }
 }

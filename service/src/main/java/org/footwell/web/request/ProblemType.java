@@ -5,12 +5,14 @@ import org.footwell.calculation.text.Words;
 /** Every kind of problem answer, with its status; its title and what to do are words. */
 public enum ProblemType implements Words {
   UNREADABLE(400),
+  KEY_NEEDED(401),
   NOT_FOUND(404),
   WRONG_METHOD(405),
   NOT_ACCEPTABLE(406),
   TOO_LARGE(413),
   WRONG_CONTENT_TYPE(415),
   INVALID(422),
+  TOO_MANY_CALLS(429),
   INTERNAL(500),
   BUSY(503),
   STOPPING(503),

@@ -23,6 +23,12 @@ public enum ProblemWords implements Words {
   BROKEN_ADDRESS,
   NOT_SERVED,
 
+  // Who may call, and how often.
+  NO_KEY,
+  WRONG_KEY,
+  TOO_MANY_CALLS,
+  UNDER_WAY,
+
   // What kind of body is read.
   SEND_JSON,
   SEND_JSON_OR_FILES,
@@ -91,6 +97,7 @@ public enum ProblemWords implements Words {
   FAILED,
   PAST_DEADLINE,
   NOT_READY,
+  MANY_WAIT,
   NO_MEMORY_FOR_ROWS,
   NO_MEMORY_FOR_SAMPLES,
   NO_MEMORY_BESIDE_OTHERS,

@@ -19,7 +19,7 @@ import org.footwell.calculation.text.Reader;
 /** The query of an address, read strictly: no parameter is overlooked and none is guessed. */
 public final class Query {
 
-  private static final int MOST_PARAMETERS = 1_000;
+  public static final int MOST_PARAMETERS = 1_000;
 
   /** Stands for every index of a repeated group. */
   private static final Pattern ENTRY = Pattern.compile("\\.\\*(?=\\.|$)");

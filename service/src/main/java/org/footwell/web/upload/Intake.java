@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.function.Function;
 import org.footwell.calculation.Series;
 import org.footwell.calculation.text.Phrase;
+import org.footwell.recording.RecordingRules;
 import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.Exchange;
 import org.footwell.web.request.ProblemException;
@@ -28,6 +29,11 @@ import org.slf4j.LoggerFactory;
 public final class Intake {
 
   private static final Logger LOG = LoggerFactory.getLogger(Intake.class);
+
+  /** Files and the request beside them. */
+  public static final int MOST_PARTS = Upload.MOST_PARTS;
+
+  public static final int MOST_SAMPLES = RecordingRules.MOST_SAMPLES_IN_ALL;
 
   static final String MULTIPART = "multipart/form-data";
 
