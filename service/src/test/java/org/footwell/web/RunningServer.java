@@ -54,15 +54,17 @@ public final class RunningServer implements BeforeAllCallback {
     variables.putAll(environment);
     Settings given = Settings.from(variables);
     Settings onAnyPort =
-        new Settings(
-            "127.0.0.1",
-            0,
-            given.deadline(),
-            given.bodyBytes(),
-            given.uploadBytes(),
-            given.pace(),
-            given.stop(),
-            List.copyOf(given.origins()));
+        SettingsBuilder.builder()
+            .host("127.0.0.1")
+            .port(0)
+            .metricsPort(given.metricsPort())
+            .deadline(given.deadline())
+            .bodyBytes(given.bodyBytes())
+            .uploadBytes(given.uploadBytes())
+            .pace(given.pace())
+            .stop(given.stop())
+            .origins(List.copyOf(given.origins()))
+            .build();
     return new Server(Calculations.BY_ID, Calculations.PLAN, onAnyPort, Version.NUMBER).start();
   }
 
