@@ -159,7 +159,7 @@ final class Contract {
     MediaType figures =
         new MediaType()
             .schema(schemas.plain("string"))
-            .example("# TYPE footwell_calculation_seconds summary\n");
+            .example("# TYPE footwell_calculation_seconds histogram\n");
     page(
         paths,
         "/metrics",

@@ -14,6 +14,7 @@ import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.LongSupplier;
@@ -29,6 +30,7 @@ import org.footwell.web.batch.Workers;
 import org.footwell.web.limits.Admission;
 import org.footwell.web.limits.CallerRules;
 import org.footwell.web.pages.Metrics;
+import org.footwell.web.pages.MetricsPort;
 import org.footwell.web.pages.PageWords;
 import org.footwell.web.pages.Pages;
 import org.footwell.web.request.Endpoint;
@@ -71,7 +73,8 @@ public final class Server implements AutoCloseable {
   private final Workers workers = new Workers();
   private final BatchHandler batch;
   private final SweepHandler sweep;
-  private final Metrics metrics = new Metrics();
+  private final Metrics metrics;
+  private final Optional<MetricsPort> metricsPort;
   private final Pages pages;
   private final Cors cors;
   private final Consumer<Context> waiting;
@@ -115,6 +118,11 @@ public final class Server implements AutoCloseable {
     waiting = Exchange.waiting(settings.pace(), nanos);
     callers = settings.callers();
     this.nanos = nanos;
+    metrics = new Metrics(version);
+    metricsPort =
+        settings.metricsPort() == 0
+            ? Optional.empty()
+            : Optional.of(new MetricsPort(host, settings.metricsPort(), metrics));
     stop = settings.stop();
     app = Javalin.create(config -> configure(config, settings));
   }
@@ -130,6 +138,7 @@ public final class Server implements AutoCloseable {
    * @throws IllegalArgumentException if the host or the port cannot be had
    */
   public Server start() {
+    metricsPort.ifPresent(MetricsPort::open);
     try {
       app.start();
     } catch (JavalinBindException taken) {
@@ -172,6 +181,8 @@ public final class Server implements AutoCloseable {
     }
     app.stop();
     workers.close();
+    metricsPort.ifPresent(MetricsPort::close);
+    metrics.close();
   }
 
   /** Has callers move away from a service that stops: each connection ends with its next answer. */
@@ -258,7 +269,9 @@ public final class Server implements AutoCloseable {
     }
     page(routes, "/health/live", Server::up);
     page(routes, "/health/ready", this::ready);
-    page(routes, "/metrics", metrics::scrape);
+    if (metricsPort.isEmpty()) {
+      page(routes, Metrics.PATH, metrics::scrape);
+    }
     page(routes, "/problems/{type}", pages::problem);
     Pages.FIXED.forEach((path, file) -> page(routes, path, ctx -> pages.serve(ctx, file)));
     page(routes, PageWords.PATH, pages::words);

@@ -21,6 +21,7 @@ import org.footwell.web.request.Pace;
 public record Settings(
     String host,
     int port,
+    int metricsPort,
     Duration deadline,
     int bodyBytes,
     int uploadBytes,
@@ -77,6 +78,10 @@ public record Settings(
                 == Wanted.YES)
         .host(variables.about("address to listen on").text("HOST", "127.0.0.1"))
         .port(variables.about("port, 0 for any free one").number("PORT", 8080, 0, 65_535))
+        .metricsPort(
+            variables
+                .about("port at which alone the metrics are, 0 for none of their own")
+                .number("METRICS_PORT", 0, 0, 65_535))
         .deadline(
             milliseconds(
                 variables

@@ -33,6 +33,7 @@ class SettingsTest {
         SettingsBuilder.builder()
             .host("127.0.0.1")
             .port(8080)
+            .metricsPort(0)
             .deadline(Duration.ofSeconds(10))
             .bodyBytes(1_048_576)
             .uploadBytes(67_108_864)
@@ -112,6 +113,7 @@ class SettingsTest {
         SettingsBuilder.builder()
             .host("0.0.0.0")
             .port(0)
+            .metricsPort(9464)
             .deadline(Duration.ofMillis(250))
             .bodyBytes(2_000)
             .uploadBytes(3_000)
@@ -126,6 +128,7 @@ class SettingsTest {
                 Map.entry("FOOTWELL_LOG_REQUESTS", "yes"),
                 Map.entry("FOOTWELL_HOST", "0.0.0.0"),
                 Map.entry("FOOTWELL_PORT", "0"),
+                Map.entry("FOOTWELL_METRICS_PORT", "9464"),
                 Map.entry("FOOTWELL_DEADLINE_MS", "250"),
                 Map.entry("FOOTWELL_BODY_BYTES", "2000"),
                 Map.entry("FOOTWELL_UPLOAD_BYTES", "3000"),

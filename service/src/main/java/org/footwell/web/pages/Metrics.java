@@ -2,30 +2,50 @@ package org.footwell.web.pages;
 
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
-import io.micrometer.core.instrument.Tags;
+import io.micrometer.core.instrument.Counter;
 import io.micrometer.core.instrument.Timer;
-import io.micrometer.core.instrument.binder.jvm.JvmMemoryMetrics;
-import io.micrometer.core.instrument.binder.jvm.JvmThreadMetrics;
-import io.micrometer.core.instrument.binder.system.ProcessorMetrics;
 import io.micrometer.prometheusmetrics.PrometheusConfig;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
+import java.time.Duration;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.DoubleStream;
 import org.footwell.web.request.Endpoints;
 import org.footwell.web.request.Exchange;
 import org.footwell.web.request.Problems;
 import org.footwell.web.request.Rendering;
 
-/** Counts and times every calculation, by operation and status. */
-public final class Metrics {
+/**
+ * Times every calculation and counts its answers. No label holds anything of a caller: calculations,
+ * operations and statuses are ours, and only answers have the status, so that callers who try
+ * everything make thousands of figures and not a multiple of them.
+ */
+public final class Metrics implements AutoCloseable {
+
+  public static final String PATH = "/metrics";
+
+  static final String CONTENT_TYPE = "text/plain;version=0.0.4;charset=utf-8";
+
+  /** Upper ends of the buckets, from a usual answer up to the usual deadline. */
+  private static final Duration[] BUCKETS =
+      DoubleStream.of(0.5, 1, 2.5, 5, 10, 25, 50, 100, 250, 500, 1_000, 2_500, 5_000, 10_000)
+          .mapToObj(ms -> Duration.ofNanos(Math.round(ms * 1e6)))
+          .toArray(Duration[]::new);
 
   private final PrometheusMeterRegistry registry =
       new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
-  private final Map<Key, Timer> timers = new ConcurrentHashMap<>();
-  private boolean jvmBound;
+  private final Map<Answer, Meters> meters = new ConcurrentHashMap<>();
+  private final String version;
+  private MachineFigures machine;
 
-  private record Key(String calculation, String operation, int status) {}
+  private record Answer(String calculation, String operation, int status) {}
+
+  private record Meters(Timer timer, Counter answers) {}
+
+  public Metrics(String version) {
+    this.version = version;
+  }
 
   /** The handler, timed; an unknown calculation counts as none. */
   public Handler timed(String operation, Endpoints endpoints, Handler handler) {
@@ -42,34 +62,50 @@ public final class Metrics {
 
   private void record(Context ctx, String operation, Endpoints endpoints, long nanos) {
     String id = ctx.pathParam("calculation");
-    Key key = new Key(endpoints.knows(id) ? id : "none", operation, ctx.res().getStatus());
-    timers.computeIfAbsent(key, this::timer).record(nanos, TimeUnit.NANOSECONDS);
+    Answer answer =
+        new Answer(endpoints.knows(id) ? id : "none", operation, ctx.res().getStatus());
+    Meters of = meters.computeIfAbsent(answer, this::meters);
+    of.timer().record(nanos, TimeUnit.NANOSECONDS);
+    of.answers().increment();
   }
 
-  private Timer timer(Key key) {
-    return Timer.builder("footwell.calculation")
-        .description("Time from reading a request to the end of its answer")
-        .tags(
-            Tags.of(
-                "calculation", key.calculation(),
-                "operation", key.operation(),
-                "status", Integer.toString(key.status())))
-        .register(registry);
+  private Meters meters(Answer answer) {
+    return new Meters(
+        Timer.builder("footwell.calculation")
+            .description("Time from reading a request to the end of its answer")
+            .tags("calculation", answer.calculation(), "operation", answer.operation())
+            .serviceLevelObjectives(BUCKETS)
+            .register(registry),
+        Counter.builder("footwell.answers")
+            .description("Answers given")
+            .tags("calculation", answer.calculation(), "operation", answer.operation())
+            .tag("status", Integer.toString(answer.status()))
+            .register(registry));
   }
 
+  /** Answers with all figures. */
   public void scrape(Context ctx) {
-    bindJvm();
-    Exchange.write(
-        ctx, 200, "text/plain;version=0.0.4;charset=utf-8", Rendering.utf8(registry.scrape()));
+    Exchange.write(ctx, 200, CONTENT_TYPE, Rendering.utf8(text()));
+  }
+
+  /** All figures in the form of Prometheus. */
+  String text() {
+    beginMachine();
+    return registry.scrape();
   }
 
   /** Only when first asked for: the beans behind it take long to load. */
-  private synchronized void bindJvm() {
-    if (!jvmBound) {
-      new JvmMemoryMetrics().bindTo(registry);
-      new JvmThreadMetrics().bindTo(registry);
-      new ProcessorMetrics().bindTo(registry);
-      jvmBound = true;
+  private synchronized void beginMachine() {
+    if (machine == null) {
+      machine = new MachineFigures(version, registry);
     }
+  }
+
+  @Override
+  public synchronized void close() {
+    if (machine != null) {
+      machine.close();
+    }
+    registry.close();
   }
 }
