@@ -155,11 +155,7 @@ final class CalculationHandler {
   }
 
   private static <Q extends Record, R extends Record> byte[] render(
-      Endpoint<Q, R> endpoint,
-      Answered<Q, R> answered,
-      Query query,
-      Format format,
-      Reader reader) {
+      Endpoint<Q, R> endpoint, Answered<Q, R> answered, Query query, Format format, Reader reader) {
     String field = query.option("field");
     if (field == null) {
       return Rendering.render(endpoint, answered, format, reader);

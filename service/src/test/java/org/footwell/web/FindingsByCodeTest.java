@@ -62,7 +62,8 @@ class FindingsByCodeTest {
   }
 
   private static JsonNode published(String calculation, String code) {
-    for (JsonNode one : Example.read(RunningServer.given().get("/codes.json").asString()).get("codes")) {
+    for (JsonNode one :
+        Example.read(RunningServer.given().get("/codes.json").asString()).get("codes")) {
       if (one.get("code").asText().equals(code)
           && one.get("calculations").toString().contains('"' + calculation + '"')) {
         return one;
@@ -81,8 +82,7 @@ class FindingsByCodeTest {
           "limit": 85.0, "arguments": {"time": {"words": "minutes", "arguments": {"time": 15.0}}}}]
         """;
     assertEquals(Example.read(expected), get(asked + CODES).get("findings"));
-    assertEquals(
-        Example.read(expected), get(asked + CODES + "&lang=de").get("findings"));
+    assertEquals(Example.read(expected), get(asked + CODES + "&lang=de").get("findings"));
     assertEquals(get(asked), get(asked + "findings=sentences"));
   }
 

@@ -16,9 +16,12 @@ class RoundingTest {
 
   /** The JDK's decimal arithmetic is what it is held against. */
   private static void sameAsDecimal(double number, int digits) {
-    BigDecimal exact = BigDecimal.valueOf(number).round(new MathContext(digits, RoundingMode.HALF_UP));
+    BigDecimal exact =
+        BigDecimal.valueOf(number).round(new MathContext(digits, RoundingMode.HALF_UP));
     assertEquals(
-        0, exact.compareTo(Rounding.of(number, digits)), () -> number + " to " + digits + " digits");
+        0,
+        exact.compareTo(Rounding.of(number, digits)),
+        () -> number + " to " + digits + " digits");
   }
 
   @ParameterizedTest
