@@ -1,45 +1,164 @@
 #!/bin/bash
-# Builds the image as root on Debian, without a Docker engine, and runs it once: a minute or two.
-# The base is made here from Debian's packages, so that no image registry is needed.
+# Builds the image for Java 17 and for Java 25, without a Docker engine, and runs both as kubernetes.yaml would:
+# as nobody in particular, without privileges, on a file system that cannot be written to, within its memory.
+# The bases are made here from Debian's packages, so that no image registry is needed.
+# As root, or as a user who may have namespaces of its own. Ends by itself, and takes all it started with it.
 set -euo pipefail
 cd "$(dirname "$0")/.."
-[ "${BOUNDED:-}" ] || BOUNDED=yes exec timeout 300 docker/image-test.sh
+. docker/checks.sh
+
+if [ ! "${INSIDE:-}" ]; then
+  as_root=()
+  [ "$(id -u)" = 0 ] || as_root=(--user --map-root-user --map-auto)
+  own=(unshare "${as_root[@]}" --mount --pid --fork --kill-child --mount-proc)
+  "${own[@]}" true || fail "the image can be tried by root, or by a user who may have namespaces of its own" \
+    "(package uidmap, user.max_user_namespaces above 0, numbers in /etc/subuid)"
+  INSIDE=yes exec timeout --foreground 400 "${own[@]}" docker/image-test.sh "$@"
+fi
+
 export STORAGE_DRIVER=overlay BUILDAH_ISOLATION=chroot
 work=$(mktemp -d)
 build() { buildah --root "$work/store" --runroot "$work/run" "$@"; }
 finish() {
   status=$?
   trap - EXIT
+  [ $status = 0 ] || tail -n 20 "$work"/*.log >&2
+  kill $(jobs -p) 2>/dev/null || true
+  wait 2>/dev/null || true
+  [ ! -d "${root:-}" ] || umount --recursive --lazy "$root" 2>/dev/null || true
   build rm --all >/dev/null 2>&1 || true
   build rmi --all --force >/dev/null 2>&1 || true
-  rm -rf "$work"
+  umount --recursive --lazy "$work" 2>/dev/null || true
+  rm -rf --one-file-system "$work"
   exit $status
 }
 trap finish EXIT
 
-debootstrap --variant=minbase --include=openjdk-17-jre-headless bookworm "$work/base" >"$work/base.log" 2>&1 ||
-  { tail "$work/base.log" >&2; exit 1; }
-container=$(build from scratch)
-build add --quiet "$container" "$work/base" / >/dev/null
-rm -rf "$work/base"
-build commit --quiet "$container" localhost/java:17 >/dev/null
-echo "ok: a base with Java"
+# What a base of docker/Dockerfile has to have: Java and bash on its path.
+make_base() { # Java, Debian's release that has it
+  local container root mirror
+  container=$(build from scratch)
+  root=$(build mount "$container")
+  mirror=$(apt-get indextargets --format '$(REPO_URI)' "Release: $(. /etc/os-release && echo "$VERSION_CODENAME")" | head -n 1)
+  mmdebstrap --variant=extract --mode=root --include="base-files,bash,dash,coreutils,util-linux,openjdk-$1-jre-headless" \
+    "$2" "$root" "$mirror" >"$work/base-$1.log" 2>&1 || fail "no base with Java $1 from $mirror"
+  ln -s "$(cd "$root" && echo /usr/lib/jvm/java-"$1"-openjdk-*/bin/java)" "$root/usr/bin/java"
+  build commit --quiet --rm "$container" "localhost/java:$1" >/dev/null
+}
 
-build bud --quiet --pull-never --format docker --build-arg BASE=localhost/java:17 \
-  --tag localhost/footwell:test --file docker/Dockerfile . >/dev/null
-build inspect --type image localhost/footwell:test | jq -e '.Docker.config.Healthcheck.Test' >/dev/null
-echo "ok: the image builds, with its health check"
+build_image() { # Java
+  build bud --quiet --pull-never --format docker --build-arg "BASE=localhost/java:$1" \
+    --tag "localhost/footwell:$1" --file docker/Dockerfile . >/dev/null 2>"$work/build-$1.log" || fail "no image with Java $1"
+  config=$(build inspect --type image "localhost/footwell:$1" | jq .Docker.config)
+  jq -e '.Healthcheck.Test | index("/health/live")? // (join(" ") | contains("/health/live"))' <<<"$config" >/dev/null ||
+    fail "the health check is lost"
+  ok "the image builds with Java $1"
+}
+configured() { jq -r "$1" <<<"$config"; }
 
-# The port is another than the usual one, since the network is that of the machine.
-container=$(build from --pull-never localhost/footwell:test)
-build run --env FOOTWELL_HOST=127.0.0.1 --env FOOTWELL_PORT=18080 "$container" -- bash -euc '
-  [ "$(id -u)" = 10001 ]
-  JDK_JAVA_OPTIONS="$JDK_JAVA_OPTIONS -Xlog:class+load:file=/tmp/classes.log" /opt/footwell/start &
-  trap "kill $! 2>/dev/null || true" EXIT
-  for _ in {1..100}; do /opt/footwell/get /health/ready >/dev/null 2>&1 && break; sleep 0.1; done
-  /opt/footwell/get /health/live | grep -q up
-  grep -q "shared objects file (top)" /tmp/classes.log
-  kill $!
-  wait $! || [ $? = 143 ]
-'
-echo "ok: it runs as nobody in particular, answers, uses its class archive and stops when told"
+# Runs a command as the image's user in its root, with nothing that the manifests take away.
+within() {
+  local settings
+  mapfile -t settings < <(configured '.Env[]')
+  env -i "${settings[@]}" FOOTWELL_HOST=127.0.0.1 "FOOTWELL_PORT=$port" "FOOTWELL_METRICS_PORT=$metrics_port" \
+    JDK_JAVA_OPTIONS="$(configured '.Env[] | select(startswith("JDK_JAVA_OPTIONS=")) | ltrimstr("JDK_JAVA_OPTIONS=")') ${more_options:-}" \
+    chroot "$root" setpriv --reuid "${user%:*}" --regid "${user#*:}" --clear-groups --no-new-privs \
+    --bounding-set=-all --inh-caps=-all "$@"
+}
+
+manifest() { sed -n "s/.*$1.*/\1/p" docker/kubernetes.yaml | head -n 1; }
+memory_mib=$(manifest 'limits: {memory: \([0-9]*\)Mi}')
+tmp_mib=$(manifest 'sizeLimit: \([0-9]*\)Mi')
+grace_s=$(manifest 'terminationGracePeriodSeconds: \([0-9]*\)')
+write_recording "$work/one.wav"
+
+try_image() { # Java
+  local container service
+  container=$(build from --pull-never "localhost/footwell:$1")
+  root=$(build mount "$container")
+  mkdir -p "$root"/{proc,dev,tmp}
+  mount --bind "$root" "$root"
+  mount -o remount,bind,ro "$root"
+  mount -t proc proc "$root/proc"
+  mount --rbind /dev "$root/dev"
+  mount -t tmpfs -o "size=${tmp_mib}m,mode=1777" tmp "$root/tmp"
+  touch "$root/opt/footwell/written" 2>/dev/null && fail "the file system can be written to"
+
+  port=$(free_port)
+  metrics_port=$(free_port)
+  user=$(configured .User)
+  mapfile -t entrypoint < <(configured '.Entrypoint[]')
+  more_options=-Xlog:class+load:file=/tmp/classes.log within prlimit --data=$((memory_mib << 20)) \
+    "${entrypoint[@]}" >"$work/service-$1.log" 2>&1 &
+  service=$!
+  base=http://127.0.0.1:$port
+  await "$base/health/ready"
+  within bash -c "$(configured '.Healthcheck.Test[1]')" >/dev/null || fail "its own health check fails"
+  grep -q 'shared objects file (top)' "$root/tmp/classes.log" || fail "it does not use its class archive"
+  state() { awk -v name="$1:" '$1 == name { print $2 }' "/proc/$service/status"; }
+  [ "$(state Uid) $(state Gid) $(state NoNewPrivs)" = "${user/:/ } 1" ] || fail "it has other rights: $(cat "/proc/$service/status")"
+  [ "$(state CapEff) $(state CapBnd)" = '0000000000000000 0000000000000000' ] || fail "it has privileges: $(cat "/proc/$service/status")"
+  ok "Java $1: it runs as $user, without privileges, on a root it cannot write to, from its class archive"
+
+  try_uploads
+  [ "$(get -o /dev/null -w '%{http_code}' "$base/metrics")" = 404 ] || fail "its metrics are open to callers"
+  get --fail "http://127.0.0.1:$metrics_port/metrics" | grep -q '^footwell_build_info{version="' || fail "no metrics at their port"
+  local peak_mib=$(($(state VmHWM) >> 10))
+  [ "$peak_mib" -le "$memory_mib" ] || fail "$peak_mib MiB resident are above the limit of $memory_mib"
+  ok "Java $1: uploads of $upload_mib MiB pass; at most $peak_mib of $memory_mib MiB were resident"
+
+  try_stop "$service"
+  ok "Java $1: told to stop under load it loses nothing, $rows rows of a batch and $answers answers"
+  umount --recursive --lazy "$root"
+  build rm "$container" >/dev/null
+}
+
+# The largest upload of a kind, six recordings of 2,000,000 samples, twice one after the other and twice at once.
+try_uploads() {
+  local microphones='[]' forms=() answer
+  microphones=$(jq -nc '[range(6) | {id: "m\(.)"}]')
+  forms=(-F "request=$(jq -nc --argjson microphones "$microphones" '{kind: "impulse_response", time_reference: "common_start",
+    channels: [{id: "a"}], microphones: $microphones,
+    recordings: [$microphones[] | {channel: "a", microphone: .id, recording: {wav: .id}}]}');type=application/json")
+  for microphone in m{0..5}; do forms+=(-F "$microphone=@$work/one.wav;type=audio/wav"); done
+  upload_mib=$((6 * $(stat -c %s "$work/one.wav") >> 20))
+  upload() { get --max-time 60 --retry 10 "${forms[@]}" -o "$work/answer-$1" -w '%{http_code}' "$base/v1/arrival-times"; }
+  for turn in 1 2; do
+    answer=$(upload $turn)
+    [ "$answer" = 200 ] || fail "recordings gave $answer: $(head -c 500 "$work/answer-$turn")"
+  done
+  upload 3 >"$work/third" &
+  answer=$(upload 4)
+  wait $!
+  [ "$answer $(cat "$work/third")" = '200 200' ] || fail "two uploads at once gave $answer and $(cat "$work/third")"
+}
+
+# A batch under way and callers that go on until the port is closed.
+try_stop() { # process
+  local status started=$SECONDS
+  for _ in {1..20000}; do echo "$question"; done >"$work/rows"
+  get --max-time 60 --limit-rate 600k -T "$work/rows" -X POST -H 'Content-Type: application/x-ndjson' \
+    "$base/v1/sound-level/batch" >"$work/answered" &
+  local batch=$!
+  sleep 0.5
+  kill "$1"
+  answers=0
+  while status=$(get -o /dev/null -w '%{http_code}' -d "$question" -H 'Content-Type: application/json' "$base/v1/sound-level" 2>/dev/null); do
+    [ "$status" = 200 ] || fail "while it stopped a caller got $status"
+    answers=$((answers + 1))
+  done
+  [ "$answers" -gt 0 ] || fail "it took no requests while callers could not yet know that it stops"
+  wait "$batch" || fail "a batch under way was broken off"
+  rows=$(wc -l <"$work/answered")
+  [ "$rows" = 20000 ] || fail "$rows of 20000 rows were answered"
+  status=0
+  wait "$1" || status=$?
+  [ "$status" = 143 ] || fail "it ended with $status"
+  [ $((SECONDS - started)) -le "$grace_s" ] || fail "it took longer to stop than terminationGracePeriodSeconds"
+}
+
+for pair in 17:bookworm 25:trixie; do
+  make_base "${pair%:*}" "${pair#*:}"
+  build_image "${pair%:*}"
+  try_image "${pair%:*}"
+done

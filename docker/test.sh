@@ -3,6 +3,7 @@
 # Ends by itself within two minutes, and stops whatever it started.
 set -euo pipefail
 cd "$(dirname "$0")/.."
+. docker/checks.sh
 PATH=$PATH:/usr/sbin  # where nginx is, and which an ordinary user's PATH leaves out
 [ "${BOUNDED:-}" ] || BOUNDED=yes exec timeout 120 docker/test.sh
 jar=${FOOTWELL_JAR:-service/target/footwell.jar}
@@ -20,23 +21,6 @@ finish() {
 }
 trap finish EXIT
 
-fail() { echo "FAILED: $*" >&2; exit 1; }
-ok() { echo "ok: $*"; }
-get() { curl --no-progress-meter --max-time 10 "$@"; }
-free_port() {
-  local port
-  for port in $(shuf -i 20000-29999 -n 50); do
-    (exec 3<>"/dev/tcp/127.0.0.1/$port") 2>/dev/null || { echo "$port"; return; }
-  done
-}
-await() {
-  for _ in {1..150}; do
-    if get --fail --output /dev/null "$1" 2>/dev/null; then return; fi
-    sleep 0.2
-  done
-  fail "$1 does not answer"
-}
-
 [ -f "$jar" ] || fail "$jar is not built"
 
 # Two copies, then nginx with their addresses in place of those in compose.yaml, and with what does not fit
@@ -48,6 +32,7 @@ for copy in 1 2; do
   pids+=($!)
   service[copy]=$!
   await "http://127.0.0.1:${port[copy]}/health/ready"
+  get -o /dev/null "http://127.0.0.1:${port[copy]}/metrics"
 done
 port[0]=$(free_port)
 sed -e "s/footwell-1:8080/127.0.0.1:${port[1]}/" -e "s/footwell-2:8080/127.0.0.1:${port[2]}/" \
@@ -60,7 +45,6 @@ base=http://127.0.0.1:${port[0]}
 await "$base/health/ready"
 ok "ready through the balancer"
 
-question='{"driver":{"sensitivity":{"level_db_spl":90,"basis":"one_watt"},"rated_ohm":4},"power_w":50}'
 post() { get -H 'Content-Type: application/json' -d "$question" "$base/v1/sound-level" "$@"; }
 
 post | grep -q '"verdict"' || fail "no verdict"
@@ -106,6 +90,17 @@ answer=$(get -T "$work/large" -X POST -H 'Content-Type: application/json' -w '%{
 [ "$answer" = '413 application/problem+json' ] || fail "too large gave $answer"
 ok "a body that is too large is a problem"
 
+[ "$(get -o /dev/null -w '%{http_code}' "$base/metrics")" = 404 ] || fail "the balancer shows metrics"
+ok "the balancer hides metrics"
+
+# Whatever rules and dashboard name is told by a copy that has worked for a while. Each copy's figures were asked for before,
+# since collections of garbage count from the first time on.
+for copy in 1 2; do get "http://127.0.0.1:${port[copy]}/metrics"; done | sed -n 's/^\([a-z_]*\).*/\1/p' | sort -u >"$work/told"
+grep -ohE '\b(footwell|jvm|process)_[a-z0-9_]+' docker/alerts.yaml docker/dashboard.json | sort -u >"$work/named"
+comm -13 "$work/told" "$work/named" >"$work/missing"
+[ ! -s "$work/missing" ] || fail "no copy tells $(paste -sd' ' "$work/missing")"
+ok "alerts and dashboard name $(wc -l <"$work/named") figures, and all of them are told"
+
 # Limits stand in Settings.java; what is shipped beside the service must agree with them.
 default() { sed -n "s/.*\"$1\", \([0-9]*\) *<< *\([0-9]*\).*/\1 \2/p" service/src/main/java/org/footwell/web/Settings.java; }
 read -r factor shift < <(default UPLOAD_BYTES)
@@ -134,16 +129,7 @@ sed -n '/readinessProbe:/,/resources:/p' docker/kubernetes.yaml >"$work/probe"
   fail "the port closes before a readinessProbe can tell"
 ok "times to stop agree"
 
-# A recording of 10 s at 192 kHz, 32 bits: noise of small floats, 8 MB.
-little() { local i value=$1; for ((i = 0; i < $2; i++)); do printf "\\x$(printf %02x $((value >> 8 * i & 255)))"; done; }
-samples=2000000
-{
-  printf 'RIFF'; little $((36 + 4 * samples)) 4; printf 'WAVEfmt '; little 16 4; little 3 2; little 1 2
-  little 192000 4; little 768000 4; little 4 2; little 32 2; printf 'data'; little $((4 * samples)) 4
-  head -c $((4 * 1000)) /dev/zero
-  printf '\x00\x00\x00\x3f'
-  head -c $((4 * (samples - 1001))) /dev/zero
-} >"$work/one.wav"
+write_recording "$work/one.wav"
 recordings='{"kind":"impulse_response","time_reference":"common_start","channels":[{"id":"a"}],"microphones":[{"id":"m"}],
   "recordings":[{"channel":"a","microphone":"m","recording":{"wav":"one"}}]}'
 answer=$(get --max-time 30 -F "request=$recordings;type=application/json" -F "one=@$work/one.wav;type=audio/wav" \

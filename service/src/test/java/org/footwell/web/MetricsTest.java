@@ -28,8 +28,7 @@ import org.junit.jupiter.api.Test;
 /** What whoever runs the service is told, and where. */
 class MetricsTest {
 
-  private static final String SOUND_LEVEL =
-      "{calculation=\"sound-level\",operation=\"get\"";
+  private static final String SOUND_LEVEL = "{calculation=\"sound-level\",operation=\"get\"";
 
   private Server server;
 
@@ -106,8 +105,7 @@ class MetricsTest {
       ask("/v1/sound-level?made_up_" + i + "=1");
       ask("/made-up-" + i);
     }
-    List<String> own =
-        figures().stream().filter(line -> line.startsWith("footwell_")).toList();
+    List<String> own = figures().stream().filter(line -> line.startsWith("footwell_")).toList();
     assertFalse(own.stream().anyMatch(line -> line.contains("made")), own::toString);
     Set<String> calculations = new TreeSet<>(Calculations.BY_ID.keySet());
     calculations.add("none");
@@ -179,9 +177,7 @@ class MetricsTest {
               .extract()
               .asString();
       assertTrue(
-          figures.contains(
-              "footwell_answers_total" + SOUND_LEVEL + ",status=\"200\"} 1"),
-          figures);
+          figures.contains("footwell_answers_total" + SOUND_LEVEL + ",status=\"200\"} 1"), figures);
     }
     assertThrows(IOException.class, () -> new RawConnection(port).close(), "it closes at the end");
   }

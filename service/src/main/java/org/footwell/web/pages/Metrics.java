@@ -62,8 +62,7 @@ public final class Metrics implements AutoCloseable {
 
   private void record(Context ctx, String operation, Endpoints endpoints, long nanos) {
     String id = ctx.pathParam("calculation");
-    Answer answer =
-        new Answer(endpoints.knows(id) ? id : "none", operation, ctx.res().getStatus());
+    Answer answer = new Answer(endpoints.knows(id) ? id : "none", operation, ctx.res().getStatus());
     Meters of = meters.computeIfAbsent(answer, this::meters);
     of.timer().record(nanos, TimeUnit.NANOSECONDS);
     of.answers().increment();
