@@ -31,7 +31,8 @@ final class Cors {
     response.setHeader("Access-Control-Expose-Headers", "ETag, Footwell-Verdict, Retry-After");
     if (ctx.header("Access-Control-Request-Method") != null) {
       response.setHeader("Access-Control-Allow-Methods", "GET, HEAD, POST");
-      response.setHeader("Access-Control-Allow-Headers", "Content-Type, Accept, traceparent");
+      response.setHeader(
+          "Access-Control-Allow-Headers", "Content-Type, Content-Encoding, Accept, traceparent");
       response.setHeader("Access-Control-Max-Age", "86400");
     }
   }

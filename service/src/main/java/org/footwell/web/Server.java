@@ -27,6 +27,7 @@ import org.footwell.web.batch.Workers;
 import org.footwell.web.pages.Metrics;
 import org.footwell.web.pages.PageWords;
 import org.footwell.web.pages.Pages;
+import org.footwell.web.request.Coding;
 import org.footwell.web.request.Endpoints;
 import org.footwell.web.request.Exchange;
 import org.footwell.web.request.Format;
@@ -185,6 +186,7 @@ public final class Server implements AutoCloseable {
     routes.before(ctx -> Exchange.pace(ctx, pace));
     routes.before(cors::apply);
     routes.before(Safeguards::apply);
+    routes.before(Coding::choose);
     routes.before(this::partWhenStopping);
     route(
         routes,

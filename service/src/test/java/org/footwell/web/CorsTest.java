@@ -33,7 +33,8 @@ class CorsTest {
     assertEquals("*", response.header("Access-Control-Allow-Origin"));
     assertEquals("GET, HEAD, POST", response.header("Access-Control-Allow-Methods"));
     assertEquals(
-        "Content-Type, Accept, traceparent", response.header("Access-Control-Allow-Headers"));
+        "Content-Type, Content-Encoding, Accept, traceparent",
+        response.header("Access-Control-Allow-Headers"));
     assertEquals("86400", response.header("Access-Control-Max-Age"));
     assertNull(response.header("Access-Control-Allow-Credentials"));
   }

@@ -29,7 +29,7 @@ class TextPageTest {
         endpoint.answer(Rendering.utf8(filters.card().example()), false, Reader.ANYONE);
     String text =
         new String(
-                Rendering.render(endpoint, answered, Format.TEXT, Reader.ANYONE),
+                Rendering.render(endpoint, answered, Format.TEXT, Digits.ALL, Reader.ANYONE),
                 StandardCharsets.UTF_8)
             .replaceAll("\\s+", " ");
     for (CrossoverFiltersResult.DesignedSection section : answered.answer().result().sections()) {
@@ -107,7 +107,8 @@ class TextPageTest {
     Answered<Q, R> answered =
         endpoint.answer(Rendering.utf8(calculation.card().example()), true, Reader.ANYONE);
     return new String(
-        Rendering.render(endpoint, answered, Format.TEXT, Reader.ANYONE), StandardCharsets.UTF_8);
+        Rendering.render(endpoint, answered, Format.TEXT, Digits.ALL, Reader.ANYONE),
+        StandardCharsets.UTF_8);
   }
 
   private static String page(String answer) throws JsonProcessingException {
