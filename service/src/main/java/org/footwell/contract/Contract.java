@@ -93,7 +93,7 @@ final class Contract {
             Calculations for people who upgrade the sound system of a vehicle. Stateless: nothing \
             is stored, and the same request gives the same answer on the same version.
 
-            Names end in their unit; ratios carry none. Numbers are unrounded. Every answer in \
+            Names end in their unit; ratios carry none. Numbers are unrounded unless `digits` asks for fewer. Every answer in \
             JSON is an envelope of `result`, `findings`, `verdict`, `safety` and, with \
             `workings=true`, every step with its formula and source. Where a request is flat, GET \
             takes it as a query with dotted names and an index from 0 for repeated groups. A `*` \
@@ -126,6 +126,10 @@ final class Contract {
             `drivers.0.re_ohm`, or by JSON Pointers, and an entry of a list by its index or by its `id` or `name`. \
             Where the request of the calculation is flat, GET takes `/solve` and `/tolerance` as a query too, with \
             `request.` before the names of its fields.
+
+            Codings: an answer above 1 KiB, and every batch and sweep, comes in gzip where `Accept-Encoding` takes it; \
+            each coding has an ETag of its own. A body may come in gzip with `Content-Encoding`: limits hold for what it \
+            unpacks to, and beyond 1 MiB that may be 100 times as large at most.
 
             Keys: where the operator of a service gives keys to callers, every request below `/v1/` has its own, \
             as `Authorization: Bearer` and the key; what is open without one is the rest. A key is no part of an \

@@ -11,6 +11,7 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.View;
 import org.footwell.calculation.text.Names;
 import org.footwell.calculation.text.Reader;
+import org.footwell.web.request.Digits;
 
 /** Parameters beside the request itself: each is declared once, and operations refer to it. */
 final class Options {
@@ -27,6 +28,12 @@ final class Options {
                 schemas.plain("string"),
                 "Answer this part only, by its dotted path in the result, or from findings, verdict,"
                     + " safety or workings"),
+            parameter(
+                "digits",
+                schemas.between(Digits.LEAST, Digits.MOST),
+                "Significant digits of the numbers of the answer, instead of all: each is rounded as"
+                    + " it is written in full, half up and away from zero. Whole numbers, money and"
+                    + " what is copied into a device stay. With JSON, CSV, NDJSON, XML and field"),
             parameter("workings", schemas.plain("boolean"), "Whether to show every step"),
             parameter(
                 "findings",
@@ -68,6 +75,7 @@ final class Options {
     return List.of(
         format,
         shared("field"),
+        shared("digits"),
         shared("workings"),
         shared("findings"),
         shared("errors"),
@@ -100,8 +108,13 @@ final class Options {
   /** Those of a batch. */
   List<Parameter> batch(boolean flat) {
     return flat
-        ? List.of(shared("separator"), shared("columns"), shared("errors"), shared("lang"))
-        : List.of(shared("errors"), shared("lang"));
+        ? List.of(
+            shared("separator"),
+            shared("columns"),
+            shared("digits"),
+            shared("errors"),
+            shared("lang"))
+        : List.of(shared("digits"), shared("errors"), shared("lang"));
   }
 
   /** Those of a sweep. */
@@ -111,7 +124,7 @@ final class Options {
             "format",
             schemas.oneOf(List.of("json", "csv", "ndjson")),
             "Format of the table; goes before the Accept header");
-    return List.of(format, shared("separator"), shared("errors"), shared("lang"));
+    return List.of(format, shared("separator"), shared("digits"), shared("errors"), shared("lang"));
   }
 
   private static Parameter shared(String name) {

@@ -18,6 +18,7 @@ final class ProblemAnswers {
   private static final List<Shared> OF_ANY_REQUEST =
       List.of(
           new Shared(400, "Unreadable", "The body or address is not well formed"),
+          new Shared(406, "NotAcceptable", "None of the formats or codings asked for can be given"),
           new Shared(414, "AddressTooLong", "The address is too long"),
           new Shared(417, "ExpectationNotMet", "The header Expect asks for more than 100-continue"),
           new Shared(426, "NewerProtocol", "The request is in a newer protocol than HTTP/1.1"),
@@ -29,9 +30,8 @@ final class ProblemAnswers {
           new Shared(401, "KeyNeeded", "The service wants a key, and knows none of the request's"),
           new Shared(404, "NotFound", "No such calculation"),
           new Shared(405, "WrongMethod", "The method is not allowed here"),
-          new Shared(406, "NotAcceptable", "None of the formats asked for can be given"),
           new Shared(413, "TooLarge", "The body is larger than this operation takes"),
-          new Shared(415, "WrongContentType", "The content type is not read here"),
+          new Shared(415, "WrongContentType", "The content type, or its coding, is not read here"),
           new Shared(422, "Invalid", "Readable but impossible, with every fault"),
           new Shared(429, "TooManyCalls", "More calls, or requests at a time, than are allowed"),
           new Shared(500, "Failed", "The service failed"),

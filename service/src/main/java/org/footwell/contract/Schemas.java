@@ -212,6 +212,13 @@ final class Schemas {
     return schema;
   }
 
+  Schema<?> between(int least, int most) {
+    Schema<?> schema = plain("integer");
+    schema.setMinimum(BigDecimal.valueOf(least));
+    schema.setMaximum(BigDecimal.valueOf(most));
+    return schema;
+  }
+
   Schema<?> oneOf(List<String> names) {
     Schema<Object> schema = cast(plain("string"));
     schema.setEnum(List.copyOf(names));

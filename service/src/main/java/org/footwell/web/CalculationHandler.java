@@ -1,6 +1,5 @@
 package org.footwell.web;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import io.javalin.http.Context;
 import java.util.List;
 import org.footwell.analysis.registry.Analysis;
@@ -10,9 +9,10 @@ import org.footwell.calculation.text.Names;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.calculation.text.Reader;
 import org.footwell.web.request.Answered;
+import org.footwell.web.request.Body;
+import org.footwell.web.request.Digits;
 import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.Endpoints;
-import org.footwell.web.request.EntityTag;
 import org.footwell.web.request.Exchange;
 import org.footwell.web.request.Format;
 import org.footwell.web.request.Languages;
@@ -94,18 +94,12 @@ final class CalculationHandler {
     Reader reader = query.reader(Languages.reader(ctx), format);
     Answered<Q, R> answered = endpoint.answerCells(query.tree(), query.workings(), reader);
     byte[] bytes = render(endpoint, answered, query, format, reader);
-    String tag = EntityTag.of(version, bytes);
     ctx.res().setHeader("Cache-Control", "public, max-age=3600");
-    ctx.res().setHeader("ETag", tag);
     describe(ctx, endpoint, answered.answer(), format);
     if (query.option("format") == null && query.option("field") == null) {
       ctx.res().addHeader("Vary", "Accept");
     }
-    if (EntityTag.matches(ctx.header("If-None-Match"), tag)) {
-      ctx.res().setStatus(304);
-    } else {
-      Exchange.write(ctx, 200, format.contentType(), bytes);
-    }
+    Exchange.writeKept(ctx, format.contentType(), new Body(bytes), version);
   }
 
   /** Methods the address of a question to a document takes. */
@@ -149,19 +143,21 @@ final class CalculationHandler {
 
   /** A single value is text, a whole answer JSON unless something else is asked for. */
   private static Format format(Context ctx, Endpoint<?, ?> endpoint, Query query) {
-    return query.option("field") == null
-        ? endpoint.formats().wanted(query.option("format"), ctx.header("Accept"))
-        : Format.TEXT;
+    Format format =
+        query.option("field") == null
+            ? endpoint.formats().wanted(query.option("format"), ctx.header("Accept"))
+            : Format.TEXT;
+    query.requireDigitsFit(format);
+    return format;
   }
 
   private static <Q extends Record, R extends Record> byte[] render(
       Endpoint<Q, R> endpoint, Answered<Q, R> answered, Query query, Format format, Reader reader) {
     String field = query.option("field");
-    if (field == null) {
-      return Rendering.render(endpoint, answered, format, reader);
-    }
-    JsonNode value = Rendering.pick(endpoint.result(), Rendering.tree(answered.answer()), field);
-    return Rendering.utf8(Rendering.cell(value));
+    Digits digits = query.digits();
+    return field == null
+        ? Rendering.render(endpoint, answered, format, digits, reader)
+        : Rendering.part(endpoint.result(), answered.answer(), field, digits);
   }
 
   /** What an answer without an envelope would not tell. */

@@ -36,7 +36,7 @@ final class Cors {
       response.setHeader("Access-Control-Allow-Methods", "GET, HEAD, POST");
       response.setHeader(
           "Access-Control-Allow-Headers",
-          "Content-Type, Accept, Authorization, traceparent, X-Request-Id");
+          "Content-Type, Content-Encoding, Accept, Authorization, traceparent, X-Request-Id");
       response.setHeader("Access-Control-Max-Age", "86400");
     }
   }

@@ -33,6 +33,7 @@ import org.footwell.web.pages.Metrics;
 import org.footwell.web.pages.MetricsPort;
 import org.footwell.web.pages.PageWords;
 import org.footwell.web.pages.Pages;
+import org.footwell.web.request.Coding;
 import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.Endpoints;
 import org.footwell.web.request.Exchange;
@@ -228,6 +229,7 @@ public final class Server implements AutoCloseable {
     routes.before(RequestId::give);
     routes.before(waiting::accept);
     routes.before(cors::apply);
+    routes.before(Coding::choose);
     routes.before(this::partWhenStopping);
     if (callers.any()) {
       Admission admission = new Admission(callers, nanos);

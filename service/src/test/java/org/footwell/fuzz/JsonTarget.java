@@ -16,6 +16,7 @@ import org.footwell.calculation.Engine;
 import org.footwell.calculation.text.Reader;
 import org.footwell.electrical.passive.PassiveNetwork;
 import org.footwell.web.request.Answered;
+import org.footwell.web.request.Digits;
 import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.Json;
 
@@ -55,7 +56,7 @@ final class JsonTarget implements Target {
     }
 
     private String answer(Answered<Q, R> answered) {
-      return new String(endpoint.json(answered.answer()), StandardCharsets.UTF_8);
+      return new String(endpoint.json(answered.answer(), Digits.ALL), StandardCharsets.UTF_8);
     }
   }
 

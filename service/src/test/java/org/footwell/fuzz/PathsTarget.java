@@ -2,7 +2,6 @@ package org.footwell.fuzz;
 
 import static org.footwell.fuzz.Refusals.requireEqual;
 
-import com.fasterxml.jackson.databind.JsonNode;
 import java.net.URLEncoder;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
@@ -12,6 +11,7 @@ import java.util.StringJoiner;
 import java.util.stream.Stream;
 import org.footwell.Calculations;
 import org.footwell.acoustic.enclosure.ClosedBox;
+import org.footwell.calculation.Answer;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.Place;
 import org.footwell.calculation.Shape;
@@ -20,6 +20,7 @@ import org.footwell.calculation.text.Reader;
 import org.footwell.electrical.load.WiringLoad;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.web.request.Answered;
+import org.footwell.web.request.Digits;
 import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.Query;
 import org.footwell.web.request.Rendering;
@@ -38,8 +39,8 @@ final class PathsTarget implements Target {
   private static final byte[] PLAN = PlanTarget.example("camper-van");
   private static final Map<?, ?> DOCUMENT = (Map<?, ?>) Endpoint.untyped(PLAN);
   private static final VehiclePlan READ = ENGINE.bind(VehiclePlan.class, DOCUMENT, false);
-  private static final JsonNode ANSWER =
-      Rendering.tree(LOAD.answerCells(Map.of("network", "4||4"), false, Reader.ANYONE).answer());
+  private static final Answer<?> ANSWER =
+      LOAD.answerCells(Map.of("network", "4||4"), false, Reader.ANYONE).answer();
 
   /** More than these a query must not have. */
   private static final int MOST_PARAMETERS = 1_000;
@@ -50,7 +51,7 @@ final class PathsTarget implements Target {
     query(text);
     path(text);
     Refusals.orNull(() -> BOX.answerOf(Calculations.PLAN, PLAN, text, false, Reader.ANYONE));
-    Refusals.orNull(() -> Rendering.cell(Rendering.pick(LOAD.result(), ANSWER, text)));
+    Refusals.orNull(() -> Rendering.part(LOAD.result(), ANSWER, text, Digits.ALL));
   }
 
   private static void query(String raw) throws Exception {

@@ -23,27 +23,6 @@ class BatchFormTest {
   private static final String BATCH = PATH + "/batch";
 
   @Test
-  void aCompressedBodyIsNotRead() {
-    Refusal refusal =
-        Refusal.of(
-            given()
-                .contentType("text/csv")
-                .header("Content-Encoding", "gzip")
-                .body(CSV)
-                .post(BATCH),
-            415);
-    assertEquals("Send the body as it is, not as gzip.", refusal.detail());
-    assertEquals(
-        415,
-        given()
-            .contentType("application/json")
-            .header("Content-Encoding", "br")
-            .body(GOOD)
-            .post(PATH)
-            .statusCode());
-  }
-
-  @Test
   void lettersInAnotherEncodingAreNotRead() {
     Refusal refusal =
         Refusal.of(given().contentType("text/csv; charset=iso-8859-1").body(CSV).post(BATCH), 415);

@@ -33,7 +33,7 @@ class CorsTest {
     assertEquals("*", response.header("Access-Control-Allow-Origin"));
     assertEquals("GET, HEAD, POST", response.header("Access-Control-Allow-Methods"));
     assertEquals(
-        "Content-Type, Accept, Authorization, traceparent, X-Request-Id",
+        "Content-Type, Content-Encoding, Accept, Authorization, traceparent, X-Request-Id",
         response.header("Access-Control-Allow-Headers"));
     assertEquals("86400", response.header("Access-Control-Max-Age"));
     assertNull(response.header("Access-Control-Allow-Credentials"));

@@ -35,6 +35,47 @@ final class RawConnection implements AutoCloseable {
     send(Integer.toHexString(length) + "\r\n" + text + "\r\n");
   }
 
+  void sendChunk(byte[] bytes) throws IOException {
+    send(Integer.toHexString(bytes.length) + "\r\n");
+    socket.getOutputStream().write(bytes);
+    send("\r\n");
+  }
+
+  /** What stands in the chunks that come. */
+  InputStream chunks() throws IOException {
+    InputStream in = socket.getInputStream();
+    return new InputStream() {
+      private int left;
+      private boolean first = true;
+
+      @Override
+      public int read() throws IOException {
+        if (left == 0) {
+          if (!first) {
+            in.skipNBytes(2);
+          }
+          first = false;
+          StringBuilder length = new StringBuilder();
+          for (int c = in.read(); c != '\r'; c = in.read()) {
+            length.append((char) c);
+          }
+          in.skipNBytes(1);
+          left = Integer.parseInt(length.toString(), 16);
+        }
+        return left-- == 0 ? -1 : in.read();
+      }
+
+      @Override
+      public int read(byte[] into, int offset, int length) throws IOException {
+        int next = read();
+        if (next >= 0) {
+          into[offset] = (byte) next;
+        }
+        return next < 0 ? -1 : 1;
+      }
+    };
+  }
+
   /** Says that nothing more will come, and keeps listening. */
   void endSending() throws IOException {
     socket.shutdownOutput();

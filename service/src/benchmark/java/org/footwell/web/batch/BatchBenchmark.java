@@ -1,6 +1,8 @@
 package org.footwell.web.batch;
 
 import org.footwell.calculation.text.Reader;
+import org.footwell.web.request.Coding;
+import org.footwell.web.request.Digits;
 import org.footwell.web.request.Endpoint;
 
 import de.siegmar.fastcsv.reader.CsvReader;
@@ -53,13 +55,17 @@ import org.openjdk.jmh.annotations.Warmup;
 @Fork(value = 1, jvmArgs = "-XX:+UseSerialGC")
 public class BatchBenchmark {
 
-  private static final int ROWS = 20_000;
-
-  /** Commas, and every figure of the result. */
-  private static final CsvForm WHOLE = new CsvForm(',', null);
+  static final int ROWS = 20_000;
 
   @Param({"sound-level", "driver-check"})
   public String id;
+
+  /** Significant digits of the answer, 0 for all; what is only copied has the same. */
+  @Param({"0", "6"})
+  public int digits;
+
+  /** Commas, and every figure of the result. */
+  private CsvForm whole;
 
   private Endpoint<?, ?> endpoint;
   private Endpoint<?, ?> ready;
@@ -71,6 +77,7 @@ public class BatchBenchmark {
 
   @Setup
   public void prepare() throws IOException {
+    whole = new CsvForm(',', null, digits == 0 ? Digits.ALL : Digits.of(digits));
     Calculation<?, ?> calculation =
         Calculations.all().stream().filter(c -> c.card().id().equals(id)).findFirst().orElseThrow();
     endpoint = new Endpoint<>(calculation, new Engine(), Duration.ofSeconds(10));
@@ -79,7 +86,7 @@ public class BatchBenchmark {
     two = Executors.newFixedThreadPool(2);
     answer = answer();
     ready = new Endpoint<>(new Remembered<>(calculation, ROWS), new Engine(), Duration.ofSeconds(10));
-    answered(ready, one, WHOLE, OutputStream.nullOutputStream());
+    answered(ready, one, whole, OutputStream.nullOutputStream());
     try (CsvReader<CsvRecord> reader = reader(answer)) {
       reader.forEach(row -> rowsOfAnswer.add(row.getFields()));
     }
@@ -87,7 +94,7 @@ public class BatchBenchmark {
 
   private byte[] answer() throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    answered(endpoint, two, WHOLE, out);
+    answered(endpoint, two, whole, out);
     return out.toByteArray();
   }
 
@@ -140,27 +147,27 @@ public class BatchBenchmark {
   @Benchmark
   @OperationsPerInvocation(ROWS)
   public void answeredOnOneCore() throws IOException {
-    answered(endpoint, one, WHOLE, OutputStream.nullOutputStream());
+    answered(endpoint, one, whole, OutputStream.nullOutputStream());
   }
 
   @Benchmark
   @OperationsPerInvocation(ROWS)
   public void answeredOnTwoCores() throws IOException {
-    answered(endpoint, two, WHOLE, OutputStream.nullOutputStream());
+    answered(endpoint, two, whole, OutputStream.nullOutputStream());
   }
 
   /** The same with results that lie ready: read, checked and written, but not computed. */
   @Benchmark
   @OperationsPerInvocation(ROWS)
   public void notComputedOnTwoCores() throws IOException {
-    answered(ready, two, WHOLE, OutputStream.nullOutputStream());
+    answered(ready, two, whole, OutputStream.nullOutputStream());
   }
 
   /** Verdict, findings and error only, as a check of a catalogue wants them. */
   @Benchmark
   @OperationsPerInvocation(ROWS)
   public void judgedOnTwoCores() throws IOException {
-    answered(endpoint, two, new CsvForm(',', List.of("verdict")), OutputStream.nullOutputStream());
+    answered(endpoint, two, new CsvForm(',', List.of("verdict"), whole.digits()), OutputStream.nullOutputStream());
   }
 
   private static CsvReader<CsvRecord> reader(byte[] rows) throws IOException {
@@ -182,7 +189,7 @@ public class BatchBenchmark {
     try (CsvBatch<?, ?> batch =
         new CsvBatch<>(
             endpoint,
-            new AnnouncedInput(new ByteArrayInputStream(csv)),
+            new AnnouncedInput(new ByteArrayInputStream(csv), Coding.IDENTITY),
             1 << 20,
             form,
             Reader.ANYONE)) {

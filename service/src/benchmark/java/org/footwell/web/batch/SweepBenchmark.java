@@ -13,6 +13,7 @@ import org.footwell.acoustic.level.SoundLevelResult;
 import org.footwell.analysis.Sweep;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.text.Reader;
+import org.footwell.web.request.Digits;
 import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.Json;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -110,7 +111,7 @@ public class SweepBenchmark {
   private void swept(ExecutorService workers, boolean csv) throws IOException {
     Sweep<SoundLevelRequest, SoundLevelResult> sweep = endpoint.sweep(asked);
     SweepForm form =
-        csv ? new SweepCsv(sweep, ',', Reader.ANYONE) : new SweepJson(sweep, false);
+        csv ? new SweepCsv(sweep, new CsvForm(',', null, Digits.ALL), Reader.ANYONE) : new SweepJson(sweep, false, Digits.ALL);
     Pipeline pipeline = new Pipeline(workers, 4, OutputStream.nullOutputStream(), Reader.ANYONE);
     SweepHandler.write(endpoint, sweep, form, pipeline, Reader.ANYONE);
   }

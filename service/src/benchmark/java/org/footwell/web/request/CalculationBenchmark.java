@@ -107,7 +107,7 @@ public class CalculationBenchmark {
     }
 
     byte[] serve(byte[] json) {
-      return endpoint.json(endpoint.answer(json, false, Reader.ANYONE).answer());
+      return endpoint.json(endpoint.answer(json, false, Reader.ANYONE).answer(), Digits.ALL);
     }
   }
 

@@ -9,7 +9,6 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.util.List;
 import org.footwell.calculation.text.Phrase;
-import org.footwell.calculation.text.Reader;
 import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.Json;
 import org.footwell.web.request.ProblemException;
@@ -25,10 +24,9 @@ final class ArrayBatch implements AutoCloseable {
   private static final byte[] OPEN = {'['};
   private static final byte[] CLOSE = {']'};
 
-  private final Endpoint<?, ?> endpoint;
+  private final BatchRow<?> row;
   private final AnnouncedInput input;
   private final int most;
-  private final Reader reader;
   private final RowLimit limit;
   private final JsonParser parser;
   private long entries;
@@ -39,10 +37,8 @@ final class ArrayBatch implements AutoCloseable {
    * @param most largest entry, bytes
    * @throws ProblemException if the body does not begin with an array
    */
-  ArrayBatch(Endpoint<?, ?> endpoint, AnnouncedInput input, int most, Reader reader)
-      throws IOException {
-    this.reader = reader;
-    this.endpoint = endpoint;
+  ArrayBatch(BatchRow<?> row, AnnouncedInput input, int most) throws IOException {
+    this.row = row;
     this.input = input;
     this.most = most;
     limit = new RowLimit(input, most);
@@ -65,24 +61,27 @@ final class ArrayBatch implements AutoCloseable {
    * answer is closed properly.
    */
   void answer(Pipeline pipeline) throws IOException {
-    input.beforeWaiting(pipeline::flush);
+    JsonPieces pieces = new JsonPieces(row, ArrayBatch::following, pipeline);
+    input.beforeWaiting(pieces::flush);
     pipeline.add(() -> List.of(Part.of(OPEN)));
     try {
       while (parser.nextToken() != JsonToken.END_ARRAY) {
         byte[] entry = entry();
-        long number = ++entries;
-        pipeline.add(() -> following(number, BatchRow.answer(endpoint, entry, number, reader)));
+        pieces.add(++entries, entry);
         limit.rowDone();
       }
       if (parser.nextToken() != null) {
-        brokenOff(pipeline, ProblemType.UNREADABLE, Phrase.of(ProblemWords.MORE_AFTER_ARRAY));
+        brokenOff(pieces, ProblemType.UNREADABLE, Phrase.of(ProblemWords.MORE_AFTER_ARRAY));
       }
     } catch (JsonProcessingException malformed) {
-      brokenOff(pipeline, ProblemType.UNREADABLE, Endpoint.malformed(malformed));
+      brokenOff(pieces, ProblemType.UNREADABLE, Endpoint.malformed(malformed));
     } catch (RowLimit.Passed passed) {
       brokenOff(
-          pipeline, ProblemType.TOO_LARGE, Phrase.of(ProblemWords.LARGE_ENTRY).with("most", most));
+          pieces, ProblemType.TOO_LARGE, Phrase.of(ProblemWords.LARGE_ENTRY).with("most", most));
+    } catch (ProblemException broken) {
+      pieces.add(entries + 1, broken);
     }
+    pieces.end();
     pipeline.add(() -> List.of(Part.of(CLOSE)));
     pipeline.flush();
   }
@@ -95,22 +94,18 @@ final class ArrayBatch implements AutoCloseable {
     return bytes.toByteArray();
   }
 
-  private void brokenOff(Pipeline pipeline, ProblemType type, Phrase why) throws IOException {
-    long number = entries + 1;
-    Part problem =
-        BatchRow.problem(
-            ProblemException.of(
-                type,
-                Phrase.of(ProblemWords.ARRAY_BROKEN_OFF)
-                    .with(
-                        "entries",
-                        entries == 1
-                            ? Phrase.of(ProblemWords.ONE_ENTRY)
-                            : Phrase.of(ProblemWords.ENTRIES).with("count", entries))
-                    .with("why", why)),
-            number,
-            reader);
-    pipeline.add(() -> following(number, problem));
+  private void brokenOff(JsonPieces pieces, ProblemType type, Phrase why) throws IOException {
+    pieces.add(
+        entries + 1,
+        ProblemException.of(
+            type,
+            Phrase.of(ProblemWords.ARRAY_BROKEN_OFF)
+                .with(
+                    "entries",
+                    entries == 1
+                        ? Phrase.of(ProblemWords.ONE_ENTRY)
+                        : Phrase.of(ProblemWords.ENTRIES).with("count", entries))
+                .with("why", why)));
   }
 
   private static List<Part> following(long number, Part entry) {

@@ -1,14 +1,14 @@
 package org.footwell.web.batch;
 
 import io.javalin.http.Context;
-import java.io.BufferedOutputStream;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
-import java.io.OutputStream;
+import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.List;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.calculation.text.Reader;
+import org.footwell.web.request.Coding;
 import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.Endpoints;
 import org.footwell.web.request.Exchange;
@@ -37,8 +37,6 @@ public final class BatchHandler {
    * nothing before all is sent, and would wait for ever while the answer waits for them.
    */
   static final int READ_FIRST_BYTES = 2 << 20;
-
-  static final int OUTPUT_BYTES = 16 * 1024;
 
   private final Endpoints endpoints;
   private final int rowBytes;
@@ -76,27 +74,19 @@ public final class BatchHandler {
   private void post(Context ctx, Endpoint<?, ?> endpoint, Query query) throws IOException {
     Reader reader = Languages.reader(ctx);
     Format format = format(Exchange.contentType(ctx.req()));
-    Exchange.requirePlain(ctx.req());
+    Coding coding = Exchange.coding(ctx.req());
     Formats.accepted(List.of(format), ctx.header("Accept"));
-    OutputStream out = new BufferedOutputStream(Exchange.answer(ctx), OUTPUT_BYTES);
-    Pipeline pipeline = workers.into(out, reader);
-    try {
-      if (format.equals(Format.CSV)) {
-        csv(ctx, endpoint, query, pipeline);
-        return;
-      }
+    if (!format.equals(Format.CSV)) {
       query.requireNone(CsvForm.OPTIONS, Format.CSV);
-      if (format.equals(Format.LINES)) {
-        start(ctx, format);
-        new LinesBatch(endpoint, input(ctx), rowBytes, reader).answer(pipeline);
+    }
+    try (Rows rows = workers.rows(ctx, reader)) {
+      AnnouncedInput input = new AnnouncedInput(sent(ctx), coding);
+      if (format.equals(Format.CSV)) {
+        csv(endpoint, input, query, reader, rows);
       } else {
-        try (ArrayBatch array = new ArrayBatch(endpoint, input(ctx), rowBytes, reader)) {
-          start(ctx, format);
-          array.answer(pipeline);
-        }
+        json(new BatchRow<>(endpoint, query.digits(), reader), input, format, rows);
       }
-    } finally {
-      pipeline.cancel();
+      rows.whole();
     }
   }
 
@@ -117,7 +107,19 @@ public final class BatchHandler {
     return ProblemException.of(ProblemType.WRONG_CONTENT_TYPE, sentence);
   }
 
-  private void csv(Context ctx, Endpoint<?, ?> endpoint, Query query, Pipeline pipeline)
+  private void json(BatchRow<?> row, AnnouncedInput input, Format format, Rows rows)
+      throws IOException {
+    if (format.equals(Format.LINES)) {
+      new LinesBatch(row, input, rowBytes).answer(rows.start(format));
+    } else {
+      try (ArrayBatch array = new ArrayBatch(row, input, rowBytes)) {
+        array.answer(rows.start(format));
+      }
+    }
+  }
+
+  private void csv(
+      Endpoint<?, ?> endpoint, AnnouncedInput input, Query query, Reader reader, Rows rows)
       throws IOException {
     if (!endpoint.flat()) {
       throw wrongType(
@@ -126,24 +128,15 @@ public final class BatchHandler {
               .own("array", Format.JSON.mediaType()));
     }
     try (CsvBatch<?, ?> batch =
-        new CsvBatch<>(endpoint, input(ctx), rowBytes, CsvForm.of(query), Languages.reader(ctx))) {
-      start(ctx, Format.CSV);
-      batch.answer(pipeline);
+        new CsvBatch<>(endpoint, input, rowBytes, CsvForm.of(query), reader)) {
+      batch.answer(rows.start(Format.CSV));
     }
   }
 
-  private static AnnouncedInput input(Context ctx) throws IOException {
+  private static InputStream sent(Context ctx) throws IOException {
     long stated = ctx.req().getContentLengthLong();
-    return new AnnouncedInput(
-        stated >= 0 && stated <= READ_FIRST_BYTES
-            ? new ByteArrayInputStream(Exchange.body(ctx).readNBytes((int) stated + 1))
-            : Exchange.bodyAtAnyPace(ctx));
-  }
-
-  static void start(Context ctx, Format format) {
-    ctx.res().setContentType(format.contentType());
-    ctx.res().setHeader("Cache-Control", "no-store");
-    // Also where the connection closes afterwards, so that a caller can tell whether it has all.
-    ctx.res().setHeader("Transfer-Encoding", "chunked");
+    return stated >= 0 && stated <= READ_FIRST_BYTES
+        ? new ByteArrayInputStream(Exchange.sent(ctx).readNBytes((int) stated + 1))
+        : Exchange.sentAtAnyPace(ctx);
   }
 }

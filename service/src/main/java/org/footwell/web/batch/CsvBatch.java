@@ -26,10 +26,10 @@ import org.footwell.web.request.WebWords;
  */
 final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseable {
 
-  /** Rows that are answered together, and characters that are enough for that. */
-  private static final int PIECE_ROWS = 128;
+  /** Rows that are answered together at most, and characters that are enough for that. */
+  private static final int MOST_ROWS = 128;
 
-  private static final int PIECE_CHARACTERS = 64 * 1024;
+  private static final int MOST_CHARACTERS = 64 * 1024;
 
   private final Endpoint<Q, R> endpoint;
   private final AnnouncedInput input;
@@ -43,7 +43,8 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
   /** Error cells: they are written when it is their turn. */
   private final CsvText errors;
 
-  private List<CsvRow> piece = new ArrayList<>(PIECE_ROWS);
+  private final PieceSize size = new PieceSize(MOST_ROWS);
+  private List<CsvRow> piece = new ArrayList<>(MOST_ROWS);
   private int characters;
 
   /**
@@ -57,7 +58,7 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
       throws IOException {
     this.endpoint = endpoint;
     this.input = input;
-    this.texts = new CsvTexts(form.separator());
+    this.texts = new CsvTexts(form);
     this.errors = texts.borrow();
     this.rows = new CsvRows(input, form.separator(), rowCharacters);
     this.header = new CsvHeader(names(), form, endpoint);
@@ -95,16 +96,22 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
       }
       endPiece(pipeline);
     } catch (CsvRows.Broken broken) {
-      endPiece(pipeline);
-      pipeline.add(() -> written(text -> brokenOff(broken, text)));
+      brokenOff(broken, pipeline);
+    } catch (ProblemException broken) {
+      brokenOff(rows.brokenOff(broken.detail()), pipeline);
     }
     pipeline.flush();
+  }
+
+  private void brokenOff(CsvRows.Broken broken, Pipeline pipeline) throws IOException {
+    endPiece(pipeline);
+    pipeline.add(() -> written(text -> brokenOff(broken, text)));
   }
 
   private void add(CsvRow row, Pipeline pipeline) throws IOException {
     piece.add(row);
     characters += row.cells().characterCount();
-    if (piece.size() == PIECE_ROWS || characters >= PIECE_CHARACTERS) {
+    if (piece.size() >= size.rows() || characters >= MOST_CHARACTERS) {
       endPiece(pipeline);
     }
   }
@@ -112,9 +119,9 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
   private void endPiece(Pipeline pipeline) throws IOException {
     if (!piece.isEmpty()) {
       List<CsvRow> whole = piece;
-      piece = new ArrayList<>(PIECE_ROWS);
+      piece = new ArrayList<>(MOST_ROWS);
       characters = 0;
-      pipeline.add(() -> answered(whole));
+      pipeline.add(size.timed(whole.size(), () -> answered(whole)));
     }
   }
 

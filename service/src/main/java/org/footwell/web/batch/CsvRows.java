@@ -61,6 +61,11 @@ final class CsvRows implements AutoCloseable {
     }
   }
 
+  /** What is said where a row cannot be read for this reason. */
+  Broken brokenOff(Phrase why) {
+    return new Broken(gatherer.line(), why);
+  }
+
   /**
    * The next row, or null after the last.
    *
@@ -79,8 +84,7 @@ final class CsvRows implements AutoCloseable {
       throw new Broken(row.line(), Phrase.of(ProblemWords.OPEN_QUOTE));
     } catch (CsvParseException failure) {
       if (failure.getCause() instanceof CsvParseException) {
-        throw new Broken(
-            gatherer.line(), Phrase.of(ProblemWords.UNREADABLE_CSV).with("most", most));
+        throw brokenOff(Phrase.of(ProblemWords.UNREADABLE_CSV).with("most", most));
       }
       // What went wrong while waiting for the caller is no matter of the CSV.
       throw failure.getCause() instanceof RuntimeException own ? own : failure;

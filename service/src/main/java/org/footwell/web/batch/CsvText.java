@@ -21,14 +21,15 @@ final class CsvText {
   private static final String REPLACEMENT = "\uFFFD";
 
   private final StringBuilder text = new StringBuilder(START_CHARACTERS);
-  private final NumberTexts numbers = new NumberTexts();
+  private final NumberTexts numbers;
   private final char separator;
 
   /** Index at which the row begins. */
   private int row;
 
-  CsvText(char separator) {
-    this.separator = separator;
+  CsvText(CsvForm form) {
+    separator = form.separator();
+    numbers = new NumberTexts(form.digits());
   }
 
   /** A row of texts. */
@@ -73,7 +74,8 @@ final class CsvText {
   /** A value as it stands in JSON, without quotes; nothing for null. A list is one cell. */
   void value(Object value) {
     if (value instanceof Double number) {
-      plain(numbers.of(number));
+      numbers.append(number, text);
+      text.append(separator);
     } else if (value instanceof String words) {
       cell(words);
     } else if (value instanceof BigDecimal money) {

@@ -6,17 +6,17 @@ import java.util.concurrent.ConcurrentLinkedQueue;
 /** Texts that tables are written in, used again and again: as many as there are workers on a table. */
 final class CsvTexts {
 
-  private final char separator;
+  private final CsvForm form;
   private final Queue<CsvText> idle = new ConcurrentLinkedQueue<>();
 
-  CsvTexts(char separator) {
-    this.separator = separator;
+  CsvTexts(CsvForm form) {
+    this.form = form;
   }
 
   /** One with nothing in it. */
   CsvText borrow() {
     CsvText text = idle.poll();
-    return text == null ? new CsvText(separator) : text;
+    return text == null ? new CsvText(form) : text;
   }
 
   /** What was written, and the text back. */

@@ -3,11 +3,8 @@ package org.footwell.web.batch;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
-import java.util.ArrayList;
 import java.util.List;
 import org.footwell.calculation.text.Phrase;
-import org.footwell.calculation.text.Reader;
-import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;
 import org.footwell.web.request.ProblemWords;
@@ -15,90 +12,47 @@ import org.footwell.web.request.ProblemWords;
 /** A batch of one JSON request a line, answered line by line. */
 final class LinesBatch {
 
-  /** Lines that are answered together, and bytes that are enough for that. */
-  private static final int PIECE_LINES = 64;
-
-  private static final int PIECE_BYTES = 64 * 1024;
-
-  private final Endpoint<?, ?> endpoint;
+  private final BatchRow<?> row;
   private final AnnouncedInput input;
   private final int most;
-  private final Reader reader;
-  private final List<Line> piece = new ArrayList<>();
-  private int bytes;
 
   /**
    * A batch of lines.
    *
    * @param most longest line, bytes
    */
-  LinesBatch(Endpoint<?, ?> endpoint, AnnouncedInput input, int most, Reader reader) {
-    this.reader = reader;
-    this.endpoint = endpoint;
+  LinesBatch(BatchRow<?> row, AnnouncedInput input, int most) {
+    this.row = row;
     this.input = input;
     this.most = most;
   }
 
-  /** A line that is not empty; {@code bytes} is null where it is too long. */
-  private static final class Line {
-    private final long number;
-    private final byte[] bytes;
-
-    Line(long number, byte[] bytes) {
-      this.number = number;
-      this.bytes = bytes;
-    }
-  }
-
   /** Answers each line with a line; empty lines are skipped. */
   void answer(Pipeline pipeline) throws IOException {
-    input.beforeWaiting(
-        () -> {
-          endPiece(pipeline);
-          pipeline.flush();
-        });
+    JsonPieces pieces =
+        new JsonPieces(row, (number, answer) -> List.of(answer, Part.LINE_END), pipeline);
+    input.beforeWaiting(pieces::flush);
     Lines lines = new Lines(input, most);
-    for (Line line = lines.next(); line != null; line = lines.next()) {
-      piece.add(line);
-      bytes += line.bytes == null ? 0 : line.bytes.length;
-      if (piece.size() == PIECE_LINES || bytes >= PIECE_BYTES) {
-        endPiece(pipeline);
+    try {
+      for (byte[] line = lines.next(); line != null; line = lines.next()) {
+        if (lines.tooLong) {
+          pieces.add(lines.number, tooLong());
+        } else {
+          pieces.add(lines.number, line);
+        }
       }
+    } catch (ProblemException broken) {
+      pieces.add(lines.number, broken);
     }
-    endPiece(pipeline);
-    pipeline.flush();
+    pieces.flush();
   }
 
-  private void endPiece(Pipeline pipeline) throws IOException {
-    if (!piece.isEmpty()) {
-      List<Line> whole = List.copyOf(piece);
-      piece.clear();
-      bytes = 0;
-      pipeline.add(() -> answered(whole));
-    }
+  private ProblemException tooLong() {
+    return ProblemException.of(
+        ProblemType.TOO_LARGE, Phrase.of(ProblemWords.LONG_LINE).with("most", most));
   }
 
-  private List<Part> answered(List<Line> whole) {
-    List<Part> answers = new ArrayList<>(2 * whole.size());
-    for (Line line : whole) {
-      answers.add(
-          line.bytes == null
-              ? tooLong(line.number)
-              : BatchRow.answer(endpoint, line.bytes, line.number, reader));
-      answers.add(Part.LINE_END);
-    }
-    return answers;
-  }
-
-  private Part tooLong(long number) {
-    return BatchRow.problem(
-        ProblemException.of(
-            ProblemType.TOO_LARGE, Phrase.of(ProblemWords.LONG_LINE).with("most", most)),
-        number,
-        reader);
-  }
-
-  /** Lines of bytes with a largest length; a longer one is passed over whole. */
+  /** Lines of bytes with a largest length; of a longer one only that it is too long is known. */
   private static final class Lines {
     private final InputStream in;
     private final int most;
@@ -106,7 +60,10 @@ final class LinesBatch {
     private final ByteArrayOutputStream line = new ByteArrayOutputStream(512);
     private int at;
     private int end;
+
+    /** Of the line that is being read, from 1. */
     private long number;
+
     private boolean tooLong;
 
     Lines(InputStream in, int most) {
@@ -115,13 +72,12 @@ final class LinesBatch {
     }
 
     /** The next line that holds anything, or null at the end of the input. */
-    Line next() throws IOException {
-      while (fill()) {
-        number++;
+    byte[] next() throws IOException {
+      for (number++; fill(); number++) {
         readLine();
         byte[] bytes = line.toByteArray();
         if (tooLong || !blank(bytes)) {
-          return new Line(number, tooLong ? null : bytes);
+          return bytes;
         }
       }
       return null;

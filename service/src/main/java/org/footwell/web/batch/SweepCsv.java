@@ -25,9 +25,9 @@ final class SweepCsv implements SweepForm {
   /** Error cells: they are written when it is their turn. */
   private final CsvText errors;
 
-  SweepCsv(Sweep<?, ?> sweep, char separator, Reader reader) {
+  SweepCsv(Sweep<?, ?> sweep, CsvForm form, Reader reader) {
     this.sweep = sweep;
-    this.texts = new CsvTexts(separator);
+    this.texts = new CsvTexts(form);
     this.reader = reader;
     this.errors = texts.borrow();
   }

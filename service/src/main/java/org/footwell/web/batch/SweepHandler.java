@@ -1,9 +1,7 @@
 package org.footwell.web.batch;
 
 import io.javalin.http.Context;
-import java.io.BufferedOutputStream;
 import java.io.IOException;
-import java.io.OutputStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,8 +25,8 @@ public final class SweepHandler {
 
   private static final List<Format> FORMATS = List.of(Format.JSON, Format.CSV, Format.LINES);
 
-  /** Rows that are answered together. */
-  private static final int PIECE_ROWS = 64;
+  /** Rows that are answered together at most. */
+  private static final int MOST_ROWS = 64;
 
   private final Endpoints endpoints;
   private final int bodyBytes;
@@ -60,12 +58,11 @@ public final class SweepHandler {
     Reader reader = Languages.reader(ctx);
     SweepForm form =
         format.equals(Format.CSV)
-            ? new SweepCsv(sweep, CsvForm.of(query).separator(), reader)
-            : new SweepJson(sweep, format.equals(Format.LINES));
-    try {
-      BatchHandler.start(ctx, format);
-      OutputStream out = new BufferedOutputStream(Exchange.answer(ctx), BatchHandler.OUTPUT_BYTES);
-      write(endpoint, sweep, form, workers.into(out, reader), reader);
+            ? new SweepCsv(sweep, CsvForm.of(query), reader)
+            : new SweepJson(sweep, format.equals(Format.LINES), query.digits());
+    try (Rows rows = workers.rows(ctx, reader)) {
+      write(endpoint, sweep, form, rows.start(format), reader);
+      rows.whole();
     } catch (IOException callerIsGone) {
       throw new UncheckedIOException(callerIsGone);
     } catch (OutOfMemoryError tooMuchAtOnce) {
@@ -77,26 +74,26 @@ public final class SweepHandler {
   static <Q extends Record, R extends Record> void write(
       Endpoint<Q, R> endpoint, Sweep<Q, R> sweep, SweepForm form, Pipeline pipeline, Reader reader)
       throws IOException {
-    try {
-      pipeline.add(() -> List.of(Part.of(form.head())));
-      int count = sweep.rowCount();
-      for (int row = 0; row < count; row += PIECE_ROWS) {
-        int first = row;
-        int end = Math.min(count, row + PIECE_ROWS);
-        pipeline.add(
-            () -> {
-              List<Part> parts = new ArrayList<>(2 * PIECE_ROWS);
-              for (int i = first; i < end; i++) {
-                parts.addAll(row(endpoint, sweep, i, form, reader));
-              }
-              return parts;
-            });
-      }
-      pipeline.add(() -> List.of(Part.of(form.tail())));
-      pipeline.flush();
-    } finally {
-      pipeline.cancel();
+    pipeline.add(() -> List.of(Part.of(form.head())));
+    PieceSize size = new PieceSize(MOST_ROWS);
+    int count = sweep.rowCount();
+    for (int row = 0; row < count; ) {
+      int first = row;
+      int end = Math.min(count, row + size.rows());
+      pipeline.add(
+          size.timed(
+              end - first,
+              () -> {
+                List<Part> parts = new ArrayList<>(2 * (end - first));
+                for (int i = first; i < end; i++) {
+                  parts.addAll(row(endpoint, sweep, i, form, reader));
+                }
+                return parts;
+              }));
+      row = end;
     }
+    pipeline.add(() -> List.of(Part.of(form.tail())));
+    pipeline.flush();
   }
 
   private static <Q extends Record, R extends Record> List<Part> row(

@@ -1,6 +1,5 @@
 package org.footwell.web.batch;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
@@ -10,6 +9,7 @@ import org.footwell.analysis.Point;
 import org.footwell.analysis.Sweep;
 import org.footwell.calculation.Place;
 import org.footwell.calculation.text.Names;
+import org.footwell.web.request.Digits;
 import org.footwell.web.request.Json;
 import org.footwell.web.request.Problem;
 import org.footwell.web.request.Rendering;
@@ -23,12 +23,14 @@ final class SweepJson implements SweepForm {
 
   private final Sweep<?, ?> sweep;
   private final boolean lines;
+  private final Digits digits;
   private final List<String> inputs;
   private final List<String> outputs;
 
-  SweepJson(Sweep<?, ?> sweep, boolean lines) {
+  SweepJson(Sweep<?, ?> sweep, boolean lines, Digits digits) {
     this.sweep = sweep;
     this.lines = lines;
+    this.digits = digits;
     this.inputs = sweep.inputs().stream().map(Place::path).toList();
     this.outputs = sweep.outputs().stream().map(Place::path).toList();
   }
@@ -95,12 +97,8 @@ final class SweepJson implements SweepForm {
     return named;
   }
 
-  private static byte[] bytes(SweepTable.Swept row) {
-    try {
-      return ROW.writeValueAsBytes(row);
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException(e);
-    }
+  private byte[] bytes(SweepTable.Swept row) {
+    return Json.bytes(ROW, row, digits);
   }
 
   @Override

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.stream.IntStream;
 import org.footwell.analysis.Sweep;
 import org.footwell.calculation.Verdict;
+import org.footwell.web.request.Digits;
 import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.Problem;
 
@@ -30,7 +31,7 @@ public record SweepTable(
   public static <Q extends Record, R extends Record> SweepTable of(
       Endpoint<Q, R> endpoint, byte[] request) {
     Sweep<Q, R> sweep = endpoint.sweep(request);
-    SweepJson form = new SweepJson(sweep, false);
+    SweepJson form = new SweepJson(sweep, false, Digits.ALL);
     List<Swept> rows =
         IntStream.range(0, sweep.rowCount())
             .mapToObj(sweep::values)

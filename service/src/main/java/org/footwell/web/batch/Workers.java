@@ -1,6 +1,7 @@
 package org.footwell.web.batch;
 
-import java.io.OutputStream;
+import io.javalin.http.Context;
+import java.io.IOException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import org.footwell.calculation.text.Reader;
@@ -19,8 +20,8 @@ public final class Workers implements AutoCloseable {
           });
 
   /** A table's way to its caller: as many pieces again as there are cores, so that none waits. */
-  Pipeline into(OutputStream out, Reader reader) {
-    return new Pipeline(threads, 2 * cores, out, reader);
+  Rows rows(Context ctx, Reader reader) throws IOException {
+    return new Rows(ctx, reader, threads, 2 * cores);
   }
 
   @Override

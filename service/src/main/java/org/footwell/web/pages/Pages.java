@@ -11,7 +11,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import org.footwell.calculation.text.Texts;
-import org.footwell.web.request.EntityTag;
+import org.footwell.web.request.Body;
 import org.footwell.web.request.Exchange;
 import org.footwell.web.request.Format;
 import org.footwell.web.request.Languages;
@@ -71,7 +71,7 @@ public final class Pages {
   /** What is served as it stands, by its address. */
   public static final Map<String, String> FIXED = fixed();
 
-  private final Map<String, byte[]> loaded = new ConcurrentHashMap<>();
+  private final Map<String, Body> loaded = new ConcurrentHashMap<>();
   private final String version;
 
   public Pages(String version) {
@@ -97,9 +97,9 @@ public final class Pages {
 
   /** Serves a file of the jar. */
   public void serve(Context ctx, String resource) {
-    byte[] bytes = loaded.computeIfAbsent(resource, Pages::load);
+    Body body = loaded.computeIfAbsent(resource, Pages::load);
     String ending = resource.substring(resource.lastIndexOf('.') + 1);
-    serve(ctx, TYPES.get(ending), bytes);
+    serve(ctx, TYPES.get(ending), body);
   }
 
   /** Serves the words of the pages in the reader's language. */
@@ -108,26 +108,21 @@ public final class Pages {
     serve(
         ctx,
         Format.JSON.contentType(),
-        loaded.computeIfAbsent(PageWords.PATH + language, any -> PageWords.json(language)));
+        loaded.computeIfAbsent(
+            PageWords.PATH + language, any -> new Body(PageWords.json(language))));
   }
 
-  private void serve(Context ctx, String type, byte[] bytes) {
-    String tag = EntityTag.of(version, bytes);
-    ctx.res().setHeader("ETag", tag);
+  private void serve(Context ctx, String type, Body body) {
     ctx.res().setHeader("Cache-Control", "public, max-age=300");
-    if (EntityTag.matches(ctx.header("If-None-Match"), tag)) {
-      ctx.res().setStatus(304);
-      return;
-    }
-    Exchange.write(ctx, 200, type, bytes);
+    Exchange.writeKept(ctx, type, body, version);
   }
 
-  private static byte[] load(String resource) {
+  private static Body load(String resource) {
     try (InputStream in = Pages.class.getResourceAsStream(resource)) {
       if (in == null) {
         throw new IllegalStateException("missing from the jar: " + resource);
       }
-      return in.readAllBytes();
+      return new Body(in.readAllBytes());
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -262,11 +262,7 @@ public final class Endpoint<Q extends Record, R extends Record> {
             .with("column", place.getColumnNr());
   }
 
-  public byte[] json(Answer<R> answer) {
-    try {
-      return writer.writeValueAsBytes(answer);
-    } catch (JsonProcessingException e) {
-      throw new IllegalStateException(e);
-    }
+  public byte[] json(Answer<R> answer, Digits digits) {
+    return Json.bytes(writer, answer, digits);
   }
 }

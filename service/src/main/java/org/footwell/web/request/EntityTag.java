@@ -1,20 +1,22 @@
 package org.footwell.web.request;
 
+import java.util.Locale;
 import java.util.zip.CRC32C;
 
-/** Strong, quoted entity tags with the version in them, so that a new version gives new tags. */
-public final class EntityTag {
+/** Strong, quoted entity tags with the version in them, so that a new version gives new tags; so does another coding. */
+final class EntityTag {
 
   private EntityTag() {}
 
-  public static String of(String version, byte[] bytes) {
+  static String of(String version, byte[] bytes, Coding coding) {
     CRC32C checksum = new CRC32C();
     checksum.update(bytes);
-    return "\"%s-%x-%x\"".formatted(version, bytes.length, checksum.getValue());
+    String ending = coding == Coding.IDENTITY ? "" : "-" + coding.name().toLowerCase(Locale.ROOT);
+    return "\"%s-%x-%x%s\"".formatted(version, bytes.length, checksum.getValue(), ending);
   }
 
   /** Whether an If-None-Match header, which may be null, lists the tag. */
-  public static boolean matches(String ifNoneMatch, String tag) {
+  static boolean matches(String ifNoneMatch, String tag) {
     if (ifNoneMatch == null) {
       return false;
     }

@@ -56,15 +56,20 @@ public final class Exchange {
     return waits(ctx).ns();
   }
 
-  /** The body of a request, which must come at its pace. */
-  public static InputStream body(Context ctx) throws IOException {
-    return new PacedInput(bodyAtAnyPace(ctx), waits(ctx).pace());
+  /** What comes of a request, which must come at its pace. */
+  public static InputStream sent(Context ctx) throws IOException {
+    return new PacedInput(sentAtAnyPace(ctx), waits(ctx).pace());
   }
 
-  /** The body of a request whose answer is under way, so that it may have to wait for that. */
-  public static InputStream bodyAtAnyPace(Context ctx) throws IOException {
+  /** What comes of a request whose answer is under way, so that it may have to wait for that. */
+  public static InputStream sentAtAnyPace(Context ctx) throws IOException {
     return new WaitingInput(
         ctx.req().getInputStream(), ctx.req().getContentLengthLong(), waits(ctx));
+  }
+
+  /** The body of a request, decoded. */
+  public static InputStream body(Context ctx) throws IOException {
+    return coding(ctx.req()).decoded(sent(ctx));
   }
 
   /** Where the answer is written, at the pace of the caller within bounds. */
@@ -88,12 +93,11 @@ public final class Exchange {
           ProblemType.WRONG_CONTENT_TYPE,
           Phrase.of(ProblemWords.SEND_JSON).with("other", notOfType(type)));
     }
-    requirePlain(request);
-    long announced = request.getContentLengthLong();
-    if (announced > most) {
+    long stated = statedLength(request);
+    if (stated > most) {
       throw tooLarge(most);
     }
-    byte[] body = inTime(ctx, announced < 0 ? most + 1 : (int) announced);
+    byte[] body = inTime(ctx, stated < 0 ? most + 1 : (int) stated);
     if (body.length > most) {
       throw tooLarge(most);
     }
@@ -124,15 +128,11 @@ public final class Exchange {
   }
 
   /**
-   * Refuses a body that is compressed or in another encoding of letters: read as it stands it would
-   * be garbled.
+   * How the body of a request is coded. One in another coding or another encoding of letters is
+   * refused: read as it stands it would be garbled.
    */
-  public static void requirePlain(HttpServletRequest request) {
-    String coding = request.getHeader("Content-Encoding");
-    if (coding != null && !coding.equalsIgnoreCase("identity")) {
-      throw ProblemException.of(
-          ProblemType.WRONG_CONTENT_TYPE, Phrase.of(ProblemWords.CODED).own("coding", coding));
-    }
+  public static Coding coding(HttpServletRequest request) {
+    Coding coding = Coding.ofBody(request);
     String charset = charset(contentType(request));
     if (!PLAIN.contains(charset)) {
       throw ProblemException.of(
@@ -141,6 +141,12 @@ public final class Exchange {
               ? Phrase.of(ProblemWords.EMPTY_CHARSET)
               : Phrase.of(ProblemWords.OTHER_CHARSET).own("charset", charset));
     }
+    return coding;
+  }
+
+  /** How long a body is, bytes; negative where that is not stated, as of one that is coded. */
+  public static long statedLength(HttpServletRequest request) {
+    return coding(request) == Coding.IDENTITY ? request.getContentLengthLong() : -1;
   }
 
   /**
@@ -215,14 +221,41 @@ public final class Exchange {
   }
 
   public static void write(Context ctx, int status, String contentType, byte[] body) {
+    write(ctx, status, contentType, new Body(body));
+  }
+
+  private static void write(Context ctx, int status, String contentType, Body body) {
+    Coding coding = coding(ctx, body);
+    byte[] bytes = body.in(coding);
     HttpServletResponse response = ctx.res();
     response.setStatus(status);
     response.setContentType(contentType);
-    response.setContentLength(body.length);
+    response.setContentLength(bytes.length);
     try {
-      answer(ctx).write(body);
+      answer(ctx).write(bytes);
     } catch (IOException callerIsGone) {
       throw new UncheckedIOException(callerIsGone);
+    }
+  }
+
+  /** The coding of an answer, which its headers tell where it can be another. */
+  private static Coding coding(Context ctx, Body body) {
+    Coding coding = Coding.of(ctx, body.size());
+    if (coding != Coding.IDENTITY || body.size() > Coding.SHORT_BYTES) {
+      coding.describe(ctx);
+    }
+    return coding;
+  }
+
+  /** Sends an answer that may be kept, or tells who keeps it already that it is the same. */
+  public static void writeKept(Context ctx, String contentType, Body body, String version) {
+    String tag = body.tag(version, Coding.of(ctx, body.size()));
+    ctx.res().setHeader("ETag", tag);
+    if (EntityTag.matches(ctx.header("If-None-Match"), tag)) {
+      coding(ctx, body);
+      ctx.res().setStatus(304);
+    } else {
+      write(ctx, 200, contentType, body);
     }
   }
 }

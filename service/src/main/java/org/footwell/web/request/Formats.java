@@ -85,7 +85,8 @@ public final class Formats<Q extends Record, R extends Record> {
     return all.stream().filter(format -> format.isIn(range)).findFirst().orElse(null);
   }
 
-  private static double quality(String[] parts) {
+  /** How much a range of such a header is liked. */
+  static double quality(String[] parts) {
     for (String part : parts) {
       if (part.startsWith("q=")) {
         try {

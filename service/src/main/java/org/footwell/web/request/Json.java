@@ -3,13 +3,15 @@ package org.footwell.web.request;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonFactoryBuilder;
-import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.StreamReadConstraints;
 import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies;
 import com.fasterxml.jackson.databind.PropertyNamingStrategy;
 import com.fasterxml.jackson.databind.cfg.CoercionAction;
@@ -17,6 +19,9 @@ import com.fasterxml.jackson.databind.cfg.CoercionInputShape;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
 import com.fasterxml.jackson.databind.type.LogicalType;
+import com.fasterxml.jackson.databind.util.TokenBuffer;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
 import org.footwell.calculation.text.Names;
 
 /** How JSON is read and written: strictly, and with one mapper for all. */
@@ -36,9 +41,6 @@ public final class Json {
       return Names.snake(camel);
     }
   }
-
-  /** Whether the fast writer of doubles is used; on newer JDKs the plain one is the faster. */
-  public static final boolean FAST_DOUBLES = Runtime.version().feature() < 19;
 
   private static final int LONGEST_TEXT = 100_000;
 
@@ -60,7 +62,7 @@ public final class Json {
                           .build())
                   .enable(StreamReadFeature.USE_FAST_DOUBLE_PARSER)
                   .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
-                  .configure(StreamWriteFeature.USE_FAST_DOUBLE_WRITER, FAST_DOUBLES)
+                  .configure(StreamWriteFeature.USE_FAST_DOUBLE_WRITER, Digits.FAST_WRITER)
                   .build())
           .propertyNamingStrategy(NAMING)
           .annotationIntrospector(new DeclaredConstants())
@@ -88,9 +90,34 @@ public final class Json {
   private Json() {}
 
   public static byte[] bytes(Object value) {
+    return bytes(MAPPER.writer(), value, Digits.ALL);
+  }
+
+  /** A value with its numbers to so many digits. */
+  public static byte[] bytes(ObjectWriter writer, Object value, Digits digits) {
     try {
-      return MAPPER.writeValueAsBytes(value);
-    } catch (JsonProcessingException e) {
+      if (digits.all()) {
+        return writer.writeValueAsBytes(value);
+      }
+      ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+      try (JsonGenerator generator = new RoundedNumbers(writer.createGenerator(bytes), digits)) {
+        writer.writeValue(generator, value);
+      }
+      return bytes.toByteArray();
+    } catch (IOException e) {
+      throw new IllegalStateException(e);
+    }
+  }
+
+  /** The same as a tree. */
+  static JsonNode tree(Object value, Digits digits) {
+    if (digits.all()) {
+      return MAPPER.valueToTree(value);
+    }
+    try (TokenBuffer tokens = new TokenBuffer(MAPPER, false)) {
+      MAPPER.writeValue(new RoundedNumbers(tokens, digits), value);
+      return MAPPER.readTree(tokens.asParser());
+    } catch (IOException e) {
       throw new IllegalStateException(e);
     }
   }

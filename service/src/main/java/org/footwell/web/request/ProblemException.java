@@ -1,6 +1,8 @@
 package org.footwell.web.request;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.footwell.calculation.Faults;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.calculation.text.Words;
@@ -13,14 +15,13 @@ public final class ProblemException extends RuntimeException {
   private final ProblemType type;
   private final transient Phrase detail;
   private final transient Faults faults;
-  private final String allow;
+  private final transient Map<String, String> headers = new HashMap<>();
 
-  private ProblemException(ProblemType type, Phrase detail, Faults faults, String allow) {
+  private ProblemException(ProblemType type, Phrase detail, Faults faults) {
     super(null, null, false, false);
     this.type = type;
     this.detail = detail;
     this.faults = faults;
-    this.allow = allow;
   }
 
   public static ProblemException of(ProblemType type, Words detail) {
@@ -28,17 +29,23 @@ public final class ProblemException extends RuntimeException {
   }
 
   public static ProblemException of(ProblemType type, Phrase detail) {
-    return new ProblemException(type, detail, null, null);
+    return new ProblemException(type, detail, null);
   }
 
   public static ProblemException invalid(Faults faults) {
-    return new ProblemException(ProblemType.INVALID, null, faults, null);
+    return new ProblemException(ProblemType.INVALID, null, faults);
   }
 
   public static ProblemException wrongMethod(String method, List<String> allowed) {
     Phrase detail =
         Phrase.of(ProblemWords.WRONG_METHOD).own("method", method).own("allow", allowed);
-    return new ProblemException(ProblemType.WRONG_METHOD, detail, null, String.join(", ", allowed));
+    return of(ProblemType.WRONG_METHOD, detail).with("Allow", String.join(", ", allowed));
+  }
+
+  /** The same with a header that its answer carries. */
+  ProblemException with(String header, String value) {
+    headers.put(header, value);
+    return this;
   }
 
   public ProblemType type() {
@@ -46,7 +53,7 @@ public final class ProblemException extends RuntimeException {
   }
 
   /** What happened, or null where faults say it. */
-  Phrase detail() {
+  public Phrase detail() {
     return detail;
   }
 
@@ -55,8 +62,9 @@ public final class ProblemException extends RuntimeException {
     return faults;
   }
 
-  String allow() {
-    return allow;
+  /** Headers its answer carries. */
+  Map<String, String> headers() {
+    return headers;
   }
 
   /** As it reads in English. */

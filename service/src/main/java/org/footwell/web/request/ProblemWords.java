@@ -14,6 +14,7 @@ public enum ProblemWords implements Words {
   TOO_MANY_PARAMETERS,
   BROKEN_ESCAPE,
   NONE_ACCEPTED,
+  NO_CODING_ACCEPTED,
 
   // What breaks off before an address is read.
   ADDRESS_TOO_LONG,
@@ -48,6 +49,12 @@ public enum ProblemWords implements Words {
   STOPS,
   BREAKS_OFF,
   NOT_WELL_FORMED,
+
+  // What is coded.
+  GZIP_BROKEN,
+  GZIP_ENDS_EARLY,
+  GZIP_HOLDS_MORE,
+  GZIP_RATIO,
 
   // JSON.
   MALFORMED,

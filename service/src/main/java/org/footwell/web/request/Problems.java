@@ -88,8 +88,8 @@ public final class Problems {
       return;
     }
     Problem problem = of(failure, RequestId.of(ctx), Languages.reader(ctx));
-    if (failure instanceof ProblemException exception && exception.allow() != null) {
-      ctx.res().setHeader("Allow", exception.allow());
+    if (failure instanceof ProblemException exception) {
+      exception.headers().forEach(ctx.res()::setHeader);
     }
     if (failure instanceof DeadlinePassed || problem.type().equals(ProblemType.BUSY.uri())) {
       ctx.res().setHeader("Retry-After", "1");

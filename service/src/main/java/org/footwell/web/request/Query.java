@@ -2,6 +2,7 @@ package org.footwell.web.request;
 
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -28,6 +29,8 @@ public final class Query {
 
   private static final String LANGUAGE = "lang";
 
+  private static final String DIGITS = "digits";
+
   private static final String UNITS = "units";
 
   private static final List<String> SYSTEMS =
@@ -44,6 +47,8 @@ public final class Query {
           Map.of(
               "columns",
               List.of(),
+              DIGITS,
+              Digits.NAMES,
               "errors",
               ERRORS,
               LANGUAGE,
@@ -54,6 +59,8 @@ public final class Query {
   private static final Map<String, List<String>> OF_SWEEP =
       sorted(
           Map.of(
+              DIGITS,
+              Digits.NAMES,
               "errors",
               ERRORS,
               LANGUAGE,
@@ -77,6 +84,8 @@ public final class Query {
   static Map<String, List<String>> optionsWith(List<String> formats) {
     return sorted(
         Map.of(
+            DIGITS,
+            Digits.NAMES,
             "errors",
             ERRORS,
             "field",
@@ -209,6 +218,9 @@ public final class Query {
     if (name.equals(LANGUAGE)) {
       return Allowed.oneOf(Reader.languages());
     }
+    if (name.equals(DIGITS)) {
+      return Allowed.between(Digits.LEAST, Digits.MOST, "");
+    }
     return allowed.isEmpty() ? Phrase.of(WebWords.FIGURE_NAME) : Allowed.oneOf(allowed);
   }
 
@@ -232,8 +244,9 @@ public final class Query {
     refuse(faults);
   }
 
-  /** Refuses options that mean something with another type only. */
-  public void requireNone(List<String> names, Format only) {
+  /** Refuses options that mean something with other types only. */
+  public void requireNone(List<String> names, Format... only) {
+    List<String> types = Arrays.stream(only).map(Format::mediaType).toList();
     Faults faults = new Faults();
     for (String name : names) {
       if (options.containsKey(name)) {
@@ -241,7 +254,7 @@ public final class Query {
             .add(CoreFault.NOT_ALLOWED)
             .at("/" + name)
             .given(option(name))
-            .allowed(Phrase.of(WebWords.ONLY_WITH).own("type", only.mediaType()));
+            .allowed(Phrase.of(WebWords.ONLY_WITH).own("type", types));
       }
     }
     refuse(faults);
@@ -281,6 +294,18 @@ public final class Query {
   /** The value of an option, or null. */
   public String option(String name) {
     return options.get(name);
+  }
+
+  /** Refuses digits for a format that rounds in its own way; a single value takes any. */
+  public void requireDigitsFit(Format format) {
+    if (!options.containsKey("field") && !Rendering.OF_NUMBERS.contains(format)) {
+      requireNone(List.of(DIGITS), Rendering.OF_NUMBERS.toArray(Format[]::new));
+    }
+  }
+
+  /** How many digits an answer is wanted with. */
+  public Digits digits() {
+    return Digits.of(option(DIGITS));
   }
 
   public boolean workings() {

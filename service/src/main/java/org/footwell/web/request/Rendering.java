@@ -34,26 +34,34 @@ public final class Rendering {
 
   private Rendering() {}
 
+  /** Formats of numbers as they are, which can be asked for with fewer digits. */
+  public static final List<Format> OF_NUMBERS = List.of(Format.JSON, Format.CSV, Format.XML);
+
   /** An answer in one of the formats of its endpoint. */
   public static <Q extends Record, R extends Record> byte[] render(
-      Endpoint<Q, R> endpoint, Answered<Q, R> answered, Format format, Reader reader) {
+      Endpoint<Q, R> endpoint,
+      Answered<Q, R> answered,
+      Format format,
+      Digits digits,
+      Reader reader) {
     Answer<R> answer = answered.answer();
     View<Q, R> view = endpoint.formats().view(format);
     if (view != null) {
       return view.draw().apply(new Shown<>(answered.request(), answer, reader));
     }
     if (format.equals(Format.JSON)) {
-      return endpoint.json(answer);
+      return endpoint.json(answer, digits);
     }
     if (format.equals(Format.TEXT)) {
       return utf8(TextPage.of(answer, reader));
     }
-    JsonNode tree = tree(answer);
+    JsonNode tree = Json.tree(answer, digits);
     return format.equals(Format.XML) ? xml(tree) : utf8(csv(tree));
   }
 
-  public static JsonNode tree(Answer<?> answer) {
-    return Json.MAPPER.valueToTree(answer);
+  /** One part of an answer as a cell shows it. */
+  public static byte[] part(Shape<?> result, Answer<?> answer, String field, Digits digits) {
+    return utf8(cell(pick(result, Json.tree(answer, digits), field)));
   }
 
   /**
@@ -61,7 +69,7 @@ public final class Rendering {
    * verdict, safety or workings. A list crossed without an index gives all its entries; a part that
    * this answer leaves out is empty.
    */
-  public static JsonNode pick(Shape<?> result, JsonNode answer, String field) {
+  private static JsonNode pick(Shape<?> result, JsonNode answer, String field) {
     String[] path = field.split("\\.", -1);
     JsonNode here = answer.get("result").has(path[0]) ? answer.get("result") : answer;
     for (int i = 0; i < path.length; i++) {
@@ -123,7 +131,7 @@ public final class Rendering {
   }
 
   /** A value as a cell shows it: no quotes, no line end, entries of a list in one line. */
-  public static String cell(JsonNode value) {
+  static String cell(JsonNode value) {
     if (value.isArray()) {
       List<String> entries = new ArrayList<>();
       value.forEach(entry -> entries.add(cell(entry)));

@@ -5,6 +5,7 @@ import io.javalin.http.Context;
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.OutputStream;
 import java.time.Duration;
 import java.util.Collection;
 import java.util.List;
@@ -65,8 +66,7 @@ public final class Intake {
           ProblemType.WRONG_CONTENT_TYPE,
           Phrase.of(ProblemWords.SEND_JSON_OR_FILES).with("other", Exchange.notOfType(type)));
     }
-    Exchange.requirePlain(request);
-    long length = request.getContentLengthLong();
+    long length = Exchange.statedLength(request);
     if (length > mostBytes) {
       throw Exchange.tooLarge(mostBytes);
     }
@@ -99,6 +99,8 @@ public final class Intake {
         untyped = UntypedJson.read(in, share);
       } else {
         Upload upload = Upload.read(in, Exchange.contentType(ctx.req()), requestBytes, share);
+        // What stands behind the last part is of no use, but a checksum of all may be there.
+        in.transferTo(OutputStream.nullOutputStream());
         untyped = upload.request();
         UploadedFiles.place(untyped, upload.files());
       }

@@ -22,6 +22,8 @@ import org.footwell.calculation.Engine;
 import org.footwell.calculation.text.Reader;
 import org.footwell.fuzz.Refusals;
 import org.footwell.fuzz.Target;
+import org.footwell.web.request.Coding;
+import org.footwell.web.request.Digits;
 import org.footwell.web.request.Endpoint;
 
 /**
@@ -88,7 +90,7 @@ public final class CsvTarget implements Target {
   }
 
   private static void requireWrittenAlike(Sheet sheet, char separator) throws IOException {
-    CsvText text = new CsvText(separator);
+    CsvText text = new CsvText(new CsvForm(separator, null, Digits.ALL));
     text.row(List.of(LAST_CELL));
     for (CsvRow row : sheet.rows()) {
       text.cells(row, row.cells().size());
@@ -122,8 +124,8 @@ public final class CsvTarget implements Target {
 
   private static byte[] answer(byte[] csv, char separator) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    AnnouncedInput input = new AnnouncedInput(new ByteArrayInputStream(csv));
-    CsvForm form = new CsvForm(separator, null);
+    AnnouncedInput input = new AnnouncedInput(new ByteArrayInputStream(csv), Coding.IDENTITY);
+    CsvForm form = new CsvForm(separator, null, Digits.ALL);
     try (CsvBatch<?, ?> batch = new CsvBatch<>(ENDPOINT, input, MOST, form, Reader.ANYONE)) {
       batch.answer(new Pipeline(new AtOnce(), 2, out, Reader.ANYONE));
     }

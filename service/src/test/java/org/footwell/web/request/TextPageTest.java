@@ -34,7 +34,7 @@ class TextPageTest {
         endpoint.answer(Rendering.utf8(filters.card().example()), false, Reader.ANYONE);
     String text =
         new String(
-                Rendering.render(endpoint, answered, Format.TEXT, Reader.ANYONE),
+                Rendering.render(endpoint, answered, Format.TEXT, Digits.ALL, Reader.ANYONE),
                 StandardCharsets.UTF_8)
             .replaceAll("\\s+", " ");
     for (CrossoverFiltersResult.DesignedSection section : answered.answer().result().sections()) {
@@ -184,7 +184,7 @@ class TextPageTest {
     Answered<Q, R> answered =
         endpoint.answer(Rendering.utf8(calculation.card().example()), true, Reader.ANYONE);
     return Stream.of(Reader.ANYONE, GERMAN)
-        .map(reader -> Rendering.render(endpoint, answered, Format.TEXT, reader))
+        .map(reader -> Rendering.render(endpoint, answered, Format.TEXT, Digits.ALL, reader))
         .map(bytes -> new String(bytes, StandardCharsets.UTF_8))
         .toList();
   }

@@ -64,7 +64,8 @@ class ViewTest {
         endpoint.answer(Rendering.utf8(calculation.card().example()), false, Reader.ANYONE);
     Format format = endpoint.formats().wanted("txt", null);
     byte[] said =
-        Rendering.render(endpoint, answered, format, new Reader(Locale.ENGLISH, Units.METRIC));
+        Rendering.render(
+            endpoint, answered, format, Digits.ALL, new Reader(Locale.ENGLISH, Units.METRIC));
     assertEquals(
         answered.request().distanceM() + " " + answered.answer().verdict() + " en METRIC",
         new String(said, StandardCharsets.UTF_8));

@@ -1,0 +1,75 @@
+package org.footwell.web.batch;
+
+import com.sun.management.OperatingSystemMXBean;
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.util.Arrays;
+import java.util.Locale;
+
+/**
+ * Processor time a row of {@link BatchBenchmark}, which a busy machine does not falsify: of answering,
+ * and of copying the answer. Rounds of both take turns; the median of each counts.
+ */
+public final class BatchTiming {
+
+  private static final int WARM = 25;
+  private static final int ROUNDS = 41;
+  private static final OperatingSystemMXBean SYSTEM =
+      (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
+
+  private interface Round {
+    void run() throws IOException;
+  }
+
+  private BatchTiming() {}
+
+  public static void main(String[] arguments) throws IOException {
+    for (String id : new String[] {"sound-level", "driver-check"}) {
+      for (int digits : new int[] {0, 6}) {
+        BatchBenchmark batch = new BatchBenchmark();
+        batch.id = id;
+        batch.digits = digits;
+        batch.prepare();
+        report(batch);
+        batch.stop();
+      }
+    }
+  }
+
+  private static void report(BatchBenchmark batch) throws IOException {
+    Round[] rounds = {
+      batch::copyAnswer, batch::readAskedWriteAnswer, batch::answeredOnOneCore, batch::answeredOnTwoCores
+    };
+    double[][] processor = new double[rounds.length][ROUNDS];
+    double[][] wall = new double[rounds.length][ROUNDS];
+    for (int i = -WARM; i < ROUNDS; i++) {
+      for (int j = 0; j < rounds.length; j++) {
+        long before = SYSTEM.getProcessCpuTime();
+        long begin = System.nanoTime();
+        rounds[j].run();
+        if (i >= 0) {
+          wall[j][i] = (System.nanoTime() - begin) / 1e3 / BatchBenchmark.ROWS;
+          processor[j][i] = (SYSTEM.getProcessCpuTime() - before) / 1e3 / BatchBenchmark.ROWS;
+        }
+      }
+    }
+    System.out.printf(
+        Locale.ROOT,
+        "%s, digits %d: copyAnswer %s, readAskedWriteAnswer %s, one worker %s, two workers %s%n",
+        batch.id,
+        batch.digits,
+        said(processor[0], wall[0]),
+        said(processor[1], wall[1]),
+        said(processor[2], wall[2]),
+        said(processor[3], wall[3]));
+  }
+
+  private static String said(double[] processor, double[] wall) {
+    return String.format(Locale.ROOT, "%.2f (%.2f)", median(processor), median(wall));
+  }
+
+  private static double median(double[] values) {
+    Arrays.sort(values);
+    return values[values.length / 2];
+  }
+}
