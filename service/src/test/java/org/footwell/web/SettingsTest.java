@@ -27,16 +27,17 @@ class SettingsTest {
   @Test
   void withoutAnythingSetTheServiceListensLocallyOn8080() {
     assertEquals(
-        new Settings(
-            "127.0.0.1",
-            8080,
-            Duration.ofSeconds(10),
-            1_048_576,
-            67_108_864,
-            USUAL,
-            USUAL_STOP,
-            List.of("*"),
-            false),
+        SettingsBuilder.builder()
+            .host("127.0.0.1")
+            .port(8080)
+            .deadline(Duration.ofSeconds(10))
+            .bodyBytes(1_048_576)
+            .uploadBytes(67_108_864)
+            .pace(USUAL)
+            .stop(USUAL_STOP)
+            .origins(List.of("*"))
+            .logRequests(false)
+            .build(),
         Settings.from(Map.of("PATH", "/bin")));
   }
 
@@ -104,16 +105,17 @@ class SettingsTest {
   @Test
   void everySettingIsTakenFromItsVariable() {
     assertEquals(
-        new Settings(
-            "0.0.0.0",
-            0,
-            Duration.ofMillis(250),
-            2_000,
-            3_000,
-            new Pace(Duration.ofMillis(500), 600, Duration.ofMillis(700)),
-            new OrderlyStop(Duration.ofMillis(800), Duration.ofMillis(900)),
-            List.of("https://a.example", "https://b.example"),
-            true),
+        SettingsBuilder.builder()
+            .host("0.0.0.0")
+            .port(0)
+            .deadline(Duration.ofMillis(250))
+            .bodyBytes(2_000)
+            .uploadBytes(3_000)
+            .pace(new Pace(Duration.ofMillis(500), 600, Duration.ofMillis(700)))
+            .stop(new OrderlyStop(Duration.ofMillis(800), Duration.ofMillis(900)))
+            .origins(List.of("https://a.example", "https://b.example"))
+            .logRequests(true)
+            .build(),
         Settings.from(
             Map.ofEntries(
                 Map.entry("FOOTWELL_LOG_REQUESTS", "yes"),
