@@ -33,11 +33,10 @@ public final class BareHandler {
     TutorialServer.start(arguments[0], mapper(), SoundLevelRequest.class, BareHandler::used);
   }
 
-  private static SoundLevelRequest used(SoundLevelRequest request) {
+  private static void used(SoundLevelRequest request) {
     if (request.driver().ratedOhm() <= 0) {
       throw new IllegalArgumentException("parsed, and used");
     }
-    return request;
   }
 
   private static JsonMapper mapper() {
@@ -83,7 +82,8 @@ public final class BareHandler {
     @Override
     public String translate(String camel) {
       StringBuilder snake = new StringBuilder();
-      for (char letter : camel.toCharArray()) {
+      for (int i = 0; i < camel.length(); i++) {
+        char letter = camel.charAt(i);
         if (Character.isUpperCase(letter)) {
           snake.append('_');
         }

@@ -17,10 +17,9 @@ public final class PlainHandler {
     TutorialServer.start(arguments[0], mapper, PlainRequest.class, PlainHandler::used);
   }
 
-  private static PlainRequest used(PlainRequest request) {
+  private static void used(PlainRequest request) {
     if (request.driver().ratedOhm() <= 0) {
       throw new IllegalArgumentException("parsed, and used");
     }
-    return request;
   }
 }

@@ -3,7 +3,7 @@ package org.footwell.reference;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.Javalin;
 import io.javalin.json.JavalinJackson;
-import java.util.function.UnaryOperator;
+import java.util.function.Consumer;
 
 /** A server with one route as tutorials write it: the body becomes a class, an object becomes the answer. */
 final class TutorialServer {
@@ -13,9 +13,9 @@ final class TutorialServer {
   /**
    * Listens on the loopback address.
    *
-   * @param used looks at the request, so that reading it is not in vain, and returns it
+   * @param used looks at the request, so that reading it is not in vain
    */
-  static <Q> void start(String port, ObjectMapper mapper, Class<Q> type, UnaryOperator<Q> used) {
+  static <Q> void start(String port, ObjectMapper mapper, Class<Q> type, Consumer<Q> used) {
     // The service's jar holds a logger; what the service is compared with logs nothing.
     System.setProperty("slf4j.provider", "org.slf4j.helpers.NOP_FallbackServiceProvider");
     Javalin.create(
@@ -25,7 +25,7 @@ final class TutorialServer {
               config.routes.post(
                   "/v1/sound-level",
                   ctx -> {
-                    used.apply(ctx.bodyAsClass(type));
+                    used.accept(ctx.bodyAsClass(type));
                     ctx.json(LevelAnswer.EXAMPLE);
                   });
               config.routes.get("/health/ready", ctx -> ctx.result("up"));

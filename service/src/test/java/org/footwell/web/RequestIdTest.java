@@ -48,12 +48,18 @@ class RequestIdTest {
   }
 
   @Test
-  void anAddressThatNoRouteSeesHasItTooInHeaderAndProblem() {
-    String answer =
-        RawConnection.answer(
-            "GET /%zz HTTP/1.1\r\nHost: a\r\nConnection: close\r\n"
-                + "X-Request-Id: order-17\r\n\r\n");
-    assertTrue(answer.startsWith("HTTP/1.1 400 "), answer);
+  void aRequestThatNoRouteSeesHasItTooInHeaderAndProblem() {
+    String request =
+        """
+        GET / HTTP/1.1
+        Host: a
+        Connection: close
+        Expect: more
+        X-Request-Id: order-17
+
+        """;
+    String answer = RawConnection.answer(request.replace("\n", "\r\n"));
+    assertTrue(answer.startsWith("HTTP/1.1 417 "), answer);
     assertTrue(answer.contains("\r\nX-Request-Id: order-17\r\n"), answer);
     assertTrue(RawConnection.body(answer).contains("\"request_id\":\"order-17\""), answer);
   }
