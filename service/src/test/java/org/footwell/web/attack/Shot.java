@@ -19,7 +19,7 @@ import org.footwell.web.request.Exchange;
 record Shot(
     String operation, String method, String address, Map<String, String> headers, byte[] body) {
 
-  private static final int SHOWN = 4_000;
+  private static final int SHOWN = 1_500;
 
   /** The bytes on the wire. */
   byte[] bytes() {
