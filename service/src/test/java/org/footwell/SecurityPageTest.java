@@ -22,7 +22,8 @@ class SecurityPageTest {
 
   private static final Path SOURCES = Path.of("service", "src", "test", "java");
   private static final Pattern NAMED = Pattern.compile("`(\\w+)#(\\w+)`");
-  private static final Pattern TESTED = Pattern.compile("^\\| (API\\d+) .*`\\w+#\\w+`", Pattern.MULTILINE);
+  private static final Pattern TESTED =
+      Pattern.compile("^\\| (API\\d+) .*`\\w+#\\w+`", Pattern.MULTILINE);
 
   private static String page() throws IOException {
     return Files.readString(Committed.PROJECT.resolve(Path.of("docs", "security.md")));

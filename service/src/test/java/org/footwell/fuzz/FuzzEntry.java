@@ -2,6 +2,7 @@ package org.footwell.fuzz;
 
 import java.util.Arrays;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 
 /** Where the search by coverage enters. It knows these two names and nothing else of a reader. */
@@ -45,7 +46,7 @@ public final class FuzzEntry {
   /** Something for one of them where all are searched. */
   static byte[] forAll(FuzzedReader reader, byte[] given) {
     byte[] marked = new byte[given.length + 1];
-    marked[0] = (byte) reader.ordinal();
+    marked[0] = (byte) List.of(FuzzedReader.values()).indexOf(reader);
     System.arraycopy(given, 0, marked, 1, given.length);
     return marked;
   }

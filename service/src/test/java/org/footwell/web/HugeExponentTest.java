@@ -17,7 +17,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 @ExtendWith(RunningServer.class)
 class HugeExponentTest {
 
-  private static final String WITH_PRICE = SoundLevelCalls.GOOD.replace("\"rated_ohm\":8", "\"rated_ohm\":8,\"price\":#");
+  private static final String WITH_PRICE =
+      SoundLevelCalls.GOOD.replace("\"rated_ohm\":8", "\"rated_ohm\":8,\"price\":#");
 
   private static ValidatableResponse post(String path, String body) {
     return RunningServer.given().contentType("application/json").body(body).post(path).then();
@@ -32,7 +33,10 @@ class HugeExponentTest {
         Duration.ofSeconds(10),
         () -> {
           for (String body :
-              List.of(power, SoundLevelCalls.with("driver_count", huge), WITH_PRICE.replace("#", huge))) {
+              List.of(
+                  power,
+                  SoundLevelCalls.with("driver_count", huge),
+                  WITH_PRICE.replace("#", huge))) {
             refused(SoundLevelCalls.PATH, body);
             refused(SoundLevelCalls.PATH + "/sweep", "{\"request\":%s}".formatted(body));
           }

@@ -82,7 +82,11 @@ final class Shots {
                 : queries.of(chosen.getValue(), within(path, id), random);
     headers(headers, random);
     String address = address(path.replace(ANY, id), random) + (query.isEmpty() ? "" : "?" + query);
-    return new Shot(operation, method(method, random), address, headers, body);
+    return new Shot(operation, method(method, random), address, headers, latin(body));
+  }
+
+  private static String latin(byte[] bytes) {
+    return bytes == null ? null : new String(bytes, StandardCharsets.ISO_8859_1);
   }
 
   private static String method(String usual, Random random) {
