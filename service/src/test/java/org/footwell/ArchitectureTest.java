@@ -17,6 +17,11 @@ import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.library.Architectures.LayeredArchitecture;
 import com.tngtech.archunit.library.dependencies.SliceRule;
+import java.net.DatagramSocket;
+import java.net.Socket;
+import java.net.URLConnection;
+import java.net.http.HttpClient;
+import java.nio.channels.SocketChannel;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -174,6 +179,20 @@ class ArchitectureTest {
               "com.fasterxml.jackson.core..",
               "com.fasterxml.jackson.databind..",
               "io.micrometer..");
+
+  /** What a caller sends makes the service neither call anybody nor start anything. */
+  @ArchTest
+  static final ArchRule nothingCallsOut =
+      noClasses()
+          .should()
+          .dependOnClassesThat()
+          .belongToAnyOf(
+              Socket.class,
+              DatagramSocket.class,
+              SocketChannel.class,
+              URLConnection.class,
+              HttpClient.class,
+              ProcessBuilder.class);
 
   @ArchTest
   static final ArchRule contractToolsStayOutOfTheService =

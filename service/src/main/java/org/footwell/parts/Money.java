@@ -21,12 +21,16 @@ public final class Money {
 
   /**
    * A price without the exponent or the zeros it may have been written with, which a sum would carry
-   * along; null stays null.
+   * along; null stays null. So does what no bound allows: written out, the zeros of 1e100000000 alone
+   * would take all memory there is.
    */
   public static BigDecimal plain(BigDecimal price) {
-    return price == null || (price.scale() >= 0 && price.scale() <= FINEST)
-        ? price
-        : price.stripTrailingZeros().setScale(Math.max(0, price.stripTrailingZeros().scale()));
+    if (price == null || (price.scale() >= 0 && price.scale() <= FINEST)) {
+      return price;
+    }
+    BigDecimal bare = price.stripTrailingZeros();
+    boolean beyondBounds = (long) bare.precision() - bare.scale() > MOST_DIGITS;
+    return beyondBounds ? price : bare.setScale(Math.max(0, bare.scale()));
   }
 
   /** The sum, or null when one of them is not known. */

@@ -15,7 +15,7 @@ final class Effort {
   private static final long MOST_NANOS = 5_000_000_000L;
 
   private static final long MOST_BYTES = 256L << 20;
-  private static final long MOST_BYTES_EACH = 64 << 10;
+  private static final long MOST_BYTES_EACH = 64L << 10;
 
   private Effort() {}
 

@@ -1,28 +1,29 @@
 package org.footwell.fuzz;
 
 import java.util.Locale;
-import java.util.function.Supplier;
 import org.footwell.web.batch.CsvTarget;
 import org.footwell.web.upload.UploadTarget;
 
 /** Every reader of what callers send. */
-public enum FuzzedReader {
-  NETWORK(NetworkTarget::new),
-  CSV(CsvTarget::new),
-  JSON(JsonTarget::new),
-  WAV(WavTarget::new),
-  UPLOAD(UploadTarget::new),
-  PLAN(PlanTarget::new),
-  PATHS(PathsTarget::new);
-
-  private final Supplier<Target> target;
-
-  FuzzedReader(Supplier<Target> target) {
-    this.target = target;
-  }
+enum FuzzedReader {
+  NETWORK,
+  CSV,
+  JSON,
+  WAV,
+  UPLOAD,
+  PLAN,
+  PATHS;
 
   Target target() {
-    return target.get();
+    return switch (this) {
+      case NETWORK -> new NetworkTarget();
+      case CSV -> new CsvTarget();
+      case JSON -> new JsonTarget();
+      case WAV -> new WavTarget();
+      case UPLOAD -> new UploadTarget();
+      case PLAN -> new PlanTarget();
+      case PATHS -> new PathsTarget();
+    };
   }
 
   /** As its folders are called. */

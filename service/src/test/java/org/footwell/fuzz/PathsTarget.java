@@ -60,7 +60,7 @@ final class PathsTarget implements Target {
     if (tree != null) {
       StringJoiner written = new StringJoiner("&");
       write("", tree, written);
-      if (written.toString().split("&").length <= MOST_PARAMETERS) {
+      if (written.toString().split("&", -1).length <= MOST_PARAMETERS) {
         requireEqual(
             tree,
             Query.of(written.toString(), LOAD.options()).tree(),

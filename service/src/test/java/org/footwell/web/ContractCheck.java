@@ -2,9 +2,12 @@ package org.footwell.web;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.DecimalNode;
 import com.fasterxml.jackson.databind.node.MissingNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.net.URI;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
@@ -13,6 +16,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.regex.Pattern;
 
 /**
  * Holds one exchange against the contract. A request that was answered must have been one the
@@ -23,6 +27,10 @@ public final class ContractCheck {
 
   private static final ObjectMapper MAPPER = new ObjectMapper();
   private static final String JSON = "application/json";
+
+  /** A number as people write it, which JSON would not have. */
+  private static final Pattern NUMBER_IN_A_CELL =
+      Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,3})?");
 
   /** Pages for people and the contract itself, which the contract does not describe. */
   private static final String OUTSIDE =
@@ -41,13 +49,15 @@ public final class ContractCheck {
       body = body.startsWith("\uFEFF") ? body.substring(1) : body;
     }
 
-    /** Names and values of the query, decoded. */
+    /** Names and values of the query, decoded; nothing between two separators is no parameter. */
     List<String[]> query() {
       List<String[]> pairs = new ArrayList<>();
       if (uri.getRawQuery() != null) {
-        for (String pair : uri.getRawQuery().split("&", -1)) {
+        for (String pair : uri.getRawQuery().split("&+", -1)) {
           String[] sides = pair.split("=", 2);
-          pairs.add(new String[] {decoded(sides[0]), sides.length < 2 ? "" : decoded(sides[1])});
+          if (!pair.isEmpty()) {
+            pairs.add(new String[] {decoded(sides[0]), sides.length < 2 ? "" : decoded(sides[1])});
+          }
         }
       }
       return pairs;
@@ -68,6 +78,11 @@ public final class ContractCheck {
     boolean batch() {
       return uri.getPath().endsWith("/batch");
     }
+
+    /** Whether it is answered row by row, each with a problem of its own, and kept by no cache. */
+    boolean rows() {
+      return batch() || uri.getPath().endsWith("/sweep");
+    }
   }
 
   /** An answer as it came. */
@@ -79,7 +94,9 @@ public final class ContractCheck {
     JsonNode path = contract.path(asked.uri().getPath());
     String method = asked.method().equals("HEAD") ? "GET" : asked.method();
     JsonNode operation = path.path(method.toLowerCase(Locale.ROOT));
-    if (asked.textErrors() && "no-store".equals(told.header().apply("Cache-Control"))) {
+    boolean notKept = "no-store".equals(told.header().apply("Cache-Control"));
+    boolean text = !asked.rows() || told.mediaType().equals("text/plain");
+    if (asked.textErrors() && notKept && text) {
       textError(operation, told, faults);
     } else if (told.status() >= 400) {
       problem(asked, operation, told, faults);
@@ -134,7 +151,12 @@ public final class ContractCheck {
       if (declared.isMissingNode()) {
         faults.add("query parameter " + pair[0] + " is not declared");
       } else {
-        faults.addAll(contract.faults(declared.get("schema"), typed(declared, pair[1])));
+        boolean ofAllEntries = pair[0].contains(".*");
+        for (String value : ofAllEntries ? pair[1].split(",", -1) : new String[] {pair[1]}) {
+          if (!ofAllEntries || !value.isEmpty()) {
+            faults.addAll(contract.faults(declared.get("schema"), typed(declared, value)));
+          }
+        }
       }
     }
     for (JsonNode parameter : operation.path("parameters")) {
@@ -149,10 +171,19 @@ public final class ContractCheck {
       if (content.isMissingNode()) {
         faults.add("content type " + asked.mediaType() + " is not declared for the request");
       } else if (asked.mediaType().equals(JSON) && !asked.batch()) {
-        JsonNode body = parsed(asked.body(), "the request", faults);
+        JsonNode body = withoutNulls(parsed(asked.body(), "the request", faults));
         faults.addAll(contract.faults(content.get("schema"), body));
       }
     }
+  }
+
+  /** A field that is null is one that is not given. */
+  private static JsonNode withoutNulls(JsonNode node) {
+    if (node instanceof ObjectNode object) {
+      object.properties().removeIf(field -> field.getValue().isNull());
+    }
+    node.forEach(ContractCheck::withoutNulls);
+    return node;
   }
 
   /** A field of the request that an analysis is about is one of its calculation. */
@@ -176,7 +207,7 @@ public final class ContractCheck {
   /** The declared parameter of a name; further entries of a repeated group are as its first. */
   private static JsonNode parameter(JsonNode operation, String name) {
     boolean further = has(operation, "further_entries") || has(operation, "request_fields");
-    String first = further ? name.replaceAll("\\.\\d+(?=\\.|$)", ".0") : name;
+    String first = further ? name.replaceAll("\\.(\\d+|\\*)(?=\\.|$)", ".0") : name;
     for (JsonNode parameter : operation.path("parameters")) {
       if (parameter.path("name").asText().equals(first)) {
         return parameter;
@@ -190,7 +221,9 @@ public final class ContractCheck {
     try {
       return type.equals("string") ? TextNode.valueOf(value) : MAPPER.readTree(value);
     } catch (IOException notOfTheType) {
-      return TextNode.valueOf(value);
+      return NUMBER_IN_A_CELL.matcher(value).matches()
+          ? DecimalNode.valueOf(new BigDecimal(value))
+          : TextNode.valueOf(value);
     }
   }
 

@@ -89,7 +89,19 @@ final class ArrayBatch implements AutoCloseable {
   private byte[] entry() throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     try (JsonGenerator copy = CUTTER.createGenerator(bytes)) {
-      copy.copyCurrentStructureExact(parser);
+      int depth = 0;
+      for (JsonToken token = parser.currentToken(); token != null; token = parser.nextToken()) {
+        if (token.isNumeric()) {
+          // By its letters: what is no number to calculate with is a fault of this entry alone.
+          copy.writeNumber(parser.getText());
+        } else {
+          copy.copyCurrentEvent(parser);
+        }
+        depth += token.isStructStart() ? 1 : token.isStructEnd() ? -1 : 0;
+        if (depth == 0) {
+          break;
+        }
+      }
     }
     return bytes.toByteArray();
   }

@@ -225,9 +225,18 @@ public final class Endpoint<Q extends Record, R extends Record> {
       return untyped;
     } catch (JsonProcessingException malformed) {
       throw ProblemException.of(ProblemType.UNREADABLE, malformed(malformed));
+    } catch (NumberFormatException exponentTooLarge) {
+      throw beyondLimits();
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+  }
+
+  /** Of JSON with a number whose exponent no number can have; the parser throws that past its own failures. */
+  public static ProblemException beyondLimits() {
+    return ProblemException.of(
+        ProblemType.UNREADABLE,
+        Phrase.of(ProblemWords.BEYOND_LIMITS).with("place", Phrase.nothing()));
   }
 
   /** What is wrong with JSON, and where. */

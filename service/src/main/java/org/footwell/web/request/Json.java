@@ -70,6 +70,9 @@ public final class Json {
               JsonInclude.Value.construct(
                   JsonInclude.Include.NON_NULL, JsonInclude.Include.NON_NULL))
           .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
+          // A blank text is no number left out.
+          .withCoercionConfigDefaults(
+              any -> any.setCoercion(CoercionInputShape.EmptyString, CoercionAction.Fail))
           .withCoercionConfig(
               LogicalType.Textual,
               textual ->

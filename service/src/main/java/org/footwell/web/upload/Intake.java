@@ -110,6 +110,8 @@ public final class Intake {
       return untyped;
     } catch (JsonProcessingException malformed) {
       throw ProblemException.of(ProblemType.UNREADABLE, Endpoint.malformed(malformed));
+    } catch (NumberFormatException exponentTooLarge) {
+      throw Endpoint.beyondLimits();
     } catch (IOException brokenOff) {
       throw ProblemException.of(ProblemType.UNREADABLE, ProblemWords.BREAKS_OFF);
     }

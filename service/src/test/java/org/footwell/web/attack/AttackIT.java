@@ -28,9 +28,9 @@ class AttackIT {
   private static final int MOST_FAULTS = 20;
 
   /** The deadline of a calculation, and what a busy machine adds. */
-  private static final Duration LIMIT = Duration.ofSeconds(10 + 5);
+  private static final Duration LIMIT = Duration.ofSeconds(15);
 
-  private static final long MEMORY_BYTES = 16 << 20;
+  private static final long MEMORY_BYTES = 16L << 20;
 
   private final ContractDocument contract = ContractDocument.built();
   private final Shots shots = new Shots(contract, Long.getLong("footwell.attack.seed", 1));
@@ -70,13 +70,13 @@ class AttackIT {
   }
 
   private void call(int port, AtomicLong next, long to) {
-    Caller caller = new Caller(port, LIMIT);
+    Attacker attacker = new Attacker(port, LIMIT);
     for (long n = next.getAndIncrement(); n < to; n = next.getAndIncrement()) {
       if (faults.size() < MOST_FAULTS) {
-        faults.addAll(judge.faults(n, caller));
+        faults.addAll(judge.faults(n, attacker));
       }
     }
-    caller.hangUp();
+    attacker.hangUp();
   }
 
   /** What an attack is judged by besides, for whoever runs a long one. */

@@ -5,6 +5,7 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.LongAdder;
@@ -22,6 +23,10 @@ final class Judge {
   private final Shots shots;
   private final ContractCheck check;
   private final Duration limit;
+
+  /** What is told once is not told again. */
+  private final Set<String> known = ConcurrentHashMap.newKeySet();
+
   private final Map<Integer, LongAdder> statuses = new ConcurrentHashMap<>();
   private final Map<String, LongAdder> milliseconds = new ConcurrentHashMap<>();
 
@@ -42,12 +47,12 @@ final class Judge {
   }
 
   /** What is wrong with the answer to a request; nothing where all is well. */
-  List<String> faults(long number, Caller caller) {
+  List<String> faults(long number, Attacker attacker) {
     Shot shot = shots.shot(number);
     long start = System.nanoTime();
     List<String> faults = new ArrayList<>();
     try {
-      Told told = caller.send(shot);
+      Told told = attacker.send(shot);
       statuses.computeIfAbsent(told.status(), any -> new LongAdder()).increment();
       faults.addAll(faults(shot, told));
     } catch (IOException | RuntimeException none) {
@@ -58,7 +63,9 @@ final class Judge {
     if (took.compareTo(limit) > 0) {
       faults.add("took " + took.toMillis() + " ms");
     }
-    return faults.isEmpty() ? faults : List.of(faults + "\nrequest " + number + ":\n" + shot);
+    return faults.isEmpty() || !known.add(faults.toString())
+        ? List.of()
+        : List.of(faults + "\nrequest " + number + ":\n" + shot);
   }
 
   private List<String> faults(Shot shot, Told told) {

@@ -24,6 +24,6 @@ final class LiveMemory {
             .toList()) {
       total = line.startsWith("Total") ? line : total;
     }
-    return Long.parseLong(total.strip().split("\\s+")[2]);
+    return Long.parseLong(total.strip().split("\\s+", -1)[2]);
   }
 }

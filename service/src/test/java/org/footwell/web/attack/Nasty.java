@@ -127,7 +127,8 @@ final class Nasty {
   /** A text in JSON with every character that is not plain escaped. */
   static String quoted(String text) {
     StringBuilder out = new StringBuilder("\"");
-    for (char c : text.toCharArray()) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
       if (c < ' ' || c > '~' || c == '"' || c == '\\') {
         out.append(String.format("\\u%04x", (int) c));
       } else {

@@ -14,12 +14,12 @@ import org.footwell.web.request.Exchange;
  * One request of an attack.
  *
  * @param address path and query as they are sent
- * @param body null where there is none
+ * @param body its bytes as letters of ISO 8859-1; null where there is none
  */
 record Shot(
-    String operation, String method, String address, Map<String, String> headers, byte[] body) {
+    String operation, String method, String address, Map<String, String> headers, String body) {
 
-  private static final int SHOWN = 4_000;
+  private static final int SHOWN = 1_500;
 
   /** The bytes on the wire. */
   byte[] bytes() {
@@ -27,10 +27,10 @@ record Shot(
     StringBuilder head = new StringBuilder(method + " " + address + " HTTP/1.1\r\nHost: a\r\n");
     headers.forEach((name, value) -> head.append(name).append(": ").append(value).append("\r\n"));
     if (body != null) {
-      head.append("Content-Length: ").append(body.length).append("\r\n");
+      head.append("Content-Length: ").append(body.length()).append("\r\n");
     }
     out.writeBytes(head.append("\r\n").toString().getBytes(StandardCharsets.UTF_8));
-    out.writeBytes(body == null ? new byte[0] : body);
+    out.writeBytes(letters());
     return out.toByteArray();
   }
 
@@ -48,11 +48,15 @@ record Shot(
 
   private Asked asked(URI uri) {
     String type = Exchange.mediaType(headers.get("Content-Type"));
-    return new Asked(method, uri, type, body == null ? "" : text());
+    return new Asked(method, uri, type, text());
+  }
+
+  private byte[] letters() {
+    return body == null ? new byte[0] : body.getBytes(StandardCharsets.ISO_8859_1);
   }
 
   private String text() {
-    return new String(body, StandardCharsets.UTF_8);
+    return new String(letters(), StandardCharsets.UTF_8);
   }
 
   @Override

@@ -73,13 +73,20 @@ final class Shots {
     String id = path.contains(ANY) ? Nasty.one(ids, random) : path.replaceAll("^/v1/|/.*", "");
     Map<String, String> headers = new LinkedHashMap<>();
     byte[] body = method.equals("POST") ? body(path, id, chosen.getValue(), headers, random) : null;
+    // Probes pass over a query, so none of theirs is declared.
     String query =
-        method.equals("POST")
-            ? queries.options(chosen.getValue(), random)
-            : queries.of(chosen.getValue(), within(path, id), random);
+        !path.startsWith("/v1/")
+            ? ""
+            : method.equals("POST")
+                ? queries.options(chosen.getValue(), random)
+                : queries.of(chosen.getValue(), within(path, id), random);
     headers(headers, random);
     String address = address(path.replace(ANY, id), random) + (query.isEmpty() ? "" : "?" + query);
-    return new Shot(operation, method(method, random), address, headers, body);
+    return new Shot(operation, method(method, random), address, headers, latin(body));
+  }
+
+  private static String latin(byte[] bytes) {
+    return bytes == null ? null : new String(bytes, StandardCharsets.ISO_8859_1);
   }
 
   private static String method(String usual, Random random) {

@@ -15,14 +15,14 @@ import org.footwell.web.ContractCheck.Told;
 import org.footwell.web.request.Exchange;
 
 /** A connection that sends what no well-behaved client would, and reads what comes back by the letter. */
-final class Caller {
+final class Attacker {
 
   private final int port;
   private final Duration patience;
   private Socket socket;
   private InputStream in;
 
-  Caller(int port, Duration patience) {
+  Attacker(int port, Duration patience) {
     this.port = port;
     this.patience = patience;
   }
