@@ -62,7 +62,7 @@ within() {
   mapfile -t settings < <(configured '.Env[]')
   env -i "${settings[@]}" FOOTWELL_HOST=127.0.0.1 "FOOTWELL_PORT=$port" "FOOTWELL_METRICS_PORT=$metrics_port" \
     JDK_JAVA_OPTIONS="$(configured '.Env[] | select(startswith("JDK_JAVA_OPTIONS=")) | ltrimstr("JDK_JAVA_OPTIONS=")') ${more_options:-}" \
-    chroot "$root" setpriv --reuid "${user%:*}" --regid "${user#*:}" --clear-groups --no-new-privs \
+    chroot "$root" env --chdir="$(configured .WorkingDir)" setpriv --reuid "${user%:*}" --regid "${user#*:}" --clear-groups --no-new-privs \
     --bounding-set=-all --inh-caps=-all "$@"
 }
 
