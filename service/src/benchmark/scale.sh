@@ -31,7 +31,7 @@ for copies in 1 2 4; do start_balancer $copies; address[$copies]=$base; front[$c
 # Ticks of the processor that these processes and what they have started took until now.
 ticks() { local all=("$@"); for pid in "$@"; do all+=($(pgrep -P "$pid" || true)); done
   for pid in "${all[@]}"; do cat "/proc/$pid/stat"; done | awk '{ sum += $14 + $15 } END { print sum + 0 }'; }
-load() { wrk -t1 -c32 -d"$1s" -s "$work/post.lua" "$2/v1/sound-level" | tail -n 1; }
+load() { wrk -t1 -c32 --timeout 10s -d"$1s" -s "$work/post.lua" "$2/v1/sound-level" | tail -n 1; }
 echo "warm-up"
 for copy in 1 2 3 4; do load "$seconds" "http://127.0.0.1:${port[copy]}" >/dev/null; done
 
@@ -41,7 +41,7 @@ for ((round = 1; round <= rounds; round++)); do
     of_copies=$(ticks "${service[@]}")
     of_nginx=$(ticks ${front[$kind]})
     read -r requests duration p99 errors < <(load "$seconds" "${address[$kind]}")
-    [ "$errors" = 0 ] || fail "$errors errors"
+    [ "$errors" = 0 ] || fail "$errors of the requests to $kind had no answer"
     echo "$kind $requests $duration $p99 $((($(ticks "${service[@]}") - of_copies) * tick_us)) $((($(ticks ${front[$kind]}) - of_nginx) * tick_us))" >>"$work/rounds"
   done
 done
