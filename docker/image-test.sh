@@ -2,6 +2,7 @@
 # Builds the image for Java 17 and for Java 25, without a Docker engine, and runs both as kubernetes.yaml would:
 # as nobody in particular, without privileges, on a file system that cannot be written to, within its memory.
 # The bases are made here from Debian's packages, so that no image registry is needed.
+#   usage: docker/image-test.sh [JAVA:RELEASE...]   17:bookworm 25:trixie unless given
 # As root, or as a user who may have namespaces of its own. Ends by itself, and takes all it started with it.
 set -euo pipefail
 cd "$(dirname "$0")/.."
@@ -13,26 +14,15 @@ if [ ! "${INSIDE:-}" ]; then
   own=(unshare "${as_root[@]}" --mount --pid --fork --kill-child --mount-proc)
   "${own[@]}" true || fail "the image can be tried by root, or by a user who may have namespaces of its own" \
     "(package uidmap, user.max_user_namespaces above 0, numbers in /etc/subuid)"
-  INSIDE=yes exec timeout --foreground 400 "${own[@]}" docker/image-test.sh "$@"
+  work=$(mktemp -d)
+  trap '"${own[@]}" rm -rf "$work"' EXIT
+  work=$work INSIDE=yes timeout --foreground 600 "${own[@]}" docker/image-test.sh "$@"
+  exit
 fi
 
 export STORAGE_DRIVER=overlay BUILDAH_ISOLATION=chroot
-work=$(mktemp -d)
 build() { buildah --root "$work/store" --runroot "$work/run" "$@"; }
-finish() {
-  status=$?
-  trap - EXIT
-  [ $status = 0 ] || tail -n 20 "$work"/*.log >&2
-  kill $(jobs -p) 2>/dev/null || true
-  wait 2>/dev/null || true
-  [ ! -d "${root:-}" ] || umount --recursive --lazy "$root" 2>/dev/null || true
-  build rm --all >/dev/null 2>&1 || true
-  build rmi --all --force >/dev/null 2>&1 || true
-  umount --recursive --lazy "$work" 2>/dev/null || true
-  rm -rf --one-file-system "$work"
-  exit $status
-}
-trap finish EXIT
+trap '[ $? = 0 ] || tail -n 20 "$work"/*.log >&2' EXIT
 
 # What a base of docker/Dockerfile has to have: Java and bash on its path.
 make_base() { # Java, Debian's release that has it
@@ -42,7 +32,7 @@ make_base() { # Java, Debian's release that has it
   mirror=$(apt-get indextargets --format '$(REPO_URI)' "Release: $(. /etc/os-release && echo "$VERSION_CODENAME")" | head -n 1)
   mmdebstrap --variant=extract --mode=root --include="base-files,bash,dash,coreutils,util-linux,openjdk-$1-jre-headless" \
     "$2" "$root" "$mirror" >"$work/base-$1.log" 2>&1 || fail "no base with Java $1 from $mirror"
-  ln -s "$(cd "$root" && echo /usr/lib/jvm/java-"$1"-openjdk-*/bin/java)" "$root/usr/bin/java"
+  (cd "$root" && ln -s "/$(echo usr/lib/jvm/java-"$1"-openjdk-*/bin/java)" usr/bin/java)
   build commit --quiet --rm "$container" "localhost/java:$1" >/dev/null
 }
 
@@ -50,19 +40,18 @@ build_image() { # Java
   build bud --quiet --pull-never --format docker --build-arg "BASE=localhost/java:$1" \
     --tag "localhost/footwell:$1" --file docker/Dockerfile . >/dev/null 2>"$work/build-$1.log" || fail "no image with Java $1"
   config=$(build inspect --type image "localhost/footwell:$1" | jq .Docker.config)
-  jq -e '.Healthcheck.Test | index("/health/live")? // (join(" ") | contains("/health/live"))' <<<"$config" >/dev/null ||
-    fail "the health check is lost"
+  jq -e '.Healthcheck.Test | join(" ") | contains("/health/live")' <<<"$config" >/dev/null || fail "the health check is lost"
   ok "the image builds with Java $1"
 }
 configured() { jq -r "$1" <<<"$config"; }
 
-# Runs a command as the image's user in its root, with nothing that the manifests take away.
+# Becomes a command run as the image's user in its root, with nothing that the manifests take away.
 within() {
   local settings
   mapfile -t settings < <(configured '.Env[]')
-  env -i "${settings[@]}" FOOTWELL_HOST=127.0.0.1 "FOOTWELL_PORT=$port" "FOOTWELL_METRICS_PORT=$metrics_port" \
+  exec env -i "${settings[@]}" FOOTWELL_HOST=127.0.0.1 "FOOTWELL_PORT=$port" "FOOTWELL_METRICS_PORT=$metrics_port" \
     JDK_JAVA_OPTIONS="$(configured '.Env[] | select(startswith("JDK_JAVA_OPTIONS=")) | ltrimstr("JDK_JAVA_OPTIONS=")') ${more_options:-}" \
-    chroot "$root" setpriv --reuid "${user%:*}" --regid "${user#*:}" --clear-groups --no-new-privs \
+    chroot "$root" env --chdir="$(configured .WorkingDir)" setpriv --reuid "${user%:*}" --regid "${user#*:}" --clear-groups --no-new-privs \
     --bounding-set=-all --inh-caps=-all "$@"
 }
 
@@ -93,11 +82,12 @@ try_image() { # Java
   service=$!
   base=http://127.0.0.1:$port
   await "$base/health/ready"
-  within bash -c "$(configured '.Healthcheck.Test[1]')" >/dev/null || fail "its own health check fails"
+  (within bash -c "$(configured '.Healthcheck.Test[1]')") >/dev/null || fail "its own health check fails"
   grep -q 'shared objects file (top)' "$root/tmp/classes.log" || fail "it does not use its class archive"
   state() { awk -v name="$1:" '$1 == name { print $2 }' "/proc/$service/status"; }
-  [ "$(state Uid) $(state Gid) $(state NoNewPrivs)" = "${user/:/ } 1" ] || fail "it has other rights: $(cat "/proc/$service/status")"
-  [ "$(state CapEff) $(state CapBnd)" = '0000000000000000 0000000000000000' ] || fail "it has privileges: $(cat "/proc/$service/status")"
+  rights() { grep -E '^(Uid|Gid|NoNewPrivs|Cap)' "/proc/$service/status"; }
+  [ "$(state Uid) $(state Gid) $(state NoNewPrivs)" = "${user/:/ } 1" ] || fail "it has other rights: $(rights)"
+  [ "$(state CapEff) $(state CapBnd)" = '0000000000000000 0000000000000000' ] || fail "it has privileges: $(rights)"
   ok "Java $1: it runs as $user, without privileges, on a root it cannot write to, from its class archive"
 
   try_uploads
@@ -122,7 +112,7 @@ try_uploads() {
     recordings: [$microphones[] | {channel: "a", microphone: .id, recording: {wav: .id}}]}');type=application/json")
   for microphone in m{0..5}; do forms+=(-F "$microphone=@$work/one.wav;type=audio/wav"); done
   upload_mib=$((6 * $(stat -c %s "$work/one.wav") >> 20))
-  upload() { get --max-time 60 --retry 10 "${forms[@]}" -o "$work/answer-$1" -w '%{http_code}' "$base/v1/arrival-times"; }
+  upload() { get --silent --show-error --max-time 60 --retry 10 "${forms[@]}" -o "$work/answer-$1" -w '%{http_code}' "$base/v1/arrival-times"; }
   for turn in 1 2; do
     answer=$(upload $turn)
     [ "$answer" = 200 ] || fail "recordings gave $answer: $(head -c 500 "$work/answer-$turn")"
@@ -157,7 +147,7 @@ try_stop() { # process
   [ $((SECONDS - started)) -le "$grace_s" ] || fail "it took longer to stop than terminationGracePeriodSeconds"
 }
 
-for pair in 17:bookworm 25:trixie; do
+for pair in ${*:-17:bookworm 25:trixie}; do
   make_base "${pair%:*}" "${pair#*:}"
   build_image "${pair%:*}"
   try_image "${pair%:*}"

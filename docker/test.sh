@@ -4,45 +4,17 @@
 set -euo pipefail
 cd "$(dirname "$0")/.."
 . docker/checks.sh
-PATH=$PATH:/usr/sbin  # where nginx is, and which an ordinary user's PATH leaves out
 [ "${BOUNDED:-}" ] || BOUNDED=yes exec timeout 120 docker/test.sh
 jar=${FOOTWELL_JAR:-service/target/footwell.jar}
 work=$(mktemp -d)
 pids=()
 
-finish() {
-  status=$?
-  trap - EXIT
-  [ $status = 0 ] || tail -n 20 "$work"/*.log >&2
-  kill "${pids[@]}" 2>/dev/null || true
-  wait 2>/dev/null || true
-  rm -rf "$work"
-  exit $status
-}
 trap finish EXIT
-
 [ -f "$jar" ] || fail "$jar is not built"
 
-# Two copies, then nginx with their addresses in place of those in compose.yaml, and with what does not fit
-# into its memory where an ordinary user may write.
-for copy in 1 2; do
-  port[copy]=$(free_port)
-  FOOTWELL_HOST=127.0.0.1 FOOTWELL_PORT=${port[copy]} \
-    java -XX:+UseSerialGC -Xmx256m -XX:+ExitOnOutOfMemoryError -jar "$jar" >"$work/copy-$copy.log" 2>&1 &
-  pids+=($!)
-  service[copy]=$!
-  await "http://127.0.0.1:${port[copy]}/health/ready"
-  get -o /dev/null "http://127.0.0.1:${port[copy]}/metrics"
-done
-port[0]=$(free_port)
-sed -e "s/footwell-1:8080/127.0.0.1:${port[1]}/" -e "s/footwell-2:8080/127.0.0.1:${port[2]}/" \
-  -e "s/listen 8080/listen 127.0.0.1:${port[0]}/" \
-  -e "s,^http {,&\n  client_body_temp_path $work/bodies; proxy_temp_path $work/answers;," docker/nginx.conf >"$work/nginx.conf"
-chmod 755 "$work"
-nginx -p "$work" -c "$work/nginx.conf" -g "daemon off; pid $work/nginx.pid;" >"$work/access.log" 2>"$work/nginx.log" &
-pids+=($!)
-base=http://127.0.0.1:${port[0]}
-await "$base/health/ready"
+start_copies 2
+for copy in 1 2; do get -o /dev/null "http://127.0.0.1:${port[copy]}/metrics"; done
+start_balancer 2
 ok "ready through the balancer"
 
 post() { get -H 'Content-Type: application/json' -d "$question" "$base/v1/sound-level" "$@"; }
@@ -51,18 +23,18 @@ post | grep -q '"verdict"' || fail "no verdict"
 ok "a calculation answers"
 
 for _ in {1..10}; do post -o /dev/null; done
-for copy in 1 2; do grep -q "127.0.0.1:${port[copy]}" "$work/access.log" || fail "copy $copy was not asked"; done
+for copy in 1 2; do grep -q "127.0.0.1:${port[copy]}" "$work/nginx-2/access.log" || fail "copy $copy was not asked"; done
 ok "both copies are asked"
 
 trace=0af7651916cd43dd8448eb211c80319c
 get -H "traceparent: 00-$trace-b7ad6b7169203331-01" -H 'X-Request-Id: order-17' "$base/v1/nothing" | grep -q "$trace" ||
   fail "traceparent was lost"
 sleep 0.2
-grep -q 'order-17$' "$work/access.log" || fail "X-Request-Id was lost"
+grep -q 'order-17$' "$work/nginx-2/access.log" || fail "X-Request-Id was lost"
 ok "trace and request ids pass"
 
 # The second row of a batch is sent only when the answer to the first has come.
-exec 4<>"/dev/tcp/127.0.0.1/${port[0]}"
+exec 4<>"/dev/tcp/127.0.0.1/${base##*:}"
 send_row() { printf '%x\r\n%s\n\r\n' $((${#question} + 1)) "$question" >&4; }
 await_row() {
   local line
