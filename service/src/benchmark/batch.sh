@@ -19,5 +19,7 @@ measure() {
 measure 'sound-level/batch' "$folder/levels.csv"
 /usr/bin/python3 service/src/benchmark/sound_level.py "$folder/asked.csv" "$folder/pandas.csv"
 measure 'driver-check/batch' "$folder/catalogue.csv"
+measure 'sound-level/batch?digits=6' "$folder/levels.csv"
+measure 'driver-check/batch?digits=6' "$folder/catalogue.csv"
 measure 'driver-check/batch?columns=verdict' "$folder/catalogue.csv"
 awk '/VmHWM/ {printf "resident memory at most %.0f MB\n", $2 / 1000}' "/proc/$pid/status"

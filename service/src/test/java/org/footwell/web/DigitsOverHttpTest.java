@@ -38,7 +38,7 @@ class DigitsOverHttpTest {
   private static final Set<String> OF_SECTION = Set.of("b0", "b1", "b2", "a1", "a2");
 
   /** Names of money. */
-  private static final String MONEY = ".*price.*|net|tax|total|amount|quantity";
+  private static final String MONEY = "(.*(price|labour|total|tax).*|cost)";
 
   private static final String LEVEL = "level_db_spl";
 

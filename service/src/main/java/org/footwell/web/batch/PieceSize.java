@@ -41,9 +41,10 @@ final class PieceSize {
     };
   }
 
-  /** Grows to twice the size at most: a machine that is busy for a moment must not mislead. */
+  /** Doubles or halves at most: a machine that is busy for a moment must not mislead. */
   void took(int count, long ns) {
     long wanted = WANTED_NS * count / Math.max(1, ns);
-    rows = (int) Math.max(1, Math.min(Math.min(most, 2L * count), wanted));
+    long near = Math.max(rows / 2, Math.min(2L * rows, wanted));
+    rows = (int) Math.max(1, Math.min(most, near));
   }
 }
