@@ -38,7 +38,7 @@ class UnitsTest {
             .body(head + rows)
             .post("/v1/sound-level/batch?columns=level_db_spl")
             .asString()
-            .split("\\R");
+            .split("\\R", -1);
     assertEquals(lines[1].replace("1.8288", "6 ft"), lines[2]);
     assertTrue(lines[1].split(",").length > 6, lines[1]);
   }
