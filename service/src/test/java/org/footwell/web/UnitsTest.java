@@ -40,7 +40,7 @@ class UnitsTest {
             .asString()
             .split("\\R", -1);
     assertEquals(lines[1].replace("1.8288", "6 ft"), lines[2]);
-    assertTrue(lines[1].split(",").length > 6, lines[1]);
+    assertTrue(lines[1].split(",", -1).length > 6, lines[1]);
   }
 
   @Test
