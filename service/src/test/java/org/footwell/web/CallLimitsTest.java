@@ -246,6 +246,25 @@ class CallLimitsTest {
     }
   }
 
+  /** Whatever ends a request, the place it took is free again. */
+  @Test
+  void aRequestThatFailsOrIsBrokenOffTakesNoPlaceForGood() throws IOException {
+    start("UNDER_WAY=1");
+    given(server.port()).get("/v1/nothing");
+    given(server.port()).delete(PATH);
+    given(server.port()).get(PATH);
+    given(server.port()).header("Accept", "image/png").get(PATH + "?" + QUERY);
+    given(server.port()).contentType("application/json").body("nonsense").post(PATH);
+    assertEquals(200, call().statusCode());
+    begun().close();
+    long begin = System.nanoTime();
+    int status = call().statusCode();
+    while (status == 429 && System.nanoTime() - begin < Duration.ofSeconds(10).toNanos()) {
+      status = call().statusCode();
+    }
+    assertEquals(200, status);
+  }
+
   /** A batch whose first row is answered, and which waits for the next. */
   private RawConnection begun() throws IOException {
     RawConnection connection = new RawConnection(server.port());

@@ -108,11 +108,6 @@ public final class Admission {
     }
   }
 
-  /** How many callers are remembered. */
-  int callerCount() {
-    return callers.count();
-  }
-
   private void count(Context ctx, Caller caller) {
     if (fields.policy().isEmpty()) {
       return;

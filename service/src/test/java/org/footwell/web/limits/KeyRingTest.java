@@ -10,6 +10,7 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import java.security.MessageDigest;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -47,7 +48,7 @@ class KeyRingTest {
 
   @Test
   void aNameMayHaveTwoKeysWhileOneFollowsTheOther() {
-    KeyRing keys = ring("shop:" + HASH_OF_ABC, "shop:" + HASH_OF_NOTHING.toUpperCase());
+    KeyRing keys = ring("shop:" + HASH_OF_ABC, "shop:" + HASH_OF_NOTHING.toUpperCase(Locale.ROOT));
     assertEquals(keys.nameOf("abc"), keys.nameOf(""));
   }
 
@@ -74,7 +75,11 @@ class KeyRingTest {
         line 1: must be a name and a hash with a colon between them
         line 3: the same key stands there twice
         line 4: the hash must be of 64 hex digits, the SHA-256 of the key""",
-        fault("secret", "shop:" + HASH_OF_ABC, "stock:" + HASH_OF_ABC.toUpperCase(), "x:y"));
+        fault(
+            "secret",
+            "shop:" + HASH_OF_ABC,
+            "stock:" + HASH_OF_ABC.toUpperCase(Locale.ROOT),
+            "x:y"));
   }
 
   @Test
