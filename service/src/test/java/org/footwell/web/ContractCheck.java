@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import org.footwell.web.request.Exchange;
 
 /**
  * Holds one exchange against the contract. A request that was answered must have been one the
@@ -246,7 +247,7 @@ public final class ContractCheck {
       }
       return;
     }
-    JsonNode content = declared.path("content").path(told.mediaType());
+    JsonNode content = content(declared.path("content"), told.mediaType());
     if (content.isMissingNode()) {
       faults.add("content type " + told.mediaType() + " is not declared for the answer");
     } else if (asked.batch()) {
@@ -255,6 +256,16 @@ public final class ContractCheck {
       JsonNode body = parsed(told.body(), "the answer", faults);
       faults.addAll(contract.faults(content.get("schema"), body));
     }
+  }
+
+  /** What is declared for a media type, whatever parameters are declared with it. */
+  private static JsonNode content(JsonNode declared, String mediaType) {
+    for (var type : declared.properties()) {
+      if (Exchange.mediaType(type.getKey()).equals(mediaType)) {
+        return type.getValue();
+      }
+    }
+    return declared.path(mediaType);
   }
 
   /** Every row of a batch in JSON is an answer of the calculation or a problem. */
