@@ -29,7 +29,7 @@ class SecurityPageTest {
     return Files.readString(Committed.PROJECT.resolve(Path.of("docs", "security.md")));
   }
 
-  /** The text of every test class by its name. */
+  /** The text of every test class by its name; classes of one name are read as one. */
   private static Map<String, String> classes() throws IOException {
     try (Stream<Path> files = Files.walk(Committed.PROJECT.resolve(SOURCES))) {
       return files
@@ -37,7 +37,8 @@ class SecurityPageTest {
           .collect(
               Collectors.toMap(
                   file -> file.getFileName().toString().replace(".java", ""),
-                  SecurityPageTest::text));
+                  SecurityPageTest::text,
+                  String::concat));
     }
   }
 

@@ -14,9 +14,9 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.function.Function;
 import java.util.regex.Pattern;
+import org.footwell.web.request.Exchange;
 
 /**
  * Holds one exchange against the contract. A request that was answered must have been one the
@@ -248,7 +248,7 @@ public final class ContractCheck {
       }
       return;
     }
-    JsonNode content = ofType(told.mediaType(), declared.get("content"));
+    JsonNode content = content(declared.path("content"), told.mediaType());
     if (content.isMissingNode()) {
       faults.add("content type " + told.mediaType() + " is not declared for the answer");
     } else if (asked.batch()) {
@@ -259,13 +259,14 @@ public final class ContractCheck {
     }
   }
 
-  /** What is declared for a media type, with whatever parameters. */
-  private static JsonNode ofType(String mediaType, JsonNode content) {
-    return content.properties().stream()
-        .filter(one -> one.getKey().replaceFirst(" *;.*", "").equals(mediaType))
-        .map(Map.Entry::getValue)
-        .findFirst()
-        .orElse(MissingNode.getInstance());
+  /** What is declared for a media type, whatever parameters are declared with it. */
+  private static JsonNode content(JsonNode declared, String mediaType) {
+    for (var type : declared.properties()) {
+      if (Exchange.mediaType(type.getKey()).equals(mediaType)) {
+        return type.getValue();
+      }
+    }
+    return declared.path(mediaType);
   }
 
   /** Every row of a batch in JSON is an answer of the calculation or a problem. */

