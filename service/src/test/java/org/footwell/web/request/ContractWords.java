@@ -54,27 +54,29 @@ public final class ContractWords {
     return ref.substring(ref.lastIndexOf('/') + 1);
   }
 
+  private record Place(String record, String field) {}
+
   /** What each field of a plan means, in English, under the name its translation has. */
   public static Map<String, String> meanings() {
     Map<String, Set<String>> sentences = new HashMap<>();
-    Map<String[], String> places = new HashMap<>();
+    Map<Place, String> places = new HashMap<>();
     for (String record : below("VehiclePlan")) {
       for (Map.Entry<String, JsonNode> field : record(record).path("properties").properties()) {
         String sentence = sentence(field.getValue());
         if (!sentence.isEmpty()) {
           sentences.computeIfAbsent(field.getKey(), any -> new HashSet<>()).add(sentence);
-          places.put(new String[] {record, field.getKey()}, sentence);
+          places.put(new Place(record, field.getKey()), sentence);
         }
       }
     }
     Map<String, String> meanings = new TreeMap<>();
     places.forEach(
         (place, sentence) -> {
-          String name = place[1];
+          String name = place.field();
           boolean common =
               sentences.get(name).size() == 1
                   || Vocabulary.of(name).filter(q -> q.sentence().equals(sentence)).isPresent();
-          meanings.put(common ? name : place[0] + "." + name, sentence);
+          meanings.put(common ? name : place.record() + "." + name, sentence);
         });
     return meanings;
   }
