@@ -27,9 +27,8 @@ trap '[ $? = 0 ] || tail -n 20 "$work"/*.log >&2' EXIT
 # What a base of docker/Dockerfile has to have: Java and bash on its path.
 make_base() { # Java, Debian's release that has it
   local container root mirror
-  container=$(build from scratch)
-  root=$(build mount "$container")
-  mirror=$(apt-get indextargets --format '$(REPO_URI)' "Release: $(. /etc/os-release && echo "$VERSION_CODENAME")" | head -n 1)
+  { container=$(build from scratch) && root=$(build mount "$container"); } || fail "buildah cannot lay down an image here"
+  mirror=$(apt-get indextargets 2>/dev/null --format '$(REPO_URI)' "Release: $(. /etc/os-release && echo "$VERSION_CODENAME")" | head -n 1)
   mmdebstrap --variant=extract --mode=root --include="base-files,bash,dash,coreutils,util-linux,openjdk-$1-jre-headless" \
     "$2" "$root" "$mirror" >"$work/base-$1.log" 2>&1 || fail "no base with Java $1 from $mirror"
   (cd "$root" && ln -s "/$(echo usr/lib/jvm/java-"$1"-openjdk-*/bin/java)" usr/bin/java)
@@ -99,7 +98,7 @@ try_image() { # Java
 
   try_stop "$service"
   ok "Java $1: told to stop under load it loses nothing, $rows rows of a batch and $answers answers"
-  umount --recursive --lazy "$root"
+  umount --lazy "$root"
   build rm "$container" >/dev/null
 }
 

@@ -2,7 +2,7 @@
 # One, two and four copies behind the real nginx, and one without it, all in one run: requests a second, processor time
 # for a request in the copies and in nginx, and how evenly the copies are asked.
 # Run from the project's root after: mvn -q -P benchmark -pl service package -DskipTests
-#   usage: scale.sh [ROUNDS] [SECONDS]   3 and 6 unless given; bounded: (rounds x 4 + 1) x seconds and the start
+#   usage: scale.sh [ROUNDS] [SECONDS]   3 and 6 unless given; bounded: rounds x 4 x seconds, four minutes before them and the start
 # Copies, nginx and the load share this machine's processors, so that more copies cannot answer more here. What can be
 # shown is what they cost: while the processor time of a request stays what it is with one copy, machines of their own
 # add up, until nginx has none left.
@@ -32,8 +32,16 @@ for copies in 1 2 4; do start_balancer $copies; address[$copies]=$base; front[$c
 ticks() { local all=("$@"); for pid in "$@"; do all+=($(pgrep -P "$pid" || true)); done
   for pid in "${all[@]}"; do cat "/proc/$pid/stat"; done | awk '{ sum += $14 + $15 } END { print sum + 0 }'; }
 load() { wrk -t1 -c32 --timeout 10s -d"$1s" -s "$work/post.lua" "$2/v1/sound-level" | tail -n 1; }
-echo "warm-up"
-for copy in 1 2 3 4; do load "$seconds" "http://127.0.0.1:${port[copy]}" >/dev/null; done
+# A copy that compiles still would look dear: each answers as many requests as it takes, for a minute at most.
+warm() { # port
+  local answered=0 requests until=$((SECONDS + 60))
+  while [ $answered -lt 150000 ] && [ $SECONDS -lt $until ]; do
+    read -r requests _ < <(load "$seconds" "http://127.0.0.1:$1")
+    answered=$((answered + requests))
+  done
+  echo "warm after $answered requests"
+}
+for copy in 1 2 3 4; do warm "${port[copy]}"; done
 
 tick_us=$((1000000 / $(getconf CLK_TCK)))
 for ((round = 1; round <= rounds; round++)); do
