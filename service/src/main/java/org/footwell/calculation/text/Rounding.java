@@ -5,8 +5,14 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.stream.IntStream;
 
-/** Rounding to significant digits, half up and away from zero, of a number as it is written. */
-final class Rounding {
+/**
+ * Rounding to significant digits, half up and away from zero, of a number as it is written: as a scaled
+ * whole number where that is sure to be right.
+ */
+public final class Rounding {
+
+  /** Says that decimal arithmetic must decide. */
+  public static final long DOUBTFUL = -1;
 
   /** Powers of ten that a double holds exactly. */
   private static final double[] TEN =
@@ -25,6 +31,26 @@ final class Rounding {
 
   private Rounding() {}
 
+  /** Whether a double holds this power of ten, or that of the opposite sign, exactly. */
+  public static boolean isExact(int power) {
+    return Math.abs(power) < TEN.length;
+  }
+
+  /** A number times an exact power of ten. */
+  public static double scaled(double size, int power) {
+    return power >= 0 ? size * TEN[power] : size / TEN[-power];
+  }
+
+  /** The whole number nearest to a scaled one, or {@link #DOUBTFUL} where it lies between two. */
+  public static long whole(double scaled) {
+    long whole = (long) scaled;
+    double rest = scaled - whole;
+    if (Math.abs(rest - 0.5) <= scaled * DOUBT) {
+      return DOUBTFUL;
+    }
+    return rest > 0.5 ? whole + 1 : whole;
+  }
+
   /**
    * A number rounded.
    *
@@ -34,12 +60,9 @@ final class Rounding {
     double size = Math.abs(number);
     if (size >= LEAST && size < MOST) {
       int decimals = digits - 1 - exponent(size);
-      double scaled = decimals >= 0 ? size * TEN[decimals] : size / TEN[-decimals];
-      long whole = (long) scaled;
-      double rest = scaled - whole;
-      if (Math.abs(rest - 0.5) > scaled * DOUBT) {
-        long rounded = rest > 0.5 ? whole + 1 : whole;
-        return BigDecimal.valueOf(number < 0 ? -rounded : rounded, decimals);
+      long whole = whole(scaled(size, decimals));
+      if (whole != DOUBTFUL) {
+        return BigDecimal.valueOf(number < 0 ? -whole : whole, decimals);
       }
     }
     return BigDecimal.valueOf(number).round(new MathContext(digits, RoundingMode.HALF_UP));

@@ -6,6 +6,7 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.footwell.calculation.text.Rounding;
 
 /**
  * How many significant digits the numbers of an answer have: all, or so many. A number is rounded as
@@ -32,18 +33,8 @@ public final class Digits {
   /** Finding all digits: on newer JDKs the plain way is the faster, and both find the same. */
   static final boolean FAST_WRITER = Runtime.version().feature() < 19;
 
-  /** Powers of ten that a double holds exactly. */
-  private static final double[] TEN =
-      IntStream.rangeClosed(0, 22).mapToDouble(i -> Double.parseDouble("1e" + i)).toArray();
-
   /** So many digits leave room between what is computed and where rounding changes. */
   private static final int MOST_SCALED = 15;
-
-  /**
-   * How far a scaled number may be off, as a share of it: the number by half of its last bit from
-   * what is written of it, the product by half of its own, 2⁻⁵³ each; and as much to spare.
-   */
-  private static final double DOUBT = 0x1p-51;
 
   /** From here up to there a number is written without an exponent, as Double.toString does. */
   private static final int LEAST_PLAIN = -3;
@@ -93,22 +84,18 @@ public final class Digits {
     int exponent = floorOfLog10(size);
     int shift = count - 1 - exponent;
     // One less is left below, since the number may turn out to be ten times as large.
-    boolean exact = shift < TEN.length && shift - 1 > -TEN.length;
+    boolean exact = Rounding.isExact(shift) && Rounding.isExact(shift - 1);
     if (all() || count > MOST_SCALED || !exact || size == 0) {
       return putSlowly(value, into, at);
     }
-    double scaled = scaled(size, shift);
+    double scaled = Rounding.scaled(size, shift);
     if (scaled >= limit) {
       exponent++;
-      scaled = scaled(size, shift - 1);
+      scaled = Rounding.scaled(size, shift - 1);
     }
-    long whole = (long) scaled;
-    double rest = scaled - whole;
-    if (Math.abs(rest - 0.5) <= scaled * DOUBT) {
+    long whole = Rounding.whole(scaled);
+    if (whole == Rounding.DOUBTFUL) {
       return putSlowly(value, into, at);
-    }
-    if (rest > 0.5) {
-      whole++;
     }
     int start = at;
     if (value < 0) {
@@ -123,10 +110,6 @@ public final class Digits {
   private static int floorOfLog10(double size) {
     // log10(2) in 22 bits, which is exact for the exponents of all doubles.
     return (Math.getExponent(size) * 1_262_611) >> 22;
-  }
-
-  private static double scaled(double size, int shift) {
-    return shift >= 0 ? size * TEN[shift] : size / TEN[-shift];
   }
 
   /** By decimal arithmetic, where scaling is not exact or leaves a doubt. */
