@@ -16,7 +16,7 @@ public final class GzipOutput extends GZIPOutputStream {
 
   public GzipOutput(OutputStream out) throws IOException {
     super(out, BUFFER, true);
-    // Half the time of the usual level for a tenth more bytes.
+    // A third of the time of the usual level, for some 30 % more bytes of an answer.
     def.setLevel(Deflater.BEST_SPEED);
   }
 
