@@ -59,7 +59,13 @@ public record Settings(
   /** The same as rows of a table in Markdown. */
   public static List<String> table() {
     return known().stream()
-        .map(one -> "| `%s` | %s | %s |".formatted(one.name(), one.meaning(), one.standard()))
+        .map(
+            one ->
+                "| `%s` | %s | %s |"
+                    .formatted(
+                        one.name(),
+                        one.meaning(),
+                        one.standard().isEmpty() ? "none" : one.standard()))
         .toList();
   }
 

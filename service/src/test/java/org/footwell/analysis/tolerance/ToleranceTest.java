@@ -276,7 +276,7 @@ class ToleranceTest {
     String usual = "\"usual_tolerances\": true";
     List<Fault> draws = Asking.faults("plan-review", planned(usual + ", \"sample_count\": 100000"));
     assertEquals(List.of("too-many-draws"), draws.stream().map(Fault::code).toList());
-    assertEquals("at most " + 1_000_000 / 128, draws.get(0).allowed());
+    assertEquals("at most " + 1_000_000 / 131, draws.get(0).allowed());
     String one = "{\"path\": \"seats.driver.position.x_m\", \"plus_minus\": 0.1}";
     String inputs = String.join(",", Collections.nCopies(1000, one));
     assertTrue(
