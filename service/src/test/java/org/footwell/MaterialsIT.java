@@ -11,9 +11,11 @@ import java.nio.file.Path;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.jar.JarFile;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
-/** The bill of materials in the built jar. */
+/** The bill of materials in the built jar, which is not made without a network. */
+@Tag("long")
 class MaterialsIT {
 
   private static final Path JAR =

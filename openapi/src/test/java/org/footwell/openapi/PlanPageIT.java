@@ -148,6 +148,7 @@ class PlanPageIT {
           }
           plan.control(length).fill("4 AWG");
           assertEquals("4 AWG", PlanPage.tree(plan.saved()).at(length).asText());
+          plan.control(length).fill("3.4");
           plan.current();
         });
   }

@@ -22,11 +22,21 @@ final class FitReview {
   /** One line per driver whose opening is given, in their order. */
   List<FitLine> lines() {
     List<FitLine> lines = new ArrayList<>();
+    List<String> unknown = new ArrayList<>();
+    List<String> unknownAt = new ArrayList<>();
     List<PlacedDriver> drivers = index.plan().drivers();
     for (int d = 0; d < drivers.size(); d++) {
       if (drivers.get(d).opening() != null) {
-        lines.add(line(d, drivers.get(d), drivers.get(d).opening()));
+        FitLine line = line(d, drivers.get(d), drivers.get(d).opening());
+        lines.add(line);
+        if (line.widthLeftMm() == null || line.depthLeftMm() == null) {
+          unknown.add(drivers.get(d).id());
+          unknownAt.add("/drivers/" + d + "/opening");
+        }
       }
+    }
+    if (!unknown.isEmpty()) {
+      run.find(PlanFinding.FIT_NOT_KNOWN).at(unknownAt).own("names", unknown);
     }
     return lines;
   }

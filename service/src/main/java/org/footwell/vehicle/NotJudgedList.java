@@ -38,10 +38,6 @@ final class NotJudgedList {
       if (boxed && index.part(d).driver().vasL() == null) {
         add(Unjudged.ENCLOSURE, index.partAt(d) + "/driver/vas_l");
       }
-      if (plan.drivers().get(d).opening() != null) {
-        need(Unjudged.FIT, index.part(d).cutOutMm(), index.partAt(d) + "/cut_out_mm");
-        need(Unjudged.FIT, index.part(d).mountingDepthMm(), index.partAt(d) + "/mounting_depth_mm");
-      }
     }
     for (int a = 0; a < plan.amplifiers().size(); a++) {
       amplifier(a, plan.amplifiers().get(a));

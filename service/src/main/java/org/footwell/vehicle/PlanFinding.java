@@ -11,6 +11,7 @@ import org.footwell.calculation.Verdict;
 public enum PlanFinding implements FindingCode {
   OPENING_TOO_NARROW(STOP),
   OPENING_TOO_SHALLOW(STOP),
+  FIT_NOT_KNOWN(NOTE),
   TWEETER_UNPROTECTED(STOP),
   TWEETER_ONLY_ACTIVE(NOTE),
   GAIN_FAR_BELOW_CLIP(WARNING),

@@ -15,6 +15,5 @@ public enum Unjudged implements Words {
   GAIN_TARGET,
   SMALLEST_LOAD,
   ENCLOSURE,
-  FIT,
   REPLACEMENT
 }

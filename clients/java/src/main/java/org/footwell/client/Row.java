@@ -18,6 +18,7 @@ public record Row<R>(
     Integer status,
     String detail,
     List<Fault> errors,
+    @JsonProperty("request_id") String requestId,
     @JsonProperty("trace_id") String traceId,
     Long line) {
 
@@ -40,6 +41,7 @@ public record Row<R>(
             .status(status)
             .detail(detail)
             .errors(errors)
+            .requestId(requestId)
             .traceId(traceId)
             .line(line);
   }
