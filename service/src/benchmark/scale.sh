@@ -54,13 +54,16 @@ for ((round = 1; round <= rounds; round++)); do
   done
 done
 awk '
+  function row(what, ours, reference, most) {
+    printf "| %s | %.1f | %.1f | %.2f | at most %s | %s |\n", what, ours, reference, ours / reference, most, ours / reference <= most ? "yes" : "no"
+  }
   { n[$1]++; rate[$1] += $2 / $3 * 1e6; p99[$1] += $4; copies[$1] += $5 / $2; nginx[$1] += $6 / $2 }
   END {
     print "copies  requests/s  p99 ms  processor µs a request: copies, nginx"
     split("alone 1 2 4", kinds)
     for (i = 1; i <= 4; i++) { k = kinds[i]; printf "%-6s  %10.0f  %6.1f  %24.1f, %.1f\n", k, rate[k] / n[k], p99[k] / n[k] / 1000, copies[k] / n[k], nginx[k] / n[k] }
-    printf "two against one: requests/s %.2f, processor of the copies %.2f (goal at most 1.10)\n", rate[2] / rate[1], copies[2] / copies[1]
-    printf "four against one: requests/s %.2f, processor of the copies %.2f (goal at most 1.25)\n", rate[4] / rate[1], copies[4] / copies[1]
+    row("processor time of a request in two copies, µs, against one", copies[2] / n[2], copies[1] / n[1], 1.10)
+    row("processor time of a request in four copies, µs, against one", copies[4] / n[4], copies[1] / n[1], 1.25)
     printf "nginx takes %.2f of what a copy takes for a request: a core of it serves %.1f cores of copies\n", nginx[4] / copies[4], copies[4] / nginx[4]
   }' "$work/rounds"
 for copies in 2 4; do

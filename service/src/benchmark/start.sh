@@ -4,6 +4,7 @@
 # clock, and in processor time, which a busy machine disturbs less. JAVA25 names a Java 25, to show its cache besides.
 # Run like load.sh.  usage: start.sh [runs]
 set -euo pipefail
+source "$(dirname "$0")/ratio.sh"
 runs=${1:-5}
 body='{"driver":{"sensitivity":{"level_db_spl":90,"basis":"one_watt"},"rated_ohm":4},"power_w":50}'
 jar=service/target/footwell.jar
@@ -28,7 +29,6 @@ first_answer() { # name, command... with PORT for its port
   clock[$name]+="$(((end - start) / 1000000)) "
   processor[$name]+="$((ticks * 1000 / $(getconf CLK_TCK))) "
 }
-median() { tr ' ' '\n' <<<"$1" | grep . | sort -n | awk '{v[NR] = $1} END {print v[int((NR + 1) / 2)]}'; }
 
 # As service/start does: what takes the flags at the rehearsal takes them at the start.
 java "${flags[@]}" -Xlog:disable -XX:ArchiveClassesAtExit="$work/kept17" -jar "$jar" --rehearse >/dev/null 2>&1
@@ -42,17 +42,13 @@ for _ in $(seq "$runs"); do
   [ -z "${JAVA25:-}" ] || first_answer kept-25 "$JAVA25" "${flags[@]}" -XX:AOTCache="$work/kept25" -jar "$jar"
 done
 
-for name in plain bare footwell kept kept-25; do
-  [ -z "${clock[$name]:-}" ] ||
-    echo "$name: $(median "${clock[$name]}") ms by the clock, $(median "${processor[$name]}") ms of processor time"
-done
-ratio() { # numerator, denominator, goal
-  [ -z "${clock[$1]:-}" ] || awk -v what="$1 / $2" -v goal="$3" \
-    -v c="$(median "${clock[$1]}")" -v cs="$(median "${clock[$2]}")" \
-    -v p="$(median "${processor[$1]}")" -v ps="$(median "${processor[$2]}")" \
-    'BEGIN {printf "%-18s %.2f by the clock, %.2f in processor time, goal %s\n", what, c / cs, p / ps, goal}'
+of() { tr ' ' '\n' <<<"$1" | grep . | median; }
+held() { # what, numerator, denominator, goal
+  [ -n "${clock[$2]:-}" ] || return 0
+  ratio "first answer $1, ms by the clock" "$(of "${clock[$2]}")" "$(of "${clock[$3]}")" "$4"
+  ratio "first answer $1, ms of processor time" "$(of "${processor[$2]}")" "$(of "${processor[$3]}")" "$4"
 }
-ratio footwell bare '<= 1.10'
-ratio footwell plain '<= 1.5'
-ratio kept plain '<= 0.65'
-ratio kept-25 plain '<= 0.5'
+held 'against the tutorial handler' footwell bare most:1.10
+held 'against a handler without any class of the service' footwell plain most:1.5
+held 'with kept classes, against the same' kept plain most:0.65
+held 'on JDK 25 with its cache, against the same on 17' kept-25 plain most:0.5
