@@ -82,7 +82,7 @@ try_image() { # Java
   base=http://127.0.0.1:$port
   await "$base/health/ready"
   (within bash -c "$(configured '.Healthcheck.Test[1]')") >/dev/null || fail "its own health check fails"
-  grep -q 'shared objects file (top)' "$root/tmp/classes.log" || fail "it does not use its class archive"
+  grep -q 'org\.footwell\..* source: shared objects file' "$root/tmp/classes.log" || fail "it does not use its class archive"
   state() { awk -v name="$1:" '$1 == name { print $2 }' "/proc/$service/status"; }
   rights() { grep -E '^(Uid|Gid|NoNewPrivs|Cap)' "/proc/$service/status"; }
   [ "$(state Uid) $(state Gid) $(state NoNewPrivs)" = "${user/:/ } 1" ] || fail "it has other rights: $(rights)"
