@@ -185,8 +185,7 @@ final class Contract {
     ApiResponses responses =
         problems
             .ofAnyRequest()
-            .addApiResponse("200", new ApiResponse().description(summary).content(content))
-            .addApiResponse("405", problems.own("Only GET, HEAD and OPTIONS"));
+            .addApiResponse("200", new ApiResponse().description(summary).content(content));
     if (id.equals("ready")) {
       responses.addApiResponse("503", problems.own("Starting or stopping"));
     }

@@ -11,32 +11,43 @@ import java.util.List;
 /** The problem answers: each is declared once in the contract, and operations refer to it. */
 final class ProblemAnswers {
 
-  /** An answer by its name in the contract. */
-  private record Shared(int status, String name, String meaning) {}
+  /** An answer by its name in the contract, and the status or range of statuses it comes with. */
+  private record Shared(String status, String name, String meaning) {}
 
-  /** What any request can meet before it reaches an operation. */
+  /**
+   * What any request can meet before it reaches an operation. It is the same everywhere, so that a
+   * range of statuses stands at the operations and the list of them once.
+   */
   private static final List<Shared> OF_ANY_REQUEST =
       List.of(
-          new Shared(400, "Unreadable", "The body or address is not well formed"),
-          new Shared(406, "NotAcceptable", "None of the formats or codings asked for can be given"),
-          new Shared(414, "AddressTooLong", "The address is too long"),
-          new Shared(417, "ExpectationNotMet", "The header Expect asks for more than 100-continue"),
-          new Shared(426, "NewerProtocol", "The request is in a newer protocol than HTTP/1.1"),
-          new Shared(431, "HeadersTooLarge", "The headers are too large"),
-          new Shared(505, "UnknownProtocol", "The request is in an unknown version of HTTP"));
+          new Shared(
+              "4XX",
+              "Unserved",
+              """
+              The request cannot be read or served as it was sent: \
+              400 the body or address is not well formed, \
+              404 nothing has this address, \
+              405 the method is not allowed here, \
+              406 none of the formats or codings asked for can be given, \
+              413 the body is larger than this operation takes, \
+              414 the address is too long, \
+              415 the content type, or its coding, is not read here, \
+              417 the header Expect asks for more than 100-continue, \
+              426 the request is in a newer protocol than HTTP/1.1, \
+              431 the headers are too large"""),
+          new Shared(
+              "5XX",
+              "Failed",
+              "500 the service failed, 505 the request is in an unknown version of HTTP"));
 
   private static final List<Shared> OF_CALCULATIONS =
       List.of(
-          new Shared(401, "KeyNeeded", "The service wants a key, and knows none of the request's"),
-          new Shared(404, "NotFound", "No such calculation"),
-          new Shared(405, "WrongMethod", "The method is not allowed here"),
-          new Shared(413, "TooLarge", "The body is larger than this operation takes"),
-          new Shared(415, "WrongContentType", "The content type, or its coding, is not read here"),
-          new Shared(422, "Invalid", "Readable but impossible, with every fault"),
-          new Shared(429, "TooManyCalls", "More calls, or requests at a time, than are allowed"),
-          new Shared(500, "Failed", "The service failed"),
           new Shared(
-              503,
+              "401", "KeyNeeded", "The service wants a key, and knows none of the request's"),
+          new Shared("422", "Invalid", "Readable but impossible, with every fault"),
+          new Shared("429", "TooManyCalls", "More calls, or requests at a time, than are allowed"),
+          new Shared(
+              "503",
               "NotNow",
               "The calculation ran past its deadline, or the service is busy or stopping"));
 
@@ -87,8 +98,6 @@ final class ProblemAnswers {
 
   private static void refer(List<Shared> answers, ApiResponses responses) {
     answers.forEach(
-        one ->
-            responses.addApiResponse(
-                Integer.toString(one.status()), new ApiResponse().$ref(one.name())));
+        one -> responses.addApiResponse(one.status(), new ApiResponse().$ref(one.name())));
   }
 }

@@ -125,7 +125,7 @@ public final class ContractCheck {
   }
 
   private void problem(Asked asked, JsonNode operation, Told told, List<String> faults) {
-    if (!operation.isMissingNode() && !operation.at("/responses/" + told.status()).isObject()) {
+    if (!operation.isMissingNode() && !contract.problem(operation, told.status()).isObject()) {
       faults.add("status " + told.status() + " is not declared");
     }
     if (!told.mediaType().equals("application/problem+json")) {

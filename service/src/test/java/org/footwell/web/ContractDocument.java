@@ -138,6 +138,13 @@ public final class ContractDocument {
     return MAPPER.createObjectNode().put("$ref", "#/components/schemas/" + name);
   }
 
+  /** The problem an operation declares for a status: by its number, or in words by the range it lies in. */
+  JsonNode problem(JsonNode operation, int status) {
+    JsonNode range = resolved(operation.at("/responses/" + status / 100 + "XX"));
+    boolean named = range.path("description").asText().contains(Integer.toString(status));
+    return named ? range : resolved(operation.at("/responses/" + status));
+  }
+
   /** Follows a reference of a schema or an answer, also one that stands in an allOf to have a description beside it. */
   JsonNode resolved(JsonNode schema) {
     JsonNode bare = schema.path("allOf").size() == 1 ? schema.at("/allOf/0") : schema;

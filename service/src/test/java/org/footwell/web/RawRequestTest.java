@@ -30,7 +30,7 @@ class RawRequestTest {
   /** Which requests never reach an operation is no matter to a caller: any may be refused so. */
   private static void assertDeclared(String name, JsonNode operation, int status) {
     if (status != 404 && status != 405 && status != 422) {
-      JsonNode declared = CONTRACT.resolved(operation.at("/responses/" + status));
+      JsonNode declared = CONTRACT.problem(operation, status);
       assertTrue(
           declared.at("/content/application~1problem+json").isObject(),
           () -> name + " does not declare " + status);
