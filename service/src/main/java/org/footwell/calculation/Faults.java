@@ -108,10 +108,6 @@ public final class Faults {
   }
 
   public List<Fault> list(Reader reader) {
-    return faults.stream()
-        .map(remark -> remark.fault(reader.language()))
-        .distinct()
-        .limit(MOST)
-        .toList();
+    return faults.stream().map(remark -> remark.fault(reader)).distinct().limit(MOST).toList();
   }
 }

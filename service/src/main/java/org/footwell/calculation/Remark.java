@@ -2,7 +2,6 @@ package org.footwell.calculation;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.footwell.calculation.text.Arguments;
@@ -101,19 +100,19 @@ public final class Remark extends Arguments<Remark> {
   }
 
   /** Whether its arguments are those of its sentence; for assertions. */
-  boolean complete(Locale language) {
-    return fill(code, language);
+  boolean complete(Reader reader) {
+    return fill(code, reader);
   }
 
   Finding finding(Reader reader) {
-    Locale language = reader.language();
-    assert complete(language);
+    assert complete(reader);
+    boolean coded = reader.wording() == Reader.Wording.CODES;
     return FindingBuilder.builder()
         .level(level())
         .code(code())
-        .text(reader.sentences() ? sentence(code, language) : "")
-        .advice(reader.sentences() ? advice(code, language) : null)
-        .arguments(reader.sentences() ? null : coded())
+        .text(coded ? "" : sentence(code, reader))
+        .advice(coded ? null : advice(code, reader))
+        .arguments(coded ? coded() : null)
         .subject(subject)
         .pointer(where())
         .places(others.isEmpty() ? null : places())
@@ -133,10 +132,12 @@ public final class Remark extends Arguments<Remark> {
     return rebase.apply(pointer);
   }
 
-  Fault fault(Locale language) {
-    assert complete(language);
-    String detail = sentence(code, language);
-    return new Fault(where(), code(), detail, shownGiven(language), said(allowed, language));
+  /** A fault is about what was sent, which is metric. */
+  Fault fault(Reader asking) {
+    Reader reader = asking.shown(Reader.Units.METRIC);
+    assert complete(reader);
+    String detail = sentence(code, reader);
+    return new Fault(where(), code(), detail, shownGiven(reader), said(allowed, reader));
   }
 
   /** The field in the words of a sentence. */
@@ -146,24 +147,24 @@ public final class Remark extends Arguments<Remark> {
   }
 
   @Override
-  protected Object argument(String name, Locale language) {
-    Object own = super.argument(name, language);
-    return own != null ? own : common(name, language);
+  protected Object argument(String name, Reader reader) {
+    Object own = super.argument(name, reader);
+    return own != null ? own : common(name, reader);
   }
 
-  private Object common(String name, Locale language) {
+  private Object common(String name, Reader reader) {
     return switch (name) {
       case "field" -> place();
       case "value" -> value;
       case "limit" -> limit;
-      case "given" -> shownGiven(language);
-      case "allowed" -> said(allowed, language);
+      case "given" -> shownGiven(reader);
+      case "allowed" -> said(allowed, reader);
       default -> null;
     };
   }
 
-  private String shownGiven(Locale language) {
-    String text = said(given, language);
+  private String shownGiven(Reader reader) {
+    String text = said(given, reader);
     return text == null || text.length() <= SHOWN ? text : text.substring(0, SHOWN) + "…";
   }
 }

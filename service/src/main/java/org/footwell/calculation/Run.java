@@ -345,8 +345,7 @@ public final class Run implements Arithmetic {
   boolean keepsTo(Card<?, ?> card) {
     return cautions.stream().allMatch(card::mayCaution)
         && findings.stream()
-            .allMatch(
-                remark -> remark.complete(Reader.ANYONE.language()) && card.mayFind(remark.code()));
+            .allMatch(remark -> remark.complete(Reader.ANYONE) && card.mayFind(remark.code()));
   }
 
   /** Cautions that this request makes relevant. */

@@ -31,7 +31,7 @@ public abstract class SpokenPage {
   }
 
   protected final String say(Phrase phrase) {
-    return phrase.said(reader.language());
+    return phrase.said(reader);
   }
 
   /** How much lower something plays, in words and never with a sign. */

@@ -3,7 +3,6 @@ package org.footwell.calculation.text;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 
@@ -117,7 +116,7 @@ public abstract class Arguments<T extends Arguments<T>> {
   }
 
   /** The argument of that name, or null. */
-  protected Object argument(String name, Locale language) {
+  protected Object argument(String name, Reader reader) {
     for (Argument argument : arguments) {
       if (argument.name().equals(name)) {
         return argument.value();
@@ -126,40 +125,33 @@ public abstract class Arguments<T extends Arguments<T>> {
     return null;
   }
 
-  /** The sentence of a code with these arguments, in a language. */
-  protected final String sentence(Coded code, Locale language) {
-    return filled(Texts.sentence(code, language).text(), language);
+  /** The sentence of a code with these arguments, for a reader. */
+  protected final String sentence(Coded code, Reader reader) {
+    return filled(Texts.sentence(code, reader.language()).text(), reader);
   }
 
   /** What to do about it, or null. */
-  protected final String advice(Coded code, Locale language) {
-    Template advice = Texts.sentence(code, language).advice();
-    return advice == null ? null : filled(advice, language);
+  protected final String advice(Coded code, Reader reader) {
+    Template advice = Texts.sentence(code, reader.language()).advice();
+    return advice == null ? null : filled(advice, reader);
   }
 
-  private String filled(Template template, Locale language) {
-    return template.filled(name -> argument(name, language), language);
+  private String filled(Template template, Reader reader) {
+    return template.filled(name -> argument(name, reader), reader);
   }
 
   /** An argument as it is said, or null. */
-  protected static String said(Object argument, Locale language) {
-    return said(argument, Texts.DIGITS, language);
-  }
-
-  /** The same with numbers rounded to so many digits. */
-  static String said(Object argument, int digits, Locale language) {
+  protected static String said(Object argument, Reader reader) {
     if (argument instanceof Phrase phrase) {
-      return phrase.said(language);
+      return phrase.said(reader);
     }
     if (argument instanceof Words words) {
-      return Texts.of(words, language);
+      return Texts.of(words, reader.language());
     }
     if (argument instanceof List<?> list) {
-      return list.stream()
-          .map(one -> said(one, digits, language))
-          .collect(Collectors.joining(", "));
+      return list.stream().map(one -> said(one, reader)).collect(Collectors.joining(", "));
     }
-    return Texts.forPeople(argument, digits, language);
+    return Texts.forPeople(argument, Texts.DIGITS, reader.language());
   }
 
   /**
@@ -167,10 +159,10 @@ public abstract class Arguments<T extends Arguments<T>> {
    *
    * @throws AssertionError saying what is not
    */
-  protected final boolean fill(Coded code, Locale language) {
-    List<Template.Slot> slots = Texts.sentence(code, language).slots();
+  protected final boolean fill(Coded code, Reader reader) {
+    List<Template.Slot> slots = Texts.sentence(code, reader.language()).slots();
     for (Template.Slot slot : slots) {
-      boolean given = argument(slot.name(), language) != null;
+      boolean given = argument(slot.name(), reader) != null;
       boolean fits =
           Template.COMMON.contains(slot.name())
               || all().stream()

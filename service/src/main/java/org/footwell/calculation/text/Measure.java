@@ -85,6 +85,11 @@ public enum Measure {
         .filter(measure -> !name.endsWith(PER + measure.ending()));
   }
 
+  /** Those that quantities have. */
+  static List<Measure> ofQuantities() {
+    return BY_ENDING;
+  }
+
   /** What the name of a quantity in it ends in. */
   public String ending() {
     return "_" + name().toLowerCase(Locale.ROOT);

@@ -2,7 +2,6 @@ package org.footwell.calculation.text;
 
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** Words within a sentence, with arguments of their own. */
@@ -39,13 +38,13 @@ public final class Phrase extends Arguments<Phrase> {
     return this;
   }
 
-  /** As it reads in a language. */
-  public String said(Locale language) {
+  /** As someone reads it. */
+  public String said(Reader reader) {
     if (words == null) {
       return "";
     }
-    assert fill(words, language);
-    return sentence(words, language);
+    assert fill(words, reader);
+    return sentence(words, reader);
   }
 
   /** For a program: the code of the words, and what fills them. */
@@ -64,6 +63,6 @@ public final class Phrase extends Arguments<Phrase> {
   /** As it reads in English. */
   @Override
   public String toString() {
-    return said(Reader.ANYONE.language());
+    return said(Reader.ANYONE);
   }
 }

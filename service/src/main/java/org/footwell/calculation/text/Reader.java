@@ -13,15 +13,25 @@ import java.util.stream.Stream;
  *
  * @param language one there are texts in
  * @param units in which measures are shown
- * @param sentences whether findings are put into sentences; a program that knows their codes needs none
+ * @param wording how findings are said
  */
-public record Reader(Locale language, Units units, boolean sentences) {
+public record Reader(Locale language, Units units, Wording wording) {
 
   private static final String ENGLISH = "en";
 
   /** Who reads sentences. */
   public Reader(Locale language, Units units) {
-    this(language, units, true);
+    this(language, units, Wording.SENTENCES);
+  }
+
+  /** How findings are said. */
+  public enum Wording {
+    /** Not at all: a program knows their codes. */
+    CODES,
+    /** In sentences, with the digits that tell numbers apart. */
+    SENTENCES,
+    /** In sentences beside tables, with figures rounded as they are there. */
+    BESIDE_TABLES
   }
 
   /** More headers than browsers have; they are taken apart once. */
@@ -73,7 +83,7 @@ public record Reader(Locale language, Units units, boolean sentences) {
 
   /** The same person, shown measures in these units. */
   public Reader shown(Units other) {
-    return new Reader(language, other);
+    return new Reader(language, other, wording);
   }
 
   private static Reader in(Locale language) {
@@ -82,7 +92,12 @@ public record Reader(Locale language, Units units, boolean sentences) {
 
   /** The same who knows findings by their codes. */
   public Reader knowingCodes() {
-    return new Reader(language, units, false);
+    return new Reader(language, units, Wording.CODES);
+  }
+
+  /** The same who reads findings beside tables. */
+  public Reader besideTables() {
+    return new Reader(language, units, Wording.BESIDE_TABLES);
   }
 
   /** Who asks for languages in the words of an Accept-Language header (RFC 9110, 12.5.4). */

@@ -3,6 +3,7 @@ package org.footwell.calculation.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.regex.Matcher;
@@ -12,7 +13,7 @@ import java.util.regex.Pattern;
 final class Template {
 
   /** The two numbers of a sentence that are held against each other. */
-  private static final Set<String> HELD = Set.of("value", "limit");
+  private static final Map<String, String> HELD = Map.of("value", "limit", "limit", "value");
 
   /** What every remark may have; what they hold is up to it. */
   static final Set<String> COMMON = Set.of("field", "given", "allowed");
@@ -30,8 +31,10 @@ final class Template {
    *
    * @param before the words before it
    * @param difference whether its unit is one of differences
+   * @param unit as it is written behind it, with the blank before it; empty where there is none
    */
-  record Slot(String before, String name, Arguments.Kind kind, boolean difference) {}
+  record Slot(
+      String before, String name, Arguments.Kind kind, boolean difference, WrittenUnit unit) {}
 
   private final List<Slot> slots;
   private final String end;
@@ -50,12 +53,15 @@ final class Template {
               kind == null
                   ? Arguments.Kind.NUMBER
                   : Arguments.Kind.valueOf(kind.toUpperCase(Locale.ROOT)),
-              placeholder.group(3) != null));
-      from = placeholder.end();
+              placeholder.group(3) != null,
+              WrittenUnit.at(text, placeholder.end())));
+      from = placeholder.end() + found.get(found.size() - 1).unit().words().length();
     }
     slots = List.copyOf(found);
     end = text.substring(from);
-    comparing = HELD.stream().allMatch(name -> found.stream().anyMatch(s -> s.name().equals(name)));
+    comparing =
+        HELD.keySet().stream()
+            .allMatch(name -> found.stream().anyMatch(s -> s.name().equals(name)));
   }
 
   /** Its placeholders. */
@@ -71,24 +77,31 @@ final class Template {
   }
 
   /** An argument may be the caller's own words: braces in it are only braces. */
-  String filled(Function<String, Object> arguments, Locale language) {
+  String filled(Function<String, Object> arguments, Reader reader) {
     if (slots.isEmpty()) {
       return end;
     }
     StringBuilder sentence = new StringBuilder(160);
-    int digits = comparing ? Texts.digits(arguments.apply("value"), arguments.apply("limit")) : 0;
     for (Slot slot : slots) {
       sentence.append(slot.before());
       Object argument = arguments.apply(slot.name());
       assert argument != null : slot.name() + " is not filled in: " + this;
-      if (slot.difference() && argument instanceof Double d && Math.abs(d) < NO_DIFFERENCE) {
-        sentence.append('0');
+      if (argument instanceof Double number) {
+        boolean nothing = slot.difference() && Math.abs(number) < NO_DIFFERENCE;
+        Double against = comparing ? against(slot.name(), arguments) : null;
+        slot.unit().add(nothing ? 0 : number, against, reader, sentence);
       } else {
-        boolean held = comparing && HELD.contains(slot.name());
-        add(Arguments.said(argument, held ? digits : Texts.DIGITS, language), sentence);
+        add(Arguments.said(argument, reader), sentence);
+        sentence.append(slot.unit().words());
       }
     }
     return sentence.append(end).toString();
+  }
+
+  /** What a number is held against, or null. */
+  private static Double against(String name, Function<String, Object> arguments) {
+    String other = HELD.get(name);
+    return other == null ? null : (Double) arguments.apply(other);
   }
 
   /** Adds words; where there are none, the blank before them goes too. */
@@ -107,7 +120,13 @@ final class Template {
       return end;
     }
     StringBuilder text = new StringBuilder();
-    slots.forEach(slot -> text.append(slot.before()).append('{').append(slot.name()).append('}'));
+    slots.forEach(
+        slot ->
+            text.append(slot.before())
+                .append('{')
+                .append(slot.name())
+                .append('}')
+                .append(slot.unit().words()));
     return text.append(end).toString();
   }
 }

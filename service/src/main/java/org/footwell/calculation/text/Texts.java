@@ -147,9 +147,12 @@ public final class Texts {
   /** The same within a sentence: with the decimal mark of its language and a minus sign. */
   static String forPeople(Object argument, int digits, Locale language) {
     String figure = forPeople(argument, digits);
-    return argument instanceof Number
-        ? figure.replace(HYPHEN, MINUS).replace(".", of(CoreWords.DECIMAL_MARK, language))
-        : figure;
+    return argument instanceof Number ? inWords(figure, language) : figure;
+  }
+
+  /** A figure within a sentence: with the decimal mark of its language and a minus sign. */
+  static String inWords(String figure, Locale language) {
+    return figure.replace(HYPHEN, MINUS).replace(".", of(CoreWords.DECIMAL_MARK, language));
   }
 
   /** A caller's own words in one line: a space for each line end and tab, and shown. */

@@ -49,7 +49,7 @@ final class PlotPen {
   }
 
   String text(Phrase phrase) {
-    return phrase.said(reader.language());
+    return phrase.said(reader);
   }
 
   FigureWriter figures() {

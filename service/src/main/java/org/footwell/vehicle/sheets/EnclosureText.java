@@ -10,7 +10,7 @@ import org.footwell.sheet.FigureWriter;
 record EnclosureText(FigureWriter figures, Reader reader) {
 
   String of(Enclosure enclosure) {
-    return phrase(enclosure).said(reader.language());
+    return phrase(enclosure).said(reader);
   }
 
   private Phrase phrase(Enclosure enclosure) {

@@ -97,9 +97,7 @@ final class SetupSheet {
     if (result.restore() != null) {
       out.append('\n').append(word(SetupWords.BACK_TO_FACTORY, reader)).append('\n');
       for (RestoreLine line : result.restore()) {
-        out.append("  - ")
-            .append(Texts.oneLine(line.phrase().said(reader.language())))
-            .append('\n');
+        out.append("  - ").append(Texts.oneLine(line.phrase().said(reader))).append('\n');
       }
     }
     out.append('\n')

@@ -67,7 +67,7 @@ final class SetupText {
         .own("kind", Texts.of(filter.kind(), reader.language()))
         .own("frequency", figures.of(Measure.HZ, filter.frequencyHz()).text())
         .with("slope", 6L * filter.order())
-        .said(reader.language());
+        .said(reader);
   }
 
   private String filter(ParametricFilter filter) {

@@ -157,7 +157,7 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
         Phrase.of(WebWords.AT_LINE)
             .with("line", problem.line())
             .own("sentence", problem.sentence())
-            .said(reader.language()));
+            .said(reader));
     errors.endRow();
     return errors.take();
   }
@@ -190,7 +190,7 @@ final class CsvBatch<Q extends Record, R extends Record> implements AutoCloseabl
   /** The last row of a CSV that cannot be read further: only its error is filled in. */
   private void brokenOff(CsvRows.Broken broken, CsvText text) {
     text.blanks(header.size() + header.appendedCount() - 1);
-    text.value(broken.in(ProblemWords.ROW_BROKEN).said(reader.language()));
+    text.value(broken.in(ProblemWords.ROW_BROKEN).said(reader));
     text.endRow();
   }
 

@@ -69,7 +69,7 @@ final class SweepCsv implements SweepForm {
         Phrase.of(WebWords.AT_LINE)
             .with("line", problem.line())
             .own("sentence", problem.sentence())
-            .said(reader.language()));
+            .said(reader));
     errors.endRow();
     return errors.take();
   }

@@ -54,8 +54,7 @@ final class Told {
     kind.count++;
     return kind.count <= IN_FULL
         ? problem
-        : problem.inShort(
-            Phrase.of(WebWords.SAME_KIND).with("line", kind.firstLine).said(reader.language()));
+        : problem.inShort(Phrase.of(WebWords.SAME_KIND).with("line", kind.firstLine).said(reader));
   }
 
   private static Stream<String> codeAndField(Fault fault) {

@@ -1,5 +1,7 @@
 package org.footwell.web.request;
 
+import java.util.Set;
+
 /**
  * A form an answer can be given in.
  *
@@ -14,9 +16,16 @@ public record Format(String name, String contentType) {
   public static final Format LINES = new Format("ndjson", "application/x-ndjson");
   static final Format XML = new Format("xml", "application/xml");
 
+  private static final Set<String> PAGES = Set.of("text/plain", "text/html", "application/pdf");
+
   public String mediaType() {
     int semicolon = contentType.indexOf(';');
     return semicolon < 0 ? contentType : contentType.substring(0, semicolon);
+  }
+
+  /** Whether people read it, with tables beside sentences. */
+  boolean isPage() {
+    return PAGES.contains(mediaType());
   }
 
   /** Whether a range of an Accept header, such as {@code text/*}, takes it. */

@@ -35,7 +35,7 @@ public record Problem(
   public static Problem unreadable(int status, Phrase detail, Reader reader) {
     ProblemType type = ProblemType.UNREADABLE;
     String title = Texts.of(type, reader.language());
-    String said = detail.said(reader.language());
+    String said = detail.said(reader);
     return new Problem(type.uri(), title, status, said, null, null, null, null);
   }
 

@@ -59,7 +59,7 @@ public final class Problems {
   }
 
   private static Problem worded(ProblemType type, Phrase detail, Reader reader) {
-    return Problem.of(type, detail.said(reader.language()), null, reader);
+    return Problem.of(type, detail.said(reader), null, reader);
   }
 
   private static Problem invalid(List<Fault> faults, Reader reader) {
@@ -71,7 +71,7 @@ public final class Problems {
                     faults.size() >= Faults.MOST ? WebWords.MANY_FAULTS : WebWords.SEVERAL_FAULTS)
                 .with("count", faults.size())
                 .own("first", first)
-                .said(reader.language());
+                .said(reader);
     return Problem.of(ProblemType.INVALID, detail, faults, reader);
   }
 

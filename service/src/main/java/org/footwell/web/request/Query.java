@@ -313,13 +313,13 @@ public final class Query {
   }
 
   /**
-   * Who reads an answer: with {@code findings=codes} a program.
+   * Who reads an answer: with {@code findings=codes} a program, on a page someone who sees tables beside it.
    *
    * @throws ProblemException if a form for people is asked for at the same time
    */
   public Reader reader(Reader asking, Format format) {
     if (!CODES.equals(option(FINDINGS))) {
-      return asking;
+      return format.isPage() ? asking.besideTables() : asking;
     }
     if (option("field") == null && !format.equals(Format.JSON)) {
       requireNone(List.of(FINDINGS), Format.JSON);

@@ -83,7 +83,7 @@ final class TextCell {
   private String said(String name, JsonNode value, boolean withUnit) {
     if (value.isArray()) {
       return value.size() > MOST_IN_CELL && isFigure(value)
-          ? Phrase.of(TextWords.VALUES).with("count", value.size()).said(reader.language())
+          ? Phrase.of(TextWords.VALUES).with("count", value.size()).said(reader)
           : joined("; ", value, one -> said(name, one, withUnit));
     }
     if (value.isObject()) {
@@ -110,7 +110,7 @@ final class TextCell {
       return Texts.forPeople(value, reader.language());
     }
     if (unit == Measure.H) {
-      return Span.of(value).said(reader.language());
+      return Span.of(value).said(reader);
     }
     if (!withUnit) {
       return figures.bare(unit, value);

@@ -108,7 +108,7 @@ class TextsTest {
   }
 
   private static String filled(String template, Map<String, Object> arguments) {
-    return new Template(template).filled(arguments::get, Locale.ENGLISH);
+    return new Template(template).filled(arguments::get, Reader.ANYONE);
   }
 
   @Test

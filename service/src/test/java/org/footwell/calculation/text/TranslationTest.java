@@ -132,7 +132,9 @@ class TranslationTest {
       Stream.of(sentence.text(), sentence.advice() == null ? sentence.text() : sentence.advice())
           .forEach(
               template -> {
-                String filled = template.filled(samples(template)::get, language);
+                String filled =
+                    template.filled(
+                        samples(template)::get, new Reader(language, Reader.Units.METRIC));
                 assertFalse(filled.isBlank() || LEFT_OPEN.matcher(filled).find(), filled);
                 assertFalse(filled.contains("-1.5"), filled);
               });
