@@ -12,18 +12,24 @@ import com.fasterxml.jackson.dataformat.yaml.YAMLMapper;
 import java.io.IOException;
 import java.lang.reflect.RecordComponent;
 import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.footwell.Committed;
 import org.footwell.RunningJar;
+import org.footwell.client.model.AmplifierHeatRequest;
+import org.footwell.client.model.AmplifierHeatResult;
 import org.footwell.client.model.DriverCheckRequest;
 import org.footwell.client.model.DriverCheckResult;
 import org.footwell.client.model.PlanReviewResult;
 import org.footwell.client.model.SoundLevelRequest;
 import org.footwell.client.model.SoundLevelResult;
+import org.footwell.client.model.SupplyBudgetRequest;
+import org.footwell.client.model.SupplyBudgetResult;
 import org.footwell.client.model.VehiclePlan;
 import org.footwell.client.model.Verdict;
 import org.footwell.client.model.WiringLoadResult;
@@ -38,6 +44,13 @@ class GeneratedClientIT {
       """
       {"driver": {"sensitivity": {"level_db_spl": 90, "basis": "one_watt"}, "rated_ohm": 8},
        "power_w": 10}
+      """;
+
+  private static final String HEAT =
+      """
+      {"supply_v": 13.8, "amplifier": {"converter_efficiency": 0.85},
+       "channels": [{"name": "doors", "channel_count": 4, "output_class": "class_ab", "rail_v": 32,
+         "drop_v": 3, "load_ohm": 3.2, "phase_deg": 40, "quiescent_current_a": 0.05}]}
       """;
 
   private static final String DRIVER =
@@ -116,6 +129,7 @@ class GeneratedClientIT {
             .readTree(Committed.PROJECT.resolve("openapi/footwell-v1.yaml").toFile())
             .at("/components/schemas");
     assertEquals(names(schemas.at("/SoundLevelAnswer/properties")), components(Answer.class));
+    assertEquals(names(schemas.at("/SoundLevelOfPlan/properties")), components(OfPlan.class));
     Set<String> row = names(schemas.at("/Row/properties"));
     row.add("result");
     assertEquals(row, components(Row.class));
@@ -142,6 +156,49 @@ class GeneratedClientIT {
     Answer<PlanReviewResult> answer =
         api.planReview(client.getObjectMapper().readValue(plan, VehiclePlan.class));
     assertEquals(6, answer.result().getChannels().size());
+  }
+
+  /** What only a request or a result has is named within it. */
+  @Test
+  void partsAreNestedInWhatTheyArePartsOf() throws ApiException, IOException {
+    AmplifierHeatRequest request =
+        client.getObjectMapper().readValue(HEAT, AmplifierHeatRequest.class);
+    AmplifierHeatRequest.ChannelStage stage = request.getChannels().get(0);
+    assertEquals(
+        AmplifierHeatRequest.ChannelStage.OutputClassEnum.CLASS_AB, stage.getOutputClass());
+    stage.name("front");
+    AmplifierHeatResult.ChannelHeat heat = api.amplifierHeat(request).result().getChannels().get(0);
+    assertEquals("front", heat.getName());
+  }
+
+  /** The request that was read from the plan is answered too, in its own type. */
+  @Test
+  void aCalculationPutToThePlanHasItsRequestBesideTheResult() throws ApiException, IOException {
+    String text = Files.readString(Committed.PROJECT.resolve("docs/examples/camper-van.json"));
+    VehiclePlan plan = client.getObjectMapper().readValue(text, VehiclePlan.class);
+    OfPlan<SupplyBudgetRequest, SupplyBudgetResult> answer =
+        api.supplyBudgetOfPlan(plan, new FootwellApi.SupplyBudgetOfPlanQuery());
+    assertEquals(answer.result(), api.supplyBudget(answer.request()).result());
+  }
+
+  /** Few enough to be read through; parts that are no longer nested would double the files. */
+  @Test
+  void theClientStaysSmall() throws IOException {
+    Path client = Committed.PROJECT.resolve("clients/java");
+    List<Path> files = new ArrayList<>(sources(client.resolve("src/main")));
+    files.addAll(sources(client.resolve("target/generated-sources/openapi/src/main")));
+    long lines = 0;
+    for (Path file : files) {
+      lines += Files.readAllLines(file).size();
+    }
+    assertTrue(files.size() > 100 && files.size() <= 300, files.size() + " files");
+    assertTrue(lines <= 90_000, lines + " lines");
+  }
+
+  private static List<Path> sources(Path folder) throws IOException {
+    try (Stream<Path> all = Files.walk(folder)) {
+      return all.filter(file -> file.toString().endsWith(".java")).toList();
+    }
   }
 
   /** As many rows as the page about catalogues says to send at a time, each with every figure. */
