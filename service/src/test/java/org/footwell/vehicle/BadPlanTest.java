@@ -136,7 +136,7 @@ class BadPlanTest {
   private static final Set<String> OF_EVERY_KIND =
       Set.of(
           "unknown-field /colour",
-          "not-allowed /seats/0/position/x_m",
+          "not-allowed /amplifiers/0/outputs/0/output_count",
           "dangling-reference /drivers/0/part",
           "currency-unknown /quote/currency",
           "day-not-in-calendar /quote/valid_until");
@@ -145,7 +145,7 @@ class BadPlanTest {
   private static PlanDraft badInEveryWay() {
     return PlanDraft.van()
         .with("/colour", "\"red\"")
-        .with("/seats/0/position/x_m", "15")
+        .with("/amplifiers/0/outputs/0/output_count", "1000000000")
         .with("/drivers/0/part", "\"woofer_61\"")
         .with("/quote/currency", "\"QQQ\"")
         .with("/quote/valid_until", "\"2026-02-30\"");
@@ -181,10 +181,12 @@ class BadPlanTest {
   void aQuoteThatEndsBeforeItBeginsIsToldBesideABound() {
     PlanDraft bad =
         PlanDraft.van()
-            .with("/seats/0/position/x_m", "15")
+            .with("/amplifiers/0/outputs/0/output_count", "1000000000")
             .with("/quote/valid_until", "\"2026-01-31\"");
     assertEquals(
-        List.of("not-allowed /seats/0/position/x_m", "valid-before-date /quote/valid_until"),
+        List.of(
+            "not-allowed /amplifiers/0/outputs/0/output_count",
+            "valid-before-date /quote/valid_until"),
         bad.faults());
   }
 
