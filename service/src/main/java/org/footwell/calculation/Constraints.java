@@ -56,6 +56,8 @@ final class Constraints {
       } else if (remark != null) {
         remark.given(value);
       }
+    } else if (node instanceof Node.Scalar text && text.form() != null) {
+      meaning(text.form(), (String) value, above + "/" + name);
     }
     if (node instanceof Node.Repeated repeated) {
       List<?> entries = (List<?>) value;
@@ -63,6 +65,13 @@ final class Constraints {
       for (int i = 0; i < entries.size(); i++) {
         value(repeated.element(), repeated.elementRequired(), entries.get(i), here, i);
       }
+    }
+  }
+
+  private void meaning(TextForm form, String text, String pointer) {
+    if (!form.holds(text) && !faults.full()) {
+      faulty.add(pointer);
+      faults.add(form.fault()).at(pointer).given(text);
     }
   }
 

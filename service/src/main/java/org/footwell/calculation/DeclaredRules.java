@@ -6,6 +6,7 @@ import java.util.Map;
 import org.footwell.calculation.rule.Rule;
 import org.footwell.calculation.rule.Rules;
 import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Coded;
 import org.footwell.calculation.text.Form;
 import org.footwell.calculation.text.Given;
 import org.footwell.calculation.text.Names;
@@ -139,6 +140,11 @@ final class DeclaredRules {
           .at(faulty.above() + pointer)
           .given(given)
           .allowed(orEqual ? Allowed.atLeast(before, "") : Allowed.above(before, ""));
+    }
+
+    @Override
+    public void told(Coded code, String pointer, Object given) {
+      faults.add((FaultCode) code).at(faulty.above() + pointer).given(given);
     }
   }
 }

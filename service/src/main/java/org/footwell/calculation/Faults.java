@@ -17,14 +17,15 @@ public final class Faults {
   /** More are not listed: a request with so many needs another look as a whole. */
   public static final int MOST = 100;
 
-  private static final Set<String> RELATIONS =
+  /** With these a value is missing or cannot be taken as it is. */
+  private static final Set<String> OF_VALUES =
       Stream.of(
-              CoreFault.EXACTLY_ONE_OF,
-              CoreFault.AT_MOST_ONE_OF,
-              CoreFault.NEEDED_BESIDE,
-              CoreFault.NOT_ASCENDING,
-              CoreFault.DUPLICATE,
-              CoreFault.DANGLING_REFERENCE)
+              CoreFault.REQUIRED,
+              CoreFault.UNKNOWN_FIELD,
+              CoreFault.WRONG_TYPE,
+              CoreFault.NOT_ALLOWED,
+              CoreFault.NAME_OF_RESULT,
+              CoreFault.NOT_FINITE)
           .map(CoreFault::code)
           .collect(Collectors.toUnmodifiableSet());
 
@@ -87,9 +88,9 @@ public final class Faults {
     return faults.isEmpty();
   }
 
-  /** Whether every value is there and can be taken as it is, and only relations between them fail. */
+  /** Whether every value is there and can be taken as it is: only what they mean together fails. */
   boolean onlyOfRelations() {
-    return faults.stream().allMatch(fault -> RELATIONS.contains(fault.code()));
+    return faults.stream().noneMatch(fault -> OF_VALUES.contains(fault.code()));
   }
 
   /** Where they are, as JSON Pointers. */

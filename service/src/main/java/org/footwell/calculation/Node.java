@@ -22,8 +22,10 @@ sealed interface Node {
    * A number, a text, a truth value or one of a set of names.
    *
    * @param constants the set by its names; empty for the others
+   * @param form what a text must stand for, or null
    */
-  record Scalar(Class<?> type, Bounds bounds, Map<String, Object> constants) implements Node {
+  record Scalar(Class<?> type, Bounds bounds, Map<String, Object> constants, TextForm form)
+      implements Node {
 
     /** Whether it is one value: no long row of numbers and no document within the record. */
     boolean isSingle() {

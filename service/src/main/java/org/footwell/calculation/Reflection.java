@@ -120,7 +120,22 @@ final class Reflection {
     Class<?> single = (Class<?>) (type instanceof ParameterizedType map ? map.getRawType() : type);
     return single.isRecord()
         ? group(single)
-        : new Node.Scalar(single, bounds(single, marks, quantity), constants(single));
+        : new Node.Scalar(single, bounds(single, marks, quantity), constants(single), form(marks));
+  }
+
+  private static TextForm form(AnnotatedElement marks) {
+    TextForm.Of mark = marks.getAnnotation(TextForm.Of.class);
+    try {
+      return mark == null ? null : made(mark.value());
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException(mark + " has no constructor without arguments", e);
+    }
+  }
+
+  private static TextForm made(Class<? extends TextForm> form) throws ReflectiveOperationException {
+    Constructor<? extends TextForm> constructor = form.getDeclaredConstructor();
+    constructor.setAccessible(true);
+    return constructor.newInstance();
   }
 
   private static Map<String, Object> constants(Class<?> type) {

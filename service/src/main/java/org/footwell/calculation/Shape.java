@@ -78,9 +78,15 @@ public final class Shape<T extends Record> {
    * @param least smallest number a request may give, or null
    * @param most largest, or null
    * @param only the numbers it may be where it may be no others; else empty
+   * @param form what a text must stand for by its name in the contract, or null
    */
   public record Field(
-      String name, String description, BigDecimal least, BigDecimal most, List<BigDecimal> only) {}
+      String name,
+      String description,
+      BigDecimal least,
+      BigDecimal most,
+      List<BigDecimal> only,
+      String form) {}
 
   Node.Group root() {
     return root;
@@ -97,7 +103,10 @@ public final class Shape<T extends Record> {
                   member.description(),
                   bounds.least(),
                   bounds.most(),
-                  bounds.only());
+                  bounds.only(),
+                  member.node() instanceof Node.Scalar text && text.form() != null
+                      ? text.form().name()
+                      : null);
             })
         .toList();
   }

@@ -123,6 +123,9 @@ final class Schemas {
         property.setMinimum(field.least() == null ? property.getMinimum() : field.least());
         property.setMaximum(field.most() == null ? property.getMaximum() : field.most());
         numbers(property, field.only());
+        if (field.form() != null) {
+          property.addExtension("x-form", field.form());
+        }
       }
     }
     if (request && !shape.rules().isEmpty()) {

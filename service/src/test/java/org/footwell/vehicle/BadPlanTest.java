@@ -3,16 +3,23 @@ package org.footwell.vehicle;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Duration;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Refused;
 import org.footwell.calculation.text.Reader;
 import org.footwell.electrical.amplifier.RailMatch;
+import org.footwell.vehicle.packages.PackageOptions;
 import org.footwell.vehicle.questions.PlanDocument;
+import org.footwell.web.request.Json;
 import org.junit.jupiter.api.Test;
 
 /** A plan with many faults of every kind is told all of them in one answer, each with its place. */
@@ -124,5 +131,74 @@ class BadPlanTest {
             .without("/seats/1/position")
             .with("/seats/1/left_ear", "{\"x_m\": 0, \"y_m\": -0.3, \"z_m\": 1.2}");
     assertEquals(List.of("needed-beside /seats/1/right_ear"), bad.faults());
+  }
+
+  private static final Set<String> OF_EVERY_KIND =
+      Set.of(
+          "unknown-field /colour",
+          "not-allowed /amplifiers/0/outputs/0/output_count",
+          "dangling-reference /drivers/0/part",
+          "currency-unknown /quote/currency",
+          "day-not-in-calendar /quote/valid_until");
+
+  /** One of form, one of bounds, one between fields, and two of what a text stands for. */
+  private static PlanDraft badInEveryWay() {
+    return PlanDraft.van()
+        .with("/colour", "\"red\"")
+        .with("/amplifiers/0/outputs/0/output_count", "1000000000")
+        .with("/drivers/0/part", "\"woofer_61\"")
+        .with("/quote/currency", "\"QQQ\"")
+        .with("/quote/valid_until", "\"2026-02-30\"");
+  }
+
+  private static Set<String> told(Calculation<?, ?> calculation, JsonNode request) {
+    Object untyped = Json.MAPPER.convertValue(request, Object.class);
+    Refused refused =
+        assertThrows(
+            Refused.class, () -> new Engine().bind(calculation.card().request(), untyped, false));
+    return refused.faults().stream()
+        .map(fault -> fault.code() + " " + fault.pointer())
+        .collect(Collectors.toSet());
+  }
+
+  @Test
+  void formBoundsRulesDaysAndCurrenciesAreToldTogether() {
+    assertEquals(OF_EVERY_KIND, told(PlanDraft.REVIEW, badInEveryWay().json()));
+  }
+
+  @Test
+  void likewiseWhereThePlanStandsWithinARequest() {
+    ObjectNode request = Json.MAPPER.createObjectNode();
+    request.set("plan", badInEveryWay().json());
+    Set<String> inPlan = new HashSet<>();
+    OF_EVERY_KIND.forEach(fault -> inPlan.add(fault.replace(" ", " /plan")));
+    Set<String> told = told(new PackageOptions(), request);
+    told.removeIf(fault -> !fault.contains(" /plan/"));
+    assertEquals(inPlan, told);
+  }
+
+  @Test
+  void aQuoteThatEndsBeforeItBeginsIsToldBesideABound() {
+    PlanDraft bad =
+        PlanDraft.van()
+            .with("/amplifiers/0/outputs/0/output_count", "1000000000")
+            .with("/quote/valid_until", "\"2026-01-31\"");
+    assertEquals(
+        List.of(
+            "not-allowed /amplifiers/0/outputs/0/output_count",
+            "valid-before-date /quote/valid_until"),
+        bad.faults());
+  }
+
+  /** What a currency is called hinders no look at the outputs. */
+  @Test
+  void anUnknownCurrencyIsToldBesideWhatDoesNotHangTogether() {
+    PlanDraft bad =
+        PlanDraft.van()
+            .with("/quote/currency", "\"QQQ\"")
+            .with("/channels/2/outputs/0", "\"out_1\"");
+    assertEquals(
+        List.of("currency-unknown /quote/currency", "output-used-twice /channels/2/outputs/0"),
+        bad.faults());
   }
 }

@@ -1,6 +1,7 @@
 package org.footwell.calculation.rule;
 
 import java.util.List;
+import org.footwell.calculation.text.Coded;
 
 /** A rule between fields of a record: how the contract states it, and what breaks it. */
 public interface Rule {
@@ -75,5 +76,8 @@ public interface Rule {
 
     /** A number that is not above the one before. */
     void notAscending(String pointer, double given, double before, boolean orEqual);
+
+    /** A rule with a code of its own. */
+    void told(Coded code, String pointer, Object given);
   }
 }

@@ -1,5 +1,6 @@
 package org.footwell.calculation.rule;
 
+import java.lang.reflect.Constructor;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -47,7 +48,21 @@ public final class Rules {
     for (Without one : record.getAnnotationsByType(Without.class)) {
       rules.add(new NoneOf(List.of(one.value())));
     }
+    Keeps own = record.getAnnotation(Keeps.class);
+    if (own != null) {
+      rules.add(made(own.value()));
+    }
     return rules;
+  }
+
+  private static Rule made(Class<? extends Rule> own) {
+    try {
+      Constructor<? extends Rule> constructor = own.getDeclaredConstructor();
+      constructor.setAccessible(true);
+      return constructor.newInstance();
+    } catch (ReflectiveOperationException e) {
+      throw new IllegalStateException(own + " has no constructor without arguments", e);
+    }
   }
 
   /** Names in a row as people list them: a, b and c. */

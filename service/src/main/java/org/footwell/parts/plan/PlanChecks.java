@@ -46,7 +46,6 @@ final class PlanChecks {
   List<List<PlanIndex.NamedCoil>> coils() {
     checkPlaces();
     checkCrossovers();
-    QuoteChecks.check(plan, run);
     List<List<PlanIndex.NamedCoil>> all = new ArrayList<>();
     for (int c = 0; c < plan.channels().size(); c++) {
       PlannedChannel channel = plan.channels().get(c);

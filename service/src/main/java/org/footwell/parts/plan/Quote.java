@@ -11,6 +11,7 @@ import java.math.BigDecimal;
 import java.util.Currency;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.TextForm;
 import org.footwell.parts.Money;
 
 /** What makes an offer to a customer of the plan; its day is that of the plan. */
@@ -20,6 +21,7 @@ public record Quote(
     @Schema(description = "Last day it holds, as in 2026-06-30")
         @Size(max = 10)
         @Pattern(regexp = VehiclePlan.DAY)
+        @TextForm.Of(CalendarDay.class)
         String validUntil,
     @Schema(description = "Who makes it") Party shop,
     @Schema(description = "Who gets it") Party customer,
@@ -27,6 +29,7 @@ public record Quote(
         @NotNull
         @Size(min = 3, max = 3)
         @Pattern(regexp = "[A-Z]{3}")
+        @TextForm.Of(RoundedCurrency.class)
         String currency,
     @Schema(description = "Work by the hour") @Size(max = 32) List<@NotNull Labour> labour,
     @Schema(description = "Rate of the tax, percent; 0 where there is none")

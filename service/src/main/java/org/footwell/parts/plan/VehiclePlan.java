@@ -7,6 +7,8 @@ import jakarta.validation.constraints.Size;
 import java.util.List;
 import java.util.function.Function;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.TextForm;
+import org.footwell.calculation.rule.Keeps;
 import org.footwell.calculation.rule.Needed;
 import org.footwell.calculation.rule.RefersTo;
 import org.footwell.calculation.rule.Unique;
@@ -36,10 +38,12 @@ import org.footwell.parts.Seat;
 @RefersTo(field = "settings.*.channel", to = "channels.*.id")
 @RefersTo(field = "measured.*.channel", to = "channels.*.id")
 @RefersTo(field = "measured_supply.*.amplifier", to = "amplifiers.*.id")
+@Keeps(ValidFromItsDay.class)
 public record VehiclePlan(
     @Schema(description = "Day of the plan, as in 2026-05-31")
         @Size(max = 10)
         @Pattern(regexp = VehiclePlan.DAY)
+        @TextForm.Of(CalendarDay.class)
         String date,
     @Schema(description = "The vehicle") @NotNull Vehicle vehicle,
     @Schema(description = "Listening positions; the one of largest weight is the main seat")
