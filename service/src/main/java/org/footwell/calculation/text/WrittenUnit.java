@@ -44,9 +44,11 @@ record WrittenUnit(String words, Measure measure) {
   }
 
   private static boolean ends(String text, int place) {
-    return place == text.length()
-        || !Character.isLetterOrDigit(text.charAt(place))
-            && GOES_ON.indexOf(text.charAt(place)) < 0;
+    return place == text.length() || !goesOn(text.charAt(place));
+  }
+
+  private static boolean goesOn(char next) {
+    return Character.isLetterOrDigit(next) || GOES_ON.indexOf(next) >= 0;
   }
 
   /**
@@ -70,7 +72,7 @@ record WrittenUnit(String words, Measure measure) {
   private String said(double figure, Double against, Reader reader) {
     if (measure != null && reader.wording() == Reader.Wording.BESIDE_TABLES) {
       BigDecimal rounded = measure.rounded(figure);
-      if (against == null || !rounded.equals(measure.rounded(against))) {
+      if (against == null || rounded.compareTo(measure.rounded(against)) != 0) {
         return Texts.inWords(rounded.toPlainString(), reader.language());
       }
     }
