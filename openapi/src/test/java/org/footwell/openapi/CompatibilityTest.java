@@ -110,6 +110,8 @@ class CompatibilityTest {
         arguments("text/csv: {", "text/plain: {", POST + " > text/csv: removed"),
         arguments("'200': {$ref", "'201': {$ref", GET + " < 200: removed"),
         arguments(
+            "'422': {description: bad", "4XX: {description: 400 bad", POST + " < 422: removed"),
+        arguments(
             "problem+json: {}", "json: {}", POST + " < 422 application/problem+json: removed"),
         arguments("ETag: {", "Digest: {", GET + " < 200 header ETag: removed"),
         arguments("name: power_w, in", "name: watts, in", GET + " ?power_w: removed"),
@@ -214,6 +216,7 @@ class CompatibilityTest {
   static Stream<Arguments> letsBe() {
     return Stream.of(
         arguments("/v1/level:", "/v1/level:"),
+        arguments("'422': {description: bad", "4XX: {description: 422 bad"),
         arguments("  /v1/level:", "  /v1/delay: {}\n  /v1/level:"),
         arguments(
             "- {name: drive",

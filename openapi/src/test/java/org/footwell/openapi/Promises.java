@@ -5,8 +5,11 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 
 /**
  * What callers of a contract depend on: by place, the facts that hold there, in the words of the
@@ -80,15 +83,28 @@ final class Promises {
       content(place + " >", body);
     }
     for (var answer : operation.path("responses").properties()) {
-      String status = place + " < " + answer.getKey();
-      at(status);
       JsonNode declared = resolved(answer.getValue());
-      for (var header : declared.path("headers").properties()) {
-        JsonNode schema = resolved(header.getValue()).path("schema");
-        schema(status + " header " + header.getKey(), schema, false);
-      }
-      content(status, declared);
+      statuses(answer.getKey(), declared).forEach(one -> answer(place + " < " + one, declared));
     }
+  }
+
+  /** A range stands for the statuses that its sentence names. */
+  private static List<String> statuses(String status, JsonNode declared) {
+    if (!status.endsWith("XX")) {
+      return List.of(status);
+    }
+    String named = "\\b" + status.charAt(0) + "\\d\\d\\b";
+    String sentence = declared.path("description").asText();
+    return Pattern.compile(named).matcher(sentence).results().map(MatchResult::group).toList();
+  }
+
+  private void answer(String place, JsonNode declared) {
+    at(place);
+    for (var header : declared.path("headers").properties()) {
+      JsonNode schema = resolved(header.getValue()).path("schema");
+      schema(place + " header " + header.getKey(), schema, false);
+    }
+    content(place, declared);
   }
 
   private void content(String place, JsonNode holder) {
