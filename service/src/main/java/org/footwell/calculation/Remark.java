@@ -132,9 +132,9 @@ public final class Remark extends Arguments<Remark> {
     return rebase.apply(pointer);
   }
 
-  /** A fault is about what was sent, which is metric. */
+  /** A fault is about what was sent, which is metric and has all its digits. */
   Fault fault(Reader asking) {
-    Reader reader = asking.shown(Reader.Units.METRIC);
+    Reader reader = new Reader(asking.language(), Reader.Units.METRIC);
     assert complete(reader);
     String detail = sentence(code, reader);
     return new Fault(where(), code(), detail, shownGiven(reader), said(allowed, reader));

@@ -68,6 +68,30 @@ class FindingUnitsTest {
     assertTrue(compared >= MANY, compared + " figures");
   }
 
+  /** They are about what was sent: metric, with all its digits. */
+  @Test
+  void faultsAreTheSameForEverybody() throws Exception {
+    int compared = 0;
+    for (CodeRequest request : CodeRequest.all().toList()) {
+      JsonNode faults = answer(request, "units=metric").path("errors");
+      if (!request.ofCore() && request.request().isObject() && !faults.isEmpty()) {
+        assertEquals(faults, answer(request, "units=inch&format=text").path("errors"));
+        compared++;
+      }
+    }
+    assertTrue(compared >= MANY, compared + " requests");
+  }
+
+  private static JsonNode answer(CodeRequest request, String query) throws Exception {
+    return new ObjectMapper()
+        .readTree(
+            RunningServer.given()
+                .contentType("application/json")
+                .body(request.request().toString())
+                .post("/v1/" + request.calculation() + "?" + query)
+                .asString());
+  }
+
   /** Tables have one decimal of a decibel. */
   @Test
   void besideTablesSentencesAreRoundedAsTheyAre() {
@@ -97,14 +121,8 @@ class FindingUnitsTest {
 
   private static List<MatchResult> figures(CodeRequest request, String units, Pattern pattern)
       throws Exception {
-    String answer =
-        RunningServer.given()
-            .contentType("application/json")
-            .body(request.request().toString())
-            .post("/v1/" + request.calculation() + "?units=" + units)
-            .asString();
     List<MatchResult> figures = new ArrayList<>();
-    for (JsonNode finding : new ObjectMapper().readTree(answer).path("findings")) {
+    for (JsonNode finding : answer(request, "units=" + units).path("findings")) {
       String said = finding.path("text").asText() + " " + finding.path("advice").asText();
       pattern.matcher(said).results().forEach(figures::add);
     }

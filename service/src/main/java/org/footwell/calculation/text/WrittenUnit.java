@@ -72,11 +72,17 @@ record WrittenUnit(String words, Measure measure) {
   private String said(double figure, Double against, Reader reader) {
     if (measure != null && reader.wording() == Reader.Wording.BESIDE_TABLES) {
       BigDecimal rounded = measure.rounded(figure);
-      if (against == null || rounded.compareTo(measure.rounded(against)) != 0) {
+      if (tells(rounded, figure, against)) {
         return Texts.inWords(rounded.toPlainString(), reader.language());
       }
     }
     int digits = against == null ? Texts.DIGITS : Texts.digits(figure, against);
     return Texts.forPeople((Object) figure, digits, reader.language());
+  }
+
+  /** Whether a rounded figure still tells something from nothing, and from what it is held against. */
+  private boolean tells(BigDecimal rounded, double figure, Double against) {
+    return (rounded.signum() != 0 || figure == 0)
+        && (against == null || rounded.compareTo(measure.rounded(against)) != 0);
   }
 }

@@ -111,6 +111,20 @@ class TextsTest {
     return new Template(template).filled(arguments::get, Reader.ANYONE);
   }
 
+  /** As in tables, unless nothing or no difference would be left of it. */
+  @ParameterizedTest
+  @CsvSource({
+    "11.357, 12, 11.4 V of 12 V",
+    "11.36, 11.38, 11.36 V of 11.38 V",
+    "0.0004, 12, 0.0004 V of 12 V",
+    "0, 12, 0 V of 12 V"
+  })
+  void besideTablesFiguresAreRoundedAsThere(double value, double limit, String sentence) {
+    Map<String, Object> arguments = Map.of("value", value, "limit", limit);
+    Template template = new Template("{value} V of {limit} V");
+    assertEquals(sentence, template.filled(arguments::get, Reader.ANYONE.besideTables()));
+  }
+
   @Test
   void aSentenceThatIsNotFilledInIsFoundInTests() {
     Map<String, Object> other = Map.of("limit", 1.0);
