@@ -186,6 +186,15 @@ public final class Server implements AutoCloseable {
     metrics.close();
   }
 
+  /** What comes before any request is looked at; in one step, since each that is a route of its own costs. */
+  private void receive(Context ctx) {
+    RequestId.give(ctx);
+    waiting.accept(ctx);
+    cors.apply(ctx);
+    Coding.choose(ctx);
+    partWhenStopping(ctx);
+  }
+
   /** Has callers move away from a service that stops: each connection ends with its next answer. */
   private void partWhenStopping(Context ctx) {
     if (!ready) {
@@ -209,6 +218,8 @@ public final class Server implements AutoCloseable {
           server.setErrorHandler(new BareErrors());
           ((QueuedThreadPool) server.getThreadPool()).setStopTimeout(BREAKING_OFF_MS);
         });
+    config.jetty.modifyServletContextHandler(
+        handler -> handler.setSessionHandler(new NoSessions()));
     config.router.ignoreTrailingSlashes = false;
     config.router.javaLangErrorHandler(
         (response, error) -> {
@@ -226,11 +237,7 @@ public final class Server implements AutoCloseable {
   }
 
   private void routes(RoutesConfig routes) {
-    routes.before(RequestId::give);
-    routes.before(waiting::accept);
-    routes.before(cors::apply);
-    routes.before(Coding::choose);
-    routes.before(this::partWhenStopping);
+    routes.before(this::receive);
     if (callers.any()) {
       Admission admission = new Admission(callers, nanos);
       routes.before("/v1/*", admission::enter);

@@ -5,6 +5,7 @@ import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.Collections;
+import java.util.Enumeration;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
@@ -84,7 +85,8 @@ public enum Coding {
   }
 
   private static String header(HttpServletRequest request, String name) {
-    return String.join(",", Collections.list(request.getHeaders(name)));
+    Enumeration<String> lines = request.getHeaders(name);
+    return lines.hasMoreElements() ? String.join(",", Collections.list(lines)) : "";
   }
 
   /**

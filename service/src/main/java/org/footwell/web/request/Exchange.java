@@ -44,7 +44,8 @@ public final class Exchange {
    */
   public static Consumer<Context> waiting(Pace pace, LongSupplier nanos) {
     Semaphore room = new Semaphore(Waits.MOST_AT_ONCE);
-    return ctx -> ctx.req().setAttribute(WAITS, new Waits(pace, room, nanos));
+    Watch watch = new Watch();
+    return ctx -> ctx.req().setAttribute(WAITS, new Waits(pace, room, watch, nanos));
   }
 
   private static Waits waits(Context ctx) {
@@ -97,24 +98,33 @@ public final class Exchange {
     if (stated > most) {
       throw tooLarge(most);
     }
-    byte[] body = inTime(ctx, stated < 0 ? most + 1 : (int) stated);
+    byte[] body = inTime(ctx, stated, most);
     if (body.length > most) {
       throw tooLarge(most);
     }
     return body;
   }
 
-  /** The bytes of a body up to so many; a caller that stops sending is not waited for long. */
-  private static byte[] inTime(Context ctx, int most) {
-    EndPoint connection = connection(ctx.req());
-    long usual = connection.getIdleTimeout();
-    connection.setIdleTimeout(LONGEST_SILENCE.toMillis());
+  /** A body; a caller that stops sending is not waited for long. */
+  private static byte[] inTime(Context ctx, long stated, int most) {
     try (InputStream in = body(ctx)) {
-      return in.readNBytes(most);
+      // Most bodies come with their headers: nothing is waited for.
+      return stated >= 0 && stated <= ctx.req().getInputStream().available()
+          ? in.readNBytes((int) stated)
+          : whileItComes(connection(ctx.req()), in, stated < 0 ? most + 1 : (int) stated);
     } catch (IOException brokenOff) {
       throw ProblemException.of(
           ProblemType.UNREADABLE,
           Phrase.of(ProblemWords.STOPS).with("silence", LONGEST_SILENCE.toSeconds()));
+    }
+  }
+
+  private static byte[] whileItComes(EndPoint connection, InputStream in, int most)
+      throws IOException {
+    long usual = connection.getIdleTimeout();
+    connection.setIdleTimeout(LONGEST_SILENCE.toMillis());
+    try {
+      return in.readNBytes(most);
     } finally {
       connection.setIdleTimeout(usual);
     }

@@ -2,7 +2,6 @@ package org.footwell.web.request;
 
 import java.io.IOException;
 import java.util.concurrent.Semaphore;
-import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
 import org.eclipse.jetty.io.EndPoint;
 import org.eclipse.jetty.util.thread.Scheduler;
@@ -16,11 +15,9 @@ final class Waits {
   /** Of the 250 threads there are. */
   static final int MOST_AT_ONCE = 100;
 
-  /** What the network takes in the usual course is no wait. */
-  private static final long NOTICED_NS = TimeUnit.MILLISECONDS.toNanos(100);
-
   private final Pace pace;
   private final Semaphore room;
+  private final Watch watch;
   private final LongSupplier nanos;
   private long ns;
 
@@ -28,10 +25,12 @@ final class Waits {
    * None so far.
    *
    * @param room for those that wait, shared by all requests
+   * @param watch over those that write, likewise
    */
-  Waits(Pace pace, Semaphore room, LongSupplier nanos) {
+  Waits(Pace pace, Semaphore room, Watch watch, LongSupplier nanos) {
     this.pace = pace;
     this.room = room;
+    this.watch = watch;
     this.nanos = nanos;
   }
 
@@ -75,51 +74,14 @@ final class Waits {
   /** Has the caller take some of the answer; a connection is closed that does not within a time. */
   void forTaking(Write write, long withinNs, EndPoint connection, Scheduler scheduler)
       throws IOException {
-    Taking taking = new Taking(withinNs, connection, scheduler);
+    Taking taking = new Taking(withinNs, connection, room);
+    watch.begin(taking, scheduler);
     long begin = nanos.getAsLong();
     try {
       write.run();
     } finally {
       ns += nanos.getAsLong() - begin;
-      taking.end();
-    }
-  }
-
-  /** One write, watched from beside. */
-  private final class Taking {
-    private final long withinNs;
-    private final EndPoint connection;
-    private final Scheduler scheduler;
-    private Scheduler.Task next;
-    private boolean hasRoom;
-    private boolean over;
-
-    Taking(long withinNs, EndPoint connection, Scheduler scheduler) {
-      this.withinNs = withinNs;
-      this.connection = connection;
-      this.scheduler = scheduler;
-      next =
-          scheduler.schedule(this::noticed, Math.min(withinNs, NOTICED_NS), TimeUnit.NANOSECONDS);
-    }
-
-    private synchronized void noticed() {
-      if (over) {
-        return;
-      }
-      hasRoom = withinNs > NOTICED_NS && room.tryAcquire();
-      if (hasRoom) {
-        next = scheduler.schedule(connection::close, withinNs - NOTICED_NS, TimeUnit.NANOSECONDS);
-      } else {
-        connection.close();
-      }
-    }
-
-    synchronized void end() {
-      over = true;
-      next.cancel();
-      if (hasRoom) {
-        room.release();
-      }
+      watch.end(taking);
     }
   }
 }

@@ -27,6 +27,7 @@ class WaitsTest {
   private final ScheduledExecutorScheduler scheduler = new ScheduledExecutorScheduler();
   private final AtomicLong now = new AtomicLong();
   private final Semaphore room = new Semaphore(1);
+  private final Watch watch = new Watch();
 
   @BeforeEach
   void start() throws Exception {
@@ -39,7 +40,7 @@ class WaitsTest {
   }
 
   private Waits waits() {
-    return new Waits(PACE, room, now::get);
+    return new Waits(PACE, room, watch, now::get);
   }
 
   /** A connection whose closing ends the write that waits for its caller. */
