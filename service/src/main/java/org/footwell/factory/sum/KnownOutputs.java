@@ -106,31 +106,20 @@ final class KnownOutputs {
 
   private static OutputResponse measured(
       Output output, List<ResponsePoint> points, int index, Run run) {
-    List<Double> degrees = new ArrayList<>();
-    double highest = points.stream().mapToDouble(ResponsePoint::levelDb).max().orElseThrow();
-    double coarsest = 0;
-    double at = 0;
-    for (ResponsePoint point : points) {
-      double before = degrees.isEmpty() ? point.phaseDeg() : degrees.get(degrees.size() - 1);
-      double turn = Math.IEEEremainder(point.phaseDeg() - before, 360);
-      degrees.add(before + turn);
-      if (Math.abs(turn) > coarsest && point.levelDb() > highest + OutputResponse.FALLEN_DB) {
-        coarsest = Math.abs(turn);
-        at = point.frequencyHz();
-      }
-    }
-    if (coarsest > FOLLOWED_DEG) {
+    List<Double> frequencies = points.stream().map(ResponsePoint::frequencyHz).toList();
+    List<Double> levels = points.stream().map(ResponsePoint::levelDb).toList();
+    FollowedPhase phase =
+        FollowedPhase.of(
+            frequencies, levels, points.stream().map(ResponsePoint::phaseDeg).toList());
+    if (phase.coarsestDeg() > FOLLOWED_DEG) {
       run.find(SignalSumFinding.PHASE_TOO_COARSE)
           .at("/outputs/" + index)
-          .value(coarsest)
+          .value(phase.coarsestDeg())
           .limit(FOLLOWED_DEG)
           .own("name", output.id())
-          .with("frequency", at);
+          .with("frequency", phase.atHz());
     }
-    return new OutputResponse.Points(
-        points.stream().map(ResponsePoint::frequencyHz).toList(),
-        points.stream().map(ResponsePoint::levelDb).toList(),
-        degrees);
+    return new OutputResponse.Points(frequencies, levels, phase.degrees());
   }
 
   private static ExcessPhase excess(

@@ -2,7 +2,7 @@ package org.footwell.factory.sum;
 
 import java.util.Arrays;
 import java.util.List;
-import org.footwell.calculation.Run;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.factory.sum.KnownOutputs.Known;
 import org.footwell.factory.sum.SignalSumResult.Evenness;
 import org.footwell.physics.Phasor;
@@ -167,7 +167,7 @@ final class OutputSumSearch {
   }
 
   /** The flattest way, with the fewest changes among those as good; what is now, if it will do. */
-  Way best(Run run) {
+  Way best(Arithmetic arithmetic) {
     Way now = now();
     if (evenness(now).flatEnough()) {
       return now;
@@ -179,7 +179,7 @@ final class OutputSumSearch {
       double enough = round == 0 ? Double.NaN : least + AS_GOOD_DB;
       int fewest = Integer.MAX_VALUE;
       for (int used = 1; used < 1 << outputs.size(); used++) {
-        run.checkDeadline();
+        arithmetic.checkDeadline();
         for (int turned = 0; turned <= used; turned++) {
           // Turning all over changes nothing: one of them stays.
           if ((turned & ~used) != 0 || turned == used) {
