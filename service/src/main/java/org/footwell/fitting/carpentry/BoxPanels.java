@@ -79,7 +79,7 @@ public final class BoxPanels implements Calculation<BoxPanelsRequest, BoxPanelsR
   public BoxPanelsResult compute(BoxPanelsRequest q, Run run) {
     double gross =
         run.apply(GROSS, q.volumeL(), q.driverDisplacementL(), q.bracingL(), q.portDisplacementL());
-    Carcass box = new Dimensions(q).solve(gross, run);
+    Carcass box = new DimensionRules(q, run).box(gross);
     Size in = box.inside();
     requireRoomForCutout(q, in, run);
     double lean = run.apply(Carcass.LEAN, in.depthMm(), in.topDepthMm(), in.heightMm());
