@@ -22,45 +22,45 @@ class HigherMathematicsTest {
         new ArrayList<>(new ClassFileImporter().importClasses(classes)));
   }
 
-  private record Calls(Run run) {
+  record Calls(Run run) {
     double root(double number) {
       return Math.sqrt(number);
     }
   }
 
-  private record HasALambda(Run run) {
-    private static final DoubleUnaryOperator ROOT = number -> 2 * Math.sqrt(number);
+  record HasALambda(Run run) {
+    static final DoubleUnaryOperator ROOT = number -> 2 * Math.sqrt(number);
   }
 
-  private record Refers(Run run) {
-    private static final DoubleBinaryOperator SUM = Math::hypot;
+  record Refers(Run run) {
+    static final DoubleBinaryOperator SUM = Math::hypot;
   }
 
-  private record Solves(Run run, BrentSolver solver) {}
+  record Solves(Run run, BrentSolver solver) {}
 
-  private static final class TakesItAsAnArgument {
-    private static double root(double number, Run run) {
+  static final class TakesItAsAnArgument {
+    static double root(double number, Run run) {
       run.checkDeadline();
       return StrictMath.cbrt(number);
     }
   }
 
-  private record Outer(Run run) {
-    private record Inner(double number) {
+  record Outer(Run run) {
+    record Inner(double number) {
       double root() {
         return Math.sqrt(number);
       }
     }
   }
 
-  private record Compares(Run run) {
+  record Compares(Run run) {
     double compared(double a, double b) {
       return Math.max(Math.abs(a), Math.floor(Math.min(a, Math.ceil(b)))) * Math.signum(a)
           + Math.round(Math.PI * b);
     }
   }
 
-  private record KnowsNoRun(double number) {
+  record KnowsNoRun(double number) {
     double root() {
       return Math.sqrt(number);
     }
