@@ -160,7 +160,10 @@ class ArchitectureTest {
   static final ArchRule modelsKnowNoRequestAndNoFinding =
       noClasses()
           .that()
-          .resideInAnyPackage("org.footwell.loudspeaker..", "org.footwell.vehicle.chain..")
+          .resideInAnyPackage(
+              "org.footwell.loudspeaker..",
+              "org.footwell.physics..",
+              "org.footwell.vehicle.chain..")
           .should()
           .dependOnClassesThat()
           .belongToAnyOf(

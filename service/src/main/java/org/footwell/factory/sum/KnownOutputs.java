@@ -5,7 +5,6 @@ import java.util.List;
 import org.footwell.calculation.Run;
 import org.footwell.factory.sum.SignalSumRequest.Output;
 import org.footwell.factory.sum.SignalSumRequest.ResponsePoint;
-import org.footwell.physics.Phasor;
 import org.footwell.recording.Recording;
 import org.footwell.signal.Biquad;
 import org.footwell.signal.Cascade;
@@ -19,28 +18,7 @@ final class KnownOutputs {
   /** From one point to the next the phase may turn by so much at most to be followed. */
   private static final double FOLLOWED_DEG = 120;
 
-  private final List<Known> all = new ArrayList<>();
-
-  /**
-   * One output.
-   *
-   * @param factor gain, polarity and voltage
-   * @param filterDelayMs delay beside the response, which is in {@link #at}
-   * @param delayMs all of its delay but that of its minimum phase, ms
-   * @param allPassHz frequency of an all-pass in it, or null
-   */
-  record Known(
-      Output output,
-      OutputResponse response,
-      double factor,
-      double filterDelayMs,
-      double delayMs,
-      Double allPassHz) {
-
-    Phasor at(double f) {
-      return OutputResponse.delayed(response.at(f).times(factor), f, filterDelayMs);
-    }
-  }
+  private final List<KnownOutput> all = new ArrayList<>();
 
   KnownOutputs(SignalSumRequest q, Run run) {
     for (int i = 0; i < q.outputs().size(); i++) {
@@ -56,7 +34,7 @@ final class KnownOutputs {
       ExcessPhase excess =
           measured ? excess(response, points, q) : new ExcessPhase(0, allPass(output, q));
       all.add(
-          new Known(
+          new KnownOutput(
               output,
               response,
               OutputResponse.factor(output),
@@ -66,7 +44,7 @@ final class KnownOutputs {
     }
   }
 
-  List<Known> all() {
+  List<KnownOutput> all() {
     return all;
   }
 

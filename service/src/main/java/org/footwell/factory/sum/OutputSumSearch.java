@@ -3,7 +3,6 @@ package org.footwell.factory.sum;
 import java.util.Arrays;
 import java.util.List;
 import org.footwell.calculation.Arithmetic;
-import org.footwell.factory.sum.KnownOutputs.Known;
 import org.footwell.factory.sum.SignalSumResult.Evenness;
 import org.footwell.physics.Phasor;
 import org.footwell.signal.Response;
@@ -31,7 +30,7 @@ final class OutputSumSearch {
   /** Delays closer than this are the same, ms. */
   private static final double SAME_MS = 0.02;
 
-  private final List<Known> outputs;
+  private final List<KnownOutput> outputs;
   private final double[] grid;
   private final double toleranceDb;
   private final Phasor[][] given;
@@ -54,7 +53,7 @@ final class OutputSumSearch {
     }
   }
 
-  OutputSumSearch(List<Known> outputs, double fromHz, double toHz, double toleranceDb) {
+  OutputSumSearch(List<KnownOutput> outputs, double fromHz, double toHz, double toleranceDb) {
     this.outputs = outputs;
     this.toleranceDb = toleranceDb;
     int steps = Math.max(8, (int) Math.ceil(PER_OCTAVE * Math.log(toHz / fromHz) / Math.log(2)));
