@@ -2,6 +2,7 @@ package org.footwell.loudspeaker;
 
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import org.footwell.calculation.Formula;
 import org.footwell.calculation.Source;
 import org.footwell.parts.LadderElement;
 import org.footwell.physics.Impedance;
@@ -16,6 +17,11 @@ import org.footwell.physics.Phasor;
 public record Ladder(List<LadderElement> elements, Impedance load) {
 
   public static final Source KIRCHHOFF = Source.of("Kirchhoff's laws, complex impedances");
+
+  /** Level at the load in dB, from both parts of the voltage at the amplifier over that at the load. */
+  public static final Formula.Of2 LEVEL_DB =
+      Formula.of("level_db", "20·lg(|1/(real + j·imaginary)|)", "dB", KIRCHHOFF)
+          .with("real", "imaginary", (re, im) -> -20 * Math.log10(new Phasor(re, im).modulus()));
 
   public Ladder {
     elements = List.copyOf(elements);

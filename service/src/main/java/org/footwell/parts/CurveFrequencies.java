@@ -13,6 +13,7 @@ import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.calculation.rule.Ascending;
 import org.footwell.calculation.text.Allowed;
+import org.footwell.physics.OctaveFractions;
 
 /** The frequencies a curve is wanted at, and the range its extremes are looked for in. */
 @Built
@@ -41,11 +42,6 @@ public record CurveFrequencies(
           "IEC 61260-1:2014, Octave-band and fractional-octave-band filters: exact mid-band"
               + " frequencies, base ten; nominal ones in ISO 266:1997");
 
-  /** Octave ratio of the base-ten system. */
-  private static final double G = Math.pow(10, 0.3);
-
-  private static final double REFERENCE_HZ = 1000;
-
   public CurveFrequencies {
     spacing = spacing == null ? Spacing.TWELFTH_OCTAVE : spacing;
     fromHz = fromHz == null ? Double.valueOf(20) : fromHz;
@@ -65,11 +61,9 @@ public record CurveFrequencies(
       this.perOctave = perOctave;
     }
 
-    /** The x-th mid-band frequency, Hz: G^(x/b) for odd b, G^((2x + 1)/(2b)) for even b. */
+    /** The x-th mid-band frequency, Hz. */
     public double midBandHz(int x) {
-      double octaves =
-          perOctave % 2 == 1 ? (double) x / perOctave : (2 * x + 1) / (2.0 * perOctave);
-      return REFERENCE_HZ * Math.pow(G, octaves);
+      return OctaveFractions.midBandHz(x, perOctave);
     }
   }
 

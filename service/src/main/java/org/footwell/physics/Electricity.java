@@ -1,5 +1,7 @@
 package org.footwell.physics;
 
+import static org.footwell.calculation.Source.DEFINITION;
+
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Source;
 
@@ -23,6 +25,14 @@ public final class Electricity {
   /** Power in W of I amperes RMS in R ohms. */
   public static final Formula.Of2 POWER_OF_CURRENT =
       Formula.of("power_w", "I²·R", "W", LAW).with("I", "R", (i, r) -> i * i * r);
+
+  /** Peak voltage in V of a sine of U volts RMS. */
+  public static final Formula.Of1 PEAK_VOLTAGE =
+      Formula.of("peak_voltage_v", "√2·U", "V", DEFINITION).with("U", u -> Math.sqrt(2) * u);
+
+  /** Peak current in A of a sine of I amperes RMS. */
+  public static final Formula.Of1 PEAK_CURRENT =
+      Formula.of("peak_current_a", "√2·I", "A", DEFINITION).with("I", i -> Math.sqrt(2) * i);
 
   private Electricity() {}
 }

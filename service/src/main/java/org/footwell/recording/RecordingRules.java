@@ -103,7 +103,7 @@ public final class RecordingRules {
       if (before <= MOST_SAMPLES_IN_ALL) {
         run.refuse(RECORDINGS_TOO_LONG)
             .at(at)
-            .given(RecordingWords.SAMPLES_SO_FAR.of(Math.toIntExact(samplesInAll)))
+            .given(RecordingWords.SAMPLES_SO_FAR.of((int) samplesInAll))
             .allowed(RecordingWords.AT_MOST_SAMPLES.of(MOST_SAMPLES_IN_ALL));
       }
       return false;

@@ -1,13 +1,12 @@
 package org.footwell.signal;
 
+import org.footwell.physics.OctaveFractions;
+
 /**
  * Means of a quantity over bands of frequency, such as of |X|² over third octaves. A bin counts with
  * the part of it that lies in the band, so that a white spectrum has the same mean in every band.
  */
 public final class BandMeans {
-
-  /** Octave ratio of the base-ten system of IEC 61260-1. */
-  private static final double G = Math.pow(10, 0.3);
 
   private final double[] sums;
   private final double widthHz;
@@ -32,7 +31,7 @@ public final class BandMeans {
 
   /** The means over fractions of an octave around frequencies in Hz; edges at mid·G^(±1/(2·b)). */
   public double[] octaveFractions(double[] midHz, double perOctave) {
-    double half = Math.pow(G, 0.5 / perOctave);
+    double half = Math.pow(OctaveFractions.RATIO, 0.5 / perOctave);
     double[] means = new double[midHz.length];
     for (int i = 0; i < means.length; i++) {
       means[i] = between(midHz[i] / half, midHz[i] * half);

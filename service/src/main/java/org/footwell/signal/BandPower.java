@@ -1,10 +1,9 @@
 package org.footwell.signal;
 
+import org.footwell.physics.OctaveFractions;
+
 /** Power of a spectrum by bands: fractional octaves, and the mean around each bin. */
 public final class BandPower {
-
-  /** Octave ratio of the base-ten system of IEC 61260-1. */
-  private static final double G = Math.pow(10, 0.3);
 
   private BandPower() {}
 
@@ -58,7 +57,7 @@ public final class BandPower {
    */
   public static double[] octaveFractions(
       Spectrum spectrum, double rateHz, double[] midHz, int perOctave) {
-    double half = Math.pow(G, 0.5 / perOctave);
+    double half = Math.pow(OctaveFractions.RATIO, 0.5 / perOctave);
     double[] energies = new double[midHz.length];
     for (int i = 0; i < midHz.length; i++) {
       energies[i] = energy(spectrum, rateHz, midHz[i] / half, midHz[i] * half);

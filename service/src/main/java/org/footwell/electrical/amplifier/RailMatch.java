@@ -25,10 +25,6 @@ import org.footwell.physics.Electricity;
 public final class RailMatch
     implements Calculation<RailMatchRequest, RailMatchResult>, AskOfPlan<RailMatchRequest> {
 
-  /** Peak voltage in V of a sine of U volts RMS. */
-  private static final Formula.Of1 SINE_PEAK =
-      Formula.of("peak_voltage_v", "√2·U", "V", DEFINITION).with("U", u -> Math.sqrt(2) * u);
-
   /** Clean power over continuous power, dB. */
   private static final Formula.Of2 HEADROOM =
       Formula.of("headroom_db", "10·lg(P/Pc)", "dB", DEFINITION)
@@ -130,7 +126,7 @@ public final class RailMatch
 
     Delivery delivery = delivery(known, q, run);
     double voltage = run.apply(Electricity.VOLTAGE, delivery.powerW(), q.loadOhm());
-    double peak = run.apply(SINE_PEAK, voltage);
+    double peak = run.apply(Electricity.PEAK_VOLTAGE, voltage);
     double peakCurrent = run.apply(Electricity.CURRENT, peak, q.loadOhm());
     LoadCheck.of(q, peakCurrent, run);
     Double headroom = null;

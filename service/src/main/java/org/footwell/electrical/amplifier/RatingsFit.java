@@ -6,8 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.Electricity;
@@ -251,10 +251,10 @@ public final class RatingsFit {
   }
 
   /** Notes how the source was found. */
-  void explain(Run run) {
-    double b = run.apply(SLOPE, covariance, variance);
-    double a = run.apply(INTERCEPT, meanReciprocal, b, meanConductance);
-    run.apply(OPEN_CIRCUIT, a);
-    run.apply(SAG, b, a);
+  void explain(Arithmetic arithmetic) {
+    double b = arithmetic.apply(SLOPE, covariance, variance);
+    double a = arithmetic.apply(INTERCEPT, meanReciprocal, b, meanConductance);
+    arithmetic.apply(OPEN_CIRCUIT, a);
+    arithmetic.apply(SAG, b, a);
   }
 }

@@ -5,8 +5,8 @@ import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
 import org.footwell.parts.Stage;
 import org.footwell.physics.Decibels;
 
@@ -52,18 +52,18 @@ record Chain(List<Link> links) {
     }
   }
 
-  static Chain of(double sourceV, List<Stage> stages, double overlapDb, Run run) {
+  static Chain of(double sourceV, List<Stage> stages, double overlapDb, Arithmetic arithmetic) {
     List<Link> links = new ArrayList<>();
     double input = sourceV;
     for (int i = 0; i < stages.size(); i++) {
       Stage stage = stages.get(i);
       double fills =
           i == stages.size() - 1
-              ? run.apply(OVERLAPPED, stage.maxOutputV(), overlapDb)
+              ? arithmetic.apply(OVERLAPPED, stage.maxOutputV(), overlapDb)
               : Math.min(stage.maxOutputV(), stages.get(i + 1).maxInputV());
-      double wanted = run.apply(GAIN, fills, input);
+      double wanted = arithmetic.apply(GAIN, fills, input);
       double gain = Math.min(Math.max(wanted, leastDb(stage)), mostDb(stage));
-      double output = run.apply(LEVEL, input, gain);
+      double output = arithmetic.apply(LEVEL, input, gain);
       links.add(new Link(stage, wanted, gain, input, output));
       input = output;
     }

@@ -1,10 +1,6 @@
 package org.footwell.electrical.gain;
 
-import static org.footwell.calculation.Source.DEFINITION;
-
-import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.Source;
 import org.footwell.electrical.gain.GainChainResult.FactorySource;
 import org.footwell.parts.FactoryOutput;
 import org.footwell.parts.FactoryOutput.TurnOn;
@@ -16,20 +12,6 @@ final class FactoryCheck {
 
   private static final String AT = "/factory_output";
 
-  static final Source BRIDGE =
-      Source.of(
-          "A bridge on one supply swings its two ends against each other: peak = supply less drop");
-
-  private static final Formula.Of2 BRIDGE_PEAK =
-      Formula.of("clean_peak_v", "supply − drop", "V", BRIDGE)
-          .with("supply", "drop", (supply, drop) -> supply - drop);
-  private static final Formula.Of2 SINGLE_PEAK =
-      Formula.of("clean_peak_v", "(supply − drop)/2", "V", BRIDGE)
-          .with("supply", "drop", (supply, drop) -> (supply - drop) / 2);
-  private static final Formula.Of1 RMS =
-      Formula.of("clean_output_v", "peak/√2", "V", DEFINITION)
-          .with("peak", peak -> peak / Math.sqrt(2));
-
   private FactoryCheck() {}
 
   /** RMS voltage of a full-scale sine, clean, V. */
@@ -37,8 +19,7 @@ final class FactoryCheck {
     if (q.cleanOutputV() != null) {
       return q.cleanOutputV();
     }
-    double peak = run.apply(q.takenAsBridged() ? BRIDGE_PEAK : SINGLE_PEAK, q.supplyV(), q.dropV());
-    double clean = run.apply(RMS, peak);
+    double clean = BridgeOutput.cleanV(q.takenAsBridged(), q.supplyV(), q.dropV(), run);
     return q.statedPowerW() == null
         ? clean
         : Math.min(clean, run.apply(Electricity.VOLTAGE, q.statedPowerW(), q.statedLoadOhm()));
@@ -60,7 +41,8 @@ final class FactoryCheck {
             .with("volt", cleanV);
       }
     }
-    return new FactorySource(Math.sqrt(2) * cleanV, cleanPower, judgeLoad(q, cleanV, run));
+    return new FactorySource(
+        Electricity.PEAK_VOLTAGE.at(cleanV), cleanPower, judgeLoad(q, cleanV, run));
   }
 
   private static void judgeBridge(FactoryOutput q, Stage first, Run run) {

@@ -64,7 +64,7 @@ public final class GainChain
                "seat": {"level_db_spl": 90, "noise_weighting": "a"}}
               """)
           .sources(
-              DEFINITION, FactoryCheck.BRIDGE, DIVIDER, Noise.UNCORRELATED, Source.COMMON_PRACTICE)
+              DEFINITION, BridgeOutput.BRIDGE, DIVIDER, Noise.UNCORRELATED, Source.COMMON_PRACTICE)
           .limits(
               "Every stage is linear up to its limit and loads the one before as stated: voltages"
                   + " are those with the next device connected.",
@@ -150,7 +150,10 @@ public final class GainChain
     if (noise.any()) {
       double full = chain.amplifier().stage().maxOutputV();
       signalToNoise = run.apply(SIGNAL_TO_NOISE, full, noise.totalUv() / 1e6);
-      level = q.seat() == null ? null : (Double) noise.levelDb(q.seat(), run);
+      level =
+          q.seat() == null
+              ? null
+              : (Double) noise.levelDb(q.seat().levelDbSpl(), q.seat().channelCount(), run);
     }
     GainRules.judgeNoise(q, chain, noise, signalToNoise, level, run);
     boolean weighted = q.seat() != null && q.seat().noiseWeighting() == Weighting.A;

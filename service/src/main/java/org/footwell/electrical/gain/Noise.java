@@ -2,10 +2,9 @@ package org.footwell.electrical.gain;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.electrical.gain.GainChainRequest.Seat;
 import org.footwell.parts.Stage;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.SensitivityBases;
@@ -42,24 +41,24 @@ record Noise(Double sourceUv, List<Double> stagesUv, Double totalUv) {
               (l, u, n) ->
                   l + Decibels.ofAmplitude(u / SensitivityBases.REFERENCE_V) + Decibels.ofPower(n));
 
-  static Noise of(Chain chain, Double sourceNoiseUv, Run run) {
+  static Noise of(Chain chain, Double sourceNoiseUv, Arithmetic arithmetic) {
     Double source =
         sourceNoiseUv == null
             ? null
-            : (Double) run.apply(OF_SOURCE, sourceNoiseUv, chain.gainAfter(-1));
+            : (Double) arithmetic.apply(OF_SOURCE, sourceNoiseUv, chain.gainAfter(-1));
     Double total = source;
     List<Double> stages = new ArrayList<>();
     for (int i = 0; i < chain.links().size(); i++) {
-      Double noise = ofStage(chain, i, run);
+      Double noise = ofStage(chain, i, arithmetic);
       stages.add(noise);
       if (noise != null) {
-        total = total == null ? noise : (Double) run.apply(SUM, total, noise);
+        total = total == null ? noise : (Double) arithmetic.apply(SUM, total, noise);
       }
     }
     return new Noise(source, stages, total);
   }
 
-  private static Double ofStage(Chain chain, int index, Run run) {
+  private static Double ofStage(Chain chain, int index, Arithmetic arithmetic) {
     Chain.Link link = chain.links().get(index);
     Stage stage = link.stage();
     if (!stage.noiseKnown()) {
@@ -67,7 +66,7 @@ record Noise(Double sourceUv, List<Double> stagesUv, Double totalUv) {
     }
     double in = stage.inputNoiseUv() == null ? 0 : stage.inputNoiseUv();
     double out = stage.outputNoiseUv() == null ? 0 : stage.outputNoiseUv();
-    return run.apply(OF_STAGE, in, link.gainDb(), out, chain.gainAfter(index));
+    return arithmetic.apply(OF_STAGE, in, link.gainDb(), out, chain.gainAfter(index));
   }
 
   /** Whether there is any noise to compare with. */
@@ -85,8 +84,12 @@ record Noise(Double sourceUv, List<Double> stagesUv, Double totalUv) {
     return ratio * ratio;
   }
 
-  /** Level at the seat, dB; only when there is any noise. */
-  double levelDb(Seat seat, Run run) {
-    return run.apply(AT_SEAT, seat.levelDbSpl(), totalUv / 1e6, seat.channelCount());
+  /**
+   * Level at the seat, dB; only when there is any noise.
+   *
+   * @param oneDbSpl what one channel gives there with 2.83 V
+   */
+  double levelDb(double oneDbSpl, int channels, Arithmetic arithmetic) {
+    return arithmetic.apply(AT_SEAT, oneDbSpl, totalUv / 1e6, channels);
   }
 }

@@ -96,7 +96,7 @@ public final class AmplifierHeat
     HeatRules.refuseImpossible(q, run);
     List<LossyStage> stages = new ArrayList<>();
     for (int i = 0; i < q.channels().size(); i++) {
-      stages.add(LossyStage.of(q.channels().get(i), "/channels/" + i, run));
+      stages.add(StageReader.read(q.channels().get(i), "/channels/" + i, run));
     }
     run.requireNoFaults();
 

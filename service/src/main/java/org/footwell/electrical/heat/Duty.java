@@ -2,7 +2,7 @@ package org.footwell.electrical.heat;
 
 import java.util.EnumMap;
 import java.util.Map;
-import org.footwell.calculation.Run;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.text.Names;
 import org.footwell.calculation.text.Words;
 
@@ -45,21 +45,23 @@ enum Duty implements Words {
   }
 
   /** What one channel takes with this signal at {@code rmsV} volts RMS. */
-  StageDraw draw(LossyStage stage, double rmsV, Run run) {
+  StageDraw draw(LossyStage stage, double rmsV, Arithmetic arithmetic) {
     DutyFormulas f = FORMULAS.get(this);
-    double amperes = run.apply(f.current(), rmsV, stage.loadOhm());
-    double out = run.apply(f.output(), rmsV, amperes, stage.powerFactor());
+    double amperes = arithmetic.apply(f.current(), rmsV, stage.loadOhm());
+    double out = arithmetic.apply(f.output(), rmsV, amperes, stage.powerFactor());
     double rail;
     if (stage.switching()) {
-      rail = run.apply(f.switchingRailPower(), out, stage.idleLossW(), stage.onOhm(), amperes);
+      rail =
+          arithmetic.apply(f.switchingRailPower(), out, stage.idleLossW(), stage.onOhm(), amperes);
     } else {
       double mean =
           stage.quiescentA() == 0
-              ? run.apply(f.meanCurrent(), amperes)
-              : run.apply(f.meanCurrentWithQuiescent(), amperes, stage.quiescentA());
-      rail = run.apply(f.railPower(), stage.railV(), mean);
+              ? arithmetic.apply(f.meanCurrent(), amperes)
+              : arithmetic.apply(f.meanCurrentWithQuiescent(), amperes, stage.quiescentA());
+      rail = arithmetic.apply(f.railPower(), stage.railV(), mean);
     }
-    return new StageDraw(out, rail, rail / stage.acrossRailsV(), run.apply(f.heat(), rail, out));
+    return new StageDraw(
+        out, rail, rail / stage.acrossRailsV(), arithmetic.apply(f.heat(), rail, out));
   }
 
   /** Power of one channel, W, and the mean current of each of its rails, A. */

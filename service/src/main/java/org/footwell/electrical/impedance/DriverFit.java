@@ -12,7 +12,7 @@ import org.apache.commons.math3.linear.ArrayRealVector;
 import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.util.Pair;
-import org.footwell.calculation.Run;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.physics.Phasor;
 
 /**
@@ -57,7 +57,8 @@ final class DriverFit {
    * @param free indices of those to find
    * @return nothing if the search came to no end or the readings do not determine them
    */
-  static Optional<DriverFit> of(Readings readings, double[] start, int[] free, Run run) {
+  static Optional<DriverFit> of(
+      Readings readings, double[] start, int[] free, Arithmetic arithmetic) {
     int rows = readings.count() + readings.phaseCount();
     int freedom = rows - free.length;
     try {
@@ -65,7 +66,7 @@ final class DriverFit {
           new LevenbergMarquardtOptimizer()
               .optimize(
                   new LeastSquaresBuilder()
-                      .model(point -> model(readings, start, free, point, run))
+                      .model(point -> model(readings, start, free, point, arithmetic))
                       .target(new double[rows])
                       .start(scaled(start, free))
                       .maxEvaluations(MOST_STEPS)
@@ -145,8 +146,8 @@ final class DriverFit {
 
   /** Residuals of the moduli come first, those of the phases after them. */
   private static Pair<RealVector, RealMatrix> model(
-      Readings readings, double[] start, int[] free, RealVector point, Run run) {
-    run.checkDeadline();
+      Readings readings, double[] start, int[] free, RealVector point, Arithmetic arithmetic) {
+    arithmetic.checkDeadline();
     double[] p = unscaled(start, free, point.toArray());
     int n = readings.count();
     int rows = n + readings.phaseCount();

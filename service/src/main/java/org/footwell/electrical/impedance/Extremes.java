@@ -10,8 +10,7 @@ import org.apache.commons.math3.optim.univariate.BrentOptimizer;
 import org.apache.commons.math3.optim.univariate.SearchInterval;
 import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
 import org.apache.commons.math3.optim.univariate.UnivariatePointValuePair;
-import org.footwell.calculation.Run;
-import org.footwell.parts.CurveFrequencies;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.physics.Impedance;
 
 /**
@@ -38,13 +37,15 @@ public record Extremes(List<Place> peaks, List<Place> dips, Place lowest, Place 
   }
 
   /** The extremes of a modulus in ohm. */
-  public static Extremes ofModulus(Impedance impedance, CurveFrequencies range, Run run) {
-    return of(f -> impedance.at(f).modulus(), range, run);
+  public static Extremes ofModulus(
+      Impedance impedance, double fromHz, double toHz, Arithmetic arithmetic) {
+    return of(f -> impedance.at(f).modulus(), fromHz, toHz, arithmetic);
   }
 
-  public static Extremes of(DoubleUnaryOperator curve, CurveFrequencies range, Run run) {
-    double[] frequencies = grid(range.fromHz(), range.toHz());
-    return of(curve, frequencies, Arrays.stream(frequencies).map(curve).toArray(), run);
+  public static Extremes of(
+      DoubleUnaryOperator curve, double fromHz, double toHz, Arithmetic arithmetic) {
+    double[] frequencies = grid(fromHz, toHz);
+    return of(curve, frequencies, Arrays.stream(frequencies).map(curve).toArray(), arithmetic);
   }
 
   /**
@@ -53,8 +54,8 @@ public record Extremes(List<Place> peaks, List<Place> dips, Place lowest, Place 
    * @param values the curve at the frequencies
    */
   public static Extremes of(
-      DoubleUnaryOperator curve, double[] frequencies, double[] values, Run run) {
-    run.checkDeadline();
+      DoubleUnaryOperator curve, double[] frequencies, double[] values, Arithmetic arithmetic) {
+    arithmetic.checkDeadline();
     List<Place> peaks = new ArrayList<>();
     List<Place> dips = new ArrayList<>();
     int last = values.length - 1;

@@ -7,20 +7,21 @@ import static org.footwell.electrical.impedance.DriverFit.LE_AT_HZ;
 import static org.footwell.electrical.impedance.DriverFit.QES;
 import static org.footwell.electrical.impedance.DriverFit.QMS;
 import static org.footwell.electrical.impedance.DriverFit.RE;
-import static org.footwell.electrical.impedance.ImpedanceFault.FIT_FAILED;
-import static org.footwell.electrical.impedance.ImpedanceFinding.COIL_EXPONENT_ASSUMED;
-import static org.footwell.electrical.impedance.ImpedanceFinding.COIL_NOT_IN_TABLE;
-import static org.footwell.electrical.impedance.ImpedanceFinding.SECOND_PEAK;
 
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
-import org.footwell.calculation.Run;
-import org.footwell.calculation.text.Phrase;
+import org.footwell.calculation.Arithmetic;
 
-/** Finds a driver's parameters from its table in free air. */
-final class FreeAirFit {
+/**
+ * A driver's parameters from its table in free air.
+ *
+ * @param driver none if the search came to no end or the readings do not determine them
+ * @param coilShows whether the table shows an inductance
+ * @param exponentAssumed whether it does not show how the inductance grows, so that this was assumed
+ */
+record FreeAirFit(Optional<DriverFit> driver, boolean coilShows, boolean exponentAssumed) {
 
   /** A table shows the inductance when its end is this much above its valley. */
   private static final double COIL_SHOWS = 1.05;
@@ -31,44 +32,33 @@ final class FreeAirFit {
   private static final double IDEAL = 1;
 
   /** What most voice coils are near; common practice. */
-  private static final double USUAL_EXPONENT = 0.7;
+  static final double USUAL_EXPONENT = 0.7;
 
   /** Where the searches for the exponent start. */
   private static final double[] EXPONENTS = {0.5, 0.7, 0.9};
 
-  private FreeAirFit() {}
-
-  static DriverFit of(ImpedanceFitRequest q, Run run) {
-    Readings readings = new Readings(q.readings());
-    int peak = readings.resonance("/readings", run);
-    readings.secondPeak(peak).ifPresent(hz -> run.find(SECOND_PEAK).at("/readings").value(hz));
+  /**
+   * Fits to a table.
+   *
+   * @param peak index of the resonance
+   * @param re DC resistance in ohm, null where it is to be found
+   * @param lossy whether the inductance has an exponent to be found
+   */
+  static FreeAirFit of(
+      Readings readings, int peak, Double re, boolean lossy, Arithmetic arithmetic) {
     boolean coil = readings.lastModulus() / readings.lowestAbove(peak) > COIL_SHOWS;
-    if (!coil) {
-      run.find(COIL_NOT_IN_TABLE).at("/readings").value(readings.lastHz());
-    }
-    Search search = new Search(readings, peak, q.reOhm(), coil, run);
-    Optional<DriverFit> fit =
-        coil && q.lossyInductance() ? lossy(search) : search.withExponent(IDEAL);
-    return fit.orElseThrow(
-        () -> {
-          run.refuse(FIT_FAILED).at("/readings").given(Phrase.of(TableWords.NO_END));
-          return run.refused();
-        });
+    Search search = new Search(readings, peak, re, coil, arithmetic);
+    return coil && lossy ? lossy(search) : new FreeAirFit(search.withExponent(IDEAL), coil, false);
   }
 
-  private static Optional<DriverFit> lossy(Search search) {
+  private static FreeAirFit lossy(Search search) {
     Optional<DriverFit> fit = search.forExponent();
     if (fit.filter(FreeAirFit::showsExponent).isPresent()) {
       // No coil is better than an ideal one: where noise asks for more, it is that.
-      return fit.get().value(EXPONENT) < IDEAL ? fit : search.withExponent(IDEAL);
+      boolean real = fit.get().value(EXPONENT) < IDEAL;
+      return new FreeAirFit(real ? fit : search.withExponent(IDEAL), true, false);
     }
-    search
-        .run()
-        .find(COIL_EXPONENT_ASSUMED)
-        .at("/readings")
-        .value(search.readings().lastHz())
-        .limit(USUAL_EXPONENT);
-    return search.withExponent(USUAL_EXPONENT);
+    return new FreeAirFit(search.withExponent(USUAL_EXPONENT), true, true);
   }
 
   private static boolean showsExponent(DriverFit fit) {
@@ -76,16 +66,17 @@ final class FreeAirFit {
   }
 
   /** Fits to one table, with the exponent of the coil sought or fixed. */
-  private record Search(Readings readings, int peak, Double re, boolean coil, Run run) {
+  private record Search(
+      Readings readings, int peak, Double re, boolean coil, Arithmetic arithmetic) {
 
     Optional<DriverFit> withExponent(double exponent) {
-      return DriverFit.of(readings, start(exponent), free(false), run);
+      return DriverFit.of(readings, start(exponent), free(false), arithmetic);
     }
 
     /** The best of several starts: one alone may end in a wrong valley. */
     Optional<DriverFit> forExponent() {
       return DoubleStream.of(EXPONENTS)
-          .mapToObj(exponent -> DriverFit.of(readings, start(exponent), free(true), run))
+          .mapToObj(exponent -> DriverFit.of(readings, start(exponent), free(true), arithmetic))
           .flatMap(Optional::stream)
           .filter(fit -> fit.value(EXPONENT) > 0)
           .min(Comparator.comparingDouble(DriverFit::squares));

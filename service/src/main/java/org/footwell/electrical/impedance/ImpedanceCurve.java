@@ -100,7 +100,8 @@ public final class ImpedanceCurve
 
     Impedance impedance = MountedDriver.circuit(q.driver(), q.box());
     Resonance resonance = Resonance.of(q.driver(), q.box(), run);
-    Extremes extremes = Extremes.ofModulus(impedance, q.frequencies(), run);
+    Extremes extremes =
+        Extremes.ofModulus(impedance, q.frequencies().fromHz(), q.frequencies().toHz(), run);
     Place lowest = extremes.lowest();
     MountedDriver.explain(q.driver(), q.box(), lowest.frequencyHz(), run);
     remark(q, resonance, run);

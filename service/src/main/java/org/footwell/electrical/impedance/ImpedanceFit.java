@@ -99,13 +99,31 @@ public final class ImpedanceFit implements Calculation<ImpedanceFitRequest, Impe
 
   @Override
   public ImpedanceFitResult compute(ImpedanceFitRequest q, Run run) {
-    DriverFit fit = FreeAirFit.of(q, run);
+    DriverFit fit = inFreeAir(q, run);
     remark(q, fit, run);
     SecondTable.Mass mass =
         q.addedMass() == null ? null : SecondTable.withMass(q.addedMass(), fit, run);
     SecondTable.Volume volume =
         q.knownBox() == null ? null : SecondTable.inBox(q.knownBox(), fit, run);
     return result(q, fit, mass, volume, Moving.of(q.sdCm2(), fit, mass, volume, run), run);
+  }
+
+  private static DriverFit inFreeAir(ImpedanceFitRequest q, Run run) {
+    TableRules table = TableRules.of(q.readings(), "/readings", run);
+    Readings readings = table.readings();
+    int peak = table.resonance();
+    readings.secondPeak(peak).ifPresent(hz -> run.find(SECOND_PEAK).at("/readings").value(hz));
+    FreeAirFit fit = FreeAirFit.of(readings, peak, q.reOhm(), q.lossyInductance(), run);
+    if (!fit.coilShows()) {
+      run.find(COIL_NOT_IN_TABLE).at("/readings").value(readings.lastHz());
+    }
+    if (fit.exponentAssumed()) {
+      run.find(COIL_EXPONENT_ASSUMED)
+          .at("/readings")
+          .value(readings.lastHz())
+          .limit(FreeAirFit.USUAL_EXPONENT);
+    }
+    return table.determined(fit.driver());
   }
 
   private static void remark(ImpedanceFitRequest q, DriverFit fit, Run run) {
@@ -176,7 +194,7 @@ public final class ImpedanceFit implements Calculation<ImpedanceFitRequest, Impe
     int readings = q.readings().size();
     int worst = Residuals.worst(fit, readings);
     boolean coil = p[LE] > 0;
-    Double phase = Residuals.phase(fit, readings);
+    Double phase = Residuals.phaseDeg(fit, readings);
     return ImpedanceFitResultBuilder.builder()
         .reOhm(p[RE])
         .reConfidencePercent(q.reOhm() == null ? percent(fit, RE) : null)
@@ -193,7 +211,7 @@ public final class ImpedanceFit implements Calculation<ImpedanceFitRequest, Impe
         .qts(run.apply(ThieleSmall.TOTAL_Q, p[QMS], p[QES]))
         .resonanceOhm(run.apply(ThieleSmall.RESONANCE_OHM, p[RE], p[QMS], p[QES]))
         .residualPercent(100 * Residuals.rms(fit, readings))
-        .residualPhaseDeg(phase == null ? null : Math.toDegrees(phase))
+        .residualPhaseDeg(phase)
         .largestResidualPercent(100 * Math.abs(fit.residual(worst)))
         .largestResidualHz(q.readings().get(worst).frequencyHz())
         .withMass(mass == null ? null : mass.found())

@@ -1,7 +1,7 @@
 package org.footwell.electrical.impedance;
 
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
 import org.footwell.loudspeaker.AirBehind;
 import org.footwell.loudspeaker.CoilImpedance;
 import org.footwell.loudspeaker.DriverCircuit;
@@ -47,24 +47,24 @@ public final class MountedDriver {
   }
 
   /** Notes how the impedance at one frequency in Hz comes about. */
-  static void explain(Driver driver, Box box, double f, Run run) {
+  static void explain(Driver driver, Box box, double f, Arithmetic arithmetic) {
     CoilImpedance coil = CoilImpedance.of(driver);
-    double x0 = run.apply(ThieleSmall.REACTANCE_OHM, coil.atHz(), coil.mh());
-    double coilReal = run.apply(CoilImpedance.REAL_OHM, x0, f, coil.atHz(), coil.exponent());
+    double x0 = arithmetic.apply(ThieleSmall.REACTANCE_OHM, coil.atHz(), coil.mh());
+    double coilReal = arithmetic.apply(CoilImpedance.REAL_OHM, x0, f, coil.atHz(), coil.exponent());
     double coilImaginary =
-        run.apply(CoilImpedance.IMAGINARY_OHM, x0, f, coil.atHz(), coil.exponent());
+        arithmetic.apply(CoilImpedance.IMAGINARY_OHM, x0, f, coil.atHz(), coil.exponent());
     double x = f / driver.fsHz();
     double own = driver.qms() * (x - 1 / x);
     double share =
-        box == null ? 0 : run.apply(AIR_SHARE, driver.qms(), driver.fsHz(), driver.vasL());
+        box == null ? 0 : arithmetic.apply(AIR_SHARE, driver.qms(), driver.fsHz(), driver.vasL());
     Phasor load = AirBehind.of(driver, box).impedanceAt(f);
-    double g = run.apply(DAMPING, share, load.re());
-    double y = run.apply(DETUNING, own, share, load.im());
+    double g = arithmetic.apply(DAMPING, share, load.re());
+    double y = arithmetic.apply(DETUNING, own, share, load.im());
     double motional = ThieleSmall.MOTIONAL_OHM.at(driver.reOhm(), driver.qms(), driver.qes());
-    double real = run.apply(MOTION_REAL, motional, g, y);
-    double imaginary = run.apply(MOTION_IMAGINARY, motional, g, y);
-    double sumReal = run.apply(ThieleSmall.REAL_PART, driver.reOhm(), coilReal, real);
-    double sumImaginary = run.apply(ThieleSmall.IMAGINARY_PART, coilImaginary, imaginary);
-    run.apply(ThieleSmall.MODULUS, sumReal, sumImaginary);
+    double real = arithmetic.apply(MOTION_REAL, motional, g, y);
+    double imaginary = arithmetic.apply(MOTION_IMAGINARY, motional, g, y);
+    double sumReal = arithmetic.apply(ThieleSmall.REAL_PART, driver.reOhm(), coilReal, real);
+    double sumImaginary = arithmetic.apply(ThieleSmall.IMAGINARY_PART, coilImaginary, imaginary);
+    arithmetic.apply(ThieleSmall.MODULUS, sumReal, sumImaginary);
   }
 }

@@ -1,5 +1,8 @@
 package org.footwell.electrical.impedance;
 
+import static org.footwell.electrical.impedance.DriverFit.FS;
+import static org.footwell.electrical.impedance.DriverFit.QES;
+
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Source;
 import org.footwell.physics.Air;
@@ -59,4 +62,22 @@ final class MovingMass {
               (fs, mms, re, qes) -> Math.sqrt(2 * Math.PI * fs * mms / 1000 * re / qes));
 
   private MovingMass() {}
+
+  /** Half the 95 % interval of the moving mass from fits without and with a mass, relative. */
+  static double massConfidence(DriverFit free, DriverFit with) {
+    // d ln(mms) = −2·(fs/fm)²/((fs/fm)² − 1)·d ln(fs/fm)
+    double fs = free.value(FS);
+    double fm = with.value(FS);
+    double square = fs * fs / (fm * fm);
+    double leverage = 2 * square / (square - 1);
+    return leverage * Math.hypot(free.confidence(FS), with.confidence(FS));
+  }
+
+  /** Half the 95 % interval of vas from fits in free air and in a box, relative. */
+  static double volumeConfidence(DriverFit free, DriverFit in) {
+    double ratio = in.value(FS) * in.value(QES) / (free.value(FS) * free.value(QES));
+    return ratio
+        / (ratio - 1)
+        * Math.hypot(free.confidenceOfProduct(FS, QES), in.confidenceOfProduct(FS, QES));
+  }
 }

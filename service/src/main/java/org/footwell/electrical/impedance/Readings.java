@@ -1,13 +1,7 @@
 package org.footwell.electrical.impedance;
 
-import static org.footwell.electrical.impedance.ImpedanceFault.RESONANCE_NOT_FOUND;
-
-import java.util.List;
+import java.util.Arrays;
 import java.util.Optional;
-import org.footwell.calculation.Run;
-import org.footwell.calculation.text.Allowed;
-import org.footwell.calculation.text.Phrase;
-import org.footwell.electrical.impedance.ImpedanceFitRequest.Reading;
 
 /** A table of readings, and what can be read off it without a model. */
 final class Readings {
@@ -19,13 +13,17 @@ final class Readings {
   private final double[] moduli;
   private final double[] phases;
 
-  Readings(List<Reading> table) {
-    frequencies = table.stream().mapToDouble(Reading::frequencyHz).toArray();
-    moduli = table.stream().mapToDouble(Reading::modulusOhm).toArray();
-    phases =
-        table.stream()
-            .mapToDouble(r -> r.phaseDeg() == null ? Double.NaN : Math.toRadians(r.phaseDeg()))
-            .toArray();
+  /**
+   * As measured.
+   *
+   * @param frequencies Hz, rising
+   * @param moduli ohm
+   * @param phasesDeg degrees; NaN where none was measured
+   */
+  Readings(double[] frequencies, double[] moduli, double[] phasesDeg) {
+    this.frequencies = frequencies;
+    this.moduli = moduli;
+    this.phases = Arrays.stream(phasesDeg).map(Math::toRadians).toArray();
   }
 
   int count() {
@@ -49,17 +47,9 @@ final class Readings {
     return phases[i];
   }
 
-  /** The index of the resonance, refused when the table has no peak. */
-  int resonance(String pointer, Run run) {
-    return peak(-1)
-        .orElseGet(
-            () -> {
-              run.refuse(RESONANCE_NOT_FOUND)
-                  .at(pointer)
-                  .given(Allowed.between(frequencies[0], lastHz(), "Hz"))
-                  .allowed(Phrase.of(TableWords.PEAK));
-              throw run.refused();
-            });
+  /** The index of the resonance; none when the table has no peak. */
+  Optional<Integer> resonance() {
+    return peak(-1);
   }
 
   /** Frequency in Hz of a second peak that stands out like a resonance, if there is one. */
@@ -127,6 +117,10 @@ final class Readings {
       high++;
     }
     return frequencies[high] - frequencies[low];
+  }
+
+  double firstHz() {
+    return frequencies[0];
   }
 
   double lastHz() {

@@ -10,10 +10,10 @@ final class Residuals {
     return rms(fit, 0, readings);
   }
 
-  /** Root mean square over the phases in radians, or null when there are none. */
-  static Double phase(DriverFit fit, int readings) {
+  /** Root mean square over the phases in degrees, or null when there are none. */
+  static Double phaseDeg(DriverFit fit, int readings) {
     int all = fit.residualCount();
-    return all == readings ? null : rms(fit, readings, all);
+    return all == readings ? null : (Double) Math.toDegrees(rms(fit, readings, all));
   }
 
   /** The reading whose modulus is missed farthest. */

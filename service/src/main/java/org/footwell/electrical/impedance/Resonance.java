@@ -1,6 +1,6 @@
 package org.footwell.electrical.impedance;
 
-import org.footwell.calculation.Run;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.parts.Box;
 import org.footwell.parts.Driver;
 import org.footwell.physics.ThieleSmall;
@@ -15,22 +15,23 @@ import org.footwell.physics.ThieleSmall;
  */
 record Resonance(Double hz, Double ohm, double qts, Double qmc, Double qec, Double qtc) {
 
-  static Resonance of(Driver driver, Box box, Run run) {
-    double qts = run.apply(ThieleSmall.TOTAL_Q, driver.qms(), driver.qes());
+  static Resonance of(Driver driver, Box box, Arithmetic arithmetic) {
+    double qts = arithmetic.apply(ThieleSmall.TOTAL_Q, driver.qms(), driver.qes());
     if (box != null && box.fbHz() != null) {
-      run.apply(ThieleSmall.COMPLIANCE_RATIO, driver.vasL(), box.volumeL() * box.fill());
-      run.apply(ThieleSmall.MOTIONAL_OHM, driver.reOhm(), driver.qms(), driver.qes());
+      arithmetic.apply(ThieleSmall.COMPLIANCE_RATIO, driver.vasL(), box.volumeL() * box.fill());
+      arithmetic.apply(ThieleSmall.MOTIONAL_OHM, driver.reOhm(), driver.qms(), driver.qes());
       return new Resonance(null, null, qts, null, null, null);
     }
-    double ohm = run.apply(ThieleSmall.RESONANCE_OHM, driver.reOhm(), driver.qms(), driver.qes());
+    double ohm =
+        arithmetic.apply(ThieleSmall.RESONANCE_OHM, driver.reOhm(), driver.qms(), driver.qes());
     if (box == null) {
       return new Resonance(driver.fsHz(), ohm, qts, null, null, null);
     }
     double alpha =
-        run.apply(ThieleSmall.COMPLIANCE_RATIO, driver.vasL(), box.volumeL() * box.fill());
-    double fc = run.apply(ThieleSmall.IN_CLOSED_BOX, driver.fsHz(), alpha);
-    double qmc = run.apply(ThieleSmall.IN_CLOSED_BOX, driver.qms(), alpha);
-    double qec = run.apply(ThieleSmall.IN_CLOSED_BOX, driver.qes(), alpha);
-    return new Resonance(fc, ohm, qts, qmc, qec, run.apply(ThieleSmall.TOTAL_Q, qmc, qec));
+        arithmetic.apply(ThieleSmall.COMPLIANCE_RATIO, driver.vasL(), box.volumeL() * box.fill());
+    double fc = arithmetic.apply(ThieleSmall.IN_CLOSED_BOX, driver.fsHz(), alpha);
+    double qmc = arithmetic.apply(ThieleSmall.IN_CLOSED_BOX, driver.qms(), alpha);
+    double qec = arithmetic.apply(ThieleSmall.IN_CLOSED_BOX, driver.qes(), alpha);
+    return new Resonance(fc, ohm, qts, qmc, qec, arithmetic.apply(ThieleSmall.TOTAL_Q, qmc, qec));
   }
 }

@@ -4,7 +4,6 @@ import static org.footwell.electrical.impedance.DriverFit.FS;
 import static org.footwell.electrical.impedance.DriverFit.QES;
 import static org.footwell.electrical.impedance.DriverFit.QMS;
 import static org.footwell.electrical.impedance.ImpedanceFault.BOX_WITHOUT_EFFECT;
-import static org.footwell.electrical.impedance.ImpedanceFault.FIT_FAILED;
 import static org.footwell.electrical.impedance.ImpedanceFault.MASS_WITHOUT_EFFECT;
 import static org.footwell.electrical.impedance.ImpedanceFinding.SECOND_TABLE_INCONSISTENT;
 
@@ -37,7 +36,7 @@ final class SecondTable {
   record Volume(double litres, InBox found) {}
 
   static Mass withMass(AddedMass added, DriverFit free, Run run) {
-    DriverFit with = fit(new Readings(added.readings()), free, false, "/added_mass/readings", run);
+    DriverFit with = fit(TableRules.of(added.readings(), "/added_mass/readings", run), free, false);
     double fs = free.value(FS);
     double fm = with.value(FS);
     requireEffect(
@@ -46,10 +45,6 @@ final class SecondTable {
     double byQ =
         MovingMass.MMS_BY_Q_G.at(added.massG(), with.value(QES) / fm, free.value(QES) / fs);
     requireConsistent(byQ, mass, TableWords.MOVING_MASS, "/added_mass", run);
-    // d ln(mms) = −2·(fs/fm)²/((fs/fm)² − 1)·d ln(fs/fm)
-    double square = fs * fs / (fm * fm);
-    double leverage = 2 * square / (square - 1);
-    double confidence = leverage * Math.hypot(free.confidence(FS), with.confidence(FS));
     return new Mass(
         mass,
         new WithMass(
@@ -57,11 +52,11 @@ final class SecondTable {
             with.value(QMS),
             with.value(QES),
             100 * Residuals.rms(with, added.readings().size()),
-            100 * confidence));
+            100 * MovingMass.massConfidence(free, with)));
   }
 
   static Volume inBox(KnownBox box, DriverFit free, Run run) {
-    DriverFit in = fit(new Readings(box.readings()), free, true, "/known_box/readings", run);
+    DriverFit in = fit(TableRules.of(box.readings(), "/known_box/readings", run), free, true);
     double fs = free.value(FS);
     double fc = in.value(FS);
     requireEffect(
@@ -78,11 +73,6 @@ final class SecondTable {
     double vas = run.apply(MovingMass.VAS_IN_BOX_L, box.volumeL(), inBox, inFree);
     double byResonance = MovingMass.VAS_BY_RESONANCE_L.at(box.volumeL(), fc, fs);
     requireConsistent(vas, byResonance, TableWords.VAS, "/known_box", run);
-    double ratio = inBox / inFree;
-    double confidence =
-        ratio
-            / (ratio - 1)
-            * Math.hypot(free.confidenceOfProduct(FS, QES), in.confidenceOfProduct(FS, QES));
     return new Volume(
         vas,
         new InBox(
@@ -90,22 +80,17 @@ final class SecondTable {
             in.value(QMS),
             in.value(QES),
             100 * Residuals.rms(in, box.readings().size()),
-            100 * confidence));
+            100 * MovingMass.volumeConfidence(free, in)));
   }
 
-  private static DriverFit fit(
-      Readings readings, DriverFit free, boolean stiffer, String pointer, Run run) {
+  private static DriverFit fit(TableRules table, DriverFit free, boolean stiffer) {
+    Readings readings = table.readings();
     double[] start = free.values();
-    double moved = readings.frequencyHz(readings.resonance(pointer, run)) / start[FS];
+    double moved = readings.frequencyHz(table.resonance()) / start[FS];
     start[FS] *= moved;
     start[QMS] *= stiffer ? moved : 1 / moved;
     start[QES] *= stiffer ? moved : 1 / moved;
-    return DriverFit.of(readings, start, RESONANCE_ONLY, run)
-        .orElseThrow(
-            () -> {
-              run.refuse(FIT_FAILED).at(pointer).given(Phrase.of(TableWords.NO_END));
-              return run.refused();
-            });
+    return table.determined(DriverFit.of(readings, start, RESONANCE_ONLY, table.run()));
   }
 
   private static void requireEffect(

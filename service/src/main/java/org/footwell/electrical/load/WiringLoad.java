@@ -1,6 +1,5 @@
 package org.footwell.electrical.load;
 
-import static org.footwell.calculation.Source.DEFINITION;
 import static org.footwell.electrical.load.LoadFinding.CURRENT_TO_EXPECT;
 
 import java.util.ArrayList;
@@ -49,8 +48,6 @@ public final class WiringLoad
               "ohm",
               Source.of("Symmetry of a bridge: its middle stays at zero"))
           .with("R", r -> r / 2);
-  private static final Formula.Of1 PEAK_OF_SINE =
-      Formula.of("peak_current_a", "√2·I", "A", DEFINITION).with("I", i -> Math.sqrt(2) * i);
 
   private static final Card<WiringLoadRequest, WiringLoadResult> CARD =
       Card.of("wiring-load", WiringLoadRequest.class, WiringLoadResult.class)
@@ -190,7 +187,7 @@ public final class WiringLoad
         .cableLossDb(cable == null ? null : SpeakerCable.lossDb(load, cable, run))
         .dampingFactor(SpeakerCable.dampingFactor(load, output, cable, run))
         .currentAtLowestModulusA(current)
-        .peakCurrentA(current == null ? null : PEAK_OF_SINE.at(current))
+        .peakCurrentA(current == null ? null : Electricity.PEAK_CURRENT.at(current))
         .build();
   }
 
@@ -207,7 +204,7 @@ public final class WiringLoad
         .at("/voltage_v")
         .value(current)
         .with("voltage", voltage)
-        .with("peak", run.apply(PEAK_OF_SINE, current));
+        .with("peak", run.apply(Electricity.PEAK_CURRENT, current));
     return current;
   }
 

@@ -5,7 +5,7 @@ import static org.footwell.electrical.passive.PassiveFilterResult.Purpose.LOW_PA
 
 import java.util.ArrayList;
 import java.util.List;
-import org.footwell.calculation.Run;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.electrical.impedance.Extremes;
 import org.footwell.electrical.impedance.Extremes.Place;
 import org.footwell.electrical.impedance.MountedDriver;
@@ -74,8 +74,8 @@ final class FilterCurves {
   record Deviations(Place exact, Place rounding, Place driver) {}
 
   /** The largest deviations where the ideal filter is not far below its pass band. */
-  Deviations deviations(CurveFrequencies range, Run run) {
-    run.checkDeadline();
+  Deviations deviations(CurveFrequencies range, Arithmetic arithmetic) {
+    arithmetic.checkDeadline();
     Place none = new Place(range.fromHz(), 0);
     Deviations found = new Deviations(none, none, real == null ? null : none);
     for (double f : Extremes.grid(range.fromHz(), range.toHz())) {

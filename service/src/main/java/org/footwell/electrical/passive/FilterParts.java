@@ -9,8 +9,8 @@ import static org.footwell.parts.LadderElement.Place.SHUNT;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.electrical.passive.PassiveFilterResult.Part;
 import org.footwell.electrical.passive.PassiveFilterResult.Purpose;
@@ -79,47 +79,55 @@ final class FilterParts {
   }
 
   /** All parts from the amplifier to the driver. */
-  static FilterParts of(PassiveFilterRequest q, Run run) {
+  static FilterParts of(PassiveFilterRequest q, Arithmetic arithmetic) {
     FilterParts parts = new FilterParts(q.series(), q.powerW());
     if (q.highPass() != null) {
       LadderSynthesis.highPass(q.highPass(), q.loadOhm())
           .forEach(e -> parts.add(HIGH_PASS, e, null));
-      explain(q.highPass(), LadderSynthesis.HIGH_PASS_UF, LadderSynthesis.HIGH_PASS_MH, q, run);
+      explain(
+          q.highPass(), LadderSynthesis.HIGH_PASS_UF, LadderSynthesis.HIGH_PASS_MH, q, arithmetic);
     }
     if (q.lowPass() != null) {
       LadderSynthesis.lowPass(q.lowPass(), q.loadOhm()).forEach(e -> parts.add(LOW_PASS, e, null));
-      explain(q.lowPass(), LadderSynthesis.LOW_PASS_MH, LadderSynthesis.LOW_PASS_UF, q, run);
+      explain(q.lowPass(), LadderSynthesis.LOW_PASS_MH, LadderSynthesis.LOW_PASS_UF, q, arithmetic);
     }
     if (q.padDb() != null) {
-      double inTheWay = run.apply(PAD_SERIES, q.loadOhm(), q.padDb());
-      double across = run.apply(PAD_SHUNT, q.loadOhm(), q.padDb());
+      double inTheWay = arithmetic.apply(PAD_SERIES, q.loadOhm(), q.padDb());
+      double across = arithmetic.apply(PAD_SHUNT, q.loadOhm(), q.padDb());
       parts.add(
-          PAD, LadderElement.resistor(SERIES, inTheWay), run.apply(PAD_SERIES_HEAT, q.padDb()));
-      parts.add(PAD, LadderElement.resistor(SHUNT, across), run.apply(PAD_SHUNT_HEAT, q.padDb()));
+          PAD,
+          LadderElement.resistor(SERIES, inTheWay),
+          arithmetic.apply(PAD_SERIES_HEAT, q.padDb()));
+      parts.add(
+          PAD, LadderElement.resistor(SHUNT, across), arithmetic.apply(PAD_SHUNT_HEAT, q.padDb()));
     }
     if (q.compensate()) {
-      parts.add(COMPENSATION, compensation(q, run), null);
+      parts.add(COMPENSATION, compensation(q, arithmetic), null);
     }
     return parts;
   }
 
   /** Every part of a side as a step: in the way and across by turns. */
   private static void explain(
-      Filter filter, Formula.Of3 inTheWay, Formula.Of3 across, PassiveFilterRequest q, Run run) {
+      Filter filter,
+      Formula.Of3 inTheWay,
+      Formula.Of3 across,
+      PassiveFilterRequest q,
+      Arithmetic arithmetic) {
     double[] g = LadderSynthesis.prototype(filter);
     for (int i = 0; i < g.length; i++) {
-      run.apply(i % 2 == 0 ? inTheWay : across, g[i], q.loadOhm(), filter.frequencyHz());
+      arithmetic.apply(i % 2 == 0 ? inTheWay : across, g[i], q.loadOhm(), filter.frequencyHz());
     }
   }
 
   /** The compensation is exact where it matters most: at the low-pass, else where le is stated. */
-  private static LadderElement compensation(PassiveFilterRequest q, Run run) {
+  private static LadderElement compensation(PassiveFilterRequest q, Arithmetic arithmetic) {
     Driver driver = q.driver();
     double f = q.lowPass() == null ? driver.leAtHz() : q.lowPass().frequencyHz();
     Phasor coil = CoilImpedance.of(driver).at(f);
     double re = driver.reOhm();
-    double ohm = run.apply(COMPENSATION_OHM, re, coil.re(), coil.im());
-    double uf = run.apply(COMPENSATION_UF, re, coil.re(), coil.im(), f);
+    double ohm = arithmetic.apply(COMPENSATION_OHM, re, coil.re(), coil.im());
+    double uf = arithmetic.apply(COMPENSATION_UF, re, coil.re(), coil.im(), f);
     return new LadderElement(SHUNT, uf, null, null, ohm, null);
   }
 

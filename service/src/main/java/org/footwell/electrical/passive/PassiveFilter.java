@@ -132,7 +132,9 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
     remarkHeat(list, run);
     Place rounding = deviations.rounding();
     Place driver = deviations.driver();
-    Place lowest = Extremes.ofModulus(curves.input(), q.frequencies(), run).lowest();
+    Place lowest =
+        Extremes.ofModulus(curves.input(), q.frequencies().fromHz(), q.frequencies().toHz(), run)
+            .lowest();
     if (q.amplifier() == null) {
       LowestLoad.againstRated(lowest, q.loadOhm(), run);
     } else {

@@ -14,7 +14,6 @@ import java.util.ArrayList;
 import java.util.List;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
-import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.electrical.amplifier.AmplifierFinding;
@@ -47,10 +46,6 @@ public final class PassiveNetwork
 
   /** A way for direct current this much below the load is a way around it. */
   private static final double AROUND_THE_LOAD = 0.5;
-
-  private static final Formula.Of2 LEVEL_DB =
-      Formula.of("level_db", "20·lg(|1/(real + j·imaginary)|)", "dB", Ladder.KIRCHHOFF)
-          .with("real", "imaginary", (re, im) -> -20 * Math.log10(new Phasor(re, im).modulus()));
 
   private static final Card<PassiveNetworkRequest, PassiveNetworkResult> CARD =
       Card.of("passive-network", PassiveNetworkRequest.class, PassiveNetworkResult.class)
@@ -199,7 +194,7 @@ public final class PassiveNetwork
     Response response = ladder.at(f);
     run.apply(ThieleSmall.MODULUS, response.input().re(), response.input().im());
     Phasor loss = Phasor.ONE.over(response.transfer());
-    run.apply(LEVEL_DB, loss.re(), loss.im());
+    run.apply(Ladder.LEVEL_DB, loss.re(), loss.im());
     return response.input();
   }
 

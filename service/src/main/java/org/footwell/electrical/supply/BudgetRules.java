@@ -11,6 +11,7 @@ import static org.footwell.electrical.supply.BudgetFinding.DISCHARGES_AT_IDLE;
 import static org.footwell.electrical.supply.BudgetFinding.DISCHARGES_ON_AVERAGE;
 import static org.footwell.electrical.supply.BudgetFinding.MINIMUM_ABOVE_RATING;
 import static org.footwell.electrical.supply.BudgetFinding.NO_START_LEFT;
+import static org.footwell.electrical.supply.BudgetFinding.RESERVE_ABOVE_CAPACITY;
 import static org.footwell.electrical.supply.BudgetFinding.SMART_ALTERNATOR;
 import static org.footwell.electrical.supply.BudgetFinding.STANDBY_TOO_SHORT;
 
@@ -153,10 +154,40 @@ final class BudgetRules {
 
   /** Days parked until the engine no longer starts, judged. */
   static Double standby(SupplyBudgetRequest q, Run run) {
-    Double days = Discharge.standbyDays(q.battery(), q.consumers().standbyMa() / 1000, run);
+    Battery battery = q.battery();
+    double spare = Math.max(0, battery.charge() - battery.startCharge());
+    Double days =
+        Discharge.standbyDays(
+            battery.capacityAh(),
+            spare,
+            battery.selfDischarge(),
+            q.consumers().standbyMa() / 1000,
+            run);
     if (days != null && days > 0 && days < STANDBY_DAYS) {
       run.find(STANDBY_TOO_SHORT).at("/consumers/standby_ma").value(days).limit(STANDBY_DAYS);
     }
     return days;
+  }
+
+  /** Peukert's exponent given, from the reserve, or 1. Refuses what cannot be. */
+  static double exponent(Battery battery, Run run) {
+    if (battery.peukertExponent() != null) {
+      return battery.peukertExponent();
+    }
+    if (battery.reserveMin() == null) {
+      return 1;
+    }
+    double exponent = Discharge.exponent(battery.capacityAh(), battery.reserveMin(), run);
+    if (!(exponent > 0.9 && exponent <= 1.6)) {
+      run.refuse(BudgetFault.RESERVE_IMPOSSIBLE)
+          .at("/battery/reserve_min")
+          .given(battery.reserveMin())
+          .with("capacity", battery.capacityAh());
+      throw run.refused();
+    }
+    if (exponent < 1) {
+      run.find(RESERVE_ABOVE_CAPACITY).at("/battery/reserve_min").value(exponent).limit(1);
+    }
+    return Math.max(1, exponent);
   }
 }

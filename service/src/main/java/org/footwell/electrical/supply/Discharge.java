@@ -3,10 +3,9 @@ package org.footwell.electrical.supply;
 import static org.footwell.calculation.Source.COMMON_PRACTICE;
 import static org.footwell.calculation.Source.DEFINITION;
 
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.parts.Battery;
 
 /** How long a battery lasts. */
 final class Discharge {
@@ -66,43 +65,31 @@ final class Discharge {
   private Discharge() {}
 
   /** Whether the current is above the one the capacity is rated at. */
-  static boolean fasterThanRated(Battery battery, double current) {
-    return current > battery.capacityAh() / RATED_H;
+  static boolean fasterThanRated(double capacityAh, double current) {
+    return current > capacityAh / RATED_H;
   }
 
-  /** Days until the engine no longer starts, or null when nothing drains. */
-  static Double standbyDays(Battery battery, double standbyA, Run run) {
-    double share = Math.max(0, battery.charge() - battery.startCharge());
-    double self = run.apply(SELF_DISCHARGE, battery.capacityAh(), battery.selfDischarge());
+  /**
+   * Days until the engine no longer starts, or null when nothing drains.
+   *
+   * @param spare share of the capacity beyond what starting takes
+   * @param selfDischarge share of the capacity in 30 days
+   */
+  static Double standbyDays(
+      double capacityAh,
+      double spare,
+      double selfDischarge,
+      double standbyA,
+      Arithmetic arithmetic) {
+    double self = arithmetic.apply(SELF_DISCHARGE, capacityAh, selfDischarge);
     double drain = standbyA + self;
-    return drain == 0 ? null : (Double) run.apply(DAYS, battery.capacityAh(), share, drain);
+    return drain == 0 ? null : (Double) arithmetic.apply(DAYS, capacityAh, spare, drain);
   }
 
-  /** Peukert's exponent given, from the reserve, or 1. Refuses what cannot be. */
-  static double exponent(Battery battery, Run run) {
-    if (battery.peukertExponent() != null) {
-      return battery.peukertExponent();
-    }
-    if (battery.reserveMin() == null) {
-      return 1;
-    }
-    double exponent =
-        battery.capacityAh() < RATED_H * RESERVE_A
-            ? run.apply(EXPONENT, battery.capacityAh(), battery.reserveMin())
-            : Double.NaN;
-    if (!(exponent > 0.9 && exponent <= 1.6)) {
-      run.refuse(BudgetFault.RESERVE_IMPOSSIBLE)
-          .at("/battery/reserve_min")
-          .given(battery.reserveMin())
-          .with("capacity", battery.capacityAh());
-      throw run.refused();
-    }
-    if (exponent < 1) {
-      run.find(BudgetFinding.RESERVE_ABOVE_CAPACITY)
-          .at("/battery/reserve_min")
-          .value(exponent)
-          .limit(1);
-    }
-    return Math.max(1, exponent);
+  /** Peukert's exponent from the reserve; NaN where 25 A are no more than the rated current. */
+  static double exponent(double capacityAh, double reserveMin, Arithmetic arithmetic) {
+    return capacityAh < RATED_H * RESERVE_A
+        ? arithmetic.apply(EXPONENT, capacityAh, reserveMin)
+        : Double.NaN;
   }
 }

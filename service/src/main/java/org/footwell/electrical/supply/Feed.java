@@ -1,7 +1,7 @@
 package org.footwell.electrical.supply;
 
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
 import org.footwell.electrical.supply.SupplyBudgetRequest.SoundSystem;
 import org.footwell.parts.Battery;
 import org.footwell.physics.ConstantPower;
@@ -35,8 +35,9 @@ record Feed(double openV, double sourceOhm, double cableOhm) {
   }
 
   /** The battery, with what else it gives (or, below 0, is given) besides the amplifier. */
-  static Feed battery(Battery battery, double elsewhereA, SoundSystem system, Run run) {
-    double open = run.apply(BATTERY, battery.restingV(), battery.internalOhm(), elsewhereA);
+  static Feed battery(
+      Battery battery, double elsewhereA, SoundSystem system, Arithmetic arithmetic) {
+    double open = arithmetic.apply(BATTERY, battery.restingV(), battery.internalOhm(), elsewhereA);
     return new Feed(open, battery.internalOhm(), system.supplyCableOhm());
   }
 
@@ -46,29 +47,31 @@ record Feed(double openV, double sourceOhm, double cableOhm) {
   }
 
   /** Current in A for a constant power, or null when it cannot be brought through. */
-  Double constantPower(double watts, Run run) {
+  Double constantPower(double watts, Arithmetic arithmetic) {
     if (openV <= 0 || Double.isNaN(ConstantPower.CURRENT.at(watts, openV, ohm()))) {
       return null;
     }
-    return run.apply(ConstantPower.CURRENT, watts, openV, ohm());
+    return arithmetic.apply(ConstantPower.CURRENT, watts, openV, ohm());
   }
 
   /** Current in A at the peaks, or null when the power cannot be brought through. */
-  Double peak(double watts, SoundSystem system, Run run) {
+  Double peak(double watts, SoundSystem system, Arithmetic arithmetic) {
     if (system.supplyRegulated()) {
-      return constantPower(watts, run);
+      return constantPower(watts, arithmetic);
     }
-    return openV <= 0 ? null : run.apply(LIKE_RESISTANCE, openV, ohm(), system.supplyV(), watts);
+    return openV <= 0
+        ? null
+        : arithmetic.apply(LIKE_RESISTANCE, openV, ohm(), system.supplyV(), watts);
   }
 
   /** Voltage in V at the battery while the amplifier draws I amperes. */
-  double atBattery(double current, Run run) {
-    return run.apply(BATTERY, openV, sourceOhm, current);
+  double atBattery(double current, Arithmetic arithmetic) {
+    return arithmetic.apply(BATTERY, openV, sourceOhm, current);
   }
 
   /** Voltage in V at the amplifier while it draws I amperes. */
-  double atAmplifier(double current, Run run) {
-    return run.apply(BATTERY, openV, ohm(), current);
+  double atAmplifier(double current, Arithmetic arithmetic) {
+    return arithmetic.apply(BATTERY, openV, ohm(), current);
   }
 
   /** Most power in W that can be drawn. */

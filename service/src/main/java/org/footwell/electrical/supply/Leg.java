@@ -1,8 +1,8 @@
 package org.footwell.electrical.supply;
 
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Built;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.electrical.supply.SupplyCableResult.LimitedBy;
 import org.footwell.electrical.supply.SupplyCableResult.SizedCable;
@@ -57,8 +57,10 @@ record Leg(
   private static final double ROUNDING = 1e-9;
 
   /** Current to expect at most, A: that at the lowest voltage the permitted drop leaves. */
-  double worstCurrent(Run run) {
-    return currentA != null ? currentA : run.apply(WORST_CURRENT, inputW, startV, permittedDropV);
+  double worstCurrent(Arithmetic arithmetic) {
+    return currentA != null
+        ? currentA
+        : arithmetic.apply(WORST_CURRENT, inputW, startV, permittedDropV);
   }
 
   /** Current in A through so many ohms; NaN if the constant power cannot pass them. */
@@ -101,23 +103,24 @@ record Leg(
   }
 
   /** Everything about one size that lets the load's power pass. */
-  SizedCable sized(double areaMm2, String awg, LimitedBy limitedBy, Run run) {
-    double table = run.apply(Conductors.CLASS_5_OHM_PER_KM, areaMm2);
-    double perKm = run.apply(Conductors.OF_CONDUCTIVITY, table, cable.conductivity());
-    double conductors = run.apply(Conductors.CONDUCTOR_OHM, conductorM, perKm, cable.conductorC());
-    double loop = run.apply(LOOP, conductors, fixedOhm);
+  SizedCable sized(double areaMm2, String awg, LimitedBy limitedBy, Arithmetic arithmetic) {
+    double table = arithmetic.apply(Conductors.CLASS_5_OHM_PER_KM, areaMm2);
+    double perKm = arithmetic.apply(Conductors.OF_CONDUCTIVITY, table, cable.conductivity());
+    double conductors =
+        arithmetic.apply(Conductors.CONDUCTOR_OHM, conductorM, perKm, cable.conductorC());
+    double loop = arithmetic.apply(LOOP, conductors, fixedOhm);
     double current =
-        currentA != null ? currentA : run.apply(ConstantPower.CURRENT, inputW, startV, loop);
-    double drop = run.apply(DROP, current, loop);
+        currentA != null ? currentA : arithmetic.apply(ConstantPower.CURRENT, inputW, startV, loop);
+    double drop = arithmetic.apply(DROP, current, loop);
     double ampacity =
-        run.apply(
+        arithmetic.apply(
             Ampacity.CORRECTED,
-            run.apply(Ampacity.TABLE, areaMm2, cable.insulationC()),
+            arithmetic.apply(Ampacity.TABLE, areaMm2, cable.insulationC()),
             surroundings,
             cable.conductivity());
-    run.apply(Fuse.LEAST_RATING, current, fusing.loading(), fusing.heatFactor());
+    arithmetic.apply(Fuse.LEAST_RATING, current, fusing.loading(), fusing.heatFactor());
     if (loudest.lastingA() != null) {
-      run.apply(Fuse.LEAST_FOR_SINE, loudest.lastingA(), fusing.heatFactor());
+      arithmetic.apply(Fuse.LEAST_FOR_SINE, loudest.lastingA(), fusing.heatFactor());
     }
     Fuse fuse = fuse(current, ampacity);
     return SupplyCableResultSizedCableBuilder.builder()
@@ -128,8 +131,8 @@ record Leg(
         .currentA(current)
         .dropV(drop)
         .dropPercent(100 * drop / startV)
-        .lossW(run.apply(Electricity.POWER_OF_CURRENT, current, loop))
-        .endV(run.apply(END, startV, drop))
+        .lossW(arithmetic.apply(Electricity.POWER_OF_CURRENT, current, loop))
+        .endV(arithmetic.apply(END, startV, drop))
         .ampacityA(ampacity)
         .fuseA(fuse == null ? null : fuse.ratingA())
         .fuseSeries(fuse == null ? null : fuse.series())

@@ -2,8 +2,8 @@ package org.footwell.electrical.supply;
 
 import static org.footwell.calculation.Source.DEFINITION;
 
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
 import org.footwell.electrical.supply.SupplyBudgetRequest.SoundSystem;
 import org.footwell.physics.Decibels;
 
@@ -35,13 +35,14 @@ record Programme(
       Formula.of("input_w", "P/η + Ii·Us", "W", DEFINITION)
           .with("P", "η", "Ii", "Us", (p, eta, idle, at) -> p / eta + idle * at);
 
-  static Programme of(SoundSystem system, Run run) {
-    double peak = run.apply(PEAK, system.cleanPowerW(), system.levelDb());
-    double average = run.apply(AVERAGE, peak, system.crestFactorDb());
+  static Programme of(SoundSystem system, Arithmetic arithmetic) {
+    double peak = arithmetic.apply(PEAK, system.cleanPowerW(), system.levelDb());
+    double average = arithmetic.apply(AVERAGE, peak, system.crestFactorDb());
     return new Programme(
         average,
         peak,
-        run.apply(INPUT, average, system.averageEfficiency(), system.idleA(), system.supplyV()),
-        run.apply(INPUT, peak, system.fullEfficiency(), system.idleA(), system.supplyV()));
+        arithmetic.apply(
+            INPUT, average, system.averageEfficiency(), system.idleA(), system.supplyV()),
+        arithmetic.apply(INPUT, peak, system.fullEfficiency(), system.idleA(), system.supplyV()));
   }
 }

@@ -94,7 +94,7 @@ public final class SupplyBudget
     refuseImpossible(q, run);
     Programme programme = Programme.of(q.system(), run);
     Alternator alternator = q.alternator();
-    double exponent = Discharge.exponent(q.battery(), run);
+    double exponent = BudgetRules.exponent(q.battery(), run);
 
     SupplyState cruise =
         running(When.AT_CRUISE, "/alternator/cruise_a", alternator.cruiseA(), q, programme, run);
@@ -162,7 +162,7 @@ public final class SupplyBudget
     double current = run.apply(SUM, q.consumers().engineOffA(), off.averageCurrentA());
     if (battery.peukertExponent() == null
         && battery.reserveMin() == null
-        && Discharge.fasterThanRated(battery, current)) {
+        && Discharge.fasterThanRated(battery.capacityAh(), current)) {
       run.find(BudgetFinding.PEUKERT_ASSUMED)
           .at("/battery/peukert_exponent")
           .value(current)

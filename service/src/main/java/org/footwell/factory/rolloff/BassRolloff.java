@@ -61,7 +61,7 @@ public final class BassRolloff implements Calculation<BassRolloffRequest, BassRo
 
   @Override
   public BassRolloffResult compute(BassRolloffRequest q, Run run) {
-    BandTable table = BandTable.of(q, run);
+    BandTable table = BandTableReader.read(q, run);
     Losses losses = RolloffRules.requireTable(q, table, run);
     BassLimits limits = new BassLimits(table, q, losses.bassBands());
     List<StepLoss> steps = new ArrayList<>();

@@ -4,8 +4,8 @@ import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.physics.Decibels;
 
@@ -38,12 +38,20 @@ final class Losses {
   private final int lastReferenceBand;
   private final double thresholdDb;
 
-  Losses(BandTable table, int reference, BassRolloffRequest q) {
+  /**
+   * Of a table against one of its steps.
+   *
+   * @param reference place of the step
+   * @param fromHz start of the reference range
+   * @param toHz end of it
+   * @param thresholdDb what is behind by less keeps up
+   */
+  Losses(BandTable table, int reference, double fromHz, double toHz, double thresholdDb) {
     this.table = table;
     this.reference = reference;
-    this.thresholdDb = q.thresholdDb();
-    double low = 0.99 * q.referenceFromHz();
-    double high = 1.01 * q.referenceToHz();
+    this.thresholdDb = thresholdDb;
+    double low = 0.99 * fromHz;
+    double high = 1.01 * toHz;
     this.bassBands = (int) table.bandsHz().stream().filter(f -> f < low).count();
     this.firstReferenceBand = bassBands;
     this.lastReferenceBand = (int) table.bandsHz().stream().filter(f -> f <= high).count() - 1;
@@ -81,8 +89,8 @@ final class Losses {
   }
 
   /** Notes the loss of one band for the workings. */
-  void note(int step, int band, Run run) {
-    run.apply(
+  void note(int step, int band, Arithmetic arithmetic) {
+    arithmetic.apply(
         LOSS,
         table.level(reference, band),
         middleDb(reference),
@@ -134,5 +142,10 @@ final class Losses {
     double width =
         table.bandsHz().stream().limit(bands).mapToDouble(f -> BandTable.RELATIVE_WIDTH * f).sum();
     return CHANCE.at(width, table.durationS());
+  }
+
+  /** How long captures must be for chance to do no more than the threshold, s. */
+  double neededS(int bands) {
+    return table.durationS() * Math.pow(chanceDb(bands) / thresholdDb, 2);
   }
 }

@@ -124,7 +124,7 @@ final class RolloffRemarks {
           .at("/captures")
           .value(chance)
           .limit(q.thresholdDb())
-          .with("seconds", table.durationS() * Math.pow(chance / q.thresholdDb(), 2));
+          .with("seconds", losses.neededS(Losses.TOGETHER));
     }
   }
 

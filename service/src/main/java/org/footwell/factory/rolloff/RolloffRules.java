@@ -25,7 +25,9 @@ final class RolloffRules {
       step("/headroom/volume_step", q.headroom().volumeStep(), table, run);
     }
     int reference = q.referenceStep() == null ? 0 : table.indexOfStep(q.referenceStep());
-    Losses losses = new Losses(table, Math.max(0, reference), q);
+    Losses losses =
+        new Losses(
+            table, Math.max(0, reference), q.referenceFromHz(), q.referenceToHz(), q.thresholdDb());
     if (losses.bassBands() < Losses.TOGETHER) {
       run.refuse(TOO_FEW_BASS_BANDS)
           .at(list)

@@ -5,7 +5,6 @@ import java.util.List;
 import org.footwell.calculation.Run;
 import org.footwell.factory.sum.SignalSumRequest.Output;
 import org.footwell.factory.sum.SignalSumRequest.ResponsePoint;
-import org.footwell.physics.Phasor;
 import org.footwell.recording.Recording;
 import org.footwell.signal.Biquad;
 import org.footwell.signal.Cascade;
@@ -19,28 +18,7 @@ final class KnownOutputs {
   /** From one point to the next the phase may turn by so much at most to be followed. */
   private static final double FOLLOWED_DEG = 120;
 
-  private final List<Known> all = new ArrayList<>();
-
-  /**
-   * One output.
-   *
-   * @param factor gain, polarity and voltage
-   * @param filterDelayMs delay beside the response, which is in {@link #at}
-   * @param delayMs all of its delay but that of its minimum phase, ms
-   * @param allPassHz frequency of an all-pass in it, or null
-   */
-  record Known(
-      Output output,
-      OutputResponse response,
-      double factor,
-      double filterDelayMs,
-      double delayMs,
-      Double allPassHz) {
-
-    Phasor at(double f) {
-      return OutputResponse.delayed(response.at(f).times(factor), f, filterDelayMs);
-    }
-  }
+  private final List<KnownOutput> all = new ArrayList<>();
 
   KnownOutputs(SignalSumRequest q, Run run) {
     for (int i = 0; i < q.outputs().size(); i++) {
@@ -56,7 +34,7 @@ final class KnownOutputs {
       ExcessPhase excess =
           measured ? excess(response, points, q) : new ExcessPhase(0, allPass(output, q));
       all.add(
-          new Known(
+          new KnownOutput(
               output,
               response,
               OutputResponse.factor(output),
@@ -66,7 +44,7 @@ final class KnownOutputs {
     }
   }
 
-  List<Known> all() {
+  List<KnownOutput> all() {
     return all;
   }
 
@@ -106,31 +84,20 @@ final class KnownOutputs {
 
   private static OutputResponse measured(
       Output output, List<ResponsePoint> points, int index, Run run) {
-    List<Double> degrees = new ArrayList<>();
-    double highest = points.stream().mapToDouble(ResponsePoint::levelDb).max().orElseThrow();
-    double coarsest = 0;
-    double at = 0;
-    for (ResponsePoint point : points) {
-      double before = degrees.isEmpty() ? point.phaseDeg() : degrees.get(degrees.size() - 1);
-      double turn = Math.IEEEremainder(point.phaseDeg() - before, 360);
-      degrees.add(before + turn);
-      if (Math.abs(turn) > coarsest && point.levelDb() > highest + OutputResponse.FALLEN_DB) {
-        coarsest = Math.abs(turn);
-        at = point.frequencyHz();
-      }
-    }
-    if (coarsest > FOLLOWED_DEG) {
+    List<Double> frequencies = points.stream().map(ResponsePoint::frequencyHz).toList();
+    List<Double> levels = points.stream().map(ResponsePoint::levelDb).toList();
+    FollowedPhase phase =
+        FollowedPhase.of(
+            frequencies, levels, points.stream().map(ResponsePoint::phaseDeg).toList());
+    if (phase.coarsestDeg() > FOLLOWED_DEG) {
       run.find(SignalSumFinding.PHASE_TOO_COARSE)
           .at("/outputs/" + index)
-          .value(coarsest)
+          .value(phase.coarsestDeg())
           .limit(FOLLOWED_DEG)
           .own("name", output.id())
-          .with("frequency", at);
+          .with("frequency", phase.atHz());
     }
-    return new OutputResponse.Points(
-        points.stream().map(ResponsePoint::frequencyHz).toList(),
-        points.stream().map(ResponsePoint::levelDb).toList(),
-        degrees);
+    return new OutputResponse.Points(frequencies, levels, phase.degrees());
   }
 
   private static ExcessPhase excess(

@@ -2,8 +2,7 @@ package org.footwell.factory.sum;
 
 import java.util.Arrays;
 import java.util.List;
-import org.footwell.calculation.Run;
-import org.footwell.factory.sum.KnownOutputs.Known;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.factory.sum.SignalSumResult.Evenness;
 import org.footwell.physics.Phasor;
 import org.footwell.signal.Response;
@@ -31,7 +30,7 @@ final class OutputSumSearch {
   /** Delays closer than this are the same, ms. */
   private static final double SAME_MS = 0.02;
 
-  private final List<Known> outputs;
+  private final List<KnownOutput> outputs;
   private final double[] grid;
   private final double toleranceDb;
   private final Phasor[][] given;
@@ -54,7 +53,7 @@ final class OutputSumSearch {
     }
   }
 
-  OutputSumSearch(List<Known> outputs, double fromHz, double toHz, double toleranceDb) {
+  OutputSumSearch(List<KnownOutput> outputs, double fromHz, double toHz, double toleranceDb) {
     this.outputs = outputs;
     this.toleranceDb = toleranceDb;
     int steps = Math.max(8, (int) Math.ceil(PER_OCTAVE * Math.log(toHz / fromHz) / Math.log(2)));
@@ -167,7 +166,7 @@ final class OutputSumSearch {
   }
 
   /** The flattest way, with the fewest changes among those as good; what is now, if it will do. */
-  Way best(Run run) {
+  Way best(Arithmetic arithmetic) {
     Way now = now();
     if (evenness(now).flatEnough()) {
       return now;
@@ -179,7 +178,7 @@ final class OutputSumSearch {
       double enough = round == 0 ? Double.NaN : least + AS_GOOD_DB;
       int fewest = Integer.MAX_VALUE;
       for (int used = 1; used < 1 << outputs.size(); used++) {
-        run.checkDeadline();
+        arithmetic.checkDeadline();
         for (int turned = 0; turned <= used; turned++) {
           // Turning all over changes nothing: one of them stays.
           if ((turned & ~used) != 0 || turned == used) {

@@ -10,7 +10,6 @@ import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.calculation.text.Allowed;
-import org.footwell.factory.sum.KnownOutputs.Known;
 import org.footwell.factory.sum.OutputSumSearch.Way;
 import org.footwell.factory.sum.SignalSumRequest.Output;
 import org.footwell.factory.sum.SignalSumResult.Advice;
@@ -92,7 +91,7 @@ public final class SignalSum implements Calculation<SignalSumRequest, SignalSumR
   @Override
   public SignalSumResult compute(SignalSumRequest q, Run run) {
     double[] points = SignalSumRules.require(q, run);
-    List<Known> outputs = new KnownOutputs(q, run).all();
+    List<KnownOutput> outputs = new KnownOutputs(q, run).all();
     double[] band = band(q, outputs, run);
     OutputSumSearch search = new OutputSumSearch(outputs, band[0], band[1], q.toleranceDb());
     Way now = search.now();
@@ -131,10 +130,10 @@ public final class SignalSum implements Calculation<SignalSumRequest, SignalSumR
   }
 
   /** The band to judge: as asked for, but no farther than every response reaches. */
-  private static double[] band(SignalSumRequest q, List<Known> outputs, Run run) {
+  private static double[] band(SignalSumRequest q, List<KnownOutput> outputs, Run run) {
     double from = q.flatFromHz();
     double to = Math.min(q.flatToHz(), 0.45 * q.rateHz());
-    for (Known known : outputs) {
+    for (KnownOutput known : outputs) {
       from = Math.max(from, known.response().fromHz());
       to = Math.min(to, known.response().toHz());
     }
@@ -154,10 +153,10 @@ public final class SignalSum implements Calculation<SignalSumRequest, SignalSumR
     return new double[] {from, to};
   }
 
-  private static List<Advice> advice(List<Known> outputs, OutputSumSearch search, Way best) {
+  private static List<Advice> advice(List<KnownOutput> outputs, OutputSumSearch search, Way best) {
     List<Advice> all = new ArrayList<>();
     for (int o = 0; o < outputs.size(); o++) {
-      Known known = outputs.get(o);
+      KnownOutput known = outputs.get(o);
       boolean used = best.uses(o);
       all.add(
           new Advice(

@@ -4,7 +4,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import org.footwell.calculation.Run;
-import org.footwell.factory.sum.KnownOutputs.Known;
 import org.footwell.factory.sum.SignalSumRequest.VehicleSound;
 import org.footwell.factory.sum.SignalSumResult.Advice;
 import org.footwell.factory.sum.SignalSumResult.Region;
@@ -67,14 +66,14 @@ final class SignalSumRemarks {
     }
   }
 
-  void outputs(List<Known> outputs, List<Advice> advice) {
+  void outputs(List<KnownOutput> outputs, List<Advice> advice) {
     for (int o = 0; o < outputs.size(); o++) {
       output("/outputs/" + o, outputs.get(o), advice.get(o));
       sounds("/outputs/" + o, outputs.get(o), advice.get(o));
     }
   }
 
-  private void output(String at, Known known, Advice advice) {
+  private void output(String at, KnownOutput known, Advice advice) {
     String name = known.output().id();
     if (known.output().connected() && !advice.connect()) {
       run.find(SignalSumFinding.LEAVE_OUT).at(at).own("name", name);
@@ -93,7 +92,7 @@ final class SignalSumRemarks {
     }
   }
 
-  private void sounds(String at, Known known, Advice advice) {
+  private void sounds(String at, KnownOutput known, Advice advice) {
     String name = known.output().id();
     List<VehicleSound> carries = known.output().carries();
     if (carries == null) {

@@ -36,16 +36,6 @@ public final class BoxPanels implements Calculation<BoxPanelsRequest, BoxPanelsR
       Formula.of("gross_volume_l", "net + driver + bracing + port", "l", Source.DEFINITION)
           .with("net", "driver", "bracing", "port", (net, d, b, p) -> net + d + b + p);
 
-  /** Mass in kg from outer and inner volume in litre and density in kg/m³. */
-  private static final Formula.Of3 MASS =
-      Formula.of("board_mass_kg", "ρ·(outside − inside)/1000", "kg", Source.DEFINITION)
-          .with("ρ", "outside", "inside", (rho, out, in) -> rho * (out - in) / 1000);
-
-  /** Mass in kg of what a hole of some mm takes out of a board of some mm. */
-  private static final Formula.Of3 HOLE =
-      Formula.of("hole_kg", "ρ·π·(d/2)²·t·10⁻⁹", "kg", Source.DEFINITION)
-          .with("ρ", "d", "t", (rho, d, t) -> rho * Math.PI * d * d / 4 * t / 1e9);
-
   private static final Card<BoxPanelsRequest, BoxPanelsResult> CARD =
       Card.of("box-panels", BoxPanelsRequest.class, BoxPanelsResult.class)
           .title("Panels of a box")
@@ -79,18 +69,18 @@ public final class BoxPanels implements Calculation<BoxPanelsRequest, BoxPanelsR
   public BoxPanelsResult compute(BoxPanelsRequest q, Run run) {
     double gross =
         run.apply(GROSS, q.volumeL(), q.driverDisplacementL(), q.bracingL(), q.portDisplacementL());
-    Carcass box = new Dimensions(q).solve(gross, run);
+    Carcass box = new DimensionRules(q, run).box(gross);
     Size in = box.inside();
     requireRoomForCutout(q, in, run);
     double lean = run.apply(Carcass.LEAN, in.depthMm(), in.topDepthMm(), in.heightMm());
     run.apply(Carcass.BOARDS_IN_DEPTH, q.front(), q.boardMm(), lean);
     double inside = volume(in, run);
     double outside = volume(box.outside(), run);
-    double boards = run.apply(MASS, q.boardDensityKgPerM3(), outside, inside);
+    double boards = run.apply(Carcass.MASS, q.boardDensityKgPerM3(), outside, inside);
     double hole =
         q.driverCutoutMm() == null
             ? 0
-            : run.apply(HOLE, q.boardDensityKgPerM3(), q.driverCutoutMm(), q.front());
+            : run.apply(Carcass.HOLE, q.boardDensityKgPerM3(), q.driverCutoutMm(), q.front());
     List<Panel> panels = new CutList(box, q).panels();
     narrow(q, in, run);
     remark(q, in, boards - hole, run);

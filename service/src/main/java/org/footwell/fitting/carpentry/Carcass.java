@@ -33,6 +33,16 @@ record Carcass(Size inside, Size outside, double lean) {
       Formula.of("boards_mm", "front + t·√(1 + lean²)", "mm", TRAPEZOID)
           .with("front", "t", "lean", (front, t, lean) -> front + t * Math.sqrt(1 + lean * lean));
 
+  /** Mass in kg from outer and inner volume in litre and density in kg/m³. */
+  static final Formula.Of3 MASS =
+      Formula.of("board_mass_kg", "ρ·(outside − inside)/1000", "kg", Source.DEFINITION)
+          .with("ρ", "outside", "inside", (rho, out, in) -> rho * (out - in) / 1000);
+
+  /** Mass in kg of what a hole of some mm takes out of a board of some mm. */
+  static final Formula.Of3 HOLE =
+      Formula.of("hole_kg", "ρ·π·(d/2)²·t·10⁻⁹", "kg", Source.DEFINITION)
+          .with("ρ", "d", "t", (rho, d, t) -> rho * Math.PI * d * d / 4 * t / 1e9);
+
   /** From inner faces: top and bottom boards are passed by the leaning back, so depths spread. */
   static Carcass fromInside(Size in, double board, double front) {
     double lean = LEAN.at(in.depthMm(), in.topDepthMm(), in.heightMm());

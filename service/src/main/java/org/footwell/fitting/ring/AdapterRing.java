@@ -2,8 +2,6 @@ package org.footwell.fitting.ring;
 
 import static org.footwell.calculation.Source.DEFINITION;
 
-import java.util.List;
-import java.util.stream.Stream;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
@@ -21,26 +19,17 @@ import org.footwell.fitting.ring.AdapterRingResult.Room;
 import org.footwell.fitting.ring.drawing.DrawnRing;
 import org.footwell.fitting.ring.drawing.DxfDrawing;
 import org.footwell.fitting.ring.drawing.Oval;
-import org.footwell.fitting.ring.drawing.Plate;
 import org.footwell.fitting.ring.drawing.RingGeometry;
-import org.footwell.fitting.ring.drawing.RingHole;
 import org.footwell.fitting.ring.drawing.StlFile;
 import org.footwell.fitting.ring.drawing.SvgDrawing;
 import org.footwell.fitting.ring.drawing.Walls;
 import org.footwell.parts.Safety;
-import org.locationtech.jts.geom.Geometry;
 
 /** Whether a driver fits an opening, and the ring between them. */
 public final class AdapterRing implements Calculation<AdapterRingRequest, AdapterRingResult> {
 
   private static final Source PRISM = Source.of("Volume and surface of a straight prism");
 
-  static final Formula.Of2 HOLES_AREA =
-      Formula.of("holes_area_mm2", "n·π/4·d²", "mm²", Oval.ELLIPSE)
-          .with("n", "d", (n, d) -> n * Math.PI / 4 * d * d);
-  static final Formula.Of4 FACE_AREA =
-      Formula.of("face_area_mm2", "A − Ai − Af − Ap", "mm²", DEFINITION)
-          .with("A", "Ai", "Af", "Ap", (a, inner, factory, pilots) -> a - inner - factory - pilots);
   static final Formula.Of2 VOLUME =
       Formula.of("volume_cm3", "A·t/1000", "cm³", PRISM)
           .with("A", "t", (area, thickness) -> area * thickness / 1000);
@@ -138,7 +127,7 @@ public final class AdapterRing implements Calculation<AdapterRingRequest, Adapte
     rules.thick(thickness);
     rules.weather();
 
-    Face face = face(ring, walls, run);
+    RingFace face = RingFace.of(ring, walls, run);
     double volume = run.apply(VOLUME, face.areaMm2(), thickness.taken());
     return AdapterRingResultBuilder.builder()
         .fits(run.verdictOn("") != Verdict.STOP)
@@ -207,34 +196,5 @@ public final class AdapterRing implements Calculation<AdapterRingRequest, Adapte
         ring.outer().beyond(cutOut),
         ring.outer().beyond(ring.frame()),
         opening.limit() == null ? null : (Double) opening.limit().oval().beyond(ring.outer()));
-  }
-
-  /** One face of the ring and the length of all its edges. */
-  private record Face(double areaMm2, double edgesMm) {}
-
-  /** By formula; where holes overlap or break an edge, by what they leave of the polygon. */
-  private static Face face(RingGeometry ring, Walls walls, Run run) {
-    if (!Plate.whole(walls, ring.arcToleranceMm())) {
-      Geometry left = Plate.of(ring, walls);
-      return new Face(left.getArea(), left.getLength());
-    }
-    double area =
-        run.apply(
-            FACE_AREA,
-            run.apply(Oval.AREA, ring.outer().widthMm(), ring.outer().heightMm()),
-            run.apply(Oval.AREA, ring.inner().widthMm(), ring.inner().heightMm()),
-            holesArea(ring.factoryHoles(), run),
-            holesArea(ring.pilotHoles(), run));
-    double edges =
-        run.apply(Oval.PERIMETER, ring.outer().widthMm(), ring.outer().heightMm())
-            + run.apply(Oval.PERIMETER, ring.inner().widthMm(), ring.inner().heightMm())
-            + Stream.concat(ring.factoryHoles().stream(), ring.pilotHoles().stream())
-                .mapToDouble(hole -> Math.PI * hole.diameterMm())
-                .sum();
-    return new Face(area, edges);
-  }
-
-  private static double holesArea(List<RingHole> holes, Run run) {
-    return run.apply(HOLES_AREA, holes.size(), holes.get(0).diameterMm());
   }
 }

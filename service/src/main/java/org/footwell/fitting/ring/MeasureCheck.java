@@ -109,9 +109,7 @@ final class MeasureCheck {
   /** How much larger a frame of the same shape would be whose edge runs through the farthest hole. */
   private static double farthest(List<HolePosition> centres, Oval frame) {
     return centres.stream()
-        .mapToDouble(
-            centre ->
-                2 * Math.hypot(centre.xMm() / frame.widthMm(), centre.yMm() / frame.heightMm()))
+        .mapToDouble(centre -> frame.timesThrough(centre.xMm(), centre.yMm()))
         .max()
         .orElseThrow();
   }

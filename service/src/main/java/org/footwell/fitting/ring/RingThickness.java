@@ -2,8 +2,8 @@ package org.footwell.fitting.ring;
 
 import static org.footwell.calculation.Source.DEFINITION;
 
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.fitting.ring.AdapterRingRequest.FittedDriver;
 import org.footwell.fitting.ring.AdapterRingRequest.Opening;
@@ -43,17 +43,18 @@ record RingThickness(double lowest, Double highest, double taken) {
   static final Formula.Of1 FOR_SCREWS =
       Formula.of("screw_thickness_mm", "2·d", "mm", SCREWS).with("d", d -> ENGAGEMENT * d);
 
-  static RingThickness of(AdapterRingRequest q, Run run) {
+  static RingThickness of(AdapterRingRequest q, Arithmetic arithmetic) {
     Opening opening = q.opening();
     FittedDriver driver = q.driver();
     RingMaking ring = q.ring();
     double lowest =
-        run.apply(LOWEST, driver.mountingDepthMm(), opening.depthClearanceMm(), opening.depthMm());
+        arithmetic.apply(
+            LOWEST, driver.mountingDepthMm(), opening.depthClearanceMm(), opening.depthMm());
     Double highest =
         opening.grilleMm() == null
             ? null
             : (Double)
-                run.apply(
+                arithmetic.apply(
                     HIGHEST,
                     opening.grilleMm(),
                     driver.frontHeightMm(),
@@ -63,7 +64,8 @@ record RingThickness(double lowest, Double highest, double taken) {
       return new RingThickness(lowest, highest, ring.thicknessMm());
     }
     double wished =
-        Math.max(Math.max(lowest, ring.wallMinimumMm()), run.apply(FOR_SCREWS, ring.screwMm()));
+        Math.max(
+            Math.max(lowest, ring.wallMinimumMm()), arithmetic.apply(FOR_SCREWS, ring.screwMm()));
     double allowed = highest == null ? wished : Math.min(wished, highest);
     return new RingThickness(lowest, highest, Math.max(Math.max(allowed, lowest), THINNEST));
   }

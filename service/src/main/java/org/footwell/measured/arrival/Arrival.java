@@ -29,6 +29,11 @@ record Arrival(
     Double reflectionDb,
     Double reflectionS) {
 
+  /** How far it may be off against a reference that may be off too, s. */
+  double uncertaintyAgainst(double referenceS) {
+    return Math.hypot(uncertaintyS, referenceS);
+  }
+
   /** The same with nothing told of polarity. */
   Arrival withoutPolarity() {
     return ArrivalBuilder.builder()

@@ -52,7 +52,7 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
               Wav.RIFF,
               Air.ISO_9613_1,
               CabinGain.HALF_WAVE,
-              LeftAgainstRight.OWN_RULE,
+              Likeness.OWN_RULE,
               Source.COMMON_PRACTICE)
           .limits(
               "Loudspeaker and crossover are taken to be of minimum phase: delays that are not,"
@@ -152,7 +152,7 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
                 take,
                 arrival,
                 1000 * (arrival.timeS() - start),
-                1000 * Math.hypot(arrival.uncertaintyS(), more),
+                1000 * arrival.uncertaintyAgainst(more),
                 1000 * (arrival.envelopeS() - start)));
       }
     }
@@ -188,7 +188,13 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
     double last = positions.stream().mapToDouble(ListeningPosition::arrivalMs).max().orElseThrow();
     for (int c = 0; c < positions.size(); c++) {
       RecordedChannel channel = q.channels().get(c);
-      DelaySetting delay = DelaySetting.of(last, positions.get(c).arrivalMs(), q.processor(), run);
+      DelaySetting delay =
+          DelaySetting.of(
+              last,
+              positions.get(c).arrivalMs(),
+              q.processor() == null ? null : q.processor().rateHz(),
+              q.processor() == null ? null : q.processor().stepMs(),
+              run);
       delays.add(delay);
       Double maximum = q.processor() == null ? null : q.processor().maximumDelayMs();
       remarks.onDelay(c, channel.id(), channel.chainDelayMs(), delay, maximum);

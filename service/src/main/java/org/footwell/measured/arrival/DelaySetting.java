@@ -2,9 +2,8 @@ package org.footwell.measured.arrival;
 
 import static org.footwell.calculation.Source.DEFINITION;
 
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
-import org.footwell.measured.arrival.ArrivalTimesRequest.Processor;
 
 /**
  * A delay as it can be set.
@@ -28,17 +27,21 @@ record DelaySetting(double exactMs, Integer samples, Double settingMs) {
       Formula.of("setting_ms", "step·round(t/step)", "ms", DEFINITION)
           .with("t", "step", (t, step) -> step * Math.rint(t / step));
 
-  static DelaySetting of(double lastMs, double ownMs, Processor processor, Run run) {
-    double exact = run.apply(DELAY, lastMs, ownMs);
-    if (processor == null) {
-      return new DelaySetting(exact, null, null);
+  /**
+   * The delay of a channel that comes before the last.
+   *
+   * @param rateHz of a processor that counts in samples, or null
+   * @param stepMs of one that counts in ms, or null
+   */
+  static DelaySetting of(
+      double lastMs, double ownMs, Double rateHz, Double stepMs, Arithmetic arithmetic) {
+    double exact = arithmetic.apply(DELAY, lastMs, ownMs);
+    if (rateHz != null) {
+      double samples = arithmetic.apply(SAMPLES, exact, rateHz);
+      return new DelaySetting(exact, (int) samples, arithmetic.apply(OF_SAMPLES, samples, rateHz));
     }
-    if (processor.rateHz() == null) {
-      return new DelaySetting(exact, null, run.apply(ON_STEPS, exact, processor.stepMs()));
-    }
-    double samples = run.apply(SAMPLES, exact, processor.rateHz());
     return new DelaySetting(
-        exact, (int) samples, run.apply(OF_SAMPLES, samples, processor.rateHz()));
+        exact, null, stepMs == null ? null : (Double) arithmetic.apply(ON_STEPS, exact, stepMs));
   }
 
   /** What is really added, ms. */

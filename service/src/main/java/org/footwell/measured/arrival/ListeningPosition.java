@@ -2,8 +2,8 @@ package org.footwell.measured.arrival;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.measured.arrival.ArrivalTimesRequest.RecordedChannel;
 import org.footwell.measured.response.MicrophonePosition;
@@ -31,7 +31,7 @@ record ListeningPosition(
           .with("Σ(w·t)", "Σw", (sum, weights) -> sum / weights);
 
   static ListeningPosition of(
-      RecordedChannel channel, ArrivalTimesRequest q, List<Heard> all, Run run) {
+      RecordedChannel channel, ArrivalTimesRequest q, List<Heard> all, Arithmetic arithmetic) {
     double weights = 0;
     double time = 0;
     double uncertainty = 0;
@@ -52,7 +52,7 @@ record ListeningPosition(
       polarities.add(arrival.polarity());
     }
     return new ListeningPosition(
-        run.apply(MEAN, time, weights),
+        arithmetic.apply(MEAN, time, weights),
         uncertainty / weights,
         latest - earliest,
         polarity < 0 ? -1 : 1,

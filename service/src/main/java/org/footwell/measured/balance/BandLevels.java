@@ -2,13 +2,9 @@ package org.footwell.measured.balance;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.DoubleUnaryOperator;
-import org.footwell.calculation.Run;
 import org.footwell.measured.response.Gate;
-import org.footwell.measured.response.ImpulseResponses;
 import org.footwell.measured.response.JudgedChannel;
 import org.footwell.measured.response.PositionPowers;
-import org.footwell.parts.LevelAt;
 import org.footwell.physics.ThirdOctaves;
 import org.footwell.signal.PlayingBand;
 
@@ -34,35 +30,6 @@ final class BandLevels {
     this.targetDb = targetDb;
     this.plays = plays;
     this.band = heard.told(plays);
-  }
-
-  static List<BandLevels> all(
-      LevelAndBalanceRequest q, double[] frequencies, DoubleUnaryOperator target, Run run) {
-    ImpulseResponses responses = q.responses();
-    DoubleUnaryOperator shown = q.calibration() == null ? f -> 0 : LevelAt.curve(q.calibration());
-    double[] calibration = new double[frequencies.length];
-    double[] targets = new double[frequencies.length];
-    for (int i = 0; i < frequencies.length; i++) {
-      calibration[i] = shown.applyAsDouble(frequencies[i]);
-      targets[i] = target.applyAsDouble(frequencies[i]);
-    }
-    List<BandLevels> all = new ArrayList<>();
-    for (int c = 0; c < q.channels().size(); c++) {
-      JudgedChannel channel = q.channels().get(c);
-      PositionPowers heard =
-          PositionPowers.of(channel.id(), q, responses, frequencies, 3, calibration, run);
-      PlayingBand stated = within(channel, frequencies);
-      PlayingBand plays = stated == null ? heard.band(frequencies, 3) : stated;
-      if (plays == null) {
-        run.refuse(BalanceFault.CHANNEL_NOT_HEARD).at("/channels/" + c).given(channel.id());
-      } else if (heard.told(plays) == null) {
-        run.refuse(BalanceFault.CHANNEL_BEYOND_SWEEP).at("/channels/" + c).given(channel.id());
-      } else {
-        all.add(new BandLevels(channel, frequencies, heard, targets, plays));
-      }
-    }
-    run.requireNoFaults();
-    return all;
   }
 
   /** The third octaves of a stated band; null if none is stated or none lies in it. */

@@ -3,6 +3,7 @@ package org.footwell.measured.balance;
 import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.DoubleUnaryOperator;
@@ -12,13 +13,18 @@ import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.measured.response.Gate;
+import org.footwell.measured.response.ImpulseResponses;
+import org.footwell.measured.response.JudgedChannel;
 import org.footwell.measured.response.MeasurementFault;
 import org.footwell.measured.response.PairFault;
+import org.footwell.measured.response.PositionPowers;
 import org.footwell.parts.FrequencyFault;
+import org.footwell.parts.LevelAt;
 import org.footwell.parts.Safety;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.ThirdOctaves;
 import org.footwell.signal.ExponentialSweep;
+import org.footwell.signal.PlayingBand;
 import org.footwell.signal.Spectrum;
 import org.footwell.signal.SweepDeconvolution;
 
@@ -77,8 +83,7 @@ public final class LevelAndBalance
   @Override
   public LevelAndBalanceResult compute(LevelAndBalanceRequest q, Run run) {
     double[] frequencies = BalanceRules.require(q, run);
-    DoubleUnaryOperator target = q.target().curve();
-    List<BandLevels> all = BandLevels.all(q, frequencies, target, run);
+    List<BandLevels> all = all(q, frequencies, run);
     BandLevels quietest =
         all.stream().min(Comparator.comparingDouble(BandLevels::overTargetDb)).orElseThrow();
     double least = quietest.overTargetDb();
@@ -107,6 +112,31 @@ public final class LevelAndBalance
         cost(all, trims, run),
         limitHz,
         q.recordings().get(0).recording().rateHz());
+  }
+
+  private static List<BandLevels> all(LevelAndBalanceRequest q, double[] frequencies, Run run) {
+    ImpulseResponses responses = q.responses();
+    DoubleUnaryOperator shown = q.calibration() == null ? f -> 0 : LevelAt.curve(q.calibration());
+    double[] calibration = Arrays.stream(frequencies).map(shown).toArray();
+    double[] targets = Arrays.stream(frequencies).map(q.target().curve()).toArray();
+    List<BandLevels> all = new ArrayList<>();
+    for (int c = 0; c < q.channels().size(); c++) {
+      JudgedChannel channel = q.channels().get(c);
+      PositionPowers heard =
+          PositionPowers.of(
+              q.heard(channel.id()), q.gate(), responses, frequencies, 3, calibration, run);
+      PlayingBand stated = BandLevels.within(channel, frequencies);
+      PlayingBand plays = stated == null ? heard.band(frequencies, 3) : stated;
+      if (plays == null) {
+        run.refuse(BalanceFault.CHANNEL_NOT_HEARD).at("/channels/" + c).given(channel.id());
+      } else if (heard.told(plays) == null) {
+        run.refuse(BalanceFault.CHANNEL_BEYOND_SWEEP).at("/channels/" + c).given(channel.id());
+      } else {
+        all.add(new BandLevels(channel, frequencies, heard, targets, plays));
+      }
+    }
+    run.requireNoFaults();
+    return all;
   }
 
   private static double cost(List<BandLevels> all, double[] trims, Run run) {

@@ -4,12 +4,14 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.footwell.calculation.Run;
-import org.footwell.measured.response.JudgedChannel;
+import org.footwell.calculation.Arithmetic;
+import org.footwell.measured.correction.ResponseCorrectionRequest.FilterLimits;
 import org.footwell.measured.response.PositionPowers;
+import org.footwell.physics.OctaveFractions;
 import org.footwell.signal.Biquad;
 import org.footwell.signal.Cascade;
 import org.footwell.signal.CirclePoint;
+import org.footwell.signal.PlayingBand;
 import org.footwell.signal.Response;
 import org.footwell.signal.SectionKind;
 
@@ -22,13 +24,11 @@ final class Correction {
   /** Nearer to the noise nothing is boosted, dB; common practice. */
   static final double NEAR_NOISE_DB = 10;
 
-  private static final double G = Math.pow(10, 0.3);
-
   /** Points to the octave where the highest gain is looked for. */
   private static final int FINE = 48;
 
-  private final JudgedChannel channel;
-  private final ResponseCorrectionRequest q;
+  private final double movingDipDb;
+  private final double rateHz;
   private final double[] frequencies;
   private final double[] levels;
   private final double[] spread;
@@ -41,42 +41,45 @@ final class Correction {
   /**
    * Fits the filters of a channel.
    *
+   * @param range the points corrected
    * @param heard what the positions heard, at all points
    * @param target the wanted curve as given, at all points
-   * @param first index of the first point corrected
-   * @param last index of the last
+   * @param movingDipDb a dip with a larger spread between positions moves with the head
+   * @param rateHz of the processor
    */
   Correction(
-      JudgedChannel channel,
-      ResponseCorrectionRequest q,
       double[] points,
+      PlayingBand range,
       PositionPowers heard,
       double[] target,
-      int first,
-      int last,
-      Run run) {
-    this.channel = channel;
-    this.q = q;
+      double movingDipDb,
+      FilterLimits limits,
+      double rateHz,
+      Arithmetic arithmetic) {
+    this.movingDipDb = movingDipDb;
+    this.rateHz = rateHz;
+    int first = range.first();
+    int last = range.last();
     frequencies = Arrays.copyOfRange(points, first, last + 1);
     levels = Arrays.copyOfRange(heard.mean().levelsDb(), first, last + 1);
     spread = heard.mean().spreadOfFormDb(first, last);
     boost = new boolean[frequencies.length];
     for (int i = 0; i < boost.length; i++) {
-      boost[i] = spread[i] <= q.movingDipDb() && heard.aboveNoiseDb(first + i) >= NEAR_NOISE_DB;
+      boost[i] = spread[i] <= movingDipDb && heard.aboveNoiseDb(first + i) >= NEAR_NOISE_DB;
     }
     double[] wantedShape = Arrays.copyOfRange(target, first, last + 1);
     offset = offset(wantedShape);
     this.target = Arrays.stream(wantedShape).map(db -> db + offset).toArray();
     double[] gains = new double[frequencies.length];
     Arrays.setAll(gains, i -> this.target[i] - levels[i]);
-    Wanted wanted = new Wanted(frequencies, gains, boost, q.filters(), q.processorRateHz());
-    filters = FilterFit.of(wanted, run);
+    Wanted wanted = new Wanted(frequencies, gains, boost, limits, rateHz);
+    filters = FilterFit.of(wanted, arithmetic);
     sum = wanted.sum(filters);
   }
 
   /** The x-th point: base ten, 1000 Hz lies between two. */
   static double pointHz(int x) {
-    return 1000 * Math.pow(G, (2 * x + 1) / (2.0 * PER_OCTAVE));
+    return OctaveFractions.midBandHz(x, PER_OCTAVE);
   }
 
   /** Median of level less curve where boosts are allowed, or anywhere if they nowhere are. */
@@ -97,10 +100,6 @@ final class Correction {
     return (some[(some.length - 1) / 2] + some[some.length / 2]) / 2;
   }
 
-  String id() {
-    return channel.id();
-  }
-
   /** RMS error from one frequency to another, Hz; NaN if no point lies between. */
   private double error(double from, double to, boolean corrected) {
     double squares = 0;
@@ -115,14 +114,14 @@ final class Correction {
     return Math.sqrt(squares / count);
   }
 
-  ResponseCorrectionResult.ChannelCorrection channel() {
+  ResponseCorrectionResult.ChannelCorrection channel(String id) {
     double[] highest = highest();
     int forbidden = 0;
     for (boolean allowed : boost) {
       forbidden += allowed ? 0 : 1;
     }
     return ResponseCorrectionResultChannelCorrectionBuilder.builder()
-        .id(id())
+        .id(id)
         .fromHz(frequencies[0])
         .toHz(frequencies[frequencies.length - 1])
         .filterCount(filters.size())
@@ -137,15 +136,14 @@ final class Correction {
 
   /** What the filters lift at most, dB, and where, Hz: from 1 Hz to half the rate. */
   private double[] highest() {
-    double rate = q.processorRateHz();
-    Cascade cascade = Cascade.of(filters.stream().map(one -> one.section(rate)).toList());
+    Cascade cascade = Cascade.of(filters.stream().map(one -> one.section(rateHz)).toList());
     double most = 0;
     double at = 0;
-    int steps = (int) (FINE * Math.log(rate / 2) / Math.log(2));
+    int steps = (int) (FINE * Math.log(rateHz / 2) / Math.log(2));
     double[] grid =
         IntStream.range(0, steps).mapToDouble(x -> Math.pow(2, (double) x / FINE)).toArray();
     for (double f : grid) {
-      double level = Response.levelDb(cascade.power(CirclePoint.of(f, rate)));
+      double level = Response.levelDb(cascade.power(CirclePoint.of(f, rateHz)));
       // The response of a flat cascade is 0 but for rounding.
       if (level > Math.max(most, 1e-9)) {
         most = level;
@@ -155,13 +153,13 @@ final class Correction {
     return new double[] {most, at};
   }
 
-  List<ResponseCorrectionResult.Section> sections() {
+  List<ResponseCorrectionResult.Section> sections(String id) {
     List<ResponseCorrectionResult.Section> sections = new ArrayList<>();
     for (PeakFilter one : filters) {
-      Biquad section = one.section(q.processorRateHz());
+      Biquad section = one.section(rateHz);
       sections.add(
           new ResponseCorrectionResult.Section(
-              id(),
+              id,
               SectionKind.PEAK,
               one.frequencyHz(),
               one.q(),
@@ -172,27 +170,26 @@ final class Correction {
     return sections;
   }
 
-  List<ResponseCorrectionResult.Octave> octaves() {
+  List<ResponseCorrectionResult.Octave> octaves(String id) {
     List<ResponseCorrectionResult.Octave> octaves = new ArrayList<>();
     for (int n = -7; n <= 5; n++) {
-      double middle = 1000 * Math.pow(G, n);
-      double from = middle / Math.sqrt(G);
-      double to = middle * Math.sqrt(G);
+      double middle = OctaveFractions.midBandHz(n, 1);
+      double from = middle / Math.sqrt(OctaveFractions.RATIO);
+      double to = middle * Math.sqrt(OctaveFractions.RATIO);
       double before = error(from, to, false);
       if (!Double.isNaN(before)) {
-        octaves.add(
-            new ResponseCorrectionResult.Octave(id(), middle, before, error(from, to, true)));
+        octaves.add(new ResponseCorrectionResult.Octave(id, middle, before, error(from, to, true)));
       }
     }
     return octaves;
   }
 
-  List<ResponseCorrectionResult.Point> points() {
+  List<ResponseCorrectionResult.Point> points(String id) {
     List<ResponseCorrectionResult.Point> points = new ArrayList<>();
     for (int i = 0; i < frequencies.length; i++) {
       points.add(
           new ResponseCorrectionResult.Point(
-              id(),
+              id,
               frequencies[i],
               levels[i],
               spread[i],
@@ -208,7 +205,7 @@ final class Correction {
   int movingDip() {
     int deepest = -1;
     for (int i = 0; i < frequencies.length; i++) {
-      boolean dip = spread[i] > q.movingDipDb() && depth(i) > 0;
+      boolean dip = spread[i] > movingDipDb && depth(i) > 0;
       deepest = dip && (deepest < 0 || depth(i) > depth(deepest)) ? i : deepest;
     }
     return deepest;

@@ -94,9 +94,9 @@ final class CorrectionRemarks {
     }
   }
 
-  void on(List<Correction> all) {
+  void on(List<Correction> all, List<ResponseCorrectionResult.ChannelCorrection> results) {
     for (int c = 0; c < all.size(); c++) {
-      on(all.get(c), all.get(c).channel(), "/channels/" + c);
+      on(all.get(c), results.get(c), "/channels/" + c);
     }
     if (q.microphones().size() == 1) {
       run.find(DIPS_NOT_TESTED).at("/microphones");
@@ -110,7 +110,7 @@ final class CorrectionRemarks {
           .at(at)
           .value(one.spreadDb(dip))
           .limit(q.movingDipDb())
-          .own("name", one.id())
+          .own("name", result.id())
           .with("depth", one.depth(dip))
           .with("frequency", one.frequencyHz(dip));
     }
@@ -118,7 +118,7 @@ final class CorrectionRemarks {
       run.find(HEADROOM_NEEDED)
           .at(at)
           .value(result.headroomDb())
-          .own("name", one.id())
+          .own("name", result.id())
           .with("frequency", result.headroomHz());
     }
     if (result.errorAfterDb() > result.errorBeforeDb() - GAINED_DB) {
@@ -126,14 +126,14 @@ final class CorrectionRemarks {
           .at(at)
           .value(result.errorAfterDb())
           .with("before", result.errorBeforeDb())
-          .own("name", one.id());
+          .own("name", result.id());
     }
     if (result.errorAfterDb() > MUCH_LEFT_DB) {
       run.find(ERROR_LEFT)
           .at(at)
           .value(result.errorAfterDb())
           .limit(MUCH_LEFT_DB)
-          .own("name", one.id());
+          .own("name", result.id());
     }
   }
 }

@@ -14,7 +14,7 @@ import org.apache.commons.math3.linear.RealMatrix;
 import org.apache.commons.math3.linear.RealVector;
 import org.apache.commons.math3.optim.ConvergenceChecker;
 import org.apache.commons.math3.util.Pair;
-import org.footwell.calculation.Run;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Source;
 
 /**
@@ -39,21 +39,21 @@ final class FilterFit {
 
   private final Wanted wanted;
   private final FilterBounds bounds;
-  private final Run run;
+  private final Arithmetic arithmetic;
   private final double fromHz;
   private final double toHz;
 
-  private FilterFit(Wanted wanted, Run run) {
+  private FilterFit(Wanted wanted, Arithmetic arithmetic) {
     this.wanted = wanted;
     this.fromHz = Math.max(wanted.limits().fromHz(), wanted.frequencyHz(0));
     this.toHz = Math.min(wanted.limits().toHz(), wanted.frequencyHz(wanted.size() - 1));
     this.bounds = new FilterBounds(wanted.limits(), fromHz, toHz);
-    this.run = run;
+    this.arithmetic = arithmetic;
   }
 
   /** The filters, rising in frequency; none if nothing is worth one. */
-  static List<PeakFilter> of(Wanted wanted, Run run) {
-    return new FilterFit(wanted, run).filters();
+  static List<PeakFilter> of(Wanted wanted, Arithmetic arithmetic) {
+    return new FilterFit(wanted, arithmetic).filters();
   }
 
   private List<PeakFilter> filters() {
@@ -147,7 +147,7 @@ final class FilterFit {
   }
 
   private Pair<RealVector, RealMatrix> model(RealVector free) {
-    run.checkDeadline();
+    arithmetic.checkDeadline();
     double[] u = free.toArray();
     List<PeakFilter> filters = bounds.filters(u);
     double[] sum = wanted.sum(filters);

@@ -80,7 +80,13 @@ public final class ResponseCorrection
       JudgedChannel channel = q.channels().get(c);
       PositionPowers heard =
           PositionPowers.of(
-              channel.id(), q, responses, points, q.smoothingPerOctave(), calibration, run);
+              q.heard(channel.id()),
+              q.gate(),
+              responses,
+              points,
+              q.smoothingPerOctave(),
+              calibration,
+              run);
       limitHz = Math.max(limitHz, run.apply(Gate.LIMIT, heard.lengthS()));
       PlayingBand band = band(channel, points, heard);
       PlayingBand range = band == null ? null : remarks.told(c, points, band, heard);
@@ -88,16 +94,32 @@ public final class ResponseCorrection
         run.refuse(CorrectionFault.NOTHING_TO_CORRECT).at("/channels/" + c).given(channel.id());
         continue;
       }
-      all.add(new Correction(channel, q, points, heard, target, range.first(), range.last(), run));
+      all.add(
+          new Correction(
+              points,
+              range,
+              heard,
+              target,
+              q.movingDipDb(),
+              q.filters(),
+              q.processorRateHz(),
+              run));
     }
     run.requireNoFaults();
-    remarks.on(all);
-    return new ResponseCorrectionResult(
-        all.stream().map(Correction::channel).toList(),
-        all.stream().flatMap(one -> one.sections().stream()).toList(),
-        all.stream().flatMap(one -> one.octaves().stream()).toList(),
-        all.stream().flatMap(one -> one.points().stream()).toList(),
-        limitHz);
+    List<ResponseCorrectionResult.ChannelCorrection> channels = new ArrayList<>();
+    List<ResponseCorrectionResult.Section> sections = new ArrayList<>();
+    List<ResponseCorrectionResult.Octave> octaves = new ArrayList<>();
+    List<ResponseCorrectionResult.Point> curves = new ArrayList<>();
+    for (int c = 0; c < all.size(); c++) {
+      Correction one = all.get(c);
+      String id = q.channels().get(c).id();
+      channels.add(one.channel(id));
+      sections.addAll(one.sections(id));
+      octaves.addAll(one.octaves(id));
+      curves.addAll(one.points(id));
+    }
+    remarks.on(all, channels);
+    return new ResponseCorrectionResult(channels, sections, octaves, curves, limitHz);
   }
 
   private static double[] at(double[] points, DoubleUnaryOperator curve) {

@@ -18,6 +18,13 @@ public interface Measurement extends RecordedSet {
         .orElseThrow();
   }
 
+  /** What all positions heard of a channel, in their order. */
+  default List<HeardAt> heard(String channel) {
+    return microphones().stream()
+        .map(one -> new HeardAt(take(channel, one.id()).recording(), one.weight()))
+        .toList();
+  }
+
   /** Impulse responses of the takes, which must have been found good. */
   default ImpulseResponses responses() {
     int longest = 0;

@@ -1,6 +1,7 @@
 package org.footwell.measured.response;
 
-import org.footwell.calculation.Run;
+import java.util.List;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.physics.Decibels;
 import org.footwell.signal.BandMeans;
 import org.footwell.signal.GatedSpectrum;
@@ -39,19 +40,20 @@ public final class PositionPowers {
   /**
    * Gates, transforms and averages.
    *
+   * @param heard at each position
    * @param frequencies Hz
    * @param perOctave fraction of an octave each mean is over
    * @param calibrationDb what the microphone shows too much at each frequency, dB
    */
   public static PositionPowers of(
-      String channel,
-      Measurement q,
+      List<HeardAt> heard,
+      Gate gate,
       ImpulseResponses responses,
       double[] frequencies,
       double perOctave,
       double[] calibrationDb,
-      Run run) {
-    int positions = q.microphones().size();
+      Arithmetic arithmetic) {
+    int positions = heard.size();
     double[][] powers = new double[positions][];
     double[][] noises = new double[positions][];
     double[] weights = new double[positions];
@@ -60,17 +62,16 @@ public final class PositionPowers {
     double length = Double.POSITIVE_INFINITY;
     double noiseLength = Double.POSITIVE_INFINITY;
     for (int m = 0; m < positions; m++) {
-      run.checkDeadline();
-      MicrophonePosition position = q.microphones().get(m);
-      double[] response = responses.forLevels(q.take(channel, position.id()).recording());
+      arithmetic.checkDeadline();
+      double[] response = responses.forLevels(heard.get(m).recording());
       int strongest = GatedSpectrum.strongest(response);
       GatedSpectrum gated =
           GatedSpectrum.of(
-              response, rate, strongest, q.gate().beforeMs() / 1000, q.gate().afterMs() / 1000);
+              response, rate, strongest, gate.beforeMs() / 1000, gate.afterMs() / 1000);
       powers[m] = means(gated.spectrum().powers(), rate, frequencies, perOctave, calibrationDb);
       noises[m] = means(gated.noise(), rate, frequencies, perOctave, calibrationDb);
-      weights[m] = position.weight();
-      cost(edges, responses, response.length, strongest, q.gate(), frequencies, perOctave);
+      weights[m] = heard.get(m).weight();
+      cost(edges, responses, response.length, strongest, gate, frequencies, perOctave);
       length = Math.min(length, gated.lengthS());
       noiseLength = Math.min(noiseLength, NoiseFloor.lengthS(response, rate));
     }

@@ -2,10 +2,8 @@ package org.footwell.measured.sum;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.IntStream;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
-import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.calculation.text.Allowed;
@@ -16,28 +14,14 @@ import org.footwell.measured.response.MicrophonePosition;
 import org.footwell.measured.response.TakeRules;
 import org.footwell.measured.sum.LoudspeakerSumResult.Sum;
 import org.footwell.parts.Safety;
-import org.footwell.physics.Decibels;
-import org.footwell.physics.Phasor;
 import org.footwell.signal.ExponentialSweep;
 import org.footwell.signal.PassBand;
-import org.footwell.signal.Response;
 import org.footwell.signal.Spectrum;
 import org.footwell.signal.SweepDeconvolution;
 
 /** Two measured channels around their crossover. */
 public final class LoudspeakerSum
     implements Calculation<LoudspeakerSumRequest, LoudspeakerSumResult> {
-
-  private static final int PER_OCTAVE = 24;
-
-  /** Loss of two equal sines apart by φ degrees, against both in phase; 0 or less. */
-  static final Formula.Of1 LOSS =
-      Formula.of(
-              "sum_loss_db",
-              "20·lg|cos(φ/2)|, no less than −100",
-              "dB",
-              Source.of("Sum of two sines of one frequency"))
-          .with("φ", LoudspeakerSum::loss);
 
   private static final Card<LoudspeakerSumRequest, LoudspeakerSumResult> CARD =
       Card.of("loudspeaker-sum", LoudspeakerSumRequest.class, LoudspeakerSumResult.class)
@@ -47,7 +31,7 @@ public final class LoudspeakerSum
                   + " which delay and polarity add best, and what loss is left.")
           .example(LoudspeakerSumExample.json())
           .sources(
-              LOSS.formula().source(),
+              PairSum.LOSS.formula().source(),
               Spectrum.TRANSFORM,
               ExponentialSweep.FARINA,
               SweepDeconvolution.DIVISION,
@@ -69,21 +53,24 @@ public final class LoudspeakerSum
     return CARD;
   }
 
-  private static double loss(double degrees) {
-    double cosine = Math.abs(Math.cos(Math.toRadians(degrees) / 2));
-    return Math.max(PairSumSearch.DEEPEST_DB, Decibels.ofAmplitude(cosine));
-  }
-
   @Override
   public LoudspeakerSumResult compute(LoudspeakerSumRequest q, Run run) {
     new TakeRules(q, run).check();
     run.requireNoFaults();
-    double[] frequencies = frequencies(q);
+    double[] frequencies = PairSum.frequencies(q.crossoverHz(), q.octaves());
     ImpulseResponses responses = q.responses();
     withinRecording(frequencies, q, responses, run);
     List<PairOfResponses> positions = new ArrayList<>();
     for (MicrophonePosition position : q.microphones()) {
-      positions.add(PairOfResponses.of(q, position, responses, frequencies, run));
+      run.checkDeadline();
+      positions.add(
+          PairOfResponses.of(
+              response(q, 0, position, responses),
+              response(q, 1, position, responses),
+              responses.rateHz(),
+              q.gate(),
+              position.weight(),
+              frequencies));
     }
     double limitHz =
         run.apply(
@@ -99,12 +86,9 @@ public final class LoudspeakerSum
     return result(q, frequencies, positions, limitHz, run);
   }
 
-  /** Odd in number, the crossover in the middle. */
-  private static double[] frequencies(LoudspeakerSumRequest q) {
-    int half = Math.max(2, (int) Math.round(q.octaves() * PER_OCTAVE));
-    return IntStream.rangeClosed(-half, half)
-        .mapToDouble(i -> q.crossoverHz() * Math.pow(2, q.octaves() * i / half))
-        .toArray();
+  private static double[] response(
+      LoudspeakerSumRequest q, int c, MicrophonePosition position, ImpulseResponses responses) {
+    return responses.of(q.take(q.channels().get(c).id(), position.id()).recording());
   }
 
   private static void withinRecording(
@@ -128,15 +112,16 @@ public final class LoudspeakerSum
       List<PairOfResponses> positions,
       double limitHz,
       Run run) {
-    PairSumSearch search = new PairSumSearch(positions, frequencies, run);
-    Sum asSet = search.trial(0, 1);
+    PairSum sum = new PairSum(positions, frequencies);
+    PairSumSearch search = new PairSumSearch(sum, run);
+    Sum asSet = sum.trial(0, 1);
     Sum upright = search.best(1, q.delayRangeMs());
     Sum inverted = search.best(-1, q.delayRangeMs());
     boolean turn = inverted.lossDb() > upright.lossDb() + LoudspeakerSumRemarks.SAME_DB;
     Sum best = turn ? inverted : upright;
     Sum other = turn ? upright : inverted;
     int middle = frequencies.length / 2;
-    double phase = cross(positions, middle).phaseDeg();
+    double phase = PairSum.phaseDeg(positions, middle);
     String delayed = null;
     if (best.delayMs() != 0) {
       delayed = q.channels().get(best.delayMs() > 0 ? 1 : 0).id();
@@ -147,13 +132,13 @@ public final class LoudspeakerSum
       places.add(
           new LoudspeakerSumResult.Position(
               q.microphones().get(m).id(),
-              cross(one, middle).phaseDeg(),
-              search.lossDb(one, 0, 1),
-              search.lossDb(one, best.delayMs(), best.polarity())));
+              PairSum.phaseDeg(one, middle),
+              sum.lossDb(one, 0, 1),
+              sum.lossDb(one, best.delayMs(), best.polarity())));
     }
     List<LoudspeakerSumResult.Point> points = new ArrayList<>();
     for (int i = 0; i < frequencies.length; i++) {
-      points.add(point(frequencies[i], i, positions, best));
+      points.add(sum.point(i, best));
     }
     LoudspeakerSumResult.Point crossing = points.get(middle);
     LoudspeakerSumResult result =
@@ -161,7 +146,7 @@ public final class LoudspeakerSum
             .bandFromHz(frequencies[0])
             .bandToHz(frequencies[frequencies.length - 1])
             .phaseDeg(phase)
-            .lossAtCrossoverDb(run.apply(LOSS, phase))
+            .lossAtCrossoverDb(run.apply(PairSum.LOSS, phase))
             .levelDifferenceDb(crossing.upperDb() - crossing.lowerDb())
             .asSet(asSet)
             .best(best)
@@ -173,35 +158,5 @@ public final class LoudspeakerSum
             .build();
     new LoudspeakerSumRemarks(q, run).on(result, positions);
     return result;
-  }
-
-  private static Phasor cross(List<PairOfResponses> positions, int i) {
-    Phasor sum = new Phasor(0, 0);
-    for (PairOfResponses one : positions) {
-      sum = sum.plus(one.cross(i).times(one.weight()));
-    }
-    return sum;
-  }
-
-  private static LoudspeakerSumResult.Point point(
-      double f, int i, List<PairOfResponses> positions, Sum best) {
-    double turn = -2 * Math.PI * f * best.delayMs() / 1000;
-    double weights = 0;
-    double[] powers = new double[5];
-    for (PairOfResponses one : positions) {
-      double w = one.weight();
-      weights += w;
-      powers[0] += w * one.lowerPower(i);
-      powers[1] += w * one.upperPower(i);
-      powers[2] += w * one.sumPower(i, 1, 0);
-      powers[3] += w * one.sumPower(i, best.polarity(), turn);
-      powers[4] += w * one.inPhasePower(i);
-    }
-    double[] levels = new double[powers.length];
-    for (int k = 0; k < levels.length; k++) {
-      levels[k] = Response.levelDb(Math.max(0, powers[k] / weights));
-    }
-    return new LoudspeakerSumResult.Point(
-        f, levels[0], levels[1], cross(positions, i).phaseDeg(), levels[2], levels[3], levels[4]);
   }
 }

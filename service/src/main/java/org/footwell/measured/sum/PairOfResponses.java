@@ -1,8 +1,6 @@
 package org.footwell.measured.sum;
 
-import org.footwell.calculation.Run;
-import org.footwell.measured.response.ImpulseResponses;
-import org.footwell.measured.response.MicrophonePosition;
+import org.footwell.measured.response.Gate;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.Phasor;
 import org.footwell.signal.GatedSpectrum;
@@ -26,21 +24,22 @@ final class PairOfResponses {
     this.aboveNoiseDb = aboveNoiseDb;
   }
 
+  /**
+   * Gates and transforms what one position heard.
+   *
+   * @param low impulse response of the lower channel
+   * @param high of the upper
+   * @param gate around the strongest samples of both
+   * @param weight of the position
+   * @param frequencies points of the band, Hz
+   */
   static PairOfResponses of(
-      LoudspeakerSumRequest q,
-      MicrophonePosition position,
-      ImpulseResponses responses,
-      double[] frequencies,
-      Run run) {
-    run.checkDeadline();
-    double rate = responses.rateHz();
-    double[] low = response(q, 0, position, responses);
-    double[] high = response(q, 1, position, responses);
+      double[] low, double[] high, double rate, Gate gate, double weight, double[] frequencies) {
     int first = Math.min(GatedSpectrum.strongest(low), GatedSpectrum.strongest(high));
     int last = Math.max(GatedSpectrum.strongest(low), GatedSpectrum.strongest(high));
     // One gate for both, or their phases could not be compared.
-    double before = q.gate().beforeMs() / 1000;
-    double after = q.gate().afterMs() / 1000 + (last - first) / rate;
+    double before = gate.beforeMs() / 1000;
+    double after = gate.afterMs() / 1000 + (last - first) / rate;
     GatedSpectrum lows = GatedSpectrum.of(low, rate, first, before, after);
     GatedSpectrum highs = GatedSpectrum.of(high, rate, first, before, after);
     double middle = first - lows.startSample();
@@ -48,14 +47,9 @@ final class PairOfResponses {
     return new PairOfResponses(
         at(lows.spectrum(), rate, frequencies, middle),
         at(highs.spectrum(), rate, frequencies, middle),
-        position.weight(),
+        weight,
         Math.min(lows.lengthS(), highs.lengthS()),
         above);
-  }
-
-  private static double[] response(
-      LoudspeakerSumRequest q, int c, MicrophonePosition position, ImpulseResponses responses) {
-    return responses.of(q.take(q.channels().get(c).id(), position.id()).recording());
   }
 
   /**

@@ -16,7 +16,7 @@ class HandoverOutsideChecks extends OutsideChecks {
         OutsideCheck.of("loudspeaker-sum", "sum loss, dB", "cos-phase-sum.csv")
             .rows(row -> row.number("phase_difference_deg") < 180)
             .printed("change_db")
-            .computed(row -> LoudspeakerSum.LOSS.at(row.number("phase_difference_deg")))
+            .computed(row -> PairSum.LOSS.at(row.number("phase_difference_deg")))
             .within(0.006),
         // 180 and −180 degrees are the same.
         OutsideCheck.of("loudspeaker-sum", "size of the phase, degrees", "scipy-pair-sums.csv")

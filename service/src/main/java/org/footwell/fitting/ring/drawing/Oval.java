@@ -57,6 +57,11 @@ public record Oval(
     return new Oval(widthMm * times, heightMm * times);
   }
 
+  /** How many times as large the same shape is whose curve runs through a point. */
+  public double timesThrough(double x, double y) {
+    return 2 * Math.hypot(x / widthMm, y / heightMm);
+  }
+
   /** The smallest around both. */
   public Oval around(Oval other) {
     return new Oval(Math.max(widthMm, other.widthMm), Math.max(heightMm, other.heightMm));
