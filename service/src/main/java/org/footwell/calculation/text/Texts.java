@@ -20,6 +20,9 @@ public final class Texts {
   /** So many significant digits are enough for people. */
   static final int DIGITS = 4;
 
+  /** Numbers farther apart than this share of the larger one differ in their first four digits. */
+  private static final double UNIT_OF_FOUR = 1.001e-3;
+
   /** More digits than this are what calculating leaves of equal numbers. */
   private static final int MOST_DIGITS = 9;
 
@@ -115,7 +118,11 @@ public final class Texts {
   }
 
   /** Four, or what tells a value from the limit it is held against: 79.999 is not at 80. */
-  static int digits(Object value, Object limit) {
+  static int digits(double value, double limit) {
+    double larger = Math.max(Math.abs(value), Math.abs(limit));
+    if (larger >= NOTHING && Math.abs(value - limit) > larger * UNIT_OF_FOUR) {
+      return DIGITS;
+    }
     for (int digits = DIGITS; digits <= MOST_DIGITS; digits++) {
       if (!forPeople(value, digits).equals(forPeople(limit, digits))) {
         return digits;

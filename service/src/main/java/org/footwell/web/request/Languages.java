@@ -42,6 +42,8 @@ public final class Languages {
     }
     Reader reader = asked.orElseGet(() -> Reader.of(acceptLanguage));
     headers.accept("Content-Language", reader.language().getLanguage());
-    return Reader.Units.named(Query.units(query)).map(reader::shown).orElse(reader);
+    return query == null
+        ? reader
+        : Reader.Units.named(Query.units(query)).map(reader::shown).orElse(reader);
   }
 }

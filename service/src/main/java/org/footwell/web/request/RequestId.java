@@ -1,6 +1,7 @@
 package org.footwell.web.request;
 
 import io.javalin.http.Context;
+import java.util.HexFormat;
 import java.util.concurrent.ThreadLocalRandom;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -20,7 +21,6 @@ public record RequestId(String id, String trace) {
   public static final String TRACE_HEADER = "traceparent";
 
   private static final int LONGEST = 64;
-  private static final int OWN_LENGTH = 16;
 
   private static final Pattern HARMLESS = Pattern.compile("[A-Za-z0-9._-]{1," + LONGEST + "}");
 
@@ -49,8 +49,7 @@ public record RequestId(String id, String trace) {
   }
 
   private static String ownId() {
-    String hex = Long.toHexString(ThreadLocalRandom.current().nextLong());
-    return "0".repeat(OWN_LENGTH - hex.length()) + hex;
+    return HexFormat.of().toHexDigits(ThreadLocalRandom.current().nextLong());
   }
 
   /** Settles what a request is known by; its answer carries it. */
