@@ -114,7 +114,7 @@ public final class CrossoverFilters
     for (int i = 0; i < q.ways().size(); i++) {
       ways.add(DesignedWay.of(q, i, run));
     }
-    SummedWays sum = new SummedWays(ways, q, run);
+    SummedWays sum = new SummedWays(ways, q.rateHz(), q.listening(), run);
     sum.note(run);
     remarkOnRequest(q, ways, run);
     Sums sums = new Sums(q, ways, sum, points, run);

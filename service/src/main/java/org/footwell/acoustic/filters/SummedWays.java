@@ -3,8 +3,8 @@ package org.footwell.acoustic.filters;
 import java.util.List;
 import java.util.stream.DoubleStream;
 import org.footwell.acoustic.filters.CrossoverFiltersRequest.Listening;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.physics.Air;
 import org.footwell.physics.Decibels;
@@ -62,22 +62,22 @@ final class SummedWays {
   private final Listening listening;
   private final double speed;
 
-  SummedWays(List<DesignedWay> ways, CrossoverFiltersRequest q, Run run) {
+  SummedWays(List<DesignedWay> ways, double rateHz, Listening listening, Arithmetic steps) {
     this.ways = ways;
-    this.rateHz = q.rateHz();
-    this.listening = q.listening();
-    this.speed = listening == null ? 0 : run.apply(Air.SPEED_OF_SOUND, listening.temperatureC());
+    this.rateHz = rateHz;
+    this.listening = listening;
+    this.speed = listening == null ? 0 : steps.apply(Air.SPEED_OF_SOUND, listening.temperatureC());
   }
 
   /** Notes the paths to the reference height. */
-  void note(Run run) {
+  void note(Arithmetic steps) {
     if (listening == null) {
       return;
     }
     for (DesignedWay way : ways) {
       double d = listening.distanceM();
-      double path = run.apply(PATH, d, way.way().behindM(), way.way().heightM());
-      run.apply(LATER, path, d, speed);
+      double path = steps.apply(PATH, d, way.way().behindM(), way.way().heightM());
+      steps.apply(LATER, path, d, speed);
     }
   }
 
@@ -97,6 +97,11 @@ final class SummedWays {
     double d = listening.distanceM();
     double path = PATH.at(d, way.way().behindM(), heightM - way.way().heightM());
     return way.at(p).scaled(d / path, LATER.at(path, d, speed) / 1000 * rateHz, p);
+  }
+
+  /** Angle at which the listener's distance is seen up to a height, degrees. */
+  double elevationDeg(double heightM) {
+    return Math.toDegrees(Math.atan2(heightM, listening.distanceM()));
   }
 
   /** Amplitude that gain and distance give a way at the reference height, whatever its filters. */
