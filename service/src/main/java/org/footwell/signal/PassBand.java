@@ -1,5 +1,7 @@
 package org.footwell.signal;
 
+import org.footwell.physics.Octaves;
+
 /**
  * A band of frequencies with soft edges that moves nothing in time.
  *
@@ -25,8 +27,8 @@ public record PassBand(double lowHz, double highHz) {
     if (frequencyHz <= 0) {
       return 0;
     }
-    double rise = clipped(log2(frequencyHz / lowHz) / EDGE + 0.5);
-    double fall = clipped(log2(highHz / frequencyHz) / EDGE + 0.5);
+    double rise = clipped(Octaves.between(lowHz, frequencyHz) / EDGE + 0.5);
+    double fall = clipped(Octaves.between(frequencyHz, highHz) / EDGE + 0.5);
     double root = Math.sin(Math.PI / 2 * rise * fall);
     return root * root;
   }
@@ -39,10 +41,6 @@ public record PassBand(double lowHz, double highHz) {
       factors[k] = at(k * width);
     }
     return factors;
-  }
-
-  private static double log2(double ratio) {
-    return Math.log(ratio) / Math.log(2);
   }
 
   private static double clipped(double x) {

@@ -18,6 +18,7 @@ import org.footwell.parts.Driver;
 import org.footwell.parts.Filter;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.VehiclePlan;
+import org.footwell.physics.Octaves;
 import org.footwell.vehicle.PlanReviewResult.CrossoverLine;
 import org.footwell.vehicle.chain.Alignment;
 import org.footwell.vehicle.reading.ModelReader;
@@ -26,8 +27,8 @@ import org.footwell.vehicle.reading.Modelled;
 /** How channels hand over to each other: whether both drivers are at ease, and how they add there. */
 final class CrossoverReview {
 
-  /** A corner further than half an octave from its crossover is not for it; common practice. */
-  private static final double APART_RATIO = Math.sqrt(2);
+  /** A corner further from its crossover is not for it, octaves; common practice. */
+  private static final double APART_OCTAVES = 0.5;
 
   /** A loss that remains with the best delay and is worth a word, dB; common practice, no source. */
   private static final double CANCELS_DB = -3;
@@ -199,7 +200,7 @@ final class CrossoverReview {
 
   private void remarkFilter(Filter filter, String at, String channel, double crossoverHz) {
     if (filter != null
-        && Math.abs(Math.log(filter.frequencyHz() / crossoverHz)) > Math.log(APART_RATIO)) {
+        && Math.abs(Octaves.between(crossoverHz, filter.frequencyHz())) > APART_OCTAVES) {
       run.find(PlanFinding.FILTER_OFF_CROSSOVER)
           .at(at + "/frequency_hz")
           .value(filter.frequencyHz())

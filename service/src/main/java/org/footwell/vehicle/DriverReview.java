@@ -2,6 +2,7 @@ package org.footwell.vehicle;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.footwell.acoustic.crossover.SeriesCapacitor;
 import org.footwell.calculation.Run;
 import org.footwell.parts.Filter;
 import org.footwell.parts.WayRole;
@@ -190,7 +191,7 @@ final class DriverReview {
   private double capacitorUf(int c, int driver) {
     Filter active = plan.channels().get(c).highPass();
     double corner = active.frequencyHz() / CAPACITOR_BELOW;
-    return 1e6 / (2 * Math.PI * corner * index.part(driver).driver().ratedOhm());
+    return SeriesCapacitor.VALUE.at(corner, index.part(driver).driver().ratedOhm());
   }
 
   private void remarkTweeters() {
@@ -217,14 +218,12 @@ final class DriverReview {
       run.find(PlanFinding.TWEETER_UNPROTECTED).at(bareAt).own("names", bare);
     }
     if (!active.isEmpty()) {
-      // Corner at half the frequency: 1/(1 + (1/2)²) of the power is left there, 26.6° ahead.
-      double square = 1 / (CAPACITOR_BELOW * CAPACITOR_BELOW);
       run.find(PlanFinding.TWEETER_ONLY_ACTIVE)
           .at(activeAt)
           .value(capacitor)
           .own("names", active)
-          .with("loss", Decibels.ofPower(1 + square))
-          .with("phase", Math.toDegrees(Math.atan(1 / CAPACITOR_BELOW)));
+          .with("loss", -SeriesCapacitor.LEVEL.at(1, CAPACITOR_BELOW))
+          .with("phase", SeriesCapacitor.PHASE.at(1, CAPACITOR_BELOW));
     }
   }
 }

@@ -72,28 +72,21 @@ final class SheetReview {
     return targets;
   }
 
+  private PlayedChannel channel(int c) {
+    return modelled.model().channels().get(c);
+  }
+
   private ChannelChain chain(int c) {
-    return modelled.model().channels().get(c).chain();
+    return channel(c).chain();
   }
 
-  /** RMS limiter of the voice coils: the voltage that gives the first driver its power, V. */
   Double limiterRmsV(int c) {
-    PlayedChannel channel = modelled.model().channels().get(c);
-    double least = Double.POSITIVE_INFINITY;
-    for (int d = 0; d < channel.borne().size(); d++) {
-      double bears = channel.borne().get(d).continuousW();
-      if (Double.isNaN(bears)) {
-        return null;
-      }
-      least = Math.min(least, Math.sqrt(bears / chain(c).ratedWPerSquareVolt(d)));
-    }
-    return least;
+    return channel(c).limiterRmsV();
   }
 
-  /** Peak limiter of the amplifier while cruising, V. */
+  /** Of the amplifier while cruising, V. */
   double limiterPeakV(int c) {
-    double clip = modelled.levelled().cruising().clipV().get(c);
-    return Math.sqrt(2) * clip / chain(c).output().openOverLoaded();
+    return channel(c).limiterPeakV(modelled.levelled().cruising().clipV().get(c));
   }
 
   Double levelDbSpl(int c) {

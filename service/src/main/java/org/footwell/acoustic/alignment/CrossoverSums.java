@@ -11,7 +11,6 @@ import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.parts.Crossover;
-import org.footwell.physics.Decibels;
 
 /** How two channels add at their crossover frequency, at each seat. */
 final class CrossoverSums {
@@ -22,22 +21,10 @@ final class CrossoverSums {
    */
   private static final double REMARKABLE_DB = -3.5;
 
-  private static final Source TWO_SINES = Source.of("Sum of two equal sines, |1 + e^(jφ)|/2");
-
   /** Phase in degrees of a channel at f Hz: what arrives t ms late, through filters. */
   private static final Formula.Of4 PHASE =
       Formula.of("phase_deg", "φ_filters + φ_polarity − 0.36·f·t", "degrees", Source.DEFINITION)
           .with("φ_filters", "φ_polarity", "f", "t", (a, b, f, t) -> a + b - 0.36 * f * t);
-
-  /** Difference of two phases in degrees, above −180 to 180. */
-  static final Formula.Of2 PHASE_ERROR =
-      Formula.of("phase_error_deg", "φ_lower − φ_upper, turned to ±180", "degrees", TWO_SINES)
-          .with("φ_lower", "φ_upper", (lower, upper) -> wrapped(lower - upper));
-
-  /** Sum of two equal sines φ degrees apart against both in phase, dB. */
-  static final Formula.Of1 SUM_LOSS =
-      Formula.of("sum_loss_db", "20·lg|cos(φ/2)|, no less than −100", "dB", TWO_SINES)
-          .with("φ", CrossoverSums::loss);
 
   private final SeatDelaysRequest q;
   private final Crossovers crossovers;
@@ -76,7 +63,7 @@ final class CrossoverSums {
     double[] lower = phases(crossovers.lower(crossover), frequency);
     double[] upper = phases(crossovers.upper(crossover), frequency);
     double[] errors = new double[layout.points()];
-    Arrays.setAll(errors, p -> run.apply(PHASE_ERROR, lower[p], upper[p]));
+    Arrays.setAll(errors, p -> run.apply(EqualSines.PHASE_ERROR, lower[p], upper[p]));
     return errors;
   }
 
@@ -102,7 +89,7 @@ final class CrossoverSums {
         crossover.frequencyHz(),
         q.seats().get(seat).name(),
         worst,
-        run.apply(SUM_LOSS, worst));
+        run.apply(EqualSines.SUM_LOSS, worst));
   }
 
   private void remark(
@@ -125,7 +112,7 @@ final class CrossoverSums {
         .own("seat", worst.seat());
     double turned = 0;
     for (double error : errors) {
-      turned = Math.min(turned, SUM_LOSS.at(wrapped(error + 180)));
+      turned = Math.min(turned, EqualSines.invertedDb(error));
     }
     if (turned >= REMARKABLE_DB && !settled) {
       run.find(POLARITY_WOULD_MEND)
@@ -137,15 +124,5 @@ final class CrossoverSums {
           .own("lower", worst.lower())
           .own("upper", worst.upper());
     }
-  }
-
-  private static double wrapped(double degrees) {
-    double turned = Math.IEEEremainder(degrees, 360);
-    return turned == -180 ? 180 : turned;
-  }
-
-  private static double loss(double degrees) {
-    double cosine = Math.abs(Math.cos(Math.toRadians(degrees) / 2));
-    return Math.max(BothSides.DEEPEST_DB, Decibels.ofAmplitude(cosine));
   }
 }

@@ -1,12 +1,9 @@
 package org.footwell.acoustic.alignment;
 
-import static org.footwell.acoustic.alignment.AlignmentFinding.ABSOLUTE_SETTING_EXCEEDS_MAXIMUM;
-import static org.footwell.acoustic.alignment.AlignmentFinding.DELAY_EXCEEDS_MAXIMUM;
 import static org.footwell.calculation.Source.DEFINITION;
 
-import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
 import org.footwell.parts.Processor;
 
 /** What can be set: exact delays, or those on the steps of a processor. */
@@ -24,13 +21,13 @@ final class DelaySteps {
   /** Delay that each channel really gets added, ms. */
   final double[] addedMs;
 
-  DelaySteps(double[] exactMs, Processor processor, Run run) {
+  DelaySteps(double[] exactMs, Processor processor, Arithmetic steps) {
     samples = processor == null ? null : new double[exactMs.length];
     addedMs = exactMs.clone();
     if (processor != null) {
       for (int c = 0; c < samples.length; c++) {
-        samples[c] = run.apply(SAMPLES, exactMs[c], processor.rateHz(), processor.stepSamples());
-        addedMs[c] = run.apply(SETTING, samples[c], processor.rateHz());
+        samples[c] = steps.apply(SAMPLES, exactMs[c], processor.rateHz(), processor.stepSamples());
+        addedMs[c] = steps.apply(SETTING, samples[c], processor.rateHz());
       }
     }
   }
@@ -43,25 +40,5 @@ final class DelaySteps {
   /** Rounded delay of a channel, ms; null without a processor. */
   Double roundedMs(int channel) {
     return samples == null ? null : (Double) addedMs[channel];
-  }
-
-  /** Finds what the processor cannot do. */
-  void remark(SeatDelaysRequest q, Run run) {
-    if (q.processor() == null || q.processor().maximumDelayMs() == null) {
-      return;
-    }
-    double maximum = q.processor().maximumDelayMs();
-    for (int c = 0; c < addedMs.length; c++) {
-      PlacedChannel channel = q.channels().get(c);
-      double absolute = channel.chainDelayMs() + addedMs[c];
-      boolean addedTooMuch = addedMs[c] > maximum;
-      if (absolute > maximum) {
-        run.find(addedTooMuch ? DELAY_EXCEEDS_MAXIMUM : ABSOLUTE_SETTING_EXCEEDS_MAXIMUM)
-            .at("/channels/" + c)
-            .value(addedTooMuch ? addedMs[c] : absolute)
-            .limit(maximum)
-            .own("name", channel.name());
-      }
-    }
   }
 }

@@ -168,7 +168,7 @@ public final class SeatDelays
   public SeatDelaysResult compute(SeatDelaysRequest q, Run run) {
     RequestCheck.require(q, run);
     double speed = run.apply(Air.SPEED_OF_SOUND, q.temperatureC());
-    Layout layout = Layout.of(q, speed, run);
+    Layout layout = LayoutReader.of(q, speed, run);
     double[] chainMs = q.channels().stream().mapToDouble(PlacedChannel::chainDelayMs).toArray();
     Spreads spreads = new Spreads(layout, chainMs);
 
@@ -182,7 +182,7 @@ public final class SeatDelays
     double[] moved = matches.movedMs();
     double[] exact = fromNone(sum(flight, moved));
     DelaySteps settings = new DelaySteps(exact, q.processor(), run);
-    settings.remark(q, run);
+    DelayRemarks.on(q, settings.addedMs, run);
     double[] absolute = sum(chainMs, settings.addedMs);
     List<SeatDelaysResult.Crossover> crossovers =
         new CrossoverSums(q, layout, later(arrivals, settings.addedMs), run).all(matches);

@@ -11,10 +11,11 @@ import org.footwell.acoustic.crossover.CrossoverPlanResult.LowLimit;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.PlannedCrossover;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.PlannedSlope;
 import org.footwell.acoustic.crossover.FilteredExcursion.Peak;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
 import org.footwell.parts.Filter;
 import org.footwell.physics.AnalogFilter;
+import org.footwell.physics.Octaves;
 import org.footwell.physics.Piston;
 
 /** The crossover between two ways: its window, the frequency proposed and the order. */
@@ -34,13 +35,13 @@ final class CrossoverChoice {
   private final PlanFrame frame;
   private final WayModel lower;
   private final WayModel upper;
-  private final Run run;
+  private final Arithmetic steps;
 
-  CrossoverChoice(PlanFrame frame, WayModel lower, WayModel upper, Run run) {
+  CrossoverChoice(PlanFrame frame, WayModel lower, WayModel upper, Arithmetic steps) {
     this.frame = frame;
     this.lower = lower;
     this.upper = upper;
-    this.run = run;
+    this.steps = steps;
   }
 
   PlannedCrossover of(List<LowLimit> lowLimits, List<HighLimit> highLimits) {
@@ -60,7 +61,7 @@ final class CrossoverChoice {
         .lowestReason(low == null ? null : low.reason())
         .highestHz(high.frequencyHz())
         .highestReason(high.reason())
-        .windowOctaves(low == null ? null : octaves(low.frequencyHz(), high.frequencyHz()))
+        .windowOctaves(low == null ? null : Octaves.between(low.frequencyHz(), high.frequencyHz()))
         .frequencyHz(frequency)
         .frequencyReason(choice)
         .order(order)
@@ -69,7 +70,7 @@ final class CrossoverChoice {
             frequency == null
                 ? null
                 : Double.valueOf(
-                    run.apply(
+                    steps.apply(
                         Piston.KA,
                         frequency,
                         lower.way().driver().sdCm2(),
@@ -96,14 +97,10 @@ final class CrossoverChoice {
 
   private double frequency(Choice choice, LowLimit low, HighLimit high) {
     return switch (choice) {
-      case MIDDLE -> run.apply(MIDDLE, low.frequencyHz(), high.frequencyHz());
-      case OCTAVE_ABOVE_LOWEST -> run.apply(OCTAVE_ABOVE, low.frequencyHz());
+      case MIDDLE -> steps.apply(MIDDLE, low.frequencyHz(), high.frequencyHz());
+      case OCTAVE_ABOVE_LOWEST -> steps.apply(OCTAVE_ABOVE, low.frequencyHz());
       case LOWEST -> low.frequencyHz();
     };
-  }
-
-  private static double octaves(double low, double high) {
-    return Math.log(high / low) / Math.log(2);
   }
 
   private List<PlannedSlope> slopes(Double frequency) {
@@ -112,7 +109,7 @@ final class CrossoverChoice {
     }
     List<PlannedSlope> slopes = new ArrayList<>();
     for (WayModel.Corner corner : upper.corners()) {
-      run.checkDeadline();
+      steps.checkDeadline();
       int order = corner.order();
       Double lowest = corner.lowestHz();
       Peak largest =
@@ -155,15 +152,15 @@ final class CrossoverChoice {
             .findFirst()
             .orElseThrow();
     FilteredExcursion excursion = upper.excursion();
-    run.apply(
+    steps.apply(
         FilteredExcursion.BEHIND_FILTER,
-        run.apply(
+        steps.apply(
             Piston.DISPLACEMENT_OF_LEVEL,
             f,
             excursion.sdCm2(),
             excursion.levelDbSpl(),
             excursion.density()),
-        run.apply(FilteredExcursion.OWN_RESPONSE, f, excursion.resonanceHz(), excursion.q()),
+        steps.apply(FilteredExcursion.OWN_RESPONSE, f, excursion.resonanceHz(), excursion.q()),
         Math.sqrt(highPass(order, frequency).squaredMagnitude(f)));
   }
 

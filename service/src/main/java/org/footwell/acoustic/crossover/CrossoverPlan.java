@@ -122,7 +122,8 @@ public final class CrossoverPlan
           new CrossoverChoice(frame, lower, upper, run)
               .of(limits.lowLimits(upper), limits.highLimits(lower)));
     }
-    List<WayShare> shares = new WayShares(q, frame, crossovers, run).of(ways);
+    List<WayShare> shares =
+        new WayShares(frame, crossovers, run).of(ways, q.totalPowerW(), q.crestFactorDb());
     CrossoverRules rules = new CrossoverRules(frame, ways, run);
     rules.judge(crossovers, shares);
     PlannedCrossover first = crossovers.get(0);
@@ -143,7 +144,14 @@ public final class CrossoverPlan
       return null;
     }
     CrossoverWay way = q.ways().get(q.ways().size() - 1);
-    ProtectionCapacitor capacitor = SeriesCapacitor.of(q.protection(), way, last, run);
+    ProtectionCapacitor capacitor =
+        SeriesCapacitor.of(
+            way.id(),
+            way.driver().ratedOhm(),
+            last.frequencyHz(),
+            q.protection().ratio(),
+            q.protection().series(),
+            run);
     rules.capacitor(capacitor, way);
     return capacitor;
   }

@@ -10,6 +10,7 @@ import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
 import org.footwell.calculation.Formula;
 import org.footwell.parts.Filter;
 import org.footwell.physics.AnalogFilter;
+import org.footwell.physics.Octaves;
 import org.footwell.physics.Piston;
 import org.footwell.physics.ThieleSmall;
 
@@ -115,7 +116,7 @@ record FilteredExcursion(
 
   /** The largest value of a function between two frequencies: on a grid, then near its best. */
   private static Peak peak(DoubleUnaryOperator function, double from, double to) {
-    int steps = (int) Math.ceil(Math.log(to / from) / Math.log(2) * PER_OCTAVE);
+    int steps = (int) Math.ceil(Octaves.between(from, to) * PER_OCTAVE);
     double ratio = Math.pow(to / from, 1.0 / steps);
     double best = from;
     double value = function.applyAsDouble(from);

@@ -6,8 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.PlannedCrossover;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.WayShare;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
 import org.footwell.parts.Filter;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.Decibels;
@@ -30,21 +30,23 @@ final class WayShares {
       Formula.of("average_power_w", "P·10^((3.01 − crest)/10)", "W", DEFINITION)
           .with("P", "crest", (p, c) -> p * Decibels.toPower(Decibels.SINE_CREST - c));
 
-  private final CrossoverPlanRequest q;
   private final PlanFrame frame;
   private final List<PlannedCrossover> crossovers;
-  private final Run run;
+  private final Arithmetic steps;
 
-  WayShares(CrossoverPlanRequest q, PlanFrame frame, List<PlannedCrossover> crossovers, Run run) {
-    this.q = q;
+  WayShares(PlanFrame frame, List<PlannedCrossover> crossovers, Arithmetic steps) {
     this.frame = frame;
     this.crossovers = crossovers;
-    this.run = run;
+    this.steps = steps;
   }
 
-  List<WayShare> of(List<WayModel> ways) {
-    Double total = q.totalPowerW();
-    Double average = total == null ? null : run.apply(AVERAGE, total, q.crestFactorDb());
+  /**
+   * One for each way.
+   *
+   * @param totalPowerW clean sine power of all amplifiers together, W, or null
+   */
+  List<WayShare> of(List<WayModel> ways, Double totalPowerW, double crestFactorDb) {
+    Double average = totalPowerW == null ? null : steps.apply(AVERAGE, totalPowerW, crestFactorDb);
     List<WayShare> all = new ArrayList<>();
     for (WayModel way : ways) {
       all.add(of(way, average));
@@ -57,15 +59,15 @@ final class WayShares {
     Double share = share(model);
     Double sineW = model.sinePowerW();
     Double sineV =
-        sineW == null ? null : run.apply(Electricity.VOLTAGE, sineW, way.driver().ratedOhm());
-    Double peakV = sineV == null ? null : run.apply(PEAK_OF_SINE, sineV);
+        sineW == null ? null : steps.apply(Electricity.VOLTAGE, sineW, way.driver().ratedOhm());
+    Double peakV = sineV == null ? null : steps.apply(PEAK_OF_SINE, sineV);
     Double programme = part(model.wholeProgrammeW(), share);
     Double amplifier = part(average, share);
     return CrossoverPlanResultWayShareBuilder.builder()
         .id(way.id())
-        .effectiveDiameterMm(run.apply(Piston.EFFECTIVE_DIAMETER, way.driver().sdCm2()))
+        .effectiveDiameterMm(steps.apply(Piston.EFFECTIVE_DIAMETER, way.driver().sdCm2()))
         .beamingHz(model.beamingHz())
-        .fullLevelFromHz(model.fullLevelFromHz(frame, run))
+        .fullLevelFromHz(model.fullLevelFromHz(frame, steps))
         .shareDb(share == null ? null : Decibels.ofPower(share))
         .sineV(sineV)
         .sinePowerW(sineW)
@@ -73,7 +75,7 @@ final class WayShares {
         .peakA(
             peakV == null || way.driver().reOhm() == null
                 ? null
-                : run.apply(Electricity.CURRENT, peakV, way.driver().reOhm()))
+                : steps.apply(Electricity.CURRENT, peakV, way.driver().reOhm()))
         .programmePowerW(programme)
         .programmeMarginDb(margin(way, programme))
         .amplifierShareW(amplifier)
@@ -82,13 +84,13 @@ final class WayShares {
   }
 
   private Double part(Double whole, Double share) {
-    return whole == null || share == null ? null : run.apply(PART, whole, share);
+    return whole == null || share == null ? null : steps.apply(PART, whole, share);
   }
 
   private Double margin(CrossoverWay way, Double power) {
     return power == null || way.driver().continuousPowerW() == null
         ? null
-        : run.apply(MARGIN, way.driver().continuousPowerW(), power);
+        : steps.apply(MARGIN, way.driver().continuousPowerW(), power);
   }
 
   /** Share of the programme behind the filters proposed, or null when one is not. */
@@ -99,7 +101,7 @@ final class WayShares {
     if ((i > 0 && highPass == null) || (i < crossovers.size() && lowPass == null)) {
       return null;
     }
-    run.checkDeadline();
+    steps.checkDeadline();
     return frame.spectrum().share(f -> power(highPass, f) * power(lowPass, f));
   }
 

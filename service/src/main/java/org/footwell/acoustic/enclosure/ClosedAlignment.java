@@ -1,10 +1,8 @@
 package org.footwell.acoustic.enclosure;
 
-import static org.footwell.acoustic.enclosure.EnclosureFault.QTC_UNREACHABLE;
-
+import java.util.Optional;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
-import org.footwell.calculation.text.Phrase;
 import org.footwell.parts.Box;
 import org.footwell.parts.Driver;
 import org.footwell.physics.Decibels;
@@ -73,59 +71,70 @@ record ClosedAlignment(
       Formula.of("box_loss", "1/qa + leak loss", "", ThieleSmall.SMALL_CLOSED)
           .with("qa", "leak loss", (qa, leak) -> 1 / qa + leak);
 
-  static ClosedAlignment inBox(ClosedBoxRequest q, Run run) {
-    Driver driver = q.driver();
-    Box box = q.box();
-    double qes = electricalQ(driver, q.sourceOhm(), run);
-    double qts = run.apply(ThieleSmall.TOTAL_Q, driver.qms(), qes);
-    double loss = loss(box, run);
+  /** In a box of a given volume, or of that for a wanted Q; none where no volume gives the Q. */
+  static Optional<ClosedAlignment> inBox(
+      Driver driver, Box box, double sourceOhm, Arithmetic steps) {
+    double qes = electricalQ(driver, sourceOhm, steps);
+    double qts = steps.apply(ThieleSmall.TOTAL_Q, driver.qms(), qes);
+    double loss = loss(box, steps);
     if (box.volumeL() != null) {
-      double apparent = run.apply(APPARENT_VOLUME, box.volumeL(), box.fill());
-      double alpha = run.apply(ThieleSmall.COMPLIANCE_RATIO, driver.vasL(), apparent);
-      return of(driver, qes, qts, box.volumeL(), alpha, loss, run);
+      double apparent = steps.apply(APPARENT_VOLUME, box.volumeL(), box.fill());
+      double alpha = steps.apply(ThieleSmall.COMPLIANCE_RATIO, driver.vasL(), apparent);
+      return Optional.of(of(driver, qes, qts, box.volumeL(), alpha, loss, steps));
     }
-    double wanted = box.qtc() == null ? run.apply(QTC_FOR_RIPPLE, box.rippleDb()) : box.qtc();
+    double wanted = wantedQ(box, steps);
     if (!(alphaFor(wanted, qts, loss) > 0)) {
-      run.refuse(QTC_UNREACHABLE).at(q.sizePointer()).given(wanted).allowed(reachable(qts, loss));
-      throw run.refused();
+      return Optional.empty();
     }
-    double alpha = run.apply(ALPHA_FOR_QTC, wanted, qts, loss);
-    double volume = run.apply(VOLUME, driver.vasL(), alpha, box.fill());
-    return of(driver, qes, qts, volume, alpha, loss, run);
+    double alpha = steps.apply(ALPHA_FOR_QTC, wanted, qts, loss);
+    double volume = steps.apply(VOLUME, driver.vasL(), alpha, box.fill());
+    return Optional.of(of(driver, qes, qts, volume, alpha, loss, steps));
+  }
+
+  /** Total Q that a box without a volume shall give. */
+  static double wantedQ(Box box, Arithmetic steps) {
+    return box.qtc() == null ? steps.apply(QTC_FOR_RIPPLE, box.rippleDb()) : box.qtc();
   }
 
   /** In a volume so leaky that its total Q says little. */
-  static ClosedAlignment leaky(Driver driver, double sourceOhm, double volumeL, Run run) {
-    double qes = electricalQ(driver, sourceOhm, run);
-    double qts = run.apply(ThieleSmall.TOTAL_Q, driver.qms(), qes);
-    double alpha = run.apply(ThieleSmall.COMPLIANCE_RATIO, driver.vasL(), volumeL);
-    ClosedAlignment tight = of(driver, qes, qts, volumeL, alpha, 0, run);
+  static ClosedAlignment leaky(Driver driver, double sourceOhm, double volumeL, Arithmetic steps) {
+    double qes = electricalQ(driver, sourceOhm, steps);
+    double qts = steps.apply(ThieleSmall.TOTAL_Q, driver.qms(), qes);
+    double alpha = steps.apply(ThieleSmall.COMPLIANCE_RATIO, driver.vasL(), volumeL);
+    ClosedAlignment tight = of(driver, qes, qts, volumeL, alpha, 0, steps);
     return new ClosedAlignment(qts, volumeL, alpha, tight.fcHz, tight.qmc, tight.qec, null);
   }
 
   private static ClosedAlignment of(
-      Driver driver, double qes, double qts, double volume, double alpha, double loss, Run run) {
-    double fc = run.apply(ThieleSmall.IN_CLOSED_BOX, driver.fsHz(), alpha);
-    double qmc = run.apply(ThieleSmall.IN_CLOSED_BOX, driver.qms(), alpha);
-    double qec = run.apply(ThieleSmall.IN_CLOSED_BOX, qes, alpha);
-    double qtc = run.apply(QTC, qmc, qec, loss, alpha);
+      Driver driver,
+      double qes,
+      double qts,
+      double volume,
+      double alpha,
+      double loss,
+      Arithmetic steps) {
+    double fc = steps.apply(ThieleSmall.IN_CLOSED_BOX, driver.fsHz(), alpha);
+    double qmc = steps.apply(ThieleSmall.IN_CLOSED_BOX, driver.qms(), alpha);
+    double qec = steps.apply(ThieleSmall.IN_CLOSED_BOX, qes, alpha);
+    double qtc = steps.apply(QTC, qmc, qec, loss, alpha);
     return new ClosedAlignment(qts, volume, alpha, fc, qmc, qec, qtc);
   }
 
   /** Total Q in free air, the source's resistance in it. */
-  static double freeAirQ(Driver driver, double sourceOhm, Run run) {
-    return run.apply(ThieleSmall.TOTAL_Q, driver.qms(), electricalQ(driver, sourceOhm, run));
+  static double freeAirQ(Driver driver, double sourceOhm, Arithmetic steps) {
+    return steps.apply(ThieleSmall.TOTAL_Q, driver.qms(), electricalQ(driver, sourceOhm, steps));
   }
 
-  private static double electricalQ(Driver driver, double sourceOhm, Run run) {
+  private static double electricalQ(Driver driver, double sourceOhm, Arithmetic steps) {
     return sourceOhm == 0
         ? driver.qes()
-        : run.apply(ThieleSmall.QES_WITH_SOURCE, driver.qes(), driver.reOhm(), sourceOhm);
+        : steps.apply(ThieleSmall.QES_WITH_SOURCE, driver.qes(), driver.reOhm(), sourceOhm);
   }
 
-  private static double loss(Box box, Run run) {
-    double leak = box.ql() == null ? 0 : run.apply(LEAK_LOSS, box.ql());
-    return box.qa() == null ? leak : run.apply(SUM, box.qa(), leak);
+  /** What the air in a box loses, as 1/Q. */
+  static double loss(Box box, Arithmetic steps) {
+    double leak = box.ql() == null ? 0 : steps.apply(LEAK_LOSS, box.ql());
+    return box.qa() == null ? leak : steps.apply(SUM, box.qa(), leak);
   }
 
   /** NaN or not above 0 where no volume gives the Q. */
@@ -134,9 +143,5 @@ record ClosedAlignment(
     double root = Math.sqrt(1 / (qts * qts) - 4 * loss * rest);
     double v = 2 * rest / (1 / qts + root);
     return v > 0 ? 1 / (v * v) - 1 : Double.NaN;
-  }
-
-  private static Phrase reachable(double qts, double loss) {
-    return Phrase.of(loss == 0 ? BoxWords.ABOVE_OWN_QTS : BoxWords.WITHIN_LOSSES).with("qts", qts);
   }
 }

@@ -13,6 +13,7 @@ import org.footwell.acoustic.enclosure.lowend.BoxFinding;
 import org.footwell.acoustic.enclosure.lowend.BoxLimits;
 import org.footwell.acoustic.enclosure.lowend.BoxRemarks;
 import org.footwell.acoustic.enclosure.lowend.BoxResponse;
+import org.footwell.acoustic.enclosure.lowend.BoxShape;
 import org.footwell.acoustic.enclosure.lowend.Excursion;
 import org.footwell.acoustic.enclosure.lowend.LowEnd;
 import org.footwell.acoustic.enclosure.radiator.CabinCurve;
@@ -189,7 +190,7 @@ public final class ClosedBox
   private static ClosedAlignment alignment(ClosedBoxRequest q, Run run) {
     return q.box() == null
         ? ClosedAlignment.leaky(q.driver(), q.sourceOhm(), q.baffle().volumeL(), run)
-        : ClosedAlignment.inBox(q, run);
+        : EnclosureRules.closed(q, run);
   }
 
   private static AirBehind air(ClosedBoxRequest q, ClosedAlignment alignment, Run run) {
@@ -222,7 +223,7 @@ public final class ClosedBox
   }
 
   private static double longestM(ClosedBoxRequest q, double volumeL, Run run) {
-    return BoxRemarks.longestM(q.box() == null ? null : q.box().longestInsideMm(), volumeL, run);
+    return BoxShape.longestM(q.box() == null ? null : q.box().longestInsideMm(), volumeL, run);
   }
 
   private static void remark(ClosedBoxRequest q, ClosedAlignment alignment, Run run) {

@@ -1,13 +1,8 @@
 package org.footwell.acoustic.enclosure;
 
-import static org.footwell.acoustic.enclosure.EnclosureFault.PORT_FILLS_BOX;
-import static org.footwell.acoustic.enclosure.EnclosureFault.TUNING_UNREACHABLE;
-
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.calculation.text.Allowed;
-import org.footwell.calculation.text.Phrase;
 import org.footwell.parts.BoxPort;
 
 /**
@@ -71,52 +66,45 @@ public record PortTuning(
 
   /** Tuning in Hz that a port of known length gives a volume in litre, with c in m/s. */
   public static double tuningHz(BoxPort port, double volumeL, double c) {
-    double area = port.count() * port.areaM2();
-    double ends =
-        END_CORRECTION.at(
-            RADIUS.at(port.areaM2()), port.outerEnd().correction(), port.innerEnd().correction());
-    return TUNING.at(c, area, volumeL, ALL_LENGTH.at(port.lengthMm() / 1000, ends));
+    double ends = ends(port, Arithmetic.SILENT);
+    return TUNING.at(c, area(port), volumeL, ALL_LENGTH.at(port.lengthMm() / 1000, ends));
+  }
+
+  /** Tuning in Hz of a volume in litre by ends alone: below it a port of some length brings it. */
+  static double limitHz(BoxPort port, double volumeL, double c) {
+    return TUNING.at(c, area(port), volumeL, ends(port, Arithmetic.SILENT));
+  }
+
+  private static double area(BoxPort port) {
+    return port.count() * port.areaM2();
+  }
+
+  private static double ends(BoxPort port, Arithmetic steps) {
+    return steps.apply(
+        END_CORRECTION,
+        steps.apply(RADIUS, port.areaM2()),
+        port.outerEnd().correction(),
+        port.innerEnd().correction());
   }
 
   /**
-   * A port, its tuning or its length found; refuses what cannot be built.
+   * A port, its tuning or its length found.
    *
    * @param volume of air in the box, litre
-   * @param wantedHz tuning the port shall give, or null where its length decides
+   * @param wantedHz tuning below its limit that the port shall give, or null where its length decides
    * @param c speed of sound, m/s
    */
-  static PortTuning of(BoxPort port, double volume, Double wantedHz, double c, Run run) {
-    double area = port.count() * port.areaM2();
-    double radius = run.apply(RADIUS, port.areaM2());
-    double ends =
-        run.apply(
-            END_CORRECTION, radius, port.outerEnd().correction(), port.innerEnd().correction());
+  static PortTuning of(BoxPort port, double volume, Double wantedHz, double c, Arithmetic steps) {
+    double area = area(port);
+    double ends = ends(port, steps);
     boolean tuned = wantedHz != null;
-    if (tuned && wantedHz >= TUNING.at(c, area, volume, ends)) {
-      run.refuse(TUNING_UNREACHABLE)
-          .at("/box/fb_hz")
-          .given(wantedHz)
-          .limit(TUNING.at(c, area, volume, ends))
-          .allowed(
-              Phrase.of(BoxWords.WITH_THIS_PORT).with("limit", TUNING.at(c, area, volume, ends)));
-      throw run.refused();
-    }
     double moving =
         tuned
-            ? run.apply(MOVING_LENGTH, c, area, volume, wantedHz)
-            : run.apply(ALL_LENGTH, port.lengthMm() / 1000, ends);
-    double own = tuned ? run.apply(OWN_LENGTH, moving, ends) : port.lengthMm() / 1000;
-    double fb = tuned ? wantedHz : run.apply(TUNING, c, area, volume, moving);
+            ? steps.apply(MOVING_LENGTH, c, area, volume, wantedHz)
+            : steps.apply(ALL_LENGTH, port.lengthMm() / 1000, ends);
+    double own = tuned ? steps.apply(OWN_LENGTH, moving, ends) : port.lengthMm() / 1000;
+    double fb = tuned ? wantedHz : steps.apply(TUNING, c, area, volume, moving);
     double displacement = 1000 * port.count() * port.outerAreaM2() * own;
-    if (displacement >= volume) {
-      run.refuse(PORT_FILLS_BOX)
-          .at("/port")
-          .given(displacement)
-          .with("length", 1000 * own)
-          .with("room", displacement)
-          .allowed(Allowed.below(volume, "l"));
-      throw run.refused();
-    }
     return new PortTuning(fb, area, own, moving, displacement);
   }
 }

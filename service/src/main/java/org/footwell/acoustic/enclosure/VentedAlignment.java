@@ -1,12 +1,12 @@
 package org.footwell.acoustic.enclosure;
 
+import java.util.Optional;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.footwell.acoustic.enclosure.VentedBoxResult.Alignment;
 import org.footwell.acoustic.enclosure.VentedBoxResult.Alignment.Family;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.calculation.text.Phrase;
 import org.footwell.physics.ThieleSmall;
 
 /**
@@ -64,27 +64,23 @@ final class VentedAlignment {
     this.ql = ql;
   }
 
-  /** The box for a driver of a total Q, or a refusal where none of these filters can be had. */
-  static Alignment of(VentedBoxRequest q, double qts, Run run) {
-    double ql = q.box().ventedQl();
+  /** The box for a driver of a total Q, or none where none of these filters can be had. */
+  static Optional<Alignment> of(double qts, double ql, double vasL, double fsHz, Arithmetic steps) {
     VentedAlignment search = new VentedAlignment(qts, ql);
     double place = search.place();
     Filter filter = Filter.at(place);
     double h = search.tuningRatio(filter);
     if (!(ALPHA.at(filter.b2, h, ql, qts) > 0)) {
-      run.refuse(EnclosureFault.ALIGNMENT_NOT_FOUND)
-          .at("/box/volume_l")
-          .given(Phrase.of(BoxWords.QTS_WITH_QL).with("qts", qts).with("ql", ql))
-          .allowed(Phrase.of(BoxWords.OWN_ALIGNMENT));
-      throw run.refused();
+      return Optional.empty();
     }
-    double alpha = run.apply(ALPHA, filter.b2, h, ql, qts);
+    double alpha = steps.apply(ALPHA, filter.b2, h, ql, qts);
     boolean near = Math.abs(filter.b1 / Filter.at(0).b1 - 1) < NEARLY;
-    return new Alignment(
-        near ? Family.BUTTERWORTH : place < 0 ? Family.QUASI_BUTTERWORTH : Family.CHEBYSHEV,
-        place > 0 ? run.apply(RIPPLE, 1 - place) : 0,
-        run.apply(VOLUME, q.driver().vasL(), alpha),
-        run.apply(TUNING, h, q.driver().fsHz()));
+    return Optional.of(
+        new Alignment(
+            near ? Family.BUTTERWORTH : place < 0 ? Family.QUASI_BUTTERWORTH : Family.CHEBYSHEV,
+            place > 0 ? steps.apply(RIPPLE, 1 - place) : 0,
+            steps.apply(VOLUME, vasL, alpha),
+            steps.apply(TUNING, h, fsHz)));
   }
 
   /** Where on the way the filter lies that driver and leaks can make; NaN where there is none. */

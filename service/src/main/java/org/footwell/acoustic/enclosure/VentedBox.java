@@ -12,6 +12,7 @@ import org.footwell.acoustic.enclosure.lowend.BoxFinding;
 import org.footwell.acoustic.enclosure.lowend.BoxLimits;
 import org.footwell.acoustic.enclosure.lowend.BoxRemarks;
 import org.footwell.acoustic.enclosure.lowend.BoxResponse;
+import org.footwell.acoustic.enclosure.lowend.BoxShape;
 import org.footwell.acoustic.enclosure.lowend.Excursion;
 import org.footwell.acoustic.enclosure.lowend.LowEnd;
 import org.footwell.acoustic.enclosure.radiator.CabinCurve;
@@ -154,13 +155,13 @@ public final class VentedBox
     double[] frequencies = checked(q, run);
     Box box = q.box();
     double qts = ClosedAlignment.freeAirQ(q.driver(), q.sourceOhm(), run);
-    Alignment found = box.volumeL() == null ? VentedAlignment.of(q, qts, run) : null;
+    Alignment found = box.volumeL() == null ? EnclosureRules.vented(q, qts, run) : null;
     double volume = found == null ? box.volumeL() : found.volumeL();
     BoxDrive drive = BoxDrive.of(q, run);
     double alpha = run.apply(ThieleSmall.COMPLIANCE_RATIO, q.driver().vasL(), volume);
     double c = Air.SPEED_OF_SOUND.at(q.temperatureC());
     Double wanted = found == null ? box.fbHz() : (Double) found.fbHz();
-    PortTuning port = PortTuning.of(q.port(), volume, wanted, c, run);
+    PortTuning port = EnclosureRules.port(q.port(), volume, wanted, c, run);
     double fb = port.fbHz();
     double gross = box.grossL(volume) + port.displacementL();
     BoxRemarks.longest(q, box.longestInsideMm(), gross, run);
@@ -173,10 +174,10 @@ public final class VentedBox
     Radiator radiator =
         Radiator.of(q.driver(), q.sourceOhm(), air(box, volume, port), q.temperatureC())
             .behind(q.filters());
-    double highest = Math.max(fb, q.driver().fsHz() * Math.sqrt(1 + alpha));
+    double highest = Math.max(fb, ThieleSmall.IN_CLOSED_BOX.at(q.driver().fsHz(), alpha));
     BoxResponse response =
         LowEnd.searched(drive, radiator.bare(), Math.min(fb, q.driver().fsHz()), highest);
-    double longest = BoxRemarks.longestM(box.longestInsideMm(), volume, run);
+    double longest = BoxShape.longestM(box.longestInsideMm(), volume, run);
     double modelLimit = BoxRemarks.modelLimit(q, longest, frequencies, run);
     Survey range = new Survey(radiator, q.frequencies().fromHz(), q.frequencies().toHz());
     BoxLimits limits =

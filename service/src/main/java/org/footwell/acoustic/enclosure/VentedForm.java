@@ -1,7 +1,7 @@
 package org.footwell.acoustic.enclosure;
 
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.ThieleSmall;
 
@@ -50,16 +50,11 @@ final class VentedForm {
   private VentedForm() {}
 
   /** The response in dB at f/fs = x. */
-  static double responseDb(double x, double alpha, double h, double ql, double qts, Run run) {
-    double s = run.apply(MIDDLE, alpha, h, ql, qts);
-    double real = run.apply(REAL, x, s, h);
-    double imaginary = run.apply(IMAGINARY, x, h, qts, ql);
-    return run.apply(RESPONSE, x, real, imaginary);
-  }
-
-  /** The same without a run. */
-  static double responseDb(double x, double alpha, double h, double ql, double qts) {
-    double s = MIDDLE.at(alpha, h, ql, qts);
-    return RESPONSE.at(x, REAL.at(x, s, h), IMAGINARY.at(x, h, qts, ql));
+  static double responseDb(
+      double x, double alpha, double h, double ql, double qts, Arithmetic steps) {
+    double s = steps.apply(MIDDLE, alpha, h, ql, qts);
+    double real = steps.apply(REAL, x, s, h);
+    double imaginary = steps.apply(IMAGINARY, x, h, qts, ql);
+    return steps.apply(RESPONSE, x, real, imaginary);
   }
 }

@@ -25,11 +25,6 @@ final class Advice {
   /** Less, against either polarity without delay, is no reason to change both, dB; the same. */
   private static final double BOTH_GAIN_DB = 2;
 
-  /** Where the middle of a way is looked for that is open on a side, Hz. */
-  private static final double LOWEST_HZ = 20;
-
-  private static final double HIGHEST_HZ = 20000;
-
   private final SummedWays sum;
   private final Sums sums;
   private final Run run;
@@ -73,9 +68,7 @@ final class Advice {
   private int above(Handover h, DesignedWay lower, DesignedWay upper) {
     int bits = 0;
     for (DesignedWay way : sum.ways()) {
-      double middle =
-          Math.sqrt(Math.max(LOWEST_HZ, way.bottomHz()) * Math.min(HIGHEST_HZ, way.topHz()));
-      boolean isAbove = way.index() == upper.index() || middle > h.crossingHz();
+      boolean isAbove = way.index() == upper.index() || way.middleHz() > h.crossingHz();
       bits |= isAbove && way.index() != lower.index() ? way.bit() : 0;
     }
     return bits;
@@ -86,7 +79,8 @@ final class Advice {
     double[] around = LevelRange.grid(h.bandFromHz(), h.bandToHz(), sum.narrow());
     double whole = sums.range(Change.NONE).spreadDb() - sums.range(change).spreadDb();
     double near = range(Change.NONE, around).spreadDb() - range(change, around).spreadDb();
-    return Math.min(whole, near) >= -Handovers.SAME_DB && Math.max(whole, near) > Handovers.SAME_DB;
+    return Math.min(whole, near) >= -HandoverSearch.SAME_DB
+        && Math.max(whole, near) > HandoverSearch.SAME_DB;
   }
 
   private LevelRange range(Change change, double[] grid) {

@@ -8,6 +8,7 @@ import static org.footwell.acoustic.filters.FiltersFinding.POINT_SOURCES_ASSUMED
 
 import java.util.ArrayList;
 import java.util.List;
+import org.footwell.acoustic.filters.CrossoverFiltersRequest.Listening;
 import org.footwell.acoustic.filters.CrossoverFiltersRequest.Way;
 import org.footwell.acoustic.filters.CrossoverFiltersResult.DesignedSection;
 import org.footwell.acoustic.filters.CrossoverFiltersResult.Handover;
@@ -114,7 +115,7 @@ public final class CrossoverFilters
     for (int i = 0; i < q.ways().size(); i++) {
       ways.add(DesignedWay.of(q, i, run));
     }
-    SummedWays sum = new SummedWays(ways, q, run);
+    SummedWays sum = sum(ways, q, run);
     sum.note(run);
     remarkOnRequest(q, ways, run);
     Sums sums = new Sums(q, ways, sum, points, run);
@@ -125,6 +126,17 @@ public final class CrossoverFilters
         sums.result(),
         handovers,
         sums.heights());
+  }
+
+  private static SummedWays sum(List<DesignedWay> ways, CrossoverFiltersRequest q, Run run) {
+    Listening listening = q.listening();
+    return listening == null
+        ? new SummedWays(ways, q.rateHz(), null, 0)
+        : new SummedWays(
+            ways,
+            q.rateHz(),
+            listening.distanceM(),
+            run.apply(Air.SPEED_OF_SOUND, listening.temperatureC()));
   }
 
   private static void remarkOnRequest(CrossoverFiltersRequest q, List<DesignedWay> ways, Run run) {

@@ -3,7 +3,7 @@ package org.footwell.acoustic.filters;
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.acoustic.filters.CrossoverFiltersRequest.Way;
-import org.footwell.calculation.Run;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.parts.Filter;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.Decibels;
@@ -34,6 +34,11 @@ record DesignedWay(
     double factor,
     double delaySamples) {
 
+  /** Where the middle is looked for of a way that is open on a side, Hz. */
+  private static final double LOWEST_HZ = 20;
+
+  private static final double HIGHEST_HZ = 20000;
+
   /**
    * One section.
    *
@@ -43,21 +48,21 @@ record DesignedWay(
   record Part(String pointer, double frequencyHz, Biquad exact, Biquad rounded) {}
 
   /** Designs the sections of one way of a request. */
-  static DesignedWay of(CrossoverFiltersRequest q, int index, Run run) {
+  static DesignedWay of(CrossoverFiltersRequest q, int index, Arithmetic steps) {
     Way way = q.ways().get(index);
     String at = "/ways/" + index;
     List<Part> parts = new ArrayList<>();
     Filter high = way.highPass();
     Filter low = way.lowPass();
     if (high != null) {
-      addFilter(parts, at + "/high_pass", high.highPass(), q, run);
+      addFilter(parts, at + "/high_pass", high.highPass(), q, steps);
     }
     if (low != null) {
-      addFilter(parts, at + "/low_pass", low.lowPass(), q, run);
+      addFilter(parts, at + "/low_pass", low.lowPass(), q, steps);
     }
     for (int i = 0; i < q.sections().size(); i++) {
       if (q.sections().get(i).channel().equals(way.id())) {
-        addSection(parts, "/sections/" + i, q.sections().get(i), q, run);
+        addSection(parts, "/sections/" + i, q.sections().get(i), q, steps);
       }
     }
     return new DesignedWay(
@@ -71,19 +76,27 @@ record DesignedWay(
   }
 
   private static void addFilter(
-      List<Part> parts, String at, AnalogFilter filter, CrossoverFiltersRequest q, Run run) {
-    run.apply(SectionDesign.PREWARP, filter.cornerHz(), q.rateHz());
+      List<Part> parts,
+      String at,
+      AnalogFilter filter,
+      CrossoverFiltersRequest q,
+      Arithmetic steps) {
+    steps.apply(SectionDesign.PREWARP, filter.cornerHz(), q.rateHz());
     for (Biquad section : SectionDesign.of(filter, q.rateHz())) {
       parts.add(part(at, filter.cornerHz(), section, q.coefficientFormat()));
     }
   }
 
   private static void addSection(
-      List<Part> parts, String at, EqualiserSection section, CrossoverFiltersRequest q, Run run) {
+      List<Part> parts,
+      String at,
+      EqualiserSection section,
+      CrossoverFiltersRequest q,
+      Arithmetic steps) {
     double f = section.frequencyHz();
-    run.apply(SectionDesign.PREWARP, f, q.rateHz());
+    steps.apply(SectionDesign.PREWARP, f, q.rateHz());
     if (section.kind().takesGain()) {
-      run.apply(SectionDesign.HALF_GAIN, section.gainDb());
+      steps.apply(SectionDesign.HALF_GAIN, section.gainDb());
     }
     parts.add(part(at, f, section.design(q.rateHz()), q.coefficientFormat()));
   }
@@ -108,6 +121,11 @@ record DesignedWay(
   /** Corner of its low-pass, Hz; infinite without one. */
   double topHz() {
     return way.lowPass() == null ? Double.POSITIVE_INFINITY : way.lowPass().frequencyHz();
+  }
+
+  /** The middle of its band, Hz. */
+  double middleHz() {
+    return Math.sqrt(Math.max(LOWEST_HZ, bottomHz()) * Math.min(HIGHEST_HZ, topHz()));
   }
 
   String pointer() {

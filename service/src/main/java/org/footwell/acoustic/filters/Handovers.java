@@ -4,173 +4,40 @@ import static org.footwell.acoustic.filters.FiltersFinding.NO_CROSSING;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
-import org.footwell.acoustic.filters.CrossoverFiltersResult.Better;
+import java.util.OptionalDouble;
 import org.footwell.acoustic.filters.CrossoverFiltersResult.Handover;
-import org.footwell.calculation.Formula;
+import org.footwell.acoustic.filters.HandoverSearch.Neighbours;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.Source;
-import org.footwell.physics.Decibels;
-import org.footwell.signal.CirclePoint;
-import org.footwell.signal.Response;
 
-/** Where one way hands over to the next, and how they sum there. */
+/** What there is to say of where one way hands over to the next. */
 final class Handovers {
 
-  /** Level in dB of two signals of L dB each, apart by φ degrees. */
-  static final Formula.Of2 SUM_OF_EQUALS =
-      Formula.of(
-              "sum_db",
-              "L + 20·lg(2·max(|cos(φ/2)|, 0.001))",
-              "dB",
-              Source.of("Sum of two sines of one frequency; 60 dB is the deepest null shown"))
-          .with("L", "φ", Handovers::sumOfEquals);
-
-  /** Corners farther apart do not belong together, octaves. */
-  private static final double BELONG_OCTAVES = 2;
-
-  /** A third way this much louder than each of two is louder than both together. */
-  private static final double MASKS_DB = Decibels.ofAmplitude(2);
-
-  /** Less is the same, dB. */
-  static final double SAME_DB = 0.1;
-
-  /** How far from the other corner of a band-pass its pair is judged, as a ratio. */
-  private static final double CLEAR_OF_CORNER = Math.sqrt(2);
-
-  private final SummedWays sum;
+  private final HandoverSearch search;
   private final Advice advice;
   private final Run run;
 
   Handovers(SummedWays sum, Sums sums, Run run) {
-    this.sum = sum;
+    this.search = new HandoverSearch(sum, run);
     this.advice = new Advice(sum, sums, run);
     this.run = run;
   }
 
-  private static double sumOfEquals(double each, double degrees) {
-    double cosine = Math.abs(Math.cos(Math.toRadians(degrees) / 2));
-    double least = Decibels.toAmplitude(-SummedWays.DEEPEST_NULL_DB);
-    return Math.max(Response.LOWEST_DB, each + Decibels.ofAmplitude(2 * Math.max(cosine, least)));
-  }
-
+  /** Those that are heard, each with advice where there is some. */
   List<Handover> all() {
     List<Handover> found = new ArrayList<>();
-    for (DesignedWay lower : sum.ways()) {
-      for (DesignedWay upper : sum.ways()) {
-        if (belong(lower, upper) && !partedByAnother(lower, upper)) {
-          add(found, lower, upper);
-        }
+    for (Neighbours two : search.neighbours()) {
+      OptionalDouble crossing = search.crossing(two);
+      if (crossing.isEmpty()) {
+        run.find(NO_CROSSING)
+            .at(two.upper().pointer())
+            .own("lower", two.lower().id())
+            .own("upper", two.upper().id());
+      } else if (!search.masked(two, crossing.getAsDouble())) {
+        Handover handover = search.at(two, crossing.getAsDouble());
+        advice.on(handover, two.lower(), two.upper());
+        found.add(handover);
       }
     }
     return found;
-  }
-
-  private static boolean belong(DesignedWay lower, DesignedWay upper) {
-    if (lower.way().lowPass() == null || upper.way().highPass() == null) {
-      return false;
-    }
-    // A band-pass must not be paired with its twin, nor with what lies below it.
-    boolean above = upper.bottomHz() > lower.bottomHz() && upper.topHz() > lower.topHz();
-    double apart = far(lower.topHz(), upper.bottomHz());
-    return above
-        && apart <= BELONG_OCTAVES * Math.log(2)
-        && apart < far(lower.topHz(), upper.topHz())
-        && apart < far(lower.bottomHz(), upper.bottomHz());
-  }
-
-  /** Whether a way between takes over from the lower and hands over to the upper. */
-  private boolean partedByAnother(DesignedWay lower, DesignedWay upper) {
-    return sum.ways().stream().anyMatch(way -> belong(lower, way) && belong(way, upper));
-  }
-
-  private void add(List<Handover> found, DesignedWay lower, DesignedWay upper) {
-    Double crossing = crossing(lower, upper);
-    if (crossing == null) {
-      run.find(NO_CROSSING).at(upper.pointer()).own("lower", lower.id()).own("upper", upper.id());
-      return;
-    }
-    if (!masked(lower, upper, crossing)) {
-      Handover handover = handover(lower, upper, crossing);
-      advice.on(handover, lower, upper);
-      found.add(handover);
-    }
-  }
-
-  private boolean masked(DesignedWay lower, DesignedWay upper, double crossing) {
-    double each = sum.levelDb(lower, crossing);
-    return sum.ways().stream()
-        .anyMatch(
-            way ->
-                way.index() != lower.index()
-                    && way.index() != upper.index()
-                    && sum.levelDb(way, crossing) >= each + MASKS_DB);
-  }
-
-  /** Where the levels are equal, nearest to the middle of the two corners; null if nowhere. */
-  private Double crossing(DesignedWay lower, DesignedWay upper) {
-    double middle = Math.sqrt(lower.topHz() * upper.bottomHz());
-    double end = Math.min(4 * middle, 0.999 * sum.rateHz() / 2);
-    double[] grid = LevelRange.grid(middle / 4, end, new double[0]);
-    Double nearest = null;
-    for (int i = 1; i < grid.length; i++) {
-      if (lead(lower, upper, grid[i - 1]) > 0 && lead(lower, upper, grid[i]) <= 0) {
-        double here =
-            new BrentSolver(1e-9 * middle)
-                .solve(100, f -> lead(lower, upper, f), grid[i - 1], grid[i]);
-        nearest = nearest == null || far(here, middle) < far(nearest, middle) ? here : nearest;
-      }
-    }
-    return nearest;
-  }
-
-  private static double far(double f, double from) {
-    return Math.abs(Math.log(f / from));
-  }
-
-  /** By how much the lower way is louder, dB. */
-  private double lead(DesignedWay lower, DesignedWay upper, double f) {
-    return sum.levelDb(lower, f) - sum.levelDb(upper, f);
-  }
-
-  private Handover handover(DesignedWay lower, DesignedWay upper, double crossing) {
-    CirclePoint p = sum.point(crossing);
-    Response low = sum.arriving(lower, p, 0);
-    Response high = sum.arriving(upper, p, 0);
-    double apart = high.gain().over(low.gain()).phaseDeg();
-    double from = Math.max(crossing / 2, lower.bottomHz() * CLEAR_OF_CORNER);
-    double to = Math.min(crossing * 2, upper.topHz() / CLEAR_OF_CORNER);
-    // Where the other corners come too near, there is nothing better than a narrow band.
-    from = Math.min(from, crossing / 1.1);
-    to = Math.min(Math.max(to, crossing * 1.1), 0.999 * sum.rateHz() / 2);
-    double[] grid = Pair.with(LevelRange.grid(from, to, sum.narrow()), crossing);
-    Pair pair = new Pair(sum, lower, upper, grid);
-    double asGiven = pair.trial(0, 1).spreadDb();
-    double inverted = pair.trial(0, -1).spreadDb();
-    double togetherMs = (low.delaySamples() - high.delaySamples()) * 1000 / sum.rateHz();
-    Pair.Trial best = pair.flattest(crossing, togetherMs, SAME_DB, run);
-    return CrossoverFiltersResultHandoverBuilder.builder()
-        .lower(lower.id())
-        .upper(upper.id())
-        .crossingHz(crossing)
-        .eachDb(low.levelDb())
-        .phaseDifferenceDeg(apart)
-        .sumDb(run.apply(SUM_OF_EQUALS, low.levelDb(), apart))
-        .bandFromHz(from)
-        .bandToHz(to)
-        .spreadDb(asGiven)
-        .invertedSpreadDb(inverted)
-        .better(better(asGiven, inverted))
-        .bestDelayMs(best.delayMs())
-        .bestPolarity(best.polarity())
-        .bestSpreadDb(best.spreadDb())
-        .build();
-  }
-
-  private static Better better(double asGiven, double inverted) {
-    if (Math.abs(asGiven - inverted) <= SAME_DB) {
-      return Better.EITHER;
-    }
-    return asGiven < inverted ? Better.AS_GIVEN : Better.INVERTED;
   }
 }

@@ -9,7 +9,8 @@ import org.apache.commons.math3.optim.univariate.BrentOptimizer;
 import org.apache.commons.math3.optim.univariate.SearchInterval;
 import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
 import org.apache.commons.math3.optim.univariate.UnivariatePointValuePair;
-import org.footwell.calculation.Run;
+import org.footwell.calculation.Arithmetic;
+import org.footwell.physics.Octaves;
 
 /** Highest and lowest level of a curve within a band, in dB and where, in Hz. */
 record LevelRange(double highestDb, double highestHz, double lowestDb, double lowestHz) {
@@ -28,8 +29,7 @@ record LevelRange(double highestDb, double highestHz, double lowestDb, double lo
    * where something narrow may be: corners and centres of sections.
    */
   static double[] grid(double fromHz, double toHz, double[] narrow) {
-    double octaves = Math.log(toHz / fromHz) / Math.log(2);
-    int steps = Math.max(8, (int) Math.ceil(octaves * PER_OCTAVE));
+    int steps = Math.max(8, (int) Math.ceil(Octaves.between(fromHz, toHz) * PER_OCTAVE));
     DoubleStream even =
         DoubleStream.iterate(0, i -> i + 1)
             .limit(steps + 1L)
@@ -41,8 +41,8 @@ record LevelRange(double highestDb, double highestHz, double lowestDb, double lo
   }
 
   /** Looks on the grid, then exactly around the highest and the lowest point of it. */
-  static LevelRange of(DoubleUnaryOperator levelDb, double[] grid, Run run) {
-    run.checkDeadline();
+  static LevelRange of(DoubleUnaryOperator levelDb, double[] grid, Arithmetic steps) {
+    steps.checkDeadline();
     int highest = 0;
     int lowest = 0;
     double[] levels = Arrays.stream(grid).map(levelDb).toArray();

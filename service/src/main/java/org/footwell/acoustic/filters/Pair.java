@@ -7,7 +7,7 @@ import org.apache.commons.math3.optim.univariate.BrentOptimizer;
 import org.apache.commons.math3.optim.univariate.SearchInterval;
 import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
 import org.apache.commons.math3.optim.univariate.UnivariatePointValuePair;
-import org.footwell.calculation.Run;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.Phasor;
 import org.footwell.signal.CirclePoint;
@@ -73,8 +73,8 @@ final class Pair {
    *
    * @param togetherMs delay of the upper way that makes both group delays equal
    */
-  Trial flattest(double crossingHz, double togetherMs, double byDb, Run run) {
-    run.checkDeadline();
+  Trial flattest(double crossingHz, double togetherMs, double byDb, Arithmetic steps) {
+    steps.checkDeadline();
     double half = 500 / crossingHz;
     Trial best = around(0, half);
     if (Math.abs(togetherMs) > half) {

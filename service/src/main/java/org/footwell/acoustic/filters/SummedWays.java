@@ -2,11 +2,9 @@ package org.footwell.acoustic.filters;
 
 import java.util.List;
 import java.util.stream.DoubleStream;
-import org.footwell.acoustic.filters.CrossoverFiltersRequest.Listening;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.physics.Air;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.Phasor;
 import org.footwell.signal.CirclePoint;
@@ -59,25 +57,31 @@ final class SummedWays {
 
   private final List<DesignedWay> ways;
   private final double rateHz;
-  private final Listening listening;
+  private final Double listenerM;
   private final double speed;
 
-  SummedWays(List<DesignedWay> ways, CrossoverFiltersRequest q, Run run) {
+  /**
+   * Of some ways.
+   *
+   * @param listenerM distance of a listener from their plane, m, or null to add them as they are
+   * @param speed of sound there, m/s
+   */
+  SummedWays(List<DesignedWay> ways, double rateHz, Double listenerM, double speed) {
     this.ways = ways;
-    this.rateHz = q.rateHz();
-    this.listening = q.listening();
-    this.speed = listening == null ? 0 : run.apply(Air.SPEED_OF_SOUND, listening.temperatureC());
+    this.rateHz = rateHz;
+    this.listenerM = listenerM;
+    this.speed = speed;
   }
 
   /** Notes the paths to the reference height. */
-  void note(Run run) {
-    if (listening == null) {
+  void note(Arithmetic steps) {
+    if (listenerM == null) {
       return;
     }
     for (DesignedWay way : ways) {
-      double d = listening.distanceM();
-      double path = run.apply(PATH, d, way.way().behindM(), way.way().heightM());
-      run.apply(LATER, path, d, speed);
+      double d = listenerM;
+      double path = steps.apply(PATH, d, way.way().behindM(), way.way().heightM());
+      steps.apply(LATER, path, d, speed);
     }
   }
 
@@ -91,21 +95,26 @@ final class SummedWays {
 
   /** One way as it arrives at a height. */
   Response arriving(DesignedWay way, CirclePoint p, double heightM) {
-    if (listening == null) {
+    if (listenerM == null) {
       return way.at(p);
     }
-    double d = listening.distanceM();
+    double d = listenerM;
     double path = PATH.at(d, way.way().behindM(), heightM - way.way().heightM());
     return way.at(p).scaled(d / path, LATER.at(path, d, speed) / 1000 * rateHz, p);
+  }
+
+  /** Angle at which the listener's distance is seen up to a height, degrees. */
+  double elevationDeg(double heightM) {
+    return Math.toDegrees(Math.atan2(heightM, listenerM));
   }
 
   /** Amplitude that gain and distance give a way at the reference height, whatever its filters. */
   double loudness(DesignedWay way) {
     double gain = Math.abs(way.factor());
-    if (listening == null) {
+    if (listenerM == null) {
       return gain;
     }
-    double d = listening.distanceM();
+    double d = listenerM;
     return gain * d / PATH.at(d, way.way().behindM(), way.way().heightM());
   }
 

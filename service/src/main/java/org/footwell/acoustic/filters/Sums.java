@@ -135,7 +135,7 @@ final class Sums {
     List<AtHeight> all = new ArrayList<>();
     int worst = 0;
     for (int i = 0; i < listening.heightsM().size(); i++) {
-      all.add(atHeight(listening.heightsM().get(i), listening.distanceM()));
+      all.add(atHeight(listening.heightsM().get(i)));
       worst = all.get(i).lossDb() < all.get(worst).lossDb() ? i : worst;
     }
     if (all.get(worst).lossDb() < -REMARKABLE_DB) {
@@ -149,7 +149,7 @@ final class Sums {
     return all;
   }
 
-  private AtHeight atHeight(double height, double distance) {
+  private AtHeight atHeight(double height) {
     LevelRange loss =
         LevelRange.of(f -> sum.levelDb(f, Change.NONE, height) - sum.levelDb(f), grid, run);
     List<LevelPoint> curve = new ArrayList<>(points.length);
@@ -158,7 +158,7 @@ final class Sums {
     }
     return new AtHeight(
         height,
-        Math.toDegrees(Math.atan2(height, distance)),
+        sum.elevationDeg(height),
         Math.max(-LevelRange.DEEPEST_DB, loss.lowestDb()),
         loss.lowestHz(),
         curve);

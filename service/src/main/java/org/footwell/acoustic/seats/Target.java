@@ -3,6 +3,7 @@ package org.footwell.acoustic.seats;
 import java.util.List;
 import org.footwell.acoustic.seats.SeatLevelsRequest.TargetPoint;
 import org.footwell.acoustic.seats.SeatLevelsRequest.Tilt;
+import org.footwell.physics.Octaves;
 import org.footwell.physics.ThirdOctaves;
 
 /** The target curve over frequency. */
@@ -28,7 +29,7 @@ final class Target {
   /** Level of the third octave at a frequency, dB SPL; null where there is none. */
   Double at(double frequency) {
     if (tilt != null) {
-      double octaves = Math.log(frequency / REFERENCE_HZ) / Math.log(2);
+      double octaves = Octaves.between(REFERENCE_HZ, frequency);
       return tilt.levelDbSpl() + tilt.slopeDbPerOctave() * octaves;
     }
     return points == null ? null : between(frequency);

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.apache.commons.math3.stat.StatUtils;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile;
-import org.footwell.calculation.Run;
+import org.footwell.calculation.Arithmetic;
 
 /** Draws up the budget of each output from what the runs came to. */
 final class Budgets {
@@ -23,19 +23,19 @@ final class Budgets {
   private final Sampling sampling;
   private final List<String> drawn;
   private final Runs runs;
-  private final Run run;
+  private final Arithmetic steps;
 
   /**
    * Of runs.
    *
    * @param drawn what each draw moves
-   * @param run knows the deadline, and takes the steps of the workings
+   * @param steps knows the deadline, and takes the steps of the workings
    */
-  Budgets(Sampling sampling, List<String> drawn, Runs runs, Run run) {
+  Budgets(Sampling sampling, List<String> drawn, Runs runs, Arithmetic steps) {
     this.sampling = sampling;
     this.drawn = drawn;
     this.runs = runs;
-    this.run = run;
+    this.steps = steps;
   }
 
   /** The budget of an output, by its index. */
@@ -94,7 +94,7 @@ final class Budgets {
     VarianceShares shares = sampling.hasIndices() ? shares(output) : VarianceShares.NONE;
     List<Effect> effects = new ArrayList<>();
     for (int draw = 0; draw < drawn.size(); draw++) {
-      run.checkDeadline();
+      steps.checkDeadline();
       double[] ranks =
           there.length == sampling.count()
               ? sampling.ranks(draw)
@@ -113,8 +113,8 @@ final class Budgets {
     long more = all.stream().filter(other -> other.strength().clearlyAbove(one.strength())).count();
     double left =
         one.first() == null
-            ? run.apply(LeftOver.BY_CORRELATION, deviation, one.correlation().value())
-            : run.apply(LeftOver.BY_FIRST_ORDER, deviation, one.first().value());
+            ? steps.apply(LeftOver.BY_CORRELATION, deviation, one.correlation().value())
+            : steps.apply(LeftOver.BY_FIRST_ORDER, deviation, one.first().value());
     return new OutputDriver(
         one.input(), 1 + (int) more, one.correlation(), one.first(), one.total(), left);
   }

@@ -61,7 +61,7 @@ final class Remarks {
       RefusedRuns why = result.refused().get(0);
       run.find(SAMPLES_REFUSED)
           .at(Varied.REQUEST + why.pointer())
-          .value(Math.rint(refused * result.sampleCount()))
+          .value((double) Math.round(refused * result.sampleCount()))
           .limit(result.sampleCount())
           .own("place", why.pointer())
           .own("code", why.code());

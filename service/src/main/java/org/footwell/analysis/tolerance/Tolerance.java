@@ -208,7 +208,7 @@ public final class Tolerance<Q extends Record, R extends Record>
   }
 
   private static void requireAnswers(Runs runs, int samples, Run run) {
-    double answers = Math.rint((1 - runs.share(null, samples)) * samples);
+    double answers = (double) Math.round((1 - runs.share(null, samples)) * samples);
     if (answers < Budgets.LEAST) {
       RefusedRuns why = runs.refusals().get(0);
       run.refuse(ToleranceFault.TOO_FEW_ANSWERED)

@@ -71,6 +71,27 @@ public record PlayedChannel(
   }
 
   /**
+   * RMS limiter of the voice coils: the voltage at the terminals that gives the first driver its power,
+   * V; null where what one bears is not known.
+   */
+  public Double limiterRmsV() {
+    double least = Double.POSITIVE_INFINITY;
+    for (int d = 0; d < borne.size(); d++) {
+      double bears = borne.get(d).continuousW();
+      if (Double.isNaN(bears)) {
+        return null;
+      }
+      least = Math.min(least, Math.sqrt(bears / chain.ratedWPerSquareVolt(d)));
+    }
+    return least;
+  }
+
+  /** Peak limiter of the amplifier: that of its largest clean sine at the terminals, V. */
+  public double limiterPeakV(double clipV) {
+    return Math.sqrt(2) * clipV / chain.output().openOverLoaded();
+  }
+
+  /**
    * The largest source voltage behind the trim that is allowed for a sine at a frequency of the grid
    * that lasts.
    */

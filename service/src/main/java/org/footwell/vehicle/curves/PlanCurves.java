@@ -12,6 +12,8 @@ import org.footwell.calculation.Source;
 import org.footwell.parts.FilterFault;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.VehiclePlan;
+import org.footwell.physics.Decibels;
+import org.footwell.physics.Phasor;
 import org.footwell.vehicle.SupplyFigures;
 import org.footwell.vehicle.chain.ChannelChain;
 import org.footwell.vehicle.chain.ChannelState;
@@ -71,11 +73,11 @@ public final class PlanCurves implements Calculation<VehiclePlan, PlanCurvesResu
 
   private static final Formula.Of2 MODULUS =
       Formula.of("impedance_ohm", "√(R² + X²) at 1 kHz", "ohm", Source.DEFINITION)
-          .with("R", "X", (r, x) -> Math.sqrt(r * r + x * x));
+          .with("R", "X", (r, x) -> new Phasor(r, x).modulus());
 
   private static final Formula.Of2 DRIVE_LEFT =
       Formula.of("headroom_db", "20·lg(U_allowed/U) at 1 kHz", "dB", Source.DEFINITION)
-          .with("U_allowed", "U", (allowed, u) -> 20 * Math.log10(allowed / u));
+          .with("U_allowed", "U", (allowed, u) -> Decibels.ofAmplitude(allowed / u));
 
   @Override
   public Card<VehiclePlan, PlanCurvesResult> card() {

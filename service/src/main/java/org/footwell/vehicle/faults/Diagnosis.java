@@ -43,9 +43,6 @@ final class Diagnosis {
   /** Of more single faults than this only the best are tried in pairs. */
   private static final int MOST_PAIRED = 40;
 
-  /** What is this much less likely than the first is not sorted in, natural logarithm. */
-  private static final double FAR = 18;
-
   /** Explanations that cannot be told apart, the likeliest first, and their confidence together. */
   record Explained(List<Tested> alike, double confidence) {
     Tested first() {
@@ -119,29 +116,15 @@ final class Diagnosis {
     return fault.channels().stream().anyMatch(c -> left[c] > usual[c]);
   }
 
-  private double weight(Tested one) {
-    double before = 0;
-    for (VehicleFault fault : one.faults()) {
-      before += Math.log(share * fault.kind().weight());
-    }
-    return before + one.evidence();
-  }
-
   private List<Explained> sorted(List<Tested> all) {
-    double[] weight = all.stream().mapToDouble(this::weight).toArray();
-    double most = IntStream.range(0, weight.length).mapToDouble(i -> weight[i]).max().orElse(0);
-    List<Integer> order =
-        IntStream.range(0, weight.length)
-            .boxed()
-            .filter(i -> weight[i] > most - FAR)
-            .sorted(Comparator.comparingDouble((Integer i) -> -weight[i]))
-            .toList();
-    double total = order.stream().mapToDouble(i -> Math.exp(weight[i] - most)).sum();
+    Posterior posterior =
+        new Posterior(all.stream().mapToDouble(one -> one.worth(share)).toArray());
+    double total = posterior.total();
     List<Double> weights = new ArrayList<>();
     List<List<Tested>> classes = new ArrayList<>();
-    for (int i : order) {
+    for (int i : posterior.order()) {
       int home = home(all.get(i), classes);
-      double own = Math.exp(weight[i] - most);
+      double own = posterior.of(i);
       if (home < 0) {
         classes.add(new ArrayList<>(List.of(all.get(i))));
         weights.add(own);

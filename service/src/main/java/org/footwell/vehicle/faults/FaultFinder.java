@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.apache.commons.math3.distribution.ChiSquaredDistribution;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.CoreFault;
@@ -152,12 +151,7 @@ public final class FaultFinder implements Calculation<VehiclePlan, FaultFinderRe
       if (degrees <= 0) {
         return new Judged(0, null);
       }
-      return new Judged(degrees, worse(sum, degrees));
-    }
-
-    /** How likely errors as stated leave a sum of squares that is no smaller. */
-    static double worse(double squares, int degrees) {
-      return 1 - new ChiSquaredDistribution(null, degrees).cumulativeProbability(squares);
+      return new Judged(degrees, ChiSquare.worse(sum, degrees));
     }
 
     boolean fits() {

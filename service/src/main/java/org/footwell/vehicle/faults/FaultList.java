@@ -23,10 +23,6 @@ final class FaultList {
   /** Gains that are off, dB. */
   private static final VehicleFault.Range GAINS_DB = VehicleFault.Range.around(0, 6, -30, 30, 10);
 
-  /** Bad joints lie around 0.1 ohm; common logarithm of ohms. */
-  private static final VehicleFault.Range JOINTS =
-      VehicleFault.Range.around(-1, 0.5, -2.5, 0.5, 0.5);
-
   private final PlanIndex index;
   private final VehiclePlan plan;
   private final Run run;
@@ -154,8 +150,8 @@ final class FaultList {
             List.of(),
             a,
             null,
-            JOINTS,
-            (any, lg) -> any,
-            (line, lg) -> line.jointOhm(Math.pow(10, lg))));
+            JointResistance.RANGE,
+            (any, figure) -> any,
+            (line, figure) -> line.jointOhm(JointResistance.ohm(figure))));
   }
 }

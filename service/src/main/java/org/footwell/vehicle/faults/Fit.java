@@ -49,6 +49,11 @@ final class Fit {
     return sum;
   }
 
+  /** How far apart two vehicles are by them, in standard deviations. */
+  double distance(double[] one, double[] other) {
+    return Math.sqrt(square(one, other));
+  }
+
   /** Mean values that are taken off. */
   int groups() {
     return (int)

@@ -35,12 +35,7 @@ public final class SingleFaults {
 
   /** RMS of how far all figures are off, each over its error. */
   public double misfit() {
-    return misfit(trial.none());
-  }
-
-  /** A figure that was fitted counts as one more that is off by its error. */
-  private double misfit(Tested one) {
-    return figures.size() == 0 ? 0 : Math.sqrt((one.square() + one.fitted()) / figures.size());
+    return trial.none().misfit(figures.size());
   }
 
   /** Channels of which a figure is off by so many of its errors, farthest off first. */
@@ -70,7 +65,7 @@ public final class SingleFaults {
             .filter(fault -> kinds.test(fault.kind()))
             .map(fault -> trial.tried(trial.none(), fault).best())
             .sorted(Comparator.comparingDouble(one -> -one.evidence()))
-            .map(one -> new Single(one.lines(plan).get(0), misfit(one)))
+            .map(one -> new Single(one.lines(plan).get(0), one.misfit(figures.size())))
             .toList();
   }
 }

@@ -32,6 +32,24 @@ record Tested(
     return -square / 2 + occam.stream().mapToDouble(d -> d).sum();
   }
 
+  /**
+   * Logarithm of what it is worth against nothing wrong.
+   *
+   * @param share of the weight of a kind that a fault of it was worth before
+   */
+  double worth(double share) {
+    double before = 0;
+    for (VehicleFault fault : faults) {
+      before += Math.log(share * fault.kind().weight());
+    }
+    return before + evidence();
+  }
+
+  /** RMS of how far figures are off; one that was fitted counts as one more, off by its error. */
+  double misfit(int count) {
+    return count == 0 ? 0 : Math.sqrt((square + fitted()) / count);
+  }
+
   /** How many figures of it were fitted. */
   int fitted() {
     return (int) faults.stream().filter(fault -> fault.range().continuous()).count();

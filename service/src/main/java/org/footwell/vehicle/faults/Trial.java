@@ -3,13 +3,6 @@ package org.footwell.vehicle.faults;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
-import org.apache.commons.math3.distribution.ChiSquaredDistribution;
-import org.apache.commons.math3.optim.MaxEval;
-import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
-import org.apache.commons.math3.optim.univariate.BrentOptimizer;
-import org.apache.commons.math3.optim.univariate.SearchInterval;
-import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
-import org.apache.commons.math3.optim.univariate.UnivariatePointValuePair;
 import org.footwell.calculation.Run;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.PlannedChannel;
@@ -24,17 +17,9 @@ import org.footwell.vehicle.reading.Modelled;
 
 /**
  * Puts faults into the model and holds it against what was measured. The figure of a fault that may be
- * any is fitted, and integrated out by Laplace's method: with a normal prior of spread s around m, the
- * best figure θ and J the information of the measurements on it, the evidence is that of the best fit
- * times exp(−(θ − m)²/2(s² + 1/J))/√(1 + s²·J). Of a few values, all as likely, it is their mean.
+ * any is fitted.
  */
 final class Trial {
-
-  /** What agrees with measurements is so likely to lie nearer to them by errors alone. */
-  private static final double AGREES = 0.95;
-
-  private static final double CLOSE = 1e-3;
-  private static final int MOST_STEPS = 200;
 
   /** A step of this part of a spread tells how predictions move with a figure. */
   private static final double STEP = 0.01;
@@ -103,10 +88,7 @@ final class Trial {
       int channel = c;
       long count =
           figures.stream().filter(one -> one.ofChannel() && one.place() == channel).count();
-      usual[c] =
-          count == 0
-              ? 0
-              : new ChiSquaredDistribution(null, count).inverseCumulativeProbability(AGREES);
+      usual[c] = ChiSquare.usual(count);
     }
     return usual;
   }
@@ -139,7 +121,7 @@ final class Trial {
     }
     double[] joints = on.jointOhm().clone();
     if (fault.amplifier() >= 0) {
-      joints[fault.amplifier()] += Math.pow(10, figure);
+      joints[fault.amplifier()] += JointResistance.ohm(figure);
     }
     double[] predicted = predictor.joined(parts, joints);
     return new Tested(
@@ -198,47 +180,21 @@ final class Trial {
     Tested best =
         fault.range().continuous()
             ? refined(on, fault, at)
-            : with(on, fault, figures.get(at), mean(squares, squares[at]));
+            : with(on, fault, figures.get(at), Occam.ofValues(squares, squares[at]));
     return new Tried(best, seen);
-  }
-
-  /** Logarithm of the mean likelihood of values that are all as likely, over that of the best. */
-  private static double mean(double[] squares, double least) {
-    if (Double.isInfinite(least)) {
-      return 0;
-    }
-    double sum = 0;
-    for (double square : squares) {
-      sum += Math.exp((least - square) / 2);
-    }
-    return Math.log(sum / squares.length);
   }
 
   private Tested refined(Tested on, VehicleFault fault, int at) {
     List<Double> tried = fault.range().tried();
     double from = tried.get(Math.max(0, at - 1));
     double to = tried.get(Math.min(tried.size() - 1, at + 1));
-    UnivariatePointValuePair found =
-        new BrentOptimizer(CLOSE, CLOSE)
-            .optimize(
-                new MaxEval(MOST_STEPS),
-                GoalType.MINIMIZE,
-                new UnivariateObjectiveFunction(
-                    figure -> finite(with(on, fault, figure, 0).square())),
-                new SearchInterval(from, to, tried.get(at)));
-    double figure = found.getPoint();
+    double figure =
+        FigureFit.best(any -> finite(with(on, fault, any, 0).square()), from, to, tried.get(at));
     double step = STEP * fault.range().spread();
     double[] up = with(on, fault, figure + step, 0).predicted();
     double[] down = with(on, fault, figure - step, 0).predicted();
     double information = finite(fit.square(up, down)) / (4 * step * step);
-    return with(on, fault, figure, occam(fault.range(), figure, information));
-  }
-
-  private static double occam(VehicleFault.Range range, double figure, double information) {
-    double variance = range.spread() * range.spread();
-    double away = figure - range.usual();
-    double held = information == 0 ? 0 : away * away / (variance + 1 / information);
-    return -held / 2 - Math.log(1 + variance * information) / 2;
+    return with(on, fault, figure, Occam.ofFitted(fault.range(), figure, information));
   }
 
   private static double finite(double square) {
@@ -247,7 +203,7 @@ final class Trial {
 
   /** How far apart two vehicles are in what was measured, in standard deviations. */
   double distance(Tested one, Tested other) {
-    return Math.sqrt(fit.square(one.predicted(), other.predicted()));
+    return fit.distance(one.predicted(), other.predicted());
   }
 
   /** Two faults together: each is fitted beside the other where they meet. */

@@ -12,7 +12,6 @@ import org.footwell.calculation.Run;
 import org.footwell.electrical.amplifier.SineSource;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.VehiclePlan;
-import org.footwell.physics.Decibels;
 import org.footwell.vehicle.reading.PlannedFeed;
 import org.footwell.vehicle.reading.PlannedSource;
 import org.footwell.vehicle.reading.ScreenedChannel;
@@ -35,8 +34,7 @@ final class Screening {
   private final Map<Integer, Double> fixedCleanW = new HashMap<>();
   private final PackageFigures fixed;
   private final Patience patience;
-  private double adding;
-  private double apart;
+  private final LoudestTogether together = new LoudestTogether();
   private boolean cutShort;
 
   Screening(
@@ -82,13 +80,9 @@ final class Screening {
     return fixed;
   }
 
-  /**
-   * What is added to the level of the quietest channel for an upper bound on all together, dB: pressures
-   * add at most as their moduli, so that the root of the power of a sum is at most the sum of the roots.
-   */
+  /** What is added to the level of the quietest channel for an upper bound on all together, dB. */
   double togetherDb() {
-    double reference = Decibels.SPL_REFERENCE_PA;
-    return Decibels.ofPower((adding * adding + apart) / (reference * reference));
+    return together.db();
   }
 
   /** Voltage at the battery with nothing drawing; the rating of an amplifier where no supply is given. */
@@ -145,8 +139,7 @@ final class Screening {
           stay.get(i).cleanW(source, PlannedSource.ratedV(amplifier.planned())),
           Double::sum);
       sum = sum.and(PackageFigures.played(stay.get(i).reachHz(), level));
-      adding += Math.sqrt(stay.get(i).adding());
-      apart += stay.get(i).apart();
+      together.add(stay.get(i).adding(), stay.get(i).apart());
     }
     return sum;
   }
@@ -185,8 +178,7 @@ final class Screening {
       }
     }
     for (int i = 0; i < unit.channels().size(); i++) {
-      adding += Math.sqrt(most[2 * i]);
-      apart += most[2 * i + 1];
+      together.add(most[2 * i], most[2 * i + 1]);
     }
     return byKind;
   }

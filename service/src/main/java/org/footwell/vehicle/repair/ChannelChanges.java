@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.function.UnaryOperator;
 import java.util.stream.Collectors;
 import org.footwell.acoustic.crossover.CrossoverWindow;
+import org.footwell.acoustic.crossover.SeriesCapacitor;
 import org.footwell.electrical.load.CoilNetworks;
 import org.footwell.parts.Driver;
 import org.footwell.parts.Filter;
@@ -211,7 +212,7 @@ final class ChannelChanges {
               Plans.branch(any, c, b, one -> BranchBuilder.builder(one).highPass(filter).build()));
       return;
     }
-    double uf = PreferredSeries.E12.nearest(1e6 / (2 * Math.PI * hz * driver.ratedOhm()));
+    double uf = PreferredSeries.E12.nearest(SeriesCapacitor.VALUE.at(hz, driver.ratedOhm()));
     List<LadderElement> elements = new ArrayList<>();
     elements.add(LadderElement.capacitor(LadderElement.Place.SERIES, uf));
     elements.addAll(branch.ladder());

@@ -9,7 +9,6 @@ import java.util.Optional;
 import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.Patience;
-import org.footwell.calculation.Run;
 import org.footwell.calculation.Verdict;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.vehicle.repair.PlanRepairResult.ChangeLine;
@@ -30,17 +29,17 @@ final class RepairSearch {
 
   private final Reviewed before;
   private final Engine engine = new Engine();
-  private final Run run;
+  private final Arithmetic steps;
   private final int mostPaired;
   private final Patience patience;
   private int reviews = 1;
   private boolean cutShort;
 
-  RepairSearch(Reviewed before, int mostPaired, Patience patience, Run run) {
+  RepairSearch(Reviewed before, int mostPaired, Patience patience, Arithmetic steps) {
     this.before = before;
     this.mostPaired = mostPaired;
     this.patience = patience;
-    this.run = run;
+    this.steps = steps;
   }
 
   /** Changes that were tried together, and what comes of them. */
@@ -161,7 +160,7 @@ final class RepairSearch {
                 .toList())
         .effort(tried.effort())
         .price(tried.price())
-        .levelLostDb(before.lostIn(tried.after(), run))
+        .levelLostDb(before.lostIn(tried.after(), steps))
         .verdict(tried.after().answer().verdict())
         .cleared(before.beyond(tried.after()))
         .left(

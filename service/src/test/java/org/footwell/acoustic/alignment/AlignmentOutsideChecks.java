@@ -20,7 +20,7 @@ class AlignmentOutsideChecks extends OutsideChecks {
             .within(0.1),
         OutsideCheck.of("seat-delays", "sum_loss_db", "cos-phase-sum.csv")
             .printed("change_db")
-            .computed(row -> CrossoverSums.SUM_LOSS.at(row.number("phase_difference_deg")))
+            .computed(row -> EqualSines.SUM_LOSS.at(row.number("phase_difference_deg")))
             .within(0.005001));
   }
 

@@ -12,8 +12,7 @@ class FitOutsideChecks extends OutsideChecks {
     return List.of(
         OutsideCheck.of("fault-finder", "fit_probability", "fit-probabilities.csv")
             .printed("probability")
-            .computed(
-                row -> FaultFinder.Judged.worse(row.number("sum"), (int) row.number("degrees")))
+            .computed(row -> ChiSquare.worse(row.number("sum"), (int) row.number("degrees")))
             .within(1e-9));
   }
 }

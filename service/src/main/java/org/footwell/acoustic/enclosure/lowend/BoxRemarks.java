@@ -47,20 +47,6 @@ public final class BoxRemarks {
       Formula.of("box_limit_hz", "c/(8·L)", "Hz", Source.COMMON_PRACTICE)
           .with("c", "L", (c, length) -> c / (8 * length));
 
-  /** The side in m of a cube of some litre. */
-  static final Formula.Of1 CUBE_SIDE =
-      Formula.of("side_m", "∛(V/1000)", "m", Source.DEFINITION)
-          .with("V", litre -> Math.cbrt(litre / 1000));
-
-  /** What a cube of some mm holds, litre. */
-  private static final Formula.Of1 CUBE_VOLUME =
-      Formula.of("most_l", "(L/100)³", "l", Source.DEFINITION).with("L", mm -> mm * mm * mm / 1e6);
-
-  /** Mean section in cm² of a box of some litre and some mm of length. */
-  private static final Formula.Of2 SECTION =
-      Formula.of("section_cm2", "10⁴·V/L", "cm²", Source.DEFINITION)
-          .with("V", "L", (litre, mm) -> 1e4 * litre / mm);
-
   private BoxRemarks() {}
 
   /**
@@ -74,17 +60,17 @@ public final class BoxRemarks {
     if (givenMm == null) {
       return;
     }
-    double side = 1000 * CUBE_SIDE.at(grossL);
+    double side = 1000 * BoxShape.CUBE_SIDE.at(grossL);
     if (givenMm < MEASURED * side) {
       run.refuse(BoxFault.LONGEST_TOO_SHORT)
           .at("/box/longest_inside_mm")
           .given(givenMm)
-          .with("most", CUBE_VOLUME.at(givenMm))
+          .with("most", BoxShape.CUBE_VOLUME.at(givenMm))
           .with("volume", grossL)
           .allowed(Allowed.atLeast(Math.ceil(10 * side) / 10, "mm"));
       throw run.refused();
     }
-    double section = run.apply(SECTION, grossL, givenMm);
+    double section = run.apply(BoxShape.SECTION, grossL, givenMm);
     double least = SLIMMEST * q.driver().sdCm2();
     if (section < least) {
       run.find(BOX_LIKE_A_TUBE)
@@ -94,11 +80,6 @@ public final class BoxRemarks {
           .with("longest", givenMm)
           .with("volume", grossL);
     }
-  }
-
-  /** The longest inside dimension in m: the given one in mm, or that of a cube. */
-  public static double longestM(Double givenMm, double volumeL, Run run) {
-    return givenMm == null ? run.apply(CUBE_SIDE, volumeL) : givenMm / 1000;
   }
 
   /** The frequency in Hz up to which box and cone are small against the wavelength. */

@@ -12,18 +12,9 @@ import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.parts.Filter;
-import org.footwell.physics.FilterPrototype;
 
 /** How far the cone goes over the range, and what keeps it within xmax. */
 public final class Excursion {
-
-  /**
-   * Corner in Hz of a Butterworth high-pass that takes a displacement down to xmax at one frequency:
-   * x²/(1 + (corner/f)^(2n)) = xmax² solved for the corner.
-   */
-  static final Formula.Of4 SUBSONIC_CORNER =
-      Formula.of("subsonic_hz", "f·((x/xmax)² − 1)^(1/(2·n))", "Hz", FilterPrototype.BUTTERWORTH)
-          .with("f", "x", "xmax", "n", Excursion::corner);
 
   /** Power in W at which a displacement just reaches xmax: it grows with the root of power. */
   static final Formula.Of3 DISPLACEMENT_POWER =
@@ -128,7 +119,7 @@ public final class Excursion {
 
   private Filter subsonic(double xmax, double bassEndHz, double allowedPower, Run run) {
     int order = q.subsonicOrder();
-    Summit worst = survey.highest((f, state) -> corner(f, displacement.of(f, state), xmax, order));
+    Summit worst = SubsonicFilter.lowest(order, survey, displacement, xmax);
     if (worst.value() > bassEndHz) {
       run.find(SUBSONIC_FILTER_NOT_ENOUGH)
           .at("/subsonic_order")
@@ -138,13 +129,6 @@ public final class Excursion {
           .with("power", allowedPower);
       return null;
     }
-    double x = Math.sqrt(1 + Math.pow(worst.value() / worst.frequencyHz(), 2 * order)) * xmax;
-    double corner = run.apply(SUBSONIC_CORNER, worst.frequencyHz(), x, xmax, (double) order);
-    return Filter.of(Filter.Kind.BUTTERWORTH, order, corner);
-  }
-
-  private static double corner(double f, double x, double xmax, double n) {
-    double over = (x / xmax) * (x / xmax) - 1;
-    return over <= 0 ? 0 : f * Math.pow(over, 1 / (2 * n));
+    return SubsonicFilter.of(order, worst, xmax, run);
   }
 }

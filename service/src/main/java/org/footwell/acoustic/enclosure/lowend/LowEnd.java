@@ -4,8 +4,8 @@ import java.util.OptionalDouble;
 import org.footwell.acoustic.enclosure.radiator.Survey;
 import org.footwell.acoustic.enclosure.radiator.Survey.Quantity;
 import org.footwell.acoustic.enclosure.radiator.Survey.Summit;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
-import org.footwell.calculation.Run;
 import org.footwell.loudspeaker.Radiator;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.ThieleSmall;
@@ -50,16 +50,16 @@ public final class LowEnd {
   private LowEnd() {}
 
   /** A closed box without leaks. */
-  public static BoxResponse closed(double referenceLevel, double fc, double qtc, Run run) {
-    double f3 = run.apply(CORNER, fc, run.apply(CORNER_RATIO, qtc, HALF_POWER_DB));
-    double f10 = run.apply(CORNER, fc, run.apply(CORNER_RATIO, qtc, TEN_DB));
+  public static BoxResponse closed(double referenceLevel, double fc, double qtc, Arithmetic steps) {
+    double f3 = steps.apply(CORNER, fc, steps.apply(CORNER_RATIO, qtc, HALF_POWER_DB));
+    double f10 = steps.apply(CORNER, fc, steps.apply(CORNER_RATIO, qtc, TEN_DB));
     boolean peaked = qtc * qtc > 0.5;
     return new BoxResponse(
         referenceLevel,
         f3,
         f10,
-        peaked ? run.apply(PEAK, qtc) : 0,
-        peaked ? run.apply(PEAK_FREQUENCY, fc, qtc) : null);
+        peaked ? steps.apply(PEAK, qtc) : 0,
+        peaked ? steps.apply(PEAK_FREQUENCY, fc, qtc) : null);
   }
 
   /**
