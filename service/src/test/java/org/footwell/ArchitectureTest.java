@@ -26,7 +26,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.footwell.calculation.Calculation;
@@ -169,48 +168,10 @@ class ArchitectureTest {
           .belongToAnyOf(
               Run.class, Finding.class, FindingCode.class, FaultCode.class, Calculation.class);
 
-  /** What still does both; whatever is parted or gone leaves the list. */
-  private static final Set<String> STILL_BOTH =
-      Set.of(
-          "acoustic.alignment.CrossoverSums",
-          "acoustic.alignment.DelaySteps",
-          "acoustic.alignment.Layout",
-          "acoustic.crossover.CrossoverChoice",
-          "acoustic.crossover.SeriesCapacitor",
-          "acoustic.crossover.WayShares",
-          "acoustic.enclosure.ClosedAlignment",
-          "acoustic.enclosure.PortTuning",
-          "acoustic.enclosure.VentedAlignment",
-          "acoustic.enclosure.VentedBox",
-          "acoustic.enclosure.VentedForm",
-          "acoustic.enclosure.lowend.BoxRemarks",
-          "acoustic.enclosure.lowend.Excursion",
-          "acoustic.enclosure.lowend.LowEnd",
-          "acoustic.filters.Advice",
-          "acoustic.filters.Handovers",
-          "acoustic.filters.LevelRange",
-          "acoustic.filters.Pair",
-          "acoustic.filters.SummedWays",
-          "acoustic.filters.Sums",
-          "analysis.tolerance.Budgets",
-          "analysis.tolerance.Remarks",
-          "analysis.tolerance.Tolerance",
-          "vehicle.CrossoverReview",
-          "vehicle.DriverReview",
-          "vehicle.SheetReview",
-          "vehicle.curves.PlanCurves",
-          "vehicle.faults.Diagnosis",
-          "vehicle.faults.FaultFinder",
-          "vehicle.faults.FaultList",
-          "vehicle.faults.SingleFaults",
-          "vehicle.faults.Trial",
-          "vehicle.packages.Screening",
-          "vehicle.repair.RepairSearch");
-
   /** Whoever knows a run reads, judges and explains; what is worked out stands in models below. */
   @ArchTest
   static void classesThatKnowARunDoNoHigherMathematics(JavaClasses all) {
-    assertEquals(new TreeSet<>(STILL_BOTH), HigherMathematics.whereARunIsKnown(all));
+    assertEquals(Set.of(), HigherMathematics.whereARunIsKnown(all));
   }
 
   @ArchTest
