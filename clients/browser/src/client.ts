@@ -26,9 +26,9 @@ export interface Asking {
   lang: ServiceLanguage;
 }
 
-/** What goes with every question: its language, and what ends it. */
+/** What goes with every question: its language, figures in sentences as in tables, and what ends it. */
 export interface Sent {
-  params: { query: { lang: ServiceLanguage } };
+  params: { query: { lang: ServiceLanguage; findings: 'beside_tables' } };
   signal: AbortSignal;
 }
 
@@ -59,7 +59,7 @@ export async function ask<A extends object>(
   const stop = () => patience.abort();
   signal.addEventListener('abort', stop);
   try {
-    return outcome(await question(footwell(service), { params: { query: { lang } }, signal: patience.signal }));
+    return outcome(await question(footwell(service), { params: { query: { lang, findings: 'beside_tables' } }, signal: patience.signal }));
   } catch (failure) {
     signal.throwIfAborted();
     if (patience.signal.aborted) return { kind: 'late' };

@@ -58,7 +58,8 @@ export class Reviewing extends EventTarget {
     const asking = (this.#asking = new AbortController());
     this.#become("asking");
     try {
-      const response = await this.#post(REVIEW, {}, text, asking.signal);
+      // Its sentences stand beside tables, here and on the sheets.
+      const response = await this.#post(REVIEW, { findings: "beside_tables" }, text, asking.signal);
       const said = await response.json();
       if (asking.signal.aborted) return;
       this.problem = response.ok ? undefined : said;

@@ -12,6 +12,7 @@ import org.footwell.calculation.View;
 import org.footwell.calculation.text.Names;
 import org.footwell.calculation.text.Reader;
 import org.footwell.web.request.Digits;
+import org.footwell.web.request.Query;
 
 /** Parameters beside the request itself: each is declared once, and operations refer to it. */
 final class Options {
@@ -37,9 +38,10 @@ final class Options {
             parameter("workings", schemas.plain("boolean"), "Whether to show every step"),
             parameter(
                 "findings",
-                schemas.oneOf(List.of("sentences", "codes")),
+                schemas.oneOf(Query.WORDINGS),
                 "How a JSON answer tells findings: with codes, by code, level, places and arguments"
-                    + " alone, for programs that have the sentences"),
+                    + " alone, for programs that have the sentences; with beside_tables, in sentences"
+                    + " whose figures are rounded as in the tables of the sheets"),
             parameter(
                 "errors",
                 schemas.oneOf(List.of("problem", "text")),

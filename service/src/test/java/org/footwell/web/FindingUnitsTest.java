@@ -97,7 +97,8 @@ class FindingUnitsTest {
   void besideTablesSentencesAreRoundedAsTheyAre() {
     Pattern finer = Pattern.compile("\\.\\d{2,}\\s+dB");
     assertTrue(finer.matcher(demoReview("json")).find(), "nothing to round");
-    for (String page : List.of("text", "fitter.html")) {
+    for (String page :
+        List.of("text", "fitter.html", "json&findings=beside_tables&field=findings")) {
       assertEquals(
           List.of(),
           finer.matcher(demoReview(page)).results().map(MatchResult::group).toList(),

@@ -90,14 +90,9 @@ public record Reader(Locale language, Units units, Wording wording) {
     return new Reader(language, Units.METRIC);
   }
 
-  /** The same who knows findings by their codes. */
-  public Reader knowingCodes() {
-    return new Reader(language, units, Wording.CODES);
-  }
-
-  /** The same who reads findings beside tables. */
-  public Reader besideTables() {
-    return new Reader(language, units, Wording.BESIDE_TABLES);
+  /** The same who is told findings in this way. */
+  public Reader told(Wording other) {
+    return new Reader(language, units, other);
   }
 
   /** Who asks for languages in the words of an Accept-Language header (RFC 9110, 12.5.4). */

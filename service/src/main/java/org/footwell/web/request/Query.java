@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.regex.Pattern;
@@ -38,7 +39,9 @@ public final class Query {
 
   private static final String FINDINGS = "findings";
 
-  private static final String CODES = "codes";
+  /** How findings can be said. */
+  public static final List<String> WORDINGS =
+      Stream.of(Reader.Wording.values()).map(Names::of).toList();
 
   private static final List<String> ERRORS = List.of("problem", "text");
 
@@ -91,7 +94,7 @@ public final class Query {
             "field",
             List.of(),
             FINDINGS,
-            List.of("sentences", CODES),
+            WORDINGS,
             "format",
             formats,
             LANGUAGE,
@@ -313,18 +316,21 @@ public final class Query {
   }
 
   /**
-   * Who reads an answer: with {@code findings=codes} a program, on a page someone who sees tables beside it.
+   * Who reads an answer: {@code findings=} says how they are said; on a page someone sees tables beside them.
    *
-   * @throws ProblemException if a form for people is asked for at the same time
+   * @throws ProblemException if a form for people is asked for at the same time as codes
    */
   public Reader reader(Reader asking, Format format) {
-    if (!CODES.equals(option(FINDINGS))) {
-      return format.isPage() ? asking.besideTables() : asking;
-    }
-    if (option("field") == null && !format.equals(Format.JSON)) {
+    String asked = option(FINDINGS);
+    Reader.Wording wording =
+        asked == null
+            ? Reader.Wording.SENTENCES
+            : Reader.Wording.valueOf(asked.toUpperCase(Locale.ROOT));
+    if (wording == Reader.Wording.CODES && option("field") == null && !format.equals(Format.JSON)) {
       requireNone(List.of(FINDINGS), Format.JSON);
     }
-    return asking.knowingCodes();
+    boolean onPage = format.isPage() && wording == Reader.Wording.SENTENCES;
+    return asking.told(onPage ? Reader.Wording.BESIDE_TABLES : wording);
   }
 
   /** Whether the raw query asks for problems as text; looks before anything is checked. */

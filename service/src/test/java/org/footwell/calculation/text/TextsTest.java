@@ -122,7 +122,9 @@ class TextsTest {
   void besideTablesFiguresAreRoundedAsThere(double value, double limit, String sentence) {
     Map<String, Object> arguments = Map.of("value", value, "limit", limit);
     Template template = new Template("{value} V of {limit} V");
-    assertEquals(sentence, template.filled(arguments::get, Reader.ANYONE.besideTables()));
+    assertEquals(
+        sentence,
+        template.filled(arguments::get, Reader.ANYONE.told(Reader.Wording.BESIDE_TABLES)));
   }
 
   @Test
