@@ -33,8 +33,7 @@ public final class Metrics implements AutoCloseable {
           .mapToObj(ms -> Duration.ofNanos(Math.round(ms * 1e6)))
           .toArray(Duration[]::new);
 
-  private final PrometheusMeterRegistry registry =
-      new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
+  private PrometheusMeterRegistry registry;
   private final Map<Answer, Meters> meters = new ConcurrentHashMap<>();
   private final String version;
   private MachineFigures machine;
@@ -74,12 +73,20 @@ public final class Metrics implements AutoCloseable {
             .description("Time from reading a request to the end of its answer")
             .tags("calculation", answer.calculation(), "operation", answer.operation())
             .serviceLevelObjectives(BUCKETS)
-            .register(registry),
+            .register(registry()),
         Counter.builder("footwell.answers")
             .description("Answers given")
             .tags("calculation", answer.calculation(), "operation", answer.operation())
             .tag("status", Integer.toString(answer.status()))
-            .register(registry));
+            .register(registry()));
+  }
+
+  /** Made after the first answer has gone: loading it takes a while. */
+  private synchronized PrometheusMeterRegistry registry() {
+    if (registry == null) {
+      registry = new PrometheusMeterRegistry(PrometheusConfig.DEFAULT);
+    }
+    return registry;
   }
 
   /** Answers with all figures. */
@@ -90,13 +97,13 @@ public final class Metrics implements AutoCloseable {
   /** All figures in the form of Prometheus. */
   String text() {
     beginMachine();
-    return registry.scrape();
+    return registry().scrape();
   }
 
   /** Only when first asked for: the beans behind it take long to load. */
   private synchronized void beginMachine() {
     if (machine == null) {
-      machine = new MachineFigures(version, registry);
+      machine = new MachineFigures(version, registry());
     }
   }
 
@@ -105,6 +112,8 @@ public final class Metrics implements AutoCloseable {
     if (machine != null) {
       machine.close();
     }
-    registry.close();
+    if (registry != null) {
+      registry.close();
+    }
   }
 }
