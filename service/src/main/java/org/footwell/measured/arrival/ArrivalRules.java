@@ -12,7 +12,6 @@ import org.footwell.measured.arrival.ArrivalTimesRequest.RecordedChannel;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Take;
 import org.footwell.measured.arrival.ArrivalTimesRequest.TimeReference;
 import org.footwell.measured.response.TakeRules;
-import org.footwell.parts.Filter;
 
 /** The rules between the fields of a request; every breach is refused, all at once. */
 final class ArrivalRules {
@@ -86,8 +85,6 @@ final class ArrivalRules {
             .given(band.highHz())
             .allowed(Allowed.atLeast(NARROWEST * band.lowHz(), "Hz"));
       }
-      Filter.require(channel.highPass(), at + "/high_pass", run);
-      Filter.require(channel.lowPass(), at + "/low_pass", run);
     }
   }
 }

@@ -1,11 +1,11 @@
-package org.footwell.parts.plan;
+package org.footwell.parts;
 
 import java.util.Currency;
 import org.footwell.calculation.FaultCode;
 import org.footwell.calculation.TextForm;
 
 /** A currency that sums are rounded in: metals, funds and codes for tests have no smallest unit. */
-final class RoundedCurrency implements TextForm {
+public final class RoundedCurrency implements TextForm {
 
   @Override
   public String name() {
@@ -20,6 +20,6 @@ final class RoundedCurrency implements TextForm {
 
   @Override
   public FaultCode fault() {
-    return PlanFault.CURRENCY_UNKNOWN;
+    return MoneyFault.CURRENCY_UNKNOWN;
   }
 }
