@@ -27,6 +27,8 @@ import org.footwell.recording.Recording;
 @Keeps(
     value = EvenOrder.class,
     of = {"channels.*.high_pass", "channels.*.low_pass"})
+@Keeps(RecordedArrivals.class)
+@Keeps(value = WideEnough.class, of = "channels.*.band")
 public record ArrivalTimesRequest(
     @Schema(description = "What the recordings are") @NotNull RecordedKind kind,
     @Schema(description = "The sweep that was played; with kind sweep only") PlayedSweep sweep,

@@ -76,7 +76,7 @@ public final class LevelAndBalance
 
   @Override
   public LevelAndBalanceResult compute(LevelAndBalanceRequest q, Run run) {
-    double[] frequencies = BalanceRules.require(q, run);
+    double[] frequencies = JudgedBands.frequencies(q);
     DoubleUnaryOperator target = q.target().curve();
     List<BandLevels> all = BandLevels.all(q, frequencies, target, run);
     BandLevels quietest =

@@ -76,8 +76,6 @@ public final class LoudspeakerSum
 
   @Override
   public LoudspeakerSumResult compute(LoudspeakerSumRequest q, Run run) {
-    new TakeRules(q, run).check();
-    run.requireNoFaults();
     double[] frequencies = frequencies(q);
     ImpulseResponses responses = q.responses();
     withinRecording(frequencies, q, responses, run);

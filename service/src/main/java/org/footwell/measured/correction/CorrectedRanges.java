@@ -3,14 +3,25 @@ package org.footwell.measured.correction;
 import static org.footwell.measured.correction.CorrectionFault.CORRECTION_RANGE_EMPTY;
 
 import java.util.stream.IntStream;
-import org.footwell.calculation.Run;
+import org.footwell.calculation.Check;
+import org.footwell.calculation.Refusing;
 import org.footwell.calculation.text.Allowed;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.measured.response.JudgedChannel;
 import org.footwell.measured.response.TakeRules;
 
-/** The rules between the fields of a request; every breach is refused, all at once. */
-final class CorrectionRules {
+/** What is corrected was recorded, and is wide enough to fit something. */
+@Check.Of(
+    value = {
+      "recordings.*.recording",
+      "processor_rate_hz",
+      "channels.*.from_hz",
+      "channels.*.to_hz"
+    },
+    says =
+        "The range of each channel is at least a third octave wide within what was recorded and the"
+            + " processor reaches.")
+final class CorrectedRanges implements Check<ResponseCorrectionRequest> {
 
   private static final double LOWEST_HZ = 10;
   private static final double HIGHEST_HZ = 20_000;
@@ -21,22 +32,22 @@ final class CorrectionRules {
   /** A range narrower than a third octave, in points, leaves nothing to fit. */
   private static final int FEWEST_POINTS = 8;
 
-  private CorrectionRules() {}
-
-  /** The points in Hz; ends the run if anything is amiss. */
-  static double[] require(ResponseCorrectionRequest q, Run run) {
-    TakeRules takes = new TakeRules(q, run);
-    takes.check();
-    double highest = USABLE * q.processorRateHz() / 2;
-    if (takes.rateHz() != null) {
-      highest = Math.min(highest, TakeRules.USABLE * takes.rateHz() / 2);
-    }
-    double[] points = points(Math.min(highest, HIGHEST_HZ));
+  @Override
+  public void check(ResponseCorrectionRequest q, Refusing to) {
+    double[] points = points(q);
     for (int i = 0; i < q.channels().size(); i++) {
-      range(q.channels().get(i), "/channels/" + i, points, run);
+      range(q.channels().get(i), "/channels/" + i, points, to);
     }
-    run.requireNoFaults();
-    return points;
+  }
+
+  /** The points in Hz. */
+  static double[] points(ResponseCorrectionRequest q) {
+    double highest = USABLE * q.processorRateHz() / 2;
+    Double rateHz = TakeRules.rateHz(q);
+    if (rateHz != null) {
+      highest = Math.min(highest, TakeRules.USABLE * rateHz / 2);
+    }
+    return points(Math.min(highest, HIGHEST_HZ));
   }
 
   private static double[] points(double highest) {
@@ -46,7 +57,7 @@ final class CorrectionRules {
         .toArray();
   }
 
-  private static void range(JudgedChannel channel, String at, double[] points, Run run) {
+  private static void range(JudgedChannel channel, String at, double[] points, Refusing to) {
     if (channel.fromHz() == null) {
       return;
     }
@@ -55,7 +66,7 @@ final class CorrectionRules {
       inside += f >= channel.fromHz() && f <= channel.toHz() ? 1 : 0;
     }
     if (inside < FEWEST_POINTS) {
-      run.refuse(CORRECTION_RANGE_EMPTY)
+      to.refuse(CORRECTION_RANGE_EMPTY)
           .at(at)
           .given(Allowed.range(channel.fromHz(), channel.toHz(), "Hz"))
           .allowed(
