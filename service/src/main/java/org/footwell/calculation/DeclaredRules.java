@@ -135,6 +135,7 @@ final class DeclaredRules {
     public void missingBeside(String pointer, String field) {
       if (!faulty.at(pointer)) {
         faults.add(CoreFault.NEEDED_BESIDE).at(faulty.above() + pointer).field("other", field);
+        faulty.miss(pointer);
       }
     }
 

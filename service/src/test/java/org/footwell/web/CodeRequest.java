@@ -68,7 +68,7 @@ record CodeRequest(String calculation, String code, Path source) {
     return isTable() ? MissingNode.getInstance() : Example.read(text());
   }
 
-  private boolean hasFiles() {
+  boolean hasFiles() {
     return content().has("files");
   }
 

@@ -41,6 +41,7 @@ import org.footwell.parts.Seat;
     value = {"from_hz", "to_hz"},
     orEqual = true)
 @Built
+@Keeps(BandsInRange.class)
 @Keeps(SourcesPlaced.class)
 @Keeps(SourceDistances.class)
 public record SeatLevelsRequest(

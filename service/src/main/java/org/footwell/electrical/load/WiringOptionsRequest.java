@@ -23,6 +23,8 @@ import org.footwell.parts.VoiceCoil;
 @AtMostOne({"amplifier.rails", "amplifier.ratings"})
 @Keeps(value = CoilNames.class, of = "coils")
 @Keeps(value = FewCoils.class, of = "coils")
+@Keeps(OpenWindow.class)
+@Keeps(PossibleAmplifier.class)
 public record WiringOptionsRequest(
     @Schema(
             description =

@@ -25,6 +25,9 @@ final class JudgedBands implements Check<LevelAndBalanceRequest> {
 
   @Override
   public void check(LevelAndBalanceRequest q, Refusing to) {
+    if (q.fromHz() > q.toHz()) {
+      return; // told by the rule
+    }
     double[] frequencies = frequencies(q);
     if (frequencies.length == 0) {
       to.refuse(FrequencyFault.RANGE_WITHOUT_POINTS)

@@ -33,6 +33,7 @@ import org.footwell.vehicle.reading.GainOfSignal;
 @Keeps(value = EqualiserBelowHalfRate.class, of = "plan")
 @Keeps(value = BoxedDriverKnown.class, of = "plan")
 @Keeps(value = GainOfSignal.class, of = "plan")
+@Keeps(OfferedIds.class)
 public record PackageOptionsRequest(
     @Schema(
             description =

@@ -257,7 +257,7 @@ class ResponseCorrectionTest {
     CorrectionSession session = bells();
     session.channels.add(new JudgedChannel("b", 5000.0, 5100.0));
     assertEquals(
-        List.of("/recordings take-missing", "/channels/1 correction-range-empty"),
+        List.of("/channels/1 correction-range-empty", "/recordings take-missing"),
         session.faults());
     session.channels.add(new JudgedChannel("b", null, 5100.0));
     session.draft.filters(limits().lowestQ(5.0).highestQ(1.0).fromHz(500.0).toHz(200.0).build());
