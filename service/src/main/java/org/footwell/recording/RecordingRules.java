@@ -58,6 +58,9 @@ public final class RecordingRules {
       to.refuse(WAV_NOT_UPLOADED).at(at + "/wav").given(recording.wav());
       return false;
     }
+    if (recording.rateHz() == null || recording.samples() == null) {
+      return false; // told by the rules of a recording
+    }
     boolean sameRate = rate(recording.rateHz(), at);
     boolean fits = size(recording.samples(), at);
     return sameRate && fits && levels(recording, at);

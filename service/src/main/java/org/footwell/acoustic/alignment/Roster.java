@@ -13,10 +13,10 @@ final class Roster {
   private final Map<String, Integer> seats = new LinkedHashMap<>();
 
   Roster(SeatDelaysRequest q) {
-    for (SeatDelaysRequest.PlacedChannel channel : q.channels()) {
+    for (SeatDelaysRequest.PlacedChannel channel : orNone(q.channels())) {
       channels.putIfAbsent(channel.name(), channels.size());
     }
-    for (Seat seat : q.seats()) {
+    for (Seat seat : orNone(q.seats())) {
       seats.putIfAbsent(seat.name(), seats.size());
     }
   }

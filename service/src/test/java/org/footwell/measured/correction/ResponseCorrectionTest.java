@@ -266,7 +266,8 @@ class ResponseCorrectionTest {
             "/channels/2/from_hz needed-beside",
             "/channels/2/id duplicate",
             "/filters/highest_q not-ascending",
-            "/filters/to_hz not-ascending"),
+            "/filters/to_hz not-ascending",
+            "/recordings take-missing"),
         session.faults().stream().sorted().toList());
     session = CorrectionSession.at(1);
     session.channel("a", null, null, MadeUpResponse.click(24_000, 2000, 1e-9).noisy(0.1, 3));
