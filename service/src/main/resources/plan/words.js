@@ -87,8 +87,11 @@ export function figure(value, fewest, most) {
 /** A number with its unit, which does not part from it. */
 export const measure = (value, field, digits = 1, least = 0) => `${shown(value, digits, least)}\u202f${unit(field)}`;
 
-/** A price with its currency, an ISO 4217 code, and as many decimals as that has; two where none is known. */
+/**
+ * A price with its currency, an ISO 4217 code, as the sheets write it: with as many decimals as that has; two where none
+ * is known.
+ */
 export const money = (value, currency) =>
   /^[A-Z]{3}$/.test(currency ?? "")
-    ? new Intl.NumberFormat(lang, { style: "currency", currency, currencyDisplay: "code", maximumFractionDigits: 20 }).format(value)
+    ? `${shown(value, 20, new Intl.NumberFormat(lang, { style: "currency", currency }).resolvedOptions().minimumFractionDigits)}\u00a0${currency}`
     : shown(value, 2, 2);

@@ -14,17 +14,9 @@ public interface Calculation<Q extends Record, R extends Record> {
   Card<Q, R> card();
 
   /**
-   * Refuses through the run what declared rules cannot say, so that all faults of a request come at once.
-   *
-   * @param request has every value it must have, within bounds; relations between them need not hold, and
-   *     what is refused of those is in the run already
-   */
-  default void check(Q request, Run run) {}
-
-  /**
    * Computes the result of a valid request.
    *
-   * @param request satisfies every constraint and rule of its record and passed {@link #check}
+   * @param request satisfies every constraint and rule of its record and those beside the calculation
    * @param run notes steps and findings, and knows the deadline
    * @throws Refused if the request cannot be answered
    */

@@ -14,26 +14,43 @@ final class Constraints {
   /** These, and those that are found faulty here. */
   private final List<String> faulty;
 
-  private Constraints(Faults faults) {
+  /** Places of which nothing is known for rules of a record's own. */
+  private final List<String> unknown;
+
+  private Constraints(List<String> open, Faults faults) {
+    this.unknown = new ArrayList<>(open);
     this.faults = faults;
-    this.unread = faults.places();
+    this.unread = faults.unread();
     this.faulty = new ArrayList<>(unread);
   }
 
   /**
    * Adds a fault for everything about a record that its shape does not allow, save where a fault is
    * known already.
+   *
+   * @param further rules that it is held against as a whole
    */
-  static void check(Node.Group group, Object record, Faults faults) {
-    new Constraints(faults).group(group, record, "");
+  static void check(Node.Group group, Object record, List<DeclaredRules> further, Faults faults) {
+    Constraints constraints = new Constraints(List.of(), faults);
+    constraints.group(group, record, "");
+    further.forEach(rules -> constraints.hold(rules, record, ""));
+  }
+
+  /** The same where other values may be put in at some places: of them rules of a record's own know nothing. */
+  static void checkAround(Node.Group group, Object record, List<String> open, Faults faults) {
+    new Constraints(open, faults).group(group, record, "");
   }
 
   private void group(Node.Group group, Object record, String pointer) {
     for (Node.Member member : group.members().values()) {
       value(member.node(), member.required(), member.of(record), pointer, member.name());
     }
+    hold(group.rules(), record, pointer);
+  }
+
+  private void hold(DeclaredRules rules, Object record, String pointer) {
     if (!faults.full()) {
-      group.rules().check(record, new FaultyPlaces(pointer, unread, faulty), faults);
+      rules.check(record, new FaultyPlaces(pointer, unread, faulty, unknown), faults);
     }
   }
 

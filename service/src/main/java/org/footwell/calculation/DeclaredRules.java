@@ -3,40 +3,65 @@ package org.footwell.calculation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
+import org.footwell.calculation.rule.FieldRule;
 import org.footwell.calculation.rule.Rule;
 import org.footwell.calculation.rule.Rules;
 import org.footwell.calculation.text.Allowed;
-import org.footwell.calculation.text.Coded;
 import org.footwell.calculation.text.Form;
 import org.footwell.calculation.text.Given;
 import org.footwell.calculation.text.Names;
 import org.footwell.calculation.text.Phrase;
 
-/** The rules between the fields of one record, ready to be held against it. */
+/** The rules of one record, ready to be held against it. */
 final class DeclaredRules {
 
   private final List<Prepared> rules;
+  private final List<OwnRule> own;
 
   /**
-   * Reads them from a record.
+   * Reads them from a record, or from a calculation that is asked by it.
    *
+   * @param members of the record
    * @throws IllegalStateException if one names a field that the record has not
    */
-  DeclaredRules(Class<?> type, Map<String, Node.Member> members) {
-    this.rules = Rules.of(type).stream().map(rule -> prepared(rule, type, members)).toList();
+  DeclaredRules(Class<?> declaring, Map<String, Node.Member> members) {
+    this.rules =
+        Rules.of(declaring).stream().map(rule -> prepared(rule, declaring, members)).toList();
+    this.own = OwnRule.of(declaring, members);
   }
 
-  private static Prepared prepared(Rule rule, Class<?> type, Map<String, Node.Member> members) {
+  private static Prepared prepared(
+      FieldRule rule, Class<?> declaring, Map<String, Node.Member> members) {
     try {
-      return new Prepared(
-          rule, rule.fields().stream().map(path -> FieldPath.of(members, path)).toList());
+      return new Prepared(rule, ways(members, rule.fields()));
     } catch (IllegalArgumentException nowhere) {
-      throw new IllegalStateException("rule " + rule.sentence() + " of " + type, nowhere);
+      throw new IllegalStateException("rule " + rule.sentence() + " of " + declaring, nowhere);
     }
   }
 
+  /**
+   * The ways to fields.
+   *
+   * @throws IllegalArgumentException if there is no such field
+   */
+  static List<FieldPath> ways(Map<String, Node.Member> members, List<String> paths) {
+    return paths.stream().map(path -> FieldPath.of(members, path)).toList();
+  }
+
   List<Rule> list() {
-    return rules.stream().map(Prepared::rule).toList();
+    return Stream.concat(rules.stream().map(Prepared::rule), own.stream())
+        .<Rule>map(rule -> rule)
+        .toList();
+  }
+
+  /** Dotted paths of what must be given where what holds it is. */
+  List<String> needed() {
+    return rules.stream()
+        .map(Prepared::rule)
+        .filter(FieldRule::eachAlone)
+        .flatMap(rule -> rule.fields().stream())
+        .toList();
   }
 
   /**
@@ -44,21 +69,27 @@ final class DeclaredRules {
    * of such a field it is only known that it is given.
    */
   void check(Object record, FaultyPlaces faulty, Faults faults) {
-    for (Prepared one : rules) {
-      List<FieldPath> known = faulty.none() ? one.paths : one.known(faulty);
-      if (known.size() == one.paths.size() || one.rule.eachAlone()) {
+    rules.forEach(rule -> rule.check(record, faulty, faults));
+    if (!own.isEmpty()) {
+      FaultyPlaces unknown = faulty.forOwnRules();
+      own.forEach(rule -> rule.check(record, unknown, faults));
+    }
+  }
+
+  private record Prepared(FieldRule rule, List<FieldPath> paths) {
+
+    void check(Object record, FaultyPlaces faulty, Faults faults) {
+      List<FieldPath> known = faulty.none() ? paths : known(faulty);
+      if (known.size() == paths.size() || rule.eachAlone()) {
         List<List<Rule.Place>> places = new ArrayList<>(known.size());
         for (FieldPath path : known) {
           places.add(path.in(record));
         }
-        one.rule.check(
-            one.rule.ofPresence() ? faulty.markUnread(places) : places,
+        rule.check(
+            rule.ofPresence() ? faulty.markUnread(places) : places,
             new ToldBreaches(faulty, faults));
       }
     }
-  }
-
-  private record Prepared(Rule rule, List<FieldPath> paths) {
 
     /** Those of which is known what the rule asks. */
     List<FieldPath> known(FaultyPlaces faulty) {
@@ -96,6 +127,7 @@ final class DeclaredRules {
     public void missing(String pointer) {
       if (!faulty.at(pointer)) {
         faults.add(CoreFault.REQUIRED).at(faulty.above() + pointer);
+        faulty.miss(pointer);
       }
     }
 
@@ -103,6 +135,7 @@ final class DeclaredRules {
     public void missingBeside(String pointer, String field) {
       if (!faulty.at(pointer)) {
         faults.add(CoreFault.NEEDED_BESIDE).at(faulty.above() + pointer).field("other", field);
+        faulty.miss(pointer);
       }
     }
 
@@ -140,11 +173,6 @@ final class DeclaredRules {
           .at(faulty.above() + pointer)
           .given(given)
           .allowed(orEqual ? Allowed.atLeast(before, "") : Allowed.above(before, ""));
-    }
-
-    @Override
-    public void told(Coded code, String pointer, Object given) {
-      faults.add((FaultCode) code).at(faulty.above() + pointer).given(given);
     }
   }
 }

@@ -14,14 +14,6 @@ public interface Document<D extends Record> {
   List<FaultCode> refusals();
 
   /**
-   * Refuses through the run a document that does not hang together.
-   *
-   * @param document has every value it must have, within bounds; relations between them need not hold, and
-   *     what is refused of those is in the run already
-   */
-  void check(D document, Run run);
-
-  /**
    * How the places are written that a calculation can be about, such as {@code /drivers/{id}}; none
    * where it cannot be put to such a document.
    */
@@ -31,7 +23,7 @@ public interface Document<D extends Record> {
    * Reads the request of a calculation that has places.
    *
    * @param about the place it is about, or empty for the document as a whole
-   * @param run of the document, whose rules hold and which passed {@link #check}
+   * @param run of the document, whose rules hold
    * @throws Refused if there is no such place
    */
   <Q extends Record> Asked<Q> ask(Calculation<Q, ?> calculation, D document, String about, Run run);

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BiConsumer;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.footwell.calculation.text.Reader;
@@ -62,10 +63,7 @@ public final class Engine {
       Reader reader) {
     Card<Q, R> card = calculation.card();
     Run run = new Run(this, Shape.of(kind.type()), workings, System.nanoTime() + within.toNanos());
-    Shape.of(kind.type()).check(document, run.faults());
-    if (run.faults().onlyOfRelations()) {
-      kind.check(document, run);
-    }
+    Shape.of(kind.type()).check(document, kind.getClass(), run.faults());
     run.requireNoFaults();
     Asked<Q> asked = kind.ask(calculation, document, about, run);
     R result = keepingTo(card, run, () -> run(calculation, asked, run));
@@ -113,17 +111,35 @@ public final class Engine {
   }
 
   /**
-   * Makes a request of untyped maps, lists, texts, numbers and truth values.
+   * Makes the request of a calculation of untyped maps, lists, texts, numbers and truth values.
    *
    * @param cells whether every value came as text, as in a query or a CSV row
-   * @throws Refused with every fault of form and bounds, if there is any of form
+   * @throws Refused with every fault of form, bounds and rules, if there is any of form
    */
+  public <Q extends Record> Q bind(Calculation<Q, ?> calculation, Object given, boolean cells) {
+    Shape<Q> shape = Shape.of(calculation.card().request());
+    return bind(shape, given, cells, (q, faults) -> shape.check(q, calculation.getClass(), faults));
+  }
+
+  /** Makes a document of untyped values likewise. */
+  public <D extends Record> D bind(Document<D> kind, Object given) {
+    Shape<D> shape = Shape.of(kind.type());
+    return bind(shape, given, false, (d, faults) -> shape.check(d, kind.getClass(), faults));
+  }
+
+  /** Makes a record likewise, whoever is asked by it. */
   public <Q extends Record> Q bind(Class<Q> type, Object given, boolean cells) {
+    Shape<Q> shape = Shape.of(type);
+    return bind(shape, given, cells, shape::check);
+  }
+
+  private static <Q extends Record> Q bind(
+      Shape<Q> shape, Object given, boolean cells, BiConsumer<Q, Faults> check) {
     Faults faults = new Faults();
-    Q request = Shape.of(type).bind(given, cells, faults);
+    Q request = shape.bind(given, cells, faults);
     if (!faults.none()) {
       if (request != null) {
-        Shape.of(type).check(request, faults);
+        check.accept(request, faults);
       }
       throw new Refused(faults);
     }
@@ -180,10 +196,7 @@ public final class Engine {
 
   private <Q extends Record, R extends Record> R compute(
       Calculation<Q, R> calculation, Q request, Run run) {
-    Shape.of(calculation.card().request()).check(request, run.faults());
-    if (run.faults().onlyOfRelations()) {
-      calculation.check(request, run);
-    }
+    Shape.of(calculation.card().request()).check(request, calculation.getClass(), run.faults());
     run.requireNoFaults();
     R result = calculation.compute(request, run);
     run.requireNoFaults();

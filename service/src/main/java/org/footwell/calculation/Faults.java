@@ -2,9 +2,7 @@ package org.footwell.calculation;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.function.UnaryOperator;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.footwell.calculation.text.Reader;
 
@@ -16,18 +14,6 @@ public final class Faults {
 
   /** More are not listed: a request with so many needs another look as a whole. */
   public static final int MOST = 100;
-
-  /** With these a value is missing or cannot be taken as it is. */
-  private static final Set<String> OF_VALUES =
-      Stream.of(
-              CoreFault.REQUIRED,
-              CoreFault.UNKNOWN_FIELD,
-              CoreFault.WRONG_TYPE,
-              CoreFault.NOT_ALLOWED,
-              CoreFault.NAME_OF_RESULT,
-              CoreFault.NOT_FINITE)
-          .map(CoreFault::code)
-          .collect(Collectors.toUnmodifiableSet());
 
   private final UnaryOperator<String> rebase;
   private final List<Remark> faults = new ArrayList<>(0);
@@ -42,7 +28,12 @@ public final class Faults {
 
   /** Adds a fault; the remark returned takes what it is about. */
   public Remark add(FaultCode code) {
-    Remark remark = new Remark(code, rebase, null);
+    return add(code, "");
+  }
+
+  /** Adds a fault of something within, whose places are told from there. */
+  Remark add(FaultCode code, String within) {
+    Remark remark = new Remark(code, pointer -> rebase.apply(within + pointer), null);
     if (faults.size() < MOST) {
       faults.add(remark);
     }
@@ -88,14 +79,17 @@ public final class Faults {
     return faults.isEmpty();
   }
 
-  /** Whether every value is there and can be taken as it is: only what they mean together fails. */
-  boolean onlyOfRelations() {
-    return faults.stream().noneMatch(fault -> OF_VALUES.contains(fault.code()));
-  }
-
   /** Where they are, as JSON Pointers. */
   List<String> places() {
     return none() ? List.of() : faults.stream().map(Remark::where).toList();
+  }
+
+  /** Where something is given that could not be read; unknown fields hinder the reading of no other. */
+  List<String> unread() {
+    return faults.stream()
+        .filter(fault -> !fault.code().equals(CoreFault.UNKNOWN_FIELD.code()))
+        .map(Remark::where)
+        .toList();
   }
 
   /** Their codes. */

@@ -1,6 +1,7 @@
 package org.footwell.calculation;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.footwell.calculation.rule.Rule;
 
 /**
@@ -9,8 +10,23 @@ import org.footwell.calculation.rule.Rule;
  * @param above where the record stands
  * @param unread places where something is given that could not be read
  * @param all these, and those that bounds do not allow or where something is missing
+ * @param unknown further places of which nothing is known for rules of a record's own: what such a rule
+ *     needs is missing there, or other values may be put in
  */
-record FaultyPlaces(String above, List<String> unread, List<String> all) {
+record FaultyPlaces(String above, List<String> unread, List<String> all, List<String> unknown) {
+
+  /** The same with all places of which nothing is known. */
+  FaultyPlaces forOwnRules() {
+    return unknown.isEmpty()
+        ? this
+        : new FaultyPlaces(
+            above, unread, Stream.concat(all.stream(), unknown.stream()).toList(), unknown);
+  }
+
+  /** Of a part that stands at a place, from the record. */
+  FaultyPlaces in(String pointer) {
+    return new FaultyPlaces(above + pointer, unread, all, unknown);
+  }
 
   boolean none() {
     return all.isEmpty();
@@ -27,6 +43,11 @@ record FaultyPlaces(String above, List<String> unread, List<String> all) {
   /** Whether this place, from the record, is one of them. */
   boolean at(String pointer) {
     return all.contains(above + pointer);
+  }
+
+  /** Notes one where something is missing, from the record. */
+  void miss(String pointer) {
+    unknown.add(above + pointer);
   }
 
   /** What was given but not read is nothing in the record: here it is marked as given. */

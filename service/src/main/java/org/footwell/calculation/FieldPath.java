@@ -42,6 +42,13 @@ record FieldPath(List<String> parts, List<Node.Member> steps, String pointer) {
     return new FieldPath(parts, steps, pointer);
   }
 
+  /** The rest of the way, from so many steps down. */
+  FieldPath below(int down) {
+    List<String> rest = parts.subList(down, parts.size());
+    String there = rest.contains(EVERY) ? null : "/" + String.join("/", rest);
+    return new FieldPath(rest, steps.subList(down, steps.size()), there);
+  }
+
   /** Where the field stands in a record: once, or once for each entry of the lists on the way. */
   List<Rule.Place> in(Object record) {
     if (pointer != null) {

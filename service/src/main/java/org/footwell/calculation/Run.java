@@ -19,7 +19,7 @@ import org.footwell.calculation.text.Reader;
  * One run of a calculation: notes steps when workings are wanted, collects findings and faults, and
  * knows the deadline. Confined to one thread.
  */
-public final class Run implements Arithmetic {
+public final class Run implements Arithmetic, Refusing {
 
   private static final Verdict[] MILDEST_FIRST = Verdict.values();
 
@@ -150,8 +150,14 @@ public final class Run implements Arithmetic {
   }
 
   /** Adds a fault: the request is refused when the calculation ends or gives up. */
+  @Override
   public Remark refuse(FaultCode code) {
     return faults.add(code);
+  }
+
+  /** Refuses this request where it breaks a rule beside a calculation that it is not put to. */
+  public void hold(Record asked, Class<?> declaring) {
+    Shape.of(asked.getClass()).hold(asked, declaring, faults);
   }
 
   /** Adds faults of something that stands in this request. */
@@ -167,17 +173,6 @@ public final class Run implements Arithmetic {
           .at(pointer)
           .given(given == 0 ? Given.NONE_OF_THEM : Given.MORE_THAN_ONE)
           .allowed(Allowed.fields(alternatives.keySet()));
-    }
-  }
-
-  /** The same of two, each after its name. */
-  public void exactlyOneOf(
-      String pointer, String name, Object given, String otherName, Object otherGiven) {
-    if ((given == null) == (otherGiven == null)) {
-      refuse(CoreFault.EXACTLY_ONE_OF)
-          .at(pointer)
-          .given(given == null ? Given.NONE_OF_THEM : Given.MORE_THAN_ONE)
-          .allowed(Allowed.fields(List.of(name, otherName)));
     }
   }
 
@@ -289,7 +284,7 @@ public final class Run implements Arithmetic {
     if (asked.posed()) {
       Shape<Q> nested = Shape.of(calculation.card().request());
       Run within = new Run(this, nested, asked.places());
-      nested.check(asked.request(), within.faults);
+      nested.check(asked.request(), calculation.getClass(), within.faults);
       all.addAll(within.faults);
     }
     return all;

@@ -6,6 +6,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import org.footwell.calculation.rule.Rule;
 import org.footwell.calculation.text.Phrase;
@@ -35,6 +36,9 @@ public final class Shape<T extends Record> {
   private final boolean flat;
   private final boolean holdsRequest;
   private final boolean holdsSeries;
+
+  /** By the calculations and kinds of document beside which they stand. */
+  private final Map<Class<?>, DeclaredRules> further = new ConcurrentHashMap<>();
 
   private Shape(Class<?> type) {
     this.root = Reflection.group(type);
@@ -217,9 +221,30 @@ public final class Shape<T extends Record> {
     return leadsTo("/" + path.replace('.', '/'));
   }
 
-  /** Adds a fault for everything about a record that its bounds do not allow. */
+  /** Those that stand beside a calculation asked by this record, and hold for it alone. */
+  public List<Rule> rules(Class<?> declaring) {
+    return rulesOf(declaring).list();
+  }
+
+  /** Adds a fault for everything about a record that its bounds and rules do not allow. */
   void check(Object record, Faults faults) {
-    Constraints.check(root, record, faults);
+    Constraints.check(root, record, List.of(), faults);
+  }
+
+  /** The same with the rules that stand beside a calculation asked by it, or a kind of document. */
+  void check(Object record, Class<?> declaring, Faults faults) {
+    Constraints.check(root, record, List.of(rulesOf(declaring)), faults);
+  }
+
+  /** Holds a record whose own bounds and rules are kept against those further rules alone. */
+  void hold(Object record, Class<?> declaring, Faults faults) {
+    rulesOf(declaring)
+        .check(record, new FaultyPlaces("", List.of(), List.of(), new ArrayList<>()), faults);
+  }
+
+  /** The rules that stand beside a calculation asked by this record, or a kind of document. */
+  private DeclaredRules rulesOf(Class<?> declaring) {
+    return further.computeIfAbsent(declaring, one -> new DeclaredRules(one, root.members()));
   }
 
   /** Whether the record can have something at a JSON Pointer, whatever the index in a list. */
@@ -321,9 +346,7 @@ public final class Shape<T extends Record> {
       boolean around,
       Set<String> needed,
       List<Column> into) {
-    group.rules().list().stream()
-        .filter(Rule::eachAlone)
-        .forEach(rule -> rule.fields().forEach(path -> needed.add(prefix + path)));
+    group.rules().needed().forEach(path -> needed.add(prefix + path));
     for (Node.Member member : group.members().values()) {
       String path = prefix + member.name();
       boolean required = around && (member.required() || needed.contains(path));

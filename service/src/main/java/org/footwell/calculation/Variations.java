@@ -45,7 +45,7 @@ public final class Variations<Q extends Record> {
     Faults faults = new Faults();
     Object request = whole.with(values, faults);
     if (!faults.none()) {
-      Constraints.check(root, request, faults);
+      Constraints.check(root, request, List.of(), faults);
       throw new Refused(faults);
     }
     return (Q) request;
@@ -61,7 +61,8 @@ public final class Variations<Q extends Record> {
   }
 
   private Faults check(Object[] values, Faults faults) {
-    Constraints.check(root, whole.with(values, faults), faults);
+    List<String> places = open.stream().map(Place::pointer).toList();
+    Constraints.checkAround(root, whole.with(values, faults), places, faults);
     return faults;
   }
 

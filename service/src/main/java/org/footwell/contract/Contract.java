@@ -22,6 +22,7 @@ import java.util.Map;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Document;
+import org.footwell.calculation.Shape;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Finding;
 import org.footwell.calculation.Step;
@@ -73,7 +74,7 @@ final class Contract {
     Operations operations = new Operations(schemas, problems, components);
     for (Calculation<?, ?> calculation : calculations) {
       Card<?, ?> card = calculation.card();
-      operations.add(api.getPaths(), card);
+      operations.add(api.getPaths(), card, Shape.of(card.request()).rules(calculation.getClass()));
       List<String> places = document.places(calculation);
       if (!places.isEmpty()) {
         operations.addOfPlan(api.getPaths(), card, document.type(), places);

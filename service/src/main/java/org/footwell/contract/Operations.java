@@ -22,6 +22,7 @@ import java.util.stream.Stream;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Shape;
 import org.footwell.calculation.Source;
+import org.footwell.calculation.rule.Rule;
 import org.footwell.calculation.text.Coded;
 
 /** The operations of each calculation: POST, GET where its request is flat, and batch. */
@@ -61,13 +62,13 @@ final class Operations {
     return answers;
   }
 
-  void add(Paths paths, Card<?, ?> card) {
+  void add(Paths paths, Card<?, ?> card, List<Rule> rules) {
     Schema<?> request = schemas.of(card.request(), true);
     JsonNode question = examples.question(card);
     schemas.target(request).setExample(question);
     answers.declare(card, examples.answer(card));
     boolean flat = Shape.of(card.request()).flat();
-    PathItem item = new PathItem().post(post(card, request));
+    PathItem item = new PathItem().post(post(card, rules, request));
     if (flat) {
       item.get(get(card, question));
     }
@@ -76,12 +77,19 @@ final class Operations {
     paths.addPathItem(path + "/batch", new PathItem().post(batch(card, request, question, flat)));
   }
 
-  private Operation post(Card<?, ?> card, Schema<?> request) {
+  private Operation post(Card<?, ?> card, List<Rule> rules, Schema<?> request) {
     Content body = new Content().addMediaType(JSON, new MediaType().schema(request));
     if (Shape.of(card.request()).holdsSeries()) {
       body.addMediaType("multipart/form-data", upload(request));
     }
-    return operation(card, card.id(), card.title(), description(card, Set.of()))
+    String told =
+        description(card, Set.of())
+            + section("Rules of this calculation alone", rules.stream().map(Rule::sentence));
+    Operation operation = operation(card, card.id(), card.title(), told);
+    if (!rules.isEmpty()) {
+      operation.addExtension("x-rules", Schemas.rules(rules));
+    }
+    return operation
         .parameters(options.single(card))
         .requestBody(new RequestBody().required(true).content(body))
         .responses(responses(answers.single(card)));

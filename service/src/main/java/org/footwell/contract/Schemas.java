@@ -131,7 +131,7 @@ final class Schemas {
     if (request && !shape.rules().isEmpty()) {
       schema.setDescription(
           shape.rules().stream().map(Rule::sentence).collect(Collectors.joining(" ")));
-      schema.addExtension("x-rules", shape.rules().stream().map(Schemas::rule).toList());
+      schema.addExtension("x-rules", rules(shape.rules()));
     }
   }
 
@@ -140,6 +140,11 @@ final class Schemas {
     if (!only.isEmpty()) {
       ((Schema<Object>) property).setEnum(List.copyOf(only));
     }
+  }
+
+  /** Rules for programs: which kind of rule, over which fields. */
+  static List<Map<String, Object>> rules(List<Rule> rules) {
+    return rules.stream().map(Schemas::rule).toList();
   }
 
   private static Map<String, Object> rule(Rule rule) {

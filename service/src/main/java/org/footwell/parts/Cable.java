@@ -5,8 +5,6 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import org.footwell.calculation.Built;
-import org.footwell.calculation.Run;
-import org.footwell.calculation.text.Allowed;
 import org.footwell.physics.Conductors;
 
 /**
@@ -54,16 +52,5 @@ public record Cable(
         Conductors.LOOP_LENGTH.at(oneWayM),
         conductivity == null ? perKm : Conductors.OF_CONDUCTIVITY.at(perKm, conductivity),
         conductorTemperatureC == null ? STATED_AT_C : conductorTemperatureC);
-  }
-
-  /** Refuses a conductivity that the material cannot have. */
-  public void requirePossible(String at, Run run) {
-    if (material != null && (conductivity < material.least() || conductivity > material.most())) {
-      run.refuse(ConductorFault.CONDUCTIVITY_NOT_OF_MATERIAL)
-          .at(at + "/conductivity")
-          .given(conductivity)
-          .allowed(Allowed.range(material.least(), material.most(), ""))
-          .with("material", material);
-    }
   }
 }

@@ -9,16 +9,16 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.footwell.calculation.Built;
-import org.footwell.calculation.Run;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.Source;
 import org.footwell.calculation.rule.Ascending;
-import org.footwell.calculation.text.Allowed;
 import org.footwell.physics.OctaveFractions;
 
 /** The frequencies a curve is wanted at, and the range its extremes are looked for in. */
 @Built
 @Ascending({"from_hz", "to_hz"})
 @Ascending("list_hz.*")
+@Keeps(PointsInRange.class)
 public record CurveFrequencies(
     @Schema(
             description =
@@ -87,23 +87,15 @@ public record CurveFrequencies(
     return new CurveFrequencies(null, null, null, Arrays.stream(hz).boxed().toList());
   }
 
-  /** The points in Hz, or none if something was refused. */
-  public double[] points(String pointer, Run run) {
+  /** The points in Hz. */
+  public double[] points() {
     if (listHz != null) {
       return listHz.stream().mapToDouble(Double::doubleValue).toArray();
     }
     // The range bounds of 1 Hz to 100 kHz lie within ten octaves below and seven above 1 kHz.
-    double[] inRange =
-        IntStream.rangeClosed(-10 * spacing.perOctave, 7 * spacing.perOctave)
-            .mapToDouble(spacing::midBandHz)
-            .filter(f -> f >= fromHz && f <= toHz)
-            .toArray();
-    if (inRange.length == 0) {
-      run.refuse(FrequencyFault.RANGE_WITHOUT_POINTS)
-          .at(pointer)
-          .given(Allowed.range(fromHz, toHz, "Hz"))
-          .allowed(Allowed.widerRange());
-    }
-    return inRange;
+    return IntStream.rangeClosed(-10 * spacing.perOctave, 7 * spacing.perOctave)
+        .mapToDouble(spacing::midBandHz)
+        .filter(f -> f >= fromHz && f <= toHz)
+        .toArray();
   }
 }

@@ -8,8 +8,6 @@ import jakarta.validation.constraints.Max;
 import jakarta.validation.constraints.Min;
 import jakarta.validation.constraints.NotNull;
 import java.util.Objects;
-import org.footwell.calculation.Run;
-import org.footwell.calculation.text.Allowed;
 import org.footwell.calculation.text.Words;
 import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.FilterPrototype;
@@ -70,16 +68,6 @@ public record Filter(
   /** Whether such a filter exists. */
   public boolean possible() {
     return kind != Kind.LINKWITZ_RILEY || order % 2 == 0;
-  }
-
-  /** Refuses a filter that does not exist; there may be none at all. */
-  public static void require(Filter filter, String pointer, Run run) {
-    if (filter != null && !filter.possible()) {
-      run.refuse(FilterFault.LINKWITZ_RILEY_ODD)
-          .at(pointer + "/order")
-          .given(filter.order())
-          .allowed(Allowed.oneOf(2, 4, 6, 8));
-    }
   }
 
   /** The filter as a low-pass. */

@@ -9,7 +9,7 @@ import static org.footwell.recording.RecordingFault.SAMPLE_OUT_OF_RANGE;
 import static org.footwell.recording.RecordingFault.SAMPLE_RATES_MIXED;
 import static org.footwell.recording.RecordingFault.WAV_NOT_UPLOADED;
 
-import org.footwell.calculation.Run;
+import org.footwell.calculation.Refusing;
 import org.footwell.calculation.Series;
 import org.footwell.calculation.text.Allowed;
 import org.footwell.calculation.text.Phrase;
@@ -38,13 +38,13 @@ public final class RecordingRules {
   /** Quieter than the last step of 24 bits all along is silence. */
   static final float SILENCE = 1f / (1 << 23);
 
-  private final Run run;
+  private final Refusing to;
   private double rateHz;
   private String firstAt;
   private long samplesInAll;
 
-  public RecordingRules(Run run) {
-    this.run = run;
+  public RecordingRules(Refusing to) {
+    this.to = to;
   }
 
   /**
@@ -55,8 +55,11 @@ public final class RecordingRules {
    */
   public boolean check(Recording recording, String at) {
     if (recording.wav() != null) {
-      run.refuse(WAV_NOT_UPLOADED).at(at + "/wav").given(recording.wav());
+      to.refuse(WAV_NOT_UPLOADED).at(at + "/wav").given(recording.wav());
       return false;
+    }
+    if (recording.rateHz() == null || recording.samples() == null) {
+      return false; // told by the rules of a recording
     }
     boolean sameRate = rate(recording.rateHz(), at);
     boolean fits = size(recording.samples(), at);
@@ -69,7 +72,7 @@ public final class RecordingRules {
       rateHz = rate;
     }
     if (rate != rateHz) {
-      run.refuse(SAMPLE_RATES_MIXED)
+      to.refuse(SAMPLE_RATES_MIXED)
           .at(at)
           .given(rate + " Hz")
           .allowed(
@@ -84,14 +87,14 @@ public final class RecordingRules {
   private boolean size(Series samples, String at) {
     int size = samples.size();
     if (size < FEWEST_SAMPLES) {
-      run.refuse(RECORDING_TOO_SHORT)
+      to.refuse(RECORDING_TOO_SHORT)
           .at(at)
           .given(RecordingWords.SAMPLES.of(size))
           .allowed(RecordingWords.AT_LEAST_SAMPLES.of(FEWEST_SAMPLES));
       return false;
     }
     if (size > MOST_SAMPLES) {
-      run.refuse(RECORDING_TOO_LONG)
+      to.refuse(RECORDING_TOO_LONG)
           .at(at)
           .given(RecordingWords.SAMPLES.of(size))
           .allowed(RecordingWords.AT_MOST_SAMPLES.of(MOST_SAMPLES));
@@ -101,7 +104,7 @@ public final class RecordingRules {
     samplesInAll += size;
     if (samplesInAll > MOST_SAMPLES_IN_ALL) {
       if (before <= MOST_SAMPLES_IN_ALL) {
-        run.refuse(RECORDINGS_TOO_LONG)
+        to.refuse(RECORDINGS_TOO_LONG)
             .at(at)
             .given(RecordingWords.SAMPLES_SO_FAR.of((int) samplesInAll))
             .allowed(RecordingWords.AT_MOST_SAMPLES.of(MOST_SAMPLES_IN_ALL));
@@ -119,7 +122,7 @@ public final class RecordingRules {
     for (int i = 0; i < samples.size(); i++) {
       float size = Math.abs(samples.at(i));
       if (!(size <= LARGEST)) {
-        run.refuse(SAMPLE_OUT_OF_RANGE)
+        to.refuse(SAMPLE_OUT_OF_RANGE)
             .at(at)
             .given(samples.at(i))
             .allowed(Allowed.between(-LARGEST, LARGEST, ""))
@@ -131,9 +134,9 @@ public final class RecordingRules {
       clipped |= row == CLIPPED_ROW && size >= FULL_SCALE && size <= 1;
     }
     if (peak < SILENCE) {
-      run.refuse(RECORDING_SILENT).at(at);
+      to.refuse(RECORDING_SILENT).at(at);
     } else if (clipped) {
-      run.refuse(RECORDING_CLIPPED).at(at);
+      to.refuse(RECORDING_CLIPPED).at(at);
     }
     return peak >= SILENCE && !clipped;
   }

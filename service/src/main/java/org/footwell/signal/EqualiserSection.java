@@ -5,11 +5,10 @@ import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
-import org.footwell.calculation.CoreFault;
-import org.footwell.calculation.Run;
-import org.footwell.calculation.text.Names;
+import org.footwell.calculation.Keeps;
 
 /** One section of an equaliser in the path of a channel. */
+@Keeps(SectionMembers.class)
 public record EqualiserSection(
     @Schema(description = "Id of the way or output it belongs to") @NotNull @Size(min = 1, max = 40)
         String channel,
@@ -35,24 +34,6 @@ public record EqualiserSection(
         @DecimalMin("-30")
         @DecimalMax("30")
         Double gainDb) {
-
-  /** Refuses a section without what its kind has, or with what its kind has not. */
-  public void require(String at, Run run) {
-    member(at, "q", q, kind.takesQ(), run);
-    member(at, "gain_db", gainDb, kind.takesGain(), run);
-  }
-
-  private void member(String at, String name, Double value, boolean taken, Run run) {
-    if (taken && value == null) {
-      run.refuse(CoreFault.REQUIRED).at(at + "/" + name);
-    } else if (!taken && value != null) {
-      run.refuse(SectionFault.SECTION_WITHOUT_SUCH)
-          .at(at + "/" + name)
-          .given(value)
-          .field("kind", Names.of(kind))
-          .field("what", name);
-    }
-  }
 
   /** The section as a digital one. */
   public Biquad design(double rateHz) {

@@ -25,10 +25,10 @@ import org.footwell.vehicle.chain.PlayedChannel;
 import org.footwell.vehicle.chain.SoundField;
 import org.footwell.vehicle.chain.VehicleModel;
 import org.footwell.vehicle.reading.Modelled;
-import org.footwell.vehicle.reading.PlanRefusals;
+import org.footwell.vehicle.reading.PlaysPlan;
 
 /** The whole vehicle plan, read from one model in one state, with one verdict. */
-public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResult> {
+public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResult>, PlaysPlan {
 
   private final Card<VehiclePlan, PlanReviewResult> card;
 
@@ -44,11 +44,6 @@ public final class PlanReview implements Calculation<VehiclePlan, PlanReviewResu
   @Override
   public Card<VehiclePlan, PlanReviewResult> card() {
     return card;
-  }
-
-  @Override
-  public void check(VehiclePlan plan, Run run) {
-    PlanRefusals.check(plan, run);
   }
 
   @Override

@@ -52,7 +52,7 @@ record CodeRequest(String calculation, String code, Path source) {
     return source.getParent().getParent().endsWith("core");
   }
 
-  private boolean isTable() {
+  boolean isTable() {
     return source.toString().endsWith(".csv");
   }
 
@@ -68,7 +68,7 @@ record CodeRequest(String calculation, String code, Path source) {
     return isTable() ? MissingNode.getInstance() : Example.read(text());
   }
 
-  private boolean hasFiles() {
+  boolean hasFiles() {
     return content().has("files");
   }
 
@@ -78,18 +78,23 @@ record CodeRequest(String calculation, String code, Path source) {
   }
 
   Reply post() throws IOException, InterruptedException {
+    return post(isTable() ? text() : request().toString());
+  }
+
+  /** The same with another request in its place. */
+  Reply post(String request) throws IOException, InterruptedException {
     URI service = URI.create("http://127.0.0.1:" + RunningServer.port());
     HttpResponse<String> reply =
         hasFiles()
-            ? new UploadBody(request().toString(), recordings()).post(service, path())
-            : CLIENT.send(plain(service), BodyHandlers.ofString());
+            ? new UploadBody(request, recordings()).post(service, path())
+            : CLIENT.send(plain(service, request), BodyHandlers.ofString());
     return new Reply(reply.statusCode(), Example.read(reply.body()));
   }
 
-  private HttpRequest plain(URI service) {
+  private HttpRequest plain(URI service, String request) {
     return HttpRequest.newBuilder(service.resolve(path() + (isTable() ? "/batch" : "") + query()))
         .header("Content-Type", isTable() ? "text/csv" : "application/json")
-        .POST(BodyPublishers.ofString(isTable() ? text() : request().toString()))
+        .POST(BodyPublishers.ofString(request))
         .build();
   }
 

@@ -16,6 +16,7 @@ import java.util.stream.Collectors;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.SeatMicrophone;
 import org.footwell.calculation.Formula;
+import org.footwell.calculation.Refusing;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.text.Allowed;
 import org.footwell.calculation.text.Given;
@@ -49,7 +50,7 @@ final class Arrivals {
   }
 
   /** Refuses arrivals at nobody's place, and names those that are missing. */
-  void check(Run run) {
+  void check(Refusing to) {
     List<SeatMicrophone> given = Roster.orNone(q.microphones());
     Set<String> places =
         given.isEmpty()
@@ -60,7 +61,7 @@ final class Arrivals {
       MeasuredArrival arrival = q.arrivals().get(i);
       if (!given.isEmpty() || q.seats().size() > 1) {
         String list = given.isEmpty() ? "seats" : "microphones";
-        known(arrival.microphone(), places, "/arrivals/" + i + "/microphone", list, run);
+        known(arrival.microphone(), places, "/arrivals/" + i + "/microphone", list, to);
       }
       seen.add(List.of(arrival.channel(), arrival.microphone()));
     }
@@ -68,22 +69,22 @@ final class Arrivals {
       microphones.values().stream()
           .filter(one -> roster.seat(one.seat()) != null)
           .filter(one -> !seen.contains(List.of(channel.name(), one.id())))
-          .forEach(one -> missing(Given.at(channel.name(), one.id()), run));
+          .forEach(one -> missing(Given.at(channel.name(), one.id()), to));
     }
     for (String seat : roster.seatNames()) {
       if (microphones.values().stream().noneMatch(one -> one.seat().equals(seat))) {
-        missing(Phrase.of(AlignmentWords.ANY_CHANNEL_AT).own("seat", seat), run);
+        missing(Phrase.of(AlignmentWords.ANY_CHANNEL_AT).own("seat", seat), to);
       }
     }
   }
 
-  private static void missing(Phrase what, Run run) {
-    run.refuse(ARRIVAL_MISSING).at("/arrivals").given(what);
+  private static void missing(Phrase what, Refusing to) {
+    to.refuse(ARRIVAL_MISSING).at("/arrivals").given(what);
   }
 
-  private static void known(String name, Set<String> names, String at, String list, Run run) {
+  private static void known(String name, Set<String> names, String at, String list, Refusing to) {
     if (!names.contains(name)) {
-      run.refuse(DANGLING_REFERENCE)
+      to.refuse(DANGLING_REFERENCE)
           .at(at)
           .given(name)
           .allowed(Allowed.fields(List.of(list)))

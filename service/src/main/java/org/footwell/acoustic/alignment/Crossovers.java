@@ -20,6 +20,13 @@ final class Crossovers {
     return Roster.orNone(q.crossovers());
   }
 
+  /** Whether all are between channels that there are. */
+  boolean known() {
+    return all().stream()
+        .allMatch(
+            one -> roster.channel(one.lower()) != null && roster.channel(one.upper()) != null);
+  }
+
   /** Places in the list of those in which a channel is the lower one. */
   List<Integer> above(int channel) {
     return IntStream.range(0, all().size()).filter(i -> lower(i) == channel).boxed().toList();

@@ -3,8 +3,8 @@ package org.footwell.acoustic.alignment;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
-import org.footwell.parts.Seat;
 
 /** Channels and seats by their names. */
 final class Roster {
@@ -13,12 +13,13 @@ final class Roster {
   private final Map<String, Integer> seats = new LinkedHashMap<>();
 
   Roster(SeatDelaysRequest q) {
-    for (SeatDelaysRequest.PlacedChannel channel : q.channels()) {
+    for (SeatDelaysRequest.PlacedChannel channel : orNone(q.channels())) {
       channels.putIfAbsent(channel.name(), channels.size());
     }
-    for (Seat seat : q.seats()) {
-      seats.putIfAbsent(seat.name(), seats.size());
-    }
+    // Of a request that is only held against its rules not every seat need be there.
+    orNone(q.seats()).stream()
+        .filter(Objects::nonNull)
+        .forEach(seat -> seats.putIfAbsent(seat.name(), seats.size()));
   }
 
   /** Place of a channel in the list, or null if there is none of that name. */

@@ -166,7 +166,6 @@ public final class SeatDelays
 
   @Override
   public SeatDelaysResult compute(SeatDelaysRequest q, Run run) {
-    RequestCheck.require(q, run);
     double speed = run.apply(Air.SPEED_OF_SOUND, q.temperatureC());
     Layout layout = LayoutReader.of(q, speed, run);
     double[] chainMs = q.channels().stream().mapToDouble(PlacedChannel::chainDelayMs).toArray();

@@ -5,6 +5,7 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.rule.Ascending;
 import org.footwell.calculation.rule.AtMostOne;
 import org.footwell.calculation.rule.Needed;
@@ -12,6 +13,7 @@ import org.footwell.calculation.rule.Needs;
 import org.footwell.calculation.rule.RefersTo;
 import org.footwell.calculation.rule.Unique;
 import org.footwell.parts.Crossover;
+import org.footwell.parts.EvenOrder;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Position;
 import org.footwell.parts.Processor;
@@ -41,6 +43,14 @@ import org.footwell.parts.Seat;
 @RefersTo(field = "microphones.*.seat", to = "seats.*.name")
 @RefersTo(field = "crossovers.*.lower", to = "channels.*.name")
 @RefersTo(field = "crossovers.*.upper", to = "channels.*.name")
+@Keeps(
+    value = EvenOrder.class,
+    of = {"channels.*.high_pass", "channels.*.low_pass"})
+@Keeps(value = FullRangeUnfiltered.class, of = "channels.*")
+@Keeps(PositionsEverywhere.class)
+@Keeps(DistancesEverywhere.class)
+@Keeps(ArrivalsEverywhere.class)
+@Keeps(CrossoversUpwards.class)
 public record SeatDelaysRequest(
     @Schema(description = "Channels of the system, one per loudspeaker that has its own delay")
         @NotNull

@@ -10,8 +10,6 @@ import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.calculation.text.Allowed;
-import org.footwell.parts.Filter.Kind;
 import org.footwell.parts.FilterFault;
 import org.footwell.parts.PreferredSeries;
 import org.footwell.parts.Safety;
@@ -109,7 +107,6 @@ public final class CrossoverPlan
 
   @Override
   public CrossoverPlanResult compute(CrossoverPlanRequest q, Run run) {
-    refuseImpossible(q, run);
     PlanFrame frame = PlanFrame.of(q, run);
     List<WayModel> ways =
         IntStream.range(0, q.ways().size()).mapToObj(i -> WayModel.of(i, frame, run)).toList();
@@ -154,18 +151,5 @@ public final class CrossoverPlan
             run);
     rules.capacitor(capacitor, way);
     return capacitor;
-  }
-
-  private static void refuseImpossible(CrossoverPlanRequest q, Run run) {
-    for (int i = 0; i < q.orders().size(); i++) {
-      int order = q.orders().get(i);
-      if (q.kind() == Kind.LINKWITZ_RILEY && order % 2 == 1) {
-        run.refuse(FilterFault.LINKWITZ_RILEY_ODD)
-            .at("/orders/" + i)
-            .given(order)
-            .allowed(Allowed.oneOf(2, 4, 6, 8));
-      }
-    }
-    run.requireNoFaults();
   }
 }

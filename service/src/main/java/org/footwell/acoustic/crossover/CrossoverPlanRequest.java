@@ -7,6 +7,7 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.rule.Ascending;
 import org.footwell.calculation.rule.Unique;
 import org.footwell.parts.Filter;
@@ -18,6 +19,7 @@ import org.footwell.parts.PreferredSeries;
 @Unique("orders.*")
 @Ascending({"processor_lowest_hz", "processor_highest_hz"})
 @Ascending({"pink_from_hz", "pink_to_hz"})
+@Keeps(EvenOrders.class)
 public record CrossoverPlanRequest(
     @Schema(description = "The ways from low to high, one driver each")
         @NotNull

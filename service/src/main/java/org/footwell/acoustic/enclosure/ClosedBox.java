@@ -141,7 +141,7 @@ public final class ClosedBox
 
   @Override
   public ClosedBoxResult compute(ClosedBoxRequest q, Run run) {
-    double[] frequencies = checked(q, run);
+    double[] frequencies = q.frequencies().points();
     BoxDrive drive = BoxDrive.of(q, run);
     ClosedAlignment alignment = alignment(q, run);
     Double gross = q.box() == null ? null : (Double) q.box().grossL(alignment.volumeL());
@@ -178,13 +178,6 @@ public final class ClosedBox
         .pressureCornerHz(cabin == null ? null : cabin.pressureCornerHz())
         .points(new BoxCurve(q, radiator, false, drive.voltage(), cabin).points(frequencies, run))
         .build();
-  }
-
-  private static double[] checked(ClosedBoxRequest q, Run run) {
-    BoxDrive.check(q, run);
-    double[] frequencies = q.frequencies().points("/frequencies", run);
-    run.requireNoFaults();
-    return frequencies;
   }
 
   private static ClosedAlignment alignment(ClosedBoxRequest q, Run run) {

@@ -152,7 +152,7 @@ public final class VentedBox
 
   @Override
   public VentedBoxResult compute(VentedBoxRequest q, Run run) {
-    double[] frequencies = checked(q, run);
+    double[] frequencies = q.frequencies().points();
     Box box = q.box();
     double qts = ClosedAlignment.freeAirQ(q.driver(), q.sourceOhm(), run);
     Alignment found = box.volumeL() == null ? EnclosureRules.vented(q, qts, run) : null;
@@ -208,16 +208,6 @@ public final class VentedBox
         .pressureCornerHz(cabin == null ? null : cabin.pressureCornerHz())
         .points(new BoxCurve(q, radiator, true, drive.voltage(), cabin).points(frequencies, run))
         .build();
-  }
-
-  private static double[] checked(VentedBoxRequest q, Run run) {
-    if (q.box().volumeL() != null && q.box().fbHz() == null) {
-      run.exactlyOneOf("", "box.fb_hz", null, "port.length_mm", q.port().lengthMm());
-    }
-    BoxDrive.check(q, run);
-    double[] frequencies = q.frequencies().points("/frequencies", run);
-    run.requireNoFaults();
-    return frequencies;
   }
 
   private static AirBehind air(Box box, double volumeL, PortTuning port) {

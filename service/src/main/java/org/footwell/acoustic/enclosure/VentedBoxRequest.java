@@ -4,6 +4,7 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.NotNull;
 import org.footwell.acoustic.enclosure.lowend.PlayedBox;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.rule.AtMostOne;
 import org.footwell.calculation.rule.Needs;
 import org.footwell.calculation.rule.Without;
@@ -23,6 +24,7 @@ import org.footwell.parts.Filter;
 @Needs(field = "box.fb_hz", beside = "box.volume_l")
 @Needs(field = "port.length_mm", beside = "box.volume_l")
 @Without({"box.qtc", "box.ripple_db", "box.fill_factor"})
+@Keeps(TunedOnce.class)
 public record VentedBoxRequest(
     @Schema(description = "The driver") @NotNull Driver driver,
     @Schema(

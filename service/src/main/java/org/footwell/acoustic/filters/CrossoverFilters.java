@@ -110,7 +110,7 @@ public final class CrossoverFilters
 
   @Override
   public CrossoverFiltersResult compute(CrossoverFiltersRequest q, Run run) {
-    double[] points = FilterRules.require(q, run);
+    double[] points = q.frequencies().points();
     List<DesignedWay> ways = new ArrayList<>();
     for (int i = 0; i < q.ways().size(); i++) {
       ways.add(DesignedWay.of(q, i, run));

@@ -7,10 +7,12 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.rule.Ascending;
 import org.footwell.calculation.rule.RefersTo;
 import org.footwell.calculation.rule.Unique;
 import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.EvenOrder;
 import org.footwell.parts.Filter;
 import org.footwell.signal.CoefficientFormat;
 import org.footwell.signal.EqualiserSection;
@@ -20,6 +22,12 @@ import org.footwell.signal.EqualiserSection;
 @Ascending({"flat_from_hz", "flat_to_hz"})
 @Unique("ways.*.id")
 @RefersTo(field = "sections.*.channel", to = "ways.*.id")
+@Keeps(
+    value = EvenOrder.class,
+    of = {"ways.*.high_pass", "ways.*.low_pass"})
+@Keeps(BelowHalfRate.class)
+@Keeps(value = FixedPoint.class, of = "coefficient_format")
+@Keeps(InFrontOfWays.class)
 public record CrossoverFiltersRequest(
     @Schema(description = "Sample rate, Hz; every frequency must be below half of it")
         @NotNull

@@ -7,6 +7,7 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.rule.Ascending;
 import org.footwell.calculation.rule.AtMostOne;
 import org.footwell.calculation.rule.Needed;
@@ -40,6 +41,9 @@ import org.footwell.parts.Seat;
     value = {"from_hz", "to_hz"},
     orEqual = true)
 @Built
+@Keeps(BandsInRange.class)
+@Keeps(SourcesPlaced.class)
+@Keeps(SourceDistances.class)
 public record SeatLevelsRequest(
     @Schema(description = "Sources that play the same signal, each through its own channel")
         @NotNull

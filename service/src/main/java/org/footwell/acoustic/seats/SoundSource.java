@@ -6,14 +6,19 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.rule.ExactlyOne;
 import org.footwell.parts.Driver;
+import org.footwell.parts.EvenOrder;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Position;
 
 /** One driver, or several alike side by side, with their channel. */
 @Built
 @ExactlyOne({"power_w", "voltage_v"})
+@Keeps(
+    value = EvenOrder.class,
+    of = {"high_pass", "low_pass"})
 public record SoundSource(
     @Schema(description = "Name, unlike any other source's") @NotNull @Size(min = 1, max = 60)
         String name,

@@ -11,7 +11,6 @@ import org.footwell.acoustic.seats.SeatLevelsResult.SourceLine;
 import org.footwell.acoustic.seats.SeatLevelsResult.Tightest;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.text.Allowed;
-import org.footwell.parts.FrequencyFault;
 import org.footwell.physics.Air;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.ThirdOctaves;
@@ -58,12 +57,7 @@ final class SystemLevels {
           responses.stream().map(response -> response.at(frequency)).toList();
       all.add(new SourcesInBand(frequency, sources, paths, frequency <= q.incoherentAboveHz()));
     }
-    if (all.isEmpty()) {
-      run.refuse(FrequencyFault.RANGE_WITHOUT_POINTS)
-          .at("/from_hz")
-          .given(Allowed.range(q.fromHz(), q.toHz(), "Hz"))
-          .allowed(Allowed.widerRange());
-    } else if (target.given() && all.stream().allMatch(b -> target.at(b.frequency()) == null)) {
+    if (target.given() && all.stream().allMatch(b -> target.at(b.frequency()) == null)) {
       run.refuse(SeatLevelFault.TARGET_OUTSIDE_BANDS)
           .at("/target")
           .allowed(Allowed.between(q.fromHz(), q.toHz(), "Hz"));

@@ -1,9 +1,8 @@
 package org.footwell.calculation.rule;
 
 import java.util.List;
-import org.footwell.calculation.text.Coded;
 
-/** A rule between fields of a record: how the contract states it, and what breaks it. */
+/** A rule of a record, as the contract states it. */
 public interface Rule {
 
   /** Which kind of rule it is, in snake_case. */
@@ -14,25 +13,6 @@ public interface Rule {
 
   /** The rule as a sentence. */
   String sentence();
-
-  /** Whether it is held against each field by itself, whatever another may be. */
-  default boolean eachAlone() {
-    return false;
-  }
-
-  /** Whether it only asks what is given, whatever stands there. */
-  default boolean ofPresence() {
-    return false;
-  }
-
-  /**
-   * Holds a record against the rule.
-   *
-   * @param places for each of {@link #fields} where it stands in the record and its value; only of
-   *     those that could be read, or of which it is known at least whether they are given where the
-   *     rule is one of presence; and of all of them unless each is held against it alone
-   */
-  void check(List<List<Place>> places, Breaches breaches);
 
   /**
    * A field of one record.
@@ -76,8 +56,5 @@ public interface Rule {
 
     /** A number that is not above the one before. */
     void notAscending(String pointer, double given, double before, boolean orEqual);
-
-    /** A rule with a code of its own. */
-    void told(Coded code, String pointer, Object given);
   }
 }

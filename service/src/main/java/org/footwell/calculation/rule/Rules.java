@@ -1,6 +1,5 @@
 package org.footwell.calculation.rule;
 
-import java.lang.reflect.Constructor;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -14,16 +13,16 @@ public final class Rules {
   private Rules() {}
 
   /** The rules of a record in a fixed order, after them those of what it implements. */
-  public static List<Rule> of(Class<?> record) {
-    List<Rule> rules = new ArrayList<>(declaredOn(record));
+  public static List<FieldRule> of(Class<?> record) {
+    List<FieldRule> rules = new ArrayList<>(declaredOn(record));
     for (Class<?> form : record.getInterfaces()) {
       rules.addAll(of(form));
     }
     return List.copyOf(rules);
   }
 
-  private static List<Rule> declaredOn(Class<?> record) {
-    List<Rule> rules = new ArrayList<>();
+  private static List<FieldRule> declaredOn(Class<?> record) {
+    List<FieldRule> rules = new ArrayList<>();
     for (Needed one : record.getAnnotationsByType(Needed.class)) {
       rules.add(new AllNeeded(List.of(one.value())));
     }
@@ -48,21 +47,7 @@ public final class Rules {
     for (Without one : record.getAnnotationsByType(Without.class)) {
       rules.add(new NoneOf(List.of(one.value())));
     }
-    Keeps own = record.getAnnotation(Keeps.class);
-    if (own != null) {
-      rules.add(made(own.value()));
-    }
     return rules;
-  }
-
-  private static Rule made(Class<? extends Rule> own) {
-    try {
-      Constructor<? extends Rule> constructor = own.getDeclaredConstructor();
-      constructor.setAccessible(true);
-      return constructor.newInstance();
-    } catch (ReflectiveOperationException e) {
-      throw new IllegalStateException(own + " has no constructor without arguments", e);
-    }
   }
 
   /** Names in a row as people list them: a, b and c. */
@@ -74,7 +59,7 @@ public final class Rules {
   }
 
   /** A rule that only asks what is given. */
-  private interface Presence extends Rule {
+  private interface Presence extends FieldRule {
 
     @Override
     default boolean ofPresence() {
@@ -238,7 +223,7 @@ public final class Rules {
     }
   }
 
-  private record EachOnce(List<String> fields) implements Rule {
+  private record EachOnce(List<String> fields) implements FieldRule {
 
     @Override
     public String kind() {
@@ -269,7 +254,7 @@ public final class Rules {
     }
   }
 
-  private record KnownName(String field, String to) implements Rule {
+  private record KnownName(String field, String to) implements FieldRule {
 
     @Override
     public String kind() {
@@ -298,7 +283,7 @@ public final class Rules {
     }
   }
 
-  private record Rising(List<String> fields, boolean orEqual) implements Rule {
+  private record Rising(List<String> fields, boolean orEqual) implements FieldRule {
 
     @Override
     public String kind() {

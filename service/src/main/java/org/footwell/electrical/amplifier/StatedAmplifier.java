@@ -1,5 +1,6 @@
 package org.footwell.electrical.amplifier;
 
+import org.footwell.calculation.Refusing;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.amplifier.SineSource.Delivery;
 import org.footwell.parts.Amplifier;
@@ -36,5 +37,20 @@ public interface StatedAmplifier {
     }
     StatedRatings.refuseBridging(amplifier.ratings(), bridged, run);
     return StatedRatings.of(amplifier.ratings(), bridged, regulated, at + "/ratings", run);
+  }
+
+  /**
+   * Refuses an amplifier that cannot be, as {@link #of} does.
+   *
+   * @param at JSON Pointer to the amplifier
+   */
+  static void check(Amplifier amplifier, boolean bridged, String at, Refusing to) {
+    if (amplifier.rails() != null) {
+      StatedRails.refuseBridging(amplifier.rails(), bridged, to);
+    } else if (amplifier.ratings() != null) {
+      StatedRatings.refuseBridging(amplifier.ratings(), bridged, to);
+      StatedRatings.refuseImpossible(
+          amplifier.ratings(), bridged, amplifier.supplyRegulated(), at + "/ratings", to);
+    }
   }
 }

@@ -2,6 +2,7 @@ package org.footwell.electrical.amplifier;
 
 import static org.footwell.electrical.amplifier.RatingsFit.Look.POWER_LIMITED;
 
+import org.footwell.calculation.Refusing;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.text.Allowed;
 import org.footwell.calculation.text.Phrase;
@@ -28,9 +29,9 @@ record StatedRatings(Ratings ratings, boolean bridged, RatedAmplifier amplifier,
   private static final double ROUNDED = 1.01;
 
   /** Refuses to bridge what is a bridge already; the request says so at {@code /bridged}. */
-  static void refuseBridging(Ratings ratings, boolean bridged, Run run) {
+  static void refuseBridging(Ratings ratings, boolean bridged, Refusing to) {
     if (ratings.singleSupplyBridge() && bridged) {
-      run.refuse(AmplifierFault.BRIDGE_OF_BRIDGES)
+      to.refuse(AmplifierFault.BRIDGE_OF_BRIDGES)
           .at("/bridged")
           .given(true)
           .allowed(Allowed.only(false));
@@ -39,51 +40,68 @@ record StatedRatings(Ratings ratings, boolean bridged, RatedAmplifier amplifier,
 
   /** Refuses ratings that cannot be. */
   static StatedRatings of(Ratings ratings, boolean bridged, boolean regulated, String at, Run run) {
-    refuseImpossible(ratings, bridged, at, run);
-    RatedAmplifier amplifier = RatedAmplifier.of(ratings, bridged, regulated);
-    RatingsFit fit = amplifier.fit();
-    if (fit.sagGrosslyNegative()) {
-      run.refuse(AmplifierFault.SAG_GROSSLY_NEGATIVE)
-          .at(at + "/points")
-          .given(Phrase.of(LoadWords.OHM_OF_SAG).with("sag", fit.sagOhm()))
-          .allowed(Phrase.of(LoadWords.TWICE_INTO_HALF));
-      throw run.refused();
+    refuseImpossible(ratings, bridged, regulated, at, run);
+    run.requireNoFaults();
+    for (int i = 0; ratings.singleSupplyBridge() && i < ratings.points().size(); i++) {
+      holdAgainstSupply(ratings, i, at + "/points/" + i + "/power_w", run);
     }
+    RatedAmplifier amplifier = RatedAmplifier.of(ratings, bridged, regulated);
     return new StatedRatings(ratings, bridged, amplifier, at, run);
   }
 
-  private static void refuseImpossible(Ratings ratings, boolean bridged, String at, Run run) {
+  /** Refuses ratings that contradict each other or their supply. */
+  static void refuseImpossible(
+      Ratings ratings, boolean bridged, boolean regulated, String at, Refusing to) {
     boolean single = ratings.singleSupplyBridge();
-    if (single && ratings.bridged()) {
-      run.refuse(AmplifierFault.BRIDGE_OF_BRIDGES)
+    boolean possible = !(single && ratings.bridged());
+    if (!possible) {
+      to.refuse(AmplifierFault.BRIDGE_OF_BRIDGES)
           .at(at + "/bridged")
           .given(true)
           .allowed(Allowed.only(false));
     }
     if (!RatingsFit.spread(RatedAmplifier.connected(ratings, bridged))) {
-      run.refuse(AmplifierFault.LOADS_WITHOUT_SPREAD)
+      to.refuse(AmplifierFault.LOADS_WITHOUT_SPREAD)
           .at(at + "/points")
           .allowed(Phrase.of(LoadWords.SPREAD));
+      possible = false;
     }
     for (int i = 0; single && i < ratings.points().size(); i++) {
-      checkAgainstSupply(ratings, i, at + "/points/" + i + "/power_w", run);
+      Point point = ratings.points().get(i);
+      double square = Basis.SQUARE_WAVE.timesClean() * sineW(ratings, point);
+      if (point.powerW() > ROUNDED * square) {
+        to.refuse(AmplifierFault.RATING_IMPOSSIBLE)
+            .at(at + "/points/" + i + "/power_w")
+            .given(point.powerW())
+            .allowed(Phrase.of(LoadWords.SQUARE_WAVE).with("power", square));
+        possible = false;
+      }
     }
-    run.requireNoFaults();
+    if (possible) {
+      refuseSag(RatedAmplifier.of(ratings, bridged, regulated).fit(), at, to);
+    }
+  }
+
+  private static void refuseSag(RatingsFit fit, String at, Refusing to) {
+    if (fit.sagGrosslyNegative()) {
+      to.refuse(AmplifierFault.SAG_GROSSLY_NEGATIVE)
+          .at(at + "/points")
+          .given(Phrase.of(LoadWords.OHM_OF_SAG).with("sag", fit.sagOhm()))
+          .allowed(Phrase.of(LoadWords.TWICE_INTO_HALF));
+    }
+  }
+
+  private static double sineW(Ratings ratings, Point point) {
+    return RatedAmplifier.BRIDGE_LIMIT.at(ratings.supplyV(), point.loadOhm());
   }
 
   /** Without a step-up converter the supply bounds every rating: sine, clipped sine, square. */
-  private static void checkAgainstSupply(Ratings ratings, int index, String at, Run run) {
+  private static void holdAgainstSupply(Ratings ratings, int index, String at, Run run) {
     Point point = ratings.points().get(index);
     double sine = run.apply(RatedAmplifier.BRIDGE_LIMIT, ratings.supplyV(), point.loadOhm());
-    double square = Basis.SQUARE_WAVE.timesClean() * sine;
     double clipped = Basis.THD_10.timesCleanMost() * sine;
     double power = point.powerW();
-    if (power > ROUNDED * square) {
-      run.refuse(AmplifierFault.RATING_IMPOSSIBLE)
-          .at(at)
-          .given(power)
-          .allowed(Phrase.of(LoadWords.SQUARE_WAVE).with("power", square));
-    } else if (ratings.basis() != Basis.SQUARE_WAVE && power > ROUNDED * clipped) {
+    if (ratings.basis() != Basis.SQUARE_WAVE && power > ROUNDED * clipped) {
       run.find(AmplifierFinding.RATING_ONLY_SQUARE_WAVE).at(at).value(power).limit(sine);
     } else if (ratings.basis() == Basis.CLEAN && power > ROUNDED * sine) {
       run.find(AmplifierFinding.RATING_NOT_CLEAN).at(at).value(power).limit(sine);

@@ -95,9 +95,7 @@ public final class ImpedanceCurve
 
   @Override
   public ImpedanceCurveResult compute(ImpedanceCurveRequest q, Run run) {
-    double[] frequencies = q.frequencies().points("/frequencies", run);
-    run.requireNoFaults();
-
+    double[] frequencies = q.frequencies().points();
     Impedance impedance = MountedDriver.circuit(q.driver(), q.box());
     Resonance resonance = Resonance.of(q.driver(), q.box(), run);
     Extremes extremes =

@@ -8,7 +8,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.footwell.calculation.Run;
+import org.footwell.calculation.Refusing;
 
 /** Takes a network apart into the bands of its passive crossovers. */
 final class Bands {
@@ -23,29 +23,40 @@ final class Bands {
   private Bands() {}
 
   /** The bands in order of appearance, or the whole network as the only one. */
-  static List<Band> of(Network<Coil> network, Run run) {
-    List<String> names =
-        network.coils().stream()
-            .flatMap(coil -> Stream.ofNullable(coil.band()))
-            .distinct()
-            .toList();
+  static List<Band> of(Network<Coil> network) {
+    List<String> names = names(network);
     if (names.isEmpty()) {
       return List.of(new Band(null, network));
     }
-    refuseCoilsWithout(network, run);
-    run.requireNoFaults();
-    refuseInterruptions(network, run);
-    run.requireNoFaults();
     return names.stream()
         .map(band -> new Band(band, network.only(c -> band.equals(c.band())).orElseThrow()))
         .toList();
   }
 
-  private static void refuseCoilsWithout(Network<Coil> network, Run run) {
+  private static List<String> names(Network<Coil> network) {
+    return network.coils().stream()
+        .flatMap(coil -> Stream.ofNullable(coil.band()))
+        .distinct()
+        .toList();
+  }
+
+  /** Refuses coils without a band beside others with one, or else bands that do not reach all. */
+  static void check(Network<Coil> network, Refusing to) {
+    if (names(network).isEmpty()) {
+      return;
+    }
+    if (network.coils().stream().allMatch(coil -> coil.band() != null)) {
+      refuseInterruptions(network, to);
+    } else {
+      refuseCoilsWithout(network, to);
+    }
+  }
+
+  private static void refuseCoilsWithout(Network<Coil> network, Refusing to) {
     for (Coil coil : network.coils()) {
       if (coil.band() == null) {
         boolean listed = !coil.at().equals(NetworkReader.NETWORK);
-        run.refuse(BAND_MISSING).at(listed ? coil.at() + "/band" : coil.at()).given(coil.name());
+        to.refuse(BAND_MISSING).at(listed ? coil.at() + "/band" : coil.at()).given(coil.name());
       }
     }
   }
@@ -53,12 +64,12 @@ final class Bands {
   /** The bands that find a way through a part, and the first coil of it. */
   private record Part(Set<String> bands, Coil first) {}
 
-  private static void refuseInterruptions(Network<Coil> network, Run run) {
+  private static void refuseInterruptions(Network<Coil> network, Refusing to) {
     network.<Part>fold(
         coil -> new Part(Set.of(coil.band()), coil),
         parts -> {
           Part all = together(parts);
-          parts.forEach(part -> refuseUnlessAll(all.bands(), part, run));
+          parts.forEach(part -> refuseUnlessAll(all.bands(), part, to));
           return all;
         },
         Bands::together);
@@ -70,11 +81,11 @@ final class Bands {
     return new Part(bands, parts.get(0).first());
   }
 
-  private static void refuseUnlessAll(Set<String> bands, Part part, Run run) {
+  private static void refuseUnlessAll(Set<String> bands, Part part, Refusing to) {
     List<String> missing = new ArrayList<>(bands);
     missing.removeAll(part.bands());
     if (!missing.isEmpty()) {
-      run.refuse(BAND_SPLIT_IN_SERIES)
+      to.refuse(BAND_SPLIT_IN_SERIES)
           .at(NetworkReader.NETWORK)
           .given(part.first().name())
           .own("coil", part.first().name())

@@ -1,11 +1,8 @@
 package org.footwell.electrical.load;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
-import org.footwell.calculation.CoreFault;
-import org.footwell.calculation.Run;
+import java.util.stream.IntStream;
 import org.footwell.parts.VoiceCoil;
 
 /**
@@ -24,28 +21,25 @@ record Coil(String name, double ratedOhm, Double reOhm, String driver, String ba
     return new Coil(name, ratedOhm, null, null, null, at);
   }
 
-  /** Each coil of a list, those alike with a number behind their name; refuses names that clash. */
-  static List<Coil> each(List<VoiceCoil> listed, Run run) {
+  /** Each coil of a list, those alike with a number behind their name. */
+  static List<Coil> each(List<VoiceCoil> listed) {
     List<Coil> all = new ArrayList<>();
-    Set<String> taken = new HashSet<>();
     for (int i = 0; i < listed.size(); i++) {
       VoiceCoil coil = listed.get(i);
-      for (int n = 1; n <= coil.coilCount(); n++) {
-        String name = name(coil, n);
-        String at = "/coils/" + i;
-        if (!name.isEmpty() && !taken.add(name)) {
-          run.refuse(CoreFault.DUPLICATE).at(at + "/name").given(name);
-        }
+      String at = "/coils/" + i;
+      for (String name : names(coil)) {
         all.add(new Coil(name, coil.ratedOhm(), coil.reOhm(), coil.driver(), coil.band(), at));
       }
     }
     return all;
   }
 
-  private static String name(VoiceCoil coil, int number) {
-    if (coil.name() == null) {
-      return "";
-    }
-    return coil.coilCount() == 1 ? coil.name() : coil.name() + "_" + number;
+  /** The names of the coils alike of an entry, each empty where it has none. */
+  static List<String> names(VoiceCoil coil) {
+    String name = coil.name();
+    int count = coil.coilCount();
+    return IntStream.rangeClosed(1, count)
+        .mapToObj(n -> name == null ? "" : count == 1 ? name : name + "_" + n)
+        .toList();
   }
 }

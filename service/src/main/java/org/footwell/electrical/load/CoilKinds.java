@@ -1,7 +1,5 @@
 package org.footwell.electrical.load;
 
-import static org.footwell.electrical.load.OptionsFault.TOO_MANY_COILS;
-
 import java.math.BigDecimal;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -9,8 +7,6 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
-import org.footwell.calculation.Run;
-import org.footwell.calculation.text.Phrase;
 import org.footwell.parts.VoiceCoil;
 
 /**
@@ -24,37 +20,13 @@ record CoilKinds(Map<Double, List<String>> names) {
 
   private static final String AT = "/coils";
 
-  /** Most coils of one rated impedance: 522 networks. */
-  static final int MOST_ALIKE = 8;
-
-  /** Most coils that differ: 5504 networks when no two are alike. */
-  static final int MOST_UNLIKE = 6;
-
-  /** Sorts the coils; refuses names that clash and coils that are too many. */
-  static CoilKinds of(List<VoiceCoil> coils, Run run) {
+  /** Sorts the coils. */
+  static CoilKinds of(List<VoiceCoil> coils) {
     Map<Double, List<String>> names = new TreeMap<>();
-    for (Coil coil : Coil.each(coils, run)) {
+    for (Coil coil : Coil.each(coils)) {
       names.computeIfAbsent(coil.ratedOhm(), ohm -> new ArrayList<>()).add(coil.name());
     }
-    CoilKinds kinds = new CoilKinds(names);
-    kinds.refuseTooMany(run);
-    return kinds;
-  }
-
-  private void refuseTooMany(Run run) {
-    int all = names.values().stream().mapToInt(List::size).sum();
-    boolean alike = names.size() == 1;
-    if (all > (alike ? MOST_ALIKE : MOST_UNLIKE)) {
-      run.refuse(TOO_MANY_COILS)
-          .at(AT)
-          .given(
-              Phrase.of(alike ? NetworkWords.COILS_ALIKE : NetworkWords.COILS_UNLIKE)
-                  .with("count", all))
-          .allowed(
-              Phrase.of(NetworkWords.COILS_IN_ALL)
-                  .with("alike", MOST_ALIKE)
-                  .with("unlike", MOST_UNLIKE));
-    }
+    return new CoilKinds(names);
   }
 
   /** Every network of all the coils; each coil stands for its kind and has no name. */

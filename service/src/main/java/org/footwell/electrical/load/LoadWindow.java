@@ -1,10 +1,6 @@
 package org.footwell.electrical.load;
 
-import static org.footwell.electrical.load.OptionsFault.WINDOW_EMPTY;
-
-import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.text.Allowed;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.electrical.amplifier.SmallestLoad;
 
@@ -18,21 +14,11 @@ record LoadWindow(SmallestLoad smallest, double largestOhm) {
   /** What is lost in the last digits of a parallel connection puts no load out of the window. */
   private static final double ROUNDING = 1e-9;
 
-  /** Refuses a window that is not known or empty; null then. */
+  /** The window of a request, which is not empty. */
   static LoadWindow of(WiringOptionsRequest q, Run run) {
-    SmallestLoad smallest = SmallestLoad.of(q.amplifier(), q.bridged(), "/amplifier", run);
-    if (smallest == null) {
-      run.refuse(CoreFault.REQUIRED).at("/amplifier/minimum_ohm");
-      return null;
-    }
-    if (q.maximumOhm() != null && q.maximumOhm() < smallest.ohm()) {
-      run.refuse(WINDOW_EMPTY)
-          .at("/maximum_ohm")
-          .given(q.maximumOhm())
-          .allowed(Allowed.atLeast(smallest.ohm(), "ohm"));
-    }
     return new LoadWindow(
-        smallest, q.maximumOhm() == null ? Double.POSITIVE_INFINITY : q.maximumOhm());
+        SmallestLoad.of(q.amplifier(), q.bridged(), "/amplifier", run),
+        q.maximumOhm() == null ? Double.POSITIVE_INFINITY : q.maximumOhm());
   }
 
   /** Whether the whole window lies above a load: the amplifier does not bear it. */

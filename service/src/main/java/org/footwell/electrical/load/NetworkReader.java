@@ -10,6 +10,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.footwell.calculation.CoreFault;
+import org.footwell.calculation.FaultCode;
+import org.footwell.calculation.Refusing;
 import org.footwell.calculation.Remark;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.text.Allowed;
@@ -27,22 +29,27 @@ public final class NetworkReader {
 
   private final Map<String, Coil> listed = new LinkedHashMap<>();
   private final Set<String> used = new HashSet<>();
-  private final Run run;
+  private final Refusing to;
   private int position;
+  private boolean sound = true;
 
-  private NetworkReader(Run run) {
-    this.run = run;
+  private NetworkReader(List<Coil> coils, Refusing to) {
+    this.to = to;
+    coils.forEach(coil -> listed.putIfAbsent(coil.name(), coil));
   }
 
-  /** The network of the coils listed; refuses one that cannot be read or names coils wrongly. */
-  static Network<Coil> of(String text, List<Coil> coils, Run run) {
-    NetworkReader wiring = new NetworkReader(run);
-    coils.forEach(coil -> wiring.listed.put(coil.name(), coil));
+  /** The network of the coils listed, or nothing where it names coils wrongly, which is refused. */
+  static Optional<Network<Coil>> of(Network<Token> written, List<Coil> coils, Refusing to) {
+    NetworkReader wiring = new NetworkReader(coils, to);
     Network<Coil> network =
-        parsed(text, NETWORK, run)
-            .fold(token -> Network.leaf(wiring.coil(token)), Network::series, Network::parallel);
-    run.requireNoFaults();
-    return network;
+        written.fold(token -> Network.leaf(wiring.coil(token)), Network::series, Network::parallel);
+    return wiring.sound ? Optional.of(network) : Optional.empty();
+  }
+
+  /** The same of a request whose rules hold. */
+  static Network<Coil> of(WiringLoadRequest q, Run run) {
+    return of(parsed(q.network(), NETWORK, run), Coil.each(q.coils()), run)
+        .orElseThrow(run::refused);
   }
 
   /**
@@ -70,20 +77,16 @@ public final class NetworkReader {
     }
   }
 
-  /** Refuses through the run a network that cannot be read. */
-  public static void check(String network, String at, Run run) {
-    parse(network, at, run);
-  }
-
   private static Network<Token> parsed(String network, String at, Run run) {
     return parse(network, at, run).orElseThrow(run::refused);
   }
 
-  private static Optional<Network<Token>> parse(String network, String at, Run run) {
+  /** The network as it is written, or nothing where it cannot be read, which is refused. */
+  static Optional<Network<Token>> parse(String network, String at, Refusing to) {
     try {
       return Optional.of(NetworkParser.parse(network));
     } catch (Unreadable why) {
-      Remark remark = run.refuse(why.code()).at(at).given(why.character()).allowed(why.expected());
+      Remark remark = to.refuse(why.code()).at(at).given(why.character()).allowed(why.expected());
       if (why.shows()) {
         remark.with("found", why.found());
       }
@@ -103,7 +106,7 @@ public final class NetworkReader {
       return Coil.rated(name, 1, NETWORK);
     }
     if (!used.add(name)) {
-      run.refuse(CoreFault.DUPLICATE).at(NETWORK).given(name);
+      refuse(CoreFault.DUPLICATE).given(name);
     }
     return coil;
   }
@@ -112,8 +115,7 @@ public final class NetworkReader {
   private Coil unnamed(Token token) {
     double ohm = Double.parseDouble(token.text());
     if (!(ohm >= LEAST_OHM && ohm <= MOST_OHM)) {
-      run.refuse(COIL_OUT_OF_RANGE)
-          .at(NETWORK)
+      refuse(COIL_OUT_OF_RANGE)
           .given(token.text())
           .allowed(Allowed.between(LEAST_OHM, MOST_OHM, "ohm"))
           .with("character", token.character());
@@ -122,12 +124,16 @@ public final class NetworkReader {
   }
 
   private void refuseUnknown(Token token) {
-    run.refuse(UNKNOWN_COIL)
-        .at(NETWORK)
+    refuse(UNKNOWN_COIL)
         .given(token.text())
         .allowed(
             listed.isEmpty() ? Phrase.of(NetworkWords.OHM_OR_NAME) : Allowed.oneOf(listed.keySet()))
         .with("character", token.character())
         .with("nearest", Names.didYouMean(token.text(), listed.keySet()));
+  }
+
+  private Remark refuse(FaultCode code) {
+    sound = false;
+    return to.refuse(code).at(NETWORK);
   }
 }

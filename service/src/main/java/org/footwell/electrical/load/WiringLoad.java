@@ -145,14 +145,10 @@ public final class WiringLoad
 
   @Override
   public WiringLoadResult compute(WiringLoadRequest q, Run run) {
-    List<Coil> listed = Coil.each(q.coils(), run);
-    if (q.cable() != null) {
-      q.cable().requirePossible("/cable", run);
-    }
-    Network<Coil> network = NetworkReader.of(q.network(), listed, run);
-    List<Band> bands = Bands.of(network, run);
+    Network<Coil> network = NetworkReader.of(q, run);
+    List<Band> bands = Bands.of(network);
     boolean split = bands.get(0).band() != null;
-    OpenCoils.find(listed, network, run);
+    OpenCoils.find(Coil.each(q.coils()), network, run);
     MeterReading.check(q.coils(), run);
 
     List<BandLoad> loads = new ArrayList<>();

@@ -5,16 +5,23 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.rule.Needed;
 import org.footwell.calculation.rule.Unique;
 import org.footwell.parts.Amplifier;
 import org.footwell.parts.Cable;
+import org.footwell.parts.PossibleCable;
 import org.footwell.parts.VoiceCoil;
 
 /** A network of voice coils, and what drives it. */
 @Built
 @Needed({"coils.*.name", "coils.*.rated_ohm", "cable.one_way_m", "cable.area_mm2"})
 @Unique("coils.*.name")
+@Keeps(value = NetworkNotation.class, of = "network")
+@Keeps(value = CoilNames.class, of = "coils")
+@Keeps(NetworkCoils.class)
+@Keeps(NetworkBands.class)
+@Keeps(value = PossibleCable.class, of = "cable")
 public record WiringLoadRequest(
     @Schema(
             description =

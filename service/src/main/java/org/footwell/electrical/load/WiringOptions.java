@@ -84,7 +84,7 @@ public final class WiringOptions implements Calculation<WiringOptionsRequest, Wi
 
   @Override
   public WiringOptionsResult compute(WiringOptionsRequest q, Run run) {
-    CoilKinds kinds = CoilKinds.of(q.coils(), run);
+    CoilKinds kinds = CoilKinds.of(q.coils());
     LoadWindow window = LoadWindow.of(q, run);
     StatedAmplifier amplifier = StatedAmplifier.of(q.amplifier(), q.bridged(), "/amplifier", run);
     run.requireNoFaults();

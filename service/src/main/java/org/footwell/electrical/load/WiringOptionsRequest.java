@@ -9,6 +9,7 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.rule.AtMostOne;
 import org.footwell.calculation.rule.Needed;
 import org.footwell.calculation.rule.Unique;
@@ -20,6 +21,10 @@ import org.footwell.parts.VoiceCoil;
 @Needed("coils.*.rated_ohm")
 @Unique("coils.*.name")
 @AtMostOne({"amplifier.rails", "amplifier.ratings"})
+@Keeps(value = CoilNames.class, of = "coils")
+@Keeps(value = FewCoils.class, of = "coils")
+@Keeps(OpenWindow.class)
+@Keeps(PossibleAmplifier.class)
 public record WiringOptionsRequest(
     @Schema(
             description =

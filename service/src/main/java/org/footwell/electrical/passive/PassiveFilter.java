@@ -22,8 +22,6 @@ import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.calculation.text.Allowed;
-import org.footwell.calculation.text.Phrase;
 import org.footwell.electrical.amplifier.AmplifierFinding;
 import org.footwell.electrical.impedance.Extremes;
 import org.footwell.electrical.impedance.Extremes.Place;
@@ -120,10 +118,7 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
 
   @Override
   public PassiveFilterResult compute(PassiveFilterRequest q, Run run) {
-    refuseImpossible(q, run);
-    double[] frequencies = q.frequencies().points("/frequencies", run);
-    run.requireNoFaults();
-
+    double[] frequencies = q.frequencies().points();
     FilterParts parts = FilterParts.of(q, run);
     FilterCurves curves = new FilterCurves(q, parts);
     Deviations deviations = curves.deviations(q.frequencies(), run);
@@ -152,39 +147,6 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
         .lowestHz(lowest.frequencyHz())
         .points(curves.points(frequencies))
         .build();
-  }
-
-  private static void refuseImpossible(PassiveFilterRequest q, Run run) {
-    refuseOrder(q.highPass(), "/high_pass/order", run);
-    refuseOrder(q.lowPass(), "/low_pass/order", run);
-    if (q.highPass() == null && q.lowPass() == null && q.padDb() == null && !q.compensate()) {
-      run.refuse(NOTHING_TO_DESIGN)
-          .allowed(Allowed.fields(List.of("high_pass", "low_pass", "pad_db", "compensate")));
-    }
-    if (q.driver() == null && q.compensate()) {
-      run.refuse(DRIVER_MISSING)
-          .at("/driver")
-          .allowed(Phrase.of(PassiveWords.DRIVER_TO_COMPENSATE));
-    } else if (q.compensate() && q.driver().leMh() == 0) {
-      run.refuse(NOTHING_TO_COMPENSATE).at("/driver/le_mh").given(0).allowed(Allowed.above(0, ""));
-    }
-  }
-
-  private static void refuseOrder(Filter filter, String at, Run run) {
-    if (filter == null) {
-      return;
-    }
-    if (filter.order() > HIGHEST_ORDER) {
-      run.refuse(ORDER_NOT_PASSIVE)
-          .at(at)
-          .given(filter.order())
-          .allowed(Allowed.between(1, HIGHEST_ORDER, ""));
-    } else if (!filter.possible()) {
-      run.refuse(ORDER_NOT_LINKWITZ_RILEY)
-          .at(at)
-          .given(filter.order())
-          .allowed(Allowed.oneOf(2, 4));
-    }
   }
 
   private static void remark(PassiveFilterRequest q, Deviations deviations, Run run) {

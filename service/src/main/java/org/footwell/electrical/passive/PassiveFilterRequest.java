@@ -5,6 +5,7 @@ import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.rule.Ascending;
 import org.footwell.calculation.rule.Needed;
 import org.footwell.calculation.rule.Needs;
@@ -23,6 +24,11 @@ import org.footwell.parts.PreferredSeries;
 @Needs(field = "box", beside = "driver.vas_l")
 @Without({"box.qtc", "box.ripple_db"})
 @Ascending({"high_pass.frequency_hz", "low_pass.frequency_hz"})
+@Keeps(
+    value = PassiveOrder.class,
+    of = {"high_pass", "low_pass"})
+@Keeps(SomethingToDesign.class)
+@Keeps(CompensatedDriver.class)
 public record PassiveFilterRequest(
     @Schema(description = "Resistance the values are for, ohm") @NotNull Double loadOhm,
     @Schema(description = "High-pass of order 1 to 4; with low_pass a band-pass") Filter highPass,

@@ -136,10 +136,7 @@ public final class PassiveNetwork
 
   @Override
   public PassiveNetworkResult compute(PassiveNetworkRequest q, Run run) {
-    LadderRules.check(q.elements(), run);
-    double[] frequencies = q.frequencies().points("/frequencies", run);
-    run.requireNoFaults();
-
+    double[] frequencies = q.frequencies().points();
     Impedance load = load(q);
     Ladder ladder = new Ladder(q.elements(), load);
     double[] grid = Extremes.grid(q.frequencies().fromHz(), q.frequencies().toHz());

@@ -5,6 +5,7 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.rule.ExactlyOne;
 import org.footwell.calculation.rule.Needed;
 import org.footwell.calculation.rule.Needs;
@@ -22,6 +23,8 @@ import org.footwell.parts.LadderElement;
 @ExactlyOne({"driver", "load_ohm"})
 @Needs(field = "box", beside = "driver.vas_l")
 @Without({"box.qtc", "box.ripple_db"})
+@Keeps(value = PartsOfElement.class, of = "elements.*")
+@Keeps(value = ResistanceInLoops.class, of = "elements")
 public record PassiveNetworkRequest(
     @Schema(description = "The elements from the amplifier to the driver")
         @NotNull

@@ -93,7 +93,6 @@ public final class SupplyCable
 
   @Override
   public SupplyCableResult compute(SupplyCableRequest q, Run run) {
-    CableRefusals.of(q, run);
     Leg.Fusing fusing = new Leg.Fusing(q.fuseLoading(), q.fuseHeatFactor());
     LaidCable cable = LaidCable.main(q.cable());
     List<SizedBranch> branches = new ArrayList<>();

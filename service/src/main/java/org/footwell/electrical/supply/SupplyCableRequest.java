@@ -7,11 +7,13 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.rule.AtMostOne;
 import org.footwell.calculation.rule.ExactlyOne;
 import org.footwell.calculation.rule.Needed;
 import org.footwell.calculation.rule.Unique;
 import org.footwell.parts.Cable;
+import org.footwell.parts.PossibleCable;
 import org.footwell.parts.ReturnPath;
 
 /** A supply cable to be sized or checked, and what loads it. */
@@ -26,6 +28,15 @@ import org.footwell.parts.ReturnPath;
   "cable.engine_space"
 })
 @Unique("branches.*.name")
+@Keeps(BodyInLoop.class)
+@Keeps(
+    value = PossibleCable.class,
+    of = {"cable", "branches.*.cable"})
+@Keeps(
+    value = InstalledSize.class,
+    of = {"cable", "branches.*.cable"})
+@Keeps(SineOfBass.class)
+@Keeps(DropWithinSupply.class)
 public record SupplyCableRequest(
     @Schema(
             description =

@@ -65,7 +65,6 @@ public final class ClipPoint implements Calculation<ClipPointRequest, ClipPointR
 
   @Override
   public ClipPointResult compute(ClipPointRequest q, Run run) {
-    ClipRules.require(q, run);
     List<VolumeStepTone> tones = ToneReader.read(q, run);
     CleanRange range = CleanRange.of(tones, q.limitPercent());
     ClipRemarks.make(q, range, run);

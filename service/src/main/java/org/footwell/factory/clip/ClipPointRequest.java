@@ -7,6 +7,7 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.rule.AtMostOne;
 import org.footwell.calculation.rule.ExactlyOne;
 import org.footwell.calculation.rule.Needs;
@@ -20,6 +21,8 @@ import org.footwell.recording.Recording;
 @AtMostOne({"readings", "full_scale_v"})
 @Unique("captures.*.volume_step")
 @Unique("readings.*.volume_step")
+@Keeps(LoadAtTerminals.class)
+@Keeps(CapturedTone.class)
 public record ClipPointRequest(
     @Schema(
             description =

@@ -90,7 +90,7 @@ public final class SignalSum implements Calculation<SignalSumRequest, SignalSumR
 
   @Override
   public SignalSumResult compute(SignalSumRequest q, Run run) {
-    double[] points = SignalSumRules.require(q, run);
+    double[] points = q.frequencies().points();
     List<KnownOutput> outputs = new KnownOutputs(q, run).all();
     double[] band = band(q, outputs, run);
     OutputSumSearch search = new OutputSumSearch(outputs, band[0], band[1], q.toleranceDb());

@@ -7,11 +7,13 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.rule.Ascending;
 import org.footwell.calculation.rule.Needs;
 import org.footwell.calculation.rule.RefersTo;
 import org.footwell.calculation.rule.Unique;
 import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.EvenOrder;
 import org.footwell.parts.Filter;
 import org.footwell.recording.Recording;
 import org.footwell.signal.EqualiserSection;
@@ -24,6 +26,14 @@ import org.footwell.signal.EqualiserSection;
 @RefersTo(field = "points.*.channel", to = "outputs.*.id")
 @Unique({"points.*.channel", "points.*.frequency_hz"})
 @Needs(field = "outputs.*.clean_output_v", beside = "outputs.*.clean_output_v")
+@Keeps(
+    value = EvenOrder.class,
+    of = {"outputs.*.high_pass", "outputs.*.low_pass"})
+@Keeps(OutputsBelowHalfRate.class)
+@Keeps(OneResponseEach.class)
+@Keeps(SoundResponses.class)
+@Keeps(OutputInSum.class)
+@Keeps(RisingPoints.class)
 public record SignalSumRequest(
     @Schema(description = "The outputs") @NotNull @Size(min = 1, max = 8)
         List<@NotNull Output> outputs,

@@ -40,11 +40,7 @@ public final class ComparisonSheet extends SpokenPage {
     super(shown.reader());
     answer = shown.answer();
     result = answer.result();
-    currency =
-        Currency.getAvailableCurrencies().stream()
-            .filter(one -> one.getCurrencyCode().equals(result.priceCurrency()))
-            .findFirst()
-            .orElse(null);
+    currency = result.priceCurrency() == null ? null : Currency.getInstance(result.priceCurrency());
   }
 
   /** A table under its heading. */
@@ -236,12 +232,9 @@ public final class ComparisonSheet extends SpokenPage {
     return Texts.of(Safety.RESTRAINT, reader().language());
   }
 
-  /** A code that is no currency is shown as it was given. */
+  /** A price may have no currency. */
   private WrittenFigure money(BigDecimal price) {
-    WrittenFigure money = figures().money(price, currency);
-    return currency == null && result.priceCurrency() != null && money.known()
-        ? new WrittenFigure(price, money.text() + "\u00a0" + result.priceCurrency())
-        : money;
+    return figures().money(price, currency);
   }
 
   private static WrittenFigure words(String text) {

@@ -17,6 +17,7 @@ import org.footwell.fitting.comparison.sides.ComparedSide;
 import org.footwell.fitting.comparison.sides.SideFigures;
 import org.footwell.fitting.comparison.sides.SideFormulas;
 import org.footwell.parts.Driver;
+import org.footwell.parts.MoneyFault;
 import org.footwell.parts.Safety;
 import org.footwell.parts.plan.AskOfPlan;
 import org.footwell.parts.plan.PlanPlace;
@@ -73,6 +74,7 @@ public final class DriverComparison
               "An amplifier that stays is taken to keep its voltage into another load.",
               "Better sound is not in these figures: listen.")
           .findings(ComparisonFinding.values())
+          .refusals(MoneyFault.values())
           .cautions(Safety.RESTRAINT, Safety.HEARING, Safety.AIRBAG)
           .view(
               "html",

@@ -10,9 +10,11 @@ import jakarta.validation.constraints.Size;
 import java.math.BigDecimal;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.TextForm;
 import org.footwell.calculation.rule.Unique;
 import org.footwell.fitting.comparison.sides.ComparedPosition;
 import org.footwell.parts.Money;
+import org.footwell.parts.RoundedCurrency;
 
 /** What is compared: position by position, and what comes in besides. */
 @Built
@@ -25,6 +27,7 @@ public record DriverComparisonRequest(
     @Schema(description = "Currency of all prices, by its ISO 4217 code")
         @Size(min = 3, max = 3)
         @Pattern(regexp = "[A-Z]{3}")
+        @TextForm.Of(RoundedCurrency.class)
         String currency,
     @Schema(description = "From this mass on a single part gets the caution about restraint, g")
         @DecimalMin("1")

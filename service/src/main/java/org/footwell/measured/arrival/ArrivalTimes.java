@@ -79,7 +79,6 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
 
   @Override
   public ArrivalTimesResult compute(ArrivalTimesRequest q, Run run) {
-    ArrivalRules.require(q, run);
     double speed = run.apply(Air.SPEED_OF_SOUND, q.temperatureC());
     Responses responses = new Responses(q);
     SweepPlausibility sweep = new SweepPlausibility(q, hear(q, responses, run), responses, run);

@@ -7,6 +7,7 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.rule.ExactlyOne;
 import org.footwell.calculation.rule.Needs;
 import org.footwell.measured.response.LeftAndRight;
@@ -16,12 +17,18 @@ import org.footwell.measured.response.PlayedSweep;
 import org.footwell.measured.response.RecordedKind;
 import org.footwell.measured.response.RecordedSet;
 import org.footwell.measured.response.Taken;
+import org.footwell.parts.EvenOrder;
 import org.footwell.parts.Filter;
 import org.footwell.recording.Recording;
 
 /** Recordings of every channel at every microphone position. */
 @Built
 @Needs(field = "pairs.*", beside = "cabin_length_m")
+@Keeps(
+    value = EvenOrder.class,
+    of = {"channels.*.high_pass", "channels.*.low_pass"})
+@Keeps(RecordedArrivals.class)
+@Keeps(value = WideEnough.class, of = "channels.*.band")
 public record ArrivalTimesRequest(
     @Schema(description = "What the recordings are") @NotNull RecordedKind kind,
     @Schema(description = "The sweep that was played; with kind sweep only") PlayedSweep sweep,

@@ -82,8 +82,7 @@ public final class LevelAndBalance
 
   @Override
   public LevelAndBalanceResult compute(LevelAndBalanceRequest q, Run run) {
-    double[] frequencies = BalanceRules.require(q, run);
-    List<BandLevels> all = all(q, frequencies, run);
+    List<BandLevels> all = all(q, JudgedBands.frequencies(q), run);
     BandLevels quietest =
         all.stream().min(Comparator.comparingDouble(BandLevels::overTargetDb)).orElseThrow();
     double least = quietest.overTargetDb();

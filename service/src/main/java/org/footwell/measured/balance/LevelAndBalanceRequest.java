@@ -7,6 +7,7 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.rule.Ascending;
 import org.footwell.measured.response.ChannelTake;
 import org.footwell.measured.response.Gate;
@@ -26,6 +27,7 @@ import org.footwell.parts.TargetCurve;
 @Ascending(
     value = {"from_hz", "to_hz"},
     orEqual = true)
+@Keeps(JudgedBands.class)
 public record LevelAndBalanceRequest(
     @Schema(description = "What the recordings are") @NotNull RecordedKind kind,
     @Schema(description = "The sweep that was played; with kind sweep only") PlayedSweep sweep,

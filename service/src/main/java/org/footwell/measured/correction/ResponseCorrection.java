@@ -68,7 +68,7 @@ public final class ResponseCorrection
 
   @Override
   public ResponseCorrectionResult compute(ResponseCorrectionRequest q, Run run) {
-    double[] points = CorrectionRules.require(q, run);
+    double[] points = CorrectedRanges.points(q);
     ImpulseResponses responses = q.responses();
     double[] target = at(points, q.target().curve());
     double[] calibration =

@@ -9,6 +9,7 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.rule.Ascending;
 import org.footwell.measured.response.ChannelTake;
 import org.footwell.measured.response.Gate;
@@ -23,6 +24,7 @@ import org.footwell.parts.TargetCurve;
 /** Recordings of every channel at every microphone position, and what filters may do about them. */
 @Built
 @Ascending("calibration.*.frequency_hz")
+@Keeps(CorrectedRanges.class)
 public record ResponseCorrectionRequest(
     @Schema(description = "What the recordings are") @NotNull RecordedKind kind,
     @Schema(description = "The sweep that was played; with kind sweep only") PlayedSweep sweep,

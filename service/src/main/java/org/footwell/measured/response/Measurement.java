@@ -1,8 +1,10 @@
 package org.footwell.measured.response;
 
 import java.util.List;
+import org.footwell.calculation.Keeps;
 
 /** What requests share that judge levels and phases of recordings. */
+@Keeps(UsableTakes.class)
 public interface Measurement extends RecordedSet {
 
   @Override

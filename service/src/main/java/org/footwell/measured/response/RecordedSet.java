@@ -1,6 +1,7 @@
 package org.footwell.measured.response;
 
 import java.util.List;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.rule.RefersTo;
 import org.footwell.calculation.rule.Unique;
 
@@ -10,6 +11,8 @@ import org.footwell.calculation.rule.Unique;
 @Unique({"recordings.*.channel", "recordings.*.microphone"})
 @RefersTo(field = "recordings.*.channel", to = "channels.*.id")
 @RefersTo(field = "recordings.*.microphone", to = "microphones.*.id")
+@Keeps(TakesComplete.class)
+@Keeps(SweepOfKind.class)
 public interface RecordedSet {
 
   RecordedKind kind();

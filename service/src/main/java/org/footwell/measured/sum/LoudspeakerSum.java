@@ -55,8 +55,6 @@ public final class LoudspeakerSum
 
   @Override
   public LoudspeakerSumResult compute(LoudspeakerSumRequest q, Run run) {
-    new TakeRules(q, run).check();
-    run.requireNoFaults();
     double[] frequencies = PairSum.frequencies(q.crossoverHz(), q.octaves());
     ImpulseResponses responses = q.responses();
     withinRecording(frequencies, q, responses, run);

@@ -33,18 +33,15 @@ public final class PlanIndex {
     channels = byId(plan.channels().stream().map(PlannedChannel::id).toList());
   }
 
-  /** Refuses through the run references of a plan that lead nowhere, and what is used twice. */
-  public static void check(VehiclePlan plan, Run run) {
-    new PlanChecks(plan, run).coils();
-  }
-
   /**
-   * Follows every reference of a plan whose declared rules hold.
+   * Follows every reference of a plan whose rules held before a part or an amplifier of it may have been
+   * changed.
    *
-   * @throws org.footwell.calculation.Refused with everything that leads nowhere or is used twice
+   * @throws org.footwell.calculation.Refused with each coil and output that is not there or used twice
    */
   public static PlanIndex of(VehiclePlan plan, Run run) {
-    List<List<NamedCoil>> coils = new PlanChecks(plan, run).coils();
+    new FreeOutputs().check(plan, run);
+    List<List<NamedCoil>> coils = PlannedCoils.of(plan, run);
     run.requireNoFaults();
     return new PlanIndex(plan, coils);
   }

@@ -13,6 +13,7 @@ import java.util.List;
 import org.footwell.calculation.Built;
 import org.footwell.calculation.TextForm;
 import org.footwell.parts.Money;
+import org.footwell.parts.RoundedCurrency;
 
 /** What makes an offer to a customer of the plan; its day is that of the plan. */
 @Built

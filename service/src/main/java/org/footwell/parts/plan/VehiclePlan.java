@@ -7,12 +7,13 @@ import jakarta.validation.constraints.Size;
 import java.util.List;
 import java.util.function.Function;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.TextForm;
-import org.footwell.calculation.rule.Keeps;
 import org.footwell.calculation.rule.Needed;
 import org.footwell.calculation.rule.RefersTo;
 import org.footwell.calculation.rule.Unique;
 import org.footwell.parts.Crossover;
+import org.footwell.parts.EvenOrder;
 import org.footwell.parts.Processor;
 import org.footwell.parts.Seat;
 
@@ -38,7 +39,21 @@ import org.footwell.parts.Seat;
 @RefersTo(field = "settings.*.channel", to = "channels.*.id")
 @RefersTo(field = "measured.*.channel", to = "channels.*.id")
 @RefersTo(field = "measured_supply.*.amplifier", to = "amplifiers.*.id")
-@Keeps(ValidFromItsDay.class)
+@Keeps(NotBefore.class)
+@Keeps(value = SeatSomewhere.class, of = "seats.*")
+@Keeps(SeatsInVehicle.class)
+@Keeps(NoCrossoverCircle.class)
+@Keeps(FreeOutputs.class)
+@Keeps(value = DriverOnChannel.class, of = "channels.*")
+@Keeps(ConnectedCoils.class)
+@Keeps(
+    value = EvenOrder.class,
+    of = {
+      "channels.*.high_pass",
+      "channels.*.low_pass",
+      "channels.*.branches.*.high_pass",
+      "channels.*.branches.*.low_pass"
+    })
 public record VehiclePlan(
     @Schema(description = "Day of the plan, as in 2026-05-31")
         @Size(max = 10)

@@ -26,10 +26,10 @@ import org.footwell.vehicle.curves.PlanCurvesResult.SeatCurve;
 import org.footwell.vehicle.questions.DemoPlan;
 import org.footwell.vehicle.questions.PlanDocument;
 import org.footwell.vehicle.reading.Modelled;
-import org.footwell.vehicle.reading.PlanRefusals;
+import org.footwell.vehicle.reading.PlaysPlan;
 
 /** The model of a plan over frequency: what plan-review sums up, drawn out. */
-public final class PlanCurves implements Calculation<VehiclePlan, PlanCurvesResult> {
+public final class PlanCurves implements Calculation<VehiclePlan, PlanCurvesResult>, PlaysPlan {
 
   private static final Card<VehiclePlan, PlanCurvesResult> CARD =
       Card.of("plan-curves", VehiclePlan.class, PlanCurvesResult.class)
@@ -82,11 +82,6 @@ public final class PlanCurves implements Calculation<VehiclePlan, PlanCurvesResu
   @Override
   public Card<VehiclePlan, PlanCurvesResult> card() {
     return CARD;
-  }
-
-  @Override
-  public void check(VehiclePlan plan, Run run) {
-    PlanRefusals.check(plan, run);
   }
 
   @Override

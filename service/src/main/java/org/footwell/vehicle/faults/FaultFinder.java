@@ -6,8 +6,8 @@ import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
-import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Formula;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
 import org.footwell.calculation.text.Phrase;
@@ -18,10 +18,11 @@ import org.footwell.vehicle.faults.FaultFinderResult.Alternative;
 import org.footwell.vehicle.faults.FaultFinderResult.Explanation;
 import org.footwell.vehicle.faults.FaultFinderResult.NextMeasurement;
 import org.footwell.vehicle.reading.Modelled;
-import org.footwell.vehicle.reading.PlanRefusals;
+import org.footwell.vehicle.reading.PlaysPlan;
 
 /** What is wrong in a finished vehicle, from what was measured in it and the plan it was built by. */
-public final class FaultFinder implements Calculation<VehiclePlan, FaultFinderResult> {
+@Keeps(SomethingMeasured.class)
+public final class FaultFinder implements Calculation<VehiclePlan, FaultFinderResult>, PlaysPlan {
 
   /** From this confidence on a fault is named as found. */
   private static final double SURE = 0.9;
@@ -41,14 +42,6 @@ public final class FaultFinder implements Calculation<VehiclePlan, FaultFinderRe
   @Override
   public Card<VehiclePlan, FaultFinderResult> card() {
     return FaultCard.CARD;
-  }
-
-  @Override
-  public void check(VehiclePlan plan, Run run) {
-    PlanRefusals.check(plan, run);
-    if (plan.measured().isEmpty() && plan.measuredSupply().isEmpty()) {
-      run.refuse(CoreFault.REQUIRED).at("/measured");
-    }
   }
 
   @Override

@@ -8,11 +8,10 @@ import org.footwell.calculation.text.Names;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.parts.Driver;
 import org.footwell.parts.WayRole;
-import org.footwell.parts.offer.Offer;
 import org.footwell.parts.offer.OfferedDriver;
 import org.footwell.parts.plan.PlanIndex;
 
-/** What the declared rules of an offer cannot say: what it must not share with the plan, and what it lacks for it. */
+/** What the declared rules of an offer cannot say: what it lacks for the plan. */
 final class OfferChecks {
 
   private final PackageOptionsRequest q;
@@ -26,23 +25,8 @@ final class OfferChecks {
   }
 
   void check() {
-    Offer offer = q.offer();
-    List<String> parts = index.plan().newParts().stream().map(part -> part.id()).toList();
-    List<String> amplifiers = index.plan().amplifiers().stream().map(one -> one.id()).toList();
-    for (int i = 0; i < offer.drivers().size(); i++) {
-      taken(offer.drivers().get(i).id(), parts, "/offer/drivers/" + i + "/part/id");
-    }
-    for (int i = 0; i < offer.amplifiers().size(); i++) {
-      taken(offer.amplifiers().get(i).id(), amplifiers, "/offer/amplifiers/" + i + "/amplifier/id");
-    }
     for (int s = 0; s < q.slots().size(); s++) {
       slot(s);
-    }
-  }
-
-  private void taken(String id, List<String> known, String at) {
-    if (known.contains(id)) {
-      run.refuse(PackageFault.ID_TAKEN_BY_THE_PLAN).at(at).given(id);
     }
   }
 

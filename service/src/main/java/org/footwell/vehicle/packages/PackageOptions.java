@@ -19,7 +19,6 @@ import org.footwell.vehicle.packages.PackageOptionsResult.FittingCount;
 import org.footwell.vehicle.packages.PackageOptionsResult.Proof;
 import org.footwell.vehicle.packages.PackageOptionsResult.Relaxed;
 import org.footwell.vehicle.packages.PackageOptionsResult.Screened;
-import org.footwell.vehicle.reading.PlanRefusals;
 
 /** Which packages of offered parts no other beats in a vehicle. */
 public final class PackageOptions
@@ -89,17 +88,6 @@ public final class PackageOptions
   /** Where a plan stands in the request. */
   static Rebase inPlan() {
     return Rebase.to("/plan", null).from("", "/plan");
-  }
-
-  @Override
-  public void check(PackageOptionsRequest q, Run run) {
-    run.apart(
-        VehiclePlan.class,
-        inPlan(),
-        own -> {
-          PlanRefusals.check(q.plan(), own);
-          return q;
-        });
   }
 
   @Override

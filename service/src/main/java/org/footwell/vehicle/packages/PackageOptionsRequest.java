@@ -7,12 +7,18 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.rule.RefersTo;
 import org.footwell.calculation.rule.Unique;
+import org.footwell.electrical.load.NetworkNotation;
+import org.footwell.parts.PossibleCable;
 import org.footwell.parts.offer.Offer;
 import org.footwell.parts.offer.OuterSize;
 import org.footwell.parts.plan.AmplifierFeed;
 import org.footwell.parts.plan.VehiclePlan;
+import org.footwell.vehicle.reading.BoxedDriverKnown;
+import org.footwell.vehicle.reading.EqualiserBelowHalfRate;
+import org.footwell.vehicle.reading.GainOfSignal;
 
 /** A vehicle with positions that are free, what is offered for them, and what is wanted. */
 @Built
@@ -20,6 +26,14 @@ import org.footwell.parts.plan.VehiclePlan;
 @Unique("slots.*.drivers.*")
 @RefersTo(field = "slots.*.drivers.*", to = "plan.drivers.*.id")
 @RefersTo(field = "wishes.keep.*", to = "slots.*.name")
+@Keeps(
+    value = NetworkNotation.class,
+    of = {"plan.channels.*.network", "plan.channels.*.branches.*.network"})
+@Keeps(value = PossibleCable.class, of = "plan.channels.*.cable")
+@Keeps(value = EqualiserBelowHalfRate.class, of = "plan")
+@Keeps(value = BoxedDriverKnown.class, of = "plan")
+@Keeps(value = GainOfSignal.class, of = "plan")
+@Keeps(OfferedIds.class)
 public record PackageOptionsRequest(
     @Schema(
             description =

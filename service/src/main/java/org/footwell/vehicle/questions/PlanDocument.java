@@ -16,6 +16,7 @@ import org.footwell.calculation.text.Names;
 import org.footwell.electrical.load.LoadFault;
 import org.footwell.parts.ConductorFault;
 import org.footwell.parts.FilterFault;
+import org.footwell.parts.MoneyFault;
 import org.footwell.parts.plan.AskOfPlan;
 import org.footwell.parts.plan.PlanFault;
 import org.footwell.parts.plan.PlanFigures;
@@ -25,10 +26,10 @@ import org.footwell.parts.plan.PlanReader;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.vehicle.reading.OperatingFigures;
 import org.footwell.vehicle.reading.PlanRefusal;
-import org.footwell.vehicle.reading.PlanRefusals;
+import org.footwell.vehicle.reading.ReadsPlan;
 
 /** A vehicle plan, to which every calculation that declares so can be put. */
-public final class PlanDocument implements Document<VehiclePlan> {
+public final class PlanDocument implements Document<VehiclePlan>, ReadsPlan {
 
   private static final String ABOUT = "/about";
 
@@ -46,6 +47,7 @@ public final class PlanDocument implements Document<VehiclePlan> {
   public static FaultCode[] faults() {
     return Stream.<FaultCode[]>of(
             PlanFault.values(),
+            MoneyFault.values(),
             // The coils of a plan are its drivers, which are looked for before.
             Stream.of(LoadFault.values())
                 .filter(PlanDocument::ofNotation)
@@ -58,11 +60,6 @@ public final class PlanDocument implements Document<VehiclePlan> {
 
   private static boolean ofNotation(LoadFault fault) {
     return fault.name().startsWith("NETWORK_");
-  }
-
-  @Override
-  public void check(VehiclePlan plan, Run run) {
-    PlanRefusals.checkReferences(plan, run);
   }
 
   @Override

@@ -19,10 +19,11 @@ import org.footwell.parts.plan.PlanPlace;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.vehicle.questions.PlanQuestionsResult.Question;
 import org.footwell.vehicle.reading.OperatingFigures;
-import org.footwell.vehicle.reading.PlanRefusals;
+import org.footwell.vehicle.reading.PlaysPlan;
 
 /** All questions that can be put to a plan as it stands, each with its address. */
-public final class PlanQuestions implements Calculation<VehiclePlan, PlanQuestionsResult> {
+public final class PlanQuestions
+    implements Calculation<VehiclePlan, PlanQuestionsResult>, PlaysPlan {
 
   private static final Formula.Of2 ANSWERABLE =
       Formula.of("answerable_share", "a/n", "", Source.DEFINITION)
@@ -54,11 +55,6 @@ public final class PlanQuestions implements Calculation<VehiclePlan, PlanQuestio
   @Override
   public Card<VehiclePlan, PlanQuestionsResult> card() {
     return CARD;
-  }
-
-  @Override
-  public void check(VehiclePlan plan, Run run) {
-    PlanRefusals.check(plan, run);
   }
 
   @Override

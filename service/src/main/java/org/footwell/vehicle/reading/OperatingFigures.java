@@ -31,7 +31,7 @@ public final class OperatingFigures implements PlanFigures {
   /** The system as it plays; refuses a plan that does not. */
   private Modelled modelled() {
     if (modelled == null) {
-      PlanRefusals.checkValues(index.plan(), run);
+      run.hold(index.plan(), PlaysPlan.class);
       run.requireNoFaults();
       modelled = Modelled.of(index, run);
     }

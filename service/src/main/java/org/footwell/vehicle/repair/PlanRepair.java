@@ -9,11 +9,11 @@ import org.footwell.calculation.Run;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.VehiclePlan;
-import org.footwell.vehicle.reading.PlanRefusals;
+import org.footwell.vehicle.reading.PlaysPlan;
 import org.footwell.vehicle.repair.PlanRepairResult.Repair;
 
 /** The smallest changes that clear the warnings and stops of a plan. */
-public final class PlanRepair implements Calculation<VehiclePlan, PlanRepairResult> {
+public final class PlanRepair implements Calculation<VehiclePlan, PlanRepairResult>, PlaysPlan {
 
   /** More changes are not tried than this. */
   private static final int MOST_CHANGES = 300;
@@ -27,11 +27,6 @@ public final class PlanRepair implements Calculation<VehiclePlan, PlanRepairResu
   @Override
   public Card<VehiclePlan, PlanRepairResult> card() {
     return RepairCard.CARD;
-  }
-
-  @Override
-  public void check(VehiclePlan plan, Run run) {
-    PlanRefusals.check(plan, run);
   }
 
   @Override

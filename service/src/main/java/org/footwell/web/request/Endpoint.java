@@ -14,6 +14,7 @@ import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import org.footwell.analysis.Point;
 import org.footwell.analysis.Sweep;
 import org.footwell.analysis.SweepRequest;
@@ -116,7 +117,10 @@ public final class Endpoint<Q extends Record, R extends Record> {
     // A request within the request has no type here, and its money would not stay exact.
     return request.holdsRequest()
         ? answerUntyped(untyped(json), workings, reader)
-        : answer(read(json, typed, card().request()), workings, reader);
+        : answer(
+            read(json, typed, untyped -> engine.bind(calculation, untyped, false)),
+            workings,
+            reader);
   }
 
   /** Answers a request made of maps, lists and texts, as a query or a CSV row gives it. */
@@ -139,12 +143,12 @@ public final class Endpoint<Q extends Record, R extends Record> {
 
   /** The request of cells. */
   public Q bind(Object cells) {
-    return engine.bind(card().request(), cells, true);
+    return engine.bind(calculation, cells, true);
   }
 
   /** Answers a request made of maps, lists, texts, numbers and series. */
   public Answered<Q, R> answerUntyped(Object untyped, boolean workings, Reader reader) {
-    return answer(engine.bind(card().request(), untyped, false), workings, reader);
+    return answer(engine.bind(calculation, untyped, false), workings, reader);
   }
 
   /**
@@ -181,7 +185,8 @@ public final class Endpoint<Q extends Record, R extends Record> {
    */
   public <D extends Record> Answered<Q, R> answerOf(
       Document<D> kind, byte[] json, String about, boolean workings, Reader reader) {
-    D document = read(json, Json.MAPPER.readerFor(kind.type()), kind.type());
+    D document =
+        read(json, Json.MAPPER.readerFor(kind.type()), untyped -> engine.bind(kind, untyped));
     String place = about == null ? "" : about;
     Answer<R> answer =
         engine.answer(calculation, kind, document, place, workings, deadline, reader);
@@ -192,20 +197,20 @@ public final class Endpoint<Q extends Record, R extends Record> {
     return new Answered<>(request, engine.answer(calculation, request, workings, deadline, reader));
   }
 
-  private <T extends Record> T read(byte[] json, ObjectReader typed, Class<T> type) {
+  /**
+   * Reads JSON straight, and once more without a type where that fails: so malformed JSON is told from
+   * faulty, and every fault is found.
+   */
+  private static <T extends Record> T read(
+      byte[] json, ObjectReader typed, Function<Object, T> untyped) {
     try {
       T record = typed.readValue(json);
-      return record != null ? record : readSlowly(json, type);
+      return record != null ? record : untyped.apply(untyped(json));
     } catch (JsonProcessingException notAsExpected) {
-      return readSlowly(json, type);
+      return untyped.apply(untyped(json));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
-  }
-
-  /** Reads once more without a type: tells malformed JSON from faulty, and finds every fault. */
-  private <T extends Record> T readSlowly(byte[] json, Class<T> type) {
-    return engine.bind(type, untyped(json), false);
   }
 
   /**

@@ -124,7 +124,9 @@ class MeasuredArrivalsTest {
             "at-most-one-of at /seats/1/position",
             "at-most-one-of at /seats/1/position",
             "duplicate at /arrivals/3/channel",
-            "dangling-reference at /arrivals/4/channel"),
+            "dangling-reference at /arrivals/4/channel",
+            "dangling-reference at /arrivals/1/microphone",
+            "arrival-missing at /arrivals"),
         setup.faults());
     setup.distances.clear();
     setup.seats.get(1).position(null);

@@ -225,10 +225,9 @@ class SeatDelaysTest {
     setup.channel("front", at(1, 1, 1)).channel("rear", null).seat("driver", null);
     setup.filters(0, null, new Filter(Kind.LINKWITZ_RILEY, 3, 80.0, null), 0);
     setup.crossover("front", "front", 80);
-    assertEquals(List.of("not-allowed at /channels/0/polarity"), setup.faults());
-    setup.filters(0, null, new Filter(Kind.LINKWITZ_RILEY, 3, 80.0, null), 1);
     assertEquals(
         List.of(
+            "not-allowed at /channels/0/polarity",
             "linkwitz-riley-odd at /channels/0/low_pass/order",
             "position-missing at /channels/1/position",
             "position-missing at /seats/0/position",
@@ -250,7 +249,12 @@ class SeatDelaysTest {
             "at-most-one-of at /channels/2/position",
             "at-most-one-of at /seats/2/position",
             "duplicate at /distances/4/channel",
-            "dangling-reference at /distances/5/channel"),
+            "dangling-reference at /distances/5/channel",
+            "distance-missing at /distances",
+            "distance-missing at /distances",
+            "distance-missing at /distances",
+            "distance-missing at /distances",
+            "distance-missing at /distances"),
         setup.faults());
     setup.distances.subList(4, 6).clear();
     setup.channels.get(2).position(null);

@@ -452,6 +452,7 @@ class CrossoverPlanTest {
     draft.plan.wantedLevelDbSpl(300.0);
     assertEquals(
         List.of(
+            "/orders/1",
             "/orders/2",
             "/pink_to_hz",
             "/processor_highest_hz",

@@ -85,7 +85,7 @@ class CrossoverFiltersRefusalsTest {
   void aWayBehindTheListenerAndAReversedBandAreRefused() {
     FilteredWays draft = woofer().with(way("rear").heightM(0.0).behindM(-1.0));
     draft.asked.listening(new Listening(0.5, null, null)).flatFromHz(500.0).flatToHz(400.0);
-    assertEquals(List.of("/flat_to_hz"), draft.refusedAt());
+    assertEquals(List.of("/flat_to_hz", "/ways/1/behind_m"), draft.refusedAt());
     draft.asked.flatFromHz(300.0);
     assertEquals(List.of("/ways/1/behind_m"), draft.refusedAt());
   }

@@ -30,7 +30,7 @@ class LoadOutsideChecks extends OutsideChecks {
             .computed(row -> networkCount(Collections.nCopies(coils(row), 4.0)))
             .within(0),
         OutsideCheck.of("wiring-options", "network_count of unlike coils", NETWORKS)
-            .rows(row -> coils(row) <= CoilKinds.MOST_UNLIKE)
+            .rows(row -> coils(row) <= FewCoils.MOST_UNLIKE)
             .printed("a006351")
             .computed(row -> networkCount(unlike(coils(row))))
             .within(0),

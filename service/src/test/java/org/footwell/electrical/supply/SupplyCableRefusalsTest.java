@@ -84,7 +84,14 @@ class SupplyCableRefusalsTest {
                     Cables.branch("b", 10, 13.4)))
             .returnPath(ReturnPath.CABLE)
             .bodyOhm(0.001);
-    assertEquals(List.of("/branches/0", ""), faults(draft).stream().map(Fault::pointer).toList());
+    assertEquals(
+        List.of(
+            "/branches/0",
+            "",
+            "/body_ohm",
+            "/branches/0/permitted_drop_v",
+            "/branches/1/permitted_drop_v"),
+        faults(draft).stream().map(Fault::pointer).toList());
     draft.currentA(null).branches(List.of(Cables.branch("a", 5, 0), Cables.branch("b", 10, 13.4)));
     assertEquals(
         List.of("/body_ohm", "/branches/0/permitted_drop_v", "/branches/1/permitted_drop_v"),

@@ -31,6 +31,16 @@ class ComparisonRefusalsTest {
         draft.faults());
   }
 
+  /** Neither three letters that nobody pays with, nor a metal, nor the code for tests. */
+  @Test
+  void aCurrencyIsOneThatSumsAreRoundedIn() {
+    ComparisonDraft draft = ComparisonDraft.of(new PositionDraft());
+    for (String code : List.of("QQQ", "XAU", "XTS")) {
+      draft.comparison.currency(code);
+      assertEquals(List.of("/currency currency-unknown"), draft.faults(), code);
+    }
+  }
+
   @Test
   void moneyHasFourDecimalsAtMost() {
     for (String price : List.of("0.00001", "1E-20000")) {

@@ -163,11 +163,11 @@ class ComparisonSheetTest {
   }
 
   @Test
-  void aCodeThatIsNoCurrencyIsShownAsGivenAndAPriceMayHaveNone() throws Exception {
+  void aPriceHasTheDigitsOfItsCurrencyAndMayHaveNone() throws Exception {
     ComparisonDraft draft = ComparisonDraft.of(new PositionDraft());
     assertRow(page(draft), "Price", "", "129.90", "");
-    draft.comparison.currency("QQQ");
-    assertRow(page(draft), "Price", "", "129.90 QQQ", "");
+    draft.comparison.currency("CHF");
+    assertRow(page(draft), "Price", "", "129.90 CHF", "");
   }
 
   @Test

@@ -169,10 +169,10 @@ class LevelAndBalanceTest {
     session.takes.remove(0);
     assertEquals(
         List.of(
+            "/channels/2 channel-band-empty",
             "/recordings take-missing",
             "/pairs/1 duplicate",
-            "/pairs/2 pair-of-one",
-            "/channels/2 channel-band-empty"),
+            "/pairs/2 pair-of-one"),
         session.faults());
     session = twoClicks();
     session.draft.fromHz(19_000.0).toHz(19_500.0);

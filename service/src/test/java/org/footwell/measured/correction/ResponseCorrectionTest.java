@@ -257,7 +257,7 @@ class ResponseCorrectionTest {
     CorrectionSession session = bells();
     session.channels.add(new JudgedChannel("b", 5000.0, 5100.0));
     assertEquals(
-        List.of("/recordings take-missing", "/channels/1 correction-range-empty"),
+        List.of("/channels/1 correction-range-empty", "/recordings take-missing"),
         session.faults());
     session.channels.add(new JudgedChannel("b", null, 5100.0));
     session.draft.filters(limits().lowestQ(5.0).highestQ(1.0).fromHz(500.0).toHz(200.0).build());
@@ -266,7 +266,8 @@ class ResponseCorrectionTest {
             "/channels/2/from_hz needed-beside",
             "/channels/2/id duplicate",
             "/filters/highest_q not-ascending",
-            "/filters/to_hz not-ascending"),
+            "/filters/to_hz not-ascending",
+            "/recordings take-missing"),
         session.faults().stream().sorted().toList());
     session = CorrectionSession.at(1);
     session.channel("a", null, null, MadeUpResponse.click(24_000, 2000, 1e-9).noisy(0.1, 3));

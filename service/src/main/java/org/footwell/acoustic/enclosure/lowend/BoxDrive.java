@@ -1,7 +1,6 @@
 package org.footwell.acoustic.enclosure.lowend;
 
 import org.footwell.calculation.Run;
-import org.footwell.parts.Filter;
 import org.footwell.physics.Air;
 import org.footwell.physics.Electricity;
 import org.footwell.physics.ThieleSmall;
@@ -15,12 +14,6 @@ import org.footwell.physics.ThieleSmall;
  * @param referenceLevel the same for the stated drive
  */
 public record BoxDrive(double voltage, double power, double oneVoltLevel, double referenceLevel) {
-
-  /** Refuses filters that do not exist. */
-  public static void check(PlayedBox q, Run run) {
-    Filter.require(q.highPass(), "/high_pass", run);
-    Filter.require(q.lowPass(), "/low_pass", run);
-  }
 
   /** The drive of a request. */
   public static BoxDrive of(PlayedBox q, Run run) {

@@ -3,11 +3,13 @@ package org.footwell.acoustic.enclosure.lowend;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.rule.ExactlyOne;
 import org.footwell.calculation.rule.Needed;
 import org.footwell.parts.Cabin;
 import org.footwell.parts.CurveFrequencies;
 import org.footwell.parts.Driver;
+import org.footwell.parts.EvenOrder;
 import org.footwell.parts.Filter;
 import org.footwell.physics.AnalogFilter;
 
@@ -23,6 +25,9 @@ import org.footwell.physics.AnalogFilter;
 })
 @ExactlyOne({"voltage_v", "power_w"})
 @ExactlyOne({"cabin.length_m", "cabin.transfer"})
+@Keeps(
+    value = EvenOrder.class,
+    of = {"high_pass", "low_pass"})
 public interface PlayedBox {
 
   Driver driver();
