@@ -24,6 +24,7 @@ import org.footwell.parts.Safety;
 import org.footwell.sheet.FigureTable;
 import org.footwell.sheet.FigureWriter;
 import org.footwell.sheet.SpokenPage;
+import org.footwell.sheet.TemplatePage;
 import org.footwell.sheet.WrittenFigure;
 
 /** The comparison for the customer: rounded, nothing computed. */
@@ -45,6 +46,11 @@ public final class ComparisonSheet extends SpokenPage {
             .filter(one -> one.getCurrencyCode().equals(result.priceCurrency()))
             .findFirst()
             .orElse(null);
+  }
+
+  /** The page of it, for a screen or for paper. */
+  static TemplatePage page(Shown<DriverComparisonRequest, DriverComparisonResult> shown) {
+    return new TemplatePage("fitting/comparison.jte", new ComparisonSheet(shown));
   }
 
   /** A table under its heading. */
