@@ -16,6 +16,7 @@ import org.footwell.sheet.SheetFigures;
 import org.footwell.web.request.Json;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -101,5 +102,28 @@ class PlanSheetsTest {
     assertEquals(new BigDecimal("2513.00"), totals.net());
     assertEquals(new BigDecimal("477.47"), totals.tax());
     assertEquals(new BigDecimal("2990.47"), totals.total());
+  }
+
+  /**
+   * Worked by hand: 3.5 h of 78.125 are 273.4375, all else as above is 2240; 19 % of the sum is tax. Each is rounded to
+   * the smallest unit of its currency, a half upward.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "JPY, 2513, 477, 2990",
+    "EUR, 2513.44, 477.55, 2990.99",
+    "KWD, 2513.438, 477.553, 2990.991"
+  })
+  void sumsHaveTheDecimalsOfTheirCurrency(
+      String currency, BigDecimal net, BigDecimal tax, BigDecimal total) throws Exception {
+    PlanDraft draft = PlanDraft.van();
+    ((ObjectNode) draft.json().at("/quote")).put("currency", currency);
+    ((ObjectNode) draft.json().at("/quote/labour/0")).put("hour_price", 78.125);
+    QuoteTotals totals = draft.review().result().quote();
+    assertEquals(List.of(net, tax, total), List.of(totals.net(), totals.tax(), totals.total()));
+    String paper = Papers.text("en", () -> Sheets.bytes("pdf", draft.read(), draft.review()));
+    for (BigDecimal sum : List.of(net, tax, total)) {
+      assertTrue(paper.contains(" " + sum + " " + currency + " "), sum + " in " + paper);
+    }
   }
 }
