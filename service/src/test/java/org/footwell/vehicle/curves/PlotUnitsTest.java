@@ -97,7 +97,7 @@ class PlotUnitsTest {
     BigDecimal shown = new BigDecimal(figure.text().replace('\u2212', '-'));
     BigDecimal worth = WORTH.get(unit);
     assertEquals(
-        ((Number) figure.value()).doubleValue(),
+        figure.value().doubleValue(),
         shown.multiply(worth).doubleValue(),
         worth.multiply(shown.ulp()).doubleValue() * 0.500001,
         figure.text() + " " + unit);
