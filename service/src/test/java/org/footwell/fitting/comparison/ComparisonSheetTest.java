@@ -127,6 +127,18 @@ class ComparisonSheetTest {
     assertRow(page, "Urteil der Prüfung", "", "Hinweis", "");
   }
 
+  /** By hand: 264, 274 and 10 over 2.54², 52.8 cm³ and 137.0 cm³ over 2.54³. */
+  @Test
+  void whoMeasuresInInchesReadsAreasAndVolumesInThem() throws Exception {
+    Reader inches = Reader.ANYONE.shown(Reader.Units.INCH);
+    Document page = page(doorsAndAmplifier(), inches);
+    assertRow(page, "Cone area", "40.9 in²", "42.5 in²", "+1.55 in²");
+    assertRow(page, "Air moved, one way", "3.2 in³", "8.4 in³", "+5.1 in³");
+    assertRow(page, "Mass", "700 g", "2.5 kg", "+1.8 kg");
+    String paper = Papers.text("en", () -> drawn("pdf", doorsAndAmplifier(), inches));
+    assertTrue(paper.contains("Cone area 40.9 in² 42.5 in² +1.55 in²"), paper);
+  }
+
   /** In both languages every figure is a number of the answer, rounded as its unit is. */
   @Test
   void everyFigureIsOneOfTheAnswer() throws Exception {
