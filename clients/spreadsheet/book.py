@@ -3,6 +3,7 @@ from entries import AMPLIFIER, CHANNEL, DRIVER
 from contract import unit
 from layout import AMPLIFIERS, CALCULATIONS, CAUTIONS, CHANNELS, DRIVERS, FINDINGS, FIRST, RESULTS, SLOTS, WISHED
 from lookup import LOOKUP
+from money import found
 from sheets import Sheet
 
 
@@ -33,6 +34,9 @@ class Book:
         self.split = Sheet("Split", freeze=(FIRST - 1, 2), hidden=True)
         self.sheets = [self.vehicle, self.channels, self.parts, self.results, self.levels, self.comparison, self.packages, self.totals,
                        self.quote, self.table, self.calls, self.lookup, self.split, self.codes, self.lines]
+        self.decimals = found(self.codes)
+        for sheet in self.sheets:
+            sheet.decimals = self.decimals
         self.cell, self.numbers = {}, set()  # of the vehicle, by key; which of them hold numbers
         self.queries = {}  # of the calls, by row
         self.told = {}  # by name of the sheet: rows with channel, level and text of a finding

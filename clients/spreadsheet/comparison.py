@@ -11,7 +11,7 @@ def fill_comparison(book):
     sheet = book.comparison
     sheet.put(1, 1, book.say("Before and after"), "title")
     sheet.put(2, 1, book.say("Levels are of one driver at 1 m, other figures of all drivers of the channel."), "plain")
-    headings = [("Channel", 3.6), ("Verdict", 2.1), ("", 1.7), ("Part", 4.4)] + [(label, 3.2 if "octaves" in change or side == "price" else 2.5) for label, side, *_, change in COMPARED_FIGURES]
+    headings = [("Channel", 3.6), ("Verdict", 2.1), ("", 1.7), ("Part", 4.4)] + [(label, 3.2 if "octaves" in change or "price" in side + field else 2.5) for label, side, field, _, change in COMPARED_FIGURES]
     for column, (label, width) in enumerate(headings, 1):
         sheet.widths.append(width)
         sheet.put(FIRST - 2, column, book.say(label), "heading")

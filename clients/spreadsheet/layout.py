@@ -1,5 +1,6 @@
 """What the quoting workbook holds: its columns, and the figures that are shown."""
 from entries import COMPARISON, DELAYS, RAIL, SOUND, WIRING
+from sheets import MONEY, SIGNED
 
 CHANNELS, DRIVERS, AMPLIFIERS, ITEMS = 8, 16, 4, 8
 LONGEST_URL = 2000  # Excel sends up to 2,048 characters
@@ -62,6 +63,6 @@ COMPARED_FIGURES = [
     ("Cone area", "cone_area_cm2", "cone_area_cm2", "0", "+0"),
     ("Air moved", "displacement_cm3", "displacement_cm3", "0", "+0"),
     ("Mass", "mass_g", "mass_g", KILOGRAMS, "+" + KILOGRAMS),
-    ("Price", "price", "price", "#,##0.00", "+#,##0.00"),
-    ("Price for each dB", "", "price_per_db", "", "#,##0.00"),
+    ("Price", "price", "price", MONEY, SIGNED),
+    ("Price for each dB", "", "price_per_db", "", MONEY),
 ]

@@ -24,7 +24,7 @@ def driver(book, n):
     quantity = book.lines.ref(1 + n, 3)
     first = f'IFERROR(MATCH({name},{book.names["drivers"]},0),0)={n + 1}'  # a second one of this name is never looked up
     return (f'AND({name}<>"",N({quantity})>0,{first})', name, number, f'IF({price}="","",{price})',
-            f'IF(ISNUMBER({price}),ROUND({quantity}*{price},2),"")')
+            f'IF(ISNUMBER({price}),ROUND({quantity}*{price},{book.decimals}),"")')
 
 
 def other(book, row):
@@ -40,6 +40,12 @@ def sums(book):
     for label, row in ((q(book.say("Sum without tax")), before), (book.tell("Tax, {percent} %", percent=totals.ref(tax, 3)), tax), (q(book.say("To pay")), total)):
         lines.append((label, nothing, nothing, f'IF(ISNUMBER({totals.ref(row, 7)}),{totals.ref(row, 7)},{q(book.say("incomplete"))})'))
     return [(shown, *line) for line in lines]
+
+
+def sold(book):
+    """What all parts on the quote cost, each rounded once, as the service's own quote has it."""
+    place, amount = (book.lines.area(1, 1 + COLUMNS.index(key), COUNT - 5, 1 + COLUMNS.index(key)) for key in ("place", "amount"))
+    return f'SUMIF({place},">0",{amount})'
 
 
 def area(book, key):

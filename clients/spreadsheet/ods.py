@@ -5,7 +5,8 @@ from xml.sax.saxutils import escape, quoteattr
 
 from openpyxl.utils import get_column_letter
 
-from sheets import FONTS, GENERAL, LINE, STYLES, VERDICTS, is_day, sections, translate
+from money import formats
+from sheets import FONTS, GENERAL, LINE, MONEY, SIGNED, STYLES, VERDICTS, is_day, sections, translate
 
 TYPE = "application/vnd.oasis.opendocument.spreadsheet"
 NAMES = " ".join(f'xmlns:{short}="{long}"' for short, long in {
@@ -108,7 +109,9 @@ def named_styles(sheets):
                     f'{fit}/><style:header-style/><style:footer-style/></style:page-layout>')
         masters += (f'<style:master-page style:name="page{sheet.name}" style:page-layout-name="layout{sheet.name}">'
                     '<style:header style:display="false"/><style:footer style:display="false"/></style:master-page>')
-    return document("styles", f"<office:styles>{verdicts}</office:styles><office:automatic-styles>{layouts}</office:automatic-styles>"
+    sums = "".join(number_style(f"n{name}", shown) + f'<style:style style:name="{name}" style:family="table-cell" style:data-style-name="n{name}"/>'
+                   for name, _, _, shown in money_styles())
+    return document("styles", f"<office:styles>{verdicts}{sums}</office:styles><office:automatic-styles>{layouts}</office:automatic-styles>"
                     f"<office:master-styles>{masters}</office:master-styles>")
 
 
@@ -188,7 +191,7 @@ def table(sheet, rules):
             place = f"{sheet.name}.{get_column_letter(column)}{row}"
             out.append(one(cell, rules.name(cell, place) if cell else "", spans.get((row, column)), (row, column) in covered))
         out.append("</table:table-row>")
-    return "".join(out) + verdict_colours(sheet) + "</table:table>"
+    return "".join(out) + conditional(sheet) + "</table:table>"
 
 
 def column_list(sheet, columns):
@@ -216,15 +219,28 @@ def one(cell, rule, span, covered):
     return start + f' office:value-type="float" office:value="{value!r}"/>'
 
 
-def verdict_colours(sheet):
-    places = [f"{sheet.name}.{get_column_letter(c)}{r}" for r, c in sheet.judged()]
+def money_styles():
+    """Name, format in most currencies, decimals, format with these."""
+    return [(f"money{n}", *form) for n, form in enumerate(formats())]
+
+
+def conditional(sheet):
+    """What depends on what stands in a cell, or on the currency."""
+    listed = [conditions(sheet, sheet.judged(), [(f"verdict-{verdict}", f'="{sheet.verdicts.get(verdict, verdict)}"') for verdict in VERDICTS])]
+    for form in (MONEY, SIGNED):
+        listed.append(conditions(sheet, sheet.sums(form), [(name, f"formula-is({reference(sheet.decimals)}={decimals})")
+                                                           for name, usual, decimals, _ in money_styles() if usual == form]))
+    return f'<calcext:conditional-formats>{"".join(listed)}</calcext:conditional-formats>' if any(listed) else ""
+
+
+def conditions(sheet, cells, styles):
+    """Each style with the condition under which it holds."""
+    places = [f"{sheet.name}.{get_column_letter(c)}{r}" for r, c in cells]
     if not places:
         return ""
-    conditions = "".join(
-        f'<calcext:condition calcext:apply-style-name="verdict-{verdict}" calcext:value="=&quot;{sheet.verdicts.get(verdict, verdict)}&quot;" '
-        f'calcext:base-cell-address="{places[0]}"/>' for verdict in VERDICTS)
-    return (f'<calcext:conditional-formats><calcext:conditional-format calcext:target-range-address="{" ".join(places)}">'
-            f"{conditions}</calcext:conditional-format></calcext:conditional-formats>")
+    each = "".join(f'<calcext:condition calcext:apply-style-name="{style}" calcext:value={quoteattr(condition)} calcext:base-cell-address="{places[0]}"/>'
+                   for style, condition in styles)
+    return f'<calcext:conditional-format calcext:target-range-address="{" ".join(places)}">{each}</calcext:conditional-format>'
 
 
 def settings(sheets):

@@ -3,9 +3,10 @@ asked by its own call, for a plan does not fit into a cell; its table stands on 
 workbook is built, or pasted."""
 from formulas import q
 from layout import FIRST, KILOGRAMS, PACKAGES, SLOTS
+from sheets import MONEY
 
 # Name in the table, heading, number format, width; then a part and a box for each slot.
-FIGURES = [("package", "Package", "0", 1.9), ("price", "Price", "#,##0.00", 2.4), ("level_db_spl", "Level", "0.0", 2.2),
+FIGURES = [("package", "Package", "0", 1.9), ("price", "Price", MONEY, 2.4), ("level_db_spl", "Level", "0.0", 2.2),
            ("lowest_hz", "Plays down to", "0.0", 2.2), ("mass_change_g", "Mass change", "+" + KILOGRAMS, 2.4),
            ("verdict", "Verdict", "", 2.1), ("amplifiers", "Amplifiers", "", 4.2)]
 SLOT = [("part", "Part", 3.4), ("box", "Box", 3)]

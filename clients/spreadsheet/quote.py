@@ -2,7 +2,7 @@
 from formulas import q
 from layout import CHANNELS, QUOTED
 from lines import number_of, text_of
-from totals import MONEY
+from sheets import MONEY
 
 WIDE = 7  # columns
 SHOP, SHORT, CHANGES = 2, 7, 11  # first rows of the parts of the page
@@ -13,7 +13,7 @@ GOOD_TO_KNOW = [
     "10 dB more sounds about twice as loud. One octave lower is half the frequency.",
     "Levels are calculated, not measured: seats, trim and windows change them by some dB, up or down.",
     "How loud and how low is compared part by part, each as loud as it plays cleanly with its amplifier.",
-    "Every amount is rounded to two decimals, a half away from zero; the tax is worked out once, from the sum.",
+    "Every amount is rounded to the smallest unit of the currency, a half away from zero; the tax is worked out once, from the sum.",
 ]
 
 
@@ -58,7 +58,7 @@ def labelled(book, text, key):
 def in_short(book):
     across(book, SHORT, book.say("In short"), "group", 0.7)
     mass, total = book.total_mass, book.total
-    across(book, SHORT + 1, "=" + book.tell("Price with tax: {price} {currency}", price=f'IF(ISNUMBER({total}),FIXED({total},2),{q(book.say("not complete yet"))})',
+    across(book, SHORT + 1, "=" + book.tell("Price with tax: {price} {currency}", price=f'IF(ISNUMBER({total}),FIXED({total},{book.decimals}),{q(book.say("not complete yet"))})',
                                             currency=f'IF(ISNUMBER({total}),{book.cell["currency"]},"")'), "strong", 0.6)
     becomes = (f'IF({mass}>0,{book.tell("The vehicle becomes {mass} heavier.", mass=weight(mass))},'
                f'IF({mass}<0,{book.tell("The vehicle becomes {mass} lighter.", mass=weight(mass))},{q(book.say("The vehicle weighs as much as before."))}))')

@@ -8,6 +8,7 @@ from layout import FIRST, HEADING
 from levels import fill_levels
 from lines import fill_lines
 from lookup import fill_lookup
+from money import fill_money
 from packages import fill_packages
 from quote import fill_quote
 from results import fill_results
@@ -29,8 +30,8 @@ def widen(sheet):
 
 def workbook(contract, demo, address, packages, words):
     book = Book(contract, demo, address, packages, words)
-    for fill in (fill_codes, fill_vehicle, fill_parts, fill_channels, fill_lookup, fill_calls, fill_split, fill_results, fill_levels,
-                 fill_comparison, fill_packages, fill_totals, fill_lines, fill_quote):
+    for fill in (fill_codes, fill_vehicle, fill_money, fill_parts, fill_channels, fill_lookup, fill_calls, fill_split, fill_results,
+                 fill_levels, fill_comparison, fill_packages, fill_totals, fill_lines, fill_quote):
         fill(book)
     show_cautions(book, book.vehicle, book.vehicle_cautions, 6, book.vehicle_cautions + 16, 6)
     for sheet in book.sheets:

@@ -86,6 +86,7 @@ class Sheet:
     heights: dict = field(default_factory=dict)  # cm, by row
     verdicts: dict = field(default_factory=dict)  # words shown for them, where they are not shown as codes
     merged: list = field(default_factory=list)  # (row, column, row, column)
+    decimals: str = ""  # where those of the currency stand
 
     def put(self, row, column, value=None, style="plain", number="", help="", choices=None, refusal=""):
         self.cells[row, column] = Cell(value, style, number, help, choices, refusal)
@@ -119,6 +120,10 @@ class Sheet:
         """Where verdicts stand."""
         return [place for place, cell in self.cells.items() if cell.style in JUDGED]
 
+    def sums(self, form):
+        """Where money of this format stands."""
+        return [place for place, cell in self.cells.items() if cell.number == form]
+
     def size(self):
         return max(r for r, _ in self.cells), max(c for _, c in self.cells)
 
@@ -128,6 +133,10 @@ def sections(number):
     body = number.lstrip("+")
     signs = ("+", "\u2212", "") if number.startswith("+") else ("", "\u2212", "")
     return [(sign, body) for sign in signs]
+
+
+# Of money in most currencies; in others as many decimals as theirs are.
+MONEY, SIGNED = "#,##0.00", "+#,##0.00"
 
 
 def is_day(number):

@@ -1,10 +1,15 @@
-"""The sheet Totals: what the quote costs and weighs, and what it lacks. Money is rounded here and nowhere else."""
+"""The sheet Totals: what the quote costs and weighs, and what it lacks."""
+from functools import partial
+
 from entries import COMPARISON
 from formulas import number, q
 from layout import AMPLIFIERS, CHANNELS, FIRST, ITEMS, KILOGRAMS
+from lines import sold
+from money import rounded
+from sheets import MONEY
 from told import show_cautions
 
-GRAMS, MONEY, HEAVIER = "#,##0", "#,##0.00", "+" + KILOGRAMS
+GRAMS, HEAVIER = "#,##0", "+" + KILOGRAMS
 
 
 def fill_totals(book):
@@ -20,23 +25,18 @@ def fill_totals(book):
     for i in range(CHANNELS):
         part, name = book.part(book.call_row(i, COMPARISON), 1), book.of(i, "name")
         line(book, row, f'{name}<>""', name, book.of_channel(i, "new"), book.of(i, "count"), book.of(i, "new.price"),
-             number(part, "mass_change_g"), rounded(number(part, "price")))
+             number(part, "mass_change_g"), rounded(book, number(part, "price")))
         row += 1
     for n in range(AMPLIFIERS):
         name, mass, price = (book.of_amplifier(n, key) for key in ("name", "mass_g", "price"))
         fitted = f'AND({name}<>"",SUMPRODUCT(--({book.channel_area("amplifier")}={name}))>0)'
         line(book, row, fitted, q(book.say("amplifier")), name, "1", price,
-             *(f'IF(AND({fitted},ISNUMBER({cell})),{of(cell)},"")' for cell, of in ((mass, str), (price, rounded))))
+             *(f'IF(AND({fitted},ISNUMBER({cell})),{of(cell)},"")' for cell, of in ((mass, str), (price, partial(rounded, book)))))
         row += 1
     for item in (book.demo["items"] + [{}] * ITEMS)[:ITEMS]:
         enter_item(book, row, item)
         row += 1
     sums(book, row)
-
-
-def rounded(money):
-    """Two decimals, a half away from zero; nothing stays nothing."""
-    return f'IFERROR(ROUND({money},2),"")'
 
 
 def enter_item(book, row, item):
@@ -45,7 +45,7 @@ def enter_item(book, row, item):
     counted = f"AND(ISNUMBER({quantity}),N({quantity})>=0)"
     low, none, bad = (q("; " + book.say(text)) for text in ("quantity less than 0", "quantity", "quantity not a number"))
     line(book, row, f'COUNTA({sheet.area(row, 2, row, 5)})>0', q(book.say("item")), named, quantity, price,
-         *(f'IF(AND({counted},ISNUMBER({each})),{of(f"{quantity}*{each}")},"")' for each, of in ((mass, str), (price, rounded))),
+         *(f'IF(AND({counted},ISNUMBER({each})),{of(f"{quantity}*{each}")},"")' for each, of in ((mass, str), (price, partial(rounded, book)))),
          wrong=f'IF({counted},"",IF(ISNUMBER({quantity}),{low},IF({quantity}="",{none},{bad})))')
     sheet.put(row, 2, item.get("name"), "input", help=book.say("Anything else that is fitted: cables, rings, boxes."))
     sheet.put(row, 3, item.get("quantity"), "input_number", help=book.say("How many."))
@@ -75,14 +75,14 @@ def sums(book, end):
     masses = missing(book, end, 6, ("1 mass", "{count} masses"))
     prices = missing(book, end, 7, ("1 price", "{count} prices"))
     add(book, parts, "Parts", complete(book, masses, f"SUM({sheet.area(FIRST, 6, end - 1, 6)})"),
-        complete(book, prices, f"SUM({sheet.area(FIRST, 7, end - 1, 7)})"))
+        complete(book, prices, sold(book)))
     enter(book, hours, "Fitting, hours", "hours", None)
-    enter(book, rate, "Fitting, price of an hour", "rate", f"={rounded(fitting)}")
+    enter(book, rate, "Fitting, price of an hour", "rate", f"={rounded(book, fitting)}")
     labour = entered(book, {"hours": hours, "price of an hour": rate})
     sheet.put(parts, 8, f"={told(f'{masses}&{prices}')}", "total")
     both = f"SUM({sheet.ref(parts, 7)},{sheet.ref(rate, 7)})"
     add(book, before, "Before tax", None, complete(book, f"{prices}&{labour}", both))
-    enter(book, tax, "Tax, per cent", "tax_percent", f"={rounded(taxed + '/100')}", lowest=1, help="20 for 20 per cent; 0 for none.")
+    enter(book, tax, "Tax, per cent", "tax_percent", f"={rounded(book, taxed + '/100')}", lowest=1, help="20 for 20 per cent; 0 for none.")
     no_currency = f'IF({book.cell["currency"]}="",{q(book.say("currency") + ", ")},"")'
     add(book, total, "Total", None, complete(book, f'{prices}&{labour}&{entered(book, {"tax": tax})}&{no_currency}',
                                              f"SUM({sheet.ref(before, 7)},{sheet.ref(tax, 7)})", told))

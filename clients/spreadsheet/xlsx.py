@@ -2,19 +2,25 @@
 from textwrap import shorten
 
 from openpyxl import Workbook
-from openpyxl.formatting.rule import CellIsRule
+from openpyxl.formatting.rule import CellIsRule, Rule
 from openpyxl.styles import Alignment, Border, Font, PatternFill, Side
+from openpyxl.styles.differential import DifferentialStyle
+from openpyxl.styles.numbers import NumberFormat
 from openpyxl.utils import get_column_letter
+from openpyxl.workbook.defined_name import DefinedName
 from openpyxl.worksheet.pagebreak import Break
 from openpyxl.worksheet.page import PageMargins
 from openpyxl.worksheet.datavalidation import DataValidation
 
+from money import formats
 from sheets import FONTS, LINE, STYLES, VERDICTS, is_day, sections, translate
 
 # Functions younger than the format stand in it with this prefix.
 YOUNGER = {"WEBSERVICE", "NUMBERVALUE", "ENCODEURL"}
 LONGEST_PROMPT, LONGEST_ERROR = 255, 225
 SANS_SERIF = 2  # what stands in where the font is not there
+DECIMALS = "decimals"  # the name of the cell with those of the currency
+OWN_FORMATS = 200  # numbers of formats from there on are not given by others
 DIGITS = 5.1  # in a centimetre of width
 
 
@@ -46,9 +52,12 @@ def write(sheets, path, author):
             page.freeze_panes = page.cell(sheet.freeze[0] + 1, sheet.freeze[1] + 1)
         validate(page, sheet)
         colour(page, sheet)
+        count(page, sheet)
         page.page_setup.orientation = "portrait" if sheet.portrait else "landscape"
         page.page_setup.paperSize = page.PAPERSIZE_A4
         paginate(page, sheet)
+    # In conditions another sheet is only reached by a name.
+    book.defined_names.append(DefinedName(DECIMALS, attr_text=sheets[0].decimals))
     book.calculation.fullCalcOnLoad = True
     book.save(path)
 
@@ -78,7 +87,11 @@ def dress(place, style, number):
         side = Side("thin", color=LINE)
         place.border = Border(side, side, side, side)
     if number:
-        place.number_format = number if is_day(number) else ";".join((f'"{sign}"' if sign else "") + body for sign, body in sections(number))
+        place.number_format = number if is_day(number) else signed(number)
+
+
+def signed(number):
+    return ";".join((f'"{sign}"' if sign else "") + body for sign, body in sections(number))
 
 
 def validate(page, sheet):
@@ -101,3 +114,12 @@ def colour(page, sheet):
     if places:
         for verdict, fill in VERDICTS.items():
             page.conditional_formatting.add(places, CellIsRule("equal", [f'"{sheet.verdicts.get(verdict, verdict)}"'], fill=PatternFill("solid", bgColor=fill)))
+
+
+def count(page, sheet):
+    """Shows as many decimals of money as its currency has."""
+    for n, (form, decimals, shown) in enumerate(formats(), OWN_FORMATS):
+        places = " ".join(f"{get_column_letter(c)}{r}" for r, c in sheet.sums(form))
+        if places:
+            style = DifferentialStyle(numFmt=NumberFormat(numFmtId=n, formatCode=signed(shown)))
+            page.conditional_formatting.add(places, Rule(type="expression", formula=[f"{DECIMALS}={decimals}"], dxf=style))

@@ -45,7 +45,7 @@ class Files(unittest.TestCase):
             names |= set(re.findall(r"([A-Za-z_.]*[A-Z0-9]+)\(", re.sub(r'"(?:[^"]|"")*"', "", formula)))
         self.assertEqual({"_xlfn.WEBSERVICE", "_xlfn.NUMBERVALUE", "_xlfn.ENCODEURL", "ABS", "AND", "CHAR", "COUNT", "COUNTA", "COUNTIF", "FIND", "FIXED", "IF",
                           "IFERROR", "INDEX", "ISERROR", "ISNUMBER", "ISTEXT", "LEFT", "LEN", "LOG10", "MATCH", "MID", "MIN", "N", "NOT", "OR", "REPT", "RIGHT", "ROUND", "SQRT", "SUBSTITUTE",
-                          "SUM", "SUMPRODUCT", "TRIM"}, names)
+                          "SUM", "SUMIF", "SUMPRODUCT", "TRIM"}, names)
 
     def test_lists_names_and_number_formats_keep_to_the_limits_of_the_other_spreadsheet(self):
         for folder in (FOLDER, FOLDER / "de"):

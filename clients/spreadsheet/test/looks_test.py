@@ -102,6 +102,7 @@ class Looks(Opened):
         for kind, locale, of in (("ods", "en-US", BOOK), ("xlsx", "de-DE", GERMAN)):
             with self.subTest(kind):
                 self.open(kind, locale, of)
+                self.book.write(of.cell["currency"], "KWD")  # of three decimals
                 self.book.write(self.part("coaxial 16", "price"), 123456.78)
                 self.book.write(self.part("coaxial 16", "mass_g"), 99999.5)
                 self.enter(of.of_channel(0, "x_m"), -0.855)

@@ -88,6 +88,24 @@ class Opened(unittest.TestCase):
             sheets.insertNewByName("Measure", sheets.Count)
         return sheets.getByName("Measure").getCellByPosition(0, 0)
 
+    def format(self, cell):
+        """That of the first condition that holds, else the cell's own: what people see, which the cell does not say."""
+        styles, trial = self.book.document.StyleFamilies.getByName("CellStyles"), self.trial()
+        for n in range(cell.ConditionalFormat.Count):
+            condition = cell.ConditionalFormat.getByIndex(n)
+            if "=" in condition.getFormula1():  # not a verdict, which is compared
+                trial.Formula = "=" + condition.getFormula1()
+                if trial.Value == 1:
+                    return styles.getByName(condition.StyleName).NumberFormat
+        return cell.NumberFormat
+
+    def shown(self, ref):
+        """A number as it is seen and printed."""
+        cell, trial = self.book.cell(ref), self.trial()
+        trial.NumberFormat = self.format(cell)
+        trial.Value = cell.Value
+        return trial.String
+
     def height(self, cell, width, font):
         """What the text of a cell would need in a column of this width."""
         trial = self.trial()
@@ -111,7 +129,8 @@ class Opened(unittest.TestCase):
         """What the number of a cell would need."""
         trial = self.trial()
         trial.IsTextWrapped = False
-        trial.NumberFormat, trial.Value = cell.NumberFormat, cell.Value
+        trial.NumberFormat = self.format(cell)
+        trial.Value = cell.Value
         for look in ("CharHeight", "CharWeight", "ParaLeftMargin", "ParaRightMargin"):
             setattr(trial, look, getattr(cell, look))
         trial.CharFontName = font or cell.CharFontName

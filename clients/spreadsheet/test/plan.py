@@ -31,6 +31,14 @@ def plan(demo):
         "programme": {"crest_factor_db": vehicle["crest_factor_db"]}}
 
 
+def quoted(plan, demo):
+    """The plan with what else is fitted and with fitting and tax."""
+    labour = demo["labour"]
+    return {**plan, "extras": [{"name": item["name"], "extra_count": item["quantity"], "mass_g": item["mass_g"], "price": item["price"]} for item in demo["items"]],
+            "quote": {"currency": demo["vehicle"]["currency"], "labour": [{"name": "fitting", "work_h": labour["hours"], "hour_price": labour["rate"]}],
+                      "tax_percent": labour["tax_percent"]}}
+
+
 def coils_of(driver):
     """The subwoofer has two; its impedance as wired is that of both in series."""
     return 2 if "two coils" in driver["name"] else 1

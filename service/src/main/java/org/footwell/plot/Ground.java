@@ -4,6 +4,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.footwell.plot.Drawing.Size;
 import org.footwell.plot.SeenFromAbove.Kind;
@@ -25,7 +26,7 @@ final class Ground {
   private static final int LETTER_HIGH = 13;
   private static final double[] NEAR = {13, 20, 28, 38};
   private static final int DIRECTIONS = 16;
-  private static final double[] BARS_M = {1, 2, 5, 10, 20};
+  private static final int[] BARS = {1, 2, 5, 10, 20, 50};
   private static final double SHORTEST_BAR = 36;
   private static final int MARGIN = 16;
 
@@ -160,19 +161,21 @@ final class Ground {
     svg.text(x + 12, 17, "start", words.forward());
   }
 
-  /** A bar of whole metres, with halves where it is one. */
+  /** A bar of whole metres or feet, with a mark at half of it. */
   private void bar(Svg svg, SeenFromAbove.AboveWords words) {
-    double metres = BARS_M[BARS_M.length - 1];
-    for (int i = BARS_M.length - 1; i >= 0 && BARS_M[i] * scale >= SHORTEST_BAR; i--) {
-      metres = BARS_M[i];
-    }
+    double one = words.ruler().metres() * scale;
+    int length =
+        Arrays.stream(BARS)
+            .filter(bar -> bar * one >= SHORTEST_BAR)
+            .findFirst()
+            .orElse(BARS[BARS.length - 1]);
     double x = shift + MARGIN;
     double y = HEIGHT - 20.0;
-    double end = x + metres * scale;
+    double end = x + length * one;
     svg.line(x, y, end, y, "stroke-width=\"2\"");
     for (double at : new double[] {x, (x + end) / 2, end}) {
       svg.line(at, y - 4, at, y + 4, "stroke-width=\"1\"");
     }
-    svg.text(end + 6, y + 4, "start", (int) metres + " " + words.metre());
+    svg.text(end + 6, y + 4, "start", length + " " + words.ruler().unit());
   }
 }

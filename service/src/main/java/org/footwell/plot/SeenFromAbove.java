@@ -62,11 +62,18 @@ public record SeenFromAbove(
    * What stands at the drawing.
    *
    * @param forward at the arrow
-   * @param metre unit of the scale bar
+   * @param ruler unit of the scale bar
    * @param place head of the names
    * @param table what the figures are
    */
-  public record AboveWords(String forward, String metre, String place, String table) {}
+  public record AboveWords(String forward, Ruler ruler, String place, String table) {}
+
+  /**
+   * A unit of length.
+   *
+   * @param metres how long one is
+   */
+  public record Ruler(String unit, double metres) {}
 
   public SeenFromAbove {
     columns = List.copyOf(columns);

@@ -62,6 +62,11 @@ public final class FigureWriter {
     return units.of(measure).symbol();
   }
 
+  /** How much of a measure one of the unit is that stands behind its figures. */
+  public double worth(Measure measure) {
+    return Quantity.converted(units.of(measure), 1, measure);
+  }
+
   /** The cross-section of a wire, with its gauge for those who want inches, where it is one. */
   public WrittenFigure wire(Double areaMm2) {
     WrittenFigure area = of(Measure.MM2, areaMm2);

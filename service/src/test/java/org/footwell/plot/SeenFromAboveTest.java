@@ -8,6 +8,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.footwell.plot.SeenFromAbove.Kind;
@@ -25,11 +26,15 @@ class SeenFromAboveTest {
       Pattern.compile("M([0-9.]+) 400.0L([0-9.]+) 400.0\"[^>]*stroke-width=\"2\"");
 
   private static SeenFromAbove picture(List<Spot> spots) {
+    return picture(spots, new SeenFromAbove.Ruler("m", 1));
+  }
+
+  private static SeenFromAbove picture(List<Spot> spots, SeenFromAbove.Ruler ruler) {
     return new SeenFromAbove(
         "cabin",
         "Cabin",
         "Seen from above",
-        new SeenFromAbove.AboveWords("forward", "m", "Place", "Lengths"),
+        new SeenFromAbove.AboveWords("forward", ruler, "Place", "Lengths"),
         List.of(new SeenFromAbove.Column("way", "m")),
         spots);
   }
@@ -66,6 +71,29 @@ class SeenFromAboveTest {
       assertEquals(2 * metre, dots.get(2)[1] - dots.get(0)[1], 0.11);
       assertEquals(dots.get(0)[1], dots.get(1)[1]);
       assertEquals(dots.get(0)[0], dots.get(2)[0]);
+    }
+  }
+
+  /** However large the vehicle is, it is round in its unit and neither a dot nor wider than the picture. */
+  @Test
+  void theBarIsAsLongAsItSays() {
+    Pattern said = Pattern.compile(">([0-9]+) (m|ft)<");
+    for (double apart : new double[] {0.5, 2, 5, 9, 14}) {
+      List<Spot> spots = List.of(seat(0, 0), source("1", apart, 0), source("2", 0, 0));
+      for (SeenFromAbove.Ruler ruler :
+          List.of(new SeenFromAbove.Ruler("m", 1), new SeenFromAbove.Ruler("ft", 0.3048))) {
+        String svg = picture(spots, ruler).svg();
+        List<double[]> dots = all(DOT, svg);
+        double metre = (dots.get(1)[1] - dots.get(0)[1]) / apart;
+        double[] bar = all(BAR, svg).get(0);
+        Matcher length = said.matcher(svg);
+        assertTrue(length.find(), svg);
+        assertEquals(ruler.unit(), length.group(2));
+        double metres = Integer.parseInt(length.group(1)) * ruler.metres();
+        assertEquals(metres * metre, bar[1] - bar[0], 0.11 + 0.11 * metres / apart, svg);
+        assertTrue(Set.of("1", "2", "5", "10", "20").contains(length.group(1)), length.group());
+        assertTrue(bar[1] - bar[0] >= 35.9 && bar[1] < 300, svg);
+      }
     }
   }
 

@@ -24,6 +24,7 @@ import org.footwell.parts.Safety;
 import org.footwell.sheet.FigureTable;
 import org.footwell.sheet.FigureWriter;
 import org.footwell.sheet.SpokenPage;
+import org.footwell.sheet.TemplatePage;
 import org.footwell.sheet.WrittenFigure;
 
 /** The comparison for the customer: rounded, nothing computed. */
@@ -41,6 +42,11 @@ public final class ComparisonSheet extends SpokenPage {
     answer = shown.answer();
     result = answer.result();
     currency = result.priceCurrency() == null ? null : Currency.getInstance(result.priceCurrency());
+  }
+
+  /** The page of it, for a screen or for paper. */
+  static TemplatePage page(Shown<DriverComparisonRequest, DriverComparisonResult> shown) {
+    return new TemplatePage("fitting/comparison.jte", new ComparisonSheet(shown));
   }
 
   /** A table under its heading. */

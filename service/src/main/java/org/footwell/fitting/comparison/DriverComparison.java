@@ -25,7 +25,6 @@ import org.footwell.parts.plan.PlanReader;
 import org.footwell.physics.Air;
 import org.footwell.physics.Piston;
 import org.footwell.physics.SensitivityBases;
-import org.footwell.sheet.TemplatePage;
 
 /** Factory parts against their replacements, position by position and for the whole vehicle. */
 public final class DriverComparison
@@ -80,8 +79,12 @@ public final class DriverComparison
               "html",
               "text/html;charset=utf-8",
               "The comparison side by side, a page to be shown to the customer or printed",
-              shown ->
-                  new TemplatePage("fitting/comparison.jte", new ComparisonSheet(shown)).html())
+              shown -> ComparisonSheet.page(shown).html())
+          .view(
+              "pdf",
+              "application/pdf",
+              "The same on paper",
+              shown -> ComparisonSheet.page(shown).pdf())
           .build();
 
   @Override

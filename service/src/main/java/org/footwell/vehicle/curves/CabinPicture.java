@@ -57,7 +57,7 @@ public final class CabinPicture {
         pen.text(CurveWords.CABIN_SHOWS),
         new SeenFromAbove.AboveWords(
             pen.text(CurveWords.FORWARD),
-            Measure.M.symbol(),
+            new SeenFromAbove.Ruler(pen.figures().unit(Measure.M), pen.figures().worth(Measure.M)),
             pen.text(CurveWords.PLACE),
             pen.text(CurveWords.ARRIVALS)),
         List.of(
@@ -68,7 +68,7 @@ public final class CabinPicture {
   }
 
   private SeenFromAbove.Column column(CurveWords name, Measure unit) {
-    return new SeenFromAbove.Column(pen.text(name), unit.symbol());
+    return new SeenFromAbove.Column(pen.text(name), pen.figures().unit(unit));
   }
 
   private static Spot spot(

@@ -19,7 +19,7 @@ import org.footwell.plot.TableColumns;
 import org.footwell.sheet.FigureWriter;
 import org.footwell.sheet.WrittenFigure;
 
-/** Draws curves over the frequencies of a plan, in the language of a reader, in metric units. */
+/** Draws curves over the frequencies of a plan, in the language and the units of a reader. */
 final class PlotPen {
 
   private static final double FROM_HZ = 20;
@@ -38,7 +38,7 @@ final class PlotPen {
   PlotPen(List<Double> frequenciesHz, Reader reader) {
     this.reader = reader;
     this.frequenciesHz = frequenciesHz;
-    figures = new FigureWriter(reader.shown(Reader.Units.METRIC));
+    figures = new FigureWriter(reader);
   }
 
   /** Something that has a value at each frequency. */
@@ -96,6 +96,7 @@ final class PlotPen {
    * What a plot is called and how its values are read.
    *
    * @param y label of its values, with their unit
+   * @param measure that unit, which is the same for all readers
    */
   record Legend(String id, String title, CurveWords shows, CurveWords y, Measure measure) {}
 

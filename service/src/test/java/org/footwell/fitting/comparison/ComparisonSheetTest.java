@@ -9,18 +9,23 @@ import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.Finding;
 import org.footwell.calculation.Shown;
 import org.footwell.calculation.text.Reader;
 import org.footwell.fitting.comparison.sides.ComparedPosition.MountedAt;
+import org.footwell.sheet.HostileNames;
+import org.footwell.sheet.Papers;
 import org.footwell.sheet.SheetFigures;
 import org.footwell.web.request.Json;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
+import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
+import org.w3c.dom.Text;
 
 class ComparisonSheetTest {
 
@@ -32,13 +37,17 @@ class ComparisonSheetTest {
   }
 
   private static Document page(ComparisonDraft draft, Reader reader) throws Exception {
-    return SheetFigures.parsed(
-        new DriverComparison()
-            .card()
-            .views()
-            .get(0)
+    return SheetFigures.parsed(drawn("html", draft, reader));
+  }
+
+  private static byte[] drawn(String format, ComparisonDraft draft, Reader reader) {
+    return new DriverComparison()
+        .card().views().stream()
+            .filter(view -> view.format().equals(format))
+            .findFirst()
+            .orElseThrow()
             .draw()
-            .apply(new Shown<>(draft.request(), answer(draft, reader), reader)));
+            .apply(new Shown<>(draft.request(), answer(draft, reader), reader));
   }
 
   private static Document page(ComparisonDraft draft) throws Exception {
@@ -118,6 +127,18 @@ class ComparisonSheetTest {
     assertRow(page, "Urteil der Prüfung", "", "Hinweis", "");
   }
 
+  /** By hand: 264, 274 and 10 over 2.54², 52.8 cm³ and 137.0 cm³ over 2.54³. */
+  @Test
+  void whoMeasuresInInchesReadsAreasAndVolumesInThem() throws Exception {
+    Reader inches = Reader.ANYONE.shown(Reader.Units.INCH);
+    Document page = page(doorsAndAmplifier(), inches);
+    assertRow(page, "Cone area", "40.9 in²", "42.5 in²", "+1.55 in²");
+    assertRow(page, "Air moved, one way", "3.2 in³", "8.4 in³", "+5.1 in³");
+    assertRow(page, "Mass", "700 g", "2.5 kg", "+1.8 kg");
+    String paper = Papers.text("en", () -> drawn("pdf", doorsAndAmplifier(), inches));
+    assertTrue(paper.contains("Cone area 40.9 in² 42.5 in² +1.55 in²"), paper);
+  }
+
   /** In both languages every figure is a number of the answer, rounded as its unit is. */
   @Test
   void everyFigureIsOneOfTheAnswer() throws Exception {
@@ -172,15 +193,48 @@ class ComparisonSheetTest {
 
   @Test
   void namesAreTextAndNothingElse() throws Exception {
-    PositionDraft position = PositionDraft.named("<script>alert('1')</script> & \"doors\"");
-    position.replacement.name("</td><img src=x>");
-    Document page = page(ComparisonDraft.of(position).with("<b>", MountedAt.BOOT, 1.0, "1"));
-    for (String tag : List.of("script", "img", "b")) {
-      assertEquals(List.of(), elements(page, tag), tag);
+    for (String name : HostileNames.ALL) {
+      Document page = page(named(name));
+      HostileNames.assertOnlyText(name, page);
+      assertEquals(4, elements(page, "table").size(), name);
     }
-    String text = page.getDocumentElement().getTextContent();
-    assertTrue(text.contains("<script>alert('1')</script> & \"doors\""), text);
-    assertEquals(4, elements(page, "table").size());
+  }
+
+  private static ComparisonDraft named(String name) {
+    PositionDraft position = PositionDraft.named(name);
+    position.replacement.name(name);
+    return ComparisonDraft.of(position).with(name, MountedAt.BOOT, 1.0, "1");
+  }
+
+  @Test
+  void thePaperSaysWhatThePageSays() throws Exception {
+    for (Reader reader : List.of(Reader.ANYONE, GERMAN)) {
+      String paper =
+          Papers.text(
+              reader.language().toLanguageTag(), () -> drawn("pdf", doorsAndAmplifier(), reader));
+      List<String> said = said(elements(page(doorsAndAmplifier(), reader), "main").get(0)).toList();
+      said.forEach(one -> assertTrue(paper.contains(one), () -> one + " is not in\n" + paper));
+      assertTrue(said.size() > 60, said::toString);
+    }
+  }
+
+  private static Stream<String> said(Node node) {
+    return node instanceof Text text
+        ? Stream.of(Papers.spaced(text.getData())).filter(said -> !said.isEmpty())
+        : IntStream.range(0, node.getChildNodes().getLength())
+            .mapToObj(node.getChildNodes()::item)
+            .flatMap(ComparisonSheetTest::said);
+  }
+
+  @Test
+  void hostileNamesPrintAsText() throws Exception {
+    for (String name : HostileNames.ALL) {
+      String paper = Papers.text("en", () -> drawn("pdf", named(name), Reader.ANYONE));
+      assertTrue(paper.contains("93.1 dB SPL 101.4 dB SPL"), paper);
+      if (name.contains("alert(1)")) {
+        assertTrue(paper.contains(name), paper);
+      }
+    }
   }
 
   @Test
