@@ -6,8 +6,8 @@
 # A part is a script beside this one. What it compares, it prints by `ratio` of ratio.sh.
 set -euo pipefail
 cd "$(dirname "$0")/../../.."
-declare -A script=([start]=start.sh [warmup]=warmup.sh [requests]=load.sh [batch]=batch.sh [copies]=scale.sh)
-order=(start warmup requests batch copies)
+declare -A script=([start]=start.sh [warmup]=warmup.sh [requests]=load.sh [batch]=batch.sh [copies]=scale.sh [growth]=growth.sh)
+order=(start warmup requests batch copies growth)
 
 parts=("$@"); [[ $# -gt 0 ]] || parts=("${order[@]}")
 for part in "${parts[@]}"; do
