@@ -3,6 +3,8 @@ package org.footwell.growth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import org.footwell.growth.CostGrowth.Measured;
 import org.footwell.plot.Axis;
 import org.footwell.plot.Axis.Tick;
@@ -16,27 +18,35 @@ import org.footwell.sheet.WrittenFigure;
 final class GrowthPlot {
 
   private static final int MOST_CURVES = 8;
-  private static final String UP_TO_NOW = "ms of a processor";
+  private static final String TIME = "ms of a processor";
+
+  /** By what size counts. */
+  private static final Map<String, String> TITLES =
+      new TreeMap<>(
+          Map.of(
+              "values", "Dearest answers by the values in their request",
+              "samples", "Answers by the samples of each of six recordings",
+              "drawn", "Tolerances by the samples they draw"));
 
   private GrowthPlot() {}
 
   static String of(List<Measured> all) {
-    List<Plot> plots = new ArrayList<>();
-    plots.add(plot(all, "values", "Answers by the values in their request"));
-    plots.add(plot(all, "samples", "Answers by the samples of each of six recordings"));
-    plots.add(plot(all, "drawn", "Tolerances by the samples they draw"));
-    return PlotSheet.svg(plots);
+    return PlotSheet.svg(
+        TITLES.entrySet().stream()
+            .filter(title -> all.stream().anyMatch(one -> one.ladder().unit().equals(title.getKey())))
+            .map(title -> plot(all, title.getKey(), title.getValue()))
+            .toList());
   }
 
   private static Plot plot(List<Measured> all, String unit, String title) {
     List<Measured> dearest =
         all.stream()
             .filter(one -> one.ladder().unit().equals(unit))
-            .sorted(Comparator.comparing(one -> -one.last().ms()))
+            .sorted(Comparator.comparing(one -> -one.dearest().ms()))
             .limit(MOST_CURVES)
             .toList();
     Axis x = decades(title.replaceFirst(".* the ", ""), sizes(dearest));
-    Axis y = decades(UP_TO_NOW, times(dearest));
+    Axis y = decades(TIME, times(dearest));
     List<Curve> curves = new ArrayList<>();
     for (Measured one : dearest) {
       curves.add(
@@ -64,7 +74,8 @@ final class GrowthPlot {
   private static List<Double> times(List<Measured> of) {
     List<Double> times =
         new ArrayList<>(of.stream().flatMap(one -> one.costs().stream()).map(c -> c.ms()).toList());
-    times.add((double) Ladder.DEADLINE.toMillis());
+    // Above the deadline too there is room.
+    times.add(2.0 * Ladder.DEADLINE.toMillis());
     return times;
   }
 
@@ -82,8 +93,12 @@ final class GrowthPlot {
   }
 
   private static String text(int decade) {
-    return decade < 0
-        ? "0." + "0".repeat(-decade - 1) + "1"
-        : String.format(java.util.Locale.ROOT, "%,d", (long) Math.pow(10, decade)).replace(',', ' ');
+    double value = Math.pow(10, decade);
+    if (decade < 0) {
+      return "0." + "0".repeat(-decade - 1) + "1";
+    }
+    return decade < 3
+        ? Math.round(value) + ""
+        : decade < 6 ? Math.round(value / 1e3) + " k" : Math.round(value / 1e6) + " M";
   }
 }

@@ -2,6 +2,10 @@ package org.footwell.growth;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -42,9 +46,29 @@ final class Ladders {
 
   /** From the example of the card to the largest, by the values in the request. */
   Ladder values(Calculation<?, ?> calculation) {
-    String id = calculation.card().id();
+    return values(calculation.card().id(), calculation, calculation.card().example());
+  }
+
+  /** The demo van of the documentation with what is offered for it: more positions are free than in the example. */
+  Ladder packagesOfVan() {
+    Calculation<?, ?> packages = Calculations.BY_ID.get("package-options").get();
+    String offer = documented("camper-van-offer.json").strip();
+    String request = "{\"plan\": " + documented("camper-van.json") + ", " + offer.substring(1);
+    return values("package-options/van", packages, request);
+  }
+
+  private static String documented(String name) {
+    try (InputStream in = Calculations.class.getResourceAsStream("/examples/" + name)) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** From one request to the largest grown from it. */
+  private Ladder values(String id, Calculation<?, ?> calculation, String start) {
     Asking<?, ?> asking = Asking.of(calculation, Ladder.DEADLINE);
-    LargeRequest large = largest(calculation, asking);
+    LargeRequest large = largest(calculation, start, asking);
     large.bounds().stream()
         .filter(bound -> bound.reached() < bound.most())
         .forEach(
@@ -65,12 +89,13 @@ final class Ladders {
     return new Ladder(id, "values", named(large), calculation, rungs);
   }
 
-  private LargeRequest largest(Calculation<?, ?> calculation, Asking<?, ?> asking) {
+  private LargeRequest largest(
+      Calculation<?, ?> calculation, String start, Asking<?, ?> asking) {
     Asking<?, ?> trying = Asking.of(calculation, TRYING);
-    LargeRequest large = source.of(calculation.card(), trying::refusal);
+    LargeRequest large = source.of(calculation.card(), start, trying::refusal);
     return asking.refusal(large.largest()).isEmpty()
         ? large
-        : source.of(calculation.card(), asking::refusal);
+        : source.of(calculation.card(), start, asking::refusal);
   }
 
   private static String named(LargeRequest large) {

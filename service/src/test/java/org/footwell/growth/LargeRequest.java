@@ -53,13 +53,19 @@ public final class LargeRequest {
     private final Lenders lenders = new Lenders(schemas);
 
     /**
-     * Of one calculation.
+     * Of one calculation, from its example.
      *
      * @param refusal why a request is not answered, if so
      */
     public LargeRequest of(Card<?, ?> card, Function<JsonNode, Optional<String>> refusal) {
+      return of(card, card.example(), refusal);
+    }
+
+    /** The same from another request in JSON. */
+    public LargeRequest of(
+        Card<?, ?> card, String start, Function<JsonNode, Optional<String>> refusal) {
       Grower grower = new Grower(schemas, lenders, schemas.ofRequest(card.id()));
-      LargeRequest request = new LargeRequest(grower, Lenders.read(card.example()), refusal);
+      LargeRequest request = new LargeRequest(grower, Lenders.read(start), refusal);
       request.grow();
       return request;
     }
