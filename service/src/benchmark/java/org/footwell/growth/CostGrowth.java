@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Locale;
 import org.footwell.Calculations;
 import org.footwell.calculation.Calculation;
+import org.footwell.calculation.Refused;
 import org.footwell.growth.Ladder.Cost;
 import org.footwell.growth.Ladder.Rung;
 
@@ -61,10 +62,10 @@ public final class CostGrowth {
     CostGrowth growth = new CostGrowth();
     growth.measure(only);
     growth.bounds();
-    growth.deadlines();
     if (args.length > 0 && !args[0].isEmpty()) {
       Files.writeString(Path.of(args[0]), GrowthPlot.of(growth.all));
     }
+    growth.deadlines();
     System.out.println("dearest " + growth.dearest);
     System.out.println("latest " + growth.latest);
   }
@@ -128,6 +129,14 @@ public final class CostGrowth {
         .forEach(this::deadline);
   }
 
+  private static String how(Asking<?, ?> asking, Object request) {
+    try {
+      return Ladder.answers(asking, request) ? "answered all the same" : "";
+    } catch (Refused refused) {
+      return "refused: " + refused.getMessage();
+    }
+  }
+
   /** The quickest of a few, since other work on the machine only delays it. */
   private void deadline(Measured measured) {
     Ladder ladder = measured.ladder();
@@ -135,16 +144,16 @@ public final class CostGrowth {
     Duration within = Duration.ofNanos((long) (measured.dearest().ms() * 1e6 / SHARE_OF_TIME));
     Asking<?, ?> asking = Asking.of(ladder.calculation(), within);
     double took = Double.POSITIVE_INFINITY;
-    boolean answered = false;
+    String how = "";
     for (int i = 0; i < TRIES; i++) {
       long start = System.nanoTime();
-      answered |= Ladder.answers(asking, dearest.request());
+      how = how(asking, dearest.request());
       took = Math.min(took, (System.nanoTime() - start) / 1e6);
     }
     double deadline = within.toNanos() / 1e6;
     print(
         "%-20s %12.1f %19.1f %15.1f  %s",
-        ladder.id(), deadline, took, took - deadline, answered ? "answered all the same" : "");
+        ladder.id(), deadline, took, took - deadline, how);
     if (took - deadline > latestMs) {
       latestMs = took - deadline;
       latest = ladder.id() + " " + latestMs;
