@@ -12,19 +12,19 @@ import org.footwell.recording.WavBytes.Kind;
 import org.footwell.signal.ExponentialSweep;
 
 /** For every calculation that takes recordings, the largest request of a kind that it answers. */
-final class LargestUploads {
+public final class LargestUploads {
 
   static final int RATE_HZ = 192_000;
 
   /** 10.4 s: six of them are as many samples as a request may hold. */
-  static final int SAMPLES = 2_000_000;
+  public static final int SAMPLES = 2_000_000;
 
-  static final int MOST_RECORDINGS = 6;
+  public static final int MOST_RECORDINGS = 6;
 
   private LargestUploads() {}
 
   /** Requests by the id of their calculation, each with so many recordings of so many samples. */
-  static Map<String, UploadBody> of(int recordings, int samples) {
+  public static Map<String, UploadBody> of(int recordings, int samples) {
     double sweepS = (samples - RATE_HZ / 10) / (double) RATE_HZ;
     byte[] sweep = WavBytes.of(Kind.INT16, RATE_HZ, sweep(samples, sweepS));
     byte[] noise = WavBytes.of(Kind.INT16, RATE_HZ, noise(samples));

@@ -180,7 +180,8 @@ public final class PackageOptions
     if (complete && !front.isEmpty()) {
       best = bestOf(front);
     }
-    boolean any = !front.isEmpty() || !complete;
+    // Nothing is bounded yet where time was over before the search began.
+    boolean any = (!front.isEmpty() || !complete) && Double.isFinite(best.massG());
     return PackageOptionsResultProofBuilder.builder()
         .frontComplete(complete)
         .allListed(all)
