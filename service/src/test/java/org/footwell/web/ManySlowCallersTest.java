@@ -63,11 +63,13 @@ class ManySlowCallersTest {
               .formatted(PATH));
     }
     assertOthersAreAnswered();
-    // Refused are those that cannot be waited for; the others are waited for until they are silent for too long.
+    // Refused are those that cannot be waited for; the others are waited for until they are silent
+    // for too long.
     int refused = 0;
     for (Socket socket : slow) {
       if (socket.getInputStream().available() > 0) {
-        String begin = new String(socket.getInputStream().readNBytes(12), StandardCharsets.US_ASCII);
+        String begin =
+            new String(socket.getInputStream().readNBytes(12), StandardCharsets.US_ASCII);
         refused += begin.equals("HTTP/1.1 503") ? 1 : 0;
       }
     }

@@ -139,7 +139,11 @@ class MeasuredArrivalsTest {
     grouped.microphones.add(new SeatMicrophone("a", "driver", null));
     grouped.microphones.add(new SeatMicrophone("a", "drivr", null));
     assertEquals(
-        List.of("duplicate at /microphones/1/id", "dangling-reference at /microphones/1/seat"),
+        List.of(
+            "duplicate at /microphones/1/id",
+            "dangling-reference at /microphones/1/seat",
+            "dangling-reference at /arrivals/1/microphone",
+            "arrival-missing at /arrivals"),
         grouped.faults());
     grouped.microphones.remove(1);
     assertEquals(
