@@ -118,7 +118,7 @@ final class Grower {
 
   private static boolean ofNumbers(JsonNode entry) {
     return entry.isNumber()
-        || entry.isObject() && entry.valueStream().allMatch(value -> value.isNumber());
+        || (entry.isObject() && entry.valueStream().allMatch(value -> value.isNumber()));
   }
 
   private static JsonNode between(JsonNode low, JsonNode high, double share) {

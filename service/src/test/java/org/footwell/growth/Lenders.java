@@ -23,7 +23,7 @@ final class Lenders {
   private final Schemas schemas;
 
   /** By the schema that holds them, which is one object in the contract, and their name. */
-  private final Map<JsonNode, Map<String, JsonNode>> parts = new IdentityHashMap<>();
+  private final IdentityHashMap<JsonNode, Map<String, JsonNode>> parts = new IdentityHashMap<>();
 
   Lenders(Schemas schemas) {
     this.schemas = schemas;

@@ -78,6 +78,7 @@ final class PlanChannels {
   }
 
   /** The next output of the group in which the first output of a channel is. */
+  @SuppressWarnings("ReferenceEquality") // of these very outputs, not of some that look like them
   private String freshOutput(String amplifier, JsonNode channel) {
     String used = channel.at("/" + OUTPUTS + "/0").asText();
     for (Spot group : Spot.given(plan, "amplifiers.*.outputs.*")) {

@@ -17,7 +17,7 @@ public final class Recorded {
   private final UploadBody upload;
 
   /** Files that are one array of bytes are read once. */
-  private final Map<byte[], Wav> read = new IdentityHashMap<>();
+  private final IdentityHashMap<byte[], Wav> read = new IdentityHashMap<>();
 
   private Recorded(UploadBody upload) {
     this.upload = upload;

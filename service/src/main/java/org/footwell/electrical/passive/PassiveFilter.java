@@ -39,8 +39,6 @@ import org.footwell.physics.ThieleSmall;
 /** Values of a passive filter, and what becomes of them with parts that can be bought. */
 public final class PassiveFilter implements Calculation<PassiveFilterRequest, PassiveFilterResult> {
 
-  private static final int HIGHEST_ORDER = 4;
-
   // From here on a remark is made, dB; common practice.
   private static final double INTERACTION_DB = 1;
   private static final double DRIVER_DB = 2;
