@@ -117,7 +117,11 @@ class LeftAgainstRightTest {
     session.pairs.add(new LeftAndRight("a", "a"));
     session.pairs.add(new LeftAndRight("a", "x"));
     assertEquals(
-        List.of("/cabin_length_m needed-beside", "/pairs/3/right dangling-reference"),
+        List.of(
+            "/cabin_length_m needed-beside",
+            "/pairs/3/right dangling-reference",
+            "/pairs/1 duplicate",
+            "/pairs/2 pair-of-one"),
         session.faults());
     session.draft.cabinLengthM(2.0);
     session.pairs.remove(3);
