@@ -94,7 +94,7 @@ public final class CostGrowth {
     Measured measured = new Measured(ladder, ladder.costs());
     all.add(measured);
     for (Cost cost : measured.costs()) {
-      boolean last = cost == measured.last();
+      boolean last = cost.equals(measured.last());
       print(
           "%-20s %9d %10.2f%s %10.0f  %8s  %s",
           ladder.id(),
