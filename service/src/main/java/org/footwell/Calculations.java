@@ -57,50 +57,50 @@ public final class Calculations {
 
   private static Map<String, Supplier<Calculation<?, ?>>> byId() {
     Map<String, Supplier<Calculation<?, ?>>> byId = new LinkedHashMap<>();
-    byId.put("wiring-load", new Plain(WiringLoad.class));
-    byId.put("wiring-options", new Plain(WiringOptions.class));
-    byId.put("rail-match", new Plain(RailMatch.class));
-    byId.put("sound-level", new Plain(SoundLevel.class));
-    byId.put("seat-delays", new Plain(SeatDelays.class));
+    byId.put("wiring-load", new OfNothing(WiringLoad.class));
+    byId.put("wiring-options", new OfNothing(WiringOptions.class));
+    byId.put("rail-match", new OfNothing(RailMatch.class));
+    byId.put("sound-level", new OfNothing(SoundLevel.class));
+    byId.put("seat-delays", new OfNothing(SeatDelays.class));
     byId.put("plan-review", () -> new PlanReview(PlanSheets.VIEWS));
-    byId.put("fault-finder", new Plain(FaultFinder.class));
-    byId.put("plan-repair", new Plain(PlanRepair.class));
-    byId.put("amplifier-ratings", new Plain(AmplifierRatings.class));
-    byId.put("amplifier-heat", new Plain(AmplifierHeat.class));
-    byId.put("gain-chain", new Plain(GainChain.class));
-    byId.put("impedance-curve", new Plain(ImpedanceCurve.class));
-    byId.put("impedance-fit", new Plain(ImpedanceFit.class));
-    byId.put("passive-network", new Plain(PassiveNetwork.class));
-    byId.put("passive-filter", new Plain(PassiveFilter.class));
-    byId.put("supply-cable", new Plain(SupplyCable.class));
-    byId.put("supply-budget", new Plain(SupplyBudget.class));
-    byId.put("crossover-plan", new Plain(CrossoverPlan.class));
-    byId.put("adapter-ring", new Plain(AdapterRing.class));
-    byId.put("driver-comparison", new Plain(DriverComparison.class));
-    byId.put("sound-exposure", new Plain(SoundExposure.class));
-    byId.put("equal-loudness", new Plain(EqualLoudness.class));
-    byId.put("seat-levels", new Plain(SeatLevels.class));
-    byId.put("crossover-filters", new Plain(CrossoverFilters.class));
-    byId.put("driver-check", new Plain(DriverCheck.class));
-    byId.put("voice-coil-heat", new Plain(VoiceCoilHeat.class));
-    byId.put("arrival-times", new Plain(ArrivalTimes.class));
-    byId.put("closed-box", new Plain(ClosedBox.class));
-    byId.put("vented-box", new Plain(VentedBox.class));
-    byId.put("box-panels", new Plain(BoxPanels.class));
-    byId.put("level-and-balance", new Plain(LevelAndBalance.class));
-    byId.put("response-correction", new Plain(ResponseCorrection.class));
-    byId.put("loudspeaker-sum", new Plain(LoudspeakerSum.class));
-    byId.put("signal-sum", new Plain(SignalSum.class));
-    byId.put("bass-rolloff", new Plain(BassRolloff.class));
-    byId.put("clip-point", new Plain(ClipPoint.class));
-    byId.put("plan-curves", new Plain(PlanCurves.class));
+    byId.put("fault-finder", new OfNothing(FaultFinder.class));
+    byId.put("plan-repair", new OfNothing(PlanRepair.class));
+    byId.put("amplifier-ratings", new OfNothing(AmplifierRatings.class));
+    byId.put("amplifier-heat", new OfNothing(AmplifierHeat.class));
+    byId.put("gain-chain", new OfNothing(GainChain.class));
+    byId.put("impedance-curve", new OfNothing(ImpedanceCurve.class));
+    byId.put("impedance-fit", new OfNothing(ImpedanceFit.class));
+    byId.put("passive-network", new OfNothing(PassiveNetwork.class));
+    byId.put("passive-filter", new OfNothing(PassiveFilter.class));
+    byId.put("supply-cable", new OfNothing(SupplyCable.class));
+    byId.put("supply-budget", new OfNothing(SupplyBudget.class));
+    byId.put("crossover-plan", new OfNothing(CrossoverPlan.class));
+    byId.put("adapter-ring", new OfNothing(AdapterRing.class));
+    byId.put("driver-comparison", new OfNothing(DriverComparison.class));
+    byId.put("sound-exposure", new OfNothing(SoundExposure.class));
+    byId.put("equal-loudness", new OfNothing(EqualLoudness.class));
+    byId.put("seat-levels", new OfNothing(SeatLevels.class));
+    byId.put("crossover-filters", new OfNothing(CrossoverFilters.class));
+    byId.put("driver-check", new OfNothing(DriverCheck.class));
+    byId.put("voice-coil-heat", new OfNothing(VoiceCoilHeat.class));
+    byId.put("arrival-times", new OfNothing(ArrivalTimes.class));
+    byId.put("closed-box", new OfNothing(ClosedBox.class));
+    byId.put("vented-box", new OfNothing(VentedBox.class));
+    byId.put("box-panels", new OfNothing(BoxPanels.class));
+    byId.put("level-and-balance", new OfNothing(LevelAndBalance.class));
+    byId.put("response-correction", new OfNothing(ResponseCorrection.class));
+    byId.put("loudspeaker-sum", new OfNothing(LoudspeakerSum.class));
+    byId.put("signal-sum", new OfNothing(SignalSum.class));
+    byId.put("bass-rolloff", new OfNothing(BassRolloff.class));
+    byId.put("clip-point", new OfNothing(ClipPoint.class));
+    byId.put("plan-curves", new OfNothing(PlanCurves.class));
     byId.put("package-options", () -> new PackageOptions(PlanSheets.OF_PACKAGES));
     byId.put("plan-questions", () -> new PlanQuestions(Calculations::all));
     return Collections.unmodifiableMap(byId);
   }
 
   /** One that is made of nothing. Where this were a lambda, the list would take a twentieth of the start. */
-  private record Plain(Class<? extends Calculation<?, ?>> type)
+  private record OfNothing(Class<? extends Calculation<?, ?>> type)
       implements Supplier<Calculation<?, ?>> {
 
     @Override

@@ -65,6 +65,11 @@ public record Filter(
     DELAY
   }
 
+  /** The corner of a filter in Hz, or null where there is none. */
+  public static Double cornerHz(Filter filter) {
+    return filter == null ? null : filter.frequencyHz;
+  }
+
   /** Whether such a filter exists. */
   public boolean possible() {
     return kind != Kind.LINKWITZ_RILEY || order % 2 == 0;

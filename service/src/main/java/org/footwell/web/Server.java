@@ -209,9 +209,8 @@ public final class Server implements AutoCloseable {
     config.http.responseBufferSize = RESPONSE_BUFFER;
     config.http.compressionStrategy = CompressionStrategy.NONE;
     config.http.generateEtags = false;
-    config.jetty.host = settings.host();
-    config.jetty.port = settings.port();
-    config.jetty.modifyHttpConfiguration(http -> http.addCustomizer(Safeguards::apply));
+    config.jetty.addConnector(
+        (server, http) -> Connections.at(settings.host(), settings.port(), server, http));
     config.jetty.modifyServer(
         server -> {
           jetty = server;

@@ -26,8 +26,8 @@ final class BelowHalfRate implements Check<CrossoverFiltersRequest> {
     SampleRate rate = new SampleRate(q.rateHz(), to);
     for (int i = 0; i < q.ways().size(); i++) {
       Way way = q.ways().get(i);
-      filter(way.highPass(), "/ways/" + i + "/high_pass", rate);
-      filter(way.lowPass(), "/ways/" + i + "/low_pass", rate);
+      rate.refuses("/ways/" + i + "/high_pass/frequency_hz", Filter.cornerHz(way.highPass()));
+      rate.refuses("/ways/" + i + "/low_pass/frequency_hz", Filter.cornerHz(way.lowPass()));
     }
     for (int i = 0; i < q.sections().size(); i++) {
       rate.refuses("/sections/" + i + "/frequency_hz", q.sections().get(i).frequencyHz());
@@ -39,11 +39,5 @@ final class BelowHalfRate implements Check<CrossoverFiltersRequest> {
       rate.refuses("/frequencies/list_hz/" + i, listed.get(i));
     }
     rate.refuses("/frequencies/to_hz", q.frequencies().toHz());
-  }
-
-  private static void filter(Filter filter, String at, SampleRate rate) {
-    if (filter != null) {
-      rate.refuses(at + "/frequency_hz", filter.frequencyHz());
-    }
   }
 }

@@ -23,8 +23,8 @@ final class OutputsBelowHalfRate implements Check<SignalSumRequest> {
     SampleRate rate = new SampleRate(q.rateHz(), to);
     for (int i = 0; i < q.outputs().size(); i++) {
       Output output = q.outputs().get(i);
-      filter(output.highPass(), "/outputs/" + i + "/high_pass", rate);
-      filter(output.lowPass(), "/outputs/" + i + "/low_pass", rate);
+      rate.refuses("/outputs/" + i + "/high_pass/frequency_hz", Filter.cornerHz(output.highPass()));
+      rate.refuses("/outputs/" + i + "/low_pass/frequency_hz", Filter.cornerHz(output.lowPass()));
     }
     for (int i = 0; i < q.sections().size(); i++) {
       rate.refuses("/sections/" + i + "/frequency_hz", q.sections().get(i).frequencyHz());
@@ -35,12 +35,6 @@ final class OutputsBelowHalfRate implements Check<SignalSumRequest> {
       if (rate.refuses("/frequencies" + field, points[i])) {
         break;
       }
-    }
-  }
-
-  private static void filter(Filter filter, String at, SampleRate rate) {
-    if (filter != null) {
-      rate.refuses(at + "/frequency_hz", filter.frequencyHz());
     }
   }
 }

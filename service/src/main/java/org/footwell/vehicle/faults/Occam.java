@@ -1,8 +1,8 @@
 package org.footwell.vehicle.faults;
 
 /**
- * Logarithm of what the evidence for a fault loses by a figure that is not known: the figure is
- * integrated out. By Laplace's method, with a normal prior of spread s around m, the best figure θ and J
+ * Logarithm of the Occam factor: what the evidence for a fault loses by a figure that is not known,
+ * which is integrated out. By Laplace's method, with a normal prior of spread s around m, the best figure θ and J
  * the information of the measurements on it, the evidence is that of the best fit times
  * exp(−(θ − m)²/2(s² + 1/J))/√(1 + s²·J). Of a few values, all as likely, it is their mean.
  */

@@ -34,11 +34,14 @@ final class Watch {
   }
 
   private void look(Scheduler scheduler) {
-    underWay.forEach(Taking::look);
-    looking.set(false);
-    // One that began just before saw that there is a look to come.
-    if (!underWay.isEmpty()) {
-      lookSoon(scheduler);
+    try {
+      underWay.forEach(Taking::look);
+    } finally {
+      looking.set(false);
+      // One that began just before saw that there is a look to come.
+      if (!underWay.isEmpty()) {
+        lookSoon(scheduler);
+      }
     }
   }
 }

@@ -28,6 +28,10 @@ class ManyConnectionsIT {
   private static final int HALF_OPEN = 300;
   private static final long FILES = IDLE + HALF_OPEN + 500L;
   private static final Duration SOON = Duration.ofSeconds(5);
+
+  /** What a connection may hold between its requests. */
+  private static final long OF_EACH_BYTES = 12L << 10;
+
   private static final long MEMORY_BYTES = 8L << 20;
 
   private static final Shot QUESTION =
@@ -48,6 +52,40 @@ class ManyConnectionsIT {
       assertEquals("2.0", other.send(QUESTION).body());
       assertTrue(Duration.ofNanos(System.nanoTime() - start).compareTo(SOON) < 0);
       other.hangUp();
+    }
+  }
+
+  /** Asks on an open connection with a header that no other sends, and reads the answer. */
+  private static void ask(Socket socket, int mark) throws IOException {
+    String question =
+        "GET %s HTTP/1.1\r\nHost: a\r\nX-Mark: %d\r\n\r\n".formatted(QUESTION.address(), mark);
+    socket.getOutputStream().write(question.getBytes(StandardCharsets.US_ASCII));
+    StringBuilder answer = new StringBuilder();
+    while (answer.indexOf("\r\n\r\n2.0") < 0) {
+      int next = socket.getInputStream().read();
+      assertTrue(next >= 0, () -> "ended after " + answer);
+      answer.append((char) next);
+    }
+  }
+
+  @Test
+  void thousandsOfConnectionsThatAskHoldLittle() throws Exception {
+    try (RunningJar service = new RunningJar("-Xmx128m", "-XX:+UseSerialGC")) {
+      assertOthersAreAnswered(service);
+      long before = LiveMemory.of(service);
+      for (int i = 0; i < IDLE; i++) {
+        connect(service.port(), "");
+      }
+      for (int round = 0; round < 2; round++) {
+        for (int i = 0; i < IDLE; i++) {
+          ask(connections.get(i), i);
+        }
+      }
+      long ofEach = (LiveMemory.of(service) - before) / IDLE;
+      assertTrue(ofEach < OF_EACH_BYTES, ofEach + " bytes are held for each");
+      for (Socket socket : connections) {
+        socket.close();
+      }
     }
   }
 
