@@ -11,7 +11,7 @@ command -v promtool >/dev/null || fail "promtool is missing: run .ci/setup"
 promtool check rules alerts.yaml >"$work/log" 2>&1 || fail "$(cat "$work/log")"
 promtool test rules alerts-test.yaml >"$work/log" 2>&1 || fail "$(cat "$work/log")"
 for alert in $(sed -n 's/.*- alert: //p' alerts.yaml); do
-  grep -A1 "alertname: $alert" alerts-test.yaml | grep -q 'exp_alerts:' || fail "$alert is raised by no test"
+  grep -A1 "alertname: $alert" alerts-test.yaml | has 'exp_alerts:' || fail "$alert is raised by no test"
 done
 ok "$(grep -c -- '- alert:' alerts.yaml) alerts are raised when they must be, and in a usual hour none"
 

@@ -2,6 +2,10 @@
 fail() { echo "FAILED: $*" >&2; exit 1; }
 ok() { echo "ok: $*"; }
 get() { curl --no-progress-meter --max-time 10 "$@"; }
+
+# Whether a line of what comes in matches. Reads all of it: `grep -q` closes the pipe at the first match, and a
+# writer that is not yet done then fails, now and then.
+has() { [ "$(grep -c -e "$1")" -gt 0 ]; }
 free_port() {
   local port
   for port in $(shuf -i 20000-29999 -n 50); do

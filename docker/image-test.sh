@@ -28,7 +28,7 @@ trap '[ $? = 0 ] || tail -n 20 "$work"/*.log >&2' EXIT
 make_base() { # Java, Debian's release that has it
   local container root mirror
   { container=$(build from scratch) && root=$(build mount "$container"); } || fail "buildah cannot lay down an image here"
-  mirror=$(apt-get indextargets 2>/dev/null --format '$(REPO_URI)' "Release: $(. /etc/os-release && echo "$VERSION_CODENAME")" | head -n 1)
+  mirror=$(apt-get indextargets 2>/dev/null --format '$(REPO_URI)' "Release: $(. /etc/os-release && echo "$VERSION_CODENAME")" | sed -n 1p)
   mmdebstrap --variant=extract --mode=root --include="base-files,bash,dash,coreutils,util-linux,openjdk-$1-jre-headless" \
     "$2" "$root" "$mirror" >"$work/base-$1.log" 2>&1 || fail "no base with Java $1 from $mirror"
   (cd "$root" && ln -s "/$(echo usr/lib/jvm/java-"$1"-openjdk-*/bin/java)" usr/bin/java)
@@ -54,7 +54,7 @@ within() {
     --bounding-set=-all --inh-caps=-all "$@"
 }
 
-manifest() { sed -n "s/.*$1.*/\1/p" docker/kubernetes.yaml | head -n 1; }
+manifest() { sed -n "s/.*$1.*/\1/p" docker/kubernetes.yaml | sed -n 1p; }
 memory_mib=$(manifest 'limits: {memory: \([0-9]*\)Mi}')
 tmp_mib=$(manifest 'sizeLimit: \([0-9]*\)Mi')
 grace_s=$(manifest 'terminationGracePeriodSeconds: \([0-9]*\)')
@@ -91,7 +91,7 @@ try_image() { # Java
 
   try_uploads
   [ "$(get -o /dev/null -w '%{http_code}' "$base/metrics")" = 404 ] || fail "its metrics are open to callers"
-  get --fail "http://127.0.0.1:$metrics_port/metrics" | grep -q '^footwell_build_info{version="' || fail "no metrics at their port"
+  get --fail "http://127.0.0.1:$metrics_port/metrics" | has '^footwell_build_info{version="' || fail "no metrics at their port"
   local peak_mib=$(($(state VmHWM) >> 10))
   [ "$peak_mib" -le "$memory_mib" ] || fail "$peak_mib MiB resident are above the limit of $memory_mib"
   ok "Java $1: uploads of $upload_mib MiB pass; at most $peak_mib of $memory_mib MiB were resident"

@@ -19,7 +19,7 @@ ok "ready through the balancer"
 
 post() { get -H 'Content-Type: application/json' -d "$question" "$base/v1/sound-level" "$@"; }
 
-post | grep -q '"verdict"' || fail "no verdict"
+post | has '"verdict"' || fail "no verdict"
 ok "a calculation answers"
 
 for _ in {1..10}; do post -o /dev/null; done
@@ -27,7 +27,7 @@ for copy in 1 2; do grep -q "127.0.0.1:${port[copy]}" "$work/nginx-2/access.log"
 ok "both copies are asked"
 
 trace=0af7651916cd43dd8448eb211c80319c
-get -H "traceparent: 00-$trace-b7ad6b7169203331-01" -H 'X-Request-Id: order-17' "$base/v1/nothing" | grep -q "$trace" ||
+get -H "traceparent: 00-$trace-b7ad6b7169203331-01" -H 'X-Request-Id: order-17' "$base/v1/nothing" | has "$trace" ||
   fail "traceparent was lost"
 sleep 0.2
 grep -q 'order-17$' "$work/nginx-2/access.log" || fail "X-Request-Id was lost"

@@ -9,7 +9,7 @@ echo "ring,triangles,open_edges,parts,normals_mended,volume_mm3,dxf_circle_count
 for solid in *.stl; do
   ring=${solid%.stl}
   mesh=$(admesh "$solid")
-  number() { sed -nE "s/.*$1 *: *([0-9.]+).*/\1/p" <<<"$mesh" | head -n 1; }
+  number() { sed -nE "s/.*$1 *: *([0-9.]+).*/\1/p" <<<"$mesh" | sed -n 1p; }
   drawing=$(/usr/bin/python3 - "$ring.dxf" <<'PYTHON'
 import math, sys
 import ezdxf
