@@ -132,6 +132,10 @@ final class Contract {
             each coding has an ETag of its own. A body may come in gzip with `Content-Encoding`: limits hold for what it \
             unpacks to, and beyond 1 MiB that may be 100 times as large at most.
 
+            Request ids: a request is known by its header `X-Request-Id`, of at most 64 letters, digits, `.`, `_` and `-`, or \
+            else is given an id; either goes back in the same header of every answer and stands in problems and in the log, \
+            with the trace id of a `traceparent` header beside it.
+
             Keys: where the operator of a service gives keys to callers, every request below `/v1/` has its own, \
             as `Authorization: Bearer` and the key; what is open without one is the rest. A key is no part of an \
             address. OPTIONS needs none.

@@ -239,7 +239,7 @@ public final class Server implements AutoCloseable {
     routes.before(this::receive);
     if (callers.any()) {
       Admission admission = new Admission(callers, nanos);
-      routes.before("/v1/*", admission::enter);
+      routes.before("/v1/*", metrics.counted(admission::enter));
       routes.after("/v1/*", admission::leave);
     }
     route(

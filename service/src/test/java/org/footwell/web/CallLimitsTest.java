@@ -12,6 +12,7 @@ import io.restassured.response.Response;
 import java.io.IOException;
 import java.time.Duration;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.atomic.AtomicLong;
 import org.footwell.web.limits.Admission;
@@ -153,6 +154,16 @@ class CallLimitsTest {
     assertEquals(429, call("Authorization", "Bearer guess").statusCode());
     assertEquals(200, call("Authorization", "Bearer a-key").statusCode());
     assertEquals(429, call("Authorization", "Bearer a-key").statusCode());
+    assertTrue(
+        given(server.port())
+            .get("/metrics")
+            .asString()
+            .lines()
+            .toList()
+            .containsAll(
+                List.of(
+                    "footwell_turned_away_total{status=\"401\"} 2.0",
+                    "footwell_turned_away_total{status=\"429\"} 2.0")));
   }
 
   @Test

@@ -3,6 +3,7 @@ package org.footwell.web.pages;
 import io.javalin.http.Context;
 import io.javalin.http.Handler;
 import io.micrometer.core.instrument.Counter;
+import io.micrometer.core.instrument.FunctionCounter;
 import io.micrometer.core.instrument.Timer;
 import io.micrometer.prometheusmetrics.PrometheusConfig;
 import io.micrometer.prometheusmetrics.PrometheusMeterRegistry;
@@ -10,9 +11,12 @@ import java.time.Duration;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.LongAdder;
 import java.util.stream.DoubleStream;
 import org.footwell.web.request.Endpoints;
 import org.footwell.web.request.Exchange;
+import org.footwell.web.request.ProblemException;
+import org.footwell.web.request.ProblemType;
 import org.footwell.web.request.Problems;
 import org.footwell.web.request.Rendering;
 
@@ -35,6 +39,8 @@ public final class Metrics implements AutoCloseable {
 
   private PrometheusMeterRegistry registry;
   private final Map<Answer, Meters> meters = new ConcurrentHashMap<>();
+  private final Map<ProblemType, LongAdder> turnedAway =
+      Map.of(ProblemType.KEY_NEEDED, new LongAdder(), ProblemType.TOO_MANY_CALLS, new LongAdder());
   private final String version;
   private MachineFigures machine;
 
@@ -56,6 +62,18 @@ public final class Metrics implements AutoCloseable {
         Problems.answer(ctx, failure);
       }
       record(ctx, operation, endpoints, System.nanoTime() - start);
+    };
+  }
+
+  /** The handler that lets requests in; whom it turns away is counted by why. */
+  public Handler counted(Handler admission) {
+    return ctx -> {
+      try {
+        admission.handle(ctx);
+      } catch (ProblemException refusal) {
+        turnedAway.get(refusal.type()).increment();
+        throw refusal;
+      }
     };
   }
 
@@ -104,7 +122,15 @@ public final class Metrics implements AutoCloseable {
   private synchronized void beginMachine() {
     if (machine == null) {
       machine = new MachineFigures(version, registry());
+      turnedAway.forEach(this::tellTurnedAway);
     }
+  }
+
+  private void tellTurnedAway(ProblemType why, LongAdder count) {
+    FunctionCounter.builder("footwell.turned.away", count, LongAdder::sum)
+        .description("Requests not let in: without a known key, or too many from one caller")
+        .tag("status", Integer.toString(why.status()))
+        .register(registry());
   }
 
   @Override
