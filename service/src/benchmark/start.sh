@@ -30,16 +30,25 @@ first_answer() { # name, command... with PORT for its port
   processor[$name]+="$((ticks * 1000 / $(getconf CLK_TCK))) "
 }
 
-# As service/start does: what takes the flags at the rehearsal takes them at the start.
-java "${flags[@]}" -Xlog:disable -XX:ArchiveClassesAtExit="$work/kept17" -jar "$jar" --rehearse >/dev/null 2>&1
-[ -z "${JAVA25:-}" ] ||
-  "$JAVA25" "${flags[@]}" -Xlog:disable -XX:AOTCacheOutput="$work/kept25" -jar "$jar" --rehearse >/dev/null 2>&1
+# The start script itself, beside a copy of the jar for each Java; it rehearses at the first start.
+copied() { # folder
+  mkdir "$work/$1"
+  cp "$jar" service/start "$work/$1"
+}
+on17=(env JDK_JAVA_OPTIONS="${flags[*]}" "$work/kept-17/start")
+copied kept-17
+"${on17[@]}" --check >/dev/null 2>&1
+if [ -n "${JAVA25:-}" ]; then
+  on25=(env JDK_JAVA_OPTIONS="${flags[*]}" JAVA_HOME="$(dirname "$(dirname "$(readlink -f "$JAVA25")")")" "$work/kept-25/start")
+  copied kept-25
+  "${on25[@]}" --check >/dev/null 2>&1
+fi
 for _ in $(seq "$runs"); do
   first_answer plain java "${flags[@]}" "${reference[@]}" org.footwell.reference.PlainHandler PORT
   first_answer bare java "${flags[@]}" "${reference[@]}" org.footwell.reference.BareHandler PORT
   first_answer footwell java "${flags[@]}" -jar "$jar"
-  first_answer kept java "${flags[@]}" -XX:SharedArchiveFile="$work/kept17" -jar "$jar"
-  [ -z "${JAVA25:-}" ] || first_answer kept-25 "$JAVA25" "${flags[@]}" -XX:AOTCache="$work/kept25" -jar "$jar"
+  first_answer kept "${on17[@]}"
+  [ -z "${JAVA25:-}" ] || first_answer kept-25 "${on25[@]}"
 done
 
 of() { tr ' ' '\n' <<<"$1" | grep . | median; }
