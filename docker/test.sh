@@ -1,10 +1,10 @@
 #!/bin/bash
 # Tries nginx.conf with the real nginx and two copies of the built jar, all on this machine.
-# Ends by itself within two minutes, and stops whatever it started.
+# Ends by itself within four minutes, and stops whatever it started.
 set -euo pipefail
 cd "$(dirname "$0")/.."
 . docker/checks.sh
-[ "${BOUNDED:-}" ] || BOUNDED=yes exec timeout 120 docker/test.sh
+[ "${BOUNDED:-}" ] || BOUNDED=yes exec timeout 240 docker/test.sh
 jar=${FOOTWELL_JAR:-service/target/footwell.jar}
 work=$(mktemp -d)
 pids=()

@@ -8,13 +8,17 @@ import java.util.Locale;
 
 /**
  * Processor time a row of {@link BatchBenchmark}, which a busy machine does not falsify: of answering,
- * and of copying the answer. Rounds of all take turns; the median of each counts.
+ * and of copying the answer. Rounds of all take turns; of each it prints the median in µs a row, first of processor
+ * time, then by the clock.
  * Arguments: calculation, digits or 0 for all.
  */
 public final class BatchTiming {
 
   private static final int WARM = 80;
   private static final int ROUNDS = 41;
+  private static final String[] NAMES = {
+    "copyAnswer", "readAskedWriteAnswer", "answeredOnOneCore", "answeredOnTwoCores"
+  };
   private static final ThreadMXBean THREADS = ManagementFactory.getThreadMXBean();
 
   private interface Round {
@@ -54,19 +58,10 @@ public final class BatchTiming {
         }
       }
     }
-    System.out.printf(
-        Locale.ROOT,
-        "%s, digits %d: copyAnswer %s, readAskedWriteAnswer %s, one worker %s, two workers %s%n",
-        batch.id,
-        batch.digits,
-        said(processor[0], wall[0]),
-        said(processor[1], wall[1]),
-        said(processor[2], wall[2]),
-        said(processor[3], wall[3]));
-  }
-
-  private static String said(double[] processor, double[] wall) {
-    return String.format(Locale.ROOT, "%.2f (%.2f)", median(processor), median(wall));
+    for (int j = 0; j < rounds.length; j++) {
+      System.out.printf(
+          Locale.ROOT, "%s %.3f %.3f%n", NAMES[j], median(processor[j]), median(wall[j]));
+    }
   }
 
   private static double median(double[] values) {
