@@ -94,8 +94,7 @@ public final class PackageOptions
   public PackageOptionsResult compute(PackageOptionsRequest q, Run run) {
     Patience patience = run.patience(SEARCHING);
     PlanIndex index = readable(q, run);
-    new OfferChecks(q, index, run).check();
-    SlotLayout layout = SlotLayout.of(q, index, run);
+    SlotLayout layout = SlotLayout.of(q, index);
     List<Fillings> fillings =
         layout.slots().stream().map(s -> Fillings.of(layout, s, run)).toList();
     List<AmplifierChoice> amplifiers = AmplifierChoice.of(layout, run);
