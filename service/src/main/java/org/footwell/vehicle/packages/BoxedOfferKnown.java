@@ -1,7 +1,6 @@
 package org.footwell.vehicle.packages;
 
 import org.footwell.calculation.Check;
-import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Refusing;
 import org.footwell.parts.Driver;
 import org.footwell.parts.WayRole;
@@ -40,18 +39,12 @@ final class BoxedOfferKnown implements Check<PackageOptionsRequest> {
                   String at =
                       "/offer/drivers/" + q.offer().drivers().indexOf(driver) + "/part/driver/";
                   Driver data = driver.part().driver();
-                  required(data.reOhm(), at + "re_ohm", to);
-                  required(data.qms(), at + "qms", to);
-                  required(data.qes(), at + "qes", to);
-                  required(data.vasL(), at + "vas_l", to);
+                  Lacking.refuse(data.reOhm(), at + "re_ohm", to);
+                  Lacking.refuse(data.qms(), at + "qms", to);
+                  Lacking.refuse(data.qes(), at + "qes", to);
+                  Lacking.refuse(data.vasL(), at + "vas_l", to);
                 });
       }
-    }
-  }
-
-  private static void required(Double given, String at, Refusing to) {
-    if (given == null) {
-      to.refuse(CoreFault.REQUIRED).at(at);
     }
   }
 }

@@ -96,9 +96,8 @@ public final class PackageOptions
     PlanIndex index = readable(q, run);
     SlotLayout layout = SlotLayout.of(q, index);
     List<Fillings> fillings =
-        layout.slots().stream().map(s -> Fillings.of(layout, s, run)).toList();
-    List<AmplifierChoice> amplifiers = AmplifierChoice.of(layout, run);
-    run.requireNoFaults();
+        layout.slots().stream().map(slot -> Fillings.of(layout, slot)).toList();
+    List<AmplifierChoice> amplifiers = AmplifierChoice.of(layout);
     Screening screening = new Screening(layout, fillings, amplifiers, run, patience);
     Limits limits = Limits.of(q.wishes(), screening.togetherDb());
     Search search = new Search(layout, screening, amplifiers, limits, patience);
