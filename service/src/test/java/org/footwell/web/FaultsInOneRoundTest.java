@@ -8,6 +8,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
@@ -27,23 +28,19 @@ class FaultsInOneRoundTest {
   /** What only comes out when a request is worked out, and of what. */
   private static final Map<String, String> WORKED_OUT =
       Map.ofEntries(
-          Map.entry("alignment-not-found", "the box is searched for"),
-          Map.entry("band-outside-responses", "what responses have in common"),
+          Map.entry("alignment-not-found", "the alignment of driver and losses"),
+          Map.entry("band-outside-responses", "the responses that were read"),
           Map.entry("box-without-effect", "the fits of two tables"),
           Map.entry("channel-silent", "the model of a plan"),
           Map.entry("draw-impossible", "what the stages draw by their model"),
-          Map.entry("drop-above-supply", "the cable that was solved"),
           Map.entry("fit-failed", "the fit of a table"),
-          Map.entry("fixed-resistance-too-high", "the cable that was solved"),
-          Map.entry("longest-too-short", "the tuning that was solved"),
+          Map.entry("longest-too-short", "the volume that was found"),
           Map.entry("mass-without-effect", "the fits of two tables"),
-          Map.entry("port-fills-box", "the port that was solved"),
-          Map.entry("power-cannot-pass", "the cable that was solved"),
-          Map.entry("qtc-unreachable", "the box that was solved"),
+          Map.entry("port-fills-box", "the port that was found for a tuning"),
+          Map.entry("qtc-unreachable", "the alignment of driver and losses"),
           Map.entry("ring-does-not-fit", "the ring that was laid out"),
           Map.entry("sum-silent", "the responses taken together"),
-          Map.entry("too-close", "the places that were solved"),
-          Map.entry("tuning-unreachable", "the tuning that was solved"));
+          Map.entry("tuning-unreachable", "the volume that was found, with its port"));
 
   /** A number out of its bounds for a request of each calculation, that none of its rules is about. */
   private static final Map<String, String> OUT_OF_BOUNDS =
@@ -124,7 +121,8 @@ class FaultsInOneRoundTest {
       throws IOException, InterruptedException {
     ObjectNode bad = request.request().deepCopy();
     bad.put("colour", "red");
-    String bound = OUT_OF_BOUNDS.get(request.calculation());
+    String bound =
+        Objects.requireNonNull(OUT_OF_BOUNDS.get(request.calculation()), "needs a number to spoil");
     int last = bound.lastIndexOf('/');
     ((ObjectNode) bad.at(bound.substring(0, last))).put(bound.substring(last + 1), -1e6);
     CodeRequest.Reply reply = request.post(bad.toString());
