@@ -12,9 +12,9 @@ public final class BandSpectrum {
 
   private final Map<Double, Double> levelDbOfHz = new LinkedHashMap<>();
 
-  /** Adds a band by its frequency in Hz and unweighted level in dB; false where it is known. */
-  public boolean add(double frequencyHz, double levelDb) {
-    return levelDbOfHz.putIfAbsent(ThirdOctaves.exactHz(frequencyHz), levelDb) == null;
+  /** Adds a band by its frequency in Hz and unweighted level in dB. */
+  public void add(double frequencyHz, double levelDb) {
+    levelDbOfHz.put(ThirdOctaves.exactHz(frequencyHz), levelDb);
   }
 
   /** Level of all bands together, dB. */

@@ -1,25 +1,20 @@
 package org.footwell.acoustic.alignment;
 
-import static org.footwell.acoustic.alignment.AlignmentFault.TOO_CLOSE;
 import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.Distance;
-import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.text.Allowed;
-import org.footwell.calculation.text.Given;
 import org.footwell.parts.Position;
 import org.footwell.parts.Seat;
 
 /** Reads where everything is: from positions, from a tape measure, or from measured arrivals. */
 final class LayoutReader {
-
-  /** Closer than this a loudspeaker cannot be to an ear, m (as the tape measure's bound). */
-  private static final double CLOSEST_M = 0.05;
 
   private static final Formula.Of3 HEARD_PATH =
       Formula.of("distance_m", "(t − t_chain)·c/1000", "m", DEFINITION)
@@ -32,9 +27,7 @@ final class LayoutReader {
     if (q.arrivals() != null) {
       return ofArrivals(q, speed, run);
     }
-    Layout layout = q.distances() == null ? ofPositions(q, run) : ofDistances(q, new Roster(q));
-    run.requireNoFaults();
-    return layout;
+    return q.distances() == null ? ofPositions(q, run) : ofDistances(q, new Roster(q));
   }
 
   /** Paths as long as the arrivals say, less the chain; a latency of all channels stays in them. */
@@ -64,16 +57,20 @@ final class LayoutReader {
     return bySeat(distances, q);
   }
 
+  /** Where it is heard at a seat: at the head, or at the ears. */
+  static List<Position> points(Seat seat) {
+    return seat.position() != null
+        ? List.of(seat.position())
+        : Stream.of(seat.leftEar(), seat.rightEar()).filter(Objects::nonNull).toList();
+  }
+
   private static Layout ofPositions(SeatDelaysRequest q, Run run) {
     List<Position> points = new ArrayList<>();
     List<Double> weights = new ArrayList<>();
     List<Integer> seats = new ArrayList<>();
     for (int i = 0; i < q.seats().size(); i++) {
       Seat seat = q.seats().get(i);
-      List<Position> here =
-          seat.position() == null
-              ? List.of(seat.leftEar(), seat.rightEar())
-              : List.of(seat.position());
+      List<Position> here = points(seat);
       for (Position point : here) {
         points.add(point);
         weights.add(seat.weight() / here.size());
@@ -83,14 +80,7 @@ final class LayoutReader {
     double[][] distances = new double[q.channels().size()][points.size()];
     for (int c = 0; c < distances.length; c++) {
       for (int p = 0; p < points.size(); p++) {
-        PlacedChannel channel = q.channels().get(c);
-        distances[c][p] = Layout.distanceM(channel.position(), points.get(p), run);
-        if (distances[c][p] < CLOSEST_M) {
-          run.refuse(TOO_CLOSE)
-              .at("/channels/" + c + "/position")
-              .given(Given.both(channel.name(), q.seats().get(seats.get(p)).name()))
-              .allowed(Allowed.only(CLOSEST_M + " m"));
-        }
+        distances[c][p] = Layout.distanceM(q.channels().get(c).position(), points.get(p), run);
       }
     }
     return new Layout(

@@ -48,6 +48,7 @@ import org.footwell.parts.Seat;
     of = {"channels.*.high_pass", "channels.*.low_pass"})
 @Keeps(value = FullRangeUnfiltered.class, of = "channels.*")
 @Keeps(PositionsEverywhere.class)
+@Keeps(ChannelsOffEars.class)
 @Keeps(DistancesEverywhere.class)
 @Keeps(ArrivalsEverywhere.class)
 @Keeps(CrossoversUpwards.class)

@@ -10,7 +10,6 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.calculation.text.Allowed;
 import org.footwell.parts.Safety;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.FrequencyWeighting;
@@ -19,8 +18,6 @@ import org.footwell.physics.ThirdOctaves;
 
 /** How much of a day's noise a list of levels and durations is. */
 public final class SoundExposure implements Calculation<SoundExposureRequest, SoundExposureResult> {
-
-  private static final double DAY_H = 24;
 
   /** Level from which on the permissible exposure of 29 CFR 1910.95 counts, dBA. */
   private static final double PERMISSIBLE_FROM_DBA = 90;
@@ -86,7 +83,6 @@ public final class SoundExposure implements Calculation<SoundExposureRequest, So
   @Override
   public SoundExposureResult compute(SoundExposureRequest q, Run run) {
     Spectra spectra = new Spectra(q, run);
-    requireOneDay(q, run);
 
     List<Line> lines = new ArrayList<>();
     double energy = 0;
@@ -112,17 +108,6 @@ public final class SoundExposure implements Calculation<SoundExposureRequest, So
         run.apply(EIGHT_HOUR_LEVEL, energy),
         hours,
         lines);
-  }
-
-  private static void requireOneDay(SoundExposureRequest q, Run run) {
-    double hours = q.periods().stream().mapToDouble(Period::durationH).sum();
-    if (hours > DAY_H) {
-      run.refuse(ExposureFault.DAY_TOO_LONG)
-          .at("/periods")
-          .given(hours)
-          .allowed(Allowed.atMost(24, "h"));
-    }
-    run.requireNoFaults();
   }
 
   private static Line line(Period period, Spectra spectra, Run run) {

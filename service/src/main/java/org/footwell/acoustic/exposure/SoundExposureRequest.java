@@ -7,6 +7,7 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.rule.AtMostOne;
 import org.footwell.calculation.rule.ExactlyOne;
 import org.footwell.calculation.rule.Needs;
@@ -14,6 +15,8 @@ import org.footwell.calculation.rule.RefersTo;
 
 /** What was or will be heard in one day. */
 @RefersTo(field = "periods.*.spectrum", to = "bands.*.spectrum")
+@Keeps(OneLevelPerBand.class)
+@Keeps(WithinOneDay.class)
 public record SoundExposureRequest(
     @Schema(description = "Periods of the day with one level each, in order; silence is left out")
         @NotNull

@@ -5,10 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.footwell.acoustic.exposure.SoundExposureRequest.Band;
-import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.text.Phrase;
 import org.footwell.physics.BandSpectrum;
 import org.footwell.physics.FrequencyWeighting;
 
@@ -17,21 +15,14 @@ final class Spectra {
 
   private final Map<String, BandSpectrum> spectra = new LinkedHashMap<>();
 
-  /** Sorts the bands by spectrum; refuses a frequency that one spectrum has twice. */
+  /** Sorts the bands by spectrum. */
   Spectra(SoundExposureRequest q, Run run) {
     List<Band> bands = q.bands() == null ? List.of() : q.bands();
     for (int i = 0; i < bands.size(); i++) {
       Band band = bands.get(i);
       String at = "/bands/" + i + "/frequency_hz";
       BandSpectrum spectrum = spectra.computeIfAbsent(band.spectrum(), name -> new BandSpectrum());
-      if (!spectrum.add(band.frequencyHz(), band.levelDbSpl())) {
-        run.refuse(CoreFault.DUPLICATE)
-            .at(at)
-            .given(
-                Phrase.of(ExposureWords.BAND_OF)
-                    .own("frequency", Double.toString(band.frequencyHz()))
-                    .own("spectrum", band.spectrum()));
-      }
+      spectrum.add(band.frequencyHz(), band.levelDbSpl());
       if (!FrequencyWeighting.covers(band.frequencyHz())) {
         run.find(ExposureFinding.BAND_OUTSIDE_WEIGHTING).at(at).value(band.frequencyHz());
       }

@@ -15,11 +15,9 @@ import org.footwell.acoustic.level.SoundLevelRequest.Band;
 import org.footwell.acoustic.level.SoundLevelRequest.Drive;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
-import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.calculation.text.Allowed;
 import org.footwell.parts.Cabin;
 import org.footwell.parts.LevelAt;
 import org.footwell.parts.Safety;
@@ -152,7 +150,6 @@ public final class SoundLevel
 
   @Override
   public SoundLevelResult compute(SoundLevelRequest q, Run run) {
-    refuseUndecided(q, run);
 
     Sensitivity sensitivity = q.driver().sensitivity();
     double ratedOhm = q.driver().ratedOhm();
@@ -218,20 +215,6 @@ public final class SoundLevel
         .build();
   }
 
-  private static void refuseUndecided(SoundLevelRequest q, Run run) {
-    if (q.driverCount() > 1 && q.powerW() != null && q.drive() == null) {
-      run.refuse(LevelFault.SEVERAL_DRIVERS_UNDECIDED)
-          .at("/drive")
-          .allowed(Allowed.either(Drive.SHARED, Drive.EACH));
-    }
-    if (q.driverCount() > 1 && q.addition() == null) {
-      run.refuse(LevelFault.SEVERAL_DRIVERS_UNDECIDED)
-          .at("/addition")
-          .allowed(Allowed.either(Addition.COHERENT, Addition.INCOHERENT));
-    }
-    run.requireNoFaults();
-  }
-
   private static double distance(SoundLevelRequest q, Run run) {
     if (q.cabin() == null) {
       return run.apply(PointSource.DISTANCE, q.distanceM());
@@ -289,14 +272,11 @@ public final class SoundLevel
     for (int i = 0; i < q.spectrum().size(); i++) {
       Band band = q.spectrum().get(i);
       String at = "/spectrum/" + i + "/frequency_hz";
-      if (!spectrum.add(band.frequencyHz(), band.levelDb())) {
-        run.refuse(CoreFault.DUPLICATE).at(at).given(band.frequencyHz() + " Hz");
-      }
+      spectrum.add(band.frequencyHz(), band.levelDb());
       if (!FrequencyWeighting.covers(band.frequencyHz())) {
         run.find(BAND_OUTSIDE_WEIGHTING).at(at).value(band.frequencyHz());
       }
     }
-    run.requireNoFaults();
     return spectrum;
   }
 

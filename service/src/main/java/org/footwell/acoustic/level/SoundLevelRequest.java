@@ -7,6 +7,7 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.rule.AtMostOne;
 import org.footwell.calculation.rule.ExactlyOne;
 import org.footwell.calculation.rule.Needed;
@@ -24,6 +25,8 @@ import org.footwell.physics.Decibels;
 @Needs(
     field = "displacement_hz",
     beside = {"driver.sd_cm2", "driver.xmax_mm"})
+@Keeps(SeveralDriversDecided.class)
+@Keeps(value = ProgrammeBands.class, of = "spectrum")
 public record SoundLevelRequest(
     @Schema(
             description =

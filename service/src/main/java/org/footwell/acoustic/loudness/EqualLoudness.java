@@ -13,7 +13,6 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.calculation.text.Allowed;
 import org.footwell.parts.FrequencyFault;
 import org.footwell.parts.Safety;
 import org.footwell.physics.Decibels;
@@ -56,7 +55,7 @@ public final class EqualLoudness implements Calculation<EqualLoudnessRequest, Eq
 
   @Override
   public EqualLoudnessResult compute(EqualLoudnessRequest q, Run run) {
-    int[] rows = rows(q, run);
+    int[] rows = Contours.rows(q.fromHz(), q.toHz());
     List<Band> bands = new ArrayList<>();
     Band most = null;
     int mostRow = rows[0];
@@ -73,18 +72,6 @@ public final class EqualLoudness implements Calculation<EqualLoudnessRequest, Eq
     boolean lifted = most.liftDb() > 0;
     return new EqualLoudnessResult(
         lifted ? most.liftDb() : 0, lifted ? most.frequencyHz() : null, bands);
-  }
-
-  private static int[] rows(EqualLoudnessRequest q, Run run) {
-    int[] rows = Contours.rows(q.fromHz(), q.toHz());
-    if (rows.length == 0) {
-      run.refuse(FrequencyFault.RANGE_WITHOUT_POINTS)
-          .at("/from_hz")
-          .given(Allowed.range(q.fromHz(), q.toHz(), "Hz"))
-          .allowed(Allowed.widerRange());
-    }
-    run.requireNoFaults();
-    return rows;
   }
 
   private static Band band(EqualLoudnessRequest q, int row) {

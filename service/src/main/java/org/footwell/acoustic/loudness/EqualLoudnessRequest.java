@@ -4,12 +4,14 @@ import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.rule.Ascending;
 
 /** A level the balance was tuned at, and one it is listened to at. */
 @Ascending(
     value = {"from_hz", "to_hz"},
     orEqual = true)
+@Keeps(ContoursInRange.class)
 public record EqualLoudnessRequest(
     @Schema(
             description =

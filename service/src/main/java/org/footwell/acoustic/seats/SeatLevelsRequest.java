@@ -42,6 +42,7 @@ import org.footwell.parts.Seat;
     orEqual = true)
 @Built
 @Keeps(BandsInRange.class)
+@Keeps(TargetInBands.class)
 @Keeps(SourcesPlaced.class)
 @Keeps(SourceDistances.class)
 public record SeatLevelsRequest(

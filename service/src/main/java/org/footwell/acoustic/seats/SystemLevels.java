@@ -10,7 +10,6 @@ import org.footwell.acoustic.seats.SeatLevelsResult.SourceBand;
 import org.footwell.acoustic.seats.SeatLevelsResult.SourceLine;
 import org.footwell.acoustic.seats.SeatLevelsResult.Tightest;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.text.Allowed;
 import org.footwell.physics.Air;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.ThirdOctaves;
@@ -57,12 +56,6 @@ final class SystemLevels {
           responses.stream().map(response -> response.at(frequency)).toList();
       all.add(new SourcesInBand(frequency, sources, paths, frequency <= q.incoherentAboveHz()));
     }
-    if (target.given() && all.stream().allMatch(b -> target.at(b.frequency()) == null)) {
-      run.refuse(SeatLevelFault.TARGET_OUTSIDE_BANDS)
-          .at("/target")
-          .allowed(Allowed.between(q.fromHz(), q.toHz(), "Hz"));
-    }
-    run.requireNoFaults();
     return all;
   }
 

@@ -26,21 +26,24 @@ final class Target {
     return points != null || tilt != null;
   }
 
+  /** Whether there is a level at a frequency. */
+  boolean covers(double frequency) {
+    return tilt != null
+        || (points != null
+            && frequency >= hz(points.get(0)) * (1 - SLACK)
+            && frequency <= hz(points.get(points.size() - 1)) * (1 + SLACK));
+  }
+
   /** Level of the third octave at a frequency, dB SPL; null where there is none. */
   Double at(double frequency) {
     if (tilt != null) {
       double octaves = Octaves.between(REFERENCE_HZ, frequency);
       return tilt.levelDbSpl() + tilt.slopeDbPerOctave() * octaves;
     }
-    return points == null ? null : between(frequency);
+    return covers(frequency) ? between(frequency) : null;
   }
 
-  private Double between(double frequency) {
-    TargetPoint first = points.get(0);
-    TargetPoint last = points.get(points.size() - 1);
-    if (frequency < hz(first) * (1 - SLACK) || frequency > hz(last) * (1 + SLACK)) {
-      return null;
-    }
+  private double between(double frequency) {
     int above = 1;
     while (above < points.size() - 1 && hz(points.get(above)) < frequency) {
       above++;

@@ -7,11 +7,8 @@ import java.util.Comparator;
 import java.util.List;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
-import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.calculation.text.Allowed;
-import org.footwell.calculation.text.Phrase;
 import org.footwell.electrical.amplifier.AmplifierRatingsResult.Growth;
 import org.footwell.electrical.amplifier.AmplifierRatingsResult.Prediction;
 import org.footwell.electrical.amplifier.AmplifierRatingsResult.Rated;
@@ -114,7 +111,6 @@ public final class AmplifierRatings
 
   @Override
   public AmplifierRatingsResult compute(AmplifierRatingsRequest q, Run run) {
-    refuseBridgedRatings(q.amplifier(), run);
     Amplifier amplifier = q.amplifier();
     Ratings ratings = amplifier.ratings();
     StatedRatings stated =
@@ -160,24 +156,6 @@ public final class AmplifierRatings
           .value(load)
           .limit(lowest)
           .with("mode", mode);
-    }
-  }
-
-  private static void refuseBridgedRatings(Amplifier amplifier, Run run) {
-    if (amplifier.bridgedRatings() == null) {
-      return;
-    }
-    if (amplifier.ratings().bridged()) {
-      run.refuse(CoreFault.NOT_ALLOWED)
-          .at("/amplifier/ratings/bridged")
-          .given(true)
-          .allowed(Phrase.of(LoadWords.SINGLE_BESIDE_BRIDGED));
-    }
-    if (amplifier.ratings().singleSupplyBridge()) {
-      run.refuse(AmplifierFault.BRIDGE_OF_BRIDGES)
-          .at("/amplifier/bridged_ratings")
-          .given(Phrase.of(LoadWords.BRIDGED_RATINGS))
-          .allowed(Allowed.leftOutBeside("single_supply_bridge"));
     }
   }
 

@@ -7,12 +7,14 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.rule.Needed;
 import org.footwell.parts.Amplifier;
 
 /** Published powers of an amplifier, and what to predict from them. */
 @Built
 @Needed("amplifier.ratings")
+@Keeps(PossibleRatings.class)
 public record AmplifierRatingsRequest(
     @Schema(
             description =

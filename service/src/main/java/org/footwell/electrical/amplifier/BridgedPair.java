@@ -29,12 +29,13 @@ record BridgedPair(RatedAmplifier expected, RatedAmplifier published, List<Bridg
       Formula.of("difference_db", "10·lg(P/Pe)", "dB", DEFINITION)
           .with("P", "Pe", (p, expected) -> Decibels.ofPower(p / expected));
 
-  private static final String AT = "/amplifier/bridged_ratings";
+  /** Where the bridged ratings stand. */
+  static final String AT = "/amplifier/bridged_ratings";
 
   /** Published powers closer than this agree: 12 %, common practice, no source. */
   private static final double AGREE_DB = 0.5;
 
-  /** Bridged ratings may be missing; refuses those that cannot be, and says where they disagree. */
+  /** Bridged ratings may be missing; says where they disagree. */
   static BridgedPair of(Amplifier amplifier, Run run) {
     RatedAmplifier expected =
         RatedAmplifier.of(amplifier.ratings(), true, amplifier.supplyRegulated());

@@ -45,7 +45,6 @@ record Known(
 
   private static Known byRatings(RailMatchRequest q, Run run) {
     Ratings ratings = q.amplifier().ratings();
-    StatedRatings.refuseBridging(ratings, q.bridged(), run);
     StatedRatings stated =
         StatedRatings.of(
             ratings, q.bridged(), q.amplifier().supplyRegulated(), "/amplifier/ratings", run);

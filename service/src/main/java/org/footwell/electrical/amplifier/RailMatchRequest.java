@@ -31,7 +31,8 @@ public record RailMatchRequest(
             description =
                 "Supply voltage the answer is for, V; the one that rails or ratings are stated at"
                     + " when not given")
-        Double supplyV) {
+        Double supplyV)
+    implements ConnectedAmplifier {
 
   public RailMatchRequest {
     bridged = bridged == null ? Boolean.FALSE : bridged;

@@ -1,6 +1,5 @@
 package org.footwell.electrical.amplifier;
 
-import org.footwell.calculation.Refusing;
 import org.footwell.calculation.Run;
 import org.footwell.electrical.amplifier.SineSource.Delivery;
 import org.footwell.parts.Amplifier;
@@ -20,8 +19,8 @@ public interface StatedAmplifier {
   void explain(double loadOhm, String atLoad);
 
   /**
-   * An amplifier by its rails or else its published powers, as connected; refuses one that cannot
-   * be. Null when nothing is known of its power.
+   * An amplifier by its rails or else its published powers, as connected. Null
+   * when nothing is known of its power.
    *
    * @param bridged whether the load hangs between two channels; the request says so at {@code
    *     /bridged}
@@ -35,22 +34,6 @@ public interface StatedAmplifier {
     if (amplifier.ratings() == null) {
       return null;
     }
-    StatedRatings.refuseBridging(amplifier.ratings(), bridged, run);
     return StatedRatings.of(amplifier.ratings(), bridged, regulated, at + "/ratings", run);
-  }
-
-  /**
-   * Refuses an amplifier that cannot be, as {@link #of} does.
-   *
-   * @param at JSON Pointer to the amplifier
-   */
-  static void check(Amplifier amplifier, boolean bridged, String at, Refusing to) {
-    if (amplifier.rails() != null) {
-      StatedRails.refuseBridging(amplifier.rails(), bridged, to);
-    } else if (amplifier.ratings() != null) {
-      StatedRatings.refuseBridging(amplifier.ratings(), bridged, to);
-      StatedRatings.refuseImpossible(
-          amplifier.ratings(), bridged, amplifier.supplyRegulated(), at + "/ratings", to);
-    }
   }
 }

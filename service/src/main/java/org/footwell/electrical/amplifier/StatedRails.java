@@ -1,8 +1,6 @@
 package org.footwell.electrical.amplifier;
 
-import org.footwell.calculation.Refusing;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.text.Allowed;
 import org.footwell.electrical.amplifier.SineSource.Delivery;
 import org.footwell.parts.Rails;
 import org.footwell.physics.Electricity;
@@ -21,21 +19,8 @@ record StatedRails(Rails rails, OutputStage stage, String at, Run run) implement
    */
   record Clean(double powerW, boolean currentFirst) {}
 
-  /** Refuses rails that cannot be. */
   static StatedRails of(Rails rails, boolean bridged, boolean regulated, String at, Run run) {
-    refuseBridging(rails, bridged, run);
-    run.requireNoFaults();
     return new StatedRails(rails, OutputStage.of(rails, bridged, regulated), at, run);
-  }
-
-  /** Refuses to bridge what is a bridge already; the request says so at {@code /bridged}. */
-  static void refuseBridging(Rails rails, boolean bridged, Refusing to) {
-    if (bridged && rails.kind() == Rails.Kind.SINGLE_SUPPLY_BRIDGE) {
-      to.refuse(AmplifierFault.BRIDGE_OF_BRIDGES)
-          .at("/bridged")
-          .given(true)
-          .allowed(Allowed.only(false));
-    }
   }
 
   @Override

@@ -2,10 +2,7 @@ package org.footwell.electrical.amplifier;
 
 import static org.footwell.electrical.amplifier.RatingsFit.Look.POWER_LIMITED;
 
-import org.footwell.calculation.Refusing;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.text.Allowed;
-import org.footwell.calculation.text.Phrase;
 import org.footwell.electrical.amplifier.SineSource.Delivery;
 import org.footwell.parts.Ratings;
 import org.footwell.parts.Ratings.Basis;
@@ -25,74 +22,13 @@ record StatedRatings(Ratings ratings, boolean bridged, RatedAmplifier amplifier,
   /** Bounds closer than this are given, but not worth a word; common practice, no source. */
   private static final double WORTH_A_WORD_DB = 0.2;
 
-  /** Published powers are rounded: this much above the impossible is let pass. */
-  private static final double ROUNDED = 1.01;
-
-  /** Refuses to bridge what is a bridge already; the request says so at {@code /bridged}. */
-  static void refuseBridging(Ratings ratings, boolean bridged, Refusing to) {
-    if (ratings.singleSupplyBridge() && bridged) {
-      to.refuse(AmplifierFault.BRIDGE_OF_BRIDGES)
-          .at("/bridged")
-          .given(true)
-          .allowed(Allowed.only(false));
-    }
-  }
-
-  /** Refuses ratings that cannot be. */
+  /** Says which of them are no clean powers. */
   static StatedRatings of(Ratings ratings, boolean bridged, boolean regulated, String at, Run run) {
-    refuseImpossible(ratings, bridged, regulated, at, run);
-    run.requireNoFaults();
     for (int i = 0; ratings.singleSupplyBridge() && i < ratings.points().size(); i++) {
       holdAgainstSupply(ratings, i, at + "/points/" + i + "/power_w", run);
     }
     RatedAmplifier amplifier = RatedAmplifier.of(ratings, bridged, regulated);
     return new StatedRatings(ratings, bridged, amplifier, at, run);
-  }
-
-  /** Refuses ratings that contradict each other or their supply. */
-  static void refuseImpossible(
-      Ratings ratings, boolean bridged, boolean regulated, String at, Refusing to) {
-    boolean single = ratings.singleSupplyBridge();
-    boolean possible = !(single && ratings.bridged());
-    if (!possible) {
-      to.refuse(AmplifierFault.BRIDGE_OF_BRIDGES)
-          .at(at + "/bridged")
-          .given(true)
-          .allowed(Allowed.only(false));
-    }
-    if (!RatingsFit.spread(RatedAmplifier.connected(ratings, bridged))) {
-      to.refuse(AmplifierFault.LOADS_WITHOUT_SPREAD)
-          .at(at + "/points")
-          .allowed(Phrase.of(LoadWords.SPREAD));
-      possible = false;
-    }
-    for (int i = 0; single && i < ratings.points().size(); i++) {
-      Point point = ratings.points().get(i);
-      double square = Basis.SQUARE_WAVE.timesClean() * sineW(ratings, point);
-      if (point.powerW() > ROUNDED * square) {
-        to.refuse(AmplifierFault.RATING_IMPOSSIBLE)
-            .at(at + "/points/" + i + "/power_w")
-            .given(point.powerW())
-            .allowed(Phrase.of(LoadWords.SQUARE_WAVE).with("power", square));
-        possible = false;
-      }
-    }
-    if (possible) {
-      refuseSag(RatedAmplifier.of(ratings, bridged, regulated).fit(), at, to);
-    }
-  }
-
-  private static void refuseSag(RatingsFit fit, String at, Refusing to) {
-    if (fit.sagGrosslyNegative()) {
-      to.refuse(AmplifierFault.SAG_GROSSLY_NEGATIVE)
-          .at(at + "/points")
-          .given(Phrase.of(LoadWords.OHM_OF_SAG).with("sag", fit.sagOhm()))
-          .allowed(Phrase.of(LoadWords.TWICE_INTO_HALF));
-    }
-  }
-
-  private static double sineW(Ratings ratings, Point point) {
-    return RatedAmplifier.BRIDGE_LIMIT.at(ratings.supplyV(), point.loadOhm());
   }
 
   /** Without a step-up converter the supply bounds every rating: sine, clipped sine, square. */
@@ -101,9 +37,9 @@ record StatedRatings(Ratings ratings, boolean bridged, RatedAmplifier amplifier,
     double sine = run.apply(RatedAmplifier.BRIDGE_LIMIT, ratings.supplyV(), point.loadOhm());
     double clipped = Basis.THD_10.timesCleanMost() * sine;
     double power = point.powerW();
-    if (ratings.basis() != Basis.SQUARE_WAVE && power > ROUNDED * clipped) {
+    if (ratings.basis() != Basis.SQUARE_WAVE && power > RatingRules.ROUNDED * clipped) {
       run.find(AmplifierFinding.RATING_ONLY_SQUARE_WAVE).at(at).value(power).limit(sine);
-    } else if (ratings.basis() == Basis.CLEAN && power > ROUNDED * sine) {
+    } else if (ratings.basis() == Basis.CLEAN && power > RatingRules.ROUNDED * sine) {
       run.find(AmplifierFinding.RATING_NOT_CLEAN).at(at).value(power).limit(sine);
     }
   }

@@ -126,7 +126,6 @@ public final class GainChain
 
   @Override
   public GainChainResult compute(GainChainRequest q, Run run) {
-    GainRules.refuseImpossible(q, run);
     FactoryOutput fromFactory = q.factoryOutput();
     double source =
         fromFactory == null

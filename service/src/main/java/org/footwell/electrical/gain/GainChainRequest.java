@@ -7,6 +7,7 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.rule.ExactlyOne;
 import org.footwell.calculation.rule.Unique;
 import org.footwell.parts.Amplifier;
@@ -19,6 +20,7 @@ import org.footwell.parts.Terminals;
 @Built
 @ExactlyOne({"head_unit", "factory_output"})
 @Unique("stages.*.name")
+@Keeps(ToneWithinOutput.class)
 public record GainChainRequest(
     @Schema(description = "A source with line outputs") HeadUnit headUnit,
     @Schema(description = "A source with loudspeaker outputs") FactoryOutput factoryOutput,

@@ -3,15 +3,14 @@ package org.footwell.electrical.gain;
 import java.util.ArrayList;
 import java.util.List;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.text.Allowed;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.electrical.gain.Chain.Link;
 
-/** What is refused before anything is computed, and what is said about the outcome. */
+/** What is said about the outcome. */
 final class GainRules {
 
   /** Smaller differences are rounding. */
-  private static final double TOLERANCE_DB = 0.01;
+  static final double TOLERANCE_DB = 0.01;
 
   /** More overlap than this is unusual: common practice. */
   private static final double USUAL_OVERLAP_DB = 10;
@@ -23,16 +22,6 @@ final class GainRules {
   private static final double WASTED_DB = 6;
 
   private GainRules() {}
-
-  static void refuseImpossible(GainChainRequest q, Run run) {
-    if (q.testToneDbfs() > -q.overlapDb() + TOLERANCE_DB) {
-      run.refuse(GainFault.TONE_ABOVE_FULL_OUTPUT)
-          .at("/test_tone_dbfs")
-          .given(q.testToneDbfs())
-          .allowed(Allowed.atMost(-q.overlapDb(), "dBFS"));
-    }
-    run.requireNoFaults();
-  }
 
   static void judge(GainChainRequest q, Chain chain, Run run) {
     int last = chain.links().size() - 1;

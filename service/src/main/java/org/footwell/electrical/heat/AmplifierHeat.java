@@ -93,13 +93,8 @@ public final class AmplifierHeat
 
   @Override
   public AmplifierHeatResult compute(AmplifierHeatRequest q, Run run) {
-    HeatRules.refuseImpossible(q, run);
-    List<LossyStage> stages = new ArrayList<>();
-    for (int i = 0; i < q.channels().size(); i++) {
-      stages.add(StageReader.read(q.channels().get(i), "/channels/" + i, run));
-    }
-    run.requireNoFaults();
-
+    List<LossyStage> stages =
+        q.channels().stream().map(channel -> StageReader.read(channel, run)).toList();
     Supply supply =
         new Supply(
             q.supplyV(),

@@ -7,6 +7,7 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.rule.Ascending;
 import org.footwell.calculation.rule.Needed;
 import org.footwell.parts.Amplifier;
@@ -55,6 +56,8 @@ public record AmplifierHeatRequest(
   /** One channel or several alike. */
   @Built
   @Ascending({"drop_v", "rail_v"})
+  @Keeps(LossesOfClass.class)
+  @Keeps(EfficiencyOfLosses.class)
   public record ChannelStage(
       @Schema(description = "What the fitter calls it") @Size(min = 1, max = 60) String name,
       Integer channelCount,

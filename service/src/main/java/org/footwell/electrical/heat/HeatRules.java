@@ -2,14 +2,10 @@ package org.footwell.electrical.heat;
 
 import java.util.List;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.text.Given;
-import org.footwell.calculation.text.Phrase;
-import org.footwell.electrical.heat.AmplifierHeatRequest.ChannelStage;
 import org.footwell.electrical.heat.AmplifierHeatResult.ChannelHeat;
 import org.footwell.electrical.heat.Supply.Drawn;
-import org.footwell.parts.OutputClass;
 
-/** What is refused before anything is computed, and what is said about the outcome. */
+/** What is said about the outcome. */
 final class HeatRules {
 
   /** Below this crest factor Gaussian noise is visibly cut off at its peaks. */
@@ -31,49 +27,6 @@ final class HeatRules {
   private static final double LARGEST_FUSE_A = 500;
 
   private HeatRules() {}
-
-  static void refuseImpossible(AmplifierHeatRequest q, Run run) {
-    for (int i = 0; i < q.channels().size(); i++) {
-      ChannelStage channel = q.channels().get(i);
-      String at = "/channels/" + i;
-      OutputClass type = channel.outputClass();
-      require(type == OutputClass.CLASS_AB, channel.quiescentCurrentA(), at, run);
-      require(type == OutputClass.CLASS_D, channel, at, run);
-    }
-    run.requireNoFaults();
-  }
-
-  private static void require(boolean classAb, Double quiescent, String at, Run run) {
-    if (classAb && quiescent == null) {
-      run.refuse(HeatFault.NEEDED_FOR_CLASS)
-          .at(at + "/quiescent_current_a")
-          .allowed(Phrase.of(HeatWords.QUIESCENT_CURRENT))
-          .field("class", "class_ab");
-    } else if (!classAb && quiescent != null) {
-      run.refuse(HeatFault.NOT_FOR_CLASS)
-          .at(at + "/quiescent_current_a")
-          .given(quiescent)
-          .field("class", "class_ab");
-    }
-  }
-
-  private static void require(boolean classD, ChannelStage channel, String at, Run run) {
-    if (classD && channel.classD() == null) {
-      run.refuse(HeatFault.NEEDED_FOR_CLASS)
-          .at(at + "/class_d")
-          .allowed(
-              Phrase.of(HeatWords.CLASS_D_LOSSES)
-                  .field("idle", "idle_loss_w")
-                  .field("on", "on_ohm")
-                  .field("efficiency", "full_power_efficiency"))
-          .field("class", "class_d");
-    } else if (!classD && channel.classD() != null) {
-      run.refuse(HeatFault.NOT_FOR_CLASS)
-          .at(at + "/class_d")
-          .given(Given.GROUP)
-          .field("class", "class_d");
-    }
-  }
 
   static void judge(
       AmplifierHeatRequest q,

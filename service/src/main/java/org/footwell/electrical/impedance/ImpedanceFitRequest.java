@@ -6,12 +6,16 @@ import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.rule.Ascending;
 
 /** Measured impedance of a driver, in free air and perhaps changed in a known way. */
 @Ascending("readings.*.frequency_hz")
 @Ascending("added_mass.readings.*.frequency_hz")
 @Ascending("known_box.readings.*.frequency_hz")
+@Keeps(
+    value = PeakInTable.class,
+    of = {"readings", "added_mass.readings", "known_box.readings"})
 public record ImpedanceFitRequest(
     @Schema(
             description =

@@ -1,12 +1,10 @@
 package org.footwell.electrical.impedance;
 
 import static org.footwell.electrical.impedance.ImpedanceFault.FIT_FAILED;
-import static org.footwell.electrical.impedance.ImpedanceFault.RESONANCE_NOT_FOUND;
 
 import java.util.List;
 import java.util.Optional;
 import org.footwell.calculation.Run;
-import org.footwell.calculation.text.Allowed;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.electrical.impedance.ImpedanceFitRequest.Reading;
 
@@ -14,28 +12,12 @@ import org.footwell.electrical.impedance.ImpedanceFitRequest.Reading;
 record TableRules(Readings readings, String pointer, Run run) {
 
   static TableRules of(List<Reading> table, String pointer, Run run) {
-    Readings readings =
-        new Readings(
-            table.stream().mapToDouble(Reading::frequencyHz).toArray(),
-            table.stream().mapToDouble(Reading::modulusOhm).toArray(),
-            table.stream()
-                .mapToDouble(r -> r.phaseDeg() == null ? Double.NaN : r.phaseDeg())
-                .toArray());
-    return new TableRules(readings, pointer, run);
+    return new TableRules(Readings.of(table), pointer, run);
   }
 
-  /** The index of the resonance, refused when the table has no peak. */
+  /** The index of the resonance. */
   int resonance() {
-    return readings
-        .resonance()
-        .orElseGet(
-            () -> {
-              run.refuse(RESONANCE_NOT_FOUND)
-                  .at(pointer)
-                  .given(Allowed.between(readings.firstHz(), readings.lastHz(), "Hz"))
-                  .allowed(Phrase.of(TableWords.PEAK));
-              throw run.refused();
-            });
+    return readings.resonance().orElseThrow();
   }
 
   /** What was fitted, refused when the table does not determine it. */

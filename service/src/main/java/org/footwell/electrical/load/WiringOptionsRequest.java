@@ -13,6 +13,7 @@ import org.footwell.calculation.Keeps;
 import org.footwell.calculation.rule.AtMostOne;
 import org.footwell.calculation.rule.Needed;
 import org.footwell.calculation.rule.Unique;
+import org.footwell.electrical.amplifier.ConnectedAmplifier;
 import org.footwell.parts.Amplifier;
 import org.footwell.parts.VoiceCoil;
 
@@ -24,7 +25,6 @@ import org.footwell.parts.VoiceCoil;
 @Keeps(value = CoilNames.class, of = "coils")
 @Keeps(value = FewCoils.class, of = "coils")
 @Keeps(OpenWindow.class)
-@Keeps(PossibleAmplifier.class)
 public record WiringOptionsRequest(
     @Schema(
             description =
@@ -46,7 +46,8 @@ public record WiringOptionsRequest(
         @DecimalMax("8000")
         Double maximumOhm,
     @Schema(description = "How many of the networks to list, the best first") @Min(1) @Max(100)
-        Integer listCount) {
+        Integer listCount)
+    implements ConnectedAmplifier {
 
   public WiringOptionsRequest {
     bridged = bridged == null ? Boolean.FALSE : bridged;

@@ -169,7 +169,7 @@ final class BudgetRules {
     return days;
   }
 
-  /** Peukert's exponent given, from the reserve, or 1. Refuses what cannot be. */
+  /** Peukert's exponent given, from the reserve, or 1. */
   static double exponent(Battery battery, Run run) {
     if (battery.peukertExponent() != null) {
       return battery.peukertExponent();
@@ -178,13 +178,6 @@ final class BudgetRules {
       return 1;
     }
     double exponent = Discharge.exponent(battery.capacityAh(), battery.reserveMin(), run);
-    if (!(exponent > 0.9 && exponent <= 1.6)) {
-      run.refuse(BudgetFault.RESERVE_IMPOSSIBLE)
-          .at("/battery/reserve_min")
-          .given(battery.reserveMin())
-          .with("capacity", battery.capacityAh());
-      throw run.refused();
-    }
     if (exponent < 1) {
       run.find(RESERVE_ABOVE_CAPACITY).at("/battery/reserve_min").value(exponent).limit(1);
     }

@@ -14,11 +14,21 @@ final class DropWithinSupply implements Check<SupplyCableRequest> {
 
   @Override
   public void check(SupplyCableRequest q, Refusing to) {
+    possible(q, to);
+  }
+
+  static boolean possible(SupplyCableRequest q) {
+    return possible(q, Refusing.unheard());
+  }
+
+  private static boolean possible(SupplyCableRequest q, Refusing to) {
     boolean possible = possible(q.permittedDropV(), q.supplyV(), "", to);
+    boolean all = possible;
     for (int i = 0; possible && q.branches() != null && i < q.branches().size(); i++) {
       double left = q.supplyV() - q.permittedDropV();
-      possible(q.branches().get(i).permittedDropV(), left, "/branches/" + i, to);
+      all &= possible(q.branches().get(i).permittedDropV(), left, "/branches/" + i, to);
     }
+    return all;
   }
 
   private static boolean possible(double permitted, double supply, String at, Refusing to) {

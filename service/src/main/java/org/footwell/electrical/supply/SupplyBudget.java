@@ -91,7 +91,6 @@ public final class SupplyBudget
 
   @Override
   public SupplyBudgetResult compute(SupplyBudgetRequest q, Run run) {
-    refuseImpossible(q, run);
     Programme programme = Programme.of(q.system(), run);
     Alternator alternator = q.alternator();
     double exponent = BudgetRules.exponent(q.battery(), run);
@@ -170,26 +169,5 @@ public final class SupplyBudget
     }
     double hours = run.apply(Discharge.HOURS, battery.capacityAh(), current, exponent);
     return run.apply(Discharge.MINUTES, hours, run.apply(USABLE, q.depth(), battery.charge()));
-  }
-
-  private static void refuseImpossible(SupplyBudgetRequest q, Run run) {
-    Battery battery = q.battery();
-    Alternator alternator = q.alternator();
-    if (q.depth() > 1) {
-      run.refuse(BudgetFault.DEPTH_BEYOND_CAPACITY).at("/depth").given(q.depth());
-    } else if (q.depth() <= 1 - battery.charge()) {
-      run.refuse(BudgetFault.DEPTH_ALREADY_REACHED)
-          .at("/depth")
-          .given(q.depth())
-          .with("used", 1 - battery.charge());
-    }
-    double ratio = alternator.voltageV() / battery.restingV();
-    if (ratio < 0.9 || ratio > 1.4) {
-      run.refuse(BudgetFault.VOLTAGES_DO_NOT_MATCH)
-          .at("/battery/resting_v")
-          .given(battery.restingV())
-          .with("voltage", alternator.voltageV());
-    }
-    run.requireNoFaults();
   }
 }

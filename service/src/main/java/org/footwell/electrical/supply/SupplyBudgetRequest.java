@@ -5,12 +5,16 @@ import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Keeps;
 import org.footwell.parts.Alternator;
 import org.footwell.parts.Battery;
 import org.footwell.parts.Consumers;
 
 /** What feeds a sound system, what else draws from it, and what is played. */
 @Built
+@Keeps(DepthLeft.class)
+@Keeps(VoltagesMatch.class)
+@Keeps(value = PossibleReserve.class, of = "battery")
 public record SupplyBudgetRequest(
     @Schema(description = "The alternator") @NotNull Alternator alternator,
     @Schema(description = "Everything else that draws current") @NotNull Consumers consumers,

@@ -7,10 +7,8 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.electrical.supply.SupplyCableRequest.Branch;
 import org.footwell.electrical.supply.SupplyCableResult.SizedBranch;
 import org.footwell.parts.ConductorFault;
-import org.footwell.parts.ReturnPath;
 import org.footwell.parts.Safety;
 import org.footwell.parts.plan.AskOfPlan;
 import org.footwell.parts.plan.PlanPlace;
@@ -23,7 +21,7 @@ import org.footwell.physics.FuseRatings;
 public final class SupplyCable
     implements Calculation<SupplyCableRequest, SupplyCableResult>, AskOfPlan<SupplyCableRequest> {
 
-  private static final Formula.Of2 LOWEST_START =
+  static final Formula.Of2 LOWEST_START =
       Formula.of("branch_start_v", "U − Ud", "V", ConstantPower.KIRCHHOFF)
           .with("U", "Ud", (u, drop) -> u - drop);
   private static final Formula.Of2 SUM =
@@ -93,7 +91,6 @@ public final class SupplyCable
 
   @Override
   public SupplyCableResult compute(SupplyCableRequest q, Run run) {
-    Leg.Fusing fusing = new Leg.Fusing(q.fuseLoading(), q.fuseHeatFactor());
     LaidCable cable = LaidCable.main(q.cable());
     List<SizedBranch> branches = new ArrayList<>();
     List<Leg> legs = new ArrayList<>();
@@ -104,18 +101,15 @@ public final class SupplyCable
       branchCurrent = 0.0;
       List<Double> currents = new ArrayList<>();
       for (int i = 0; i < q.branches().size(); i++) {
-        Branch branch = q.branches().get(i);
-        LaidCable own = cable.branch(branch.cable());
-        Leg leg = leg(branch, own, "/branches/" + i, start, q.returnPath(), fusing, run);
+        Leg leg = SupplyLegs.branch(q, i, cable, start, run);
         currents.add(leg.worstCurrent(run));
         branchCurrent = run.apply(SUM, branchCurrent, currents.get(i));
         legs.add(leg);
-        branches.add(branch(branch.name(), leg, run));
+        branches.add(branch(q.branches().get(i).name(), leg, run));
       }
       loudest = Loudest.together(legs.stream().map(Leg::loudest).toList(), currents);
     }
-    Leg main = main(q, cable, branchCurrent, loudest, fusing, run);
-    refuseFixed(q, main, run);
+    Leg main = SupplyLegs.main(q, cable, branchCurrent, loudest, run);
     Sizing.Found found = sized(main, run);
     CableRules.find(q, found, branches, run);
     FuseRules.find(main, found.either(), run);
@@ -130,79 +124,9 @@ public final class SupplyCable
         q.branches() == null ? null : branches);
   }
 
-  private static Leg main(
-      SupplyCableRequest q,
-      LaidCable cable,
-      Double branchCurrent,
-      Loudest loudest,
-      Leg.Fusing fusing,
-      Run run) {
-    double fixed = q.contactsOhm() + (q.bodyOhm() == null ? 0 : q.bodyOhm());
-    return LegBuilder.builder()
-        .pointer("")
-        .startV(q.supplyV())
-        .currentA(branchCurrent == null ? q.currentA() : branchCurrent)
-        .inputW(inputW(q.constantPower(), run))
-        .conductorM(conductorM(cable.oneWayM(), q.returnPath(), run))
-        .fixedOhm(fixed)
-        .permittedDropV(q.permittedDropV())
-        .loudest(loudest)
-        .cable(cable)
-        .surroundings(surroundings(cable, run))
-        .fusing(fusing)
-        .build();
-  }
-
-  private static Leg leg(
-      Branch branch,
-      LaidCable cable,
-      String pointer,
-      double startV,
-      ReturnPath returnPath,
-      Leg.Fusing fusing,
-      Run run) {
-    return LegBuilder.builder()
-        .pointer(pointer)
-        .startV(startV)
-        .currentA(branch.currentA())
-        .inputW(inputW(branch.constantPower(), run))
-        .conductorM(conductorM(cable.oneWayM(), returnPath, run))
-        .fixedOhm(0)
-        .permittedDropV(branch.permittedDropV())
-        .loudest(Loudest.of(branch.amplifierFuseA(), branch.fullSineA(), branch.sustainedBass()))
-        .cable(cable)
-        .surroundings(surroundings(cable, run))
-        .fusing(fusing)
-        .build();
-  }
-
-  private static Double inputW(SupplyCableRequest.ConstantPower power, Run run) {
-    return power == null
-        ? null
-        : run.apply(ConstantPower.INPUT, power.outputW(), power.efficiency());
-  }
-
-  private static double conductorM(double oneWayM, ReturnPath returnPath, Run run) {
-    return returnPath == ReturnPath.CABLE ? run.apply(Conductors.LOOP_LENGTH, oneWayM) : oneWayM;
-  }
-
-  private static double surroundings(LaidCable cable, Run run) {
-    return cable.engineSpace() ? run.apply(Ampacity.ENGINE_SPACE_FACTOR, cable.insulationC()) : 1;
-  }
-
   private static SizedBranch branch(String name, Leg leg, Run run) {
     Sizing.Found found = sized(leg, run);
     return new SizedBranch(name, leg.startV(), found.metric(), found.gauge());
-  }
-
-  private static void refuseFixed(SupplyCableRequest q, Leg main, Run run) {
-    if (main.cable().areaMm2() == null && main.dropsTooMuch(main.fixedOhm())) {
-      run.refuse(CableFault.FIXED_RESISTANCE_TOO_HIGH)
-          .at(q.bodyOhm() == null ? "/contacts_ohm" : "/body_ohm")
-          .given(main.fixedOhm())
-          .with("drop", main.permittedDropV());
-      throw run.refused();
-    }
   }
 
   private static Sizing.Found sized(Leg leg, Run run) {
@@ -210,29 +134,8 @@ public final class SupplyCable
     return areaMm2 == null ? Sizing.smallest(leg, run) : given(areaMm2, leg, run);
   }
 
-  /** The size to be checked, as it is; refused when nothing can be said about it. */
+  /** The size to be checked, as it is. */
   private static Sizing.Found given(double areaMm2, Leg leg, Run run) {
-    double loop = leg.loopOhm(areaMm2);
-    double current = leg.current(loop);
-    String at = leg.pointer() + "/cable/area_mm2";
-    if (Double.isNaN(current)) {
-      run.refuse(CableFault.POWER_CANNOT_PASS)
-          .at(at)
-          .given(areaMm2)
-          .with("power", leg.inputW())
-          .with("loop", loop)
-          .with("supply", leg.startV())
-          .limit(run.apply(ConstantPower.LARGEST, leg.startV(), loop));
-      throw run.refused();
-    }
-    if (current * loop >= leg.startV()) {
-      run.refuse(CableFault.DROP_ABOVE_SUPPLY)
-          .at(at)
-          .given(areaMm2)
-          .with("drop", current * loop)
-          .with("supply", leg.startV());
-      throw run.refused();
-    }
     Sizing.judge(leg, areaMm2, run);
     return new Sizing.Found(leg.sized(areaMm2, null, null, run), null);
   }

@@ -37,6 +37,7 @@ import org.footwell.parts.ReturnPath;
     of = {"cable", "branches.*.cable"})
 @Keeps(SineOfBass.class)
 @Keeps(DropWithinSupply.class)
+@Keeps(PowerPasses.class)
 public record SupplyCableRequest(
     @Schema(
             description =

@@ -47,6 +47,11 @@ record BandTable(
         .toList();
   }
 
+  /** Length of a recording, s. */
+  static double seconds(Recording recording) {
+    return recording.samples().size() / recording.rateHz();
+  }
+
   double level(int step, int band) {
     return levels.get(step).get(band);
   }
@@ -58,6 +63,11 @@ record BandTable(
 
   /** Place of a band among {@link #bandsHz}, or −1. */
   int indexOfBand(double frequencyHz) {
+    return indexOfBand(frequencyHz, bandsHz);
+  }
+
+  /** Place of a band among some, or −1. */
+  static int indexOfBand(double frequencyHz, List<Double> bandsHz) {
     double exact = ThirdOctaves.exactHz(frequencyHz);
     for (int b = 0; b < bandsHz.size(); b++) {
       if (Math.abs(bandsHz.get(b) / exact - 1) < 1e-6) {

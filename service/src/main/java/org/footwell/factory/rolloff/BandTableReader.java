@@ -1,123 +1,91 @@
 package org.footwell.factory.rolloff;
 
-import static org.footwell.factory.rolloff.RolloffFault.BANDS_ABOVE_HALF_RATE;
-import static org.footwell.factory.rolloff.RolloffFault.BAND_LEVEL_MISSING;
-import static org.footwell.factory.rolloff.RolloffFault.CAPTURE_SHORTER_THAN_BAND;
-
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
-import org.footwell.calculation.CoreFault;
-import org.footwell.calculation.Run;
-import org.footwell.calculation.text.Allowed;
-import org.footwell.calculation.text.Phrase;
+import java.util.stream.Stream;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.factory.rolloff.BassRolloffRequest.BandAtStep;
 import org.footwell.factory.rolloff.BassRolloffRequest.NoiseCapture;
 import org.footwell.physics.ThirdOctaves;
-import org.footwell.recording.Recording;
-import org.footwell.recording.RecordingRules;
 
-/** Reads the levels of a request, given or recorded, and refuses those that make no table. */
+/** Reads the levels of a request, given or recorded. */
 final class BandTableReader {
-
-  /** With less, a band's level is mostly chance. */
-  private static final double LEAST_WIDTH_BY_TIME = 2;
 
   private BandTableReader() {}
 
-  static BandTable read(BassRolloffRequest q, Run run) {
-    return q.levels() != null ? ofLevels(q.levels(), run) : ofCaptures(q, run);
+  static BandTable read(BassRolloffRequest q, Arithmetic arithmetic) {
+    return q.levels() != null ? ofLevels(q) : ofCaptures(q, arithmetic);
   }
 
-  private static BandTable ofLevels(List<BandAtStep> given, Run run) {
+  /** Where what was measured stands in the request. */
+  static String list(BassRolloffRequest q) {
+    return q.levels() != null ? "/levels" : "/captures";
+  }
+
+  /** The volume steps that were measured, rising. */
+  static List<Integer> steps(BassRolloffRequest q) {
+    Stream<Integer> measured =
+        q.levels() != null
+            ? q.levels().stream().map(BandAtStep::volumeStep)
+            : q.captures().stream().map(NoiseCapture::volumeStep);
+    return measured.distinct().sorted().toList();
+  }
+
+  /** The bands that were measured in Hz, exact and rising. */
+  static List<Double> bandsHz(BassRolloffRequest q) {
+    return q.levels() == null
+        ? capturedBandsHz(q)
+        : q.levels().stream()
+            .map(one -> ThirdOctaves.exactHz(one.frequencyHz()))
+            .distinct()
+            .sorted()
+            .toList();
+  }
+
+  /** The bands that captures are asked for. */
+  static List<Double> capturedBandsHz(BassRolloffRequest q) {
+    return ThirdOctaves.between(q.lowestHz(), q.referenceToHz()).boxed().toList();
+  }
+
+  private static BandTable ofLevels(BassRolloffRequest q) {
     Map<Integer, Map<Double, Double>> rows = new TreeMap<>();
     Map<Integer, Integer> places = new TreeMap<>();
-    Set<Double> bands = new TreeSet<>();
-    for (int i = 0; i < given.size(); i++) {
-      BandAtStep one = given.get(i);
-      double exact = ThirdOctaves.exactHz(one.frequencyHz());
-      bands.add(exact);
+    for (int i = 0; i < q.levels().size(); i++) {
+      BandAtStep one = q.levels().get(i);
       places.putIfAbsent(one.volumeStep(), i);
-      Map<Double, Double> row = rows.computeIfAbsent(one.volumeStep(), s -> new TreeMap<>());
-      if (row.put(exact, one.levelDb()) != null) {
-        run.refuse(CoreFault.DUPLICATE)
-            .at("/levels/" + i)
-            .given(
-                Phrase.of(StepWords.BAND_AT_STEP)
-                    .with("frequency", one.frequencyHz())
-                    .with("step", one.volumeStep()));
-      }
+      rows.computeIfAbsent(one.volumeStep(), step -> new TreeMap<>())
+          .put(ThirdOctaves.exactHz(one.frequencyHz()), one.levelDb());
     }
-    rows.forEach(
-        (step, row) ->
-            bands.stream()
-                .filter(band -> !row.containsKey(band))
-                .forEach(
-                    band ->
-                        run.refuse(BAND_LEVEL_MISSING)
-                            .at("/levels")
-                            .given(
-                                Phrase.of(StepWords.BAND_AT_STEP)
-                                    .with("frequency", (double) Math.round(band))
-                                    .with("step", step))));
-    run.requireNoFaults();
     return new BandTable(
-        List.copyOf(rows.keySet()),
-        List.copyOf(bands),
+        steps(q),
+        bandsHz(q),
         rows.values().stream().map(row -> List.copyOf(row.values())).toList(),
         List.copyOf(places.values()),
         0);
   }
 
-  private static BandTable ofCaptures(BassRolloffRequest q, Run run) {
-    double[] bands = ThirdOctaves.between(q.lowestHz(), q.referenceToHz()).toArray();
-    RecordingRules rules = new RecordingRules(run);
+  private static BandTable ofCaptures(BassRolloffRequest q, Arithmetic arithmetic) {
+    List<Double> bands = capturedBandsHz(q);
     Map<Integer, Integer> places = new TreeMap<>();
-    double shortest = Double.POSITIVE_INFINITY;
     for (int i = 0; i < q.captures().size(); i++) {
-      NoiseCapture capture = q.captures().get(i);
-      places.put(capture.volumeStep(), i);
-      String at = "/captures/" + i + "/recording";
-      if (rules.check(capture.recording(), at) && bands.length > 0) {
-        shortest = Math.min(shortest, usable(capture.recording(), bands, at, run));
-      }
+      places.put(q.captures().get(i).volumeStep(), i);
     }
-    run.requireNoFaults();
+    double[] asked = bands.stream().mapToDouble(Double::doubleValue).toArray();
     List<List<Double>> levels = new ArrayList<>();
     for (int place : places.values()) {
-      run.checkDeadline();
-      levels.add(BandTable.levels(q.captures().get(place).recording(), bands));
+      arithmetic.checkDeadline();
+      levels.add(BandTable.levels(q.captures().get(place).recording(), asked));
     }
     return new BandTable(
-        List.copyOf(places.keySet()),
-        Arrays.stream(bands).boxed().toList(),
+        steps(q),
+        bands,
         levels,
         List.copyOf(places.values()),
-        shortest);
-  }
-
-  /** Length in s of a capture; refuses one that cannot hold the bands. */
-  private static double usable(Recording recording, double[] bands, String at, Run run) {
-    double rate = recording.rateHz();
-    double upper = BandTable.upperEdgeHz(bands[bands.length - 1]);
-    if (upper >= rate / 2) {
-      run.refuse(BANDS_ABOVE_HALF_RATE)
-          .at(at)
-          .given(rate + " Hz")
-          .allowed(Allowed.only(2 * upper + " Hz"));
-    }
-    double seconds = recording.samples().size() / rate;
-    double needed = LEAST_WIDTH_BY_TIME / (BandTable.RELATIVE_WIDTH * bands[0]);
-    if (seconds < needed) {
-      run.refuse(CAPTURE_SHORTER_THAN_BAND)
-          .at(at)
-          .given(seconds + " s")
-          .allowed(Allowed.atLeast(needed, "s"));
-    }
-    return seconds;
+        q.captures().stream()
+            .mapToDouble(capture -> BandTable.seconds(capture.recording()))
+            .min()
+            .orElseThrow());
   }
 }

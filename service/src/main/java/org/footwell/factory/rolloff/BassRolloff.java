@@ -62,7 +62,7 @@ public final class BassRolloff implements Calculation<BassRolloffRequest, BassRo
   @Override
   public BassRolloffResult compute(BassRolloffRequest q, Run run) {
     BandTable table = BandTableReader.read(q, run);
-    Losses losses = RolloffRules.requireTable(q, table, run);
+    Losses losses = Losses.of(table, q);
     BassLimits limits = new BassLimits(table, q, losses.bassBands());
     List<StepLoss> steps = new ArrayList<>();
     List<BandGain> bands = new ArrayList<>();

@@ -9,6 +9,7 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.rule.Ascending;
 import org.footwell.calculation.rule.ExactlyOne;
 import org.footwell.calculation.rule.Needed;
@@ -25,6 +26,10 @@ import org.footwell.recording.Recording;
 @Needed({"driver.sd_cm2", "driver.xmax_mm"})
 @Needs(field = "driver", beside = "driver_level")
 @Needs(field = "driver_level", beside = "driver")
+@Keeps(value = LevelsComplete.class, of = "levels")
+@Keeps(CapturedBands.class)
+@Keeps(StepsMeasured.class)
+@Keeps(BandsMeasured.class)
 public record BassRolloffRequest(
     @Schema(
             description =

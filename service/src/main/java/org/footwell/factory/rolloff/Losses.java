@@ -33,36 +33,24 @@ final class Losses {
 
   private final BandTable table;
   private final int reference;
-  private final int bassBands;
-  private final int firstReferenceBand;
-  private final int lastReferenceBand;
+  private final ReferenceRange range;
   private final double thresholdDb;
 
-  /**
-   * Of a table against one of its steps.
-   *
-   * @param reference place of the step
-   * @param fromHz start of the reference range
-   * @param toHz end of it
-   * @param thresholdDb what is behind by less keeps up
-   */
-  Losses(BandTable table, int reference, double fromHz, double toHz, double thresholdDb) {
+  private Losses(BandTable table, int reference, ReferenceRange range, double thresholdDb) {
     this.table = table;
     this.reference = reference;
+    this.range = range;
     this.thresholdDb = thresholdDb;
-    double low = 0.99 * fromHz;
-    double high = 1.01 * toHz;
-    this.bassBands = (int) table.bandsHz().stream().filter(f -> f < low).count();
-    this.firstReferenceBand = bassBands;
-    this.lastReferenceBand = (int) table.bandsHz().stream().filter(f -> f <= high).count() - 1;
+  }
+
+  /** Of a table against one of its steps; what is behind by less than the threshold keeps up. */
+  static Losses of(BandTable table, BassRolloffRequest q) {
+    int reference = q.referenceStep() == null ? 0 : table.indexOfStep(q.referenceStep());
+    return new Losses(table, reference, ReferenceRange.of(table.bandsHz(), q), q.thresholdDb());
   }
 
   int bassBands() {
-    return bassBands;
-  }
-
-  boolean hasReference() {
-    return lastReferenceBand >= firstReferenceBand;
+    return range.bassBands();
   }
 
   int referenceIndex() {
@@ -72,7 +60,7 @@ final class Losses {
   /** Level of the reference range at a step: the mean power of its bands, dB. */
   double middleDb(int step) {
     return Decibels.ofPower(
-        IntStream.rangeClosed(firstReferenceBand, lastReferenceBand)
+        IntStream.rangeClosed(range.first(), range.last())
             .mapToDouble(b -> Decibels.toPower(table.level(step, b)))
             .average()
             .orElseThrow());
@@ -82,7 +70,7 @@ final class Losses {
   List<Double> at(int step) {
     double middle = middleDb(step);
     double before = middleDb(reference);
-    return IntStream.range(0, bassBands)
+    return IntStream.range(0, bassBands())
         .mapToObj(
             b -> (Double) LOSS.at(table.level(reference, b), before, table.level(step, b), middle))
         .toList();

@@ -7,12 +7,12 @@ import static org.footwell.fitting.carpentry.CarpentryFinding.INSIDE_TOO_NARROW;
 import static org.footwell.fitting.carpentry.CarpentryFinding.PANEL_WANTS_BRACE;
 
 import java.util.List;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
-import org.footwell.calculation.text.Allowed;
 import org.footwell.fitting.carpentry.BoxPanelsResult.Panel;
 import org.footwell.fitting.carpentry.BoxPanelsResult.Size;
 import org.footwell.parts.Safety;
@@ -67,11 +67,8 @@ public final class BoxPanels implements Calculation<BoxPanelsRequest, BoxPanelsR
 
   @Override
   public BoxPanelsResult compute(BoxPanelsRequest q, Run run) {
-    double gross =
-        run.apply(GROSS, q.volumeL(), q.driverDisplacementL(), q.bracingL(), q.portDisplacementL());
-    Carcass box = new DimensionRules(q, run).box(gross);
+    Carcass box = new DimensionRules(q, run).box(grossL(q, run)).orElseThrow(run::refused);
     Size in = box.inside();
-    requireRoomForCutout(q, in, run);
     double lean = run.apply(Carcass.LEAN, in.depthMm(), in.topDepthMm(), in.heightMm());
     run.apply(Carcass.BOARDS_IN_DEPTH, q.front(), q.boardMm(), lean);
     double inside = volume(in, run);
@@ -95,20 +92,15 @@ public final class BoxPanels implements Calculation<BoxPanelsRequest, BoxPanelsR
         panels);
   }
 
+  /** What the box must hold with what takes up room in it, litre. */
+  static double grossL(BoxPanelsRequest q, Arithmetic arithmetic) {
+    return arithmetic.apply(
+        GROSS, q.volumeL(), q.driverDisplacementL(), q.bracingL(), q.portDisplacementL());
+  }
+
   private static double volume(Size size, Run run) {
     return run.apply(
         Carcass.VOLUME, size.widthMm(), size.heightMm(), size.depthMm(), size.topDepthMm());
-  }
-
-  private static void requireRoomForCutout(BoxPanelsRequest q, Size in, Run run) {
-    double room = Math.min(in.widthMm(), in.heightMm());
-    if (q.driverCutoutMm() != null && q.driverCutoutMm() >= room) {
-      run.refuse(CarpentryFault.CUTOUT_TOO_LARGE)
-          .at("/driver_cutout_mm")
-          .given(q.driverCutoutMm())
-          .allowed(Allowed.below(Math.floor(10 * room) / 10, "mm"));
-      throw run.refused();
-    }
   }
 
   /** Where the driver's own size is not given, the least that any driver needs counts. */

@@ -5,6 +5,7 @@ import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Keeps;
 import org.footwell.calculation.rule.AtMostOne;
 import org.footwell.calculation.rule.Needs;
 
@@ -16,6 +17,9 @@ import org.footwell.calculation.rule.Needs;
 @AtMostOne({"top_depth_mm", "back_angle_deg"})
 @Needs(field = "height_per_width", beside = "depth_per_width")
 @Needs(field = "depth_per_width", beside = "height_per_width")
+@Keeps(TwoDimensions.class)
+@Keeps(BoxWithinReach.class)
+@Keeps(CutoutInFront.class)
 public record BoxPanelsRequest(
     @NotNull Double volumeL,
     Double driverDisplacementL,

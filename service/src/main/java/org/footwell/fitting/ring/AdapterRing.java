@@ -110,7 +110,6 @@ public final class AdapterRing implements Calculation<AdapterRingRequest, Adapte
 
   @Override
   public AdapterRingResult compute(AdapterRingRequest q, Run run) {
-    MeasureCheck.refuseImpossible(q, run);
     RingThickness thickness = RingThickness.of(q, run);
     RingLayout layout = RingLayout.of(q, inner(q));
     RingGeometry ring = layout.geometry();

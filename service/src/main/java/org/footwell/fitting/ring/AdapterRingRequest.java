@@ -5,11 +5,20 @@ import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Keeps;
 
 /**
  * An opening, a driver for it and the ring between them. All are seen from the front, centred on
  * each other: x to the right, y up, angles from x counter-clockwise.
  */
+@Keeps(value = MaterialKnown.class, of = "ring")
+@Keeps(value = OpeningWithinLimit.class, of = "opening")
+@Keeps(FactoryHolesInPanel.class)
+@Keeps(value = DriverWithinCutOut.class, of = "driver")
+@Keeps(DriverHolesOnFrame.class)
+@Keeps(value = OvalUpright.class, of = "driver")
+@Keeps(value = PilotBelowScrew.class, of = "ring")
+@Keeps(OuterAroundInner.class)
 public record AdapterRingRequest(
     @Schema(description = "The opening in the vehicle, as its maker left it") @NotNull
         Opening opening,

@@ -63,7 +63,12 @@ public record MountingHoles(
     }
   }
 
-  /** Centres of all holes, in order. */
+  /** Whether they are either the one or the other. */
+  boolean clear() {
+    return (boltCircle == null) != (positions == null);
+  }
+
+  /** Centres of all holes that are {@linkplain #clear clear}, in order. */
   List<HolePosition> centres() {
     if (positions != null) {
       return positions;

@@ -21,7 +21,14 @@ public record Outline(
     @Schema(description = "Height when oval, mm") @DecimalMin("10") @DecimalMax("800")
         Double heightMm) {
 
-  /** The curve, once the request is known to be clear about it. */
+  /** Whether it is either the one or the other. */
+  boolean clear() {
+    return diameterMm == null
+        ? widthMm != null && heightMm != null
+        : widthMm == null && heightMm == null;
+  }
+
+  /** The curve of one that is {@linkplain #clear clear}. */
   Oval oval() {
     return diameterMm != null ? Oval.round(diameterMm) : new Oval(widthMm, heightMm);
   }

@@ -3,8 +3,10 @@ package org.footwell.parts.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.footwell.calculation.Faults;
 import org.footwell.calculation.Run;
 import org.footwell.parts.WayRole;
 
@@ -44,6 +46,13 @@ public final class PlanIndex {
     List<List<NamedCoil>> coils = PlannedCoils.of(plan, run);
     run.requireNoFaults();
     return new PlanIndex(plan, coils);
+  }
+
+  /** The voice coils of each channel; none where a network names one that is not there. */
+  public static Optional<List<List<NamedCoil>>> knownCoils(VehiclePlan plan) {
+    Faults told = new Faults();
+    List<List<NamedCoil>> coils = PlannedCoils.of(plan, told::add);
+    return told.none() ? Optional.of(coils) : Optional.empty();
   }
 
   static Map<String, Integer> byId(List<String> ids) {

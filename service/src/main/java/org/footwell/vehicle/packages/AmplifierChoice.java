@@ -3,7 +3,6 @@ package org.footwell.vehicle.packages;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import org.footwell.calculation.Run;
 import org.footwell.parts.offer.OfferedAmplifier;
 import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.PlannedAmplifier;
@@ -24,18 +23,16 @@ record AmplifierChoice(
     List<Integer> fixedChannels) {
 
   /** Those of the plan in its order, then those offered that there is room for, by their ids. */
-  static List<AmplifierChoice> of(SlotLayout layout, Run run) {
+  static List<AmplifierChoice> of(SlotLayout layout) {
     List<AmplifierChoice> all = new ArrayList<>();
     List<PlannedAmplifier> planned = layout.index().plan().amplifiers();
     for (int a = 0; a < planned.size(); a++) {
-      Fillings.require(planned.get(a).price(), "/plan/amplifiers/" + a + "/price", run);
-      Fillings.require(planned.get(a).massG(), "/plan/amplifiers/" + a + "/mass_g", run);
       all.add(ofPlan(layout, a));
     }
     List<PlannedAmplifier> offered =
         layout.request().offer().amplifiers().stream()
             .sorted(Comparator.comparing(OfferedAmplifier::id))
-            .filter(one -> fits(layout.request(), one, run))
+            .filter(one -> fits(layout.request(), one))
             .map(OfferedAmplifier::amplifier)
             .toList();
     for (PlannedAmplifier one : offered) {
@@ -62,16 +59,10 @@ record AmplifierChoice(
     return amplifier.outputs().stream().map(PlannedAmplifier.Outputs::ids).toList();
   }
 
-  private static boolean fits(PackageOptionsRequest q, OfferedAmplifier offered, Run run) {
-    if (q.amplifierPlace() == null || q.amplifierPlace().room() == null) {
-      return true;
-    }
-    if (offered.size() == null) {
-      int at = q.offer().amplifiers().indexOf(offered);
-      Fillings.require(null, "/offer/amplifiers/" + at + "/size", run);
-      return false;
-    }
-    return offered.size().fitsInto(q.amplifierPlace().room());
+  private static boolean fits(PackageOptionsRequest q, OfferedAmplifier offered) {
+    return q.amplifierPlace() == null
+        || q.amplifierPlace().room() == null
+        || offered.size().fitsInto(q.amplifierPlace().room());
   }
 
   /** Whether it comes in new. */

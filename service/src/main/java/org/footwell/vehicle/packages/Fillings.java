@@ -5,9 +5,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
-import org.footwell.calculation.CoreFault;
-import org.footwell.calculation.Run;
-import org.footwell.parts.Driver;
 import org.footwell.parts.offer.OfferedBox;
 import org.footwell.parts.offer.OfferedDriver;
 import org.footwell.parts.plan.DriverOpening;
@@ -22,23 +19,19 @@ import org.footwell.parts.plan.PlannedPart;
  */
 record Fillings(List<Filling> all, int tooLarge) {
 
-  static Fillings of(SlotLayout layout, SlotLayout.Slot slot, Run run) {
+  static Fillings of(SlotLayout layout, SlotLayout.Slot slot) {
     List<Filling> all = new ArrayList<>();
     if (slot.mayStay()) {
-      int partOfPlan = layout.index().partOf(slot.drivers().get(0));
-      PlannedPart part = layout.index().plan().newParts().get(partOfPlan);
-      requireKnown(part.driver(), "/plan/new_parts/" + partOfPlan + "/driver", run);
-      wired(slot, part, null, true, all);
+      wired(slot, layout.index().part(slot.drivers().get(0)), null, true, all);
     }
     int tooLarge = 0;
     List<OfferedDriver> drivers =
-        layout.request().offer().drivers().stream()
-            .filter(driver -> slot.role() == null || driver.part().role() == slot.role())
+        SlotLayout.suiting(slot.role(), layout.request().offer()).stream()
             .sorted(Comparator.comparing(OfferedDriver::id))
             .toList();
     for (OfferedDriver driver : slot.kept() ? List.<OfferedDriver>of() : drivers) {
       int before = all.size();
-      offered(layout, slot, driver, all, run);
+      offered(layout, slot, driver, all);
       tooLarge += all.size() == before ? 1 : 0;
     }
     return new Fillings(all, tooLarge);
@@ -56,9 +49,9 @@ record Fillings(List<Filling> all, int tooLarge) {
   }
 
   private static void offered(
-      SlotLayout layout, SlotLayout.Slot slot, OfferedDriver driver, List<Filling> into, Run run) {
+      SlotLayout layout, SlotLayout.Slot slot, OfferedDriver driver, List<Filling> into) {
     for (DriverOpening opening : openings(layout, slot)) {
-      if (!fits(driver, opening.cutOutMm(), opening.depthMm(), layout, run)) {
+      if (!fits(driver, opening.cutOutMm(), opening.depthMm())) {
         return;
       }
     }
@@ -68,9 +61,8 @@ record Fillings(List<Filling> all, int tooLarge) {
     }
     layout.request().offer().boxes().stream()
         .sorted(Comparator.comparing(OfferedBox::id))
-        .filter(box -> box.size().fitsInto(slot.given().room()))
-        .filter(box -> slot.drivers().size() % box.driverCount() == 0)
-        .filter(box -> fits(driver, box.cutOutMm(), box.depthMm(), layout, run))
+        .filter(box -> suits(box, slot.given()))
+        .filter(box -> fits(driver, box.cutOutMm(), box.depthMm()))
         .forEach(box -> wired(slot, driver.part(), box, false, into));
   }
 
@@ -92,30 +84,12 @@ record Fillings(List<Filling> all, int tooLarge) {
     }
   }
 
-  /** A driver whose size is not known cannot be held against an opening. */
-  private static boolean fits(
-      OfferedDriver driver, double cutOutMm, double depthMm, SlotLayout layout, Run run) {
-    String at = "/offer/drivers/" + layout.request().offer().drivers().indexOf(driver);
-    Double itsCutOutMm = driver.part().cutOutMm();
-    Double itsDepthMm = driver.part().mountingDepthMm();
-    if (itsCutOutMm == null || itsDepthMm == null) {
-      require(itsCutOutMm, at + "/part/cut_out_mm", run);
-      require(itsDepthMm, at + "/part/mounting_depth_mm", run);
-      return false;
-    }
-    return itsCutOutMm <= cutOutMm && itsDepthMm <= depthMm;
+  /** Whether a box goes into a slot that has room for one, and holds its drivers, several of it all. */
+  static boolean suits(OfferedBox box, FreeSlot slot) {
+    return box.size().fitsInto(slot.room()) && slot.drivers().size() % box.driverCount() == 0;
   }
 
-  /** What a part of the plan has to say so that packages with it have figures. */
-  static void requireKnown(Driver driver, String at, Run run) {
-    require(driver.price(), at + "/price", run);
-    require(driver.massG(), at + "/mass_g", run);
-    require(driver.sensitivity(), at + "/sensitivity", run);
-  }
-
-  static void require(Object given, String at, Run run) {
-    if (given == null) {
-      run.refuse(CoreFault.REQUIRED).at(at);
-    }
+  private static boolean fits(OfferedDriver driver, double cutOutMm, double depthMm) {
+    return driver.part().cutOutMm() <= cutOutMm && driver.part().mountingDepthMm() <= depthMm;
   }
 }

@@ -123,14 +123,8 @@ final class PackageList {
         filling.part().id(),
         filling.box() == null ? null : filling.box().id(),
         filling.stays(),
-        filling.slot().sites().stream().map(site -> network(plan, site)).toList(),
+        filling.slot().sites().stream().map(site -> site.network(plan)).toList(),
         amplifier,
         choice.kind().bridged());
-  }
-
-  private static String network(VehiclePlan plan, SlotLayout.Site site) {
-    return site.branch() < 0
-        ? plan.channels().get(site.channel()).network()
-        : plan.channels().get(site.channel()).branches().get(site.branch()).network();
   }
 }

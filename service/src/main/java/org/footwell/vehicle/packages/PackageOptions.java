@@ -94,12 +94,10 @@ public final class PackageOptions
   public PackageOptionsResult compute(PackageOptionsRequest q, Run run) {
     Patience patience = run.patience(SEARCHING);
     PlanIndex index = readable(q, run);
-    new OfferChecks(q, index, run).check();
-    SlotLayout layout = SlotLayout.of(q, index, run);
+    SlotLayout layout = SlotLayout.of(q, index);
     List<Fillings> fillings =
-        layout.slots().stream().map(s -> Fillings.of(layout, s, run)).toList();
-    List<AmplifierChoice> amplifiers = AmplifierChoice.of(layout, run);
-    run.requireNoFaults();
+        layout.slots().stream().map(slot -> Fillings.of(layout, slot)).toList();
+    List<AmplifierChoice> amplifiers = AmplifierChoice.of(layout);
     Screening screening = new Screening(layout, fillings, amplifiers, run, patience);
     Limits limits = Limits.of(q.wishes(), screening.togetherDb());
     Search search = new Search(layout, screening, amplifiers, limits, patience);

@@ -34,6 +34,14 @@ import org.footwell.vehicle.reading.GainOfSignal;
 @Keeps(value = BoxedDriverKnown.class, of = "plan")
 @Keeps(value = GainOfSignal.class, of = "plan")
 @Keeps(OfferedIds.class)
+@Keeps(value = PlanPriced.class, of = "plan")
+@Keeps(StayingPartsKnown.class)
+@Keeps(OfferForSlots.class)
+@Keeps(OfferedSizesKnown.class)
+@Keeps(OfferedAmplifiersSized.class)
+@Keeps(BoxedOfferKnown.class)
+@Keeps(SlotsWithNetworks.class)
+@Keeps(KeptPartsAlike.class)
 public record PackageOptionsRequest(
     @Schema(
             description =
@@ -63,6 +71,11 @@ public record PackageOptionsRequest(
     wishes = wishes == null ? Wishes.none() : wishes;
     listCount = listCount == null ? Integer.valueOf(10) : listCount;
     effortCount = effortCount == null ? Integer.valueOf(20_000_000) : effortCount;
+  }
+
+  /** Whether what is in a slot has to stay. */
+  boolean keeps(FreeSlot slot) {
+    return wishes.keep().contains(slot.name());
   }
 
   /** Where new amplifiers go. */

@@ -93,30 +93,7 @@ final class Screening {
   }
 
   private PackageFigures fixed(List<AmplifierChoice> amplifiers) {
-    PackageFigures sum = PackageFigures.NONE;
-    for (int d = 0; d < plan.drivers().size(); d++) {
-      int driver = d;
-      if (layout.slots().stream().noneMatch(slot -> slot.drivers().contains(driver))) {
-        Fillings.requireKnown(
-            layout.index().part(d).driver(),
-            "/plan/new_parts/" + layout.index().partOf(d) + "/driver",
-            run);
-      }
-    }
-    for (int e = 0; e < plan.extras().size(); e++) {
-      Fillings.require(plan.extras().get(e).price(), "/plan/extras/" + e + "/price", run);
-    }
-    for (int d = 0; d < plan.drivers().size(); d++) {
-      int replaced = layout.index().replacedBy(d);
-      if (replaced >= 0) {
-        Fillings.require(
-            plan.factoryParts().get(replaced).driver().massG(),
-            "/plan/factory_parts/" + replaced + "/driver/mass_g",
-            run);
-      }
-    }
-    run.requireNoFaults();
-    sum = sum.and(new BaseCost(layout).figures());
+    PackageFigures sum = new BaseCost(layout).figures();
     for (AmplifierChoice amplifier : amplifiers) {
       if (amplifier.always()) {
         sum = sum.and(amplifier.cost());

@@ -4,10 +4,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.TreeSet;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
-import org.footwell.calculation.Run;
 import org.footwell.parts.WayRole;
+import org.footwell.parts.offer.Offer;
+import org.footwell.parts.offer.OfferedDriver;
+import org.footwell.parts.plan.PlacedDriver;
 import org.footwell.parts.plan.PlanIndex;
+import org.footwell.parts.plan.PlannedChannel;
+import org.footwell.parts.plan.PlannedPart;
+import org.footwell.parts.plan.VehiclePlan;
 
 /**
  * Where the slots of a request are in its plan.
@@ -29,7 +35,14 @@ record SlotLayout(
    * @param branch of a passive crossover, or −1
    * @param drivers in its order
    */
-  record Site(int channel, int branch, List<Integer> drivers) {}
+  record Site(int channel, int branch, List<Integer> drivers) {
+
+    /** How it is written in a plan. */
+    String network(VehiclePlan plan) {
+      PlannedChannel there = plan.channels().get(channel);
+      return branch < 0 ? there.network() : there.branches().get(branch).network();
+    }
+  }
 
   /**
    * A slot.
@@ -57,14 +70,12 @@ record SlotLayout(
   /** Slots that share channels. */
   record Unit(List<Slot> slots, List<Integer> channels) {}
 
-  /** Refuses slots that are on no channel, or share a network with what stays or another slot. */
-  static SlotLayout of(PackageOptionsRequest q, PlanIndex index, Run run) {
-    List<Site> sites = sites(index);
-    List<Slot> slots = new ArrayList<>();
-    for (int s = 0; s < q.slots().size(); s++) {
-      slots.add(slot(s, q, index, sites, run));
-    }
-    run.requireNoFaults();
+  static SlotLayout of(PackageOptionsRequest q, PlanIndex index) {
+    List<Site> sites = sites(index.plan(), index::coils);
+    List<Slot> slots =
+        IntStream.range(0, q.slots().size())
+            .mapToObj(s -> slot(s, q, index.plan(), sites))
+            .toList();
     List<Unit> units = units(slots);
     List<Integer> fixed =
         IntStream.range(0, index.plan().channels().size())
@@ -74,19 +85,62 @@ record SlotLayout(
     return new SlotLayout(q, index, slots, units, fixed);
   }
 
-  /** What its drivers are used as, by the first that says it; null where none does. */
-  static WayRole role(List<Integer> drivers, PlanIndex index) {
-    return drivers.stream().map(index::roleOf).filter(Objects::nonNull).findFirst().orElse(null);
+  /** Drivers by their index in the plan, −1 for one that is not there. */
+  static List<Integer> drivers(List<String> ids, VehiclePlan plan) {
+    List<String> known = plan.drivers().stream().map(PlacedDriver::id).toList();
+    return ids.stream().map(known::indexOf).toList();
   }
 
-  private static List<Site> sites(PlanIndex index) {
+  /** What the drivers of a slot are used as, by the first that says it; null where none does. */
+  static WayRole role(FreeSlot slot, VehiclePlan plan) {
+    return drivers(slot.drivers(), plan).stream()
+        .filter(driver -> driver >= 0)
+        .map(driver -> role(plan.drivers().get(driver), plan))
+        .filter(Objects::nonNull)
+        .findFirst()
+        .orElse(null);
+  }
+
+  private static WayRole role(PlacedDriver driver, VehiclePlan plan) {
+    return driver.role() != null
+        ? driver.role()
+        : plan.newParts().stream()
+            .filter(part -> part.id().equals(driver.part()))
+            .findFirst()
+            .map(PlannedPart::role)
+            .orElse(null);
+  }
+
+  /** What is offered for a role, or all there is for none. */
+  static List<OfferedDriver> suiting(WayRole role, Offer offer) {
+    return offer.drivers().stream()
+        .filter(driver -> role == null || driver.part().role() == role)
+        .toList();
+  }
+
+  /** Ids of the parts that are in positions, each once. */
+  static List<String> parts(List<Integer> drivers, VehiclePlan plan) {
+    return drivers.stream()
+        .filter(driver -> driver >= 0)
+        .map(driver -> plan.drivers().get(driver).part())
+        .distinct()
+        .toList();
+  }
+
+  /**
+   * All networks of a plan.
+   *
+   * @param coils of each of its channels
+   */
+  static List<Site> sites(VehiclePlan plan, IntFunction<List<PlanIndex.NamedCoil>> coils) {
     List<Site> sites = new ArrayList<>();
-    for (int c = 0; c < index.plan().channels().size(); c++) {
-      int branches = index.plan().channels().get(c).branchList().size();
-      for (int b = branches == 0 ? -1 : 0; b < branches; b++) {
+    for (int c = 0; c < plan.channels().size(); c++) {
+      boolean whole = plan.channels().get(c).network() != null;
+      int branches = whole ? 0 : plan.channels().get(c).branchList().size();
+      for (int b = whole ? -1 : 0; b < branches; b++) {
         int branch = b;
         List<Integer> drivers =
-            index.coils(c).stream()
+            coils.apply(c).stream()
                 .filter(coil -> coil.branch() == branch)
                 .map(PlanIndex.NamedCoil::driver)
                 .distinct()
@@ -97,52 +151,19 @@ record SlotLayout(
     return sites;
   }
 
-  private static Slot slot(
-      int s, PackageOptionsRequest q, PlanIndex index, List<Site> sites, Run run) {
+  /** The networks that some drivers are in. */
+  static List<Site> own(List<Integer> drivers, List<Site> sites) {
+    return sites.stream()
+        .filter(site -> site.drivers().stream().anyMatch(drivers::contains))
+        .toList();
+  }
+
+  private static Slot slot(int s, PackageOptionsRequest q, VehiclePlan plan, List<Site> sites) {
     FreeSlot given = q.slots().get(s);
-    List<String> ids = index.plan().drivers().stream().map(driver -> driver.id()).toList();
-    List<Integer> drivers = given.drivers().stream().map(ids::indexOf).toList();
-    List<Site> own =
-        sites.stream().filter(site -> site.drivers().stream().anyMatch(drivers::contains)).toList();
-    for (int d = 0; d < drivers.size(); d++) {
-      if (index.channelOf(drivers.get(d)) < 0) {
-        run.refuse(PackageFault.SLOT_NOT_ON_A_CHANNEL)
-            .at("/slots/" + s + "/drivers/" + d)
-            .given(given.drivers().get(d));
-      }
-    }
-    for (Site site : own) {
-      if (!drivers.containsAll(site.drivers()) || holdsResistor(index, site)) {
-        run.refuse(PackageFault.SLOT_SHARES_A_NETWORK)
-            .at("/slots/" + s + "/drivers")
-            .given(network(index, site))
-            .own("channel", index.plan().channels().get(site.channel()).id());
-      }
-    }
-    List<String> parts = parts(drivers, index);
-    boolean kept = q.wishes().keep().contains(given.name());
-    if (kept && parts.size() > 1) {
-      run.refuse(PackageFault.KEPT_PARTS_UNLIKE)
-          .at("/slots/" + s + "/drivers")
-          .given(given.name())
-          .own("parts", parts);
-    }
-    return new Slot(s, given, role(drivers, index), drivers, own, kept, parts.size() == 1);
-  }
-
-  /** Ids of the parts that are in positions, each once; none of a position that is not there. */
-  private static List<String> parts(List<Integer> drivers, PlanIndex index) {
-    return drivers.stream().map(d -> index.part(d).id()).distinct().toList();
-  }
-
-  static String network(PlanIndex index, Site site) {
-    return site.branch() < 0
-        ? index.plan().channels().get(site.channel()).network()
-        : index.plan().channels().get(site.channel()).branches().get(site.branch()).network();
-  }
-
-  private static boolean holdsResistor(PlanIndex index, Site site) {
-    return network(index, site).matches("(?s)(.*[\\s(+|])?[0-9].*");
+    List<Integer> drivers = drivers(given.drivers(), plan);
+    boolean alike = parts(drivers, plan).size() == 1;
+    return new Slot(
+        s, given, role(given, plan), drivers, own(drivers, sites), q.keeps(given), alike);
   }
 
   private static List<Unit> units(List<Slot> slots) {

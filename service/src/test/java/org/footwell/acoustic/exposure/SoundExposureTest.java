@@ -180,7 +180,8 @@ class SoundExposureTest {
             "/periods/1",
             "/periods/2/spectrum",
             "/periods/3/level_dbc",
-            "/periods/3/spectrum"),
+            "/periods/3/spectrum",
+            "/periods"),
         Answers.faults(Days.CALCULATION, day).stream().map(Fault::pointer).toList());
   }
 

@@ -319,11 +319,20 @@ class SoundLevelTest {
             "/driver/rated_ohm",
             "",
             "/a_weighting_db",
-            "/cabin"),
+            "/cabin",
+            "/drive",
+            "/addition"),
         Set.copyOf(refusedAt(draft)));
     draft.driver(driver().build()).distanceM(1.0);
     assertEquals(
-        List.of("", "/a_weighting_db", "/cabin", "/driver/sd_cm2", "/driver/xmax_mm"),
+        List.of(
+            "",
+            "/a_weighting_db",
+            "/cabin",
+            "/driver/sd_cm2",
+            "/driver/xmax_mm",
+            "/drive",
+            "/addition"),
         refusedAt(draft));
   }
 }

@@ -204,7 +204,8 @@ class BassRolloffTest {
 
   @Test
   void capturesThatTellNothingAreRefused() {
-    NoiseTable twice = new NoiseTable().capture(10, 0.3, 0, 1, 1).capture(10, 0.3, 0, 1, 1);
+    NoiseTable twice = new NoiseTable().capture(10, 2, 0, 1, 1).capture(10, 2, 0, 1, 1);
+    twice.capture(20, 2, 0, 1, 1);
     assertEquals(List.of("/captures/1/volume_step duplicate"), twice.faults());
     NoiseTable brief = new NoiseTable().capture(10, 0.3, 0, 1, 1).capture(20, 0.3, 0, 1, 1);
     assertEquals(
@@ -216,7 +217,9 @@ class BassRolloffTest {
     assertEquals(List.of("/captures/0/recording recording-silent"), silent.faults());
     NoiseTable high = new NoiseTable().capture(10, 2, 0, 1, 1);
     high.draft.referenceToHz(10_000.0);
-    assertEquals(List.of("/captures/0/recording bands-above-half-rate"), high.faults());
+    assertEquals(
+        List.of("/captures/0/recording bands-above-half-rate", "/captures too-few-steps"),
+        high.faults());
     NoiseTable mixed = new NoiseTable().capture(10, 2, 0, 1, 1);
     float[] samples = new float[40_000];
     samples[5] = 0.5f;
