@@ -20,7 +20,7 @@ import org.junit.jupiter.api.Test;
 /**
  * Searches, led by coverage, for what the readers do not stand. With all others only for a moment, all
  * readers in one search; {@code -P fuzz} gives each of them ten minutes, {@code
- * -Dfootwell.fuzz.seconds=60} another time. What is found is kept in {@code service/target/fuzz}: put
+ * -Dfootwell.fuzz.seconds=60} another time, {@code -Dfootwell.fuzz.reader=CSV} to one alone. What is found is kept in {@code service/target/fuzz}: put
  * it into {@code src/test/resources/fuzz}, where {@link FuzzedInputsTest} tries it ever after.
  */
 @Tag("long")
@@ -42,8 +42,11 @@ class FuzzedReadersIT {
     if (seconds == null) {
       search(FuzzEntry.ALL, "15");
     } else {
+      String only = System.getProperty(FuzzEntry.READER);
       for (FuzzedReader reader : FuzzedReader.values()) {
-        search(reader.name(), seconds);
+        if (only == null || only.equals(reader.name())) {
+          search(reader.name(), seconds);
+        }
       }
     }
   }

@@ -38,7 +38,7 @@ final class CsvRows implements AutoCloseable {
             .allowMissingFields(true)
             .allowExtraFields(true)
             .maxBufferSize(Math.max(most, 1 << 16))
-            .build(gatherer, new EndedReader(in, "\n" + END))
+            .build(gatherer, new EndedReader(in, separator, "\n" + END))
             .iterator();
   }
 

@@ -22,12 +22,24 @@ final class EndedReader extends FilterReader {
   private static final int BYTE_ORDER_MARK = 0xFEFF;
 
   private final Reader end;
+  private final char separator;
 
-  private char last;
+  private char last = '\n';
+
+  /** Whether in quotes, and whether a return has stood in quotes of this row. */
+  private boolean quoted;
+
   private boolean returned;
 
-  EndedReader(InputStream in, String end) throws IOException {
+  /**
+   * Of a text.
+   *
+   * @param separator what stands between cells, to know where one begins
+   * @param end what follows the text
+   */
+  EndedReader(InputStream in, char separator, String end) throws IOException {
     super(withoutMark(new InputStreamReader(in, StandardCharsets.UTF_8)));
+    this.separator = separator;
     this.end = new StringReader(end);
   }
 
@@ -59,15 +71,21 @@ final class EndedReader extends FilterReader {
   private void keepRowsApart(char[] text, int from, int to) {
     for (int i = from; i < to; i++) {
       char c = text[i];
-      if (c == '\n') {
-        if (returned && last == '"') {
+      if (c == '"') {
+        quoted = !quoted && (beginsCell() || last == '"');
+      } else if (quoted) {
+        returned |= c == '\r';
+      } else if (c == '\n' || c == '\r') {
+        if (c == '\n' && returned && last == '"') {
           text[i] = '\r';
         }
         returned = false;
-      } else if (c == '\r') {
-        returned = true;
       }
       last = c;
     }
+  }
+
+  private boolean beginsCell() {
+    return last == separator || last == '\n' || last == '\r';
   }
 }

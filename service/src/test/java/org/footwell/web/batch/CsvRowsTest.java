@@ -61,6 +61,16 @@ class CsvRowsTest {
         read("h,i\nc,\"x\ra\"\nb,d\n"));
     assertEquals(List.of(List.of("\r"), List.of("b")), read("\"\r\"\nb"));
     assertEquals(List.of(List.of("x\r\na"), List.of("b")), read("\"x\r\na\"\r\nb"));
+    assertEquals(List.of(List.of("\r"), List.of("a", "b")), read("\"\r\"\ra,b"));
+  }
+
+  @Test
+  void aLineFeedFirstInQuotesStaysOne() throws Exception {
+    for (String before : List.of("a\rb", "\"\r\"")) {
+      assertEquals("\n", read(before + "\n=,\"\n\"\n").get(before.contains("b") ? 2 : 1).get(1));
+    }
+    assertEquals(List.of(List.of("\r", "\n"), List.of("b")), read("\"\r\",\"\n\"\nb"));
+    assertEquals(List.of(List.of("\"\n\r"), List.of("b")), read("\"\"\"\n\r\"\nb"));
   }
 
   @Test
