@@ -24,11 +24,17 @@ final class EndedReader extends FilterReader {
   private final Reader end;
   private final char separator;
 
+  /** How many characters were read before these, and the last of them. */
+  private long before;
+
   private char last = '\n';
 
-  /** Whether in quotes, and whether a return has stood in quotes of this row. */
   private boolean quoted;
 
+  /** Where a quote last ended what stood in quotes; one more behind it begins that again. */
+  private long closing = -1;
+
+  /** Whether a return has stood in quotes of this row. */
   private boolean returned;
 
   /**
@@ -71,21 +77,32 @@ final class EndedReader extends FilterReader {
   private void keepRowsApart(char[] text, int from, int to) {
     for (int i = from; i < to; i++) {
       char c = text[i];
+      if (c > '"') {
+        continue; // Letters, figures and separators, nearly all there is.
+      }
+      char previous = i > from ? text[i - 1] : last;
+      boolean closed = closing == before + (i - from) - 1;
       if (c == '"') {
-        quoted = !quoted && (beginsCell() || last == '"');
+        if (quoted) {
+          closing = before + (i - from);
+        }
+        quoted = !quoted && (closed || beginsCell(previous));
       } else if (quoted) {
         returned |= c == '\r';
       } else if (c == '\n' || c == '\r') {
-        if (c == '\n' && returned && last == '"') {
+        if (c == '\n' && closed && returned) {
           text[i] = '\r';
         }
         returned = false;
       }
-      last = c;
+    }
+    if (to > from) {
+      before += to - from;
+      last = text[to - 1];
     }
   }
 
-  private boolean beginsCell() {
-    return last == separator || last == '\n' || last == '\r';
+  private boolean beginsCell(char previous) {
+    return previous == separator || previous == '\n' || previous == '\r';
   }
 }

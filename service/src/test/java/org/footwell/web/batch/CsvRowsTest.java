@@ -71,6 +71,8 @@ class CsvRowsTest {
     }
     assertEquals(List.of(List.of("\r", "\n"), List.of("b")), read("\"\r\",\"\n\"\nb"));
     assertEquals(List.of(List.of("\"\n\r"), List.of("b")), read("\"\"\"\n\r\"\nb"));
+    assertEquals(
+        List.of(List.of("a\"\""), List.of("", "\n"), List.of("b")), read("a\"\"\r,\"\n\"\nb"));
   }
 
   @Test
