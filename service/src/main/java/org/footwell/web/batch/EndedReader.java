@@ -32,7 +32,7 @@ final class EndedReader extends FilterReader {
   private boolean quoted;
 
   /** Where a quote last ended what stood in quotes; one more behind it begins that again. */
-  private long closing = -1;
+  private long closing = Long.MIN_VALUE;
 
   /** Whether a return has stood in quotes of this row. */
   private boolean returned;
