@@ -90,11 +90,21 @@ export class Chooser {
     });
     if (measured.some(({ distance_m }) => Number.isNaN(distance_m))) return [];
     const beyond = measured.filter(({ distance_m }) => distance_m < LEAST_M || distance_m > MOST_M);
-    const detail = fill(this.texts.notADistance, { least: this.numbers.length(LEAST_M), most: this.numbers.length(MOST_M) });
+    const detail = this.distances(LEAST_M, MOST_M);
     if (beyond.length > 0) return beyond.map(({ pointer }) => ({ pointer, code: '', detail }));
     const position = placed(place.position, measured);
     if (position) place.position = position;
     return position ? [] : [{ pointer: own(ears.find(touched)!.seat), code: '', detail: this.apart(ears) }];
+  }
+
+  private distances(least: number, most: number): string {
+    return fill(this.texts.notADistance, { least: this.numbers.length(least), most: this.numbers.length(most) });
+  }
+
+  /** What is wrong; the service says bounds in the metres it was asked with. */
+  private said({ detail, allowed }: Fault, { dataset: { unit } }: HTMLInputElement): string {
+    const [, least, most] = /([\d.]+)\D+([\d.]+)$/.exec(allowed ?? '') ?? [];
+    return most && unit === LENGTH && unit !== this.numbers.lengthUnit ? this.distances(Number(least), Number(most)) : detail;
   }
 
   private apart([one, two]: ReturnType<typeof earsOf>): string {
@@ -121,9 +131,10 @@ export class Chooser {
   /** Shows every fault at its field, and all of them in a summary that leads there. */
   show(faults: Fault[]): string {
     for (const input of this.inputs.values()) this.mark(input, '');
-    const lines = faults.flatMap(({ pointer, detail }) => {
-      const input = this.inputOf(pointer);
+    const lines = faults.flatMap((fault) => {
+      const input = this.inputOf(fault.pointer);
       if (!input) return [];
+      const detail = this.said(fault, input);
       this.mark(input, detail);
       const text = `${input.dataset.legend}, ${input.dataset.label}: ${detail}`;
       return [h('li', {}, h('button', { type: 'button', class: 'link', click: () => reveal(input) }, text))];

@@ -1,4 +1,4 @@
-import { lengthUnit, metresOf, shownLength, writtenLength, type Units } from './units.js';
+import { lengthUnit, METRES, metresOf, writtenLength, type Units } from './units.js';
 
 const THIN = '\u202f';
 const MARKS = /[\u200e\u200f\u061c\u2066-\u2069]/g;
@@ -45,11 +45,16 @@ type Exact = `${number}`;
 
 /** Numbers as a reader of one language writes them. */
 export class Numbers {
+  /** What lengths are shown and entered in. */
+  readonly lengthUnit: string;
+
   constructor(
     readonly locale: string,
     readonly currency?: string,
-    private readonly units: Units = 'metric',
-  ) {}
+    units: Units = 'metric',
+  ) {
+    this.lengthUnit = lengthUnit(units);
+  }
 
   /** A count. */
   number(value: number): string {
@@ -70,11 +75,7 @@ export class Numbers {
   }
 
   length(metres: number): string {
-    return this.unit(shownLength(metres, this.units), this.lengthUnit);
-  }
-
-  get lengthUnit(): string {
-    return lengthUnit(this.units);
+    return this.unit(metres / METRES[this.lengthUnit], this.lengthUnit);
   }
 
   mass(grams: number): string {
@@ -118,13 +119,13 @@ export class Numbers {
 
   /** A length as it stands in a field, as fine as a tape tells it. */
   lengthField(metres: number): string {
-    return this.field(Math.round(shownLength(metres, this.units) * 100) / 100);
+    return this.field(Math.round((metres / METRES[this.lengthUnit]) * 100) / 100);
   }
 
   /** Metres of a length in a field: a number in its unit, or one with a unit of its own, such as 35 1/2 in. */
   parseLength(text: string): number {
     const number = this.parse(text);
-    return Number.isNaN(number) ? writtenLength(text) : metresOf(number, this.units);
+    return Number.isNaN(number) ? writtenLength(text) : metresOf(number, this.lengthUnit);
   }
 
   /**
