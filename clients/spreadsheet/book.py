@@ -1,6 +1,5 @@
 """What stands where in the quoting workbook. Each sheet is filled by a module of its own, which asks here for the others' cells."""
 from entries import AMPLIFIER, CHANNEL, DRIVER
-from contract import unit
 from layout import AMPLIFIERS, CALCULATIONS, CAUTIONS, CHANNELS, DRIVERS, FINDINGS, FIRST, RESULTS, SLOTS, WISHED
 from lookup import LOOKUP
 from money import found
@@ -12,9 +11,9 @@ def numbered(columns):
 
 
 class Book:
-    def __init__(self, contract, demo, address, packages, words):
+    def __init__(self, contract, demo, address, packages, words, units):
         self.contract, self.demo, self.address = contract, demo, address
-        self.words = words
+        self.words, self.units = words, units
         self.say, self.tell = self.words.text, self.words.formula  # as it stands, and as a formula
         self.offered = packages  # rows of the table that package-options answers
         self.vehicle = Sheet(self.say("Vehicle"), [0.6, 7.2, 5.6, 2.6, 0.8, 13], one_page=True)
@@ -52,7 +51,7 @@ class Book:
 
     def unit(self, field):
         """What a figure is in, as it stands below a heading: of money it is the currency."""
-        return f'=IF({self.cell["currency"]}="","",{self.cell["currency"]})' if field.rpartition(".")[2] == "price" else unit(field)
+        return f'=IF({self.cell["currency"]}="","",{self.cell["currency"]})' if field.rpartition(".")[2] == "price" else self.units.of(field)
 
     # Words of the service, which a person reads and enters in another tongue
 

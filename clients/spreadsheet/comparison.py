@@ -39,8 +39,8 @@ def compare(book, top, i):
         for column, (_, side, change, form, change_form) in enumerate(COMPARED_FIGURES, FIRST_FIGURE):
             field, shown = (change, change_form) if n == 2 else (side, form)
             part = book.part(row, 2 + n)
-            read = number(part, field) if shown else book.shown(word(part, field))
-            sheet.put(top + n, column, "=" + read if field else None, style + ("_number" if shown else "_word"), shown.format(octaves=book.say("octaves")))
+            read = book.units.shown(field, number(part, field)) if shown else book.shown(word(part, field))
+            sheet.put(top + n, column, "=" + read if field else None, style + ("_number" if shown else "_word"), book.units.form(field, shown).format(octaves=book.say("octaves")))
         sheet.heights[top + n] = 0.6
 
 

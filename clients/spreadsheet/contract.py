@@ -58,15 +58,15 @@ class Contract:
             raise UnknownName(f"{name} of {calculation} cannot be {value}")
         return value
 
-    def help(self, calculation, name, words):
-        """What a person should know who types this parameter. The contract explains it in English alone."""
+    def help(self, calculation, name, words, unit=""):
+        """What a person should know who types this parameter, its figures with this unit. The contract explains it in English alone."""
         parameter = self.parameter(calculation, name)
         schema = parameter["schema"]
         told = [parameter["description"]] if words.of_contract else []
         if "minimum" in schema and "maximum" in schema:
-            told.append(words.text("From {least} to {most}").format(least=f"{schema['minimum']:g}", most=f"{schema['maximum']:g}"))
+            told.append(words.text("From {least} to {most}").format(least=f"{schema['minimum']:g}", most=f"{schema['maximum']:g}{unit}"))
         if "default" in schema:
-            told.append(words.text("If left out: {value}").format(value=self.entered(schema["default"], words)))
+            told.append(words.text("If left out: {value}").format(value=f"{self.entered(schema['default'], words)}{unit}"))
         return "".join(f"{sentence}. " for sentence in told).strip()
 
     @staticmethod

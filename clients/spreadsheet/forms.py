@@ -1,11 +1,11 @@
 """The yellow sheets: Vehicle, Channels and Parts."""
 from datetime import date
 
-from contract import unit
 from entries import AMPLIFIER, CHANNEL, DRIVER, VEHICLE
 from formulas import not_a_number, q
 from sheets import GENERAL
 from layout import AMPLIFIERS, CHANNELS, DRIVERS, FIRST, HEADING, HOW_TO
+from units import GAUGE
 
 NOT_A_NUMBER = "not a number"
 DAY_ZERO = date(1899, 12, 30)  # the day that spreadsheets number 0
@@ -45,7 +45,7 @@ def fill_vehicle(book):
 
 def beside(book, key, calculation, name):
     """The unit, or what is wrong with the entry."""
-    cell, shown = book.cell[key], unit(name) if calculation else ""
+    cell, shown = book.cell[key], book.units.of(name) if calculation else ""
     if key == "currency":
         return f'=IF({cell}="",{q(book.say("missing"))},"")'
     if calculation and book.contract.numeric(calculation, name):
@@ -95,11 +95,16 @@ def remarks(book, sheet, top, columns, count):
     first, last = len(columns) + 1, len(sheet.widths)
     sheet.merge(top, first, top, last, book.say("Not a number"), "heading")
     sheet.merge(top + 1, first, top + 1, last, "", "field")
-    numbers = [(n, label) for n, (_, label, calculation, name, *_) in enumerate(columns, 1)
+    numbers = [(n, label, unread(book, name)) for n, (_, label, calculation, name, *_) in enumerate(columns, 1)
                if calculation and book.contract.numeric(calculation, name)]
     for row in range(top + 2, top + 2 + count):
-        told = "&".join(f'IF({not_a_number(sheet.ref(row, n))},{q(f"; {book.say(label)}")},"")' for n, label in numbers)
+        told = "&".join(f'IF({wrong(sheet.ref(row, n))},{q(f"; {book.say(label)}")},"")' for n, label, wrong in numbers)
         sheet.merge(row, first, row, last, f"=MID({told},3,300)", "output")
+
+
+def unread(book, name):
+    """Whether a cell of this field holds neither a number nor a gauge, where it may be one."""
+    return (lambda cell: f'AND({not_a_number(cell)},RIGHT(UPPER({cell}),{len(GAUGE)})<>{q(GAUGE)})') if book.units.has_gauge(name) else not_a_number
 
 
 def entry(book, sheet, row, column, value, calculation, name, choices=None):
@@ -114,6 +119,7 @@ def entry(book, sheet, row, column, value, calculation, name, choices=None):
     listed = [book.words.code(code) for code in codes] if codes else None
     offered = book.words_of(codes) if codes and any("," in word for word in listed) else listed  # a list in a cell is cut at commas
     value = book.words.code({"yes": "true", "no": "false"}.get(value, value)) if value and codes else value
+    value = book.units.example(name, value)
     return sheet.put(row, column, value, "input_number" if numeric else "input", GENERAL if numeric else "",
-                     help=book.contract.help(calculation, name, book.words), choices=choices or offered,
+                     help=book.contract.help(calculation, name, book.words, book.units.bound(name)), choices=choices or offered,
                      refusal=book.say("Please enter one of: {choices}.").format(choices=", ".join(listed)) if listed else "")

@@ -33,7 +33,7 @@ class Query:
             text = self.book.coded(cell)
         elif kind in ("number", "integer"):
             # A number has no comma but the one that some languages write for the point.
-            text = f'SUBSTITUTE({cell},",",".")'
+            text = f'SUBSTITUTE({self.book.units.sent(name, cell)},",",".")'
         return f"ENCODEURL({text})"
 
     def value(self, name, cell):
@@ -92,7 +92,7 @@ class Query:
         if missing:
             raise ValueError(f"{self.calculation} needs {', '.join(sorted(missing))}")
         address = "/".join(filter(None, ("/v1", self.calculation, self.asked)))
-        start = f"{address}?format=json&errors=text&lang={self.book.words.language}"
+        start = f"{address}?format=json&errors=text&lang={self.book.words.language}{self.book.units.asked}"
         return f'IF({condition},{base}&"{start}"&{"&".join(self.parts)},"")'
 
 

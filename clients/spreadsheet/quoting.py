@@ -28,8 +28,8 @@ def widen(sheet):
             sheet.widths[column - 1] = max(sheet.widths[column - 1], round(longest * LETTER + MARGIN, 1))
 
 
-def workbook(contract, demo, address, packages, words):
-    book = Book(contract, demo, address, packages, words)
+def workbook(contract, demo, address, packages, words, units):
+    book = Book(contract, demo, address, packages, words, units)
     for fill in (fill_codes, fill_vehicle, fill_money, fill_parts, fill_channels, fill_lookup, fill_calls, fill_split, fill_results,
                  fill_levels, fill_comparison, fill_packages, fill_totals, fill_lines, fill_quote):
         fill(book)

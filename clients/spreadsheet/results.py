@@ -1,5 +1,4 @@
 """The sheet Results: the figures of each channel, its verdict, and what must be read."""
-from contract import unit
 from entries import DELAYS, RAIL
 from formulas import number, q, word, worst
 from layout import CHANNELS, FIRST, RESULTS
@@ -15,10 +14,10 @@ def fill_results(book):
     for column, (key, label, calculation, part, form, width) in enumerate(RESULTS, 1):
         sheet.widths.append(width)
         sheet.put(FIRST - 2, column, book.say(label), "heading")
-        sheet.put(FIRST - 1, column, unit(key), "field",
+        sheet.put(FIRST - 1, column, book.units.of(key), "field",
                   help=contract.result(calculation, f"{part}.{key}".strip(".")).get("description", "") if calculation and book.words.of_contract else "")
         for i in range(CHANNELS):
-            sheet.put(FIRST + i, column, "=" + shown(book, i, key, calculation, part, form),
+            sheet.put(FIRST + i, column, "=" + book.units.shown(key, shown(book, i, key, calculation, part, form)),
                       STYLES.get(key, "output_number" if form else "output_word"), form)
             sheet.heights[FIRST + i] = 0.95
     last, end = FIRST + CHANNELS, len(RESULTS)

@@ -8,6 +8,7 @@ import { Panel } from './panel.js';
 import { Runner, type State } from './runner.js';
 import { style } from './style.js';
 import { fill, textsOf, type Texts } from './texts.js';
+import type { Units } from './units.js';
 
 const sheet = new CSSStyleSheet();
 sheet.replaceSync(style);
@@ -29,7 +30,7 @@ export interface Calculating<D, A, E = A> {
  * from a child `<script type="application/json">`. Its events carry `E`, made of the answer `A`.
  */
 export abstract class Calculating<D, A, E = A> extends HTMLElement {
-  static observedAttributes = ['service', 'lang', 'timeout'];
+  static observedAttributes = ['service', 'lang', 'timeout', 'units'];
 
   protected readonly controls = h('div', { class: 'controls' });
   private readonly panel = new Panel();
@@ -106,7 +107,7 @@ export abstract class Calculating<D, A, E = A> extends HTMLElement {
     delete early.texts;
   }
 
-  /** Data, language or words are new: what was entered goes. */
+  /** Data, language, units or words are new: what was entered goes. */
   private renew(): void {
     this.prepared = false;
     this.controls.replaceChildren();
@@ -155,13 +156,18 @@ export abstract class Calculating<D, A, E = A> extends HTMLElement {
   }
 
   protected get numbers(): Numbers {
-    return new Numbers(this.locale, this.currency);
+    return new Numbers(this.locale, this.currency, this.units);
   }
 
   /** How the service is asked. */
   protected get asking(): Asking {
-    const { service, timeout_s, texts } = this;
-    return { service, timeout_s, lang: texts.service };
+    const { service, timeout_s, texts, units } = this;
+    return { service, timeout_s, lang: texts.service, units };
+  }
+
+  /** What lengths, areas and volumes are shown in; what is no system of units the service refuses. */
+  get units(): Units {
+    return (this.getAttribute('units') ?? 'metric') as Units;
   }
 
   /** The page's language, or else the browser's. */

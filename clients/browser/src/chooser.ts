@@ -13,14 +13,19 @@ import { fill, type Texts } from './texts.js';
 const CHOICE_MS = 150;
 const TYPING_MS = 700;
 
+/** The unit of fields that are shown and read in the customer's units */
+const LENGTH = 'm';
+
 /** What a customer enters: vehicle, package, seat and measurements. */
 export class Chooser {
   readonly form = h('form', { part: 'form', novalidate: true, submit: (event) => this.submit(event) });
   private readonly rest = h('div');
   private readonly summary = h('div', { class: 'faults', part: 'faults', tabindex: -1, role: 'group', hidden: true });
   private inputs = new Map<string, HTMLInputElement>();
-  /** Fields for a distance, with the text they had at first */
-  private tapes = new Map<string, string>();
+  /** The text each had at first: one not touched says nothing new, and what it shows is rounded */
+  private first = new Map<string, string>();
+  /** Those for a distance */
+  private tapes = new Set<string>();
   private wantsFocus = false;
   private original: Vehicle;
   private chosen?: Package;
@@ -61,7 +66,7 @@ export class Chooser {
       const value = this.value(input);
       if (Number.isNaN(value)) {
         faults.push({ pointer, code: '', detail: fill(this.texts.notANumber, { example: this.numbers.field(1.25) }) });
-      } else if (!this.tapes.has(pointer)) {
+      } else if (this.touched(pointer) && !this.tapes.has(pointer)) {
         put(vehicle, pointer, value);
       }
     }
@@ -77,31 +82,45 @@ export class Chooser {
     const place = vehicle.places[index];
     const own = (seat: number) => `/places/${index}/position/${seat}`;
     const ears = earsOf(vehicle);
-    const touched = ({ seat }: { seat: number }) => this.inputs.get(own(seat))!.value !== this.tapes.get(own(seat));
+    const touched = ({ seat }: { seat: number }) => this.touched(own(seat));
     if (!ears.some(touched)) return [];
     const measured = ears.map((ear) => {
       const distance_m = touched(ear) ? (this.value(this.inputs.get(own(ear.seat))!) ?? 0) : distance(ear.point, place.position);
       return { pointer: own(ear.seat), from: ear.point, distance_m };
     });
     if (measured.some(({ distance_m }) => Number.isNaN(distance_m))) return [];
-    const metres = (value: number) => this.numbers.unit(value, 'm');
     const beyond = measured.filter(({ distance_m }) => distance_m < LEAST_M || distance_m > MOST_M);
-    const detail = fill(this.texts.notADistance, { least: metres(LEAST_M), most: metres(MOST_M) });
+    const detail = this.distances(LEAST_M, MOST_M);
     if (beyond.length > 0) return beyond.map(({ pointer }) => ({ pointer, code: '', detail }));
     const position = placed(place.position, measured);
     if (position) place.position = position;
     return position ? [] : [{ pointer: own(ears.find(touched)!.seat), code: '', detail: this.apart(ears) }];
   }
 
+  private distances(least: number, most: number): string {
+    return fill(this.texts.notADistance, { least: this.numbers.length(least), most: this.numbers.length(most) });
+  }
+
+  /** What is wrong; the service says bounds in the metres it was asked with. */
+  private said({ detail, allowed }: Fault, { dataset: { unit } }: HTMLInputElement): string {
+    const [, least, most] = /([\d.]+)\D+([\d.]+)$/.exec(allowed ?? '') ?? [];
+    return most && unit === LENGTH && unit !== this.numbers.lengthUnit ? this.distances(Number(least), Number(most)) : detail;
+  }
+
   private apart([one, two]: ReturnType<typeof earsOf>): string {
     const [first, second] = [one, two].map(({ seat }) => seatName(this.original, seat, this.texts));
     const ears = fill(this.texts.and, { first, second });
-    return fill(this.texts.distancesApart, { ears, apart: this.numbers.unit(distance(one.point, two.point), 'm') });
+    return fill(this.texts.distancesApart, { ears, apart: this.numbers.length(distance(one.point, two.point)) });
   }
 
   private value(input: HTMLInputElement): number | undefined {
     const text = input.value.trim();
-    return text === '' ? undefined : this.numbers.parse(text);
+    if (text === '') return undefined;
+    return input.dataset.unit === LENGTH ? this.numbers.parseLength(text) : this.numbers.parse(text);
+  }
+
+  private touched(pointer: string): boolean {
+    return this.inputs.get(pointer)!.value !== this.first.get(pointer);
   }
 
   /** Whether any of the faults is at a field. */
@@ -112,9 +131,10 @@ export class Chooser {
   /** Shows every fault at its field, and all of them in a summary that leads there. */
   show(faults: Fault[]): string {
     for (const input of this.inputs.values()) this.mark(input, '');
-    const lines = faults.flatMap(({ pointer, detail }) => {
-      const input = this.inputOf(pointer);
+    const lines = faults.flatMap((fault) => {
+      const input = this.inputOf(fault.pointer);
       if (!input) return [];
+      const detail = this.said(fault, input);
       this.mark(input, detail);
       const text = `${input.dataset.legend}, ${input.dataset.label}: ${detail}`;
       return [h('li', {}, h('button', { type: 'button', class: 'link', click: () => reveal(input) }, text))];
@@ -151,6 +171,7 @@ export class Chooser {
   private build(): void {
     this.seat = heaviest(this.original);
     this.inputs.clear();
+    this.first.clear();
     this.tapes.clear();
     const { original, texts } = this;
     this.rest.replaceChildren(...[pictureView(original.image)].filter((view) => view !== undefined), this.packageChoice());
@@ -212,22 +233,25 @@ export class Chooser {
   private field({ pointer, label, unit, tape_m }: Field, legend: string): HTMLElement {
     const id = `field${pointer.replaceAll('/', '-')}`;
     const value = tape_m ?? at(this.original, pointer);
+    const length = unit === LENGTH;
     const input = h('input', {
       id,
       part: 'field',
-      inputmode: 'decimal',
+      inputmode: length && unit !== this.numbers.lengthUnit ? undefined : 'decimal', // The keyboard for decimals lacks signs of feet and inches.
       autocomplete: 'off',
-      value: typeof value === 'number' ? this.numbers.field(value) : '',
+      value: typeof value !== 'number' ? '' : length ? this.numbers.lengthField(value) : this.numbers.field(value),
+      'data-unit': unit,
       'aria-describedby': `${id}-fault`,
       'data-label': label,
       'data-legend': legend,
     });
     this.inputs.set(pointer, input);
-    if (tape_m !== undefined) this.tapes.set(pointer, input.value);
+    this.first.set(pointer, input.value);
+    if (tape_m !== undefined) this.tapes.add(pointer);
     return h(
       'div',
       { class: 'field' },
-      h('label', { for: id }, label, h('small', {}, unit)),
+      h('label', { for: id }, label, h('small', {}, length ? this.numbers.lengthUnit : unit)),
       input,
       h('p', { id: `${id}-fault`, class: 'fault', part: 'fault' }),
     );

@@ -1,6 +1,7 @@
 import createClient, { type Client } from 'openapi-fetch';
 import type { components, paths } from './contract.js';
 import type { ServiceLanguage } from './texts.js';
+import type { Units } from './units.js';
 
 type Schemas = components['schemas'];
 export type Plan = Schemas['VehiclePlan'];
@@ -19,16 +20,17 @@ export function footwell(service: string): Service {
   return createClient<paths, 'application/json' | 'application/problem+json'>({ baseUrl: service.replace(/\/+$/, '') });
 }
 
-/** Where and how long to ask, and for what language. */
+/** Where and how long to ask, and for what language and units. */
 export interface Asking {
   service: string;
   timeout_s: number;
   lang: ServiceLanguage;
+  units: Units;
 }
 
-/** What goes with every question: its language, figures in sentences as in tables, and what ends it. */
+/** What goes with every question: its language and units, figures in sentences as in tables, and what ends it. */
 export interface Sent {
-  params: { query: { lang: ServiceLanguage; findings: 'beside_tables' } };
+  params: { query: { lang: ServiceLanguage; units: Units; findings: 'beside_tables' } };
   signal: AbortSignal;
 }
 
@@ -50,7 +52,7 @@ interface Reply<A> {
 
 /** Asks, and turns whatever happens into an outcome. Only the caller's own abort is thrown. */
 export async function ask<A extends object>(
-  { service, timeout_s, lang }: Asking,
+  { service, timeout_s, lang, units }: Asking,
   signal: AbortSignal,
   question: (client: Service, sent: Sent) => Promise<Reply<A>>,
 ): Promise<Outcome<A>> {
@@ -59,7 +61,7 @@ export async function ask<A extends object>(
   const stop = () => patience.abort();
   signal.addEventListener('abort', stop);
   try {
-    return outcome(await question(footwell(service), { params: { query: { lang, findings: 'beside_tables' } }, signal: patience.signal }));
+    return outcome(await question(footwell(service), { params: { query: { lang, units, findings: 'beside_tables' } }, signal: patience.signal }));
   } catch (failure) {
     signal.throwIfAborted();
     if (patience.signal.aborted) return { kind: 'late' };

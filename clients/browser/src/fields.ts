@@ -9,7 +9,7 @@ export interface Field {
   pointer: string;
   label: string;
   unit: string;
-  /** What a tape would read, m, if it is a distance to a loudspeaker */
+  /** How far it is, if it is a distance to a loudspeaker */
   tape_m?: number;
 }
 
@@ -29,7 +29,7 @@ export function distancesOf(vehicle: Vehicle, texts: Texts): Group[] {
         pointer: `/places/${index}/position/${seat}`,
         label: fill(texts.earOf, { seat: seatName(vehicle, seat, texts) }),
         unit: 'm',
-        tape_m: Math.round(distance(point, place.position) * 100) / 100,
+        tape_m: distance(point, place.position),
       })),
     })),
   ]);

@@ -1,3 +1,5 @@
+import { lengthUnit, METRES, metresOf, writtenLength, type Units } from './units.js';
+
 const THIN = '\u202f';
 const MARKS = /[\u200e\u200f\u061c\u2066-\u2069]/g;
 const WRITTEN_LEFTWARDS = ['Arab', 'Hebr', 'Syrc', 'Thaa', 'Nkoo', 'Adlm', 'Rohg'];
@@ -30,19 +32,29 @@ const DECIMALS: Record<string, [fewest: number, most: number]> = {
   W: [0, 2],
   ms: [2, 2],
   m: [0, 2],
+  ft: [0, 2],
   g: [0, 1],
   kg: [0, 2],
 };
 const SIGNIFICANT = 3;
 
+/** From here on the sheets set the thousands of a figure apart; those of money always. */
+const GROUPED = 10_000;
+
 type Exact = `${number}`;
 
 /** Numbers as a reader of one language writes them. */
 export class Numbers {
+  /** What lengths are shown and entered in. */
+  readonly lengthUnit: string;
+
   constructor(
     readonly locale: string,
     readonly currency?: string,
-  ) {}
+    units: Units = 'metric',
+  ) {
+    this.lengthUnit = lengthUnit(units);
+  }
 
   /** A count. */
   number(value: number): string {
@@ -62,6 +74,10 @@ export class Numbers {
     return isolated(this.rounded(value, unit, 'exceptZero') + THIN + unit);
   }
 
+  length(metres: number): string {
+    return this.unit(metres / METRES[this.lengthUnit], this.lengthUnit);
+  }
+
   mass(grams: number): string {
     return Math.abs(grams) < 1000 ? this.unit(grams, 'g') : this.unit(grams / 1000, 'kg');
   }
@@ -71,21 +87,23 @@ export class Numbers {
   }
 
   /**
-   * A sum of money with all its decimals. Without a currency, which no request must state, the bare
-   * amount.
+   * A sum of money with all its decimals, as the sheets write it. Without a currency, which no request must state, the
+   * bare amount.
    */
   money(amount: number | Exact): string {
-    return this.amount(amount, { maximumFractionDigits: 20 });
+    return this.amount(amount, 20);
   }
 
   /** What is worked out of money and is no sum to pay, in the decimals of the currency. */
   moneyAbout(amount: number): string {
-    return this.amount(amount, {});
+    return this.amount(amount, 0);
   }
 
-  private amount(amount: number | Exact, decimals: Intl.NumberFormatOptions): string {
-    if (this.currency) return this.format(amount, { ...decimals, style: 'currency', currency: this.currency });
-    return isolated(this.format(amount, { maximumFractionDigits: 2, ...decimals, minimumFractionDigits: 2 }));
+  private amount(amount: number | Exact, most: number): string {
+    const { currency } = this;
+    const least = currency ? new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().minimumFractionDigits! : 2;
+    const sum = this.format(amount, { minimumFractionDigits: least, maximumFractionDigits: Math.max(least, most) });
+    return isolated(currency ? `${sum}\u00a0${currency}` : sum);
   }
 
   /** A time in the unit a person would use, to two digits. */
@@ -97,6 +115,17 @@ export class Numbers {
   /** As it stands in a field: no grouping, so that it can be read back. */
   field(value: number): string {
     return this.format(value, { useGrouping: false, maximumFractionDigits: 6 }).replace(MARKS, '');
+  }
+
+  /** A length as it stands in a field, as fine as a tape tells it. */
+  lengthField(metres: number): string {
+    return this.field(Math.round((metres / METRES[this.lengthUnit]) * 100) / 100);
+  }
+
+  /** Metres of a length in a field: a number in its unit, or one with a unit of its own, such as 35 1/2 in. */
+  parseLength(text: string): number {
+    const number = this.parse(text);
+    return Number.isNaN(number) ? writtenLength(text) : metresOf(number, this.lengthUnit);
   }
 
   /**
@@ -128,7 +157,7 @@ export class Numbers {
     const [fewest, most] = DECIMALS[unit] ?? [0, 1];
     const before = value === 0 ? 1 : Math.floor(Math.log10(Math.abs(value))) + 1;
     const maximumFractionDigits = Math.max(fewest, Math.min(most, SIGNIFICANT - before));
-    const options = { minimumFractionDigits: fewest, maximumFractionDigits };
+    const options = { minimumFractionDigits: fewest, maximumFractionDigits, useGrouping: Math.abs(value) >= GROUPED };
     const shown = new Intl.NumberFormat('en', { ...options, useGrouping: false }).format(exact(value));
     const size = Number(shown) === 0 ? 0 : value; // Without the sign that a small negative number keeps.
     return this.format(size, { ...options, signDisplay }).replace(MARKS, '');

@@ -121,7 +121,7 @@ button.link { all: unset; display: inline-block; min-height: 2.75rem; align-cont
 .figures { display: grid; grid-template-columns: repeat(auto-fit, minmax(9.3rem, 1fr)); gap: 1.1rem 1.25rem; margin: 0; }
 .figure dt { font-size: .9rem; color: var(--_quiet); }
 .figure dd { margin: 0; }
-.figure strong { display: block; font-size: 1.3rem; line-height: 1.25; text-wrap: balance; font-weight: 650; letter-spacing: -.01em; }
+.figure strong { display: block; font-size: clamp(1.1rem, 5.5cqi, 1.3rem); line-height: 1.25; text-wrap: balance; font-weight: 650; letter-spacing: -.01em; }
 .figure small { display: block; line-height: 1.3; }
 
 .offered { display: grid; grid-template-columns: repeat(auto-fill, minmax(min(19rem, 100%), 1fr)); gap: 1rem; }
@@ -176,7 +176,7 @@ td.words { white-space: normal; }
 .position tr > :last-child { width: 24%; }
 .additions tr > :first-child { width: 50%; }
 .channels tr > :first-child { width: 30%; }
-@container (max-width: 30rem) { table { table-layout: auto; } .position tr > :first-child, .channels tr > :first-child { width: auto; } }
+@container (max-width: 30rem) { table { table-layout: auto; } .position { font-size: .85rem; } .position tr > :first-child, .channels tr > :first-child { width: auto; } }
 .positions { display: grid; grid-template-columns: repeat(auto-fit, minmax(min(21rem, 100%), 1fr)); gap: 1.5rem 2.25rem; align-items: start; margin-bottom: 1.5rem; }
 .beside { display: flex; flex-wrap: wrap; gap: 1.25rem 2rem; align-items: center; justify-content: center; }
 .beside table { flex: 1 1 17rem; }

@@ -136,7 +136,7 @@ test('data that cannot be used are told, and names are never read as markup', as
 
 test('a preset vehicle and package leave nothing to choose', async () => {
   const tab = await open({ change: (html) => html.replace('package="four"', 'preset vehicle="lumen" package="bass"') });
-  assert.ok(await element(tab).locator('.figures').getByText('€1,810.50', { exact: true }).isVisible());
+  assert.ok(await element(tab).locator('.figures').getByText('1,810.50 EUR').isVisible());
   assert.equal(await tab.getByRole('radio').count(), 0);
   assert.ok(!(await tab.getByLabel('Your vehicle').isVisible()));
   assert.ok(await tab.getByRole('heading', { name: 'All doors, amplifiers and bass' }).isVisible());
@@ -226,7 +226,7 @@ test('a review alone shows a plan', async () => {
     booking.replaceWith(review);
   }, [plan, between.address]);
   await settled(tab, 'answer');
-  assert.ok(await tab.getByText('€1,600.00', { exact: true }).isVisible());
+  assert.ok(await tab.getByText('1,600.00 EUR').isVisible());
   assert.equal(await element(tab).locator('table.channels tbody tr').count(), 6);
   assert.ok(await tab.getByRole('heading', { name: 'For your safety' }).isVisible());
   assert.deepEqual(await delaysOf(tab), [6, 0]);
@@ -235,7 +235,7 @@ test('a review alone shows a plan', async () => {
   await accessible(tab);
   await picture(tab, 'review');
   await element(tab).evaluate((review) => review.setAttribute('currency', 'SEK'));
-  await tab.getByText('SEK\u00a01,600.00', { exact: true }).waitFor();
+  await tab.getByText('1,600.00 SEK').waitFor();
   await element(tab).evaluate((review) => review.setAttribute('currency', 'EURO'));
   await settled(tab, 'unusable');
   assert.equal(await status(tab), 'The shop’s data cannot be used. Please tell the shop.');
@@ -245,7 +245,7 @@ test('a review alone shows a plan', async () => {
 
 test('the page of the guide works as it is printed', async () => {
   const tab = await open({ page: '/docs.html', viewport: PHONE });
-  assert.ok(await tab.getByText('€118.00').first().isVisible());
+  assert.ok(await tab.getByText('118.00 EUR').first().isVisible());
   assert.ok(await tab.getByRole('heading', { name: 'New front doors' }).isVisible());
   await fits(tab);
   await accessible(tab);

@@ -36,7 +36,7 @@ test('every package is offered with what the service says of it', async () => {
   assert.equal(await status(tab), `${result.packages.length} packages fit`);
   for (const [index, one] of result.packages.entries()) {
     const text = seen(await cards(tab).nth(index).innerText());
-    const money = new Intl.NumberFormat('en-GB', { style: 'currency', currency: 'EUR' }).format(one.price);
+    const money = `${one.price.toLocaleString('en', { minimumFractionDigits: 2 })}\u00a0EUR`;
     for (const said of [`Package ${index + 1}`, money, `${one.level_db_spl.toFixed(1)}\u202fdB`, `${Number(one.lowest_hz.toPrecision(3))}\u202fHz`, `+${Number((one.mass_change_g / 1000).toPrecision(3))}\u202fkg`, 'It fits']) {
       assert.ok(text.includes(said), `${said} in ${text}`);
     }
@@ -71,7 +71,7 @@ test('wishes that nothing meets are a sentence, and nothing can be booked', asyn
   assert.equal(await status(tab), 'No package of this offer fits');
   assert.ok(await element(tab).getByText('No package meets all of these wishes: price, level.').isVisible());
   const instead = seen(await element(tab).locator('.figures').innerText());
-  assert.match(instead, /Price of the parts\s+€1,306\.60\s+the best there is with the other wishes met/);
+  assert.match(instead, /Price of the parts\s+1,306\.60\sEUR\s+the best there is with the other wishes met/);
   assert.match(instead, /Level at the seat\s+112\.7\u202fdB/);
   assert.equal(await cards(tab).count(), 0);
   assert.equal(await element(tab).locator('button.book').count(), 0);

@@ -35,8 +35,8 @@ test('what a shop must load is below 25 kB gzipped', (t) => {
 test('numbers are written as the reader writes them', () => {
   const en = new Numbers('en', 'EUR');
   const de = new Numbers('de', 'EUR');
-  assert.equal(en.money(1046.5), '€1,046.50');
-  assert.equal(de.money(1046.5), '1.046,50\u00a0€');
+  assert.equal(seen(en.money(1046.5)), '1,046.50\u00a0EUR');
+  assert.equal(seen(de.money(1046.5)), '1.046,50\u00a0EUR');
   assert.equal(seen(new Numbers('en').money(1046.5)), '1,046.50');
   assert.equal(en.change(-1.25, 'dB'), '\u2068−1.3\u202fdB\u2069', 'isolated from sentences written leftwards');
   assert.equal(seen(en.change(-0.01, 'dB')), '0.0\u202fdB');
@@ -59,7 +59,7 @@ test('browsers of 2022, which refuse a sign for negative numbers only, write the
     return new Present(locale, options);
   });
   const en = new Numbers('en');
-  assert.deepEqual([-0.04, -0.05, -0, 0, 1046.5].map((value) => seen(en.bare(value, 'dB'))), ['0.0', '−0.1', '0.0', '0.0', '1,046.5']);
+  assert.deepEqual([-0.04, -0.05, -0, 0, 1046.5].map((value) => seen(en.bare(value, 'dB'))), ['0.0', '−0.1', '0.0', '0.0', '1046.5']);
   assert.equal(seen(en.unit(-0.04, 'g')), '0\u202fg');
   assert.deepEqual([-0.01, 5.31].map((value) => seen(en.change(value, 'dB'))), ['0.0\u202fdB', '+5.3\u202fdB']);
 });

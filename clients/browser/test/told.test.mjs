@@ -45,7 +45,7 @@ test('fields in a German sentence are said in German words', () => {
 test('figures are rounded as on the sheets: three digits, the decimals of the unit, half away from zero', () => {
   const en = new Numbers('en');
   const cases = [
-    [100.05, 'dB', '100.1'], [1.005, 'ms', '1.01'], [42.53, 'Hz', '42.5'], [1046.5, 'Hz', '1,047'], [53.55, 'W', '53.6'], [236.4, 'W', '236'],
+    [100.05, 'dB', '100.1'], [1.005, 'ms', '1.01'], [42.53, 'Hz', '42.5'], [1046.5, 'Hz', '1047'], [12_500, 'Hz', '12,500'], [53.55, 'W', '53.6'], [236.4, 'W', '236'],
     [8, 'W', '8'], [23.15, 'kg', '23.2'], [6.75, 'kg', '6.75'], [0.35, 'octaves', '0.4'], [0.05, 'dB', '0.1'], [-0.04, 'dB', '0.0'], [0, 'Hz', '0'],
   ];
   for (const [value, unit, text] of cases) assert.equal(seen(en.bare(value, unit)), text, `${value} ${unit}`);
@@ -55,8 +55,8 @@ test('sums of prices are exact, and none where a price is not known', () => {
   const priced = (...prices) => ({ additions: prices.map((price) => ({ price })) });
   assert.equal(priceOf(priced(0.1, 0.2)), 0.3);
   assert.equal(priceOf(priced(1.005, 2.0001, 9_999_999.9999)), 10_000_003.005);
-  assert.equal(new Numbers('en', 'EUR').money(priceOf(priced(1.005, 2))), '€3.005', 'no decimal is lost');
-  assert.equal(new Numbers('en', 'JPY').money(1800), '¥1,800');
+  assert.equal(seen(new Numbers('en', 'EUR').money(priceOf(priced(1.005, 2)))), '3.005\u00a0EUR', 'no decimal is lost');
+  assert.equal(seen(new Numbers('en', 'JPY').money(1800)), '1,800\u00a0JPY');
   assert.equal(priceOf(priced(1, undefined)), undefined);
   assert.deepEqual([front, four, bass].map(priceOf), [410.5, 1046.5, 1810.5]);
 });

@@ -15,6 +15,7 @@ FOLDER = Path(__file__).resolve().parents[1] / "target" / "test"
 CONTRACT = Contract()
 BOOK = build(FOLDER, CONTRACT, SERVICE)
 GERMAN = build(FOLDER / "de", CONTRACT, SERVICE, language="de")
+INCH = build(FOLDER / "inch", CONTRACT, SERVICE, units="inch")
 RUNNING = {}
 
 
@@ -35,8 +36,7 @@ class Opened(unittest.TestCase):
     def open(self, kind, locale, of=BOOK):
         self.close()
         self.of, self.measured = of, set()
-        folder = FOLDER if of is BOOK else FOLDER / of.words.language
-        self.book = running(locale).open(folder / f"quoting.{kind}")
+        self.book = running(locale).open(of.directory / f"quoting.{kind}")
         self.addCleanup(self.close)
         for _ in range(40):  # leave to follow links may come a moment after opening
             if self.book.read(of.status) == of.say("The service answers."):

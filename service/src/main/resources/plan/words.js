@@ -63,13 +63,17 @@ function withoutUnit(field) {
   return ending ? field.slice(0, -ending.length - 1) : field;
 }
 
+/** From here on the sheets set the thousands of a figure apart; those of money always. */
+const GROUPED = 10_000;
+
 /** A number as people read it, with a real minus sign. */
-export function shown(value, digits = 0, least = 0) {
-  const key = `${digits}/${least}`;
-  if (!formats.has(key)) {
-    formats.set(key, new Intl.NumberFormat(lang, { maximumFractionDigits: digits, minimumFractionDigits: least }));
-  }
+export function shown(value, digits = 0, least = 0, grouped = GROUPED) {
   const rounded = Number(value.toFixed(digits)) || 0;
+  const useGrouping = Math.abs(rounded) >= grouped;
+  const key = `${digits}/${least}/${useGrouping}`;
+  if (!formats.has(key)) {
+    formats.set(key, new Intl.NumberFormat(lang, { maximumFractionDigits: digits, minimumFractionDigits: least, useGrouping }));
+  }
   return formats.get(key).format(rounded).replace("-", "\u2212");
 }
 
@@ -93,5 +97,5 @@ export const measure = (value, field, digits = 1, least = 0) => `${shown(value, 
  */
 export const money = (value, currency) =>
   /^[A-Z]{3}$/.test(currency ?? "")
-    ? `${shown(value, 20, new Intl.NumberFormat(lang, { style: "currency", currency }).resolvedOptions().minimumFractionDigits)}\u00a0${currency}`
-    : shown(value, 2, 2);
+    ? `${shown(value, 20, new Intl.NumberFormat(lang, { style: "currency", currency }).resolvedOptions().minimumFractionDigits, 0)}\u00a0${currency}`
+    : shown(value, 2, 2, 0);

@@ -5,10 +5,12 @@ import java.math.RoundingMode;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.Currency;
+import java.util.Locale;
 import org.footwell.calculation.text.Measure;
 import org.footwell.calculation.text.Quantity;
 import org.footwell.calculation.text.Reader;
 import org.footwell.calculation.text.WireGauge;
+import org.footwell.calculation.text.WrittenMoney;
 
 /** Figures in the language and the units of a reader, every fact in one form on all sheets. */
 public final class FigureWriter {
@@ -23,12 +25,14 @@ public final class FigureWriter {
 
   private static final double GRAMS_IN_KG = 1000;
 
+  private final Locale language;
   private final DecimalFormatSymbols symbols;
   private final Reader.Units units;
 
   public FigureWriter(Reader reader) {
     units = reader.units();
-    symbols = DecimalFormatSymbols.getInstance(reader.language());
+    language = reader.language();
+    symbols = DecimalFormatSymbols.getInstance(language);
     symbols.setMinusSign(MINUS);
   }
 
@@ -112,11 +116,11 @@ public final class FigureWriter {
     if (sum == null) {
       return new WrittenFigure(null, DASH);
     }
-    int decimals = currency == null ? 2 : currency.getDefaultFractionDigits();
-    BigDecimal shown =
-        sum.scale() < decimals ? sum.setScale(decimals, RoundingMode.UNNECESSARY) : sum;
+    int decimals =
+        currency == null ? WrittenMoney.USUAL_DECIMALS : currency.getDefaultFractionDigits();
     String unit = currency == null ? "" : NO_BREAK + currency.getCurrencyCode();
-    return new WrittenFigure(sum, digits(shown, false) + unit);
+    return new WrittenFigure(
+        sum, WrittenMoney.of(WrittenMoney.withDecimals(sum, decimals), language) + unit);
   }
 
   /** All digits of a number, thousands set apart from ten thousand on. */

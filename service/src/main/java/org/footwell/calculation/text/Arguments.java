@@ -1,5 +1,6 @@
 package org.footwell.calculation.text;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -43,6 +44,11 @@ public abstract class Arguments<T extends Arguments<T>> {
   /** A count, or another whole number. */
   public T with(String name, long number) {
     return put(name, Kind.NUMBER, number);
+  }
+
+  /** A sum of money, which is not rounded. */
+  public T with(String name, BigDecimal sum) {
+    return put(name, Kind.NUMBER, sum);
   }
 
   /** Words of ours. */

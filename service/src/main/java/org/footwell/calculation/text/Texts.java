@@ -151,8 +151,11 @@ public final class Texts {
     return forPeople(number, DIGITS, language);
   }
 
-  /** The same within a sentence: with the decimal mark of its language and a minus sign. */
+  /** The same within a sentence: with the marks of its language; exact decimals are sums of money. */
   static String forPeople(Object argument, int digits, Locale language) {
+    if (argument instanceof BigDecimal sum) {
+      return WrittenMoney.of(sum, language);
+    }
     String figure = forPeople(argument, digits);
     return argument instanceof Number ? inWords(figure, language) : figure;
   }

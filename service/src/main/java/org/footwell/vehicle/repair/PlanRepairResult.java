@@ -6,6 +6,7 @@ import jakarta.validation.constraints.NotNull;
 import java.math.BigDecimal;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Called;
 import org.footwell.calculation.Verdict;
 
 /** What least has to be changed in a plan. */
@@ -47,7 +48,7 @@ public record PlanRepairResult(
           Double levelLostDb,
       @Schema(description = "Verdict of the review it leads to") @NotNull Verdict verdict,
       @Schema(description = "Warnings and stops that are gone") @NotNull List<Trouble> cleared,
-      @Schema(description = "Those that are left") @NotNull List<Trouble> left,
+      @Called("left_over") @Schema(description = "Those that are left") @NotNull List<Trouble> left,
       @Schema(description = "Those that are new, milder than the worst that is gone") @NotNull
           List<Trouble> caused) {}
 

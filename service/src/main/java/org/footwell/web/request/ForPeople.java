@@ -3,6 +3,7 @@ package org.footwell.web.request;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.PropertyName;
 import com.fasterxml.jackson.databind.SerializerProvider;
 import com.fasterxml.jackson.databind.introspect.Annotated;
 import com.fasterxml.jackson.databind.introspect.AnnotatedClass;
@@ -15,11 +16,12 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import org.footwell.calculation.AllDigits;
 import org.footwell.calculation.Answer;
+import org.footwell.calculation.Called;
 import org.footwell.calculation.text.Names;
 
 /**
  * An answer on its way to a page of text: numbers of records marked so become texts, which no page
- * rounds, and constants become the words for them.
+ * rounds, constants become the words for them, and fields have the names they are called by.
  */
 final class ForPeople extends DeclaredConstants {
 
@@ -62,6 +64,14 @@ final class ForPeople extends DeclaredConstants {
             && member.getDeclaringClass().isAnnotationPresent(AllDigits.class)
         ? ToStringSerializer.class
         : super.findSerializer(part);
+  }
+
+  @Override
+  public PropertyName findNameForSerialization(Annotated part) {
+    Called called = part.getAnnotation(Called.class);
+    return called == null
+        ? super.findNameForSerialization(part)
+        : PropertyName.construct(called.value());
   }
 
   /** Writes the word for a constant. */

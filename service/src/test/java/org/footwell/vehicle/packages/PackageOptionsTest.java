@@ -224,7 +224,7 @@ class PackageOptionsTest {
     "'{\"level_db_spl\": 149}', level, 149 dB SPL",
     "'{\"lowest_hz\": 20}', lowest frequency, 20 Hz",
     "'{\"mass_change_g\": -5000}', mass, −5000 g",
-    "'{\"budget\": 0}', price, 0"
+    "'{\"budget\": 0}', price, 0.00"
   })
   void aWishOutOfReachIsSaidWithItsUnit(String wishes, String wish, String wanted) {
     Answer<PackageOptionsResult> answer =

@@ -9,6 +9,7 @@ import org.footwell.Answers;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Shown;
 import org.footwell.calculation.text.Reader;
+import org.footwell.calculation.text.WrittenMoney;
 import org.footwell.sheet.HostileNames;
 import org.footwell.sheet.Papers;
 import org.footwell.sheet.SheetFigures;
@@ -52,7 +53,7 @@ class PackagesSheetTest {
     String paper = Papers.text("en", () -> drawn("pdf", shown));
     assertTrue(paper.contains("Halmera camper van"), paper);
     answer.result().packages().stream()
-        .map(one -> one.review().quote().total() + " EUR")
+        .map(one -> WrittenMoney.of(one.review().quote().total(), Locale.ENGLISH) + " EUR")
         .forEach(price -> assertTrue(paper.contains(price), () -> price + " of " + paper));
   }
 

@@ -5,16 +5,22 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
 import java.util.ArrayDeque;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.StreamSupport;
 import org.footwell.Calculations;
+import org.footwell.calculation.Called;
 import org.footwell.calculation.Vocabulary;
 import org.footwell.parts.plan.AskOfPlan;
 
@@ -108,7 +114,22 @@ public final class ContractWords {
     for (String record : answered()) {
       record(record).path("properties").fieldNames().forEachRemaining(names::add);
     }
+    Set<Type> seen = new HashSet<>();
+    Calculations.all().forEach(one -> addCalled(one.card().result(), seen, names));
     return names;
+  }
+
+  /** Adds what fields of a record and of those in it are called instead of by their own names. */
+  private static void addCalled(Type type, Set<Type> seen, Set<String> names) {
+    if (type instanceof ParameterizedType list) {
+      Arrays.stream(list.getActualTypeArguments()).forEach(one -> addCalled(one, seen, names));
+    } else if (type instanceof Class<?> record && record.isRecord() && seen.add(type)) {
+      for (RecordComponent field : record.getRecordComponents()) {
+        Optional.ofNullable(field.getAnnotation(Called.class))
+            .ifPresent(called -> names.add(called.value()));
+        addCalled(field.getGenericType(), seen, names);
+      }
+    }
   }
 
   /** A name without its unit. */

@@ -19,6 +19,7 @@ import org.footwell.calculation.Engine;
 import org.footwell.calculation.text.Reader;
 import org.footwell.calculation.text.Texts;
 import org.footwell.signal.Biquad;
+import org.footwell.vehicle.repair.PlanRepair;
 import org.junit.jupiter.api.Test;
 
 class TextPageTest {
@@ -145,12 +146,32 @@ class TextPageTest {
       assertEquals(english, figures(pages.get(1)), id);
       figures += english.size();
       if (id.equals("plan-review")) {
-        String german = pages.get(1).replaceAll("\\s+", " ");
+        String german = inOneLine(pages.get(1));
         assertTrue(german.contains("Gain begrenzt durch Vollaussteuerung der Quelle"), german);
-        assertTrue(german.contains(" Preis 1600,00 "), german);
+        assertTrue(german.contains(" Preis 1.600,00 "), german);
+        assertTrue(inOneLine(pages.get(0)).contains(" price 1,600.00 "), pages.get(0));
       }
     }
     assertTrue(figures > 200, "figures: " + figures);
+  }
+
+  /** One name of the contract, of the left of a pair and of what is left over, has a label for each. */
+  @Test
+  void whatMeansTwoThingsIsCalledTwoThings() throws JsonProcessingException {
+    String pair =
+        """
+        {"verdict": "ok", "safety": [], "findings": [],
+         "result": {"pairs": [{"left": "fl", "right": "fr"}]}}
+        """;
+    assertTrue(page(pair).contains("  left  right\n"), page(pair));
+    assertTrue(page(pair, GERMAN).contains("  Links  Rechts\n"), page(pair, GERMAN));
+    List<String> repairs = pages(new PlanRepair());
+    assertTrue(inOneLine(repairs.get(0)).contains(", left over warning "), repairs.get(0));
+    assertTrue(inOneLine(repairs.get(1)).contains(", Übrig Warnung "), repairs.get(1));
+  }
+
+  private static String inOneLine(String page) {
+    return page.replaceAll("\\s+", " ");
   }
 
   private static void assertNarrow(String id, String page) {
@@ -170,7 +191,7 @@ class TextPageTest {
             .replaceAll("(?s)\\n(findings|Befunde)\\n.*?\\n\\n", "\n")
             .replaceAll("(?s)\\n\\S.*", "")
             .replaceAll("Pegel bei (1 W|2,83 V)", "");
-    return Pattern.compile("(?<![\\w/.,])\\d+(?:[.,]\\d+)?(?![\\w.,])")
+    return Pattern.compile("(?<![\\w/.,])\\d+(?:[.,]\\d+)*(?![\\w.,])")
         .matcher(result)
         .results()
         .map(figure -> figure.group().replace(',', '.'))
