@@ -99,6 +99,7 @@ class BadInputTest {
         "drive          | \"both\"",
         "drive          | \"EACH\"",
         "drive          | \"\"",
+        "drive          | \" each\"",
         "cabin          | 5",
         "cabin          | []",
         "spectrum       | {}",

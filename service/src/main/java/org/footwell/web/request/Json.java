@@ -18,6 +18,7 @@ import com.fasterxml.jackson.databind.cfg.CoercionAction;
 import com.fasterxml.jackson.databind.cfg.CoercionInputShape;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
+import com.fasterxml.jackson.databind.module.SimpleModule;
 import com.fasterxml.jackson.databind.type.LogicalType;
 import com.fasterxml.jackson.databind.util.TokenBuffer;
 import java.io.ByteArrayOutputStream;
@@ -65,6 +66,7 @@ public final class Json {
                   .configure(StreamWriteFeature.USE_FAST_DOUBLE_WRITER, Digits.FAST_WRITER)
                   .build())
           .propertyNamingStrategy(NAMING)
+          .addModule(new SimpleModule().setDeserializerModifier(new ExactWords()))
           .annotationIntrospector(new DeclaredConstants())
           .defaultPropertyInclusion(
               JsonInclude.Value.construct(
