@@ -1,24 +1,48 @@
 package org.footwell.calculation;
 
-import java.util.regex.Pattern;
-
 /** What may stand in a cell of CSV: a spreadsheet that opens it must not run it as a formula. */
 public final class CsvCell {
 
   /** What makes a spreadsheet take a text for a formula, as the first character of a cell. */
   private static final String BEGIN_FORMULAS = "=+-@\t\r";
 
-  /** With a point or a comma, as the sender's spreadsheet writes decimals. */
-  private static final Pattern NUMBER =
-      Pattern.compile("[+-](\\d+[.,]?\\d*|[.,]\\d+)([eE][+-]?\\d+)?");
-
   private CsvCell() {}
 
   /** The text with an apostrophe before it where it would begin a formula; numbers stay as they are. */
   public static String harmless(String text) {
-    return !text.isEmpty() && mayBegin(text.charAt(0)) && !NUMBER.matcher(text).matches()
-        ? "'" + text
-        : text;
+    return !text.isEmpty() && mayBegin(text.charAt(0)) && !isSignedNumber(text) ? "'" + text : text;
+  }
+
+  /**
+   * A sign, digits with a point or a comma, as the sender's spreadsheet writes decimals, and an exponent. Read by hand,
+   * since a batch asks of every negative number.
+   */
+  private static boolean isSignedNumber(String text) {
+    if (!isSign(text, 0)) {
+      return false;
+    }
+    int whole = afterDigits(text, 1);
+    boolean marked = whole < text.length() && ".,".indexOf(text.charAt(whole)) >= 0;
+    int end = marked ? afterDigits(text, whole + 1) : whole;
+    int digits = end - 1 - (marked ? 1 : 0);
+    if (digits > 0 && end < text.length() && "eE".indexOf(text.charAt(end)) >= 0) {
+      int exponent = isSign(text, end + 1) ? end + 2 : end + 1;
+      end = afterDigits(text, exponent);
+      digits = end - exponent;
+    }
+    return digits > 0 && end == text.length();
+  }
+
+  private static boolean isSign(String text, int at) {
+    return at < text.length() && "+-".indexOf(text.charAt(at)) >= 0;
+  }
+
+  private static int afterDigits(String text, int from) {
+    int at = from;
+    while (at < text.length() && text.charAt(at) >= '0' && text.charAt(at) <= '9') {
+      at++;
+    }
+    return at;
   }
 
   static boolean mayBegin(char first) {

@@ -86,6 +86,9 @@ public final class Faults {
 
   /** Where something is given that could not be read; unknown fields hinder the reading of no other. */
   List<String> unread() {
+    if (none()) {
+      return List.of(); // As nearly always, and asked for every row of a batch.
+    }
     return faults.stream()
         .filter(fault -> !fault.code().equals(CoreFault.UNKNOWN_FIELD.code()))
         .map(Remark::where)

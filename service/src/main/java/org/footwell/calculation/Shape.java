@@ -244,7 +244,10 @@ public final class Shape<T extends Record> {
 
   /** The rules that stand beside a calculation asked by this record, or a kind of document. */
   private DeclaredRules rulesOf(Class<?> declaring) {
-    return further.computeIfAbsent(declaring, one -> new DeclaredRules(one, root.members()));
+    DeclaredRules known = further.get(declaring);
+    return known != null
+        ? known
+        : further.computeIfAbsent(declaring, one -> new DeclaredRules(one, root.members()));
   }
 
   /** Whether the record can have something at a JSON Pointer, whatever the index in a list. */
