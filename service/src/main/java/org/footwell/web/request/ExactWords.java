@@ -44,7 +44,7 @@ final class ExactWords extends BeanDeserializerModifier {
       if (parser.hasToken(JsonToken.VALUE_STRING)) {
         String word = parser.getText();
         if (!word.equals(word.trim())) {
-          return context.handleWeirdStringValue(handledType(), word, "blanks around a word");
+          return context.handleWeirdStringValue(handledType(), word, "");
         }
       }
       return super.deserialize(parser, context);
