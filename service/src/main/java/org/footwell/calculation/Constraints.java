@@ -92,12 +92,14 @@ final class Constraints {
     }
   }
 
+  /** Adds a fault; below a place that is faulty itself it is not told, and yet no rule reads it. */
   private Remark add(CoreFault code, Node node, String pointer) {
-    if (faults.full() || faulty.stream().anyMatch(known -> covers(known, pointer))) {
+    if (faults.full()) {
       return null;
     }
+    boolean told = faulty.stream().anyMatch(known -> covers(known, pointer));
     faulty.add(pointer);
-    return faults.add(code).at(pointer).allowed(node.bounds().allowed());
+    return told ? null : faults.add(code).at(pointer).allowed(node.bounds().allowed());
   }
 
   /** Whether a faulty place is this one or holds it. */

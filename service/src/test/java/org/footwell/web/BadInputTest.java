@@ -10,6 +10,8 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import io.restassured.response.Response;
+import java.util.Collections;
+import java.util.List;
 import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
@@ -129,6 +131,22 @@ class BadInputTest {
   })
   void aValueOutOfBoundsIsToldAtItsPlace(String field, String json) {
     assertEquals(Set.of("/" + field + " not-allowed"), invalid(with(field, json)).faults());
+  }
+
+  /** What lacks something in a list that is too long is read by no rule, though only the list is told. */
+  @Test
+  void rulesStandWhatIsMissingInAListThatIsTooLong() {
+    String stage =
+        "{\"output_class\":\"class_d\",\"rail_v\":60,\"drop_v\":3,\"load_ohm\":4,"
+            + "\"class_d\":{\"full_power_efficiency\":0.88}}";
+    String stages = String.join(",", Collections.nCopies(33, stage));
+    Response answer =
+        given()
+            .contentType("application/json")
+            .body("{\"supply_v\":13.8,\"channels\":[" + stages + "]}")
+            .post("/v1/amplifier-heat");
+    assertEquals(422, answer.statusCode());
+    assertEquals(List.of("/amplifier", "/channels"), answer.path("errors.pointer"));
   }
 
   @Test
