@@ -113,12 +113,17 @@ public final class FigureWriter {
 
   /** A sum of money with all decimals of its currency, or those it has where that has fewer. */
   public WrittenFigure money(BigDecimal sum, Currency currency) {
+    return money(sum, currency, true);
+  }
+
+  /** The same, or without the currency where that stands elsewhere. */
+  public WrittenFigure money(BigDecimal sum, Currency currency, boolean withCurrency) {
     if (sum == null) {
       return new WrittenFigure(null, DASH);
     }
     int decimals =
         currency == null ? WrittenMoney.USUAL_DECIMALS : currency.getDefaultFractionDigits();
-    String unit = currency == null ? "" : NO_BREAK + currency.getCurrencyCode();
+    String unit = currency == null || !withCurrency ? "" : NO_BREAK + currency.getCurrencyCode();
     return new WrittenFigure(
         sum, WrittenMoney.of(WrittenMoney.withDecimals(sum, decimals), language) + unit);
   }

@@ -2,6 +2,7 @@ package org.footwell.web.request;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
+import java.util.Currency;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
@@ -24,11 +25,18 @@ final class TextCell {
 
   private final Reader reader;
   private final Labels labels;
+  private final Currency currency;
   private final FigureWriter figures;
 
-  TextCell(Reader reader, Labels labels) {
+  /**
+   * Of an answer.
+   *
+   * @param currency of its sums of money, or null
+   */
+  TextCell(Reader reader, Labels labels, Currency currency) {
     this.reader = reader;
     this.labels = labels;
+    this.currency = currency;
     figures = new FigureWriter(reader);
   }
 
@@ -98,6 +106,9 @@ final class TextCell {
     }
     if (value.isDouble()) {
       return rounded(name, value.doubleValue(), withUnit);
+    }
+    if (value.isBigDecimal()) {
+      return figures.money(value.decimalValue(), currency, withUnit).text();
     }
     return value.isNumber()
         ? Texts.forPeople(value.numberValue(), reader.language())

@@ -3,6 +3,7 @@ package org.footwell.web.request;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Currency;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -24,9 +25,9 @@ final class TextPage {
   private final Reader reader;
   private final TextCell cells;
 
-  private TextPage(Reader reader, Labels labels) {
+  private TextPage(Reader reader, Labels labels, Currency currency) {
     this.reader = reader;
-    cells = new TextCell(reader, labels);
+    cells = new TextCell(reader, labels, currency);
   }
 
   /** An answer for a reader; names of the caller stay as they are. */
@@ -36,7 +37,7 @@ final class TextPage {
   }
 
   static String of(JsonNode answer, Reader reader, Labels labels) {
-    TextPage page = new TextPage(reader, labels);
+    TextPage page = new TextPage(reader, labels, currency(answer.get("result")));
     page.line(page.say(TextWords.VERDICT) + ": " + answer.get("verdict").asText());
     page.findings(answer.get("findings"));
     page.group("", answer.get("result"));
@@ -45,6 +46,12 @@ final class TextPage {
     }
     page.cautions(answer.get("safety"));
     return page.out.toString();
+  }
+
+  /** All sums of an answer are of one currency, where it names one. */
+  private static Currency currency(JsonNode result) {
+    JsonNode code = result.findValue("currency");
+    return code == null ? null : Currency.getInstance(code.asText());
   }
 
   private String say(Words words) {

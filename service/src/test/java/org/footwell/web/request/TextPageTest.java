@@ -1,9 +1,12 @@
 package org.footwell.web.request;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.DeserializationFeature;
+import com.fasterxml.jackson.databind.JsonNode;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.Arrays;
@@ -153,6 +156,24 @@ class TextPageTest {
       }
     }
     assertTrue(figures > 200, "figures: " + figures);
+  }
+
+  /** A currency that an answer names anywhere stands behind each of its single sums. */
+  @Test
+  void aSumHasItsCurrency() throws JsonProcessingException {
+    String priced =
+        """
+        {"verdict": "ok", "safety": [], "findings": [],
+         "result": {"price": 1600.00, "quote": {"currency": "EUR", "total": 2990.47,
+           "items": [{"name": "cable", "amount": 12.50}]}}}
+        """;
+    JsonNode answer =
+        Json.MAPPER.reader(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS).readTree(priced);
+    String page = TextPage.of(answer, Reader.ANYONE, new Labels(Reader.ANYONE.language()));
+    assertTrue(inOneLine(page).contains(" price 1,600.00 EUR "), page);
+    assertTrue(inOneLine(page).contains(" total 2,990.47 EUR "), page);
+    assertTrue(inOneLine(page).contains(" cable 12.50"), page);
+    assertFalse(page.contains("12.50 EUR"), "a column says it once, above");
   }
 
   /** One name of the contract, of the left of a pair and of what is left over, has a label for each. */
