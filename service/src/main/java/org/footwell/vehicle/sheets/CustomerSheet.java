@@ -153,7 +153,12 @@ public final class CustomerSheet extends PlanPage {
         .filter(line -> line.driver().equals(driver.id()))
         .findFirst()
         .map(line -> new Said(line.levelChangeDb(), line.lowerReachOctaves(), line.massChangeG()))
-        .orElse(new Said(null, null, null));
+        .orElseGet(() -> new Said(null, null, massOfNew(driver)));
+  }
+
+  /** Where nothing goes out, all that comes in is more. */
+  private Double massOfNew(PlacedDriver driver) {
+    return driver.replaces() == null ? plan().newPart(driver.part()).driver().massG() : null;
   }
 
   private Change change(List<PlacedDriver> places) {
