@@ -51,7 +51,7 @@ function rowsOfEach({ driver_count, before, after, change }: Position, reading: 
   const decibels = (value: number) => numbers.change(value, 'dB');
   const watts = (value: number) => numbers.unit(value, 'W');
   const hertz = (value: number) => numbers.unit(value, 'Hz');
-  const bears = (side: Side) => show(side?.continuous_power_w, (value) => watts(value / driver_count));
+  const canTake = (side: Side) => show(side?.continuous_power_w, (value) => watts(value / driver_count));
   const reason = (side: Side) => side?.limited_by && h('small', {}, texts[side.limited_by]);
   const atLeast = change?.limits_of_factory_unknown ? '≥\u202f' : '';
   return [
@@ -62,7 +62,7 @@ function rowsOfEach({ driver_count, before, after, change }: Position, reading: 
       show(change?.largest_level_db, (value) => atLeast + decibels(value)),
     ),
     row(texts.sameSetting, [''], [''], show(change?.sensitivity_at_equal_voltage_db, decibels)),
-    row(texts.bears, [bears(before)], [bears(after)], show(change?.continuous_power_db, decibels)),
+    row(texts.canTake, [canTake(before)], [canTake(after)], show(change?.continuous_power_db, decibels)),
     row(texts.amplifierPower, [show(before?.amplifier_power_w, watts)], [show(after?.amplifier_power_w, watts)]),
     row(
       texts.lowest,

@@ -39,7 +39,7 @@ test('power of one driver stands beside power of one, in the comparison as at th
   const tab = await open({ change: (html) => html.replace('package="four"', 'package="front"') });
   const doors = element(tab).getByRole('table', { name: /^Front doors/ });
   const row = async (table, name) => seen((await table.getByRole('row', { name }).locator('td').allTextContents()).join('|'));
-  assert.match(await row(doors, /^Power it bears/), /^20\u202fW\|80\u202fW\|\+6\.0/);
+  assert.match(await row(doors, /^Power it can take/), /^20\u202fW\|80\u202fW\|\+6\.0/);
   assert.match(await row(doors, /^Power it gets/), /^16\u202fW\|16\u202fW\|$/);
   assert.match(await row(doors, /^Mass/), /^960\u202fg\|2\.36\u202fkg/);
   const heads = await doors.locator('thead th, th.together').allTextContents();

@@ -97,7 +97,7 @@ const german: Texts = {
   displacement: 'Hub',
   amplifier: 'Verstärker',
   sameSetting: 'Bei gleicher Stellung',
-  bears: 'Belastbarkeit',
+  canTake: 'Belastbarkeit',
   amplifierPower: 'Leistung dafür',
   lowest: 'Tiefster nutzbarer Ton',
   priceEachDb: 'Preis je dB',

@@ -95,7 +95,7 @@ public record PlanReviewResult(
           double cleanPowerW,
       @Schema(
               description =
-                  "How far the gain stays below the clip point so that the drivers bear it, dB, 0"
+                  "How far the gain stays below the clip point so that it harms no driver, dB, 0"
                       + " or less")
           double gainReductionDb,
       @Schema(description = "What ends the gain") Limit gainHeldBy,

@@ -35,7 +35,7 @@ public final class SupplyBudget
       Card.of("supply-budget", SupplyBudgetRequest.class, SupplyBudgetResult.class)
           .title("Alternator and battery")
           .purpose(
-              "Whether alternator and battery bear a sound system: what it draws on average and at"
+              "Whether alternator and battery suffice for a sound system: what it draws on average and at"
                   + " peaks, whether the battery charges, how long one may listen with the engine"
                   + " off, how long the vehicle may stand, and what voltage and clean power are"
                   + " left at the amplifier.")

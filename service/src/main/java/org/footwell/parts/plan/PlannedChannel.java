@@ -54,7 +54,7 @@ public record PlannedChannel(
     @Schema(
             description =
                 "Whether an RMS limiter set as advised guards the voice coils; without one the gain"
-                    + " comes down to what the drivers bear")
+                    + " comes down to what the drivers can take")
         Boolean rmsLimiter,
     @Schema(description = "Band its trim is found in; without it between its corners")
         @Size(min = 2, max = 2)

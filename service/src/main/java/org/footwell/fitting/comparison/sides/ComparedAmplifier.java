@@ -19,7 +19,7 @@ public record ComparedAmplifier(
         Double loadOhm,
     @Schema(
             description =
-                "Smallest rated impedance of a driver it bears in this position, ohm: with several"
+                "Smallest rated impedance of a driver that it can drive in this position, ohm: with several"
                     + " drivers on one channel, the figure for each of them")
         Double minimumOhm) {
 
