@@ -14,6 +14,11 @@ import org.footwell.calculation.text.Phrase;
     says = "compensate needs a driver with an inductance above 0.")
 final class CompensatedDriver implements Check<PassiveFilterRequest> {
 
+  /** Whether there is nothing to compensate, or a driver for it. */
+  static boolean kept(PassiveFilterRequest q) {
+    return !q.compensate() || (q.driver() != null && q.driver().leMh() > 0);
+  }
+
   @Override
   public void check(PassiveFilterRequest q, Refusing to) {
     if (!q.compensate()) {

@@ -5,6 +5,7 @@ import static org.footwell.electrical.passive.NetworkFault.NOTHING_TO_COMPENSATE
 import static org.footwell.electrical.passive.NetworkFault.NOTHING_TO_DESIGN;
 import static org.footwell.electrical.passive.NetworkFault.ORDER_NOT_LINKWITZ_RILEY;
 import static org.footwell.electrical.passive.NetworkFault.ORDER_NOT_PASSIVE;
+import static org.footwell.electrical.passive.NetworkFault.PART_OUT_OF_REACH;
 import static org.footwell.electrical.passive.NetworkFinding.BAND_SIDES_INTERACT;
 import static org.footwell.electrical.passive.NetworkFinding.DRIVER_SHIFTS_RESPONSE;
 import static org.footwell.electrical.passive.NetworkFinding.FILTER_LOAD_LOW;
@@ -105,6 +106,7 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
               NOTHING_TO_DESIGN,
               DRIVER_MISSING,
               NOTHING_TO_COMPENSATE,
+              PART_OUT_OF_REACH,
               RANGE_WITHOUT_POINTS)
           .cautions(Safety.HEAT)
           .build();

@@ -29,6 +29,7 @@ import org.footwell.parts.PreferredSeries;
     of = {"high_pass", "low_pass"})
 @Keeps(SomethingToDesign.class)
 @Keeps(CompensatedDriver.class)
+@Keeps(PartsWithinReach.class)
 public record PassiveFilterRequest(
     @Schema(description = "Resistance the values are for, ohm") @NotNull Double loadOhm,
     @Schema(description = "High-pass of order 1 to 4; with low_pass a band-pass") Filter highPass,

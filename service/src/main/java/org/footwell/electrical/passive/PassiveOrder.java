@@ -16,6 +16,11 @@ final class PassiveOrder implements Check<Filter> {
 
   private static final int HIGHEST = 4;
 
+  /** Whether it holds for a filter, or for none. */
+  static boolean kept(Filter filter) {
+    return filter == null || (filter.order() <= HIGHEST && filter.possible());
+  }
+
   @Override
   public void check(Filter filter, Refusing to) {
     if (filter.order() > HIGHEST) {

@@ -6,5 +6,8 @@ import org.footwell.calculation.text.Words;
 enum PassiveWords implements Words {
   DRIVER_TO_COMPENSATE,
   DRIVER_IN_THE_BOX,
-  RESISTANCE_IN_THE_LOOP
+  RESISTANCE_IN_THE_LOOP,
+  CAPACITOR,
+  COIL,
+  RESISTOR
 }
