@@ -1,22 +1,20 @@
 package org.footwell.web;
 
-import java.nio.charset.StandardCharsets;
+import java.nio.ByteBuffer;
 import org.eclipse.jetty.http.HttpFields;
 import org.eclipse.jetty.http.HttpHeader;
 import org.eclipse.jetty.http.HttpStatus;
-import org.eclipse.jetty.io.Content;
 import org.eclipse.jetty.server.Request;
 import org.eclipse.jetty.server.Response;
 import org.eclipse.jetty.server.handler.ErrorHandler;
 import org.eclipse.jetty.util.Callback;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.calculation.text.Reader;
-import org.footwell.web.request.Json;
 import org.footwell.web.request.Languages;
 import org.footwell.web.request.Problem;
 import org.footwell.web.request.ProblemWords;
-import org.footwell.web.request.Problems;
 import org.footwell.web.request.RequestId;
+import org.footwell.web.request.WrittenProblem;
 
 /** Problem answers for requests that break off before any route sees them, such as a bad address. */
 final class BareErrors extends ErrorHandler {
@@ -36,11 +34,12 @@ final class BareErrors extends ErrorHandler {
             request.getHeaders().get(RequestId.TRACE_HEADER));
     Problem problem = Problem.unreadable(status, detail(status), reader).of(known);
     headers.put(RequestId.HEADER, known.id());
-    headers.put(HttpHeader.CONTENT_TYPE, Problems.CONTENT_TYPE);
+    WrittenProblem written = WrittenProblem.of(problem, request.getHttpURI().getQuery());
+    response.setStatus(written.status());
+    headers.put(HttpHeader.CONTENT_TYPE, written.contentType());
     headers.put(HttpHeader.CACHE_CONTROL, "no-store");
     Safeguards.apply(headers);
-    byte[] bytes = Json.bytes(problem);
-    Content.Sink.write(response, true, new String(bytes, StandardCharsets.UTF_8), callback);
+    response.write(true, ByteBuffer.wrap(written.body()), callback);
     return true;
   }
 

@@ -2,6 +2,7 @@ package org.footwell.web;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.BigIntegerNode;
 import com.fasterxml.jackson.databind.node.DecimalNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.fasterxml.jackson.databind.node.TextNode;
@@ -221,9 +222,15 @@ public final class ContractCheck {
       return type.equals("string") ? TextNode.valueOf(value) : MAPPER.readTree(value);
     } catch (IOException notOfTheType) {
       return NUMBER_IN_A_CELL.matcher(value).matches()
-          ? DecimalNode.valueOf(new BigDecimal(value))
+          ? number(new BigDecimal(value))
           : TextNode.valueOf(value);
     }
+  }
+
+  private static JsonNode number(BigDecimal value) {
+    return value.scale() == 0
+        ? BigIntegerNode.valueOf(value.toBigInteger())
+        : DecimalNode.valueOf(value);
   }
 
   private void answer(Asked asked, JsonNode operation, Told told, List<String> faults) {

@@ -20,6 +20,8 @@ import org.junit.jupiter.api.extension.ExtendWith;
 @ExtendWith(RunningServer.class)
 class JsonBatchTest {
 
+  private static final String LARGE = "An entry is larger than 1048576 bytes.";
+
   private static List<JsonNode> lines(String body) {
     Response response =
         given().contentType("application/x-ndjson").body(body).post(PATH + "/batch");
@@ -154,6 +156,23 @@ class JsonBatchTest {
           refusal.detail());
       assertEquals(2, answers.get(1).get("line").asInt());
     }
+  }
+
+  @Test
+  void blanksAnywhereAreOfAnEntryAndMayNotBeTooMany() {
+    String blanks = " ".repeat(1_100_000);
+    Response before =
+        given()
+            .contentType("application/json")
+            .body(blanks + "[" + GOOD + "]")
+            .post(PATH + "/batch");
+    assertEquals(LARGE, Refusal.of(before, 413).detail());
+    JsonNode between = array("[" + GOOD + "," + blanks + GOOD + "]");
+    assertEquals(100, level(between.get(0)));
+    assertTrue(Refusal.of(between.get(1).toString(), 413).detail().endsWith(LARGE));
+    JsonNode after = array("[" + GOOD + "]" + blanks);
+    assertEquals(100, level(after.get(0)));
+    assertTrue(Refusal.of(after.get(1).toString(), 413).detail().endsWith(LARGE));
   }
 
   @Test

@@ -176,6 +176,21 @@ class RawRequestTest {
   }
 
   @Test
+  void whatNoRouteSeesIsToldAsTextToo() {
+    String answer =
+        RawConnection.answer(
+            "POST "
+                + PATH
+                + "?errors=text HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n"
+                + JSON
+                + "Expect: a-dance\r\nContent-Length: 2\r\n\r\n{}");
+    assertTrue(answer.startsWith("HTTP/1.1 200 "), answer);
+    assertTrue(answer.contains("\r\nContent-Type: text/plain;charset=utf-8\r\n"), answer);
+    String told = RawConnection.body(answer);
+    assertTrue(told.contains("The header Expect can only ask for 100-continue."), told);
+  }
+
+  @Test
   void anExpectationThatCannotBeMetIsRefused() {
     String post = "POST " + PATH + " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n" + JSON;
     assertEquals(

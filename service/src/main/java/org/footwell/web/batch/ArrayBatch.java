@@ -35,7 +35,7 @@ final class ArrayBatch implements AutoCloseable {
    * Opens the array.
    *
    * @param most largest entry, bytes
-   * @throws ProblemException if the body does not begin with an array
+   * @throws ProblemException if the body does not begin with an array, or only after too much else
    */
   ArrayBatch(BatchRow<?> row, AnnouncedInput input, int most) throws IOException {
     this.row = row;
@@ -53,7 +53,13 @@ final class ArrayBatch implements AutoCloseable {
       return parser.nextToken() == JsonToken.START_ARRAY;
     } catch (JsonProcessingException malformed) {
       return false;
+    } catch (RowLimit.Passed passed) {
+      throw ProblemException.of(ProblemType.TOO_LARGE, tooLarge());
     }
+  }
+
+  private Phrase tooLarge() {
+    return Phrase.of(ProblemWords.LARGE_ENTRY).with("most", most);
   }
 
   /**
@@ -76,8 +82,7 @@ final class ArrayBatch implements AutoCloseable {
     } catch (JsonProcessingException malformed) {
       brokenOff(pieces, ProblemType.UNREADABLE, Endpoint.malformed(malformed));
     } catch (RowLimit.Passed passed) {
-      brokenOff(
-          pieces, ProblemType.TOO_LARGE, Phrase.of(ProblemWords.LARGE_ENTRY).with("most", most));
+      brokenOff(pieces, ProblemType.TOO_LARGE, tooLarge());
     } catch (ProblemException broken) {
       pieces.add(entries + 1, broken);
     }

@@ -95,11 +95,8 @@ public final class Problems {
       ctx.res().setHeader("Retry-After", "1");
     }
     ctx.res().setHeader("Cache-Control", "no-store");
-    if (Query.asksForTextErrors(ctx.queryString())) {
-      Exchange.write(ctx, 200, Format.TEXT.contentType(), Rendering.utf8(problem.sentence()));
-    } else {
-      Exchange.write(ctx, problem.status(), CONTENT_TYPE, Json.bytes(problem));
-    }
+    WrittenProblem written = WrittenProblem.of(problem, ctx.queryString());
+    Exchange.write(ctx, written.status(), written.contentType(), written.body());
     Exchange.linger(ctx);
   }
 
