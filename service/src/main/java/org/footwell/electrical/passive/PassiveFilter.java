@@ -29,6 +29,7 @@ import org.footwell.electrical.passive.FilterCurves.Deviations;
 import org.footwell.electrical.passive.PassiveFilterResult.Part;
 import org.footwell.loudspeaker.Ladder;
 import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.Driver;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Filter.Kind;
 import org.footwell.parts.PreferredSeries;
@@ -117,7 +118,7 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
   @Override
   public PassiveFilterResult compute(PassiveFilterRequest q, Run run) {
     double[] frequencies = q.frequencies().points();
-    FilterParts parts = FilterParts.of(q, run);
+    FilterParts parts = parts(q, run);
     FilterCurves curves = new FilterCurves(q, parts);
     Deviations deviations = curves.deviations(q.frequencies(), run);
     remark(q, deviations, run);
@@ -145,6 +146,25 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
         .lowestHz(lowest.frequencyHz())
         .points(curves.points(frequencies))
         .build();
+  }
+
+  private static FilterParts parts(PassiveFilterRequest q, Run run) {
+    FilterParts parts = new FilterParts(q.series(), q.loadOhm(), q.powerW(), run);
+    if (q.highPass() != null) {
+      parts.highPass(q.highPass());
+    }
+    if (q.lowPass() != null) {
+      parts.lowPass(q.lowPass());
+    }
+    if (q.padDb() != null) {
+      parts.pad(q.padDb());
+    }
+    if (q.compensate()) {
+      // Exact where it matters most: at the low-pass, else where le is stated.
+      Driver driver = q.driver();
+      parts.compensation(driver, q.lowPass() == null ? driver.leAtHz() : q.lowPass().frequencyHz());
+    }
+    return parts;
   }
 
   private static void remark(PassiveFilterRequest q, Deviations deviations, Run run) {
