@@ -25,6 +25,7 @@ import org.footwell.calculation.Source;
 import org.footwell.electrical.amplifier.AmplifierFinding;
 import org.footwell.electrical.impedance.Extremes;
 import org.footwell.electrical.impedance.Extremes.Place;
+import org.footwell.electrical.impedance.MountedDriver;
 import org.footwell.electrical.passive.FilterCurves.Deviations;
 import org.footwell.electrical.passive.PassiveFilterResult.Part;
 import org.footwell.loudspeaker.Ladder;
@@ -119,7 +120,14 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
   public PassiveFilterResult compute(PassiveFilterRequest q, Run run) {
     double[] frequencies = q.frequencies().points();
     FilterParts parts = parts(q, run);
-    FilterCurves curves = new FilterCurves(q, parts);
+    FilterCurves curves =
+        new FilterCurves(
+            q.highPass(),
+            q.lowPass(),
+            q.padDb() == null ? 0 : q.padDb(),
+            q.loadOhm(),
+            parts,
+            q.driver() == null ? null : MountedDriver.circuit(q.driver(), q.box()));
     Deviations deviations = curves.deviations(q.frequencies(), run);
     remark(q, deviations, run);
     List<Part> list = parts.list();

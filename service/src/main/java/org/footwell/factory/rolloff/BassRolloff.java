@@ -66,8 +66,9 @@ public final class BassRolloff implements Calculation<BassRolloffRequest, BassRo
   public BassRolloffResult compute(BassRolloffRequest q, Run run) {
     BandTable table = BandTableReader.read(q, run);
     int reference = q.referenceStep() == null ? 0 : table.indexOfStep(q.referenceStep());
-    Losses losses =
-        new Losses(table, reference, ReferenceRange.of(table.bandsHz(), q), q.thresholdDb());
+    ReferenceRange range =
+        ReferenceRange.of(table.bandsHz(), q.referenceFromHz(), q.referenceToHz());
+    Losses losses = new Losses(table, reference, range, q.thresholdDb());
     BassLimits limits =
         new BassLimits(
             table, losses.bassBands(), q.mostGainDb(), headroom(q, table), cone(q, table));
