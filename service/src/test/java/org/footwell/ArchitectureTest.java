@@ -174,6 +174,12 @@ class ArchitectureTest {
     assertEquals(Set.of(), HigherMathematics.whereARunIsKnown(all));
   }
 
+  /** A calculation reads what was asked into numbers and parts; a model is told nothing else. */
+  @ArchTest
+  static void classesThatKnowARequestWorkNothingOut(JavaClasses all) {
+    assertEquals(Set.of(), HigherMathematics.whereARequestIsKnown(all));
+  }
+
   @ArchTest
   static final ArchRule onlyTheEdgeKnowsHttpAndJson =
       noClasses()

@@ -13,7 +13,6 @@ import org.apache.commons.math3.optim.nonlinear.scalar.GoalType;
 import org.apache.commons.math3.optim.univariate.BrentOptimizer;
 import org.apache.commons.math3.optim.univariate.SearchInterval;
 import org.apache.commons.math3.optim.univariate.UnivariateObjectiveFunction;
-import org.footwell.analysis.SolveRequest.Side;
 
 /**
  * Where an output crosses its target between two values of an input that may be any number. The range
@@ -77,9 +76,10 @@ final class Crossings {
     this.side = side;
   }
 
-  static Crossings of(SolveRequest asked, DoubleFunction<Sample> look) {
-    Crossings crossings = new Crossings(look, asked.target(), asked.side());
-    crossings.samples = Samples.of(steps(asked.from(), asked.to()), look);
+  static Crossings of(
+      double from, double to, double target, Side side, DoubleFunction<Sample> look) {
+    Crossings crossings = new Crossings(look, target, side);
+    crossings.samples = Samples.of(steps(from, to), look);
     if (!crossings.samples.isConstant()) {
       crossings.closeIn();
     }

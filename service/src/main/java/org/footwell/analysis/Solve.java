@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.stream.DoubleStream;
 import org.footwell.analysis.Crossings.Found;
-import org.footwell.analysis.SolveRequest.Side;
 import org.footwell.analysis.SolveResult.Crossing;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
@@ -96,7 +95,7 @@ public final class Solve<Q extends Record, R extends Record>
     SolveResult result =
         only.isPresent()
             ? chosen(q, Samples.of(DoubleStream.of(only.get()), look), say)
-            : crossed(q, Crossings.of(q, look), say);
+            : crossed(q, Crossings.of(q.from(), q.to(), q.target(), q.side(), look), say);
     // Where nothing at all is known, the calculation itself says why.
     boolean nothing = result.seen().least() == null && result.seen().refusedCount() > 0;
     if (result.value() != null || nothing) {

@@ -89,14 +89,4 @@ public record SolveRequest(
         ? jump.beyond()
         : jump.here();
   }
-
-  /** Which side of the target is as good as the target itself. */
-  public enum Side {
-    /** Whichever is nearer. */
-    NEAREST,
-    /** The output must not be below the target. */
-    AT_LEAST,
-    /** The output must not be above the target. */
-    AT_MOST
-  }
 }

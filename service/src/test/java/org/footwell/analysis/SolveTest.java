@@ -11,7 +11,6 @@ import java.util.stream.DoubleStream;
 import org.footwell.Answers;
 import org.footwell.acoustic.enclosure.ClosedBox;
 import org.footwell.acoustic.level.SoundLevel;
-import org.footwell.analysis.SolveRequest.Side;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Fault;

@@ -3,6 +3,7 @@ package org.footwell.acoustic.crossover;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.footwell.acoustic.crossover.CrossoverPlanRequest.ProgrammeKind;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.PlannedCrossover;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.ProtectionCapacitor;
 import org.footwell.acoustic.crossover.CrossoverPlanResult.WayShare;
@@ -107,7 +108,8 @@ public final class CrossoverPlan
 
   @Override
   public CrossoverPlanResult compute(CrossoverPlanRequest q, Run run) {
-    PlanFrame frame = PlanFrame.of(q, run);
+    PlanFrame frame =
+        PlanFrame.of(q.ways(), CrossoverScope.of(q), wanted(q), q.temperatureC(), run);
     List<WayModel> ways =
         IntStream.range(0, q.ways().size()).mapToObj(i -> WayModel.of(i, frame, run)).toList();
     CrossoverLimits limits = new CrossoverLimits(frame, ways, run);
@@ -133,6 +135,14 @@ public final class CrossoverPlan
         crossovers,
         shares,
         protection(q, last, rules, run));
+  }
+
+  private static WantedLevel wanted(CrossoverPlanRequest q) {
+    ProgrammeSpectrum spectrum =
+        q.programme() == ProgrammeKind.PINK
+            ? ProgrammeSpectrum.pink(q.pinkFromHz(), q.pinkToHz())
+            : ProgrammeSpectrum.simulated();
+    return new WantedLevel(q.wantedLevelDbSpl(), q.distanceM(), q.crestFactorDb(), spectrum);
   }
 
   private static ProtectionCapacitor protection(

@@ -3,7 +3,6 @@ package org.footwell.acoustic.crossover;
 import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.List;
-import org.footwell.acoustic.crossover.CrossoverPlanRequest.ProgrammeKind;
 import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
 import org.footwell.physics.Air;
@@ -36,16 +35,6 @@ record PlanFrame(
   private static final Formula.Of2 PROGRAMME_LEVEL =
       Formula.of("programme_level_db_spl", "L + 3.01 − crest", "dB SPL", DEFINITION)
           .with("L", "crest", (level, crest) -> level + Decibels.SINE_CREST - crest);
-
-  static PlanFrame of(CrossoverPlanRequest q, Arithmetic steps) {
-    ProgrammeSpectrum spectrum =
-        q.programme() == ProgrammeKind.PINK
-            ? ProgrammeSpectrum.pink(q.pinkFromHz(), q.pinkToHz())
-            : ProgrammeSpectrum.simulated();
-    WantedLevel wanted =
-        new WantedLevel(q.wantedLevelDbSpl(), q.distanceM(), q.crestFactorDb(), spectrum);
-    return of(q.ways(), CrossoverScope.of(q), wanted, q.temperatureC(), steps);
-  }
 
   static PlanFrame of(
       List<CrossoverWay> ways,

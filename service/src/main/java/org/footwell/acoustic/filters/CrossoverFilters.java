@@ -8,8 +8,8 @@ import static org.footwell.acoustic.filters.FiltersFinding.POINT_SOURCES_ASSUMED
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.footwell.acoustic.filters.CrossoverFiltersRequest.Listening;
-import org.footwell.acoustic.filters.CrossoverFiltersRequest.Way;
 import org.footwell.acoustic.filters.CrossoverFiltersResult.DesignedSection;
 import org.footwell.acoustic.filters.CrossoverFiltersResult.Handover;
 import org.footwell.acoustic.filters.CrossoverFiltersResult.WayCurve;
@@ -111,10 +111,8 @@ public final class CrossoverFilters
   @Override
   public CrossoverFiltersResult compute(CrossoverFiltersRequest q, Run run) {
     double[] points = q.frequencies().points();
-    List<DesignedWay> ways = new ArrayList<>();
-    for (int i = 0; i < q.ways().size(); i++) {
-      ways.add(DesignedWay.of(q, i, run));
-    }
+    WayReader reader = new WayReader(q, run);
+    List<DesignedWay> ways = IntStream.range(0, q.ways().size()).mapToObj(reader::way).toList();
     SummedWays sum = sum(ways, q, run);
     sum.note(run);
     remarkOnRequest(q, ways, run);
@@ -141,19 +139,18 @@ public final class CrossoverFilters
 
   private static void remarkOnRequest(CrossoverFiltersRequest q, List<DesignedWay> ways, Run run) {
     boolean placed = false;
-    for (DesignedWay designed : ways) {
-      Way way = designed.way();
+    for (DesignedWay way : ways) {
       placed |= way.heightM() != 0 || way.behindM() != 0;
       if (way.highPass() != null
           && way.lowPass() != null
           && way.highPass().frequencyHz() >= way.lowPass().frequencyHz()) {
         run.find(BAND_PASS_CLOSED)
-            .at(designed.pointer())
+            .at(way.pointer())
             .value(way.highPass().frequencyHz())
             .limit(way.lowPass().frequencyHz())
             .own("way", way.id());
       }
-      for (Part part : designed.parts()) {
+      for (Part part : way.parts()) {
         if (part.frequencyHz() > SQUEEZED * q.rateHz()) {
           run.find(NEAR_HALF_RATE)
               .at(part.pointer() + "/frequency_hz")

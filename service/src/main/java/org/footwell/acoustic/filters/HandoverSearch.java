@@ -68,7 +68,7 @@ final class HandoverSearch {
   }
 
   private static boolean belong(DesignedWay lower, DesignedWay upper) {
-    if (lower.way().lowPass() == null || upper.way().highPass() == null) {
+    if (lower.lowPass() == null || upper.highPass() == null) {
       return false;
     }
     // A band-pass must not be paired with its twin, nor with what lies below it.

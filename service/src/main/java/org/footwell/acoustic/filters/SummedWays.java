@@ -80,7 +80,7 @@ final class SummedWays {
     }
     for (DesignedWay way : ways) {
       double d = listenerM;
-      double path = steps.apply(PATH, d, way.way().behindM(), way.way().heightM());
+      double path = steps.apply(PATH, d, way.behindM(), way.heightM());
       steps.apply(LATER, path, d, speed);
     }
   }
@@ -99,7 +99,7 @@ final class SummedWays {
       return way.at(p);
     }
     double d = listenerM;
-    double path = PATH.at(d, way.way().behindM(), heightM - way.way().heightM());
+    double path = PATH.at(d, way.behindM(), heightM - way.heightM());
     return way.at(p).scaled(d / path, LATER.at(path, d, speed) / 1000 * rateHz, p);
   }
 
@@ -115,7 +115,7 @@ final class SummedWays {
       return gain;
     }
     double d = listenerM;
-    return gain * d / PATH.at(d, way.way().behindM(), way.way().heightM());
+    return gain * d / PATH.at(d, way.behindM(), way.heightM());
   }
 
   /** All ways at the reference height; for phase and delay, since its level has no floor. */

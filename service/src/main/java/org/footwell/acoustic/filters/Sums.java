@@ -50,10 +50,10 @@ final class Sums {
 
   private double bottom() {
     double start = q.frequencies().fromHz();
-    boolean open = ways.stream().anyMatch(way -> way.way().highPass() == null);
+    boolean open = ways.stream().anyMatch(way -> way.highPass() == null);
     OptionalDouble lowest =
         ways.stream()
-            .map(way -> way.way().highPass())
+            .map(DesignedWay::highPass)
             .filter(filter -> filter != null)
             .mapToDouble(Filter::frequencyHz)
             .min();
@@ -62,10 +62,10 @@ final class Sums {
 
   private double top() {
     double end = q.frequencies().toHz();
-    boolean open = ways.stream().anyMatch(way -> way.way().lowPass() == null);
+    boolean open = ways.stream().anyMatch(way -> way.lowPass() == null);
     OptionalDouble highest =
         ways.stream()
-            .map(way -> way.way().lowPass())
+            .map(DesignedWay::lowPass)
             .filter(filter -> filter != null)
             .mapToDouble(Filter::frequencyHz)
             .max();
@@ -98,8 +98,8 @@ final class Sums {
 
   /** Whether levels are set on purpose: then an uneven sum need not be a fault. */
   private boolean shaped() {
-    double gain = ways.get(0).way().gainDb();
-    return ways.stream().anyMatch(way -> way.way().gainDb() != gain)
+    double gain = q.ways().get(0).gainDb();
+    return q.ways().stream().anyMatch(way -> way.gainDb() != gain)
         || q.sections().stream().anyMatch(section -> section.kind().takesGain());
   }
 

@@ -2,6 +2,7 @@ package org.footwell.acoustic.seats;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.footwell.acoustic.seats.SeatLevelsRequest.TargetPoint;
 import org.footwell.acoustic.seats.SeatLevelsResult.Drive;
 import org.footwell.acoustic.seats.SeatLevelsResult.Largest;
 import org.footwell.acoustic.seats.SeatLevelsResult.SeatBand;
@@ -10,6 +11,7 @@ import org.footwell.acoustic.seats.SeatLevelsResult.SourceBand;
 import org.footwell.acoustic.seats.SeatLevelsResult.SourceLine;
 import org.footwell.acoustic.seats.SeatLevelsResult.Tightest;
 import org.footwell.calculation.Run;
+import org.footwell.parts.LevelAt;
 import org.footwell.physics.Air;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.ThirdOctaves;
@@ -29,7 +31,7 @@ final class SystemLevels {
   SystemLevels(SeatLevelsRequest q, Run run) {
     this.q = q;
     this.run = run;
-    this.target = new Target(q);
+    this.target = target(q);
     this.paths = new Paths(q, run.apply(Air.SPEED_OF_SOUND, q.temperatureC()));
     double density = run.apply(Air.DENSITY, q.temperatureC());
     this.responses =
@@ -37,6 +39,16 @@ final class SystemLevels {
     this.delayMs = q.sources().stream().mapToDouble(SoundSource::delayMs).toArray();
     this.reference = reference(q);
     this.bands = bands();
+  }
+
+  /** What is wanted, if anything is. */
+  static Target target(SeatLevelsRequest q) {
+    if (q.tilt() != null) {
+      return Target.tilted(q.tilt().levelDbSpl(), q.tilt().slopeDbPerOctave());
+    }
+    List<TargetPoint> points = q.target() == null ? List.of() : q.target();
+    return Target.through(
+        points.stream().map(one -> new LevelAt(one.frequencyHz(), one.levelDbSpl())).toList());
   }
 
   private static int reference(SeatLevelsRequest q) {

@@ -15,7 +15,7 @@ final class TargetInBands implements Check<SeatLevelsRequest> {
 
   @Override
   public void check(SeatLevelsRequest q, Refusing to) {
-    Target target = new Target(q);
+    Target target = SystemLevels.target(q);
     double[] bands =
         q.fromHz() > q.toHz()
             ? new double[0]

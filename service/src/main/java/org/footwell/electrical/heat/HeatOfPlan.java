@@ -7,6 +7,7 @@ import org.footwell.parts.AmplifierBuilder;
 import org.footwell.parts.Rails;
 import org.footwell.parts.plan.PlanReader;
 import org.footwell.parts.plan.PlannedAmplifier;
+import org.footwell.physics.Electricity;
 
 /** The heat of an amplifier of a plan, with what hangs on its outputs at rated impedance. */
 final class HeatOfPlan {
@@ -61,7 +62,7 @@ final class HeatOfPlan {
                 single
                     ? Topology.SINGLE_SUPPLY_BRIDGE
                     : bridged ? Topology.BRIDGED_SPLIT_RAILS : Topology.SPLIT_RAILS)
-            .railV(Math.sqrt(2) * clean / halves + drop)
+            .railV(Electricity.PEAK_VOLTAGE.at(clean) / halves + drop)
             .dropV(drop)
             .loadOhm(plan.figures().loadOhm(channel))
             .quiescentCurrentA(draw == null ? null : draw.quiescentCurrentA())

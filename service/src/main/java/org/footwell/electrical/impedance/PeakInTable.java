@@ -19,7 +19,7 @@ final class PeakInTable implements Check<List<Reading>> {
 
   @Override
   public void check(List<Reading> table, Refusing to) {
-    Readings readings = Readings.of(table);
+    Readings readings = TableRules.readings(table);
     if (readings.resonance().isEmpty()) {
       to.refuse(RESONANCE_NOT_FOUND)
           .given(Allowed.between(readings.firstHz(), readings.lastHz(), "Hz"))

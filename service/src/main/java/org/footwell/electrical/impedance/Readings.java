@@ -1,9 +1,7 @@
 package org.footwell.electrical.impedance;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
-import org.footwell.electrical.impedance.ImpedanceFitRequest.Reading;
 
 /** A table of readings, and what can be read off it without a model. */
 final class Readings {
@@ -26,15 +24,6 @@ final class Readings {
     this.frequencies = frequencies;
     this.moduli = moduli;
     this.phases = Arrays.stream(phasesDeg).map(Math::toRadians).toArray();
-  }
-
-  static Readings of(List<Reading> table) {
-    return new Readings(
-        table.stream().mapToDouble(Reading::frequencyHz).toArray(),
-        table.stream().mapToDouble(Reading::modulusOhm).toArray(),
-        table.stream()
-            .mapToDouble(r -> r.phaseDeg() == null ? Double.NaN : r.phaseDeg())
-            .toArray());
   }
 
   int count() {

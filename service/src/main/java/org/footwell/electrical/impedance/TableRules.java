@@ -12,7 +12,16 @@ import org.footwell.electrical.impedance.ImpedanceFitRequest.Reading;
 record TableRules(Readings readings, String pointer, Run run) {
 
   static TableRules of(List<Reading> table, String pointer, Run run) {
-    return new TableRules(Readings.of(table), pointer, run);
+    return new TableRules(readings(table), pointer, run);
+  }
+
+  static Readings readings(List<Reading> table) {
+    return new Readings(
+        table.stream().mapToDouble(Reading::frequencyHz).toArray(),
+        table.stream().mapToDouble(Reading::modulusOhm).toArray(),
+        table.stream()
+            .mapToDouble(r -> r.phaseDeg() == null ? Double.NaN : r.phaseDeg())
+            .toArray());
   }
 
   /** The index of the resonance. */

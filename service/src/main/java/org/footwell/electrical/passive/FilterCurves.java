@@ -8,7 +8,6 @@ import java.util.List;
 import org.footwell.calculation.Arithmetic;
 import org.footwell.electrical.impedance.Extremes;
 import org.footwell.electrical.impedance.Extremes.Place;
-import org.footwell.electrical.impedance.MountedDriver;
 import org.footwell.electrical.passive.PassiveFilterResult.Corner;
 import org.footwell.electrical.passive.PassiveFilterResult.Point;
 import org.footwell.electrical.passive.PassiveFilterResult.Purpose;
@@ -35,19 +34,27 @@ final class FilterCurves {
   private final Ladder rounded;
   private final Ladder real;
 
-  FilterCurves(PassiveFilterRequest q, FilterParts parts) {
-    highPass = q.highPass();
-    lowPass = q.lowPass();
+  /**
+   * Of the parts that make a high-pass, a low-pass or both; what is null there is not.
+   *
+   * @param driver what the filter is for, in its box
+   */
+  FilterCurves(
+      Filter highPass,
+      Filter lowPass,
+      double padDb,
+      double loadOhm,
+      FilterParts parts,
+      Impedance driver) {
+    this.highPass = highPass;
+    this.lowPass = lowPass;
+    this.padDb = padDb;
     idealHigh = highPass == null ? null : highPass.highPass();
     idealLow = lowPass == null ? null : lowPass.lowPass();
-    padDb = q.padDb() == null ? 0 : q.padDb();
-    Phasor ohm = new Phasor(q.loadOhm(), 0);
+    Phasor ohm = new Phasor(loadOhm, 0);
     exact = new Ladder(parts.calculatedForResistor(), f -> ohm);
     rounded = new Ladder(parts.preferredForResistor(), f -> ohm);
-    real =
-        q.driver() == null
-            ? null
-            : new Ladder(parts.preferred(), MountedDriver.circuit(q.driver(), q.box()));
+    real = driver == null ? null : new Ladder(parts.preferred(), driver);
   }
 
   /** What the amplifier sees in the end. */

@@ -23,7 +23,10 @@ import org.footwell.parts.PreferredSeries;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.Phasor;
 
-/** The parts a passive filter is made of, as calculated and as they can be bought. */
+/**
+ * The parts a passive filter is made of, added from the amplifier to the driver, as calculated and as
+ * they can be bought.
+ */
 final class FilterParts {
 
   /** Series resistor of a pad in ohm, from the load in ohm and the attenuation in dB. */
@@ -71,64 +74,55 @@ final class FilterParts {
   private final List<LadderElement> calculated = new ArrayList<>();
   private final List<Double> heatShares = new ArrayList<>();
   private final PreferredSeries series;
+  private final double loadOhm;
   private final Double powerW;
+  private final Arithmetic arithmetic;
 
-  private FilterParts(PreferredSeries series, Double powerW) {
+  /**
+   * None yet.
+   *
+   * @param series in which parts can be bought
+   * @param powerW that goes in, or null where it is not known
+   */
+  FilterParts(PreferredSeries series, double loadOhm, Double powerW, Arithmetic arithmetic) {
     this.series = series;
+    this.loadOhm = loadOhm;
     this.powerW = powerW;
+    this.arithmetic = arithmetic;
   }
 
-  /** All parts from the amplifier to the driver. */
-  static FilterParts of(PassiveFilterRequest q, Arithmetic arithmetic) {
-    FilterParts parts = new FilterParts(q.series(), q.powerW());
-    if (q.highPass() != null) {
-      LadderSynthesis.highPass(q.highPass(), q.loadOhm())
-          .forEach(e -> parts.add(HIGH_PASS, e, null));
-      explain(
-          q.highPass(), LadderSynthesis.HIGH_PASS_UF, LadderSynthesis.HIGH_PASS_MH, q, arithmetic);
-    }
-    if (q.lowPass() != null) {
-      LadderSynthesis.lowPass(q.lowPass(), q.loadOhm()).forEach(e -> parts.add(LOW_PASS, e, null));
-      explain(q.lowPass(), LadderSynthesis.LOW_PASS_MH, LadderSynthesis.LOW_PASS_UF, q, arithmetic);
-    }
-    if (q.padDb() != null) {
-      double inTheWay = arithmetic.apply(PAD_SERIES, q.loadOhm(), q.padDb());
-      double across = arithmetic.apply(PAD_SHUNT, q.loadOhm(), q.padDb());
-      parts.add(
-          PAD,
-          LadderElement.resistor(SERIES, inTheWay),
-          arithmetic.apply(PAD_SERIES_HEAT, q.padDb()));
-      parts.add(
-          PAD, LadderElement.resistor(SHUNT, across), arithmetic.apply(PAD_SHUNT_HEAT, q.padDb()));
-    }
-    if (q.compensate()) {
-      parts.add(COMPENSATION, compensation(q, arithmetic), null);
-    }
-    return parts;
+  void highPass(Filter filter) {
+    LadderSynthesis.highPass(filter, loadOhm).forEach(e -> add(HIGH_PASS, e, null));
+    explain(filter, LadderSynthesis.HIGH_PASS_UF, LadderSynthesis.HIGH_PASS_MH);
+  }
+
+  void lowPass(Filter filter) {
+    LadderSynthesis.lowPass(filter, loadOhm).forEach(e -> add(LOW_PASS, e, null));
+    explain(filter, LadderSynthesis.LOW_PASS_MH, LadderSynthesis.LOW_PASS_UF);
   }
 
   /** Every part of a side as a step: in the way and across by turns. */
-  private static void explain(
-      Filter filter,
-      Formula.Of3 inTheWay,
-      Formula.Of3 across,
-      PassiveFilterRequest q,
-      Arithmetic arithmetic) {
+  private void explain(Filter filter, Formula.Of3 inTheWay, Formula.Of3 across) {
     double[] g = LadderSynthesis.prototype(filter);
     for (int i = 0; i < g.length; i++) {
-      arithmetic.apply(i % 2 == 0 ? inTheWay : across, g[i], q.loadOhm(), filter.frequencyHz());
+      arithmetic.apply(i % 2 == 0 ? inTheWay : across, g[i], loadOhm, filter.frequencyHz());
     }
   }
 
-  /** The compensation is exact where it matters most: at the low-pass, else where le is stated. */
-  private static LadderElement compensation(PassiveFilterRequest q, Arithmetic arithmetic) {
-    Driver driver = q.driver();
-    double f = q.lowPass() == null ? driver.leAtHz() : q.lowPass().frequencyHz();
+  void pad(double db) {
+    double inTheWay = arithmetic.apply(PAD_SERIES, loadOhm, db);
+    double across = arithmetic.apply(PAD_SHUNT, loadOhm, db);
+    add(PAD, LadderElement.resistor(SERIES, inTheWay), arithmetic.apply(PAD_SERIES_HEAT, db));
+    add(PAD, LadderElement.resistor(SHUNT, across), arithmetic.apply(PAD_SHUNT_HEAT, db));
+  }
+
+  /** The compensation of a driver's coil, exact at one frequency. */
+  void compensation(Driver driver, double f) {
     Phasor coil = CoilImpedance.of(driver).at(f);
     double re = driver.reOhm();
     double ohm = arithmetic.apply(COMPENSATION_OHM, re, coil.re(), coil.im());
     double uf = arithmetic.apply(COMPENSATION_UF, re, coil.re(), coil.im(), f);
-    return new LadderElement(SHUNT, uf, null, null, ohm, null);
+    add(COMPENSATION, new LadderElement(SHUNT, uf, null, null, ohm, null), null);
   }
 
   private void add(Purpose purpose, LadderElement element, Double heatShare) {

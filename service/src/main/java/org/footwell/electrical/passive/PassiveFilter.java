@@ -26,10 +26,12 @@ import org.footwell.calculation.Source;
 import org.footwell.electrical.amplifier.AmplifierFinding;
 import org.footwell.electrical.impedance.Extremes;
 import org.footwell.electrical.impedance.Extremes.Place;
+import org.footwell.electrical.impedance.MountedDriver;
 import org.footwell.electrical.passive.FilterCurves.Deviations;
 import org.footwell.electrical.passive.PassiveFilterResult.Part;
 import org.footwell.loudspeaker.Ladder;
 import org.footwell.parts.CurveFrequencies;
+import org.footwell.parts.Driver;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Filter.Kind;
 import org.footwell.parts.PreferredSeries;
@@ -119,8 +121,15 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
   @Override
   public PassiveFilterResult compute(PassiveFilterRequest q, Run run) {
     double[] frequencies = q.frequencies().points();
-    FilterParts parts = FilterParts.of(q, run);
-    FilterCurves curves = new FilterCurves(q, parts);
+    FilterParts parts = parts(q, run);
+    FilterCurves curves =
+        new FilterCurves(
+            q.highPass(),
+            q.lowPass(),
+            q.padDb() == null ? 0 : q.padDb(),
+            q.loadOhm(),
+            parts,
+            q.driver() == null ? null : MountedDriver.circuit(q.driver(), q.box()));
     Deviations deviations = curves.deviations(q.frequencies(), run);
     remark(q, deviations, run);
     List<Part> list = parts.list();
@@ -147,6 +156,25 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
         .lowestHz(lowest.frequencyHz())
         .points(curves.points(frequencies))
         .build();
+  }
+
+  private static FilterParts parts(PassiveFilterRequest q, Run run) {
+    FilterParts parts = new FilterParts(q.series(), q.loadOhm(), q.powerW(), run);
+    if (q.highPass() != null) {
+      parts.highPass(q.highPass());
+    }
+    if (q.lowPass() != null) {
+      parts.lowPass(q.lowPass());
+    }
+    if (q.padDb() != null) {
+      parts.pad(q.padDb());
+    }
+    if (q.compensate()) {
+      // Exact where it matters most: at the low-pass, else where le is stated.
+      Driver driver = q.driver();
+      parts.compensation(driver, q.lowPass() == null ? driver.leAtHz() : q.lowPass().frequencyHz());
+    }
+    return parts;
   }
 
   private static void remark(PassiveFilterRequest q, Deviations deviations, Run run) {

@@ -2,7 +2,6 @@ package org.footwell.electrical.supply;
 
 import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
-import org.footwell.electrical.supply.SupplyBudgetRequest.SoundSystem;
 import org.footwell.parts.Battery;
 import org.footwell.physics.ConstantPower;
 
@@ -30,15 +29,14 @@ record Feed(double openV, double sourceOhm, double cableOhm) {
           .with("U", "R", "Us", "P", (u, r, us, p) -> u / (r + us * us / p));
 
   /** A regulator that holds the voltage at the battery. */
-  static Feed held(double voltage, SoundSystem system) {
-    return new Feed(voltage, 0, system.supplyCableOhm());
+  static Feed held(double voltage, double cableOhm) {
+    return new Feed(voltage, 0, cableOhm);
   }
 
   /** The battery, with what else it gives (or, below 0, is given) besides the amplifier. */
-  static Feed battery(
-      Battery battery, double elsewhereA, SoundSystem system, Arithmetic arithmetic) {
+  static Feed battery(Battery battery, double elsewhereA, double cableOhm, Arithmetic arithmetic) {
     double open = arithmetic.apply(BATTERY, battery.restingV(), battery.internalOhm(), elsewhereA);
-    return new Feed(open, battery.internalOhm(), system.supplyCableOhm());
+    return new Feed(open, battery.internalOhm(), cableOhm);
   }
 
   /** Resistance of the whole way, ohm. */
@@ -54,14 +52,9 @@ record Feed(double openV, double sourceOhm, double cableOhm) {
     return arithmetic.apply(ConstantPower.CURRENT, watts, openV, ohm());
   }
 
-  /** Current in A at the peaks, or null when the power cannot be brought through. */
-  Double peak(double watts, SoundSystem system, Arithmetic arithmetic) {
-    if (system.supplyRegulated()) {
-      return constantPower(watts, arithmetic);
-    }
-    return openV <= 0
-        ? null
-        : arithmetic.apply(LIKE_RESISTANCE, openV, ohm(), system.supplyV(), watts);
+  /** Current in A for a power that is stated at a voltage and goes with it, or null for none. */
+  Double likeResistance(double watts, double statedV, Arithmetic arithmetic) {
+    return openV <= 0 ? null : arithmetic.apply(LIKE_RESISTANCE, openV, ohm(), statedV, watts);
   }
 
   /** Voltage in V at the battery while the amplifier draws I amperes. */

@@ -2,9 +2,7 @@ package org.footwell.electrical.supply;
 
 import static org.footwell.calculation.Source.DEFINITION;
 
-import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
-import org.footwell.electrical.supply.SupplyBudgetRequest.SoundSystem;
 import org.footwell.physics.Decibels;
 
 /**
@@ -19,30 +17,19 @@ import org.footwell.physics.Decibels;
 record Programme(
     double averageOutputW, double peakOutputW, double averageInputW, double peakInputW) {
 
-  private static final Formula.Of2 PEAK =
+  static final Formula.Of2 PEAK =
       Formula.of("peak_output_w", "P·10^(L/10)", "W", DEFINITION)
           .with("P", "L", (p, level) -> p * Decibels.toPower(level));
 
   /** Average of a programme whose peaks reach those of a sine of P watts, with crest factor C dB. */
-  private static final Formula.Of2 AVERAGE =
+  static final Formula.Of2 AVERAGE =
       Formula.of("average_output_w", "P·10^((3.01 − C)/10), at most P", "W", DEFINITION)
           .with(
               "P",
               "C",
               (p, crest) -> p * Math.min(1, Decibels.toPower(Decibels.SINE_CREST - crest)));
 
-  private static final Formula.Of4 INPUT =
+  static final Formula.Of4 INPUT =
       Formula.of("input_w", "P/η + Ii·Us", "W", DEFINITION)
           .with("P", "η", "Ii", "Us", (p, eta, idle, at) -> p / eta + idle * at);
-
-  static Programme of(SoundSystem system, Arithmetic arithmetic) {
-    double peak = arithmetic.apply(PEAK, system.cleanPowerW(), system.levelDb());
-    double average = arithmetic.apply(AVERAGE, peak, system.crestFactorDb());
-    return new Programme(
-        average,
-        peak,
-        arithmetic.apply(
-            INPUT, average, system.averageEfficiency(), system.idleA(), system.supplyV()),
-        arithmetic.apply(INPUT, peak, system.fullEfficiency(), system.idleA(), system.supplyV()));
-  }
 }

@@ -41,19 +41,19 @@ record Situation(When when, String pointer, SupplyBudgetRequest q, Programme pro
   SupplyState running(double alternatorA, double voltage) {
     double others = q.consumers().runningA();
     double left = alternatorA - others;
-    Feed held = Feed.held(voltage, q.system());
+    Feed held = Feed.held(voltage, q.system().supplyCableOhm());
     Double average = held.constantPower(programme.averageInputW(), run);
     Feed averageFeed = held;
     if (average == null || average > left) {
       averageFeed = helped(left);
       average = averageFeed.constantPower(programme.averageInputW(), run);
     }
-    Double peak = held.peak(programme.peakInputW(), q.system(), run);
+    Double peak = peak(held);
     Feed peakFeed = held;
     if (peak == null || peak > left) {
       peakFeed = helped(left);
       Double wanted = peak;
-      peak = peakFeed.peak(programme.peakInputW(), q.system(), run);
+      peak = peak(peakFeed);
       if (peak != null && wanted != null) {
         run.find(PEAKS_FROM_BATTERY)
             .at(pointer)
@@ -82,24 +82,36 @@ record Situation(When when, String pointer, SupplyBudgetRequest q, Programme pro
   /** On the battery alone. */
   SupplyState off() {
     double others = q.consumers().engineOffA();
-    Feed feed = Feed.battery(q.battery(), others, q.system(), run);
+    Feed feed = battery(others);
     Double average = feed.constantPower(programme.averageInputW(), run);
-    Double peak = feed.peak(programme.peakInputW(), q.system(), run);
+    Double peak = peak(feed);
     return state(
         feed, average, feed, peak, average == null ? null : run.apply(BALANCE, 0, others, average));
   }
 
   /** With the battery held down to a voltage by the starter. */
   SupplyState cranking(double voltage) {
-    Feed feed = Feed.held(voltage, q.system());
+    Feed feed = Feed.held(voltage, q.system().supplyCableOhm());
     Double average = feed.constantPower(programme.averageInputW(), run);
-    Double peak = feed.peak(programme.peakInputW(), q.system(), run);
+    Double peak = peak(feed);
     return state(feed, average, feed, peak, null);
   }
 
   /** The alternator gives all it can; the battery gives, or takes, the difference. */
   private Feed helped(double left) {
-    return Feed.battery(q.battery(), -left, q.system(), run);
+    return battery(-left);
+  }
+
+  private Feed battery(double elsewhereA) {
+    return Feed.battery(q.battery(), elsewhereA, q.system().supplyCableOhm(), run);
+  }
+
+  /** Current in A at the peaks, or null when the power cannot be brought through. */
+  private Double peak(Feed feed) {
+    double watts = programme.peakInputW();
+    return q.system().supplyRegulated()
+        ? feed.constantPower(watts, run)
+        : feed.likeResistance(watts, q.system().supplyV(), run);
   }
 
   private SupplyState state(

@@ -8,6 +8,7 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.electrical.supply.SupplyBudgetRequest.SoundSystem;
 import org.footwell.electrical.supply.SupplyBudgetResult.SupplyState;
 import org.footwell.parts.Alternator;
 import org.footwell.parts.Battery;
@@ -91,7 +92,7 @@ public final class SupplyBudget
 
   @Override
   public SupplyBudgetResult compute(SupplyBudgetRequest q, Run run) {
-    Programme programme = Programme.of(q.system(), run);
+    Programme programme = programme(q.system(), run);
     Alternator alternator = q.alternator();
     double exponent = BudgetRules.exponent(q.battery(), run);
 
@@ -131,6 +132,18 @@ public final class SupplyBudget
         .peukertExponent(exponent)
         .standbyDays(BudgetRules.standby(q, run))
         .build();
+  }
+
+  private static Programme programme(SoundSystem system, Run run) {
+    double idle = system.idleA();
+    double at = system.supplyV();
+    double peak = run.apply(Programme.PEAK, system.cleanPowerW(), system.levelDb());
+    double average = run.apply(Programme.AVERAGE, peak, system.crestFactorDb());
+    return new Programme(
+        average,
+        peak,
+        run.apply(Programme.INPUT, average, system.averageEfficiency(), idle, at),
+        run.apply(Programme.INPUT, peak, system.fullEfficiency(), idle, at));
   }
 
   private static SupplyState running(

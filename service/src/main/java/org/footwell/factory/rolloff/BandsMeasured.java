@@ -32,7 +32,7 @@ final class BandsMeasured implements Check<BassRolloffRequest> {
       return;
     }
     List<Double> bands = BandTableReader.bandsHz(q);
-    ReferenceRange range = ReferenceRange.of(bands, q);
+    ReferenceRange range = ReferenceRange.of(bands, q.referenceFromHz(), q.referenceToHz());
     if (range.bassBands() < Losses.TOGETHER) {
       to.refuse(TOO_FEW_BASS_BANDS)
           .at(BandTableReader.list(q))

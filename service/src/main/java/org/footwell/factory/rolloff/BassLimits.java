@@ -4,8 +4,6 @@ import static org.footwell.calculation.Source.DEFINITION;
 
 import java.util.List;
 import org.footwell.calculation.Formula;
-import org.footwell.factory.rolloff.BassRolloffRequest.DriverLevel;
-import org.footwell.factory.rolloff.BassRolloffRequest.Headroom;
 import org.footwell.factory.rolloff.BassRolloffResult.HeldBy;
 import org.footwell.physics.Air;
 import org.footwell.physics.Decibels;
@@ -28,14 +26,34 @@ final class BassLimits {
   private static final double WHOLE = 1 - 1e-9;
 
   private final BandTable table;
-  private final BassRolloffRequest q;
   private final int bassBands;
+  private final Double mostGainDb;
+  private final Headroom headroom;
+  private final Cone cone;
 
-  BassLimits(BandTable table, BassRolloffRequest q, int bassBands) {
+  /**
+   * Of the bass bands of a table. What is null is no limit.
+   *
+   * @param mostGainDb most that the equaliser can give
+   */
+  BassLimits(BandTable table, int bassBands, Double mostGainDb, Headroom headroom, Cone cone) {
     this.table = table;
-    this.q = q;
     this.bassBands = bassBands;
+    this.mostGainDb = mostGainDb;
+    this.headroom = headroom;
+    this.cone = cone;
   }
+
+  /** Room of the amplifier, the same in every band, at a step of the table. */
+  record Headroom(int step, double db) {}
+
+  /**
+   * A driver whose level is known in one band at one step of the table.
+   *
+   * @param crestFactorDb of its displacement
+   */
+  record Cone(
+      double sdCm2, double xmaxMm, int step, int band, double levelDbSpl, double crestFactorDb) {}
 
   /**
    * What share of all gains is allowed.
@@ -47,16 +65,15 @@ final class BassLimits {
 
   Share of(int step, List<Double> gains) {
     Share best = new Share(1, HeldBy.NOTHING, false);
-    if (q.mostGainDb() != null) {
+    if (mostGainDb != null) {
       double most = gains.stream().mapToDouble(Double::doubleValue).max().orElse(0);
-      best = lower(best, most > 0 ? q.mostGainDb() / most : 1, HeldBy.MOST_GAIN, false);
+      best = lower(best, most > 0 ? mostGainDb / most : 1, HeldBy.MOST_GAIN, false);
     }
-    if (q.headroom() != null) {
-      best = headroom(best, step, gains, q.headroom());
+    if (headroom != null) {
+      best = withinHeadroom(best, step, gains);
     }
-    if (q.driver() != null) {
-      double xmax = q.driver().xmaxMm();
-      boolean passed = displacementMm(step, gains, 0) > xmax;
+    if (cone != null) {
+      boolean passed = displacementMm(step, gains, 0) > cone.xmaxMm();
       best = lower(best, passed ? 0 : shareOfXmax(step, gains), HeldBy.DISPLACEMENT, passed);
     }
     return best;
@@ -69,14 +86,13 @@ final class BassLimits {
         : new Share(best.share(), best.heldBy(), either);
   }
 
-  private Share headroom(Share before, int step, List<Double> gains, Headroom headroom) {
+  private Share withinHeadroom(Share before, int step, List<Double> gains) {
     Share best = before;
-    int there = table.indexOfStep(headroom.volumeStep());
     for (int b = 0; b < bassBands; b++) {
       if (gains.get(b) < NO_GAIN_DB) {
         continue;
       }
-      double room = ROOM.at(headroom.headroomDb(), table.level(there, b), table.level(step, b));
+      double room = ROOM.at(headroom.db(), table.level(headroom.step(), b), table.level(step, b));
       best = lower(best, room / gains.get(b), HeldBy.HEADROOM, room < 0);
     }
     return best;
@@ -84,15 +100,14 @@ final class BassLimits {
 
   /** The largest share that keeps the cone within its limit; displacement rises with it. */
   private double shareOfXmax(int step, List<Double> gains) {
-    double xmax = q.driver().xmaxMm();
-    if (displacementMm(step, gains, 1) <= xmax) {
+    if (displacementMm(step, gains, 1) <= cone.xmaxMm()) {
       return 1;
     }
     double low = 0;
     double high = 1;
     for (int i = 0; i < HALVINGS; i++) {
       double middle = (low + high) / 2;
-      if (displacementMm(step, gains, middle) <= xmax) {
+      if (displacementMm(step, gains, middle) <= cone.xmaxMm()) {
         low = middle;
       } else {
         high = middle;
@@ -103,21 +118,18 @@ final class BassLimits {
 
   /** One-way peak in mm: the RMS of all bass bands together, and the crest factor. */
   double displacementMm(int step, List<Double> gains, double share) {
-    DriverLevel known = q.driverLevel();
-    int stated = table.indexOfStep(known.volumeStep());
-    int band = table.indexOfBand(known.frequencyHz());
     double squares = 0;
     for (int b = 0; b < bassBands; b++) {
       double level =
-          known.levelDbSpl()
+          cone.levelDbSpl()
               + table.level(step, b)
-              - table.level(stated, band)
+              - table.level(cone.step(), cone.band())
               + share * gains.get(b);
       double peak =
           Piston.DISPLACEMENT_OF_LEVEL.at(
-              table.bandsHz().get(b), q.driver().sdCm2(), level, Air.REFERENCE_DENSITY_KG_PER_M3);
+              table.bandsHz().get(b), cone.sdCm2(), level, Air.REFERENCE_DENSITY_KG_PER_M3);
       squares += peak * peak / 2;
     }
-    return Math.sqrt(squares) * Decibels.toAmplitude(known.crestFactorDb());
+    return Math.sqrt(squares) * Decibels.toAmplitude(cone.crestFactorDb());
   }
 }

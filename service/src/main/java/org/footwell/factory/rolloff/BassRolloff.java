@@ -8,7 +8,10 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.FaultCode;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.factory.rolloff.BassLimits.Cone;
+import org.footwell.factory.rolloff.BassLimits.Headroom;
 import org.footwell.factory.rolloff.BassLimits.Share;
+import org.footwell.factory.rolloff.BassRolloffRequest.DriverLevel;
 import org.footwell.factory.rolloff.BassRolloffResult.BandGain;
 import org.footwell.factory.rolloff.BassRolloffResult.StepLoss;
 import org.footwell.parts.Safety;
@@ -62,8 +65,13 @@ public final class BassRolloff implements Calculation<BassRolloffRequest, BassRo
   @Override
   public BassRolloffResult compute(BassRolloffRequest q, Run run) {
     BandTable table = BandTableReader.read(q, run);
-    Losses losses = Losses.of(table, q);
-    BassLimits limits = new BassLimits(table, q, losses.bassBands());
+    int reference = q.referenceStep() == null ? 0 : table.indexOfStep(q.referenceStep());
+    ReferenceRange range =
+        ReferenceRange.of(table.bandsHz(), q.referenceFromHz(), q.referenceToHz());
+    Losses losses = new Losses(table, reference, range, q.thresholdDb());
+    BassLimits limits =
+        new BassLimits(
+            table, losses.bassBands(), q.mostGainDb(), headroom(q, table), cone(q, table));
     List<StepLoss> steps = new ArrayList<>();
     List<BandGain> bands = new ArrayList<>();
     List<Share> shares = new ArrayList<>();
@@ -88,6 +96,26 @@ public final class BassRolloff implements Calculation<BassRolloffRequest, BassRo
       }
     }
     return RolloffRemarks.summary(q, table, losses, steps, shares, bands, run);
+  }
+
+  private static Headroom headroom(BassRolloffRequest q, BandTable table) {
+    return q.headroom() == null
+        ? null
+        : new Headroom(table.indexOfStep(q.headroom().volumeStep()), q.headroom().headroomDb());
+  }
+
+  private static Cone cone(BassRolloffRequest q, BandTable table) {
+    if (q.driver() == null) {
+      return null;
+    }
+    DriverLevel known = q.driverLevel();
+    return new Cone(
+        q.driver().sdCm2(),
+        q.driver().xmaxMm(),
+        table.indexOfStep(known.volumeStep()),
+        table.indexOfBand(known.frequencyHz()),
+        known.levelDbSpl(),
+        known.crestFactorDb());
   }
 
   /** Whether a step's bass is behind or ahead by the threshold and beyond chance. */

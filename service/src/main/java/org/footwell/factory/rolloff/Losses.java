@@ -36,17 +36,12 @@ final class Losses {
   private final ReferenceRange range;
   private final double thresholdDb;
 
-  private Losses(BandTable table, int reference, ReferenceRange range, double thresholdDb) {
+  /** Of a table against one of its steps; what is behind by less than the threshold keeps up. */
+  Losses(BandTable table, int reference, ReferenceRange range, double thresholdDb) {
     this.table = table;
     this.reference = reference;
     this.range = range;
     this.thresholdDb = thresholdDb;
-  }
-
-  /** Of a table against one of its steps; what is behind by less than the threshold keeps up. */
-  static Losses of(BandTable table, BassRolloffRequest q) {
-    int reference = q.referenceStep() == null ? 0 : table.indexOfStep(q.referenceStep());
-    return new Losses(table, reference, ReferenceRange.of(table.bandsHz(), q), q.thresholdDb());
   }
 
   int bassBands() {

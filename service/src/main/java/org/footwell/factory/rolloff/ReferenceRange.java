@@ -11,9 +11,9 @@ import java.util.List;
 record ReferenceRange(int first, int last) {
 
   /** Of bands in Hz, rising, nominal ones meant by the range. */
-  static ReferenceRange of(List<Double> bandsHz, BassRolloffRequest q) {
-    double low = 0.99 * q.referenceFromHz();
-    double high = 1.01 * q.referenceToHz();
+  static ReferenceRange of(List<Double> bandsHz, double fromHz, double toHz) {
+    double low = 0.99 * fromHz;
+    double high = 1.01 * toHz;
     return new ReferenceRange(
         (int) bandsHz.stream().filter(f -> f < low).count(),
         (int) bandsHz.stream().filter(f -> f <= high).count() - 1);

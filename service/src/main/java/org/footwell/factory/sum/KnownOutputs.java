@@ -5,6 +5,7 @@ import java.util.List;
 import org.footwell.calculation.Run;
 import org.footwell.factory.sum.SignalSumRequest.Output;
 import org.footwell.factory.sum.SignalSumRequest.ResponsePoint;
+import org.footwell.physics.Decibels;
 import org.footwell.recording.Recording;
 import org.footwell.signal.Biquad;
 import org.footwell.signal.Cascade;
@@ -35,9 +36,9 @@ final class KnownOutputs {
           measured ? excess(response, points, q) : new ExcessPhase(0, allPass(output, q));
       all.add(
           new KnownOutput(
-              output,
+              output.connected(),
               response,
-              OutputResponse.factor(output),
+              factor(output),
               output.delayMs(),
               output.delayMs() + excess.delayMs(),
               excess.allPassHz()));
@@ -46,6 +47,11 @@ final class KnownOutputs {
 
   List<KnownOutput> all() {
     return all;
+  }
+
+  private static double factor(Output output) {
+    double volts = output.cleanOutputV() == null ? 1 : output.cleanOutputV();
+    return output.polarity() * volts * Decibels.toAmplitude(output.gainDb());
   }
 
   private static OutputResponse impulse(Recording recording) {

@@ -3,7 +3,6 @@ package org.footwell.factory.sum;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import org.footwell.factory.sum.SignalSumRequest.Output;
 import org.footwell.physics.Decibels;
 import org.footwell.physics.Phasor;
 import org.footwell.signal.Cascade;
@@ -24,12 +23,6 @@ interface OutputResponse {
 
   /** End of that range, Hz. */
   double toHz();
-
-  /** Factor of gain, polarity and voltage beside the response. */
-  static double factor(Output output) {
-    double volts = output.cleanOutputV() == null ? 1 : output.cleanOutputV();
-    return output.polarity() * volts * Decibels.toAmplitude(output.gainDb());
-  }
 
   /** A phasor delayed by so many ms, earlier when negative. */
   static Phasor delayed(Phasor phasor, double frequencyHz, double delayMs) {

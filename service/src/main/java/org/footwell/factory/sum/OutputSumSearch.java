@@ -79,7 +79,7 @@ final class OutputSumSearch {
   Way now() {
     int used = 0;
     for (int o = 0; o < outputs.size(); o++) {
-      used |= outputs.get(o).output().connected() ? 1 << o : 0;
+      used |= outputs.get(o).connected() ? 1 << o : 0;
     }
     return new Way(used, 0, false);
   }
@@ -204,7 +204,7 @@ final class OutputSumSearch {
     int sum = CONNECTION * Integer.bitCount(way.used() ^ now.used()) + (way.undone() ? SETTING : 0);
     for (int o = 0; o < outputs.size(); o++) {
       if (way.turns(o)) {
-        sum += outputs.get(o).output().polarity() < 0 ? PUT_RIGHT : SETTING;
+        sum += outputs.get(o).factor() < 0 ? PUT_RIGHT : SETTING;
       }
     }
     return sum;

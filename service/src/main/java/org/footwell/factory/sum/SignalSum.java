@@ -102,7 +102,7 @@ public final class SignalSum implements Calculation<SignalSumRequest, SignalSumR
     }
     Way best = search.best(run);
     Evenness evenness = search.evenness(best);
-    List<Advice> advice = advice(outputs, search, best);
+    List<Advice> advice = advice(q.outputs(), outputs, search, best);
     boolean volts = q.outputs().get(0).cleanOutputV() != null;
     Double highest = volts ? (Double) VOLTAGE.at(evenness.medianDb() + evenness.highestDb()) : null;
     SignalSumResult result =
@@ -153,14 +153,15 @@ public final class SignalSum implements Calculation<SignalSumRequest, SignalSumR
     return new double[] {from, to};
   }
 
-  private static List<Advice> advice(List<KnownOutput> outputs, OutputSumSearch search, Way best) {
+  private static List<Advice> advice(
+      List<Output> asked, List<KnownOutput> outputs, OutputSumSearch search, Way best) {
     List<Advice> all = new ArrayList<>();
     for (int o = 0; o < outputs.size(); o++) {
       KnownOutput known = outputs.get(o);
       boolean used = best.uses(o);
       all.add(
           new Advice(
-              known.output().id(),
+              asked.get(o).id(),
               used,
               used && best.turns(o),
               used ? known.delayMs() - search.earliestMs(best) : 0,

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Set;
 import org.footwell.calculation.Run;
+import org.footwell.factory.sum.SignalSumRequest.Output;
 import org.footwell.factory.sum.SignalSumRequest.VehicleSound;
 import org.footwell.factory.sum.SignalSumResult.Advice;
 import org.footwell.factory.sum.SignalSumResult.Region;
@@ -69,13 +70,13 @@ final class SignalSumRemarks {
   void outputs(List<KnownOutput> outputs, List<Advice> advice) {
     for (int o = 0; o < outputs.size(); o++) {
       output("/outputs/" + o, outputs.get(o), advice.get(o));
-      sounds("/outputs/" + o, outputs.get(o), advice.get(o));
+      sounds("/outputs/" + o, q.outputs().get(o), advice.get(o));
     }
   }
 
   private void output(String at, KnownOutput known, Advice advice) {
-    String name = known.output().id();
-    if (known.output().connected() && !advice.connect()) {
+    String name = advice.id();
+    if (known.connected() && !advice.connect()) {
       run.find(SignalSumFinding.LEAVE_OUT).at(at).own("name", name);
     }
     if (advice.turnPolarity()) {
@@ -87,14 +88,14 @@ final class SignalSumRemarks {
           .value(advice.delayMs())
           .own("name", name);
     }
-    if (known.allPassHz() != null && known.output().connected()) {
+    if (known.allPassHz() != null && known.connected()) {
       run.find(SignalSumFinding.ALL_PASS_HIDDEN).at(at).value(known.allPassHz()).own("name", name);
     }
   }
 
-  private void sounds(String at, KnownOutput known, Advice advice) {
-    String name = known.output().id();
-    List<VehicleSound> carries = known.output().carries();
+  private void sounds(String at, Output output, Advice advice) {
+    String name = output.id();
+    List<VehicleSound> carries = output.carries();
     if (carries == null) {
       run.find(SignalSumFinding.VEHICLE_SOUNDS_UNKNOWN).at(at + "/carries").own("name", name);
       return;

@@ -15,6 +15,7 @@ import org.footwell.calculation.Verdict;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.fitting.ring.AdapterRingRequest.FittedDriver;
 import org.footwell.fitting.ring.AdapterRingRequest.Opening;
+import org.footwell.fitting.ring.AdapterRingRequest.RingMaking;
 import org.footwell.fitting.ring.AdapterRingResult.Room;
 import org.footwell.fitting.ring.drawing.DrawnRing;
 import org.footwell.fitting.ring.drawing.DxfDrawing;
@@ -110,7 +111,7 @@ public final class AdapterRing implements Calculation<AdapterRingRequest, Adapte
 
   @Override
   public AdapterRingResult compute(AdapterRingRequest q, Run run) {
-    RingThickness thickness = RingThickness.of(q, run);
+    RingThickness thickness = thickness(q, run);
     RingLayout layout = RingLayout.of(q, inner(q));
     RingGeometry ring = layout.geometry();
     Walls walls = layout.walls();
@@ -175,6 +176,34 @@ public final class AdapterRing implements Calculation<AdapterRingRequest, Adapte
   /** The driver's cut-out with air around it. */
   static Oval inner(AdapterRingRequest q) {
     return q.driver().cutOut().oval().wider(q.ring().basketClearanceMm());
+  }
+
+  private static RingThickness thickness(AdapterRingRequest q, Run run) {
+    Opening opening = q.opening();
+    FittedDriver driver = q.driver();
+    RingMaking ring = q.ring();
+    double lowest =
+        run.apply(
+            RingThickness.LOWEST,
+            driver.mountingDepthMm(),
+            opening.depthClearanceMm(),
+            opening.depthMm());
+    Double highest =
+        opening.grilleMm() == null
+            ? null
+            : (Double)
+                run.apply(
+                    RingThickness.HIGHEST,
+                    opening.grilleMm(),
+                    driver.frontHeightMm(),
+                    driver.excursionMm() == null ? 0 : driver.excursionMm(),
+                    opening.grilleClearanceMm());
+    if (ring.thicknessMm() != null) {
+      return new RingThickness(lowest, highest, ring.thicknessMm());
+    }
+    double forScrews = run.apply(RingThickness.FOR_SCREWS, ring.screwMm());
+    double wished = Math.max(Math.max(lowest, ring.wallMinimumMm()), forScrews);
+    return RingThickness.near(wished, lowest, highest);
   }
 
   private static Room room(AdapterRingRequest q, RingThickness thickness, RingGeometry ring) {

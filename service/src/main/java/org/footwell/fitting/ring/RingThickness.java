@@ -2,12 +2,8 @@ package org.footwell.fitting.ring;
 
 import static org.footwell.calculation.Source.DEFINITION;
 
-import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Source;
-import org.footwell.fitting.ring.AdapterRingRequest.FittedDriver;
-import org.footwell.fitting.ring.AdapterRingRequest.Opening;
-import org.footwell.fitting.ring.AdapterRingRequest.RingMaking;
 
 /**
  * How thick a ring must and may be, mm.
@@ -43,29 +39,8 @@ record RingThickness(double lowest, Double highest, double taken) {
   static final Formula.Of1 FOR_SCREWS =
       Formula.of("screw_thickness_mm", "2·d", "mm", SCREWS).with("d", d -> ENGAGEMENT * d);
 
-  static RingThickness of(AdapterRingRequest q, Arithmetic arithmetic) {
-    Opening opening = q.opening();
-    FittedDriver driver = q.driver();
-    RingMaking ring = q.ring();
-    double lowest =
-        arithmetic.apply(
-            LOWEST, driver.mountingDepthMm(), opening.depthClearanceMm(), opening.depthMm());
-    Double highest =
-        opening.grilleMm() == null
-            ? null
-            : (Double)
-                arithmetic.apply(
-                    HIGHEST,
-                    opening.grilleMm(),
-                    driver.frontHeightMm(),
-                    driver.excursionMm() == null ? 0 : driver.excursionMm(),
-                    opening.grilleClearanceMm());
-    if (ring.thicknessMm() != null) {
-      return new RingThickness(lowest, highest, ring.thicknessMm());
-    }
-    double wished =
-        Math.max(
-            Math.max(lowest, ring.wallMinimumMm()), arithmetic.apply(FOR_SCREWS, ring.screwMm()));
+  /** As thick as is wished where the grille allows it, but never thinner than must be. */
+  static RingThickness near(double wished, double lowest, Double highest) {
     double allowed = highest == null ? wished : Math.min(wished, highest);
     return new RingThickness(lowest, highest, Math.max(Math.max(allowed, lowest), THINNEST));
   }

@@ -38,8 +38,8 @@ final class ArrivalRemarks {
   void onTake(int index, Heard heard) {
     String at = "/recordings/" + index;
     Arrival arrival = heard.arrival();
-    String channel = heard.take().channel();
-    String microphone = heard.take().microphone();
+    String channel = heard.channel();
+    String microphone = heard.microphone();
     if (arrival.signalToNoiseDb() < LOW_DB) {
       run.find(SIGNAL_TO_NOISE_LOW)
           .at(at)

@@ -88,7 +88,9 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
       remarks.onTake(i, heard.get(i));
     }
     List<ListeningPosition> positions =
-        q.channels().stream().map(channel -> ListeningPosition.of(channel, q, heard, run)).toList();
+        q.channels().stream()
+            .map(channel -> ListeningPosition.of(channel.id(), q.microphones(), heard, run))
+            .toList();
     for (int c = 0; c < positions.size(); c++) {
       String id = q.channels().get(c).id();
       remarks.onChannel(c, id, positions.get(c), highestHz(id, heard));
@@ -148,7 +150,9 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
       if (arrival != null) {
         heard.add(
             new Heard(
-                take,
+                take.channel(),
+                take.microphone(),
+                take.recording(),
                 arrival,
                 1000 * (arrival.timeS() - start),
                 1000 * arrival.uncertaintyAgainst(more),
@@ -170,7 +174,7 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
 
   private static double highestHz(String channel, List<Heard> heard) {
     return heard.stream()
-        .filter(one -> one.take().channel().equals(channel))
+        .filter(one -> one.channel().equals(channel))
         .mapToDouble(one -> one.arrival().band().highHz())
         .max()
         .orElseThrow();
@@ -239,8 +243,8 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
   private static ArrivalTimesResult.Take take(Heard heard, double speed) {
     Arrival arrival = heard.arrival();
     return ArrivalTimesResultTakeBuilder.builder()
-        .channel(heard.take().channel())
-        .microphone(heard.take().microphone())
+        .channel(heard.channel())
+        .microphone(heard.microphone())
         .arrivalMs(heard.arrivalMs())
         .uncertaintyMs(heard.uncertaintyMs())
         .method(arrival.method())

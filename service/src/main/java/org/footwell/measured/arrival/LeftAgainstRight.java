@@ -74,15 +74,10 @@ final class LeftAgainstRight {
   }
 
   private Likeness.Low low(String id, MicrophonePosition microphone) {
-    int take = 0;
-    while (!heard.get(take).take().channel().equals(id)
-        || !heard.get(take).take().microphone().equals(microphone.id())) {
-      take++;
-    }
-    Heard one = heard.get(take);
+    Heard one = ListeningPosition.heard(id, microphone.id(), heard);
     RecordedChannel channel =
         q.channels().stream().filter(c -> c.id().equals(id)).findFirst().orElseThrow();
-    double[] response = responses.of(one.take().recording());
+    double[] response = responses.of(one.recording());
     double rate = responses.rateHz();
     GatedSpectrum gated =
         GatedSpectrum.of(response, rate, GatedSpectrum.strongest(response), BEFORE_S, AFTER_S);

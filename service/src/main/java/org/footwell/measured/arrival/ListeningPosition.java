@@ -5,8 +5,8 @@ import java.util.List;
 import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Formula;
 import org.footwell.calculation.Source;
-import org.footwell.measured.arrival.ArrivalTimesRequest.RecordedChannel;
 import org.footwell.measured.response.MicrophonePosition;
+import org.footwell.recording.Recording;
 
 /**
  * One channel at the listening position: what the microphone positions heard, by their weights.
@@ -31,7 +31,10 @@ record ListeningPosition(
           .with("Σ(w·t)", "Σw", (sum, weights) -> sum / weights);
 
   static ListeningPosition of(
-      RecordedChannel channel, ArrivalTimesRequest q, List<Heard> all, Arithmetic arithmetic) {
+      String channel,
+      List<MicrophonePosition> microphones,
+      List<Heard> all,
+      Arithmetic arithmetic) {
     double weights = 0;
     double time = 0;
     double uncertainty = 0;
@@ -39,8 +42,8 @@ record ListeningPosition(
     double earliest = Double.POSITIVE_INFINITY;
     double latest = Double.NEGATIVE_INFINITY;
     List<Integer> polarities = new ArrayList<>();
-    for (MicrophonePosition microphone : q.microphones()) {
-      Heard heard = heard(channel, microphone, all);
+    for (MicrophonePosition microphone : microphones) {
+      Heard heard = heard(channel, microphone.id(), all);
       Arrival arrival = heard.arrival();
       double weight = microphone.weight();
       weights += weight;
@@ -60,13 +63,10 @@ record ListeningPosition(
         polarities.stream().distinct().count() == 1);
   }
 
-  private static Heard heard(
-      RecordedChannel channel, MicrophonePosition microphone, List<Heard> all) {
+  /** What was heard of a channel at a microphone position. */
+  static Heard heard(String channel, String microphone, List<Heard> all) {
     return all.stream()
-        .filter(
-            heard ->
-                heard.take().channel().equals(channel.id())
-                    && heard.take().microphone().equals(microphone.id()))
+        .filter(one -> one.channel().equals(channel) && one.microphone().equals(microphone))
         .findFirst()
         .orElseThrow();
   }
@@ -78,14 +78,23 @@ record ListeningPosition(
    * @param envelopeMs the same of the envelope, ms
    */
   record Heard(
-      ArrivalTimesRequest.Take take,
+      String channel,
+      String microphone,
+      Recording recording,
       Arrival arrival,
       double arrivalMs,
       double uncertaintyMs,
       double envelopeMs) {
 
     Heard withoutPolarity() {
-      return new Heard(take, arrival.withoutPolarity(), arrivalMs, uncertaintyMs, envelopeMs);
+      return new Heard(
+          channel,
+          microphone,
+          recording,
+          arrival.withoutPolarity(),
+          arrivalMs,
+          uncertaintyMs,
+          envelopeMs);
     }
   }
 }

@@ -128,7 +128,7 @@ final class SweepPlausibility {
     double latest = Double.NEGATIVE_INFINITY;
     for (RecordedChannel channel : q.channels()) {
       for (Heard one : all) {
-        if (one.take().channel().equals(channel.id())) {
+        if (one.channel().equals(channel.id())) {
           double flight = one.arrivalMs() - channel.chainDelayMs();
           earliest = Math.min(earliest, flight);
           latest = Math.max(latest, flight);

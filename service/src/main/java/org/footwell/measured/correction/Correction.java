@@ -5,7 +5,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.footwell.calculation.Arithmetic;
-import org.footwell.measured.correction.ResponseCorrectionRequest.FilterLimits;
 import org.footwell.measured.response.PositionPowers;
 import org.footwell.physics.OctaveFractions;
 import org.footwell.signal.Biquad;
@@ -53,7 +52,7 @@ final class Correction {
       PositionPowers heard,
       double[] target,
       double movingDipDb,
-      FilterLimits limits,
+      FilterScope scope,
       double rateHz,
       Arithmetic arithmetic) {
     this.movingDipDb = movingDipDb;
@@ -72,7 +71,7 @@ final class Correction {
     this.target = Arrays.stream(wantedShape).map(db -> db + offset).toArray();
     double[] gains = new double[frequencies.length];
     Arrays.setAll(gains, i -> this.target[i] - levels[i]);
-    Wanted wanted = new Wanted(frequencies, gains, boost, limits, rateHz);
+    Wanted wanted = new Wanted(frequencies, gains, boost, scope, rateHz);
     filters = FilterFit.of(wanted, arithmetic);
     sum = wanted.sum(filters);
   }

@@ -2,7 +2,6 @@ package org.footwell.measured.correction;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.footwell.measured.correction.ResponseCorrectionRequest.FilterLimits;
 
 /**
  * Filters as numbers without bounds: frequency and q by their logarithms and the gain, each as
@@ -20,9 +19,9 @@ final class FilterBounds {
   private final double[] high;
 
   /** Bounds of filters that have their centres within a range of frequencies in Hz too. */
-  FilterBounds(FilterLimits limits, double fromHz, double toHz) {
-    low = new double[] {Math.log(fromHz), Math.log(limits.lowestQ()), -limits.cutDb()};
-    high = new double[] {Math.log(toHz), Math.log(limits.highestQ()), limits.boostDb()};
+  FilterBounds(FilterScope scope, double fromHz, double toHz) {
+    low = new double[] {Math.log(fromHz), Math.log(scope.lowestQ()), -scope.cutDb()};
+    high = new double[] {Math.log(toHz), Math.log(scope.highestQ()), scope.boostDb()};
   }
 
   /** The filter with everything held within bounds. */

@@ -45,9 +45,9 @@ final class FilterFit {
 
   private FilterFit(Wanted wanted, Arithmetic arithmetic) {
     this.wanted = wanted;
-    this.fromHz = Math.max(wanted.limits().fromHz(), wanted.frequencyHz(0));
-    this.toHz = Math.min(wanted.limits().toHz(), wanted.frequencyHz(wanted.size() - 1));
-    this.bounds = new FilterBounds(wanted.limits(), fromHz, toHz);
+    this.fromHz = Math.max(wanted.scope().fromHz(), wanted.frequencyHz(0));
+    this.toHz = Math.min(wanted.scope().toHz(), wanted.frequencyHz(wanted.size() - 1));
+    this.bounds = new FilterBounds(wanted.scope(), fromHz, toHz);
     this.arithmetic = arithmetic;
   }
 
@@ -58,7 +58,7 @@ final class FilterFit {
 
   private List<PeakFilter> filters() {
     List<PeakFilter> filters = new ArrayList<>();
-    while (filters.size() < wanted.limits().count()) {
+    while (filters.size() < wanted.scope().count()) {
       PeakFilter next = next(wanted.missing(wanted.sum(filters)));
       if (next == null) {
         break;

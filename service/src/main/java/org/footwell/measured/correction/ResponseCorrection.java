@@ -8,6 +8,7 @@ import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Run;
 import org.footwell.calculation.Source;
+import org.footwell.measured.correction.ResponseCorrectionRequest.FilterLimits;
 import org.footwell.measured.response.Gate;
 import org.footwell.measured.response.ImpulseResponses;
 import org.footwell.measured.response.JudgedChannel;
@@ -101,7 +102,7 @@ public final class ResponseCorrection
               heard,
               target,
               q.movingDipDb(),
-              q.filters(),
+              scope(q.filters()),
               q.processorRateHz(),
               run));
     }
@@ -120,6 +121,17 @@ public final class ResponseCorrection
     }
     remarks.on(all, channels);
     return new ResponseCorrectionResult(channels, sections, octaves, curves, limitHz);
+  }
+
+  private static FilterScope scope(FilterLimits limits) {
+    return new FilterScope(
+        limits.count(),
+        limits.boostDb(),
+        limits.cutDb(),
+        limits.lowestQ(),
+        limits.highestQ(),
+        limits.fromHz(),
+        limits.toHz());
   }
 
   private static double[] at(double[] points, DoubleUnaryOperator curve) {

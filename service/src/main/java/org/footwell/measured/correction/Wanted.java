@@ -2,7 +2,6 @@ package org.footwell.measured.correction;
 
 import java.util.Arrays;
 import java.util.List;
-import org.footwell.measured.correction.ResponseCorrectionRequest.FilterLimits;
 import org.footwell.signal.CirclePoint;
 
 /** What the filters of one channel should do, point by point, and what they must not. */
@@ -19,7 +18,7 @@ final class Wanted {
   private final double[] offDb;
   private final double[] gainsDb;
   private final double[] mostDb;
-  private final FilterLimits limits;
+  private final FilterScope scope;
   private final double rateHz;
 
   /**
@@ -30,17 +29,17 @@ final class Wanted {
    * @param boost whether it may be lifted
    */
   Wanted(
-      double[] frequencies, double[] gainsDb, boolean[] boost, FilterLimits limits, double rateHz) {
+      double[] frequencies, double[] gainsDb, boolean[] boost, FilterScope scope, double rateHz) {
     this.frequencies = frequencies;
     this.points = CirclePoint.of(frequencies, rateHz);
-    this.limits = limits;
+    this.scope = scope;
     this.rateHz = rateHz;
     this.offDb = gainsDb;
     this.mostDb = new double[frequencies.length];
     this.gainsDb = new double[frequencies.length];
     for (int i = 0; i < frequencies.length; i++) {
-      mostDb[i] = boost[i] ? limits.boostDb() : 0;
-      this.gainsDb[i] = Math.max(-limits.cutDb(), Math.min(mostDb[i], gainsDb[i]));
+      mostDb[i] = boost[i] ? scope.boostDb() : 0;
+      this.gainsDb[i] = Math.max(-scope.cutDb(), Math.min(mostDb[i], gainsDb[i]));
     }
   }
 
@@ -52,8 +51,8 @@ final class Wanted {
     return frequencies[i];
   }
 
-  FilterLimits limits() {
-    return limits;
+  FilterScope scope() {
+    return scope;
   }
 
   double rateHz() {
