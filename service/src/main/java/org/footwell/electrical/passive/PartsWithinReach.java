@@ -87,7 +87,7 @@ final class PartsWithinReach implements Check<PassiveFilterRequest> {
       return;
     }
     Set<Purpose> refused = EnumSet.noneOf(Purpose.class);
-    for (Part part : FilterParts.of(q, Arithmetic.SILENT).list()) {
+    for (Part part : PassiveFilter.parts(q, Arithmetic.SILENT).list()) {
       for (Kind kind : KINDS) {
         if (kind.outOfReach(part) && refused.add(part.purpose())) {
           to.refuse(PART_OUT_OF_REACH)

@@ -19,6 +19,7 @@ import static org.footwell.parts.FrequencyFault.RANGE_WITHOUT_POINTS;
 
 import java.util.List;
 import java.util.Objects;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
 import org.footwell.calculation.Run;
@@ -158,8 +159,8 @@ public final class PassiveFilter implements Calculation<PassiveFilterRequest, Pa
         .build();
   }
 
-  private static FilterParts parts(PassiveFilterRequest q, Run run) {
-    FilterParts parts = new FilterParts(q.series(), q.loadOhm(), q.powerW(), run);
+  static FilterParts parts(PassiveFilterRequest q, Arithmetic arithmetic) {
+    FilterParts parts = new FilterParts(q.series(), q.loadOhm(), q.powerW(), arithmetic);
     if (q.highPass() != null) {
       parts.highPass(q.highPass());
     }
