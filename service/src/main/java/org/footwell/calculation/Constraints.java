@@ -32,61 +32,64 @@ final class Constraints {
    */
   static void check(Node.Group group, Object record, List<DeclaredRules> further, Faults faults) {
     Constraints constraints = new Constraints(List.of(), faults);
-    constraints.group(group, record, "");
-    further.forEach(rules -> constraints.hold(rules, record, ""));
+    constraints.group(group, record, Where.OUTERMOST);
+    for (DeclaredRules rules : further) {
+      constraints.hold(rules, record, Where.OUTERMOST);
+    }
   }
 
   /** The same where other values may be put in at some places: of them rules of a record's own know nothing. */
   static void checkAround(Node.Group group, Object record, List<String> open, Faults faults) {
-    new Constraints(open, faults).group(group, record, "");
+    new Constraints(open, faults).group(group, record, Where.OUTERMOST);
   }
 
-  private void group(Node.Group group, Object record, String pointer) {
-    for (Node.Member member : group.members().values()) {
-      value(member.node(), member.required(), member.of(record), pointer, member.name());
+  private void group(Node.Group group, Object record, Where here) {
+    for (int i = 0; i < group.inOrder().size(); i++) {
+      Node.Member member = group.inOrder().get(i);
+      value(member.node(), member.required(), member.of(record), here, member.name());
     }
-    hold(group.rules(), record, pointer);
+    hold(group.rules(), record, here);
   }
 
-  private void hold(DeclaredRules rules, Object record, String pointer) {
+  private void hold(DeclaredRules rules, Object record, Where here) {
     if (!faults.full()) {
-      rules.check(record, new FaultyPlaces(pointer, unread, faulty, unknown), faults);
+      rules.check(record, new FaultyPlaces(here, unread, faulty, unknown), faults);
     }
   }
 
-  /** The place of a single value is put together only where it is wrong: most are right. */
-  private void value(Node node, boolean required, Object value, String above, Object name) {
+  private void value(Node node, boolean required, Object value, Where above, Object name) {
     if (value == null) {
       if (required) {
-        add(CoreFault.REQUIRED, node, above + "/" + name);
+        add(CoreFault.REQUIRED, node, above.below(name).pointer());
       }
       return;
     }
     if (node instanceof Node.Group group) {
-      group(group, value, above + "/" + name);
+      group(group, value, above.below(name));
       return;
     }
     if (!node.bounds().permit().test(value)) {
-      Remark remark = add(CoreFault.NOT_ALLOWED, node, above + "/" + name);
+      Remark remark = add(CoreFault.NOT_ALLOWED, node, above.below(name).pointer());
       if (remark != null && value instanceof List<?> list) {
         remark.givenEntries(list.size());
       } else if (remark != null) {
         remark.given(value);
       }
     } else if (node instanceof Node.Scalar text && text.form() != null) {
-      meaning(text.form(), (String) value, above + "/" + name);
+      meaning(text.form(), (String) value, above.below(name));
     }
     if (node instanceof Node.Repeated repeated) {
       List<?> entries = (List<?>) value;
-      String here = above + "/" + name;
+      Where here = above.below(name);
       for (int i = 0; i < entries.size(); i++) {
         value(repeated.element(), repeated.elementRequired(), entries.get(i), here, i);
       }
     }
   }
 
-  private void meaning(TextForm form, String text, String pointer) {
+  private void meaning(TextForm form, String text, Where where) {
     if (!form.holds(text) && !faults.full()) {
+      String pointer = where.pointer();
       faulty.add(pointer);
       faults.add(form.fault()).at(pointer).given(text);
     }

@@ -10,14 +10,19 @@ public final class CsvCell {
 
   /** The text with an apostrophe before it where it would begin a formula; numbers stay as they are. */
   public static String harmless(String text) {
-    return !text.isEmpty() && mayBegin(text.charAt(0)) && !isSignedNumber(text) ? "'" + text : text;
+    return beginsFormula(text) ? "'" + text : text;
+  }
+
+  /** Whether a spreadsheet would take it for a formula; signed numbers are none. */
+  static boolean beginsFormula(CharSequence text) {
+    return !text.isEmpty() && BEGIN_FORMULAS.indexOf(text.charAt(0)) >= 0 && !isSignedNumber(text);
   }
 
   /**
    * A sign, digits with a point or a comma, as the sender's spreadsheet writes decimals, and an exponent. Read by hand,
    * since a batch asks of every negative number.
    */
-  private static boolean isSignedNumber(String text) {
+  private static boolean isSignedNumber(CharSequence text) {
     if (!isSign(text, 0)) {
       return false;
     }
@@ -33,19 +38,15 @@ public final class CsvCell {
     return digits > 0 && end == text.length();
   }
 
-  private static boolean isSign(String text, int at) {
+  private static boolean isSign(CharSequence text, int at) {
     return at < text.length() && "+-".indexOf(text.charAt(at)) >= 0;
   }
 
-  private static int afterDigits(String text, int from) {
+  private static int afterDigits(CharSequence text, int from) {
     int at = from;
     while (at < text.length() && text.charAt(at) >= '0' && text.charAt(at) <= '9') {
       at++;
     }
     return at;
-  }
-
-  static boolean mayBegin(char first) {
-    return BEGIN_FORMULAS.indexOf(first) >= 0;
   }
 }

@@ -1,6 +1,7 @@
 package org.footwell.calculation;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
@@ -16,8 +17,8 @@ import org.footwell.calculation.text.Phrase;
 /** The rules of one record, ready to be held against it. */
 final class DeclaredRules {
 
-  private final List<Prepared> rules;
-  private final List<OwnRule> own;
+  private final Prepared[] rules;
+  private final OwnRule[] own;
 
   /**
    * Reads them from a record, or from a calculation that is asked by it.
@@ -27,14 +28,16 @@ final class DeclaredRules {
    */
   DeclaredRules(Class<?> declaring, Map<String, Node.Member> members) {
     this.rules =
-        Rules.of(declaring).stream().map(rule -> prepared(rule, declaring, members)).toList();
-    this.own = OwnRule.of(declaring, members);
+        Rules.of(declaring).stream()
+            .map(rule -> prepared(rule, declaring, members))
+            .toArray(Prepared[]::new);
+    this.own = OwnRule.of(declaring, members).toArray(OwnRule[]::new);
   }
 
   private static Prepared prepared(
       FieldRule rule, Class<?> declaring, Map<String, Node.Member> members) {
     try {
-      return new Prepared(rule, ways(members, rule.fields()));
+      return Prepared.of(rule, ways(members, rule.fields()));
     } catch (IllegalArgumentException nowhere) {
       throw new IllegalStateException("rule " + rule.sentence() + " of " + declaring, nowhere);
     }
@@ -50,14 +53,13 @@ final class DeclaredRules {
   }
 
   List<Rule> list() {
-    return Stream.concat(rules.stream().map(Prepared::rule), own.stream())
-        .<Rule>map(rule -> rule)
+    return Stream.<Rule>concat(Arrays.stream(rules).map(Prepared::rule), Arrays.stream(own))
         .toList();
   }
 
   /** Dotted paths of what must be given where what holds it is. */
   List<String> needed() {
-    return rules.stream()
+    return Arrays.stream(rules)
         .map(Prepared::rule)
         .filter(FieldRule::eachAlone)
         .flatMap(rule -> rule.fields().stream())
@@ -69,16 +71,32 @@ final class DeclaredRules {
    * of such a field it is only known that it is given.
    */
   void check(Object record, FaultyPlaces faulty, Faults faults) {
-    rules.forEach(rule -> rule.check(record, faulty, faults));
-    if (!own.isEmpty()) {
+    for (Prepared rule : rules) {
+      rule.check(record, faulty, faults);
+    }
+    if (own.length > 0) {
       FaultyPlaces unknown = faulty.forOwnRules();
-      own.forEach(rule -> rule.check(record, unknown, faults));
+      for (OwnRule rule : own) {
+        rule.check(record, unknown, faults);
+      }
     }
   }
 
-  private record Prepared(FieldRule rule, List<FieldPath> paths) {
+  /**
+   * A rule with the ways to its fields.
+   *
+   * @param single whether none of them stands in each entry of a list
+   */
+  private record Prepared(FieldRule rule, List<FieldPath> paths, boolean single) {
+
+    static Prepared of(FieldRule rule, List<FieldPath> paths) {
+      return new Prepared(rule, paths, paths.stream().allMatch(path -> path.pointer() != null));
+    }
 
     void check(Object record, FaultyPlaces faulty, Faults faults) {
+      if (single && faulty.none() && isKept(record)) {
+        return;
+      }
       List<FieldPath> known = faulty.none() ? paths : known(faulty);
       if (known.size() == paths.size() || rule.eachAlone()) {
         List<List<Rule.Place>> places = new ArrayList<>(known.size());
@@ -89,6 +107,20 @@ final class DeclaredRules {
             rule.ofPresence() ? faulty.markUnread(places) : places,
             new ToldBreaches(faulty, faults));
       }
+    }
+
+    /** Whether it is enough to count what is given. */
+    private boolean isKept(Object record) {
+      int given = 0;
+      int missing = 0;
+      for (int i = 0; i < paths.size(); i++) {
+        if (paths.get(i).value(record) != null) {
+          given++;
+        } else if (paths.get(i).isMissing(record)) {
+          missing++;
+        }
+      }
+      return rule.keptWith(given, missing, paths.size());
     }
 
     /** Those of which is known what the rule asks. */

@@ -7,25 +7,29 @@ import org.footwell.calculation.rule.Rule;
 /**
  * What is known to be faulty when a record is held against its rules, as pointers from the outermost.
  *
- * @param above where the record stands
+ * @param here where the record stands
  * @param unread places where something is given that could not be read
  * @param all these, and those that bounds do not allow or where something is missing
  * @param unknown further places of which nothing is known for rules of a record's own: what such a rule
  *     needs is missing there, or other values may be put in
  */
-record FaultyPlaces(String above, List<String> unread, List<String> all, List<String> unknown) {
+record FaultyPlaces(Where here, List<String> unread, List<String> all, List<String> unknown) {
 
   /** The same with all places of which nothing is known. */
   FaultyPlaces forOwnRules() {
     return unknown.isEmpty()
         ? this
         : new FaultyPlaces(
-            above, unread, Stream.concat(all.stream(), unknown.stream()).toList(), unknown);
+            here, unread, Stream.concat(all.stream(), unknown.stream()).toList(), unknown);
   }
 
   /** Of a part that stands at a place, from the record. */
   FaultyPlaces in(String pointer) {
-    return new FaultyPlaces(above + pointer, unread, all, unknown);
+    return new FaultyPlaces(here.below(pointer.substring(1)), unread, all, unknown);
+  }
+
+  String above() {
+    return here.pointer();
   }
 
   boolean none() {
@@ -34,6 +38,7 @@ record FaultyPlaces(String above, List<String> unread, List<String> all, List<St
 
   /** Those below the record, as pointers from there. */
   List<String> below() {
+    String above = above();
     return all.stream()
         .filter(pointer -> pointer.startsWith(above + "/"))
         .map(pointer -> pointer.substring(above.length()))
@@ -42,12 +47,12 @@ record FaultyPlaces(String above, List<String> unread, List<String> all, List<St
 
   /** Whether this place, from the record, is one of them. */
   boolean at(String pointer) {
-    return all.contains(above + pointer);
+    return all.contains(above() + pointer);
   }
 
   /** Notes one where something is missing, from the record. */
   void miss(String pointer) {
-    unknown.add(above + pointer);
+    unknown.add(above() + pointer);
   }
 
   /** What was given but not read is nothing in the record: here it is marked as given. */
@@ -58,6 +63,6 @@ record FaultyPlaces(String above, List<String> unread, List<String> all, List<St
   }
 
   private Rule.Place marked(Rule.Place place) {
-    return unread.contains(above + place.pointer()) ? place.unread() : place;
+    return unread.contains(above() + place.pointer()) ? place.unread() : place;
   }
 }

@@ -59,6 +59,24 @@ record FieldPath(List<String> parts, List<Node.Member> steps, String pointer) {
     return places;
   }
 
+  /** What stands there, or null, of a field that stands there once. */
+  Object value(Object record) {
+    Object here = record;
+    for (int i = 0; i < steps.size() && here != null; i++) {
+      here = steps.get(i).of(here);
+    }
+    return here;
+  }
+
+  /** Whether nothing stands there though what would hold it does. */
+  boolean isMissing(Object record) {
+    Object holder = record;
+    for (int i = 0; i < steps.size() - 1 && holder != null; i++) {
+      holder = steps.get(i).of(holder);
+    }
+    return holder != null && steps.get(steps.size() - 1).of(holder) == null;
+  }
+
   private Rule.Place single(Object record) {
     Object holder = record;
     Object here = record;

@@ -1,6 +1,5 @@
 package org.footwell.calculation;
 
-import java.lang.invoke.MethodHandle;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
@@ -52,25 +51,28 @@ sealed interface Node {
   /**
    * A record, by its components' snake_case names in order of declaration.
    *
-   * @param constructor takes an array of the components
+   * @param access makes and reads it
+   * @param inOrder the same, to go through them often
    * @param numeric those components that are fractional numbers or may have such in them
    * @param rules between the components and what is below them
    */
   record Group(
       Class<?> type,
-      MethodHandle constructor,
+      RecordAccess access,
       Map<String, Member> members,
+      List<Member> inOrder,
       List<Member> numeric,
       DeclaredRules rules)
       implements Node {
 
     private static final Bounds ANY = Bounds.any(Phrase.of(Form.GROUP));
 
-    Group(Class<?> type, MethodHandle constructor, Map<String, Member> members) {
+    Group(Class<?> type, RecordAccess access, Map<String, Member> members) {
       this(
           type,
-          constructor,
+          access,
           members,
+          List.copyOf(members.values()),
           members.values().stream().filter(member -> isNumeric(member.node())).toList(),
           new DeclaredRules(type, members));
     }
@@ -86,11 +88,7 @@ sealed interface Node {
 
     /** Builds the record from one value per component. */
     Object construct(Object[] values) {
-      try {
-        return constructor.invokeExact(values);
-      } catch (Throwable thrown) {
-        throw new IllegalStateException("constructor of " + type.getSimpleName(), thrown);
-      }
+      return access.make(values);
     }
 
     @Override
@@ -106,35 +104,28 @@ sealed interface Node {
    */
   record Repeated(Node element, boolean elementRequired, int most, Bounds bounds) implements Node {}
 
-  /** A component of a record. */
+  /**
+   * A component of a record.
+   *
+   * @param at which of them it is
+   * @param isNumber whether it is a plain double, which {@link #number} reads without a box
+   */
   record Member(
       String name,
       Node node,
       boolean required,
       Object standard,
       String description,
-      MethodHandle accessor,
-      MethodHandle numberAccessor) {
-
-    /** Whether it is a plain double, which {@link #number} reads without a box. */
-    boolean isNumber() {
-      return numberAccessor != null;
-    }
+      RecordAccess access,
+      int at,
+      boolean isNumber) {
 
     double number(Object group) {
-      try {
-        return (double) numberAccessor.invokeExact(group);
-      } catch (Throwable thrown) {
-        throw new IllegalStateException("accessor of " + name, thrown);
-      }
+      return access.number(group, at);
     }
 
     Object of(Object group) {
-      try {
-        return accessor.invokeExact(group);
-      } catch (Throwable thrown) {
-        throw new IllegalStateException("accessor of " + name, thrown);
-      }
+      return access.get(group, at);
     }
   }
 }

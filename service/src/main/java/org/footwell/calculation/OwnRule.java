@@ -83,7 +83,15 @@ record OwnRule(
       part(record, faulty, faults);
       return;
     }
-    for (FieldPath way : parts) {
+    for (int i = 0; i < parts.size(); i++) {
+      FieldPath way = parts.get(i);
+      if (way.pointer() != null && faulty.none()) {
+        Object part = way.value(record);
+        if (part != null) {
+          check.check(part, code -> faults.add(code, faulty.above() + way.pointer()));
+        }
+        continue;
+      }
       for (Rule.Place place : way.in(record)) {
         if (place.given()) {
           part(place.value(), faulty.in(place.pointer()), faults);

@@ -13,6 +13,9 @@ import java.util.Set;
  */
 public final class Rebase {
 
+  /** For a request that is within no other. */
+  static final Rebase NOWHERE = new Rebase("", null);
+
   private final String root;
   private final String subject;
   private final Map<String, String> moved = new LinkedHashMap<>();
@@ -22,11 +25,6 @@ public final class Rebase {
   private Rebase(String root, String subject) {
     this.root = root;
     this.subject = subject;
-  }
-
-  /** For a request that is within no other. */
-  static Rebase nowhere() {
-    return new Rebase("", null);
   }
 
   /**

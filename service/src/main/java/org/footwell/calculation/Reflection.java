@@ -4,9 +4,6 @@ import io.swagger.v3.oas.annotations.media.ArraySchema;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
-import java.lang.invoke.MethodHandle;
-import java.lang.invoke.MethodHandles;
-import java.lang.invoke.MethodType;
 import java.lang.reflect.AnnotatedElement;
 import java.lang.reflect.AnnotatedParameterizedType;
 import java.lang.reflect.AnnotatedType;
@@ -14,7 +11,6 @@ import java.lang.reflect.Constructor;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,69 +25,47 @@ import org.footwell.calculation.text.Phrase;
 /** Reads the shape of a record from its components and their annotations. */
 final class Reflection {
 
-  private static final MethodHandles.Lookup LOOKUP = MethodHandles.lookup();
-
   private Reflection() {}
 
   static Node.Group group(Class<?> type) {
-    try {
-      RecordComponent[] components = type.getRecordComponents();
-      Constructor<?> canonical =
-          type.getDeclaredConstructor(
-              Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new));
-      MethodHandle constructor =
-          LOOKUP
-              .unreflectConstructor(canonical)
-              .asSpreader(Object[].class, components.length)
-              .asType(MethodType.methodType(Object.class, Object[].class));
-      Object bare = bare(constructor, components);
-      Map<String, Node.Member> members = new LinkedHashMap<>();
-      for (RecordComponent component : components) {
-        Node.Member member = member(component, bare);
-        members.put(member.name(), member);
-      }
-      return new Node.Group(type, constructor, Collections.unmodifiableMap(members));
-    } catch (ReflectiveOperationException e) {
-      throw new IllegalStateException("record " + type + " must be public", e);
+    RecordAccess access = RecordAccess.of(type);
+    RecordComponent[] components = type.getRecordComponents();
+    Object bare = bare(access, components);
+    Map<String, Node.Member> members = new LinkedHashMap<>();
+    for (int i = 0; i < components.length; i++) {
+      Node.Member member = member(components[i], i, access, bare);
+      members.put(member.name(), member);
     }
+    return new Node.Group(type, access, Collections.unmodifiableMap(members));
   }
 
   /**
    * The record with nothing given: what its constructor fills in are the stated defaults. Result
    * records, which hold primitives, have none.
    */
-  private static Object bare(MethodHandle constructor, RecordComponent[] components) {
-    if (Arrays.stream(components).anyMatch(c -> c.getType().isPrimitive())) {
-      return null;
+  private static Object bare(RecordAccess access, RecordComponent[] components) {
+    for (RecordComponent component : components) {
+      if (component.getType().isPrimitive()) {
+        return null;
+      }
     }
-    try {
-      return constructor.invokeExact(new Object[components.length]);
-    } catch (Throwable thrown) {
-      throw new IllegalStateException("constructors of records must bear nulls", thrown);
-    }
+    return access.make(new Object[components.length]);
   }
 
-  private static Node.Member member(RecordComponent component, Object bare)
-      throws IllegalAccessException {
-    MethodHandle accessor = LOOKUP.unreflect(component.getAccessor());
+  private static Node.Member member(
+      RecordComponent component, int at, RecordAccess access, Object bare) {
     AnnotatedElement marks = component.getAccessor();
     String name = Names.snake(component.getName());
     Optional<Quantity> quantity = Vocabulary.of(name);
-    MethodHandle untyped = accessor.asType(MethodType.methodType(Object.class, Object.class));
-    try {
-      return new Node.Member(
-          name,
-          node(component.getGenericType(), component.getAnnotatedType(), marks, quantity),
-          marks.isAnnotationPresent(NotNull.class),
-          bare == null ? null : untyped.invoke(bare),
-          sentence(component, quantity),
-          untyped,
-          component.getType() == double.class
-              ? accessor.asType(MethodType.methodType(double.class, Object.class))
-              : null);
-    } catch (Throwable thrown) {
-      throw new IllegalStateException("accessor of " + component, thrown);
-    }
+    return new Node.Member(
+        name,
+        node(component.getGenericType(), component.getAnnotatedType(), marks, quantity),
+        marks.isAnnotationPresent(NotNull.class),
+        bare == null ? null : access.get(bare, at),
+        sentence(component, quantity),
+        access,
+        at,
+        component.getType() == double.class);
   }
 
   /** What a field says of itself, or else what its name stands for. */

@@ -1,5 +1,6 @@
 package org.footwell.calculation;
 
+import java.nio.CharBuffer;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -45,10 +46,11 @@ public final class Row {
     return IntStream.range(0, size()).mapToObj(this::text).toList();
   }
 
-  /** Whether the text of a cell may begin a formula in a spreadsheet; a negative number may as well. */
-  public boolean mayHoldFormula() {
-    for (int cell = 0; cell < ends.length; cell++) {
-      if (length(cell) > 0 && CsvCell.mayBegin(characters[start(cell)])) {
+  /** Whether a spreadsheet would take a cell for a formula. */
+  public boolean holdsFormula() {
+    CharBuffer cell = CharBuffer.wrap(characters);
+    for (int i = 0; i < ends.length; i++) {
+      if (CsvCell.beginsFormula(cell.limit(ends[i]).position(start(i)))) {
         return true;
       }
     }

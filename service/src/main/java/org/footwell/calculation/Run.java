@@ -44,7 +44,7 @@ public final class Run implements Arithmetic, Refusing {
     this.engine = engine;
     this.request = request;
     this.deadlineNanos = deadlineNanos;
-    this.rebase = Rebase.nowhere();
+    this.rebase = Rebase.NOWHERE;
     this.outer = null;
     this.steps = workings ? new ArrayList<>() : null;
     this.findings = new ArrayList<>(2);

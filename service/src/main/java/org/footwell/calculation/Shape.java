@@ -239,7 +239,10 @@ public final class Shape<T extends Record> {
   /** Holds a record whose own bounds and rules are kept against those further rules alone. */
   void hold(Object record, Class<?> declaring, Faults faults) {
     rulesOf(declaring)
-        .check(record, new FaultyPlaces("", List.of(), List.of(), new ArrayList<>()), faults);
+        .check(
+            record,
+            new FaultyPlaces(Where.OUTERMOST, List.of(), List.of(), new ArrayList<>()),
+            faults);
   }
 
   /** The rules that stand beside a calculation asked by this record, or a kind of document. */

@@ -16,6 +16,18 @@ public interface FieldRule extends Rule {
   }
 
   /**
+   * Whether a record keeps it, whichever of the fields these are, each of which it can have once: then no
+   * closer look is needed, as with most records.
+   *
+   * @param given how many are given
+   * @param missing how many are not, though what would hold them is
+   * @param of how many there are
+   */
+  default boolean keptWith(int given, int missing, int of) {
+    return false;
+  }
+
+  /**
    * Holds a record against the rule.
    *
    * @param places for each of {@link #fields} where it stands in the record and its value; only of

@@ -85,6 +85,11 @@ public final class Rules {
     }
 
     @Override
+    public boolean keptWith(int given, int missing, int of) {
+      return missing == 0;
+    }
+
+    @Override
     public void check(List<List<Place>> places, Breaches breaches) {
       for (List<Place> field : places) {
         for (Place place : field) {
@@ -106,6 +111,11 @@ public final class Rules {
     @Override
     public String sentence() {
       return "Exactly one of " + listed(fields, " and ") + ".";
+    }
+
+    @Override
+    public boolean keptWith(int given, int missing, int of) {
+      return given == 1;
     }
 
     @Override
@@ -137,6 +147,11 @@ public final class Rules {
     }
 
     @Override
+    public boolean keptWith(int given, int missing, int of) {
+      return given == 0;
+    }
+
+    @Override
     public void check(List<List<Place>> places, Breaches breaches) {
       for (List<Place> field : places) {
         for (Place place : field) {
@@ -158,6 +173,11 @@ public final class Rules {
     @Override
     public String sentence() {
       return "At most one of " + listed(fields, " and ") + ".";
+    }
+
+    @Override
+    public boolean keptWith(int given, int missing, int of) {
+      return given <= 1;
     }
 
     @Override
@@ -208,6 +228,11 @@ public final class Rules {
       return beside.equals(List.of(field))
           ? field + " in every entry or in none."
           : field + " needs " + listed(beside, " and ") + ".";
+    }
+
+    @Override
+    public boolean keptWith(int given, int missing, int of) {
+      return given == 0 || given == of;
     }
 
     @Override
@@ -272,6 +297,11 @@ public final class Rules {
     }
 
     @Override
+    public boolean keptWith(int given, int missing, int of) {
+      return given == 0;
+    }
+
+    @Override
     public void check(List<List<Place>> places, Breaches breaches) {
       List<String> known =
           places.get(1).stream().filter(Place::given).map(p -> p.value().toString()).toList();
@@ -296,6 +326,11 @@ public final class Rules {
       boolean one = fields.size() == 1;
       String how = orEqual ? (one ? " does not fall" : " do not fall") : (one ? " rises" : " rise");
       return listed(fields, " and ") + how + where;
+    }
+
+    @Override
+    public boolean keptWith(int given, int missing, int of) {
+      return given <= 1;
     }
 
     @Override

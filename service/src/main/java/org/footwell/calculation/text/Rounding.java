@@ -58,7 +58,7 @@ public final class Rounding {
    */
   static BigDecimal of(double number, int digits) {
     double size = Math.abs(number);
-    if (size >= LEAST && size < MOST) {
+    if (isUsual(size)) {
       int decimals = digits - 1 - exponent(size);
       long whole = whole(scaled(size, decimals));
       if (whole != DOUBTFUL) {
@@ -66,6 +66,23 @@ public final class Rounding {
       }
     }
     return BigDecimal.valueOf(number).round(new MathContext(digits, RoundingMode.HALF_UP));
+  }
+
+  /** The same as a double. */
+  static double rounded(double number, int digits) {
+    double size = Math.abs(number);
+    if (isUsual(size)) {
+      int decimals = digits - 1 - exponent(size);
+      long whole = whole(scaled(size, decimals));
+      if (whole != DOUBTFUL) {
+        return Math.copySign(scaled((double) whole, -decimals), number);
+      }
+    }
+    return of(number, digits).doubleValue();
+  }
+
+  private static boolean isUsual(double size) {
+    return size >= LEAST && size < MOST;
   }
 
   /** The power of ten that the first digit of a number between the two bounds stands for. */

@@ -23,7 +23,7 @@ public enum Span implements Words {
   }
 
   private static Phrase phrase(Span one, Span several, double time) {
-    double rounded = Rounding.of(time, 2).doubleValue();
+    double rounded = Rounding.rounded(time, 2);
     return Phrase.of(rounded == 1 ? one : several).with("time", rounded);
   }
 }

@@ -42,7 +42,7 @@ final class CsvText {
   void cells(CsvRow came, int count) {
     row = text.length();
     Row cells = came.cells();
-    if (came.quoted() || cells.size() > count || cells.mayHoldFormula()) {
+    if (came.quoted() || cells.size() > count || cells.holdsFormula()) {
       cells.texts().stream().limit(count).forEach(this::cell);
     } else {
       cells.appendTo(text);

@@ -80,12 +80,15 @@ public final class Digits {
    * @return where it ends
    */
   public int put(double value, char[] into, int at) {
+    if (value == 0) {
+      return put(1 / value < 0 ? "-0.0" : "0.0", into, at);
+    }
     double size = Math.abs(value);
     int exponent = floorOfLog10(size);
     int shift = count - 1 - exponent;
     // One less is left below, since the number may turn out to be ten times as large.
     boolean exact = Rounding.isExact(shift) && Rounding.isExact(shift - 1);
-    if (all() || count > MOST_SCALED || !exact || size == 0) {
+    if (all() || count > MOST_SCALED || !exact) {
       return putSlowly(value, into, at);
     }
     double scaled = Rounding.scaled(size, shift);
@@ -114,7 +117,10 @@ public final class Digits {
 
   /** By decimal arithmetic, where scaling is not exact or leaves a doubt. */
   private int putSlowly(double value, char[] into, int at) {
-    String text = inFull(all() ? value : rounded(value));
+    return put(inFull(all() ? value : rounded(value)), into, at);
+  }
+
+  private static int put(String text, char[] into, int at) {
     text.getChars(0, text.length(), into, at);
     return at + text.length();
   }
