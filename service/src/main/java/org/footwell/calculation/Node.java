@@ -106,9 +106,14 @@ sealed interface Node {
    */
   record Repeated(Node element, boolean elementRequired, int most, Bounds bounds) implements Node {}
 
-  /** A component of a record. */
+  /**
+   * A component of a record.
+   *
+   * @param inUnitOf the component beside it that names the quantity it is one of, or null
+   */
   record Member(
       String name,
+      String inUnitOf,
       Node node,
       boolean required,
       Object standard,

@@ -81,6 +81,7 @@ final class Reflection {
     try {
       return new Node.Member(
           name,
+          inUnitOf(marks),
           node(component.getGenericType(), component.getAnnotatedType(), marks, quantity),
           marks.isAnnotationPresent(NotNull.class),
           bare == null ? null : untyped.invoke(bare),
@@ -92,6 +93,11 @@ final class Reflection {
     } catch (Throwable thrown) {
       throw new IllegalStateException("accessor of " + component, thrown);
     }
+  }
+
+  private static String inUnitOf(AnnotatedElement marks) {
+    InUnitOf mark = marks.getAnnotation(InUnitOf.class);
+    return mark == null ? null : mark.value();
   }
 
   /** What a field says of itself, or else what its name stands for. */

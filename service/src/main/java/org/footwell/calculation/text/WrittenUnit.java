@@ -43,6 +43,13 @@ record WrittenUnit(String words, Measure measure) {
         .orElse(NONE);
   }
 
+  /** The unit of the quantity that a path leads to, of which a sentence does not know. */
+  static WrittenUnit of(String path) {
+    return Measure.ofPath(path)
+        .map(measure -> new WrittenUnit(" " + measure.symbol(), measure))
+        .orElse(NONE);
+  }
+
   private static boolean ends(String text, int place) {
     return place == text.length() || !goesOn(text.charAt(place));
   }
