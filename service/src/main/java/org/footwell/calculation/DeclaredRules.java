@@ -3,11 +3,13 @@ package org.footwell.calculation;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.footwell.calculation.rule.FieldRule;
 import org.footwell.calculation.rule.Rule;
 import org.footwell.calculation.rule.Rules;
 import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Exact;
 import org.footwell.calculation.text.Form;
 import org.footwell.calculation.text.Given;
 import org.footwell.calculation.text.Names;
@@ -34,7 +36,7 @@ final class DeclaredRules {
   private static Prepared prepared(
       FieldRule rule, Class<?> declaring, Map<String, Node.Member> members) {
     try {
-      return new Prepared(rule, ways(members, rule.fields()));
+      return new Prepared(rule, ways(members, rule.fields()), members);
     } catch (IllegalArgumentException nowhere) {
       throw new IllegalStateException("rule " + rule.sentence() + " of " + declaring, nowhere);
     }
@@ -76,7 +78,7 @@ final class DeclaredRules {
     }
   }
 
-  private record Prepared(FieldRule rule, List<FieldPath> paths) {
+  private record Prepared(FieldRule rule, List<FieldPath> paths, Map<String, Node.Member> members) {
 
     void check(Object record, FaultyPlaces faulty, Faults faults) {
       List<FieldPath> known = faulty.none() ? paths : known(faulty);
@@ -87,8 +89,16 @@ final class DeclaredRules {
         }
         rule.check(
             rule.ofPresence() ? faulty.markUnread(places) : places,
-            new ToldBreaches(faulty, faults));
+            new ToldBreaches(faulty, faults, pointer -> quantity(pointer, record)));
       }
+    }
+
+    /** Path of the quantity that a number is one of: its own, or what a field beside it says. */
+    private String quantity(String pointer, Object record) {
+      Node.Member member = members.get(pointer.substring(1));
+      return member == null || member.inUnitOf() == null
+          ? pointer
+          : String.valueOf(members.get(member.inUnitOf()).of(record));
     }
 
     /** Those of which is known what the rule asks. */
@@ -103,7 +113,8 @@ final class DeclaredRules {
   }
 
   /** Puts what breaks a rule into faults. */
-  private record ToldBreaches(FaultyPlaces faulty, Faults faults) implements Rule.Breaches {
+  private record ToldBreaches(FaultyPlaces faulty, Faults faults, UnaryOperator<String> quantity)
+      implements Rule.Breaches {
 
     @Override
     public void notExactlyOne(List<String> alternatives, long given) {
@@ -171,8 +182,8 @@ final class DeclaredRules {
       faults
           .add(CoreFault.NOT_ASCENDING)
           .at(faulty.above() + pointer)
-          .given(given)
-          .allowed(orEqual ? Allowed.atLeast(before, "") : Allowed.above(before, ""));
+          .given(Exact.given(given).of(quantity.apply(pointer)))
+          .allowed(Allowed.after(before, orEqual, quantity.apply(pointer)));
     }
   }
 }

@@ -89,6 +89,11 @@ public abstract class Arguments<T extends Arguments<T>> {
     return put(name, Kind.OWN, words);
   }
 
+  /** Numbers that are said as they are written, or what belongs to them. */
+  public T own(String name, ToldTo words) {
+    return put(name, Kind.OWN, words);
+  }
+
   /** Several of the caller's own names, as a list. */
   public T own(String name, List<String> words) {
     return put(name, Kind.OWN, words);
@@ -128,6 +133,9 @@ public abstract class Arguments<T extends Arguments<T>> {
     }
     if (argument instanceof Words words) {
       return words.code();
+    }
+    if (argument instanceof ToldTo told) {
+      return told.text();
     }
     return argument instanceof List<?> list
         ? list.stream().map(Arguments::coded).toList()
@@ -176,6 +184,9 @@ public abstract class Arguments<T extends Arguments<T>> {
     }
     if (argument instanceof Words words) {
       return Texts.of(words, reader.language());
+    }
+    if (argument instanceof ToldTo told) {
+      return told.said(reader);
     }
     if (argument instanceof List<?> list) {
       return list.stream().map(one -> said(one, reader)).collect(Collectors.joining(", "));

@@ -67,7 +67,7 @@ public final class Quantity {
     if (metres == null) {
       metres = metres(wanted, text);
     }
-    return metres == null ? null : (Double) wanted.ofMetres(metres);
+    return metres == null ? null : (Double) wanted.ofMetres(metres).doubleValue();
   }
 
   private static BigDecimal metres(Unit wanted, String text) {
@@ -95,10 +95,11 @@ public final class Quantity {
 
   /** The same quantity in another unit of its kind. */
   public static double converted(Measure from, double value, Measure to) {
-    return from == to
-        ? value
-        : Unit.of(to)
-            .orElseThrow()
-            .ofMetres(Unit.of(from).orElseThrow().toMetres(BigDecimal.valueOf(value)));
+    return from == to ? value : exactly(from, BigDecimal.valueOf(value), to).doubleValue();
+  }
+
+  /** The same with more digits than a double has. */
+  static BigDecimal exactly(Measure from, BigDecimal value, Measure to) {
+    return Unit.of(to).orElseThrow().ofMetres(Unit.of(from).orElseThrow().toMetres(value));
   }
 }

@@ -93,6 +93,8 @@ final class Template {
         unit(slot, units).add(nothing ? 0 : number, against, reader, sentence);
       } else if (slot.kind() == Arguments.Kind.NUMBER && argument instanceof List<?> numbers) {
         add(numbers, unit(slot, units), reader, sentence);
+      } else if (argument instanceof Exact number) {
+        sentence.append(number.said(slot.unit(), reader));
       } else {
         add(Arguments.said(argument, reader), sentence);
         sentence.append(slot.unit().words());

@@ -57,7 +57,9 @@ public final class Query {
               LANGUAGE,
               List.of(),
               "separator",
-              List.of("comma", "semicolon")));
+              List.of("comma", "semicolon"),
+              UNITS,
+              SYSTEMS));
 
   private static final Map<String, List<String>> OF_SWEEP =
       sorted(
@@ -71,7 +73,9 @@ public final class Query {
               "format",
               List.of("json", "csv", "ndjson"),
               "separator",
-              List.of("comma", "semicolon")));
+              List.of("comma", "semicolon"),
+              UNITS,
+              SYSTEMS));
 
   /** Options with their values; of none where any text may stand. */
   private final Map<String, List<String>> known;
