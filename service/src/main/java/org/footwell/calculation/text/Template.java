@@ -96,11 +96,24 @@ final class Template {
       } else if (argument instanceof Exact number) {
         sentence.append(number.said(slot.unit(), reader));
       } else {
-        add(Arguments.said(argument, reader), sentence);
+        add(said(slot, argument, reader), sentence);
         sentence.append(slot.unit().words());
       }
     }
     return sentence.append(end).toString();
+  }
+
+  private static String said(Slot slot, Object argument, Reader reader) {
+    return Arguments.said(
+        slot.kind() == Arguments.Kind.OWN ? called(argument, reader) : argument, reader);
+  }
+
+  /** The caller's own words as they are called where someone reads them. */
+  private static Object called(Object own, Reader reader) {
+    if (own instanceof List<?> words) {
+      return words.stream().map(word -> called(word, reader)).toList();
+    }
+    return own instanceof String word ? reader.names().apply(word) : own;
   }
 
   /** The unit of a number: as the sentence says, else as it is an argument. */

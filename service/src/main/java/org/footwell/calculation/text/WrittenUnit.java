@@ -77,7 +77,7 @@ record WrittenUnit(String words, Measure measure) {
   }
 
   private String said(double figure, Double against, Reader reader) {
-    if (measure != null && reader.wording() == Reader.Wording.BESIDE_TABLES) {
+    if (measure != null && reader.wording().isBesideTables()) {
       BigDecimal rounded = measure.rounded(figure);
       if (tells(rounded, figure, against)) {
         return Texts.inWords(rounded.toPlainString(), reader.language());
