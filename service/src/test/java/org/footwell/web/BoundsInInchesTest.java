@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.footwell.Calculations;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Shape;
 import org.footwell.calculation.text.Quantity;
@@ -49,7 +50,7 @@ class BoundsInInchesTest {
   }
 
   private static Calculation<?, ?> calculation(Example example) {
-    return org.footwell.Calculations.all().stream()
+    return Calculations.all().stream()
         .filter(one -> one.card().id().equals(example.id()))
         .findFirst()
         .orElseThrow();
@@ -120,8 +121,10 @@ class BoundsInInchesTest {
   @Test
   void aBatchSaysSoToo() {
     String rows =
-        "power_w,driver.sensitivity.level_db_spl,driver.sensitivity.basis,driver.rated_ohm,distance_m\n"
-            + "50,90,one_watt,4,400 ft\n";
+        """
+        power_w,driver.sensitivity.level_db_spl,driver.sensitivity.basis,driver.rated_ohm,distance_m
+        50,90,one_watt,4,400 ft
+        """;
     String metric = batch(rows, "text/csv", "");
     assertTrue(metric.contains("from 0.05 to 100."), metric);
     String inch = batch(rows, "text/csv", "&units=inch");

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
@@ -144,9 +145,7 @@ class CalledOnSheetsTest {
             .findFirst()
             .orElseThrow();
     Reader reader = new Reader(Locale.ENGLISH, Reader.Units.METRIC);
-    return new String(
-        view.draw().apply(new Shown<>(plan, answer, reader)),
-        java.nio.charset.StandardCharsets.UTF_8);
+    return new String(view.draw().apply(new Shown<>(plan, answer, reader)), StandardCharsets.UTF_8);
   }
 
   /** Text shows the answer as a program gets it, and so do findings beside it. */
