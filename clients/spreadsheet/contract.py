@@ -1,5 +1,6 @@
 """What the contract says about the fields a cell may send and read. A name it does not know ends the build."""
 import re
+from decimal import ROUND_CEILING, ROUND_FLOOR
 from pathlib import Path
 
 import yaml
@@ -58,15 +59,16 @@ class Contract:
             raise UnknownName(f"{name} of {calculation} cannot be {value}")
         return value
 
-    def help(self, calculation, name, words, unit=""):
-        """What a person should know who types this parameter, its figures with this unit. The contract explains it in English alone."""
+    def help(self, calculation, name, words, units):
+        """What a person should know who types this parameter, its figures as they are read. The contract explains it in English alone."""
         parameter = self.parameter(calculation, name)
         schema = parameter["schema"]
-        told = [parameter["description"]] if words.of_contract else []
+        told = [units.described(name, parameter["description"])] if words.of_contract else []
         if "minimum" in schema and "maximum" in schema:
-            told.append(words.text("From {least} to {most}").format(least=f"{schema['minimum']:g}", most=f"{schema['maximum']:g}{unit}"))
+            least, most = units.told(name, schema["minimum"], ROUND_CEILING), units.told(name, schema["maximum"], ROUND_FLOOR)
+            told.append(words.text("From {least} to {most}").format(least=f"{least:.10g}", most=f"{most:.10g}{units.behind(name)}"))
         if "default" in schema:
-            told.append(words.text("If left out: {value}").format(value=f"{self.entered(schema['default'], words)}{unit}"))
+            told.append(words.text("If left out: {value}").format(value=f"{self.entered(units.told(name, schema['default']), words)}{units.behind(name)}"))
         return "".join(f"{sentence}. " for sentence in told).strip()
 
     @staticmethod

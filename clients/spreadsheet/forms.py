@@ -121,5 +121,5 @@ def entry(book, sheet, row, column, value, calculation, name, choices=None):
     value = book.words.code({"yes": "true", "no": "false"}.get(value, value)) if value and codes else value
     value = book.units.example(name, value)
     return sheet.put(row, column, value, "input_number" if numeric else "input", GENERAL if numeric else "",
-                     help=book.contract.help(calculation, name, book.words, book.units.bound(name)), choices=choices or offered,
+                     help=book.contract.help(calculation, name, book.words, book.units), choices=choices or offered,
                      refusal=book.say("Please enter one of: {choices}.").format(choices=", ".join(listed)) if listed else "")

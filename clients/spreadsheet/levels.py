@@ -38,5 +38,5 @@ def solve(book, row, i):
             (8, f'IF({beyond},{q(book.say(BEYOND))},{in_words})', "says")]:
         sheet.put(row, column, "=" + formula, style, COLUMNS[column - 1][2])
     wished = book.demo["levels"][i] if i < len(book.demo["levels"]) else None
-    sheet.put(row, 3, wished, "input_number", COLUMNS[2][2], help=book.contract.help("{calculation}/solve", "target", book.words))
+    sheet.put(row, 3, wished, "input_number", COLUMNS[2][2], help=book.contract.help("{calculation}/solve", "target", book.words, book.units))
     sheet.heights[row] = 1.3

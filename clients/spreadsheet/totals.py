@@ -50,7 +50,7 @@ def enter_item(book, row, item):
     sheet.put(row, 2, item.get("name"), "input", help=book.say("Anything else that is fitted: cables, rings, boxes."))
     sheet.put(row, 3, item.get("quantity"), "input_number", help=book.say("How many."))
     for column, key, form in ((4, "mass_g", GRAMS), (5, "price", MONEY)):
-        sheet.put(row, column, item.get(key), "input_number", form, help=book.contract.help(COMPARISON, "additions.0." + key, book.words))
+        sheet.put(row, column, item.get(key), "input_number", form, help=book.contract.help(COMPARISON, "additions.0." + key, book.words, book.units))
 
 
 def line(book, row, shown, kind, what, quantity, each, mass, price, wrong='""'):

@@ -1,5 +1,6 @@
 """Inches and feet for shops that measure so: people read and enter them, and all questions and answers are metric."""
-from decimal import Decimal
+import re
+from decimal import ROUND_HALF_UP, Decimal
 
 from contract import unit
 
@@ -9,6 +10,7 @@ METRIC, INCH = "metric", "inch"
 READ_IN = {"m": ("ft", "ft", "0.3048"), "mm": ("in", "in", "25.4"), "cm²": ("in²", "in2", "6.4516"), "cm³": ("in³", "in3", "16.387064")}
 WIRE, GAUGE = "mm²", "AWG"  # the cross-section of a wire is entered as either
 DECIMALS = 3  # of the example's figures
+DIGITS = 4  # of bounds and defaults, as the service tells them; and all in front of the point
 
 
 class Units:
@@ -51,9 +53,21 @@ class Units:
             return value
         return float(round(Decimal(str(value)) / Decimal(self._read(field)[2]), DECIMALS))
 
-    def bound(self, field):
-        """What stands behind a bound of the contract, which is metric."""
-        return f" {unit(field)}" if self.converts(field) else ""
+    def told(self, field, number, rounding=ROUND_HALF_UP):
+        """A number of the contract as it is read, without its unit. A bound is rounded so that it is allowed itself."""
+        if not self.converts(field) or isinstance(number, bool):
+            return number
+        exact = Decimal(str(number)) / Decimal(self._read(field)[2])
+        decimals = max(0, DIGITS - exact.adjusted() - 1)
+        return float(exact.quantize(Decimal(1).scaleb(-decimals), rounding))
+
+    def described(self, field, text):
+        """What the contract says of a field, its unit being what is read."""
+        return re.sub(rf", {unit(field)}(?=$|[;,.])", f", {self.of(field)}", text) if self.converts(field) else text
+
+    def behind(self, field):
+        """The unit behind such a number, where it is another than the contract's."""
+        return f" {self.of(field)}" if self.converts(field) else ""
 
     @property
     def asked(self):

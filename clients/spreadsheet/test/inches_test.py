@@ -2,6 +2,7 @@
 import copy
 import math
 import re
+from decimal import Decimal
 
 import layout
 from comparison import FIRST_FIGURE
@@ -103,6 +104,25 @@ class Inches(Opened):
         for length in ("ft only", "in one way"):
             self.assertRegex(told, rf"\d {length}")
         self.assertNotRegex(AT_ONE_METRE.sub("", told), METRIC_LENGTH)
+
+    def test_bounds_are_in_them_and_allowed_themselves(self):
+        self.open("ods", "en-US", INCH)
+        for cell, field in ((INCH.of_channel(0, "cable_m"), "cable_m"), (INCH.cell["cabin_length_m"], "cabin_length_m"),
+                            (self.part("coaxial 16", "sd_cm2"), "sd_cm2"), (self.part("coaxial 16", "xmax_mm"), "xmax_mm")):
+            help = self.book.cell(cell).Validation.InputMessage
+            least, most, unit = re.search(r"From ([\d.]+) to ([\d.]+) (in²|in|ft)\.", help).groups()
+            self.assertNotRegex(help, r", (mm|cm|m|cm²|cm³)[;,.]")
+            before = self.book.read(cell)
+            for bound, outward in ((least, -1), (most, 1)):
+                step = Decimal(1).scaleb(Decimal(bound).as_tuple().exponent)
+                self.enter(cell, float(bound))
+                self.assertEqual([], self.out_of_bounds(most), (field, bound))
+                self.enter(cell, float(Decimal(bound) + outward * step))
+                self.assertTrue(self.out_of_bounds(f"{least} {unit} to {most} {unit}"), (field, bound, self.says(0)))
+            self.enter(cell, before)
+
+    def out_of_bounds(self, text):
+        return [line for line in self.says(0) if "must be a number" in line and text in line]
 
     def test_a_cable_may_be_a_gauge(self):
         self.open("ods", "en-US", INCH)

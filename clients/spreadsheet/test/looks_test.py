@@ -144,7 +144,7 @@ class Looks(Opened):
                 zone = self.book.cell(BOOK.of_channel(0, "zone")).Validation
                 zones = CONTRACT.choices("driver-comparison", "positions.0.zone")
                 self.assertEqual(zones, zone.getFormula1().replace('"', "").split(";"))
-                self.assertEqual(CONTRACT.help("driver-comparison", "positions.0.zone", BOOK.words), zone.InputMessage)
+                self.assertEqual(CONTRACT.help("driver-comparison", "positions.0.zone", BOOK.words, BOOK.units), zone.InputMessage)
                 power = self.book.cell(self.part("coaxial 16", "continuous_power_w")).Validation
                 self.assertIn("From 0.01 to 20000", power.InputMessage)
                 for ref in (BOOK.of_channel(0, "zone"), BOOK.of_channel(0, "bridged"), BOOK.of_amplifier(0, "basis")):

@@ -25,7 +25,7 @@ final class Candidates {
       return within(asked, "values", asked.values().stream().mapToDouble(one -> one), faults);
     }
     if (asked.series() != null) {
-      return Values.standard(asked.series(), asked.from(), asked.to(), "", faults)
+      return Values.standard(asked.series(), asked.from(), asked.to(), input.name(), "", faults)
           .map(Values::numbers);
     }
     if (asked.step() == null && !input.only().isEmpty()) {
@@ -70,7 +70,8 @@ final class Candidates {
           .at("/from")
           .given(what)
           .with("from", asked.from())
-          .with("to", asked.to());
+          .with("to", asked.to())
+          .inUnitOf(asked.input(), "from", "to");
       return Optional.empty();
     }
     return Optional.of(some);

@@ -28,7 +28,9 @@ record SolveFindings(SolveRequest asked, Place input, Place output, Run run) {
           .field("output", output.name())
           .value(value)
           .with("from", asked.from())
-          .with("to", asked.to());
+          .with("to", asked.to())
+          .inUnitOf(input.name(), "from", "to")
+          .inUnitOf(output.name(), "value");
     } else {
       run.find(OUTPUT_DOES_NOT_CHANGE)
           .at("/input")
@@ -36,7 +38,9 @@ record SolveFindings(SolveRequest asked, Place input, Place output, Run run) {
           .field("input", input.name())
           .value(value)
           .with("from", asked.from())
-          .with("to", asked.to());
+          .with("to", asked.to())
+          .inUnitOf(input.name(), "from", "to")
+          .inUnitOf(output.name(), "value");
     }
   }
 
@@ -55,7 +59,9 @@ record SolveFindings(SolveRequest asked, Place input, Place output, Run run) {
         .with("most", samples.most().orElseThrow().output())
         .value(nearest.output())
         .with("at", nearest.value())
-        .limit(asked.target());
+        .limit(asked.target())
+        .inUnitOf(input.name(), "from", "to", "at")
+        .inUnitOf(output.name(), "least", "most", "value", "limit");
   }
 
   void several(List<Sample> found) {
@@ -63,8 +69,10 @@ record SolveFindings(SolveRequest asked, Place input, Place output, Run run) {
         .at("/input")
         .field("output", output.name())
         .with("count", found.size())
-        .own("values", found.stream().map(one -> Double.toString(one.value())).toList())
-        .limit(asked.target());
+        .numbers("values", found.stream().map(Sample::value).toList())
+        .limit(asked.target())
+        .inUnitOf(input.name(), "values")
+        .inUnitOf(output.name(), "limit");
   }
 
   void jumps(Found jump, Sample taken) {
@@ -75,7 +83,9 @@ record SolveFindings(SolveRequest asked, Place input, Place output, Run run) {
         .value(taken.value())
         .with("before", (rising ? jump.here() : jump.beyond()).output())
         .with("after", (rising ? jump.beyond() : jump.here()).output())
-        .limit(asked.target());
+        .limit(asked.target())
+        .inUnitOf(input.name(), "value")
+        .inUnitOf(output.name(), "before", "after", "limit");
   }
 
   void breaksOff(Crossings.Gap gap) {
@@ -86,7 +96,9 @@ record SolveFindings(SolveRequest asked, Place input, Place output, Run run) {
         .with("to", gap.after().value())
         .with("before", gap.before().output())
         .with("after", gap.after().output())
-        .limit(asked.target());
+        .limit(asked.target())
+        .inUnitOf(input.name(), "from", "to")
+        .inUnitOf(output.name(), "before", "after", "limit");
   }
 
   /** Values that cannot be answered, and those without the output. */
@@ -102,6 +114,7 @@ record SolveFindings(SolveRequest asked, Place input, Place output, Run run) {
                   .with("count", samples.refused().count())
                   .with("total", samples.all().size())
                   .value(first.value())
+                  .inUnitOf(input.name(), "value")
                   .own("code", fault.code())
                   .own("place", fault.pointer());
             });
@@ -115,6 +128,7 @@ record SolveFindings(SolveRequest asked, Place input, Place output, Run run) {
                     .with("count", samples.absent().count())
                     .with("total", samples.all().size())
                     .field("output", output.name())
-                    .value(first.value()));
+                    .value(first.value())
+                    .inUnitOf(input.name(), "value"));
   }
 }

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import org.footwell.analysis.Crossings.Found;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.InUnitOf;
 import org.footwell.calculation.rule.Ascending;
 import org.footwell.calculation.rule.AtMostOne;
 import org.footwell.parts.StandardValues;
@@ -31,11 +32,13 @@ public record SolveRequest(
         @Size(min = 1, max = 300)
         String input,
     @Schema(description = "Least value of it to look at, in its unit")
+        @InUnitOf("input")
         @NotNull
         @DecimalMin("-1000000000")
         @DecimalMax("1000000000")
         Double from,
     @Schema(description = "Largest, in its unit")
+        @InUnitOf("input")
         @NotNull
         @DecimalMin("-1000000000")
         @DecimalMax("1000000000")
@@ -44,18 +47,22 @@ public record SolveRequest(
             description =
                 "Only whole multiples of this, in the unit of the input, such as the time step of a"
                     + " processor; of a whole number it is 1")
+        @InUnitOf("input")
         @DecimalMin(value = "0", inclusive = false)
         @DecimalMax("1000000000")
         Double step,
     @Schema(description = "Only values that parts are made in. " + SweepInput.MEANT)
         StandardValues series,
-    @Schema(description = "Only these values") @Size(min = 1, max = Solve.MOST_VALUES)
+    @Schema(description = "Only these values, in the unit of the input")
+        @InUnitOf("input")
+        @Size(min = 1, max = Solve.MOST_VALUES)
         List<@NotNull @DecimalMin("-1000000000") @DecimalMax("1000000000") Double> values,
     @Schema(description = "What is to reach the target: a number of the result, by its path")
         @NotNull
         @Size(min = 1, max = 300)
         String output,
     @Schema(description = "What it is to reach, in its unit")
+        @InUnitOf("output")
         @NotNull
         @DecimalMin("-1000000000")
         @DecimalMax("1000000000")

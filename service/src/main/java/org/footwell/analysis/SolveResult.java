@@ -3,6 +3,7 @@ package org.footwell.analysis;
 import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
+import org.footwell.calculation.InUnitOf;
 
 /** What is sought, what it leads to, and what was seen on the way. */
 @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -10,8 +11,9 @@ public record SolveResult(
     @Schema(
             description =
                 "The value sought, the lowest where there are several; absent where there is none")
+        @InUnitOf("input")
         Double value,
-    @Schema(description = "The output there") Double reached,
+    @Schema(description = "The output there") @InUnitOf("output") Double reached,
     @Schema(description = "How often the calculation was asked to close in on it") int iterations,
     @Schema(description = "All values whose output is the target, lowest first")
         List<Crossing> crossings,
@@ -19,8 +21,8 @@ public record SolveResult(
 
   /** A value whose output is the target. */
   public record Crossing(
-      @Schema(description = "Value of the input") double value,
-      @Schema(description = "The output there") double reached) {}
+      @Schema(description = "Value of the input") @InUnitOf("input") double value,
+      @Schema(description = "The output there") @InUnitOf("output") double reached) {}
 
   /** What the output does between the bounds. */
   @JsonInclude(JsonInclude.Include.NON_NULL)
@@ -28,8 +30,8 @@ public record SolveResult(
       @Schema(description = "How many values were looked at") int valueCount,
       @Schema(description = "How many of them the calculation refuses") int refusedCount,
       @Schema(description = "How many of them have no such output") int absentCount,
-      @Schema(description = "Smallest output") Double least,
-      @Schema(description = "Value of the input there") Double leastAt,
-      @Schema(description = "Largest output") Double most,
-      @Schema(description = "Value of the input there") Double mostAt) {}
+      @Schema(description = "Smallest output") @InUnitOf("output") Double least,
+      @Schema(description = "Value of the input there") @InUnitOf("input") Double leastAt,
+      @Schema(description = "Largest output") @InUnitOf("output") Double most,
+      @Schema(description = "Value of the input there") @InUnitOf("input") Double mostAt) {}
 }

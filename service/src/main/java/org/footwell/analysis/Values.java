@@ -37,7 +37,7 @@ record Values(long count, IntFunction<Object> each) {
       return Optional.of(stepped(asked.from(), asked.to(), asked.step()));
     }
     if (asked.series() != null) {
-      return standard(asked.series(), asked.from(), asked.to(), at, faults);
+      return standard(asked.series(), asked.from(), asked.to(), asked.path(), at, faults);
     }
     boolean ratios = asked.spacing() == Spacing.LOGARITHMIC;
     return ratios && !isAboveZero(asked.from(), at, faults)
@@ -77,9 +77,13 @@ record Values(long count, IntFunction<Object> each) {
         (long) steps + 1, i -> first.add(each.multiply(BigDecimal.valueOf(i))).doubleValue());
   }
 
-  /** Those that parts are made in, from one number to another. */
+  /**
+   * Those that parts are made in, from one number to another.
+   *
+   * @param of path of the quantity they are values of
+   */
   static Optional<Values> standard(
-      StandardValues series, double from, double to, String at, Faults faults) {
+      StandardValues series, double from, double to, String of, String at, Faults faults) {
     if (series.repeats() && !isAboveZero(from, at, faults)) {
       return Optional.empty();
     }
@@ -90,7 +94,8 @@ record Values(long count, IntFunction<Object> each) {
           .at(at + "/series")
           .given(Names.of(series))
           .with("from", from)
-          .with("to", to);
+          .with("to", to)
+          .inUnitOf(of, "from", "to");
       return Optional.empty();
     }
     return Optional.of(new Values(some.length, i -> some[i]));

@@ -18,9 +18,6 @@ final class Binder {
 
   private static final int LONGEST_SHOWN = 40;
 
-  /** Places in lists at the end of a pointer. */
-  private static final Pattern INDEXES = Pattern.compile("(/\\d+)+$");
-
   /** A number with something behind it, which may be meant as a unit. */
   private static final Pattern NUMBER_AND_UNIT = Pattern.compile("\\d[\\d./ -]*[^\\d./ ,-].*");
 
@@ -33,6 +30,11 @@ final class Binder {
   }
 
   Object bind(Node node, Object given, String pointer) {
+    return bind(node, given, pointer, pointer);
+  }
+
+  /** Where a number stands, and path of the quantity that it is one of. */
+  private Object bind(Node node, Object given, String pointer, String of) {
     if (given == null) {
       return null;
     }
@@ -40,21 +42,26 @@ final class Binder {
       return group(group, given, pointer);
     }
     if (node instanceof Node.Repeated repeated) {
-      return list(repeated, given, pointer);
+      return list(repeated, given, pointer, of);
     }
-    return scalar((Node.Scalar) node, given, pointer);
+    return scalar((Node.Scalar) node, given, pointer, of);
   }
 
   private Object group(Node.Group group, Object given, String pointer) {
     if (!(given instanceof Map<?, ?> fields)) {
-      return wrong(group, given, pointer);
+      return wrong(group, given, pointer, "");
     }
     refuseUnknown(group, fields, pointer);
     Object[] values = new Object[group.members().size()];
     int i = 0;
     for (Node.Member member : group.members().values()) {
       String name = member.name();
-      values[i++] = bind(member.node(), fields.get(name), pointer + "/" + name);
+      values[i++] =
+          bind(
+              member.node(),
+              fields.get(name),
+              pointer + "/" + name,
+              CellTree.quantity(member, fields));
     }
     return group.construct(values);
   }
@@ -80,14 +87,14 @@ final class Binder {
         .with("nearest", Names.didYouMean(key, group.members().keySet()));
   }
 
-  private Object list(Node.Repeated repeated, Object given, String pointer) {
+  private Object list(Node.Repeated repeated, Object given, String pointer, String of) {
     List<?> entries =
         cells && given instanceof Map<?, ?> byIndex ? CellTree.inOrder(byIndex) : null;
     if (given instanceof List<?> list) {
       entries = list;
     }
     if (entries == null) {
-      return wrong(repeated, given, pointer);
+      return wrong(repeated, given, pointer, of);
     }
     if (entries.size() > repeated.most()) {
       faults
@@ -99,25 +106,17 @@ final class Binder {
     }
     List<Object> values = new ArrayList<>(entries.size());
     for (int i = 0; i < entries.size(); i++) {
-      values.add(bind(repeated.element(), entries.get(i), pointer + "/" + i));
+      values.add(bind(repeated.element(), entries.get(i), pointer + "/" + i, of));
     }
     return values;
   }
 
-  private Object scalar(Node.Scalar scalar, Object given, String pointer) {
-    Object value = convert(scalar, given);
-    if (value == null && cells && scalar.isFractional() && given instanceof String text) {
-      value = Quantity.read(name(pointer), text);
-    }
-    return value != null ? value : wrong(scalar, given, pointer);
+  private Object scalar(Node.Scalar scalar, Object given, String pointer, String of) {
+    Object value = convert(scalar, given, of);
+    return value != null ? value : wrong(scalar, given, pointer, of);
   }
 
-  /** The name of the field at a place, or of the list that it is an entry of. */
-  private static String name(String pointer) {
-    return INDEXES.matcher(pointer).replaceFirst("");
-  }
-
-  private Object convert(Node.Scalar scalar, Object given) {
+  private Object convert(Node.Scalar scalar, Object given, String of) {
     Class<?> type = scalar.type();
     if (type == Series.class) {
       return given instanceof Series
@@ -127,7 +126,10 @@ final class Binder {
     if (type == Map.class) {
       return given instanceof Map ? given : null;
     }
-    if (cells || type == String.class || type.isEnum()) {
+    if (cells) {
+      return given instanceof String text ? Cell.value(scalar, text, of) : null;
+    }
+    if (type == String.class || type.isEnum()) {
       return given instanceof String text ? Cell.value(scalar, text) : null;
     }
     if (type == Boolean.class) {
@@ -156,18 +158,18 @@ final class Binder {
     return Double.isFinite(number) ? (Double) number : null;
   }
 
-  private Object wrong(Node node, Object given, String pointer) {
-    Phrase allowed = given instanceof String text ? hinted(node, text, pointer) : node.allowed();
+  private Object wrong(Node node, Object given, String pointer, String of) {
+    Phrase allowed = given instanceof String text ? hinted(node, text, of) : node.allowed();
     faults.add(CoreFault.WRONG_TYPE).at(pointer).given(shown(given)).allowed(allowed);
     return null;
   }
 
   /** What is allowed, with what would be right, where it is plain what was meant. */
-  private Phrase hinted(Node node, String text, String pointer) {
+  private Phrase hinted(Node node, String text, String of) {
     if (text.matches("-?\\d+,\\d+")) {
       return Phrase.of(Form.WITH_DECIMAL_POINT).with("allowed", node.allowed());
     }
-    if (cells && NUMBER_AND_UNIT.matcher(text).matches() && Quantity.mayHaveUnit(name(pointer))) {
+    if (cells && NUMBER_AND_UNIT.matcher(text).matches() && Quantity.mayHaveUnit(of)) {
       return Phrase.of(Form.WITH_UNIT).with("allowed", node.allowed());
     }
     String plain = text.strip().toLowerCase(Locale.ROOT).replaceFirst("^\\+", "");

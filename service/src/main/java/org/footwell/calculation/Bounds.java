@@ -15,7 +15,9 @@ import java.util.Optional;
 import java.util.function.Predicate;
 import org.footwell.calculation.Vocabulary.Quantity;
 import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Exact;
 import org.footwell.calculation.text.Form;
+import org.footwell.calculation.text.Measure;
 import org.footwell.calculation.text.Phrase;
 
 /**
@@ -83,11 +85,16 @@ record Bounds(
     return length >= size.min() && length <= size.max();
   }
 
-  /** The numbers it may be, or range and decimals. */
-  static Bounds number(Class<?> type, AnnotatedElement marks, Optional<Quantity> quantity) {
+  /**
+   * The numbers it may be, or range and decimals.
+   *
+   * @param name of its field, or of the list that it is an entry of
+   */
+  static Bounds number(
+      Class<?> type, AnnotatedElement marks, Optional<Quantity> quantity, String name) {
     List<String> only = quantity.map(Quantity::only).orElse(List.of());
     boolean own = Limit.lowest(marks).or(() -> Limit.highest(marks)).isPresent();
-    return only.isEmpty() || own ? range(type, marks, quantity) : numbers(only);
+    return only.isEmpty() || own ? range(type, marks, quantity, name) : numbers(only);
   }
 
   private static Bounds numbers(List<String> written) {
@@ -104,7 +111,8 @@ record Bounds(
     return new BigDecimal(number.toString());
   }
 
-  private static Bounds range(Class<?> type, AnnotatedElement marks, Optional<Quantity> quantity) {
+  private static Bounds range(
+      Class<?> type, AnnotatedElement marks, Optional<Quantity> quantity, String name) {
     boolean whole = type != Double.class && type != double.class && type != BigDecimal.class;
     Limit least =
         Limit.lowest(marks)
@@ -122,7 +130,7 @@ record Bounds(
     return new Bounds(
         permit,
         Phrase.of(whole ? Form.WHOLE_NUMBER : Form.NUMBER)
-            .with("range", range(least, most))
+            .with("range", range(least, most, Measure.ofName(name).orElse(null)))
             .with(
                 "decimals",
                 digits == null
@@ -148,7 +156,7 @@ record Bounds(
                 && value.precision() - value.scale() <= digits.integer()));
   }
 
-  private static Phrase range(Limit least, Limit most) {
+  private static Phrase range(Limit least, Limit most, Measure measure) {
     if (least == null || most == null) {
       return Phrase.nothing();
     }
@@ -156,7 +164,9 @@ record Bounds(
         least.included()
             ? (most.included() ? Form.FROM_TO : Form.FROM_TO_BELOW)
             : (most.included() ? Form.ABOVE_TO : Form.ABOVE_TO_BELOW);
-    return Phrase.of(form).own("least", least.text()).own("most", most.text());
+    return Phrase.of(form)
+        .own("least", Exact.least(least.text(), measure))
+        .own("most", Exact.most(most.text(), measure));
   }
 
   /** One end of a range, as it is written and as it compares. */

@@ -3,6 +3,7 @@ package org.footwell.calculation;
 import ch.randelshofer.fastdoubleparser.JavaBigDecimalParser;
 import ch.randelshofer.fastdoubleparser.JsonDoubleParser;
 import java.math.BigDecimal;
+import org.footwell.calculation.text.Quantity;
 
 /** A value written as text, as in a query or a CSV row. */
 final class Cell {
@@ -24,6 +25,16 @@ final class Cell {
       return text.equals("true") ? Boolean.TRUE : text.equals("false") ? Boolean.FALSE : null;
     }
     return text.length() > LONGEST_NUMBER ? null : number(type, text);
+  }
+
+  /**
+   * The same where a length, an area or a volume may have its unit.
+   *
+   * @param of path of the quantity that the value is one of
+   */
+  static Object value(Node.Scalar scalar, String text, String of) {
+    Object value = value(scalar, text);
+    return value == null && scalar.isFractional() ? Quantity.read(of, text) : value;
   }
 
   /** The same of a cell of a row. */

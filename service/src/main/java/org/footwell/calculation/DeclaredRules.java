@@ -4,11 +4,13 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.footwell.calculation.rule.FieldRule;
 import org.footwell.calculation.rule.Rule;
 import org.footwell.calculation.rule.Rules;
 import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Exact;
 import org.footwell.calculation.text.Form;
 import org.footwell.calculation.text.Given;
 import org.footwell.calculation.text.Names;
@@ -37,7 +39,7 @@ final class DeclaredRules {
   private static Prepared prepared(
       FieldRule rule, Class<?> declaring, Map<String, Node.Member> members) {
     try {
-      return Prepared.of(rule, ways(members, rule.fields()));
+      return Prepared.of(rule, ways(members, rule.fields()), members);
     } catch (IllegalArgumentException nowhere) {
       throw new IllegalStateException("rule " + rule.sentence() + " of " + declaring, nowhere);
     }
@@ -86,11 +88,14 @@ final class DeclaredRules {
    * A rule with the ways to its fields.
    *
    * @param single whether none of them stands in each entry of a list
+   * @param members of the record
    */
-  private record Prepared(FieldRule rule, List<FieldPath> paths, boolean single) {
+  private record Prepared(
+      FieldRule rule, List<FieldPath> paths, boolean single, Map<String, Node.Member> members) {
 
-    static Prepared of(FieldRule rule, List<FieldPath> paths) {
-      return new Prepared(rule, paths, paths.stream().allMatch(path -> path.pointer() != null));
+    static Prepared of(FieldRule rule, List<FieldPath> paths, Map<String, Node.Member> members) {
+      boolean single = paths.stream().allMatch(path -> path.pointer() != null);
+      return new Prepared(rule, paths, single, members);
     }
 
     void check(Object record, FaultyPlaces faulty, Faults faults) {
@@ -105,7 +110,7 @@ final class DeclaredRules {
         }
         rule.check(
             rule.ofPresence() ? faulty.markUnread(places) : places,
-            new ToldBreaches(faulty, faults));
+            new ToldBreaches(faulty, faults, pointer -> quantity(pointer, record)));
       }
     }
 
@@ -123,6 +128,14 @@ final class DeclaredRules {
       return rule.keptWith(given, missing, paths.size());
     }
 
+    /** Path of the quantity that a number is one of: its own, or what a field beside it says. */
+    private String quantity(String pointer, Object record) {
+      Node.Member member = members.get(pointer.substring(1));
+      return member == null || member.inUnitOf() == null
+          ? pointer
+          : String.valueOf(members.get(member.inUnitOf()).of(record));
+    }
+
     /** Those of which is known what the rule asks. */
     List<FieldPath> known(FaultyPlaces faulty) {
       List<String> below = faulty.below();
@@ -135,7 +148,8 @@ final class DeclaredRules {
   }
 
   /** Puts what breaks a rule into faults. */
-  private record ToldBreaches(FaultyPlaces faulty, Faults faults) implements Rule.Breaches {
+  private record ToldBreaches(FaultyPlaces faulty, Faults faults, UnaryOperator<String> quantity)
+      implements Rule.Breaches {
 
     @Override
     public void notExactlyOne(List<String> alternatives, long given) {
@@ -203,8 +217,8 @@ final class DeclaredRules {
       faults
           .add(CoreFault.NOT_ASCENDING)
           .at(faulty.above() + pointer)
-          .given(given)
-          .allowed(orEqual ? Allowed.atLeast(before, "") : Allowed.above(before, ""));
+          .given(Exact.given(given).of(quantity.apply(pointer)))
+          .allowed(Allowed.after(before, orEqual, quantity.apply(pointer)));
     }
   }
 }

@@ -43,7 +43,7 @@ public final class Engine {
     Card<Q, R> card = calculation.card();
     Run run = start(card, workings, within);
     R result = keepingTo(card, run, () -> run(calculation, request, run));
-    return told(card, run, null, request, result, reader);
+    return told(card, run, null, request, result, naming(request, reader));
   }
 
   /**
@@ -67,13 +67,20 @@ public final class Engine {
     run.requireNoFaults();
     Asked<Q> asked = kind.ask(calculation, document, about, run);
     R result = keepingTo(card, run, () -> run(calculation, asked, run));
-    return told(card, run, asked.request(), asked.request(), result, reader);
+    return told(card, run, asked.request(), asked.request(), result, naming(document, reader));
   }
 
   private <Q extends Record, R extends Record> R run(
       Calculation<Q, R> calculation, Asked<Q> asked, Run run) {
     run.require(calculation, asked);
     return run.call(calculation, asked.request(), asked.places()).orElseThrow(run::refused);
+  }
+
+  /** Who reads of what was sent on a sheet is told of its parts by their names. */
+  private static Reader naming(Record sent, Reader reader) {
+    return reader.wording() == Reader.Wording.ON_SHEETS && sent instanceof CallsByName parts
+        ? reader.calling(parts::called)
+        : reader;
   }
 
   /** An answer; shows the request where it was read from a document. */

@@ -107,25 +107,36 @@ sealed interface Node {
   /**
    * A component of a record.
    *
-   * @param at which of them it is
-   * @param isNumber whether it is a plain double, which {@link #number} reads without a box
+   * @param inUnitOf the component beside it that names the quantity it is one of, or null
+   * @param read how it is read from a record
    */
   record Member(
       String name,
+      String inUnitOf,
       Node node,
       boolean required,
       Object standard,
       String description,
-      RecordAccess access,
-      int at,
-      boolean isNumber) {
+      Reading read) {
+
+    boolean isNumber() {
+      return read.isNumber();
+    }
 
     double number(Object group) {
-      return access.number(group, at);
+      return read.access().number(group, read.at());
     }
 
     Object of(Object group) {
-      return access.get(group, at);
+      return read.access().get(group, read.at());
     }
   }
+
+  /**
+   * How a component is read.
+   *
+   * @param at which of the record's it is
+   * @param isNumber whether it is a plain double, which is read without a box
+   */
+  record Reading(RecordAccess access, int at, boolean isNumber) {}
 }

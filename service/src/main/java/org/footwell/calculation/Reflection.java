@@ -59,13 +59,17 @@ final class Reflection {
     Optional<Quantity> quantity = Vocabulary.of(name);
     return new Node.Member(
         name,
-        node(component.getGenericType(), component.getAnnotatedType(), marks, quantity),
+        inUnitOf(marks),
+        node(component.getGenericType(), component.getAnnotatedType(), marks, name),
         marks.isAnnotationPresent(NotNull.class),
         bare == null ? null : access.get(bare, at),
         sentence(component, quantity),
-        access,
-        at,
-        component.getType() == double.class);
+        new Node.Reading(access, at, component.getType() == double.class));
+  }
+
+  private static String inUnitOf(AnnotatedElement marks) {
+    InUnitOf mark = marks.getAnnotation(InUnitOf.class);
+    return mark == null ? null : mark.value();
   }
 
   /** What a field says of itself, or else what its name stands for. */
@@ -80,13 +84,22 @@ final class Reflection {
   }
 
   private static Node node(
-      Type type, AnnotatedType annotated, AnnotatedElement marks, Optional<Quantity> quantity) {
+      Type type, AnnotatedType annotated, AnnotatedElement marks, String name) {
+    return node(type, annotated, marks, Vocabulary.of(name), name);
+  }
+
+  private static Node node(
+      Type type,
+      AnnotatedType annotated,
+      AnnotatedElement marks,
+      Optional<Quantity> quantity,
+      String name) {
     if (type instanceof ParameterizedType list && list.getRawType() == List.class) {
       AnnotatedType element =
           ((AnnotatedParameterizedType) annotated).getAnnotatedActualTypeArguments()[0];
       Size size = marks.getAnnotation(Size.class);
       return new Node.Repeated(
-          node(list.getActualTypeArguments()[0], element, element, Optional.empty()),
+          node(list.getActualTypeArguments()[0], element, element, Optional.empty(), name),
           element.isAnnotationPresent(NotNull.class),
           size == null ? Integer.MAX_VALUE : size.max(),
           Bounds.list(marks));
@@ -94,7 +107,8 @@ final class Reflection {
     Class<?> single = (Class<?>) (type instanceof ParameterizedType map ? map.getRawType() : type);
     return single.isRecord()
         ? group(single)
-        : new Node.Scalar(single, bounds(single, marks, quantity), constants(single), form(marks));
+        : new Node.Scalar(
+            single, bounds(single, marks, quantity, name), constants(single), form(marks));
   }
 
   private static TextForm form(AnnotatedElement marks) {
@@ -122,7 +136,8 @@ final class Reflection {
     return Collections.unmodifiableMap(constants);
   }
 
-  private static Bounds bounds(Class<?> type, AnnotatedElement marks, Optional<Quantity> quantity) {
+  private static Bounds bounds(
+      Class<?> type, AnnotatedElement marks, Optional<Quantity> quantity, String name) {
     if (type.isEnum()) {
       return Bounds.any(Allowed.oneOf(constants(type).keySet()));
     }
@@ -135,6 +150,6 @@ final class Reflection {
     if (type == Boolean.class || type == boolean.class) {
       return Bounds.any(Phrase.of(Form.TRUE_OR_FALSE));
     }
-    return type == String.class ? Bounds.text(marks) : Bounds.number(type, marks, quantity);
+    return type == String.class ? Bounds.text(marks) : Bounds.number(type, marks, quantity, name);
   }
 }

@@ -7,9 +7,11 @@ import java.util.stream.Stream;
 import org.footwell.calculation.text.Arguments;
 import org.footwell.calculation.text.Coded;
 import org.footwell.calculation.text.CoreWords;
+import org.footwell.calculation.text.Exact;
 import org.footwell.calculation.text.Given;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.calculation.text.Reader;
+import org.footwell.calculation.text.ToldTo;
 import org.footwell.calculation.text.Words;
 
 /** A finding or a fault in the making: a code, what it is about, and the arguments of its text. */
@@ -65,7 +67,17 @@ public final class Remark extends Arguments<Remark> {
   /** What was given, unrounded and as it was written; {@code {given}} in the text. */
   public Remark given(Object what) {
     boolean endless = what instanceof Double number && number.isInfinite();
-    this.given = endless ? Given.TOO_LARGE : what instanceof Words ? what : String.valueOf(what);
+    this.given = endless ? Given.TOO_LARGE : what instanceof Words ? what : asWritten(what);
+    return this;
+  }
+
+  private static Object asWritten(Object what) {
+    return what instanceof Double number ? Exact.given(number) : String.valueOf(what);
+  }
+
+  /** The same of numbers whose place does not say what they are. */
+  public Remark given(ToldTo what) {
+    this.given = what;
     return this;
   }
 
@@ -132,12 +144,12 @@ public final class Remark extends Arguments<Remark> {
     return rebase.apply(pointer);
   }
 
-  /** A fault is about what was sent, which is metric and has all its digits. */
+  /** A fault is about what was sent, which has all its digits. */
   Fault fault(Reader asking) {
-    Reader reader = new Reader(asking.language(), Reader.Units.METRIC);
+    Reader reader = asking.told(Reader.Wording.SENTENCES);
     assert complete(reader);
     String detail = sentence(code, reader);
-    return new Fault(where(), code(), detail, shownGiven(reader), said(allowed, reader));
+    return new Fault(where(), code(), detail, said(given(), reader), said(allowed, reader));
   }
 
   /** The field in the words of a sentence. */
@@ -157,14 +169,19 @@ public final class Remark extends Arguments<Remark> {
       case "field" -> place();
       case "value" -> value;
       case "limit" -> limit;
-      case "given" -> shownGiven(reader);
+      case "given" -> given() instanceof Exact number ? number : said(given(), reader);
       case "allowed" -> said(allowed, reader);
       default -> null;
     };
   }
 
-  private String shownGiven(Reader reader) {
-    String text = said(given, reader);
-    return text == null || text.length() <= SHOWN ? text : text.substring(0, SHOWN) + "…";
+  /** What was given, shortened when long; of a number its place says what it is. */
+  private Object given() {
+    if (given instanceof Exact number && number.measure() == null) {
+      return number.of(pointer);
+    }
+    return given instanceof String text && text.length() > SHOWN
+        ? text.substring(0, SHOWN) + "…"
+        : given;
   }
 }

@@ -55,8 +55,9 @@ final class Options {
             parameter(
                 "units",
                 schemas.oneOf(Stream.of(Reader.Units.values()).map(Names::of).toList()),
-                "In what lengths, areas and volumes are shown to people, on sheets and in text; plots"
-                    + " stay metric, and numbers in JSON, XML and CSV keep the unit of their name"),
+                "In what lengths, areas and volumes are shown to people: on sheets, in text, in findings and"
+                    + " in what a problem says was given and is allowed. Numbers in JSON, XML and CSV keep"
+                    + " the unit of their name"),
             parameter(
                 "separator",
                 schemas.oneOf(List.of("comma", "semicolon")),
@@ -115,8 +116,9 @@ final class Options {
             shared("columns"),
             shared("digits"),
             shared("errors"),
-            shared("lang"))
-        : List.of(shared("digits"), shared("errors"), shared("lang"));
+            shared("lang"),
+            shared("units"))
+        : List.of(shared("digits"), shared("errors"), shared("lang"), shared("units"));
   }
 
   /** Those of a sweep. */
@@ -126,7 +128,13 @@ final class Options {
             "format",
             schemas.oneOf(List.of("json", "csv", "ndjson")),
             "Format of the table; goes before the Accept header");
-    return List.of(format, shared("separator"), shared("digits"), shared("errors"), shared("lang"));
+    return List.of(
+        format,
+        shared("separator"),
+        shared("digits"),
+        shared("errors"),
+        shared("lang"),
+        shared("units"));
   }
 
   private static Parameter shared(String name) {

@@ -2,12 +2,8 @@ package org.footwell.web;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.node.BigIntegerNode;
-import com.fasterxml.jackson.databind.node.DecimalNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.fasterxml.jackson.databind.node.TextNode;
 import java.io.IOException;
-import java.math.BigDecimal;
 import java.net.URI;
 import java.net.URLDecoder;
 import java.nio.charset.StandardCharsets;
@@ -15,7 +11,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
-import java.util.regex.Pattern;
 import org.footwell.web.request.Exchange;
 
 /**
@@ -27,10 +22,6 @@ public final class ContractCheck {
 
   private static final ObjectMapper MAPPER = new ObjectMapper();
   private static final String JSON = "application/json";
-
-  /** A number as people write it, which JSON would not have. */
-  private static final Pattern NUMBER_IN_A_CELL =
-      Pattern.compile("[+-]?(\\d+\\.?\\d*|\\.\\d+)([eE][+-]?\\d{1,3})?");
 
   /** Pages for people and the contract itself, which the contract does not describe. */
   private static final String OUTSIDE =
@@ -154,7 +145,8 @@ public final class ContractCheck {
         boolean ofAllEntries = pair[0].contains(".*");
         for (String value : ofAllEntries ? pair[1].split(",", -1) : new String[] {pair[1]}) {
           if (!ofAllEntries || !value.isEmpty()) {
-            faults.addAll(contract.faults(declared.get("schema"), typed(declared, value)));
+            faults.addAll(
+                contract.faults(declared.get("schema"), typed(asked, declared, pair[0], value)));
           }
         }
       }
@@ -216,21 +208,10 @@ public final class ContractCheck {
     return operation.path("no such parameter");
   }
 
-  private JsonNode typed(JsonNode parameter, String value) {
+  private JsonNode typed(Asked asked, JsonNode parameter, String name, String value) {
     String type = contract.resolved(parameter.get("schema")).path("type").asText();
-    try {
-      return type.equals("string") ? TextNode.valueOf(value) : MAPPER.readTree(value);
-    } catch (IOException notOfTheType) {
-      return NUMBER_IN_A_CELL.matcher(value).matches()
-          ? number(new BigDecimal(value))
-          : TextNode.valueOf(value);
-    }
-  }
-
-  private static JsonNode number(BigDecimal value) {
-    return value.scale() == 0
-        ? BigIntegerNode.valueOf(value.toBigInteger())
-        : DecimalNode.valueOf(value);
+    List<String> others = asked.query().stream().map(pair -> pair[1]).toList();
+    return QueryValue.typed(type, name, value, others);
   }
 
   private void answer(Asked asked, JsonNode operation, Told told, List<String> faults) {

@@ -1,11 +1,15 @@
 package org.footwell.acoustic.alignment;
 
+import java.math.RoundingMode;
+import java.util.List;
 import org.footwell.acoustic.alignment.SeatDelaysRequest.PlacedChannel;
 import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Check;
 import org.footwell.calculation.Refusing;
 import org.footwell.calculation.text.Allowed;
 import org.footwell.calculation.text.Given;
+import org.footwell.calculation.text.Lengths;
+import org.footwell.calculation.text.Measure;
 import org.footwell.parts.Position;
 import org.footwell.parts.Seat;
 
@@ -27,6 +31,9 @@ final class ChannelsOffEars implements Check<SeatDelaysRequest> {
   /** As the bound of the tape measure. */
   private static final double CLOSEST_M = 0.05;
 
+  private static final Lengths CLOSEST =
+      new Lengths(List.of(Double.toString(CLOSEST_M)), Measure.M, "", RoundingMode.CEILING);
+
   @Override
   public void check(SeatDelaysRequest q, Refusing to) {
     if (q.distances() != null || q.arrivals() != null) {
@@ -47,7 +54,7 @@ final class ChannelsOffEars implements Check<SeatDelaysRequest> {
         to.refuse(AlignmentFault.TOO_CLOSE)
             .at(at)
             .given(Given.both(channel.name(), seat.name()))
-            .allowed(Allowed.only(CLOSEST_M + " m"));
+            .allowed(Allowed.only(CLOSEST));
       }
     }
   }

@@ -3,6 +3,7 @@ package org.footwell.acoustic.seats;
 import org.footwell.calculation.Check;
 import org.footwell.calculation.Refusing;
 import org.footwell.calculation.text.Allowed;
+import org.footwell.calculation.text.Exact;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.parts.Position;
 import org.footwell.parts.Seat;
@@ -58,7 +59,7 @@ final class SourcesPlaced implements Check<SeatLevelsRequest> {
               .at("/sources/" + i + "/position")
               .given(
                   Phrase.of(SeatWords.AWAY_FROM)
-                      .own("distance", Double.toString(distance))
+                      .own("distance", Exact.given(distance))
                       .own("seat", seat.name()))
               .allowed(Allowed.atLeast(NEAREST_M, "m"));
         }

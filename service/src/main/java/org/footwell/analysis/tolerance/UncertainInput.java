@@ -5,6 +5,7 @@ import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Size;
+import org.footwell.calculation.InUnitOf;
 import org.footwell.calculation.rule.ExactlyOne;
 
 /** A number of a request that is known within a tolerance only. */
@@ -21,6 +22,7 @@ public record UncertainInput(
             description =
                 "Tolerance to either side, in the unit of the number. Of a normal distribution 95 of"
                     + " 100 values lie within it, of the others all")
+        @InUnitOf("path")
         @DecimalMin("0.000000001")
         @DecimalMax("1000000000")
         Double plusMinus,

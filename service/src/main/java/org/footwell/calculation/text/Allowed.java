@@ -25,42 +25,69 @@ public enum Allowed implements Words {
 
   /** Everything from this number up; the unit may be empty. */
   public static Phrase atLeast(double least, String unit) {
-    return Phrase.of(AT_LEAST).own("least", exact(least)).own("unit", unit);
+    return in(unit, AT_LEAST).own("least", least(least, unit));
   }
 
   public static Phrase atMost(double most, String unit) {
-    return Phrase.of(AT_MOST).own("most", exact(most)).own("unit", unit);
+    return in(unit, AT_MOST).own("most", most(most, unit));
   }
 
   public static Phrase above(double limit, String unit) {
-    return Phrase.of(ABOVE).own("limit", exact(limit)).own("unit", unit);
+    return in(unit, ABOVE).own("limit", least(limit, unit));
   }
 
   public static Phrase below(double limit, String unit) {
-    return Phrase.of(BELOW).own("limit", exact(limit)).own("unit", unit);
+    return in(unit, BELOW).own("limit", most(limit, unit));
+  }
+
+  /** What comes after another value of a quantity, or is the same, where that may be. */
+  public static Phrase after(double before, boolean orEqual, String quantity) {
+    return Phrase.of(orEqual ? AT_LEAST : ABOVE)
+        .own(
+            orEqual ? "least" : "limit",
+            Exact.least(exact(before), Measure.ofPath(quantity).orElse(null)))
+        .own("unit", "");
   }
 
   /** Both ends included. */
   public static Phrase between(double least, double most, String unit) {
-    return Phrase.of(BETWEEN).own("least", exact(least)).own("most", exact(most)).own("unit", unit);
+    return in(unit, BETWEEN).own("least", least(least, unit)).own("most", most(most, unit));
   }
 
   /** The same where it does not follow "must be". */
   public static Phrase range(double least, double most, String unit) {
-    return Phrase.of(RANGE).own("least", exact(least)).own("most", exact(most)).own("unit", unit);
+    return in(unit, RANGE).own("least", least(least, unit)).own("most", most(most, unit));
   }
 
   /** Both ends left out. */
   public static Phrase aboveAndBelow(double low, double high, String unit) {
-    return Phrase.of(ABOVE_AND_BELOW)
-        .own("low", exact(low))
-        .own("high", exact(high))
-        .own("unit", unit);
+    return in(unit, ABOVE_AND_BELOW).own("low", least(low, unit)).own("high", most(high, unit));
+  }
+
+  private static Phrase in(String unit, Allowed words) {
+    return Phrase.of(words).own("unit", new Exact.UnitOfRange(unit, measure(unit)));
+  }
+
+  private static Exact least(double number, String unit) {
+    return Exact.least(exact(number), measure(unit));
+  }
+
+  private static Exact most(double number, String unit) {
+    return Exact.most(exact(number), measure(unit));
+  }
+
+  private static Measure measure(String unit) {
+    return unit.isEmpty() ? null : WrittenUnit.at(" " + unit, 0).measure();
   }
 
   /** Nothing but this. */
   public static Phrase only(Object value) {
     return Phrase.of(ONLY).own("value", exact(value));
+  }
+
+  /** Nothing but this, as someone reads it. */
+  public static Phrase only(ToldTo value) {
+    return Phrase.of(ONLY).own("value", value);
   }
 
   /** A range that is wider at one end or both. */

@@ -2,6 +2,7 @@ package org.footwell.calculation.text;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,6 +33,9 @@ public abstract class Arguments<T extends Arguments<T>> {
 
   private List<Argument> arguments = List.of();
 
+  /** Paths of the quantities that numbers are ones of where their sentence cannot know. */
+  private Map<String, String> quantities = Map.of();
+
   protected Arguments() {}
 
   protected abstract T self();
@@ -39,6 +43,20 @@ public abstract class Arguments<T extends Arguments<T>> {
   /** A number, rounded for people. */
   public T with(String name, double number) {
     return put(name, Kind.NUMBER, number);
+  }
+
+  /** Several numbers, as a list. */
+  public T numbers(String name, List<Double> numbers) {
+    return put(name, Kind.NUMBER, numbers);
+  }
+
+  /** Says that numbers, whose unit no sentence can know, are in the unit of what a path leads to. */
+  public T inUnitOf(String path, String... names) {
+    quantities = quantities.isEmpty() ? new HashMap<>() : quantities;
+    for (String name : names) {
+      quantities.put(name, path);
+    }
+    return self();
   }
 
   /** A count, or another whole number. */
@@ -68,6 +86,11 @@ public abstract class Arguments<T extends Arguments<T>> {
 
   /** The caller's own words, such as the name of a channel, and symbols. */
   public T own(String name, String words) {
+    return put(name, Kind.OWN, words);
+  }
+
+  /** Numbers that are said as they are written, or what belongs to them. */
+  public T own(String name, ToldTo words) {
     return put(name, Kind.OWN, words);
   }
 
@@ -111,6 +134,9 @@ public abstract class Arguments<T extends Arguments<T>> {
     if (argument instanceof Words words) {
       return words.code();
     }
+    if (argument instanceof ToldTo told) {
+      return told.text();
+    }
     return argument instanceof List<?> list
         ? list.stream().map(Arguments::coded).toList()
         : argument;
@@ -143,7 +169,12 @@ public abstract class Arguments<T extends Arguments<T>> {
   }
 
   private String filled(Template template, Reader reader) {
-    return template.filled(name -> argument(name, reader), reader);
+    return template.filled(name -> argument(name, reader), this::unit, reader);
+  }
+
+  private WrittenUnit unit(String name) {
+    String quantity = quantities.get(name);
+    return quantity == null ? null : WrittenUnit.of(quantity);
   }
 
   /** An argument as it is said, or null. */
@@ -153,6 +184,9 @@ public abstract class Arguments<T extends Arguments<T>> {
     }
     if (argument instanceof Words words) {
       return Texts.of(words, reader.language());
+    }
+    if (argument instanceof ToldTo told) {
+      return told.said(reader);
     }
     if (argument instanceof List<?> list) {
       return list.stream().map(one -> said(one, reader)).collect(Collectors.joining(", "));

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * Units that names of quantities end in, and how a figure of each is rounded for people: to three
@@ -67,6 +68,9 @@ public enum Measure {
   /** Before the unit of a divisor: a price per metre is no length. */
   private static final String PER = "_per";
 
+  /** Places in lists at the end of a path. */
+  private static final Pattern INDEXES = Pattern.compile("([/.]\\d+)+$");
+
   private final String symbol;
   private final int fewest;
   private final int most;
@@ -83,6 +87,11 @@ public enum Measure {
         .filter(measure -> name.endsWith(measure.ending()))
         .findFirst()
         .filter(measure -> !name.endsWith(PER + measure.ending()));
+  }
+
+  /** The same of the end of a path, dotted or as a JSON Pointer; what a list of numbers is in, its entries are. */
+  public static Optional<Measure> ofPath(String path) {
+    return ofName(INDEXES.matcher(path).replaceFirst(""));
   }
 
   /** Those that quantities have. */

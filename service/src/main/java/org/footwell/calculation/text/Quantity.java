@@ -43,23 +43,23 @@ public final class Quantity {
     return units;
   }
 
-  /** Whether a field of that name is a length, an area or a volume, which may be given with its unit. */
-  public static boolean mayHaveUnit(String name) {
-    return unitOf(name).isPresent();
+  /** Whether a path leads to a length, an area or a volume, which may be given with its unit. */
+  public static boolean mayHaveUnit(String path) {
+    return unitOf(path).isPresent();
   }
 
-  private static Optional<Unit> unitOf(String name) {
-    return Measure.ofName(name).flatMap(Unit::of);
+  private static Optional<Unit> unitOf(String path) {
+    return Measure.ofPath(path).flatMap(Unit::of);
   }
 
   /**
    * What a text with a unit is in the unit of a field.
    *
-   * @param name of the field, which ends in its unit
+   * @param path of the field, whose name ends in its unit
    * @return null where the text is none of the kind
    */
-  public static Double read(String name, String text) {
-    Unit wanted = unitOf(name).orElse(null);
+  public static Double read(String path, String text) {
+    Unit wanted = unitOf(path).orElse(null);
     if (wanted == null) {
       return null;
     }
@@ -67,7 +67,7 @@ public final class Quantity {
     if (metres == null) {
       metres = metres(wanted, text);
     }
-    return metres == null ? null : (Double) wanted.ofMetres(metres);
+    return metres == null ? null : (Double) wanted.ofMetres(metres).doubleValue();
   }
 
   private static BigDecimal metres(Unit wanted, String text) {
@@ -95,10 +95,11 @@ public final class Quantity {
 
   /** The same quantity in another unit of its kind. */
   public static double converted(Measure from, double value, Measure to) {
-    return from == to
-        ? value
-        : Unit.of(to)
-            .orElseThrow()
-            .ofMetres(Unit.of(from).orElseThrow().toMetres(BigDecimal.valueOf(value)));
+    return from == to ? value : exactly(from, BigDecimal.valueOf(value), to).doubleValue();
+  }
+
+  /** The same with more digits than a double has. */
+  static BigDecimal exactly(Measure from, BigDecimal value, Measure to) {
+    return Unit.of(to).orElseThrow().ofMetres(Unit.of(from).orElseThrow().toMetres(value));
   }
 }

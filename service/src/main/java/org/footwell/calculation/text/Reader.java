@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /**
@@ -14,14 +15,15 @@ import java.util.stream.Stream;
  * @param language one there are texts in
  * @param units in which measures are shown
  * @param wording how findings are said
+ * @param names what the caller's own words are called there
  */
-public record Reader(Locale language, Units units, Wording wording) {
+public record Reader(Locale language, Units units, Wording wording, UnaryOperator<String> names) {
 
   private static final String ENGLISH = "en";
 
   /** Who reads sentences. */
   public Reader(Locale language, Units units) {
-    this(language, units, Wording.SENTENCES);
+    this(language, units, Wording.SENTENCES, UnaryOperator.identity());
   }
 
   /** How findings are said. */
@@ -31,7 +33,16 @@ public record Reader(Locale language, Units units, Wording wording) {
     /** In sentences, with the digits that tell numbers apart. */
     SENTENCES,
     /** In sentences beside tables, with figures rounded as they are there. */
-    BESIDE_TABLES
+    BESIDE_TABLES,
+    /** The same on a sheet, with parts called as they are there. */
+    ON_SHEETS;
+
+    /** Those that can be asked for; a sheet is a format of its own. */
+    public static final List<Wording> ASKED_FOR = List.of(CODES, SENTENCES, BESIDE_TABLES);
+
+    boolean isBesideTables() {
+      return this == BESIDE_TABLES || this == ON_SHEETS;
+    }
   }
 
   /** More headers than browsers have; they are taken apart once. */
@@ -83,7 +94,7 @@ public record Reader(Locale language, Units units, Wording wording) {
 
   /** The same person, shown measures in these units. */
   public Reader shown(Units other) {
-    return new Reader(language, other, wording);
+    return new Reader(language, other, wording, names);
   }
 
   private static Reader in(Locale language) {
@@ -92,7 +103,12 @@ public record Reader(Locale language, Units units, Wording wording) {
 
   /** The same who is told findings in this way. */
   public Reader told(Wording other) {
-    return new Reader(language, units, other);
+    return new Reader(language, units, other, names);
+  }
+
+  /** The same to whom parts are called so. */
+  public Reader calling(UnaryOperator<String> other) {
+    return new Reader(language, units, wording, other);
   }
 
   /** Who asks for languages in the words of an Accept-Language header (RFC 9110, 12.5.4). */

@@ -77,7 +77,8 @@ final class Template {
   }
 
   /** An argument may be the caller's own words: braces in it are only braces. */
-  String filled(Function<String, Object> arguments, Reader reader) {
+  String filled(
+      Function<String, Object> arguments, Function<String, WrittenUnit> units, Reader reader) {
     if (slots.isEmpty()) {
       return end;
     }
@@ -89,13 +90,46 @@ final class Template {
       if (argument instanceof Double number) {
         boolean nothing = slot.difference() && Math.abs(number) < NO_DIFFERENCE;
         Double against = comparing ? against(slot.name(), arguments) : null;
-        slot.unit().add(nothing ? 0 : number, against, reader, sentence);
+        unit(slot, units).add(nothing ? 0 : number, against, reader, sentence);
+      } else if (slot.kind() == Arguments.Kind.NUMBER && argument instanceof List<?> numbers) {
+        add(numbers, unit(slot, units), reader, sentence);
+      } else if (argument instanceof Exact number) {
+        sentence.append(number.said(slot.unit(), reader));
       } else {
-        add(Arguments.said(argument, reader), sentence);
+        add(said(slot, argument, reader), sentence);
         sentence.append(slot.unit().words());
       }
     }
     return sentence.append(end).toString();
+  }
+
+  private static String said(Slot slot, Object argument, Reader reader) {
+    return Arguments.said(
+        slot.kind() == Arguments.Kind.OWN ? called(argument, reader) : argument, reader);
+  }
+
+  /** The caller's own words as they are called where someone reads them. */
+  private static Object called(Object own, Reader reader) {
+    if (own instanceof List<?> words) {
+      return words.stream().map(word -> called(word, reader)).toList();
+    }
+    return own instanceof String word ? reader.names().apply(word) : own;
+  }
+
+  /** The unit of a number: as the sentence says, else as it is an argument. */
+  private static WrittenUnit unit(Slot slot, Function<String, WrittenUnit> units) {
+    WrittenUnit own = slot.unit().measure() == null ? units.apply(slot.name()) : null;
+    return own == null ? slot.unit() : own;
+  }
+
+  private static void add(
+      List<?> numbers, WrittenUnit unit, Reader reader, StringBuilder sentence) {
+    String between = "";
+    for (Object number : numbers) {
+      sentence.append(between);
+      unit.add((Double) number, null, reader, sentence);
+      between = ", ";
+    }
   }
 
   /** What a number is held against, or null. */

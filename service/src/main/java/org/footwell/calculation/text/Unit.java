@@ -72,8 +72,8 @@ enum Unit {
     return number.multiply(inMetres);
   }
 
-  /** The same the other way round, to the nearest double. */
-  double ofMetres(BigDecimal metres) {
-    return metres.divide(inMetres, MathContext.DECIMAL128).doubleValue();
+  /** The same the other way round. */
+  BigDecimal ofMetres(BigDecimal metres) {
+    return metres.divide(inMetres, MathContext.DECIMAL128);
   }
 }

@@ -43,6 +43,13 @@ record WrittenUnit(String words, Measure measure) {
         .orElse(NONE);
   }
 
+  /** The unit of the quantity that a path leads to, of which a sentence does not know. */
+  static WrittenUnit of(String path) {
+    return Measure.ofPath(path)
+        .map(measure -> new WrittenUnit(" " + measure.symbol(), measure))
+        .orElse(NONE);
+  }
+
   private static boolean ends(String text, int place) {
     return place == text.length() || !goesOn(text.charAt(place));
   }
@@ -70,7 +77,7 @@ record WrittenUnit(String words, Measure measure) {
   }
 
   private String said(double figure, Double against, Reader reader) {
-    if (measure != null && reader.wording() == Reader.Wording.BESIDE_TABLES) {
+    if (measure != null && reader.wording().isBesideTables()) {
       BigDecimal rounded = measure.rounded(figure);
       if (tells(rounded, figure, against)) {
         return Texts.inWords(rounded.toPlainString(), reader.language());

@@ -1,7 +1,10 @@
 package org.footwell.fitting.ring;
 
+import java.math.RoundingMode;
 import java.util.List;
 import org.footwell.calculation.Refusing;
+import org.footwell.calculation.text.Lengths;
+import org.footwell.calculation.text.Measure;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.fitting.ring.MountingHoles.HolePosition;
 import org.footwell.fitting.ring.drawing.Millimetres;
@@ -19,7 +22,7 @@ final class RingSizes {
           .at(at)
           .given(spoken(inner))
           .with("outer", what)
-          .allowed(Phrase.of(RingWords.LESS_THAN).own("size", spoken(outer)));
+          .allowed(Phrase.of(RingWords.LESS_THAN).own("size", spoken(outer, RoundingMode.FLOOR)));
     }
   }
 
@@ -41,16 +44,27 @@ final class RingSizes {
   }
 
   static Phrase moreThan(Oval size) {
-    return Phrase.of(RingWords.MORE_THAN).own("size", spoken(size));
+    return Phrase.of(RingWords.MORE_THAN).own("size", spoken(size, RoundingMode.CEILING));
   }
 
-  static String spoken(HolePosition centre) {
-    return Millimetres.text(centre.xMm()) + ", " + Millimetres.text(centre.yMm()) + " mm";
+  static Lengths spoken(HolePosition centre) {
+    return new Lengths(
+        List.of(Millimetres.text(centre.xMm()), Millimetres.text(centre.yMm())),
+        Measure.MM,
+        ", ",
+        RoundingMode.HALF_UP);
   }
 
-  static String spoken(Oval oval) {
-    return oval.circular()
-        ? Millimetres.text(oval.widthMm()) + " mm"
-        : Millimetres.text(oval.widthMm()) + " × " + Millimetres.text(oval.heightMm()) + " mm";
+  static Lengths spoken(Oval oval) {
+    return spoken(oval, RoundingMode.HALF_UP);
+  }
+
+  private static Lengths spoken(Oval oval, RoundingMode rounding) {
+    String width = Millimetres.text(oval.widthMm());
+    return new Lengths(
+        oval.circular() ? List.of(width) : List.of(width, Millimetres.text(oval.heightMm())),
+        Measure.MM,
+        " × ",
+        rounding);
   }
 }

@@ -5,13 +5,17 @@ import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Pattern;
 import jakarta.validation.constraints.Size;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.CallsByName;
 import org.footwell.calculation.Keeps;
 import org.footwell.calculation.TextForm;
 import org.footwell.calculation.rule.Needed;
 import org.footwell.calculation.rule.RefersTo;
 import org.footwell.calculation.rule.Unique;
+import org.footwell.calculation.text.Names;
 import org.footwell.parts.Crossover;
 import org.footwell.parts.EvenOrder;
 import org.footwell.parts.Processor;
@@ -101,7 +105,8 @@ public record VehiclePlan(
         List<@NotNull MeasuredChannel> measured,
     @Schema(description = "What was measured of the supply, one entry per amplifier") @Size(max = 8)
         List<@NotNull MeasuredSupply> measuredSupply,
-    @Schema(description = "How far off measurements usually are") MeasuringErrors measuringErrors) {
+    @Schema(description = "How far off measurements usually are") MeasuringErrors measuringErrors)
+    implements CallsByName {
 
   /** Days are written as by ISO 8601. */
   static final String DAY = "[0-9]{4}-(0[1-9]|1[0-2])-(0[1-9]|[12][0-9]|3[01])";
@@ -134,6 +139,28 @@ public record VehiclePlan(
   /** The amplifier with an id that is there. */
   public PlannedAmplifier amplifier(String id) {
     return with(id, amplifiers, PlannedAmplifier::id);
+  }
+
+  /** Places and channels by the words of their id, parts and amplifiers by their names. */
+  @Override
+  public String called(String id) {
+    boolean word =
+        drivers.stream().anyMatch(driver -> driver.id().equals(id))
+            || channels.stream().anyMatch(channel -> channel.id().equals(id));
+    return word
+        ? Names.spelt(id)
+        : Stream.of(
+                named(id, amplifiers, PlannedAmplifier::id, PlannedAmplifier::calledName),
+                named(id, newParts, PlannedPart::id, PlannedPart::calledName),
+                named(id, factoryParts, PlannedPart::id, PlannedPart::calledName))
+            .flatMap(Optional::stream)
+            .findFirst()
+            .orElse(id);
+  }
+
+  private static <T> Optional<String> named(
+      String id, List<T> all, Function<T, String> idOf, Function<T, String> name) {
+    return all.stream().filter(one -> idOf.apply(one).equals(id)).findFirst().map(name);
   }
 
   private static <T> T with(String id, List<T> all, Function<T, String> idOf) {

@@ -19,7 +19,7 @@ abstract class PlanPage extends SpokenPage {
   private final Answer<PlanReviewResult> answer;
 
   PlanPage(Shown<VehiclePlan, PlanReviewResult> shown) {
-    super(shown.reader());
+    super(shown.reader().calling(shown.request()::called));
     plan = shown.request();
     answer = shown.answer();
   }

@@ -15,8 +15,8 @@ import com.fasterxml.jackson.databind.util.TokenBuffer;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import org.footwell.calculation.AllDigits;
-import org.footwell.calculation.Answer;
 import org.footwell.calculation.Called;
+import org.footwell.calculation.InUnitOf;
 import org.footwell.calculation.text.Names;
 
 /**
@@ -33,10 +33,18 @@ final class ForPeople extends DeclaredConstants {
   private static final String CALCULATION = "calculation";
   private static final String TITLE = "title";
 
-  /** An answer with the words of a language in it. */
-  static JsonNode tree(Answer<?> answer, Labels labels) {
+  /**
+   * An answer with the words of a language in it.
+   *
+   * @param figures writes the numbers of which the request says what they are
+   */
+  static JsonNode tree(Answered<?, ?> answered, Labels labels, TextCell figures) {
     try (TokenBuffer buffer = new TokenBuffer(MAPPER, false)) {
-      MAPPER.writer().withAttribute(Labels.class, labels).writeValue(buffer, answer);
+      MAPPER
+          .writer()
+          .withAttribute(Labels.class, labels)
+          .withAttribute(NamedQuantity.class, new NamedQuantity(answered.request(), figures))
+          .writeValue(buffer, answered.answer());
       JsonNode tree = MAPPER.readTree(buffer.asParser());
       for (JsonNode group : tree.findParents(TITLE)) {
         translateTitle((ObjectNode) group, labels);
@@ -59,6 +67,9 @@ final class ForPeople extends DeclaredConstants {
   public Object findSerializer(Annotated part) {
     if (part instanceof AnnotatedClass type && type.getRawType().isEnum()) {
       return ConstantSerializer.class;
+    }
+    if (part.hasAnnotation(InUnitOf.class)) {
+      return NamedQuantity.Serializer.class;
     }
     return part instanceof AnnotatedMember member
             && member.getDeclaringClass().isAnnotationPresent(AllDigits.class)

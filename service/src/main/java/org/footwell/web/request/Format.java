@@ -1,6 +1,7 @@
 package org.footwell.web.request;
 
 import java.util.Set;
+import org.footwell.calculation.text.Reader;
 
 /**
  * A form an answer can be given in.
@@ -23,9 +24,12 @@ public record Format(String name, String contentType) {
     return semicolon < 0 ? contentType : contentType.substring(0, semicolon);
   }
 
-  /** Whether people read it, with tables beside sentences. */
-  boolean isPage() {
-    return PAGES.contains(mediaType());
+  /** How findings are said in it: people read them beside tables, which call parts by their ids in plain text only. */
+  Reader.Wording wording() {
+    if (!PAGES.contains(mediaType())) {
+      return Reader.Wording.SENTENCES;
+    }
+    return equals(TEXT) ? Reader.Wording.BESIDE_TABLES : Reader.Wording.ON_SHEETS;
   }
 
   /** Whether a range of an Accept header, such as {@code text/*}, takes it. */

@@ -48,7 +48,7 @@ final class Labels {
 
   /** The unit of a quantity; of one called like its unit, such as {@code l}, no name would be left. */
   static Optional<Measure> measure(String name) {
-    return Measure.ofName(name).filter(unit -> name.length() > unit.ending().length());
+    return Measure.ofPath(name).filter(unit -> name.length() > unit.ending().length());
   }
 
   private String said(String home, String key, String otherwise) {

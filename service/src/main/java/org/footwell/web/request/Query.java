@@ -41,7 +41,7 @@ public final class Query {
 
   /** How findings can be said. */
   public static final List<String> WORDINGS =
-      Stream.of(Reader.Wording.values()).map(Names::of).toList();
+      Reader.Wording.ASKED_FOR.stream().map(Names::of).toList();
 
   private static final List<String> ERRORS = List.of("problem", "text");
 
@@ -57,7 +57,9 @@ public final class Query {
               LANGUAGE,
               List.of(),
               "separator",
-              List.of("comma", "semicolon")));
+              List.of("comma", "semicolon"),
+              UNITS,
+              SYSTEMS));
 
   private static final Map<String, List<String>> OF_SWEEP =
       sorted(
@@ -71,7 +73,9 @@ public final class Query {
               "format",
               List.of("json", "csv", "ndjson"),
               "separator",
-              List.of("comma", "semicolon")));
+              List.of("comma", "semicolon"),
+              UNITS,
+              SYSTEMS));
 
   /** Options with their values; of none where any text may stand. */
   private final Map<String, List<String>> known;
@@ -329,8 +333,7 @@ public final class Query {
     if (wording == Reader.Wording.CODES && option("field") == null && !format.equals(Format.JSON)) {
       requireNone(List.of(FINDINGS), Format.JSON);
     }
-    boolean onPage = format.isPage() && wording == Reader.Wording.SENTENCES;
-    return asking.told(onPage ? Reader.Wording.BESIDE_TABLES : wording);
+    return asking.told(wording == Reader.Wording.SENTENCES ? format.wording() : wording);
   }
 
   /** Whether the raw query asks for problems as text; looks before anything is checked. */

@@ -53,7 +53,7 @@ public final class Rendering {
       return endpoint.json(answer, digits);
     }
     if (format.equals(Format.TEXT)) {
-      return utf8(TextPage.of(answer, reader));
+      return utf8(TextPage.of(answered, reader));
     }
     JsonNode tree = Json.tree(answer, digits);
     return format.equals(Format.XML) ? xml(tree) : utf8(csv(tree));

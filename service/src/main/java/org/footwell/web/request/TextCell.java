@@ -129,7 +129,11 @@ final class TextCell {
     if (unit == Measure.OCTAVES) {
       return figures.bare(unit, value) + NO_BREAK + symbol(unit);
     }
-    return (unit == Measure.G ? figures.mass(value) : figures.of(unit, value)).text();
+    return switch (unit) {
+      case G -> figures.mass(value).text();
+      case MM2 -> figures.wire(value).text();
+      default -> figures.of(unit, value).text();
+    };
   }
 
   private static String joined(String between, JsonNode list, Function<JsonNode, String> of) {

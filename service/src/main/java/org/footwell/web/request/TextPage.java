@@ -8,7 +8,6 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import org.footwell.calculation.Answer;
 import org.footwell.calculation.text.Reader;
 import org.footwell.calculation.text.Texts;
 import org.footwell.calculation.text.Words;
@@ -31,9 +30,10 @@ final class TextPage {
   }
 
   /** An answer for a reader; names of the caller stay as they are. */
-  static String of(Answer<?> answer, Reader reader) {
+  static String of(Answered<?, ?> answered, Reader reader) {
     Labels labels = new Labels(reader.language());
-    return of(ForPeople.tree(answer, labels), reader, labels);
+    JsonNode answer = ForPeople.tree(answered, labels, new TextCell(reader, labels, null));
+    return of(answer, reader, labels);
   }
 
   static String of(JsonNode answer, Reader reader, Labels labels) {
