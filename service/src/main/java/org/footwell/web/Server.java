@@ -34,11 +34,9 @@ import org.footwell.web.pages.MetricsPort;
 import org.footwell.web.pages.PageWords;
 import org.footwell.web.pages.Pages;
 import org.footwell.web.request.Coding;
-import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.Endpoints;
 import org.footwell.web.request.Exchange;
 import org.footwell.web.request.Format;
-import org.footwell.web.request.Json;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;
 import org.footwell.web.request.ProblemWords;
@@ -108,8 +106,9 @@ public final class Server implements AutoCloseable {
       Settings settings,
       String version,
       LongSupplier nanos) {
-    new Thread(Server::prepareWhatAllNeed, "prepare").start();
     endpoints = new Endpoints(calculations, new Engine(), settings.deadline());
+    // What any request takes and opening the port does not, on another processor meanwhile.
+    new Thread(endpoints::rehearse, "prepare").start();
     calculation = new CalculationHandler(endpoints, document, settings, version);
     batch = new BatchHandler(endpoints, settings.bodyBytes(), workers);
     sweep = new SweepHandler(endpoints, settings.bodyBytes(), workers);
@@ -126,11 +125,6 @@ public final class Server implements AutoCloseable {
             : Optional.of(new MetricsPort(host, settings.metricsPort(), metrics));
     stop = settings.stop();
     app = Javalin.create(config -> configure(config, settings));
-  }
-
-  /** What any request takes and opening the port does not: on another processor meanwhile. */
-  private static void prepareWhatAllNeed() {
-    Endpoint.untyped(Json.bytes(List.of()));
   }
 
   /**

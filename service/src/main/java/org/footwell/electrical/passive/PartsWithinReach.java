@@ -92,13 +92,13 @@ final class PartsWithinReach implements Check<PassiveFilterRequest> {
         if (kind.outOfReach(part) && refused.add(part.purpose())) {
           to.refuse(PART_OUT_OF_REACH)
               .at(asked(part.purpose()))
-              .given(kind.calculated().apply(part))
               .allowed(
                   Allowed.between(
                       kind.bounds().least().doubleValue(),
                       kind.bounds().most().doubleValue(),
                       kind.unit()))
-              .with("part", kind.name());
+              .with("part", kind.name())
+              .with("size", kind.calculated().apply(part));
         }
       }
     }

@@ -10,6 +10,7 @@ import com.fasterxml.jackson.databind.ObjectReader;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -274,6 +275,12 @@ public final class Endpoint<Q extends Record, R extends Record> {
         : Phrase.of(ProblemWords.AT_LINE_AND_COLUMN)
             .with("line", place.getLineNr())
             .with("column", place.getColumnNr());
+  }
+
+  /** Answers the example, for nobody. */
+  void rehearse() {
+    byte[] example = card().example().getBytes(StandardCharsets.UTF_8);
+    json(answer(example, false, Reader.ANYONE).answer(), Digits.ALL);
   }
 
   public byte[] json(Answer<R> answer, Digits digits) {
