@@ -1,5 +1,6 @@
 package org.footwell.calculation;
 
+import java.io.IOException;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -155,6 +156,17 @@ public final class Shape<T extends Record> {
   /** Whether it holds long rows of numbers: recordings, which may also come as files. */
   public boolean holdsSeries() {
     return holdsSeries;
+  }
+
+  /**
+   * Makes the record straight from a text.
+   *
+   * @return the record, or null where anything in the text is not as it should be
+   * @throws IOException if the text is not well-formed
+   */
+  @SuppressWarnings("unchecked") // the root group constructs T
+  public T read(Tokens from) throws IOException {
+    return (T) StraightReader.read(root, from);
   }
 
   /**

@@ -6,8 +6,10 @@ import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.stream.StreamSupport;
 import org.footwell.calculation.Engine;
+import org.footwell.calculation.Shape;
 import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.Json;
+import org.footwell.web.request.JsonTokens;
 
 /**
  * JSON as a record, read straight and by way of maps and lists: what the first takes, the second takes
@@ -35,9 +37,9 @@ final class BothWays {
 
   private static <T extends Record> T straight(Class<T> type, byte[] json) throws Exception {
     try {
-      T record = Json.MAPPER.readValue(json, type);
-      return isFinite(Json.MAPPER.valueToTree(record)) ? record : null;
-    } catch (JsonProcessingException refused) {
+      T record = JsonTokens.read(Shape.of(type), json);
+      return record != null && isFinite(Json.MAPPER.valueToTree(record)) ? record : null;
+    } catch (JsonProcessingException | NumberFormatException refused) {
       return null;
     }
   }

@@ -52,7 +52,6 @@ public final class Endpoint<Q extends Record, R extends Record> {
   private final Formats<Q, R> formats;
   private final Map<String, List<String>> options;
   private final Map<String, List<String>> optionsOfDocument;
-  private final ObjectReader typed;
   private final ObjectWriter writer;
 
   public Endpoint(Calculation<Q, R> calculation, Engine engine, Duration deadline) {
@@ -71,7 +70,6 @@ public final class Endpoint<Q extends Record, R extends Record> {
     this.formats = new Formats<>(card);
     this.options = Query.optionsWith(formats.names());
     this.optionsOfDocument = Query.withPlace(options);
-    this.typed = Json.MAPPER.readerFor(card.request());
     this.writer =
         Json.MAPPER.writerFor(
             Json.MAPPER.getTypeFactory().constructParametricType(Answer.class, card.result()));
@@ -119,7 +117,7 @@ public final class Endpoint<Q extends Record, R extends Record> {
     return request.holdsRequest()
         ? answerUntyped(untyped(json), workings, reader)
         : answer(
-            read(json, typed, untyped -> engine.bind(calculation, untyped, false)),
+            read(json, request, untyped -> engine.bind(calculation, untyped, false)),
             workings,
             reader);
   }
@@ -186,8 +184,7 @@ public final class Endpoint<Q extends Record, R extends Record> {
    */
   public <D extends Record> Answered<Q, R> answerOf(
       Document<D> kind, byte[] json, String about, boolean workings, Reader reader) {
-    D document =
-        read(json, Json.MAPPER.readerFor(kind.type()), untyped -> engine.bind(kind, untyped));
+    D document = read(json, Shape.of(kind.type()), untyped -> engine.bind(kind, untyped));
     String place = about == null ? "" : about;
     Answer<R> answer =
         engine.answer(calculation, kind, document, place, workings, deadline, reader);
@@ -203,11 +200,11 @@ public final class Endpoint<Q extends Record, R extends Record> {
    * faulty, and every fault is found.
    */
   private static <T extends Record> T read(
-      byte[] json, ObjectReader typed, Function<Object, T> untyped) {
+      byte[] json, Shape<T> shape, Function<Object, T> untyped) {
     try {
-      T record = typed.readValue(json);
+      T record = JsonTokens.read(shape, json);
       return record != null ? record : untyped.apply(untyped(json));
-    } catch (JsonProcessingException notAsExpected) {
+    } catch (JsonProcessingException | NumberFormatException notAsExpected) {
       return untyped.apply(untyped(json));
     } catch (IOException e) {
       throw new UncheckedIOException(e);

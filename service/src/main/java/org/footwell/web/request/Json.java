@@ -9,17 +9,12 @@ import com.fasterxml.jackson.core.StreamReadFeature;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import com.fasterxml.jackson.databind.DeserializationFeature;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.MapperFeature;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.PropertyNamingStrategies;
 import com.fasterxml.jackson.databind.PropertyNamingStrategy;
-import com.fasterxml.jackson.databind.cfg.CoercionAction;
-import com.fasterxml.jackson.databind.cfg.CoercionInputShape;
 import com.fasterxml.jackson.databind.cfg.JsonNodeFeature;
 import com.fasterxml.jackson.databind.json.JsonMapper;
-import com.fasterxml.jackson.databind.module.SimpleModule;
-import com.fasterxml.jackson.databind.type.LogicalType;
 import com.fasterxml.jackson.databind.util.TokenBuffer;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -52,41 +47,30 @@ public final class Json {
     return factory.inputDecorator(new Utf8Only());
   }
 
+  /** The same, of what callers may send. */
+  static JsonFactoryBuilder limited() {
+    return factory()
+        .streamReadConstraints(
+            StreamReadConstraints.builder()
+                .maxNestingDepth(DEEPEST)
+                .maxStringLength(LONGEST_TEXT)
+                .maxNumberLength(100)
+                .build())
+        .enable(StreamReadFeature.USE_FAST_DOUBLE_PARSER);
+  }
+
   public static final ObjectMapper MAPPER =
       JsonMapper.builder(
-              factory()
-                  .streamReadConstraints(
-                      StreamReadConstraints.builder()
-                          .maxNestingDepth(DEEPEST)
-                          .maxStringLength(LONGEST_TEXT)
-                          .maxNumberLength(100)
-                          .build())
-                  .enable(StreamReadFeature.USE_FAST_DOUBLE_PARSER)
+              limited()
                   .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
                   .configure(StreamWriteFeature.USE_FAST_DOUBLE_WRITER, Digits.FAST_WRITER)
                   .build())
           .propertyNamingStrategy(NAMING)
-          .addModule(new SimpleModule().setDeserializerModifier(new ExactWords()))
           .annotationIntrospector(new DeclaredConstants())
           .defaultPropertyInclusion(
               JsonInclude.Value.construct(
                   JsonInclude.Include.NON_NULL, JsonInclude.Include.NON_NULL))
-          .disable(MapperFeature.ALLOW_COERCION_OF_SCALARS)
-          // A blank text is no number left out.
-          .withCoercionConfigDefaults(
-              any -> any.setCoercion(CoercionInputShape.EmptyString, CoercionAction.Fail))
-          .withCoercionConfig(
-              LogicalType.Textual,
-              textual ->
-                  textual
-                      .setCoercion(CoercionInputShape.Integer, CoercionAction.Fail)
-                      .setCoercion(CoercionInputShape.Float, CoercionAction.Fail)
-                      .setCoercion(CoercionInputShape.Boolean, CoercionAction.Fail))
-          .disable(DeserializationFeature.ACCEPT_FLOAT_AS_INT)
-          .enable(DeserializationFeature.FAIL_ON_UNKNOWN_PROPERTIES)
           .enable(DeserializationFeature.FAIL_ON_TRAILING_TOKENS)
-          .enable(DeserializationFeature.FAIL_ON_NULL_FOR_PRIMITIVES)
-          .enable(DeserializationFeature.FAIL_ON_NUMBERS_FOR_ENUMS)
           // Money keeps its cents and is never written with an exponent.
           .disable(JsonNodeFeature.STRIP_TRAILING_BIGDECIMAL_ZEROES)
           .enable(StreamWriteFeature.WRITE_BIGDECIMAL_AS_PLAIN)
