@@ -90,21 +90,17 @@ export class Chooser {
     });
     if (measured.some(({ distance_m }) => Number.isNaN(distance_m))) return [];
     const beyond = measured.filter(({ distance_m }) => distance_m < LEAST_M || distance_m > MOST_M);
-    const detail = this.distances(LEAST_M, MOST_M);
+    const detail = fill(this.texts.notADistance, { least: this.numbers.length(LEAST_M), most: this.numbers.length(MOST_M) });
     if (beyond.length > 0) return beyond.map(({ pointer }) => ({ pointer, code: '', detail }));
     const position = placed(place.position, measured);
     if (position) place.position = position;
     return position ? [] : [{ pointer: own(ears.find(touched)!.seat), code: '', detail: this.apart(ears) }];
   }
 
-  private distances(least: number, most: number): string {
-    return fill(this.texts.notADistance, { least: this.numbers.length(least), most: this.numbers.length(most) });
-  }
-
-  /** What is wrong; the service says bounds in the metres it was asked with. */
+  /** What is wrong; of a length in feet its bounds, which the service says in them. */
   private said({ detail, allowed }: Fault, { dataset: { unit } }: HTMLInputElement): string {
-    const [, least, most] = /([\d.]+)\D+([\d.]+)$/.exec(allowed ?? '') ?? [];
-    return most && unit === LENGTH && unit !== this.numbers.lengthUnit ? this.distances(Number(least), Number(most)) : detail;
+    const [least, most] = (unit === LENGTH && allowed?.match(/[\d.,]+\s?ft/g)) || [];
+    return least && most ? fill(this.texts.notADistance, { least, most }) : detail;
   }
 
   private apart([one, two]: ReturnType<typeof earsOf>): string {
