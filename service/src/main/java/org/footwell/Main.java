@@ -1,9 +1,13 @@
 package org.footwell;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.Map;
+import org.footwell.acoustic.loudness.EqualLoudness;
+import org.footwell.calculation.Engine;
 import org.footwell.web.Server;
 import org.footwell.web.Settings;
+import org.footwell.web.request.Endpoint;
 
 /** Starts the service, or says how. */
 public final class Main {
@@ -59,7 +63,14 @@ public final class Main {
     System.out.println("The settings can be used.");
   }
 
+  /** What any answer takes and opening the port does not; equal-loudness takes little besides. */
+  private static void prepare() {
+    new Endpoint<>(new EqualLoudness(), new Engine(), Duration.ofMinutes(1)).rehearse();
+  }
+
   private static void start(Settings settings) {
+    // On another processor, while this one opens the port.
+    new Thread(Main::prepare, "prepare").start();
     Server server =
         new Server(Calculations.BY_ID, Calculations.PLAN, settings, Version.NUMBER).start();
     Runtime.getRuntime().addShutdownHook(new Thread(server::close, "stop"));

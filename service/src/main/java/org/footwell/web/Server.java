@@ -107,8 +107,6 @@ public final class Server implements AutoCloseable {
       String version,
       LongSupplier nanos) {
     endpoints = new Endpoints(calculations, new Engine(), settings.deadline());
-    // What any request takes and opening the port does not, on another processor meanwhile.
-    new Thread(endpoints::rehearse, "prepare").start();
     calculation = new CalculationHandler(endpoints, document, settings, version);
     batch = new BatchHandler(endpoints, settings.bodyBytes(), workers);
     sweep = new SweepHandler(endpoints, settings.bodyBytes(), workers);

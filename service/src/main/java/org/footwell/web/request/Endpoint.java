@@ -274,8 +274,8 @@ public final class Endpoint<Q extends Record, R extends Record> {
             .with("column", place.getColumnNr());
   }
 
-  /** Answers the example, for nobody. */
-  void rehearse() {
+  /** Answers the example, for nobody: most of what any answer takes is there then. */
+  public void rehearse() {
     byte[] example = card().example().getBytes(StandardCharsets.UTF_8);
     json(answer(example, false, Reader.ANYONE).answer(), Digits.ALL);
   }

@@ -70,13 +70,6 @@ public final class Endpoints {
         new Analysed(subject.card().id(), analysis), any -> subject.of(analysis));
   }
 
-  /** Answers one example, for nobody: most of what any answer takes is there then. */
-  public void rehearse() {
-    known.keySet().stream()
-        .findFirst()
-        .ifPresent(id -> prepared.computeIfAbsent(id, this::prepare).rehearse());
-  }
-
   private Endpoint<?, ?> prepare(String id) {
     return new Endpoint<>(known.get(id).get(), engine, deadline);
   }
