@@ -3,7 +3,6 @@ package org.footwell.web.batch;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.footwell.calculation.CsvCell;
 import org.footwell.calculation.Row;
 import org.footwell.calculation.text.Names;
@@ -91,10 +90,19 @@ final class CsvText {
 
   /** Names with a space between, texts with a semicolon, since they hold spaces. */
   private static String joined(List<?> list) {
-    return list.stream()
-        .map(entry -> entry instanceof Enum<?> constant ? Names.of(constant) + " " : entry + "; ")
-        .collect(Collectors.joining())
-        .replaceAll("; $| $", "");
+    StringBuilder all = new StringBuilder();
+    String between = "";
+    for (Object entry : list) {
+      all.append(between);
+      if (entry instanceof Enum<?> constant) {
+        all.append(Names.of(constant));
+        between = " ";
+      } else {
+        all.append(entry);
+        between = "; ";
+      }
+    }
+    return all.toString();
   }
 
   /** A cell of words that need no quotes, a space between each and the next. */
