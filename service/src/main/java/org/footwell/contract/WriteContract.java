@@ -33,7 +33,8 @@ public final class WriteContract {
 
   private static JsonNode contract(boolean v31, ObjectMapper mapper) throws IOException {
     OpenAPI api = new Contract(Calculations.all(), Calculations.PLAN, Version.NUMBER, v31).build();
-    return SaidOnce.of((ObjectNode) new ObjectMapper().readTree(mapper.writeValueAsString(api)));
+    JsonNode written = new ObjectMapper().readTree(mapper.writeValueAsString(api));
+    return SteadyOrder.of(SaidOnce.of((ObjectNode) written));
   }
 
   /** The codes, for people and for programs. */
