@@ -8,7 +8,7 @@ import java.time.Duration;
 import java.util.concurrent.TimeUnit;
 import org.footwell.calculation.Engine;
 import org.footwell.parts.plan.VehiclePlan;
-import org.footwell.web.request.Json;
+import org.footwell.web.request.Trees;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -49,7 +49,7 @@ public class PlanBenchmark {
   @Setup
   public void read() throws IOException {
     try (InputStream in = PlanReview.class.getResourceAsStream("/examples/camper-van.json")) {
-      ObjectNode json = (ObjectNode) Json.MAPPER.readTree(in);
+      ObjectNode json = (ObjectNode) Trees.MAPPER.readTree(in);
       ArrayNode places = (ArrayNode) json.get("seats");
       while (places.size() > 1) {
         places.remove(1);
@@ -64,7 +64,7 @@ public class PlanBenchmark {
         spread(json);
       }
       plan =
-          ENGINE.bind(VehiclePlan.class, Json.MAPPER.convertValue(json, Object.class), false);
+          ENGINE.bind(VehiclePlan.class, Trees.MAPPER.convertValue(json, Object.class), false);
     }
   }
 

@@ -1,12 +1,10 @@
 package org.footwell.analysis;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.InUnitOf;
 
 /** What is sought, what it leads to, and what was seen on the way. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record SolveResult(
     @Schema(
             description =
@@ -25,7 +23,6 @@ public record SolveResult(
       @Schema(description = "The output there") @InUnitOf("output") double reached) {}
 
   /** What the output does between the bounds. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Seen(
       @Schema(description = "How many values were looked at") int valueCount,
       @Schema(description = "How many of them the calculation refuses") int refusedCount,

@@ -1,6 +1,5 @@
 package org.footwell.calculation;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.List;
 
 /**
@@ -13,7 +12,6 @@ import java.util.List;
  * @param safety usual cautions
  * @param workings every step, when asked for; otherwise null
  */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record Answer<R>(
     Record request,
     R result,

@@ -1,11 +1,9 @@
 package org.footwell.calculation;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.NotNull;
 
 /** One thing that is wrong with a request. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record Fault(
     @Schema(description = "JSON Pointer to the faulty place, empty for the whole") @NotNull
         String pointer,

@@ -1,13 +1,11 @@
 package org.footwell.calculation;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.NotNull;
 import java.util.List;
 import java.util.Map;
 
 /** Something a fitter should know about the answer. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record Finding(
     @Schema(description = "How bad it is") @NotNull Verdict level,

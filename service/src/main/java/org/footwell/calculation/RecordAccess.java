@@ -26,7 +26,7 @@ public abstract class RecordAccess {
   }
 
   /** The access to a record, written by the build or made here. */
-  static RecordAccess of(Class<?> record) {
+  public static RecordAccess of(Class<?> record) {
     try {
       return Class.forName(name(record), true, record.getClassLoader())
           .asSubclass(RecordAccess.class)

@@ -18,6 +18,10 @@ final class Reflecting extends RecordAccess {
       constructor =
           type.getDeclaredConstructor(
               Arrays.stream(components).map(RecordComponent::getType).toArray(Class<?>[]::new));
+      constructor.setAccessible(true);
+      for (RecordComponent component : components) {
+        component.getAccessor().setAccessible(true);
+      }
     } catch (NoSuchMethodException e) {
       throw new IllegalStateException("record " + type, e);
     }

@@ -1,6 +1,5 @@
 package org.footwell.calculation;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.NotNull;
 import java.util.Map;
@@ -10,7 +9,6 @@ import java.util.Map;
  *
  * @param pointer the part of the request the step belongs to, absent for the whole
  */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record Step(
     @Schema(description = "Part of the request the step is about; absent for the whole")
         String pointer,

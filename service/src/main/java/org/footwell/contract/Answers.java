@@ -18,9 +18,9 @@ import org.footwell.calculation.View;
 import org.footwell.calculation.text.Names;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.calculation.text.Reader;
-import org.footwell.web.request.Json;
 import org.footwell.web.request.Problem;
 import org.footwell.web.request.ProblemWords;
+import org.footwell.web.request.Trees;
 
 /** Good answers: the envelope, the rows of a batch, and what stands around them. */
 final class Answers {
@@ -69,7 +69,7 @@ final class Answers {
             .summary("A row that cannot be answered; the others are as a single answer")
             .value(
                 List.of(
-                    Json.MAPPER.valueToTree(
+                    Trees.MAPPER.valueToTree(
                         Problem.unreadable(400, notJson(), Reader.ANYONE).atLine(1)))));
   }
 

@@ -15,8 +15,8 @@ import org.footwell.calculation.Card;
 import org.footwell.calculation.Engine;
 import org.footwell.web.batch.SweepTable;
 import org.footwell.web.request.Endpoint;
-import org.footwell.web.request.Json;
 import org.footwell.web.request.Rendering;
+import org.footwell.web.request.Trees;
 
 /** Worked examples: the requests of the cards, and what the engine answers to them. */
 final class Examples {
@@ -37,7 +37,7 @@ final class Examples {
 
   static JsonNode read(String example) {
     try {
-      return Json.MAPPER.readTree(example);
+      return Trees.MAPPER.readTree(example);
     } catch (JsonProcessingException e) {
       throw new IllegalStateException("example " + example, e);
     }
@@ -46,7 +46,7 @@ final class Examples {
   /** The table that the example of a sweep makes of a calculation. */
   JsonNode sweep(Calculation<?, ?> calculation) {
     Endpoint<?, ?> endpoint = new Endpoint<>(calculation, engine, Duration.ofSeconds(30));
-    return Json.MAPPER.valueToTree(SweepTable.of(endpoint, Rendering.utf8(Sweep.EXAMPLE)));
+    return Trees.MAPPER.valueToTree(SweepTable.of(endpoint, Rendering.utf8(Sweep.EXAMPLE)));
   }
 
   /** The answer to the question of a card, its lists cut after the first few entries. */
@@ -78,7 +78,7 @@ final class Examples {
     Card<Q, R> card = calculation.card();
     Object example = Endpoint.untyped(card.example().getBytes(StandardCharsets.UTF_8));
     Q request = engine.bind(calculation, example, false);
-    return Json.MAPPER.valueToTree(
+    return Trees.MAPPER.valueToTree(
         engine.answer(calculation, request, false, Duration.ofSeconds(30)));
   }
 

@@ -1,6 +1,5 @@
 package org.footwell.contract;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,7 +24,6 @@ import org.footwell.calculation.text.Texts;
  * @param arguments their kinds by their names
  * @param calculations which may give it, analyses of any of them included
  */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record PublishedCode(
     String code,
     String level,

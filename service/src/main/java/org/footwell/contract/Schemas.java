@@ -23,8 +23,6 @@ import java.util.stream.Collectors;
 import org.footwell.calculation.Shape;
 import org.footwell.calculation.rule.Rule;
 import org.footwell.calculation.text.Names;
-import org.footwell.web.request.DeclaredConstants;
-import org.footwell.web.request.Json;
 
 /** Schemas of records: swagger-core reads them, and what it overlooks is put right here. */
 final class Schemas {
@@ -44,7 +42,7 @@ final class Schemas {
     this.components = components;
     ObjectMapper mapper =
         v31 ? ObjectMapperFactory.createJson31() : ObjectMapperFactory.createJson();
-    mapper.setPropertyNamingStrategy(Json.NAMING);
+    mapper.setPropertyNamingStrategy(new SnakeCase());
     mapper.setAnnotationIntrospector(new DeclaredConstants());
     converters = new ModelConverters(v31);
     converters.addConverter(new ModelResolver(mapper, new NestedNames()).openapi31(v31));

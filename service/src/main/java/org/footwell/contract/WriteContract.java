@@ -14,6 +14,7 @@ import java.util.Map;
 import org.footwell.Calculations;
 import org.footwell.Version;
 import org.footwell.calculation.Calculation;
+import org.footwell.web.request.Trees;
 
 /** Writes the contract in both forms and the list of codes into the folder given. */
 public final class WriteContract {
@@ -42,7 +43,10 @@ public final class WriteContract {
     List<Calculation<?, ?>> calculations = Calculations.all();
     List<PublishedCode> codes = PublishedCode.all(calculations);
     write(folder, "codes.html", CodePage.of(codes, calculations.size()));
-    write(folder, "codes.json", Json.pretty().writeValueAsString(Map.of("codes", codes)));
+    write(
+        folder,
+        "codes.json",
+        Json.pretty().writeValueAsString(Trees.MAPPER.valueToTree(Map.of("codes", codes))));
   }
 
   private static void write(Path folder, String name, String text) throws IOException {

@@ -1,6 +1,5 @@
 package org.footwell.parts;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.Digits;
 import jakarta.validation.constraints.Size;
@@ -11,7 +10,6 @@ import org.footwell.calculation.Built;
  * An amplifier by one of its outputs, as its maker describes it, one and the same in every request:
  * what a calculation cannot do without it says at its place, and so does how it is connected.
  */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record Amplifier(
     @Schema(description = "What the amplifier is called") @Size(max = 100) String name,

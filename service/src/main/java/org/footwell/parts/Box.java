@@ -1,13 +1,11 @@
 package org.footwell.parts;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import org.footwell.calculation.Built;
 
 /**
  * The box of a driver without its port, as far as it is known, one and the same in every request: what
  * a calculation cannot do without, or has no use for, it says at its place.
  */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record Box(
     Double volumeL,

@@ -1,6 +1,5 @@
 package org.footwell.parts;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
@@ -14,7 +13,6 @@ import org.footwell.calculation.rule.Ascending;
  * The inside of a vehicle: a simple model of its length, or a measured table; what a calculation cannot
  * do without it says at its place.
  */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 @Ascending("transfer.*.frequency_hz")
 public record Cabin(

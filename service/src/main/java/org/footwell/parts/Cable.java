@@ -1,6 +1,5 @@
 package org.footwell.parts;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
@@ -11,7 +10,6 @@ import org.footwell.physics.Conductors;
  * A cable of stranded conductors, as it lies in the vehicle, whatever it feeds: what a calculation
  * cannot do without it says at its place.
  */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record Cable(
     Double oneWayM,

@@ -1,6 +1,5 @@
 package org.footwell.parts;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.Digits;
 import jakarta.validation.constraints.Size;
@@ -12,7 +11,6 @@ import org.footwell.calculation.rule.Ascending;
  * A loudspeaker driver, as far as it is known, one and the same in every request: what a calculation
  * cannot do without it says at its place.
  */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 @Ascending({"lower_limit_hz", "upper_limit_hz"})
 public record Driver(

@@ -1,6 +1,5 @@
 package org.footwell.parts;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
@@ -13,7 +12,6 @@ import org.footwell.physics.AnalogFilter;
 import org.footwell.physics.FilterPrototype;
 
 /** One side of a crossover: a high-pass or a low-pass of a known kind. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record Filter(
     @Schema(description = "Kind of filter") @NotNull Kind kind,
     @Schema(description = "Order: 6 dB per octave each; Linkwitz-Riley has even orders only")

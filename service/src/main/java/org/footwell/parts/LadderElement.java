@@ -1,6 +1,5 @@
 package org.footwell.parts;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.DecimalMax;
 import jakarta.validation.constraints.DecimalMin;
@@ -9,7 +8,6 @@ import org.footwell.calculation.Built;
 import org.footwell.physics.Phasor;
 
 /** One step of a ladder: a capacitor, a coil, a resistor, or several of them together. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record LadderElement(
     @Schema(description = "In the way to the driver, or across it and all that follows") @NotNull

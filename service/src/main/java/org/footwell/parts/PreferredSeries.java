@@ -33,8 +33,11 @@ public enum PreferredSeries {
     return IntStream.range(0, TENTHS.length).filter(i -> i % every == 0).map(i -> TENTHS[i]);
   }
 
-  /** The value of the series with the smallest ratio to a value above 0. */
+  /** The value of the series with the smallest ratio to a value above 0; no number where there is none. */
   public double nearest(double value) {
+    if (value <= 0 || !Double.isFinite(value)) {
+      return Double.NaN;
+    }
     int decade = (int) Math.floor(Math.log10(value));
     double best = of(10, decade + 1);
     // From one decade below, in case the logarithm was rounded up.

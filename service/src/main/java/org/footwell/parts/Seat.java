@@ -1,6 +1,5 @@
 package org.footwell.parts;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.Size;
 import org.footwell.calculation.Built;
@@ -8,7 +7,6 @@ import org.footwell.calculation.rule.AtMostOne;
 import org.footwell.calculation.rule.Needs;
 
 /** A listener: the midpoint between the ears, or both ears; what a calculation needs it says at its place. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 @AtMostOne({"position", "left_ear"})
 @Needs(field = "left_ear", beside = "right_ear")

@@ -1,13 +1,11 @@
 package org.footwell.parts;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.Pattern;
 import jakarta.validation.constraints.Size;
 import org.footwell.calculation.Built;
 
 /** One voice coil of a driver, or several alike. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record VoiceCoil(
     @Schema(

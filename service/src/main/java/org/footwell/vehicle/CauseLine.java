@@ -1,11 +1,9 @@
 package org.footwell.vehicle;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 
 /** One thing that would explain what was measured. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record CauseLine(
     @Schema(description = "What would be wrong") LikelyCause cause,
     @Schema(description = "Ids of the channels it is about") List<String> channels,

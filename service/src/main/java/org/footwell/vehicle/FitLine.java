@@ -1,10 +1,8 @@
 package org.footwell.vehicle;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 
 /** How a driver goes into its opening. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record FitLine(
     @Schema(description = "Id of the driver") String driver,
     @Schema(description = "Largest cut-out the opening takes, mm") double openingMm,

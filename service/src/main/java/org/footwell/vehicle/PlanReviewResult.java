@@ -1,6 +1,5 @@
 package org.footwell.vehicle;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.math.BigDecimal;
 import java.util.List;
@@ -16,7 +15,6 @@ import org.footwell.vehicle.chain.EngineState;
 import org.footwell.vehicle.chain.Limit;
 
 /** The plan, channel by channel, and the system as a whole; one state in all of it. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record PlanReviewResult(
     @Schema(description = "Seat that delays and trims are for: the one of largest weight")
@@ -76,7 +74,6 @@ public record PlanReviewResult(
     @Schema(description = "What the customer pays; where the plan has a quote") QuoteTotals quote) {
 
   /** One channel. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record ChannelLine(
       @Schema(description = "Id of the channel") String id,
@@ -113,7 +110,6 @@ public record PlanReviewResult(
       @Schema(description = "The worst finding about this channel") Verdict verdict) {}
 
   /** One driver, with the programme and the settings of the sheet. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record DriverLine(
       @Schema(description = "Id of the driver") String id,
@@ -141,7 +137,6 @@ public record PlanReviewResult(
           Double protectionUf) {}
 
   /** Where channels hand over to each other. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record CrossoverLine(
       @Schema(description = "Id of the channel below") String lower,
@@ -172,7 +167,6 @@ public record PlanReviewResult(
       @Schema(description = "Most that left and right of the group differ, dB") double spreadDb) {}
 
   /** One seat. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record SeatLine(
       @Schema(description = "Name of the seat") String name,
       @Schema(description = "Level of all channels together there, dB SPL") Double levelDbSpl,
@@ -190,7 +184,6 @@ public record PlanReviewResult(
           Double crossoverLossDb) {}
 
   /** The supply in one situation. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record SupplyLine(
       @Schema(description = "When") EngineState situation,
       @Schema(description = "Voltage at the battery with the programme, V; absent where none holds")
@@ -202,7 +195,6 @@ public record PlanReviewResult(
       @Schema(description = "One line per amplifier") List<FedLine> amplifiers) {}
 
   /** One amplifier on its supply. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record FedLine(
       @Schema(description = "Id of the amplifier") String id,
       @Schema(description = "Voltage at it with the programme, V") Double voltageV,
@@ -212,7 +204,6 @@ public record PlanReviewResult(
           Double cleanPowerW) {}
 
   /** The supply cable of one amplifier and its fuse. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record CableLine(
       @Schema(description = "Id of the amplifier") String id,
@@ -228,7 +219,6 @@ public record PlanReviewResult(
       @Schema(description = "Sum of the fuses in the amplifier itself, A") Double ownFuseA) {}
 
   /** What to set on one channel, in the order it is done. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record SetupLine(
       @Schema(description = "Id of the channel") String id,
@@ -264,7 +254,6 @@ public record PlanReviewResult(
       @Schema(description = "What was measured") MeasuredLine measured) {}
 
   /** What was really set on one channel. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record SetLine(
       @Schema(description = "RMS voltage with the test tone, V") Double gainV,
       @Schema(description = "The same over the one advised, dB") Double gainOffDb,
@@ -273,7 +262,6 @@ public record PlanReviewResult(
       @Schema(description = "Polarity of the processor") Integer polarity) {}
 
   /** What was measured of one channel. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record MeasuredLine(
       @Schema(description = "Level, dB SPL") Double levelDbSpl,
       @Schema(description = "Measured less predicted level, dB") Double levelOffDb,
@@ -285,7 +273,6 @@ public record PlanReviewResult(
       @Schema(description = "Whether it is that of the plan") Boolean polarityRight) {}
 
   /** The largest clean level. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record LargestLine(
       @Schema(description = "Level at the main seat, dB SPL") Double levelDbSpl,
       @Schema(description = "The same A-weighted, dBA") Double levelDba,

@@ -1,12 +1,10 @@
 package org.footwell.vehicle;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.math.BigDecimal;
 import java.util.List;
 
 /** What the customer is to pay, in exact decimals. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record QuoteTotals(
     @Schema(description = "Currency of all prices, by its ISO 4217 code") String currency,
     @Schema(description = "Everything that is paid for, a line each") List<QuoteItem> items,
@@ -21,7 +19,6 @@ public record QuoteTotals(
     @Schema(description = "Sum with tax") BigDecimal total) {
 
   /** An item. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record QuoteItem(
       @Schema(description = "What it is called") String name,
       @Schema(description = "How many, or how many hours") BigDecimal quantity,

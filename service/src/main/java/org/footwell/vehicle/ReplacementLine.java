@@ -1,10 +1,8 @@
 package org.footwell.vehicle;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 
 /** A position before against after; what the data of one of both do not say is left out. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record ReplacementLine(
     @Schema(description = "Id of the position") String driver,
     @Schema(description = "Id of the factory part that leaves it") String factoryPart,

@@ -1,12 +1,10 @@
 package org.footwell.vehicle;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.text.Phrase;
 
 /** One step back to how the vehicle left the factory. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record RestoreLine(
     @Schema(description = "What to do") RestoreStep step,
     @Schema(

@@ -14,7 +14,8 @@ import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Shape;
 import org.footwell.calculation.UnknownPath;
 import org.footwell.web.request.Endpoint;
-import org.footwell.web.request.Json;
+import org.footwell.web.request.Rendering;
+import org.footwell.web.request.Trees;
 
 /** Requests as they are sent, and what can be varied in them and asked of their results. */
 final class Requests {
@@ -28,7 +29,7 @@ final class Requests {
 
   static ObjectNode read(String json) {
     try {
-      return (ObjectNode) Json.MAPPER.readTree(json);
+      return (ObjectNode) Trees.MAPPER.readTree(json);
     } catch (JsonProcessingException e) {
       throw new AssertionError("not JSON: " + json, e);
     }
@@ -36,7 +37,7 @@ final class Requests {
 
   /** As maps and lists, the way an analysis gets it. */
   static Map<?, ?> untyped(JsonNode request) {
-    return (Map<?, ?>) Endpoint.untyped(Json.bytes(request));
+    return (Map<?, ?>) Endpoint.untyped(Rendering.utf8(request.toString()));
   }
 
   /** Dotted paths to all numbers it gives, and to all that it could give of its own fields. */

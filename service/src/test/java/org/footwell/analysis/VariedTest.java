@@ -23,7 +23,7 @@ import org.footwell.calculation.Verdict;
 import org.footwell.calculation.text.Reader;
 import org.footwell.vehicle.PlanReview;
 import org.footwell.web.request.Endpoint;
-import org.footwell.web.request.Json;
+import org.footwell.web.request.Rendering;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -89,7 +89,7 @@ class VariedTest {
     try {
       Answer<R> answer =
           new Endpoint<>(varied.subject(), ENGINE, LONG)
-              .answer(Json.bytes(request), false, Reader.ANYONE)
+              .answer(Rendering.utf8(request.toString()), false, Reader.ANYONE)
               .answer();
       List<Object> outputs = new ArrayList<>();
       varied.outputs().forEach(place -> outputs.add(place.of(answer.result())));

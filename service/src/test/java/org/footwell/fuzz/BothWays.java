@@ -10,6 +10,7 @@ import org.footwell.calculation.Shape;
 import org.footwell.web.request.Endpoint;
 import org.footwell.web.request.Json;
 import org.footwell.web.request.JsonTokens;
+import org.footwell.web.request.Trees;
 
 /**
  * JSON as a record, read straight and by way of maps and lists: what the first takes, the second takes
@@ -38,7 +39,7 @@ final class BothWays {
   private static <T extends Record> T straight(Class<T> type, byte[] json) throws Exception {
     try {
       T record = JsonTokens.read(Shape.of(type), json);
-      return record != null && isFinite(Json.MAPPER.valueToTree(record)) ? record : null;
+      return record != null && isFinite(Trees.MAPPER.valueToTree(record)) ? record : null;
     } catch (JsonProcessingException | NumberFormatException refused) {
       return null;
     }

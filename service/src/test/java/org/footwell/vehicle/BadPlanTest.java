@@ -19,7 +19,7 @@ import org.footwell.calculation.text.Reader;
 import org.footwell.electrical.amplifier.RailMatch;
 import org.footwell.vehicle.packages.PackageOptions;
 import org.footwell.vehicle.questions.PlanDocument;
-import org.footwell.web.request.Json;
+import org.footwell.web.request.Trees;
 import org.junit.jupiter.api.Test;
 
 /** A plan with many faults of every kind is told all of them in one answer, each with its place. */
@@ -152,7 +152,7 @@ class BadPlanTest {
   }
 
   private static Set<String> told(Calculation<?, ?> calculation, JsonNode request) {
-    Object untyped = Json.MAPPER.convertValue(request, Object.class);
+    Object untyped = Trees.MAPPER.convertValue(request, Object.class);
     Refused refused =
         assertThrows(
             Refused.class, () -> new Engine().bind(calculation.card().request(), untyped, false));
@@ -168,7 +168,7 @@ class BadPlanTest {
 
   @Test
   void likewiseWhereThePlanStandsWithinARequest() {
-    ObjectNode request = Json.MAPPER.createObjectNode();
+    ObjectNode request = Trees.MAPPER.createObjectNode();
     request.set("plan", badInEveryWay().json());
     Set<String> inPlan = new HashSet<>();
     OF_EVERY_KIND.forEach(fault -> inPlan.add(fault.replace(" ", " /plan")));

@@ -18,7 +18,7 @@ import org.footwell.vehicle.PlanReviewResult.ChannelLine;
 import org.footwell.vehicle.PlanReviewResult.CrossoverLine;
 import org.footwell.vehicle.PlanReviewResult.DriverLine;
 import org.footwell.vehicle.PlanReviewResult.SetupLine;
-import org.footwell.web.request.Json;
+import org.footwell.web.request.Trees;
 
 /** A plan in the making: the demo plan, or one of its own, to be changed and reviewed. */
 final class PlanDraft {
@@ -46,7 +46,7 @@ final class PlanDraft {
 
   static PlanDraft of(String json) {
     try {
-      return new PlanDraft((ObjectNode) Json.MAPPER.readTree(json));
+      return new PlanDraft((ObjectNode) Trees.MAPPER.readTree(json));
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
@@ -62,7 +62,7 @@ final class PlanDraft {
     JsonNode holder = plan.at(pointer.substring(0, last));
     String name = pointer.substring(last + 1);
     try {
-      JsonNode value = Json.MAPPER.readTree(json);
+      JsonNode value = Trees.MAPPER.readTree(json);
       if (holder instanceof ArrayNode list) {
         if (name.equals("-")) {
           list.add(value);
@@ -92,7 +92,7 @@ final class PlanDraft {
 
   VehiclePlan read() {
     return new Engine()
-        .bind(VehiclePlan.class, Json.MAPPER.convertValue(plan, Object.class), false);
+        .bind(VehiclePlan.class, Trees.MAPPER.convertValue(plan, Object.class), false);
   }
 
   Answer<PlanReviewResult> review() {

@@ -13,7 +13,7 @@ import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.sheet.HostileNames;
 import org.footwell.sheet.Papers;
 import org.footwell.sheet.SheetFigures;
-import org.footwell.web.request.Json;
+import org.footwell.web.request.Trees;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -42,8 +42,8 @@ class PlanSheetsTest {
               page,
               Locale.ENGLISH,
               figure -> !isBesideADrawing(figure), // those are held in CurvePlotsTest
-              Json.MAPPER.valueToTree(answer),
-              Json.MAPPER.valueToTree(plan));
+              Trees.MAPPER.valueToTree(answer),
+              Trees.MAPPER.valueToTree(plan));
       assertTrue(figures >= 5, example + ": " + figures);
     }
   }

@@ -13,7 +13,7 @@ import org.footwell.Calculations;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.Refused;
-import org.footwell.web.request.Json;
+import org.footwell.web.request.Trees;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -41,7 +41,7 @@ class ChecksStandAnythingTest {
         ObjectNode request = example.deepCopy();
         put(request, place, senseless);
         request.put("colour", "red");
-        Object untyped = Json.MAPPER.convertValue(request, Object.class);
+        Object untyped = Trees.MAPPER.convertValue(request, Object.class);
         assertThrows(
             Refused.class,
             () -> new Engine().bind(calculation, untyped, false),

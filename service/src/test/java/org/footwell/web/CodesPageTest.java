@@ -18,6 +18,7 @@ import org.footwell.calculation.Caution;
 import org.footwell.calculation.text.Coded;
 import org.footwell.calculation.text.Words;
 import org.footwell.contract.PublishedCode;
+import org.footwell.web.request.Trees;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 
@@ -33,7 +34,8 @@ class CodesPageTest {
 
   @Test
   void theListIsWhatTheCardsDeclare() throws IOException {
-    JsonNode declared = JSON.valueToTree(Map.of("codes", PublishedCode.all(Calculations.all())));
+    JsonNode declared =
+        Trees.MAPPER.valueToTree(Map.of("codes", PublishedCode.all(Calculations.all())));
     assertEquals(declared, published());
   }
 

@@ -10,7 +10,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import org.footwell.calculation.Engine;
-import org.footwell.web.request.Json;
+import org.footwell.web.request.Trees;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -47,7 +47,7 @@ public class PackageBenchmark {
 
   @Setup
   public void read() throws IOException {
-    ObjectNode json = (ObjectNode) Json.MAPPER.readTree(DemoOffer.request());
+    ObjectNode json = (ObjectNode) Trees.MAPPER.readTree(DemoOffer.request());
     Random random = new Random(1);
     spread((ArrayNode) json.at("/offer/drivers"), "/part/id", drivers, random);
     spread((ArrayNode) json.at("/offer/amplifiers"), "/amplifier/id", 10, random);
@@ -55,7 +55,7 @@ public class PackageBenchmark {
     json.put("list_count", 50);
     request =
         ENGINE.bind(
-            PackageOptionsRequest.class, Json.MAPPER.convertValue(json, Map.class), false);
+            PackageOptionsRequest.class, Trees.MAPPER.convertValue(json, Map.class), false);
   }
 
   /** More of the same, each a little different in every number. */

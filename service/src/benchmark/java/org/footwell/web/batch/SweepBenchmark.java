@@ -15,7 +15,8 @@ import org.footwell.calculation.Engine;
 import org.footwell.calculation.text.Reader;
 import org.footwell.web.request.Digits;
 import org.footwell.web.request.Endpoint;
-import org.footwell.web.request.Json;
+import org.footwell.calculation.Shape;
+import org.footwell.web.request.JsonTokens;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -66,7 +67,8 @@ public class SweepBenchmark {
                 + rows
                 + "}], \"outputs\": [\"level_db_spl\", \"exposure_allowed_h\"]}")
             .getBytes(StandardCharsets.UTF_8);
-    request = Json.MAPPER.readValue(example, SoundLevelRequest.class);
+    request = JsonTokens.read(
+            Shape.of(SoundLevelRequest.class), example.getBytes(StandardCharsets.UTF_8));
     one = Executors.newFixedThreadPool(1);
     two = Executors.newFixedThreadPool(2);
   }

@@ -4,12 +4,14 @@ import org.footwell.calculation.text.Reader;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.util.concurrent.TimeUnit;
 import org.footwell.Calculations;
 import org.footwell.calculation.Answer;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Engine;
+import org.footwell.calculation.Shape;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -90,7 +92,9 @@ public class CalculationBenchmark {
       return new Prepared<>(
           new Endpoint<>(calculation, new Engine(), Duration.ofSeconds(10)),
           calculation,
-          Json.MAPPER.readValue(calculation.card().example(), calculation.card().request()),
+          JsonTokens.read(
+              Shape.of(calculation.card().request()),
+              calculation.card().example().getBytes(StandardCharsets.UTF_8)),
           new Engine());
     } catch (IOException e) {
       throw new UncheckedIOException(e);

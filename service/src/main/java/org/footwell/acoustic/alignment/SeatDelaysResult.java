@@ -1,13 +1,11 @@
 package org.footwell.acoustic.alignment;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.Built;
 
 /** How long each channel waits, and what that leaves. */
 @Built
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record SeatDelaysResult(
     @Schema(description = "One entry per channel, in the order given") List<ChannelDelay> channels,
     @Schema(description = "One entry per seat, in the order given") List<Seat> seats,
@@ -29,7 +27,6 @@ public record SeatDelaysResult(
         double driftMs) {
 
   /** One channel. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record ChannelDelay(
       @Schema(description = "Name of the channel") String name,

@@ -1,12 +1,10 @@
 package org.footwell.acoustic.crossover;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.Built;
 
 /** Where to part the bands, and what each way then gets. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record CrossoverPlanResult(
     @Schema(description = "The lowest crossover proposed, Hz; absent when it has no proposal")
         Double lowestCrossoverHz,
@@ -24,7 +22,6 @@ public record CrossoverPlanResult(
         ProtectionCapacitor protection) {
 
   /** The crossover between two ways. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record PlannedCrossover(
       @Schema(description = "The way below") String lowerId,
@@ -78,7 +75,6 @@ public record CrossoverPlanResult(
       @Schema(description = "Not above, Hz") double frequencyHz) {}
 
   /** One order of the upper way's high-pass. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record PlannedSlope(
       @Schema(description = "Order of the high-pass") int order,
       @Schema(
@@ -93,7 +89,6 @@ public record CrossoverPlanResult(
           Boolean withinXmax) {}
 
   /** What one way gets. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record WayShare(
       @Schema(description = "The way") String id,

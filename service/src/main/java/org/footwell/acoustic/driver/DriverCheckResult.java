@@ -1,6 +1,5 @@
 package org.footwell.acoustic.driver;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.acoustic.driver.sheet.Agreement;
@@ -11,7 +10,6 @@ import org.footwell.acoustic.driver.sheet.Sheet;
 import org.footwell.calculation.Built;
 
 /** A driver's record, completed and checked. What does not follow from the figures is absent. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record DriverCheckResult(
     @Schema(description = "The part_id of the request") String part,
@@ -78,7 +76,6 @@ public record DriverCheckResult(
   }
 
   /** Thiele/Small figures. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record Completed(
       Double reOhm,
@@ -111,7 +108,6 @@ public record DriverCheckResult(
   }
 
   /** Given above expected. Absent where it could not be checked. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Discrepancy(
       @Schema(description = "qts against qms and qes, percent") Double qtsPercent,
       @Schema(description = "fs against mms and cms, percent") Double fsPercent,
@@ -133,7 +129,6 @@ public record DriverCheckResult(
   }
 
   /** Figures after reconciliation. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record Adjusted(
       Double reOhm,
@@ -168,7 +163,6 @@ public record DriverCheckResult(
   }
 
   /** Given above adjusted. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record Residual(
       @Schema(description = "Of re, percent") Double rePercent,

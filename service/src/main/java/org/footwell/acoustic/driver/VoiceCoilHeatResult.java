@@ -1,10 +1,8 @@
 package org.footwell.acoustic.driver;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 
 /** How warm a voice coil is, what that does to its resistance and level, and where it ends. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record VoiceCoilHeatResult(
     double coilC,
     @Schema(description = "Temperature of the magnet, °C; absent with a measured resistance")

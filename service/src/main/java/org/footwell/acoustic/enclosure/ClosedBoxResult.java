@@ -1,6 +1,5 @@
 package org.footwell.acoustic.enclosure;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.acoustic.enclosure.lowend.BoxLimits;
@@ -9,7 +8,6 @@ import org.footwell.acoustic.enclosure.lowend.BoxResponse;
 import org.footwell.calculation.Built;
 
 /** What a closed box or a large leaky baffle makes of a driver. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record ClosedBoxResult(
     @Schema(description = "Net volume of air, litre: given, or found for the wanted qtc or ripple")

@@ -1,6 +1,5 @@
 package org.footwell.acoustic.enclosure;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.acoustic.enclosure.lowend.BoxLimits;
@@ -9,7 +8,6 @@ import org.footwell.acoustic.enclosure.lowend.BoxResponse;
 import org.footwell.calculation.Built;
 
 /** What a vented box makes of a driver. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record VentedBoxResult(
     @Schema(description = "Volume with driver, bracing and port in it, litre") double grossVolumeL,
@@ -53,7 +51,6 @@ public record VentedBoxResult(
   }
 
   /** A port that fits the tuning, and the air in it. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Vent(
       @Schema(description = "Inside area of all ports, cm²") double areaCm2,
       @Schema(description = "Length of each port itself: given, or found for the tuning, mm")

@@ -1,11 +1,9 @@
 package org.footwell.acoustic.exposure;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 
 /** How much of a day's noise that was. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record SoundExposureResult(
     @Schema(description = "By the recommendation of NIOSH: 85 dBA for 8 h, halved every 3 dB")
         Dose niosh,
@@ -24,7 +22,6 @@ public record SoundExposureResult(
     @Schema(description = "The periods in the order given") List<Line> periods) {
 
   /** A day's dose by one rule. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Dose(
       @Schema(description = "Dose of the day, %; 100 is all that is allowed") double dosePercent,
       @Schema(description = "Steady level of 8 h with that dose, dBA; absent without a dose")
@@ -36,7 +33,6 @@ public record SoundExposureResult(
           Double remainingH) {}
 
   /** One period. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Line(
       double levelDba,
       Double levelDbc,

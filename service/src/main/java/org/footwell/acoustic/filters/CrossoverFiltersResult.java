@@ -1,13 +1,11 @@
 package org.footwell.acoustic.filters;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.Built;
 import org.footwell.signal.Biquad;
 
 /** Digital sections, what each way does, and what all of them sum to. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record CrossoverFiltersResult(
     @Schema(
             description =
@@ -26,7 +24,6 @@ public record CrossoverFiltersResult(
     @Schema(description = "The sum at each further height of listening") List<AtHeight> heights) {
 
   /** A section as designed and as the device holds it. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record DesignedSection(
       @Schema(description = "Name of the way it belongs to") String channel,
       @Schema(description = "JSON Pointer to the part of the request it comes from") String pointer,
@@ -38,7 +35,6 @@ public record CrossoverFiltersResult(
           Double roundedPoleRadius) {}
 
   /** One way: filters, gain, polarity and delay. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record WayCurve(
       @Schema(description = "Name of the way") String id,
       @Schema(description = "Highest level within the range, dB") double highestDb,
@@ -56,7 +52,6 @@ public record CrossoverFiltersResult(
       @Schema(description = "The curve") List<WayPoint> points) {}
 
   /** One frequency of a way. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record WayPoint(
       double frequencyHz,
       @Schema(description = "Level, dB; -300 or more") double levelDb,
@@ -69,7 +64,6 @@ public record CrossoverFiltersResult(
           Double roundedLevelDb) {}
 
   /** All ways together. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record Sum(
       @Schema(description = "Start of the band that is judged, Hz") double bandFromHz,
@@ -93,7 +87,6 @@ public record CrossoverFiltersResult(
       @Schema(description = "Where it is, Hz") double lowestHz) {}
 
   /** One frequency of the sum. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record SumPoint(
       double frequencyHz,
       @Schema(

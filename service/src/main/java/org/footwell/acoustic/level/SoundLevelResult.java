@@ -1,11 +1,9 @@
 package org.footwell.acoustic.level;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import org.footwell.calculation.Built;
 
 /** How loud it is at the seat. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record SoundLevelResult(
     @Schema(description = "Continuous level at the seat, dB SPL") double levelDbSpl,
@@ -36,7 +34,6 @@ public record SoundLevelResult(
         Limits limits) {
 
   /** Continuous levels of this programme at the seat. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Limits(
       @Schema(description = "Largest level that every limit known allows, dB SPL")
           double largestLevelDbSpl,

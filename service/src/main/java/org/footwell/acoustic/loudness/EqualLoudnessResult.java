@@ -1,11 +1,9 @@
 package org.footwell.acoustic.loudness;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 
 /** What keeps the balance at the listening level. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record EqualLoudnessResult(
     @Schema(description = "Largest lift advised among the bands, dB; 0 when none is lifted")
         double largestLiftDb,

@@ -1,11 +1,9 @@
 package org.footwell.acoustic.seats;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 
 /** Levels by band: of each source alone, of all together at each seat. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record SeatLevelsResult(
     @Schema(description = "Each source alone, in the order given") List<SourceLine> sources,
     @Schema(description = "What all play together: one common drive for every band")
@@ -30,7 +28,6 @@ public record SeatLevelsResult(
       @Schema(description = "What holds it there") SourceLimit limitedBy) {}
 
   /** What all sources play in one band. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Drive(
       @Schema(description = "Exact mid-band frequency, Hz") double frequencyHz,
       @Schema(description = "Signal against full drive, dB: as far as no source passes a limit")
@@ -47,7 +44,6 @@ public record SeatLevelsResult(
       @Schema(description = "By band") List<SeatBand> bands) {}
 
   /** One band at one seat, at the common drive. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record SeatBand(
       @Schema(description = "Exact mid-band frequency, Hz") double frequencyHz,
       @Schema(description = "Each source's part, dB SPL, in the order of the sources")
@@ -60,7 +56,6 @@ public record SeatLevelsResult(
       @Schema(description = "Level over target, dB") Double headroomDb) {}
 
   /** Where the headroom is smallest. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Tightest(
       @Schema(description = "Headroom over the target, dB; negative: the target is not reached")
           double headroomDb,

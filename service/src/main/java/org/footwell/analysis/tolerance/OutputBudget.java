@@ -1,13 +1,11 @@
 package org.footwell.analysis.tolerance;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.NotNull;
 import java.util.List;
 import org.footwell.calculation.Built;
 
 /** How far one number of the result may be off, and what drives it. In its own unit. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record OutputBudget(
     @Schema(description = "The number of the result") @NotNull String path,

@@ -1,11 +1,9 @@
 package org.footwell.analysis.tolerance;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.NotNull;
 
 /** What one input, or a group of them, does to an output. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record OutputDriver(
     @Schema(description = "The input by its path, or the group") @NotNull String input,
     @Schema(

@@ -1,6 +1,5 @@
 package org.footwell.analysis.tolerance;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.NotNull;
 import java.util.Arrays;
@@ -65,7 +64,6 @@ public record ToleranceResult(
   }
 
   /** An input as it was varied. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record SampledInput(
       @Schema(description = "The number in the request") @NotNull String path,
       @Schema(description = "What the request states") @NotNull Double stated,

@@ -1,12 +1,10 @@
 package org.footwell.electrical.amplifier;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.Built;
 
 /** What published ratings say of an amplifier, and whether they agree with one another. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record AmplifierRatingsResult(
     @Schema(
@@ -35,7 +33,6 @@ public record AmplifierRatingsResult(
         List<Bridge> bridge) {
 
   /** One rating against the source behind all. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Rated(
       double loadOhm,
       @Schema(description = "Clean power the rating amounts to, W") double cleanPowerW,

@@ -1,12 +1,10 @@
 package org.footwell.electrical.amplifier;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.Built;
 
 /** What an amplifier delivers into the load, and how that suits the driver. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record RailMatchResult(
     @Schema(description = "Clean sine power into the load at the stated supply, W")
@@ -75,7 +73,6 @@ public record RailMatchResult(
   }
 
   /** Clean power at one supply voltage. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record AtSupply(
       double supplyV,
       @Schema(description = "Clean sine power into the load, W") double cleanPowerW,

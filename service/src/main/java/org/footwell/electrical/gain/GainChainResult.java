@@ -1,13 +1,11 @@
 package org.footwell.electrical.gain;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.Built;
 import org.footwell.parts.Terminals;
 
 /** How to set a chain, what to measure then, and how much noise it makes. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record GainChainResult(
     @Schema(
@@ -44,7 +42,6 @@ public record GainChainResult(
         Double noiseLevelDbSpl) {
 
   /** What a factory output really gives. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record FactorySource(
       @Schema(description = "Peak of its largest clean sine, V") double cleanPeakV,
       @Schema(description = "Clean sine power into the load its power is stated for, W")
@@ -55,7 +52,6 @@ public record GainChainResult(
           Double loadResistorW) {}
 
   /** One stage as it should be set. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Setting(
       @Schema(description = "Name as given") String name,
       @Schema(description = "Gain to set, dB") double gainDb,

@@ -1,19 +1,16 @@
 package org.footwell.electrical.heat;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.Built;
 
 /** What an amplifier takes from the battery and turns into heat. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record AmplifierHeatResult(
     @Schema(description = "All channels together, converter included") Total total,
     @Schema(description = "One channel of each entry of the request, in its order")
         List<ChannelHeat> channels) {
 
   /** The whole amplifier. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Total(
       @Schema(description = "No signal") TotalDraw idle,
       @Schema(description = "Sine on all channels, at sine_swing_ratio of the full swing")
@@ -38,7 +35,6 @@ public record AmplifierHeatResult(
           double peakBatteryCurrentA) {}
 
   /** What the whole amplifier takes for one kind of signal. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record TotalDraw(
       @Schema(description = "Power into all loads, W") double outputPowerW,
       @Schema(description = "Power from the rails, W") double railPowerW,
@@ -50,7 +46,6 @@ public record AmplifierHeatResult(
       @Schema(description = "Heat of the whole amplifier, W") double heatW) {}
 
   /** One channel. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record ChannelHeat(
       @Schema(description = "Name as given") String name,
@@ -84,7 +79,6 @@ public record AmplifierHeatResult(
       @Schema(description = "Music at one third of full power") Draw musicThird) {}
 
   /** What one channel takes for one kind of signal. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Draw(
       @Schema(description = "Power into the load, W") double outputPowerW,
       @Schema(description = "Power from the rails, W") double railPowerW,

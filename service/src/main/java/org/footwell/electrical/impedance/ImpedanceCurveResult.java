@@ -1,12 +1,10 @@
 package org.footwell.electrical.impedance;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.Built;
 
 /** The impedance of a driver over frequency. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record ImpedanceCurveResult(
     @Schema(description = "Resonance in free air or in the closed box, Hz; none in a vented box")

@@ -1,6 +1,5 @@
 package org.footwell.electrical.impedance;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import org.footwell.calculation.Built;
 
@@ -8,7 +7,6 @@ import org.footwell.calculation.Built;
  * A driver's parameters from its measured impedance. Each confidence is half the width of the 95 %
  * interval, of the value in percent.
  */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record ImpedanceFitResult(
     @Schema(description = "DC resistance, ohm; as given when it was given") double reOhm,
@@ -41,7 +39,6 @@ public record ImpedanceFitResult(
     Double blTm) {
 
   /** The driver with the added mass. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record WithMass(
       @Schema(description = "Resonance with the mass, Hz") double resonanceHz,
       @Schema(description = "Mechanical Q with the mass") double qms,
@@ -53,7 +50,6 @@ public record ImpedanceFitResult(
           double mmsConfidencePercent) {}
 
   /** The driver in the closed box. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record InBox(
       @Schema(description = "Resonance in the box, Hz") double resonanceHz,
       @Schema(description = "Mechanical Q in the box") double qmc,

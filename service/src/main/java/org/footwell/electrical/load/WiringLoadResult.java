@@ -1,12 +1,10 @@
 package org.footwell.electrical.load;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.Built;
 
 /** The load a network is, and who gets what of it. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record WiringLoadResult(
     @Schema(
@@ -50,13 +48,11 @@ public record WiringLoadResult(
     @Schema(description = "Peak of that current for a sine, A") Double peakCurrentA) {
 
   /** The load in one band. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record BandLoad(
       @Schema(description = "Name of the band") String band,
       @Schema(description = "Rated load in the band, ohm") double loadOhm) {}
 
   /** What one coil takes. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record CoilShare(
       @Schema(description = "Name of the coil, or its place in the network when it has none")
           String name,

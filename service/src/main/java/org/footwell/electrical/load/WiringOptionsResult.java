@@ -1,12 +1,10 @@
 package org.footwell.electrical.load;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.Built;
 
 /** The networks that the coils can be wired as, counted, and the best of them. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record WiringOptionsResult(
     @Schema(description = "How many distinct networks use all of the coils") int networkCount,
@@ -28,7 +26,6 @@ public record WiringOptionsResult(
         List<Option> options) {
 
   /** One network. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Option(
       @Schema(description = "The network in circuit notation, + in series, || in parallel")
           String network,
@@ -48,7 +45,6 @@ public record WiringOptionsResult(
       @Schema(description = "The coils in the order of the network") List<CoilPower> coils) {}
 
   /** What one coil takes. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record CoilPower(
       @Schema(description = "Name of the coil, or its place in the network when it has none")
           String name,

@@ -1,6 +1,5 @@
 package org.footwell.electrical.passive;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.Built;
@@ -10,7 +9,6 @@ import org.footwell.parts.LadderElement;
  * Parts of a passive filter and what they do. Levels are voltages at the load over that at the
  * amplifier.
  */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record PassiveFilterResult(
     @Schema(description = "Every part, from the amplifier to the driver") List<Part> parts,
@@ -38,7 +36,6 @@ public record PassiveFilterResult(
     @Schema(description = "The curves") List<Point> points) {
 
   /** One part. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record Part(
       @Schema(description = "What it is there for") Purpose purpose,
@@ -70,7 +67,6 @@ public record PassiveFilterResult(
   }
 
   /** Levels at a corner. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Corner(
       @Schema(description = "Which side it is of") Purpose side,
       @Schema(description = "Its frequency, Hz") double frequencyHz,
@@ -80,7 +76,6 @@ public record PassiveFilterResult(
       @Schema(description = "Preferred values with the real driver, dB") Double driverDb) {}
 
   /** One frequency of the curves. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Point(
       double frequencyHz,
       @Schema(description = "What the ideal filter has, dB") double targetDb,

@@ -1,11 +1,9 @@
 package org.footwell.electrical.passive;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 
 /** What a passive network is to the amplifier and does to the driver. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record PassiveNetworkResult(
     @Schema(description = "Lowest modulus the amplifier sees in the range, ohm")
         double lowestModulusOhm,

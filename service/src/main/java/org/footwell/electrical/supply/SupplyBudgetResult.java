@@ -1,11 +1,9 @@
 package org.footwell.electrical.supply;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import org.footwell.calculation.Built;
 
 /** Whether alternator and battery bear the sound system. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record SupplyBudgetResult(
     @Schema(description = "Average power into the loudspeakers, W") double averageOutputW,
@@ -30,7 +28,6 @@ public record SupplyBudgetResult(
         Double standbyDays) {
 
   /** What the supply does in one situation. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record SupplyState(
       @Schema(description = "Average current of the sound system, A; absent when it collapses")
           Double averageCurrentA,

@@ -1,12 +1,10 @@
 package org.footwell.electrical.supply;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.Built;
 
 /** The supply cable and its fuses. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record SupplyCableResult(
     @Schema(
             description =
@@ -23,7 +21,6 @@ public record SupplyCableResult(
     @Schema(description = "The branches, in the order given") List<SizedBranch> branches) {
 
   /** A cable of one size with what follows from it. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record SizedCable(
       double areaMm2,
@@ -53,7 +50,6 @@ public record SupplyCableResult(
           LimitedBy limitedBy) {}
 
   /** A branch. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record SizedBranch(
       @Schema(description = "What it feeds") String name,
       @Schema(

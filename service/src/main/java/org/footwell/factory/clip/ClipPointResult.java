@@ -1,13 +1,11 @@
 package org.footwell.factory.clip;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.Built;
 import org.footwell.factory.clip.ClipPointRequest.OutputLoad;
 
 /** The highest clean volume step and what to set by it. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record ClipPointResult(
     @Schema(description = "Highest clean volume step; absent if none is") Integer cleanStep,
@@ -48,7 +46,6 @@ public record ClipPointResult(
   }
 
   /** One volume step. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record StepFigures(
       int volumeStep,

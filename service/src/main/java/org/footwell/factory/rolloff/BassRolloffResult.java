@@ -1,13 +1,11 @@
 package org.footwell.factory.rolloff;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.Built;
 import org.footwell.calculation.text.Words;
 
 /** Where the bass falls behind, and what restores it. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record BassRolloffResult(
     @Schema(description = "Volume step the others are held against") int referenceStep,
     @Schema(description = "First volume step whose bass falls behind; absent if none does")
@@ -31,7 +29,6 @@ public record BassRolloffResult(
         List<BandGain> bands) {
 
   /** One volume step. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record StepLoss(
       int volumeStep,

@@ -1,12 +1,10 @@
 package org.footwell.factory.sum;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.Built;
 
 /** The sum as it is, and the best that the outputs allow. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record SignalSumResult(
     @Schema(description = "The sum of what is connected, as it is") Evenness sum,
@@ -55,7 +53,6 @@ public record SignalSumResult(
           boolean flatEnough) {}
 
   /** What to do with one output. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Advice(
       @Schema(description = "Name as given") String id,
       @Schema(description = "Whether to connect it to the sum") boolean connect,

@@ -1,11 +1,9 @@
 package org.footwell.fitting.carpentry;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 
 /** A box and the panels it is glued of. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record BoxPanelsResult(
     @Schema(description = "Volume inside, all that is in it included, litre") double grossVolumeL,
     @Schema(description = "Volume between the outer faces, litre") double outsideVolumeL,
@@ -31,7 +29,6 @@ public record BoxPanelsResult(
           double topDepthMm) {}
 
   /** A panel as it is cut from the board. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Panel(
       @Schema(description = "Which one") Name name,
       @Schema(description = "How many alike") int count,

@@ -1,6 +1,5 @@
 package org.footwell.fitting.comparison;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.math.BigDecimal;
 import java.util.List;
@@ -13,7 +12,6 @@ import org.footwell.fitting.comparison.sides.ComparedPosition.Zone;
 import org.footwell.fitting.comparison.sides.ComparedSide;
 
 /** Factory parts and replacements side by side; what is not known is left out. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record DriverComparisonResult(
     @Schema(description = "Currency of all prices, as given") String priceCurrency,
     @Schema(description = "The whole vehicle") VehicleTotals totals,
@@ -22,7 +20,6 @@ public record DriverComparisonResult(
     @Schema(description = "What comes in besides") List<AdditionLine> additions) {
 
   /** One position. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record PositionLine(
       @Schema(description = "What the place is called") String name,
@@ -57,7 +54,6 @@ public record DriverComparisonResult(
   }
 
   /** Positions of one zone and band. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record GroupLine(
       @Schema(description = "Where in the sound stage it plays") Zone zone,
@@ -84,7 +80,6 @@ public record DriverComparisonResult(
           BigDecimal pricePerDb) {}
 
   /** The whole vehicle. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record VehicleTotals(
       @Schema(description = "What comes in, additions too, less what goes out, g")
@@ -121,7 +116,6 @@ public record DriverComparisonResult(
           Double lowestUsefulAfterHz) {}
 
   /** Something that comes in besides. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record AdditionLine(
       @Schema(description = "What it is called") String name,
       @Schema(description = "Where its mass goes") MountedAt at,

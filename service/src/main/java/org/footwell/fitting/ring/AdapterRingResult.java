@@ -1,13 +1,11 @@
 package org.footwell.fitting.ring;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import org.footwell.calculation.Built;
 import org.footwell.fitting.ring.drawing.RingGeometry;
 import org.footwell.fitting.ring.drawing.Walls;
 
 /** Whether a driver fits, and the ring that makes it fit. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record AdapterRingResult(
     @Schema(description = "Whether no finding forbids it") boolean fits,
@@ -35,7 +33,6 @@ public record AdapterRingResult(
         double screwEngagement) {
 
   /** Air left in each direction. Negative means it does not fit. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Room(
       @Schema(description = "Behind the driver, mm, the clearance included") double depthMm,
       @Schema(description = "Before the driver, mm, the clearance included; absent without grille")

@@ -1,12 +1,10 @@
 package org.footwell.measured.arrival;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.Built;
 
 /** When everything arrives, and what to delay. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record ArrivalTimesResult(
     @Schema(description = "One entry per channel, in the order given")
@@ -48,7 +46,6 @@ public record ArrivalTimesResult(
   }
 
   /** One channel at the listening position. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record ChannelArrival(
       @Schema(description = "Id of the channel") String id,
@@ -94,7 +91,6 @@ public record ArrivalTimesResult(
       @Schema(description = "Upper end of that band, Hz") double highHz) {}
 
   /** One channel at one microphone position. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record Take(
       @Schema(description = "Id of the channel") String channel,

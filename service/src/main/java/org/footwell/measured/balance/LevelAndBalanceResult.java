@@ -1,11 +1,9 @@
 package org.footwell.measured.balance;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 
 /** How loud every channel is, and what evens them out. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record LevelAndBalanceResult(
     @Schema(description = "One entry per channel, in the order given") List<ChannelLevel> channels,
     @Schema(description = "Third octaves of every channel, channel by channel") List<Band> bands,
@@ -62,7 +60,6 @@ public record LevelAndBalanceResult(
       @Schema(description = "Whether the channel is judged by it") boolean judged) {}
 
   /** Two channels against each other, in the bands both are judged by. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Pair(
       @Schema(description = "Id of the left channel") String left,
       @Schema(description = "Id of the right channel") String right,

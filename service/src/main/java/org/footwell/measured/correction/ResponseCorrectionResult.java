@@ -1,6 +1,5 @@
 package org.footwell.measured.correction;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.Built;
@@ -8,7 +7,6 @@ import org.footwell.signal.Biquad;
 import org.footwell.signal.SectionKind;
 
 /** Filters for every channel, and what they do. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record ResponseCorrectionResult(
     @Schema(description = "One entry per channel, in the order given")
         List<ChannelCorrection> channels,
@@ -23,7 +21,6 @@ public record ResponseCorrectionResult(
     @Schema(description = "Lowest frequency the gates can tell, Hz") double gateLimitHz) {
 
   /** One channel. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record ChannelCorrection(
       @Schema(description = "Id of the channel") String id,

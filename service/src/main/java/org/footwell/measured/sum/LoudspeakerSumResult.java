@@ -1,12 +1,10 @@
 package org.footwell.measured.sum;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.Built;
 
 /** How two channels sum, and what would sum better. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record LoudspeakerSumResult(
     @Schema(description = "Lower end of the band judged, Hz") double bandFromHz,

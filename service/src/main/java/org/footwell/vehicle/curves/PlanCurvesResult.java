@@ -1,6 +1,5 @@
 package org.footwell.vehicle.curves;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.Built;
@@ -8,7 +7,6 @@ import org.footwell.vehicle.PlanReviewResult.SupplyLine;
 import org.footwell.vehicle.chain.Limit;
 
 /** What a plan does over frequency with a full-scale sine and the settings of its sheet. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record PlanCurvesResult(
     @Schema(description = "Seat of largest weight, for which levels of channels are")
@@ -39,7 +37,6 @@ public record PlanCurvesResult(
         List<SupplyLine> supply) {
 
   /** One channel. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record ChannelCurve(
       @Schema(description = "Id of the channel") String id,
       @Schema(description = "Level of the channel alone at the main seat, dB SPL")

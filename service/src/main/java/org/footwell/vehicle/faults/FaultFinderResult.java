@@ -1,6 +1,5 @@
 package org.footwell.vehicle.faults;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.NotNull;
 import java.util.List;
@@ -8,7 +7,6 @@ import org.footwell.calculation.Built;
 
 /** What is wrong in a vehicle, as far as what was measured tells. */
 @Built
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record FaultFinderResult(
     @Schema(description = "How many figures were measured that the plan predicts") int figureCount,
     @Schema(
@@ -67,7 +65,6 @@ public record FaultFinderResult(
       @Schema(description = "The faults, one or two") @NotNull List<FaultLine> faults) {}
 
   /** Something that was not measured. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record NextMeasurement(
       @Schema(description = "What to measure") @NotNull FigureKind measure,
       @Schema(description = "Id of the channel") String channel,

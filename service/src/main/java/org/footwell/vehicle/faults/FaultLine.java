@@ -1,6 +1,5 @@
 package org.footwell.vehicle.faults;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.NotNull;
 import java.util.List;
@@ -9,7 +8,6 @@ import org.footwell.calculation.text.Phrase;
 
 /** One thing that may be wrong. */
 @Built
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record FaultLine(
     @Schema(description = "What would be wrong") @NotNull FaultKind fault,
     @Schema(description = "Ids of the channels it is about") List<String> channels,

@@ -1,6 +1,5 @@
 package org.footwell.vehicle.packages;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.math.BigDecimal;
 import java.util.List;
@@ -10,7 +9,6 @@ import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.vehicle.PlanReviewResult;
 
 /** The packages that no other beats, as whole plans, and what is proven of them. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record PackageOptionsResult(
     @Schema(
@@ -51,7 +49,6 @@ public record PackageOptionsResult(
   }
 
   /** What is proven of the list. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record Proof(
       @Schema(
@@ -73,7 +70,6 @@ public record PackageOptionsResult(
       @Schema(description = "None is louder, dB SPL") Double levelAtMostDbSpl) {}
 
   /** Wishes that cannot all be met, and what there is without one of them. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Relaxed(
       @Schema(
               description =
@@ -84,7 +80,6 @@ public record PackageOptionsResult(
           List<Double> attainable) {}
 
   /** A package. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   @Built
   public record OfferedPackage(
       @Schema(description = "Price of all that is new, extras included") BigDecimal price,
@@ -116,7 +111,6 @@ public record PackageOptionsResult(
       @Schema(description = "Its review") PlanReviewResult review) {}
 
   /** What is in a slot. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record FilledSlot(
       @Schema(description = "Name of the slot") String slot,
       @Schema(description = "Id of the part in it") String part,

@@ -1,6 +1,5 @@
 package org.footwell.vehicle.repair;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.NotNull;
 import java.math.BigDecimal;
@@ -10,7 +9,6 @@ import org.footwell.calculation.Called;
 import org.footwell.calculation.Verdict;
 
 /** What least has to be changed in a plan. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record PlanRepairResult(
     @Schema(description = "Verdict of the review of the plan as it is") @NotNull
         Verdict verdictBefore,
@@ -34,7 +32,6 @@ public record PlanRepairResult(
 
   /** Changes to be made together, and the review they lead to. */
   @Built
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Repair(
       @Schema(description = "What is changed, one or two things") @NotNull List<ChangeLine> changes,
       @Schema(description = "Effort beside that of others; 1 is a setting") int effort,
@@ -53,7 +50,6 @@ public record PlanRepairResult(
           List<Trouble> caused) {}
 
   /** One change. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record ChangeLine(
       @Schema(description = "What kind of change it is") @NotNull RepairKind change,
       @Schema(description = "JSON Pointers to what is changed in the plan") @NotNull

@@ -1,6 +1,5 @@
 package org.footwell.web.batch;
 
-import com.fasterxml.jackson.databind.ObjectWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -17,7 +16,6 @@ import org.footwell.web.request.Rendering;
 /** The table of a sweep in JSON: as one document, or its rows alone, one a line. */
 final class SweepJson implements SweepForm {
 
-  private static final ObjectWriter ROW = Json.MAPPER.writerFor(SweepTable.Swept.class);
   private static final byte[] NOTHING = {};
   private static final String NO_ROWS_YET = "]}";
 
@@ -98,7 +96,7 @@ final class SweepJson implements SweepForm {
   }
 
   private byte[] bytes(SweepTable.Swept row) {
-    return Json.bytes(ROW, row, digits);
+    return Json.bytes(row, digits);
   }
 
   @Override

@@ -1,6 +1,5 @@
 package org.footwell.web.batch;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.NotNull;
 import java.util.List;
@@ -46,7 +45,6 @@ public record SweepTable(
       @Schema(description = "What it is, with its unit") @NotNull String meaning) {}
 
   /** One row: what the calculation comes to with these inputs, or why it comes to nothing. */
-  @JsonInclude(JsonInclude.Include.NON_NULL)
   public record Swept(
       @Schema(description = "Values of the inputs, by their paths") @NotNull
           Map<String, Object> inputs,

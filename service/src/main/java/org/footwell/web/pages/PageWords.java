@@ -1,6 +1,5 @@
 package org.footwell.web.pages;
 
-import com.fasterxml.jackson.core.JsonProcessingException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -58,12 +57,7 @@ public final class PageWords {
   }
 
   static byte[] json(Locale language) {
-    try {
-      return Json.MAPPER.writeValueAsBytes(
-          new Said(language.toLanguageTag(), in(language), Quantity.units()));
-    } catch (JsonProcessingException e) {
-      throw new UncheckedIOException(e);
-    }
+    return Json.bytes(new Said(language.toLanguageTag(), in(language), Quantity.units()));
   }
 
   private static Properties english() {

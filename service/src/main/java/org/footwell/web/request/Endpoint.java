@@ -5,9 +5,6 @@ import com.fasterxml.jackson.core.JsonParseException;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.io.JsonEOFException;
-import com.fasterxml.jackson.databind.DeserializationFeature;
-import com.fasterxml.jackson.databind.ObjectReader;
-import com.fasterxml.jackson.databind.ObjectWriter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
@@ -34,12 +31,6 @@ import org.footwell.calculation.text.Reader;
 /** A calculation with everything prepared that a request to it needs. */
 public final class Endpoint<Q extends Record, R extends Record> {
 
-  private static final ObjectReader UNTYPED =
-      Json.MAPPER
-          .readerFor(Object.class)
-          // Money stays exact on this way too.
-          .with(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS);
-
   private final Calculation<Q, R> calculation;
   private final Engine engine;
   private final Duration deadline;
@@ -52,7 +43,6 @@ public final class Endpoint<Q extends Record, R extends Record> {
   private final Formats<Q, R> formats;
   private final Map<String, List<String>> options;
   private final Map<String, List<String>> optionsOfDocument;
-  private final ObjectWriter writer;
 
   public Endpoint(Calculation<Q, R> calculation, Engine engine, Duration deadline) {
     this(calculation, null, engine, deadline);
@@ -70,9 +60,6 @@ public final class Endpoint<Q extends Record, R extends Record> {
     this.formats = new Formats<>(card);
     this.options = Query.optionsWith(formats.names());
     this.optionsOfDocument = Query.withPlace(options);
-    this.writer =
-        Json.MAPPER.writerFor(
-            Json.MAPPER.getTypeFactory().constructParametricType(Answer.class, card.result()));
   }
 
   public Card<Q, R> card() {
@@ -217,11 +204,11 @@ public final class Endpoint<Q extends Record, R extends Record> {
    * @throws ProblemException if it is not well-formed, or nothing
    */
   public static Object untyped(byte[] json) {
-    if (json.length == 0) {
-      throw ProblemException.of(ProblemType.UNREADABLE, ProblemWords.EMPTY);
-    }
-    try {
-      Object untyped = UNTYPED.readValue(json);
+    try (UntypedJson reader = new UntypedJson(json)) {
+      if (!reader.begins()) {
+        throw ProblemException.of(ProblemType.UNREADABLE, ProblemWords.EMPTY);
+      }
+      Object untyped = reader.whole();
       if (untyped == null) {
         throw ProblemException.of(ProblemType.UNREADABLE, ProblemWords.NULL);
       }
@@ -281,6 +268,6 @@ public final class Endpoint<Q extends Record, R extends Record> {
   }
 
   public byte[] json(Answer<R> answer, Digits digits) {
-    return Json.bytes(writer, answer, digits);
+    return Json.bytes(answer, digits);
   }
 }

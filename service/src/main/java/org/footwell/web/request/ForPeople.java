@@ -1,37 +1,39 @@
 package org.footwell.web.request;
 
 import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.SerializableString;
+import com.fasterxml.jackson.core.io.SerializedString;
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.ObjectMapper;
-import com.fasterxml.jackson.databind.PropertyName;
-import com.fasterxml.jackson.databind.SerializerProvider;
-import com.fasterxml.jackson.databind.introspect.Annotated;
-import com.fasterxml.jackson.databind.introspect.AnnotatedClass;
-import com.fasterxml.jackson.databind.introspect.AnnotatedMember;
+import com.fasterxml.jackson.databind.node.DoubleNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import com.fasterxml.jackson.databind.ser.std.StdSerializer;
-import com.fasterxml.jackson.databind.ser.std.ToStringSerializer;
-import com.fasterxml.jackson.databind.util.TokenBuffer;
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import org.footwell.calculation.AllDigits;
+import java.lang.annotation.Annotation;
 import org.footwell.calculation.Called;
 import org.footwell.calculation.InUnitOf;
+import org.footwell.calculation.Shape;
+import org.footwell.calculation.UnknownPath;
 import org.footwell.calculation.text.Names;
 
 /**
- * An answer on its way to a page of text: numbers of records marked so become texts, which no page
- * rounds, constants become the words for them, and fields have the names they are called by.
+ * An answer on its way to a page of text: numbers that are copied into a device become texts, which no page
+ * rounds, those of whatever quantity the request names are written with its unit, constants become the words
+ * for them, and fields have the names they are called by.
  */
-final class ForPeople extends DeclaredConstants {
-
-  private static final long serialVersionUID = 1L;
-
-  private static final ObjectMapper MAPPER =
-      Json.MAPPER.copy().setAnnotationIntrospector(new ForPeople());
+final class ForPeople extends RecordWriter {
 
   private static final String CALCULATION = "calculation";
   private static final String TITLE = "title";
+
+  private final Record request;
+  private final Labels labels;
+  private final TextCell figures;
+
+  private ForPeople(JsonGenerator out, Record request, Labels labels, TextCell figures) {
+    super(out, Digits.ALL);
+    this.request = request;
+    this.labels = labels;
+    this.figures = figures;
+  }
 
   /**
    * An answer with the words of a language in it.
@@ -39,20 +41,14 @@ final class ForPeople extends DeclaredConstants {
    * @param figures writes the numbers of which the request says what they are
    */
   static JsonNode tree(Answered<?, ?> answered, Labels labels, TextCell figures) {
-    try (TokenBuffer buffer = new TokenBuffer(MAPPER, false)) {
-      MAPPER
-          .writer()
-          .withAttribute(Labels.class, labels)
-          .withAttribute(NamedQuantity.class, new NamedQuantity(answered.request(), figures))
-          .writeValue(buffer, answered.answer());
-      JsonNode tree = MAPPER.readTree(buffer.asParser());
-      for (JsonNode group : tree.findParents(TITLE)) {
-        translateTitle((ObjectNode) group, labels);
-      }
-      return tree;
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+    JsonNode tree =
+        Trees.of(
+            out ->
+                new ForPeople(out, answered.request(), labels, figures).value(answered.answer()));
+    for (JsonNode group : tree.findParents(TITLE)) {
+      translateTitle((ObjectNode) group, labels);
     }
+    return tree;
   }
 
   /** Where a calculation is named, its title stands beside its id. */
@@ -64,41 +60,38 @@ final class ForPeople extends DeclaredConstants {
   }
 
   @Override
-  public Object findSerializer(Annotated part) {
-    if (part instanceof AnnotatedClass type && type.getRawType().isEnum()) {
-      return ConstantSerializer.class;
-    }
-    if (part.hasAnnotation(InUnitOf.class)) {
-      return NamedQuantity.Serializer.class;
-    }
-    return part instanceof AnnotatedMember member
-            && member.getDeclaringClass().isAnnotationPresent(AllDigits.class)
-        ? ToStringSerializer.class
-        : super.findSerializer(part);
+  protected SerializableString name(Component component) {
+    Called called = mark(component, Called.class);
+    return called == null ? super.name(component) : new SerializedString(called.value());
   }
 
   @Override
-  public PropertyName findNameForSerialization(Annotated part) {
-    Called called = part.getAnnotation(Called.class);
-    return called == null
-        ? super.findNameForSerialization(part)
-        : PropertyName.construct(called.value());
+  protected void constant(Enum<?> constant) throws IOException {
+    out.writeString(labels.value(Names.of(constant)));
   }
 
-  /** Writes the word for a constant. */
-  private static final class ConstantSerializer extends StdSerializer<Enum<?>> {
-    private static final long serialVersionUID = 1L;
-
-    @SuppressWarnings("unused") // made by the mapper
-    ConstantSerializer() {
-      super(Enum.class, false);
+  @Override
+  protected void number(Component of, double number) throws IOException {
+    InUnitOf field = of == null ? null : mark(of, InUnitOf.class);
+    if (field != null) {
+      out.writeString(figures.figure(quantity(field.value()), DoubleNode.valueOf(number)));
+    } else if (of != null && of.allDigits()) {
+      out.writeString(Double.toString(number));
+    } else {
+      super.number(of, number);
     }
+  }
 
-    @Override
-    public void serialize(Enum<?> constant, JsonGenerator out, SerializerProvider provider)
-        throws IOException {
-      Labels labels = (Labels) provider.getAttribute(Labels.class);
-      out.writeString(labels.value(Names.of(constant)));
+  private static <A extends Annotation> A mark(Component component, Class<A> mark) {
+    return component.reflected().getAccessor().getAnnotation(mark);
+  }
+
+  /** Path of the quantity that a field of the request names. */
+  private String quantity(String field) {
+    try {
+      return (String) Shape.of(request.getClass()).place(field).of(request);
+    } catch (UnknownPath wrong) {
+      throw new IllegalStateException(request + " has no " + field, wrong);
     }
   }
 }

@@ -1,6 +1,5 @@
 package org.footwell.web.request;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import jakarta.validation.constraints.NotNull;
 import java.util.List;
@@ -11,7 +10,6 @@ import org.footwell.calculation.text.Reader;
 import org.footwell.calculation.text.Texts;
 
 /** A problem answer by RFC 9457, with every fault of the request. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record Problem(
     @Schema(description = "Reference to the kind of problem") @NotNull String type,
     @Schema(description = "The kind of problem in words") @NotNull String title,

@@ -55,13 +55,13 @@ public final class Rendering {
     if (format.equals(Format.TEXT)) {
       return utf8(TextPage.of(answered, reader));
     }
-    JsonNode tree = Json.tree(answer, digits);
+    JsonNode tree = Trees.of(answer, digits);
     return format.equals(Format.XML) ? xml(tree) : utf8(csv(tree));
   }
 
   /** One part of an answer as a cell shows it. */
   public static byte[] part(Shape<?> result, Answer<?> answer, String field, Digits digits) {
-    return utf8(cell(pick(result, Json.tree(answer, digits), field)));
+    return utf8(cell(pick(result, Trees.of(answer, digits), field)));
   }
 
   /**
@@ -100,7 +100,7 @@ public final class Rendering {
     if (name.matches("\\d{1,6}")) {
       return here.get(Integer.parseInt(name));
     }
-    ArrayNode all = Json.MAPPER.createArrayNode();
+    ArrayNode all = Trees.MAPPER.createArrayNode();
     for (JsonNode entry : here) {
       if (entry.has(name)) {
         all.add(entry.get(name));

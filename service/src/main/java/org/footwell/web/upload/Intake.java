@@ -96,7 +96,7 @@ public final class Intake {
     try (InputStream in = new BodyLimit(Exchange.body(ctx), mostBytes)) {
       Object untyped;
       if (type.equals(JSON)) {
-        untyped = UntypedJson.read(in, share);
+        untyped = SamplesInJson.read(in, share);
       } else {
         Upload upload = Upload.read(in, Exchange.contentType(ctx.req()), requestBytes, share);
         // What stands behind the last part is of no use, but a checksum of all may be there.

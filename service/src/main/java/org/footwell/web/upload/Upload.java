@@ -76,7 +76,7 @@ final class Upload {
       throw ProblemException.of(
           ProblemType.UNREADABLE, Phrase.of(ProblemWords.NO_REQUEST_PART).own("part", REQUEST));
     }
-    return UntypedJson.read(new ByteArrayInputStream(request.toByteArray()), share);
+    return SamplesInJson.read(new ByteArrayInputStream(request.toByteArray()), share);
   }
 
   /** The files by the names of their parts. */

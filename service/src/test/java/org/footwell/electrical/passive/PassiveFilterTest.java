@@ -293,6 +293,29 @@ class PassiveFilterTest {
     assertEquals("/high_pass/order", odd.pointer());
   }
 
+  /** Its part has no preferred value near it: the search for one once went on for ever. */
+  @Test
+  void aCoilOfNextToNothingIsRefusedAtOnce() {
+    Driver driver =
+        DriverBuilder.builder()
+            .reOhm(3.4)
+            .leMh(1e-320)
+            .leExponent(0.7)
+            .fsHz(60.0)
+            .qms(4.0)
+            .qes(0.5)
+            .build();
+    Fault fault =
+        fault(
+            PassiveFilterRequestBuilder.builder()
+                .loadOhm(3.4)
+                .lowPass(filter(Kind.LINKWITZ_RILEY, 2, 2500))
+                .compensate(true)
+                .driver(driver));
+    assertEquals("part-out-of-reach", fault.code());
+    assertEquals("/compensate", fault.pointer());
+  }
+
   @Test
   void nothingToDesignOrNobodyToDesignForIsRefused() {
     assertEquals("nothing-to-design", fault(eightOhms()).code());

@@ -19,7 +19,7 @@ import org.footwell.fitting.comparison.sides.ComparedPosition.MountedAt;
 import org.footwell.sheet.HostileNames;
 import org.footwell.sheet.Papers;
 import org.footwell.sheet.SheetFigures;
-import org.footwell.web.request.Json;
+import org.footwell.web.request.Trees;
 import org.junit.jupiter.api.Test;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
@@ -146,7 +146,7 @@ class ComparisonSheetTest {
     bound.factory.xmaxMm(null);
     for (ComparisonDraft draft : List.of(doorsAndAmplifier(), ComparisonDraft.of(bound))) {
       for (Reader reader : List.of(Reader.ANYONE, GERMAN)) {
-        JsonNode answer = Json.MAPPER.valueToTree(answer(draft, reader));
+        JsonNode answer = Trees.MAPPER.valueToTree(answer(draft, reader));
         int figures =
             SheetFigures.assertAllIn(
                 page(draft, reader), reader.language(), figure -> true, answer);

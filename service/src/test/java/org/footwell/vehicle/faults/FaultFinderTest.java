@@ -20,7 +20,7 @@ import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.vehicle.ModelledPlans;
 import org.footwell.vehicle.faults.FaultFinderResult.Explanation;
 import org.footwell.vehicle.faults.FaultFinderResult.NextMeasurement;
-import org.footwell.web.request.Json;
+import org.footwell.web.request.Trees;
 import org.junit.jupiter.api.Test;
 
 /** Two doors and a subwoofer of two voice coils in parallel, measured. */
@@ -37,7 +37,7 @@ class FaultFinderTest {
 
   private static ObjectNode plan() {
     try {
-      ObjectNode plan = (ObjectNode) Json.MAPPER.readTree(Files.readString(PLAN));
+      ObjectNode plan = (ObjectNode) Trees.MAPPER.readTree(Files.readString(PLAN));
       plan.putArray("measured");
       return plan;
     } catch (IOException e) {

@@ -11,7 +11,7 @@ import java.util.Locale;
 import org.footwell.vehicle.RandomPlans;
 import org.footwell.vehicle.faults.FaultFinderResult.Explanation;
 import org.footwell.vehicle.faults.MeasuredVehicle.Kind;
-import org.footwell.web.request.Json;
+import org.footwell.web.request.Trees;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -28,7 +28,7 @@ class PlantedFaultsIT {
 
   private static ObjectNode demo(String name) throws IOException {
     Path file = Path.of("../docs/examples/" + name + ".json");
-    return (ObjectNode) Json.MAPPER.readTree(Files.readString(file));
+    return (ObjectNode) Trees.MAPPER.readTree(Files.readString(file));
   }
 
   private static PlantedStudy study(Kind kind) throws IOException {

@@ -10,7 +10,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.Refused;
-import org.footwell.web.request.Json;
+import org.footwell.web.request.Trees;
 import org.junit.jupiter.api.Test;
 
 /** What a plan and an offer can lack elsewhere, and packages cannot do without, is told at once. */
@@ -37,13 +37,13 @@ class NeedsOfPackagesTest {
 
   /** The small job with an unknown field, so that it is refused before anything is worked out. */
   private static ObjectNode job() throws Exception {
-    ObjectNode job = (ObjectNode) Json.MAPPER.readTree(SmallJob.REQUEST);
-    job.put("colour", "red").set("offer", Json.MAPPER.readTree(OFFER));
+    ObjectNode job = (ObjectNode) Trees.MAPPER.readTree(SmallJob.REQUEST);
+    job.put("colour", "red").set("offer", Trees.MAPPER.readTree(OFFER));
     return job;
   }
 
   private static Set<String> required(ObjectNode job) {
-    Map<?, ?> untyped = Json.MAPPER.convertValue(job, Map.class);
+    Map<?, ?> untyped = Trees.MAPPER.convertValue(job, Map.class);
     Set<String> places = new TreeSet<>();
     assertThrows(Refused.class, () -> new Engine().bind(new PackageOptions(), untyped, false))
         .faults()

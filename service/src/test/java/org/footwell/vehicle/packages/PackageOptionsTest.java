@@ -25,7 +25,7 @@ import org.footwell.vehicle.PlanReview;
 import org.footwell.vehicle.packages.PackageOptionsResult.FilledSlot;
 import org.footwell.vehicle.packages.PackageOptionsResult.OfferedPackage;
 import org.footwell.vehicle.packages.PackageOptionsResult.Relaxed;
-import org.footwell.web.request.Json;
+import org.footwell.web.request.Trees;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -298,7 +298,7 @@ class PackageOptionsTest {
            {"part": {"id": "x", "role": "woofer", "driver": {"rated_ohm": 4}}}]},
          "wishes": {"keep": ["somewhere"]}}
         """
-            .formatted(Json.MAPPER.valueToTree(SmallJob.bare().plan()));
+            .formatted(Trees.MAPPER.valueToTree(SmallJob.bare().plan()));
     List<Fault> faults = assertThrows(Refused.class, () -> answer(SmallJob.of(request))).faults();
     Set<String> told = new TreeSet<>();
     faults.forEach(fault -> told.add(told(fault)));
@@ -328,7 +328,7 @@ class PackageOptionsTest {
                    {"name": "c", "drivers": ["bass"]}, {"name": "d", "drivers": ["bass"]},
                    {"name": "e", "drivers": ["bass"]}]}
         """
-            .formatted(Json.MAPPER.valueToTree(SmallJob.bare().plan()));
+            .formatted(Trees.MAPPER.valueToTree(SmallJob.bare().plan()));
     List<Fault> faults = assertThrows(Refused.class, () -> answer(SmallJob.of(request))).faults();
     assertEquals(List.of("/slots", "/wishes/budget"), faults.stream().map(Fault::pointer).toList());
   }

@@ -14,14 +14,14 @@ import org.footwell.sheet.HostileNames;
 import org.footwell.sheet.Papers;
 import org.footwell.sheet.SheetFigures;
 import org.footwell.vehicle.sheets.PlanSheets;
-import org.footwell.web.request.Json;
+import org.footwell.web.request.Trees;
 import org.junit.jupiter.api.Test;
 
 /** The sheet of packages to choose from, on a screen and on paper. */
 class PackagesSheetTest {
 
   private static ObjectNode demo() throws Exception {
-    return ((ObjectNode) Json.MAPPER.readTree(DemoOffer.request())).put("list_count", 3);
+    return ((ObjectNode) Trees.MAPPER.readTree(DemoOffer.request())).put("list_count", 3);
   }
 
   private static Shown<PackageOptionsRequest, PackageOptionsResult> shown(JsonNode request) {
@@ -48,7 +48,7 @@ class PackagesSheetTest {
             SheetFigures.parsed(drawn("html", shown)),
             Locale.ENGLISH,
             figure -> true,
-            Json.MAPPER.valueToTree(answer));
+            Trees.MAPPER.valueToTree(answer));
     assertTrue(figures >= 12, "figures: " + figures);
     String paper = Papers.text("en", () -> drawn("pdf", shown));
     assertTrue(paper.contains("Halmera camper van"), paper);

@@ -14,7 +14,7 @@ import org.footwell.parts.offer.Offer;
 import org.footwell.parts.offer.OfferedAmplifier;
 import org.footwell.parts.offer.OfferedCable;
 import org.footwell.parts.offer.OfferedDriver;
-import org.footwell.web.request.Json;
+import org.footwell.web.request.Trees;
 
 /** A hatchback with a front and a bass on the outputs of what is in it, and small offers for it. */
 final class SmallJob {
@@ -74,7 +74,7 @@ final class SmallJob {
   static PackageOptionsRequest of(String json) {
     try {
       return new Engine()
-          .bind(PackageOptionsRequest.class, Json.MAPPER.readValue(json, Map.class), false);
+          .bind(PackageOptionsRequest.class, Trees.MAPPER.readValue(json, Map.class), false);
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }

@@ -26,7 +26,7 @@ import org.footwell.calculation.text.Reader;
 import org.footwell.parts.plan.AskOfPlan;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.vehicle.questions.PlanQuestionsResult.Question;
-import org.footwell.web.request.Json;
+import org.footwell.web.request.Trees;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -92,9 +92,9 @@ class EveryQuestionTest {
   void isAnsweredAsItsRequestIsAlone(Posed posed) throws IOException {
     Answer<?> ofPlan = ask(posed);
     Calculation<?, ?> calculation = Calculations.BY_ID.get(posed.question().calculation()).get();
-    Answer<?> alone = alone(calculation, Json.MAPPER.writeValueAsString(ofPlan.request()));
+    Answer<?> alone = alone(calculation, Trees.MAPPER.writeValueAsString(ofPlan.request()));
     assertSame(
-        "", Json.MAPPER.valueToTree(alone.result()), Json.MAPPER.valueToTree(ofPlan.result()));
+        "", Trees.MAPPER.valueToTree(alone.result()), Trees.MAPPER.valueToTree(ofPlan.result()));
     assertEquals(Answers.codes(alone), Answers.codes(ofPlan));
     assertEquals(alone.verdict(), ofPlan.verdict());
     assertEquals(alone.safety(), ofPlan.safety());

@@ -25,7 +25,7 @@ import org.footwell.parts.plan.PlannedChannel;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.vehicle.PlanReview;
 import org.footwell.vehicle.questions.PlanQuestionsResult.Question;
-import org.footwell.web.request.Json;
+import org.footwell.web.request.Trees;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -104,7 +104,7 @@ class QuestionsAgreeTest {
 
   private static VehiclePlan plan(String name) {
     JsonNode sent = PlansUnderTest.NAMED.get(name);
-    return ENGINE.bind(VehiclePlan.class, Json.MAPPER.convertValue(sent, Object.class), false);
+    return ENGINE.bind(VehiclePlan.class, Trees.MAPPER.convertValue(sent, Object.class), false);
   }
 
   private static <Q extends Record, R extends Record> Answer<R> ask(
@@ -139,8 +139,8 @@ class QuestionsAgreeTest {
   @MethodSource("questions")
   void saysWhatTheReviewSays(String name, String id, String about) {
     VehiclePlan plan = plan(name);
-    JsonNode answer = Json.MAPPER.valueToTree(ask(Calculations.BY_ID.get(id).get(), about, plan));
-    JsonNode review = Json.MAPPER.valueToTree(Answers.of(new PlanReview(), plan).result());
+    JsonNode answer = Trees.MAPPER.valueToTree(ask(Calculations.BY_ID.get(id).get(), about, plan));
+    JsonNode review = Trees.MAPPER.valueToTree(Answers.of(new PlanReview(), plan).result());
     for (Pair pair : HELD.get(id)) {
       for (Figure figure : figures(answer, pair.ofAnswer(), about)) {
         JsonNode line = line(review.at(pair.list()), figure.of(), plan);

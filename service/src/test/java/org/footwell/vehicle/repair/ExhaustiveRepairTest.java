@@ -23,7 +23,7 @@ import org.footwell.parts.plan.PlanIndex;
 import org.footwell.parts.plan.VehiclePlan;
 import org.footwell.vehicle.ModelledPlans;
 import org.footwell.vehicle.PlanReview;
-import org.footwell.web.request.Json;
+import org.footwell.web.request.Trees;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -97,7 +97,7 @@ class ExhaustiveRepairTest {
     AtomicReference<Found> into = new AtomicReference<>();
     Answers.of(
         new Searching(paired, patience, into),
-        ModelledPlans.plan(Json.MAPPER.readTree(Files.readString(file))));
+        ModelledPlans.plan(Trees.MAPPER.readTree(Files.readString(file))));
     return into.get();
   }
 

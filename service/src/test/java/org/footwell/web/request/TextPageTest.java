@@ -168,7 +168,7 @@ class TextPageTest {
            "items": [{"name": "cable", "amount": 12.50}]}}}
         """;
     JsonNode answer =
-        Json.MAPPER.reader(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS).readTree(priced);
+        Trees.MAPPER.reader(DeserializationFeature.USE_BIG_DECIMAL_FOR_FLOATS).readTree(priced);
     String page = TextPage.of(answer, Reader.ANYONE, new Labels(Reader.ANYONE.language()));
     assertTrue(inOneLine(page).contains(" price 1,600.00 EUR "), page);
     assertTrue(inOneLine(page).contains(" total 2,990.47 EUR "), page);
@@ -236,6 +236,6 @@ class TextPageTest {
   }
 
   private static String page(String answer, Reader reader) throws JsonProcessingException {
-    return TextPage.of(Json.MAPPER.readTree(answer), reader, new Labels(reader.language()));
+    return TextPage.of(Trees.MAPPER.readTree(answer), reader, new Labels(reader.language()));
   }
 }

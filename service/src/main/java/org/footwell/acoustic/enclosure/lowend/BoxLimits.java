@@ -1,12 +1,10 @@
 package org.footwell.acoustic.enclosure.lowend;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import org.footwell.calculation.Built;
 import org.footwell.parts.Filter;
 
 /** How far the cone goes and what that allows. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record BoxLimits(
     @Schema(description = "RMS voltage of the drive, V") double voltageV,

@@ -1,11 +1,9 @@
 package org.footwell.acoustic.enclosure.lowend;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import org.footwell.calculation.Built;
 
 /** One frequency of the curve of a driver in a box. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record BoxPoint(
     double frequencyHz,

@@ -1,10 +1,8 @@
 package org.footwell.acoustic.enclosure.lowend;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 
 /** The low end of a driver in a box, the inductance of its coil left out. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 public record BoxResponse(
     @Schema(
             description =

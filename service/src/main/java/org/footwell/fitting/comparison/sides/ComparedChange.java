@@ -1,12 +1,10 @@
 package org.footwell.fitting.comparison.sides;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.math.BigDecimal;
 import org.footwell.calculation.Built;
 
 /** Replacement less factory part. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record ComparedChange(
     @Schema(description = "Mass that comes in less mass that goes out, all drivers, g")

@@ -1,12 +1,10 @@
 package org.footwell.fitting.comparison.sides;
 
-import com.fasterxml.jackson.annotation.JsonInclude;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.math.BigDecimal;
 import org.footwell.calculation.Built;
 
 /** One part in its position. Levels are of one driver, at 1 m in half space. */
-@JsonInclude(JsonInclude.Include.NON_NULL)
 @Built
 public record ComparedSide(
     @Schema(description = "What the part is called") String name,

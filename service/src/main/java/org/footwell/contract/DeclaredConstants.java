@@ -1,4 +1,4 @@
-package org.footwell.web.request;
+package org.footwell.contract;
 
 import com.fasterxml.jackson.databind.cfg.MapperConfig;
 import com.fasterxml.jackson.databind.introspect.AnnotatedClass;
@@ -6,8 +6,8 @@ import com.fasterxml.jackson.databind.introspect.JacksonAnnotationIntrospector;
 import java.util.Arrays;
 import org.footwell.calculation.text.Names;
 
-/** Constants of enums become JSON names by the one rule of the house, in answers and contract. */
-public class DeclaredConstants extends JacksonAnnotationIntrospector {
+/** Constants of enums become JSON names by the one rule of the house. */
+final class DeclaredConstants extends JacksonAnnotationIntrospector {
 
   private static final long serialVersionUID = 1L;
 

@@ -1,29 +1,24 @@
 package org.footwell.web.upload;
 
-import com.fasterxml.jackson.core.JsonParseException;
-import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
-import com.fasterxml.jackson.databind.exc.MismatchedInputException;
 import java.io.IOException;
 import java.io.InputStream;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import org.footwell.calculation.Series;
 import org.footwell.calculation.text.Phrase;
 import org.footwell.recording.RecordingRules;
-import org.footwell.web.request.Json;
 import org.footwell.web.request.ProblemException;
 import org.footwell.web.request.ProblemType;
 import org.footwell.web.request.ProblemWords;
+import org.footwell.web.request.UntypedJson;
 
 /**
- * Reads JSON as it comes into maps, lists, texts and numbers. Long rows of numbers are held without
- * a box each, so that recordings cost four bytes a sample; everything else is limited in number.
+ * Reads JSON as it comes. Long rows of numbers are held without a box each, so that recordings cost four
+ * bytes a sample; everything else is limited in number.
  */
-final class UntypedJson {
+final class SamplesInJson extends UntypedJson {
 
   /** Longer rows of numbers are kept as a series. */
   private static final int SHORT_ROW = 4096;
@@ -32,14 +27,13 @@ final class UntypedJson {
   private static final int COUNTED_VALUES = 1000;
   private static final int MOST_CHARACTERS = 1_000_000;
 
-  private final JsonParser parser;
   private final UploadMemory.Share share;
   private long numbers;
   private int values;
   private int characters;
 
-  private UntypedJson(JsonParser parser, UploadMemory.Share share) {
-    this.parser = parser;
+  private SamplesInJson(InputStream in, UploadMemory.Share share) throws IOException {
+    super(in);
     this.share = share;
   }
 
@@ -51,40 +45,24 @@ final class UntypedJson {
    * @throws ProblemException if it holds too much
    */
   static Object read(InputStream in, UploadMemory.Share share) throws IOException {
-    try (JsonParser parser = Json.MAPPER.createParser(in)) {
-      UntypedJson json = new UntypedJson(parser, share);
-      if (parser.nextToken() == null) {
-        return null;
-      }
-      Object value = json.value();
-      if (parser.nextToken() != null) {
-        throw MismatchedInputException.from(parser, Object.class, "more than one value");
-      }
-      return value;
+    try (SamplesInJson json = new SamplesInJson(in, share)) {
+      return json.begins() ? json.whole() : null;
     }
   }
 
-  private Object value() throws IOException {
+  @Override
+  protected Object value() throws IOException {
     if (++values > MOST_VALUES) {
       throw tooMuch(Phrase.of(ProblemWords.VALUES).with("most", MOST_VALUES));
     }
     if (values % COUNTED_VALUES == 0) {
       share.hold((long) COUNTED_VALUES * UploadMemory.BYTES_A_VALUE);
     }
-    return switch (parser.currentToken()) {
-      case START_OBJECT -> object();
-      case START_ARRAY -> array();
-      case VALUE_STRING -> text(parser.getText());
-      case VALUE_NUMBER_INT -> parser.getNumberValue();
-      case VALUE_NUMBER_FLOAT -> parser.getDecimalValue();
-      case VALUE_TRUE -> true;
-      case VALUE_FALSE -> false;
-      case VALUE_NULL -> null;
-      default -> throw new JsonParseException(parser, "unexpected " + parser.currentToken());
-    };
+    return super.value();
   }
 
-  private String text(String text) {
+  @Override
+  protected String text(String text) {
     characters += text.length();
     if (characters > MOST_CHARACTERS) {
       throw tooMuch(Phrase.of(ProblemWords.CHARACTERS).with("most", MOST_CHARACTERS));
@@ -97,17 +75,8 @@ final class UntypedJson {
         ProblemType.TOO_LARGE, Phrase.of(ProblemWords.HOLDS_MORE).with("what", what));
   }
 
-  private Map<String, Object> object() throws IOException {
-    Map<String, Object> fields = new LinkedHashMap<>();
-    while (parser.nextToken() != JsonToken.END_OBJECT) {
-      String name = text(parser.currentName());
-      parser.nextToken();
-      fields.put(name, value());
-    }
-    return fields;
-  }
-
-  private Object array() throws IOException {
+  @Override
+  protected Object array() throws IOException {
     List<Object> entries = new ArrayList<>();
     boolean onlyNumbers = true;
     while (parser.nextToken() != JsonToken.END_ARRAY) {
