@@ -77,7 +77,8 @@ sealed interface Node {
           new DeclaredRules(type, members));
     }
 
-    private static boolean isNumeric(Node node) {
+    /** Whether it is a fractional number or may have such in it. */
+    static boolean isNumeric(Node node) {
       if (node instanceof Repeated list) {
         return isNumeric(list.element());
       }

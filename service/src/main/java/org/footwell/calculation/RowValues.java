@@ -29,7 +29,7 @@ final class RowValues {
       } else if (member.node() instanceof Node.Scalar || isWords(member.node())) {
         parts.add(new Part(member, null, null));
         count++;
-      } else if (group.numeric().contains(member)) {
+      } else if (Node.Group.isNumeric(member.node())) {
         parts.add(new Part(member, null, (Node.Repeated) member.node()));
       }
     }

@@ -7,7 +7,6 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.DoubleNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
-import java.lang.annotation.Annotation;
 import org.footwell.calculation.Called;
 import org.footwell.calculation.InUnitOf;
 import org.footwell.calculation.Shape;
@@ -61,7 +60,7 @@ final class ForPeople extends RecordWriter {
 
   @Override
   protected SerializableString name(Component component) {
-    Called called = mark(component, Called.class);
+    Called called = component.mark(Called.class);
     return called == null ? super.name(component) : new SerializedString(called.value());
   }
 
@@ -72,7 +71,7 @@ final class ForPeople extends RecordWriter {
 
   @Override
   protected void number(Component of, double number) throws IOException {
-    InUnitOf field = of == null ? null : mark(of, InUnitOf.class);
+    InUnitOf field = of == null ? null : of.mark(InUnitOf.class);
     if (field != null) {
       out.writeString(figures.figure(quantity(field.value()), DoubleNode.valueOf(number)));
     } else if (of != null && of.allDigits()) {
@@ -80,10 +79,6 @@ final class ForPeople extends RecordWriter {
     } else {
       super.number(of, number);
     }
-  }
-
-  private static <A extends Annotation> A mark(Component component, Class<A> mark) {
-    return component.reflected().getAccessor().getAnnotation(mark);
   }
 
   /** Path of the quantity that a field of the request names. */

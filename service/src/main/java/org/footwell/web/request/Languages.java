@@ -36,7 +36,8 @@ public final class Languages {
    */
   public static Reader reader(
       String query, String acceptLanguage, BiConsumer<String, String> headers) {
-    Optional<Reader> asked = Reader.in(Query.language(query));
+    String language = Query.language(query);
+    Optional<Reader> asked = language.isEmpty() ? Optional.empty() : Reader.in(language);
     if (asked.isEmpty()) {
       headers.accept("Vary", "Accept-Language");
     }

@@ -352,13 +352,17 @@ public final class Query {
   }
 
   private static String asked(String raw, String option) {
-    return raw == null
-        ? ""
-        : Stream.of(raw.split("&", MOST_PARAMETERS))
-            .filter(pair -> pair.startsWith(option + "="))
-            .map(pair -> pair.substring(option.length() + 1))
-            .findFirst()
-            .orElse("");
+    if (raw == null) {
+      return "";
+    }
+    String name = option + "=";
+    int before = raw.startsWith(name) ? 0 : raw.indexOf("&" + name) + 1;
+    if (before == 0 && !raw.startsWith(name)) {
+      return "";
+    }
+    int from = before + name.length();
+    int end = raw.indexOf('&', from);
+    return end < 0 ? raw.substring(from) : raw.substring(from, end);
   }
 
   private static String decode(String text) {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.SerializableString;
 import com.fasterxml.jackson.core.io.SerializedString;
 import java.io.IOException;
+import java.lang.annotation.Annotation;
 import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.math.BigInteger;
@@ -31,33 +32,61 @@ class RecordWriter {
 
   /** How records of a type are written. */
   private static final class Written {
+    private final Class<?> type;
     private final RecordAccess access;
     private final Component[] components;
 
     Written(Class<?> type) {
+      this.type = type;
       RecordComponent[] reflected = type.getRecordComponents();
       boolean allDigits = type.isAnnotationPresent(AllDigits.class);
       access = RecordAccess.of(type);
       components = new Component[reflected.length];
       for (int i = 0; i < components.length; i++) {
-        components[i] =
-            new Component(
-                new SerializedString(Names.snake(reflected[i].getName())),
-                reflected[i].getType() == double.class,
-                allDigits,
-                reflected[i]);
+        components[i] = new Component(reflected[i], allDigits);
       }
     }
   }
 
-  /**
-   * A component of a record.
-   *
-   * @param isNumber whether it is a plain double, which is read without a box
-   * @param allDigits whether its numbers are copied into a device
-   */
-  protected record Component(
-      SerializableString name, boolean isNumber, boolean allDigits, RecordComponent reflected) {}
+  /** A component of a record. */
+  protected static final class Component {
+    private final SerializableString name;
+
+    /** Whether it is a plain double, which is read without a box. */
+    private final boolean isNumber;
+
+    private final boolean allDigits;
+    private final RecordComponent reflected;
+
+    /** How its last record was written: nearly always the next is of the same type. */
+    private Written last;
+
+    private Component(RecordComponent reflected, boolean allDigits) {
+      name = new SerializedString(Names.snake(reflected.getName()));
+      isNumber = reflected.getType() == double.class;
+      this.allDigits = allDigits;
+      this.reflected = reflected;
+    }
+
+    /** Whether its numbers are copied into a device. */
+    boolean allDigits() {
+      return allDigits;
+    }
+
+    /** What it is marked with, or null. */
+    <A extends Annotation> A mark(Class<A> mark) {
+      return reflected.getAccessor().getAnnotation(mark);
+    }
+
+    private Written written(Class<?> type) {
+      Written how = last;
+      if (how == null || how.type != type) {
+        how = WRITTEN.get(type);
+        last = how;
+      }
+      return how;
+    }
+  }
 
   protected final JsonGenerator out;
   private final Digits digits;
@@ -90,7 +119,7 @@ class RecordWriter {
     } else if (value instanceof Double number) {
       number(of, number);
     } else if (value instanceof Record record) {
-      record(record);
+      record(of, record);
     } else if (value instanceof Collection<?> list) {
       out.writeStartArray();
       for (Object entry : list) {
@@ -106,12 +135,13 @@ class RecordWriter {
     }
   }
 
-  private void record(Record record) throws IOException {
-    Written how = WRITTEN.get(record.getClass());
+  private void record(Component of, Record record) throws IOException {
+    Class<?> type = record.getClass();
+    Written how = of == null ? WRITTEN.get(type) : of.written(type);
     out.writeStartObject();
     for (int i = 0; i < how.components.length; i++) {
       Component component = how.components[i];
-      if (component.isNumber()) {
+      if (component.isNumber) {
         out.writeFieldName(name(component));
         number(component, how.access.number(record, i));
         continue;
@@ -162,7 +192,7 @@ class RecordWriter {
 
   /** What a component is called. */
   protected SerializableString name(Component component) {
-    return component.name();
+    return component.name;
   }
 
   /** Writes one of the values that a component can only have. */
@@ -176,7 +206,7 @@ class RecordWriter {
    * @param of the component it is, or is within; null outside of all records
    */
   protected void number(Component of, double number) throws IOException {
-    if (digits.all() || (of != null && of.allDigits())) {
+    if (digits.all() || (of != null && of.allDigits)) {
       out.writeNumber(number);
       return;
     }
