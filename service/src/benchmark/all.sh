@@ -7,8 +7,8 @@
 set -euo pipefail
 cd "$(dirname "$0")/../../.."
 declare -A script=([start]=start.sh [warmup]=warmup.sh [requests]=load.sh [connections]=connections.sh
-  [batch]=batch.sh [rows]=rows.sh [copies]=scale.sh [growth]=growth.sh)
-order=(start warmup requests connections batch rows copies growth)
+  [batch]=batch.sh [plans]=plans.sh [rows]=rows.sh [copies]=scale.sh [growth]=growth.sh)
+order=(start warmup requests connections batch plans rows copies growth)
 
 parts=("$@"); [[ $# -gt 0 ]] || parts=("${order[@]}")
 for part in "${parts[@]}"; do

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import com.networknt.schema.Error;
 import com.networknt.schema.Schema;
 import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SchemaRegistryConfig;
 import com.networknt.schema.dialect.OpenApi30;
 import java.io.IOException;
 import java.io.InputStream;
@@ -23,8 +24,14 @@ import java.util.concurrent.ConcurrentHashMap;
 public final class ContractDocument {
 
   private static final ObjectMapper MAPPER = new ObjectMapper();
+
+  /** A whole number may be written with a point, as in 3.1 of the standard. */
   private static final SchemaRegistry REGISTRY =
-      SchemaRegistry.withDialect(OpenApi30.getInstance());
+      SchemaRegistry.withDialect(
+          OpenApi30.getInstance(),
+          registry ->
+              registry.schemaRegistryConfig(
+                  SchemaRegistryConfig.builder().losslessNarrowing(true).build()));
 
   private final JsonNode root;
 
