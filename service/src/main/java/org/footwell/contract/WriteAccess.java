@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import javax.tools.DiagnosticCollector;
 import javax.tools.JavaCompiler;
 import javax.tools.JavaFileObject;
@@ -19,10 +20,12 @@ import javax.tools.ToolProvider;
 import org.footwell.Calculations;
 import org.footwell.analysis.SweepRequest;
 import org.footwell.analysis.registry.Analysis;
+import org.footwell.calculation.Answer;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Card;
-import org.footwell.calculation.Finding;
 import org.footwell.calculation.RecordAccess;
+import org.footwell.web.batch.SweepTable;
+import org.footwell.web.request.Problem;
 
 /**
  * Writes for every record of a request or a result how it is made and read, into the folder given second,
@@ -45,7 +48,7 @@ public final class WriteAccess {
     compile(sources, classes);
   }
 
-  /** All that requests and results are made of. */
+  /** All that requests, answers and problems are made of. */
   static Set<Class<?>> records() {
     Set<Class<?>> records = new LinkedHashSet<>();
     for (Calculation<?, ?> calculation : Calculations.all()) {
@@ -55,8 +58,8 @@ public final class WriteAccess {
       }
     }
     add(Calculations.PLAN.type(), records);
-    add(SweepRequest.class, records);
-    add(Finding.class, records);
+    Stream.of(SweepRequest.class, SweepTable.class, Answer.class, Problem.class)
+        .forEach(record -> add(record, records));
     return records;
   }
 
