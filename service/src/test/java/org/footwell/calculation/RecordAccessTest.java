@@ -8,10 +8,12 @@ import java.util.ArrayList;
 import java.util.List;
 import org.footwell.Calculations;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 /** What the build writes for a record makes and reads it as reflection does. */
+@Tag("long")
 class RecordAccessTest {
 
   /** A record that the build knows nothing of. */

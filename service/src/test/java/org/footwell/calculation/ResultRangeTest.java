@@ -15,12 +15,14 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.footwell.Calculations;
 import org.footwell.calculation.Vocabulary.Quantity;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * A number of a result that has the name of a quantity lies in the range of that quantity, so that it can be
  * put into the next request as it is. What may lie beyond is listed with its reason.
  */
+@Tag("long")
 class ResultRangeTest {
 
   private static final String LISTED = "/vocabulary/beyond-range-in-results.properties";

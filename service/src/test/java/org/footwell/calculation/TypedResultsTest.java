@@ -14,12 +14,14 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import org.footwell.Calculations;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /**
  * Several things of a result are a list, not a text in which they are joined; a choice is one of its
  * constants. Texts of several words are the caller's own or notations, listed with their reason.
  */
+@Tag("long")
 class TypedResultsTest {
 
   private static final String LISTED = "/vocabulary/words-in-results.properties";

@@ -22,6 +22,7 @@ import org.footwell.analysis.registry.Analysis;
 import org.footwell.calculation.AnsweredRequests.Answered;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
@@ -33,6 +34,7 @@ import org.junit.jupiter.api.TestFactory;
  * or by the request that states it. Of a list one entry is worked. A count needs no step: its name and
  * the entries counted say it.
  */
+@Tag("long")
 class WorkingsTest {
 
   private static final int DRAWN = 10;

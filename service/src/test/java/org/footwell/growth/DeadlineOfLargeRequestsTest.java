@@ -8,10 +8,12 @@ import java.util.stream.Stream;
 import org.footwell.Calculations;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.DeadlinePassed;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** The largest request of every calculation is stopped where its time is over; save where there is nothing to stop. */
+@Tag("long")
 class DeadlineOfLargeRequestsTest {
 
   /** What has no loop that a request could make long: {@code CostGrowth} shows how little they take. */

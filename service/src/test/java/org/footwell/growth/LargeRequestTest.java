@@ -9,8 +9,10 @@ import java.util.List;
 import java.util.Optional;
 import org.footwell.Calculations;
 import org.footwell.calculation.Calculation;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
+@Tag("long")
 class LargeRequestTest {
 
   private static final LargeRequest.Source SOURCE = new LargeRequest.Source();

@@ -15,9 +15,11 @@ import java.util.stream.Stream;
 import org.footwell.Calculations;
 import org.footwell.Committed;
 import org.footwell.calculation.Card;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** docs/validation.md: every calculation with its outside checks and the largest deviation. */
+@Tag("long")
 class ValidationReportTest {
 
   /** What lists others, or chooses by them, is checked through them. */

@@ -23,12 +23,14 @@ import org.footwell.vehicle.repair.PlanRepairResult;
 import org.footwell.vehicle.repair.PlanRepairResult.Repair;
 import org.footwell.vehicle.repair.PlanRepairResult.Trouble;
 import org.footwell.vehicle.repair.RepairKind;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /** The demo vehicles with one thing wrong are mended by what a fitter would do. */
+@Tag("long")
 class PlanRepairTest {
 
   private static final Path CODES = Path.of("src/test/resources/codes/plan-review");

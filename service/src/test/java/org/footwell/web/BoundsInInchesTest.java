@@ -19,6 +19,7 @@ import org.footwell.Calculations;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Shape;
 import org.footwell.calculation.text.Quantity;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -26,6 +27,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Bounds for who reads inches: each stands in feet or inches and is allowed itself, and what lies beyond is not. */
 @ExtendWith(RunningServer.class)
+@Tag("long")
 class BoundsInInchesTest {
 
   private static final Pattern RANGE =

@@ -14,10 +14,12 @@ import org.footwell.calculation.Calculation;
 import org.footwell.calculation.Engine;
 import org.footwell.calculation.Refused;
 import org.footwell.web.request.Trees;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** Whatever of a request is missing or senseless, no check of it stumbles: it is refused with what is known. */
+@Tag("long")
 class ChecksStandAnythingTest {
 
   private static final JsonNodeFactory MADE = JsonNodeFactory.instance;

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 
@@ -18,6 +19,7 @@ import org.junit.jupiter.api.extension.ExtendWith;
  * Special Publication 811, appendix B (inch 25.4 mm, foot 304.8 mm, both exact), and none is left over.
  */
 @ExtendWith(RunningServer.class)
+@Tag("long")
 class FindingUnitsTest {
 
   private static final Pattern METRIC = number("mm|cm|m|cm²|cm³|m³|litre");
