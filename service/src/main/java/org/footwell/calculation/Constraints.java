@@ -30,7 +30,7 @@ final class Constraints {
    *
    * @param further rules that it is held against as a whole
    */
-  static void check(Node.Group group, Object record, List<DeclaredRules> further, Faults faults) {
+  static void check(Node.Group group, Object record, Faults faults, DeclaredRules... further) {
     Constraints constraints = new Constraints(List.of(), faults);
     constraints.group(group, record, Where.OUTERMOST);
     for (DeclaredRules rules : further) {

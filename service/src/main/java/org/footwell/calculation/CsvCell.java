@@ -3,9 +3,6 @@ package org.footwell.calculation;
 /** What may stand in a cell of CSV: a spreadsheet that opens it must not run it as a formula. */
 public final class CsvCell {
 
-  /** What makes a spreadsheet take a text for a formula, as the first character of a cell. */
-  private static final String BEGIN_FORMULAS = "=+-@\t\r";
-
   private CsvCell() {}
 
   /** The text with an apostrophe before it where it would begin a formula; numbers stay as they are. */
@@ -15,7 +12,15 @@ public final class CsvCell {
 
   /** Whether a spreadsheet would take it for a formula; signed numbers are none. */
   static boolean beginsFormula(CharSequence text) {
-    return !text.isEmpty() && BEGIN_FORMULAS.indexOf(text.charAt(0)) >= 0 && !isSignedNumber(text);
+    return !text.isEmpty() && canBeginFormula(text.charAt(0)) && !isSignedNumber(text);
+  }
+
+  /** Whether a spreadsheet takes a text for a formula that begins so. */
+  static boolean canBeginFormula(char first) {
+    return switch (first) {
+      case '=', '+', '-', '@', '\t', '\r' -> true;
+      default -> false;
+    };
   }
 
   /**

@@ -48,9 +48,10 @@ public final class Row {
 
   /** Whether a spreadsheet would take a cell for a formula. */
   public boolean holdsFormula() {
-    CharBuffer cell = CharBuffer.wrap(characters);
     for (int i = 0; i < ends.length; i++) {
-      if (CsvCell.beginsFormula(cell.limit(ends[i]).position(start(i)))) {
+      // Few cells are looked at further: a batch asks of every row.
+      if (CsvCell.canBeginFormula(characters[start(i)])
+          && CsvCell.beginsFormula(CharBuffer.wrap(characters, start(i), length(i)))) {
         return true;
       }
     }

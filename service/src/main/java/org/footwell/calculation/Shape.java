@@ -240,12 +240,12 @@ public final class Shape<T extends Record> {
 
   /** Adds a fault for everything about a record that its bounds and rules do not allow. */
   void check(Object record, Faults faults) {
-    Constraints.check(root, record, List.of(), faults);
+    Constraints.check(root, record, faults);
   }
 
   /** The same with the rules that stand beside a calculation asked by it, or a kind of document. */
   void check(Object record, Class<?> declaring, Faults faults) {
-    Constraints.check(root, record, List.of(rulesOf(declaring)), faults);
+    Constraints.check(root, record, faults, rulesOf(declaring));
   }
 
   /** Holds a record whose own bounds and rules are kept against those further rules alone. */

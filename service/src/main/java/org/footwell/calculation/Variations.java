@@ -45,7 +45,7 @@ public final class Variations<Q extends Record> {
     Faults faults = new Faults();
     Object request = whole.with(values, faults);
     if (!faults.none()) {
-      Constraints.check(root, request, List.of(), faults);
+      Constraints.check(root, request, faults);
       throw new Refused(faults);
     }
     return (Q) request;
