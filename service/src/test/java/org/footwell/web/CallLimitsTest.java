@@ -257,6 +257,21 @@ class CallLimitsTest {
     }
   }
 
+  /** What is left of its body is read for a moment after the answer, and holds no place any more. */
+  @Test
+  void whoHasItsAnswerMayAskAgainAtOnce() throws IOException {
+    start("UNDER_WAY=1");
+    try (RawConnection refused = new RawConnection(server.port())) {
+      refused.send(
+          "POST "
+              + PATH
+              + " HTTP/1.1\r\nHost: a\r\nContent-Type: text/plain\r\n"
+              + "Content-Length: 5000\r\n\r\nthe rest never comes");
+      refused.readUntil("application/json");
+      assertEquals(200, call().statusCode());
+    }
+  }
+
   /** Whatever ends a request, the place it took is free again. */
   @Test
   void aRequestThatFailsOrIsBrokenOffTakesNoPlaceForGood() throws IOException {

@@ -98,11 +98,13 @@ public final class Admission {
           Phrase.of(ProblemWords.UNDER_WAY).with("most", rules.underWay()));
     }
     ctx.req().setAttribute(TURN, new Turn(caller, nanos.getAsLong()));
+    Exchange.onceWorked(ctx, () -> leave(ctx));
   }
 
-  /** Ends what was let in: only now is it known how much work it was. */
+  /** Ends what was let in, once: only now is it known how much work it was. */
   public void leave(Context ctx) {
     if (ctx.req().getAttribute(TURN) instanceof Turn turn) {
+      ctx.req().removeAttribute(TURN);
       long worked = nanos.getAsLong() - turn.begun() - Exchange.waited(ctx);
       turn.caller().end(Math.max(0, worked) / TimeUnit.MILLISECONDS.toNanos(CALL_MS));
     }

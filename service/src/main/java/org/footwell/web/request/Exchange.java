@@ -35,6 +35,8 @@ public final class Exchange {
 
   private static final String WAITS = Waits.class.getName();
 
+  private static final String ONCE_WORKED = Exchange.class.getName();
+
   private Exchange() {}
 
   /**
@@ -50,6 +52,14 @@ public final class Exchange {
 
   private static Waits waits(Context ctx) {
     return (Waits) ctx.req().getAttribute(WAITS);
+  }
+
+  /**
+   * Has something done as soon as there is nothing left to do for a request but to send its answer: who has that
+   * may ask again at once. Of an answer that is sent as it comes, nobody is told.
+   */
+  public static void onceWorked(Context ctx, Runnable then) {
+    ctx.req().setAttribute(ONCE_WORKED, then);
   }
 
   /** How long its caller was waited for so far, ns. */
@@ -241,6 +251,9 @@ public final class Exchange {
     response.setStatus(status);
     response.setContentType(contentType);
     response.setContentLength(bytes.length);
+    if (ctx.req().getAttribute(ONCE_WORKED) instanceof Runnable then) {
+      then.run();
+    }
     try {
       answer(ctx).write(bytes);
     } catch (IOException callerIsGone) {
