@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
-# Time from the first request to 90 % of the final rate under load, of the service and of the frozen
-# handler, each from a cold start, in turn. A machine that others use disturbs the clock, so beside it
+# Time from the first request to 90 % of the final rate under load, of the service, plain and as its start script
+# starts it, and of the frozen handler, each from a cold start, in turn. A machine that others use disturbs the clock, so beside it
 # stands the processor time taken until a request costs no more than 1/0.9 of what it costs in the end.
 # With JDK 25 in JAVA25 the service is also measured with an AOT cache that holds profiles.
 # Run like load.sh. Arguments: runs of each, seconds of a run.
@@ -41,6 +41,11 @@ run() { # NAME SECONDS COMMAND: loads it second by second
     }' "$work/seconds" | tee -a "$work/runs"
 }
 
+mkdir "$work/started"
+cp "$jar" service/start "$work/started"
+started=(env JDK_JAVA_OPTIONS="${flags[*]}" "$work/started/start")
+"${started[@]}" --check >/dev/null 2>&1 # rehearses
+
 trained=()
 if [[ -n ${JAVA25:-} ]]; then
   run training 40 "$JAVA25" "${flags[@]}" -XX:AOTCacheOutput="$work/footwell.aot" -jar $jar
@@ -50,9 +55,12 @@ echo "which, seconds, processor seconds, final requests/s"
 for _ in $(seq "$runs"); do
   run bare "$seconds" java "${flags[@]}" -cp "$jar:service/target/test-classes" org.footwell.reference.BareHandler 18087
   run footwell "$seconds" java "${flags[@]}" -jar $jar
+  run started "$seconds" "${started[@]}"
   [[ -z ${trained[*]} ]] || run trained "$seconds" "${trained[@]}"
 done
 middle() { awk -v name="$1" -v column="$2" '$1 == name { print $column }' "$work/runs" | median; }
 ratio 'seconds to 90 % of the final rate, against the tutorial handler' "$(middle footwell 2)" "$(middle bare 2)" most:1.2
 ratio 'processor seconds until then, against the same' "$(middle footwell 3)" "$(middle bare 3)" most:1.2
+ratio 'seconds as service/start starts it, against the same' "$(middle started 2)" "$(middle bare 2)" most:1.2
+ratio 'processor seconds until then, against the same' "$(middle started 3)" "$(middle bare 3)" most:1.2
 [[ -z ${trained[*]} ]] || ratio 'processor seconds until then on JDK 25 with profiles, against the same' "$(middle trained 3)" "$(middle bare 3)" most:1.2

@@ -4,6 +4,7 @@ import java.time.Duration;
 import java.util.List;
 import org.footwell.calculation.Calculation;
 import org.footwell.calculation.DeadlinePassed;
+import org.footwell.calculation.Refused;
 
 /**
  * Requests of one calculation from small to large.
@@ -62,7 +63,7 @@ record Ladder(String id, String unit, String grows, Calculation<?, ?> calculatio
     return new Cost(rung.size(), ms / runs, kb / runs, !answered[0]);
   }
 
-  /** Whether it is answered; not if time runs out. */
+  /** Whether it is answered; not if time runs out, or would: all it may be refused for else was tried before. */
   static boolean answers(Asking<?, ?> asking, Object request) {
     try {
       if (request instanceof byte[] bytes) {
@@ -71,7 +72,7 @@ record Ladder(String id, String unit, String grows, Calculation<?, ?> calculatio
         asking.answerUntyped(request);
       }
       return true;
-    } catch (DeadlinePassed stopped) {
+    } catch (DeadlinePassed | Refused stopped) {
       return false;
     }
   }

@@ -143,7 +143,7 @@ final class Binder {
     }
     return type == BigDecimal.class
         ? (Object) new BigDecimal(number.toString())
-        : finite(number.doubleValue());
+        : Cell.finite(number.doubleValue());
   }
 
   /** Some programs write whole numbers as 2.0. */
@@ -152,10 +152,6 @@ final class Binder {
     return value == Math.rint(value) && Math.abs(value) <= Integer.MAX_VALUE
         ? (Integer) (int) value
         : null;
-  }
-
-  private static Double finite(double number) {
-    return Double.isFinite(number) ? (Double) number : null;
   }
 
   private Object wrong(Node node, Object given, String pointer, String of) {

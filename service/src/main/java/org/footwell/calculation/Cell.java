@@ -64,7 +64,8 @@ final class Cell {
     }
   }
 
-  private static Double finite(double number) {
-    return Double.isFinite(number) ? (Double) number : null;
+  /** A number, or null where no double can hold it; nothing has no sign, however it is written. */
+  static Double finite(double number) {
+    return Double.isFinite(number) ? (Double) (number + 0.0) : null;
   }
 }

@@ -97,11 +97,11 @@ final class StraightReader {
     return scalar.type() == String.class ? from.text() : scalar.constants().get(from.text());
   }
 
-  /** A number that no double can hold is infinite, and its bounds refuse it. */
+  /** A number that no double can hold is infinite, and its bounds refuse it; nothing has no sign. */
   private Object number(Node.Scalar scalar) throws IOException {
     if (scalar.type() == BigDecimal.class) {
       return from.exact();
     }
-    return scalar.isFractional() ? (Object) from.number() : null;
+    return scalar.isFractional() ? (Object) (from.number() + 0.0) : null;
   }
 }

@@ -104,10 +104,11 @@ public final class Tolerance<Q extends Record, R extends Record>
     Sampling sampling =
         new Sampling(q.sampleCount(), uncertain.drawn().size(), q.indices(), q.seed());
     Runs runs =
-        new Runs(
-            sampling.runCount(),
+        RunsInTime.of(
+            sampling,
             varied.outputs().size(),
-            n -> varied.at(run, uncertain.at(sampling.shares(n))));
+            n -> varied.at(run, uncertain.at(sampling.shares(n))),
+            run);
     requireAnswers(runs, sampling.count(), run);
     Budgets budgets = new Budgets(sampling, uncertain.drawn(), runs, run);
     List<OutputBudget> outputs =

@@ -11,5 +11,6 @@ public enum ToleranceFault implements FaultCode {
   TOO_MANY_UNCERTAIN,
   TOO_MANY_RUNS,
   TOO_MANY_DRAWS,
+  OUT_OF_TIME,
   TOO_FEW_ANSWERED
 }

@@ -30,7 +30,7 @@ public record ToleranceRequest(
         @Size(min = 1, max = ToleranceRequest.MOST_OUTPUTS)
         List<@NotNull String> outputs,
     @Schema(description = "How often the request is answered with other values of its inputs")
-        @Min(100)
+        @Min(ToleranceRequest.LEAST_COUNT)
         @Max(100000)
         Integer sampleCount,
     @Schema(description = "Another seed draws other samples; the same one draws the same")
@@ -45,6 +45,7 @@ public record ToleranceRequest(
         Boolean indices) {
 
   static final int MOST_OUTPUTS = 20;
+  static final int LEAST_COUNT = 100;
 
   /** Enough for the usual question; a power of two, which suits the points best. */
   private static final int USUAL_COUNT = 1024;

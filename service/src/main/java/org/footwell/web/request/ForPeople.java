@@ -1,8 +1,6 @@
 package org.footwell.web.request;
 
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.SerializableString;
-import com.fasterxml.jackson.core.io.SerializedString;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.DoubleNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -12,6 +10,7 @@ import org.footwell.calculation.InUnitOf;
 import org.footwell.calculation.Shape;
 import org.footwell.calculation.UnknownPath;
 import org.footwell.calculation.text.Names;
+import org.footwell.web.request.JsonForm.Component;
 
 /**
  * An answer on its way to a page of text: numbers that are copied into a device become texts, which no page
@@ -59,9 +58,13 @@ final class ForPeople extends RecordWriter {
   }
 
   @Override
-  protected SerializableString name(Component component) {
+  protected void name(Component component) throws IOException {
     Called called = component.mark(Called.class);
-    return called == null ? super.name(component) : new SerializedString(called.value());
+    if (called == null) {
+      super.name(component);
+    } else {
+      out.writeFieldName(called.value());
+    }
   }
 
   @Override

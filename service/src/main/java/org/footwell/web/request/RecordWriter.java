@@ -1,19 +1,13 @@
 package org.footwell.web.request;
 
 import com.fasterxml.jackson.core.JsonGenerator;
-import com.fasterxml.jackson.core.SerializableString;
-import com.fasterxml.jackson.core.io.SerializedString;
 import java.io.IOException;
-import java.lang.annotation.Annotation;
-import java.lang.reflect.RecordComponent;
 import java.math.BigDecimal;
 import java.math.BigInteger;
-import java.util.Collection;
 import java.util.Map;
-import org.footwell.calculation.AllDigits;
-import org.footwell.calculation.RecordAccess;
 import org.footwell.calculation.Series;
 import org.footwell.calculation.text.Names;
+import org.footwell.web.request.JsonForm.Component;
 
 /**
  * Writes values as JSON, records straight by their components. What is nothing is left out of records and
@@ -22,73 +16,7 @@ import org.footwell.calculation.text.Names;
  */
 class RecordWriter {
 
-  private static final ClassValue<Written> WRITTEN =
-      new ClassValue<>() {
-        @Override
-        protected Written computeValue(Class<?> type) {
-          return new Written(type);
-        }
-      };
-
-  /** How records of a type are written. */
-  private static final class Written {
-    private final Class<?> type;
-    private final RecordAccess access;
-    private final Component[] components;
-
-    Written(Class<?> type) {
-      this.type = type;
-      RecordComponent[] reflected = type.getRecordComponents();
-      boolean allDigits = type.isAnnotationPresent(AllDigits.class);
-      access = RecordAccess.of(type);
-      components = new Component[reflected.length];
-      for (int i = 0; i < components.length; i++) {
-        components[i] = new Component(reflected[i], allDigits);
-      }
-    }
-  }
-
-  /** A component of a record. */
-  protected static final class Component {
-    private final SerializableString name;
-
-    /** Whether it is a plain double, which is read without a box. */
-    private final boolean isNumber;
-
-    private final boolean allDigits;
-    private final RecordComponent reflected;
-
-    /** How its last record was written: nearly always the next is of the same type. */
-    private Written last;
-
-    private Component(RecordComponent reflected, boolean allDigits) {
-      name = new SerializedString(Names.snake(reflected.getName()));
-      isNumber = reflected.getType() == double.class;
-      this.allDigits = allDigits;
-      this.reflected = reflected;
-    }
-
-    /** Whether its numbers are copied into a device. */
-    boolean allDigits() {
-      return allDigits;
-    }
-
-    /** What it is marked with, or null. */
-    <A extends Annotation> A mark(Class<A> mark) {
-      return reflected.getAccessor().getAnnotation(mark);
-    }
-
-    private Written written(Class<?> type) {
-      Written how = last;
-      if (how == null || how.type != type) {
-        how = WRITTEN.get(type);
-        last = how;
-      }
-      return how;
-    }
-  }
-
-  protected final JsonGenerator out;
+  final JsonGenerator out;
   private final Digits digits;
 
   /** Of a number, made when the first is rounded. */
@@ -105,54 +33,15 @@ class RecordWriter {
    * @throws IllegalArgumentException if it is none of these
    */
   final void value(Object value) throws IOException {
-    value(null, value);
+    JsonForm.of(value).write(this, null, value);
   }
 
-  /**
-   * Writes a value of a record.
-   *
-   * @param of the component it is, or is within; null outside of all records
-   */
-  private void value(Component of, Object value) throws IOException {
-    if (value instanceof String text) {
-      out.writeString(text);
-    } else if (value instanceof Double number) {
-      number(of, number);
-    } else if (value instanceof Record record) {
-      record(of, record);
-    } else if (value instanceof Collection<?> list) {
-      out.writeStartArray();
-      for (Object entry : list) {
-        value(of, entry);
-      }
-      out.writeEndArray();
-    } else if (value instanceof Enum<?> constant) {
-      constant(constant);
-    } else if (value instanceof Map<?, ?> map) {
-      map(of, map);
-    } else {
-      other(value);
+  /** Writes a component of a record with its name, unless it is nothing. */
+  final void field(Component component, Object value) throws IOException {
+    if (value != null) {
+      name(component);
+      component.form(value).write(this, component, value);
     }
-  }
-
-  private void record(Component of, Record record) throws IOException {
-    Class<?> type = record.getClass();
-    Written how = of == null ? WRITTEN.get(type) : of.written(type);
-    out.writeStartObject();
-    for (int i = 0; i < how.components.length; i++) {
-      Component component = how.components[i];
-      if (component.isNumber) {
-        out.writeFieldName(name(component));
-        number(component, how.access.number(record, i));
-        continue;
-      }
-      Object value = how.access.get(record, i);
-      if (value != null) {
-        out.writeFieldName(name(component));
-        value(component, value);
-      }
-    }
-    out.writeEndObject();
   }
 
   private void map(Component of, Map<?, ?> map) throws IOException {
@@ -160,15 +49,24 @@ class RecordWriter {
     for (Map.Entry<?, ?> entry : map.entrySet()) {
       if (entry.getValue() != null) {
         out.writeFieldName((String) entry.getKey());
-        value(of, entry.getValue());
+        JsonForm.of(entry.getValue()).write(this, of, entry.getValue());
       }
     }
     out.writeEndObject();
   }
 
-  private void other(Object value) throws IOException {
+  /**
+   * Writes what is neither a record nor a text nor a list.
+   *
+   * @param of the component it is, or is within; null outside of all records
+   */
+  final void other(Component of, Object value) throws IOException {
     if (value == null) {
       out.writeNull();
+    } else if (value instanceof Double number) {
+      number(of, number);
+    } else if (value instanceof Enum<?> constant) {
+      constant(constant);
     } else if (value instanceof Integer whole) {
       out.writeNumber(whole);
     } else if (value instanceof Boolean truth) {
@@ -179,6 +77,8 @@ class RecordWriter {
       out.writeNumber(exact);
     } else if (value instanceof BigInteger whole) {
       out.writeNumber(whole);
+    } else if (value instanceof Map<?, ?> map) {
+      map(of, map);
     } else if (value instanceof Series series) {
       out.writeStartArray();
       for (int i = 0; i < series.size(); i++) {
@@ -190,9 +90,9 @@ class RecordWriter {
     }
   }
 
-  /** What a component is called. */
-  protected SerializableString name(Component component) {
-    return component.name;
+  /** Writes what a component is called. */
+  protected void name(Component component) throws IOException {
+    out.writeFieldName(component.name());
   }
 
   /** Writes one of the values that a component can only have. */
@@ -206,7 +106,7 @@ class RecordWriter {
    * @param of the component it is, or is within; null outside of all records
    */
   protected void number(Component of, double number) throws IOException {
-    if (digits.all() || (of != null && of.allDigits)) {
+    if (digits.all() || (of != null && of.allDigits())) {
       out.writeNumber(number);
       return;
     }

@@ -25,6 +25,7 @@ import org.footwell.calculation.Calculation;
 import org.footwell.calculation.DeadlinePassed;
 import org.footwell.calculation.Fault;
 import org.footwell.calculation.Finding;
+import org.footwell.calculation.Refused;
 import org.footwell.calculation.Shape;
 import org.footwell.calculation.Verdict;
 import org.junit.jupiter.api.DynamicTest;
@@ -330,6 +331,28 @@ class ToleranceTest {
         () ->
             Asking.within(
                 Duration.ofMillis(5), "plan-review", planned("\"usual_tolerances\": true")));
+  }
+
+  @Test
+  void howManySamplesThereIsTimeForIsTold() throws IOException {
+    Refused refused =
+        assertThrows(
+            Refused.class,
+            () ->
+                Asking.within(Duration.ofSeconds(1), "seat-levels", asked("seat-levels", 100_000)));
+    Fault fault = refused.faults().get(0);
+    assertEquals("out-of-time", fault.code());
+    assertEquals("/sample_count", fault.pointer());
+    int fitting = Integer.parseInt(fault.allowed().replaceAll("\\D", ""));
+    assertTrue(fitting >= ToleranceRequest.LEAST_COUNT && fitting < 100_000, fault::toString);
+  }
+
+  private static String asked(String id, int samples) {
+    return """
+        {"request": %s, "inputs": [{"path": "cabin.length_m", "plus_minus_percent": 5}],
+         "sample_count": %d}
+        """
+        .formatted(Calculations.BY_ID.get(id).get().card().example(), samples);
   }
 
   static String planned(String rest) throws IOException {
