@@ -9,12 +9,13 @@ import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Future;
+import java.util.concurrent.FutureTask;
 import org.footwell.calculation.text.Reader;
 
 /**
  * Pieces of a batch answered on all cores and written in order. Reading and writing stay with the
- * thread of the request; when the caller reads slowly, writing waits, and with it everything else.
+ * thread of the request, which answers a piece itself rather than wait for it; when the caller reads slowly,
+ * writing waits, and with it everything else.
  */
 final class Pipeline {
 
@@ -22,7 +23,7 @@ final class Pipeline {
   private final int most;
   private final OutputStream out;
   private final Told told;
-  private final Deque<Future<List<Part>>> underWay = new ArrayDeque<>();
+  private final Deque<FutureTask<List<Part>>> underWay = new ArrayDeque<>();
 
   /**
    * A pipeline into an output.
@@ -38,7 +39,9 @@ final class Pipeline {
 
   /** Adds a piece; waits for the oldest when too many are under way. */
   void add(Callable<List<Part>> piece) throws IOException {
-    underWay.add(workers.submit(piece));
+    FutureTask<List<Part>> task = new FutureTask<>(piece);
+    workers.execute(task);
+    underWay.add(task);
     while (underWay.size() > most || (!underWay.isEmpty() && underWay.peek().isDone())) {
       writeOldest();
     }
@@ -58,8 +61,11 @@ final class Pipeline {
   }
 
   private void writeOldest() throws IOException {
+    FutureTask<List<Part>> oldest = underWay.remove();
+    // Nothing is done where a worker is at it already, or has done it.
+    oldest.run();
     try {
-      for (Part part : underWay.remove().get()) {
+      for (Part part : oldest.get()) {
         out.write(part.after(told));
       }
     } catch (ExecutionException failure) {
