@@ -37,7 +37,7 @@ final class Pipeline {
     this.told = new Told(reader);
   }
 
-  /** Adds a piece; waits for the oldest when too many are under way. */
+  /** Adds a piece; sees to the oldest first when too many are under way. */
   void add(Callable<List<Part>> piece) throws IOException {
     FutureTask<List<Part>> task = new FutureTask<>(piece);
     workers.execute(task);
