@@ -22,7 +22,13 @@ import java.net.Socket;
 import java.net.URLConnection;
 import java.net.http.HttpClient;
 import java.nio.channels.SocketChannel;
+import java.text.Collator;
+import java.text.DateFormat;
+import java.text.DateFormatSymbols;
+import java.text.DecimalFormatSymbols;
+import java.text.NumberFormat;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -34,6 +40,7 @@ import org.footwell.calculation.Finding;
 import org.footwell.calculation.FindingCode;
 import org.footwell.calculation.RecordAccess;
 import org.footwell.calculation.Run;
+import org.footwell.calculation.text.Marks;
 
 /** Which room may look into which. Reads like the diagram in DEVELOPERS.md. */
 @AnalyzeClasses(packages = "org.footwell", importOptions = ImportOption.DoNotIncludeTests.class)
@@ -180,6 +187,19 @@ class ArchitectureTest {
   static void classesThatKnowARequestWorkNothingOut(JavaClasses all) {
     assertEquals(Set.of(), HigherMathematics.whereARequestIsKnown(all));
   }
+
+  /** As it is run, Java has no data of languages: what asks for them would be right in tests alone. */
+  @ArchTest
+  static final ArchRule nobodyAsksJavaForALanguage =
+      noClasses()
+          .that()
+          .doNotBelongToAnyOf(Marks.class)
+          .should()
+          .callMethod(DecimalFormatSymbols.class, "getInstance", Locale.class)
+          .orShould()
+          .accessClassesThat()
+          .belongToAnyOf(
+              NumberFormat.class, Collator.class, DateFormat.class, DateFormatSymbols.class);
 
   @ArchTest
   static final ArchRule onlyTheEdgeKnowsHttpAndJson =

@@ -6,6 +6,7 @@ import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.util.Currency;
 import java.util.Locale;
+import org.footwell.calculation.text.Marks;
 import org.footwell.calculation.text.Measure;
 import org.footwell.calculation.text.Quantity;
 import org.footwell.calculation.text.Reader;
@@ -18,22 +19,19 @@ public final class FigureWriter {
   /** Stands for what is not known. */
   public static final String DASH = "–";
 
-  private static final char MINUS = '\u2212';
-
   /** Between a figure and its unit no line ends. */
   private static final String NO_BREAK = "\u00a0";
 
   private static final double GRAMS_IN_KG = 1000;
 
   private final Locale language;
-  private final DecimalFormatSymbols symbols;
+  private final DecimalFormatSymbols marks;
   private final Reader.Units units;
 
   public FigureWriter(Reader reader) {
     units = reader.units();
     language = reader.language();
-    symbols = DecimalFormatSymbols.getInstance(language);
-    symbols.setMinusSign(MINUS);
+    marks = Marks.of(language);
   }
 
   /** A figure with its unit. */
@@ -130,7 +128,7 @@ public final class FigureWriter {
 
   /** All digits of a number, thousands set apart from ten thousand on. */
   private String digits(BigDecimal number, boolean signed) {
-    DecimalFormat format = new DecimalFormat("0", symbols);
+    DecimalFormat format = new DecimalFormat("0", marks);
     format.setMinimumFractionDigits(Math.max(0, number.scale()));
     format.setMaximumFractionDigits(Math.max(0, number.scale()));
     format.setGroupingUsed(number.abs().compareTo(BigDecimal.valueOf(10_000)) >= 0);

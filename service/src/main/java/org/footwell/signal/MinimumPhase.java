@@ -19,6 +19,16 @@ public final class MinimumPhase {
    *     the size, a power of two. Narrow dips want a size many times the length of the response
    */
   public static Spectrum of(double[] logMagnitude) {
+    return of(logMagnitude, () -> {});
+  }
+
+  /**
+   * The same where it can take long.
+   *
+   * @param inTime called between transforms; ends the work by what it throws
+   */
+  static Spectrum of(double[] logMagnitude, Runnable inTime) {
+    inTime.run();
     double[] none = new double[logMagnitude.length];
     double[] cepstrum = Spectrum.ofBins(logMagnitude, none).signal();
     int half = cepstrum.length / 2;
@@ -26,7 +36,9 @@ public final class MinimumPhase {
       cepstrum[n] *= 2;
       cepstrum[half + n] = 0;
     }
+    inTime.run();
     Spectrum logarithm = Spectrum.of(cepstrum, cepstrum.length);
+    inTime.run();
     double[] re = new double[logarithm.bins()];
     double[] im = new double[re.length];
     for (int k = 0; k < re.length; k++) {

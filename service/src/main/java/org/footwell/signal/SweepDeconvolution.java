@@ -40,16 +40,22 @@ public final class SweepDeconvolution {
 
   private final Spectrum edges;
 
+  private final Runnable inTime;
+
   /**
    * Prepares the division.
    *
    * @param most largest number of samples of a recording
+   * @param inTime called between transforms, of which one can take a tenth of a second; ends the work by what it throws
    */
-  public SweepDeconvolution(ExponentialSweep sweep, double rateHz, int most) {
+  public SweepDeconvolution(ExponentialSweep sweep, double rateHz, int most, Runnable inTime) {
     this.size = Spectrum.sizeFor(most);
+    this.inTime = inTime;
     double[] signal = sweep.signal(rateHz);
     this.sweepSamples = signal.length;
+    inTime.run();
     Spectrum played = Spectrum.of(signal, size);
+    inTime.run();
     double strongest = 0;
     for (int k = 0; k < played.bins(); k++) {
       strongest = Math.max(strongest, played.power(k));
@@ -58,7 +64,9 @@ public final class SweepDeconvolution {
     double[] factors = range.factors(played.bins(), rateHz);
     this.inverse =
         Spectrum.ofBins(factors, new double[factors.length]).over(played, FLOOR * strongest);
-    this.edges = MinimumPhase.of(Arrays.stream(factors).map(SweepDeconvolution::log).toArray());
+    this.edges =
+        MinimumPhase.of(Arrays.stream(factors).map(SweepDeconvolution::log).toArray(), inTime);
+    inTime.run();
     this.causal = edges.over(played, FLOOR * strongest);
   }
 
@@ -122,7 +130,10 @@ public final class SweepDeconvolution {
   }
 
   private double[] whole(double[] recording, Spectrum inverse) {
-    return Spectrum.of(recording, size).times(inverse).signal();
+    inTime.run();
+    Spectrum response = Spectrum.of(recording, size).times(inverse);
+    inTime.run();
+    return response.signal();
   }
 
   private double[] response(double[] recording, Spectrum inverse) {

@@ -6,6 +6,7 @@ import java.util.List;
 import org.footwell.acoustic.crossover.HighReason;
 import org.footwell.acoustic.crossover.LowReason;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Called;
 import org.footwell.calculation.Verdict;
 import org.footwell.parts.Filter;
 import org.footwell.parts.Terminals;
@@ -85,7 +86,7 @@ public record PlanReviewResult(
                   "Lowest modulus of the finished loudspeaker from 20 Hz to 20 kHz, ohm; where the"
                       + " drivers' data is there")
           Double lowestOhm,
-      @Schema(description = "Where it is, Hz") Double lowestHz,
+      @Called("lowest_at_hz") @Schema(description = "Where it is, Hz") Double lowestHz,
       @Schema(description = "The same at the amplifier, with the cable, ohm")
           Double lowestWithCableOhm,
       @Schema(description = "Clean sine power into the rated load while cruising, W")

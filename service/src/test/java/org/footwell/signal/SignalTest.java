@@ -2,9 +2,12 @@ package org.footwell.signal;
 
 import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.Arrays;
+import java.util.concurrent.atomic.AtomicInteger;
+import org.footwell.calculation.DeadlinePassed;
 import org.junit.jupiter.api.Test;
 
 class SignalTest {
@@ -112,7 +115,8 @@ class SignalTest {
     for (int n = 0; n < played.length; n++) {
       recorded[n + 300] = -0.5 * played[n];
     }
-    double[] response = new SweepDeconvolution(sweep, 48_000, recorded.length).response(recorded);
+    double[] response =
+        new SweepDeconvolution(sweep, 48_000, recorded.length, () -> {}).response(recorded);
     assertEquals(2000, response.length);
     int at = 0;
     double sum = 0;
@@ -137,11 +141,37 @@ class SignalTest {
     }
     double[] clean = new double[recorded.length];
     System.arraycopy(played, 0, clean, 0, played.length);
-    SweepDeconvolution deconvolution = new SweepDeconvolution(sweep, 48_000, recorded.length);
+    SweepDeconvolution deconvolution =
+        new SweepDeconvolution(sweep, 48_000, recorded.length, () -> {});
     double[] distorted = deconvolution.response(recorded);
     double[] pure = deconvolution.response(clean);
     for (int n = 100; n < 4000; n++) {
       assertEquals(pure[n], distorted[n], 0.01, "at " + n);
+    }
+  }
+
+  /** A transform can take a tenth of a second: who has no time left must not wait for five of them. */
+  @Test
+  void aDivisionEndsBetweenItsTransforms() {
+    ExponentialSweep sweep = new ExponentialSweep(100, 20_000, 0.25);
+    double[] recorded = new double[14_000];
+    AtomicInteger left = new AtomicInteger(Integer.MAX_VALUE);
+    Runnable inTime =
+        () -> {
+          if (left.getAndDecrement() == 0) {
+            throw new DeadlinePassed();
+          }
+        };
+    SweepDeconvolution prepared = new SweepDeconvolution(sweep, 48_000, recorded.length, inTime);
+    // Preparing takes three transforms, a response two.
+    assertTrue(Integer.MAX_VALUE - left.get() >= 3);
+    left.set(1);
+    assertThrows(DeadlinePassed.class, () -> prepared.response(recorded));
+    for (int times = 0; times < 3; times++) {
+      left.set(times);
+      assertThrows(
+          DeadlinePassed.class,
+          () -> new SweepDeconvolution(sweep, 48_000, recorded.length, inTime));
     }
   }
 }

@@ -3,6 +3,7 @@ package org.footwell.acoustic.filters;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Called;
 import org.footwell.signal.Biquad;
 
 /** Digital sections, what each way does, and what all of them sum to. */
@@ -38,7 +39,7 @@ public record CrossoverFiltersResult(
   public record WayCurve(
       @Schema(description = "Name of the way") String id,
       @Schema(description = "Highest level within the range, dB") double highestDb,
-      @Schema(description = "Where it is, Hz") double highestHz,
+      @Called("highest_at_hz") @Schema(description = "Where it is, Hz") double highestHz,
       @Schema(description = "The delay in samples; what is not whole the device will round")
           double delaySamples,
       @Schema(
@@ -48,7 +49,8 @@ public record CrossoverFiltersResult(
                       + " and at half the sample rate, dB; none without rounding or when the"
                       + " rounded way is unstable")
           Double roundingErrorDb,
-      @Schema(description = "Where it is, Hz") Double roundingErrorHz,
+      @Called("rounding_error_at_hz") @Schema(description = "Where it is, Hz")
+          Double roundingErrorHz,
       @Schema(description = "The curve") List<WayPoint> points) {}
 
   /** One frequency of a way. */
@@ -69,10 +71,10 @@ public record CrossoverFiltersResult(
       @Schema(description = "Start of the band that is judged, Hz") double bandFromHz,
       @Schema(description = "End of the band that is judged, Hz") double bandToHz,
       @Schema(description = "Highest level in the band, dB") double highestDb,
-      @Schema(description = "Where it is, Hz") double highestHz,
+      @Called("highest_at_hz") @Schema(description = "Where it is, Hz") double highestHz,
       @Schema(description = "Lowest level in the band, dB; no more than 60 below the highest")
           double lowestDb,
-      @Schema(description = "Where it is, Hz") double lowestHz,
+      @Called("lowest_at_hz") @Schema(description = "Where it is, Hz") double lowestHz,
       @Schema(description = "Highest minus lowest, dB") double spreadDb,
       @Schema(description = "The same with one way inverted; none for a single way")
           List<Inverted> inverted,
@@ -84,7 +86,7 @@ public record CrossoverFiltersResult(
       @Schema(description = "Highest minus lowest level in the band, dB; 60 at most")
           double spreadDb,
       @Schema(description = "Lowest level in the band, dB") double lowestDb,
-      @Schema(description = "Where it is, Hz") double lowestHz) {}
+      @Called("lowest_at_hz") @Schema(description = "Where it is, Hz") double lowestHz) {}
 
   /** One frequency of the sum. */
   public record SumPoint(

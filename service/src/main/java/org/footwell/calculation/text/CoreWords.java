@@ -4,6 +4,8 @@ package org.footwell.calculation.text;
 public enum CoreWords implements Words {
   /** What parts a number from its decimals. */
   DECIMAL_MARK,
+  /** What parts its thousands. */
+  GROUPING_MARK,
   THE_REQUEST,
   DID_YOU_MEAN,
   BY_FORMULA,

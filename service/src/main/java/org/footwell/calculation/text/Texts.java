@@ -43,7 +43,6 @@ public final class Texts {
   private static final String ADVICE = ".advice";
 
   private static final char HYPHEN = '-';
-  private static final char MINUS = '\u2212';
 
   /** Sentences taken apart, each at its first use. */
   private static final Map<Locale, Map<Coded, Sentence>> SENTENCES = new ConcurrentHashMap<>();
@@ -162,7 +161,7 @@ public final class Texts {
 
   /** A figure within a sentence: with the decimal mark of its language and a minus sign. */
   static String inWords(String figure, Locale language) {
-    return figure.replace(HYPHEN, MINUS).replace(".", of(CoreWords.DECIMAL_MARK, language));
+    return figure.replace(HYPHEN, Marks.MINUS).replace(".", of(CoreWords.DECIMAL_MARK, language));
   }
 
   /** A caller's own words in one line: a space for each line end and tab, and shown. */

@@ -3,7 +3,6 @@ package org.footwell.calculation.text;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.text.DecimalFormat;
-import java.text.DecimalFormatSymbols;
 import java.util.Locale;
 
 /** Sums of money as people read them everywhere: with all their decimals, and their thousands set apart. */
@@ -11,8 +10,6 @@ public final class WrittenMoney {
 
   /** Where no currency says how many it has. */
   public static final int USUAL_DECIMALS = 2;
-
-  private static final char MINUS = '\u2212';
 
   private WrittenMoney() {}
 
@@ -23,9 +20,7 @@ public final class WrittenMoney {
 
   /** A sum by the marks of a language, without its currency: 1,600.00 or 1.600,00. */
   public static String of(BigDecimal sum, Locale language) {
-    DecimalFormatSymbols marks = DecimalFormatSymbols.getInstance(language);
-    marks.setMinusSign(MINUS);
-    DecimalFormat format = new DecimalFormat("#,##0", marks);
+    DecimalFormat format = new DecimalFormat("#,##0", Marks.of(language));
     int decimals = Math.max(0, sum.scale());
     format.setMinimumFractionDigits(decimals);
     format.setMaximumFractionDigits(decimals);

@@ -3,6 +3,7 @@ package org.footwell.electrical.impedance;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Called;
 
 /** The impedance of a driver over frequency. */
 @Built
@@ -22,7 +23,7 @@ public record ImpedanceCurveResult(
     @Schema(description = "Dips within the range, rising in frequency") List<ModulusPoint> dips,
     @Schema(description = "Lowest modulus in the range, its ends included, ohm")
         double lowestModulusOhm,
-    @Schema(description = "Where it is, Hz") double lowestHz,
+    @Called("lowest_at_hz") @Schema(description = "Where it is, Hz") double lowestHz,
     @Schema(description = "80 % of the rated impedance, ohm") Double ratedLimitOhm,
     @Schema(description = "Whether the modulus keeps to 80 % of the rated impedance in the range")
         Boolean ratedKept,

@@ -3,6 +3,7 @@ package org.footwell.electrical.passive;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Called;
 import org.footwell.parts.LadderElement;
 
 /**
@@ -32,7 +33,7 @@ public record PassiveFilterResult(
                 "Lowest modulus the amplifier sees with the preferred values and the driver, or the"
                     + " resistor without one, ohm")
         double lowestModulusOhm,
-    @Schema(description = "Where it is, Hz") double lowestHz,
+    @Called("lowest_at_hz") @Schema(description = "Where it is, Hz") double lowestHz,
     @Schema(description = "The curves") List<Point> points) {
 
   /** One part. */

@@ -2,12 +2,13 @@ package org.footwell.electrical.passive;
 
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
+import org.footwell.calculation.Called;
 
 /** What a passive network is to the amplifier and does to the driver. */
 public record PassiveNetworkResult(
     @Schema(description = "Lowest modulus the amplifier sees in the range, ohm")
         double lowestModulusOhm,
-    @Schema(description = "Where it is, Hz") double lowestHz,
+    @Called("lowest_at_hz") @Schema(description = "Where it is, Hz") double lowestHz,
     @Schema(description = "Phase there, degrees; positive when inductive") double lowestPhaseDeg,
     @Schema(description = "Current at the lowest modulus, A RMS") Double highestCurrentA,
     @Schema(description = "Resistance to direct current, ohm; none when a capacitor blocks it")

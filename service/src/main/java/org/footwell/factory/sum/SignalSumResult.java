@@ -3,6 +3,7 @@ package org.footwell.factory.sum;
 import io.swagger.v3.oas.annotations.media.Schema;
 import java.util.List;
 import org.footwell.calculation.Built;
+import org.footwell.calculation.Called;
 
 /** The sum as it is, and the best that the outputs allow. */
 @Built
@@ -45,9 +46,9 @@ public record SignalSumResult(
       @Schema(description = "End of that band, Hz") double toHz,
       @Schema(description = "Median level in it, dB; with voltages dB over 1 V") double medianDb,
       @Schema(description = "Highest level over the median, dB") double highestDb,
-      @Schema(description = "Where, Hz") double highestHz,
+      @Called("highest_at_hz") @Schema(description = "Where, Hz") double highestHz,
       @Schema(description = "Lowest level over the median, dB, -60 or more") double lowestDb,
-      @Schema(description = "Where, Hz") double lowestHz,
+      @Called("lowest_at_hz") @Schema(description = "Where, Hz") double lowestHz,
       @Schema(description = "Highest minus lowest level, dB") double spreadDb,
       @Schema(description = "Whether all of it lies within the tolerance of the median")
           boolean flatEnough) {}

@@ -80,7 +80,7 @@ public final class ArrivalTimes implements Calculation<ArrivalTimesRequest, Arri
   @Override
   public ArrivalTimesResult compute(ArrivalTimesRequest q, Run run) {
     double speed = run.apply(Air.SPEED_OF_SOUND, q.temperatureC());
-    Responses responses = new Responses(q);
+    Responses responses = new Responses(q, run);
     SweepPlausibility sweep = new SweepPlausibility(q, hear(q, responses, run), responses, run);
     List<Heard> heard = sweep.heard();
     ArrivalRemarks remarks = new ArrivalRemarks(run);

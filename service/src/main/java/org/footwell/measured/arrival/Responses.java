@@ -2,6 +2,7 @@ package org.footwell.measured.arrival;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.measured.arrival.ArrivalTimesRequest.RecordedChannel;
 import org.footwell.measured.arrival.ArrivalTimesRequest.Take;
 import org.footwell.measured.response.ImpulseResponses;
@@ -15,9 +16,9 @@ final class Responses {
   private final ImpulseResponses responses;
   private final ArrivalFinder finder;
 
-  Responses(ArrivalTimesRequest q) {
+  Responses(ArrivalTimesRequest q, Arithmetic arithmetic) {
     double rateHz = q.recordings().get(0).recording().rateHz();
-    responses = new ImpulseResponses(q.sweep(), rateHz, longest(q));
+    responses = new ImpulseResponses(q.sweep(), rateHz, longest(q), arithmetic);
     finder = new ArrivalFinder(rateHz);
   }
 

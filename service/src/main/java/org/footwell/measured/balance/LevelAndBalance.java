@@ -114,7 +114,7 @@ public final class LevelAndBalance
   }
 
   private static List<BandLevels> all(LevelAndBalanceRequest q, double[] frequencies, Run run) {
-    ImpulseResponses responses = q.responses();
+    ImpulseResponses responses = q.responses(run);
     DoubleUnaryOperator shown = q.calibration() == null ? f -> 0 : LevelAt.curve(q.calibration());
     double[] calibration = Arrays.stream(frequencies).map(shown).toArray();
     double[] targets = Arrays.stream(frequencies).map(q.target().curve()).toArray();

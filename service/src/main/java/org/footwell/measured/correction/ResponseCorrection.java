@@ -70,7 +70,7 @@ public final class ResponseCorrection
   @Override
   public ResponseCorrectionResult compute(ResponseCorrectionRequest q, Run run) {
     double[] points = CorrectedRanges.points(q);
-    ImpulseResponses responses = q.responses();
+    ImpulseResponses responses = q.responses(run);
     double[] target = at(points, q.target().curve());
     double[] calibration =
         at(points, q.calibration() == null ? f -> 0 : LevelAt.curve(q.calibration()));

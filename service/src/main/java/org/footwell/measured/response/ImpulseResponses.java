@@ -1,6 +1,7 @@
 package org.footwell.measured.response;
 
 import java.util.Arrays;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.recording.Recording;
 import org.footwell.signal.ExponentialSweep;
 import org.footwell.signal.PassBand;
@@ -21,16 +22,22 @@ public final class ImpulseResponses {
    *
    * @param sweep what was played, or null for impulse responses
    * @param longest most samples of a recording
+   * @param arithmetic whose deadline is kept between transforms
    */
-  public ImpulseResponses(PlayedSweep sweep, double rateHz, int longest) {
+  public ImpulseResponses(PlayedSweep sweep, double rateHz, int longest, Arithmetic arithmetic) {
     this.rateHz = rateHz;
     leadInS = sweep == null ? 0 : sweep.leadInS();
-    deconvolution = sweep == null ? null : deconvolution(sweep, rateHz, longest);
+    deconvolution =
+        sweep == null ? null : deconvolution(sweep, rateHz, longest, arithmetic::checkDeadline);
   }
 
-  private static SweepDeconvolution deconvolution(PlayedSweep sweep, double rate, int longest) {
+  private static SweepDeconvolution deconvolution(
+      PlayedSweep sweep, double rate, int longest, Runnable inTime) {
     return new SweepDeconvolution(
-        new ExponentialSweep(sweep.fromHz(), sweep.toHz(), sweep.durationS()), rate, longest);
+        new ExponentialSweep(sweep.fromHz(), sweep.toHz(), sweep.durationS()),
+        rate,
+        longest,
+        inTime);
   }
 
   public double rateHz() {

@@ -1,6 +1,7 @@
 package org.footwell.measured.response;
 
 import java.util.List;
+import org.footwell.calculation.Arithmetic;
 import org.footwell.calculation.Keeps;
 
 /** What requests share that judge levels and phases of recordings. */
@@ -27,12 +28,17 @@ public interface Measurement extends RecordedSet {
         .toList();
   }
 
-  /** Impulse responses of the takes, which must have been found good. */
-  default ImpulseResponses responses() {
+  /**
+   * Impulse responses of the takes, which must have been found good.
+   *
+   * @param arithmetic whose deadline is kept
+   */
+  default ImpulseResponses responses(Arithmetic arithmetic) {
     int longest = 0;
     for (ChannelTake take : recordings()) {
       longest = Math.max(longest, take.recording().samples().size());
     }
-    return new ImpulseResponses(sweep(), recordings().get(0).recording().rateHz(), longest);
+    return new ImpulseResponses(
+        sweep(), recordings().get(0).recording().rateHz(), longest, arithmetic);
   }
 }

@@ -56,7 +56,7 @@ public final class LoudspeakerSum
   @Override
   public LoudspeakerSumResult compute(LoudspeakerSumRequest q, Run run) {
     double[] frequencies = PairSum.frequencies(q.crossoverHz(), q.octaves());
-    ImpulseResponses responses = q.responses();
+    ImpulseResponses responses = q.responses(run);
     withinRecording(frequencies, q, responses, run);
     List<PairOfResponses> positions = new ArrayList<>();
     for (MicrophonePosition position : q.microphones()) {

@@ -19,7 +19,8 @@ final class SweepStudy {
   private static final double[] LONGER_MS = {0, 0.2, 0.5, 1, 2, 4};
 
   private final int samples = STATED.samples(RATE) + 24_000;
-  private final SweepDeconvolution deconvolution = new SweepDeconvolution(STATED, RATE, samples);
+  private final SweepDeconvolution deconvolution =
+      new SweepDeconvolution(STATED, RATE, samples, () -> {});
 
   /** A section of the page, in Markdown. */
   static String section() {
