@@ -25,10 +25,12 @@ import org.footwell.calculation.Verdict;
 import org.footwell.calculation.text.Coded;
 import org.footwell.calculation.text.Texts;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
 /** Codes and their sentences belong together, one to one. */
+@Tag("long")
 public class CodesTest {
 
   private static final Pattern SPELT_OUT = Pattern.compile("(?<![\\w.])[cm]?m[23]\\b");

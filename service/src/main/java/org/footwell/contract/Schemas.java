@@ -34,6 +34,10 @@ final class Schemas {
   private final Map<String, Class<?>> records = new HashMap<>();
   private final Components components;
 
+  /** Of which the schema is there, for results and for requests: reading one takes milliseconds, and many are asked for again. */
+  private final Map<Boolean, Set<Class<?>>> read =
+      Map.of(false, new HashSet<>(), true, new HashSet<>());
+
   /** What is part of a request stays as strict, though a result may hold it too. */
   private final Set<String> ofRequests = new HashSet<>();
 
@@ -63,6 +67,13 @@ final class Schemas {
 
   /** Adds the schema of a record and all below it; returns a reference to it. */
   Schema<?> of(Class<?> type, boolean request) {
+    if (read.get(request).add(type)) {
+      read(type, request);
+    }
+    return reference(name(type));
+  }
+
+  private void read(Class<?> type, boolean request) {
     Map<String, Schema<?>> resolved = new HashMap<>();
     converters
         .readAll(new AnnotatedType(type))
@@ -78,7 +89,6 @@ final class Schemas {
             ofRequests.add(name);
           }
         });
-    return reference(name(type));
   }
 
   /** The name of a record in the contract. */

@@ -24,9 +24,11 @@ import org.greenbytes.http.sfv.Parametrizable;
 import org.greenbytes.http.sfv.Parser;
 import org.greenbytes.http.sfv.StringItem;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** How often callers may call, over HTTP and by a clock that stands still until it is moved. */
+@Tag("long")
 class CallLimitsTest {
 
   /** The SHA-256 of {@code a-key}. */

@@ -19,11 +19,13 @@ import org.footwell.calculation.text.Coded;
 import org.footwell.calculation.text.Words;
 import org.footwell.contract.PublishedCode;
 import org.footwell.web.request.Trees;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 
 /** The list of all codes is what the cards declare, and no code is missing from it. */
 @ExtendWith(RunningServer.class)
+@Tag("long")
 class CodesPageTest {
 
   private static final ObjectMapper JSON = new ObjectMapper();

@@ -22,6 +22,7 @@ import org.footwell.calculation.CoreFault;
 import org.footwell.calculation.FindingCode;
 import org.footwell.calculation.Shape;
 import org.footwell.calculation.text.Coded;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -29,6 +30,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Every code that a card declares is brought by a request, one file a code. */
 @ExtendWith(RunningServer.class)
+@Tag("long")
 class DrivenCodesTest {
 
   /** Only a calculation that forgot a bound brings it; a made-up one does in EngineTest. */

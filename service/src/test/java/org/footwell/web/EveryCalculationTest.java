@@ -14,12 +14,14 @@ import io.restassured.response.Response;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.extension.ExtendWith;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /** What every calculation of the list must do, whatever it computes. */
 @ExtendWith(RunningServer.class)
+@Tag("long")
 class EveryCalculationTest {
 
   private static String[] firstNumber(JsonNode answer) {

@@ -11,6 +11,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.extension.ExtendWith;
@@ -20,6 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** What no well-behaved client sends still gets a problem answer, never a page of the server's. */
 @ExtendWith(RunningServer.class)
 @Timeout(value = 60, unit = SECONDS)
+@Tag("long")
 class RawRequestTest {
 
   private static final String REST = " HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n";

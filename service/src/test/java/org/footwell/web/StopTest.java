@@ -13,11 +13,13 @@ import java.net.ConnectException;
 import java.util.Map;
 import java.util.concurrent.CompletableFuture;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 
 /** What callers see of a service that stops: word of it, then a closed port, and every answer. */
 @Timeout(value = 60, unit = SECONDS)
+@Tag("long")
 class StopTest {
 
   private Server server;
