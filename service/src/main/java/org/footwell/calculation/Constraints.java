@@ -44,9 +44,12 @@ final class Constraints {
   }
 
   private void group(Node.Group group, Object record, Where here) {
-    for (int i = 0; i < group.inOrder().size(); i++) {
+    Object[] values = group.access().all(record);
+    for (int i = 0; i < values.length; i++) {
       Node.Member member = group.inOrder().get(i);
-      value(member.node(), member.required(), member.of(record), here, member.name());
+      if (values[i] != null || member.required()) {
+        value(member.node(), member.required(), values[i], here, member.name());
+      }
     }
     hold(group.rules(), record, here);
   }

@@ -63,8 +63,7 @@ public final class Engine {
       Reader reader) {
     Card<Q, R> card = calculation.card();
     Run run = new Run(this, Shape.of(kind.type()), workings, System.nanoTime() + within.toNanos());
-    Shape.of(kind.type()).check(document, kind.getClass(), run.faults());
-    run.requireNoFaults();
+    run.requireSound(document, kind.getClass());
     Asked<Q> asked = kind.ask(calculation, document, about, run);
     R result = keepingTo(card, run, () -> run(calculation, asked, run));
     return told(card, run, asked.request(), asked.request(), result, naming(document, reader));
@@ -203,8 +202,7 @@ public final class Engine {
 
   private <Q extends Record, R extends Record> R compute(
       Calculation<Q, R> calculation, Q request, Run run) {
-    Shape.of(calculation.card().request()).check(request, calculation.getClass(), run.faults());
-    run.requireNoFaults();
+    run.requireSound(request, calculation.getClass());
     R result = calculation.compute(request, run);
     run.requireNoFaults();
     return result;

@@ -17,6 +17,9 @@ public abstract class RecordAccess {
   /** A component of a record. */
   public abstract Object get(Object record, int component);
 
+  /** All components of a record, which takes less than each for itself. */
+  public abstract Object[] all(Object record);
+
   /** A component that is a plain double. */
   public abstract double number(Object record, int component);
 

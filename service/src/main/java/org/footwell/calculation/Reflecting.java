@@ -46,6 +46,13 @@ final class Reflecting extends RecordAccess {
   }
 
   @Override
+  public Object[] all(Object record) {
+    Object[] values = new Object[components.length];
+    Arrays.setAll(values, component -> get(record, component));
+    return values;
+  }
+
+  @Override
   public double number(Object record, int component) {
     return (double) get(record, component);
   }

@@ -93,19 +93,27 @@ public final class RowReader<T extends Record> {
   }
 
   private static Slot group(Node.Group group, Map<String, List<Column>> byName) {
-    Slot[] slots =
+    int components = group.members().size();
+    // Most components of most groups have no column.
+    List<Node.Member> given =
         group.members().values().stream()
-            .map(member -> slot(member.node(), byName.getOrDefault(member.name(), List.of())))
+            .filter(member -> byName.containsKey(member.name()))
+            .toList();
+    int[] places = given.stream().mapToInt(member -> member.read().at()).toArray();
+    Slot[] slots =
+        given.stream()
+            .map(member -> slot(member.node(), byName.get(member.name())))
             .toArray(Slot[]::new);
     return row -> {
-      Object[] values = new Object[slots.length];
+      Object[] values = new Object[components];
       boolean filled = false;
       for (int i = 0; i < slots.length; i++) {
-        values[i] = slots[i].read(row);
-        if (values[i] == FAULTY) {
+        Object value = slots[i].read(row);
+        if (value == FAULTY) {
           return FAULTY;
         }
-        filled |= values[i] != null;
+        values[places[i]] = value;
+        filled |= value != null;
       }
       return filled ? group.construct(values) : null;
     };

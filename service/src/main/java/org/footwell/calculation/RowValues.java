@@ -16,10 +16,12 @@ final class RowValues {
    */
   private record Part(Node.Member member, RowValues group, Node.Repeated list) {}
 
+  private final RecordAccess access;
   private final List<Part> parts = new ArrayList<>();
   private final int size;
 
   RowValues(Node.Group group) {
+    access = group.access();
     int count = 0;
     for (Node.Member member : group.members().values()) {
       if (member.node() instanceof Node.Group inner) {
@@ -68,8 +70,9 @@ final class RowValues {
       return from + size;
     }
     int at = from;
+    Object[] components = access.all(record);
     for (Part part : parts) {
-      Object value = part.member().of(record);
+      Object value = components[part.member().read().at()];
       if (part.group() != null) {
         at = part.group().read(value, into, at, faults);
       } else if (part.list() == null) {

@@ -188,6 +188,12 @@ public final class Run implements Arithmetic, Refusing {
     return new Refused(faults);
   }
 
+  /** Ends this run if a request of its shape is not within its bounds or breaks a rule. */
+  void requireSound(Record asked, Class<?> declaring) {
+    request.check(asked, declaring, faults);
+    requireNoFaults();
+  }
+
   @Override
   public void checkDeadline() {
     if (System.nanoTime() - deadlineNanos > 0) {

@@ -34,6 +34,12 @@ final class AccessSource {
         %s  }
 
           @Override
+          public Object[] all(Object of) {
+            %s record = (%s) of;
+            return new Object[] {%s};
+          }
+
+          @Override
           public double number(Object of, int component) {
         %s  }
         }
@@ -45,12 +51,21 @@ final class AccessSource {
             record.getCanonicalName(),
             given(record.getRecordComponents()),
             reading(record, any -> true),
+            record.getCanonicalName(),
+            record.getCanonicalName(),
+            read(record.getRecordComponents()),
             reading(record, component -> component.getType() == double.class));
   }
 
   private static String given(RecordComponent[] components) {
     return IntStream.range(0, components.length)
         .mapToObj(i -> "(" + box(components[i].getType()) + ") components[" + i + "]")
+        .collect(Collectors.joining(", "));
+  }
+
+  private static String read(RecordComponent[] components) {
+    return Arrays.stream(components)
+        .map(component -> "record." + component.getName() + "()")
         .collect(Collectors.joining(", "));
   }
 

@@ -1,5 +1,6 @@
 package org.footwell.calculation;
 
+import static org.junit.jupiter.api.Assertions.assertArrayEquals;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 
@@ -82,6 +83,7 @@ class RecordAccessTest {
         }
         alike(member.node(), components[member.read().at()]);
       }
+      assertArrayEquals(components, group.access().all(value));
       assertEquals(reflecting.make(components), group.construct(components));
       assertThrows(
           IndexOutOfBoundsException.class, () -> group.access().get(value, components.length));
@@ -95,5 +97,6 @@ class RecordAccessTest {
     assertEquals(record, access.make(new Object[] {"a", 2.5, null}));
     assertEquals("a", access.get(record, 0));
     assertEquals(2.5, access.number(record, 1));
+    assertArrayEquals(new Object[] {"a", 2.5, null}, access.all(record));
   }
 }
