@@ -23,9 +23,8 @@ public final class Main {
       """;
 
   static {
-    // Of all the languages of the world the server lists what Java knows, a fifth of the time to
-    // the first answer; what
-    // ours take is in their texts.
+    // The server lists all languages that Java has data of, a fifth of the time to the first
+    // answer. What ours take stands in their texts, so that Java need not look for any.
     System.setProperty("java.locale.providers", System.getProperty("java.locale.providers", "SPI"));
   }
 

@@ -35,7 +35,7 @@ final class Schemas {
   private final Components components;
 
   /** Of which the schema is there, for results and for requests: reading one takes milliseconds, and many are asked for again. */
-  private final Map<Boolean, Set<Class<?>>> read =
+  private final Map<Boolean, Set<Class<?>>> known =
       Map.of(false, new HashSet<>(), true, new HashSet<>());
 
   /** What is part of a request stays as strict, though a result may hold it too. */
@@ -67,7 +67,7 @@ final class Schemas {
 
   /** Adds the schema of a record and all below it; returns a reference to it. */
   Schema<?> of(Class<?> type, boolean request) {
-    if (read.get(request).add(type)) {
+    if (known.get(request).add(type)) {
       read(type, request);
     }
     return reference(name(type));

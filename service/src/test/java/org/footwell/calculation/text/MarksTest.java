@@ -3,15 +3,20 @@ package org.footwell.calculation.text;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
 import java.text.DecimalFormatSymbols;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 class MarksTest {
 
+  static List<String> languages() {
+    return Reader.languages();
+  }
+
   /** Source: the Unicode Common Locale Data Repository, as Java has it. */
   @ParameterizedTest
-  @ValueSource(strings = {"en", "de"})
+  @MethodSource("languages")
   void areThoseOfTheCommonLocaleData(String code) {
     Locale language = Locale.forLanguageTag(code);
     DecimalFormatSymbols published = DecimalFormatSymbols.getInstance(language);
